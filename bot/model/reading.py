@@ -1,0 +1,46 @@
+"""What the reader is told about a reply, and what it makes of it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from .observation import Observation
+from .text import Lang
+
+
+@dataclass(frozen=True, slots=True)
+class Context:
+    """What was asked, of whom, and when the reply came.
+
+    ``asked`` is one of ``vocabulary.ASKED``; ``at`` the local time of the reply in
+    minutes after midnight, None when not known; ``medicines`` the names that the
+    plan gives its medicines; ``lang`` a hint, never a limit: both are always read.
+    ``names`` are the patient's own names.
+    """
+
+    asked: str = "none"
+    day: int = 7
+    at: int | None = None
+    species: str = "dog"
+    lang: Lang | None = None
+    medicines: tuple[str, ...] = ()
+    names: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Reading:
+    """Observations with their spans, and whether the reply was understood at all.
+
+    ``understood`` is False where any part that may matter was not: such a reply is
+    never treated as fine. ``greeting`` marks thanks or a greeting alone.
+    ``questions`` are the topics that the owner asks about (a question, not an
+    observation), for the answer on what is expected. ``reasons`` say in plain
+    English which words led to what.
+    """
+
+    observations: tuple[Observation, ...]
+    understood: bool
+    lang: Lang
+    reasons: tuple[str, ...] = ()
+    questions: tuple[str, ...] = ()
+    greeting: bool = False

@@ -1,0 +1,61 @@
+"""A practice's own settings, from its ``clinic.yaml``."""
+
+from __future__ import annotations
+
+from datetime import time
+from typing import Annotated, Literal
+
+from pydantic import Field, field_validator
+
+from .protocol import Strict
+from .text import Lang, Words
+
+Weekday = Literal["mon", "tue", "wed", "thu", "fri", "sat", "sun"]
+WEEKDAYS: tuple[Weekday, ...] = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
+
+
+class Opening(Strict):
+    """One day's opening hours, wall clock."""
+
+    opens: time
+    closes: time
+
+    @field_validator("closes")
+    @classmethod
+    def _after(cls, value: time, info: object) -> time:
+        opens = getattr(info, "data", {}).get("opens")
+        if opens is not None and value <= opens:
+            raise ValueError("closes must come after opens")
+        return value
+
+
+class PagingStep(Strict):
+    """How often an unacknowledged case is paged again, and how many pages one person
+    gets before the next person is paged as well."""
+
+    again_after_minutes: Annotated[int, Field(ge=1, le=1440)]
+    pages_each: Annotated[int, Field(ge=1, le=20)] = 3
+
+
+class Paging(Strict):
+    """By urgency. ``same_day`` and ``next_day`` are paged again in opening hours only."""
+
+    emergency: PagingStep = PagingStep(again_after_minutes=5, pages_each=3)
+    same_day: PagingStep = PagingStep(again_after_minutes=60, pages_each=3)
+    next_day: PagingStep = PagingStep(again_after_minutes=240, pages_each=3)
+
+
+class Clinic(Strict):
+    """The practice: whom to phone, when it is open, how its staff are paged."""
+
+    name: Words
+    phone: Words
+    emergency_name: Words
+    emergency_phone: Words
+    zone: str
+    language: Lang = "en"
+    opening: dict[Weekday, Opening]
+    paging: Paging = Paging()
+    remind_after_minutes: Annotated[int, Field(ge=10, le=720)] = 60
+    unanswered_after_minutes: Annotated[int, Field(ge=20, le=1440)] = 180
+    invitation_days: Annotated[int, Field(ge=1, le=60)] = 7
