@@ -6,8 +6,6 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Literal
 
-from pydantic import Field
-
 from .protocol import Strict
 
 TEXT_LIMIT = 4096
@@ -79,8 +77,10 @@ class Outgoing(Strict):
 
     ``send``: a new message; ``edit``: new words and buttons for the message that
     ``of`` (the dedupe key of an earlier ``send``) became; ``answer``: the short words shown on a
-    pressed button. ``safe_twice``: harmless when it arrives twice, so it is sent again
-    after a time-out that left it uncertain. ``quiet``: no sound.
+    pressed button. ``again``: words put on top when it is sent once more after a
+    time-out or a crash that left it uncertain (a dose must not look like two).
+    ``quiet``: no sound. ``topic``: what it is about, so that a reply to it finds its
+    way (``case:12-1``, ``prompt:7``); never sent.
     """
 
     kind: Literal["send", "edit", "answer"]
@@ -93,9 +93,11 @@ class Outgoing(Strict):
     of: str = ""
     message: int | None = None  # for `edit`, when the message id is known
     callback: str = ""
-    safe_twice: bool = True
+    again: str = ""
     quiet: bool = False
-    urgent: bool = Field(default=False)  # goes before everything else
+    urgent: bool = False  # goes before everything else
+    topic: str = ""
+    patient: int | None = None
 
 
 class Delivered(Strict):

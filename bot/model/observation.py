@@ -57,9 +57,8 @@ class Observation:
         """The reverse of ``as_dict``; unknown keys raise TypeError."""
         values = dict(data)
         span = values.pop("span", None)
-        if span is not None:
-            start, end = span  # type: ignore[misc]
-            values["span"] = (int(start), int(end))
+        if isinstance(span, list | tuple):
+            values["span"] = (int(span[0]), int(span[1]))
         return cls(**values)  # type: ignore[arg-type]
 
 

@@ -71,6 +71,25 @@ class Medicine(Strict):
         return self.min_gap_hours or round(self.every_hours * 2 / 3, 2)
 
 
+class Resume(Strict):
+    """How one medicine goes on after a move: slot number ``from_slot`` (from 0) and all
+    after it count from ``wall`` on the new clock; the first comes no sooner than
+    ``not_before`` (aware UTC)."""
+
+    from_slot: Annotated[int, Field(ge=0)]
+    wall: datetime
+    not_before: datetime
+
+
+class Move(Strict):
+    """The household went to another time zone at ``at`` (aware UTC); ``left`` is the
+    zone before. Written by ``bot.plan.travel``, never by hand."""
+
+    at: datetime
+    left: str
+    doses: dict[str, Resume] = Field(default_factory=dict)  # by the medicine's name
+
+
 class Plan(Strict):
     """Protocol + procedure + medicines + the household's hours + time zone."""
 
@@ -82,13 +101,16 @@ class Plan(Strict):
     home: datetime  # local wall clock when the patient goes home; prompts start then
     zone: str
     language: Lang = "en"
+    owner: Words = "the owner"
+    phone: Words | None = None  # the owner's number, for staff to phone
     protocol: Slug
     protocol_version: int | None = None
     clinician: Words
     hours: Hours = Hours()
     medicines: tuple[Medicine, ...] = ()
     walks: Walks | None = None  # None: the protocol's own
-    spans: dict[SpanName, int] = {}  # the clinician's own lengths, over the protocol's
+    spans: dict[SpanName, int] = Field(default_factory=dict)  # over the protocol's own
+    moves: tuple[Move, ...] = ()  # journeys so far; `zone` is where they are now
 
     @field_validator("zone")
     @classmethod

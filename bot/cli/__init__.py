@@ -1,0 +1,118 @@
+"""The ``slowleash`` command: finds the sub-command, runs it, and says errors plainly."""
+
+from __future__ import annotations
+
+import difflib
+import os
+import sys
+from collections.abc import Callable
+from importlib import import_module
+
+from bot import __version__
+
+from .errors import CommandError
+
+COMMANDS: dict[str, str] = {
+    "demo": "try the whole job on this machine, with an invented patient",
+    "run": "run the bot for a practice, until it is stopped",
+    "enrol": "enrol a patient and print the owner's invitation",
+    "log": "print all that was said and decided about a patient",
+    "calendar": "write a patient's prompts as a calendar file (iCalendar)",
+    "backup": "copy the database to one file, while the bot runs",
+    "check": "check protocols, plans and settings, and say what to mend",
+    "read": "show what the bot understands in a reply",
+}
+"""Sub-command → its line in the help. Each is the module of that name in this folder,
+with ``main(argv: list[str]) -> int``; it is imported only when it is asked for."""
+
+
+def main(argv: list[str] | None = None) -> int:
+    """Runs ``slowleash`` with ``argv`` (the process's own by default); the exit code.
+
+    0: done; 1: the command's own "no" (a check that found something); 2: it could not
+    run, and the last lines say why; 130: interrupted.
+    """
+    _printable_everywhere()
+    words = list(sys.argv[1:] if argv is None else argv)
+    if words[:1] == ["help"]:
+        words = [*words[1:2], "--help"]
+    if not words or words[0] in ("-h", "--help"):
+        print(_help())
+        return 0 if words else 2
+    if words[0] in ("-V", "--version"):
+        print(f"slowleash {__version__}")
+        return 0
+    name, rest = words[0], words[1:]
+    if name not in COMMANDS:
+        print(_unknown(name), file=sys.stderr)
+        return 2
+    return _run(name, rest)
+
+
+def _run(name: str, argv: list[str]) -> int:
+    try:
+        command: Callable[[list[str]], int] = import_module(f"{__name__}.{name}").main
+        code = command(argv)
+        sys.stdout.flush()
+        return code
+    except KeyboardInterrupt:
+        print("\nStopped.", file=sys.stderr)
+        return 130
+    except BrokenPipeError:
+        # The reader of our output has left (``slowleash log … | head``): nothing to say.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return 141
+    except OSError as error:
+        if error.filename is None:
+            raise
+        print(f"slowleash {name}: {error.filename}: {error.strerror}", file=sys.stderr)
+        return 2
+    except Exception as error:
+        if not isinstance(error, _known_errors()):
+            raise
+        print(f"slowleash {name}: {error}", file=sys.stderr)
+        return 2
+
+
+def _known_errors() -> tuple[type[Exception], ...]:
+    """Errors whose message tells the user all: what is wrong, where, and the mend."""
+    from bot.protocol.problem import FlowError
+    from bot.store.database import StoreError
+
+    return (CommandError, FlowError, StoreError)
+
+
+def _printable_everywhere() -> None:
+    """A character that this terminal lacks becomes a question mark, never an error."""
+    for stream in (sys.stdout, sys.stderr):
+        reconfigure = getattr(stream, "reconfigure", None)
+        if reconfigure is not None:
+            reconfigure(errors="replace")
+
+
+def _help() -> str:
+    width = max(map(len, COMMANDS)) + 2
+    lines = [
+        "usage: slowleash COMMAND [...]",
+        "",
+        "Follows a pet home after orthopaedic surgery, by chat: prompts the owner,",
+        "reads the replies, and calls staff when something is wrong.",
+        "",
+        "Commands:",
+        *(f"  {name:<{width}}{line}" for name, line in COMMANDS.items()),
+        "",
+        "slowleash COMMAND --help   tells more about a command",
+        "slowleash --version        tells which version this is",
+        "",
+        "Not a medical device. It never replaces the attending vet.",
+    ]
+    return "\n".join(lines)
+
+
+def _unknown(name: str) -> str:
+    near = difflib.get_close_matches(name.lower(), COMMANDS, n=1, cutoff=0.5)
+    hint = f" Did you mean: slowleash {near[0]}?" if near else ""
+    return (
+        f"slowleash: there is no command {name!r}.{hint}\n"
+        f"Commands: {', '.join(COMMANDS)}. For more: slowleash --help"
+    )

@@ -1,0 +1,37 @@
+"""``slowleash backup``: one whole copy of the database, while the bot runs."""
+
+from __future__ import annotations
+
+import argparse
+import asyncio
+from pathlib import Path
+
+from bot.store.database import Database
+
+from .errors import CommandError
+from .place import add_place, database_of
+
+
+def main(argv: list[str]) -> int:
+    """0 when the copy is whole and checked."""
+    parser = argparse.ArgumentParser(
+        prog="slowleash backup",
+        description="Copy the database to one file, while the bot runs. The copy is checked. "
+        "To restore: stop the bot, put the copy in the database's place, start the bot.",
+    )
+    parser.add_argument("target", type=Path, help="the copy to write; it must not exist yet")
+    add_place(parser)
+    args = parser.parse_args(argv)
+    path = database_of(args)
+    if args.target.exists():
+        raise CommandError(f"{args.target} is there already. Name a new file.")
+    if not args.target.absolute().parent.is_dir():
+        raise CommandError(f"the folder {args.target.absolute().parent} is not there. Make it.")
+    asyncio.run(_copy(path, args.target))
+    print(f"{args.target}: {args.target.stat().st_size:,} bytes, checked")
+    return 0
+
+
+async def _copy(path: Path, target: Path) -> None:
+    async with Database(path) as db:
+        await db.backup(target)

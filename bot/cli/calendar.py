@@ -1,0 +1,38 @@
+"""``slowleash calendar``: a plan's prompts as a calendar file."""
+
+from __future__ import annotations
+
+import argparse
+import sys
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+from bot.plan.calendar import as_icalendar
+from bot.plan.order import read_order
+from bot.protocol.library import protocols
+from bot.service.clock import SystemClock
+
+
+def main(argv: list[str]) -> int:
+    """0 when the calendar was written."""
+    parser = argparse.ArgumentParser(
+        prog="slowleash calendar",
+        description="Write an order's whole course as an iCalendar file (RFC 5545).",
+    )
+    parser.add_argument("order", type=Path, help="the order, a YAML file")
+    parser.add_argument("--lang", choices=("en", "es"), help="the language (the order's own)")
+    parser.add_argument("--to", type=Path, metavar="FILE", help="the file (default: the screen)")
+    args = parser.parse_args(argv)
+    text = args.order.read_text(encoding="utf-8")
+    today = SystemClock().now().astimezone(ZoneInfo("UTC")).date()
+    known = protocols()
+    plan, warnings = read_order(text, str(args.order), known, today)
+    for problem in warnings:
+        print(problem, file=sys.stderr)
+    made = as_icalendar(plan, known[plan.protocol], args.lang or plan.language)
+    if args.to is None:
+        sys.stdout.write(made.decode())
+    else:
+        args.to.write_bytes(made)
+        print(f"{args.to}: written")
+    return 0

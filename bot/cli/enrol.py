@@ -1,0 +1,81 @@
+"""``slowleash enrol``: a patient from an order, and the owner's one-time link."""
+
+from __future__ import annotations
+
+import argparse
+import asyncio
+import getpass
+import os
+import sys
+from importlib.resources import files
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+import segno
+
+from bot.plan.order import read_order
+from bot.protocol.library import protocols
+from bot.service.clock import SystemClock
+from bot.service.practice import fresh_code
+from bot.store.apply import apply
+from bot.store.database import Database
+from bot.talk.enrol import enrol
+from bot.talk.household import start_link
+from bot.talk.outcome import Outcome
+from bot.telegram.client import PLATFORM, Client
+
+from .place import add_place, clinic_of, token
+
+
+def main(argv: list[str]) -> int:
+    """0 when the patient is enrolled; nothing is stored otherwise."""
+    parser = argparse.ArgumentParser(
+        prog="slowleash enrol",
+        description="Enrol a patient and print the owner's one-time link as text and as a "
+        "picture to scan. Works while the bot runs. An order with a mistake enrols nobody.",
+    )
+    parser.add_argument("order", nargs="?", type=Path, help="the order, a YAML file")
+    parser.add_argument("--example", action="store_true", help="print an example order and stop")
+    parser.add_argument("--check", action="store_true", help="only check the order")
+    parser.add_argument("--by", default="", help="who enrols (default: this computer's user)")
+    add_place(parser)
+    parser.add_argument("--base-url", default=PLATFORM, help=argparse.SUPPRESS)
+    args = parser.parse_args(argv)
+    if args.example:
+        print((files("flows") / "enrolment-example.yaml").read_text(encoding="utf-8"))
+        return 0
+    if args.order is None:
+        parser.error("name the file with the order; --example prints one to begin with")
+    return asyncio.run(_enrol(args))
+
+
+async def _enrol(args: argparse.Namespace) -> int:
+    clinic = clinic_of(args)
+    now = SystemClock().now()
+    known = protocols()
+    today = now.astimezone(ZoneInfo(clinic.zone)).date()
+    text = args.order.read_text(encoding="utf-8")
+    plan, warnings = read_order(text, str(args.order), known, today)
+    for problem in warnings:
+        print(problem, file=sys.stderr)
+    if args.check:
+        print(f"{args.order}: a good order for {plan.patient}. Nobody was enrolled.")
+        return 0
+    async with Client(token(), args.base_url) as client:
+        name = (await client.me()).username
+    out = Outcome(f"enrol:{now.isoformat()}")
+    code = fresh_code()
+    by = args.by or os.environ.get("USER") or getpass.getuser()
+    coming, expires = enrol(out, plan, known[plan.protocol], clinic, by=by, code=code, now=now)
+    async with Database(args.database) as db:
+        await db.transact(lambda tx: apply(tx, out, now))
+    link = start_link(name, code)
+    zone = ZoneInfo(plan.zone)
+    print(f"{plan.patient} is enrolled: {len(coming)} messages", end="")
+    if coming:
+        first, last = coming[0].due_at.astimezone(zone), coming[-1].due_at.astimezone(zone)
+        print(f", from {first:%a %d %b %H:%M} to {last:%a %d %b}", end="")
+    print(f".\nThe owner's link, good once, until {expires.astimezone(zone):%a %d %b}:\n  {link}")
+    if sys.stdout.isatty():
+        segno.make(link, error="m").terminal(compact=True)
+    return 0

@@ -1,0 +1,62 @@
+"""``slowleash log``: all that was said and decided about a patient."""
+
+from __future__ import annotations
+
+import argparse
+import asyncio
+import json
+from pathlib import Path
+
+from bot.service.work import records
+from bot.store import load
+from bot.store.database import Database, Tx
+from bot.talk.desk import find
+from bot.talk.record import Record, readable
+from bot.talk.scene import RosterLine
+
+from .errors import CommandError
+from .place import add_place, database_of
+
+
+def main(argv: list[str]) -> int:
+    """0 when the log was printed."""
+    parser = argparse.ArgumentParser(
+        prog="slowleash log",
+        description="Print a patient's log: everything said, noted, decided and sent, in order.",
+    )
+    parser.add_argument("patient", nargs="?", help="the patient's name or number")
+    parser.add_argument("--json", action="store_true", help="JSON Lines, one record a line")
+    parser.add_argument("--last", type=int, metavar="N", help="only the last N lines of the log")
+    add_place(parser)
+    args = parser.parse_args(argv)
+    path = database_of(args)
+    rows = asyncio.run(_roster(path))
+    if args.patient is None:
+        names = "\n".join(f"  {row.id}. {row.plan.patient}, {row.plan.procedure}" for row in rows)
+        raise CommandError(f"name a patient:\n{names or '  (none is enrolled yet)'}")
+    found = find(rows, args.patient)
+    if len(found) != 1:
+        names = ", ".join(f"{row.id} {row.plan.patient}" for row in found or rows)
+        what = "several patients fit" if found else f"there is no patient {args.patient!r}"
+        raise CommandError(f"{what}. Write the number instead: {names or 'none is enrolled yet'}")
+    said = asyncio.run(_records(path, found[0].id, args.last))
+    if args.json:
+        for record in said:
+            print(json.dumps(record.as_dict(), ensure_ascii=False))
+    else:
+        for line in readable(said, found[0].plan.zone, found[0].plan.surgery):
+            print(line)
+    return 0
+
+
+async def _roster(path: Path) -> tuple[RosterLine, ...]:
+    async with Database(path) as db:
+        return await db.read(lambda tx: load.roster(tx, ended=True))
+
+
+async def _records(path: Path, patient: int, last: int | None) -> list[Record]:
+    def read(tx: Tx) -> list[Record]:
+        return records(tx, patient, last)
+
+    async with Database(path) as db:
+        return await db.read(read)

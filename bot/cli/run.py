@@ -1,0 +1,107 @@
+"""``slowleash run``: the bot of a practice, until it is stopped."""
+
+from __future__ import annotations
+
+import argparse
+import asyncio
+import logging
+import os
+import signal
+from datetime import timedelta
+from importlib.resources import files
+
+import uvicorn
+
+from bot.service.app import App
+from bot.service.practice import fresh_code
+from bot.talk.buttons import digest_of
+from bot.talk.outcome import Invite, Outcome
+from bot.telegram.client import PLATFORM, Client
+from bot.telegram.webhook import delete_webhook, set_webhook, webhook
+
+from .place import add_place, clinic_of, token
+
+log = logging.getLogger("slowleash")
+
+SECRET = "SLOWLEASH_WEBHOOK_SECRET"  # noqa: S105  the name of a variable, not a secret
+
+
+def main(argv: list[str]) -> int:
+    """Runs until Ctrl-C or SIGTERM; 0."""
+    parser = argparse.ArgumentParser(
+        prog="slowleash run",
+        description="Run the bot. The token comes from the variable SLOWLEASH_TOKEN.",
+    )
+    add_place(parser)
+    parser.add_argument("--example", action="store_true", help="print example settings and stop")
+    parser.add_argument(
+        "--staff-code", type=int, nargs="?", const=0, metavar="RANK",
+        help="print a one-time code first: sent as /join CODE in a chat, it makes that a staff "
+        "chat. RANK 0 is the clinic's group (the default), 1 the person paged next, and so on",
+    )  # fmt: skip
+    parser.add_argument("--base-url", default=PLATFORM, help=argparse.SUPPRESS)
+    parser.add_argument(
+        "--webhook", metavar="URL",
+        help="be called at this https address instead of asking for updates; the secret comes "
+        f"from the variable {SECRET}",
+    )  # fmt: skip
+    parser.add_argument("--port", type=int, default=8443, help="where the webhook listens (8443)")
+    args = parser.parse_args(argv)
+    if args.example:
+        print((files("flows") / "clinic-example.yaml").read_text(encoding="utf-8"))
+        return 0
+    logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(message)s")
+    logging.getLogger("apscheduler").setLevel(logging.WARNING)
+    return asyncio.run(_run(args))
+
+
+async def _run(args: argparse.Namespace) -> int:
+    clinic = clinic_of(args)
+    stop = asyncio.Event()
+    loop = asyncio.get_running_loop()
+    for name in ("SIGINT", "SIGTERM"):
+        # Windows has no signal handlers on the loop; there Ctrl-C interrupts.
+        if hasattr(signal, name) and os.name != "nt":
+            loop.add_signal_handler(getattr(signal, name), stop.set)
+    async with (
+        Client(token(), args.base_url, belt=True) as client,
+        App(clinic, args.database, client) as app,
+    ):
+        name = app.practice.bot_name
+        log.info("%s is served by @%s, database %s", clinic.name, name, args.database)
+        if args.staff_code is not None:
+            code = fresh_code()
+            out = Outcome(f"invite:{digest_of(code)[:12]}")
+            until = app.clock.now() + timedelta(days=1)
+            out.add(Invite(digest_of(code), "desk", "command", until, rank=args.staff_code))
+            await app.act(out)
+            print(f"Staff code, good once, for a day. Send in the chat:  /join@{name} {code}")
+        if args.webhook:
+            await _with_webhook(app, client, args, stop)
+        else:
+            await delete_webhook(client)
+            await app.run(stop)
+    log.info("stopped; nothing is lost, and all goes on at the next start")
+    return 0
+
+
+async def _with_webhook(
+    app: App, client: Client, args: argparse.Namespace, stop: asyncio.Event
+) -> None:
+    secret = os.environ.get(SECRET, "") or fresh_code()
+    server = uvicorn.Server(
+        uvicorn.Config(
+            webhook(app.keep, secret),
+            host="127.0.0.1",
+            port=args.port,
+            log_level="warning",
+            access_log=False,
+        )
+    )
+    serving = asyncio.create_task(server.serve())
+    try:
+        await set_webhook(client, args.webhook, secret)
+        await app.run(stop, polling=False)
+    finally:
+        server.should_exit = True
+        await serving

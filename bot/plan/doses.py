@@ -1,0 +1,163 @@
+"""When the next dose is due, and whether one may be given now.
+
+The bot never changes a dose and never brings two closer than the order's minimum gap.
+Within that, a dose may be late as long as it is nearer to its own slot than to the
+following one and leaves the following one its gap; what goes beyond is for staff to say.
+The minimum gap is the clinician's; two thirds of the interval when none is given
+(common practice, clinic to confirm).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from itertools import pairwise
+
+from bot.model.plan import Medicine
+from bot.model.text import Text
+
+from .clock import whole_minute
+from .words import AHEAD, CLOSE, LATE, SHIFTED
+
+ON_TIME = timedelta(hours=1)
+"""A dose this much after its slot is on time, however strict the gap (common practice)."""
+
+
+@dataclass(frozen=True, slots=True)
+class DueAt:
+    """The next dose is due ``at``; ``slot`` is the slot that it is meant for.
+
+    ``at`` lies in the past for a dose that is late and may still be given. ``missed``
+    are slots that went by without a dose since the last dose but one; they are not made
+    up for.
+    """
+
+    at: datetime
+    slot: datetime
+    missed: tuple[datetime, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class AskStaff:
+    """Nobody but staff should say. ``why`` is for the owner and for them."""
+
+    why: Text
+
+
+@dataclass(frozen=True, slots=True)
+class NoMore:
+    """No dose of the order is left; ``missed`` as in ``DueAt``."""
+
+    missed: tuple[datetime, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class Yes:
+    """The dose may be given."""
+
+
+@dataclass(frozen=True, slots=True)
+class TooEarly:
+    """Not before this moment (whole minute, UTC)."""
+
+    not_before: datetime
+
+
+NextDose = DueAt | AskStaff | NoMore
+MayGive = Yes | TooEarly | AskStaff
+
+
+def next_dose(
+    medicine: Medicine, slots: Sequence[datetime], given: Sequence[datetime], now: datetime
+) -> NextDose:
+    """When the next dose is due.
+
+    ``slots`` are all due times of the order and ``given`` all times at which a dose was
+    given, by whomever, in any order; all aware. Doses after ``now`` do not count yet.
+    A dose belongs to the slot nearest to it.
+    """
+    slots = sorted(slots)
+    done = sorted(at for at in given if at <= now)
+    if not slots:
+        return NoMore()
+    gap = timedelta(hours=medicine.gap_hours)
+    missed: list[datetime] = []
+    following = 0
+    if done:
+        if len(done) > 1 and done[-1] - done[-2] < gap:
+            return _ask(CLOSE, medicine)
+        served = [_nearest(slots, at) for at in done]
+        last = served[-1]
+        if last in served[:-1] or slots[last] - done[-1] > _room_ahead(medicine):
+            return _ask(AHEAD, medicine)
+        before = served[-2] if len(served) > 1 else -1
+        missed += slots[before + 1 : last]
+        following = last + 1
+    for place in range(following, len(slots)):
+        slot = slots[place]
+        latest = _latest(medicine, slot, slots[place + 1] if place + 1 < len(slots) else None)
+        if now > latest:
+            missed.append(slot)
+            continue
+        due = max(slot, whole_minute(done[-1] + gap)) if done else slot
+        return DueAt(due, slot, tuple(missed)) if due <= latest else _ask(SHIFTED, medicine)
+    return NoMore(tuple(missed))
+
+
+def may_give(
+    medicine: Medicine,
+    slot: datetime,
+    given: Sequence[datetime],
+    at: datetime,
+    following: datetime | None = None,
+) -> MayGive:
+    """Whether the dose meant for ``slot`` may be given ``at``.
+
+    ``following`` is the slot after it; without it, one interval later. All aware.
+    """
+    gap = timedelta(hours=medicine.gap_hours)
+    latest = _latest(medicine, slot, following)
+    earliest = slot - _room_ahead(medicine)
+    if any(at < other < at + gap for other in given):
+        return _ask(CLOSE, medicine)  # written down for a time still to come
+    done = max((other for other in given if other <= at), default=None)
+    if done is not None:
+        earliest = max(earliest, done + gap)
+    earliest = whole_minute(earliest)
+    if at > latest or earliest > latest:
+        return _ask(LATE, medicine)
+    return TooEarly(earliest) if at < earliest else Yes()
+
+
+def too_close(medicine: Medicine, given: Sequence[datetime]) -> float | None:
+    """Hours between the two closest doses given, where that is under the minimum gap;
+    else None."""
+    apart = [(late - early) / timedelta(hours=1) for early, late in pairwise(sorted(given))]
+    closest = min(apart, default=None)
+    return closest if closest is not None and closest < medicine.gap_hours else None
+
+
+def _latest(medicine: Medicine, slot: datetime, following: datetime | None) -> datetime:
+    """The last moment at which the dose of ``slot`` may still be given."""
+    if following is None:
+        following = slot + timedelta(hours=medicine.every_hours)
+    halfway = slot + (following - slot) / 2
+    room = following - timedelta(hours=medicine.gap_hours)
+    return max(min(halfway, room), slot + ON_TIME)
+
+
+def _room_ahead(medicine: Medicine) -> timedelta:
+    """How long before its slot a dose may be given: as far as the gap leaves room."""
+    spare = timedelta(hours=medicine.every_hours - medicine.gap_hours)
+    return max(min(spare, timedelta(hours=medicine.every_hours / 2)), timedelta(0))
+
+
+def _nearest(slots: Sequence[datetime], at: datetime) -> int:
+    """The number of the slot nearest to ``at``; of two, the earlier."""
+    return min(range(len(slots)), key=lambda number: abs(slots[number] - at))
+
+
+def _ask(why: Text, medicine: Medicine) -> AskStaff:
+    name: dict[str, object] = {"name": medicine.name}
+    return AskStaff(why.fill(name, name))

@@ -1,0 +1,61 @@
+"""A practice's ``clinic.yaml``: read, and checked for what the models cannot know."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+
+import phonenumbers
+
+from bot.model.settings import Clinic
+
+from .problem import FlowError, Problem
+from .yaml_lines import load_tree, read_text
+from .yaml_tree import Node, find
+
+
+def load_clinic(path: Path) -> Clinic:
+    """The settings in the file at ``path``; raises FlowError with every problem in it."""
+    return read_clinic(read_text(path), str(path))
+
+
+def read_clinic(text: str, name: str) -> Clinic:
+    """As ``load_clinic``, from ``text``; ``name`` is what errors call the file."""
+    clinic, tree = load_tree(text, name, Clinic)
+    problems = list(_problems(clinic, tree, name))
+    if problems:
+        raise FlowError(problems)
+    return clinic
+
+
+def _problems(clinic: Clinic, tree: Node, name: str) -> Iterator[Problem]:
+    def problem(key: str, what: str, mend: str) -> Problem:
+        place = find(tree, (key,))
+        return Problem(name, place.line, place.column, what, mend)
+
+    try:
+        ZoneInfo(clinic.zone)
+    except (ZoneInfoNotFoundError, ValueError, OSError):
+        what = f"there is no time zone {clinic.zone!r}"
+        yield problem("zone", what, "Write an IANA name, such as America/Denver")
+    for key in ("phone", "emergency_phone"):
+        number = getattr(clinic, key)
+        if not _can_be_phoned(number):
+            what = f"`{key}` is not a whole phone number: {number!r}"
+            yield problem(key, what, 'Write it with + and the country code: "+1 303 555 0100"')
+    if not clinic.opening:
+        mend = "Write at least one day; a day left out is closed"
+        yield problem("opening", "`opening` names no day, so the clinic is never open", mend)
+    if clinic.unanswered_after_minutes <= clinic.remind_after_minutes:
+        what = "a prompt would count as unanswered before its reminder comes"
+        mend = "Make unanswered_after_minutes more than remind_after_minutes"
+        yield problem("unanswered_after_minutes", what, mend)
+
+
+def _can_be_phoned(number: str) -> bool:
+    """Whether ``number`` has a country code and a length that its country knows."""
+    try:
+        return phonenumbers.is_possible_number(phonenumbers.parse(number))
+    except phonenumbers.NumberParseException:
+        return False

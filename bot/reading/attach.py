@@ -1,0 +1,164 @@
+"""Figures that belong to a finding: how often, how long, how far, when, which medicine."""
+
+from __future__ import annotations
+
+from bot.model.reading import Context
+
+from .clauses import Clause
+from .lexicon.medicines import canonical
+from .matching import Match
+from .quantities import clock_text
+from .token import Token
+
+_TIMED = frozenset("ice warm_compress massage walk".split())
+_COUNTED = frozenset("vomiting seizure stool urine dose mishap".split())
+_LASTING = frozenset(
+    "urine stool appetite drinking dose vomiting weight_bearing energy breathing seizure".split()
+)
+_DAY = 1440
+
+
+def area(number: int, clauses: list[Clause], taken: set[int]) -> list[int]:
+    """The clause of a match and the bare ones beside it, in the same sentence or the next."""
+    places = [number]
+    step = number + 1
+    while step < len(clauses) and step not in taken and clauses[step].sentence - clauses[number].sentence <= 1:
+        if clauses[step].moods & {"question", "hypo", "wish"}:
+            break
+        places.append(step)
+        step += 1
+        if step - number > 3:
+            break
+    step = number - 1
+    if step >= 0 and step not in taken and clauses[step].sentence == clauses[number].sentence:
+        places.append(step)
+    return places
+
+
+def _last(tokens: list[Token], clauses: list[Clause], places: list[int], key: str) -> Token | None:
+    """The figure meant: the nearest clause's; a correction further on wins."""
+    for place in places:
+        clause = clauses[place]
+        found = [t for t in tokens[clause.start : clause.end] if key in t.keys]
+        if found:
+            return found[-1] if "<fix>" in clause.keys else found[0]
+    return None
+
+
+def since_hours(tokens: list[Token], clause: Clause, context: Context) -> float | None:
+    """How many hours, from "for two days", "since nine last night", "desde ayer"."""
+    now = context.at
+    since = "<sinceword>" in clause.keys
+    best: float | None = None
+    for place in range(clause.start, clause.end):
+        token = tokens[place]
+        keys = token.keys
+        hours: float | None = None
+        if "<hours>" in keys:
+            hours = token.value
+        elif "<minutes>" in keys and token.value is not None:
+            hours = round(token.value / 60, 2)
+        elif "<clock>" in keys and since and now is not None and token.value is not None:
+            hours = ((now - token.value) % _DAY) / 60
+            ahead = tokens[place + 1].keys if place + 1 < clause.end else frozenset()
+            if "<yesterday>" in ahead and hours < 24 and now > token.value:
+                hours += 24
+        elif "<daybefore>" in keys:
+            hours = 36.0
+        elif now is None:
+            hours = None
+        elif "<yesterdaymorning>" in keys:
+            hours = (now + _DAY - 480) / 60
+        elif "<yesterdayevening>" in keys:
+            hours = (now + _DAY - 1140) / 60
+        elif "<yesterday>" in keys:
+            hours = max(24.0, (now + _DAY - 720) / 60)
+        elif "<lastnight>" in keys:
+            hours = ((now - 1260) % _DAY) / 60
+        elif "<thismorning>" in keys and since:
+            hours = max(0.0, (now - 420) / 60)
+        elif "<allday>" in keys:
+            hours = max(12.0, (now - 420) / 60) if now >= 1020 else (now - 420) / 60
+        elif "<surgery>" in keys and since and context.day > 0:
+            hours = context.day * 24.0
+        if hours is not None and hours > 0:
+            best = hours if best is None or since else max(best, hours)
+            if since and ("<clock>" in keys or "<hours>" in keys):
+                break
+    return round(best, 1) if best is not None else None
+
+
+def figures(
+    match: Match,
+    value: str,
+    tokens: list[Token],
+    clauses: list[Clause],
+    places: list[int],
+    context: Context,
+) -> dict[str, object]:
+    """The fields of an observation that the words give."""
+    about = match.rule.about
+    out: dict[str, object] = {}
+    if about in _TIMED:
+        for key, name in (("<minutes>", "minutes"), ("<metres>", "metres")):
+            token = _last(tokens, clauses, places, key)
+            if token is not None and token.value is not None and value == "done":
+                out[name] = round(token.value, 1) if name == "minutes" else float(round(token.value))
+        if "minutes" not in out and value == "done":
+            token = _last(tokens, clauses, places, "<hours>")
+            if token is not None and token.value is not None and token.value <= 4:
+                out["minutes"] = token.value * 60
+    if about in _COUNTED:
+        count = _count(match, tokens, clauses, places)
+        if count is not None and (value not in ("no", "none", "missed") or about == "dose"):
+            out["count"] = count
+    if about in _LASTING and value not in ("normal", "given", "no"):
+        for place in places:
+            hours = since_hours(tokens, clauses[place], context)
+            if hours is not None:
+                if about in ("urine", "stool", "appetite", "drinking") and value in ("none", "less"):
+                    out["hours"] = hours
+                break
+    if about in ("dose", "seizure", "vomiting", "swallowed", "mishap", "walk"):
+        token = _last(tokens, clauses, places, "<clock>")
+        if token is not None and token.value is not None:
+            out["at"] = clock_text(token.value)
+    return out
+
+
+def _count(
+    match: Match, tokens: list[Token], clauses: list[Clause], places: list[int]
+) -> int | None:
+    for place in places:
+        clause = clauses[place]
+        many = False
+        for at in range(clause.start, clause.end):
+            token = tokens[at]
+            if "<times>" in token.keys and token.value:
+                return int(token.value)
+            if "<number>" in token.keys and token.value and token.value < 40:
+                ahead = range(at + 1, min(at + 4, clause.end))
+                if any(n in match.at for n in ahead) and float(token.value).is_integer():
+                    return int(token.value)
+                if at - 1 in match.at and at + 1 >= clause.end and place == match.clause:
+                    return int(token.value)
+            if "<manytimes>" in token.keys and place == match.clause:
+                many = True
+        if many and match.rule.about in ("vomiting", "seizure"):
+            return 2
+        if match.rule.count:
+            return match.rule.count
+    return match.rule.count
+
+
+def medicine(
+    tokens: list[Token], clause: Clause, context: Context
+) -> list[str]:
+    """The medicines named in a clause: as the plan writes them, else the usual name."""
+    found: list[str] = []
+    for token in tokens[clause.start : clause.end]:
+        for word in token.parts or (token.word,):
+            name = canonical(word, context.medicines)
+            if name and name not in found:
+                found.append(name)
+    return found

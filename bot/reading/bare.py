@@ -1,0 +1,201 @@
+"""Bare answers in the light of what was asked; thanks; what was left unread."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from bot.model.observation import Observation
+from bot.model.reading import Context
+
+from .clauses import Clause
+from .matching import Match
+from .settle import Found
+from .token import Token
+
+_SESSIONS = ("ice", "warm_compress", "massage", "walk")
+_YES: dict[str, tuple[tuple[str, str], ...]] = {
+    "dose": (("dose", "given"),),
+    "ice": (("ice", "done"),),
+    "warm_compress": (("warm_compress", "done"),),
+    "massage": (("massage", "done"),),
+    "walk": (("walk", "done"),),
+    "cone": (("cone", "on"),),
+    "appetite": (("appetite", "normal"),),
+    "bathroom": (("stool", "normal"), ("urine", "normal")),
+    "incision": (("incision", "clean"),),
+    "mobility": (("weight_bearing", "full"),),
+    "general": (("energy", "normal"),),
+}
+_NO: dict[str, tuple[str, str]] = {
+    "dose": ("dose", "missed"),
+    "ice": ("ice", "skipped"),
+    "warm_compress": ("warm_compress", "skipped"),
+    "massage": ("massage", "skipped"),
+    "walk": ("walk", "skipped"),
+    "cone": ("cone", "off"),
+}
+_BESIDE_NO: dict[str, tuple[str, str]] = {"appetite": ("appetite", "none")}
+"""A "no" that more words follow answers these as well."""
+
+
+@dataclass(slots=True)
+class Answer:
+    """What a bare answer gave."""
+
+    found: list[Found] = field(default_factory=list)
+    reasons: list[str] = field(default_factory=list)
+
+
+def _about(asked: str) -> frozenset[str]:
+    return frozenset(topic for topic, _ in _YES.get(asked, ()))
+
+
+def answer(
+    tokens: list[Token],
+    clauses: list[Clause],
+    matches: list[Match],
+    found: list[Found],
+    context: Context,
+) -> Answer:
+    """The asked topic's value from a yes, a no, a figure, when nothing else told it."""
+    asked = context.asked
+    out = Answer()
+    if asked not in _YES:
+        return out
+    told = {item.observation.about for item in found}
+    if asked == "mobility" and "mobility" in told:
+        told |= {"weight_bearing"}
+    if told & _about(asked):
+        return out
+    pick: tuple[tuple[str, str], ...] = ()
+    chosen = clauses[0]
+    for number, clause in enumerate(clauses[:4]):
+        if clause.moods & {"question", "hypo", "wish"} or clause.other:
+            continue
+        own = {m.rule.about for m in matches if m.clause == number and m.rule.about not in ("idiom", "request")}
+        verdict = _verdict(tokens, clause, asked, bool(own), number)
+        if verdict == "yes":
+            pick = _YES[asked]
+        elif verdict == "no":
+            if asked in _NO:
+                pick = (_NO[asked],)
+            elif asked in _BESIDE_NO and (len(clauses) > 1 or clause.end - clause.start > 1):
+                pick = (_BESIDE_NO[asked],)
+        if pick:
+            chosen = clause
+            break
+    if asked in ("appetite", "bathroom", "incision", "mobility", "general"):
+        bad = {(i.observation.about, i.observation.value) for i in found} - _HARMLESS
+        if asked == "general" and (bad or told & {"energy"}):
+            pick = ()
+        if asked == "incision" and told & {"incision"}:
+            pick = ()
+    if not pick:
+        return out
+    span = (tokens[chosen.start].start, tokens[chosen.end - 1].end)
+    for about, value in pick:
+        fields: dict[str, object] = {}
+        if about in _SESSIONS and value == "done":
+            for token in tokens:
+                if "<minutes>" in token.keys and token.value is not None:
+                    fields["minutes"] = round(token.value, 1)
+                if "<metres>" in token.keys and token.value is not None and about == "walk":
+                    fields["metres"] = float(round(token.value))
+            if not fields:
+                only = [t for t in tokens if "<number>" in t.keys and t.value is not None]
+                if only and only[-1].value is not None and 1 <= only[-1].value <= 90:
+                    fields["minutes"] = only[-1].value
+        if about == "dose" and value == "given":
+            from .quantities import clock_text
+
+            for token in tokens:
+                if "<clock>" in token.keys and token.value is not None:
+                    fields["at"] = clock_text(token.value)
+        observation = Observation(about, value, span=span, **fields)  # type: ignore[arg-type]
+        first = Match(_RULE, (chosen.start,), clauses.index(chosen))
+        out.found.append(Found(observation, first))
+        out.reasons.append(f"an answer to what was asked ({asked}) → {about}: {value}")
+    return out
+
+
+_HARMLESS = {
+    ("energy", "normal"), ("appetite", "normal"), ("drinking", "normal"), ("stool", "normal"),
+    ("urine", "normal"), ("pain", "none"), ("vomiting", "no"), ("walk", "done"), ("dose", "given"),
+    ("ice", "done"), ("cone", "on"), ("licking", "no"), ("incision", "clean"), ("swelling", "none"),
+    ("weight_bearing", "full"), ("mobility", "better"), ("breathing", "normal"),
+}  # fmt: skip
+
+
+def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number: int) -> str:
+    """ "yes", "no" or "" of one clause."""
+    body = [t for t in tokens[clause.start : clause.end] if "<joiner>" not in t.keys]
+    if not body:
+        return ""
+    first = body[0]
+    keys = clause.keys
+    size = len(body)
+    if "<yesword>" in first.keys and (number == 0 or size <= 3) and "<notyes>" not in keys:
+        return "yes"
+    if "<noword>" in first.keys and (number == 0 or size <= 3) and (size <= 1 or not own):
+        if size == 1 or asked in _NO or asked in _BESIDE_NO and number == 0 and size <= 2:
+            return "no"
+    if own:
+        return ""
+    if "<notdone>" in keys:
+        return "no" if asked in _NO else ""
+    if "<yesword>" in keys and "<neg>" not in keys and size <= 6:
+        return "yes"
+    if asked in _SESSIONS and "<neg>" not in keys and (
+        "<minutes>" in keys or "<metres>" in keys or ("<number>" in keys and size <= 4)
+    ):
+        return "yes"
+    if asked == "dose" and "<neg>" not in keys and ("<clock>" in keys and size <= 5):
+        return "yes"
+    if "<good>" in keys and "<neg>" not in keys and size <= 7:
+        return "yes"
+    return ""
+
+
+def is_greeting(tokens: list[Token], clauses: list[Clause], context: Context) -> bool:
+    """Thanks, a greeting, an "ok": nothing to report."""
+    filler = 0
+    for clause in clauses:
+        if "<thanks>" in clause.keys or "<hello>" in clause.keys:
+            filler += 1
+    if any("<alarm>" in c.keys for c in clauses):
+        return False
+    if filler and (len(tokens) <= 8 or filler * 2 >= len(clauses) or "<thanks>" in clauses[0].keys):
+        return True
+    return context.asked == "none" and len(tokens) <= 3 and all(
+        "<yesword>" in t.keys or "<good>" in t.keys or "<joiner>" in t.keys for t in tokens
+    )
+
+
+def worrying_rest(
+    tokens: list[Token],
+    clauses: list[Clause],
+    matches: list[Match],
+    observations: list[Observation],
+) -> bool:
+    """Whether something alarming was said that led to no observation at all."""
+    read_in = {m.clause for m in matches}
+    return any(
+        number not in read_in and "<alarm>" in clause.keys for number, clause in enumerate(clauses)
+    )
+
+
+def finish(
+    observations: list[Observation], tokens: list[Token], clauses: list[Clause], context: Context
+) -> list[Observation]:
+    """What several observations mean together."""
+    return observations
+
+
+def _rule() -> object:
+    from .grammar import Pattern, Rule
+
+    empty = Pattern("", (), frozenset(), False, False, False, ())
+    return Rule("bare", "", empty)
+
+
+_RULE = _rule()  # type: ignore[assignment]

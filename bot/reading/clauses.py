@@ -1,0 +1,84 @@
+"""Where one statement ends and the next begins."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from .token import Token
+
+LONGEST = 40
+"""Words in one clause; a run-on without any boundary is cut there."""
+
+_AND = frozenset("and y e also plus ademas tambien".split())
+_BUT = frozenset("but pero however although though aunque sino except excepto".split())
+_OPEN = frozenset(
+    "then luego entonces so because porque now ahora whereas while mientras which since_then "
+    "otherwise despues".split()
+)
+_SUBJECT = frozenset("he she hes shes it its they we i theres ive im".split())
+_HOLDS = frozenset(
+    "that if when because since after before as than think thinks hope wish say says said and so "
+    "where what how why until while like for sure know does did is was has can should will do had "
+    "until told feel feels whenever once till wherever dont doesnt didnt but or whether isnt could "
+    "would are were which who cant wont hasnt have must may might shall though although unless".split()
+)
+
+
+@dataclass(slots=True)
+class Clause:
+    """A stretch of tokens ``[start, end)`` in one sentence, and how it is meant."""
+
+    start: int
+    end: int
+    sentence: int
+    rank: int  # how strong the boundary before it is
+    joiner: str = ""
+    asked: bool = False  # its sentence ends in a question mark
+    keys: frozenset[str] = frozenset()
+    moods: set[str] = field(default_factory=set)
+    carried: bool = False  # denied by the clause before ("no pus, smell or blood")
+    other: bool = False  # about another animal
+    person: bool = False  # about a human being
+
+
+def split(tokens: list[Token]) -> list[Clause]:
+    """Clauses in order; together they cover every token."""
+    starts: list[tuple[int, int, str]] = []
+    size = 0
+    for index, token in enumerate(tokens):
+        rank, joiner = token.cut, ""
+        word = token.word
+        previous = tokens[index - 1].word if index else ""
+        if word in _AND:
+            rank, joiner = max(rank, 1), "and"
+        elif word in _BUT:
+            rank, joiner = max(rank, 2), "but"
+        elif word in ("or", "nor", "ni", "o") and token.cut:
+            joiner = "or"
+        elif word in _OPEN and size > 1:
+            rank, joiner = max(rank, 1), word
+        elif word in _SUBJECT and size >= 2 and previous not in _HOLDS and not token.cut:
+            nxt = tokens[index + 1].word if index + 1 < len(tokens) else ""
+            if word not in ("it", "i") or nxt in ("is", "was", "has", "looks", "gave", "did"):
+                rank, joiner = max(rank, 1), "subject"
+        if index == 0 or rank or size >= LONGEST:
+            if rank and size == 1 and index and rank < 3 and token.cut == 0:
+                only = tokens[index - 1].word
+                if only in _AND or only in _BUT or only in _OPEN:
+                    size += 1
+                    continue
+            starts.append((index, 3 if index == 0 else rank, joiner))
+            size = 0
+        size += 1
+    clauses: list[Clause] = []
+    sentence = -1
+    for number, (start, rank, joiner) in enumerate(starts):
+        end = starts[number + 1][0] if number + 1 < len(starts) else len(tokens)
+        if rank == 3:
+            sentence += 1
+        keys: frozenset[str] = frozenset().union(*(t.keys for t in tokens[start:end]))
+        clauses.append(Clause(start, end, sentence, rank, joiner, keys=keys))
+    asked = {c.sentence for c in clauses if tokens[c.end - 1].asks}
+    for clause in clauses:
+        clause.asked = clause.sentence in asked
+    return clauses

@@ -1,0 +1,207 @@
+"""The pattern language that the lexicon is written in, compiled for matching.
+
+A pattern is a line of elements:
+
+    word            that word            word*          words that begin so
+    a|b|<class>     any of these         a?             may be missing
+    ~ or ~4         up to 2 (4) words between, within one clause
+    ~~              up to 8 words between, over commas and "and"
+    a & b           both, in either order, in one clause
+    ^ and $         the beginning and the end of a clause
+    -<class>        the clause must not hold it
+
+Rules stand under a heading ``= value [detail] [trend:x] [count:n] [fixed] [@topic ...]``:
+``fixed`` cannot be denied, ``@topic`` holds only while that topic is spoken of.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from bot.model.vocabulary import DETAILS, TRENDS
+
+from .normalise import plain
+
+NEAR = 2
+FAR = 8
+
+
+@dataclass(frozen=True, slots=True)
+class Element:
+    """One place of a pattern: ``gap`` words may lie before it."""
+
+    keys: frozenset[str]
+    optional: bool = False
+    gap: int = 0
+    cross: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Pattern:
+    """Sequences that must all be found in one clause, in any order."""
+
+    source: str
+    parts: tuple[tuple[Element, ...], ...]
+    without: frozenset[str]
+    at_start: bool
+    at_end: bool
+    cross: bool
+    needs: tuple[frozenset[str], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Rule:
+    """What a pattern says."""
+
+    about: str
+    value: str
+    pattern: Pattern
+    detail: str | None = None
+    trend: str | None = None
+    count: int | None = None
+    fixed: bool = False
+    focus: frozenset[str] = frozenset()
+    weight: int = 0
+
+
+@dataclass
+class Lexis:
+    """Everything compiled: words → classes, phrases to fold, rules by the word they need."""
+
+    words: dict[str, frozenset[str]] = field(default_factory=dict)
+    stems: dict[str, frozenset[str]] = field(default_factory=dict)
+    phrases: dict[str, list[tuple[tuple[str, ...], str]]] = field(default_factory=dict)
+    rules: list[Rule] = field(default_factory=list)
+    by_key: dict[str, list[int]] = field(default_factory=dict)
+
+
+class Compiler:
+    """Builds a ``Lexis``. Raises ValueError naming the line that is wrong."""
+
+    def __init__(self) -> None:
+        self.words: dict[str, set[str]] = {}
+        self.stems: dict[str, set[str]] = {}
+        self.phrases: dict[tuple[str, ...], set[str]] = {}
+        self.classes: dict[str, int] = {}
+        self.rules: list[Rule] = []
+
+    def add_class(self, name: str, members: str) -> None:
+        """``members``: words and ``word*``, separated by spaces; phrases joined by ``_``."""
+        key = f"<{name}>"
+        found = members.split()
+        self.classes[key] = self.classes.get(key, 0) + len(found)
+        for member in found:
+            words = tuple(plain(part) for part in member.split("_"))
+            if len(words) > 1:
+                self.phrases.setdefault(words, set()).add(key)
+            elif words[0].endswith("*"):
+                self.stems.setdefault(words[0][:-1], set()).add(key)
+            else:
+                self.words.setdefault(words[0], set()).add(key)
+
+    def _keys(self, text: str, source: str) -> frozenset[str]:
+        keys: set[str] = set()
+        for option in text.split("|"):
+            if option.startswith("<"):
+                if option not in self.classes:
+                    raise ValueError(f"no class {option} in pattern {source!r}")
+                keys.add(option)
+            elif option.endswith("*"):
+                stem = plain(option[:-1])
+                self.stems.setdefault(stem, set()).add(f"{stem}*")
+                keys.add(f"{stem}*")
+            else:
+                word = plain(option)
+                self.words.setdefault(word, set())
+                keys.add(word)
+        return frozenset(keys)
+
+    def pattern(self, source: str) -> Pattern:
+        """One line as a pattern."""
+        parts: list[tuple[Element, ...]] = []
+        now: list[Element] = []
+        without: set[str] = set()
+        gap, cross, start, end = 0, False, False, False
+        for word in source.split():
+            if word == "&":
+                parts.append(tuple(now))
+                now, gap = [], 0
+            elif word == "^":
+                start = True
+            elif word == "$":
+                end = True
+            elif word == "~~":
+                gap, cross = FAR, True
+            elif word[0] == "~":
+                gap = int(word[1:] or NEAR)
+            elif word[0] == "-":
+                without |= self._keys(word[1:], source)
+            else:
+                optional = word.endswith("?")
+                keys = self._keys(word.rstrip("?"), source)
+                now.append(Element(keys, optional, gap, cross and gap == FAR))
+                gap = 0
+        parts.append(tuple(now))
+        needs = tuple(e.keys for part in parts for e in part if not e.optional)
+        if not needs or any(not part or part[0].optional for part in parts):
+            raise ValueError(f"a pattern needs a word to begin with: {source!r}")
+        return Pattern(source, tuple(parts), frozenset(without), start, end, cross, needs)
+
+    def add_rules(self, about: str, text: str) -> None:
+        """Read the rules of one topic."""
+        head: dict[str, object] = {}
+        for line in text.splitlines():
+            line = line.split("#")[0].strip()
+            if not line:
+                continue
+            if line.startswith("="):
+                head = self._heading(about, line[1:].split())
+                continue
+            pattern = self.pattern(line)
+            weight = sum(len(part) for part in pattern.parts)
+            self.rules.append(Rule(about, pattern=pattern, weight=weight, **head))  # type: ignore[arg-type]
+
+    def _heading(self, about: str, words: list[str]) -> dict[str, object]:
+        head: dict[str, object] = {"value": words[0]}
+        focus: set[str] = set()
+        for word in words[1:]:
+            if word.startswith("@"):
+                focus.add(word[1:])
+            elif word == "fixed":
+                head["fixed"] = True
+            elif word.startswith("trend:") and word[6:] in TRENDS:
+                head["trend"] = word[6:]
+            elif word.startswith("count:"):
+                head["count"] = int(word[6:])
+            elif word in DETAILS.get(about, ()):
+                head["detail"] = word
+            else:
+                raise ValueError(f"{about}: heading has {word!r}")
+        head["focus"] = frozenset(focus)
+        return head
+
+    def finish(self) -> Lexis:
+        """Choose for each rule the rarest thing that it needs, and index by that."""
+        lexis = Lexis(
+            {word: frozenset(keys) for word, keys in self.words.items()},
+            {stem: frozenset(keys) for stem, keys in self.stems.items()},
+            rules=self.rules,
+        )
+        for words, keys in self.phrases.items():
+            for key in keys:
+                lexis.phrases.setdefault(words[0].rstrip("*"), []).append((words, key))
+        for options in lexis.phrases.values():
+            options.sort(key=lambda option: -len(option[0]))
+        common = self.words.get
+        for number, rule in enumerate(self.rules):
+            def cost(keys: frozenset[str]) -> int:
+                total = 0
+                for key in keys:
+                    total += self.classes.get(key, 1)
+                    if "<function>" in (common(key) or ()):
+                        total += 40
+                return total + (200 if "<neg>" in keys else 0)
+
+            for key in min(rule.pattern.needs, key=cost):
+                lexis.by_key.setdefault(key, []).append(number)
+        return lexis

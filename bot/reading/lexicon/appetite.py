@@ -1,0 +1,157 @@
+"""Appetite: what and how much was eaten."""
+
+from __future__ import annotations
+
+CLASSES = {
+    "eat": """
+        eat eats eating ate eaten eatin eated feeding feeds fed come comio comiendo comido comer comia
+        comen comimos coma cena ceno desayuno_se desayuno almorzo cenado desayunado desayunando cenando
+        almorzando trago_comida jama papeo jamando munching munches munched dined nibbles
+        """.replace("desayuno_se ", "").replace("trago_comida ", ""),
+    "devour": """
+        devoured devours devouring devoro devora devorando wolfed wolfs wolfing gobbled gobbles
+        gobbling scoffed scoffs scoffing inhaled inhales hoovered hoovers hoovering polished_off
+        polishing_off polishes_off demolished cleared_the cleared_his cleared_her clears_his
+        cleaned_his_plate cleaned_her_plate cleaned_the_plate cleaned_his_bowl cleaned_her_bowl
+        cleaned_the_bowl cleans_his clean_plate empty_bowl bowl_empty empty_plate licked_the_bowl
+        licked_his_bowl licked_her_bowl licked_the_plate licked_clean every_scrap every_crumb every_bite
+        ate_everything ate_it_all ate_the_lot ate_all eats_everything finished_his finished_her
+        finished_breakfast finished_dinner finished_it_all ravenous hungry starving hambriento
+        hambrienta hambre tragon tragona se_lo_acabo se_la_acabo se_acabo_todo se_acabo_su se_comio_todo
+        dejo_limpio plato_limpio limpio_el_plato plato_vacio scarfed scarfs scarfing chowed
+        chowing wiped_the_bowl troughing tucked_in tucks_in tucking_into eating_like eats_like second_helpings seconds_please
+        pidio_mas pide_mas queria_mas quiere_mas asked_for_more wants_more wanted_more begging_for
+        good_appetite great_appetite appetite_good buen_apetito hearty_appetite plates_are_empty
+        comelon comelona atasco traga tragando zampo hoovered_up cleared cleans_the back_for_more
+        lo_dejo_limpio no_dejo_nada ate_up eats_up repitio comio_todo come_todo lamio_el_plato lamio_su_plato
+        """,
+    "appetiteword": "appetite apetito hambre hunger appetit eating eat",
+    "partly": """
+        half little bit some less few couple barely quarter third part mouthful mouthfuls bites bite
+        picking nibble nibbled nibbles nibbling poco poquito poquita menos mitad cachito casi_nada
+        bocado bocados tantito cuarto algo probadita <x>
+        """.replace("<x>", ""),
+    "offfood": "off_his_food off_her_food off_food off_his_grub off_her_grub off_his_feed off_the_food anorexic anorexia inappetent "
+    "inappetant inappetence fasting hunger_strike inapetente anorexico anorexica ayunas "
+    "huelga_de_hambre sin_apetito no_appetite lost_his_appetite lost_her_appetite hyporexic_none",
+    "treatword": "treat treats chicken tuna cheese sausage steak ham boiled hand_fed favourite favorite anything",
+}
+
+RULES = {
+    "appetite": """
+    = normal
+    <eat>
+    <devour>
+    <eat> ~3 <good>
+    <eat> ~4 all|everything|todo|todito|toda|lot|entire|whole|completo|entero|every|full
+    <eat> ~ like a|un|una|si
+    <eat> as usual|normal|always|though
+    appetite|apetito|hunger ~2 <good>|back|returned|excellent|normal|regreso|volvio
+    <good>|back|normal|excellent|healthy ~ appetite|apetito
+    bowl|plate|plato|food|comida ~2 empty|vacio|clean|limpio|gone|finished|all_gone
+    had|has|finished|cleared|cleaned|took|got ~3 breakfast|dinner|supper|tea|lunch|meal|tea|kibble|food|desayuno|cena -<noteat>
+    finished|acabo|termino ~3 <food>
+    tiene ~ hambre|apetito
+    never|nunca not hungry
+    hungry again|now
+    starving|ravenous|hungry
+    interested in|back food|eating
+    loves|loving|enjoying|enjoyed|enjoys ~2 <food>
+    todo|toda ~2 <food> -<neg>
+    hand|hands fed? eating
+    a pedir|pidiendo comida
+    food|comida|breakfast|dinner|desayuno ~ yes|si|fine|good|bien|gone|thumbsup
+    <good> ~ eater|comelon
+    = normal fixed
+    no dejo|deja nada|ni|migaja
+    didnt|never leave|left ~ a? crumb|scrap|anything|bite
+    <neg> ~ leave|left|leaving ~ crumb|scrap|bite
+    <neg> ~ problem|trouble|issues|problems|issue|problema|problemas ~ eating|with|comer|comiendo|para ~ food|comer?
+    <neg> lost ~2 appetite
+    = normal @appetite
+    all|everything|todo|todito|lot|whole|completo|entero|every -<neg> -<eat>
+    bowl|plate|plato|dish ~ empty|clean|licked|limpio|vacio
+    <clock> like ~ champion|horse|pig|king
+    gone|finished|cleared
+    hungry|hambre
+    como siempre|antes|normal|loco
+    = less
+    <eat> ~4 <partly>
+    <partly>|poco ~4 <eat>
+    <partly> ~3 <food> -<water>
+    <food> ~3 half|partly|poco|mitad
+    <eat> ~ slowly|less|poorly|menos|poco|mal|lento
+    <neg> ~2 <eat> ~4 much|well|lot|mucho|bien|tanto|enough|suficiente|properly|normally|all|everything|todo|usual|finish|completo
+    <neg> ~2 finish|finished|acabo|termino|acaba|termina|finishing ~4 <food>|todo|it|eating
+    <neg> ~ that|as|so|too|very|much|really hungry|interested
+    <neg> ~2 much|mucho|muchas|mucha appetite|apetito|hambre|ganas
+    less|poor|reduced|smaller|low|decreased|diminished|down|poco|menos|menor|reducido|bajo|picky|lacking|hyporexia|hyporexic|bad ~2 appetite|apetito|hambre
+    appetite|apetito|hambre ~3 less|down|poor|reduced|low|decreased|bajo|menos|poco|off|smaller|diminished|bad|not_great|disminuido|so-so|so_so|meh|iffy|dropped
+    picking|picks|picked ~2 at|food|it|bowl|his|her
+    turns|turned ~ nose up
+    fussy|picky|finicky|choosy|melindrosa|melindroso|especial -<neg>
+    left|leaves|leaving|dejo|deja ~3 half|most|some|bit|lot|mitad|resto|food|bowl|breakfast|dinner|comida|croquetas
+    <barely> ~3 <eat>
+    <barely> ~ touched|touches|touching|toco|probo|prueba|mordio
+    <eat> ~2 <barely> ~ half|quarter|anything|nada?
+    off ~ his|her ~ food a|bit|little
+    only|just|solo|solamente|nomas ~3 <eat> ~3 treats|chicken|bit|little|pollo|some|premios|poco
+    <eat> ~ only|just|solo|solamente|nomas|nada_mas
+    nibbled|nibbles|nibbling|mordisqueo|probadita|lamio ~3 <food>|chicken|a|some
+    comio|come|comiendo menos|poco|poquito|mal|a_medias|la_mitad
+    medio comio|come|ha
+    half|mitad ~ his|her|the|of|de ~2 <food>
+    less|menos ~ than|de|que usual|normal|siempre|before|lo|antes
+    coaxing|coax|hand|tempt|tempted|persuading|rogandole|rogarle ~3 eat|feed|fed|feeding|him|her|comer
+    <neg> ~ his|her|as usual|normal|full appetite|self_eating
+    se come|comio la|media mitad|porcion
+    no ~ come|comio|comiendo|ha_comido ~2 igual|tanto|como
+    with ~ coaxing|persuasion
+    skipped|missed|skip|salto ~2 breakfast|dinner|lunch|meal|desayuno|cena|comida
+    = less @appetite
+    half|little|some|quarter|bit|less|few|mouthful|mouthfuls|bites|nibble|nibbled|nibbles|poco|poquito|menos|mitad|bocados|algo|tantito|picking|so_so|meh|mas_o_menos|masomenos|regular|partly|barely|apenas|third|bocaditos -<water> -<eat>
+    <neg> ~ much|mucho|lot|all|todo|everything|great|whole|really
+    = none
+    <neg> ~3 <eat>
+    <neg> ~2 <eat> ~3 anything|nada|thing|bite|bocado|nothing|all|single
+    <eat> ~3 <zero>
+    <neg> ~2 touch|touched|touching|toca|tocado|toco|tocar|look|looked|sniff|olio|probo|probado|prueba|probar|pela ~4 <food>
+    <neg> ~2 want|wants|wanted|interested|interest|quiere|quiso|querido|quiera|acepta|acepto|take|taking|taken|had|accept|try ~4 <food>|eat|comer|eating|desayunar|cenar
+    <neg> ~2 want|wanted|quiere|quiso|interested ~2 ni
+    ni ~ agua|pollo|atun|croquetas|salchicha|jamon|premios
+    refuses|refused|refusing|rejects|rejected|rechaza|rechazo|rehusa|nego|niega ~4 <food>|eat|comer|everything|comida|dry|wet
+    <neg> ~ appetite|apetito|hambre
+    <neg> ~2 tiene|tenido|have|has|had ~2 appetite|apetito|hambre|ganas_de_comer
+    <offfood>
+    lost ~3 appetite
+    perdio ~ apetito
+    appetite|apetito ~ gone|zero|none|nil|nulo|nada|non_existent|cero|zilch
+    turned|turns ~ nose|away|head|down ~2 at|from|everything|food
+    sniffs|sniffed|smells|olfatea|huele|olio ~~ walks|walked|turns|leaves|wanders|voltea|va|deja|away|off
+    <food> ~3 untouched|intacto|intacta|not_touched|intactas|igual
+    untouched ~2 <food>
+    walks|walked|turns|turned away from ~2 <food>
+    not|hasnt|havent|no a|one|ni single|bite|scrap|morsel|crumb|thing|un|bocado -<leftword>
+    sin comer|probar|probado|apetito|desayunar|cenar
+    wont|doesnt|didnt|not ~ even ~3 <treatword>
+    food|comida|breakfast|dinner ~ no $
+    fed|feeding not working
+    lleva ~4 sin comer
+    stopped|quit|dejo|paro ~ eating|de? comer
+    dejo de comer
+    nothing|nada ~3 to|de eat|comer|comida
+    eaten|eats|ate|come|comio nothing|nada|zero|ni
+    = none @appetite
+    nothing|nada|none|zero|zilch|nil
+    refuses|refused|refusing
+    <neg> ~ hungry|interested|interest|touched|touch|want|quiere|quiso|hambre|ganas
+    not|hasnt|no a|one|ni single|bite|bit|un|bocado
+    = less trend:worse
+    <eat> ~ less and less
+    cada_vez ~ menos
+    """,
+}
+
+CLASSES["noteat"] = "half bit little some less taken_away no not didnt hasnt havent wont seen"
+CLASSES["leftword"] = "left leave leaving dejo"
+NEGATED = {"appetite": {"normal": "none", "less": None, "none": "normal"}}

@@ -1,0 +1,143 @@
+"""Doses: given, forgotten, spat out, brought up, given twice."""
+
+from __future__ import annotations
+
+CLASSES = {
+    "gave": """
+        gave given give giving get got gets took taken take takes taking had has_had swallowed
+        administered popped medicated dosed dosing ate eaten administer
+        di dio dimos dieron dado dando doy damos tomo tomado tomo_se toma tomando trago comio
+        comido administre administro administramos suministre
+        """.replace("tomo_se ", ""),
+    "hid": "cheese ham peanut_butter chicken hidden hid hide wrapped crushed crush butter treat sausage pate "
+    "queso jamon salchicha escondida escondido pollo sneaked snuck slipped mixed pill_pocket pocket escondi camuflada",
+    "spat": "spat spit spits spitting spitted spat_out spit_out escupio escupe escupio_todo escupido "
+    "escupiendo escupi escupia escupió vomita_la spits_out",
+    "refuse": "refused refuses refuse refusing rejected rejects rechazo rechaza nego niega negaba",
+    "twice_": "twice two_times double doubled doubles dos_veces doble 2_times",
+}
+
+RULES = {
+    "dose": """
+    = given
+    <meds> ~3 in|down|given|done|taken|swallowed|eaten|gone|adentro|dada|dadas|dado|dados|tomada|tomadas|administrada|administrado|administrados|listo|lista|listas|ok|fine|good
+    <gave> ~4 <meds>
+    <meds> ~4 <gave>
+    gave|give|fed|di|dimos|doy|dio|gives ~ it|him|her|them|las|los|lo|la|le|se -<human>
+    took|taken|tomo|trago|swallowed it|them|well|fine|his|her|la|lo|las|los -<objectword>
+    le|se|ya la|lo|las|los|le di|dimos|dio|tomo|trago|comio
+    ya se la|lo|las|los? ~ tomo|trago|comio|di|dimos|dio|paso
+    had his|her|the <meds>
+    got his|her|the <meds>
+    has had ~ <meds>
+    meds|pills|tablets|medicine|medicines|medication|medicinas|pastillas|medicamentos <good>
+    down went the? <meds>
+    took ~ like ~ champ|star|lamb|angel|pro|candy
+    se la|lo|las|los di|dimos|doy|dio|tomo|trago|comio
+    all|both <meds> ~ taken|given|done|in
+    antibiotico|antibiotic|painkiller|analgesico ~ yes|si|done|listo
+    se|ya tomo ~2 <meds>
+    = given @dose
+    given|administered|swallowed|down|dado|dada|tomada
+    took|gave|di|dimos|dio|tomo|trago -<neg>
+    <gave> ~ late|tarde
+    all|both|everything ~ given|taken|done|in|down
+    in|with|con|en ~2 <hid>
+    a las <clock>
+    gone in ~2 second|seconds|gulp
+    wolfed|gobbled|scoffed|ate|devoro|comio ~ it|them|la|lo|todo|down
+    = missed
+    forgot|forgotten|missed|skipped|skip|miss|olvido|olvide|olvidamos|olvidaron|omiti|omitimos|salte|saltamos|olvidaba|olvidado ~5 <meds>|dose|dosis|give|dar|darle
+    <meds> ~3 forgot|forgotten|missed|skipped|olvido|olvide|paso|late_forgot
+    <neg> ~3 give|given|gave|di|dado|dimos|dio|got|gotten|administer|administered ~3 <meds>
+    <neg> ~2 had|taken|received|tomado ~3 <meds>
+    ran|run out of ~ <meds>
+    se me|nos olvido|olvidaron|paso|fue|pasaron ~4 <meds>|darle|darsela|darselo|dar|pastilla
+    sin ~ <meds>
+    no ~ <meds> ~ left|today|tonight|yet|hoy
+    se acabo|acabaron|termino ~ <meds>
+    out of ~ <meds>
+    vomito no
+    = missed @dose
+    forgot|forgotten|missed|skipped|olvido|olvide|olvidamos|olvidaron
+    not|havent|hasnt|didnt|no|aun|todavia ~ yet|given|had|gave|give|dado|di|darle|todavia
+    not yet
+    se me|nos olvido|paso|fue|pasaron
+    no|couldnt find|encuentro|encontre
+    slept|dormi|dormimos through|quede|se
+    = refused
+    <refuse> ~4 <meds>
+    <spat> ~5 <meds>
+    <meds> ~4 <spat>
+    <neg> ~ take|swallow|open|tomar|tragar|tragarse|tomarse|tomo|trago|aceptar|acepto|quiso ~4 <meds>|mouth|hocico|boca
+    <neg> ~ quiere|quiso|want|wanted|wants ~4 <meds>
+    <neg> ~2 quiere|quiso tomar|tragar|tomarse|tomarla|tomarlo|tragarsela
+    couldnt|cant|couldn't|no get|pude|pudimos|puedo ~4 <meds> ~3 down|in|into|darle|dar
+    couldnt|cant|impossible|struggled|no|unable ~ get|pude|pudimos|puedo|to darle|dar|give|get|him|her ~4 <meds>
+    fought|fights|fighting|bit|clamps|clamped ~4 <meds>|mouth
+    wont|wouldnt|will_not take ~ <meds>
+    hides|hid|runs|ran ~3 when|from ~3 <meds>
+    no se ~ deja|dejo ~3 dar|pastilla|medicina|medicar
+    foams|foamed|foaming|drools|drooled ~4 <meds>
+    = refused @dose
+    <spat>
+    <refuse>
+    wont|wouldnt|will_not|didnt|doesnt take|swallow|have|eat|want ~ it?
+    no ~ quiere|quiso|acepta|acepto|trago|tomo|deja|dejo
+    no se ~2 deja|dejo|tomo|traga|trago
+    couldnt|cant|no get|pude|pudimos ~ it|him|her|them|darsela|darselo|darle|down|in
+    fought me|us
+    eats|ate|comio around it|alrededor
+    leaves|left|dejo the|la pill|tablet|pastilla
+    clamps|clamped ~ mouth|jaw|shut
+    bit me|us
+    = vomited_up
+    <vomit> ~4 <meds>
+    <meds> ~5 <vomit> -<other>
+    <vomit> ~2 it up|again|straight|right|minutes|after @x
+    brought|threw|threw_up|coughed ~3 <meds> ~ up|back
+    <meds> ~~ came|come back? up|out
+    <meds> ~~ vomit|vomited|puked|threw_up|vomito|devolvio|regreso|guacareo
+    <vomit> ~~ <meds>
+    devolvio|regreso ~3 <meds>
+    found|see|saw|salio|venia|encontre ~2 <meds> ~3 vomit|puke|sick|vomito
+    = vomited_up @dose
+    <vomit> ~2 it|them|la|lo|las
+    la|lo|las|los ~ <vomit>
+    came back up
+    brought|threw ~ it|them back? up
+    <vomit> ~3 after|despues|luego|later
+    = doubled
+    <twice_> ~4 <meds>|dose|dosis
+    two|double|2|doble|dos|extra|second|otra|another|segunda ~ dose|doses|dosis
+    <meds> ~4 twice|double|doble|dos_veces -<interval>
+    gave|given|had|got|dio|di|dimos|tomo|took|dieron ~3 twice|double|doble -<interval>
+    gave|given|got|dio|di|dimos|diste|dieron|gives ~3 <meds> ~~ gave|dio|di|dieron|given ~ another|otro|otra|again|too|also|tambien|second|segunda|de_nuevo
+    di|dio|dimos|gave|given ~3 <meds> ~~ esposo|esposa|husband|wife|hijo|hija|mama|partner ~2 dio|gave|did|again|tambien|too
+    both|los_dos|ambos ~ gave|dimos|medicated|dosed|given ~3 <meds>|it|him|her|pastilla
+    husband|wife|hubby|partner|mum|mom|son|daughter|esposo|esposa|marido|hija|hijo|suegra|mama ~ also|already|tambien|ya ~ gave|given|had|le|dio|habia|lo|la
+    gave|dio|gave_it|dieron ~3 again|otra_vez|de_nuevo|nuevamente ~3 mistake|error|accident|without|sin
+    two ~ <meds> ~3 instead|by_mistake|at_once|together|mistake
+    dos|2 ~ <meds> ~3 en|juntas|juntos|vez|lugar|error
+    twice by|por mistake|accident|error
+    repeti|repetimos|repitio|repetido ~3 dosis|pastilla|<meds>
+    gave|got|had|has|given ~ two|2|both ~2 by|instead|accident|mistake
+    le dimos dos
+    le di dos|doble|2
+    doble|double dosis|dose|dosed|dosing|dosage|dosificamos
+    extra <meds>
+    = doubled @dose
+    twice|double|doubled|doble|dos_veces -<interval>
+    gave|dio|di|dimos|given ~ again|another|otra|otro|otra_vez
+    also|already|tambien|ya gave|given|dio|dado
+    two|2|dos instead|by|en|por ~ of|mistake|accident|lugar|vez|error
+    """.replace("    <vomit> ~2 it up|again|straight|right|minutes|after @x\n", "").replace("    vomito no\n", "").replace("|late_forgot", ""),
+}
+
+CLASSES["human"] = "paracetamol ibuprofen aspirin ibuprofeno aspirina"
+CLASSES["interval"] = "daily day dia diario diarias twice_a_day twice_daily a_day al_dia every_day per_day"
+CLASSES["objectword"] = "sock socks calcetin toy juguete bone hueso stone piedra string hilo"
+
+NEGATED = {
+    "dose": {"given": "missed", "missed": "given", "refused": "given", "vomited_up": None, "doubled": None},
+}

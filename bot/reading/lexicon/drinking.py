@@ -1,0 +1,66 @@
+"""Drinking."""
+
+from __future__ import annotations
+
+CLASSES = {
+    "drink": "drink drinks drinking drank drunk drinkin lapping laps_water lapped bebe bebio bebiendo bebido beber "
+    "drinked hydrating hydrated hidratado hidratada toma_agua tomo_agua tomando_agua tomado_agua tomar_agua sips sipped sipping "
+    "guzzling bebe_agua fluids",
+    "drinkwater": "water agua aguita awa fountain water_bowl fuente bebedero trago traguito sip drop gota",
+}
+
+RULES = {
+    "drinking": """
+    = normal
+    <drink>
+    <drink> ~3 <good>
+    water|agua ~3 <good>|normally
+    toma|tomo|tomando|tomado|tomar|taking|takes|took|had|bebe|bebio ~3 water|agua
+    <drink> ~2 <slight> $
+    = less
+    <drink> ~3 less|little|bit|menos|poco|poquito|barely -more
+    <barely>|less|little|menos|poca|poco ~3 <drink>|<drinkwater>
+    toma|tomo|tomando|bebe|bebio|tomado ~2 menos|poca|poco|poquita|poquito|tantita ~ agua?
+    <neg> ~2 <drink> ~3 much|lot|mucho|mucha|enough|suficiente|tanto|usual|bien
+    no ~2 toma|tomo|tomado|tomando mucha|mucho|casi|bastante|suficiente
+    water ~3 less|low
+    few sips|laps
+    few|couple|some|unos ~ sips|laps|tragos|traguitos
+    casi no ~2 toma|bebe|tomo ~ agua?
+    = more
+    <drink> ~3 more|lots|lot|loads|tons|gallons|excessive|excessively|constantly|mas|mucho|mucha|muchisimo|camel|fish|litres|liters|nonstop|non_stop|double|excess|excesivo|demasiado|demasiada -<neg>
+    toma|tomo|tomando|bebe|bebiendo|bebio|tomado ~3 mas|mucha|muchisima|demasiada|bastante|mucho|exagerada ~2 agua
+    drinking|bebiendo so|too much
+    more|extra|mas|double|excessive|very|really|super|so ~2 thirsty|sediento|sedienta|thirst|sed
+    thirsty|sediento|sedienta|polydipsic|polydipsia|polidipsia|thirst|sed -<neg>
+    mucha|bastante|demasiada sed
+    more ~2 water
+    filling|refilling|filled|refill|rellenar|relleno|lleno|refilled ~4 bowl|water|agua|plato|tazon|bebedero
+    empties|emptied|empty|drains|drained|vacia|vacio ~3 water|bowl|agua|bebedero ~3 times|constantly|again|day
+    empties it like
+    se acaba|acabo ~2 agua
+    todo el tiempo tomando|bebiendo
+    = more @drinking
+    more than|que usual|normal|antes|lo
+    = none
+    <neg> ~3 <drink>
+    <neg> ~2 <drink> ~3 anything|nada|drop|nothing|all|gota|sip
+    <drink> ~2 <zero>
+    <drink> ~3 nothing|nada
+    no ~2 toma|tomo|tomado|tomando|quiere|acepta|bebe|prueba|probado ~2 agua|liquidos
+    no ~ tomado|toma|bebido ni
+    <neg> ~3 touch|touched|want|wants|take|taking|tocado|toca|gone_near|interested|lick ~3 <drinkwater>
+    refuses|refused|refusing|rechaza|rechazo ~3 water|agua|drink|beber|drinking|fountain
+    water|agua ~4 hasnt|not|no ~ gone|moved|touched|down|bajado|tocado
+    water ~2 untouched|full
+    agua intacta
+    adipsic|adipsia|adipsico
+    sin tomar|beber|probar|tomado ~2 agua|liquidos|nada_de_agua
+    <neg> ~ a? drop|sip|gota|trago|traguito|lap
+    ni ~ agua|gota|traguito|trago
+    stopped drinking
+    = none @drinking
+    nothing|nada|none
+    """,
+}
+NEGATED = {"drinking": {"normal": "none", "less": None, "more": "normal", "none": "normal"}}

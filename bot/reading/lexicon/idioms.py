@@ -1,0 +1,113 @@
+"""Figures of speech and phrases whose words mean something else."""
+
+from __future__ import annotations
+
+RULES = {
+    "idiom": """
+    = void
+    dying|starving|starved of? starvation|hunger|thirst
+    screaming|crying|howling|shouting|whining|barking|yelling|begging|whinging ~3 for|at ~3 <food>|attention|treats|cuddles|walk|walkies|ball|cookies
+    screams|cries|howls|shouts|whines|begs|cried|whined|barked ~3 for|at ~3 <food>|attention|treats|cuddles|walk|walkies|ball|postman|mailman|cookies
+    screaming|screamed the house|place down ~2 for
+    breathing|breathe|breathed ~ easier|easy|again|freely
+    breathing down my
+    sigh of relief
+    breathe a sigh
+    holding my|our breath
+    dying|die|killing to|for|me
+    muriendo|muere|muero ~ de? hambre|risa|ganas|sueno
+    muerta|muerto ~ de? hambre|risa|sueno|miedo|cansancio|cansada
+    se muere por
+    dead|dog to the world|tired
+    sick and tired
+    sick|ill with|of worry
+    worried sick
+    sick of the|it|being|this|wearing
+    cone|collar|him|her ~ sick of
+    hot dog|dogs
+    cool as
+    dead weight
+    blue in the face
+    out of the blue
+    feeling blue
+    red tape|dress|blanket|bed|toy|ball|collar|lead|leash|rug|carpet|light|towel|bowl|mist|handed|bandage|wrap|vetwrap
+    white as bread
+    black|white and white|tan|black
+    black|white|blue|red|yellow|green|pink|purple dog|cat|blanket|towel|lab|labrador|fur|coat|towel|lead|car|van|pill|pills|tablet|tablets|capsule|capsules|toy|bed|bandage|wrap|cone|collar|socks|sock|pants|vet|harness
+    pastilla|pastillas|capsula|capsulas|cobija|collar|venda|correa|juguete|pelota|carro|coche roja|rojas|blanca|blancas|azul|azules|amarilla|amarillas|negra|negro|rosa|rojo|blanco
+    blood pressure|test|tests|work|results|sugar|thinners
+    bloody hell|thing|good|cone|collar|well|nuisance|brilliant|lovely|marvellous|great|dog|cat|vet|phone|stubborn|happy|stupid|annoying|postman|doorbell
+    run|ran|running out|errands|late|low|smoothly|by|into|past
+    running|ran ~2 bath|shop|shops|car|errand
+    ran|run out of
+    jump|jumped|jumping|leapt for|with joy
+    jump|jumped to conclusions
+    jumped when|at|out of
+    fell|fallen|fall|falling|falls asleep|out|in love|behind|apart|on deaf
+    fast asleep
+    se cae|cayo|caen de sueno
+    cae|cayo bien
+    cayo ~ dormido|dormida
+    caigo|caigo de
+    slipped my|our|a mind|pill|bit
+    slipped ~2 into|in ~3 <food>|cheese|ham
+    slip ~2 into|in
+    over the moon
+    open|opened|opens ~ eyes|mouth|door|gate|eye|his|window|wide_eyes|fridge|packet|tin|bag|up_to
+    abierta|abierto|abrio|abre|abri|abrí ~2 puerta|ojo|ojos|reja|porton|refri|ventana|boca|lata
+    keep|keeps|kept|keeping an? eye
+    off his|her face
+    off|went|go|gone to|for sleep|bed|walk|nap|wee|walkies
+    weight off my|our
+    lost|loses interest in the ball
+    gained|losing|lost|loses|gain weight
+    accident ~6 car|road|shops|driving|work|insurance|hurt
+    car accident|crash
+    chocado|choco|accidente ~3 carro|coche|auto
+    shaking|shook|shake|shakes ~3 head|paw|hands|hand|toy|water|tail|off|rain
+    shake|shakes|shook himself|herself|it|off
+    give|gives|gave ~2 shake|scratch|hug|kiss|belly|bath
+    belly rub|rubs
+    wagging|wags|wag
+    hit the roof
+    pain in the
+    such a pain
+    a pain to
+    painful|pain ~ for us|me|owner|wallet
+    feeling|in the pink
+    in the red
+    tickled pink
+    strong as
+    weak at the
+    ate|eats|eating|eaten ~ like|as a? bird
+    driving|drives|drive ~ me|us|crazy|nuts|mad|insane|wall|up
+    killing|kills|kill me|us
+    break|breaks|broke|breaking ~ heart
+    breaks|broke my|our
+    gave us|me a|the scare|fright|look|eyes
+    le|me|nos dio un? ~ susto|gusto|pena|risa
+    heart|hearts broken|sank
+    stop|stopped at|by|for
+    can|cant|could|couldnt hardly|barely? contain|wait
+    blowing|blew a? kisses
+    happy as
+    water tablets|tablet|bottle|bowl
+    hot|cold water|bottle|compress|pack
+    tea towel|time|break|cup
+    cup of tea
+    puts|put ~ down my|the tea|cup|kettle
+    my|the tea down
+    stool softener
+    stool ~ kitchen
+    sat|sitting on ~ stool
+    bit|bits of a? hero|madam|character|star|drama
+    drama queen
+    crying|cried|cry i|me|happy
+    i|im|ive|we ~2 crying|cried|cry|shaking|trembling|panicking|panicked
+    yo ~2 llorando|llore|temblando
+    llorando yo|de|conmigo
+    pus|puss in boots
+    calls|called|call ~ name
+    called her|him|it
+    """,
+}

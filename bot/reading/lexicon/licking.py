@@ -1,0 +1,48 @@
+"""Licking, chewing or scratching at the incision or the bandage."""
+
+from __future__ import annotations
+
+CLASSES = {
+    "lick": "lick licks licked licking lickety lame lamer lamio lamiendo lamido lamerse lamia lami lamiendose "
+    "lamiendola lamiendolo lamida lamidas lamen lamerla lamerlo lametea lamiéndose chupa chupo chupando "
+    "lenguetea lenguetazos licky",
+    "chew": "chew chews chewed chewing chewin nibble nibbles nibbled nibbling gnaw gnaws gnawed gnawing "
+    "mordisquea mordisqueo mordisqueando muerde mordio mordiendo morder mordiendose masca mascando "
+    "biting bites bit bite worrying nips scratch scratches scratched scratching rasca rasco "
+    "rascando rascarse rascandose rascado rascar pawing paws paw pulling pulled tugging tug jala jalo jalando "
+    "arranco arranca arrancando arrancarse picking fussing bothering messing muerda mordido mordisquear roe royendo",
+    "at_wound": "stitches wound incision staples sutures bandage it leg knee area site dressing cut scar line puntos herida "
+    "grapas vendaje venda pata patita sutura incision operacion cirugia rodilla ahi cicatriz seam splint cast surgical_site "
+    "surgery surgery_site lesion ella_misma op_site hip cadera paw zona puntadas",
+}
+
+RULES = {
+    "licking": """
+    = yes
+    <lick> ~4 <at_wound>|himself|herself|there
+    <at_wound> ~3 <lick>
+    <chew> ~3 <at_wound> -<coneword>
+    keeps|keep|kept|constantly|always|wont|started|caught|sigue|anda|siempre|seguia ~3 <lick>
+    caught|catch|cache|pesque|encontre ~3 <chew> ~3 <at_wound>
+    se|le|la ~ <lick> -<food>
+    se muerde|mordio|rasca|rasco|arranca|arranco|jala|jalo|mordisquea ~3 puntos|herida|venda|vendaje|pata|ahi|grapas
+    no licking|lick|lame|lamer ~ but|pero @x
+    <lick> ~3 constantly|nonstop|lot|mucho|todo|non_stop|like_mad|obsessively
+    ^ <lick> $
+    got|gets|getting ~ at ~ his|her|the <at_wound>
+    lick|lamida|lengua ~ or|o two|dos
+    tongue|lengua ~3 <at_wound>
+    = yes @cone @incision @bandage @licking
+    <lick> -<food>
+    <chew> ~ it|them|at|la|los|ahi
+    = no
+    left|leaves|leaving ~2 <at_wound>|alone alone
+    leaves it alone
+    ignoring|ignores|ignored ~3 <at_wound>
+    <neg> ~ interested|bother|bothered|bothering|touching|touched|interest|pela|toca|tocado|hace_caso ~3 <at_wound>
+    not|isnt|hasnt|doesnt|no ~2 <lick>
+    not|hasnt|isnt ~2 <chew> ~ at? <at_wound>
+    """.replace("    no licking|lick|lame|lamer ~ but|pero @x\n", ""),
+}
+
+NEGATED = {"licking": {"yes": "no", "no": "yes"}}

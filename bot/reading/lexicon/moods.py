@@ -1,0 +1,93 @@
+"""How a clause is meant: a question, a condition, a wish, a worry, a purpose."""
+
+from __future__ import annotations
+
+RULES = {
+    "mood": """
+    = question
+    ^ should|shall|can|could|may|do|does|did|has|have|is|are|was|will|would|must|isnt|shouldnt|doesnt|wont i|we|he|she|it|you|they|that|this|there|these|his|her|the|anyone|him
+    ^ wil|whens|hows|whats|whys
+    should|shall i|we
+    do|can|could|may i|we
+    ^ what|which|who|whose
+    ^ how
+    what do|should|can|to|if|now|about|happens
+    what shall|would|could
+    ^ when|where can|should|do|does|will|is|are|could|would|shall
+    ^ when|where
+    when can|should|will|does|do
+    how long|soon|much|many|often|far|do|can|should|will|bad|late|early|come
+    is|are it|that|this|these normal|ok|okay|bad|alright|fine|safe|right|usual|common|expected|serious|dangerous|wrong|enough|too|worrying|good|worry|correct|anything
+    is|are normal|ok|okay|bad
+    that normal|ok $
+    normal $ -<question>
+    is ~3 something|anything i|we|to
+    any advice|tips|ideas|suggestions|thoughts|guidance
+    wondering|wonder|asking|ask|know|sure|tell if|whether|how|when|what
+    let me know if|whether|what|when|how
+    need|want to know
+    worried? should
+    puedo|puede|podemos|debo|debemos|deberia|deberiamos|puedes|pueden|se_puede & <askmark>
+    ^ puedo|debo|podemos|debemos|deberia|sera|cuando|cuanto|cuanta|cuantos|cuantas|cual|cuales|donde
+    ^ como ~ hago|hacer|le|puedo|se|lo|la
+    ^ que hago|hacemos|debo|puedo|podemos|sigue|pasa|tan|me|hacer|tal
+    que hago|hacemos|debo|puedo
+    es|sera|seria|eso|esto|esta normal|malo|grave|bueno|seguro|peligroso|comun & <askmark>
+    ^ es|sera|seria|esta|y? normal|malo|grave|comun|bien
+    ^ es|sera que? normal|malo|grave|comun
+    cuando puedo|puede|podra|debo|toca|tengo|vuelve|le|se
+    cuanto|cuanta tiempo|tarda|dura|falta|debo|le|agua
+    tengo|hay que & <askmark>
+    le doy|pongo|quito|cambio|repito|vuelvo & <askmark>
+    la|lo llevo|saco|bano|dejo & <askmark>
+    o|u espero|aguanto|no & <askmark>
+    me preocupo|debo
+    por que & <askmark>
+    duda|pregunta|consulta|question
+    quick question
+    = factive
+    normal|ok|okay|common|weird|usual|bad|expected|fine that|for|hes|shes
+    normal que
+    ^ why
+    why ~ is|are|does|wont|isnt|doesnt|hes|shes|would
+    how come
+    supposed|meant to be
+    por que
+    should ~ still
+    still be <any>
+    is it normal
+    = hypo
+    <ifword>
+    if -<touchif>
+    would|could|might <be>|become|happen|get|need|mean
+    y si
+    ^ si & <askmark>
+    if|when|in_case he|she|it starts
+    = wish
+    <wish>
+    = worry
+    <worry> ~2 that|of|about|he|she|it|hell|shell|may|might|que
+    <worry> he|she|it|hes|shes ~ <future>|might|may|will|could
+    me da miedo
+    = purpose
+    <purpose>
+    <future> ~2 <patient> be|need|have
+    ^ so|so_that|until|till|before he|she ~ can|does|doesnt|wont|cant
+    until|till|hasta ~ better|heals|que
+    = denied
+    <denyword>
+    = thought
+    <thought>
+    = far_past
+    <farpast>
+    = near_past
+    <nearpast>
+    """,
+}
+
+CLASSES = {
+    "askmark": "",
+    "any": "be",
+    "joiner": "and y e but pero so then entonces also o or pues bueno well oh hi hola hey oye oigan "
+    "ok plus ay che doc doctor doctora vet disculpe disculpen perdon sorry",
+}

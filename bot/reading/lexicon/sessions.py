@@ -1,0 +1,100 @@
+"""Sessions at home: cold pack, warm compress, massage, leash walk."""
+
+from __future__ import annotations
+
+CLASSES = {
+    "icepack": "ice icing iced cold_pack ice_pack cold_compress frozen_peas peas cold_packs gel_pack icepack "
+    "cold_therapy cryo hielo hielos hielito compresa_fria compresas_frias bolsa_de_hielo frio "
+    "fria icy icepacks chicharos_congelados compresita_fria ice_packs slush",
+    "warmpack": "warm_compress warm_pack heat_pack hot_pack heat_pad warm_compresses heating_pad "
+    "warm_flannel warm_cloth warm_towel hot_compress hot_water_bottle wheat_bag warm_soak rice_sock heat_therapy "
+    "compresa_tibia compresas_tibias compresa_caliente compresas_calientes fomentos fomento "
+    "calorcito compresas_calientitas compresita tibia tibias tibio tibios pano_tibio toalla_tibia "
+    "lienzos_tibios lienzos compresas compresa trapo_caliente heat warm warmth trapito paño_caliente calor",
+    "massageword": "massage massaged massages massaging massage_session rub rubbed rubdown masaje masajes "
+    "masajito masajitos masajeamos masajee sobadita sobe sobamos sobada masajear physio stretches rom",
+    "walkword": "walk walked walks walkies walkie wander stroll leash_walk lead_walk potty_walk outing "
+    "toddle potter plod amble caminata caminatas paseo paseos paseito paseamos camino caminamos "
+    "caminado vuelta vueltas vueltita caminar caminadita sacamos saque salimos sali paseado "
+    "paseando caminando walking went_out lap laps strolled pottered took_him_out took_her_out "
+    "caminatita caminito constitutional been_out saidas leash on_leash lead con_correa",
+    "donework": "did done finished completed had managed yes did_it hice hicimos hecho puse pusimos dimos di puesto "
+    "listo lista termine terminamos aplicamos aplique complete logramos good fine ok",
+}
+
+_SKIP = """
+    forgot|forgotten|skipped|skip|missed|miss|olvide|olvido|olvidamos|skipping|salte|saltamos ~3 {c}
+    {c} ~3 forgot|forgotten|skipped|missed|olvido|olvide|no|not_yet|later|tomorrow
+    se me|nos olvido|paso ~3 {c}
+    <neg> ~ time|had|did|do|done|get|got|manage|managed|hice|hicimos|hecho|pude|pudimos|di|dimos|puse|pusimos|hubo|toco|tuve|tuvimos|salimos|saque|sacamos|quiso ~4 {c}
+    wont|wouldnt|no let|deja|dejo|dejaba ~4 {c}
+    hates|hated|refused|refuses|odia ~2 {c}
+    <neg> ~ quiere|quiso|deja|dejo|dejaba ~3 {c}
+    no {c} today|yet|tonight|this_morning|hoy|yesterday|for
+    sin {c} hoy?
+    no {c}
+"""
+
+RULES = {
+    "ice": """
+    = done
+    <icepack> ~3 <donework>
+    <donework> ~3 <icepack>
+    <icepack> ~4 <minutes>
+    <minutes> ~4 <icepack>
+    <icepack> <good>
+    ^ <icepack> $
+    had|put|puse|pusimos|tuvo|held|used ~3 <icepack>
+    iced ~3 <legword>
+    = skipped"""
+    + _SKIP.format(c="<icepack>"),
+    "warm_compress": """
+    = done
+    <warmpack> ~3 <donework>
+    <donework> ~3 <warmpack>
+    <warmpack> ~4 <minutes>
+    <minutes> ~4 <warmpack>
+    <warmpack> ~2 <good>
+    had|put|puse|pusimos|tuvo|held|used ~3 <warmpack>
+    = skipped"""
+    + _SKIP.format(c="<warmpack>"),
+    "massage": """
+    = done
+    <massageword> ~3 <donework>
+    <donework> ~3 <massageword>
+    <massageword> ~4 <minutes>
+    <minutes> ~4 <massageword>
+    gave|give|loved|enjoyed|disfruto|le_gusto|dio ~3 <massageword>
+    massaged|masajee|masajeamos ~3 <legword>|him|her
+    = skipped"""
+    + _SKIP.format(c="<massageword>"),
+    "walk": """
+    = done
+    <walkword> ~4 <minutes>|<metres>
+    <minutes>|<metres> ~4 <walkword>
+    went|gone|took|been|did|had|salimos|fuimos|dimos|hicimos|saque|sacamos|sali ~4 walk|walks|walkies|wander|stroll|caminata|paseo|paseito|vuelta|vueltas|caminar|pasear|out|caminata|toddle|potter|amble
+    walk|walks|paseo|caminata|walkies ~ done|fine|good|great|went|ok|was|listo|lista|hecho|hecha|hechos|bien
+    went|gone ~ out|outside <minutes>?
+    out|outside ~2 <minutes>
+    walked ~3 <minutes>|block|blocks|cuadra|cuadras|round|around
+    caminamos|paseamos|caminó
+    dimos la|una|dos ~ vuelta|vueltas
+    dio|di una|la ~ vuelta
+    did|about|hicimos|caminamos ~3 <metres>
+    block|blocks|cuadra|cuadras ~ walk|walked
+    loop|lap|laps|circuit ~3 garden|yard|block
+    = skipped"""
+    + _SKIP.format(c="<walkword>")
+    + """
+    <neg> ~ go|went|gone|been ~ out|walk|walking
+    no salimos|hemos|sali
+    didnt go out
+    """,
+}
+
+NEGATED = {
+    "ice": {"done": "skipped", "skipped": "done"},
+    "warm_compress": {"done": "skipped", "skipped": "done"},
+    "massage": {"done": "skipped", "skipped": "done"},
+    "walk": {"done": "skipped", "skipped": "done"},
+}

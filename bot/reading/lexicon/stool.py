@@ -1,0 +1,132 @@
+"""Stool."""
+
+from __future__ import annotations
+
+CLASSES = {
+    "poo": """
+        poo poos pooed pooing pood poop poops pooped pooping pooper poopy poopie poops stool stools faeces feces number_two
+        number_twos no_2 number_2 nr_2 no_2s number_2s bm bms bowel bowels bowel_movement bowel_movements turd turds crap
+        craps crapped crapping shit shits shat shitting defecate defecated defecates defecating dump
+        took_a_dump poop_emoji motion motions plop plops business_solid numero_dos numero_2 dumped
+        popo popó caca cacas heces excremento evacuo evacua evacuado evacuar evacuando evacuacion
+        evacuaciones defeco defeca defecado defecar defecando obro obra obrado del_dos del_2 popis
+        popito hizo_del_dos del_baño_grande popocha cagar cago caga cagado cagada cagando deposicion
+        deposiciones materia_fecal no_twos pooey pooped_ ensucio number_twoed solids poopies cuita popito
+        """.replace("pooped_ ", ""),
+    "diarrhoea": "diarrhea diarrhoea diarrea diarreas diarea diahrrea diarhea diarhoea the_runs runs_ squits squitty the_trots runny_bum "
+    "runny_tummy upset_tummy_back scours churrias chorrillo soltura chorro_de_popo curso flojo_del_estomago suelto_del_estomago "
+    "suelta_del_estomago soltura chorreo cagalera churria colitis".replace("runs_ ", "").replace("upset_tummy_back ", "").replace("chorro_de_popo ", "").replace("curso ", ""),
+    "constipated": "constipated constipation blocked_up backed_up bunged_up estrenido estrenida "
+    "estrenimiento tapado tapada constipado estreñido",
+    "runny": "runny loose soft watery liquid mushy sloppy squirty squishy soupy wet_poop mush pudding unformed puddle "
+    "cow_pat slurry mucus mucousy blando blanda blandita blandito aguado aguada aguadita aguadito liquido "
+    "liquida suelto suelta flojo floja pastosa pastoso moco mocos chorro caldosa custard gravy_like softer looser jelly",
+    "formed": "normal good fine solid formed firm regular healthy ok great well perfect normalito bien "
+    "solida formada firme durito dura_normal consistente lovely yes si twice thumbsup",
+    "blood": """
+        blood bloody bloodstained blood_stained blood_streaked blood_tinged bloods sangre sangrita sangrado sangriento
+        sangrienta ensangrentado ensangrentada sangrando sangra sangro hilitos_de_sangre haemorrhagic
+        hemorrhagic haematochezia hematochezia sanguinolento sanguinolenta con_sangre red_streaks
+        streaks_of_red red_streak sangrosa bleed bleeding
+        """,
+    "tarry": "black tarry tar melena melaena negra negro negras negruzca negruzco chapopote alquitran "
+    "oscura_como_cafe coffee_grounds carbon petroleo pitch_black jet_black brea prieta renegrida blackish "
+    "dark_black negrisima negrisimo",
+    "strain": """
+        strain strains straining strained pushing push pushes pushed squat squats squatting squatted hunch hunches
+        hunching hunched struggling struggle struggles struggled trying tries tried puja pujando pujo
+        pujos esfuerzo esfuerza esforzandose esforzo batalla batallando batallo cuesta trying_hard tenesmus
+        dyschezia estreñido trabajo_le_cuesta fuerza hace_fuerza intenta intentando trata tratando
+        quiere strainin stranguria
+        """,
+    "bathroom": "bathroom baño potty toilet litter litterbox litter_box arenero tray loo",
+}
+
+RULES = {
+    "stool": """
+    = normal
+    <poo> -<yucky>
+    <poo> ~3 <formed>
+    did|done|made|had|hizo|ha|hecho|took|went|go|gone ~3 <poo>
+    <poo> ~ and|n|y ~ pee|peed|wee|pipi|pis
+    hizo ~ las? dos cosas|baño|banos|necesidades
+    both|las_dos|ambas ~ done|times|cosas|normal|good|fine
+    hizo|hace|haciendo ~ sus? necesidades
+    bathroom|toilet|toileting|baño|necesidades ~ <good>|<formed>
+    did|done|did_his|does ~2 business|businesses
+    pipi|pis|pee|wee y|and|n popo|poo|poop|caca
+    peed|wee'd and|n pooped|pooed
+    regular as clockwork
+    gone|went to|al the? bathroom|toilet|loo|baño
+    passed|passing ~3 stool|stools|motion|motions|faeces
+    = normal @stool @bathroom
+    ^ <good>
+    todo|all|everything ~2 <good>
+    = none
+    <constipated>
+    <neg> ~4 <poo>
+    <neg> ~3 hecho|done|had|made|passed|gone ~3 <poo>
+    <poo> ~3 not_yet|none|nothing|nada|no|not|nope|nil|zero|yet_to -<but>
+    sin ~2 <poo>
+    lleva ~4 sin ~3 <poo>
+    still|yet|waiting|todavia|aun ~2 waiting|no|to|nada|on|for ~3 <poo>
+    number|no two|2 not|no yet
+    hasnt|not|havent|didnt|no gone|been|go|ido|ha ~3 number_two|two|2|dos|bathroom|baño|toilet|litter
+    not|no yet|todavia on the? <poo>
+    havent|hasnt|not seen|see|visto ~3 <poo>
+    ^ <poo> no|not|nada|none|zero
+    <poo> ~2 since surgery|operation|before
+    no|ni poop|popo ni|nor|or pipi|pee
+    nothing|nada ~2 <poo>|back_end|rear
+    = none @stool @bathroom
+    no|ninguna de|of las? dos
+    neither|ninguna|nothing|nada -<pee> -wrong
+    = loose
+    <diarrhoea>
+    <poo> ~4 <runny>
+    <runny> ~3 <poo>
+    <poo> & mush|water|liquid|soup|moco|mucus
+    cacas|popo|heces|popos blandas|sueltas|aguadas|liquidas|flojas
+    hizo|hace|salio ~3 aguado|aguada|suelto|suelta|liquido|liquida|chorro
+    got|has|have|having|had|with the runs|squits|trots
+    accident everywhere stool
+    = loose @stool @bathroom
+    runny|loose|watery|liquid|mushy|soft|aguada|aguado|suelta|suelto|liquida|blandita|blanda|floja|sloppy
+    = bloody
+    <poo> & <blood>
+    <diarrhoea> & <blood>
+    <blood> ~2 <diarrhoea>
+    red ~3 <poo>
+    <poo> ~3 red
+    haematochezia|hematochezia
+    <blood> ~4 back_end|bum|bottom|butt|ano|anus|culo|colita|rear|rectum|recto|backside|ass
+    <poo> ~4 roja|rojo
+    = bloody @stool
+    blood|bloody|sangre|bloods|red|sangrita -<pee>
+    = black
+    <poo> & <tarry>
+    <tarry> ~3 <poo>
+    melena|melaena
+    <diarrhoea> & <tarry>
+    = black @stool
+    black|tarry|negra|negro|chapopote|tar
+    = straining
+    <strain> ~3 <poo> -<neg_strain>
+    <poo> ~4 <strain>
+    <strain> ~3 go|poop|poo|defecate|defecar|popo|caca|baño|bathroom -<pee>
+    hard_time|trouble|difficulty|painful|problema|problemas|dificultad|dolor|trabajo|hurts|cries|crying|llora|grita|yelps ~4 <poo> -<neg_strain>
+    <poo> ~3 painful|hurts|cries|crying|hard_time|dolor|llora|duele
+    le cuesta ~3 <poo>|baño|evacuar
+    <strain> ~ nothing|nada|comes|sale @x
+    = straining @stool @bathroom
+    strain|strains|straining|strained|puja|pujando|pujo|pushing|pushes|esfuerzo|tenesmus -<pee>
+    hunch*|squat* ~~ nothing|nada -<pee>
+    """.replace("    <strain> ~ nothing|nada|comes|sale @x\n", "").replace("    accident everywhere stool\n", ""),
+}
+
+CLASSES["yucky"] = "runny loose watery bag bags eat eats"
+CLASSES["but"] = "but pero"
+CLASSES["neg_strain"] = "without_straining no_straining sin_esfuerzo easily sin_problema without_trouble"
+NEGATED = {
+    "stool": {"normal": "none", "none": "normal", "loose": None, "bloody": None, "black": None, "straining": None},
+}

@@ -1,0 +1,104 @@
+"""Urine."""
+
+from __future__ import annotations
+
+CLASSES = {
+    "pee": """
+        pee pees peed peeing pea peepee pee_pee wee wees weed weeing wee_wee weewee weeed piddle piddled piddles
+        urine urinate urinated urinates urinating urination wizz wizzed whizz tinkle tinkled tinkling
+        piss pissed pisses pissing void voided voiding micturate number_one number_ones number_1 no_1 pp wiz
+        pipi pis pipí orina orino orinar orinado orinando orinas pipis chis chi meo mea meado meada meando
+        mear hizo_del_uno del_uno pishar pisha pisho micciono miccion micciones micciona hacer_del_uno
+        bladder vejiga weewees cocked_his_leg cocked_leg cocks_his_leg pp_ passed_water passing_water pass_water
+        pichi hacer_chis waterworks peepees pishi lifted_his_leg anuria anuric
+        """.replace("pp_ ", ""),
+    "accidentword": """
+        accident accidents accidente accidentes leaked leaking leaks leakage dribble dribbled dribbling
+        dribbles incontinent incontinence incontinencia incontinente puddle puddles wet_the_bed wet_himself wet_herself
+        wet_his_bed wet_her_bed wet_bed wet_his_bedding inside indoors in_the_house in_his_bed in_her_bed in_bed se_hizo_en se_le_salio se_le_sale
+        gotea goteando goteo escurre charco charquito adentro dentro se_orino_en se_meo_en en_su_cama
+        en_la_cama mojo_su_cama mojo_la_cama encima
+        """,
+    "indoor": "rug carpet floor sofa couch bed blanket crate kitchen house inside indoors sleep sleeping himself herself "
+    "lap mat alfombra tapete sala cama sillon piso casa adentro dentro cobija encima jaula cocina colchon bedding cushion "
+    "hallway hall room dormido dormida corridor outside_the_box outside_the_litter outside_the_tray outside_his_litter "
+    "outside_her_litter fuera_del_arenero everywhere duvet laundry pillow settee",
+}
+
+RULES = {
+    "urine": """
+    = normal
+    <pee>
+    <pee> ~3 <formed>
+    did|done|had|hizo|ha|hecho|plenty|lots|took|long ~3 <pee>
+    <poo> ~ and|n|y ~ <pee>
+    <pee> ~ and|n|y ~ <poo>
+    hizo ~ las? dos cosas
+    both|las_dos|ambas ~ done|times|cosas|normal|good|fine
+    hizo|hace|haciendo ~ sus? necesidades
+    bathroom|toileting|necesidades ~ <good>|<formed>
+    <pee> ~ outside|afuera|garden|yard|grass|bins|patio|calle
+    = normal @urine @bathroom
+    ^ <good>
+    todo|all|everything ~2 <good>
+    = accident
+    <pee> ~3 on|in|inside|all|over|en|por|sobre|encima|adentro|dentro ~3 <indoor>|bed|floor
+    <accidentword> ~4 <pee>
+    <pee> ~4 <accidentword> -outside
+    accident|accidents|accidente ~4 <indoor>|night|carpet|overnight -<poo> -car -road
+    had ~ little? accident|accidents -<poo> -car
+    wet ~ bed|bedding|himself|herself|blanket|crate -<bandageword> -<coneword>
+    puddle|puddles|charco|charcos|charquito ~4 bed|floor|kitchen|cama|piso|house|sala|crate|overnight|pipi|pee|wee -street -rain
+    leaking|leaks|leaked|dribbling|dribbles|dribbled|incontinent|incontinence|incontinente|incontinencia -<wound> -<blood>
+    se orino|hizo|meo|orina|mea|hace ~3 <indoor>
+    se orino|meo|mea
+    se le sale|salio|escapa|escapo ~3 <pee>
+    ganarle|gano ~ <pee>
+    se hizo pipi|pis|chis
+    = none
+    <neg> ~4 <pee>
+    <pee> ~3 not_yet|none|nothing|nada|no|nope|nil|zero -<but>
+    sin ~2 <pee>
+    lleva ~4 sin ~3 <pee>
+    <neg> ~2 gone|been|go ~2 bathroom|toilet|litter|litterbox|tray|potty ~ since|in|for
+    litter|litterbox|litter_box|tray|arenero ~3 dry|seco|clean|limpio|empty|bone_dry -<poo>
+    anuric|anuria|anurico|anurica
+    cant|couldnt|unable|no pee|wee|urinate|puede|go ~2 at? all|orinar|hacer|pipi
+    no|ni pipi|pee ni|nor|or popo|poo|poop
+    <pee> no $
+    <pee> not|no for|desde|en|hace
+    dry ~ pads|pee_pad|litter
+    <strain> ~~ nothing|nada|not_a_drop|no ~ pee|comes|urine|sale|drop|gota|pipi
+    ni ~ gota ~ pipi|orina
+    <neg> ~ drop ~ urine|pee
+    = none @bathroom @urine
+    no|ninguna de|of las? dos
+    neither|ninguna|nothing|nada -<poo> -wrong
+    not a drop
+    = straining
+    <strain> ~3 <pee> -<neg_strain>
+    <pee> ~4 strain|strains|straining|puja|pujando|esfuerzo|struggling|struggles|batalla|painful|hurts|cries|crying|llora|duele|dolor|trabajo|cuesta
+    hard_time|trouble|difficulty|painful|problema|dificultad|dolor|hurts|cries|crying|llora|grita|yelps ~4 <pee> -<neg_strain>
+    strain|straining|strains|puja|pujando|esfuerzo ~3 litter|litterbox|litter_box|tray|arenero
+    only|just|solo|nomas|drops|few|gotas|unas|gotitas|a ~3 drops|drips|drip|dribbles|gotas|gotitas|gotita ~3 <pee>|come|comes|sale|salen
+    <pee> ~4 drops|drips|gotas|gotitas|gotea|trickle|dribs -<blood>
+    in|out and out|in|of litter|box|tray|arenero
+    back|going|goes|va|entra|vueltas ~4 litter|litterbox|litter_box|arenero|tray ~4 nothing|nada|no|sale
+    stranguria|dysuria|disuria|pollakiuria
+    squat* ~3 <pee>
+    le cuesta ~3 <pee>
+    tries|trying|tried|intenta|trata|keeps|quiere ~3 <pee> -<neg_strain>
+    = straining @urine
+    strain|straining|strains|puja|pujando
+    = bloody
+    <pee> & <blood>
+    <pee> ~4 red|pink|pinkish|rosa|rosita|rosada|rojo|roja|rusty|coca_cola|cola_coloured|brown_red|rojiza|reddish
+    pink|red|pinkish|reddish|rosa|rojiza|rosada ~2 <pee>
+    haematuria|hematuria|haemoglobinuria
+    = bloody @urine
+    blood|bloody|sangre|red|roja|pink -<poo>
+    """,
+}
+NEGATED = {
+    "urine": {"normal": "none", "none": "normal", "straining": None, "bloody": None, "accident": None},
+}

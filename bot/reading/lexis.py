@@ -1,0 +1,145 @@
+"""The lexicon, compiled once: every word's classes, every rule's index."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from importlib import import_module
+from typing import Final
+
+from .grammar import Compiler, Lexis
+from .lexicon.ordinary import ORDINARY
+from .spelling import Speller
+from .token import Token
+
+SHARED: Final = ("common_en", "common_es", "numbers", "body", "care")
+"""Modules with classes that several topics use; read first."""
+
+TOPIC_MODULES: Final = (
+    "moods", "idioms", "dose", "sessions", "cone", "licking", "appetite", "drinking", "stool",
+    "urine", "vomiting", "energy", "pain", "leg_use", "swelling", "incision", "bleeding",
+    "bandage", "mishap", "breathing", "gums", "temperature", "seizure", "swallowed", "belly",
+    "leg", "request",
+)  # fmt: skip
+
+NEGATED: dict[str, dict[str, str | None]] = {}
+"""By topic, what a value becomes when it is denied; a value left out becomes nothing."""
+
+
+def _build() -> Lexis:
+    compiler = Compiler()
+    modules = [
+        import_module(f"bot.reading.lexicon.{name}") for name in (*SHARED, *TOPIC_MODULES)
+    ]
+    for module in modules:
+        for name, members in getattr(module, "CLASSES", {}).items():
+            compiler.add_class(name, members)
+    for module in modules:
+        for about, text in getattr(module, "RULES", {}).items():
+            compiler.add_rules(about, text)
+        NEGATED.update(getattr(module, "NEGATED", {}))
+    return compiler.finish()
+
+
+LEXIS: Final = _build()
+_CONTENT = [
+    word
+    for word, keys in LEXIS.words.items()
+    if "<function>" not in keys and "<aux>" not in keys and word not in ORDINARY
+]
+SPELLER: Final = Speller(_CONTENT, LEXIS.stems, ORDINARY)
+
+
+def _known(word: str) -> frozenset[str] | None:
+    """The classes of a word as it stands; None when the lexicon does not hold it."""
+    keys = LEXIS.words.get(word)
+    found: set[str] = set(keys or ())
+    hit = keys is not None
+    for size in range(2, len(word) + 1):
+        stems = LEXIS.stems.get(word[:size])
+        if stems:
+            found |= stems
+            hit = True
+    return frozenset(found | {word}) if hit else None
+
+
+def _collapsed(word: str, most: int) -> str:
+    out: list[str] = []
+    for char in word:
+        if len(out) < most or any(c != char for c in out[-most:]):
+            out.append(char)
+    return "".join(out)
+
+
+@lru_cache(maxsize=16384)
+def look_up(word: str) -> tuple[frozenset[str], str, bool]:
+    """Classes of a word, the word as understood, and whether its spelling was repaired."""
+    keys = _known(word)
+    if keys is not None:
+        return keys, word, False
+    if not word.isalpha() or len(word) > 40:
+        return frozenset((word,)), word, False
+    for most in (2, 1):  # "soooo", "nooo"
+        shorter = _collapsed(word, most)
+        if shorter != word and (keys := _known(shorter)) is not None:
+            return keys | {word}, shorter, False
+    if word.endswith("s") and len(word) > 3 and (keys := _known(word[:-1])) is not None:
+        return keys | {word}, word, False
+    if word not in ORDINARY:
+        repaired = SPELLER.repair(word)
+        if repaired:
+            entry, stem = repaired
+            if stem:
+                return LEXIS.stems[entry] | {word}, word, True
+            return (_known(entry) or frozenset((entry,))) | {word}, entry, True
+    return frozenset((word,)), word, False
+
+
+def tag(tokens: list[Token]) -> None:
+    """Give every token its keys and, where it was misspelt, the word that was meant."""
+    for token in tokens:
+        token.keys, word, token.guessed = look_up(token.word)
+        if token.value is None:
+            token.word = word
+
+
+def fold_phrases(tokens: list[Token]) -> list[Token]:
+    """Phrases of the lexicon ("number two", "brought up") as one token each."""
+    out: list[Token] = []
+    index = 0
+    phrases = LEXIS.phrases
+    while index < len(tokens):
+        token = tokens[index]
+        best = 0
+        keys: set[str] = set()
+        for words, key in phrases.get(token.word, ()):
+            size = len(words)
+            if size < best:
+                break
+            if _fits(tokens, index, words):
+                best = size
+                keys.add(key)
+        if best:
+            last = tokens[index + best - 1]
+            words_ = tuple(t.word for t in tokens[index : index + best])
+            joined = "_".join(words_)
+            folded = Token(joined, token.start, last.end, frozenset(keys | {joined}), token.cut)
+            folded.asks, folded.parts = last.asks, words_
+            out.append(folded)
+            index += best
+        else:
+            out.append(token)
+            index += 1
+    return out
+
+
+def _fits(tokens: list[Token], index: int, words: tuple[str, ...]) -> bool:
+    if index + len(words) > len(tokens):
+        return False
+    for offset in range(1, len(words)):
+        token = tokens[index + offset]
+        want = words[offset]
+        if token.cut > 1 or (token.cut and want != "and"):
+            return False
+        if token.word != want and not (want[-1] == "*" and token.word.startswith(want[:-1])):
+            return False
+    return True

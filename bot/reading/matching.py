@@ -1,0 +1,106 @@
+"""Patterns found in clauses."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from .clauses import Clause
+from .grammar import Element, Lexis, Pattern, Rule
+from .token import Token
+
+
+@dataclass(slots=True)
+class Match:
+    """A rule found at these tokens; ``denied`` when negation stands over it."""
+
+    rule: Rule
+    at: tuple[int, ...]
+    clause: int
+    denied: bool = False
+    hedged: bool = False
+    void: str = ""  # why it does not count: a question, a wish, another animal …
+
+    @property
+    def first(self) -> int:
+        return min(self.at)
+
+    @property
+    def last(self) -> int:
+        return max(self.at)
+
+
+def _follow(
+    elements: tuple[Element, ...], which: int, tokens: list[Token], at: int, end: int, far: int
+) -> list[int] | None:
+    """The rest of a sequence from ``which`` on, its next word at ``at`` or after a gap."""
+    if which == len(elements):
+        return []
+    element = elements[which]
+    limit = far if element.cross else end
+    for place in range(at, min(at + element.gap + 1, limit)):
+        if not element.keys.isdisjoint(tokens[place].keys):
+            rest = _follow(elements, which + 1, tokens, place + 1, max(end, min(place + 1, far)), far)
+            if rest is not None:
+                return [place, *rest]
+    if element.optional:
+        return _follow(elements, which + 1, tokens, at, end, far)
+    return None
+
+
+def _find_part(
+    part: tuple[Element, ...], tokens: list[Token], start: int, end: int, far: int, last: int
+) -> list[list[int]]:
+    found: list[list[int]] = []
+    keys = part[0].keys
+    for place in range(start, last):
+        if not keys.isdisjoint(tokens[place].keys):
+            rest = _follow(part, 1, tokens, place + 1, end, far)
+            if rest is not None:
+                found.append([place, *rest])
+                if len(found) == 3:
+                    break
+    return found
+
+
+def find(
+    pattern: Pattern, tokens: list[Token], clause: Clause, far: int, keys: frozenset[str]
+) -> list[tuple[int, ...]]:
+    """Where a pattern is found in a clause (at most three places)."""
+    if not pattern.without.isdisjoint(clause.keys):
+        return []
+    for need in pattern.needs:
+        if need.isdisjoint(keys):
+            return []
+    start, end = clause.start, clause.end
+    first = clause.start
+    while pattern.at_start and first < end - 1 and "<joiner>" in tokens[first].keys:
+        first += 1
+    places: list[tuple[int, ...]] = []
+    heads = _find_part(
+        pattern.parts[0], tokens, first, end, far, first + 1 if pattern.at_start else end
+    )
+    for head in heads:
+        whole = list(head)
+        for part in pattern.parts[1:]:
+            others = _find_part(part, tokens, start, end, far, end)
+            free = [other for other in others if not set(other) & set(whole)]
+            if not free:
+                break
+            whole += min(free, key=lambda other: abs(other[0] - whole[0]))
+        else:
+            if pattern.at_end and max(whole) != end - 1:
+                continue
+            places.append(tuple(sorted(whole)))
+    return places
+
+
+def candidates(lexis: Lexis, keys: Iterable[str]) -> list[int]:
+    """Numbers of the rules whose rarest word is among ``keys``."""
+    found: set[int] = set()
+    by_key = lexis.by_key
+    for key in keys:
+        rules = by_key.get(key)
+        if rules:
+            found.update(rules)
+    return sorted(found)

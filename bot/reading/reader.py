@@ -1,0 +1,233 @@
+"""Free text to observations: the way of one reply through the room."""
+
+from __future__ import annotations
+
+from bot.model.observation import Observation
+from bot.model.reading import Context, Reading
+from bot.model.vocabulary import TOPICS
+
+from . import bare, scope
+from .attach import area, figures, medicine
+from .clauses import Clause, split
+from .language import guess
+from .lexis import LEXIS, NEGATED, fold_phrases, tag
+from .matching import Match, candidates, find
+from .normalise import words_of
+from .quantities import fold_quantities
+from .settle import Found, drop_overlaps, settle
+from .token import Token
+
+FOCUS_OF = {
+    "bathroom": frozenset(("stool", "urine", "bathroom")),
+    "mobility": frozenset(("mobility", "weight_bearing")),
+    "incision": frozenset(("incision", "swelling")),
+}
+_LIMIT = 4096
+
+
+def read(text: str, context: Context) -> Reading:
+    """What a reply says. Pure; never raises for any text. Text beyond 4,096 code points is
+    not read, and the reply then counts as not understood."""
+    tokens = words_of(text[:_LIMIT])
+    tag(tokens)
+    tokens = fold_quantities(fold_phrases(tokens), context.at)
+    lang = guess(tokens, context.lang)
+    if not tokens:
+        return Reading((), False, lang, ("no words",))
+    clauses = split(tokens)
+    for clause in clauses:
+        if clause.asked:
+            clause.keys |= {"<askmark>"}
+    matches, moods = _match(tokens, clauses, context)
+    scope.mark_moods(tokens, clauses, moods)
+    scope.mark_carried(tokens, clauses)
+    own = frozenset(word for name in context.names for word in name.casefold().split())
+    other = scope.mark_subjects(tokens, clauses, context.species, own)
+    for match in matches:
+        clause = clauses[match.clause]
+        match.denied = scope.denied(match, tokens, clause)
+        match.hedged = scope.hedged(match, tokens, clause)
+        match.void = scope.void(match, tokens, clause)
+    matches = drop_overlaps(matches)
+    return _conclude(text, tokens, clauses, matches, context, lang, other)
+
+
+def _match(
+    tokens: list[Token], clauses: list[Clause], context: Context
+) -> tuple[list[Match], dict[int, set[str]]]:
+    """Every rule that is found, clause by clause; what is spoken of moves on with them."""
+    asked = FOCUS_OF.get(context.asked, frozenset((context.asked,)))
+    matches: list[Match] = []
+    moods: dict[int, set[str]] = {}
+    focus = asked
+    rules = LEXIS.rules
+    for number, clause in enumerate(clauses):
+        far = clause.end
+        keys = clause.keys
+        step = number + 1
+        while step < len(clauses) and clauses[step].rank <= 1 and step <= number + 2:
+            far = clauses[step].end
+            keys = keys | clauses[step].keys
+            step += 1
+        waiting: list[int] = []
+        here: list[Match] = []
+        own: set[str] = set()
+        for which in candidates(LEXIS, keys):
+            rule = rules[which]
+            if rule.focus:
+                waiting.append(which)
+                continue
+            wide = rule.pattern.cross
+            for at in find(rule.pattern, tokens, clause, far, keys if wide else clause.keys):
+                if rule.about == "mood":
+                    moods.setdefault(number, set()).add(rule.value)
+                    break
+                here.append(Match(rule, at, number))
+                if rule.about not in ("idiom", "request"):
+                    own.add(rule.about)
+        now = frozenset(own) if own else focus
+        for which in waiting:
+            rule = rules[which]
+            if rule.focus.isdisjoint(now | focus if "asked" in rule.focus else now):
+                continue
+            wide = rule.pattern.cross
+            for at in find(rule.pattern, tokens, clause, far, keys if wide else clause.keys):
+                here.append(Match(rule, at, number))
+                own.add(rule.about)
+        if own:
+            focus = frozenset(own)
+        matches.extend(here)
+    return matches, moods
+
+
+def _conclude(
+    text: str,
+    tokens: list[Token],
+    clauses: list[Clause],
+    matches: list[Match],
+    context: Context,
+    lang: str,
+    other: bool,
+) -> Reading:
+    found: list[Found] = []
+    reasons: list[str] = []
+    questions: list[str] = []
+    taken = {m.clause for m in matches if m.rule.about != "idiom"}
+    asks = any("question" in c.moods or "factive" in c.moods for c in clauses)
+    calls = any(m.rule.about == "request" and m.rule.value in ("call_back", "stop", "snooze") for m in matches)
+    for match in matches:
+        about = match.rule.about
+        if about == "idiom":
+            continue
+        if match.void:
+            reasons.append(f"{_quote(text, tokens, match)} not counted: {match.void}")
+            if match.void in ("a question", "a condition") and about not in questions:
+                questions.append(about)
+            continue
+        for observation in _observe(text, tokens, clauses, match, taken, context):
+            final = "<nowword>" in clauses[match.clause].keys
+            found.append(Found(observation, match, final))
+            reasons.append(f"{_quote(text, tokens, match)} → {about}: {observation.value}")
+    found = _resolve_past(found, clauses)
+    answer = bare.answer(tokens, clauses, matches, found, context)
+    found.extend(answer.found)
+    reasons.extend(answer.reasons)
+    observations = settle(found)
+    observations = bare.finish(observations, tokens, clauses, context)
+    requests = [o for o in observations if o.about == "request"]
+    said = [o for o in observations if o.about != "request"]
+    voids = any(m.void in ("a wish", "a question", "a condition", "another animal") for m in matches)
+    wish = any("wish" in c.moods or "hypo" in c.moods for c in clauses)
+    lone = not said and not requests and (voids or wish or other)
+    if (asks and not calls or lone) and not any(o.value == "question" for o in requests):
+        span = (tokens[0].start, tokens[-1].end)
+        for clause in clauses:
+            if clause.moods & {"question", "factive", "wish", "hypo"}:
+                span = (tokens[clause.start].start, tokens[clause.end - 1].end)
+                break
+        observations.append(Observation("request", "question", span=span))
+        reasons.append("a question" if asks else "a wish, a condition or another animal alone")
+        if asks and not questions:
+            questions.extend(o.about for o in said)
+    greeting = not observations and bare.is_greeting(tokens, clauses, context)
+    understood = (bool(observations) or greeting) and len(text) <= _LIMIT
+    if understood and not greeting:
+        understood = not bare.worrying_rest(tokens, clauses, matches, observations)
+    if not understood:
+        reasons.append("not all of it was understood")
+    topics = tuple(topic for topic in dict.fromkeys(questions) if topic in TOPICS)
+    return Reading(tuple(observations), understood, lang, tuple(reasons), topics, greeting)  # type: ignore[arg-type]
+
+
+def _quote(text: str, tokens: list[Token], match: Match) -> str:
+    return f"“{text[tokens[match.first].start : tokens[match.last].end]}”"
+
+
+def _observe(
+    text: str,
+    tokens: list[Token],
+    clauses: list[Clause],
+    match: Match,
+    taken: set[int],
+    context: Context,
+) -> list[Observation]:
+    """The observations of one match; none when its denial says nothing."""
+    rule = match.rule
+    value: str | None = rule.value
+    detail, trend = rule.detail, rule.trend
+    if match.denied:
+        value = NEGATED.get(rule.about, {}).get(rule.value)
+        detail = trend = None
+        if value is None:
+            return []
+        detail = "deep" if (rule.about, value) == ("", "") else None
+    assert value is not None
+    clause = clauses[match.clause]
+    places = area(match.clause, clauses, taken)
+    fields = figures(match, value, tokens, clauses, places, context)
+    if rule.about == "temperature":
+        fields["celsius"] = next(
+            tokens[at].value for at in match.at if "<heat>" in tokens[at].keys
+        )
+    span = (tokens[match.first].start, tokens[match.last].end)
+    meds: list[str | None] = [None]
+    if rule.about in ("dose", "swallowed"):
+        named = medicine(tokens, clause, context)
+        if not named:
+            for place in places[1:]:
+                named = named or medicine(tokens, clauses[place], context)
+        if "<both>" in clause.keys and len(context.medicines) == 2 and not named:
+            named = list(context.medicines)
+        meds = list(named) or [None]
+        if rule.about == "swallowed":
+            meds = meds[:1]
+    return [
+        Observation(rule.about, value, med=med, detail=detail, trend=trend,
+                    unsure=match.hedged, span=span, **fields)  # type: ignore[arg-type]
+        for med in meds
+    ]  # fmt: skip
+
+
+def _resolve_past(found: list[Found], clauses: list[Clause]) -> list[Found]:
+    """"Sick the first night, but not since": the finding is over, and said to be absent."""
+    out: list[Found] = []
+    for number, item in enumerate(found):
+        clause = clauses[item.match.clause]
+        about = item.observation.about
+        absent = NEGATED.get(about, {}).get(item.observation.value)
+        if "near_past" in clause.moods and absent and not item.match.denied:
+            later = [
+                c for c in clauses[item.match.clause :]
+                if "<sincenot>" in c.keys and c.sentence - clause.sentence <= 1
+            ]  # fmt: skip
+            again = [
+                f for f in found[number + 1 :]
+                if f.observation.about == about and f.observation.value != absent
+            ]
+            if later and not again:
+                data = item.observation.as_dict()
+                data = {"about": about, "value": absent, "span": data["span"]}
+                out.append(Found(Observation.from_dict(data), item.match, item.final))
+                continue
+        out.append(item)
+    return out

@@ -1,0 +1,206 @@
+"""What stands over a match: negation, doubt, questions, wishes, other subjects."""
+
+from __future__ import annotations
+
+from .clauses import Clause
+from .matching import Match
+from .token import Token
+
+REACH = 9
+"""Words over which a negation reaches to the right."""
+
+_CARE = frozenset("dose ice warm_compress massage walk cone request swallowed mishap".split())
+"""Topics in which people act: a person as subject does not take the finding away."""
+
+_SEEN = frozenset("see saw seen notice noticed found find feel spot spotted veo vi noto note".split())
+
+
+def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[str]]) -> None:
+    """Give each clause its moods; a question or condition reaches over what hangs on it."""
+    before: Clause | None = None
+    for number, clause in enumerate(clauses):
+        clause.moods = set(moods.get(number, ()))
+        word = tokens[clause.start].word
+        if before and before.sentence == clause.sentence:
+            held = before.moods & {"hypo", "wish", "purpose", "question", "denied"}
+            hangs = clause.joiner in ("and", "or") or word in ("or", "o", "that", "que")
+            if held and (hangs or (clause.rank == 1 and "hypo" in held and clause.joiner != "subject")):
+                own_subject = "<patient>" in tokens[clause.start].keys or (
+                    clause.end - clause.start > 1 and "<patient>" in tokens[clause.start + 1].keys
+                )
+                if not (own_subject and clause.joiner != "or" and "hypo" not in held):
+                    clause.moods |= held
+        before = clause
+    for number in range(len(clauses) - 2, -1, -1):
+        later = clauses[number + 1]
+        clause = clauses[number]
+        if later.sentence == clause.sentence and "hypo" in clause.moods and "question" in later.moods:
+            clause.moods.add("question")
+
+
+def mark_carried(tokens: list[Token], clauses: list[Clause]) -> None:
+    """"No swelling, redness or smell": the denial goes on through a bare list."""
+    for before, clause in zip(clauses, clauses[1:], strict=False):
+        if clause.sentence != before.sentence or clause.rank > 1:
+            continue
+        if not ("<neg>" in before.keys or before.carried) or "<good>" in clause.keys:
+            continue
+        body = [t for t in tokens[clause.start : clause.end] if "<joiner>" not in t.keys]
+        first = tokens[clause.start].word
+        joined = clause.joiner == "or" or first in ("or", "nor", "ni", "o", "u")
+        bare = all("<sign>" in t.keys or "<slight>" in t.keys or t.word in _LINK for t in body)
+        if body and (joined or (bare and len(body) <= 4)):
+            head = tokens[before.start : before.end]
+            near = [i for i, t in enumerate(head) if "<neg>" in t.keys]
+            if before.carried or (near and len(head) - near[-1] <= 5):
+                clause.carried = True
+
+
+_LINK = frozenset("or nor ni o y and and any de the of mal bad".split())
+
+
+def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """Whether negation stands over the match, apart from what its own pattern holds."""
+    if match.rule.fixed:
+        return False
+    own = set(match.at)
+    flips = clause.carried
+    double = False
+    reach_end = match.last
+    for place in range(clause.start, min(reach_end, clause.end)):
+        keys = tokens[place].keys
+        if "<denial>" in keys:
+            double = True
+            continue
+        if place in own or "<neg>" not in keys or "<unneg>" in keys:
+            continue
+        covered = [at for at in match.at if at > place]
+        if not covered or min(covered) - place > REACH:
+            continue
+        target = min(covered)
+        between = tokens[place + 1 : target]
+        if any("<stopneg>" in t.keys for t in between):
+            continue
+        flips = True
+    if not flips:
+        for place in range(match.last + 1, min(match.last + 4, clause.end)):
+            keys = tokens[place].keys
+            if "<stopneg>" in keys:
+                break
+            if "<zero>" in keys and place not in own:
+                nxt = tokens[place + 1].keys if place + 1 < clause.end else frozenset()
+                if not ("<sign>" in nxt):
+                    flips = True
+                break
+        after = match.last + 1
+        if after < clause.end and after == clause.end - 1 and tokens[after].word in ("no", "not", "nope", "negative", "negativo"):
+            flips = True
+    return flips != double
+
+
+def hedged(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """Whether the owner doubts it."""
+    return "<hedge>" in clause.keys
+
+
+def void(match: Match, tokens: list[Token], clause: Clause) -> str:
+    """Why a match says nothing of this patient now; "" when it does."""
+    moods = clause.moods
+    about = match.rule.about
+    if about == "request":
+        return ""
+    if "wish" in moods:
+        return "a wish"
+    if "question" in moods and "factive" not in moods:
+        return "a question"
+    if "hypo" in moods:
+        return "a condition"
+    if "purpose" in moods or "worry" in moods:
+        return "something feared or prevented"
+    if "denied" in moods and not match.denied:
+        return "denied"
+    if "thought" in moods:
+        return "only thought"
+    if "far_past" in moods and not match.denied:
+        return "long ago"
+    if about in _CARE and about != "mishap":
+        return ""
+    if clause.other:
+        return "another animal"
+    if about not in _CARE and _person_before(match, tokens, clause):
+        return "a person"
+    if "<mine>" in clause.keys:
+        return "a person"
+    return ""
+
+
+def _person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """A person is the subject: "I feel sick", "my husband threw up", not "I saw blood"."""
+    place = match.first - 1
+    steps = 0
+    while place >= clause.start and steps < 5:
+        keys = tokens[place].keys
+        if "<person>" in keys and "<patient>" not in keys:
+            return not (tokens[place].word in ("me", "mi") and "<patient>" in clause.keys)
+        if "<patient>" in keys and "<aux>" not in keys and "<person>" not in keys:
+            return False
+        if not ("<aux>" in keys or "<adv>" in keys or "<neg>" in keys or "<slight>" in keys):
+            return False
+        place -= 1
+        steps += 1
+    return False
+
+
+def mark_subjects(
+    tokens: list[Token], clauses: list[Clause], species: str, own: frozenset[str]
+) -> bool:
+    """Find clauses about other animals; True when any is spoken of at all."""
+    any_other = False
+    wrong = _DOGS if species == "cat" else _CATS
+    sticky = False
+    sentence = -1
+    for clause in clauses:
+        if clause.sentence != sentence:
+            sentence, sticky = clause.sentence, False
+        other_at: int | None = None
+        for place in range(clause.start, clause.end):
+            token = tokens[place]
+            if "<otheranimal>" in token.keys:
+                other_at = place
+                break
+            if token.word in wrong and place > clause.start:
+                before = tokens[place - 1].word
+                if before in ("the", "my", "our", "el", "la", "mi", "nuestro", "nuestra"):
+                    other_at = place
+                    break
+            if place == clause.start and token.word in wrong:
+                other_at = place
+                break
+        if other_at is not None:
+            any_other = True
+            head = tokens[clause.start : other_at]
+            patient_first = any(
+                ("<patient>" in t.keys and t.word not in wrong and t.word not in ("el", "la", "le", "lo"))
+                or "<sign>" in t.keys
+                for t in head
+            )
+            if not patient_first:
+                clause.other = sticky = True
+            elif any(t.word in ("fue", "was", "its", "era") for t in head):
+                clause.other = sticky = True
+        elif sticky:
+            first = tokens[clause.start : clause.start + 3]
+            back = any(
+                t.word in own or t.word in ("ella", "mine", "ours", "mio", "mia", "patient", "himself", "herself", "nuestro")
+                or (species == "dog" and t.word in _DOGS) or (species == "cat" and t.word in _CATS)
+                for t in first
+            ) or clause.rank == 2 or clause.joiner == "but"
+            if back:
+                sticky = False
+            else:
+                clause.other = True
+    return any_other
+
+
+_CATS = frozenset("cat cats kitty kitten gato gata gatito gatita michi gatos".split())
+_DOGS = frozenset("dog dogs doggy puppy perro perra perrito perrita perros".split())

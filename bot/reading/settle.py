@@ -1,0 +1,144 @@
+"""From matches to observations: overlaps, contradictions and corrections settled."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from bot.model.observation import Observation
+
+from .matching import Match
+
+SEVERITY: dict[str, tuple[str, ...]] = {
+    "dose": ("given", "missed", "refused", "vomited_up", "doubled"),
+    "ice": ("skipped", "done"),
+    "warm_compress": ("skipped", "done"),
+    "massage": ("skipped", "done"),
+    "walk": ("skipped", "done"),
+    "licking": ("no", "yes"),
+    "appetite": ("normal", "less", "none"),
+    "drinking": ("normal", "less", "more", "none"),
+    "vomiting": ("no", "yes", "bloody"),
+    "energy": ("normal", "quiet", "lethargic", "collapsed"),
+    "pain": ("none", "mild", "moderate", "severe"),
+    "weight_bearing": ("full", "partial", "toe_touching", "none"),
+    "mobility": ("same", "better", "worse"),
+    "swelling": ("none", "mild", "marked"),
+    "bruising": ("none", "mild", "marked"),
+    "breathing": ("normal", "laboured"),
+    "seizure": ("no", "yes"),
+    "belly": ("normal", "bloated"),
+}
+"""Topics of which a patient has one state: the worst said counts."""
+
+GOOD: dict[str, str] = {
+    "stool": "normal", "urine": "normal", "incision": "clean", "bandage": "fine", "gums": "pink",
+}  # fmt: skip
+"""Topics with several findings at once: the good one gives way to any other."""
+
+_DETAILS = ("stopped", "slow", "edges", "heavy", "deep", "sudden")
+
+
+@dataclass(slots=True)
+class Found:
+    """An observation with the match it came from."""
+
+    observation: Observation
+    match: Match
+    final: bool = False  # said of the end of it: "in the end", "now"
+
+
+def drop_overlaps(matches: list[Match]) -> list[Match]:
+    """Of matches on the same words within a topic, the most specific; idioms beat all."""
+    kept: list[Match] = []
+    used: dict[str, dict[int, int]] = {}
+    idiom: dict[int, int] = {}
+    for match in sorted(matches, key=lambda m: (m.rule.about != "idiom", -m.rule.weight)):
+        about = match.rule.about
+        weight = match.rule.weight
+        if about == "idiom":
+            for at in match.at:
+                idiom[at] = max(weight, idiom.get(at, 0))
+            kept.append(match)
+            continue
+        if any(idiom.get(at, 0) >= weight for at in match.at):
+            continue
+        table = used.setdefault(about, {})
+        if any(table.get(at, 0) > weight for at in match.at):
+            continue
+        for at in match.at:
+            table[at] = max(weight, table.get(at, 0))
+        kept.append(match)
+    return sorted(kept, key=lambda m: (m.first, m.last))
+
+
+def _join(old: Observation, new: Observation) -> Observation:
+    """The same finding said twice: fields of both, the more serious detail."""
+    fields = old.as_dict()
+    for name, value in new.as_dict().items():
+        if name == "span":
+            fields["span"] = (
+                min(old.span[0], new.span[0]), max(old.span[1], new.span[1]))  # fmt: skip
+        elif name == "detail" and "detail" in fields:
+            first, second = str(fields["detail"]), str(value)
+            fields["detail"] = max(first, second, key=_DETAILS.index) if first in _DETAILS and second in _DETAILS else first
+        elif name == "unsure" and not old.unsure:
+            continue
+        elif name not in fields:
+            fields[name] = value
+        elif name == "count" and isinstance(value, int):
+            fields["count"] = max(value, int(str(fields["count"])))
+    if not new.unsure:
+        fields.pop("unsure", None)
+    return Observation.from_dict(fields)
+
+
+def settle(found: list[Found]) -> list[Observation]:
+    """One observation for each finding; the worst of contradicting ones, unless the owner
+    tells how it ended."""
+    groups: dict[tuple[str, str | None], list[Found]] = {}
+    for item in found:
+        med = item.observation.med if item.observation.about == "dose" else None
+        groups.setdefault((item.observation.about, med), []).append(item)
+    if any(key[0] == "dose" and key[1] for key in groups):
+        _share_unnamed(groups)
+    out: list[Found] = []
+    for (about, _), items in groups.items():
+        merged: dict[str, Found] = {}
+        for item in items:
+            value = item.observation.value
+            if value in merged:
+                merged[value].observation = _join(merged[value].observation, item.observation)
+                merged[value].final |= item.final
+            else:
+                merged[value] = item
+        good = GOOD.get(about)
+        if good and good in merged and len(merged) > 1:
+            del merged[good]
+        order = SEVERITY.get(about)
+        if order and len(merged) > 1:
+            merged = _one(about, merged, order)
+        out.extend(merged.values())
+    out.sort(key=lambda item: item.match.first)
+    return [item.observation for item in out]
+
+
+def _share_unnamed(groups: dict[tuple[str, str | None], list[Found]]) -> None:
+    """A dose told of without a name joins the one that is named."""
+    unnamed = groups.get(("dose", None))
+    named = [key for key in groups if key[0] == "dose" and key[1]]
+    if unnamed and len(named) == 1:
+        for item in unnamed:
+            data = item.observation.as_dict()
+            data["med"] = named[0][1]
+            item.observation = Observation.from_dict(data)
+        groups[named[0]] = sorted(groups[named[0]] + unnamed, key=lambda i: i.match.first)
+        del groups[("dose", None)]
+
+
+def _one(about: str, merged: dict[str, Found], order: tuple[str, ...]) -> dict[str, Found]:
+    items = list(merged.values())
+    worst = max(items, key=lambda item: order.index(item.observation.value))
+    last = max(items, key=lambda item: item.match.first)
+    if last is not worst and last.final and about in ("dose", "appetite", "drinking", "cone"):
+        return {last.observation.value: last}
+    return {worst.observation.value: worst}

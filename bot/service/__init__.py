@@ -1,0 +1,1 @@
+"""The shell: it reads, thinks through ``bot.talk``, keeps, and then sends."""

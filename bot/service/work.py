@@ -1,0 +1,269 @@
+"""Units of work: each takes one waiting row, does all that it causes in one
+transaction, and says whether there was one. A test calls them without any loop."""
+
+from __future__ import annotations
+
+import json
+import logging
+from dataclasses import replace
+from datetime import datetime, timedelta
+from typing import Any
+
+from bot.model.chat import Incoming
+from bot.store import load
+from bot.store.apply import apply, log, put_due, send
+from bot.store.database import Database, Row, Tx, moment, stamp
+from bot.talk.buttons import digest_of
+from bot.talk.desk import find, on_desk
+from bot.talk.due import on_due
+from bot.talk.outcome import Outcome
+from bot.talk.owner import on_owner
+from bot.talk.record import Record, readable
+from bot.talk.scene import Chart, Scene
+from bot.telegram.translate import incoming
+
+from .practice import Practice, fresh_code
+
+logger = logging.getLogger(__name__)
+
+TRIES = 3
+"""How often a row that fails is tried before staff get it as it is."""
+
+
+async def handle_update(db: Database, practice: Practice, now: datetime) -> bool:
+    """Do what the oldest waiting update causes."""
+
+    def whole(tx: Tx) -> bool:
+        row = tx.one("inbox_next")
+        if row is None:
+            return False
+        failing["row"] = row
+        event = incoming(json.loads(row["body"]), moment(row["received_at"]))
+        out = think(tx, practice, event, now)
+        apply(tx, out, now)
+        tx.run("inbox_mark", update_id=row["update_id"], state="done", error=None)
+        return True
+
+    failing: dict[str, Row] = {}
+    try:
+        return await db.transact(whole)
+    except Exception as error:
+        row = failing.get("row")
+        if row is None:
+            raise
+        logger.exception("update %s could not be handled", row["update_id"])
+        why = f"{type(error).__name__}: {error}"
+        await db.transact(lambda tx: _update_failed(tx, practice, row, why, now))
+        return True
+
+
+def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Outcome:
+    """The outcome of one event, whoever it comes from."""
+    cause = f"update:{event.update}"
+    if event.kind == "migrated" and event.new_chat is not None:
+        out = Outcome(cause)
+        out.moved_chats[event.chat] = event.new_chat
+        return out
+    if event.kind == "other" or event.chat == 0:
+        return Outcome(cause)
+    event = replace(event, text=_plain_command(event.text))
+    desks = load.desks(tx)
+    code = _code_of(event.text)
+    invitation = load.invitation(tx, digest_of(code), now) if code else None
+    thread = tx.one("thread", chat_id=event.chat)
+    topic = (
+        tx.one("outbox_topic", chat_id=event.chat, message_id=event.reply_to)
+        if event.reply_to
+        else None
+    )
+    common: dict[str, Any] = {
+        "now": now,
+        "clinic": practice.clinic,
+        "words": practice.words,
+        "rules": practice.rules,
+        "secret": practice.secret,
+        "bot_name": practice.bot_name,
+        "protocols": practice.protocols,
+        "cause": cause,
+        "desks": desks,
+        "thread": json.loads(thread["body"]) if thread else {},
+        "reply_topic": topic["topic"] if topic else "",
+        "fresh_code": fresh_code(),
+        "invitation": invitation,
+        "former": tuple(r["old"] for r in tx.all("chat_former", chat_id=event.chat)),
+    }
+    for_staff = invitation is not None and invitation.kind == "desk"
+    if not event.private or for_staff or _staff_act(event, common):
+        charts = _charts_for_desk(tx, event, common["reply_topic"], now)
+        names = event.text.startswith(("/patients", "/log", "/link", "/end"))
+        return on_desk(
+            Scene(
+                **common,
+                charts=charts,
+                roster=load.roster(tx) if names else (),
+                log_tail=_tail(tx, charts) if event.text.startswith("/log") else (),
+            ),
+            event,
+        )
+    person = load.person_of(tx, event.sender.user) if event.sender else None
+    found = load.charts_of(tx, person, now) if person else ()
+    if invitation and invitation.patient and all(c.id != invitation.patient for c in found):
+        invited = load.chart(tx, invitation.patient, now)
+        found = (*found, invited) if invited else found
+    return on_owner(Scene(**common, person=person, charts=found), event)
+
+
+def _plain_command(text: str) -> str:
+    """In groups a command names the bot (``/log@the_bot Canela``): drop the name."""
+    first, space, rest = text.partition(" ")
+    line, newline, more = first.partition("\n")
+    if line.startswith("/"):
+        line = line.partition("@")[0]
+    return f"{line}{newline}{more}{space}{rest}"
+
+
+def _code_of(text: str) -> str:
+    """The one-time code behind /start or /join."""
+    words = text.split()
+    if len(words) == 2 and words[0] in ("/start", "/join"):
+        return words[1]
+    return ""
+
+
+def _staff_act(event: Incoming, common: dict[str, Any]) -> bool:
+    """Whether a private chat that is also a staff chat speaks as staff now."""
+    if not any(desk.chat == event.chat for desk in common["desks"]):
+        return event.text.startswith("/join ")
+    if event.kind == "button":
+        return event.data.startswith("c.")
+    first = event.text.split(" ")[0].split("\n")[0]
+    staff = first in ("/help", "/patients", "/enrol", "/enroll", "/log", "/link", "/end", "/join")
+    return staff or common["reply_topic"].startswith("case:")
+
+
+def _charts_for_desk(tx: Tx, event: Incoming, topic: str, now: datetime) -> tuple[Chart, ...]:
+    """The patient that a staff event is about: by its button, the message that it
+    answers, or the name behind a command."""
+    patient: int | None = None
+    parts = event.data.rpartition("~")[0].split(".")
+    if event.kind == "button" and len(parts) == 3 and parts[0] == "c":
+        row = tx.one("case_patient", id=parts[1])
+        patient = row["patient_id"] if row else None
+    elif topic.startswith("case:"):
+        row = tx.one("case_patient", id=topic[5:])
+        patient = row["patient_id"] if row else None
+    elif topic.startswith("patient:"):
+        patient = int(topic[8:])
+    elif event.text.startswith(("/log ", "/link ", "/end ")):
+        rows = find(load.roster(tx), event.text.split(maxsplit=1)[1])
+        patient = rows[0].id if len(rows) == 1 else None
+    found = load.chart(tx, patient, now) if patient is not None else None
+    return (found,) if found else ()
+
+
+def records(tx: Tx, patient: int, most: int | None = None) -> list[Record]:
+    """The log of a patient, whole or its last lines."""
+    rows = (
+        tx.all("log_of", patient_id=patient)
+        if most is None
+        else tx.all("log_tail", patient_id=patient, most=most)
+    )
+    return [
+        Record(r["id"], moment(r["at"]), r["kind"], r["author"], r["text"], json.loads(r["data"]))
+        for r in rows
+    ]
+
+
+def _tail(tx: Tx, charts: tuple[Chart, ...]) -> tuple[str, ...]:
+    if not charts:
+        return ()
+    plan = charts[0].plan
+    return tuple(readable(records(tx, charts[0].id, 40), plan.zone, plan.surgery))
+
+
+def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -> None:
+    """Count a failure; after the last try staff get the message as it came."""
+    last = row["attempts"] + 1 >= TRIES
+    state = "failed" if last else "waiting"
+    tx.run("inbox_mark", update_id=row["update_id"], state=state, error=why)
+    if last:
+        event = incoming(json.loads(row["body"]), moment(row["received_at"]))
+        who = event.sender.name if event.sender else "?"
+        _tell_staff(tx, practice, f"failed:{row['update_id']}", f"{who}: {event.text}", why, now)
+
+
+def _tell_staff(tx: Tx, practice: Practice, key: str, text: str, why: str, now: datetime) -> None:
+    out = Outcome(key)
+    for desk in load.desks(tx):
+        words = practice.words.say("desk_failed", practice.clinic.language, text=text[:1500])
+        out.say(desk.chat, words, urgent=True)
+    send(tx, out.sends, now)
+    log(tx, "failed", "bot", text, now, None, {"why": why})
+
+
+async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
+    """Do what the earliest row that is due leads to."""
+
+    def whole(tx: Tx) -> bool:
+        row = tx.one("due_next", now=stamp(now))
+        if row is None:
+            return False
+        failing["row"] = row
+        data = json.loads(row["data"])
+        chart = load.chart(tx, row["patient_id"], now, data.get("prompt"))
+        thread = tx.one("thread", chat_id=data.get("chat", 0))
+        out = on_due(
+            Scene(
+                now=now,
+                clinic=practice.clinic,
+                words=practice.words,
+                rules=practice.rules,
+                secret=practice.secret,
+                bot_name=practice.bot_name,
+                cause=f"due:{row['key']}:{row['due_at']}",
+                charts=(chart,) if chart else (),
+                desks=load.desks(tx),
+                thread=json.loads(thread["body"]) if thread else {},
+            ),
+            row["kind"],
+            data,
+        )
+        tx.run("due_mark", key=row["key"], due_at=row["due_at"], state="done", error=None)
+        apply(tx, out, now)
+        return True
+
+    failing: dict[str, Row] = {}
+    try:
+        return await db.transact(whole)
+    except Exception as error:
+        row = failing.get("row")
+        if row is None:
+            raise
+        logger.exception("%s could not be handled", row["key"])
+        why = f"{type(error).__name__}: {error}"
+        await db.transact(lambda tx: _due_failed(tx, practice, row, why, now))
+        return True
+
+
+def _due_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -> None:
+    last = row["attempts"] + 1 >= TRIES
+    state = "failed" if last else "waiting"
+    tx.run("due_mark", key=row["key"], due_at=row["due_at"], state=state, error=why)
+    if last:
+        key = f"failed:{row['key']}:{row['due_at']}"
+        chart = load.chart(tx, row["patient_id"], now)
+        name = chart.name if chart else "?"
+        _tell_staff(tx, practice, key, f"{name}: {row['kind']} {row['due_at']}", why, now)
+
+
+async def audit(db: Database, now: datetime) -> int:
+    """Every open case must have a next page: give one to those that lost it; how many."""
+
+    def whole(tx: Tx) -> int:
+        lost = tx.all("due_lost_cases")
+        for row in lost:
+            at = now + timedelta(minutes=1)
+            put_due(tx, f"page:{row['id']}", "page", at, row["patient_id"], {"case": row["id"]})
+        return len(lost)
+
+    return await db.transact(whole)

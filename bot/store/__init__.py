@@ -1,0 +1,1 @@
+"""The only room that speaks SQL: one file, whole transactions, named statements."""

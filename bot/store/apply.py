@@ -1,0 +1,280 @@
+"""An ``Outcome`` into rows: all of it inside the caller's one transaction."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable
+from datetime import datetime
+from functools import singledispatch
+
+from bot.model.chat import Outgoing
+from bot.model.plan import Prompt
+from bot.talk import outcome as o
+
+from .database import Tx, pack, stamp
+
+
+def apply(tx: Tx, out: o.Outcome, now: datetime) -> None:
+    """Keep every change, and put every message into the outbox."""
+    for old, new in out.moved_chats.items():
+        move_chat(tx, old, new)
+    for change in out.changes:
+        _keep(change, tx, now)
+    for key in out.cancel:
+        tx.run("due_cancel", key=key)
+    for patient in out.heard:
+        tx.run("patient_heard", id=patient, now=stamp(now))
+    for prompt in out.sent_prompts:
+        tx.run("prompt_sent", id=prompt, now=stamp(now))
+    for prompt in out.reminded:
+        tx.run("prompt_reminded", id=prompt, now=stamp(now))
+    for patient in out.end:
+        tx.run("patient_end", id=patient, now=stamp(now))
+        tx.run("due_cancel_patient", patient_id=patient)
+    for patient, person in out.leave:
+        tx.run("caregiver_leave", patient_id=patient, person_id=person, now=stamp(now))
+    for person, lang in out.languages.items():
+        tx.run("person_lang", id=person, lang=lang)
+    for chat, reachable in out.reachable.items():
+        tx.run("person_reachable", chat_id=chat, reachable=int(reachable))
+    for chat, thread in out.threads.items():
+        tx.run("thread_set", chat_id=chat, body=pack(thread), now=stamp(now))
+    send(tx, out.sends, now)
+
+
+def send(tx: Tx, messages: Iterable[Outgoing], now: datetime) -> None:
+    """Into the outbox; a message whose key is there already is not added again."""
+    for message in messages:
+        added = tx.run(
+            "outbox_add",
+            dedupe=message.dedupe,
+            kind=message.kind,
+            chat_id=message.chat,
+            body=message.model_dump_json(exclude_defaults=True),
+            topic=message.topic,
+            patient_id=message.patient,
+            urgent=int(message.urgent),
+            now=stamp(now),
+        )
+        if added and message.kind == "send" and message.patient is not None:
+            to = tx.one("name_of_chat", chat_id=message.chat)
+            data: dict[str, object] = {
+                "to": to["name"] if to else str(message.chat),
+                "staff": bool(to and to["staff"]),
+                "key": message.dedupe,
+            }
+            log(tx, "sent", "bot", message.text, now, message.patient, data)
+
+
+def log(
+    tx: Tx,
+    kind: str,
+    author: str,
+    text: str,
+    now: datetime,
+    patient: int | None = None,
+    data: dict[str, object] | None = None,
+) -> None:
+    """One line of the log."""
+    tx.run(
+        "log_add", patient_id=patient, at=stamp(now), kind=kind, author=author, text=text,
+        data=pack(data or {}),
+    )  # fmt: skip
+
+
+@singledispatch
+def _keep(change: object, tx: Tx, now: datetime) -> None:
+    raise TypeError(f"no way to keep a {type(change).__name__}")
+
+
+@_keep.register
+def _(change: o.Entry, tx: Tx, now: datetime) -> None:
+    log(tx, change.kind, change.author, change.text, now, change.patient, change.data)
+
+
+@_keep.register
+def _(change: o.Note, tx: Tx, now: datetime) -> None:
+    tx.run(
+        "observation_add",
+        patient_id=change.patient,
+        at=stamp(change.at or now),
+        day=change.day,
+        about=change.observation.about,
+        value=change.observation.value,
+        body=pack(change.observation.as_dict()),
+        source=change.source,
+        person_id=change.person,
+        author=change.author,
+    )
+
+
+@_keep.register
+def _(change: o.Retract, tx: Tx, now: datetime) -> None:
+    del now
+    tx.run(
+        "observation_retract", patient_id=change.patient, source=change.source, state=change.state
+    )
+
+
+@_keep.register
+def _(change: o.Mark, tx: Tx, now: datetime) -> None:
+    del now
+    tx.run(
+        "item_mark", id=change.line, state=change.state, choice=change.choice,
+        by_name=change.by, at=stamp(change.at) if change.at else None, source=change.source,
+    )  # fmt: skip
+
+
+@_keep.register
+def _(change: o.CaseChange, tx: Tx, now: datetime) -> None:
+    tx.run(
+        "case_put",
+        id=change.id,
+        patient_id=change.patient,
+        matter=change.matter,
+        urgency=int(change.urgency),
+        state=change.state,
+        opened_at=stamp(change.opened_at),
+        pages=change.pages,
+        policy=change.policy.model_dump_json(),
+        body=pack(change.body),
+    )
+    if change.by is not None and change.state == "acknowledged":
+        tx.run("case_acknowledged", id=change.id, by=change.by, now=stamp(now))
+    if change.by is not None and change.state == "closed":
+        tx.run("case_closed", id=change.id, by=change.by, now=stamp(now))
+
+
+@_keep.register
+def _(change: o.Due, tx: Tx, now: datetime) -> None:
+    del now
+    tx.run(
+        "due_put", key=change.key, patient_id=change.patient, kind=change.kind,
+        due_at=stamp(change.at), data=pack(change.data),
+    )  # fmt: skip
+
+
+@_keep.register
+def _(change: o.Join, tx: Tx, now: datetime) -> None:
+    if not tx.run("invitation_use", digest=change.digest, used_by=change.user, now=stamp(now)):
+        raise ValueError("this link has been used in the meantime")
+    row = tx.one(
+        "person_join", user_id=change.user, chat_id=change.chat, name=change.name,
+        lang=change.lang, now=stamp(now),
+    )  # fmt: skip
+    if row is None:
+        raise ValueError("the person could not be stored")
+    tx.run("caregiver_join", patient_id=change.patient, person_id=row["id"], now=stamp(now))
+
+
+@_keep.register
+def _(change: o.JoinDesk, tx: Tx, now: datetime) -> None:
+    if not tx.run("invitation_use", digest=change.digest, used_by=change.user, now=stamp(now)):
+        raise ValueError("this code has been used in the meantime")
+    tx.run("desk_join", chat_id=change.chat, rank=change.rank, name=change.name, now=stamp(now))
+
+
+@_keep.register
+def _(change: o.Invite, tx: Tx, now: datetime) -> None:
+    tx.run(
+        "invitation_add", digest=change.digest, kind=change.kind, patient_id=change.patient,
+        rank=change.rank, made_by=change.by, expires_at=stamp(change.expires), now=stamp(now),
+    )  # fmt: skip
+
+
+@_keep.register
+def _(change: o.NewPatient, tx: Tx, now: datetime) -> None:
+    plan = change.plan
+    row = tx.one(
+        "patient_add",
+        name=plan.patient,
+        plan=plan.model_dump_json(),
+        protocol=change.protocol.model_dump_json(),
+        by=change.by,
+        now=stamp(now),
+    )
+    if row is None:
+        raise ValueError("the patient could not be stored")
+    patient = int(row["id"])
+    add_prompts(tx, patient, change.prompts)
+    if change.prompts:
+        put_due(tx, f"end:{patient}", "end", change.end_at, patient)
+    put_due(tx, f"silence:{patient}", "silence", change.silence_at, patient)
+    tx.run(
+        "invitation_add", digest=change.digest, kind="owner", patient_id=patient, rank=None,
+        made_by=change.by, expires_at=stamp(change.expires), now=stamp(now),
+    )  # fmt: skip
+    text = f"{plan.patient}: {plan.procedure}, protocol {plan.protocol} {plan.protocol_version}"
+    log(tx, "enrolled", change.by, text, now, patient, json.loads(plan.model_dump_json()))
+
+
+@_keep.register
+def _(change: o.NewPlan, tx: Tx, now: datetime) -> None:
+    tx.run("patient_plan", id=change.patient, plan=change.plan.model_dump_json())
+    for name in ("prompts_drop_due", "prompts_drop_items", "prompts_drop"):
+        tx.run(name, patient_id=change.patient, now=stamp(now))
+    add_prompts(tx, change.patient, change.prompts)
+
+
+@_keep.register
+def _(change: o.MoveLine, tx: Tx, now: datetime) -> None:
+    del now
+    row = tx.one(
+        "prompt_add", patient_id=change.patient, key=change.key, due_at=stamp(change.at),
+        day=change.day,
+    )  # fmt: skip
+    if row is None:
+        raise ValueError("the prompt could not be stored")
+    tx.run("item_move", id=change.line, prompt_id=row["id"])
+    put_due(tx, f"prompt:{row['id']}", "prompt", change.at, change.patient, {"prompt": row["id"]})
+
+
+def put_due(
+    tx: Tx,
+    key: str,
+    kind: str,
+    at: datetime,
+    patient: int | None,
+    data: dict[str, object] | None = None,
+) -> None:
+    """A row of the due table; one with the same key is replaced."""
+    tx.run(
+        "due_put", key=key, patient_id=patient, kind=kind, due_at=stamp(at), data=pack(data or {})
+    )
+
+
+def add_prompts(tx: Tx, patient: int, prompts: Iterable[Prompt]) -> None:
+    """Planned prompts with their lines, each with a row in the due table."""
+    for prompt in prompts:
+        row = tx.one(
+            "prompt_add", patient_id=patient, key=prompt.key, due_at=stamp(prompt.due_at),
+            day=prompt.day,
+        )  # fmt: skip
+        if row is None:
+            raise ValueError("the prompt could not be stored")
+        tx.many(
+            "item_add",
+            [
+                {
+                    "patient_id": patient,
+                    "prompt_id": row["id"],
+                    "item_id": item.id,
+                    "kind": item.kind,
+                    "med": item.med,
+                    "slot_at": stamp(item.slot_at) if item.slot_at else None,
+                    "body": item.model_dump_json(exclude_defaults=True),
+                }
+                for item in prompt.items
+            ],
+        )
+        put_due(tx, f"prompt:{row['id']}", "prompt", prompt.due_at, patient, {"prompt": row["id"]})
+
+
+def move_chat(tx: Tx, old: int, new: int) -> None:
+    """A group got a new id: staff chat, threads and everything that still waits follow."""
+    tx.run("chat_moved_add", old=old, new=new)
+    tx.run("desk_move", old=old, new=new)
+    tx.run("thread_move", old=old, new=new)
+    for row in tx.all("outbox_of_chat", chat_id=old):
+        body = {**json.loads(row["body"]), "chat": new}
+        tx.run("outbox_move_chat", id=row["id"], new=new, body=pack(body))

@@ -1,0 +1,194 @@
+"""One SQLite file, one writer thread, and whole transactions as one function."""
+
+from __future__ import annotations
+
+import json
+import sqlite3
+from collections.abc import Callable, Iterable, Mapping
+from datetime import UTC, datetime
+from pathlib import Path
+from types import TracebackType
+from typing import Any, TypeVar
+
+import aiosqlite
+
+from .sql import migrations, statements
+
+T = TypeVar("T")
+Row = Mapping[str, Any]
+
+
+class StoreError(Exception):
+    """The database cannot be used; the words say why and what to do."""
+
+
+def stamp(at: datetime) -> str:
+    """An aware time as fixed-width UTC text, so that text order is time order."""
+    return at.astimezone(UTC).strftime("%Y-%m-%dT%H:%M:%S.%fZ")
+
+
+def moment(text: str) -> datetime:
+    """The reverse of ``stamp``."""
+    return datetime.strptime(text, "%Y-%m-%dT%H:%M:%S.%fZ").replace(tzinfo=UTC)
+
+
+def pack(value: object) -> str:
+    """A value as JSON text for a column."""
+    return json.dumps(value, ensure_ascii=False, separators=(",", ":"), default=str)
+
+
+class Tx:
+    """Inside one transaction: statements by name, parameters by name."""
+
+    def __init__(self, connection: sqlite3.Connection) -> None:
+        self._connection = connection
+        self._sql = statements()
+
+    def all(self, name: str, /, **params: object) -> list[Row]:
+        """Every row of statement ``name``."""
+        return self._connection.execute(self._sql[name], params).fetchall()
+
+    def one(self, name: str, /, **params: object) -> Row | None:
+        """The first row, or None."""
+        # All rows are fetched: a RETURNING that is not read to its end blocks the commit.
+        rows = self._connection.execute(self._sql[name], params).fetchall()
+        return rows[0] if rows else None
+
+    def run(self, name: str, /, **params: object) -> int:
+        """How many rows statement ``name`` changed."""
+        return self._connection.execute(self._sql[name], params).rowcount
+
+    def many(self, name: str, /, rows: Iterable[Mapping[str, object]]) -> int:
+        """Statement ``name`` once for each row of parameters; how many rows changed."""
+        return self._connection.executemany(self._sql[name], rows).rowcount
+
+
+class Database:
+    """The open database. ``async with Database(path) as db``.
+
+    Each transaction runs as one function on the database's own thread: nothing else
+    comes between, and an await costs one thread hop for the whole of it.
+    """
+
+    def __init__(self, path: Path) -> None:
+        self.path = path
+        self._db: aiosqlite.Connection | None = None
+
+    async def __aenter__(self) -> Database:
+        try:
+            self._db = await aiosqlite.connect(self.path, isolation_level=None, timeout=10)
+            await self._on_thread(self._prepare)
+        except StoreError:
+            await self.close()
+            raise
+        except sqlite3.DatabaseError as error:
+            await self.close()
+            raise StoreError(
+                f"{self.path}: {error}. Is it a slowleash database, and may this user write "
+                "to its folder? Restore it from a backup, or name another file."
+            ) from error
+        return self
+
+    async def __aexit__(
+        self,
+        kind: type[BaseException] | None,
+        error: BaseException | None,
+        trace: TracebackType | None,
+    ) -> None:
+        await self.close()
+
+    async def close(self) -> None:
+        """Close the file; harmless when it is closed."""
+        if self._db is not None:
+            db, self._db = self._db, None
+            await db.close()
+
+    async def _on_thread(self, function: Callable[[sqlite3.Connection], T]) -> T:
+        """Run ``function`` on the connection's thread.
+
+        aiosqlite has no public way to run several statements in one hop; its own
+        methods are all built on ``_execute``.
+        """
+        if self._db is None:
+            raise StoreError(f"{self.path}: the database is closed")
+        db: Any = self._db
+        result: T = await db._execute(lambda: function(db._conn))
+        return result
+
+    async def transact(self, function: Callable[[Tx], T]) -> T:
+        """Run ``function`` as one transaction: all of it is kept, or nothing."""
+
+        def whole(connection: sqlite3.Connection) -> T:
+            connection.execute("BEGIN IMMEDIATE")
+            try:
+                result = function(Tx(connection))
+            except BaseException:
+                connection.execute("ROLLBACK")
+                raise
+            connection.execute("COMMIT")
+            return result
+
+        return await self._on_thread(whole)
+
+    async def read(self, function: Callable[[Tx], T]) -> T:
+        """Run ``function`` on one unchanging view of the data; it must only read."""
+
+        def whole(connection: sqlite3.Connection) -> T:
+            connection.execute("BEGIN")
+            try:
+                return function(Tx(connection))
+            finally:
+                connection.execute("ROLLBACK")
+
+        return await self._on_thread(whole)
+
+    async def backup(self, target: Path) -> None:
+        """A whole, consistent copy at ``target``, while the bot runs.
+
+        Written beside it first, then moved: a half-written copy never bears the name.
+        """
+        part = target.with_name(target.name + ".part")
+
+        def copy(connection: sqlite3.Connection) -> None:
+            part.unlink(missing_ok=True)
+            with sqlite3.connect(part) as other:
+                connection.backup(other)
+                (verdict,) = other.execute("PRAGMA integrity_check").fetchone()
+            other.close()
+            if verdict != "ok":
+                part.unlink()
+                raise StoreError(f"{target}: the copy is damaged ({verdict}); check the disk")
+            part.replace(target)
+
+        await self._on_thread(copy)
+
+    @staticmethod
+    def _prepare(connection: sqlite3.Connection) -> None:
+        connection.row_factory = sqlite3.Row
+        connection.execute("PRAGMA journal_mode = WAL")
+        connection.execute("PRAGMA synchronous = FULL")
+        connection.execute("PRAGMA foreign_keys = ON")
+        connection.execute("BEGIN IMMEDIATE")
+        try:
+            connection.execute(
+                "CREATE TABLE IF NOT EXISTS schema_version (number INTEGER PRIMARY KEY)"
+            )
+            (have,) = connection.execute(
+                "SELECT coalesce(max(number), 0) FROM schema_version"
+            ).fetchone()
+            scripts = migrations()
+            if have > scripts[-1][0]:
+                raise StoreError(
+                    f"the database is of version {have}, newer than this program knows "
+                    f"({scripts[-1][0]}). Install the newer slowleash."
+                )
+            for number, script in scripts:
+                if number > have:
+                    for statement in script.split(";\n"):
+                        if statement.strip():
+                            connection.execute(statement)
+                    connection.execute("INSERT INTO schema_version VALUES (?)", (number,))
+        except BaseException:
+            connection.execute("ROLLBACK")
+            raise
+        connection.execute("COMMIT")

@@ -1,0 +1,187 @@
+"""What is known, read from the database into the values that ``bot.talk`` thinks with."""
+
+from __future__ import annotations
+
+import json
+from datetime import datetime, timedelta
+from functools import lru_cache
+
+from bot.model.observation import Noted, Observation
+from bot.model.plan import Item, Plan
+from bot.model.protocol import Protocol
+from bot.model.settings import PagingStep
+from bot.model.text import Lang
+from bot.model.urgency import Urgency
+from bot.talk.scene import Case, Chart, Desk, Invitation, Line, Person, RosterLine, Sheet
+
+from .database import Row, Tx, moment, stamp
+
+BACK, AHEAD = timedelta(hours=60), timedelta(hours=36)
+"""Prompts so far back and ahead are loaded with a patient."""
+DOSES = timedelta(days=8)
+"""Doses so far back and ahead; more than one interval of a weekly medicine."""
+
+
+@lru_cache(maxsize=512)
+def plan_of(text: str) -> Plan:
+    """A stored plan."""
+    return Plan.model_validate_json(text)
+
+
+@lru_cache(maxsize=64)
+def protocol_of(text: str) -> Protocol:
+    """A stored protocol, as it was when the patient was enrolled."""
+    return Protocol.model_validate_json(text)
+
+
+@lru_cache(maxsize=8192)
+def _item(text: str) -> Item:
+    return Item.model_validate_json(text)
+
+
+@lru_cache(maxsize=8192)
+def _observation(text: str) -> Observation:
+    return Observation.from_dict(json.loads(text))
+
+
+def _maybe(text: str | None) -> datetime | None:
+    return moment(text) if text else None
+
+
+def _lang(text: str) -> Lang:
+    return "es" if text == "es" else "en"
+
+
+def _person(row: Row) -> Person:
+    return Person(
+        row["id"], row["user_id"], row["chat_id"], row["name"], _lang(row["lang"]),
+        bool(row["reachable"]),
+    )  # fmt: skip
+
+
+def person_of(tx: Tx, user: int) -> Person | None:
+    """The person with this user id of the platform."""
+    row = tx.one("person_of_user", user_id=user)
+    return _person(row) if row else None
+
+
+def charts_of(tx: Tx, person: Person, now: datetime) -> tuple[Chart, ...]:
+    """The patients that a person takes care of, those under way first."""
+    rows = tx.all("patients_of_person", person_id=person.id)
+    found = (chart(tx, row["patient_id"], now) for row in rows)
+    return tuple(one for one in found if one is not None)
+
+
+def _line(row: Row) -> Line:
+    return Line(
+        id=row["id"],
+        prompt=row["prompt_id"],
+        item=_item(row["body"]),
+        state=row["state"],
+        choice=row["choice"],
+        by=row["by_name"],
+        at=_maybe(row["at"]),
+        source=row["source"],
+    )
+
+
+def _sheet(row: Row, lines: tuple[Line, ...]) -> Sheet:
+    return Sheet(
+        id=row["id"],
+        key=row["key"],
+        due_at=moment(row["due_at"]),
+        day=row["day"],
+        sent_at=_maybe(row["sent_at"]),
+        lines=lines,
+        reminded=row["reminded_at"] is not None,
+    )
+
+
+def sheets(tx: Tx, patient: int, now: datetime) -> tuple[Sheet, ...]:
+    """The prompts of the last days and the next, with their lines."""
+    window = {
+        "patient_id": patient, "since": stamp(now - BACK), "until": stamp(now + AHEAD),
+    }  # fmt: skip
+    lines: dict[int, list[Line]] = {}
+    for row in tx.all("items_near", **window):
+        lines.setdefault(row["prompt_id"], []).append(_line(row))
+    return tuple(
+        _sheet(row, tuple(lines.get(row["id"], ()))) for row in tx.all("prompts_near", **window)
+    )
+
+
+def _sheet_of(tx: Tx, patient: int, prompt: int) -> tuple[Sheet, ...]:
+    row = tx.one("prompt_of", patient_id=patient, id=prompt)
+    if row is None:
+        return ()
+    return (_sheet(row, tuple(_line(one) for one in tx.all("items_of", prompt_id=prompt))),)
+
+
+def chart(tx: Tx, patient: int, now: datetime, prompt: int | None = None) -> Chart | None:
+    """One patient; ``prompt`` names one that must be there even when it is long overdue."""
+    row = tx.one("patient", id=patient)
+    if row is None:
+        return None
+    noted = tx.all("observations", patient_id=patient)
+    near = sheets(tx, patient, now)
+    if prompt is not None and not any(sheet.id == prompt for sheet in near):
+        near = (*_sheet_of(tx, patient, prompt), *near)
+    count = tx.one("cases_count", patient_id=patient)
+    doses = tx.all(
+        "doses_near", patient_id=patient, since=stamp(now - DOSES), until=stamp(now + DOSES)
+    )
+    return Chart(
+        id=row["id"],
+        plan=plan_of(row["plan"]),
+        protocol=protocol_of(row["protocol"]),
+        state=row["state"],
+        enrolled_at=moment(row["enrolled_at"]),
+        last_heard=_maybe(row["last_heard_at"]),
+        people=tuple(_person(one) for one in tx.all("people_of_patient", patient_id=patient)),
+        history=tuple(
+            Noted(_observation(one["body"]), moment(one["at"]), one["day"], one["id"])
+            for one in noted
+        ),
+        sources={one["id"]: (one["source"], one["person_id"]) for one in noted},
+        sheets=near,
+        dose_lines=tuple(_line(one) for one in doses),
+        cases=tuple(_case(one) for one in tx.all("cases_of", patient_id=patient)),
+        next_case=(count["n"] if count else 0) + 1,
+    )
+
+
+def _case(row: Row) -> Case:
+    return Case(
+        id=row["id"],
+        patient=row["patient_id"],
+        matter=row["matter"],
+        urgency=Urgency(row["urgency"]),
+        state=row["state"],
+        opened_at=moment(row["opened_at"]),
+        pages=row["pages"],
+        policy=PagingStep.model_validate_json(row["policy"]),
+        body=json.loads(row["body"]),
+        acknowledged_by=row["acknowledged_by"],
+    )
+
+
+def desks(tx: Tx) -> tuple[Desk, ...]:
+    """The staff chats, in the order in which they are paged."""
+    return tuple(Desk(row["chat_id"], row["rank"], row["name"]) for row in tx.all("desks"))
+
+
+def roster(tx: Tx, *, ended: bool = False) -> tuple[RosterLine, ...]:
+    """All patients under way; with ``ended`` those of the past as well."""
+    return tuple(
+        RosterLine(row["id"], plan_of(row["plan"]), _maybe(row["last_heard_at"]), row["cases"])
+        for row in tx.all("patients", ended=int(ended))
+    )
+
+
+def invitation(tx: Tx, digest: str, now: datetime) -> Invitation | None:
+    """The one-time link with this digest."""
+    row = tx.one("invitation", digest=digest)
+    if row is None:
+        return None
+    good = row["used_at"] is None and moment(row["expires_at"]) > now
+    return Invitation(row["digest"], row["kind"], good, row["patient_id"], row["rank"])

@@ -1,0 +1,63 @@
+-- name: setting
+SELECT value FROM setting WHERE key = :key;
+
+-- name: setting_first
+INSERT INTO setting (key, value) VALUES (:key, :value) ON CONFLICT (key) DO NOTHING;
+
+-- name: person_of_user
+SELECT id, user_id, chat_id, name, lang, reachable FROM person WHERE user_id = :user_id;
+
+-- name: person_join
+INSERT INTO person (user_id, chat_id, name, lang, joined_at)
+VALUES (:user_id, :chat_id, :name, :lang, :now)
+ON CONFLICT (user_id) DO UPDATE SET chat_id = excluded.chat_id, reachable = 1
+RETURNING id;
+
+-- name: person_reachable
+UPDATE person SET reachable = :reachable WHERE chat_id = :chat_id;
+
+-- name: person_lang
+UPDATE person SET lang = :lang WHERE id = :id;
+
+-- name: people_of_patient
+SELECT p.id, p.user_id, p.chat_id, p.name, p.lang, p.reachable
+FROM caregiver AS c JOIN person AS p ON p.id = c.person_id
+WHERE c.patient_id = :patient_id AND c.left_at IS NULL ORDER BY c.joined_at, p.id;
+
+-- name: patients_of_person
+SELECT c.patient_id FROM caregiver AS c JOIN patient AS p ON p.id = c.patient_id
+WHERE c.person_id = :person_id AND c.left_at IS NULL ORDER BY p.state, c.patient_id;
+
+-- name: caregiver_join
+INSERT INTO caregiver (patient_id, person_id, joined_at) VALUES (:patient_id, :person_id, :now)
+ON CONFLICT (patient_id, person_id) DO UPDATE SET left_at = NULL;
+
+-- name: caregiver_leave
+UPDATE caregiver SET left_at = :now WHERE patient_id = :patient_id AND person_id = :person_id;
+
+-- name: desks
+SELECT chat_id, rank, name FROM desk ORDER BY rank, chat_id;
+
+-- name: desk_join
+INSERT INTO desk (chat_id, rank, name, joined_at) VALUES (:chat_id, :rank, :name, :now)
+ON CONFLICT (chat_id) DO UPDATE SET rank = excluded.rank, name = excluded.name;
+
+-- name: desk_move
+UPDATE desk SET chat_id = :new WHERE chat_id = :old;
+
+-- name: invitation
+SELECT digest, kind, patient_id, rank, expires_at, used_at FROM invitation WHERE digest = :digest;
+
+-- name: invitation_add
+INSERT INTO invitation (digest, kind, patient_id, rank, made_at, made_by, expires_at)
+VALUES (:digest, :kind, :patient_id, :rank, :now, :made_by, :expires_at);
+
+-- name: invitation_use
+UPDATE invitation SET used_at = :now, used_by = :used_by
+WHERE digest = :digest AND used_at IS NULL;
+
+-- name: name_of_chat
+SELECT name, staff FROM (
+  SELECT name, 0 AS staff, chat_id FROM person
+  UNION ALL SELECT 'staff' AS name, 1 AS staff, chat_id FROM desk) AS chats
+WHERE chat_id = :chat_id ORDER BY staff DESC LIMIT 1;

@@ -1,0 +1,49 @@
+-- name: observation_add
+INSERT INTO observation (patient_id, at, day, about, value, body, source, person_id, author)
+VALUES (:patient_id, :at, :day, :about, :value, :body, :source, :person_id, :author);
+
+-- name: observations
+SELECT id, at, day, body, source, person_id FROM observation
+WHERE patient_id = :patient_id AND state = 'stands' ORDER BY at, id;
+
+-- name: observation_retract
+UPDATE observation SET state = :state
+WHERE patient_id = :patient_id AND source = :source AND state = 'stands';
+
+-- name: cases_of
+SELECT id, patient_id, matter, urgency, state, opened_at, pages, policy, body, acknowledged_by
+FROM case_file WHERE patient_id = :patient_id AND state <> 'closed' ORDER BY opened_at;
+
+-- name: cases_count
+SELECT count(*) AS n FROM case_file WHERE patient_id = :patient_id;
+
+-- name: case_patient
+SELECT patient_id FROM case_file WHERE id = :id;
+
+-- name: case_put
+INSERT INTO case_file (id, patient_id, matter, urgency, state, opened_at, pages, policy, body)
+VALUES (:id, :patient_id, :matter, :urgency, :state, :opened_at, :pages, :policy, :body)
+ON CONFLICT (id) DO UPDATE SET urgency = excluded.urgency, state = excluded.state,
+  pages = excluded.pages, policy = excluded.policy, body = excluded.body;
+
+-- name: case_acknowledged
+UPDATE case_file SET acknowledged_at = :now, acknowledged_by = :by WHERE id = :id;
+
+-- name: case_closed
+UPDATE case_file SET closed_at = :now, closed_by = :by WHERE id = :id;
+
+-- name: log_add
+INSERT INTO log (patient_id, at, kind, author, text, data)
+VALUES (:patient_id, :at, :kind, :author, :text, :data);
+
+-- name: log_of
+SELECT id, at, kind, author, text, data FROM log WHERE patient_id = :patient_id ORDER BY id;
+
+-- name: log_tail
+SELECT id, at, kind, author, text, data FROM (
+  SELECT id, at, kind, author, text, data FROM log
+  WHERE patient_id = :patient_id ORDER BY id DESC LIMIT :most) AS tail
+ORDER BY id;
+
+-- name: log_nobody
+SELECT id, at, kind, author, text, data FROM log WHERE patient_id IS NULL ORDER BY id;

@@ -1,0 +1,139 @@
+"""After a dose was given, missed or refused: when the next one is due, in words.
+
+The bot never changes a dose. It keeps two doses at least the plan's gap apart, and
+where that is not plain it holds the next one and asks staff.
+"""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from bot.model.finding import Finding
+from bot.model.plan import Medicine
+from bot.model.text import Lang, Text
+from bot.model.urgency import Urgency
+from bot.plan.doses import AskStaff, DueAt, next_dose, too_close
+from bot.triage import dose_too_close
+
+from .outcome import Entry, Mark, MoveLine, Outcome
+from .scene import Chart, Line, Scene
+from .words import clock, when
+
+
+def medicine_of(chart: Chart, med: str | None) -> Medicine | None:
+    """The plan's medicine of this name."""
+    if med is None:
+        return None
+    return next((m for m in chart.plan.medicines if m.name.casefold() == med.casefold()), None)
+
+
+def after_given(
+    scene: Scene, out: Outcome, chart: Chart, line: Line, given_at: datetime, lang: Lang
+) -> tuple[list[str], list[Finding]]:
+    """The next dose after one given at ``given_at``: moved, held, or left as planned.
+
+    Gives back what to tell the owner and what to raise with staff.
+    """
+    medicine = medicine_of(chart, line.item.med)
+    if medicine is None:
+        return [], []
+    before = [at for at in chart.given(medicine.name) if at != line.at]
+    findings: list[Finding] = []
+    gap = too_close(medicine, [*before, given_at])
+    if gap is not None:
+        findings.append(dose_too_close(medicine.name, gap, medicine.gap_hours))
+    coming = _coming(chart, medicine, line)
+    if not coming:
+        return [], findings
+    slots = [one.item.slot_at for one in chart.doses(medicine.name) if one.item.slot_at]
+    result = next_dose(medicine, slots, sorted([*before, given_at]), scene.now)
+    following = coming[0]
+    slot = following.item.slot_at or scene.now
+    fields = {
+        "med": medicine.name,
+        "given": clock(chart.local(given_at)),
+        "slot": clock(chart.local(slot)),
+    }
+    if isinstance(result, DueAt) and result.at > slot:
+        out.add(
+            MoveLine(
+                chart.id,
+                following.id,
+                f"later:{following.item.id}",
+                result.at,
+                chart.day(result.at),
+            ),
+            Entry(
+                "plan",
+                "bot",
+                f"{medicine.name}: {slot.isoformat()} → {result.at.isoformat()}",
+                chart.id,
+                {"line": following.item.id, "why": f"at least {medicine.gap_hours:g} h apart"},
+            ),
+        )
+        hours = f"{medicine.gap_hours:g} h"
+        at = when(chart.local(result.at), chart.local(scene.now), lang)
+        return [
+            scene.words.say("dose_next_moved", lang, **{**fields, "gap": hours, "at": at})
+        ], findings
+    if isinstance(result, AskStaff):
+        out.add(Mark(following.id, "held"))
+        findings.append(unsure_finding(medicine.name, result.why))
+        return [scene.words.say("dose_ask", lang, **fields)], findings
+    return [], findings
+
+
+def unsure_finding(med: str, why: Text) -> Finding:
+    """The next dose's time is not plain: a person must say."""
+    return Finding(
+        rule="dose-time-unsure",
+        urgency=Urgency.same_day,
+        matter="dose",
+        because=Text(
+            en=f"When to give the next {med} is not plain: {why.en} The next dose is on hold.",
+            es=f"No está claro cuándo toca {med}: {why.es} La próxima dosis queda en espera.",
+        ),
+    )
+
+
+def next_words(scene: Scene, chart: Chart, line: Line, lang: Lang) -> str:
+    """When the next dose of the same medicine is due, in a sentence."""
+    medicine = medicine_of(chart, line.item.med)
+    if medicine is None:
+        return ""
+    coming = _coming(chart, medicine, line)
+    if not coming or coming[0].item.slot_at is None:
+        return scene.words.say("dose_no_more", lang, med=medicine.name)
+    at = when(chart.local(coming[0].item.slot_at), chart.local(scene.now), lang)
+    return scene.words.say("dose_next_at", lang, med=medicine.name, when=at)
+
+
+def line_for(chart: Chart, med: str, at: datetime) -> Line | None:
+    """The dose line that a dose given at ``at`` belongs to: the nearest slot within half
+    the interval, one that still waits before one that is answered."""
+    medicine = medicine_of(chart, med)
+    if medicine is None:
+        return None
+    reach = medicine.every_hours * 3600 / 2
+    near = [
+        line
+        for line in chart.doses(medicine.name)
+        if line.item.slot_at and abs((line.item.slot_at - at).total_seconds()) <= reach
+    ]
+    near.sort(
+        key=lambda line: (
+            line.state == "answered",
+            abs(((line.item.slot_at or at) - at).total_seconds()),
+        )
+    )
+    return near[0] if near else None
+
+
+def _coming(chart: Chart, medicine: Medicine, line: Line) -> list[Line]:
+    """The lines of this medicine after ``line`` that have not come yet."""
+    slot = line.item.slot_at
+    return [
+        one
+        for one in chart.doses(medicine.name)
+        if one.state == "planned" and one.item.slot_at and slot and one.item.slot_at > slot
+    ]

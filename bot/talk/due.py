@@ -1,0 +1,225 @@
+"""What falls due: a prompt, its reminder, its end, a page, a silent owner."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import timedelta
+from typing import Any
+
+from bot.model.finding import Finding
+from bot.plan.clock import to_utc
+from bot.plan.doses import AskStaff, TooEarly, may_give
+from bot.triage import silence
+
+from .cases import Said, page_again, raise_findings
+from .clarify import hand_over
+from .dosing import medicine_of, unsure_finding
+from .outcome import Due, Entry, Mark, MoveLine, Outcome
+from .phones import both_phones
+from .scene import Chart, Line, Scene, Sheet
+from .sheet import marked, show
+from .words import clock
+
+STALE = timedelta(hours=6)
+"""Anything but a dose that could not be sent for so long is not sent any more."""
+
+
+LOOK_AGAIN, AFTER_RAISING = timedelta(hours=4), timedelta(hours=24)
+"""How often it is looked at whether a household has gone silent."""
+
+
+def on_due(scene: Scene, kind: str, data: dict[str, Any]) -> Outcome:
+    """What a row of the due table leads to; an ended patient leads to nothing."""
+    out = Outcome(scene.cause)
+    if not scene.charts:
+        return out
+    chart = scene.charts[0]
+    if kind == "page":
+        case = next((case for case in chart.cases if case.id == data["case"]), None)
+        if case is not None:
+            page_again(scene, out, chart, case)
+        return out
+    if kind == "unclear":
+        hand_over(scene, out, chart, data)
+        return out
+    if chart.state != "active":
+        return out
+    if kind == "silence":
+        _silence(scene, out, chart)
+    elif kind == "end":
+        _end(scene, out, chart)
+    else:
+        sheet = chart.sheet(int(data["prompt"]))
+        if sheet is None:
+            return out
+        if kind == "prompt":
+            _prompt(scene, out, chart, sheet)
+        elif kind == "remind":
+            _remind(scene, out, chart, sheet)
+        elif kind == "unanswered":
+            _unanswered(scene, out, chart, sheet)
+    return out
+
+
+def _prompt(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet) -> None:
+    late = scene.now - sheet.due_at > STALE
+    marks: list[Mark] = []
+    kept: list[Line] = []
+    findings: list[Finding] = []
+    for line in sheet.lines:
+        if line.state != "planned":
+            continue
+        if line.item.kind == "dose":
+            finding = _dose_now(scene, out, chart, sheet, line, kept, marks)
+            if finding is not None:
+                findings.append(finding)
+        elif late:
+            marks.append(Mark(line.id, "unanswered"))
+            out.add(
+                Entry(
+                    "not_sent",
+                    "bot",
+                    line.item.text.say(scene.clinic.language),
+                    chart.id,
+                    {"item": line.item.id, "was_due": sheet.due_at.isoformat()},
+                )
+            )
+        else:
+            kept.append(line)
+            marks.append(Mark(line.id, "open"))
+    out.add(*marks)
+    out.sent_prompts.append(sheet.id)
+    visible = {line.id for line in kept}
+    shown = marked(sheet, marks)
+    shown = replace(shown, lines=tuple(one for one in shown.lines if one.id in visible))
+    people = [person for person in chart.people if person.reachable]
+    if shown.lines and not people:
+        out.add(
+            Entry(
+                "not_sent",
+                "bot",
+                "nobody at home can be reached here",
+                chart.id,
+                {"items": [line.item.id for line in shown.lines]},
+            )
+        )
+    if shown.lines:
+        for person in people:
+            show(scene, out, chart, shown, person)
+    if shown.open:
+        clinic = scene.clinic
+        remind_at = scene.now + timedelta(minutes=clinic.remind_after_minutes)
+        over_at = scene.now + timedelta(minutes=clinic.unanswered_after_minutes)
+        data = {"prompt": sheet.id}
+        out.add(
+            Due(f"remind:{sheet.id}", "remind", remind_at, chart.id, data),
+            Due(f"unanswered:{sheet.id}", "unanswered", over_at, chart.id, data),
+        )
+    if findings:
+        raise_findings(scene, out, chart, findings, Said("bot", "", scene.cause))
+
+
+def _dose_now(
+    scene: Scene,
+    out: Outcome,
+    chart: Chart,
+    sheet: Sheet,
+    line: Line,
+    kept: list[Line],
+    marks: list[Mark],
+) -> Finding | None:
+    """A dose line whose time has come: send it, move it, or hold it and ask staff."""
+    medicine = medicine_of(chart, line.item.med)
+    slot = line.item.slot_at
+    if medicine is None or slot is None:
+        kept.append(line)
+        marks.append(Mark(line.id, "open"))
+        return None
+    later = [one.item.slot_at for one in chart.doses(medicine.name) if one.item.slot_at]
+    following = min((at for at in later if at > slot), default=None)
+    verdict = may_give(medicine, slot, chart.given(medicine.name), scene.now, following)
+    if isinstance(verdict, TooEarly):
+        at = verdict.not_before
+        out.add(MoveLine(chart.id, line.id, f"later:{line.item.id}", at, chart.day(at)))
+        out.add(
+            Entry(
+                "plan",
+                "bot",
+                f"{medicine.name}: {slot.isoformat()} → {at.isoformat()}",
+                chart.id,
+                {"line": line.item.id, "why": f"at least {medicine.gap_hours:g} h apart"},
+            )
+        )
+        return None
+    if isinstance(verdict, AskStaff):
+        marks.append(Mark(line.id, "held"))
+        for person in chart.people:
+            words = scene.words.say(
+                "dose_too_late", person.lang, med=medicine.name, slot=clock(chart.local(slot))
+            )
+            out.say(person.chat, words, patient=chart.id, topic=f"patient:{chart.id}")
+        return unsure_finding(medicine.name, verdict.why)
+    kept.append(line)
+    marks.append(Mark(line.id, "open"))
+    return None
+
+
+def _remind(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet) -> None:
+    """One gentle reminder of what still waits; in the quiet hours only for a dose."""
+    waiting = tuple(line for line in sheet.open if line.state == "open")
+    if chart.plan.hours.quiet(chart.local(scene.now).time()):
+        waiting = tuple(line for line in waiting if line.item.kind == "dose")
+    if not waiting:
+        return
+    # Numbers stay those of the first message, so the whole sheet is shown.
+    for person in chart.people:
+        if person.reachable:
+            show(scene, out, chart, sheet, person, remind=True)
+    out.reminded.append(sheet.id)
+
+
+def _unanswered(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet) -> None:
+    """Nobody answered: the lines are logged as unanswered; a late tap still counts."""
+    for line in sheet.open:
+        if line.state == "open":
+            out.add(
+                Mark(line.id, "unanswered"),
+                Entry(
+                    "unanswered",
+                    "bot",
+                    line.item.text.say(scene.clinic.language),
+                    chart.id,
+                    {"item": line.item.id},
+                ),
+            )
+
+
+def _silence(scene: Scene, out: Outcome, chart: Chart) -> None:
+    """Several times a day: has anybody at home been heard of, though something was asked?"""
+    home = to_utc(chart.plan.home, chart.plan.zone)
+    since = chart.last_heard or home
+    asked = any(
+        sheet.sent_at is not None and sheet.sent_at >= since and sheet.open
+        for sheet in chart.sheets
+    )
+    finding = silence(
+        chart.last_heard, home, scene.now, day=chart.day(scene.now), rules=scene.rules
+    )
+    look_again = LOOK_AGAIN
+    if finding is not None and asked:
+        look_again = AFTER_RAISING
+        if not any(case.matter == finding.matter for case in chart.cases):
+            raise_findings(scene, out, chart, [finding], Said("bot", "", scene.cause))
+    out.add(Due(f"silence:{chart.id}", "silence", scene.now + look_again, chart.id))
+
+
+def _end(scene: Scene, out: Outcome, chart: Chart) -> None:
+    """The course is over: say so once, and send no more."""
+
+    for person in chart.people:
+        words = scene.words.say(
+            "course_over", person.lang, name=chart.name, phone=both_phones(scene, person.lang)
+        )
+        out.say(person.chat, words, patient=chart.id)
+    out.end.add(chart.id)
+    out.add(Entry("ended", "bot", "the course is over", chart.id))

@@ -1,0 +1,57 @@
+"""What is expected on this day, in the words of the patient's own protocol."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.model.observation import Observation
+from bot.model.text import Lang
+
+from .phones import both_phones
+from .scene import Chart, Scene
+
+NORMAL_NOW = (
+    "bruising", "swelling", "weight_bearing", "incision", "appetite", "stool", "energy", "pain",
+)  # fmt: skip
+"""What owners ask about most, for "what is normal now"."""
+
+
+def expected_on(chart: Chart, topics: Sequence[str], day: int, lang: Lang) -> list[str]:
+    """The protocol's words on these topics for this day, each once."""
+    found = [
+        entry.text
+        for topic in topics
+        for entry in chart.protocol.expected
+        if entry.about == topic and entry.from_day <= day <= entry.to_day
+    ]
+    said = [(text.en if lang == "en" else text.es).replace("{name}", chart.name) for text in found]
+    return list(dict.fromkeys(said))
+
+
+def answer_question(
+    scene: Scene,
+    chart: Chart,
+    questions: Sequence[str],
+    observations: Sequence[Observation],
+    lang: Lang,
+) -> list[str]:
+    """An answer to a question: what the plan says of its topics on this day. It never
+    says that all is well; it says what to watch and whom to phone."""
+    day = chart.day(scene.now)
+    topics = list(questions) or [one.about for one in observations if one.about != "request"]
+    words = expected_on(chart, topics, day, lang)
+    if not words:
+        return [scene.words.say("expected_none", lang, day=day, phone=both_phones(scene, lang))]
+    head = scene.words.say("expected_head", lang, day=day)
+    return [head, *words[:3], scene.words.say("expected_careful", lang, name=chart.name)]
+
+
+def normal_now(scene: Scene, chart: Chart, lang: Lang) -> str:
+    """What is normal today, in a few lines."""
+    day = chart.day(scene.now)
+    words = expected_on(chart, NORMAL_NOW, day, lang)
+    if not words:
+        return scene.words.say("expected_none", lang, day=day, phone=both_phones(scene, lang))
+    head = scene.words.say("expected_head", lang, day=day)
+    tail = scene.words.say("expected_tail", lang, name=chart.name, phone=both_phones(scene, lang))
+    return "\n".join([head, *(f"– {one}" for one in words), "", tail])

@@ -1,0 +1,74 @@
+"""Keeping observations, and what the rules make of them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.model.finding import Finding
+from bot.model.observation import Noted, Observation
+from bot.model.text import Lang
+from bot.model.urgency import Urgency
+from bot.triage import triage
+
+from .cases import Said, raise_findings
+from .outcome import Entry, Note, Outcome
+from .phones import what_happens_now
+from .scene import Chart, Person, Scene
+
+
+def take_note(
+    scene: Scene,
+    out: Outcome,
+    chart: Chart,
+    observations: Sequence[Observation],
+    said: Said,
+    *,
+    person: Person | None,
+    more: Sequence[Finding] = (),
+    without: str = "",
+) -> list[Finding]:
+    """Keep ``observations`` and open cases for what the rules find; the findings.
+
+    ``more`` are findings made elsewhere (a dose too close, words not understood);
+    ``without`` names a source whose observations no longer count (it is corrected).
+    """
+    day = chart.day(scene.now)
+    out.heard.add(chart.id)
+    for one in observations:
+        out.add(
+            Note(chart.id, one, day, said.source, said.by, person.id if person else None),
+            Entry(
+                "noted",
+                said.by,
+                scene.words.observation(one, scene.clinic.language),
+                chart.id,
+                {"observation": one.as_dict(), "day": day, "source": said.source},
+            ),
+        )
+    history = [
+        noted for noted in chart.history if not without or chart.sources[noted.id][0] != without
+    ]
+    noted = [Noted(one, scene.now, day) for one in observations]
+    found = triage(
+        noted, history, day=day, now=scene.now, rules=scene.rules, species=chart.plan.species
+    )
+    findings = sorted([*more, *found], key=lambda finding: -finding.urgency)
+    raise_findings(scene, out, chart, findings, said)
+    return findings
+
+
+def advice_for(scene: Scene, chart: Chart, findings: Sequence[Finding], lang: Lang) -> list[str]:
+    """What the owner is told of the findings: what to do meanwhile, who answers when,
+    whom to phone. Nothing when nothing needs a person."""
+    urgent = [finding for finding in findings if finding.urgency > Urgency.none]
+    if not urgent:
+        return []
+    top = max(finding.urgency for finding in urgent)
+    parts = [what_happens_now(scene, chart, top, lang)]
+    for finding in urgent:
+        # The general words for an urgency are said already; a rule's own come on top.
+        if finding.advice in (None, scene.rules.advice(finding.urgency)):
+            continue
+        if finding.urgency is top and (words := finding.advice.say(lang)) not in parts:
+            parts.append(words)
+    return parts[:3]

@@ -1,0 +1,261 @@
+"""What an event leads to: everything to keep and to send, as plain values."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass, field
+from datetime import datetime
+from typing import Any
+
+from bot.model.chat import Button, Media, Outgoing
+from bot.model.observation import Observation
+from bot.model.plan import Plan, Prompt
+from bot.model.protocol import Protocol
+from bot.model.settings import PagingStep
+from bot.model.text import Lang
+from bot.model.urgency import Urgency
+
+Rows = tuple[tuple[Button, ...], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """One line of the log. ``author`` is a person, ``bot`` or ``rule``."""
+
+    kind: str
+    author: str
+    text: str
+    patient: int | None = None
+    data: dict[str, Any] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class Note:
+    """An observation to keep: ``source`` names the message or button it came from."""
+
+    patient: int
+    observation: Observation
+    day: int
+    source: str
+    author: str
+    person: int | None = None
+    at: datetime | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Retract:
+    """Observations of ``source`` stand no longer (``corrected`` or ``undone``)."""
+
+    patient: int
+    source: str
+    state: str
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """What became of a line of a prompt."""
+
+    line: int
+    state: str
+    choice: str | None = None
+    by: str | None = None
+    at: datetime | None = None
+    source: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class CaseChange:
+    """A case as it is to stand after the event."""
+
+    id: str
+    patient: int
+    matter: str
+    urgency: Urgency
+    state: str
+    opened_at: datetime
+    pages: int
+    policy: PagingStep
+    body: dict[str, Any]
+    by: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Due:
+    """Something to look at again at ``at``; a row with the same key is replaced."""
+
+    key: str
+    kind: str
+    at: datetime
+    patient: int | None = None
+    data: dict[str, Any] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
+class Join:
+    """A person takes up a one-time link of a patient."""
+
+    digest: str
+    patient: int
+    user: int
+    chat: int
+    name: str
+    lang: Lang
+
+
+@dataclass(frozen=True, slots=True)
+class JoinDesk:
+    """A staff chat takes up its one-time code."""
+
+    digest: str
+    chat: int
+    name: str
+    rank: int
+    user: int
+
+
+@dataclass(frozen=True, slots=True)
+class Invite:
+    """A new one-time link; ``digest`` is all that is kept of its code."""
+
+    digest: str
+    kind: str  # owner, desk
+    by: str
+    expires: datetime
+    patient: int | None = None
+    rank: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class NewPatient:
+    """A patient to enrol, with the prompts of the whole course and the first link."""
+
+    plan: Plan
+    protocol: Protocol
+    prompts: tuple[Prompt, ...]
+    by: str
+    digest: str
+    expires: datetime
+    silence_at: datetime
+    end_at: datetime
+
+
+@dataclass(frozen=True, slots=True)
+class NewPlan:
+    """A changed plan: prompts still to come are replaced, past ones stay."""
+
+    patient: int
+    plan: Plan
+    prompts: tuple[Prompt, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class MoveLine:
+    """A planned line leaves its prompt and falls due alone at another time."""
+
+    patient: int
+    line: int
+    key: str
+    at: datetime
+    day: int
+
+
+Change = (
+    Entry
+    | Note
+    | Retract
+    | Mark
+    | CaseChange
+    | Due
+    | Join
+    | JoinDesk
+    | Invite
+    | NewPatient
+    | NewPlan
+    | MoveLine
+)
+
+
+@dataclass(slots=True)
+class Outcome:
+    """Changes in the order in which they were decided, and messages in theirs.
+
+    ``cause`` (``update:812``, ``due:silence:4:2026-03-05``) makes the keys of messages,
+    so that the same event looked at twice sends nothing twice.
+    """
+
+    cause: str
+    chat: int = 0  # where the event came from
+    changes: list[Change] = field(default_factory=list)
+    sends: list[Outgoing] = field(default_factory=list)
+    cancel: list[str] = field(default_factory=list)
+    heard: set[int] = field(default_factory=set)
+    end: set[int] = field(default_factory=set)
+    leave: list[tuple[int, int]] = field(default_factory=list)
+    languages: dict[int, Lang] = field(default_factory=dict)
+    threads: dict[int, dict[str, Any]] = field(default_factory=dict)
+    sent_prompts: list[int] = field(default_factory=list)
+    reminded: list[int] = field(default_factory=list)
+    reachable: dict[int, bool] = field(default_factory=dict)
+    moved_chats: dict[int, int] = field(default_factory=dict)
+
+    def add(self, *changes: Change) -> None:
+        """Keep these changes."""
+        self.changes.extend(changes)
+
+    def say(
+        self,
+        chat: int,
+        text: str,
+        *,
+        buttons: Rows = (),
+        topic: str = "",
+        patient: int | None = None,
+        dedupe: str | None = None,
+        again: str = "",
+        urgent: bool = False,
+        quiet: bool = False,
+        reply_to: int | None = None,
+        media: Media | None = None,
+    ) -> str:
+        """Send a message to ``chat``; gives back the key by which it can be edited."""
+        key = dedupe or f"{self.cause}:{len(self.sends)}"
+        self.sends.append(
+            Outgoing(
+                kind="send", dedupe=key, chat=chat, text=text, buttons=buttons, topic=topic,
+                patient=patient, again=again, urgent=urgent, quiet=quiet, reply_to=reply_to,
+                media=media,
+            )
+        )  # fmt: skip
+        return key
+
+    def edit(
+        self,
+        chat: int,
+        of: str,
+        text: str,
+        buttons: Rows = (),
+        *,
+        patient: int | None = None,
+        message: int | None = None,
+    ) -> None:
+        """New words and buttons for an earlier message, by its key or its number."""
+        self.sends.append(
+            Outgoing(
+                kind="edit", dedupe=f"{self.cause}:{len(self.sends)}", chat=chat, of=of,
+                text=text, buttons=buttons, patient=patient, message=message,
+            )
+        )  # fmt: skip
+
+    def answer(self, callback: str, text: str = "") -> None:
+        """The short words (at most 200 characters) shown on a pressed button."""
+        if callback:
+            self.sends.append(
+                Outgoing(
+                    kind="answer", dedupe=f"{self.cause}:{len(self.sends)}", chat=self.chat,
+                    text=text[:200], callback=callback, urgent=True,
+                )
+            )  # fmt: skip
+
+    def notes(self) -> Iterable[Note]:
+        """The observations kept so far in this outcome."""
+        return (change for change in self.changes if isinstance(change, Note))

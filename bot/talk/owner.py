@@ -1,0 +1,373 @@
+"""Everything that someone at home may send: who is meant, and what to do with it."""
+
+from __future__ import annotations
+
+import unicodedata
+
+from bot.model.chat import Incoming, Media
+from bot.model.observation import Observation
+from bot.model.text import Lang
+
+from . import clarify, household
+from .buttons import action_of, button
+from .cases import Said
+from .dosing import after_given, medicine_of
+from .expected import normal_now
+from .noting import advice_for, take_note
+from .outcome import Due, Entry, Mark, Outcome
+from .phones import both_phones, whom_to_phone
+from .reply import reply
+from .scene import Chart, Person, Scene
+from .sheet import marked, refresh
+from .tap import tap_all, tap_line, tap_undo, tap_value
+from .undo import last_source, retract, take_back
+
+COMMANDS: dict[str, frozenset[str]] = {
+    "undo": frozenset({"undo", "deshacer", "borrar", "take it back"}),
+    "next": frozenset({"next", "whats next", "what is next", "que sigue", "siguiente"}),
+    "normal": frozenset({"normal", "whats normal", "what is normal", "que es normal"}),
+    "phone": frozenset({"phone", "call", "number", "telefono", "llamar"}),
+    "menu": frozenset({"menu", "help", "ayuda", "start"}),
+    "english": frozenset({"english", "ingles", "in english", "en ingles"}),
+    "spanish": frozenset({"spanish", "espanol", "en espanol", "in spanish"}),
+}
+"""Whole messages that ask something of the bot itself, plain letters."""
+
+
+def command_of(text: str) -> str | None:
+    """The command that a whole message is, or None."""
+    plain = unicodedata.normalize("NFKD", text.casefold())
+    kept = "".join(c for c in plain if c.isalnum() or c.isspace())
+    words = " ".join(kept.split())
+    return next((name for name, forms in COMMANDS.items() if words in forms), None)
+
+
+def on_owner(scene: Scene, event: Incoming) -> Outcome:
+    """An event from a private chat with someone at home, or with a stranger."""
+    out = Outcome(scene.cause, event.chat)
+    if event.kind in ("blocked", "unblocked"):
+        _reachable(scene, out, event)
+    elif event.text.startswith("/start "):
+        _start(scene, out, event)
+    elif scene.person is None or not scene.charts:
+        _stranger(scene, out, event)
+    elif event.kind == "button":
+        _button(scene, out, event, scene.person)
+    elif event.kind == "edited":
+        _edited(scene, out, event, scene.person)
+    elif event.kind == "message":
+        _message(scene, out, event, scene.person)
+    return out
+
+
+def _start(scene: Scene, out: Outcome, event: Incoming) -> None:
+    invitation = scene.invitation
+    lang: Lang = "es" if event.sender and (event.sender.lang or "")[:2] == "es" else "en"
+    chart = scene.chart(invitation.patient) if invitation and invitation.patient else None
+    if chart and scene.person and any(p.id == scene.person.id for p in chart.people):
+        text = scene.words.say("already_in", lang, name=chart.name)
+        out.say(event.chat, text, patient=chart.id)
+    elif invitation is None or not invitation.good or chart is None:
+        out.say(event.chat, scene.words.say("bad_code", lang, phone=both_phones(scene, lang)))
+        out.add(Entry("refused", _who(event), "a link that is unknown, used or has run out"))
+    else:
+        household.join(scene, out, event, chart)
+
+
+def _stranger(scene: Scene, out: Outcome, event: Incoming) -> None:
+    if event.kind == "button":
+        out.answer(event.callback)
+    elif event.kind == "message":
+        lang: Lang = "es" if event.sender and (event.sender.lang or "")[:2] == "es" else "en"
+        out.say(event.chat, scene.words.say("stranger", lang))
+    out.add(Entry("refused", _who(event), f"a stranger: {event.text[:200] or event.kind}"))
+
+
+def _who(event: Incoming) -> str:
+    return f"{event.sender.name} ({event.sender.user})" if event.sender else f"chat {event.chat}"
+
+
+def _reachable(scene: Scene, out: Outcome, event: Incoming) -> None:
+    """The bot was blocked or let in again; staff hear when it was blocked."""
+    if scene.person is None:
+        return
+    out.reachable[scene.person.chat] = event.kind == "unblocked"
+    for chart in scene.charts:
+        out.add(Entry(event.kind, scene.person.name, f"the bot was {event.kind}", chart.id))
+        if event.kind == "blocked" and chart.state == "active":
+            for desk in scene.desks:
+                if desk.rank == 0:
+                    words = scene.words.say(
+                        "desk_blocked", scene.clinic.language, by=scene.person.name,
+                        name=chart.name, phone=chart.plan.phone or "–",
+                    )  # fmt: skip
+                    out.say(desk.chat, words, patient=chart.id, topic=f"patient:{chart.id}")
+
+
+def _message(scene: Scene, out: Outcome, event: Incoming, person: Person) -> None:
+    command = command_of(event.text) if not event.media else None
+    chart = _which(scene, event)
+    source = f"message:{event.chat}:{event.message}"
+    if chart is None:
+        _ask_which(scene, out, event, person, source)
+    elif event.text.startswith("/zone"):
+        household.move_zone(scene, out, chart, person, event.text[5:].strip())
+    elif command is not None:
+        _command(scene, out, chart, person, command)
+    elif event.media:
+        _media(scene, out, event, chart, person, source)
+    elif event.text.strip():
+        reply(scene, out, event, chart, person, event.text, source)
+
+
+def _which(scene: Scene, event: Incoming) -> Chart | None:
+    """The patient that is meant: the one answered about, named, or the only one."""
+    if len(scene.charts) == 1:
+        return scene.charts[0]
+    topic = scene.reply_topic.split(":")
+    if topic[0] in ("patient", "prompt", "unclear") and topic[-1].isdigit():
+        found = scene.chart(int(topic[-1]))
+        if found is not None:
+            return found
+    named = [c for c in scene.charts if c.name.casefold() in event.text.casefold()]
+    if len(named) == 1:
+        return named[0]
+    active = [chart for chart in scene.charts if chart.state == "active"]
+    return active[0] if len(active) == 1 else None
+
+
+def _ask_which(scene: Scene, out: Outcome, event: Incoming, person: Person, source: str) -> None:
+    """Several patients in one household: ask, and keep the words until it is told."""
+    rows = tuple(
+        (button(scene.secret, person.chat, chart.name, f"w.{chart.id}"),)
+        for chart in scene.charts
+        if chart.state == "active"
+    )
+    phone = whom_to_phone(scene, person.lang)
+    text = f"{scene.words.say('which_patient', person.lang)} ({phone})"
+    out.say(person.chat, text, buttons=rows)
+    first = scene.charts[0]
+    data = {
+        "patient": first.id, "chat": person.chat, "by": person.name, "text": event.text,
+        "source": source, "message": event.message,
+    }  # fmt: skip
+    out.threads[person.chat] = {**scene.thread, "which": data}
+    for chart in scene.charts:
+        out.add(Entry("said", person.name, event.text, chart.id, {"patient": "not told yet"}))
+    out.add(Due(f"unclear:{person.chat}", "unclear", scene.now + clarify.PATIENCE, first.id, data))
+
+
+def _command(scene: Scene, out: Outcome, chart: Chart, person: Person, command: str) -> None:
+    words, lang = scene.words, person.lang
+    out.add(Entry("said", person.name, f"[{command}]", chart.id))
+    out.heard.add(chart.id)
+    if command == "undo":
+        source = last_source(scene, chart, person)
+        if source is None:
+            out.say(person.chat, words.say("undo_nothing", lang), patient=chart.id)
+        else:
+            take_back(scene, out, chart, person, source)
+    elif command in ("english", "spanish"):
+        new: Lang = "en" if command == "english" else "es"
+        out.languages[person.id] = new
+        out.say(person.chat, words.say("language_set", new), patient=chart.id)
+    elif command == "menu":
+        text = f"{words.say('menu', lang)}\n{both_phones(scene, lang)}"
+        out.say(
+            person.chat,
+            text,
+            buttons=household.menu_buttons(scene, person.chat, chart, lang),
+            patient=chart.id,
+        )
+    else:
+        _menu(scene, out, chart, person, command)
+
+
+def _menu(scene: Scene, out: Outcome, chart: Chart, person: Person, wish: str) -> bool:
+    if wish == "invite":
+        household.invite(scene, out, chart, person)
+        return True
+    if wish == "next":
+        text = household.what_next(scene, chart, person.lang)
+    elif wish == "normal":
+        text = normal_now(scene, chart, person.lang)
+    elif wish == "phone":
+        phones = both_phones(scene, person.lang)
+        text = scene.words.say("talk_to_clinic", person.lang, phone=phones)
+    else:
+        return False
+    out.heard.add(chart.id)
+    out.say(person.chat, text, patient=chart.id, topic=f"patient:{chart.id}")
+    return True
+
+
+def _button(scene: Scene, out: Outcome, event: Incoming, person: Person) -> None:
+    action = action_of(scene.secret, (event.chat, *scene.former), event.data)
+    if action is None or not _act(scene, out, event, person, action.split(".")):
+        out.answer(event.callback)
+        out.add(
+            Entry(
+                "refused", _who(event), "a button that is not ours or not theirs", None,
+                {"data": event.data[:64]},
+            )
+        )  # fmt: skip
+
+
+def _act(scene: Scene, out: Outcome, event: Incoming, person: Person, action: list[str]) -> bool:
+    """Do what a genuine button says; False when this person may not."""
+    kind, *rest = action
+    if kind == "i" and len(rest) == 2:
+        return tap_line(scene, out, event, person, int(rest[0]), rest[1])
+    if kind == "a":
+        return tap_all(scene, out, event, person, int(rest[0]))
+    if kind == "z":
+        return tap_undo(scene, out, event, person, int(rest[0]))
+    if kind == "x":
+        return _same_dose(scene, out, event, person, int(rest[0]), rest[1])
+    if kind == "w":
+        return _told_which(scene, out, event, person, int(rest[0]))
+    if kind == "l":
+        out.answer(event.callback)
+        name = "english" if rest[0] == "en" else "spanish"
+        _command(scene, out, scene.charts[0], person, name)
+        return True
+    chart = scene.chart(int(rest[0] if kind == "v" else rest[-1]))
+    if chart is None:
+        return False
+    if kind == "v":
+        return tap_value(scene, out, event, person, chart, rest[1], rest[2])
+    out.answer(event.callback)
+    if kind == "m":
+        return _menu(scene, out, chart, person, rest[0])
+    if kind == "s":
+        household.stop(scene, out, chart, person, sure=rest[0] == "yes")
+        return True
+    if kind == "q" and rest[0] in clarify.OFFERED:
+        clarify.offer_values(scene, out, chart, person, rest[0])
+        return True
+    if kind == "q" and rest[0] == "clinic":
+        fallback = {
+            "patient": chart.id, "chat": person.chat, "by": person.name, "text": "…",
+            "source": f"tap:{event.update}",
+        }  # fmt: skip
+        clarify.hand_over(scene, out, chart, clarify.pending(scene) or fallback)
+        return True
+    return False
+
+
+def _same_dose(
+    scene: Scene, out: Outcome, event: Incoming, person: Person, line_id: int, which: str
+) -> bool:
+    """Whether a dose noted twice was one or two."""
+    for chart in scene.charts:
+        line = next((one for one in chart.dose_lines if one.id == line_id), None)
+        if line is None:
+            continue
+        out.answer(event.callback)
+        clarify.settle(scene, out, person.chat)
+        if which == "same":
+            at = f"{chart.local(line.at):%H:%M}" if line.at else ""
+            text = scene.words.say("dose_same_noted", person.lang, at=at)
+            out.add(Entry("tapped", person.name, text, chart.id))
+            out.say(person.chat, text, patient=chart.id)
+            return True
+        _second_dose(scene, out, event, person, chart, line_id)
+        return True
+    return False
+
+
+def _second_dose(
+    scene: Scene, out: Outcome, event: Incoming, person: Person, chart: Chart, line_id: int
+) -> None:
+    line = next(one for one in chart.dose_lines if one.id == line_id)
+    medicine = medicine_of(chart, line.item.med)
+    label = scene.words.say("dose_second", person.lang)
+    said = Said(person.name, f"{label}: {line.item.med}", f"tap:{event.update}", by_button=True)
+    doubled = Observation("dose", "doubled", med=medicine.name if medicine else line.item.med)
+    tell, more = after_given(scene, out, chart, line, scene.now, person.lang)
+    findings = take_note(scene, out, chart, [doubled], said, person=person, more=more)
+    parts = [*advice_for(scene, chart, findings, person.lang), *tell]
+    out.say(person.chat, "\n\n".join(parts), patient=chart.id, urgent=True)
+
+
+def _told_which(scene: Scene, out: Outcome, event: Incoming, person: Person, patient: int) -> bool:
+    """The patient was named for the words that waited."""
+    chart = scene.chart(patient)
+    data = scene.thread.get("which")
+    if chart is None:
+        return False
+    out.answer(event.callback)
+    if data:
+        out.threads[person.chat] = {k: v for k, v in scene.thread.items() if k != "which"}
+        out.cancel.append(f"unclear:{person.chat}")
+        reply(scene, out, event, chart, person, data["text"], data["source"])
+    return True
+
+
+def _edited(scene: Scene, out: Outcome, event: Incoming, person: Person) -> None:
+    """An edited message corrects: the old reading no longer counts, the new one does."""
+    source = f"message:{event.chat}:{event.message}"
+    for chart in scene.charts:
+        if any(found == source for found, _ in chart.sources.values()) or any(
+            line.source == source for line in chart.lines()
+        ):
+            retract(scene, out, chart, person, source, "corrected")
+            reply(scene, out, event, chart, person, event.text, source, without=source)
+            return
+    chart_or_none = _which(scene, event)
+    if chart_or_none is not None and event.text.strip():
+        reply(scene, out, event, chart_or_none, person, event.text, source, without=source)
+
+
+def _media(
+    scene: Scene, out: Outcome, event: Incoming, chart: Chart, person: Person, source: str
+) -> None:
+    """A picture or film: into the log, to the clinic, and its words are read like any."""
+    words, lang = scene.words, person.lang
+    day = chart.day(scene.now)
+    out.heard.add(chart.id)
+    film = any(m.kind in ("video", "animation", "video_note") for m in event.media)
+    for media in event.media:
+        out.add(
+            Entry(
+                "picture", person.name, event.text, chart.id,
+                {"media": media.model_dump(), "day": day, "source": source},
+            )
+        )  # fmt: skip
+        _show_staff(scene, out, chart, person, media, event.text)
+    for sheet in chart.sheets:
+        marks = [
+            Mark(line.id, "answered", None, person.name, scene.now, source)
+            for line in sheet.open
+            if line.item.kind == "picture"
+        ]
+        if marks:
+            out.add(*marks)
+            refresh(scene, out, chart, marked(sheet, marks), reminded=sheet.reminded)
+    # An album comes as several updates with one id: thanks once is enough.
+    album = next((m.album for m in event.media if m.album), None)
+    key = f"thanks:{chart.id}:{person.chat}:{album}" if album else None
+    text = words.say("film_thanks" if film else "picture_thanks", lang, name=chart.name)
+    if not event.text.strip():
+        text = f"{text} {words.say('picture_more', lang, name=chart.name)}"
+    out.say(person.chat, text, patient=chart.id, dedupe=key, topic=f"patient:{chart.id}")
+    if event.text.strip():
+        reply(scene, out, event, chart, person, event.text, source)
+
+
+def _show_staff(
+    scene: Scene, out: Outcome, chart: Chart, person: Person, media: Media, caption: str
+) -> None:
+    lang = scene.clinic.language
+    kind = {"photo": "media_photo", "video": "media_video", "animation": "media_video",
+            "video_note": "media_video"}.get(media.kind, "media_other")  # fmt: skip
+    text = scene.words.say(
+        "desk_picture", lang, name=chart.name, day=chart.day(scene.now),
+        what=scene.words.say(kind, lang), by=person.name, caption=caption[:600],
+    ).strip()  # fmt: skip
+    for desk in scene.desks:
+        if desk.rank == 0:
+            out.say(
+                desk.chat, text, media=media, patient=chart.id, topic=f"patient:{chart.id}",
+                quiet=True,
+            )  # fmt: skip

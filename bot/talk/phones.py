@@ -1,0 +1,50 @@
+"""Whom to phone, in words: always said, and right for the hour."""
+
+from __future__ import annotations
+
+from bot.model.text import Lang
+from bot.model.urgency import Urgency
+
+from .scene import Chart, Scene, next_opening
+from .words import when
+
+
+def whom_to_phone(scene: Scene, lang: Lang) -> str:
+    """The clinic when it is open, the emergency hospital when it is shut."""
+    clinic = scene.clinic
+    if scene.open_now():
+        return scene.words.say("phone_open", lang, clinic=clinic.name, phone=clinic.phone)
+    return scene.words.say(
+        "phone_shut",
+        lang,
+        emergency_name=clinic.emergency_name,
+        emergency_phone=clinic.emergency_phone,
+    )
+
+
+def both_phones(scene: Scene, lang: Lang) -> str:
+    """The clinic, and the emergency hospital for when it is shut."""
+    clinic = scene.clinic
+    return scene.words.say(
+        "phone_both",
+        lang,
+        clinic=clinic.name,
+        phone=clinic.phone,
+        emergency_name=clinic.emergency_name,
+        emergency_phone=clinic.emergency_phone,
+    )
+
+
+def what_happens_now(scene: Scene, chart: Chart, urgency: Urgency, lang: Lang) -> str:
+    """What the owner is told of an urgency: what to do, who answers when, whom to phone."""
+    words = scene.words
+    phone = whom_to_phone(scene, lang)
+    if urgency is Urgency.emergency:
+        return words.say("say_emergency", lang, phone=phone)
+    if urgency is Urgency.same_day and scene.open_now():
+        return words.say("say_same_day", lang, phone=phone)
+    if urgency is Urgency.same_day:
+        opens = next_opening(scene.clinic, scene.now)
+        opens_at = when(chart.local(opens), chart.local(scene.now), lang)
+        return words.say("say_same_day_closed", lang, phone=phone, opens=opens_at)
+    return words.say("say_next_day", lang, phone=both_phones(scene, lang))

@@ -1,0 +1,350 @@
+"""A message in the owner's own words: read, noted, answered, and escalated."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import datetime, time, timedelta
+
+from bot.model.chat import Incoming
+from bot.model.finding import Finding
+from bot.model.observation import Observation
+from bot.model.reading import Context, Reading
+from bot.model.urgency import Urgency
+from bot.reading import read
+
+from . import clarify
+from .buttons import button
+from .cases import Said
+from .dosing import after_given, line_for, next_words
+from .expected import answer_question
+from .noting import advice_for, take_note
+from .outcome import Due, Entry, Mark, Outcome
+from .phones import both_phones
+from .scene import Chart, Line, Person, Scene, Sheet
+from .sheet import marked, refresh
+from .words import clock
+
+ANSWERS: dict[str, tuple[str, ...]] = {
+    "bathroom": ("stool", "urine"),
+    "incision": ("incision", "swelling", "bruising", "licking", "bandage"),
+    "mobility": ("mobility", "weight_bearing"),
+    "appetite": ("appetite", "drinking"),
+    "general": ("energy", "pain"),
+}
+"""What is asked → the topics that answer it; otherwise a topic answers itself."""
+
+SNOOZE = timedelta(hours=1)
+
+
+def reply(
+    scene: Scene,
+    out: Outcome,
+    event: Incoming,
+    chart: Chart,
+    person: Person,
+    text: str,
+    source: str,
+    *,
+    without: str = "",
+) -> None:
+    """Read ``text`` in the light of what was asked, and do what follows.
+
+    ``without`` names the source that this message corrects.
+    """
+    sheet = _asked_sheet(scene, chart)
+    asked = _asked(scene, sheet)
+    reading = read(text, _context(scene, chart, asked, person))
+    said = Said(person.name, text, source)
+    out.heard.add(chart.id)
+    out.add(Entry("said", person.name, text, chart.id, {"source": source, "asked": asked}))
+    _copy_to_case(scene, out, chart, person, text)
+    if reading.greeting and not reading.observations and reading.understood:
+        out.say(person.chat, scene.words.say("thanks", person.lang), patient=chart.id)
+        return
+    observations, marks, tell, more = _doses_and_sessions(
+        scene, out, chart, person, sheet, reading.observations, source
+    )
+    out.add(*marks)
+    findings = take_note(
+        scene, out, chart, observations, said, person=person, more=more, without=without
+    )
+    for one in chart.sheets:
+        if any(mark.line in {line.id for line in one.lines} for mark in marks):
+            refresh(scene, out, chart, marked(one, marks), reminded=one.reminded)
+    _answer(scene, out, chart, person, reading, observations, findings, tell, bool(without))
+    _requests(scene, out, chart, person, observations)
+    if reading.understood:
+        clarify.settle(scene, out, person.chat)
+    else:
+        _not_understood(scene, out, chart, person, said, rest=bool(observations))
+
+
+def _asked_sheet(scene: Scene, chart: Chart) -> Sheet | None:
+    """The prompt that is answered: the one replied to, else the latest with open lines."""
+    kind, _, rest = scene.reply_topic.partition(":")
+    if kind == "prompt":
+        found = chart.sheet(int(rest.partition(":")[0]))
+        if found is not None:
+            return found
+    asked = chart.asked(scene.now)
+    return asked[0] if asked else None
+
+
+def _asked(scene: Scene, sheet: Sheet | None) -> str:
+    """The one topic asked about; ``none`` when several were, so that a bare "yes" is
+    never taken for all of them."""
+    describing = scene.thread.get("describe")
+    if describing:
+        return str(describing)
+    topics = {line.item.asks for line in sheet.open} if sheet else set()
+    return topics.pop() if len(topics) == 1 else "none"
+
+
+def _context(scene: Scene, chart: Chart, asked: str, person: Person) -> Context:
+    local = chart.local(scene.now)
+    return Context(
+        asked=asked,
+        day=chart.day(scene.now),
+        at=local.hour * 60 + local.minute,
+        species=chart.plan.species,
+        lang=person.lang,
+        medicines=tuple(medicine.name for medicine in chart.plan.medicines),
+        names=(chart.name,),
+    )
+
+
+def _doses_and_sessions(
+    scene: Scene,
+    out: Outcome,
+    chart: Chart,
+    person: Person,
+    sheet: Sheet | None,
+    read_from: Sequence[Observation],
+    source: str,
+) -> tuple[list[Observation], list[Mark], list[str], list[Finding]]:
+    """Match what was read to the lines that it answers."""
+    observations: list[Observation] = []
+    marks: list[Mark] = []
+    tell: list[str] = []
+    more: list[Finding] = []
+    open_lines = list(sheet.open) if sheet else []
+    for seen in read_from:
+        if seen.about != "dose":
+            observations.append(seen)
+            line = _line_answered(open_lines, seen, marks)
+            if line is not None:
+                seen_as = f"@{seen.about}.{seen.value}"
+                marks.append(Mark(line.id, "answered", seen_as, person.name, scene.now, source))
+            continue
+        for one in _by_medicine(chart, open_lines, seen):
+            kept = _dose(scene, out, chart, person, one, source, marks, tell, more)
+            if kept:
+                observations.append(one)
+    return observations, marks, tell, more
+
+
+def _line_answered(lines: Sequence[Line], seen: Observation, marks: Sequence[Mark]) -> Line | None:
+    taken = {mark.line for mark in marks}
+    for line in lines:
+        if line.id in taken or line.item.kind in ("dose", "picture", "notice"):
+            continue
+        if seen.about in ANSWERS.get(line.item.asks, (line.item.asks,)):
+            return line
+    return None
+
+
+def _by_medicine(chart: Chart, lines: Sequence[Line], seen: Observation) -> list[Observation]:
+    """A dose with no name is every dose that waits; with a name, as the plan writes it."""
+    if seen.med is not None:
+        for medicine in chart.plan.medicines:
+            if medicine.name.casefold() == seen.med.casefold():
+                return [replace(seen, med=medicine.name)]
+        return [seen]
+    waiting = [line.item.med for line in lines if line.item.kind == "dose" and line.item.med]
+    if not waiting and len(chart.plan.medicines) == 1:
+        waiting = [chart.plan.medicines[0].name]
+    return [replace(seen, med=med) for med in dict.fromkeys(waiting)] or [seen]
+
+
+def _dose(
+    scene: Scene,
+    out: Outcome,
+    chart: Chart,
+    person: Person,
+    seen: Observation,
+    source: str,
+    marks: list[Mark],
+    tell: list[str],
+    more: list[Finding],
+) -> bool:
+    """One dose in words. False when it may be the same dose that someone else noted:
+    then it is asked about, and nothing is kept yet."""
+    at = _when(chart, scene.now, seen.at)
+    line = line_for(chart, seen.med, at) if seen.med else None
+    if line is None:
+        return True
+    if seen.value == "given":
+        if line.state == "answered" and line.choice == "given":
+            _ask_same(scene, out, chart, person, line, at)
+            return False
+        marks.append(Mark(line.id, "answered", "given", person.name, at, source))
+        words, findings = after_given(scene, out, chart, line, at, person.lang)
+        tell += words
+        more += findings
+    elif seen.value in ("missed", "refused"):
+        if line.state != "answered":
+            marks.append(Mark(line.id, "answered", seen.value, person.name, at, source))
+        following = next_words(scene, chart, line, person.lang)
+        tell.append(scene.words.say("dose_missed", person.lang, next=following).strip())
+    return True
+
+
+def _when(chart: Chart, now: datetime, at: str | None) -> datetime:
+    """The nearest past moment with this local wall-clock time; now without one."""
+    if at is None:
+        return now
+    hour, minute = at.split(":")
+    local = chart.local(now)
+    found = datetime.combine(local.date(), time(int(hour), int(minute)), local.tzinfo)
+    if found > local + timedelta(minutes=5):
+        found -= timedelta(days=1)
+    return min(found.astimezone(now.tzinfo), now)
+
+
+def _ask_same(
+    scene: Scene, out: Outcome, chart: Chart, person: Person, line: Line, at: datetime
+) -> None:
+    """Someone noted this dose already: is it the same one, or was a second one given?"""
+    words, lang = scene.words, person.lang
+    text = words.say(
+        "dose_twice",
+        lang,
+        by=line.by or "",
+        med=line.item.med or "",
+        at=clock(chart.local(line.at)) if line.at else "",
+    )
+    stamp = int(at.timestamp()) // 60
+    row = (
+        button(scene.secret, person.chat, words.say("dose_same", lang), f"x.{line.id}.same"),
+        button(scene.secret, person.chat, words.say("dose_second", lang), f"x.{line.id}.{stamp}"),
+    )
+    out.say(person.chat, text, buttons=(row,), patient=chart.id, topic=f"patient:{chart.id}")
+    data = {
+        "patient": chart.id, "chat": person.chat, "by": person.name, "text": text,
+        "source": scene.cause,
+    }  # fmt: skip
+    out.add(Due(f"unclear:{person.chat}", "unclear", scene.now + clarify.PATIENCE, chart.id, data))
+    out.threads[person.chat] = {**scene.thread, "unclear": data}
+
+
+def _answer(
+    scene: Scene,
+    out: Outcome,
+    chart: Chart,
+    person: Person,
+    reading: Reading,
+    observations: Sequence[Observation],
+    findings: Sequence[Finding],
+    tell: Sequence[str],
+    corrected: bool,
+) -> None:
+    """What the owner hears back: what to do first, then what was understood."""
+    words, lang = scene.words, person.lang
+    urgent = advice_for(scene, chart, findings, lang)
+    top = max((finding.urgency for finding in findings), default=Urgency.none)
+    parts = urgent if top > Urgency.next_day else []
+    noted = [one for one in observations if one.about != "request"]
+    if noted:
+        what = words.observations(noted, lang)
+        matters = bool(urgent) or any(one.unsure for one in noted)
+        key = "noted_unsure" if matters else "noted"
+        parts.append(words.say(key, lang, what=what))
+    if corrected:
+        parts.insert(0, words.say("corrected", lang))
+    asked_something = any(
+        one.about == "request" and one.value == "question" for one in observations
+    )
+    if asked_something or reading.questions:
+        parts += answer_question(scene, chart, reading.questions, observations, lang)
+    parts += tell
+    if top is Urgency.next_day:
+        parts += urgent
+    if chart.state == "ended":
+        parts.append(
+            words.say("ended_reply", lang, name=chart.name, phone=both_phones(scene, lang))
+        )
+    if parts:
+        out.say(
+            person.chat,
+            "\n\n".join(parts),
+            patient=chart.id,
+            topic=f"patient:{chart.id}",
+            urgent=top is Urgency.emergency,
+        )
+
+
+def _requests(
+    scene: Scene, out: Outcome, chart: Chart, person: Person, observations: Sequence[Observation]
+) -> None:
+    """Stop and later: what an owner may ask of the bot itself."""
+    wanted = {one.value for one in observations if one.about == "request"}
+    words, lang = scene.words, person.lang
+    if "stop" in wanted:
+        row = (
+            button(scene.secret, person.chat, words.say("stop_yes", lang), f"s.yes.{chart.id}"),
+            button(scene.secret, person.chat, words.say("stop_no", lang), f"s.no.{chart.id}"),
+        )
+        text = words.say("stop_ask", lang, name=chart.name)
+        out.say(person.chat, text, buttons=(row,), patient=chart.id)
+    if "snooze" in wanted:
+        asked = chart.asked(scene.now)
+        if asked:
+            out.add(
+                Due(
+                    f"remind:{asked[0].id}",
+                    "remind",
+                    scene.now + SNOOZE,
+                    chart.id,
+                    {"prompt": asked[0].id},
+                )
+            )
+
+
+def _not_understood(
+    scene: Scene, out: Outcome, chart: Chart, person: Person, said: Said, *, rest: bool
+) -> None:
+    """Ask once; the second time in a row staff get both messages, word for word."""
+    if scene.thread.get("case"):
+        return  # staff and owner are talking: a person reads this anyway
+    before = clarify.pending(scene)
+    if before is None:
+        clarify.ask_once(scene, out, chart, person, said, rest=rest)
+        return
+    both = f"{before['text']}\n{said.text}"
+    data = {
+        "patient": chart.id, "chat": person.chat, "by": person.name, "text": both,
+        "source": said.source,
+    }  # fmt: skip
+    clarify.hand_over(scene, out, chart, data)
+
+
+def _copy_to_case(scene: Scene, out: Outcome, chart: Chart, person: Person, text: str) -> None:
+    """While staff talk with an owner, the owner's words go to the case as they are."""
+    case = next((one for one in chart.cases if one.id == scene.thread.get("case")), None)
+    if case is None:
+        return
+    for desk in scene.desks:
+        if desk.rank == 0:
+            out.say(
+                desk.chat,
+                scene.words.say(
+                    "case_said",
+                    scene.clinic.language,
+                    by=f"{person.name} ({chart.name})",
+                    at=clock(chart.local(scene.now)),
+                    text=text,
+                ),
+                topic=f"case:{case.id}",
+                patient=chart.id,
+            )

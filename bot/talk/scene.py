@@ -1,0 +1,255 @@
+"""All that is known when an event is looked at."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import datetime, timedelta
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from bot.model.observation import Noted
+from bot.model.plan import Item, Plan
+from bot.model.protocol import Protocol
+from bot.model.settings import Clinic, PagingStep
+from bot.model.text import Lang
+from bot.model.urgency import Urgency
+from bot.triage import RuleBook
+
+from .words import Words
+
+
+@dataclass(frozen=True, slots=True)
+class Person:
+    """Someone who takes care of a patient at home."""
+
+    id: int
+    user: int
+    chat: int
+    name: str
+    lang: Lang
+    reachable: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """One line of a sent or planned prompt, and what became of it.
+
+    ``at`` is when it was answered; for a dose, when it was given.
+    """
+
+    id: int
+    prompt: int
+    item: Item
+    state: str  # planned, open, answered, unanswered, held
+    choice: str | None = None
+    by: str | None = None
+    at: datetime | None = None
+    source: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """One prompt of a patient with its lines."""
+
+    id: int
+    key: str
+    due_at: datetime
+    day: int
+    sent_at: datetime | None
+    lines: tuple[Line, ...]
+    reminded: bool = False
+
+    @property
+    def open(self) -> tuple[Line, ...]:
+        """Lines that wait for an answer."""
+        return tuple(
+            line
+            for line in self.lines
+            if line.state in ("open", "unanswered") and line.item.kind != "notice"
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Case:
+    """A matter that staff must look at. ``body`` holds its entries as staff see them."""
+
+    id: str
+    patient: int
+    matter: str
+    urgency: Urgency
+    state: str  # open, acknowledged, closed
+    opened_at: datetime
+    pages: int
+    policy: PagingStep
+    body: dict[str, Any]
+    acknowledged_by: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Desk:
+    """A staff chat. Rank 0 is the clinic's own; higher ranks are paged after it."""
+
+    chat: int
+    rank: int
+    name: str
+
+
+@dataclass(frozen=True, slots=True)
+class Chart:
+    """One patient as the event needs it.
+
+    ``history`` are all observations that still stand, oldest first, and ``sources``
+    says of each (by its id) which message or button it came from and whose that was;
+    ``sheets`` the prompts of the last day and a half and of the next hours;
+    ``dose_lines`` every dose a week around now; ``cases`` those not closed.
+    """
+
+    id: int
+    plan: Plan
+    protocol: Protocol
+    state: str  # active, ended
+    enrolled_at: datetime
+    last_heard: datetime | None
+    people: tuple[Person, ...] = ()
+    history: tuple[Noted, ...] = ()
+    sources: dict[int, tuple[str, int | None]] = field(default_factory=dict)
+    sheets: tuple[Sheet, ...] = ()
+    dose_lines: tuple[Line, ...] = ()
+    cases: tuple[Case, ...] = ()
+    next_case: int = 1
+
+    @property
+    def name(self) -> str:
+        """The patient's name."""
+        return self.plan.patient
+
+    def day(self, now: datetime) -> int:
+        """Days since surgery on the patient's own calendar."""
+        return (now.astimezone(ZoneInfo(self.plan.zone)).date() - self.plan.surgery).days
+
+    def local(self, at: datetime) -> datetime:
+        """``at`` on the patient's own clock."""
+        return at.astimezone(ZoneInfo(self.plan.zone))
+
+    def lines(self) -> list[Line]:
+        """Every known line of every known prompt."""
+        return [line for sheet in self.sheets for line in sheet.lines]
+
+    def asked(self, now: datetime) -> list[Sheet]:
+        """Sent prompts with open lines, the latest first, of the last twelve hours."""
+        since = now - timedelta(hours=12)
+        return sorted(
+            (s for s in self.sheets if s.sent_at and s.sent_at >= since and s.open),
+            key=lambda s: s.due_at,
+            reverse=True,
+        )
+
+    def doses(self, med: str) -> list[Line]:
+        """Known dose lines of one medicine, in order of their slots."""
+        found = [line for line in self.dose_lines if line.item.med == med]
+        return sorted(found, key=lambda line: line.item.slot_at or line.at or datetime.min)
+
+    def sheet(self, id: int) -> Sheet | None:
+        """The prompt with this id, if it is known here."""
+        return next((sheet for sheet in self.sheets if sheet.id == id), None)
+
+    def given(self, med: str) -> list[datetime]:
+        """When this medicine was given, as far as known here, oldest first."""
+        return sorted(
+            line.at for line in self.doses(med) if line.choice == "given" and line.at is not None
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Invitation:
+    """A one-time link as it is kept; ``good`` when it is neither used nor run out."""
+
+    digest: str
+    kind: str  # owner, desk
+    good: bool
+    patient: int | None = None
+    rank: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class RosterLine:
+    """One patient in the list of those who are with us."""
+
+    id: int
+    plan: Plan
+    last_heard: datetime | None
+    cases: int
+
+
+@dataclass(frozen=True, slots=True)
+class Scene:
+    """The moment of an event: now, the practice, who speaks, about whom.
+
+    ``charts`` are the patients of the person who speaks (or, for a staff chat, the one
+    that the event is about); ``thread`` is what the chat is in the middle of;
+    ``reply_topic`` the topic of the message that was answered; ``former`` the
+    chat's ids before it was upgraded; ``fresh_code`` an unused
+    random code in case a link is to be made; ``secret`` signs buttons.
+    """
+
+    now: datetime
+    clinic: Clinic
+    words: Words
+    rules: RuleBook
+    secret: bytes
+    bot_name: str
+    cause: str
+    person: Person | None = None
+    charts: tuple[Chart, ...] = ()
+    desks: tuple[Desk, ...] = ()
+    thread: dict[str, Any] = field(default_factory=dict)
+    reply_topic: str = ""
+    fresh_code: str = ""
+    protocols: Mapping[str, Protocol] = field(default_factory=dict)
+    roster: tuple[RosterLine, ...] = ()
+    invitation: Invitation | None = None
+    log_tail: tuple[str, ...] = ()
+    former: tuple[int, ...] = ()
+
+    def desk(self, chat: int) -> Desk | None:
+        """The staff chat with this id."""
+        return next((desk for desk in self.desks if desk.chat == chat), None)
+
+    def chart(self, patient: int) -> Chart | None:
+        """The patient with this id, if the one who speaks may see it."""
+        return next((chart for chart in self.charts if chart.id == patient), None)
+
+    def open_now(self) -> bool:
+        """Whether the clinic is open at this moment."""
+        return is_open(self.clinic, self.now)
+
+
+def is_open(clinic: Clinic, at: datetime) -> bool:
+    """Whether the clinic is open at ``at``."""
+    local = at.astimezone(ZoneInfo(clinic.zone))
+    hours = clinic.opening.get(_WEEKDAYS[local.weekday()])  # type: ignore[call-overload]
+    return hours is not None and hours.opens <= local.time() < hours.closes
+
+
+def next_opening(clinic: Clinic, at: datetime) -> datetime:
+    """``at`` itself when the clinic is open, else the next opening; a week's search.
+
+    A practice with no opening hours at all is taken as always open.
+    """
+    if not clinic.opening or is_open(clinic, at):
+        return at
+    zone = ZoneInfo(clinic.zone)
+    local = at.astimezone(zone)
+    for ahead in range(8):
+        date = local.date() + timedelta(days=ahead)
+        hours = clinic.opening.get(_WEEKDAYS[date.weekday()])  # type: ignore[call-overload]
+        if hours is None:
+            continue
+        opens = datetime.combine(date, hours.opens, zone)
+        if opens > local:
+            return opens.astimezone(at.tzinfo)
+    return at
+
+
+_WEEKDAYS: Sequence[str] = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")

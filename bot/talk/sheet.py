@@ -1,0 +1,146 @@
+"""How a prompt looks in a chat: numbered lines, a row of buttons for each open one."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from bot.model.observation import Observation
+from bot.model.text import Lang
+
+from .buttons import button
+from .outcome import Mark, Outcome, Rows
+from .scene import Chart, Line, Person, Scene, Sheet
+from .words import Words, clock
+
+
+def sheet_text(scene: Scene, chart: Chart, sheet: Sheet, lang: Lang, first: str = "") -> str:
+    """The words of a prompt, with what became of each line behind it.
+
+    ``first`` makes it a reminder: only what still waits, under these words.
+    """
+    day = chart.day(sheet.due_at)
+    head = scene.words.say("head", lang, name=chart.name, day=day)
+    lines = [first, head] if first else [head]
+    numbered = _numbers(sheet)
+    for line in sheet.open if first else sheet.lines:
+        number = f"{numbered[line.id]}. " if line.id in numbered and len(numbered) > 1 else ""
+        lines.append(f"{number}{line.item.text.say(lang)}{_after(scene, chart, line, lang)}")
+    return "\n".join(lines)
+
+
+def _numbers(sheet: Sheet) -> dict[int, int]:
+    """Line id → its number; notices have none."""
+    asking = [line for line in sheet.lines if line.item.kind != "notice"]
+    return {line.id: number for number, line in enumerate(asking, 1)}
+
+
+def _after(scene: Scene, chart: Chart, line: Line, lang: Lang) -> str:
+    if line.state == "held":
+        return f"\n   → {scene.words.say('held_line', lang)}"
+    if line.state != "answered":
+        return ""
+    done = scene.words.say(
+        "answered",
+        lang,
+        choice=choice_label(scene.words, line, lang),
+        at=clock(chart.local(line.at)) if line.at else "",
+        by=line.by or "",
+    )
+    return f"\n   ✓ {done}"
+
+
+def choice_label(words: Words, line: Line, lang: Lang) -> str:
+    """What a line was answered with: the words of a button, or of what was read
+    (kept as ``@topic.value``, so that each reads it in their own language)."""
+    if line.choice and line.choice.startswith("@"):
+        about, _, value = line.choice[1:].partition(".")
+        return words.observation(Observation(about, value), lang)
+    for choice in line.item.choices:
+        if choice.id == line.choice:
+            return choice.label.say(lang)
+    return "✓"
+
+
+def sheet_buttons(scene: Scene, chat: int, sheet: Sheet, lang: Lang) -> Rows:
+    """A row for each open line; "all done" on top where several things are to be done."""
+    numbered = _numbers(sheet)
+    rows: list[tuple] = []  # type: ignore[type-arg]
+    waiting = [line for line in sheet.open if line.item.choices]
+    todo = [line for line in waiting if line.item.kind in ("dose", "session")]
+    if len(todo) > 1:
+        which = ", ".join(str(numbered[line.id]) for line in todo)
+        label = scene.words.say("all_done", lang, which=which)
+        rows.append((button(scene.secret, chat, label, f"a.{sheet.id}"),))
+    for line in waiting:
+        mark = f"{numbered[line.id]} · " if len(numbered) > 1 else ""
+        made = [
+            button(scene.secret, chat, f"{mark}{c.label.say(lang)}", f"i.{line.id}.{c.id}")
+            for c in line.item.choices
+        ]
+        width = 3 if len(made) == 3 and all(len(b.label) <= 12 for b in made) else 2
+        rows += [tuple(made[i : i + width]) for i in range(0, len(made), width)]
+    if any(line.state == "answered" and line.source for line in sheet.lines):
+        rows.append(
+            (button(scene.secret, chat, scene.words.say("undo_button", lang), f"z.{sheet.id}"),)
+        )
+    return tuple(rows)
+
+
+def prompt_key(sheet: Sheet, chat: int) -> str:
+    """The key of the message by which a prompt first came to a chat."""
+    return f"prompt:{sheet.id}:{chat}"
+
+
+def reminder_key(sheet: Sheet, chat: int) -> str:
+    """The key of the one reminder of a prompt in a chat."""
+    return f"remind:{sheet.id}:{chat}"
+
+
+def show(
+    scene: Scene, out: Outcome, chart: Chart, sheet: Sheet, person: Person, *, remind: bool = False
+) -> None:
+    """Send a prompt, or its one reminder, to a person."""
+    words = scene.words
+    first = words.say("reminder", person.lang, name=chart.name) if remind else ""
+    out.say(
+        person.chat,
+        sheet_text(scene, chart, sheet, person.lang, first),
+        buttons=sheet_buttons(scene, person.chat, sheet, person.lang),
+        topic=f"prompt:{sheet.id}:{chart.id}",
+        patient=chart.id,
+        dedupe=reminder_key(sheet, person.chat) if remind else prompt_key(sheet, person.chat),
+        again=words.say("sent_again", person.lang),
+    )
+
+
+def refresh(
+    scene: Scene, out: Outcome, chart: Chart, sheet: Sheet, *, reminded: bool = False
+) -> None:
+    """Bring every copy of a prompt, in every household chat, up to date."""
+    if sheet.sent_at is None:
+        return
+    for person in chart.people:
+        text = sheet_text(scene, chart, sheet, person.lang)
+        buttons = sheet_buttons(scene, person.chat, sheet, person.lang)
+        out.edit(person.chat, prompt_key(sheet, person.chat), text, buttons, patient=chart.id)
+        if reminded:
+            out.edit(person.chat, reminder_key(sheet, person.chat), text, buttons, patient=chart.id)
+
+
+def marked(sheet: Sheet, marks: list[Mark]) -> Sheet:
+    """The sheet as it stands after ``marks``."""
+    by_line = {mark.line: mark for mark in marks}
+    lines = tuple(
+        replace(
+            line,
+            state=by_line[line.id].state,
+            choice=by_line[line.id].choice,
+            by=by_line[line.id].by,
+            at=by_line[line.id].at,
+            source=by_line[line.id].source,
+        )
+        if line.id in by_line
+        else line
+        for line in sheet.lines
+    )
+    return replace(sheet, lines=lines)

@@ -1,0 +1,210 @@
+"""A button under a message was pressed by someone at home."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import datetime
+
+from bot.model.chat import Incoming
+from bot.model.finding import Finding
+from bot.model.observation import Observation
+from bot.model.text import Lang
+
+from . import clarify
+from .cases import Said
+from .dosing import after_given, next_words
+from .noting import advice_for, take_note
+from .outcome import Entry, Mark, Outcome
+from .scene import Chart, Line, Person, Scene, Sheet
+from .sheet import choice_label, marked, refresh
+from .undo import take_back
+from .words import clock
+
+
+def tap_line(
+    scene: Scene, out: Outcome, event: Incoming, person: Person, line_id: int, choice_id: str
+) -> bool:
+    """One line answered. False when there is no such line or choice (nothing is done)."""
+    found = _find(scene, line_id)
+    if found is None:
+        return False
+    chart, sheet, line = found
+    choice = next((c for c in line.item.choices if c.id == choice_id), None)
+    if choice is None or sheet.sent_at is None:
+        return False
+    words, lang = scene.words, person.lang
+    if chart.state != "active":
+        out.answer(event.callback, words.say("tap_over", lang))
+        return True
+    if line.state == "held":
+        out.answer(event.callback, words.say("held_line", lang))
+        return True
+    if line.state == "answered":
+        out.answer(event.callback, _already(scene, chart, line, person))
+        return True
+    out.answer(event.callback, words.say("tap_noted", lang, choice=choice.label.say(lang)))
+    answers = [(line, choice_id)]
+    _answer(scene, out, event, person, chart, sheet, answers)
+    if not choice.notes:
+        out.say(person.chat, words.say("describe", lang), patient=chart.id)
+        out.threads[person.chat] = {**scene.thread, "describe": line.item.asks}
+    return True
+
+
+def tap_all(scene: Scene, out: Outcome, event: Incoming, person: Person, sheet_id: int) -> bool:
+    """Everything to be done on this prompt was done."""
+    for chart in scene.charts:
+        sheet = chart.sheet(sheet_id)
+        if sheet is None or sheet.sent_at is None:
+            continue
+        todo = [line for line in sheet.open if line.item.kind in ("dose", "session")]
+        if not todo or chart.state != "active":
+            out.answer(event.callback, scene.words.say("nothing_open", person.lang))
+            return True
+        out.answer(event.callback, scene.words.say("tap_noted", person.lang, choice="✓"))
+        _answer(scene, out, event, person, chart, sheet, [(one, _good(one)) for one in todo])
+        return True
+    return False
+
+
+def tap_undo(scene: Scene, out: Outcome, event: Incoming, person: Person, sheet_id: int) -> bool:
+    """Take back this person's last tap on this prompt."""
+    for chart in scene.charts:
+        sheet = chart.sheet(sheet_id)
+        if sheet is None:
+            continue
+        mine = [
+            line
+            for line in sheet.lines
+            if line.state == "answered" and line.by == person.name and line.source
+        ]
+        if not mine:
+            out.answer(event.callback, scene.words.say("undo_nothing", person.lang))
+            return True
+        here = {line.source for line in mine}
+        told = [chart.sources[noted.id][0] for noted in chart.history]
+        last = next((source for source in reversed(told) if source in here), mine[-1].source)
+        out.answer(event.callback)
+        take_back(scene, out, chart, person, last or "")
+        return True
+    return False
+
+
+def tap_value(
+    scene: Scene,
+    out: Outcome,
+    event: Incoming,
+    person: Person,
+    chart: Chart,
+    about: str,
+    value: str,
+) -> bool:
+    """What was meant by an unclear message, tapped."""
+    try:
+        observation = Observation(about, value)
+    except ValueError:
+        return False
+    words = scene.words.observation(observation, person.lang)
+    out.answer(event.callback, scene.words.say("noted", person.lang, what=words))
+    unclear = clarify.pending(scene)
+    text = f"{unclear['text']} → {words}" if unclear else words
+    said = Said(person.name, text, f"tap:{event.update}", by_button=unclear is None)
+    findings = take_note(scene, out, chart, [observation], said, person=person)
+    clarify.settle(scene, out, person.chat)
+    parts = [scene.words.say("noted", person.lang, what=words)]
+    parts += advice_for(scene, chart, findings, person.lang)
+    out.say(person.chat, "\n\n".join(parts), patient=chart.id, urgent=bool(findings))
+    return True
+
+
+def _find(scene: Scene, line_id: int) -> tuple[Chart, Sheet, Line] | None:
+    for chart in scene.charts:
+        for sheet in chart.sheets:
+            for line in sheet.lines:
+                if line.id == line_id:
+                    return chart, sheet, line
+    return None
+
+
+def _already(scene: Scene, chart: Chart, line: Line, person: Person) -> str:
+    key = "tap_already" if line.by == person.name else "tap_other"
+    at = clock(chart.local(line.at)) if line.at else ""
+    return scene.words.say(
+        key,
+        person.lang,
+        choice=choice_label(scene.words, line, person.lang),
+        at=at,
+        by=line.by or "",
+    )
+
+
+def _good(line: Line) -> str:
+    """The choice of a dose or session that means: done."""
+    for choice in line.item.choices:
+        if any(note.value in ("given", "done") for note in choice.notes):
+            return choice.id
+    return line.item.choices[0].id
+
+
+def _answer(
+    scene: Scene,
+    out: Outcome,
+    event: Incoming,
+    person: Person,
+    chart: Chart,
+    sheet: Sheet,
+    answers: list[tuple[Line, str]],
+) -> None:
+    """Mark lines, keep what they note, tell what follows, and bring all copies up to date."""
+    source = f"tap:{event.update}"
+    at = scene.now
+    marks: list[Mark] = []
+    observations: list[Observation] = []
+    tell: list[str] = []
+    more: list[Finding] = []
+    labels: list[str] = []
+    for line, choice_id in answers:
+        marks.append(Mark(line.id, "answered", choice_id, person.name, at, source))
+        choice = next(c for c in line.item.choices if c.id == choice_id)
+        labels.append(f"{choice.label.say(person.lang)}: {_short(line, person.lang)}")
+        for note in choice.notes:
+            seen = note.observation()
+            if seen.about == "dose":
+                seen = replace(seen, med=line.item.med)
+            observations.append(seen)
+            words, findings = _about_dose(scene, out, chart, line, seen, at, person.lang)
+            tell += words
+            more += findings
+    out.add(*marks)
+    said = Said(person.name, "; ".join(labels), source, by_button=True)
+    out.heard.add(chart.id)
+    out.add(Entry("tapped", person.name, said.text, chart.id, {"source": source}))
+    findings = take_note(scene, out, chart, observations, said, person=person, more=more)
+    tell += advice_for(scene, chart, findings, person.lang)
+    refresh(scene, out, chart, marked(sheet, marks), reminded=sheet.reminded)
+    if tell:
+        out.say(person.chat, "\n\n".join(tell), patient=chart.id, urgent=bool(findings))
+
+
+def _about_dose(
+    scene: Scene,
+    out: Outcome,
+    chart: Chart,
+    line: Line,
+    seen: Observation,
+    at: datetime,
+    lang: Lang,
+) -> tuple[list[str], list[Finding]]:
+    """What follows from a dose given or not given."""
+    if seen.about != "dose":
+        return [], []
+    if seen.value == "given":
+        return after_given(scene, out, chart, line, at, lang)
+    following = next_words(scene, chart, line, lang)
+    return [scene.words.say("dose_missed", lang, next=following).strip()], []
+
+
+def _short(line: Line, lang: Lang) -> str:
+    """A line in a few words, for the log and for staff."""
+    text = line.item.text.say(lang)
+    return text if len(text) <= 60 else text[:59] + "…"

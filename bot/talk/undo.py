@@ -1,0 +1,53 @@
+"""Taking back what was said or tapped: the record keeps both."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from .cases import Said, tell_of_withdrawal
+from .outcome import Entry, Mark, Outcome, Retract
+from .scene import Chart, Person, Scene
+from .sheet import marked, refresh
+
+REACH = timedelta(hours=24)
+"""How far back "undo" reaches."""
+
+
+def last_source(scene: Scene, chart: Chart, person: Person) -> str | None:
+    """What this person said or tapped last, within a day; None when there is nothing."""
+    mine = [
+        noted
+        for noted in chart.history
+        if chart.sources[noted.id][1] == person.id and noted.at >= scene.now - REACH
+    ]
+    return chart.sources[mine[-1].id][0] if mine else None
+
+
+def retract(
+    scene: Scene, out: Outcome, chart: Chart, person: Person, source: str, state: str
+) -> bool:
+    """What came from ``source`` stands no longer; lines that it answered open again.
+
+    True when staff had a case from it (they are told; the case stays open).
+    """
+    out.add(Retract(chart.id, source, state))
+    for sheet in chart.sheets:
+        marks = [Mark(line.id, "open") for line in sheet.lines if line.source == source]
+        if marks:
+            out.add(*marks)
+            refresh(scene, out, chart, marked(sheet, marks), reminded=sheet.reminded)
+    return tell_of_withdrawal(scene, out, chart, Said(person.name, "", source))
+
+
+def take_back(scene: Scene, out: Outcome, chart: Chart, person: Person, source: str) -> None:
+    """Undo: retract it, and say what was taken back."""
+    words, lang = scene.words, person.lang
+    gone = [n.observation for n in chart.history if chart.sources[n.id][0] == source]
+    what = words.observations(gone, lang) or "✓"
+    seen_by_staff = retract(scene, out, chart, person, source, "undone")
+    parts = [words.say("undone", lang, what=what)]
+    if seen_by_staff:
+        parts.append(words.say("undone_case", lang))
+    out.heard.add(chart.id)
+    out.add(Entry("undone", person.name, what, chart.id, {"source": source}))
+    out.say(person.chat, " ".join(parts), patient=chart.id)

@@ -1,0 +1,178 @@
+"""The line to the platform: one token, one pool of connections, no secret in any log."""
+
+from __future__ import annotations
+
+import asyncio
+import contextlib
+import ipaddress
+import os
+from collections.abc import Hashable
+from dataclasses import dataclass
+from pathlib import Path
+from types import TracebackType
+from typing import Any
+from urllib.parse import urlsplit
+
+from telegram import Bot
+from telegram.request import HTTPXRequest
+
+from .outcome import PlatformError, explain, platform_error
+from .redact import hush
+
+PLATFORM = "https://api.telegram.org/bot"
+UPDATES = ("message", "edited_message", "callback_query", "my_chat_member")
+"""The kinds of update that we ask for; ``translate`` reads each of them."""
+
+
+@dataclass(frozen=True, slots=True)
+class Timeouts:
+    """Seconds. ``read`` comes on top of the wait of a long poll; ``upload`` is for files."""
+
+    connect: float = 5.0
+    read: float = 15.0
+    write: float = 10.0
+    pool: float = 3.0
+    upload: float = 60.0
+
+
+@dataclass(frozen=True, slots=True)
+class Me:
+    """The bot's own account; ``username`` makes its links."""
+
+    id: int
+    username: str
+    name: str
+
+
+class Client:
+    """One bot. Use as ``async with Client(token) as client``; nothing is sent on entering.
+
+    ``base_url`` names another server with the same interface (a stand-in on loopback):
+    ``http://127.0.0.1:8081/bot``. ``pool``: connections, so also messages at once.
+    ``belt``: the library's own rate limiter as well. It waits inside a send where the
+    outbox cannot see it; ``pace`` does the work without it.
+    """
+
+    def __init__(
+        self,
+        token: str,
+        base_url: str = PLATFORM,
+        *,
+        timeouts: Timeouts | None = None,
+        pool: int = 32,
+        belt: bool = False,
+    ) -> None:
+        if not token.strip():
+            raise ValueError(
+                "the bot's token is empty: put the one from BotFather into the setting"
+            )
+        hush(token)
+        self._timeouts = timeouts or Timeouts()
+        base_url = base_url.rstrip("/")
+        # A proxy named in the environment cannot reach our own loopback.
+        direct = _is_loopback(base_url)
+        self._requests = (self._request(1, direct), self._request(pool, direct))
+        addresses: dict[str, Any] = {
+            "base_url": base_url,
+            "base_file_url": base_url.removesuffix("/bot") + "/file/bot",
+            "get_updates_request": self._requests[0],
+            "request": self._requests[1],
+        }
+        self.bot: Bot
+        if belt:
+            from telegram.ext import AIORateLimiter, ExtBot
+
+            self.bot = ExtBot(token, rate_limiter=AIORateLimiter(), **addresses)
+        else:
+            self.bot = Bot(token, **addresses)
+        self.progress: dict[Hashable, int] = {}
+        """Parts already sent of the long messages under way."""
+
+    def _request(self, pool: int, direct: bool) -> HTTPXRequest:
+        times = self._timeouts
+        return HTTPXRequest(
+            connection_pool_size=pool,
+            connect_timeout=times.connect,
+            read_timeout=times.read,
+            write_timeout=times.write,
+            pool_timeout=times.pool,
+            media_write_timeout=times.upload,
+            httpx_kwargs={"trust_env": False} if direct else None,
+        )
+
+    async def __aenter__(self) -> Client:
+        # Not Bot.initialize: its error for a wrong token quotes the token.
+        for request in self._requests:
+            await request.initialize()
+        return self
+
+    async def __aexit__(
+        self,
+        kind: type[BaseException] | None,
+        error: BaseException | None,
+        trace: TracebackType | None,
+    ) -> None:
+        for request in self._requests:
+            await request.shutdown()
+
+    async def me(self) -> Me:
+        """The bot's account. TokenWrong, or PlatformError when it cannot be asked now."""
+        try:
+            user = await self.bot.get_me()
+        except Exception as exc:
+            raise platform_error(exc) from None
+        return Me(id=user.id, username=user.username or "", name=user.full_name)
+
+    async def updates(self, offset: int | None, wait_seconds: int) -> list[Any]:
+        """Updates from ``offset`` on, as the platform sent them; those before are confirmed.
+
+        Waits up to ``wait_seconds`` for the first. Raises the library's errors.
+        """
+        asked: dict[str, Any] = {"timeout": wait_seconds, "allowed_updates": list(UPDATES)}
+        if offset is not None:
+            asked["offset"] = offset
+        # Spelled so that the library takes its line for polling (getUpdates) and yet does
+        # not point to Bot.get_updates, which fails whole when one update is malformed.
+        found = await self.bot.do_api_request(
+            "get_Updates", asked, read_timeout=wait_seconds + self._timeouts.read
+        )
+        if not isinstance(found, list):
+            raise PlatformError("the answer to getUpdates is not a list", passing=True)
+        return found
+
+    async def download(self, file: str, path: Path) -> int:
+        """Store a file (at most 20 MB, the platform's limit) under ``path``, whole or not
+        at all; returns its bytes. PlatformError says why not."""
+        try:
+            found = await self.bot.get_file(file)
+        except Exception as exc:
+            raise platform_error(exc) from None
+        try:
+            content = await found.download_as_bytearray()
+        except Exception as exc:  # a file's 404 is no sign of a wrong token
+            raise PlatformError(f"the file did not come: {explain(exc)}", passing=True) from None
+        await asyncio.to_thread(_write_whole, path, bytes(content))
+        return len(content)
+
+
+def _write_whole(path: Path, content: bytes) -> None:
+    path.parent.mkdir(parents=True, exist_ok=True)
+    part = path.with_name(path.name + ".part")
+    try:
+        with part.open("wb") as stream:
+            stream.write(content)
+            stream.flush()
+            os.fsync(stream.fileno())
+        part.replace(path)
+    except OSError:
+        with contextlib.suppress(OSError):
+            part.unlink()
+        raise
+
+
+def _is_loopback(url: str) -> bool:
+    host = urlsplit(url).hostname or ""
+    try:
+        return ipaddress.ip_address(host).is_loopback
+    except ValueError:
+        return host == "localhost"

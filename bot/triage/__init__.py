@@ -1,0 +1,24 @@
+"""Triage: how urgent a reply is, by rules that a surgeon can read and change.
+
+Pure: observations, a day and a time in, findings out. The rules are data
+(``flows/red-flags.yaml``), written in the language of ``language.py``.
+"""
+
+from .check import check_rules
+from .judge import silence, triage, urgency
+from .load import default_rules, load_rules
+from .notices import dose_too_close, handed_over, not_understood
+from .rulebook import RuleBook
+
+__all__ = [
+    "RuleBook",
+    "check_rules",
+    "default_rules",
+    "dose_too_close",
+    "handed_over",
+    "load_rules",
+    "not_understood",
+    "silence",
+    "triage",
+    "urgency",
+]

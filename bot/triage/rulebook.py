@@ -1,0 +1,115 @@
+"""A rule file made ready: every rule as a function, found by the words that wake it."""
+
+from __future__ import annotations
+
+import math
+from collections import defaultdict
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from string import Formatter
+from typing import get_args
+
+from bot.model.protocol import Species
+from bot.model.text import Text
+from bot.model.urgency import Urgency
+from bot.model.vocabulary import TOPICS
+
+from .language import Rule, RuleFile, When
+from .match import Judge, build
+
+SPECIES: tuple[str, ...] = get_args(Species)
+
+
+@dataclass(frozen=True, slots=True)
+class Ready:
+    """One rule, ready to be asked. ``facts`` are the placeholders that it fills, ``figures`` those
+    of them that are the rule's own."""
+
+    rule: Rule
+    level: Urgency
+    judge: Judge
+    unless: Judge | None
+    first_day: float
+    last_day: float
+    facts: frozenset[str]
+    figures: Mapping[str, float | int | None]
+    advice: Text | None
+
+    def is_for(self, species: str) -> bool:
+        """Whether it speaks of this species; of one that no rule can name, it does."""
+        return species in self.rule.species or species not in SPECIES
+
+
+class RuleBook:
+    """The rules of one file, the most urgent first.
+
+    ``name`` is the file's name, ``lines`` the line that each rule begins on (1 where
+    it is not known).
+    """
+
+    def __init__(self, file: RuleFile, name: str, lines: Mapping[str, int] | None = None) -> None:
+        self.file = file
+        self.name = name
+        self.lines = dict(lines or {})
+        self.rules: tuple[Ready, ...] = tuple(
+            _ready(rule, file) for rule in sorted(file.rules, key=lambda rule: -rule.level)
+        )
+        self._woken: dict[tuple[str, str], list[int]] = defaultdict(list)
+        self._always: list[int] = []
+        self._advice = {Urgency[name]: text for name, text in file.advice.items()}
+        for number, ready in enumerate(self.rules):
+            for word in sorted(set(_wakes(ready.rule.when))):
+                self._woken[word].append(number)
+            if _unheard(ready.rule.when):
+                self._always.append(number)
+
+    def woken_by(self, words: set[tuple[str, str]]) -> list[Ready]:
+        """The rules that these (topic, value) pairs may make true, the most urgent first."""
+        numbers = set(self._always)
+        for word in words:
+            numbers.update(self._woken.get(word, ()))
+        return [self.rules[number] for number in sorted(numbers)]
+
+    def line(self, rule: str) -> int:
+        """The line that a rule begins on."""
+        return self.lines.get(rule, 1)
+
+    def advice(self, urgency: Urgency) -> Text | None:
+        """The general advice for an urgency."""
+        return self._advice.get(urgency)
+
+
+def _ready(rule: Rule, file: RuleFile) -> Ready:
+    names = {
+        name
+        for words in (rule.because.en, rule.because.es)
+        for _, name, _, _ in Formatter().parse(words)
+        if name
+    }
+    return Ready(
+        rule=rule,
+        level=rule.level,
+        judge=build(rule.when),
+        unless=None if rule.unless is None else build(rule.unless),
+        first_day=-math.inf if rule.after_day is None else rule.after_day + 1,
+        last_day=math.inf if rule.to_day is None else rule.to_day,
+        facts=frozenset(names),
+        figures={
+            "after_day": rule.after_day,
+            "to_day": rule.to_day,
+            "within": rule.within,
+            "limit": rule.limit,
+        },
+        advice=rule.advice or file.advice.get(rule.urgency),
+    )
+
+
+def _wakes(when: When) -> Iterator[tuple[str, str]]:
+    for part in when.parts():
+        if part.about is not None and not part.earlier and part.unheard_hours is None:
+            for value in part.value or TOPICS[part.about]:
+                yield part.about, value
+
+
+def _unheard(when: When) -> bool:
+    return any(part.unheard_hours is not None for part in when.parts())

@@ -1,0 +1,1 @@
+"""Package data: the protocols, red-flag rules and words that a practice may read and change."""

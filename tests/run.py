@@ -1,0 +1,46 @@
+#!/usr/bin/env python3
+"""Sets the tests up and runs all checks: ``python3 tests/run.py``.
+
+The checks: ruff (lint and format), mypy, which folder may import which, pytest. What
+follows the file's name goes to pytest: ``python3 tests/run.py -k dose``. Tests in a real
+browser want Chromium; without it they are skipped, but with CI=true they fail.
+"""
+
+import shutil
+import sys
+import time
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parent.parent
+sys.path[0] = str(ROOT)
+
+from demo.environment import run, with_environment  # noqa: E402
+
+
+def check(python: Path) -> int:
+    """Runs every check, even after one has failed; 0 when all passed."""
+    linter = shutil.which("lint-imports", path=str(python.parent)) or "lint-imports"
+    module = [str(python), "-m"]
+    checks = {
+        "lint": [*module, "ruff", "check", "."],
+        "format": [*module, "ruff", "format", "--check", "."],
+        "types": [*module, "mypy"],
+        "rooms": [linter, "--no-logo"],
+        "tests": [*module, "pytest", "-n", "2", *sys.argv[1:]],
+    }
+    failed = []
+    for name, command in checks.items():
+        print(f"--- {name}", flush=True)
+        started = time.monotonic()
+        if run(command, cwd=ROOT) != 0:
+            failed.append(name)
+        print(f"    {time.monotonic() - started:.0f} s", flush=True)
+    print("Failed: " + ", ".join(failed) if failed else "All checks passed.", flush=True)
+    return 1 if failed else 0
+
+
+if __name__ == "__main__":
+    if {"-h", "--help"} & set(sys.argv[1:]):
+        print(__doc__)
+        sys.exit(0)
+    sys.exit(with_environment("tests/requirements.lock", check))
