@@ -18,7 +18,7 @@ _Fact = tuple[str, str, str, str]  # topic, value, detail, trend
 
 
 def check_rules(rulebook: RuleBook) -> list[str]:
-    """What is wrong with the rules, each as ``file:line: rule: what. mend.``; empty if nothing.
+    """What is wrong with the rules: ``file:line:column: rule: what. mend.``, or nothing.
 
     Every example must give the urgency that it states; a rule needs an example in which
     it matches, and a source for its figures; a rule that a more urgent one always
@@ -27,7 +27,9 @@ def check_rules(rulebook: RuleBook) -> list[str]:
     found: list[str] = []
     for rule in rulebook.file.rules:
         said = [*_examples(rule, rulebook), *_habits(rule), *_shadowed(rule, rulebook)]
-        found += [f"{rulebook.name}:{rulebook.line(rule.id)}: rule {rule.id}: {s}" for s in said]
+        at = rulebook.place(rule.id)
+        where = f"{rulebook.name}:{at.line}:{at.column}: rule {rule.id}: "
+        found += [where + words for words in said]
     return found
 
 

@@ -6,7 +6,7 @@ from functools import cache
 from importlib.resources import files
 
 from bot.protocol.yaml_lines import load_tree
-from bot.protocol.yaml_tree import Listing, Mapping, Node, Scalar
+from bot.protocol.yaml_tree import Listing, Mapping, Node, Place, Scalar
 
 from .language import RuleFile
 from .rulebook import RuleBook
@@ -17,7 +17,7 @@ DEFAULT_NAME = "red-flags.yaml"
 def load_rules(text: str, name: str) -> RuleBook:
     """Read a rule file; ``name`` is what errors call it. Raises FlowError (line, mend)."""
     file, tree = load_tree(text, name, RuleFile)
-    return RuleBook(file, name, _lines(tree))
+    return RuleBook(file, name, _places(tree))
 
 
 @cache
@@ -26,10 +26,10 @@ def default_rules() -> RuleBook:
     return load_rules(files("flows").joinpath(DEFAULT_NAME).read_text("utf-8"), DEFAULT_NAME)
 
 
-def _lines(tree: Node) -> dict[str, int]:
-    lines: dict[str, int] = {}
+def _places(tree: Node) -> dict[str, Place]:
+    places: dict[str, Place] = {}
     if not isinstance(tree, Mapping):
-        return lines
+        return places
     for key in ("rules", "silence"):
         listing = tree.values.get(key)
         if not isinstance(listing, Listing):
@@ -37,5 +37,5 @@ def _lines(tree: Node) -> dict[str, int]:
         for item in listing.items:
             name = item.values.get("id") if isinstance(item, Mapping) else None
             if isinstance(name, Scalar):
-                lines[name.raw] = item.place.line
-    return lines
+                places[name.raw] = item.place
+    return places

@@ -13,6 +13,7 @@ from bot.model.protocol import Species
 from bot.model.text import Text
 from bot.model.urgency import Urgency
 from bot.model.vocabulary import TOPICS
+from bot.protocol.yaml_tree import Place
 
 from .language import Rule, RuleFile, When
 from .match import Judge, build
@@ -43,14 +44,15 @@ class Ready:
 class RuleBook:
     """The rules of one file, the most urgent first.
 
-    ``name`` is the file's name, ``lines`` the line that each rule begins on (1 where
-    it is not known).
+    ``name`` is the file's name, ``places`` where each rule begins in it.
     """
 
-    def __init__(self, file: RuleFile, name: str, lines: Mapping[str, int] | None = None) -> None:
+    def __init__(
+        self, file: RuleFile, name: str, places: Mapping[str, Place] | None = None
+    ) -> None:
         self.file = file
         self.name = name
-        self.lines = dict(lines or {})
+        self.places = dict(places or {})
         self.rules: tuple[Ready, ...] = tuple(
             _ready(rule, file) for rule in sorted(file.rules, key=lambda rule: -rule.level)
         )
@@ -70,9 +72,9 @@ class RuleBook:
             numbers.update(self._woken.get(word, ()))
         return [self.rules[number] for number in sorted(numbers)]
 
-    def line(self, rule: str) -> int:
-        """The line that a rule begins on."""
-        return self.lines.get(rule, 1)
+    def place(self, rule: str) -> Place:
+        """Where a rule begins in the file; its first line where that is not known."""
+        return self.places.get(rule, Place(1, 1))
 
     def advice(self, urgency: Urgency) -> Text | None:
         """The general advice for an urgency."""

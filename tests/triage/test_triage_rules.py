@@ -47,7 +47,7 @@ def test_every_rule_has_its_line():
     book = default_rules()
     lines = SOURCE.splitlines()
     for rule in book.file.rules:
-        assert lines[book.line(rule.id) - 1].strip() == f"- id: {rule.id}"
+        assert lines[book.place(rule.id).line - 1].strip() == f"- id: {rule.id}"
 
 
 def test_a_wrong_example_an_idle_rule_and_a_missing_source_are_told_with_their_line():
@@ -56,7 +56,7 @@ def test_a_wrong_example_an_idle_rule_and_a_missing_source_are_told_with_their_l
         when=said, after_day="2", examples=f"[{{said: [{said}], day: 2, gives: same_day}}]"
     )
     told = check_rules(_book(wrong))
-    assert all(line.startswith("own.yaml:3: rule own: ") for line in told)
+    assert all(line.startswith("own.yaml:3:5: rule own: ") for line in told)
     assert any("example 1 should give same_day but gives none" in line for line in told)
     assert any("matches in none of its examples" in line for line in told)
     assert any("no source" in line for line in told)

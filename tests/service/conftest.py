@@ -1,0 +1,37 @@
+"""A practice in a box, for each test anew."""
+
+from __future__ import annotations
+
+from collections.abc import AsyncIterator
+from pathlib import Path
+
+import pytest
+
+from bot.model.settings import Clinic
+from demo.stage import Stage
+from tests.service.box import CLINIC, Box, at, plan
+
+
+@pytest.fixture
+def clinic() -> Clinic:
+    """The practice's settings."""
+    return Clinic.model_validate(CLINIC)
+
+
+@pytest.fixture
+async def practice(tmp_path: Path, clinic: Clinic) -> AsyncIterator[Box]:
+    """A practice with a staff chat, on the afternoon of surgery; nobody is enrolled yet."""
+    async with Stage(clinic, tmp_path / "practice.db", at(0, 15)) as stage:
+        people = stage.standin
+        nurse = people.user("Kim, nurse")
+        desk = await stage.staff_chat("Surgery desk", [nurse])
+        yield Box(stage, nurse, desk, people.user("Ines"), people.user("Marco", "es"))
+
+
+@pytest.fixture
+async def canela(practice: Box) -> Box:
+    """Canela is enrolled and Ines has joined by her link."""
+    link = await practice.stage.enrol(plan(), "Dr Okafor")
+    practice.stage.standin.start(practice.ines, link)
+    await practice.stage.settle()
+    return practice
