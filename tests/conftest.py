@@ -15,7 +15,8 @@ settings.register_profile("slowleash", deadline=None)
 if not os.environ.get("CI"):  # under CI the library's own profile applies: no deadline, no dice
     settings.load_profile("slowleash")
 
-BROWSERS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome")
+BROWSERS = ("chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome",
+            "msedge")  # fmt: skip
 ELSEWHERE = {
     "darwin": ["/Applications/Google Chrome.app/Contents/MacOS/Google Chrome",
                "/Applications/Chromium.app/Contents/MacOS/Chromium"],
@@ -34,7 +35,7 @@ def chromium() -> str:
     installed = (path for path in ELSEWHERE.get(sys.platform, []) if Path(path).exists())
     found = next(on_path, None) or next(installed, None)
     if found is None:
-        lack = "no Chromium on this machine (Debian: apt-get install chromium)"
+        lack = "no Chromium on this machine (Debian: apt-get install chromium libatomic1)"
         if os.environ.get("CI"):
             pytest.fail(lack)
         pytest.skip(lack)

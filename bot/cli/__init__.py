@@ -17,7 +17,7 @@ COMMANDS: dict[str, str] = {
     "run": "run the bot for a practice, until it is stopped",
     "enrol": "enrol a patient and print the owner's invitation",
     "log": "print all that was said and decided about a patient",
-    "calendar": "write a patient's prompts as a calendar file (iCalendar)",
+    "calendar": "write an order's whole course as a calendar file (iCalendar)",
     "backup": "copy the database to one file, while the bot runs",
     "check": "check protocols, plans and settings, and say what to mend",
     "read": "show what the bot understands in a reply",
@@ -76,10 +76,12 @@ def _run(name: str, argv: list[str]) -> int:
 
 def _known_errors() -> tuple[type[Exception], ...]:
     """Errors whose message tells the user all: what is wrong, where, and the mend."""
+    from bot.protocol.library import UnknownProtocol
     from bot.protocol.problem import FlowError
     from bot.store.database import StoreError
+    from bot.telegram.outcome import PlatformError
 
-    return (CommandError, FlowError, StoreError)
+    return (CommandError, FlowError, UnknownProtocol, StoreError, PlatformError)
 
 
 def _printable_everywhere() -> None:

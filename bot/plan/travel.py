@@ -63,7 +63,6 @@ def _resume(
     wall = _nearest_usual(
         order[behind].wall, medicine, zone, last + timedelta(hours=medicine.every_hours)
     )
-    earliest = max(earliest, whole_minute(last + gap))
     return Resume(from_slot=behind, wall=wall, not_before=earliest)
 
 

@@ -6,6 +6,7 @@ import asyncio
 import contextlib
 import logging
 from collections.abc import Mapping, Sequence
+from datetime import datetime
 from pathlib import Path
 from types import TracebackType
 from typing import Any
@@ -188,11 +189,12 @@ class App:
         if lost := await audit(self.db, self.clock.now()):
             logger.warning("%d open cases had no next page; they have one now", lost)
 
-    async def next_due(self) -> Any:
-        """When the next thing falls due (aware UTC), or None."""
+    async def next_due(self) -> datetime | None:
+        """When the next thing falls due or is to be sent again (aware UTC), or None."""
 
-        def first(tx: Tx) -> Any:
-            row = tx.one("due_first")
-            return moment(row["at"]) if row and row["at"] else None
+        def first(tx: Tx) -> datetime | None:
+            rows = (tx.one("due_first"), tx.one("outbox_next_due"))
+            found = [moment(row["at"]) for row in rows if row and row["at"]]
+            return min(found, default=None)
 
         return await self.db.read(first)

@@ -59,13 +59,12 @@ def take_note(
 
 def advice_for(scene: Scene, chart: Chart, findings: Sequence[Finding], lang: Lang) -> list[str]:
     """What the owner is told of the findings: what to do meanwhile, who answers when,
-    whom to phone. Nothing when nothing needs a person."""
-    urgent = [finding for finding in findings if finding.urgency > Urgency.none]
-    if not urgent:
+    whom to phone. A finding that needs no person may still carry advice (the cone)."""
+    if not findings:
         return []
-    top = max(finding.urgency for finding in urgent)
-    parts = [what_happens_now(scene, chart, top, lang)]
-    for finding in urgent:
+    top = max(finding.urgency for finding in findings)
+    parts = [what_happens_now(scene, chart, top, lang)] if top > Urgency.none else []
+    for finding in findings:
         # The general words for an urgency are said already; a rule's own come on top.
         if finding.advice in (None, scene.rules.advice(finding.urgency)):
             continue

@@ -79,9 +79,16 @@ def test_between_two_slots_only_staff_can_say() -> None:
 
 
 def test_two_doses_too_close_only_staff_can_say() -> None:
-    found = next_dose(CARPROFEN, SLOTS, [at(8), at(9)], at(9))
+    # 16:30 would pass for the evening's, had the morning's not been at 13:00.
+    found = next_dose(CARPROFEN, SLOTS, [at(13), at(16.5)], at(17))
     assert isinstance(found, AskStaff)
+    assert found.why.en.startswith("Two doses of carprofen")
     assert "carprofen" in found.why.es
+
+
+def test_two_doses_for_one_slot_only_staff_can_say() -> None:
+    found = next_dose(CARPROFEN, SLOTS, [at(2.5), at(13.5)], at(14))
+    assert isinstance(found, AskStaff)
 
 
 def test_a_strict_gap_lets_the_doses_slip_then_asks_staff() -> None:
@@ -125,6 +132,12 @@ def test_the_evening_dose(given_at: list[float], now: float, answer: Yes | TooEa
 def test_the_evening_dose_when_only_staff_can_say(given_at: list[float], now: float) -> None:
     found = may_give(CARPROFEN, at(20), [at(hour) for hour in given_at], at(now))
     assert isinstance(found, AskStaff)
+
+
+def test_the_earliest_moment_is_a_whole_minute() -> None:
+    late = at(13) + timedelta(seconds=30)
+    told = may_give(CARPROFEN, at(20), [late], at(20))
+    assert told == TooEarly(at(21) + timedelta(minutes=1))
 
 
 def test_too_close_tells_the_hours_between() -> None:

@@ -14,6 +14,8 @@ import pytest
 from bot import cli
 from bot.cli.errors import CommandError
 from bot.protocol.problem import FlowError, Problem
+from bot.store.database import StoreError
+from bot.telegram.outcome import TokenWrong
 
 ROOT = Path(__file__).resolve().parents[2]
 
@@ -72,6 +74,8 @@ def test_a_mistake_in_a_file_is_told_without_a_traceback(
     ("error", "words"),
     [
         (CommandError("no patient 7"), "slowleash read: no patient 7"),
+        (StoreError("the file is no database"), "slowleash read: the file is no database"),
+        (TokenWrong(), "slowleash read: the token is wrong"),
         (FileNotFoundError(2, "No such file", "a.yaml"), "slowleash read: a.yaml: No such file"),
         (PermissionError(13, "Permission denied", "b.db"), "b.db: Permission denied"),
     ],

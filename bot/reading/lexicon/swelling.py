@@ -1,0 +1,117 @@
+"""Swelling and bruising."""
+
+from __future__ import annotations
+
+CLASSES = {
+    "swell": """
+        swelling swellings swollen swell swells swelled swole swolen puffy puffiness puffed puff oedema edema oedematous edematous
+        seroma fluid_pocket pocket_of_fluid lump_of_fluid effusion tumefaction swollen_up distended_leg
+        hinchado hinchada hinchazon hincho hincha hinchadito hinchadita hinchando hinchó hinchados hinchadas inflamado
+        inflamada inflamo inflama inflamacion inflamadito inflamadita inflamando inflamados edema bolsita_de_liquido bola_de_agua
+        bolsa_de_liquido seroma abultado abultada boludo abotagado tumefacto balloon_leg bulge bulging inchado inchada inchazon chipote
+        """.replace("balloon_leg ", "").replace("distended_leg ", ""),
+    "bruiseword": """
+        bruise bruises bruised bruising ecchymosis ecchymoses contusion haematoma hematoma black_and_blue purple violet
+        moreton moretones moreteado moreteada amoratado amoratada morado morada morados moradas moradito moradita hematoma hematomas
+        cardenal cardenales moretoncito moretoncitos equimosis negro_y_azul violaceo violeta yellowish_bruise
+        """.replace("yellowish_bruise", ""),
+    "sizeword": "golf_ball tennis_ball grapefruit orange balloon baseball softball melon fist egg lemon apple pelota globo toronja naranja limon "
+    "mandarin tangerine plum peach football huevo manzana mandarina durazno nectarine potato papa melon doorknob",
+    "notswell": "belly tummy stomach abdomen panza barriga estomago vientre gums balls mattress",
+}
+
+RULES = {
+    "swelling": """
+    = mild
+    <swell> -<notswell>
+    <slight> ~3 <swell> -<notswell>
+    <swell> ~3 <slight> -<notswell>
+    lump|bump|bulto|bolita|bola|chipote ~4 <joint>|<wound>|ankle|hock -<notswell>
+    <joint>|<wound> ~4 lump|bump|bulto|bolita|chipote
+    <joint>|leg|pata|patita|foot|ankle ~3 fat|fatter|thick|thicker|bigger|gordita|gorda|grande|chunky|round|gruesa ~ than?
+    = mild trend:same
+    <swell> ~4 <samey> -<notswell>
+    <samey> ~3 <swell> -<notswell>
+    = mild trend:better
+    <swell> ~5 <fewer> -<neg> -<notswell>
+    <fewer> ~3 <swell> -<neg> -<notswell>
+    <swell> ~~ going_down|gone_down|coming_down|went_down|half_what|better|improving|bajando|bajado
+    = mild trend:worse
+    <swell> ~4 <more> -<neg> -<notswell> -<fewer>
+    more|mas|increased|worse|new|extra|bigger|increasing ~2 <swell> -<neg> -<notswell>
+    <swell> ~~ getting_worse|getting_bigger|creeping|growing|spreading|up_not_down|wasnt_there|bigger_than|worse_than|mas_que|creciendo|aumentando
+    <swell> ~ getting|is|going|keeps ~ worse|bigger|up
+    <swell> ~5 wasnt|werent|no ~ there|before|yesterday|estaba|ayer|antes|habia
+    started|starting|begun|empezo|begins|empieza|comenzo ~3 <swell>
+    = marked
+    <very> ~3 <swell> -<notvery> -<notswell>
+    <swell> ~4 <very> -<notvery> -<notswell>
+    <swell> ~~ <sizeword>
+    like|size|as|como|tamano|tamaño ~5 <sizeword> ~4 <joint>|<swell>|leg|pata|foot
+    <joint>|leg|foot|ankle|paw|hock|knee|rodilla|pata|tobillo|patita ~5 size|like|big|como|tamaño|tamano ~3 <sizeword>
+    <joint>|leg|foot|paw|pata|patita ~3 twice|double|doble|triple|ballooned|blown|huge|massive|enorme|hinchadisima|enormous
+    ballooned|blown|blew up
+    tight|shiny|tense|duro|dura|tensa|hard ~2 <swell>
+    <swell> ~3 tight|shiny|tense|hard|duro|dura|tensa|brillosa|hot|down|whole|entire|entera|toda|rock|badly
+    <swell> ~ like crazy|mad|hell
+    hinchadisima|hinchadisimo|inflamadisima|inflamadisimo
+    toda|todo|whole|entire ~2 <swell> -<slight>
+    = marked trend:worse
+    <very> ~2 <more> ~ <swell>
+    <swell> ~3 much|lot|way|mucho ~ <more>
+    doubled|tripled|twice|double ~3 <swell>|size
+    <swell> ~4 doubled|tripled
+    = mild @swelling
+    walnut|hazelnut|pea|marble|grape|almond|nuez|chicharo|uva|canica|cherry|small|little|slight
+    = mild trend:worse @swelling
+    <more>
+    = mild trend:better @swelling
+    <fewer> -<neg>
+    = mild trend:same @swelling
+    <samey>
+    = marked @swelling
+    <sizeword>|huge|massive|enorme|enormous
+    = none fixed
+    <neg> ~3 <swell> -<joinsign>
+    swelling|hinchazon|inflamacion ~3 gone|disappeared|vanished|nil|none|completely_gone|resolved|desaparecio|all_gone|zero -<nearly>
+    ya no ~2 <swell>
+    <neg> ~ signs ~4 <swell>
+    desinflamo|desinflamado ~ completamente|todo|completo
+    """,
+    "bruising": """
+    = mild
+    <bruiseword> -gums -tongue -cone
+    <slight> ~3 <bruiseword> -gums
+    <bruiseword> ~3 <slight> -gums
+    yellow|green|yellowish|greenish|amarillento|verdoso ~2 bruise|bruising|moreton|bruises
+    bruise|bruising|moreton|moretones ~4 yellow|green|yellowish|fading|amarillo|verde|fainter|verdoso
+    = mild trend:better
+    <bruiseword> ~4 <fewer> -<neg>
+    fading|faded ~ <bruiseword>
+    = mild trend:worse
+    <bruiseword> ~4 <more> -<neg>
+    more|new|worse|increased|mas ~2 <bruiseword> -<neg>
+    = mild trend:same
+    <bruiseword> ~4 <samey>
+    = marked
+    <very> ~3 <bruiseword> -<notvery> -gums
+    <bruiseword> ~4 <very> -<notvery> -gums
+    huge|big|massive|dark|deep|giant|nasty|impressive|spectacular|large|grande|enorme|tremendo|oscuro ~2 <bruiseword>
+    <bruiseword> ~2 huge|big|massive|dark|giant|large|grande|enorme|grandote|oscuro
+    <bruiseword> ~4 all|whole|entire|down|up|toda|todo|entire|everywhere|extends|spread|hasta|plum|aubergine|eggplant
+    black and|n blue|purple
+    black_and_blue
+    purple all|down|from|as|to|like -gums
+    whole|entire|toda|todo ~4 purple|black_and_blue|morada|morado|bruised|amoratada
+    = none fixed
+    <neg> ~3 <bruiseword> -<joinsign>
+    bruise|bruising|bruises|moreton|moretones ~3 gone|disappeared|cleared|vanished|desaparecio|desaparecieron|quito -<nearly>
+    """,
+}
+CLASSES["notvery"] = "not no isnt nothing wasnt arent"
+CLASSES["joinsign"] = "zzz"
+CLASSES["nearly"] = "nearly almost casi mostly"
+NEGATED = {
+    "swelling": {"mild": "none", "marked": "mild", "none": "mild"},
+    "bruising": {"mild": "none", "marked": "mild", "none": "mild"},
+}

@@ -1,0 +1,126 @@
+"""Strangers, forgeries, blocked bots, upgraded groups, lost answers: polite and logged."""
+
+from __future__ import annotations
+
+from tests.service.box import Box, plan
+
+
+async def _refused(box: Box) -> list[str]:
+    rows = await box.stage.app.db.read(lambda tx: tx.all("log_nobody"))
+    return [row["text"] for row in rows if row["kind"] == "refused"]
+
+
+async def test_a_stranger_gets_a_polite_word_and_a_line_in_the_log(canela: Box) -> None:
+    stranger = canela.stage.standin.user("Somebody")
+    await canela.says(stranger, "hello, who is this?")
+    assert "link from your veterinary clinic" in canela.last(stranger).words
+    assert any("who is this" in text for text in await _refused(canela))
+
+
+async def test_an_unknown_and_an_expired_code_open_nothing(practice: Box) -> None:
+    link = await practice.stage.enrol(plan(), "Dr Okafor")
+    await practice.says(practice.marco, "/start nonsense")
+    assert "ya se usó o venció" in practice.last(practice.marco).words
+    await practice.to(9, 12)
+    practice.stage.standin.start(practice.ines, link)
+    await practice.stage.settle()
+    assert "has run out" in practice.last(practice.ines).words
+    assert len(await _refused(practice)) == 2
+
+
+async def test_forged_button_data_does_nothing(canela: Box) -> None:
+    await canela.to(1, 20)
+    message = canela.last(canela.ines, "carprofen")
+    for data in ("i.1.given", "i.1.given~AAAAAAAAAAAA", "c.1-1.ack~x", "", "x" * 64):
+        canela.stage.standin.press_data(canela.ines, message, data or "~")
+    await canela.stage.settle()
+    assert await canela.seen() == []
+    assert len(await _refused(canela)) == 5
+
+
+async def test_a_button_of_another_chat_is_worthless(canela: Box) -> None:
+    await canela.to(1, 20)
+    theirs = canela.last(canela.ines, "carprofen")
+    data = theirs.buttons[0][0]["callback_data"]
+    stranger = canela.stage.standin.user("Somebody")
+    own = await canela.says(stranger, "hi")
+    canela.stage.standin.press_data(stranger, own, data)
+    await canela.stage.settle()
+    assert await canela.seen() == []
+
+
+async def test_an_owner_trying_staff_actions_gets_nothing(canela: Box) -> None:
+    await canela.to(5, 10)
+    await canela.says(canela.ines, "he threw up blood")
+    case = canela.case("EMERGENCY")
+    data = case.buttons[0][0]["callback_data"]
+    canela.stage.standin.press_data(canela.ines, canela.last(canela.ines), data)
+    await canela.says(canela.ines, "/end Canela")
+    rows = await canela.stage.app.db.read(lambda tx: tx.all("cases_of", patient_id=1))
+    assert {row["state"] for row in rows} == {"open"}
+    patient = await canela.stage.app.db.read(lambda tx: tx.one("patient", id=1))
+    assert patient is not None
+    assert patient["state"] == "active"
+
+
+async def test_a_stranger_cannot_make_a_chat_a_staff_chat(practice: Box) -> None:
+    stranger = practice.stage.standin.user("Somebody")
+    await practice.says(stranger, "/join AAAAAAAAAAAAAAAAAAAAAA")
+    desks = await practice.stage.app.db.read(lambda tx: tx.all("desks"))
+    assert len(desks) == 1
+
+
+async def test_staff_hear_when_the_owner_blocks_the_bot(canela: Box) -> None:
+    await canela.to(1, 12)
+    canela.stage.standin.block(canela.ines)
+    await canela.stage.settle()
+    assert "has blocked the bot" in canela.case("blocked").words
+    await canela.to(1, 21)
+    log = await canela.log()
+    assert any(r.kind == "not_sent" for r in log)
+
+
+async def test_an_upgraded_group_stays_the_staff_chat(canela: Box) -> None:
+    await canela.to(5, 10)
+    canela.desk = canela.stage.standin.upgrade_group(canela.desk)
+    await canela.stage.settle()
+    await canela.says(canela.ines, "he threw up blood")
+    assert "EMERGENCY" in canela.case("EMERGENCY").words
+    await canela.staff_taps("I take it")
+    assert "Taken by Kim, nurse" in canela.case("EMERGENCY").words
+
+
+async def test_a_group_upgraded_while_the_bot_was_away_is_found_by_sending(canela: Box) -> None:
+    await canela.to(5, 10)
+    old = canela.desk
+    canela.desk = canela.stage.standin.upgrade_group(old)
+    canela.stage.standin.chats.updates.pending.clear()  # the news of it was lost
+    await canela.says(canela.ines, "he threw up blood")
+    assert "EMERGENCY" in canela.case("EMERGENCY").words
+
+
+async def test_the_same_update_twice_changes_nothing(canela: Box) -> None:
+    await canela.to(1, 20)
+    await canela.says(canela.ines, "gave the carprofen")
+    canela.stage.standin.unconfirm(1)
+    await canela.stage.settle()
+    assert (await canela.seen()).count("dose: given") == 1
+
+
+async def test_429_and_server_errors_delay_but_lose_nothing(canela: Box) -> None:
+    await canela.to(1, 19)
+    canela.stage.standin.fault("too_many", "sendMessage", times=1, retry_after=1)
+    canela.stage.standin.fault("server_error", "sendMessage", times=2, skip=1)
+    await canela.to(1, 20)
+    await canela.to(1, 20, 10)
+    assert "carprofen" in canela.last(canela.ines, "carprofen").words
+
+
+async def test_a_lost_answer_is_sent_again_and_says_so(canela: Box) -> None:
+    await canela.to(1, 19)
+    canela.stage.standin.fault("cut_after", "sendMessage", times=1)
+    await canela.to(1, 20)
+    await canela.to(1, 20, 5)
+    evening = [text for text in canela.heard(canela.ines) if "carprofen" in text]
+    assert len(evening) == 2
+    assert "nothing is to be given twice" in evening[1]
