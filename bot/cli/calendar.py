@@ -10,6 +10,7 @@ from zoneinfo import ZoneInfo
 from bot.plan.calendar import as_icalendar
 from bot.plan.order import read_order
 from bot.protocol.library import protocols
+from bot.protocol.yaml_lines import read_text
 from bot.service.clock import SystemClock
 
 
@@ -23,7 +24,7 @@ def main(argv: list[str]) -> int:
     parser.add_argument("--lang", choices=("en", "es"), help="the language (the order's own)")
     parser.add_argument("--to", type=Path, metavar="FILE", help="the file (default: the screen)")
     args = parser.parse_args(argv)
-    text = args.order.read_text(encoding="utf-8")
+    text = read_text(args.order)
     today = SystemClock().now().astimezone(ZoneInfo("UTC")).date()
     known = protocols()
     plan, warnings = read_order(text, str(args.order), known, today)

@@ -15,6 +15,7 @@ import segno
 
 from bot.plan.order import read_order
 from bot.protocol.library import protocols
+from bot.protocol.yaml_lines import read_text
 from bot.service.clock import SystemClock
 from bot.service.practice import fresh_code
 from bot.store.apply import apply
@@ -54,7 +55,7 @@ async def _enrol(args: argparse.Namespace) -> int:
     now = SystemClock().now()
     known = protocols()
     today = now.astimezone(ZoneInfo(clinic.zone)).date()
-    text = args.order.read_text(encoding="utf-8")
+    text = read_text(args.order)
     plan, warnings = read_order(text, str(args.order), known, today)
     for problem in warnings:
         print(problem, file=sys.stderr)

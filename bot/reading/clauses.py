@@ -9,7 +9,7 @@ from .token import Token
 LONGEST = 40
 """Words in one clause; a run-on without any boundary is cut there."""
 
-_AND = frozenset("and y e also plus ademas tambien".split())
+_AND = frozenset("and y e plus ademas".split())
 _BUT = frozenset("but pero however although though aunque sino except excepto".split())
 _OPEN = frozenset(
     "then luego entonces so because porque now ahora whereas while mientras which since_then "
@@ -41,12 +41,31 @@ class Clause:
     person: bool = False  # about a human being
 
 
+_ASK_HEADS = frozenset("is should shall can do does any what es que should".split())
+_ASK_NEXT = frozenset("that this it i we normal hago hacemos advice shall".split())
+
+
+def _asks(tokens: list[Token], index: int, previous: str) -> bool:
+    """"... a bit puffy | is that normal": a question tacked on without a mark."""
+    word = tokens[index].word
+    after = tokens[index + 1].word if index + 1 < len(tokens) else ""
+    if word not in _ASK_HEADS or after not in _ASK_NEXT or previous in _HOLDS or previous in ("no", "lo"):
+        return False
+    if word == "is":
+        third = tokens[index + 2].word if index + 2 < len(tokens) else ""
+        return third in ("normal", "ok", "okay", "bad", "alright", "fine", "right", "usual", "too")
+    return word != "es" or after == "normal"
+
+
 def split(tokens: list[Token]) -> list[Clause]:
     """Clauses in order; together they cover every token."""
     starts: list[tuple[int, int, str]] = []
     size = 0
     for index, token in enumerate(tokens):
         rank, joiner = token.cut, ""
+        if token.inside:
+            size += 1
+            continue
         word = token.word
         previous = tokens[index - 1].word if index else ""
         if word in _AND:
@@ -61,6 +80,8 @@ def split(tokens: list[Token]) -> list[Clause]:
             nxt = tokens[index + 1].word if index + 1 < len(tokens) else ""
             if word not in ("it", "i") or nxt in ("is", "was", "has", "looks", "gave", "did"):
                 rank, joiner = max(rank, 1), "subject"
+        elif size >= 2 and not token.cut and _asks(tokens, index, previous):
+            rank, joiner = max(rank, 1), "asks"
         if index == 0 or rank or size >= LONGEST:
             if rank and size == 1 and index and rank < 3 and token.cut == 0:
                 only = tokens[index - 1].word

@@ -10,8 +10,10 @@ A pattern is a line of elements:
     ^ and $         the beginning and the end of a clause
     -<class>        the clause must not hold it
 
-Rules stand under a heading ``= value [detail] [trend:x] [count:n] [fixed] [@topic ...]``:
-``fixed`` cannot be denied, ``@topic`` holds only while that topic is spoken of.
+Rules stand under a heading ``= value [detail] [trend:x] [count:n] [fixed] [@topic ...]
+[!@topic ...]``:
+``fixed`` cannot be denied, ``@topic`` holds only while that topic
+is spoken of, ``!@topic`` only while it is not.
 """
 
 from __future__ import annotations
@@ -61,6 +63,7 @@ class Rule:
     count: int | None = None
     fixed: bool = False
     focus: frozenset[str] = frozenset()
+    unless: frozenset[str] = frozenset()
     weight: int = 0
 
 
@@ -110,6 +113,10 @@ class Compiler:
                 stem = plain(option[:-1])
                 self.stems.setdefault(stem, set()).add(f"{stem}*")
                 keys.add(f"{stem}*")
+            elif "_" in option:
+                words = tuple(plain(part) for part in option.split("_"))
+                self.phrases.setdefault(words, set()).add("_".join(words))
+                keys.add("_".join(words))
             else:
                 word = plain(option)
                 self.words.setdefault(word, set())
@@ -164,9 +171,12 @@ class Compiler:
     def _heading(self, about: str, words: list[str]) -> dict[str, object]:
         head: dict[str, object] = {"value": words[0]}
         focus: set[str] = set()
+        unless: set[str] = set()
         for word in words[1:]:
             if word.startswith("@"):
                 focus.add(word[1:])
+            elif word.startswith("!@"):
+                unless.add(word[2:])
             elif word == "fixed":
                 head["fixed"] = True
             elif word.startswith("trend:") and word[6:] in TRENDS:
@@ -178,6 +188,7 @@ class Compiler:
             else:
                 raise ValueError(f"{about}: heading has {word!r}")
         head["focus"] = frozenset(focus)
+        head["unless"] = frozenset(unless)
         return head
 
     def finish(self) -> Lexis:

@@ -16,6 +16,46 @@ _ES = frozenset(
 )
 
 
+HOMOGRAPHS = {
+    "come": "es", "once": "en", "sale": "es", "pie": "es", "sin": "es", "son": "es",
+    "toma": "es",  "rota": "es", "red": "en", "pare": "es", "sana": "es",
+    "cone": "en", "van": "es", "bite": "en", "parte": "es", "coma": "es", "comes": "en", "mete": "es",
+    "pan": "es", "ten": "en", "tire": "es", "pone": "es", 
+    "dice": "es", "cae": "es", "pisa": "es", "carpet": "en", "fine": "en",
+    "dale": "es", "vale": "es", "mala": "es",
+    "mal": "es", "hay": "es", "den": "es", "dado": "es", "todo": "es",
+    "sea": "es", "salve": "es",  "he": "en",
+    "has": "en", "as": "en", "use": "en", "pies": "es", "menos": "es",
+}  # fmt: skip
+"""Words of both languages → the language in which our classes mean them ("" for both)."""
+
+
+def settle_homographs(tokens: list[Token], hint: Lang) -> None:
+    """Take from words of both languages the classes of the language not meant."""
+    start = 0
+    for index in range(1, len(tokens) + 1):
+        if index < len(tokens) and tokens[index].cut < 3:
+            continue
+        sentence = tokens[start:index]
+        if any(t.word in HOMOGRAPHS for t in sentence):
+            english = sum(t.word in _EN for t in sentence)
+            spanish = sum(t.word in _ES for t in sentence)
+            lang = hint if english == spanish else "en" if english > spanish else "es"
+            for token in sentence:
+                _choose(token, lang)
+        start = index
+
+
+def _choose(token: Token, lang: str) -> None:
+    meant = HOMOGRAPHS.get(token.word)
+    if meant is None or meant == lang:
+        return
+    if token.word == "once":
+        token.word, token.keys = "once_es", frozenset(("once_es", "<numword>"))
+        return
+    token.keys = frozenset((token.word,))
+
+
 def guess(tokens: list[Token], hint: Lang | None) -> Lang:
     """English or Spanish."""
     english = spanish = 0

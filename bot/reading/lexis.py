@@ -102,34 +102,39 @@ def tag(tokens: list[Token]) -> None:
             token.word = word
 
 
-def fold_phrases(tokens: list[Token]) -> list[Token]:
-    """Phrases of the lexicon ("number two", "brought up") as one token each."""
-    out: list[Token] = []
-    index = 0
+CALMING: Final = frozenset(("<unneg>", "<good>", "<samey>", "<denial>"))
+"""Phrases of these classes that begin with "no" or "not" deny nothing."""
+
+
+def mark_phrases(tokens: list[Token]) -> None:
+    """Give the first word of every phrase of the lexicon ("number two", "brought up") the
+    phrase's classes. At one place the longest phrases count."""
     phrases = LEXIS.phrases
-    while index < len(tokens):
-        token = tokens[index]
+    for index, token in enumerate(tokens):
+        options = phrases.get(token.word)
+        if options is None:
+            continue
         best = 0
         keys: set[str] = set()
-        for words, key in phrases.get(token.word, ()):
-            size = len(words)
-            if size < best:
+        for words, key in options:
+            if len(words) < best:
                 break
             if _fits(tokens, index, words):
-                best = size
+                best = len(words)
                 keys.add(key)
-        if best:
-            last = tokens[index + best - 1]
-            words_ = tuple(t.word for t in tokens[index : index + best])
-            joined = "_".join(words_)
-            folded = Token(joined, token.start, last.end, frozenset(keys | {joined}), token.cut)
-            folded.asks, folded.parts = last.asks, words_
-            out.append(folded)
-            index += best
-        else:
-            out.append(token)
-            index += 1
-    return out
+        if not best:
+            continue
+        keys.add("_".join(t.word for t in tokens[index : index + best]))
+        token.sizes = dict.fromkeys(keys, best)
+        token.keys = token.keys | keys
+        if not keys.isdisjoint(CALMING):
+            token.keys -= {"<neg>"}
+        if "<hello>" in keys or "<thanks>" in keys:
+            for part in tokens[index : index + best]:
+                part.keys -= {"<good>"}
+        for inner in tokens[index + 1 : index + best]:
+            inner.inside = True
+            inner.cut = 0
 
 
 def _fits(tokens: list[Token], index: int, words: tuple[str, ...]) -> bool:

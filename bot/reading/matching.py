@@ -19,6 +19,7 @@ class Match:
     clause: int
     denied: bool = False
     hedged: bool = False
+    held: bool = False  # negation is part of what it says ("not eating")
     void: str = ""  # why it does not count: a question, a wish, another animal …
 
     @property
@@ -39,10 +40,13 @@ def _follow(
     element = elements[which]
     limit = far if element.cross else end
     for place in range(at, min(at + element.gap + 1, limit)):
-        if not element.keys.isdisjoint(tokens[place].keys):
-            rest = _follow(elements, which + 1, tokens, place + 1, max(end, min(place + 1, far)), far)
+        token = tokens[place]
+        if not element.keys.isdisjoint(token.keys):
+            size = 1 if token.sizes is None else token.size(element.keys)
+            after = far if place >= end else end
+            rest = _follow(elements, which + 1, tokens, place + size, after, far)
             if rest is not None:
-                return [place, *rest]
+                return [*range(place, place + size), *rest]
     if element.optional:
         return _follow(elements, which + 1, tokens, at, end, far)
     return None
@@ -54,10 +58,12 @@ def _find_part(
     found: list[list[int]] = []
     keys = part[0].keys
     for place in range(start, last):
-        if not keys.isdisjoint(tokens[place].keys):
-            rest = _follow(part, 1, tokens, place + 1, end, far)
+        token = tokens[place]
+        if not keys.isdisjoint(token.keys):
+            size = 1 if token.sizes is None else token.size(keys)
+            rest = _follow(part, 1, tokens, place + size, end, far)
             if rest is not None:
-                found.append([place, *rest])
+                found.append([*range(place, place + size), *rest])
                 if len(found) == 3:
                     break
     return found

@@ -77,7 +77,7 @@ def _make(tokens: list[Token], index: int, used: int, kind: str, value: float) -
         "_".join(t.word for t in tokens[index : index + used]),
         tokens[index].start,
         last.end,
-        frozenset((f"<{kind}>",)),
+        frozenset((f"<{kind}>",)) | (tokens[index].keys if used == 1 else frozenset()),
         tokens[index].cut,
         last.asks,
         value,
@@ -229,7 +229,7 @@ def fold_quantities(tokens: list[Token], now: int | None) -> list[Token]:
     while index < len(tokens):
         token = tokens[index]
         made: tuple[Token, int] | None = None
-        if not token.parts:
+        if not token.parts and _word(tokens, index - 1) not in ("number", "numero", "nr"):
             made = _fold(tokens, index, now)
         if made:
             out.append(made[0])

@@ -9,8 +9,8 @@ from bot.model.vocabulary import TOPICS
 from . import bare, scope
 from .attach import area, figures, medicine
 from .clauses import Clause, split
-from .language import guess
-from .lexis import LEXIS, NEGATED, fold_phrases, tag
+from .language import guess, settle_homographs
+from .lexis import LEXIS, NEGATED, mark_phrases, tag
 from .matching import Match, candidates, find
 from .normalise import words_of
 from .quantities import fold_quantities
@@ -22,7 +22,18 @@ FOCUS_OF = {
     "mobility": frozenset(("mobility", "weight_bearing")),
     "incision": frozenset(("incision", "swelling")),
 }
+_KIN = (
+    frozenset(("incision", "swelling", "bruising", "licking", "bandage")),
+    frozenset(("mobility", "weight_bearing", "pain", "mishap", "walk")),
+    frozenset(("stool", "urine", "bathroom")),
+    frozenset(("appetite", "drinking")),
+)
 _LIMIT = 4096
+
+
+def _kin(topics: frozenset[str]) -> frozenset[str]:
+    """The topics that are spoken of in one breath with these."""
+    return topics.union(*(group for group in _KIN if not group.isdisjoint(topics)))
 
 
 def read(text: str, context: Context) -> Reading:
@@ -30,8 +41,10 @@ def read(text: str, context: Context) -> Reading:
     not read, and the reply then counts as not understood."""
     tokens = words_of(text[:_LIMIT])
     tag(tokens)
-    tokens = fold_quantities(fold_phrases(tokens), context.at)
     lang = guess(tokens, context.lang)
+    settle_homographs(tokens, lang)
+    mark_phrases(tokens)
+    tokens = fold_quantities(tokens, context.at)
     if not tokens:
         return Reading((), False, lang, ("no words",))
     clauses = split(tokens)
@@ -41,6 +54,7 @@ def read(text: str, context: Context) -> Reading:
     matches, moods = _match(tokens, clauses, context)
     scope.mark_moods(tokens, clauses, moods)
     scope.mark_carried(tokens, clauses)
+    scope.mark_people(tokens, clauses)
     own = frozenset(word for name in context.names for word in name.casefold().split())
     other = scope.mark_subjects(tokens, clauses, context.species, own)
     for match in matches:
@@ -48,7 +62,7 @@ def read(text: str, context: Context) -> Reading:
         match.denied = scope.denied(match, tokens, clause)
         match.hedged = scope.hedged(match, tokens, clause)
         match.void = scope.void(match, tokens, clause)
-    matches = drop_overlaps(matches)
+    matches = drop_overlaps(matches, clauses)
     return _conclude(text, tokens, clauses, matches, context, lang, other)
 
 
@@ -74,7 +88,7 @@ def _match(
         own: set[str] = set()
         for which in candidates(LEXIS, keys):
             rule = rules[which]
-            if rule.focus:
+            if rule.focus or rule.unless:
                 waiting.append(which)
                 continue
             wide = rule.pattern.cross
@@ -86,9 +100,11 @@ def _match(
                 if rule.about not in ("idiom", "request"):
                     own.add(rule.about)
         now = frozenset(own) if own else focus
+        if not own and not asked.isdisjoint(_kin(focus)):
+            now |= asked
         for which in waiting:
             rule = rules[which]
-            if rule.focus.isdisjoint(now | focus if "asked" in rule.focus else now):
+            if (rule.focus and rule.focus.isdisjoint(now)) or not rule.unless.isdisjoint(now):
                 continue
             wide = rule.pattern.cross
             for at in find(rule.pattern, tokens, clause, far, keys if wide else clause.keys):
@@ -125,7 +141,13 @@ def _conclude(
                 questions.append(about)
             continue
         for observation in _observe(text, tokens, clauses, match, taken, context):
-            final = "<nowword>" in clauses[match.clause].keys
+            clause = clauses[match.clause]
+            final = "<nowword>" in clause.keys or clause.rank == 2
+            if match.clause and not final:
+                before = clauses[match.clause - 1]
+                final = before.sentence == clause.sentence and (
+                    "<nowword>" in before.keys or before.rank == 2
+                )
             found.append(Found(observation, match, final))
             reasons.append(f"{_quote(text, tokens, match)} → {about}: {observation.value}")
     found = _resolve_past(found, clauses)
@@ -215,10 +237,10 @@ def _resolve_past(found: list[Found], clauses: list[Clause]) -> list[Found]:
         clause = clauses[item.match.clause]
         about = item.observation.about
         absent = NEGATED.get(about, {}).get(item.observation.value)
-        if "near_past" in clause.moods and absent and not item.match.denied:
+        if "near_past" in clause.moods and absent and not item.match.denied and not item.match.held:
             later = [
                 c for c in clauses[item.match.clause :]
-                if "<sincenot>" in c.keys and c.sentence - clause.sentence <= 1
+                if "since_not" in c.moods and c.sentence - clause.sentence <= 1
             ]  # fmt: skip
             again = [
                 f for f in found[number + 1 :]

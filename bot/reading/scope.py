@@ -38,6 +38,37 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
             clause.moods.add("question")
 
 
+def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
+    """Clauses about a person's own body, and what hangs on them; reports that are denied."""
+    person = False
+    sentence = -1
+    for number, clause in enumerate(clauses):
+        if clause.sentence != sentence:
+            sentence, person = clause.sentence, False
+        own = any("<patient>" in t.keys for t in tokens[clause.start : clause.end])
+        if "<mine>" in clause.keys or _own_body(tokens, clause):
+            person = True
+            for before in clauses[max(0, number - 2) : number]:
+                if before.sentence == sentence and "<mine>" in clause.keys and "<bleedword>" in before.keys:
+                    before.person = True
+        elif own or "<wound>" in clause.keys:
+            person = False
+        clause.person = person
+        if "denied" in clause.moods:
+            for before in clauses[max(0, number - 3) : number]:
+                if before.sentence == sentence and "<reported>" in before.keys:
+                    before.moods.add("denied")
+
+
+def _own_body(tokens: list[Token], clause: Clause) -> bool:
+    for place in range(clause.start, clause.end - 1):
+        if tokens[place].word in ("my", "mi", "mis"):
+            for at in range(place + 1, min(place + 3, clause.end)):
+                if "<ownbody>" in tokens[at].keys:
+                    return True
+    return False
+
+
 def mark_carried(tokens: list[Token], clauses: list[Clause]) -> None:
     """"No swelling, redness or smell": the denial goes on through a bare list."""
     for before, clause in zip(clauses, clauses[1:], strict=False):
@@ -64,7 +95,9 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
     if match.rule.fixed:
         return False
     own = set(match.at)
-    flips = clause.carried
+    held = any("<neg>" in tokens[at].keys or "<zero>" in tokens[at].keys for at in match.at)
+    match.held = held
+    flips = clause.carried and not held
     double = False
     reach_end = match.last
     for place in range(clause.start, min(reach_end, clause.end)):
@@ -72,7 +105,7 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
         if "<denial>" in keys:
             double = True
             continue
-        if place in own or "<neg>" not in keys or "<unneg>" in keys:
+        if held or place in own or "<neg>" not in keys:
             continue
         covered = [at for at in match.at if at > place]
         if not covered or min(covered) - place > REACH:
@@ -82,15 +115,15 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
         if any("<stopneg>" in t.keys for t in between):
             continue
         flips = True
-    if not flips:
-        for place in range(match.last + 1, min(match.last + 4, clause.end)):
+    if not flips and not held:
+        for place in range(match.last + 1, min(match.last + 3, clause.end)):
             keys = tokens[place].keys
             if "<stopneg>" in keys:
                 break
-            if "<zero>" in keys and place not in own:
-                nxt = tokens[place + 1].keys if place + 1 < clause.end else frozenset()
-                if not ("<sign>" in nxt):
-                    flips = True
+            if "<zero>" in keys and (
+                place + 1 == clause.end or "<afterzero>" in tokens[place + 1].keys
+            ):
+                flips = True
                 break
         after = match.last + 1
         if after < clause.end and after == clause.end - 1 and tokens[after].word in ("no", "not", "nope", "negative", "negativo"):
@@ -119,6 +152,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
         return "something feared or prevented"
     if "denied" in moods and not match.denied:
         return "denied"
+    if "general" in moods:
+        return "said of animals in general"
     if "thought" in moods:
         return "only thought"
     if "far_past" in moods and not match.denied:
@@ -129,7 +164,7 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
         return "another animal"
     if about not in _CARE and _person_before(match, tokens, clause):
         return "a person"
-    if "<mine>" in clause.keys:
+    if clause.person:
         return "a person"
     return ""
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from bot.model.observation import Observation
 
+from .clauses import Clause
 from .matching import Match
 
 SEVERITY: dict[str, tuple[str, ...]] = {
@@ -47,8 +48,47 @@ class Found:
     final: bool = False  # said of the end of it: "in the end", "now"
 
 
-def drop_overlaps(matches: list[Match]) -> list[Match]:
-    """Of matches on the same words within a topic, the most specific; idioms beat all."""
+OVERRIDES: dict[str, frozenset[str]] = {
+    "belly": frozenset(("vomiting", "urine", "stool", "swelling", "appetite")),
+    "swallowed": frozenset(("dose", "appetite", "vomiting", "bandage", "licking")),
+    "dose": frozenset(("appetite", "weight_bearing", "licking", "vomiting_no", "cone")),
+    "breathing": frozenset(("pain", "belly", "energy", "incision", "stool", "urine")),
+    "seizure": frozenset(("pain", "energy", "belly", "weight_bearing", "leg")),
+    "cone": frozenset(("dose", "licking", "bandage", "mishap", "leg", "incision")),
+    "bandage": frozenset(("incision", "licking", "swelling", "mishap", "urine", "weight_bearing", "gums", "swallowed", "bruising")),
+    "walk": frozenset(("dose", "mishap")),
+    "ice": frozenset(("dose", "drinking")),
+    "warm_compress": frozenset(("dose", "drinking")),
+    "massage": frozenset(("dose",)),
+    "urine": frozenset(("bandage", "incision", "drinking", "vomiting", "pain", "stool_loose")),
+    "stool": frozenset(("incision", "vomiting", "bruising", "pain")),
+    "vomiting": frozenset(("incision", "stool", "gums", "appetite", "drinking", "bruising")),
+    "gums": frozenset(("incision", "bruising", "swelling", "pain")),
+    "leg": frozenset(("weight_bearing", "mishap")),
+    "mobility": frozenset(("weight_bearing_partial",)),
+    "weight_bearing": frozenset(("mobility_same", "pain_none", "stool", "mishap", "leg")),
+    "swelling": frozenset(("mobility", "incision", "bruising")),
+    "pain": frozenset(("licking", "energy", "appetite")),
+    "drinking": frozenset(("appetite", "licking")),
+    "licking": frozenset(("swallowed", "appetite")),
+    "mishap": frozenset(("weight_bearing_full", "walk")),
+    "energy": frozenset(("leg", "mishap", "weight_bearing", "appetite")),
+    "request": frozenset(("dose", "energy")),
+}
+"""Where two topics are read from the same words: the first takes the words from these."""
+
+
+def _yields(match: Match, to: Match) -> bool:
+    names = OVERRIDES.get(to.rule.about)
+    if names is None or to.rule.weight < match.rule.weight:
+        return False
+    about = match.rule.about
+    return about in names or f"{about}_{match.rule.value}" in names
+
+
+def drop_overlaps(matches: list[Match], clauses: list[Clause]) -> list[Match]:
+    """Of matches on the same words, the most specific within a topic, and the topic that
+    the words belong to; idioms beat all that are no more specific."""
     kept: list[Match] = []
     used: dict[str, dict[int, int]] = {}
     idiom: dict[int, int] = {}
@@ -68,7 +108,39 @@ def drop_overlaps(matches: list[Match]) -> list[Match]:
         for at in match.at:
             table[at] = max(weight, table.get(at, 0))
         kept.append(match)
-    return sorted(kept, key=lambda m: (m.first, m.last))
+    owners: dict[int, list[Match]] = {}
+    for match in kept:
+        for at in match.at:
+            owners.setdefault(at, []).append(match)
+    out = [
+        match
+        for match in kept
+        if not any(
+            other is not match and _yields(match, other) for at in match.at for other in owners[at]
+        )
+    ]
+    out = _beside(out, clauses)
+    return sorted(out, key=lambda m: (m.first, m.last))
+
+
+def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
+    """What another finding of the same sentence explains: the pills swallowed are no dose
+    and no meal, pacing after a seizure is no pain."""
+    eaten = {m.clause for m in matches if m.rule.about == "swallowed" and not m.denied and not m.void}
+    seized = {clauses[m.clause].sentence for m in matches if m.rule.about == "seizure" and not m.denied and not m.void}
+    near = {c + step for c in eaten for step in (-1, 0, 1)}
+    sentences = {clauses[c].sentence for c in eaten}
+    out = []
+    for match in matches:
+        clause = clauses[match.clause]
+        key = (match.rule.about, match.rule.value)
+        if key in (("dose", "given"), ("appetite", "normal")) and match.clause in near:
+            if match.clause in eaten or (clause.sentence in sentences and "<clock>" not in clause.keys):
+                continue
+        if match.rule.about == "pain" and match.rule.value in ("moderate", "mild") and clause.sentence in seized:
+            continue
+        out.append(match)
+    return out
 
 
 def _join(old: Observation, new: Observation) -> Observation:
@@ -114,6 +186,8 @@ def settle(found: list[Found]) -> list[Observation]:
         good = GOOD.get(about)
         if good and good in merged and len(merged) > 1:
             del merged[good]
+        if about == "swallowed" and "human_medicine" in merged:
+            merged.pop("medicine_overdose", None)
         order = SEVERITY.get(about)
         if order and len(merged) > 1:
             merged = _one(about, merged, order)

@@ -24,6 +24,14 @@ class Token:
     decimal: bool = False
     guessed: bool = False  # read through a repaired spelling
     parts: tuple[str, ...] = field(default=())
+    sizes: dict[str, int] | None = None  # classes of the phrase that begins here → its words
+    inside: bool = False  # within a phrase, so no clause begins here
+
+    def size(self, keys: frozenset[str]) -> int:
+        """How many words stand for ``keys`` here: 1, or those of the phrase begun here."""
+        if self.sizes is None:
+            return 1
+        return max((n for key, n in self.sizes.items() if key in keys), default=1)
 
     def has(self, key: str) -> bool:
         """Whether the word is, or belongs to, ``key``."""

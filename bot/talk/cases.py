@@ -23,6 +23,8 @@ from .scene import Case, Chart, Desk, Scene, next_opening
 from .words import clock, date_of
 
 _RECENT = 8
+SILENCE = "silence"
+"""The matter of a case that is about nothing but an owner who does not answer."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -297,6 +299,29 @@ def change_case(
         body=case.body,
         by=by,
     )
+
+
+def heard_again(scene: Scene, out: Outcome, chart: Chart, by: str) -> None:
+    """Someone at home has written again: a case that was only about silence is over."""
+    case = next((one for one in chart.cases if one.matter == SILENCE), None)
+    if case is None:
+        return
+    lang = scene.clinic.language
+    text = scene.words.say("case_heard_again", lang, by=by, name=chart.name)
+    out.add(
+        change_case(case, state="closed", by="bot"),
+        Entry("case", "bot", text, chart.id, {"case": case.id, "state": "closed"}),
+    )
+    out.cancel.append(f"page:{case.id}")
+    for desk in paged(scene.desks, case.policy, case.pages):
+        rules = ", ".join(f["rule"] for e in case.body["entries"] for f in e["findings"])
+        out.say(
+            desk.chat,
+            f"✓ {text} ({rules})",
+            topic=f"case:{case.id}",
+            patient=chart.id,
+            quiet=True,
+        )
 
 
 def tell_of_withdrawal(scene: Scene, out: Outcome, chart: Chart, said: Said) -> bool:

@@ -10,7 +10,7 @@ from bot.model.text import Lang
 
 from . import clarify, household
 from .buttons import action_of, button
-from .cases import Said
+from .cases import Said, heard_again
 from .dosing import after_given, medicine_of
 from .expected import normal_now
 from .noting import advice_for, take_note
@@ -57,6 +57,9 @@ def on_owner(scene: Scene, event: Incoming) -> Outcome:
         _edited(scene, out, event, scene.person)
     elif event.kind == "message":
         _message(scene, out, event, scene.person)
+    for chart in scene.charts:
+        if chart.id in out.heard:
+            heard_again(scene, out, chart, scene.person.name if scene.person else _who(event))
     return out
 
 

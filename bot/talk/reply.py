@@ -21,7 +21,7 @@ from .expected import answer_question
 from .noting import advice_for, take_note
 from .outcome import Due, Entry, Mark, Outcome
 from .phones import both_phones
-from .scene import Chart, Line, Person, Scene, Sheet
+from .scene import Case, Chart, Line, Person, Scene, Sheet
 from .sheet import marked, refresh
 from .words import clock
 
@@ -54,7 +54,10 @@ def reply(
     """
     sheet = _asked_sheet(scene, chart)
     asked = _asked(scene, sheet)
-    reading = read(text, _context(scene, chart, asked, person))
+    context = _context(scene, chart, asked, person)
+    reading = read(text, context)
+    if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):
+        reading = replace(reading, understood=False, greeting=False)
     said = Said(person.name, text, source)
     out.heard.add(chart.id)
     out.add(Entry("said", person.name, text, chart.id, {"source": source, "asked": asked}))
@@ -99,6 +102,12 @@ def _asked(scene: Scene, sheet: Sheet | None) -> str:
         return str(describing)
     topics = {line.item.asks for line in sheet.open} if sheet else set()
     return topics.pop() if len(topics) == 1 else "none"
+
+
+def _is_bare(text: str, sheet: Sheet, context: Context) -> bool:
+    """Whether the words would answer any single line of the prompt: a "yes" to several."""
+    topics = {line.item.asks for line in sheet.open} - {"none"}
+    return any(read(text, replace(context, asked=topic)).observations for topic in topics)
 
 
 def _context(scene: Scene, chart: Chart, asked: str, person: Person) -> Context:
@@ -315,7 +324,7 @@ def _not_understood(
     scene: Scene, out: Outcome, chart: Chart, person: Person, said: Said, *, rest: bool
 ) -> None:
     """Ask once; the second time in a row staff get both messages, word for word."""
-    if scene.thread.get("case"):
+    if _case_in_hand(scene, chart) is not None:
         return  # staff and owner are talking: a person reads this anyway
     before = clarify.pending(scene)
     if before is None:
@@ -329,9 +338,14 @@ def _not_understood(
     clarify.hand_over(scene, out, chart, data)
 
 
+def _case_in_hand(scene: Scene, chart: Chart) -> Case | None:
+    """The case in which staff have written to this chat, until it is closed."""
+    return next((one for one in chart.cases if one.id == scene.thread.get("case")), None)
+
+
 def _copy_to_case(scene: Scene, out: Outcome, chart: Chart, person: Person, text: str) -> None:
     """While staff talk with an owner, the owner's words go to the case as they are."""
-    case = next((one for one in chart.cases if one.id == scene.thread.get("case")), None)
+    case = _case_in_hand(scene, chart)
     if case is None:
         return
     for desk in scene.desks:

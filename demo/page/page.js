@@ -41,7 +41,7 @@ function open(key, focus = false) {
   }
   const here = seats.get(key);
   if (focus) here.tab.focus();
-  toEnd(here);
+  toNewest(here);
   if (key === "log") loadLog();
 }
 
@@ -68,14 +68,15 @@ function addTab(key, side, label, role) {
   tabs.append(tab);
   document.querySelector(`.side[data-side=${side}]`).append(panel);
   const roll = panel.querySelector(".roll");
-  const made = { side, label, tab, panel, count, roll, unseen: 0, atEnd: true, top: 0 };
+  const made = { side, label, tab, panel, count, roll, unseen: 0, follows: true, atEnd: true, top: 0 };
   roll.addEventListener("scroll", () => {
     const near = roll.scrollHeight - roll.scrollTop - roll.clientHeight < 60;
-    made.atEnd = near || (made.atEnd && roll.scrollTop >= made.top); // only going up leaves it
+    if (near) made.follows = made.atEnd = true;
+    else if (roll.scrollTop < made.top) made.follows = made.atEnd = false; // someone reads above
     made.top = roll.scrollTop;
   });
   // Whoever reads the end stays there, also when a picture arrives late.
-  const stay = new ResizeObserver(() => { if (made.atEnd) toEnd(made); });
+  const stay = new ResizeObserver(() => { if (made.atEnd) roll.scrollTop = roll.scrollHeight; });
   stay.observe(roll);
   stay.observe(panel.querySelector(".record"));
   seats.set(key, made);
@@ -205,19 +206,28 @@ async function join(key, payload) {
   });
 }
 
-function toEnd(s) {
-  s.roll.scrollTop = s.roll.scrollHeight;
+// To the end; to the beginning of the newest entry when it is longer than the sheet.
+function toNewest(s) {
+  const newest = s.roll.querySelector(".record > :last-child");
+  s.follows = true;
+  s.atEnd = !newest || newest.offsetHeight <= s.roll.clientHeight;
+  s.roll.scrollTop = s.atEnd ? s.roll.scrollHeight : newest.offsetTop;
+  s.top = s.roll.scrollTop;
 }
 
 function showSeat(seat) {
   const s = seats.get(seat.key);
   let added = 0;
+  let fresh = false;
   for (const message of seat.messages) {
-    if (s.record.put(message) && !message.mine) added += 1;
+    if (!s.record.put(message)) continue;
+    fresh = true;
+    if (!message.mine) added += 1;
   }
   s.panel.querySelector(".empty").hidden = s.record.entries.size > 0;
   s.panel.querySelector(".join-form").hidden = seat.open || !seat.private;
   s.panel.querySelector(".write").hidden = !seat.open && seat.private;
+  if (fresh && s.follows) toNewest(s);
   if (visible(s)) return;
   s.unseen += added;
   s.count.replaceChildren(...(s.unseen
@@ -227,7 +237,7 @@ function showSeat(seat) {
 // -- the log
 
 function addLog() {
-  const s = addTab("log", "clinic", "Log", "everything, in order");
+  const s = addTab("log", "clinic", "Log", "");
   for (const node of s.panel.querySelectorAll("form, .heard")) node.remove();
   s.panel.querySelector(".empty").textContent = "The log is empty.";
   s.list = s.panel.querySelector(".record");

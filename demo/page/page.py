@@ -250,6 +250,7 @@ class Page:
             raise ValueError("the clock is still being set; wait for it")
         async with self._moving:
             await (self._controls.jump_to(to) if to else self._controls.next_prompt())
+        self._standin.chats.touch()  # what comes next is another prompt now
         return {}
 
     # -- inside

@@ -13,8 +13,9 @@ from bot.model.reading import Context
 from bot.reading import read
 
 YES = ("thumbs_up", "check_mark_button", "check_mark", "OK_hand", "check_box_with_check")
-NO = ("thumbs_down", "cross_mark", "cross_mark_button")
-THANKS = ("folded_hands", "red_heart", "smiling_face_with_smiling_eyes", "smiling_face_with_hearts")
+NO = ("thumbs_down", "cross_mark")
+"""Not the "cross mark button": in green, some owners tick a box with it."""
+THANKS = ("folded_hands", "red_heart", "smiling_face_with_hearts")
 GOOD = (("dose", "given"), ("ice", "done"), ("walk", "done"), ("cone", "on"), ("incision", "clean"))
 BAD = (("dose", "missed"), ("ice", "skipped"), ("walk", "skipped"), ("cone", "off"))
 TONES = ("", "_light_skin_tone", "_medium_skin_tone", "_dark_skin_tone")
@@ -66,7 +67,9 @@ def test_vomiting_and_blood_by_name() -> None:
 
 
 def test_no_emoji_alone_is_ever_a_calm_finding_where_nothing_was_asked() -> None:
-    known = [char for char, data in emoji.EMOJI_DATA.items() if data["status"] == 2]
+    whole = emoji.STATUS["fully_qualified"]
+    poo = named("pile_of_poo")  # says that a stool came
+    known = [c for c, data in emoji.EMOJI_DATA.items() if data["status"] == whole and c != poo]
     assert len(known) > 3000
     for char in known:
         reading = read(char, Context(asked="none", day=6))

@@ -1,7 +1,7 @@
 """Temperatures and distances in the units that owners write.
 
 Source: `pint` 0.25, the registry of units: degrees Fahrenheit to Celsius, yards, feet,
-miles, kilometres and blocks of none (a street block has no fixed length: not checked).
+miles and kilometres. (A street block has no fixed length: not checked.)
 """
 
 from __future__ import annotations
@@ -25,7 +25,7 @@ def _metres(text: str) -> list[float | None]:
     return [one.metres for one in told if one.about == "walk"]
 
 
-@pytest.mark.parametrize("tenths", range(970, 1081))
+@pytest.mark.parametrize("tenths", range(980, 1081))
 @pytest.mark.parametrize("said", ["temp {}", "his temperature is {} F", "{} degrees fahrenheit"])
 def test_fahrenheit_becomes_celsius(tenths: int, said: str) -> None:
     degrees = tenths / 10
@@ -58,7 +58,7 @@ def test_celsius_stays_as_it_is(tenths: int, said: str) -> None:
 )
 def test_a_distance_is_in_metres(said: str, amount: float, unit: str) -> None:
     right = UNITS.Quantity(amount, unit).to(UNITS.metre).magnitude
-    assert _metres(said.format(amount)) == [pytest.approx(right, rel=0.005)]
+    assert _metres(said.format(amount)) == [pytest.approx(right, abs=0.51)]  # whole metres
 
 
 @pytest.mark.parametrize(
@@ -67,7 +67,7 @@ def test_a_distance_is_in_metres(said: str, amount: float, unit: str) -> None:
 )
 def test_parts_of_a_mile(text: str, miles: float) -> None:
     right = UNITS.Quantity(miles, "mile").to(UNITS.metre).magnitude
-    assert _metres(f"walked {text}") == [pytest.approx(right, rel=0.005)]
+    assert _metres(f"walked {text}") == [pytest.approx(right, abs=0.51)]
 
 
 @pytest.mark.parametrize(

@@ -9,7 +9,6 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from bot.model.plan import Plan
-from bot.model.settings import Clinic
 from bot.service.work import records
 from bot.talk.record import Record
 from demo.stage import Stage
@@ -80,6 +79,12 @@ class Box:
     ines: User
     marco: User
     log_of: dict[int, Any] = field(default_factory=dict)
+
+    async def with_patient(self, order: Plan) -> Box:
+        """Enrol a patient; Ines joins by the link."""
+        self.stage.standin.start(self.ines, await self.stage.enrol(order, "Dr Okafor"))
+        await self.stage.settle()
+        return self
 
     async def to(self, day: int, hour: int, minute: int = 0) -> None:
         """Let time pass until then."""

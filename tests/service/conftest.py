@@ -31,7 +31,4 @@ async def practice(tmp_path: Path, clinic: Clinic) -> AsyncIterator[Box]:
 @pytest.fixture
 async def canela(practice: Box) -> Box:
     """Canela is enrolled and Ines has joined by her link."""
-    link = await practice.stage.enrol(plan(), "Dr Okafor")
-    practice.stage.standin.start(practice.ines, link)
-    await practice.stage.settle()
-    return practice
+    return await practice.with_patient(plan())

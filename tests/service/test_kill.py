@@ -21,8 +21,8 @@ import yaml
 
 from bot.model.settings import Clinic
 from bot.store.database import Database
-from demo.standin.standin import Standin
 from demo.stage import Stage
+from demo.standin.standin import Standin
 from tests.service.box import CLINIC, ZONE, plan
 
 ROOT = Path(__file__).parents[2]
@@ -58,7 +58,7 @@ async def test_killed_again_and_again_nothing_said_is_lost(tmp_path: Path) -> No
             people.say(ines, None, text)
             await asyncio.sleep(rng.uniform(0, 0.08))
             if rng.random() < 0.2:
-                await asyncio.sleep(rng.uniform(0, 2.5))
+                await asyncio.sleep(rng.uniform(0.5, 4))
                 process.kill()
                 process.wait()
                 process = _start(people, settings, database)
@@ -93,8 +93,8 @@ def _start(people: Standin, settings: Path, database: Path) -> subprocess.Popen[
         "--database", str(database), "--base-url", people.base_url,
     ]  # fmt: skip
     environment = {**os.environ, "SLOWLEASH_TOKEN": people.token}
-    out = (database.parent / "bot.log").open("ab")
-    return subprocess.Popen(command, cwd=ROOT, env=environment, stdout=out, stderr=out)
+    with (database.parent / "bot.log").open("ab") as out:
+        return subprocess.Popen(command, cwd=ROOT, env=environment, stdout=out, stderr=out)
 
 
 async def _quiet(people: Standin, database: Path) -> None:

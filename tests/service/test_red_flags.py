@@ -100,9 +100,13 @@ async def test_a_day_finding_waits_for_opening_hours_before_it_is_paged_again(
 
 async def test_a_silent_owner_is_noticed(canela: Box) -> None:
     await canela.to(3, 8)
-    assert "silence" in canela.case("TODAY").words
+    assert "silent-first-days" in canela.case("TODAY").words
     await canela.says(canela.ines, "sorry, busy days! all good, he ate everything")
     assert "eating well" in canela.last(canela.ines, "Noted").words
+    assert "has written again" in canela.case("silent-first-days").words
+    before = len(canela.on_desk())
+    await canela.to(3, 12)
+    assert not any("silent" in text for text in canela.on_desk()[before:])
 
 
 async def test_nobody_joined_is_noticed_too(practice: Box) -> None:

@@ -30,9 +30,10 @@ async def test_spanish_is_read_and_answered_in_spanish(canela: Box) -> None:
     await canela.to(1, 20)
     await canela.says(canela.ines, "ya le di el carprofeno, no quiere comer nada")
     assert {"dose: given", "appetite: none"} <= set(await canela.seen())
-    assert "Anotado" in canela.last(canela.ines, "no come").words or "Anoté" in canela.last(
-        canela.ines, "no come"
-    ).words
+    assert (
+        "Anotado" in canela.last(canela.ines, "no come").words
+        or "Anoté" in canela.last(canela.ines, "no come").words
+    )
 
 
 async def test_what_is_not_understood_is_asked_once_then_goes_to_staff(canela: Box) -> None:

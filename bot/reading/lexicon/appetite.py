@@ -5,9 +5,9 @@ from __future__ import annotations
 CLASSES = {
     "eat": """
         eat eats eating ate eaten eatin eated feeding feeds fed come comio comiendo comido comer comia
-        comen comimos coma cena ceno desayuno_se desayuno almorzo cenado desayunado desayunando cenando
-        almorzando trago_comida jama papeo jamando munching munches munched dined nibbles
-        """.replace("desayuno_se ", "").replace("trago_comida ", ""),
+        comen comimos coma cena ceno desayuno almorzo cenado desayunado desayunando cenando
+        almorzando jama papeo jamando munching munches munched dined nibbles
+        """,
     "devour": """
         devoured devours devouring devoro devora devorando wolfed wolfs wolfing gobbled gobbles
         gobbling scoffed scoffs scoffing inhaled inhales hoovered hoovers hoovering polished_off
@@ -29,8 +29,8 @@ CLASSES = {
     "partly": """
         half little bit some less few couple barely quarter third part mouthful mouthfuls bites bite
         picking nibble nibbled nibbles nibbling poco poquito poquita menos mitad cachito casi_nada
-        bocado bocados tantito cuarto algo probadita <x>
-        """.replace("<x>", ""),
+        bocado bocados tantito cuarto algo probadita 
+        """,
     "offfood": "off_his_food off_her_food off_food off_his_grub off_her_grub off_his_feed off_the_food anorexic anorexia inappetent "
     "inappetant inappetence fasting hunger_strike inapetente anorexico anorexica ayunas "
     "huelga_de_hambre sin_apetito no_appetite lost_his_appetite lost_her_appetite hyporexic_none",
@@ -118,7 +118,6 @@ RULES = {
     <neg> ~2 touch|touched|touching|toca|tocado|toco|tocar|look|looked|sniff|olio|probo|probado|prueba|probar|pela ~4 <food>
     <neg> ~2 want|wants|wanted|interested|interest|quiere|quiso|querido|quiera|acepta|acepto|take|taking|taken|had|accept|try ~4 <food>|eat|comer|eating|desayunar|cenar
     <neg> ~2 want|wanted|quiere|quiso|interested ~2 ni
-    ni ~ agua|pollo|atun|croquetas|salchicha|jamon|premios
     refuses|refused|refusing|rejects|rejected|rechaza|rechazo|rehusa|nego|niega ~4 <food>|eat|comer|everything|comida|dry|wet
     <neg> ~ appetite|apetito|hambre
     <neg> ~2 tiene|tenido|have|has|had ~2 appetite|apetito|hambre|ganas_de_comer
@@ -141,8 +140,10 @@ RULES = {
     dejo de comer
     nothing|nada ~3 to|de eat|comer|comida
     eaten|eats|ate|come|comio nothing|nada|zero|ni
+    = none !@dose
+    ni ~ agua|pollo|pollito|atun|croquetas|salchicha|jamon|premios
     = none @appetite
-    nothing|nada|none|zero|zilch|nil
+    ^ nothing|nada|none|zero|zilch|nil -<wrongword>
     refuses|refused|refusing
     <neg> ~ hungry|interested|interest|touched|touch|want|quiere|quiso|hambre|ganas
     not|hasnt|no a|one|ni single|bite|bit|un|bocado
@@ -153,5 +154,6 @@ RULES = {
 }
 
 CLASSES["noteat"] = "half bit little some less taken_away no not didnt hasnt havent wont seen"
+CLASSES["wrongword"] = "wrong different new else special unusual comes coming came happened malo raro nuevo major"
 CLASSES["leftword"] = "left leave leaving dejo"
 NEGATED = {"appetite": {"normal": "none", "less": None, "none": "normal"}}

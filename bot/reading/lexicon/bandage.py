@@ -4,7 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "wetword": "wet soaked soaking damp drenched soggy sodden saturated moist sopping splashed mojado mojada mojo mojaron empapado empapada empapo humedo humeda mojadito humedecio "
-    "soaked_through peed_on dunked puddle moja mojando soaking_wet waterlogged drooled encharcado orino",
+    "soaked_through dunked puddle moja mojando soaking_wet waterlogged drooled encharcado orino",
     "slipword": "slipped slip slipping slid slides sliding fell fallen come_off came_off coming_off off loose moved down falling_off fallen_off slipping_down ridden shifted undone unravelled unraveled unraveling unwrapping "
     "unwrapped bunched twisted half_off hanging hangs rolled ripped torn tore shredded chewed ate removed gone shifted_down loosened unravelling pulled_off "
     "resbalo resbalado deslizo deslizado recorrio recorrido bajo bajado suelto suelta solto flojo floja aflojo cayo caido caida zafo movio corrio corrido arranco quito quitado quita deshizo desbarato chueca rompio rodo "

@@ -48,7 +48,8 @@ RULES = {
     lots|lot|loads|tons|so_much|mucha|muchisima|harta|much|bastante ~ of? blood|sangre -<notwoundblood> -<neg>
     = bleeding heavy @incision
     pouring|gushing|spurting|chorreando
-    wont|doesnt|cant|hasnt|not|no ~ stop|stopped|stopping|para|detiene -<vomit> -<lick>
+    it|just|still|but|y|pero wont|doesnt|cant|hasnt|isnt|not|no ~ stop|stopped|stopping|para|detiene -<vomit> -<lick> -<cryout>
+    ^ wont|doesnt|cant|hasnt|isnt stop|stopped|stopping
     = bleeding slow
     <dripword> ~3 <bleedword> -<notwoundblood> -<pour>
     <bleedword> ~3 <dripword> -<notwoundblood> -<pour>

@@ -38,11 +38,11 @@ CLASSES = {
         dehiscence erythema edema oedema lethargy anorexia nausea haematoma hematoma crepitus
         """,
     "alarm": """
-        worried worry worrying concerned concern scared weird strange odd wrong emergency help
-        bad badly awful horrible terrible dying dead dies urgent hurry worse serious lump bump lumps cyst
+        worried worry worrying concerned concern scared weird strange wrong emergency help
+        bad badly awful horrible terrible dying dead dies urgent hurry worse serious cyst
         odd_looking funny_looking not_right isnt_right doesnt_look_right something_wrong mal raro rara
         rarito rarita preocupa preocupada preocupado preocupados urgente emergencia ayuda auxilio
-        grave muere muriendo muerto muerta horrible fea peor bulto bola extrano extrana
+        grave muere muriendo muerto muerta horrible fea peor extrano extrana
         feo malo mala malito malita poison poisoned veneno envenenado envenenada infection infected
         infeccion infectada infectado broken broke roto rota quebro fractura fracture not_himself
         not_herself paralyzed paralysed paralizado paralizada shock allergic alergica alergia
@@ -70,6 +70,13 @@ CLASSES = {
         despues me_falto hates hated refused refuses cant nothing imposible impossible wont skipeamos
         gave_up saltamos salte no_deja no_quiere nadie_pudo unable struggle_too ni_de_chiste
         """,
+    "afterzero": "since today tonight at all so yet in for this desde hoy en hace all_day still ayer "
+    "todo this_morning",
+    "reported": "told said says reckons reckoned thought thinks swore claimed dijo dice dicen "
+    "dijeron juraba jura cree asegura",
+    "ownbody": "thumb finger fingers hand hands back head stomach tummy knee leg arm foot heart "
+    "throat chest nose eyes nerves thumbs wrist blood dedo mano espalda cabeza estomago rodilla "
+    "pierna brazo pie corazon garganta pecho nariz ojos sangre panza",
     "both": "both both_of_them both_meds the_two las_dos los_dos ambas ambos everything all_his_meds "
     "all_her_meds todas_sus todos_sus all_the_meds todo both_his both_her all_of_them",
     "numword": " ".join(

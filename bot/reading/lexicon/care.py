@@ -14,9 +14,9 @@ CLASSES = {
         carpro* gabap* melox* carprofen carprofeno gabapentin gabapentina meloxicam robenacoxib firocoxib grapiprant
         deracoxib tramadol amantadine amantadina buprenorphine trazodone trazodona cephalexin
         cefalexina amoxicillin amoxicilina clindamycin clindamicina doxycycline doxiciclina
-        enrofloxacin enrofloxacina metronidazole metronidazol rimadyl_like injection shot
+        enrofloxacin enrofloxacina metronidazole metronidazol injection shot
         methocarbamol omeprazole famotidine maropitant prednisone calmante sedative
-        """.replace("rimadyl_like ", ""),
+        """,
     "humanmeds": """
         paracetamol acetaminophen acetaminofen ibuprofen ibuprofeno aspirin aspirina aspirins naproxen
         naproxeno diclofenac diclofenaco ketorolac ketorolaco codeine codeina antidepressant
@@ -30,14 +30,14 @@ CLASSES = {
         medicina_de_humano medicina_de_humanos medicina_humana medicinas_de_gente
         pastillas_de_gente medicina_para_la_presion anticonceptivas beta_blockers betablockers
         statins my_tablets my_pills my_meds my_medication my_medicine my_own_tablets my_own_pills
-        my_antidepressants my_adhd adderall_like cold_medicine cold_and_flu flu_tablets
+        my_antidepressants my_adhd cold_medicine cold_and_flu flu_tablets
         cough_syrup cough_medicine my_painkillers my_anxiety mis_pastillas mi_medicina
         mis_medicinas mi_medicamento mi_pastilla vape edible edibles weed marihuana marijuana
-        nicotine benadryl_like antihistamine my_vitamins grandmas_pills wifes_pills husbands_pills
+        nicotine antihistamine my_vitamins grandmas_pills wifes_pills husbands_pills
         mums_tablets moms_pills dads_pills nans_tablets grans_tablets husbands_tablets wifes_tablets
         mothers_pills mothers_tablets fathers_pills fathers_tablets sleepers
         pastillas_de_mi pastilla_de_mi medicina_de_mi medicinas_de_mi clonazepam
-        """.replace("adderall_like ", "").replace("benadryl_like ", ""),
+        """,
     "wound": """
         wound wounds incision incisions cut scar stitch stitches staple staples suture sutures
         surgical_site surgery_site op_site surgery_area incision_site incisión seam line

@@ -16,7 +16,7 @@ CLASSES = {
         no_perdon no_espera no_wey no_guey no_lo_puedo_creer no_termina_de no_manchen sin_querer
         no_sabemos no_sabia no_nomas no_hay_diferencia no_hay_quien no_quiero_molestar no_vi
         no_vimos no_me_gusta no_tan_bien no_muy_bien no_del_todo sin_pedos sin_broncas
-        sin_quejarse sin_chistar sin_protestar
+        como_si_nada sin_quejarse sin_chistar sin_protestar
         """,
     "denial": "no_es_que no_es_cierto_que no_era_que no_fue_que nunca_no no_porque no_vayan_a_creer",
     "stopneg": "pero solo solamente nomas sino excepto aunque porque hasta desde despues "
@@ -34,7 +34,7 @@ CLASSES = {
     "be": "es esta estan estaba estuvo sigue siguen anda andaba quedo se_ve se_ven se_mira "
     "luce parece tiene trae traia ve veo noto noté amanecio desperto salio puso pusieron "
     "veia vi estar siendo sido",
-    "patient": "el ella lo la le perro perra perrito perrita perrhijo gato gata gatito gatita "
+    "patient": "ella lo la le perro perra perrito perrita perrhijo gato gata gatito gatita "
     "michi mishi michito peludo peluda cachorro cachorra gordo gorda flaco bebe mascota "
     "lomito paciente chiquito chiquita animalito minino minina firulais pobrecito pobrecita",
     "person": """

@@ -6,24 +6,25 @@ CLASSES = {
     "gave": """
         gave given give giving get got gets took taken take takes taking had has_had swallowed
         administered popped medicated dosed dosing ate eaten administer
-        di dio dimos dieron dado dando doy damos tomo tomado tomo_se toma tomando trago comio
+        di dio dimos dieron dado dando doy damos tomo tomado toma tomando trago comio
         comido administre administro administramos suministre
-        """.replace("tomo_se ", ""),
+        """,
     "hid": "cheese ham peanut_butter chicken hidden hid hide wrapped crushed crush butter treat sausage pate "
     "queso jamon salchicha escondida escondido pollo sneaked snuck slipped mixed pill_pocket pocket escondi camuflada",
     "spat": "spat spit spits spitting spitted spat_out spit_out escupio escupe escupio_todo escupido "
     "escupiendo escupi escupia escupió vomita_la spits_out",
     "refuse": "refused refuses refuse refusing rejected rejects rechazo rechaza nego niega negaba",
-    "twice_": "twice two_times double doubled doubles dos_veces doble 2_times",
+    "twiceword": "twice two_times double doubled doubles dos_veces doble 2_times",
 }
 
 RULES = {
     "dose": """
     = given
     <meds> ~3 in|down|given|done|taken|swallowed|eaten|gone|adentro|dada|dadas|dado|dados|tomada|tomadas|administrada|administrado|administrados|listo|lista|listas|ok|fine|good
-    <gave> ~4 <meds>
+    <gave>|had|having ~4 <meds>
     <meds> ~4 <gave>
-    gave|give|fed|di|dimos|doy|dio|gives ~ it|him|her|them|las|los|lo|la|le|se -<human>
+    gave|give|fed|gives ~ it|him|her|them -<human> -<food>
+    le|la|lo|las|los|se di|dimos|doy|dio|dieron|dado|damos -<human>
     took|taken|tomo|trago|swallowed it|them|well|fine|his|her|la|lo|las|los -<objectword>
     le|se|ya la|lo|las|los|le di|dimos|dio|tomo|trago|comio
     ya se la|lo|las|los? ~ tomo|trago|comio|di|dimos|dio|paso
@@ -48,7 +49,7 @@ RULES = {
     wolfed|gobbled|scoffed|ate|devoro|comio ~ it|them|la|lo|todo|down
     = missed
     forgot|forgotten|missed|skipped|skip|miss|olvido|olvide|olvidamos|olvidaron|omiti|omitimos|salte|saltamos|olvidaba|olvidado ~5 <meds>|dose|dosis|give|dar|darle
-    <meds> ~3 forgot|forgotten|missed|skipped|olvido|olvide|paso|late_forgot
+    <meds> ~3 forgot|forgotten|missed|skipped|olvido|olvide|paso
     <neg> ~3 give|given|gave|di|dado|dimos|dio|got|gotten|administer|administered ~3 <meds>
     <neg> ~2 had|taken|received|tomado ~3 <meds>
     ran|run out of ~ <meds>
@@ -57,7 +58,6 @@ RULES = {
     no ~ <meds> ~ left|today|tonight|yet|hoy
     se acabo|acabaron|termino ~ <meds>
     out of ~ <meds>
-    vomito no
     = missed @dose
     forgot|forgotten|missed|skipped|olvido|olvide|olvidamos|olvidaron
     not|havent|hasnt|didnt|no|aun|todavia ~ yet|given|had|gave|give|dado|di|darle|todavia
@@ -93,8 +93,7 @@ RULES = {
     bit me|us
     = vomited_up
     <vomit> ~4 <meds>
-    <meds> ~5 <vomit> -<other>
-    <vomit> ~2 it up|again|straight|right|minutes|after @x
+    <meds> ~5 <vomit>
     brought|threw|threw_up|coughed ~3 <meds> ~ up|back
     <meds> ~~ came|come back? up|out
     <meds> ~~ vomit|vomited|puked|threw_up|vomito|devolvio|regreso|guacareo
@@ -108,7 +107,7 @@ RULES = {
     brought|threw ~ it|them back? up
     <vomit> ~3 after|despues|luego|later
     = doubled
-    <twice_> ~4 <meds>|dose|dosis
+    <twiceword> ~4 <meds>|dose|dosis
     two|double|2|doble|dos|extra|second|otra|another|segunda ~ dose|doses|dosis
     <meds> ~4 twice|double|doble|dos_veces -<interval>
     gave|given|had|got|dio|di|dimos|tomo|took|dieron ~3 twice|double|doble -<interval>
@@ -131,7 +130,7 @@ RULES = {
     gave|dio|di|dimos|given ~ again|another|otra|otro|otra_vez
     also|already|tambien|ya gave|given|dio|dado
     two|2|dos instead|by|en|por ~ of|mistake|accident|lugar|vez|error
-    """.replace("    <vomit> ~2 it up|again|straight|right|minutes|after @x\n", "").replace("    vomito no\n", "").replace("|late_forgot", ""),
+    """,
 }
 
 CLASSES["human"] = "paracetamol ibuprofen aspirin ibuprofeno aspirina"

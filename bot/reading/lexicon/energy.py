@@ -16,16 +16,16 @@ CLASSES = {
         """,
     "quietword": """
         quiet quieter subdued sleepy sleepier drowsy groggy dozy dopey woozy tired sleeping_a_lot sleeping_more
-        mellow calm_quiet sedate sedated spaced_out spacey out_of_it zonked sleeping_lots slow_ less_active
+        mellow sedate sedated spaced_out spacey out_of_it zonked sleeping_lots less_active
         bit_flat a_bit_flat bit_down bit_off off_colour off_color slept_all sleeping_most quietish dazed doped loopy stoned high_as_a_kite wobbly mopey
         adormilado adormilada dormilon dormilona somnoliento somnolienta cansado cansada tranquilo_de_mas
         calladito calladita apagadito apagadita adormecido adormecida atontado atontada mareado mareada
         borrachito borrachita sedado sedada amodorrado amodorrada modorro modorra dormido dormida duerme_mucho
         dormidito dormidita sonoliento medio_dormido medio_dormida zombi apachurrado tristón triston tristona
         triste sad grogui drugged hungover knackered pooped_out shattered sleeps
-        """.replace("slow_ ", "").replace("calm_quiet ", ""),
+        """,
     "lethargicword": """
-        lethargic lethargy listless limp_all lifeless floppy weak weakness very_flat flat_as unresponsive_ish depressed
+        lethargic lethargy listless lifeless floppy weak weakness very_flat flat_as depressed
         obtunded no_energy zero_energy no_interest withdrawn dull apathetic lacklustre like_a_rag_doll wet_dishcloth
         rag_doll ragdoll limp_as prostrate sluggish no_life wiped_out very_weak letargico letargica
         letargo decaido decaida decaimiento desganado desganada apatico apatica apagado apagada
@@ -33,16 +33,16 @@ CLASSES = {
         aguadito aguadita achicopalado achicopalada tirado tirada desvanecido_poco deprimido deprimida
         postrado postrada echado_todo flojito flojita guango lánguido languido languida agotado agotada exhausted
         bajoneado bajoneada caido_de_animo caida_de_animo como_trapo
-        """.replace("limp_all ", "").replace("unresponsive_ish ", ""),
+        """,
     "collapseword": """
         collapse collapsed collapses collapsing collapsd passed_out passes_out passing_out pass_out fainted faints fainting faint
         blacked_out unconscious unresponsive nonresponsive non_responsive comatose lost_consciousness keeled_over
-        keels_over syncope syncopal coma_state moribund knocked_out_cold lights_out
+        keels_over syncope syncopal moribund knocked_out_cold lights_out
         desmayo desmaya desmayado desmayada desmayando desmayó desvanecio desvanece desvanecido desvanecida
         desvanecimiento inconsciente colapso colapsado colapsada desplomo desploma desplomado desplomada
         se_fue_de_lado perdio_el_conocimiento perdio_el_sentido perdio_la_conciencia no_reacciona no_responde
-        se_nos_va desplomó privado_sin sincope desfallecio
-        """.replace("coma_state ", "").replace("privado_sin ", ""),
+        se_nos_va desplomó sincope desfallecio
+        """,
 }
 
 RULES = {
@@ -107,7 +107,7 @@ RULES = {
     <neg> ~2 wake|waking|rouse|roused|awaken|woken|woke|wakes|despierta|desperto|despertar|despertamos|reacciona|reaccionando|responde|respond|responding|responsive|responds ~ up|him|her|at|to|all? -<sleepwell>
     = collapsed
     <collapseword>
-    legs|legs_|patas|hind ~3 buckled|buckle|gave|give|doblaron|fallaron|doblan|aflojaron ~ way|out?
+    legs|patas|hind ~3 buckled|buckle|gave|give|doblaron|fallaron|doblan|aflojaron ~ way|out?
     gave|give way ~ and|he|she fell
     fell|falls|drops|dropped|flops|flopped|went|slumped|crumpled ~3 over|down|flat ~4 unconscious|wont|cant|limp|not|unable
     went|gone|goes|totally|completely|suddenly|all limp

@@ -95,6 +95,9 @@ RULES = {
     hot|cold water|bottle|compress|pack
     tea towel|time|break|cup
     cup of tea
+    disculpen|disculpe|perdon|perdonen ~2 molestia|molestias
+    nobody|noone|no_one|nadie ~2 hurt|injured|lastimado
+    thank|thanks|gracias ~ bother
     puts|put ~ down my|the tea|cup|kettle
     my|the tea down
     stool softener

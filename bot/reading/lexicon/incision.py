@@ -90,7 +90,7 @@ RULES = {
     <seepword> -<bandageword> -<eyes> -<dryword>
     = pus
     <pusword> -<notpus>
-    <puscolour> ~3 <goo> ~ -<vomitctx>
+    <puscolour> ~3 <goo> -<vomitctx>
     <goo> ~3 <puscolour> -<vomitctx>
     <wound> ~5 yellow|green|amarillo|amarilla|verde|cream|creamy|gunk|gunky|goo|verdoso|amarillento
     yellow|green|amarillo|verde|creamy|thick|espeso|verdoso ~3 <wound>
@@ -130,7 +130,7 @@ RULES = {
     bone|metal|plate|screw|pin|hueso|placa|tornillo|clavo|muscle|fierro ~3 showing|exposed|visible|out|sticking|through|expuesto|expuesta|salido|salida|poking|asoma|asomando|ve|protruding|fuera|afuera
     exposed|expuesto ~2 bone|metal|plate|hueso|implant|muscle|tissue|tendon
     se ve|ven|mira|asoma|alcanza ~4 hueso|placa|tornillo|carne|musculo|metal|adentro|clavo|tejido|tornillos|fierro|grasa|carnita
-    """.replace(" ~ -<vomitctx>", " -<vomitctx>"),
+    """,
 }
 CLASSES["bloodything"] = "bandage vetwrap collar leash lead towel poop poo pee wee stool urine red_spots popo pipi"
 CLASSES["healing"] = "zzy"

@@ -5,8 +5,8 @@ from __future__ import annotations
 CLASSES = {
     "limpword": "limp limps limped limping limpin lame lameness hobble hobbles hobbling hobbled hobbly gimpy gimp gimping "
     "hitch favoring favouring favors favours favoured favored cojea cojeando cojeo cojera coja cojo cojito cojita cojear "
-    "renguea rengueando renquea renqueando renco renga rengo cojeaba limpy wonky lopsided toe_dragging nwb_partial ginger gingerly "
-    "renguera claudica claudicacion renguear tentative".replace("nwb_partial ", ""),
+    "renguea rengueando renquea renqueando renco renga rengo cojeaba limpy wonky lopsided toe_dragging ginger gingerly "
+    "renguera claudica claudicacion renguear tentative",
     "bear": """
         weight weight_bearing weightbearing weightbear bear bears bearing use uses using used walking_on standing_on stand_on
         stands_on walk_on walks_on walked_on walkin_on put_weight putting_weight puts_weight put_it_down putting_it_down puts_it_down
@@ -17,8 +17,8 @@ CLASSES = {
     "threeleg": """
         three_legs 3_legs three_legged 3_legged three_legs_only tripod tripoding tripodding hopping hops hop hopped
         tres_patas 3_patas tres_patitas 3_patitas brinquitos brincando_en nwb non_weight_bearing nonweightbearing
-        non_weightbearing 3_legger on_three on_3 three_pawed saltitos leg_lame_10 leg_up
-        """.replace("leg_lame_10 ", ""),
+        non_weightbearing 3_legger on_three on_3 three_pawed saltitos leg_up
+        """,
     "toetouch": """
         toe_touching toe_touch toe_touches toe_touched toetouching toe_tap toe_taps toe_tapping tip_toe tip_toes tiptoe tiptoes tip_toeing tippy_toes
         tippy_toe tiptoeing ttwb toe_touch_weight toes_down puntita puntitas de_puntitas la_puntita de_puntas
@@ -88,7 +88,7 @@ RULES = {
     wont|doesnt|isnt|not|no|refuses|still_not|hasnt ~ use|using|used|usa|usar|usado|uses ~3 leg|it|foot|paw|pata|patita|pierna|la|limb|at
     non weight bearing|weightbearing
     nada|cero|zero ~2 apoyo|weight|peso|carga
-    ni ~ apoya|pisa|la
+    ni ~ apoya|pisa
     on|getting|walking|about|en|anda|camina|con ~3 three|3|tres ~ legs|patas|paws|patitas|legged
     leg|pata|patita ~2 useless|inutil|dragging|drags|arrastra|arrastrando
     drags|dragging|arrastra|arrastrando ~3 leg|foot|paw|pata|patita|pierna|limb|it
@@ -97,10 +97,10 @@ RULES = {
     never|not ~ once ~ touches|touched
     lame 10
     = none @mobility @weight_bearing
-    not at all|yet
-    nada|para_nada|nothing
-    ^ <neg> ~ yet|todavia|nada
-    lo|la <neg> ~ apoya|usa|pisa
+    ^ not at all|yet
+    ^ nada|nothing $
+    ^ <neg> ~ yet|todavia $
+    ^ lo|la <neg> ~ apoya|usa|pisa
     = none sudden
     suddenly|sudden|de_repente|de_pronto|de_golpe|overnight|out_of_nowhere|all_of_a|subito|subitamente|abruptly|de_la_nada|acute|acutely ~~ <threeleg>
     suddenly|sudden|de_repente|de_pronto|de_golpe|overnight|out_of_nowhere|subitamente|abruptly|de_la_nada|acute ~~ <neg> ~3 <bear>
@@ -117,7 +117,7 @@ RULES = {
     "mobility": """
     = better
     walking|walks|moving|moves|mobility|leg|camina|caminando|gait|limp|limping|pata|anda|knee ~5 better|mejor|easier|improved|improving|stronger|steadier|mejorando|mejorado|smoother|faster|progress
-    better|mejor ~2 on|than|que|each|every|cada|day|dia ~3 leg|yesterday|ayer|day|dia|week|last|before|antes|it -<wound> -<swell>
+    better|mejor ~2 on|than|que ~3 leg|it -<wound> -<swell>
     less ~ limp|limping|lame|stiff|wobbly
     limping|limps|cojea|limp less|menos
     using ~3 more
@@ -126,14 +126,14 @@ RULES = {
     improving|getting_stronger|going_from_strength
     putting|puts ~ more weight
     more weight|steady|confident|stable
-    = better @mobility @weight_bearing
+    = better @mobility @weight_bearing @walk @mishap
     better|mejor|improving|mejorando|improved|mejoro|stronger|progress|mejorcito|mejorcita|avanzando
     = same
     walking|walks|walkin|moving|mobility|leg|camina|caminando|limp|limping|gait|anda|cojea|pata|about|getting_about ~4 <samey> -better -mejor
     <samey> ~2 limp|walking|mobility|leg|gait
     no_change|no_changes|no_difference|sin_cambios|sin_cambio ~3 leg|limp|walking|walk|mobility|walks|pata|moving|moves|camina
     <neg> ~2 worse|peor ~2 than|que|for ~ before|antes|ayer|yesterday|it
-    = same @mobility @weight_bearing
+    = same @mobility @weight_bearing @walk @mishap
     <samey>
     no_change|no_changes|sin_cambios|sin_cambio|no_different
     = same @mishap
@@ -143,7 +143,6 @@ RULES = {
     worse|peor|more|mas ~ on|lame|limping|limp|limpy|coja|cojo|wobbly|stiff|cojera|unsteady|hobbly -<neg>
     limping|limps|limp|cojea|cojeando|lame ~2 more|mas|again|otra_vez|de_nuevo
     limping|limps|cojea|lame ~2 more|mas than|que
-    worse|peor ~2 than|que|from|each|every|cada ~2 yesterday|ayer|last|week|before|antes|day|dia|antier|sunday|monday|tuesday|wednesday|thursday|friday|saturday|wk|semana|morning|was -<wound> -<swell> -<bruiseword>
     using ~3 less
     apoya|usa|pisa menos
     less weight
@@ -151,9 +150,9 @@ RULES = {
     setback|retroceso|step backwards
     camina|anda|cojea|apoya ~2 peor
     more of a limp|hitch
-    was|were|used|been|had ~3 walking|walkin|fine|better|good|using|on|doing ~~ now|today|but ~4 <threeleg>|limping|wont|cant|worse|lame|not
+    was|were|used|been|had ~3 <bear>|walking|walkin|fine|better|good|using|on|doing ~~ now|today|but ~4 <threeleg>|limping|wont|cant|worse|lame|not
     caminaba|apoyaba|estaba|andaba ~2 bien|mejor|normal ~~ pero|hoy|ahora|ya ~4 cojea|no|peor|cojeando
-    = worse @mobility @weight_bearing
+    = worse @mobility @weight_bearing @walk @mishap
     worse|peor|worsened|empeoro|deteriorated|empeorando|peorcito|peorsito
     """,
 }

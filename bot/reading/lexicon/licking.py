@@ -16,17 +16,18 @@ CLASSES = {
     "surgery surgery_site lesion ella_misma op_site hip cadera paw zona puntadas",
 }
 
+CLASSES["at_place"] = CLASSES["at_wound"].replace("bandage it leg", "bandage leg")
+
 RULES = {
     "licking": """
     = yes
     <lick> ~4 <at_wound>|himself|herself|there
     <at_wound> ~3 <lick>
-    <chew> ~3 <at_wound> -<coneword>
-    keeps|keep|kept|constantly|always|wont|started|caught|sigue|anda|siempre|seguia ~3 <lick>
+    <chew> ~3 <at_place> -<coneword> -<meds>
+    keeps|keep|kept|constantly|always|started|caught|sigue|anda|siempre|seguia ~3 <lick>
     caught|catch|cache|pesque|encontre ~3 <chew> ~3 <at_wound>
     se|le|la ~ <lick> -<food>
     se muerde|mordio|rasca|rasco|arranca|arranco|jala|jalo|mordisquea ~3 puntos|herida|venda|vendaje|pata|ahi|grapas
-    no licking|lick|lame|lamer ~ but|pero @x
     <lick> ~3 constantly|nonstop|lot|mucho|todo|non_stop|like_mad|obsessively
     ^ <lick> $
     got|gets|getting ~ at ~ his|her|the <at_wound>
@@ -42,7 +43,7 @@ RULES = {
     <neg> ~ interested|bother|bothered|bothering|touching|touched|interest|pela|toca|tocado|hace_caso ~3 <at_wound>
     not|isnt|hasnt|doesnt|no ~2 <lick>
     not|hasnt|isnt ~2 <chew> ~ at? <at_wound>
-    """.replace("    no licking|lick|lame|lamer ~ but|pero @x\n", ""),
+    """,
 }
 
 NEGATED = {"licking": {"yes": "no", "no": "yes"}}

@@ -9,33 +9,34 @@ RULES = {
     ^ wil|whens|hows|whats|whys
     should|shall i|we
     do|can|could|may i|we
-    ^ what|which|who|whose
-    ^ how
+    ^ what|which|who|whose is|are|should|do|does|can|could|if|about|would|will|to|time|kind|happens|now|else|did
+    ^ what|which|who & <askmark>
+    ^ how is|are|should|do|does|can|could|would|will|much|long|many|often|soon|far|to|come|bad & <askmark>
     what do|should|can|to|if|now|about|happens
     what shall|would|could
     ^ when|where can|should|do|does|will|is|are|could|would|shall
-    ^ when|where
+    ^ when|where & <askmark>
     when can|should|will|does|do
     how long|soon|much|many|often|far|do|can|should|will|bad|late|early|come
     is|are it|that|this|these normal|ok|okay|bad|alright|fine|safe|right|usual|common|expected|serious|dangerous|wrong|enough|too|worrying|good|worry|correct|anything
     is|are normal|ok|okay|bad
     that normal|ok $
-    normal $ -<question>
     is ~3 something|anything i|we|to
     any advice|tips|ideas|suggestions|thoughts|guidance
     wondering|wonder|asking|ask|know|sure|tell if|whether|how|when|what
     let me know if|whether|what|when|how
     need|want to know
-    worried? should
+    worried should
     puedo|puede|podemos|debo|debemos|deberia|deberiamos|puedes|pueden|se_puede & <askmark>
-    ^ puedo|debo|podemos|debemos|deberia|sera|cuando|cuanto|cuanta|cuantos|cuantas|cual|cuales|donde
+    ^ puedo|debo|podemos|debemos|deberia|sera|cuanto|cuanta|cuantos|cuantas|cual|cuales
+    ^ cuando|donde|como & <askmark>
     ^ como ~ hago|hacer|le|puedo|se|lo|la
     ^ que hago|hacemos|debo|puedo|podemos|sigue|pasa|tan|me|hacer|tal
     que hago|hacemos|debo|puedo
     es|sera|seria|eso|esto|esta normal|malo|grave|bueno|seguro|peligroso|comun & <askmark>
-    ^ es|sera|seria|esta|y? normal|malo|grave|comun|bien
+    ^ es|sera|seria normal|malo|grave|comun|bien
     ^ es|sera que? normal|malo|grave|comun
-    cuando puedo|puede|podra|debo|toca|tengo|vuelve|le|se
+    cuando puedo|puede|podra|debo|toca
     cuanto|cuanta tiempo|tarda|dura|falta|debo|le|agua
     tengo|hay que & <askmark>
     le doy|pongo|quito|cambio|repito|vuelvo & <askmark>
@@ -78,6 +79,14 @@ RULES = {
     <denyword>
     = thought
     <thought>
+    straight as ~ die|arrow|pencil|rod
+    esta ~ derecha|recta|derechita
+    = general
+    a|any|every|all|un|una|los|las cat|cats|dog|dogs|perro|gato|gatos|perros who|that|que|which
+    in my country
+    = since_not
+    <sincenot>
+    but|pero not|none|nothing|no|nada since|desde
     = far_past
     <farpast>
     = near_past

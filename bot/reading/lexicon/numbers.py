@@ -6,12 +6,12 @@ NUMBERS: dict[str, float] = {}
 for _line in (
     "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen "
     "fifteen sixteen seventeen eighteen nineteen twenty",
-    "cero uno dos tres cuatro cinco seis siete ocho nueve diez once doce trece catorce quince "
+    "cero uno dos tres cuatro cinco seis siete ocho nueve diez once_es doce trece catorce quince "
     "dieciseis diecisiete dieciocho diecinueve veinte veintiuno veintidos veintitres "
     "veinticuatro veinticinco veintiseis veintisiete veintiocho veintinueve",
 ):
     NUMBERS.update({word: float(value) for value, word in enumerate(_line.split())})
-NUMBERS.update({"un": 1.0, "una": 1.0, "a": 1.0, "an": 1.0, "fourty": 40.0, "veintiun": 21.0})
+NUMBERS.update({"un": 1.0, "una": 1.0, "a": 1.0, "an": 1.0, "fourty": 40.0, "veintiun": 21.0, "once_es": 11.0})
 TENS = {
     word: float(20 + 10 * index)
     for line in (

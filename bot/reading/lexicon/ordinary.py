@@ -1,5 +1,8 @@
-"""Ordinary words that lie one letter from ours and must not be repaired into them."""
+"""Ordinary words that lie close to ours and must not be repaired into them: plain, coma."""
 
 from __future__ import annotations
 
-ORDINARY: frozenset[str] = frozenset()
+from .ordinary_en import WORDS as _ENGLISH
+from .ordinary_es import WORDS as _SPANISH
+
+ORDINARY: frozenset[str] = frozenset(_ENGLISH.split()) | frozenset(_SPANISH.split())

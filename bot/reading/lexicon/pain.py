@@ -9,7 +9,7 @@ CLASSES = {
         wailing wails wailed yowling yowls yowled yowl agony excruciating unbearable grito grita gritando gritaba
         gritos gritar aulla aullando aullo aullidos aullaba chilla chillando chillo chillidos chillaba alarido alaridos
         berrea berreando agonia insoportable berridos bramando aullar chillar
-        """.replace("yelping_nonstop ", ""),
+        """,
     "whimper": """
         whimper whimpers whimpered whimpering whine whines whined whining whiny cry cries cried crying moan moans moaned
         moaning groan groans groaned groaning yelp yelps yelped yelping restless unsettled fidgety grimace grimacing

@@ -11,11 +11,11 @@ CLASSES = {
         popo popó caca cacas heces excremento evacuo evacua evacuado evacuar evacuando evacuacion
         evacuaciones defeco defeca defecado defecar defecando obro obra obrado del_dos del_2 popis
         popito hizo_del_dos del_baño_grande popocha cagar cago caga cagado cagada cagando deposicion
-        deposiciones materia_fecal no_twos pooey pooped_ ensucio number_twoed solids poopies cuita popito
-        """.replace("pooped_ ", ""),
-    "diarrhoea": "diarrhea diarrhoea diarrea diarreas diarea diahrrea diarhea diarhoea the_runs runs_ squits squitty the_trots runny_bum "
-    "runny_tummy upset_tummy_back scours churrias chorrillo soltura chorro_de_popo curso flojo_del_estomago suelto_del_estomago "
-    "suelta_del_estomago soltura chorreo cagalera churria colitis".replace("runs_ ", "").replace("upset_tummy_back ", "").replace("chorro_de_popo ", "").replace("curso ", ""),
+        deposiciones materia_fecal no_twos pooey ensucio number_twoed solids poopies cuita popito
+        """,
+    "diarrhoea": "diarrhea diarrhoea diarrea diarreas diarea diahrrea diarhea diarhoea the_runs squits squitty the_trots runny_bum "
+    "runny_tummy scours churrias chorrillo soltura flojo_del_estomago suelto_del_estomago "
+    "suelta_del_estomago soltura chorreo cagalera churria colitis",
     "constipated": "constipated constipation blocked_up backed_up bunged_up estrenido estrenida "
     "estrenimiento tapado tapada constipado estreñido",
     "runny": "runny loose soft watery liquid mushy sloppy squirty squishy soupy wet_poop mush pudding unformed puddle "
@@ -89,7 +89,6 @@ RULES = {
     cacas|popo|heces|popos blandas|sueltas|aguadas|liquidas|flojas
     hizo|hace|salio ~3 aguado|aguada|suelto|suelta|liquido|liquida|chorro
     got|has|have|having|had|with the runs|squits|trots
-    accident everywhere stool
     = loose @stool @bathroom
     runny|loose|watery|liquid|mushy|soft|aguada|aguado|suelta|suelto|liquida|blandita|blanda|floja|sloppy
     = bloody
@@ -99,7 +98,7 @@ RULES = {
     red ~3 <poo>
     <poo> ~3 red
     haematochezia|hematochezia
-    <blood> ~4 back_end|bum|bottom|butt|ano|anus|culo|colita|rear|rectum|recto|backside|ass
+    <blood> ~4 back_end|bum|bottom|butt|ano|anus|culo|colita|rear|rectum|recto|backside|ass -<wound>
     <poo> ~4 roja|rojo
     = bloody @stool
     blood|bloody|sangre|bloods|red|sangrita -<pee>
@@ -117,11 +116,10 @@ RULES = {
     hard_time|trouble|difficulty|painful|problema|problemas|dificultad|dolor|trabajo|hurts|cries|crying|llora|grita|yelps ~4 <poo> -<neg_strain>
     <poo> ~3 painful|hurts|cries|crying|hard_time|dolor|llora|duele
     le cuesta ~3 <poo>|baño|evacuar
-    <strain> ~ nothing|nada|comes|sale @x
     = straining @stool @bathroom
     strain|strains|straining|strained|puja|pujando|pujo|pushing|pushes|esfuerzo|tenesmus -<pee>
     hunch*|squat* ~~ nothing|nada -<pee>
-    """.replace("    <strain> ~ nothing|nada|comes|sale @x\n", "").replace("    accident everywhere stool\n", ""),
+    """,
 }
 
 CLASSES["yucky"] = "runny loose watery bag bags eat eats"

@@ -8,13 +8,13 @@ CLASSES = {
         seroma fluid_pocket pocket_of_fluid lump_of_fluid effusion tumefaction swollen_up distended_leg
         hinchado hinchada hinchazon hincho hincha hinchadito hinchadita hinchando hinchó hinchados hinchadas inflamado
         inflamada inflamo inflama inflamacion inflamadito inflamadita inflamando inflamados edema bolsita_de_liquido bola_de_agua
-        bolsa_de_liquido seroma abultado abultada boludo abotagado tumefacto balloon_leg bulge bulging inchado inchada inchazon chipote
-        """.replace("balloon_leg ", "").replace("distended_leg ", ""),
+        bolsa_de_liquido seroma abultado abultada boludo abotagado tumefacto bulge bulging inchado inchada inchazon chipote
+        """,
     "bruiseword": """
         bruise bruises bruised bruising ecchymosis ecchymoses contusion haematoma hematoma black_and_blue purple violet
         moreton moretones moreteado moreteada amoratado amoratada morado morada morados moradas moradito moradita hematoma hematomas
-        cardenal cardenales moretoncito moretoncitos equimosis negro_y_azul violaceo violeta yellowish_bruise
-        """.replace("yellowish_bruise", ""),
+        cardenal cardenales moretoncito moretoncitos equimosis negro_y_azul violaceo violeta 
+        """,
     "sizeword": "golf_ball tennis_ball grapefruit orange balloon baseball softball melon fist egg lemon apple pelota globo toronja naranja limon "
     "mandarin tangerine plum peach football huevo manzana mandarina durazno nectarine potato papa melon doorknob",
     "notswell": "belly tummy stomach abdomen panza barriga estomago vientre gums balls mattress",

@@ -9,9 +9,9 @@ CLASSES = {
         piss pissed pisses pissing void voided voiding micturate number_one number_ones number_1 no_1 pp wiz
         pipi pis pipí orina orino orinar orinado orinando orinas pipis chis chi meo mea meado meada meando
         mear hizo_del_uno del_uno pishar pisha pisho micciono miccion micciones micciona hacer_del_uno
-        bladder vejiga weewees cocked_his_leg cocked_leg cocks_his_leg pp_ passed_water passing_water pass_water
+        bladder vejiga weewees cocked_his_leg cocked_leg cocks_his_leg passed_water passing_water pass_water
         pichi hacer_chis waterworks peepees pishi lifted_his_leg anuria anuric
-        """.replace("pp_ ", ""),
+        """,
     "accidentword": """
         accident accidents accidente accidentes leaked leaking leaks leakage dribble dribbled dribbling
         dribbles incontinent incontinence incontinencia incontinente puddle puddles wet_the_bed wet_himself wet_herself

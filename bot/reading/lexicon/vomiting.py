@@ -5,19 +5,19 @@ from __future__ import annotations
 CLASSES = {
     "vomit": """
         vomit vomits vomited vomiting vomitted vomitting vom vomming vommed puke pukes puked puking barf
-        barfs barfed barfing throw_up throws_up threw_up throwing_up thrown_up thrown_up_ throwup upchucked upchuck
+        barfs barfed barfing throw_up throws_up threw_up throwing_up thrown_up throwup upchucked upchuck
         chucked_up chucking_up chucks_up chuck_up hurled hurling spewed spewing spew brought_up bringing_up
         brings_up bring_up heaved_up coughed_up_food regurgitated regurgitates regurgitating regurgitate
-        been_sick was_sick being_sick got_sick getting_sick sicked_up sick_up sicky emesis emetic blew_chunks
+        been_sick was_sick being_sick got_sick getting_sick sicked_up sick_up sicky emesis blew_chunks
         vomito vomita vomitaba vomitando vomitado vomitar vomitos vomitó vomitona vomite vomitivo guacareo guacarea
         guacara guacareando basqueo basquea volvio_el devolvio devuelve devolviendo volvio_el_estomago
         devolvio_el regreso_la_comida regreso_su regreso_todo arrojo arroja arrojando trasboco gomito gomita gomitado
         gomitando bomito bomitando bomitado echo_la_pota threw_it_up tossed_his_cookies lost_his_lunch
-        lost_her_lunch parting_company pot_ deponer depuso buitreo lanzo_la_comida hacked_up_food sick_on_the
+        lost_her_lunch deponer depuso buitreo lanzo_la_comida hacked_up_food sick_on_the
         sick_in_the sick_all_over sick_everywhere sick_once sick_twice chundered chunder retched_up hairball
         emesed hacked_up came_back_up cant_keep_anything keep_anything_down keep_food_down keep_it_down keep_water_down keeping_anything_down
         keeping_food_down retiene_nada
-        """.replace("pot_ ", "").replace("thrown_up_ ", "").replace("parting_company ", "").replace("emetic ", ""),
+        """,
     "vomitstuff": "vomit puke sick bile barf vomito bilis yellow_foam white_foam espuma_amarilla foam espuma "
     "baba_amarilla",
 }
