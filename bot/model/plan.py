@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import re
 from datetime import date, datetime, time
-from typing import Annotated, Literal
+from typing import Annotated, Any, Final, Literal
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
-from pydantic import Field, field_validator, model_validator
+from pydantic import ConfigDict, Field, ValidationError, field_validator, model_validator
 
 from .protocol import Choice, ItemKind, Moment, Slug, SpanName, Species, Strict, Walks
+from .quantity import Quantity, figure
 from .text import Lang, Text, Words
 
 MedicineClass = Literal["antibiotic", "anti-inflammatory", "pain relief", "calming", "other"]
@@ -41,13 +43,37 @@ class Hours(Strict):
         return wall >= self.quiet_from or wall < self.quiet_to
 
 
-class Medicine(Strict):
+Route = Literal["mouth", "gums", "skin", "eyes", "injection"]
+_UNREAD: Final = {"en": "–", "es": "–"}
+_SAID_MG: Final = re.compile(r"(\d[\d.,]*)\s*mg\b(?!\s*/)", re.IGNORECASE)
+
+
+def _as_staff_may_write(schema: dict[str, Any]) -> None:
+    """For editors: what a line of shorthand, or the figures, make unnecessary."""
+    schema["required"] = ["name"]
+    schema["anyOf"] = [
+        {"required": ["sig"]},
+        {"required": ["every_hours", "first_dose", "days"]},
+        {"required": ["every_hours", "first_dose", "doses"]},
+    ]
+
+
+class Medicine(Quantity):
     """One medicine as the clinician ordered it; the bot never changes a dose.
 
     Slots are ``every_hours`` apart on the wall clock, from ``first_dose`` (local), for
-    ``days`` days. ``min_gap_hours``: two doses never come closer than this; two thirds
-    of the interval when the clinician did not say (common practice, clinic to confirm).
+    ``days`` days, or until ``doses`` are given. ``min_gap_hours``: two doses never come
+    closer than this; two thirds of the interval when the clinician did not say (common
+    practice, clinic to confirm). ``amount`` is made from the figures when it is left out.
+
+    ``as_needed``: given when the owner sees the need, at most ``every_hours`` apart; it
+    has no slots, so nobody is prompted. ``sig`` is the line as staff wrote it; it is
+    spelt out into the other fields when the order is read (``bot.plan.order``). ``use``
+    names what it is given for, where the medicines table has different limits.
+    ``confirmed_by``: who looked at what the table says about this medicine, and kept it.
     """
+
+    model_config = ConfigDict(json_schema_extra=_as_staff_may_write)
 
     name: Words
     amount: Text
@@ -57,6 +83,29 @@ class Medicine(Strict):
     days: Annotated[int, Field(ge=1, le=120)]
     min_gap_hours: Annotated[float, Field(gt=0, le=168)] | None = None
     with_food: bool = False
+    doses: Annotated[int, Field(ge=1, le=500)] | None = None
+    as_needed: bool = False
+    route: Route = "mouth"
+    use: Slug | None = None
+    sig: Words | None = None
+    confirmed: bool = False
+    confirmed_by: Words | None = None
+
+    @model_validator(mode="before")
+    @classmethod
+    def _spelt_out(cls, data: Any) -> Any:
+        if not isinstance(data, dict):
+            return data
+        if "days" not in data and _whole(data.get("doses")) and _whole(data.get("every_hours")):
+            data = {**data, "days": -(-data["doses"] * data["every_hours"] // 24)}
+        figures = {key: data[key] for key in Quantity.model_fields if key in data}
+        if "amount" in data or not figures:
+            return data
+        try:
+            words = Quantity.model_validate(figures).in_words()
+        except ValidationError:  # told by the fields themselves, at their lines
+            return {**data, "amount": _UNREAD}
+        return data if words is None else {**data, "amount": words}
 
     @field_validator("first_dose")
     @classmethod
@@ -65,10 +114,44 @@ class Medicine(Strict):
             raise ValueError("first_dose is the time on the patient's own clock, with no zone")
         return value
 
+    @model_validator(mode="after")
+    def _words_and_figures_agree(self) -> Medicine:
+        said = {
+            number
+            for words in (self.amount.en, self.amount.es)
+            for number in map(_number, _SAID_MG.findall(words))
+        }
+        if said and self.dose_mg is not None and round(self.dose_mg, 3) not in said:
+            raise ValueError(
+                f"amount says {figure(min(said))} mg, but the figures make "
+                f"{figure(self.dose_mg)} mg; leave amount out, or mend one of them"
+            )
+        if self.doses is not None and -(-self.doses * self.every_hours // 24) != self.days:
+            raise ValueError(
+                f"{self.doses} doses every {self.every_hours} hours are not {self.days} days; "
+                "leave days out, or doses"
+            )
+        return self
+
     @property
     def gap_hours(self) -> float:
         """Hours that must lie between two doses."""
         return self.min_gap_hours or round(self.every_hours * 2 / 3, 2)
+
+    @property
+    def is_confirmed(self) -> bool:
+        """Whether somebody has looked at what the medicines table says, and kept the order."""
+        return self.confirmed or self.confirmed_by is not None
+
+
+def _whole(value: object) -> bool:
+    return isinstance(value, int) and not isinstance(value, bool) and 0 < value <= 500
+
+
+def _number(written: str) -> float:
+    """1.5, 1,5 and 1,000 as people mean them."""
+    plain = re.sub(r",(?=\d{3}\b)", "", written.strip(".,")).replace(",", ".")
+    return float(plain) if plain.count(".") < 2 else -1.0
 
 
 class Resume(Strict):
@@ -88,6 +171,31 @@ class Move(Strict):
     at: datetime
     left: str
     doses: dict[str, Resume] = Field(default_factory=dict)  # by the medicine's name
+
+
+class WalkOverride(Strict):
+    """The clinician's own word on the walks, from ``from_day`` (days since surgery).
+
+    Either ``minutes`` of one walk (beyond the cap, too: it is the clinician's), or
+    ``change``: ``advance`` is one step more than last week whatever was told, ``hold``
+    the same as last week. ``outings`` a day stay so until they are changed again. The
+    following weeks go on from there by what is told. ``reason`` is read by the owner.
+    """
+
+    from_day: Annotated[int, Field(ge=0, le=400)]
+    minutes: Annotated[int, Field(ge=1, le=120)] | None = None
+    outings: Annotated[int, Field(ge=1, le=6)] | None = None
+    change: Literal["advance", "hold"] | None = None
+    author: Words
+    reason: Words
+
+    @model_validator(mode="after")
+    def _says_one_thing(self) -> WalkOverride:
+        if self.minutes is None and self.outings is None and self.change is None:
+            raise ValueError("say minutes, outings or change")
+        if self.minutes is not None and self.change is not None:
+            raise ValueError("say minutes or change, not both")
+        return self
 
 
 class Plan(Strict):
@@ -150,6 +258,7 @@ class Item(Strict):
     choices: tuple[Choice, ...] = ()
     med: str | None = None
     slot_at: datetime | None = None
+    walk: Text | None = None
 
 
 class Prompt(Strict):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Collection, Iterator
 from datetime import UTC, datetime, timedelta
 
@@ -126,6 +127,7 @@ def _occurrences(
     walks = plan.walks or protocol.walks
     filled: dict[int, Text] = {}
     found: list[Piece] = []
+    walk = _walk(activity, plan.patient)
     midnight = datetime.combine(plan.surgery, datetime.min.time())
     for day in days_of(activity, plan, protocol):
         minutes = walks.minutes_on(day)
@@ -145,6 +147,7 @@ def _occurrences(
                 asks=activity.asks,
                 text=text,
                 choices=activity.choices,
+                walk=walk,
             )
             found.append(Piece(due, rank, item, activity.id))
     return found
@@ -170,6 +173,15 @@ def _landing(plan: Plan, wall: datetime) -> datetime:
         if to_utc(wall, move.left) >= move.at:
             return next_waking(plan, move.at + SETTLE)
     raise AssertionError("only a journey skips a time")
+
+
+def _walk(activity: Activity, name: str) -> Text | None:
+    """The words with the figures of the walks left open; None where there are none."""
+    if not re.search(r"\{(minutes|outings)\}", activity.text.en + activity.text.es):
+        return None
+    braced = name.replace("{", "{{").replace("}", "}}")
+    en, es = (words.replace("{name}", braced) for words in (activity.text.en, activity.text.es))
+    return Text(en=en, es=es)
 
 
 def _fill(activity: Activity, **values: object) -> Text:

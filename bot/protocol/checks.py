@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import string
 from collections import defaultdict
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import Literal
@@ -14,7 +15,9 @@ from bot.model.protocol import Activity, Choice, Moment, Protocol
 from bot.model.text import LANGS, Text
 
 from .problem import Problem
-from .yaml_tree import Mapping, Node, Place, find
+from .text_checks import check_text
+from .yaml_tree import Mapping as Keys
+from .yaml_tree import Node, Place, find
 
 LABEL_LIMIT = 24
 """Characters of a button, for one thumb."""
@@ -22,6 +25,8 @@ LINES = 5
 """Lines of one message, doses included, that fit one screen (common practice)."""
 DOSES = 2
 """Doses that usually come with a message in the first week (common practice)."""
+THINGS_A_DAY = 10
+"""Things asked for and told on one day, medicines not counted (common practice, to confirm)."""
 LONGEST_NAME, HEAD, AROUND, DOSE_LINE = 24, 60, 40, 160
 """Characters kept free for a name, the heading, an answer behind a line, a dose."""
 FILLED = ("name", "minutes", "outings")
@@ -71,7 +76,7 @@ def check_protocol(
     A problem of level ``error`` would keep a message from being sent; the others are
     warnings. How many messages a day has, depends on the medicines: ``bot.plan.checks``.
     """
-    root = tree if tree is not None else Mapping(Place(1, 1))
+    root = tree if tree is not None else Keys(Place(1, 1))
     check = _Check(protocol, hours or Hours(), file, root)
     _spans(check)
     _texts(check)
@@ -109,17 +114,25 @@ def _spans(check: _Check) -> None:
 
 
 def _texts(check: _Check) -> None:
-    """Placeholders: known ones in an activity's text, none anywhere else."""
+    """Placeholders: known ones in an activity's text, none anywhere else; and the words."""
+
+    def words(path: Path, text: Text, *, owner: bool = True) -> None:
+        check.found += check_text(text, check.file, check.tree, path, owner=owner)
+
     _placeholders(check, ("title",), check.protocol.title, ())
+    words(("title",), check.protocol.title, owner=False)
     for number, activity in enumerate(check.protocol.activities):
         path: Path = ("activities", number)
         _placeholders(check, (*path, "text"), activity.text, FILLED)
+        words((*path, "text"), activity.text)
         for place, choice in enumerate(activity.choices):
             label: Path = (*path, "choices", place, "label")
             _placeholders(check, label, choice.label, ())
+            words(label, choice.label)
             _label(check, label, choice)
     for number, entry in enumerate(check.protocol.expected):
         _placeholders(check, ("expected", number, "text"), entry.text, ())
+        words(("expected", number, "text"), entry.text)
 
 
 def _label(check: _Check, path: Path, choice: Choice) -> None:
@@ -187,15 +200,33 @@ def _activity(check: _Check, path: Path, activity: Activity) -> None:
 def _days(check: _Check) -> None:
     """Lines in one message and its length, for each species; told once for each activity."""
     told: set[str] = set()
+    busy: set[str] = set()
     for species in check.protocol.species:
         bundles: dict[tuple[int, Moment], list[Activity]] = defaultdict(list)
         for activity in check.protocol.activities:
             for day in check.days(activity) if species in activity.species else ():
                 for moment in activity.at:
                     bundles[day, moment].append(activity)
+        _busy(check, bundles, busy)
         for (day, moment), bundle in sorted(bundles.items()):
             if bundle[-1].id not in told and _bundle(check, day, moment, bundle):
                 told.add(bundle[-1].id)
+
+
+def _busy(
+    check: _Check, bundles: Mapping[tuple[int, Moment], list[Activity]], told: set[str]
+) -> None:
+    """A day that asks for too much; told once for the activity that is the last on it."""
+    days: dict[int, list[Activity]] = defaultdict(list)
+    for (day, _), bundle in sorted(bundles.items()):
+        days[day] += bundle
+    for day, things in sorted(days.items()):
+        last = max(things, key=check.protocol.activities.index)
+        if len(things) > THINGS_A_DAY and last.id not in told:
+            told.add(last.id)
+            path = ("activities", check.protocol.activities.index(last), "at")
+            what = f"day {day} has {len(things)} things to do and to read, beside the medicines"
+            check.say(path, what, f"Move some to other days: {THINGS_A_DAY} are enough")
 
 
 def _bundle(check: _Check, day: int, moment: Moment, bundle: list[Activity]) -> bool:

@@ -144,7 +144,9 @@ def _count(
                     return int(token.value)
             if "<manytimes>" in token.keys and place == match.clause:
                 many = True
-        if many and match.rule.about in ("vomiting", "seizure"):
+            if "<againword>" in token.keys and match.rule.about == "dose":
+                many = True
+        if many and match.rule.about in ("vomiting", "seizure", "dose"):
             return 2
         if match.rule.count:
             return match.rule.count

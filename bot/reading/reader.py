@@ -20,7 +20,7 @@ from .token import Token
 FOCUS_OF = {
     "bathroom": frozenset(("stool", "urine", "bathroom")),
     "mobility": frozenset(("mobility", "weight_bearing")),
-    "incision": frozenset(("incision", "swelling")),
+    "incision": frozenset(("incision",)),
 }
 _KIN = (
     frozenset(("incision", "swelling", "bruising", "licking", "bandage")),

@@ -12,7 +12,7 @@ REACH = 9
 _CARE = frozenset("dose ice warm_compress massage walk cone request swallowed mishap".split())
 """Topics in which people act: a person as subject does not take the finding away."""
 
-_SEEN = frozenset("see saw seen notice noticed found find feel spot spotted veo vi noto note".split())
+_SEEN = frozenset("seen see saw seen notice noticed found find feel spot spotted veo vi noto note".split())
 
 
 def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[str]]) -> None:
@@ -102,7 +102,7 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
     reach_end = match.last
     for place in range(clause.start, min(reach_end, clause.end)):
         keys = tokens[place].keys
-        if "<denial>" in keys:
+        if "<denial>" in keys and place not in own:
             double = True
             continue
         if held or place in own or "<neg>" not in keys:
@@ -171,6 +171,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
 
 def _person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """A person is the subject: "I feel sick", "my husband threw up", not "I saw blood"."""
+    if tokens[match.first].word in _SEEN or "<seeword>" in tokens[match.first].keys:
+        return False
     place = match.first - 1
     steps = 0
     while place >= clause.start and steps < 5:

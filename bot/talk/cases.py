@@ -45,11 +45,17 @@ def policy_for(clinic: Clinic, urgency: Urgency) -> PagingStep:
     }.get(urgency, clinic.paging.next_day)
 
 
-def next_page(clinic: Clinic, urgency: Urgency, policy: PagingStep, now: datetime) -> datetime:
-    """When an unacknowledged case is paged again: an emergency by day and night, the
-    others in opening hours."""
-    at = now + timedelta(minutes=policy.again_after_minutes)
-    return at if urgency is Urgency.emergency else next_opening(clinic, at)
+def next_page(
+    clinic: Clinic, urgency: Urgency, policy: PagingStep, now: datetime, pages: int = 0
+) -> datetime:
+    """When an unacknowledged case is paged again: an emergency by day and night, for ever
+    at the same pace; the others in opening hours, the wait doubling after each person's
+    ``pages_each`` pages, up to a day. It never stops."""
+    wait = timedelta(minutes=policy.again_after_minutes)
+    if urgency is Urgency.emergency:
+        return now + wait
+    doubled = wait * 2 ** min(pages // policy.pages_each, 10)
+    return next_opening(clinic, now + min(doubled, timedelta(days=1)))
 
 
 def paged(desks: Sequence[Desk], policy: PagingStep, pages: int) -> list[Desk]:
@@ -269,7 +275,7 @@ def page_again(scene: Scene, out: Outcome, chart: Chart, case: Case) -> None:
         Due(
             f"page:{case.id}",
             "page",
-            next_page(scene.clinic, case.urgency, case.policy, scene.now),
+            next_page(scene.clinic, case.urgency, case.policy, scene.now, pages),
             chart.id,
             {"case": case.id},
         ),

@@ -62,7 +62,8 @@ def reply(
     out.heard.add(chart.id)
     out.add(Entry("said", person.name, text, chart.id, {"source": source, "asked": asked}))
     _copy_to_case(scene, out, chart, person, text)
-    if reading.greeting and not reading.observations and reading.understood:
+    thanks = reading.greeting and reading.understood and not reading.observations
+    if thanks and chart.state == "active":
         out.say(person.chat, scene.words.say("thanks", person.lang), patient=chart.id)
         return
     observations, marks, tell, more = _doses_and_sessions(

@@ -19,6 +19,7 @@ import subprocess
 import sys
 import time
 from collections.abc import Callable, Iterator, Sequence
+from importlib import import_module
 from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
@@ -117,7 +118,6 @@ def _time(call: Callable[[], object], again: int = 3) -> float:
 def speed(rows: list[Row], seconds: float) -> None:
     """Replies a second, with the rules asked and without, and the slowest reply."""
     from bot.cli.read import answer
-
     from bot.model.reading import Context
     from bot.reading import read
 
@@ -221,9 +221,9 @@ def pipeline(rows: list[Row]) -> Callable[[Row], bool]:
 
     ImportError when the ``bench`` extra is not installed.
     """
-    import spacy
-    from negspacy.negation import Negex  # noqa: F401  (registers the component)
-    from negspacy.termsets import termset
+    spacy = import_module("spacy")
+    import_module("negspacy.negation")  # registers the component
+    termset = import_module("negspacy.termsets").termset
 
     made = {}
     for lang in ("en", "es"):

@@ -36,7 +36,9 @@ def _told_at(text: str, now: datetime = NOW) -> str | None:
 
 
 def _second_opinion(phrase: str, lang: str) -> str:
-    found = dateparser.parse(phrase, languages=[lang], settings={"RELATIVE_BASE": NOW})
+    found: datetime | None = dateparser.parse(
+        phrase, languages=[lang], settings={"RELATIVE_BASE": NOW}
+    )
     assert found is not None, phrase
     return found.strftime("%H:%M")
 

@@ -6,7 +6,7 @@ Source: `num2words` 0.5 (LGPL), which turns a number into words; the reader turn
 from __future__ import annotations
 
 import pytest
-from num2words import num2words
+from num2words import num2words  # type: ignore[import-untyped]
 
 from bot.model.reading import Context
 from bot.reading import read

@@ -12,7 +12,7 @@ import pytest
 from bot.model.reading import Context
 from bot.reading import read
 
-UNITS = pint.UnitRegistry()
+UNITS: pint.UnitRegistry[float] = pint.UnitRegistry()
 
 
 def _celsius(text: str) -> list[float | None]:

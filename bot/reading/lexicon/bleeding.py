@@ -37,7 +37,7 @@ RULES = {
     <wound> & <pourblood>
     pouring|gushing|spurting|squirting|chorreando|borbotones ~2 blood|sangre|out
     blood|sangre pouring|gushing|everywhere|spurting|squirting
-    wont|cant|doesnt|hasnt|isnt|not|no|wouldnt|never|nothing|couldnt ~2 stop|stopped|stopping|para|detener|parar|detiene|parado ~3 bleeding|blood|sangre|sangrar|sangrado|it
+    wont|cant|doesnt|hasnt|isnt|not|no|wouldnt|never|nothing|couldnt ~2 stop|stopped|stopping|para|detener|parar|detiene|parado ~3 bleeding|blood|sangre|sangrar|sangrado
     bleeding|blood|sangre|sangrado|sangrando|sangra ~4 wont|cant|doesnt|hasnt|isnt|not|no|wouldnt ~2 stop|stopped|stopping|para|parar|detener|deja|detiene|parado
     no para|deja|ha_parado ~2 de? sangrar|sangrando
     soaked|soaking|through|empapo|empapado ~3 towel|towels|bandage|pads|dressing|toalla|venda|vendaje|gauze|sheet|gasa|rags ~~ blood|sangre

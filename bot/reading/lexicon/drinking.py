@@ -15,6 +15,7 @@ RULES = {
     <drink>
     <drink> ~3 <good>
     water|agua ~3 <good>|normally
+    water|agua ~~ taking|drinks|drinking|toma ~2 <good>
     toma|tomo|tomando|tomado|tomar|taking|takes|took|had|bebe|bebio ~3 water|agua
     <drink> ~2 <slight> $
     = less

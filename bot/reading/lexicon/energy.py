@@ -112,7 +112,7 @@ RULES = {
     fell|falls|drops|dropped|flops|flopped|went|slumped|crumpled ~3 over|down|flat ~4 unconscious|wont|cant|limp|not|unable
     went|gone|goes|totally|completely|suddenly|all limp
     limp and|n|like unresponsive|cold|pale|lifeless|rag
-    <neg> ~ stand|get|parar|levantar|sostener|standing|stands ~2 up|at|se|solo|by? ~ at|all|himself|on
+    cant|cannot|couldnt|unable|no ~ stand|parar|levantar|sostener ~2 up|at|se|solo|all|himself|herself
     cant|cannot|unable|couldnt|can't ~2 stand|get|stay|rise ~2 up|feet
     no ~ puede|pudo|logra ~ levantar|parar|pararse|levantarse|sostenerse|mantenerse|caminar
     cant walk|stand

@@ -97,6 +97,7 @@ RULES = {
     cup of tea
     disculpen|disculpe|perdon|perdonen ~2 molestia|molestias
     nobody|noone|no_one|nadie ~2 hurt|injured|lastimado
+    no harm done
     thank|thanks|gracias ~ bother
     puts|put ~ down my|the tea|cup|kettle
     my|the tea down

@@ -31,9 +31,9 @@ RULES = {
     "weight_bearing": """
     = full
     full|fully|normal|normally|evenly|equal|equally ~ <bear>
-    <bear> ~4 full|fully|normal|normally|evenly|well|properly|great|confidently|completely|bien|completo|todo|total|parejo|fine|four|all|nicely|now|again -<neg>
+    <bear> ~3 full|fully|normal|normally|evenly|well|properly|great|confidently|completely|bien|completo|todo|total|parejo|fine|four|all|nicely|again -<neg>
     <bear> ~3 weight ~3 leg|legs|it|foot|paw -<slight> -<neg>
-    all|cuatro|las|on|en ~ four|4|fours|cuatro ~ legs|paws|patas|patitas|feet
+    on|using|uses|walks|walking|en|con|usa ~2 all|las|todas|sus ~ four|4|fours|cuatro ~ legs|paws|patas|patitas|feet?
     all fours
     walking|walks|walked|camina|caminando|anda|runs|moving|trots|trotting|moves ~3 normal|normally|fine|well|great|good|sound|evenly|beautifully|perfectly|bien|perfecto|normalmente|perfectamente|nicely|parejo|lovely
     sound|soundness ~ at walk|trot|today
@@ -48,8 +48,8 @@ RULES = {
     limp|limping|cojera ~ gone|vanished|disappeared
     no longer|ya_no ~ <limpword>
     = full @mobility @weight_bearing
-    ^ <good>
-    normal|fine|perfect|good|great|bien|perfecto
+    ^ <good> $
+    ^ all|todo <good> $
     = partial
     <limpword>
     <neg> ~ full|fully|all ~ weight

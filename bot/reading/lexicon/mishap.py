@@ -15,7 +15,7 @@ CLASSES = {
     "slidword": "slip slips slipped slipping slid slides sliding skidded skids skidding skid splits lost_his_footing lost_her_footing lost_footing did_the_splits splayed slippery "
     "resbalo resbala resbalon resbalado resbalando resbaló patino patina patinó derrapo derrapó patinon derrapa deslizo resbalar",
     "roughword": "wrestled wrestling wrestles wrestle rough_play roughhousing rough_housing roughhoused playfight play_fight playfought playfighting play_fighting roughed tussle tussled tussling romping romped played_rough playing_rough "
-    "play_bowing got_in_a_fight fight fought scrap scrapped tug_of_war fetch played_fetch playing_ball chased_a_ball pelearon peleo pelea pelearse jugo_brusco jugando_brusco jugo_pesado jugaron_pesado jugo_fuerte juego_brusco forcejeo forcejeando luchitas a_las_luchas "
+    "play_bowing got_in_a_fight fight fought scrapped tug_of_war fetch played_fetch playing_ball chased_a_ball pelearon peleo pelea pelearse jugo_brusco jugando_brusco jugo_pesado jugaron_pesado jugo_fuerte juego_brusco forcejeo forcejeando luchitas a_las_luchas "
     "jugar_pesado se_agarro se_agarraron jugaron revolcaron revolcandose mounted humping jugando_con_el_otro jugando_con_la_otra peleando horsing",
     "perch": "bed sofa couch settee chair armchair car counter worktop table windowsill window sill wall fence gate cat_tree cat_tower bunk bench desk shelf wardrobe dresser bath tub truck suv van trunk boot lap stairs step deck porch "
     "cama sillon sofa silla mesa ventana barda cerca coche carro camioneta barandal azotea escritorio ropero refri alacena rascador techo reja tina banco bancas barra muro baby_gate puppy_gate pen crate island fridge sideboard steps balcony balcon",
@@ -46,7 +46,6 @@ RULES = {
     <fallword> -<nofall> -<bandageword> -<stitchword> -<coneword> -<meds>
     <fallword> ~4 <perch>|<stairword>|down|over|on|off|floor|se|al|del|de -<nofall> -<bandageword> -<coneword> -<stitchword>
     dropped|drop|dropped_him|dropped_her|solte|tire|solto ~2 him|her|lo|la -<meds>
-    me|nos cayo|caido ~ de
     hit|run by|over|car|bike
     golpeo|golpeo|golpe|choco|bumped|banged|knocked|hit|atropello|pego ~4 leg|knee|pata|patita|rodilla|door|pared|wall|car|head|coche
     bump|knock to|on|en ~2 leg|knee

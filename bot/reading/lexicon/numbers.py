@@ -85,6 +85,8 @@ CLASSES = {
     "came_home got_home home llego llegamos homecoming discharge_day discharged",
     "tempword": "temp temps temperature thermometer fever temperatura termometro fiebre "
     "calentura febrile pyrexia pyrexic rectal febril rectally pirexia pyretic t",
+    "againword": "again otra_vez de_nuevo nuevamente both_times in_a_row seguidas seguidos running "
+    "las_dos_veces also_this_morning and_this_morning and_tonight y_hoy ambas_veces both_doses",
     "manytimes": "over_and_over again_and_again every_hour every_few_minutes every_few_mins a_few_times "
     "several_times many_times lots_of_times loads_of_times multiple_times nonstop cada_rato "
     "a_cada_rato una_y_otra_vez keeps keep every_couple_of_minutes varias_veces muchas_veces "

@@ -75,9 +75,10 @@ RULES = {
     not|no yet|todavia on the? <poo>
     havent|hasnt|not seen|see|visto ~3 <poo>
     ^ <poo> no|not|nada|none|zero
-    <poo> ~2 since surgery|operation|before
     no|ni poop|popo ni|nor|or pipi|pee
     nothing|nada ~2 <poo>|back_end|rear
+    = none fixed
+    <poo> ~2 since surgery|operation|before|cirugia
     = none @stool @bathroom
     no|ninguna de|of las? dos
     neither|ninguna|nothing|nada -<pee> -wrong

@@ -1,0 +1,198 @@
+"""The walks week by week: longer only when what was told allows it.
+
+A fold over the weeks from the day of surgery, so that the history explains the present:
+the same words told give the same walks. Decided when a week begins, from what was told
+in the week before (common practice, clinic to confirm):
+
+- nothing speaks against it, and the leg is used: one step longer, up to the cap;
+- a doubt (``walk_signs``), or nobody told how the leg is used: the same;
+- a setback: one step shorter, never under the start.
+
+A sign told in a week that began with longer walks takes the lengthening back at once.
+What the clinician says stands above all this, and is never judged by earlier signs.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from typing import Literal
+
+from bot.model.observation import Noted
+from bot.model.plan import Item, Plan, WalkOverride
+from bot.model.protocol import Protocol, Walks
+from bot.model.text import Lang, Text
+
+from .walk_signs import Grade, Sign, leg_told, signs
+
+Change = Literal["start", "advanced", "held", "stepped_back", "overruled"]
+DAYS = 7
+SHOWN = 3
+"""How many signs a reason names."""
+
+
+@dataclass(frozen=True, slots=True)
+class WalkWeek:
+    """The walks on a day: minutes of each, outings a day, how that differs from the week
+    before, and why, in words for owner and clinician. ``week`` counts from 0."""
+
+    minutes: int
+    outings: int
+    change: Change
+    because: Text
+    week: int
+
+
+def walk_plan(
+    plan: Plan,
+    protocol: Protocol,
+    history: Sequence[Noted],
+    day: int,
+    overrides: Sequence[WalkOverride] = (),
+) -> WalkWeek:
+    """The walks on ``day`` (days since surgery), after all that was told up to then.
+
+    ``history`` in any order, also of later days, which are not looked at. ``overrides``
+    by ``from_day``; of one day the later in the sequence counts.
+    """
+    return walk_weeks(plan, protocol, history, day, overrides)[-1]
+
+
+def walk_weeks(
+    plan: Plan,
+    protocol: Protocol,
+    history: Sequence[Noted],
+    day: int,
+    overrides: Sequence[WalkOverride] = (),
+) -> tuple[WalkWeek, ...]:
+    """Every week up to ``day``: past ones as they ended, the last as it is on ``day``."""
+    day = max(day, 0)
+    walks = plan.walks or protocol.walks
+    ordered = sorted(overrides, key=lambda one: one.from_day)
+    weeks: list[WalkWeek] = []
+    for number in range(day // DAYS + 1):
+        first = number * DAYS
+        today = min(first + DAYS - 1, day)
+        before = weeks[-1] if weeks else None
+        judged_from = max(
+            (o.from_day for o in ordered if first - DAYS <= o.from_day < first), default=0
+        )
+        against = signs(history, max(first - DAYS, judged_from), first - 1) if before else []
+        told = leg_told(history, first - DAYS, first - 1)
+        week = _begin(plan, walks, number, before, against, told)
+        base = before.minutes if before else week.minutes
+        said = [o for o in ordered if first <= o.from_day <= today]
+        if said:
+            for override in said:
+                week = _overrule(week, override, walks, base)
+        elif week.change == "advanced" and (against := signs(history, first, today)):
+            week = replace(
+                week,
+                minutes=base,
+                change="held",
+                because=_reason(_TAKEN_BACK, against, minutes=base),
+            )
+        weeks.append(week)
+    return tuple(weeks)
+
+
+def walk_text(item: Item, week: WalkWeek) -> Item:
+    """The item with the figures of ``week`` in its words; as it is, if it names none."""
+    if item.walk is None:
+        return item
+    figures: dict[str, object] = {"minutes": week.minutes, "outings": week.outings}
+    return item.model_copy(update={"text": item.walk.fill(figures, figures)})
+
+
+def _begin(
+    plan: Plan,
+    walks: Walks,
+    number: int,
+    before: WalkWeek | None,
+    against: Sequence[Sign],
+    told: bool,
+) -> WalkWeek:
+    """The week as it is decided on its first morning."""
+    shortest = min(walks.start_minutes, walks.cap_minutes)
+    if before is None:
+        who = {"who": plan.clinician, "minutes": shortest}
+        return WalkWeek(shortest, walks.outings, "start", _START.fill(who, who), number)
+    now = before.minutes
+    change: Change = "held"
+    minutes = now
+    if against and against[0].grade is Grade.setback:
+        minutes = max(min(now, shortest), now - walks.step_minutes)
+        if minutes < now:
+            change = "stepped_back"
+            because = _reason(_SHORTER, against, less=now - minutes)
+        else:
+            because = _reason(_HELD, against)
+    elif against:
+        because = _reason(_HELD, against)
+    elif not told:
+        because = _SILENT
+    else:
+        minutes = max(now, min(walks.cap_minutes, now + walks.step_minutes))
+        if minutes > now:
+            change = "advanced"
+            more: dict[str, object] = {"more": minutes - now}
+            because = _LONGER.fill(more, more)
+        else:
+            ordered: dict[str, object] = {"who": plan.clinician}
+            because = _LONGEST.fill(ordered, ordered)
+    return WalkWeek(minutes, before.outings, change, because, number)
+
+
+def _overrule(week: WalkWeek, override: WalkOverride, walks: Walks, base: int) -> WalkWeek:
+    minutes = override.minutes or week.minutes
+    if override.change == "hold":
+        minutes = base
+    elif override.change == "advance":
+        minutes = max(base, min(walks.cap_minutes, base + walks.step_minutes))
+    said: dict[str, object] = {"who": override.author, "why": override.reason}
+    return WalkWeek(
+        minutes,
+        override.outings or week.outings,
+        "overruled",
+        _OVERRULED.fill(said, said),
+        week.week,
+    )
+
+
+def _reason(words: Text, against: Sequence[Sign], **fields: object) -> Text:
+    def listed(lang: Lang) -> str:
+        day = "day" if lang == "en" else "día"
+        return "; ".join(f"{sign.words.say(lang)} ({day} {sign.day})" for sign in against[:SHOWN])
+
+    return words.fill({**fields, "signs": listed("en")}, {**fields, "signs": listed("es")})
+
+
+_START = Text(
+    en="The walks begin with {minutes} min, as {who} ordered.",
+    es="Los paseos empiezan con {minutes} min, como indicó {who}.",
+)
+_LONGER = Text(
+    en="{more} min longer: nothing that was told in the past week speaks against it.",
+    es="{more} min más: nada de lo dicho en la última semana está en contra.",
+)
+_LONGEST = Text(
+    en="This is as long as {who} ordered.",
+    es="Es lo más largo que indicó {who}.",
+)
+_HELD = Text(
+    en="Not longer this week, because of what was told: {signs}.",
+    es="Esta semana no son más largos, por lo que se dijo: {signs}.",
+)
+_SILENT = Text(
+    en="Not longer this week: in the past week nobody told how the leg is used. Please tell us.",
+    es="Esta semana no son más largos: en la última semana nadie dijo cómo usa la pata. Cuéntenos.",
+)
+_SHORTER = Text(
+    en="{less} min shorter, because of what was told: {signs}.",
+    es="{less} min menos, por lo que se dijo: {signs}.",
+)
+_TAKEN_BACK = Text(
+    en="Back to {minutes} min, because of what was told this week: {signs}.",
+    es="Otra vez {minutes} min, por lo que se dijo esta semana: {signs}.",
+)
+_OVERRULED = Text(en="{who} decided: {why}", es="{who} lo decidió: {why}")

@@ -1,0 +1,116 @@
+"""What must not change a reading, tried on every kept-back reply."""
+
+from __future__ import annotations
+
+import json
+import unicodedata
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from bot.cli.read import answer
+from tests.triage.table import LEVELS
+
+HELD_OUT = Path(__file__).parents[1] / "replies" / "heldout.jsonl"
+ROWS = [json.loads(line) for line in HELD_OUT.read_text(encoding="utf-8").splitlines()]
+
+RED_FLAGS = (
+    "He can't breathe.",
+    "Her gums are white.",
+    "he had a seizure",
+    "the incision is open and i can see bone",
+    "he vomited blood",
+    "No puede respirar.",
+    "se desmayó",
+    "tiene las encías moradas",
+)
+FILLER = (
+    "Good morning! {}",
+    "hi doctor, {}",
+    "Sorry to bother you. {}",
+    "{} Thank you so much!",
+    "{} thanks 🙏",
+    "buenas tardes doctora, {}",
+    "{} muchas gracias",
+    "{} have a nice day",
+)
+
+
+def _answer(row: dict[str, object], text: str) -> dict[str, object]:
+    asked = {k: row[k] for k in ("lang", "species", "day", "asked", "at")}
+    return answer({**asked, "text": text})
+
+
+def _gist(read: dict[str, object]) -> object:
+    """What was read, without where."""
+    told = read["observations"]
+    assert isinstance(told, list)
+    plain = [{k: v for k, v in one.items() if k != "span"} for one in told]
+    return (
+        sorted(json.dumps(one, sort_keys=True) for one in plain),
+        read["urgency"],
+        read["understood"],
+    )
+
+
+def _level(read: dict[str, object]) -> int:
+    return LEVELS.index(str(read["urgency"]))
+
+
+def _no_accents(text: str) -> str:
+    apart = unicodedata.normalize("NFD", text)
+    return unicodedata.normalize("NFC", "".join(c for c in apart if not unicodedata.combining(c)))
+
+
+CHANGES: dict[str, Callable[[str], str]] = {
+    "upper case": str.upper,
+    "lower case": str.lower,
+    "no accents": _no_accents,
+    "accents apart": lambda text: unicodedata.normalize("NFD", text),
+    "spaces around": lambda text: f"  {text} \n",
+    "a stop at the end": lambda text: text if text[-1] in ".?!" else text + ".",
+    "exclamation": lambda text: text if text[-1] in ".?!" else text + "!!!",
+    "curly apostrophes": lambda text: text.replace("'", "’"),
+}
+
+
+@pytest.mark.parametrize("change", CHANGES)
+def test_form_does_not_change_what_is_read(change: str) -> None:
+    differ = []
+    for row in ROWS:
+        text = CHANGES[change](row["text"])
+        if _gist(_answer(row, row["text"])) != _gist(_answer(row, text)):
+            differ.append((row["id"], text))
+    assert differ == []
+
+
+@pytest.mark.parametrize("filler", FILLER)
+def test_politeness_never_lowers_the_urgency(filler: str) -> None:
+    lowered = []
+    for row in ROWS:
+        plain = _level(_answer(row, row["text"]))
+        if _level(_answer(row, filler.format(row["text"]))) < plain:
+            lowered.append((row["id"], filler.format(row["text"])))
+    assert lowered == []
+
+
+@pytest.mark.parametrize("flag", RED_FLAGS)
+def test_a_red_flag_beside_any_message_stays_an_emergency(flag: str) -> None:
+    lost = []
+    for row in ROWS:
+        text = str(row["text"])
+        for text in (f"{text}. {flag}", f"{flag}\n{text}", f"{text}\n{flag}"):
+            if _level(_answer(row, text)) < LEVELS.index("emergency"):
+                lost.append((row["id"], text))
+    assert lost == []
+
+
+def test_the_spans_lie_in_the_reply_and_hold_words() -> None:
+    for row in ROWS:
+        told = _answer(row, row["text"])["observations"]
+        assert isinstance(told, list)
+        for one in told:
+            start, end = one.get("span", (0, 0))
+            assert 0 <= start < end <= len(row["text"]), (row["id"], one)
+            assert row["text"][start:end].strip(), (row["id"], one)
