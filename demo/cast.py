@@ -26,6 +26,12 @@ class Cast:
             self.users[key] = standin.user(person.name, person.language)
             if person.home:
                 self.chats[key] = standin.private(self.users[key])
+        for key, person in scenario.people.items():
+            if person.staff is not None:
+                standin.start(
+                    self.users[key], await self.stage.invite_staff(person.name, person.staff)
+                )
+        await self.stage.settle()
         for key, chat in sorted(scenario.staff_chats.items(), key=lambda pair: pair[1].rank):
             members = [self.users[name] for name in chat.members]
             self.chats[key] = standin.group(chat.title, members)
@@ -53,7 +59,9 @@ class Cast:
         elif step.say:
             standin.say(user, chat, step.say, reply_to=said_to)
         elif step.press:
-            standin.press(user, chat, step.press, said_to)
+            for label in step.press.split(" > "):
+                standin.press(user, chat, label, said_to)
+                await self.stage.settle()
         elif step.edit:
             mine = [m for m in standin.chats.log if m.chat is chat and m.sender is user]
             standin.edit(mine[-1], step.edit)

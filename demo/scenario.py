@@ -24,12 +24,14 @@ PICTURES = HERE / "pictures"
 
 
 class Person(Strict):
-    """Someone in the course. ``home``: has an own chat with the bot."""
+    """Someone in the course. ``home``: has an own chat with the bot; ``staff``: their
+    role in the practice."""
 
     name: Words
     role: Words
     language: Lang = "en"
     home: bool = False
+    staff: Literal["staff", "clinician", "administrator"] | None = None
 
 
 class StaffChat(Strict):
@@ -78,7 +80,8 @@ class Step(Strict):
     """Something that ``who`` does on ``day`` (since surgery) at ``at`` (the patient's clock).
 
     One of: ``enrol`` (the plan, as staff write it in their chat), ``join`` (by the newest
-    one-time link that was sent), ``say``, ``press`` (a button by its words), ``edit`` (new
+    one-time link that was sent), ``say``, ``press`` (a button by its words;
+    ``Close > Advice given`` is one after the other), ``edit`` (new
     words for the own newest message), ``send`` (an attachment, with ``caption``), or none
     of them to look on. ``chat`` is a staff chat, or left out at home; ``to`` are words of
     the bot's message that is answered or whose button is pressed.

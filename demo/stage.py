@@ -130,6 +130,15 @@ class Stage:
         await self.app.act(out)
         return code
 
+    async def invite_staff(self, name: str, role: str) -> str:
+        """A one-time code that makes a person one of the practice."""
+        code = fresh_code()
+        out = Outcome(f"invite:{digest_of(code)[:12]}")
+        until = self.clock.now() + timedelta(days=1)
+        out.add(Invite(digest_of(code), "staff", "demo", until, name=name, role=role))
+        await self.app.act(out)
+        return code
+
     async def staff_chat(self, title: str, members: list[User]) -> Chat:
         """A staff group that has joined."""
         group = self.standin.group(title, members)

@@ -7,6 +7,7 @@ import os
 import sys
 from collections.abc import Callable
 from importlib import import_module
+from keyword import iskeyword
 
 from bot import __version__
 
@@ -20,10 +21,12 @@ COMMANDS: dict[str, str] = {
     "calendar": "write an order's whole course as a calendar file (iCalendar)",
     "backup": "copy the database to one file, while the bot runs",
     "check": "check protocols, plans and settings, and say what to mend",
+    "preview": "show an order's whole course, or write one page of it for the fridge",
+    "try": "show what the bot would read, decide and say in answer to a reply",
     "read": "show what the bot understands in a reply",
 }
-"""Sub-command → its line in the help. Each is the module of that name in this folder,
-with ``main(argv: list[str]) -> int``; it is imported only when it is asked for."""
+"""Sub-command → its line in the help. Each is the module of that name in this folder
+(``try_`` for try), with ``main(argv: list[str]) -> int``, imported only when asked for."""
 
 
 def main(argv: list[str] | None = None) -> int:
@@ -49,9 +52,14 @@ def main(argv: list[str] | None = None) -> int:
     return _run(name, rest)
 
 
+def module_of(name: str) -> str:
+    """The module of a sub-command: its name, with ``_`` where Python keeps the word."""
+    return f"{__name__}.{name}_" if iskeyword(name) else f"{__name__}.{name}"
+
+
 def _run(name: str, argv: list[str]) -> int:
     try:
-        command: Callable[[list[str]], int] = import_module(f"{__name__}.{name}").main
+        command: Callable[[list[str]], int] = import_module(module_of(name)).main
         code = command(argv)
         sys.stdout.flush()
         return code

@@ -3,28 +3,29 @@
 from __future__ import annotations
 
 import argparse
-from collections.abc import Callable, Iterator
-from importlib.resources import files
+import sys
 from pathlib import Path
 
-from bot.plan.order import load_plan, read_order
-from bot.protocol.checks import check_protocol
-from bot.protocol.library import FOLDER, load_protocol, protocols
-from bot.protocol.problem import FlowError, Problem
-from bot.protocol.settings import read_clinic
-from bot.protocol.yaml_lines import decode, load_model, read_text
-from bot.protocol.yaml_tree import Mapping, read_tree
-from bot.talk.words import Words
-from bot.triage import check_rules, load_rules
+from bot.protocol.problem import Problem
+from bot.triage import default_rules
+
+from .checking import check_file, check_ours_with, given, own_rules, packaged
+from .errors import CommandError
+from .schemas import write_schemas
 
 ABOUT = """\
 Checks the flows that come with slowleash, or the files (and folders of .yaml files)
-that you name: protocols, red-flag rules, words, patients' plans, and a clinic's
-settings. What a file is, is told by its keys. Every problem is shown as
-file:line:column with its mend."""
+that you name: protocols, red-flag rules, words, medicines, patients' plans, and a
+clinic's settings. What a file is, is told by its keys. Every problem is shown as
+file:line:column with its mend.
 
-Report = list[tuple[str, bool]]
-"""Lines to print, each with whether it is an error."""
+--flows FOLDER checks a clinic's own folder, which lies over ours and leaves ours as
+they are, and shows what differs:
+  red-flags.yaml     what the clinic changes, adds and leaves out of our rules
+  words.yaml         the texts that it says in another way
+  protocols/*.yaml   its own protocols, and ours of the same name rewritten
+
+--schema FOLDER writes what editors need to complete and check the files as you type."""
 
 
 def main(argv: list[str]) -> int:
@@ -41,99 +42,54 @@ def main(argv: list[str]) -> int:
         metavar="FILE",
         help="a .yaml file, or a folder of them; none: our own flows",
     )
+    parser.add_argument("--flows", type=Path, metavar="FOLDER", help="a clinic's own folder")
+    parser.add_argument(
+        "--schema", type=Path, metavar="FOLDER", help="write the JSON Schemas there"
+    )
     asked = parser.parse_args(argv)
-    count, errors, warnings = 0, 0, 0
-    for name, text in _given(asked.files) if asked.files else _packaged():
-        count += 1
-        for line, is_error in check_text(text, name):
-            print(line)
-            errors, warnings = errors + is_error, warnings + (not is_error)
-    if not count:
+    if asked.schema is not None:
+        for path in write_schemas(asked.schema):
+            print(path)
+        return 0
+    rules = default_rules()
+    if asked.flows is not None:
+        if not asked.flows.is_dir():
+            raise CommandError(f"{asked.flows} is no folder; give the one with the clinic's flows")
+        rules = own_rules(asked.flows)
+    paths = [*asked.files, *([asked.flows] if asked.flows else [])]
+    sources = list(given(paths) if paths else packaged())
+    if not sources:
         print("There is no .yaml file to check.")
         return 1
+    errors = warnings = 0
+    for number, (name, text) in enumerate(sources, 1):
+        shown = f"{number} of {len(sources)}: {name}"
+        _progress(shown)
+        report = check_file(text, name, rules)
+        _progress(" " * len(shown))
+        for line in report:
+            print(line)
+            if isinstance(line, Problem):
+                errors, warnings = errors + (line.level == "error"), warnings + _warns(line)
+    for line in check_ours_with(rules, {Path(name).stem for name, _ in sources}):
+        print(line)
+        warnings += isinstance(line, Problem)
     said = [
         _many(number, word) for number, word in ((errors, "error"), (warnings, "warning")) if number
     ]
-    print(f"{_many(count, 'file')}, {', '.join(said) or 'no problems'}")
+    print(f"{_many(len(sources), 'file')}, {', '.join(said) or 'no problems'}")
     return 1 if errors else 0
 
 
-def check_text(text: str | FlowError, name: str) -> Report:
-    """Everything to say about one file; ``text`` may be why it could not be read."""
-    try:
-        if isinstance(text, FlowError):
-            raise text
-        tree, _ = read_tree(text.removeprefix("\ufeff"), name)
-        keys = set(tree.keys) if isinstance(tree, Mapping) else set()
-        for known, check in _KINDS:
-            if known & keys:
-                return check(text, name)
-    except FlowError as error:
-        return _lines(error.problems)
-    what = "this is no protocol, no rules, no words, no plan and no clinic's settings"
-    mend = "Compare it with the files in flows/; is it the right file?"
-    return _lines([Problem(name, 1, 1, what, mend)])
+def _warns(problem: Problem) -> bool:
+    return problem.level == "warning"
 
 
-def _protocol(text: str, name: str) -> Report:
-    made, tree = load_protocol(text, name, Path(name).stem)
-    return _lines(check_protocol(made, file=name, tree=tree))
-
-
-def _rules(text: str, name: str) -> Report:
-    return [(line, True) for line in check_rules(load_rules(text, name))]
-
-
-def _words(text: str, name: str) -> Report:
-    load_model(text, name, Words)
-    return []
-
-
-def _clinic(text: str, name: str) -> Report:
-    read_clinic(text, name)
-    return []
-
-
-def _plan(text: str, name: str) -> Report:
-    """As on the day of surgery: whether it is too late to enrol is not asked here."""
-    day = load_plan(text, name).surgery
-    return _lines(read_order(text, name, protocols(), day)[1])
-
-
-_KINDS: tuple[tuple[set[str], Callable[[str, str], Report]], ...] = (
-    ({"activities", "expected"}, _protocol),
-    ({"rules"}, _rules),
-    ({"words", "seen"}, _words),
-    ({"patient", "surgery"}, _plan),
-    ({"opening", "emergency_phone", "emergency_name", "paging"}, _clinic),
-)
-"""Keys that only one kind of file has, and its check. Rules have `words`, too: first."""
-
-
-def _lines(problems: tuple[Problem, ...] | list[Problem]) -> Report:
-    return [(str(problem), problem.level == "error") for problem in problems]
+def _progress(words: str) -> None:
+    """Which file it is, at a terminal; blanks take it away again."""
+    if sys.stderr.isatty():
+        print(f"{words}\r", end="", file=sys.stderr, flush=True)
 
 
 def _many(number: int, word: str) -> str:
     return f"{number} {word}" if number == 1 else f"{number} {word}s"
-
-
-def _packaged() -> Iterator[tuple[str, str | FlowError]]:
-    flows = files("flows")
-    for folder, where in ((flows, "flows"), (flows / FOLDER, f"flows/{FOLDER}")):
-        for file in sorted(folder.iterdir(), key=lambda file: file.name):
-            if file.name.endswith(".yaml"):
-                name = f"{where}/{file.name}"
-                try:
-                    yield name, decode(file.read_bytes(), name)
-                except FlowError as error:
-                    yield name, error
-
-
-def _given(paths: list[Path]) -> Iterator[tuple[str, str | FlowError]]:
-    for path in paths:
-        for file in sorted(path.rglob("*.yaml")) if path.is_dir() else [path]:
-            try:
-                yield str(file), read_text(file)
-            except FlowError as error:
-                yield str(file), error

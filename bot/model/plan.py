@@ -44,6 +44,7 @@ class Hours(Strict):
 
 
 Route = Literal["mouth", "gums", "skin", "eyes", "injection"]
+Reason = Literal["pain", "anxiety", "nausea", "itch"]
 _UNREAD: Final = {"en": "–", "es": "–"}
 _SAID_MG: Final = re.compile(r"(\d[\d.,]*)\s*mg\b(?!\s*/)", re.IGNORECASE)
 
@@ -56,6 +57,14 @@ def _as_staff_may_write(schema: dict[str, Any]) -> None:
         {"required": ["every_hours", "first_dose", "days"]},
         {"required": ["every_hours", "first_dose", "doses"]},
     ]
+
+
+class Withheld(Strict):
+    """No dose from ``since`` to ``until`` (aware UTC); without ``until``, none any more.
+    Written from the staff chat, with the log saying who and why."""
+
+    since: datetime
+    until: datetime | None = None
 
 
 class Medicine(Quantity):
@@ -85,11 +94,13 @@ class Medicine(Quantity):
     with_food: bool = False
     doses: Annotated[int, Field(ge=1, le=500)] | None = None
     as_needed: bool = False
+    needed_for: Reason | None = None
     route: Route = "mouth"
     use: Slug | None = None
     sig: Words | None = None
     confirmed: bool = False
     confirmed_by: Words | None = None
+    withheld: tuple[Withheld, ...] = ()
 
     @model_validator(mode="before")
     @classmethod
@@ -126,6 +137,8 @@ class Medicine(Quantity):
                 f"amount says {figure(min(said))} mg, but the figures make "
                 f"{figure(self.dose_mg)} mg; leave amount out, or mend one of them"
             )
+        if self.needed_for is not None and not self.as_needed:
+            raise ValueError("needed_for goes with as_needed: true; add it, or take this away")
         if self.doses is not None and -(-self.doses * self.every_hours // 24) != self.days:
             raise ValueError(
                 f"{self.doses} doses every {self.every_hours} hours are not {self.days} days; "
@@ -137,6 +150,12 @@ class Medicine(Quantity):
     def gap_hours(self) -> float:
         """Hours that must lie between two doses."""
         return self.min_gap_hours or round(self.every_hours * 2 / 3, 2)
+
+    def is_withheld(self, at: datetime) -> bool:
+        """Whether no dose is to be given ``at`` (aware)."""
+        return any(
+            one.since <= at and (one.until is None or at < one.until) for one in self.withheld
+        )
 
     @property
     def is_confirmed(self) -> bool:
@@ -219,6 +238,7 @@ class Plan(Strict):
     walks: Walks | None = None  # None: the protocol's own
     spans: dict[SpanName, int] = Field(default_factory=dict)  # over the protocol's own
     moves: tuple[Move, ...] = ()  # journeys so far; `zone` is where they are now
+    walk_overrides: tuple[WalkOverride, ...] = ()
 
     @field_validator("zone")
     @classmethod

@@ -84,6 +84,10 @@ class Quantity(Strict):
             raise ValueError(f"ml does not go with form {self.form}; write units, or form: liquid")
         if self.units is not None and self.form == "liquid":
             raise ValueError("a liquid is measured; write ml instead of units")
+        if self.units is not None and self.mg_per_ml is not None:
+            raise ValueError("mg_per_ml goes with ml; write ml, or strength_mg for tablets")
+        if self.ml is not None and self.strength_mg is not None:
+            raise ValueError("strength_mg goes with units; write mg_per_ml for a liquid")
         made = self._made_mg()
         if made is not None and self.mg is not None and not math.isclose(made, self.mg):
             raise ValueError(

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from datetime import time
+from datetime import date, time
 from typing import Annotated, Literal
 
-from pydantic import Field, field_validator
+from pydantic import Field, StringConstraints, field_validator
 
 from .protocol import Strict
 from .text import Lang, Words
@@ -45,8 +45,21 @@ class Paging(Strict):
     next_day: PagingStep = PagingStep(again_after_minutes=240, pages_each=3)
 
 
+class Holidays(Strict):
+    """Whose public holidays close the clinic: ISO 3166 codes, as the ``holidays``
+    library knows them (``US`` and ``CO`` for Colorado)."""
+
+    country: Annotated[str, StringConstraints(pattern=r"^[A-Z]{2}$")]
+    region: Annotated[str, StringConstraints(pattern=r"^[A-Z0-9-]{1,6}$")] | None = None
+
+
 class Clinic(Strict):
-    """The practice: whom to phone, when it is open, how its staff are paged."""
+    """The practice: whom to phone, when it is open, how its staff are paged.
+
+    ``duty``: the names of staff who are paged after the staff chat, first to third, by
+    weekday. ``emergency_answer_minutes``: the deadline of an emergency; the others' follow
+    from the opening hours. ``closed_on``: days on which the clinic is shut besides.
+    """
 
     name: Words
     phone: Words
@@ -55,6 +68,10 @@ class Clinic(Strict):
     zone: str
     language: Lang = "en"
     opening: dict[Weekday, Opening]
+    holidays: Holidays | None = None
+    closed_on: tuple[date, ...] = ()
+    duty: dict[Weekday, tuple[Words, ...]] = Field(default_factory=dict)
+    emergency_answer_minutes: Annotated[int, Field(ge=1, le=240)] = 15
     paging: Paging = Paging()
     remind_after_minutes: Annotated[int, Field(ge=10, le=720)] = 60
     unanswered_after_minutes: Annotated[int, Field(ge=20, le=1440)] = 180

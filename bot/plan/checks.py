@@ -161,6 +161,8 @@ def check_medicines(plan: Plan, protocol: Protocol, find: Finder) -> Iterator[Pr
     taken = {place: at_home(plan, medicine) for place, medicine in enumerate(plan.medicines)}
     for place, medicine in enumerate(plan.medicines):
         yield from _gap(medicine, find, place)
+        if medicine.as_needed:
+            continue  # no slots, so nothing to say about their times
         yield from _times(plan, protocol, medicine, taken[place], find, place)
     yield from _nearly_together(plan, taken, find)
     yield from _many(plan, protocol, find)

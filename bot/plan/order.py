@@ -5,13 +5,17 @@ from __future__ import annotations
 from collections.abc import Mapping
 from datetime import date
 
+from bot.model.formulary import Formulary
 from bot.model.plan import Plan
 from bot.model.protocol import Protocol
 from bot.protocol.problem import FlowError, Problem
-from bot.protocol.yaml_lines import load_model, load_tree
+from bot.protocol.yaml_lines import load_tree
 from bot.protocol.yaml_tree import Node
 
 from .checks import Finder, check_course, check_hours, check_medicines, closest
+from .formulary import formulary as packaged
+from .medicines import check_medicines_against
+from .sig_order import spell_out
 
 
 def load_plan(text: str, name: str) -> Plan:
@@ -20,25 +24,44 @@ def load_plan(text: str, name: str) -> Plan:
     Raises FlowError with every problem. What only the protocol or the date can tell is
     left to ``check_plan``.
     """
-    return load_model(text, name, Plan)
+    return load_tree(text, name, Plan, spell_out)[0]
 
 
 def read_order(
-    text: str, name: str, protocols: Mapping[str, Protocol], today: date
+    text: str,
+    name: str,
+    protocols: Mapping[str, Protocol],
+    today: date,
+    formulary: Formulary | None = None,
 ) -> tuple[Plan, list[Problem]]:
-    """The plan, checked against its protocol, and the warnings that stop nothing.
+    """The plan, checked against its protocol and the medicines table, and the warnings
+    that stop nothing.
 
-    ``protocols`` by id; ``today`` is the date at the clinic. Raises FlowError with
-    every error, at its line; nothing is enrolled then.
+    ``protocols`` by id; ``today`` is the date at the clinic; ``formulary`` is ours unless
+    another is given. Raises FlowError with every error, at its line; nothing is enrolled
+    then. What a clinician must confirm is told by ``bot.plan.medicines``.
     """
-    plan, root = load_tree(text, name, Plan)
+    plan, root = load_tree(text, name, Plan, spell_out)
     protocol = protocols.get(plan.protocol)
     if protocol is None:
         raise FlowError([_unknown(plan, protocols, Finder(name, root))])
     problems = check_plan(plan, protocol, today, name, root)
     if any(problem.level == "error" for problem in problems):
         raise FlowError(problems)
-    return plan, problems
+    problems += check_doses(plan, formulary or packaged(), name, root)
+    return plan, sorted(problems, key=lambda problem: (problem.line, problem.column))
+
+
+def check_doses(
+    plan: Plan, formulary: Formulary, name: str = "plan", root: Node | None = None
+) -> list[Problem]:
+    """What in the medicines differs from the table, as warnings at their lines; ``root`` as
+    in ``check_plan``."""
+    find = Finder(name, root)
+    return [
+        find.warning(one.what.en, one.mend.en, "medicines", one.place, one.field)
+        for one in check_medicines_against(plan, formulary)
+    ]
 
 
 def check_plan(

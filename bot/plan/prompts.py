@@ -14,6 +14,7 @@ from .clock import day_of, first_zone, to_utc, wall_at
 from .gather import Piece, gather
 from .hours import Offsets, next_waking, waking_offsets
 from .slots import at_home
+from .supply import last_dose
 from .words import DOSE_CHOICES, dose_text
 
 SETTLE = timedelta(minutes=30)
@@ -90,8 +91,9 @@ def days_of(activity: Activity, plan: Plan, protocol: Protocol) -> range:
 
 def _doses(plan: Plan, start: datetime) -> Iterator[Piece]:
     for rank, medicine in enumerate(plan.medicines):
-        text = dose_text(medicine)
+        last = last_dose(plan, medicine)
         for slot in at_home(plan, medicine):
+            text = dose_text(medicine, plan.hours, wall_at(plan, slot.at), last)
             item = Item(
                 id=slot.id,
                 kind="dose",

@@ -25,8 +25,14 @@ class Slot:
 
 
 def count(medicine: Medicine) -> int:
-    """How many doses the order holds: every slot that begins within ``days`` days."""
-    return -(-medicine.days * 24 // medicine.every_hours)
+    """How many doses the order asks for: as many as it says, else every slot that begins
+    within ``days`` days; none when it is given as needed."""
+    return 0 if medicine.as_needed else most_doses(medicine)
+
+
+def most_doses(medicine: Medicine) -> int:
+    """As ``count``; for a medicine given as needed, the most that may come to be given."""
+    return medicine.doses or -(-medicine.days * 24 // medicine.every_hours)
 
 
 def slots(plan: Plan, medicine: Medicine) -> tuple[Slot, ...]:
@@ -53,7 +59,11 @@ def slots(plan: Plan, medicine: Medicine) -> tuple[Slot, ...]:
 def at_home(plan: Plan, medicine: Medicine) -> tuple[Slot, ...]:
     """The doses that fall to the household: those from going home on."""
     home = to_utc(plan.home, first_zone(plan))
-    return tuple(slot for slot in slots(plan, medicine) if slot.at >= home)
+    return tuple(
+        slot
+        for slot in slots(plan, medicine)
+        if slot.at >= home and not medicine.is_withheld(slot.at)
+    )
 
 
 def slug(plan: Plan, medicine: Medicine) -> str:

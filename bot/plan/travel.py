@@ -39,6 +39,7 @@ def travel(plan: Plan, new_zone: str, at: datetime, last_given: Mapping[str, dat
     doses = {
         medicine.name: _resume(plan, medicine, new_zone, at, last_given.get(medicine.name))
         for medicine in plan.medicines
+        if not medicine.as_needed  # it has no times that could move
     }
     moves = (*plan.moves, Move(at=at, left=zone_at(plan, at), doses=doses))
     return there.model_copy(update={"moves": moves})

@@ -140,8 +140,7 @@ def _mishap_near(noted: Noted, known: Sequence[Noted]) -> Observation | None:
     near = [
         one
         for one in known
-        if one.observation.about == "mishap"
-        and -BEFORE_MISHAP <= noted.at - one.at <= AFTER_MISHAP
+        if one.observation.about == "mishap" and -BEFORE_MISHAP <= noted.at - one.at <= AFTER_MISHAP
     ]
     return near[-1].observation if near else None
 
@@ -193,7 +192,7 @@ _TABLE: tuple[_Row, ...] = (
     _row(Grade.setback, "weight_bearing: none", "the leg not put down", "no apoya la pata", 15),
     _row(Grade.doubt, "weight_bearing: none", "the leg not put down", "no apoya la pata", 4),
     _row(Grade.setback, "pain: severe", "strong pain", "mucho dolor"),
-    _row(Grade.doubt, "pain: moderate", "signs of pain", "señales de dolor"),
+    _row(Grade.setback, "pain: moderate", "signs of pain", "señales de dolor"),
     _row(Grade.doubt, "pain: mild", "a bit sore", "un poco de dolor", 8),
     _row(Grade.setback, "swelling: marked", "a lot of swelling", "mucha hinchazón", 4),
     _row(Grade.doubt, "swelling: marked", "a lot of swelling", "mucha hinchazón"),

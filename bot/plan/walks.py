@@ -8,7 +8,7 @@ in the week before (common practice, clinic to confirm):
 - a doubt (``walk_signs``), or nobody told how the leg is used: the same;
 - a setback: one step shorter, never under the start.
 
-A sign told in a week that began with longer walks takes the lengthening back at once.
+A setback told in a week that began with longer walks takes the lengthening back at once.
 What the clinician says stands above all this, and is never judged by earlier signs.
 """
 
@@ -70,6 +70,7 @@ def walk_weeks(
     walks = plan.walks or protocol.walks
     ordered = sorted(overrides, key=lambda one: one.from_day)
     weeks: list[WalkWeek] = []
+    decided = 0
     for number in range(day // DAYS + 1):
         first = number * DAYS
         today = min(first + DAYS - 1, day)
@@ -79,19 +80,17 @@ def walk_weeks(
         )
         against = signs(history, max(first - DAYS, judged_from), first - 1) if before else []
         told = leg_told(history, first - DAYS, first - 1)
-        week = _begin(plan, walks, number, before, against, told)
+        week = _begin(plan, walks, number, before, decided, against, told)
+        decided = week.minutes
         base = before.minutes if before else week.minutes
         said = [o for o in ordered if first <= o.from_day <= today]
         if said:
             for override in said:
                 week = _overrule(week, override, walks, base)
-        elif week.change == "advanced" and (against := signs(history, first, today)):
-            week = replace(
-                week,
-                minutes=base,
-                change="held",
-                because=_reason(_TAKEN_BACK, against, minutes=base),
-            )
+            decided = week.minutes
+        elif week.change == "advanced" and _set_back(now := signs(history, first, today)):
+            because = _reason(_TAKEN_BACK, now, minutes=base)
+            week = replace(week, minutes=base, change="held", because=because)
         weeks.append(week)
     return tuple(weeks)
 
@@ -109,10 +108,12 @@ def _begin(
     walks: Walks,
     number: int,
     before: WalkWeek | None,
+    decided: int,
     against: Sequence[Sign],
     told: bool,
 ) -> WalkWeek:
-    """The week as it is decided on its first morning."""
+    """The week as it is decided on its first morning. ``decided`` are last week's minutes
+    as it began: a setback steps back from these, so that it does not count twice."""
     shortest = min(walks.start_minutes, walks.cap_minutes)
     if before is None:
         who = {"who": plan.clinician, "minutes": shortest}
@@ -120,8 +121,8 @@ def _begin(
     now = before.minutes
     change: Change = "held"
     minutes = now
-    if against and against[0].grade is Grade.setback:
-        minutes = max(min(now, shortest), now - walks.step_minutes)
+    if _set_back(against):
+        minutes = max(min(now, shortest), min(now, decided - walks.step_minutes))
         if minutes < now:
             change = "stepped_back"
             because = _reason(_SHORTER, against, less=now - minutes)
@@ -141,6 +142,10 @@ def _begin(
             ordered: dict[str, object] = {"who": plan.clinician}
             because = _LONGEST.fill(ordered, ordered)
     return WalkWeek(minutes, before.outings, change, because, number)
+
+
+def _set_back(against: Sequence[Sign]) -> bool:
+    return any(sign.grade is Grade.setback for sign in against)
 
 
 def _overrule(week: WalkWeek, override: WalkOverride, walks: Walks, base: int) -> WalkWeek:

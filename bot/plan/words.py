@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
-from bot.model.plan import Medicine
+from datetime import datetime
+
+from bot.model.plan import Hours, Medicine
 from bot.model.protocol import Choice, Note
 from bot.model.text import Text
+
+from .plain import plain
 
 DOSE_CHOICES = (
     Choice(
@@ -48,10 +52,19 @@ _DOSE_WITH_FOOD = Text(
 )
 
 
-def dose_text(medicine: Medicine) -> Text:
-    """What the owner is asked to give, as the clinician ordered it."""
-    words = _DOSE_WITH_FOOD if medicine.with_food else _DOSE
+def dose_text(medicine: Medicine, hours: Hours, at: datetime, last: datetime | None) -> Text:
+    """What the owner is asked to give at ``at``, as the clinician ordered it.
+
+    An order in figures is told in plain words, with the household's own meals and until
+    when (``last``); an order in words, in its own. Times are on the household's clock.
+    """
+    if medicine.in_figures:
+        english = plain(medicine, hours, "en", at=at, last=last)
+        spanish = plain(medicine, hours, "es", at=at, last=last)
+        words = _DOSE
+    else:
+        english, spanish = medicine.amount.en, medicine.amount.es
+        words = _DOSE_WITH_FOOD if medicine.with_food else _DOSE
     return words.fill(
-        {"name": medicine.name, "amount": medicine.amount.en},
-        {"name": medicine.name, "amount": medicine.amount.es},
+        {"name": medicine.name, "amount": english}, {"name": medicine.name, "amount": spanish}
     )

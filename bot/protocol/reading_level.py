@@ -82,7 +82,8 @@ def counts(text: str, lang: Lang) -> tuple[int, int, int]:
 
 
 def _english(word: str) -> int:
-    return max(1, sum(map(syllapy.count, word.replace("’", "'").split("-"))))
+    parts = word.replace("’", "'").split("-")
+    return max(1, sum(int(syllapy.count(part)) for part in parts))
 
 
 def _spanish(word: str) -> int:

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import re
 import string
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from typing import Final
+
+from pydantic import BaseModel
 
 from bot.model.text import LANGS, Text
 
@@ -21,7 +23,10 @@ _GAP: Final = re.compile(
 _BARE: Final = re.compile(r"\{[^{}]*\}|[\W\d_]+")
 SAME_WORDS: Final = 3
 """From so many words on, the same text in both languages is surely not translated."""
-_FOR_STAFF: Final = re.compile(r"(?:case|desk|urgency|media|joined_staff|left_staff)(?:_|$)")
+_FOR_STAFF: Final = re.compile(
+    r"(?:answers|board|case|change|desk|group|joined_staff|left_staff|media|note|outcome|plan"
+    r"|reason|role|staff|urgency)(?:_|$)"
+)
 """Keys of ``words.yaml`` whose texts only staff read."""
 
 
@@ -79,6 +84,31 @@ def check_words(
             mend = "Say it in both, or in neither"
             found.append(Problem(file, place.line, place.column, what, mend, "warning"))
     return sorted(found, key=lambda problem: (problem.line, problem.column))
+
+
+def check_texts(
+    model: BaseModel, file: str, tree: Node, owner: Callable[[Path], bool]
+) -> list[Problem]:
+    """``check_text`` for every text in the model; ``owner`` tells by its path who reads it."""
+    found: list[Problem] = []
+    for path, text in _texts(model, ()):
+        found += check_text(text, file, tree, path, owner=owner(path))
+    return found
+
+
+def _texts(value: object, path: Path) -> Iterator[tuple[Path, Text]]:
+    if isinstance(value, Text):
+        yield path, value
+        return
+    parts: Iterable[tuple[str | int, object]] = ()
+    if isinstance(value, BaseModel):
+        parts = ((name, getattr(value, name)) for name in type(value).model_fields)
+    elif isinstance(value, Mapping):
+        parts = value.items()
+    elif isinstance(value, tuple):
+        parts = enumerate(value)
+    for key, part in parts:
+        yield from _texts(part, (*path, key))
 
 
 def placeholders(words: str) -> set[str] | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
 from typing import TypeVar
 
@@ -34,13 +35,24 @@ def load_model(text: str, name: str, model: type[T]) -> T:
     return load_tree(text, name, model)[0]
 
 
-def load_tree(text: str, name: str, model: type[T]) -> tuple[T, Node]:
-    """As ``load_model``, with the tree of the file, for later checks that name a line."""
+def load_tree(
+    text: str,
+    name: str,
+    model: type[T],
+    prepare: Callable[[Mapping, str], list[Problem]] | None = None,
+) -> tuple[T, Node]:
+    """As ``load_model``, with the tree of the file, for later checks that name a line.
+
+    ``prepare`` is given the tree and the file's name before the model is; it may spell out
+    in the tree what the file says in short, and returns what is wrong with it.
+    """
     root, problems = read_tree(text.removeprefix("\ufeff"), name)
     if not isinstance(root, Mapping):
         mend = "Write it as lines of `key: value`"
         what = "the file must hold keys with values, not a list or a single value"
         raise FlowError([*problems, Problem(name, root.place.line, root.place.column, what, mend)])
+    if prepare is not None:
+        problems = [*problems, *prepare(root, name)]
     guard_times(root, model)
     try:
         made = model.model_validate(root.value)

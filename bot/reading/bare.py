@@ -84,9 +84,17 @@ def answer(
         if pick:
             chosen = clause
             break
+    if not pick and asked in _SESSIONS:
+        for clause in clauses:
+            if ("<minutes>" in clause.keys or "<metres>" in clause.keys) and not (
+                clause.moods & {"question", "hypo", "wish"} or "<neg>" in clause.keys
+            ):
+                pick, chosen = _YES[asked], clause
+                break
     if asked in ("appetite", "bathroom", "incision", "mobility", "general"):
         bad = {(i.observation.about, i.observation.value) for i in found} - _HARMLESS
-        if asked == "general" and (bad or told & {"energy"}):
+        plainly = chosen is clauses[0] and chosen.end - chosen.start <= 3
+        if asked == "general" and (bad or (told and not plainly) or "energy" in told):
             pick = ()
         if asked == "incision" and told & {"incision"}:
             pick = ()
@@ -159,6 +167,11 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
 def is_greeting(tokens: list[Token], clauses: list[Clause], context: Context) -> bool:
     """Thanks, a greeting, an "ok": nothing to report."""
     filler = 0
+    thanked = any("<thanks>" in clause.keys for clause in clauses)
+    if not thanked and len(tokens) > 6:
+        return False
+    if any("<bodyword>" in c.keys or "<wound>" in c.keys or "<legword>" in c.keys for c in clauses):
+        return False
     for clause in clauses:
         if "<thanks>" in clause.keys or "<hello>" in clause.keys:
             filler += 1
@@ -178,9 +191,9 @@ def worrying_rest(
     observations: list[Observation],
 ) -> bool:
     """Whether something alarming was said that led to no observation at all."""
-    read_in = {m.clause for m in matches}
+    read_in = {clauses[m.clause].sentence for m in matches}
     return any(
-        number not in read_in and "<alarm>" in clause.keys for number, clause in enumerate(clauses)
+        clause.sentence not in read_in and "<alarm>" in clause.keys for clause in clauses
     )
 
 
@@ -194,7 +207,7 @@ def finish(
 def _rule() -> object:
     from .grammar import Pattern, Rule
 
-    empty = Pattern("", (), frozenset(), False, False, False, ())
+    empty = Pattern("", (), frozenset(), (), False, False, False, ())
     return Rule("bare", "", empty)
 
 

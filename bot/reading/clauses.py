@@ -24,6 +24,9 @@ _HOLDS = frozenset(
 )
 
 
+_RELATIVE = frozenset("had rang saw noticed mentioned called told phoned spoke showed sent".split())
+
+
 @dataclass(slots=True)
 class Clause:
     """A stretch of tokens ``[start, end)`` in one sentence, and how it is meant."""
@@ -78,7 +81,9 @@ def split(tokens: list[Token]) -> list[Clause]:
             rank, joiner = max(rank, 1), word
         elif word in _SUBJECT and size >= 2 and previous not in _HOLDS and not token.cut:
             nxt = tokens[index + 1].word if index + 1 < len(tokens) else ""
-            if word not in ("it", "i") or nxt in ("is", "was", "has", "looks", "gave", "did"):
+            if word in ("we", "i") and size <= 4 and nxt in _RELATIVE:
+                pass  # "the swelling we had", "the bleeding I rang about"
+            elif word not in ("it", "i") or nxt in ("is", "was", "has", "looks", "gave", "did"):
                 rank, joiner = max(rank, 1), "subject"
         elif size >= 2 and not token.cut and _asks(tokens, index, previous):
             rank, joiner = max(rank, 1), "asks"

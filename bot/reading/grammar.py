@@ -9,10 +9,11 @@ A pattern is a line of elements:
     a & b           both, in either order, in one clause
     ^ and $         the beginning and the end of a clause
     -<class>        the clause must not hold it
+    +<class>        the clause must hold it, anywhere
 
 Rules stand under a heading ``= value [detail] [trend:x] [count:n] [fixed] [@topic ...]
 [!@topic ...]``:
-``fixed`` cannot be denied, ``@topic`` holds only while that topic
+``fixed`` cannot be denied, ``agent`` may have a person as its subject, ``@topic`` holds only while that topic
 is spoken of, ``!@topic`` only while it is not.
 """
 
@@ -45,6 +46,7 @@ class Pattern:
     source: str
     parts: tuple[tuple[Element, ...], ...]
     without: frozenset[str]
+    present: tuple[frozenset[str], ...]
     at_start: bool
     at_end: bool
     cross: bool
@@ -62,6 +64,7 @@ class Rule:
     trend: str | None = None
     count: int | None = None
     fixed: bool = False
+    agent: bool = False
     focus: frozenset[str] = frozenset()
     unless: frozenset[str] = frozenset()
     weight: int = 0
@@ -97,6 +100,8 @@ class Compiler:
             words = tuple(plain(part) for part in member.split("_"))
             if len(words) > 1:
                 self.phrases.setdefault(words, set()).add(key)
+                for word in words:
+                    self.words.setdefault(word.rstrip("*"), set())
             elif words[0].endswith("*"):
                 self.stems.setdefault(words[0][:-1], set()).add(key)
             else:
@@ -116,6 +121,8 @@ class Compiler:
             elif "_" in option:
                 words = tuple(plain(part) for part in option.split("_"))
                 self.phrases.setdefault(words, set()).add("_".join(words))
+                for word in words:
+                    self.words.setdefault(word, set())
                 keys.add("_".join(words))
             else:
                 word = plain(option)
@@ -128,6 +135,7 @@ class Compiler:
         parts: list[tuple[Element, ...]] = []
         now: list[Element] = []
         without: set[str] = set()
+        present: list[frozenset[str]] = []
         gap, cross, start, end = 0, False, False, False
         for word in source.split():
             if word == "&":
@@ -141,6 +149,8 @@ class Compiler:
                 gap, cross = FAR, True
             elif word[0] == "~":
                 gap = int(word[1:] or NEAR)
+            elif word[0] == "+":
+                present.append(self._keys(word[1:], source))
             elif word[0] == "-":
                 without |= self._keys(word[1:], source)
             else:
@@ -152,7 +162,7 @@ class Compiler:
         needs = tuple(e.keys for part in parts for e in part if not e.optional)
         if not needs or any(not part or part[0].optional for part in parts):
             raise ValueError(f"a pattern needs a word to begin with: {source!r}")
-        return Pattern(source, tuple(parts), frozenset(without), start, end, cross, needs)
+        return Pattern(source, tuple(parts), frozenset(without), tuple(present), start, end, cross, needs)
 
     def add_rules(self, about: str, text: str) -> None:
         """Read the rules of one topic."""
@@ -177,8 +187,8 @@ class Compiler:
                 focus.add(word[1:])
             elif word.startswith("!@"):
                 unless.add(word[2:])
-            elif word == "fixed":
-                head["fixed"] = True
+            elif word in ("fixed", "agent"):
+                head[word] = True
             elif word.startswith("trend:") and word[6:] in TRENDS:
                 head["trend"] = word[6:]
             elif word.startswith("count:"):

@@ -8,11 +8,13 @@ from .token import Token
 
 _EN = frozenset(
     "the a an of to in on at is it he she his her was and my i you with not for has had but this "
-    "that no its hes shes of from they we are been did dont wont today yes".split()
+    "that its hes shes of from they we are been did dont wont today yes".split()
 )
 _ES = frozenset(
     "el la los las un una de que en es se le lo su con por para y pero ya muy hoy ayer si mi me "
-    "esta nada tiene come hace mas bien mal como sin del al porque gracias".split()
+    "esta nada tiene come hace mas bien mal como sin del al porque gracias casi mucho mucha poco todo "
+    "toda le les quiere comio ha he te nos son fue estan anda sigue desde hasta cuando tambien aun "
+    "todavia ni eso esto este ella mañana manana noche dia dio di tarde agua".split()
 )
 
 
@@ -30,6 +32,12 @@ HOMOGRAPHS = {
 """Words of both languages → the language in which our classes mean them ("" for both)."""
 
 
+ONE_SENSE: dict[str, dict[str, frozenset[str]]] = {
+    "lame": {"en": frozenset(("<lick>",)), "es": frozenset(("<limpword>",))},
+}
+"""Words with a class in each language → what to drop in a sentence of either."""
+
+
 def settle_homographs(tokens: list[Token], hint: Lang) -> None:
     """Take from words of both languages the classes of the language not meant."""
     start = 0
@@ -37,7 +45,7 @@ def settle_homographs(tokens: list[Token], hint: Lang) -> None:
         if index < len(tokens) and tokens[index].cut < 3:
             continue
         sentence = tokens[start:index]
-        if any(t.word in HOMOGRAPHS for t in sentence):
+        if any(t.word in HOMOGRAPHS or t.word in ONE_SENSE for t in sentence):
             english = sum(t.word in _EN for t in sentence)
             spanish = sum(t.word in _ES for t in sentence)
             lang = hint if english == spanish else "en" if english > spanish else "es"
@@ -47,6 +55,10 @@ def settle_homographs(tokens: list[Token], hint: Lang) -> None:
 
 
 def _choose(token: Token, lang: str) -> None:
+    senses = ONE_SENSE.get(token.word)
+    if senses:
+        token.keys -= senses[lang]
+        return
     meant = HOMOGRAPHS.get(token.word)
     if meant is None or meant == lang:
         return

@@ -70,6 +70,11 @@ def _collapsed(word: str, most: int) -> str:
     return "".join(out)
 
 
+def _substituted(word: str, entry: str) -> bool:
+    """Another letter stands in place of one: it may be another word altogether."""
+    return len(word) == len(entry) and sorted(word) != sorted(entry)
+
+
 @lru_cache(maxsize=16384)
 def look_up(word: str) -> tuple[frozenset[str], str, bool]:
     """Classes of a word, the word as understood, and whether its spelling was repaired."""
@@ -88,9 +93,10 @@ def look_up(word: str) -> tuple[frozenset[str], str, bool]:
         repaired = SPELLER.repair(word)
         if repaired:
             entry, stem = repaired
+            risky = word[0] != entry[0] or (not stem and _substituted(word, entry))
             if stem:
-                return LEXIS.stems[entry] | {word}, word, True
-            return (_known(entry) or frozenset((entry,))) | {word}, entry, True
+                return LEXIS.stems[entry] | {word}, word, risky
+            return (_known(entry) or frozenset((entry,))) | {word}, entry, risky
     return frozenset((word,)), word, False
 
 
@@ -128,7 +134,11 @@ def mark_phrases(tokens: list[Token]) -> None:
         token.sizes = dict.fromkeys(keys, best)
         token.keys = token.keys | keys
         if not keys.isdisjoint(CALMING):
-            token.keys -= {"<neg>"}
+            for part in tokens[index : index + best]:
+                part.keys -= {"<neg>", "<zero>"}
+        if "<barely>" in keys:
+            for part in tokens[index : index + best]:
+                part.keys -= {"<neg>"}
         if "<hello>" in keys or "<thanks>" in keys:
             for part in tokens[index : index + best]:
                 part.keys -= {"<good>"}

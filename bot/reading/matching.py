@@ -75,6 +75,9 @@ def find(
     """Where a pattern is found in a clause (at most three places)."""
     if not pattern.without.isdisjoint(clause.keys):
         return []
+    for present in pattern.present:
+        if present.isdisjoint(clause.keys):
+            return []
     for need in pattern.needs:
         if need.isdisjoint(keys):
             return []

@@ -58,6 +58,10 @@ def plain(word: str) -> str:
     return fold(word)[0].replace("'", "")
 
 
+REPEATS = 3
+"""The same word said more often in a row says nothing more."""
+
+
 class _Builder:
     """Collects tokens; remembers the boundary that stands before the next one."""
 
@@ -66,6 +70,11 @@ class _Builder:
         self.cut = 3
 
     def add(self, word: str, start: int, end: int, value: float | None = None) -> None:
+        said = self.tokens
+        if len(said) >= REPEATS and all(t.word == word for t in said[-REPEATS:]):
+            said[-1].end = end
+            self.cut = 0
+            return
         token = Token(word, start, end, cut=self.cut, value=value)
         self.tokens.append(token)
         self.cut = 0
@@ -121,7 +130,13 @@ def words_of(text: str) -> list[Token]:
             _word(build, flat[start:end].replace("'", ""), back[start], back[end - 1] + 1)
         else:
             _mark(build, flat, text, back, piece, start)
+    if len(build.tokens) == 1:  # a whole answer of one letter
+        only = build.tokens[0]
+        only.word = _ONE_LETTER.get(flat.strip(" .!"), only.word)
     return build.tokens
+
+
+_ONE_LETTER = {"y": "yes", "n": "no", "s": "si", "k": "ok"}
 
 
 def _word(build: _Builder, word: str, start: int, end: int) -> None:

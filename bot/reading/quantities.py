@@ -71,13 +71,20 @@ def _number(tokens: list[Token], index: int) -> tuple[float, int] | None:
     return value, used
 
 
+def _kept(token: Token, used: int) -> frozenset[str]:
+    """The classes that a folded quantity keeps: its own, or those of its phrase."""
+    if used == 1:
+        return token.keys
+    return frozenset(key for key, size in (token.sizes or {}).items() if size <= used)
+
+
 def _make(tokens: list[Token], index: int, used: int, kind: str, value: float) -> Token:
     last = tokens[index + used - 1]
     token = Token(
         "_".join(t.word for t in tokens[index : index + used]),
         tokens[index].start,
         last.end,
-        frozenset((f"<{kind}>",)) | (tokens[index].keys if used == 1 else frozenset()),
+        frozenset((f"<{kind}>",)) | _kept(tokens[index], used),
         tokens[index].cut,
         last.asks,
         value,

@@ -18,16 +18,28 @@ from .settle import Found, drop_overlaps, settle
 from .token import Token
 
 FOCUS_OF = {
-    "bathroom": frozenset(("stool", "urine", "bathroom")),
     "mobility": frozenset(("mobility", "weight_bearing")),
     "incision": frozenset(("incision",)),
 }
+_WAS = frozenset("was were been had yesterday ayer anoche estaba estuvo andaba".split())
 _KIN = (
     frozenset(("incision", "swelling", "bruising", "licking", "bandage")),
     frozenset(("mobility", "weight_bearing", "pain", "mishap", "walk")),
     frozenset(("stool", "urine", "bathroom")),
     frozenset(("appetite", "drinking")),
 )
+NOUNS = {
+    "<wound>": "incision", "<bandageword>": "bandage", "<coneword>": "cone", "<gumword>": "gums",
+    "<poo>": "stool", "<pee>": "urine", "<bellyword>": "belly", "<legword>": "weight_bearing",
+}  # fmt: skip
+"""A clause that names one of these speaks of its topic, even when it says no more."""
+CLEARING = {
+    (about, value)
+    for about in TOPICS
+    for value in ("normal", "none", "clean", "fine", "pink", "full", "no", "better", "given")
+} - {("appetite", "none"), ("drinking", "none"), ("stool", "none"), ("urine", "none"),
+     ("weight_bearing", "none")}  # fmt: skip
+"""Good news: never read from a word that was only guessed."""
 _LIMIT = 4096
 
 
@@ -62,6 +74,7 @@ def read(text: str, context: Context) -> Reading:
         match.denied = scope.denied(match, tokens, clause)
         match.hedged = scope.hedged(match, tokens, clause)
         match.void = scope.void(match, tokens, clause)
+    matches = [m for m in matches if not scope.torn(m, tokens)]
     matches = drop_overlaps(matches, clauses)
     return _conclude(text, tokens, clauses, matches, context, lang, other)
 
@@ -79,7 +92,7 @@ def _match(
         far = clause.end
         keys = clause.keys
         step = number + 1
-        while step < len(clauses) and clauses[step].rank <= 1 and step <= number + 2:
+        while step < len(clauses) and clauses[step].rank <= 2 and step <= number + 2:
             far = clauses[step].end
             keys = keys | clauses[step].keys
             step += 1
@@ -99,7 +112,12 @@ def _match(
                 here.append(Match(rule, at, number))
                 if rule.about not in ("idiom", "request"):
                     own.add(rule.about)
+        if not own:
+            named = frozenset(topic for key, topic in NOUNS.items() if key in clause.keys)
+            if named and named.isdisjoint(focus):
+                focus = named
         now = frozenset(own) if own else focus
+        now |= {f"asked-{context.asked}"}
         if not own and not asked.isdisjoint(_kin(focus)):
             now |= asked
         for which in waiting:
@@ -135,6 +153,10 @@ def _conclude(
         about = match.rule.about
         if about == "idiom":
             continue
+        if not match.void and (about, match.rule.value) in CLEARING and any(
+            tokens[at].guessed for at in match.at
+        ):
+            match.void = "a guess at a misspelt word does not clear anything"
         if match.void:
             reasons.append(f"{_quote(text, tokens, match)} not counted: {match.void}")
             if match.void in ("a question", "a condition") and about not in questions:
@@ -148,7 +170,11 @@ def _conclude(
                 final = before.sentence == clause.sentence and (
                     "<nowword>" in before.keys or before.rank == 2
                 )
-            found.append(Found(observation, match, final))
+            past = "near_past" in clause.moods or any(
+                tokens[at].word in _WAS for at in range(clause.start, match.first)
+            )
+            now = "<nowword>" in clause.keys
+            found.append(Found(observation, match, final, now, past))
             reasons.append(f"{_quote(text, tokens, match)} → {about}: {observation.value}")
     found = _resolve_past(found, clauses)
     answer = bare.answer(tokens, clauses, matches, found, context)

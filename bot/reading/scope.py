@@ -24,11 +24,18 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
         if before and before.sentence == clause.sentence:
             held = before.moods & {"hypo", "wish", "purpose", "question", "denied"}
             hangs = clause.joiner in ("and", "or") or word in ("or", "o", "that", "que")
+            whole = "question" in before.moods and clause.asked and not (
+                clause.rank == 2 or clause.joiner in ("because", "porque", "since", "subject") or
+                tokens[clause.start].word in ("because", "porque")
+            )
+            hangs = hangs or whole or clause.joiner in ("while", "mientras")
             if held and (hangs or (clause.rank == 1 and "hypo" in held and clause.joiner != "subject")):
                 own_subject = "<patient>" in tokens[clause.start].keys or (
                     clause.end - clause.start > 1 and "<patient>" in tokens[clause.start + 1].keys
                 )
-                if not (own_subject and clause.joiner != "or" and "hypo" not in held):
+                if whole or clause.joiner in ("while", "mientras") or not (
+                    own_subject and clause.joiner != "or" and "hypo" not in held
+                ):
                     clause.moods |= held
         before = clause
     for number in range(len(clauses) - 2, -1, -1):
@@ -54,10 +61,19 @@ def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
         elif own or "<wound>" in clause.keys:
             person = False
         clause.person = person
+        if clause.rank == 2 and number and "<reported>" in clauses[number - 1].keys:
+            told = clauses[number - 1]
+            first = {t.word for t in tokens[told.start : told.start + 4]}
+            mine = {t.word for t in tokens[clause.start : clause.start + 3]}
+            if told.sentence == sentence and not first & _SPEAKER and mine & _SPEAKER:
+                told.moods.add("denied")
         if "denied" in clause.moods:
             for before in clauses[max(0, number - 3) : number]:
                 if before.sentence == sentence and "<reported>" in before.keys:
                     before.moods.add("denied")
+
+
+_SPEAKER = frozenset("i ive im we weve id yo lo".split())
 
 
 def _own_body(tokens: list[Token], clause: Clause) -> bool:
@@ -128,7 +144,24 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
         after = match.last + 1
         if after < clause.end and after == clause.end - 1 and tokens[after].word in ("no", "not", "nope", "negative", "negativo"):
             flips = True
+    for place in range(match.last + 1, min(match.last + 7, clause.end - 1)):
+        if "<neg>" in tokens[place].keys and any(
+            "<recurred>" in t.keys for t in tokens[place + 1 : min(place + 4, clause.end)]
+        ):
+            flips = True
     return flips != double
+
+
+def torn(match: Match, tokens: list[Token]) -> bool:
+    """Negation stands in the midst of the match: "pink, no goo" is no pink goo."""
+    if match.held or match.rule.fixed:
+        return False
+    own = set(match.at)
+    return any(
+        "<neg>" in tokens[at].keys
+        for at in range(match.first + 1, match.last)
+        if at not in own
+    )
 
 
 def hedged(match: Match, tokens: list[Token], clause: Clause) -> bool:
@@ -142,7 +175,12 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
     about = match.rule.about
     if about == "request":
         return ""
-    if "wish" in moods:
+    for at in range(clause.start, match.first):
+        if "<asif>" in tokens[at].keys and not (
+            at > clause.start and "<appears>" in tokens[at - 1].keys
+        ):
+            return "a likeness"
+    if "wish" in moods and "<stopping>" not in clause.keys:
         return "a wish"
     if "question" in moods and "factive" not in moods:
         return "a question"
@@ -156,17 +194,27 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
         return "said of animals in general"
     if "thought" in moods:
         return "only thought"
+    if about in _CARE and about != "mishap" and _intended(match, tokens, clause):
+        return "not done yet"
     if "far_past" in moods and not match.denied:
         return "long ago"
     if about in _CARE and about != "mishap":
         return ""
     if clause.other:
         return "another animal"
-    if about not in _CARE and _person_before(match, tokens, clause):
+    if about not in _CARE and not match.rule.agent and _person_before(match, tokens, clause):
         return "a person"
-    if clause.person:
+    if clause.person and not match.rule.agent:
         return "a person"
     return ""
+
+
+def _intended(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """"Will give it at nine", "ahorita se la doy"."""
+    if match.rule.value not in ("given", "done"):
+        return False
+    before = range(max(clause.start, match.first - 3), match.last)
+    return any("<intent>" in tokens[at].keys for at in before)
 
 
 def _person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
@@ -214,7 +262,12 @@ def mark_subjects(
                 other_at = place
                 break
         if other_at is not None:
-            any_other = True
+            before = {t.word for t in tokens[max(clause.start, other_at - 2) : other_at]}
+            if before & _PREPOSITIONS:
+                other_at = None
+            else:
+                any_other = True
+        if other_at is not None:
             head = tokens[clause.start : other_at]
             patient_first = any(
                 ("<patient>" in t.keys and t.word not in wrong and t.word not in ("el", "la", "le", "lo"))
@@ -223,7 +276,7 @@ def mark_subjects(
             )
             if not patient_first:
                 clause.other = sticky = True
-            elif any(t.word in ("fue", "was", "its", "era") for t in head):
+            elif head and head[-1].word in ("fue", "was", "its", "era", "is"):
                 clause.other = sticky = True
         elif sticky:
             first = tokens[clause.start : clause.start + 3]
@@ -239,5 +292,6 @@ def mark_subjects(
     return any_other
 
 
+_PREPOSITIONS = frozenset("with con of by to at from for like como than que al against contra after tras".split())
 _CATS = frozenset("cat cats kitty kitten gato gata gatito gatita michi gatos".split())
 _DOGS = frozenset("dog dogs doggy puppy perro perra perrito perrita perros".split())

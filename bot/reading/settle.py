@@ -15,6 +15,7 @@ SEVERITY: dict[str, tuple[str, ...]] = {
     "warm_compress": ("skipped", "done"),
     "massage": ("skipped", "done"),
     "walk": ("skipped", "done"),
+    "cone": ("on", "off", "damaged"),
     "licking": ("no", "yes"),
     "appetite": ("normal", "less", "none"),
     "drinking": ("normal", "less", "more", "none"),
@@ -46,6 +47,8 @@ class Found:
     observation: Observation
     match: Match
     final: bool = False  # said of the end of it: "in the end", "now"
+    now: bool = False  # with a word such as "now", "finally"
+    past: bool = False  # said of an earlier day
 
 
 OVERRIDES: dict[str, frozenset[str]] = {
@@ -69,7 +72,7 @@ OVERRIDES: dict[str, frozenset[str]] = {
     "weight_bearing": frozenset(("mobility_same", "pain_none", "stool", "mishap", "leg")),
     "swelling": frozenset(("mobility", "incision", "bruising")),
     "pain": frozenset(("licking", "energy", "appetite")),
-    "drinking": frozenset(("appetite", "licking")),
+    "drinking": frozenset(("appetite", "licking", "dose")),
     "licking": frozenset(("swallowed", "appetite")),
     "mishap": frozenset(("weight_bearing_full", "walk")),
     "energy": frozenset(("leg", "mishap", "weight_bearing", "appetite")),
@@ -102,7 +105,8 @@ def drop_overlaps(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             continue
         if any(idiom.get(at, 0) >= weight for at in match.at):
             continue
-        table = used.setdefault(about, {})
+        axis = f"{about}-loose" if match.rule.value == "loose" else about
+        table = used.setdefault(axis, {})
         if any(table.get(at, 0) > weight for at in match.at):
             continue
         for at in match.at:
@@ -128,6 +132,18 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     and no meal, pacing after a seizure is no pain."""
     eaten = {m.clause for m in matches if m.rule.about == "swallowed" and not m.denied and not m.void}
     seized = {clauses[m.clause].sentence for m in matches if m.rule.about == "seizure" and not m.denied and not m.void}
+    fainted = {m.clause for m in matches if m.rule.value == "collapsed" and not m.denied and not m.void}
+    def sentences_of(*wanted: tuple[str, str]) -> set[int]:
+        return {
+            clauses[m.clause].sentence
+            for m in matches
+            if (m.rule.about, m.rule.value) in wanted and not m.denied and not m.void
+        }
+
+    tight = sentences_of(("bandage", "tight"))
+    blue = sentences_of(("gums", "blue"), ("gums", "pale"), ("breathing", "laboured"))
+    given = sentences_of(("dose", "given"))
+    rough = {m.clause for m in matches if m.rule.value == "rough_play" and not m.void}
     near = {c + step for c in eaten for step in (-1, 0, 1)}
     sentences = {clauses[c].sentence for c in eaten}
     out = []
@@ -137,6 +153,18 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
         if key in (("dose", "given"), ("appetite", "normal")) and match.clause in near:
             if match.clause in eaten or (clause.sentence in sentences and "<clock>" not in clause.keys):
                 continue
+        if match.rule.about == "mishap" and match.clause in fainted:
+            continue
+        if key == ("urine", "accident") and clause.sentence in seized:
+            continue
+        if key == ("energy", "normal") and match.clause in rough:
+            continue
+        if match.rule.about == "swelling" and clause.sentence in tight and "<toeword>" in clause.keys:
+            continue
+        if match.rule.about == "pain" and match.rule.value == "moderate" and clause.sentence in blue:
+            continue
+        if match.rule.about == "appetite" and clause.sentence in given and "<hid>" in clause.keys:
+            continue
         if match.rule.about == "pain" and match.rule.value in ("moderate", "mild") and clause.sentence in seized:
             continue
         out.append(match)
@@ -186,6 +214,8 @@ def settle(found: list[Found]) -> list[Observation]:
         good = GOOD.get(about)
         if good and good in merged and len(merged) > 1:
             del merged[good]
+        if about == "incision" and "pus" in merged:
+            merged.pop("discharge", None)
         if about == "swallowed" and "human_medicine" in merged:
             merged.pop("medicine_overdose", None)
         order = SEVERITY.get(about)
@@ -213,6 +243,12 @@ def _one(about: str, merged: dict[str, Found], order: tuple[str, ...]) -> dict[s
     items = list(merged.values())
     worst = max(items, key=lambda item: order.index(item.observation.value))
     last = max(items, key=lambda item: item.match.first)
-    if last is not worst and last.final and about in ("dose", "appetite", "drinking", "cone"):
-        return {last.observation.value: last}
+    if last is not worst and last.final:
+        if about in ("dose", "cone") or (about in ("appetite", "drinking") and last.now):
+            return {last.observation.value: last}
+        if worst.past and worst.observation.value not in ("collapsed", "laboured", "bloody"):
+            return {last.observation.value: last}
+    if about == "cone" and worst.observation.value == "damaged":
+        merged.pop("off" if "on" in merged else "", None)
+        return merged
     return {worst.observation.value: worst}

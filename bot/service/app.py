@@ -18,6 +18,8 @@ from bot.model.settings import Clinic
 from bot.protocol.library import protocols
 from bot.store.apply import apply
 from bot.store.database import Database, Tx, moment, pack, stamp
+from bot.talk.answers import default_answers
+from bot.talk.opening import next_opening
 from bot.talk.outcome import Outcome
 from bot.talk.words import default_words
 from bot.telegram.client import Client
@@ -77,8 +79,11 @@ class App:
                 protocols=protocols(),
                 bot_name=me.username,
                 secret=secret,
+                answers=default_answers(),
             )
             self.sender = Sender(self.db, self._deliver, self._pace)
+            opens = next_opening(self.clinic, self.clock.now())
+            await self.db.transact(lambda tx: tx.run("due_first_board", due_at=stamp(opens)))
             again = await recover(self.db)
             if again:
                 logger.info("%d messages were under way at the last stop: sent again", again)

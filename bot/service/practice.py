@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from bot.model.protocol import Protocol
 from bot.model.settings import Clinic
 from bot.store.database import Tx
+from bot.talk.answers import Answers
 from bot.talk.words import Words
 from bot.triage import RuleBook
 
@@ -23,6 +24,7 @@ class Practice:
     protocols: Mapping[str, Protocol]
     bot_name: str
     secret: bytes
+    answers: Answers
 
 
 def secret_of(tx: Tx) -> bytes:

@@ -13,13 +13,15 @@ from bot.model.chat import Incoming
 from bot.store import load
 from bot.store.apply import apply, log, put_due, send
 from bot.store.database import Database, Row, Tx, moment, stamp
+from bot.talk.board import find
 from bot.talk.buttons import digest_of
-from bot.talk.desk import find, on_desk
+from bot.talk.desk import COMMANDS as DESK_COMMANDS
+from bot.talk.desk import on_desk
 from bot.talk.due import on_due
 from bot.talk.outcome import Outcome
 from bot.talk.owner import on_owner
 from bot.talk.record import Record, readable
-from bot.talk.scene import Chart, Scene
+from bot.talk.scene import Chart, Member, Scene
 from bot.telegram.translate import incoming
 
 from .practice import Practice, fresh_code
@@ -68,6 +70,7 @@ def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Outcome
         return Outcome(cause)
     event = replace(event, text=_plain_command(event.text))
     desks = load.desks(tx)
+    members = load.staff(tx)
     code = _code_of(event.text)
     invitation = load.invitation(tx, digest_of(code), now) if code else None
     thread = tx.one("thread", chat_id=event.chat)
@@ -86,16 +89,20 @@ def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Outcome
         "protocols": practice.protocols,
         "cause": cause,
         "desks": desks,
+        "staff": members,
+        "actor": _actor(members, event),
+        "answers": practice.answers,
         "thread": json.loads(thread["body"]) if thread else {},
         "reply_topic": topic["topic"] if topic else "",
         "fresh_code": fresh_code(),
         "invitation": invitation,
         "former": tuple(r["old"] for r in tx.all("chat_former", chat_id=event.chat)),
     }
-    for_staff = invitation is not None and invitation.kind == "desk"
+    for_staff = invitation is not None and invitation.kind in ("desk", "staff")
     if not event.private or for_staff or _staff_act(event, common):
         charts = _charts_for_desk(tx, event, common["reply_topic"], now)
-        names = event.text.startswith(("/patients", "/log", "/link", "/end"))
+        board = event.kind == "button" and event.data.startswith("b.")
+        names = board or event.text.startswith(ABOUT_PATIENTS)
         return on_desk(
             Scene(
                 **common,
@@ -122,6 +129,16 @@ def _plain_command(text: str) -> str:
     return f"{line}{newline}{more}{space}{rest}"
 
 
+ABOUT_PATIENTS = ("/patients", "/board", "/log", "/link", "/end", "/plan", "/medicine")
+"""Staff commands that need the list of patients."""
+
+
+def _actor(members: tuple[Member, ...], event: Incoming) -> Member | None:
+    if event.sender is None:
+        return None
+    return next((one for one in members if one.user == event.sender.user), None)
+
+
 def _code_of(text: str) -> str:
     """The one-time code behind /start or /join."""
     words = text.split()
@@ -132,13 +149,12 @@ def _code_of(text: str) -> str:
 
 def _staff_act(event: Incoming, common: dict[str, Any]) -> bool:
     """Whether a private chat that is also a staff chat speaks as staff now."""
-    if not any(desk.chat == event.chat for desk in common["desks"]):
+    if common["actor"] is None and not any(d.chat == event.chat for d in common["desks"]):
         return event.text.startswith("/join ")
     if event.kind == "button":
-        return event.data.startswith("c.")
+        return event.data[:2] in ("c.", "b.", "t.", "p.")
     first = event.text.split(" ")[0].split("\n")[0]
-    staff = first in ("/help", "/patients", "/enrol", "/enroll", "/log", "/link", "/end", "/join")
-    return staff or common["reply_topic"].startswith("case:")
+    return first in (*DESK_COMMANDS, "/join") or common["reply_topic"].startswith("case:")
 
 
 def _charts_for_desk(tx: Tx, event: Incoming, topic: str, now: datetime) -> tuple[Chart, ...]:
@@ -146,7 +162,9 @@ def _charts_for_desk(tx: Tx, event: Incoming, topic: str, now: datetime) -> tupl
     answers, or the name behind a command."""
     patient: int | None = None
     parts = event.data.rpartition("~")[0].split(".")
-    if event.kind == "button" and len(parts) == 3 and parts[0] == "c":
+    if event.kind == "button" and len(parts) == 3 and parts[0] in ("t", "p"):
+        patient = int(parts[1]) if parts[1].isdigit() else None
+    elif event.kind == "button" and len(parts) == 3 and parts[0] == "c":
         row = tx.one("case_patient", id=parts[1])
         patient = row["patient_id"] if row else None
     elif topic.startswith("case:"):
@@ -154,8 +172,9 @@ def _charts_for_desk(tx: Tx, event: Incoming, topic: str, now: datetime) -> tupl
         patient = row["patient_id"] if row else None
     elif topic.startswith("patient:"):
         patient = int(topic[8:])
-    elif event.text.startswith(("/log ", "/link ", "/end ")):
-        rows = find(load.roster(tx), event.text.split(maxsplit=1)[1])
+    elif event.text.startswith(ABOUT_PATIENTS) and " " in event.text:
+        name = event.text.partition("\n")[0].partition(" ")[2]
+        rows = find(load.roster(tx), name)
         patient = rows[0].id if len(rows) == 1 else None
     found = load.chart(tx, patient, now) if patient is not None else None
     return (found,) if found else ()
@@ -210,7 +229,11 @@ async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
             return False
         failing["row"] = row
         data = json.loads(row["data"])
-        chart = load.chart(tx, row["patient_id"], now, data.get("prompt"))
+        chart = (
+            load.chart(tx, row["patient_id"], now, data.get("prompt"))
+            if row["patient_id"] is not None
+            else None
+        )
         thread = tx.one("thread", chat_id=data.get("chat", 0))
         out = on_due(
             Scene(
@@ -223,6 +246,8 @@ async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
                 cause=f"due:{row['key']}:{row['due_at']}",
                 charts=(chart,) if chart else (),
                 desks=load.desks(tx),
+                staff=load.staff(tx),
+                roster=load.roster(tx) if row["kind"] == "board" else (),
                 thread=json.loads(thread["body"]) if thread else {},
             ),
             row["kind"],

@@ -31,6 +31,8 @@ def apply(tx: Tx, out: o.Outcome, now: datetime) -> None:
     for patient in out.end:
         tx.run("patient_end", id=patient, now=stamp(now))
         tx.run("due_cancel_patient", patient_id=patient)
+    for patient, state in out.states.items():
+        tx.run("patient_state", id=patient, state=state)
     for patient, person in out.leave:
         tx.run("caregiver_leave", patient_id=patient, person_id=person, now=stamp(now))
     for person, lang in out.languages.items():
@@ -39,6 +41,11 @@ def apply(tx: Tx, out: o.Outcome, now: datetime) -> None:
         tx.run("person_reachable", chat_id=chat, reachable=int(reachable))
     for chat, thread in out.threads.items():
         tx.run("thread_set", chat_id=chat, body=pack(thread), now=stamp(now))
+    for patient in out.silence:
+        # Nothing more reaches anybody about this patient, not even what waits already.
+        tx.run("outbox_silence", patient_id=patient, now=stamp(now))
+        tx.run("due_silence", patient_id=patient)
+        tx.run("cases_silence", patient_id=patient, now=stamp(now))
     send(tx, out.sends, now)
 
 
@@ -126,6 +133,12 @@ def _(change: o.Mark, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
+def _(change: o.Retext, tx: Tx, now: datetime) -> None:
+    del now
+    tx.run("item_text", id=change.line, body=change.item.model_dump_json(exclude_defaults=True))
+
+
+@_keep.register
 def _(change: o.CaseChange, tx: Tx, now: datetime) -> None:
     tx.run(
         "case_put",
@@ -135,14 +148,23 @@ def _(change: o.CaseChange, tx: Tx, now: datetime) -> None:
         urgency=int(change.urgency),
         state=change.state,
         opened_at=stamp(change.opened_at),
+        deadline_at=stamp(change.deadline),
         pages=change.pages,
         policy=change.policy.model_dump_json(),
         body=pack(change.body),
     )
     if change.by is not None and change.state == "acknowledged":
         tx.run("case_acknowledged", id=change.id, by=change.by, now=stamp(now))
+    if change.by is not None and change.state == "answered":
+        tx.run("case_answered", id=change.id, by=change.by, now=stamp(now))
     if change.by is not None and change.state == "closed":
-        tx.run("case_closed", id=change.id, by=change.by, now=stamp(now))
+        tx.run("case_closed", id=change.id, by=change.by, outcome=change.outcome, now=stamp(now))
+
+
+@_keep.register
+def _(change: o.CaseNote, tx: Tx, now: datetime) -> None:
+    del now
+    tx.run("case_note", id=change.id, note=change.note)
 
 
 @_keep.register
@@ -175,10 +197,28 @@ def _(change: o.JoinDesk, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
+def _(change: o.JoinStaff, tx: Tx, now: datetime) -> None:
+    if change.digest and not tx.run(
+        "invitation_use", digest=change.digest, used_by=change.user, now=stamp(now)
+    ):
+        raise ValueError("this link has been used in the meantime")
+    tx.run(
+        "staff_join", user_id=change.user, chat_id=change.chat, name=change.name,
+        role=change.role, now=stamp(now),
+    )  # fmt: skip
+
+
+@_keep.register
+def _(change: o.Dismiss, tx: Tx, now: datetime) -> None:
+    tx.run("staff_remove", id=change.member, now=stamp(now))
+
+
+@_keep.register
 def _(change: o.Invite, tx: Tx, now: datetime) -> None:
     tx.run(
         "invitation_add", digest=change.digest, kind=change.kind, patient_id=change.patient,
-        rank=change.rank, made_by=change.by, expires_at=stamp(change.expires), now=stamp(now),
+        rank=change.rank, name=change.name, role=change.role, made_by=change.by,
+        expires_at=stamp(change.expires), now=stamp(now),
     )  # fmt: skip
 
 
@@ -202,7 +242,7 @@ def _(change: o.NewPatient, tx: Tx, now: datetime) -> None:
     put_due(tx, f"silence:{patient}", "silence", change.silence_at, patient)
     tx.run(
         "invitation_add", digest=change.digest, kind="owner", patient_id=patient, rank=None,
-        made_by=change.by, expires_at=stamp(change.expires), now=stamp(now),
+        name=None, role=None, made_by=change.by, expires_at=stamp(change.expires), now=stamp(now),
     )  # fmt: skip
     text = f"{plan.patient}: {plan.procedure}, protocol {plan.protocol} {plan.protocol_version}"
     log(tx, "enrolled", change.by, text, now, patient, json.loads(plan.model_dump_json()))

@@ -12,7 +12,17 @@ from bot.model.protocol import Protocol
 from bot.model.settings import PagingStep
 from bot.model.text import Lang
 from bot.model.urgency import Urgency
-from bot.talk.scene import Case, Chart, Desk, Invitation, Line, Person, RosterLine, Sheet
+from bot.talk.scene import (
+    Case,
+    Chart,
+    Desk,
+    Invitation,
+    Line,
+    Member,
+    Person,
+    RosterLine,
+    Sheet,
+)
 
 from .database import Row, Tx, moment, stamp
 
@@ -158,6 +168,7 @@ def _case(row: Row) -> Case:
         urgency=Urgency(row["urgency"]),
         state=row["state"],
         opened_at=moment(row["opened_at"]),
+        deadline=moment(row["deadline_at"]),
         pages=row["pages"],
         policy=PagingStep.model_validate_json(row["policy"]),
         body=json.loads(row["body"]),
@@ -170,10 +181,29 @@ def desks(tx: Tx) -> tuple[Desk, ...]:
     return tuple(Desk(row["chat_id"], row["rank"], row["name"]) for row in tx.all("desks"))
 
 
+def staff(tx: Tx) -> tuple[Member, ...]:
+    """The people of the practice."""
+    return tuple(
+        Member(row["id"], row["user_id"], row["name"], row["role"], row["chat_id"])
+        for row in tx.all("staff")
+    )
+
+
 def roster(tx: Tx, *, ended: bool = False) -> tuple[RosterLine, ...]:
     """All patients under way; with ``ended`` those of the past as well."""
+    cases: dict[int, list[Case]] = {}
+    for row in tx.all("cases_open"):
+        cases.setdefault(row["patient_id"], []).append(_case(row))
     return tuple(
-        RosterLine(row["id"], plan_of(row["plan"]), _maybe(row["last_heard_at"]), row["cases"])
+        RosterLine(
+            id=row["id"],
+            plan=plan_of(row["plan"]),
+            protocol=protocol_of(row["protocol"]),
+            state=row["state"],
+            enrolled_at=moment(row["enrolled_at"]),
+            last_heard=_maybe(row["last_heard_at"]),
+            cases=tuple(cases.get(row["id"], ())),
+        )
         for row in tx.all("patients", ended=int(ended))
     )
 
@@ -184,4 +214,6 @@ def invitation(tx: Tx, digest: str, now: datetime) -> Invitation | None:
     if row is None:
         return None
     good = row["used_at"] is None and moment(row["expires_at"]) > now
-    return Invitation(row["digest"], row["kind"], good, row["patient_id"], row["rank"])
+    return Invitation(
+        row["digest"], row["kind"], good, row["patient_id"], row["rank"], row["name"], row["role"]
+    )

@@ -1,7 +1,7 @@
 """Cases: a matter that staff must look at, from the first page to its closing.
 
-One open case per patient and matter: further findings join it, a worse one raises it
-and pages anew. The paging policy is frozen into the case when it opens.
+One case per patient and matter until it is closed: further findings join it, a worse one
+raises it and pages anew. Policy and deadline are frozen into the case when it opens.
 """
 
 from __future__ import annotations
@@ -10,26 +10,25 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
+from zoneinfo import ZoneInfo
 
 from bot.model.finding import Finding
 from bot.model.settings import Clinic, PagingStep
-from bot.model.text import Lang
 from bot.model.urgency import Urgency
 
-from .buttons import button
-from .outcome import CaseChange, Due, Entry, Outcome, Rows
+from .card import case_buttons, case_head, case_text
+from .opening import deadline, next_opening, weekday
+from .outcome import CaseChange, Due, Entry, Outcome
 from .phones import what_happens_now
-from .scene import Case, Chart, Desk, Scene, next_opening
-from .words import clock, date_of
+from .scene import Case, Chart, Desk, Scene
 
-_RECENT = 8
 SILENCE = "silence"
 """The matter of a case that is about nothing but an owner who does not answer."""
 
 
 @dataclass(frozen=True, slots=True)
 class Said:
-    """Whose words led to a finding; ``by_button`` when they were tapped."""
+    """Whose words led to a finding, and the message or button that they came from."""
 
     by: str
     text: str
@@ -58,87 +57,133 @@ def next_page(
     return next_opening(clinic, now + min(doubled, timedelta(days=1)))
 
 
-def paged(desks: Sequence[Desk], policy: PagingStep, pages: int) -> list[Desk]:
-    """The staff chats that page number ``pages`` (from 0) goes to: the clinic's chat
-    always, one person more after every ``pages_each`` pages."""
-    ranks = sorted({desk.rank for desk in desks})[: 1 + pages // policy.pages_each]
-    return [desk for desk in desks if desk.rank in ranks]
+def chain(scene: Scene) -> list[list[Desk]]:
+    """Who is paged, in order: the clinic's own chat, then the people on duty today by
+    name, then the further staff chats by rank. Who has no chat with the bot is left out."""
+    by_rank: dict[int, list[Desk]] = {}
+    for desk in scene.desks:
+        by_rank.setdefault(desk.rank, []).append(desk)
+    today = scene.now.astimezone(ZoneInfo(scene.clinic.zone)).date()
+    on_duty = scene.clinic.duty.get(weekday(today), ())
+    people: list[list[Desk]] = []
+    for name in on_duty:
+        found = [m for m in scene.staff if m.name.casefold() == name.casefold() and m.chat]
+        people += [[Desk(m.chat or 0, len(people) + 1, m.name)] for m in found]
+    return [by_rank.get(0, []), *people, *(by_rank[rank] for rank in sorted(by_rank) if rank)]
+
+
+def paged(scene: Scene, policy: PagingStep, pages: int) -> list[Desk]:
+    """The chats that page number ``pages`` (from 0) goes to: the clinic's chat always, one
+    person more after every ``pages_each`` pages."""
+    reached = chain(scene)[: 1 + pages // policy.pages_each]
+    seen: dict[int, Desk] = {}
+    for desk in (desk for group in reached for desk in group):
+        seen.setdefault(desk.chat, desk)
+    return list(seen.values())
 
 
 def raise_findings(
-    scene: Scene, out: Outcome, chart: Chart, findings: Sequence[Finding], said: Said
+    scene: Scene,
+    out: Outcome,
+    chart: Chart,
+    findings: Sequence[Finding],
+    said: Said,
+    seen: Sequence[dict[str, Any]] = (),
 ) -> Urgency:
-    """Open, join or raise a case for each finding above ``none``; the highest urgency.
+    """Open, join or raise a case for findings above ``none``; the highest urgency.
 
-    A case per matter, but only one message to staff for one reply: the most urgent.
+    All findings of one reply go to one case, that of the most urgent matter, so that
+    staff get one message. ``seen`` is what was read from the reply.
     """
-    urgent = [finding for finding in findings if finding.urgency > Urgency.none]
+    urgent = sorted(
+        (finding for finding in findings if finding.urgency > Urgency.none),
+        key=lambda finding: -finding.urgency,
+    )
     if not urgent:
         return Urgency.none
-    urgent.sort(key=lambda finding: -finding.urgency)
     for finding in urgent:
-        out.add(
-            Entry(
-                "finding",
-                "rule",
-                finding.because.say(scene.clinic.language),
-                chart.id,
-                {"rule": finding.rule, "urgency": finding.urgency.name, "matter": finding.matter},
-            )
-        )
+        data = {
+            "rule": finding.rule, "urgency": finding.urgency.name, "matter": finding.matter,
+        }  # fmt: skip
+        because = finding.because.say(scene.clinic.language)
+        out.add(Entry("finding", "rule", because, chart.id, data))
     lead = urgent[0]
+    entry = _entry(scene, chart, urgent, said, seen)
     case = next((one for one in chart.cases if one.matter == lead.matter), None)
-    entry = _entry(scene, chart, urgent, said)
-    if case is None:
-        number = chart.next_case + sum(
-            isinstance(c, CaseChange) and c.pages == 0 and c.state == "open" for c in out.changes
-        )
-        change = CaseChange(
-            id=f"{chart.id}-{number}",
-            patient=chart.id,
-            matter=lead.matter,
-            urgency=lead.urgency,
-            state="open",
-            opened_at=scene.now,
-            pages=0,
-            policy=policy_for(scene.clinic, lead.urgency),
-            body={"entries": [entry]},
-        )
-        _announce(scene, out, chart, change, "")
-    else:
-        worse = lead.urgency > case.urgency
-        change = CaseChange(
-            id=case.id,
-            patient=chart.id,
-            matter=case.matter,
-            urgency=max(lead.urgency, case.urgency),
-            state="open" if worse else case.state,
-            opened_at=case.opened_at,
-            pages=0 if worse else case.pages,
-            policy=policy_for(scene.clinic, lead.urgency) if worse else case.policy,
-            body={**case.body, "entries": [*case.body.get("entries", []), entry]},
-        )
-        _announce(scene, out, chart, change, "case_raised" if worse else "case_more")
+    change, more = _opened(scene, out, chart, lead, entry) if case is None else _joined(
+        scene, case, lead, entry
+    )  # fmt: skip
+    _announce(scene, out, chart, change, more)
     out.add(change)
     if change.state == "open":
         again = next_page(scene.clinic, change.urgency, change.policy, scene.now)
         out.add(Due(f"page:{change.id}", "page", again, chart.id, {"case": change.id}))
+    out.add(
+        Due(f"deadline:{change.id}", "deadline", change.deadline, chart.id, {"case": change.id})
+    )
     return lead.urgency
 
 
-def _entry(scene: Scene, chart: Chart, findings: Sequence[Finding], said: Said) -> dict[str, Any]:
+def _opened(
+    scene: Scene, out: Outcome, chart: Chart, lead: Finding, entry: dict[str, Any]
+) -> tuple[CaseChange, str]:
+    number = chart.next_case + sum(
+        isinstance(c, CaseChange) and c.patient == chart.id and c.opened_at == scene.now
+        for c in out.changes
+    )
+    opened = CaseChange(
+        id=f"{chart.id}-{number}",
+        patient=chart.id,
+        matter=lead.matter,
+        urgency=lead.urgency,
+        state="open",
+        opened_at=scene.now,
+        deadline=deadline(scene.clinic, lead.urgency, scene.now),
+        pages=0,
+        policy=policy_for(scene.clinic, lead.urgency),
+        body={"entries": [entry]},
+    )
+    return opened, ""
+
+
+def _joined(
+    scene: Scene, case: Case, lead: Finding, entry: dict[str, Any]
+) -> tuple[CaseChange, str]:
+    worse = lead.urgency > case.urgency
+    sooner = min(case.deadline, deadline(scene.clinic, lead.urgency, scene.now))
+    joined = CaseChange(
+        id=case.id,
+        patient=case.patient,
+        matter=case.matter,
+        urgency=max(lead.urgency, case.urgency),
+        state="open" if worse else case.state,
+        opened_at=case.opened_at,
+        deadline=sooner if worse else case.deadline,
+        pages=0 if worse else case.pages,
+        policy=policy_for(scene.clinic, lead.urgency) if worse else case.policy,
+        body={**case.body, "entries": [*case.body.get("entries", []), entry]},
+    )
+    return joined, "case_raised" if worse else "case_more"
+
+
+def _entry(
+    scene: Scene,
+    chart: Chart,
+    findings: Sequence[Finding],
+    said: Said,
+    seen: Sequence[dict[str, Any]],
+) -> dict[str, Any]:
     """What staff see of this moment, kept in the case."""
+    silent = said.by == "bot"
+    lang = scene.clinic.language
     return {
         "at": scene.now.isoformat(),
         "by": said.by,
         "text": said.text,
         "by_button": said.by_button,
         "source": said.source,
-        "told": (
-            ""
-            if said.by == "bot"
-            else what_happens_now(scene, chart, findings[0].urgency, scene.clinic.language)
-        ),
+        "seen": list(seen),
+        "told": "" if silent else what_happens_now(scene, chart, findings[0].urgency, lang),
         "day": chart.day(scene.now),
         "urgency": findings[0].urgency.name,
         "findings": [
@@ -148,96 +193,21 @@ def _entry(scene: Scene, chart: Chart, findings: Sequence[Finding], said: Said) 
     }
 
 
-def case_head(scene: Scene, chart: Chart, case: CaseChange | Case, lang: Lang) -> str:
-    """One line: how urgent, who, which day."""
-    return scene.words.say(
-        "case_head",
-        lang,
-        urgency=scene.words.say(f"urgency_{case.urgency.name}", lang),
-        name=chart.name,
-        species=chart.plan.species if lang == "en" else _SPECIES_ES[chart.plan.species],
-        day=chart.day(scene.now),
-        case=case.id,
-    )
-
-
-_SPECIES_ES = {"dog": "perro", "cat": "gato"}
-
-
-def case_text(scene: Scene, chart: Chart, case: CaseChange | Case, lang: Lang) -> str:
-    """The whole case for staff: head, plan, own words, rule and why, recent
-    observations, what the owner was told, a way to phone."""
-    words = scene.words
-    plan = chart.plan
-    lines = [
-        case_head(scene, chart, case, lang),
-        words.say(
-            "case_plan",
-            lang,
-            procedure=plan.procedure,
-            surgery=date_of(datetime.combine(plan.surgery, datetime.min.time()), lang),
-            clinician=plan.clinician,
-        ),
-        "",
-    ]
-    for entry in case.body.get("entries", [])[-3:]:
-        at = clock(chart.local(datetime.fromisoformat(entry["at"])))
-        key = "case_tapped" if entry["by_button"] else "case_said"
-        if entry["text"]:
-            lines.append(words.say(key, lang, by=entry["by"], at=at, text=entry["text"][:700]))
-        lines += [
-            words.say("case_why", lang, because=finding[lang], rule=finding["rule"])
-            for finding in entry["findings"]
-        ]
-    lines.append("")
-    recent = [
-        f"{clock(chart.local(noted.at))} {words.observation(noted.observation, lang)}"
-        if noted.day == chart.day(scene.now)
-        else f"d{noted.day} {words.observation(noted.observation, lang)}"
-        for noted in chart.history[-_RECENT:]
-    ]
-    lines.append(
-        words.say("case_recent", lang, items="; ".join(reversed(recent)))
-        if recent
-        else words.say("case_recent_none", lang)
-    )
-    if told := case.body["entries"][-1]["told"]:
-        lines.append(words.say("case_told", lang, text=told))
-    people = ", ".join(person.name for person in chart.people) or plan.owner
-    phone = f"{people}, {plan.phone}" if plan.phone else ""
-    lines.append(
-        words.say("case_phone", lang, phone=phone) if phone else words.say("case_phone_none", lang)
-    )
-    if chart.people:
-        lines.append(words.say("case_answer_hint", lang))
-    return "\n".join(lines)
-
-
-def case_buttons(scene: Scene, chat: int, case: CaseChange | Case, lang: Lang) -> Rows:
-    """Take it, close it: what fits its state."""
-    ack = button(scene.secret, chat, scene.words.say("case_ack", lang), f"c.{case.id}.ack")
-    close = button(scene.secret, chat, scene.words.say("case_close", lang), f"c.{case.id}.close")
-    if case.state == "open":
-        return ((ack, close),)
-    return ((close,),) if case.state == "acknowledged" else ()
-
-
 def _announce(scene: Scene, out: Outcome, chart: Chart, case: CaseChange, more: str) -> None:
-    """Tell the staff chats whose turn it is."""
+    """Tell the staff chats whose turn it is; whoever has the case hears of more."""
     lang = scene.clinic.language
-    head = case_head(scene, chart, case, lang)
     text = case_text(scene, chart, case, lang)
     if more:
         first = scene.words.say(
             more,
             lang,
-            head=head,
+            head=case_head(scene, chart, case, lang),
             case=case.id,
             urgency=scene.words.say(f"urgency_{case.urgency.name}", lang),
         )
         text = f"{first}\n{text.partition(chr(10))[2]}"
-    quiet = case.urgency is not Urgency.emergency and not scene.open_now()
-    for desk in paged(scene.desks, case.policy, case.pages):
+    emergency = case.urgency is Urgency.emergency
+    for desk in paged(scene, case.policy, case.pages):
         out.say(
             desk.chat,
             text,
@@ -245,8 +215,8 @@ def _announce(scene: Scene, out: Outcome, chart: Chart, case: CaseChange, more: 
             topic=f"case:{case.id}",
             patient=chart.id,
             dedupe=f"case:{case.id}:{len(case.body['entries'])}:{desk.chat}",
-            urgent=case.urgency is Urgency.emergency,
-            quiet=quiet,
+            urgent=emergency,
+            quiet=not emergency and not scene.open_now(),
         )
 
 
@@ -258,41 +228,66 @@ def page_again(scene: Scene, out: Outcome, chart: Chart, case: Case) -> None:
     lang = scene.clinic.language
     head = case_head(scene, chart, case, lang)
     first = scene.words.say("case_page", lang, n=pages + 1, head=head)
+    reached = paged(scene, case.policy, pages)
+    _send_case(scene, out, chart, case, reached, first, f"page:{pages}")
+    again = next_page(scene.clinic, case.urgency, case.policy, scene.now, pages)
+    out.add(
+        change_case(case, pages=pages),
+        Due(f"page:{case.id}", "page", again, chart.id, {"case": case.id}),
+        Entry(
+            "page", "bot", first, chart.id,
+            {"case": case.id, "to": [desk.name for desk in reached]},
+        ),
+    )  # fmt: skip
+
+
+def overdue(scene: Scene, out: Outcome, chart: Chart, case: Case) -> None:
+    """The deadline has passed and nobody has answered: everybody in the chain hears it."""
+    if case.state in ("answered", "closed"):
+        return
+    lang = scene.clinic.language
+    who = case.acknowledged_by or scene.words.say("case_nobody", lang)
+    head = case_head(scene, chart, case, lang)
+    first = scene.words.say("case_overdue", lang, who=who, head=head)
+    everyone: dict[int, Desk] = {}
+    for desk in (desk for group in chain(scene) for desk in group):
+        everyone.setdefault(desk.chat, desk)
+    _send_case(scene, out, chart, case, list(everyone.values()), first, "overdue")
+    out.add(Entry("case", "bot", first, chart.id, {"case": case.id, "state": "overdue"}))
+
+
+def _send_case(
+    scene: Scene,
+    out: Outcome,
+    chart: Chart,
+    case: Case,
+    desks: Sequence[Desk],
+    first: str,
+    key: str,
+) -> None:
+    lang = scene.clinic.language
     text = f"{first}\n{case_text(scene, chart, case, lang).partition(chr(10))[2]}"
-    reached = paged(scene.desks, case.policy, pages)
-    for desk in reached:
+    for desk in desks:
         out.say(
             desk.chat,
             text,
             buttons=case_buttons(scene, desk.chat, case, lang),
             topic=f"case:{case.id}",
             patient=chart.id,
-            dedupe=f"page:{case.id}:{len(case.body['entries'])}:{pages}:{desk.chat}",
+            dedupe=f"{key}:{case.id}:{len(case.body['entries'])}:{desk.chat}",
             urgent=case.urgency is Urgency.emergency,
         )
-    out.add(
-        change_case(case, pages=pages),
-        Due(
-            f"page:{case.id}",
-            "page",
-            next_page(scene.clinic, case.urgency, case.policy, scene.now, pages),
-            chart.id,
-            {"case": case.id},
-        ),
-        Entry(
-            "page",
-            "bot",
-            first,
-            chart.id,
-            {"case": case.id, "to": [desk.name for desk in reached]},
-        ),
-    )
 
 
 def change_case(
-    case: Case, *, state: str | None = None, pages: int | None = None, by: str | None = None
+    case: Case,
+    *,
+    state: str | None = None,
+    pages: int | None = None,
+    by: str | None = None,
+    outcome: str | None = None,
 ) -> CaseChange:
-    """The case as it is to stand after a change."""
+    """The case as it is to stand after a change; ``by`` is who brought it to ``state``."""
     return CaseChange(
         id=case.id,
         patient=case.patient,
@@ -300,11 +295,20 @@ def change_case(
         urgency=case.urgency,
         state=state or case.state,
         opened_at=case.opened_at,
+        deadline=case.deadline,
         pages=case.pages if pages is None else pages,
         policy=case.policy,
         body=case.body,
         by=by,
+        outcome=outcome,
     )
+
+
+def quieten(out: Outcome, case_id: str, *, closed: bool = False) -> None:
+    """No more pages for a case that somebody has; no deadline for one that is closed."""
+    out.cancel.append(f"page:{case_id}")
+    if closed:
+        out.cancel.append(f"deadline:{case_id}")
 
 
 def heard_again(scene: Scene, out: Outcome, chart: Chart, by: str) -> None:
@@ -315,18 +319,14 @@ def heard_again(scene: Scene, out: Outcome, chart: Chart, by: str) -> None:
     lang = scene.clinic.language
     text = scene.words.say("case_heard_again", lang, by=by, name=chart.name)
     out.add(
-        change_case(case, state="closed", by="bot"),
+        change_case(case, state="closed", by="bot", outcome="heard_again"),
         Entry("case", "bot", text, chart.id, {"case": case.id, "state": "closed"}),
     )
-    out.cancel.append(f"page:{case.id}")
-    for desk in paged(scene.desks, case.policy, case.pages):
-        rules = ", ".join(f["rule"] for e in case.body["entries"] for f in e["findings"])
+    quieten(out, case.id, closed=True)
+    rules = ", ".join(f["rule"] for e in case.body["entries"] for f in e["findings"])
+    for desk in paged(scene, case.policy, case.pages):
         out.say(
-            desk.chat,
-            f"✓ {text} ({rules})",
-            topic=f"case:{case.id}",
-            patient=chart.id,
-            quiet=True,
+            desk.chat, f"✓ {text} ({rules})", topic=f"case:{case.id}", patient=chart.id, quiet=True
         )
 
 
@@ -342,7 +342,7 @@ def tell_of_withdrawal(scene: Scene, out: Outcome, chart: Chart, said: Said) -> 
         text = scene.words.say(
             "case_withdrawn", scene.clinic.language, by=said.by, text=words[:300]
         )
-        for desk in paged(scene.desks, case.policy, case.pages):
+        for desk in paged(scene, case.policy, case.pages):
             out.say(desk.chat, text, topic=f"case:{case.id}", patient=chart.id)
         out.add(Entry("case", said.by, text, chart.id, {"case": case.id}))
     return told

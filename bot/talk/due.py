@@ -7,14 +7,17 @@ from datetime import timedelta
 from typing import Any
 
 from bot.model.finding import Finding
+from bot.model.text import Text
 from bot.plan.clock import to_utc
 from bot.plan.doses import AskStaff, TooEarly, may_give
+from bot.plan.walks import walk_plan, walk_text
 from bot.triage import silence
 
-from .cases import Said, page_again, raise_findings
+from .board import morning_board
+from .cases import Said, overdue, page_again, raise_findings
 from .clarify import hand_over
 from .dosing import medicine_of, unsure_finding
-from .outcome import Due, Entry, Mark, MoveLine, Outcome
+from .outcome import Due, Entry, Mark, MoveLine, Outcome, Retext
 from .phones import both_phones
 from .scene import Chart, Line, Scene, Sheet
 from .sheet import marked, show
@@ -31,13 +34,16 @@ LOOK_AGAIN, AFTER_RAISING = timedelta(hours=4), timedelta(hours=24)
 def on_due(scene: Scene, kind: str, data: dict[str, Any]) -> Outcome:
     """What a row of the due table leads to; an ended patient leads to nothing."""
     out = Outcome(scene.cause)
+    if kind == "board":
+        morning_board(scene, out)
+        return out
     if not scene.charts:
         return out
     chart = scene.charts[0]
-    if kind == "page":
+    if kind in ("page", "deadline"):
         case = next((case for case in chart.cases if case.id == data["case"]), None)
         if case is not None:
-            page_again(scene, out, chart, case)
+            (page_again if kind == "page" else overdue)(scene, out, chart, case)
         return out
     if kind == "unclear":
         hand_over(scene, out, chart, data)
@@ -87,6 +93,7 @@ def _prompt(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet) -> None:
         else:
             kept.append(line)
             marks.append(Mark(line.id, "open"))
+    sheet = _with_walks(scene, out, chart, sheet, kept)
     out.add(*marks)
     out.sent_prompts.append(sheet.id)
     visible = {line.id for line in kept}
@@ -117,6 +124,32 @@ def _prompt(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet) -> None:
         )
     if findings:
         raise_findings(scene, out, chart, findings, Said("bot", "", scene.cause))
+
+
+def _with_walks(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet, kept: list[Line]) -> Sheet:
+    """Walks are as long as what was told allows: reckoned now, said with the reason."""
+    walking = {line.id for line in kept if line.item.walk is not None}
+    if not walking:
+        return sheet
+    plan, day = chart.plan, chart.day(scene.now)
+    week = walk_plan(plan, chart.protocol, chart.history, day, plan.walk_overrides)
+    lines: list[Line] = []
+    for line in sheet.lines:
+        if line.id not in walking:
+            lines.append(line)
+            continue
+        item = walk_text(line.item, week)
+        if day % 7 == 0 and day > 0:
+            text = Text(
+                en=f"{item.text.en}\n{week.because.en}", es=f"{item.text.es}\n{week.because.es}"
+            )
+            item = item.model_copy(update={"text": text})
+        out.add(Retext(line.id, item))
+        lines.append(replace(line, item=item))
+        data = {"minutes": week.minutes, "outings": week.outings, "why": week.because.en}
+        if day % 7 == 0:
+            out.add(Entry("plan", "bot", f"walks: {week.change}", chart.id, data))
+    return replace(sheet, lines=tuple(lines))
 
 
 def _dose_now(

@@ -53,7 +53,8 @@ def take_note(
         noted, history, day=day, now=scene.now, rules=scene.rules, species=chart.plan.species
     )
     findings = sorted([*more, *found], key=lambda finding: -finding.urgency)
-    raise_findings(scene, out, chart, findings, said)
+    seen = [one.as_dict() for one in observations]
+    raise_findings(scene, out, chart, findings, said, seen)
     return findings
 
 

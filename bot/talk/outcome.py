@@ -9,7 +9,7 @@ from typing import Any
 
 from bot.model.chat import Button, Media, Outgoing
 from bot.model.observation import Observation
-from bot.model.plan import Plan, Prompt
+from bot.model.plan import Item, Plan, Prompt
 from bot.model.protocol import Protocol
 from bot.model.settings import PagingStep
 from bot.model.text import Lang
@@ -64,6 +64,14 @@ class Mark:
 
 
 @dataclass(frozen=True, slots=True)
+class Retext:
+    """The words of a line as they were sent, where they were settled only then."""
+
+    line: int
+    item: Item
+
+
+@dataclass(frozen=True, slots=True)
 class CaseChange:
     """A case as it is to stand after the event."""
 
@@ -73,10 +81,20 @@ class CaseChange:
     urgency: Urgency
     state: str
     opened_at: datetime
+    deadline: datetime
     pages: int
     policy: PagingStep
     body: dict[str, Any]
     by: str | None = None
+    outcome: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class CaseNote:
+    """A note of staff on a case, closed or not."""
+
+    id: str
+    note: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,15 +132,38 @@ class JoinDesk:
 
 
 @dataclass(frozen=True, slots=True)
+class JoinStaff:
+    """Someone of the practice takes up their own link, or joins with the staff chat.
+
+    ``digest`` is empty for one who made a chat a staff chat by its code.
+    """
+
+    user: int
+    name: str
+    role: str
+    chat: int | None = None
+    digest: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Dismiss:
+    """Someone may act for the practice no longer."""
+
+    member: int
+
+
+@dataclass(frozen=True, slots=True)
 class Invite:
     """A new one-time link; ``digest`` is all that is kept of its code."""
 
     digest: str
-    kind: str  # owner, desk
+    kind: str  # owner, desk, staff
     by: str
     expires: datetime
     patient: int | None = None
     rank: int | None = None
+    name: str | None = None
+    role: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,10 +205,14 @@ Change = (
     | Note
     | Retract
     | Mark
+    | Retext
     | CaseChange
+    | CaseNote
     | Due
     | Join
     | JoinDesk
+    | JoinStaff
+    | Dismiss
     | Invite
     | NewPatient
     | NewPlan
@@ -190,6 +235,8 @@ class Outcome:
     cancel: list[str] = field(default_factory=list)
     heard: set[int] = field(default_factory=set)
     end: set[int] = field(default_factory=set)
+    states: dict[int, str] = field(default_factory=dict)
+    silence: set[int] = field(default_factory=set)
     leave: list[tuple[int, int]] = field(default_factory=list)
     languages: dict[int, Lang] = field(default_factory=dict)
     threads: dict[int, dict[str, Any]] = field(default_factory=dict)

@@ -5,7 +5,8 @@ from __future__ import annotations
 from bot.model.text import Lang
 from bot.model.urgency import Urgency
 
-from .scene import Chart, Scene, next_opening
+from .opening import next_opening
+from .scene import Chart, Scene
 from .words import when
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 from typing import Any
@@ -14,8 +14,11 @@ from bot.model.protocol import Protocol
 from bot.model.settings import Clinic, PagingStep
 from bot.model.text import Lang
 from bot.model.urgency import Urgency
+from bot.plan.order import check_plan
 from bot.triage import RuleBook
 
+from .answers import NO_ANSWERS, Answers
+from .opening import is_open
 from .words import Words
 
 
@@ -78,8 +81,9 @@ class Case:
     patient: int
     matter: str
     urgency: Urgency
-    state: str  # open, acknowledged, closed
+    state: str  # open, acknowledged, answered, closed
     opened_at: datetime
+    deadline: datetime
     pages: int
     policy: PagingStep
     body: dict[str, Any]
@@ -93,6 +97,18 @@ class Desk:
     chat: int
     rank: int
     name: str
+
+
+@dataclass(frozen=True, slots=True)
+class Member:
+    """Someone of the practice. ``chat`` is their own chat with the bot, if they have
+    opened it: without one they cannot be paged by name."""
+
+    id: int
+    user: int
+    name: str
+    role: str  # staff, clinician, administrator
+    chat: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -166,10 +182,12 @@ class Invitation:
     """A one-time link as it is kept; ``good`` when it is neither used nor run out."""
 
     digest: str
-    kind: str  # owner, desk
+    kind: str  # owner, desk, staff
     good: bool
     patient: int | None = None
     rank: int | None = None
+    name: str | None = None
+    role: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -178,8 +196,11 @@ class RosterLine:
 
     id: int
     plan: Plan
+    protocol: Protocol
+    state: str
+    enrolled_at: datetime
     last_heard: datetime | None
-    cases: int
+    cases: tuple[Case, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -187,7 +208,8 @@ class Scene:
     """The moment of an event: now, the practice, who speaks, about whom.
 
     ``charts`` are the patients of the person who speaks (or, for a staff chat, the one
-    that the event is about); ``thread`` is what the chat is in the middle of;
+    that the event is about); ``staff`` are the practice's people and ``actor`` the one of
+    them who speaks; ``thread`` is what the chat is in the middle of;
     ``reply_topic`` the topic of the message that was answered; ``former`` the
     chat's ids before it was upgraded; ``fresh_code`` an unused
     random code in case a link is to be made; ``secret`` signs buttons.
@@ -203,6 +225,8 @@ class Scene:
     person: Person | None = None
     charts: tuple[Chart, ...] = ()
     desks: tuple[Desk, ...] = ()
+    staff: tuple[Member, ...] = ()
+    actor: Member | None = None
     thread: dict[str, Any] = field(default_factory=dict)
     reply_topic: str = ""
     fresh_code: str = ""
@@ -211,6 +235,7 @@ class Scene:
     invitation: Invitation | None = None
     log_tail: tuple[str, ...] = ()
     former: tuple[int, ...] = ()
+    answers: Answers = NO_ANSWERS
 
     def desk(self, chat: int) -> Desk | None:
         """The staff chat with this id."""
@@ -220,36 +245,14 @@ class Scene:
         """The patient with this id, if the one who speaks may see it."""
         return next((chart for chart in self.charts if chart.id == patient), None)
 
+    def check_order(self, plan: Plan) -> list[str]:
+        """What is worth a look in a plan, a line each; nothing is refused here."""
+        protocol = self.protocols.get(plan.protocol)
+        if protocol is None:
+            return []
+        today = self.now.astimezone(ZoneInfo(self.clinic.zone)).date()
+        return [str(problem) for problem in check_plan(plan, protocol, today)]
+
     def open_now(self) -> bool:
         """Whether the clinic is open at this moment."""
         return is_open(self.clinic, self.now)
-
-
-def is_open(clinic: Clinic, at: datetime) -> bool:
-    """Whether the clinic is open at ``at``."""
-    local = at.astimezone(ZoneInfo(clinic.zone))
-    hours = clinic.opening.get(_WEEKDAYS[local.weekday()])  # type: ignore[call-overload]
-    return hours is not None and hours.opens <= local.time() < hours.closes
-
-
-def next_opening(clinic: Clinic, at: datetime) -> datetime:
-    """``at`` itself when the clinic is open, else the next opening; a week's search.
-
-    A practice with no opening hours at all is taken as always open.
-    """
-    if not clinic.opening or is_open(clinic, at):
-        return at
-    zone = ZoneInfo(clinic.zone)
-    local = at.astimezone(zone)
-    for ahead in range(8):
-        date = local.date() + timedelta(days=ahead)
-        hours = clinic.opening.get(_WEEKDAYS[date.weekday()])  # type: ignore[call-overload]
-        if hours is None:
-            continue
-        opens = datetime.combine(date, hours.opens, zone)
-        if opens > local:
-            return opens.astimezone(at.tzinfo)
-    return at
-
-
-_WEEKDAYS: Sequence[str] = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")

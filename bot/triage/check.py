@@ -3,44 +3,63 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import UTC, datetime, timedelta
+from datetime import datetime, timedelta
 
 from bot.model.observation import Noted
 from bot.model.urgency import Urgency
-from bot.model.vocabulary import DETAILS, TOPICS, TRENDS
+from bot.protocol.problem import Problem
 
 from .judge import triage, urgency
-from .language import UNTOLD, Example, Rule, Said, When
+from .language import Example, Rule, Said, When
+from .reach import NOW, idle, silence_gaps
 from .rulebook import RuleBook
 
-_NOW = datetime(2026, 3, 2, 12, tzinfo=UTC)
-_Fact = tuple[str, str, str, str]  # topic, value, detail, trend
 
+def check_rules(rulebook: RuleBook) -> list[Problem]:
+    """What is wrong with the rules, in the order of the file; empty when nothing is.
 
-def check_rules(rulebook: RuleBook) -> list[str]:
-    """What is wrong with the rules: ``file:line:column: rule: what. mend.``, or nothing.
-
-    Every example must give the urgency that it states; a rule needs an example in which
-    it matches, and a source for its figures; a rule that a more urgent one always
-    silences, or that repeats another, is named.
+    An error: an example that does not give the urgency that it states, or a rule that
+    matches in none of its examples. A warning: figures without a source, a rule that can
+    never match, that others always silence, or that repeats another; days on which a
+    silent owner goes unnoticed.
     """
-    found: list[str] = []
+    found: list[Problem] = []
     for rule in rulebook.file.rules:
-        said = [*_examples(rule, rulebook), *_habits(rule), *_shadowed(rule, rulebook)]
-        at = rulebook.place(rule.id)
-        where = f"{rulebook.name}:{at.line}:{at.column}: rule {rule.id}: "
-        found += [where + words for words in said]
-    return found
+        found += check_examples(rule, rulebook)
+        for words in (*_habits(rule), *idle(rule, rulebook)):
+            found.append(_problem(rulebook, rule.id, words, warning=True))
+    for rule_id, words in silence_gaps(rulebook.file.silence):
+        found.append(_problem(rulebook, rule_id, words, warning=True))
+    return sorted(found, key=lambda problem: (problem.line, problem.column))
+
+
+def check_examples(rule: Rule, rulebook: RuleBook) -> list[Problem]:
+    """The examples of one rule that do not hold, as errors."""
+    said = _examples(rule, rulebook)
+    return [_problem(rulebook, rule.id, words, warning=False) for words in said]
+
+
+def _problem(book: RuleBook, rule: str, words: str, *, warning: bool) -> Problem:
+    """A problem of one rule, or of the file. What a clinic's own rules do to a rule of ours
+    is told in the clinic's file, as a warning: it cannot be mended in ours."""
+    if rule and book.origin(rule).file != book.name:
+        return Problem(book.name, 1, 1, f"with these, our rule {rule}: {words}", level="warning")
+    at = book.place(rule)
+    what = f"rule {rule}: {words}" if rule else words
+    return Problem(book.name, at.line, at.column, what, level="warning" if warning else "error")
 
 
 def _examples(rule: Rule, book: RuleBook) -> Iterator[str]:
     matched = False
+    whose, mend = "", "Change the rule or the example."
+    if book.origin(rule.id).our_examples:
+        whose, mend = "our ", "Write `examples` that hold for your rule beside it."
     for number, example in enumerate(rule.examples, 1):
         findings = triage(
-            [_noted(said, example, _NOW) for said in example.said],
-            [_noted(said, example, _NOW) for said in example.before],
+            [_noted(said, example, NOW) for said in example.said],
+            [_noted(said, example, NOW) for said in example.before],
             day=example.day,
-            now=_NOW,
+            now=NOW,
             rules=book,
             species=example.species,
         )
@@ -50,8 +69,8 @@ def _examples(rule: Rule, book: RuleBook) -> Iterator[str]:
         by = ", ".join(f"{f.rule} ({f.urgency.name})" for f in findings) or "no rule"
         if given != Urgency[example.gives]:
             yield (
-                f"example {number} should give {example.gives} but gives {given.name}, by {by}. "
-                "Change the rule or the example."
+                f"{whose}example {number} (day {example.day}) should give {example.gives} but "
+                f"gives {given.name}, by {by}. {mend}"
             )
         elif example.gives == rule.urgency != "none" and not mine:
             yield (
@@ -86,48 +105,3 @@ def _has_figure(when: When) -> bool:
             part.unheard_hours,
         )
     )
-
-
-def _shadowed(rule: Rule, book: RuleBook) -> Iterator[str]:
-    facts = _plain_facts(rule.when)
-    if facts is None or rule.unless is not None:
-        return
-    for other in book.file.rules:
-        wider = _plain_facts(other.when)
-        if other is rule or wider is None or other.unless is not None or not facts <= wider:
-            continue
-        if not (set(rule.species) <= set(other.species) and _days_within(rule, other)):
-            continue
-        if other.level > rule.level and other.matter == rule.matter:
-            yield f"{other.id} ({other.urgency}) always matches where it does. Narrow one of them."
-        elif other.level == rule.level:
-            yield f"{other.id} says the same of all that it matches. Take one of them out."
-
-
-def _days_within(inner: Rule, outer: Rule) -> bool:
-    lowest, highest = -(10**6), 10**6
-    first = lowest if inner.after_day is None else inner.after_day
-    last = highest if inner.to_day is None else inner.to_day
-    return (outer.after_day is None or first >= outer.after_day) and (
-        outer.to_day is None or last <= outer.to_day
-    )
-
-
-def _plain_facts(when: When) -> set[_Fact] | None:
-    """All that the condition matches, where it looks at single statements of one reply."""
-    if when.all or _looks_further(when):
-        return None
-    if when.any:
-        parts = [_plain_facts(inner) for inner in when.any]
-        return None if None in parts else {f for part in parts if part for f in part}
-    about = when.about or ""
-    return {
-        (about, value, detail, trend)
-        for value in when.value or TOPICS[about]
-        for detail in when.detail or (*DETAILS.get(about, ()), UNTOLD)
-        for trend in when.trend or (*TRENDS, UNTOLD)
-    }
-
-
-def _looks_further(when: When) -> bool:
-    return when.earlier or _has_figure(when)

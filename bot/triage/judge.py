@@ -39,7 +39,7 @@ def triage(
     for ready in woken:
         if not ready.first_day <= day <= ready.last_day or not ready.is_for(species):
             continue
-        finding = _ask(ready, scene, rules)
+        finding = ask(ready, scene, rules)
         if finding is not None and not _said_already(finding, found):
             found.append(finding)
     found.sort(key=lambda finding: -finding.urgency)
@@ -76,7 +76,8 @@ def silence(
     return Finding(rule.id, level, "silence", rule.because.fill(facts, facts))
 
 
-def _ask(ready: Ready, scene: Scene, rules: RuleBook) -> Finding | None:
+def ask(ready: Ready, scene: Scene, rules: RuleBook) -> Finding | None:
+    """What one rule says of the scene, whatever the day, the species and the other rules."""
     try:
         hit = ready.judge(scene)
         if hit is None or not (hit.new or hit.unheard) or _excused(ready, scene):

@@ -281,6 +281,11 @@ class Silence(Strict):
     because: Text
     source: str | None = None
 
+    @property
+    def level(self) -> Urgency:
+        """The urgency as a number that can be compared."""
+        return Urgency[self.urgency]
+
     @field_validator("because")
     @classmethod
     def _fillable(cls, because: Text) -> Text:

@@ -17,7 +17,7 @@ DEFAULT_NAME = "red-flags.yaml"
 def load_rules(text: str, name: str) -> RuleBook:
     """Read a rule file; ``name`` is what errors call it. Raises FlowError (line, mend)."""
     file, tree = load_tree(text, name, RuleFile)
-    return RuleBook(file, name, _places(tree))
+    return RuleBook(file, name, places(tree, "rules", "silence"))
 
 
 @cache
@@ -26,16 +26,17 @@ def default_rules() -> RuleBook:
     return load_rules(files("flows").joinpath(DEFAULT_NAME).read_text("utf-8"), DEFAULT_NAME)
 
 
-def _places(tree: Node) -> dict[str, Place]:
-    places: dict[str, Place] = {}
+def places(tree: Node, *keys: str) -> dict[str, Place]:
+    """Where each rule begins in the lists under ``keys``."""
+    found: dict[str, Place] = {}
     if not isinstance(tree, Mapping):
-        return places
-    for key in ("rules", "silence"):
+        return found
+    for key in keys:
         listing = tree.values.get(key)
         if not isinstance(listing, Listing):
             continue
         for item in listing.items:
             name = item.values.get("id") if isinstance(item, Mapping) else None
             if isinstance(name, Scalar):
-                places[name.raw] = item.place
-    return places
+                found[name.raw] = item.place
+    return found

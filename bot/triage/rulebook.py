@@ -41,18 +41,37 @@ class Ready:
         return species in self.rule.species or species not in SPECIES
 
 
+@dataclass(frozen=True, slots=True)
+class Origin:
+    """The file in which a rule is written; ``why`` a clinic changed it; ``our_examples``:
+    the clinic changed the rule and left its examples as they were."""
+
+    file: str
+    why: str | None = None
+    our_examples: bool = False
+
+
 class RuleBook:
     """The rules of one file, the most urgent first.
 
-    ``name`` is the file's name, ``places`` where each rule begins in it.
+    ``name`` is the file's name, ``places`` where each rule begins in it; ``origins`` tells
+    where rules came from when a clinic's own lie over ours (``overlay``), ``left_out``
+    why it does without some.
     """
 
     def __init__(
-        self, file: RuleFile, name: str, places: Mapping[str, Place] | None = None
+        self,
+        file: RuleFile,
+        name: str,
+        places: Mapping[str, Place] | None = None,
+        origins: Mapping[str, Origin] | None = None,
+        left_out: Mapping[str, str] | None = None,
     ) -> None:
         self.file = file
         self.name = name
         self.places = dict(places or {})
+        self.origins = dict(origins or {})
+        self.left_out = dict(left_out or {})
         self.rules: tuple[Ready, ...] = tuple(
             _ready(rule, file) for rule in sorted(file.rules, key=lambda rule: -rule.level)
         )
@@ -75,6 +94,10 @@ class RuleBook:
     def place(self, rule: str) -> Place:
         """Where a rule begins in the file; its first line where that is not known."""
         return self.places.get(rule, Place(1, 1))
+
+    def origin(self, rule: str) -> Origin:
+        """Where a rule came from; from this file where nothing else is known."""
+        return self.origins.get(rule) or Origin(self.name)
 
     def advice(self, urgency: Urgency) -> Text | None:
         """The general advice for an urgency."""

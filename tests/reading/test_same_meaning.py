@@ -99,8 +99,8 @@ def test_politeness_never_lowers_the_urgency(filler: str) -> None:
 def test_a_red_flag_beside_any_message_stays_an_emergency(flag: str) -> None:
     lost = []
     for row in ROWS:
-        text = str(row["text"])
-        for text in (f"{text}. {flag}", f"{flag}\n{text}", f"{text}\n{flag}"):
+        said = row["text"]
+        for text in (f"{said}. {flag}", f"{flag}\n{said}", f"{said}\n{flag}"):
             if _level(_answer(row, text)) < LEVELS.index("emergency"):
                 lost.append((row["id"], text))
     assert lost == []

@@ -26,7 +26,7 @@ async def test_staff_see_who_when_why_the_own_words_and_a_number(canela: Box) ->
     for part in ("Canela (dog)", "day 2", NIGHT, "breathing-laboured", "gums-pale-or-blue",
                  "+1 303 555 0107", "cephalexin given", "02:10"):  # fmt: skip
         assert part in case.words
-    assert case.labels == ["I take it", "Close"]
+    assert case.labels == ["I take it", "Ready answers", "Close"]
 
 
 async def test_an_emergency_is_paged_until_someone_takes_it(canela: Box) -> None:
@@ -131,6 +131,7 @@ async def test_closing_a_case_ends_it(canela: Box) -> None:
     await canela.to(5, 10)
     await canela.says(canela.ines, "the incision looks red today")
     await canela.staff_taps("Close")
+    await canela.staff_taps("Advice given")
     assert "✓ Closed by Kim, nurse" in canela.case("incision").words
     before = len(canela.on_desk())
     await canela.to(6, 20)

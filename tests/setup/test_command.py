@@ -34,7 +34,7 @@ def behave(monkeypatch: pytest.MonkeyPatch, result: object) -> None:
 @pytest.mark.parametrize("name", cli.COMMANDS)
 def test_every_command_explains_itself(name: str, capsys: pytest.CaptureFixture[str]) -> None:
     with pytest.raises(SystemExit) as stopped:
-        import_module(f"bot.cli.{name}").main(["--help"])
+        import_module(cli.module_of(name)).main(["--help"])
     assert stopped.value.code == 0
     shown = capsys.readouterr().out
     assert shown.startswith(f"usage: slowleash {name}")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import random
 from datetime import UTC, datetime, timedelta
 
 from hypothesis import given, settings
@@ -50,7 +51,9 @@ DAYS = st.integers(-1, 60)
 
 @settings(max_examples=400, deadline=None)
 @given(replies(4), observations(), HISTORY, DAYS)
-def test_one_more_statement_never_lowers_the_urgency(reply, more, history, day):
+def test_one_more_statement_never_lowers_the_urgency(
+    reply: list[Noted], more: Observation, history: list[Noted], day: int
+) -> None:
     def judged(new: list[Noted]) -> int:
         return urgency(triage(new, history, day=day, now=NOW, rules=default_rules()))
 
@@ -59,7 +62,9 @@ def test_one_more_statement_never_lowers_the_urgency(reply, more, history, day):
 
 @settings(max_examples=300, deadline=None)
 @given(replies(4), HISTORY, DAYS, st.randoms(use_true_random=False))
-def test_the_order_of_what_was_said_does_not_matter(reply, history, day, chance):
+def test_the_order_of_what_was_said_does_not_matter(
+    reply: list[Noted], history: list[Noted], day: int, chance: random.Random
+) -> None:
     rules = default_rules()
     straight = triage(reply, history, day=day, now=NOW, rules=rules)
     shuffled, past = [*reply], [*history]
@@ -70,7 +75,9 @@ def test_the_order_of_what_was_said_does_not_matter(reply, history, day, chance)
 
 @settings(max_examples=300, deadline=None)
 @given(replies(4), HISTORY, DAYS)
-def test_findings_are_in_order_once_a_rule_and_of_this_reply(reply, history, day):
+def test_findings_are_in_order_once_a_rule_and_of_this_reply(
+    reply: list[Noted], history: list[Noted], day: int
+) -> None:
     found = triage(reply, history, day=day, now=NOW, rules=default_rules())
     assert [f.urgency for f in found] == sorted((f.urgency for f in found), reverse=True)
     assert len({f.rule for f in found}) == len(found)
@@ -84,7 +91,9 @@ def test_findings_are_in_order_once_a_rule_and_of_this_reply(reply, history, day
 # What is expected in the first days is no longer expected later: the table never relaxes.
 @settings(max_examples=300, deadline=None)
 @given(replies(3), DAYS, st.integers(1, 30))
-def test_the_same_reply_on_a_later_day_is_never_less_urgent(reply, day, later):
+def test_the_same_reply_on_a_later_day_is_never_less_urgent(
+    reply: list[Noted], day: int, later: int
+) -> None:
     rules = default_rules()
     early = urgency(triage(reply, [], day=day, now=NOW, rules=rules))
     assert urgency(triage(reply, [], day=day + later, now=NOW, rules=rules)) >= early

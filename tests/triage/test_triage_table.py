@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import pytest
 
+from tests.triage.conftest import Tell
+
 EMERGENCY = [
     ("breathing laboured", 2),
     ("gums pale", 2),
@@ -144,25 +146,25 @@ TABLE = [
 
 @pytest.mark.parametrize("species", ["dog", "cat"])
 @pytest.mark.parametrize(("reply", "day", "urgency"), TABLE)
-def test_the_default_table(tell, reply, day, urgency, species):
+def test_the_default_table(tell: Tell, reply: str, day: int, urgency: str, species: str) -> None:
     assert tell(reply, day=day, species=species).urgency == urgency
 
 
-def test_what_is_not_told_raises(tell):
+def test_what_is_not_told_raises(tell: Tell) -> None:
     assert tell("incision bleeding").urgency == "emergency"
     assert tell("incision open").urgency == "same_day"
     assert tell("temperature measured").urgency == "next_day"
     assert tell("gums pale", species="ferret").urgency == "emergency"
 
 
-def test_the_most_urgent_comes_first_and_a_lesser_word_on_the_same_is_left_out(tell):
+def test_the_most_urgent_comes_first_and_a_lesser_word_on_the_same_is_left_out(tell: Tell) -> None:
     case = tell("licking yes; vomiting yes count=2; energy collapsed")
     assert [f.urgency.name for f in case.findings][:2] == ["emergency", "same_day"]
     assert "vomiting-once" not in case.rules
     assert "licking" in case.rules
 
 
-def test_an_unwatched_dog_without_its_cone_is_advice_and_no_case(tell):
+def test_an_unwatched_dog_without_its_cone_is_advice_and_no_case(tell: Tell) -> None:
     finding = tell("cone off unwatched").findings[0]
     assert finding.urgency == 0
     assert finding.advice is not None
@@ -182,6 +184,6 @@ def test_an_unwatched_dog_without_its_cone_is_advice_and_no_case(tell):
         (105.4, "emergency"),
     ],
 )
-def test_temperatures_are_compared_in_tenths(tell, fahrenheit, urgency):
+def test_temperatures_are_compared_in_tenths(tell: Tell, fahrenheit: float, urgency: str) -> None:
     celsius = (fahrenheit - 32) * 5 / 9
     assert tell(f"temperature measured celsius={celsius}").urgency == urgency

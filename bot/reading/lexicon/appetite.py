@@ -4,14 +4,14 @@ from __future__ import annotations
 
 CLASSES = {
     "eat": """
-        eat eats eating ate eaten eatin eated feeding feeds fed come comio comiendo comido comer comia
+        eat eats eating ate eaten eatin eated feeding feeds fed come comio comiendo comido comer comia morfa morfo morfar morfando lastro lastra
         comen comimos coma cena ceno desayuno almorzo cenado desayunado desayunando cenando
         almorzando jama papeo jamando munching munches munched dined nibbles
         """,
     "devour": """
         devoured devours devouring devoro devora devorando wolfed wolfs wolfing gobbled gobbles
         gobbling scoffed scoffs scoffing inhaled inhales hoovered hoovers hoovering polished_off
-        polishing_off polishes_off demolished cleared_the cleared_his cleared_her clears_his
+        polishing_off polishes_off demolished
         cleaned_his_plate cleaned_her_plate cleaned_the_plate cleaned_his_bowl cleaned_her_bowl
         cleaned_the_bowl cleans_his clean_plate empty_bowl bowl_empty empty_plate licked_the_bowl
         licked_his_bowl licked_her_bowl licked_the_plate licked_clean every_scrap every_crumb every_bite
@@ -22,7 +22,7 @@ CLASSES = {
         chowing wiped_the_bowl troughing tucked_in tucks_in tucking_into eating_like eats_like second_helpings seconds_please
         pidio_mas pide_mas queria_mas quiere_mas asked_for_more wants_more wanted_more begging_for
         good_appetite great_appetite appetite_good buen_apetito hearty_appetite plates_are_empty
-        comelon comelona atasco traga tragando zampo hoovered_up cleared cleans_the back_for_more
+        comelon comelona atasco traga tragando zampo hoovered_up back_for_more
         lo_dejo_limpio no_dejo_nada ate_up eats_up repitio comio_todo come_todo lamio_el_plato lamio_su_plato
         """,
     "appetiteword": "appetite apetito hambre hunger appetit eating eat",
@@ -58,6 +58,8 @@ RULES = {
     interested in|back food|eating
     loves|loving|enjoying|enjoyed|enjoys ~2 <food>
     todo|toda ~2 <food> -<neg>
+    cleared|clears|cleaned|cleans|polished|finished|emptied|licked ~4 plate|bowl|dish|lot|dinner|supper|breakfast|tea|kibble|everything
+    morfo|morfa|lastro|manduco ~ todo|bien|plato?
     hand|hands fed? eating
     a pedir|pidiendo comida
     food|comida|breakfast|dinner|desayuno ~ yes|si|fine|good|bien|gone|thumbsup
@@ -80,6 +82,7 @@ RULES = {
     <partly>|poco ~4 <eat>
     <partly> ~3 <food> -<water>
     <food> ~3 half|partly|poco|mitad
+    <eat> ~2 <neg> ~ <good>|great|well|much|mucho|bien
     <eat> ~ slowly|less|poorly|menos|poco|mal|lento
     <neg> ~2 <eat> ~4 much|well|lot|mucho|bien|tanto|enough|suficiente|properly|normally|all|everything|todo|usual|finish|completo
     <neg> ~2 finish|finished|acabo|termino|acaba|termina|finishing ~4 <food>|todo|it|eating
@@ -101,6 +104,7 @@ RULES = {
     comio|come|comiendo menos|poco|poquito|mal|a_medias|la_mitad
     medio comio|come|ha
     half|mitad ~ his|her|the|of|de ~2 <food>
+    <eat> ~4 not|no|skipped|but_not ~ dinner|breakfast|lunch|supper|cena|desayuno|tea
     less|menos ~ than|de|que usual|normal|siempre|before|lo|antes
     coaxing|coax|hand|tempt|tempted|persuading|rogandole|rogarle ~3 eat|feed|fed|feeding|him|her|comer
     <neg> ~ his|her|as usual|normal|full appetite|self_eating
@@ -123,7 +127,7 @@ RULES = {
     <neg> ~2 tiene|tenido|have|has|had ~2 appetite|apetito|hambre|ganas_de_comer
     <offfood>
     lost ~3 appetite
-    perdio ~ apetito
+    perdio|perdido|quito|fue ~2 apetito|hambre
     appetite|apetito ~ gone|zero|none|nil|nulo|nada|non_existent|cero|zilch
     turned|turns ~ nose|away|head|down ~2 at|from|everything|food
     sniffs|sniffed|smells|olfatea|huele|olio ~~ walks|walked|turns|leaves|wanders|voltea|va|deja|away|off

@@ -6,7 +6,7 @@ CLASSES = {
     "wetword": "wet soaked soaking damp drenched soggy sodden saturated moist sopping splashed mojado mojada mojo mojaron empapado empapada empapo humedo humeda mojadito humedecio "
     "soaked_through dunked puddle moja mojando soaking_wet waterlogged drooled encharcado orino",
     "slipword": "slipped slip slipping slid slides sliding fell fallen come_off came_off coming_off off loose moved down falling_off fallen_off slipping_down ridden shifted undone unravelled unraveled unraveling unwrapping "
-    "unwrapped bunched twisted half_off hanging hangs rolled ripped torn tore shredded chewed ate removed gone shifted_down loosened unravelling pulled_off "
+    "unwrapped bunched twisted half_off hanging hangs rolled ripped torn tore shredded chewed removed gone shifted_down loosened unravelling pulled_off "
     "resbalo resbalado deslizo deslizado recorrio recorrido bajo bajado suelto suelta solto flojo floja aflojo cayo caido caida zafo movio corrio corrido arranco quito quitado quita deshizo desbarato chueca rompio rodo "
     "desenrollo desenrollado despego despegado enrollo safo escurrio escurrido",
     "tightword": "tight tighter apretado apretada aprieta apretando muy_justo constricting cutting_in digging ajustado ajustada tirante strangling apretadisimo",
@@ -28,12 +28,13 @@ RULES = {
     got|gets|getting ~4 <bandageword> ~3 wet|soaked|damp
     <bandageword> ~~ soaking wet
     peed|pooped|pee|wee|orino|meo|weed ~3 on|en|encima|over ~3 <bandageword>
+    <bandageword> & meado|orinado|pee|peed|urine|orina
     = wet @bandage
     <wetword>
     = slipped
     <bandageword> & <slipword> -<chewoff>
     <slipword> ~4 <bandageword>
-    took|pulled|chewed|chews|ripped|tore|bit|ate|chewing|arranco|quito|mordio|kicked|shredded|worked|got|gets ~4 <bandageword> ~ off|apart|completely?
+    took|pulled|chewed|chews|ripped|tore|chewing|arranco|quito|mordio|kicked|shredded|worked|got|gets ~4 <bandageword> ~ off|apart|completely?
     lost|perdio ~3 <bandageword>
     <bandageword> ~3 ankle|foot|down|round|abajo|around_his_foot
     = odour

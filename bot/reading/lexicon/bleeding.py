@@ -8,7 +8,7 @@ CLASSES = {
     "pour": "pouring pours poured pour gushing gush gushes gushed spurting spurts spurt spurted squirting squirts squirted pumping pumps flowing flows flowed flow streaming streams pooling pool pools puddle "
     "puddles everywhere soaked soaking soaks drenched profuse profusely heavy heavily lots loads tons massive a_lot lot non_stop nonstop covered wont_stop cant_stop "
     "doesnt_stop hasnt_stopped not_stopping isnt_stopping running_down running dripping_constantly through_the_bandage chorro chorros chorreando a_chorros "
-    "mucha muchisima harta empapado empapada charco charcos brotando brota borbotones no_para no_deja no_ha_parado sin_parar no_se_detiene bastante "
+    "chorrea chorreo chorreaba pouring mucha muchisima harta empapado empapada charco charcos brotando brota borbotones no_para no_deja no_ha_parado sin_parar no_se_detiene bastante "
     "bañado bañada litros hemorragia abundante un_chingo llena lleno tirando floods uncontrolled uncontrollably arterial",
     "dripword": "spot spots spotting drop drops drip drips dripping dripped drippy trickle trickling trickled bit little slight slightly slow slowly tiny few ooze oozes oozing oozed seep seeping "
     "speck specks smear smears streak dot dots dab stain stains light lightly minor small gota gotas gotita gotitas poquito poquita poco poca tantito tantita manchita manchitas mancha manchas hilito puntito "
@@ -22,6 +22,7 @@ RULES = {
     "incision": """
     = bleeding
     <bleedword> & <wound>
+    <bleedword> & operacion|operation|surgery|cirugia
     <wound> ~5 <bleedword>
     bleeds|bleeding|bled|bleed|sangra|sangrando|sangro|sangrado|sangraba -<notwoundblood>
     <bleedword> ~4 leg|knee|pata|patita|rodilla|pierna|floor|bed|blanket|towel|piso|cama|cobija|bandage|venda|vendaje|bedding|everywhere|carpet|dressing|paw -<notwoundblood>
@@ -35,7 +36,7 @@ RULES = {
     = bleeding heavy
     <bleedword> & <pour> -<notwoundblood> -<lightly>
     <wound> & <pourblood>
-    pouring|gushing|spurting|squirting|chorreando|borbotones ~2 blood|sangre|out
+    pouring|gushing|spurting|squirting|chorreando|chorrea|borbotones ~2 blood|sangre|out
     blood|sangre pouring|gushing|everywhere|spurting|squirting
     wont|cant|doesnt|hasnt|isnt|not|no|wouldnt|never|nothing|couldnt ~2 stop|stopped|stopping|para|detener|parar|detiene|parado ~3 bleeding|blood|sangre|sangrar|sangrado
     bleeding|blood|sangre|sangrado|sangrando|sangra ~4 wont|cant|doesnt|hasnt|isnt|not|no|wouldnt ~2 stop|stopped|stopping|para|parar|detener|deja|detiene|parado

@@ -17,7 +17,7 @@ CLASSES = {
         alright grand happy super fab fabulous wonderful smashing champion spot_on as_usual as_normal
         no_problem no_problems no_issues no_complaints usual doing_well going_well on_track all_good
         all_well nothing_to_report nothing_new no_concerns no_worries same_as_always like_always
-        top_notch tip_top unremarkable wnl within_normal_limits nicely beautifully a1 a_ok no_bother
+        top_notch tip_top unremarkable wnl within_normal_limits nicely beautifully brilliantly a1 a_ok no_bother
         bien normal excelente perfecto perfecta perfectamente de_maravilla chido chida padre
         todo_bien todo_normal sin_novedad sin_novedades de_lujo al_cien al_100 joya barbaro barbara
         genial buenisimo tranqui sin_problema sin_problemas sin_quejas como_siempre
@@ -52,7 +52,7 @@ CLASSES = {
         yes yep yeah yup sure yessir affirmative absolutely definitely certainly indeed aye done
         given ok okay thumbsup of_course all_done finished completed did sorted check checked
         roger job_done sip si simon claro listo lista hecho hecha ya_esta por_supuesto afirmativo correcto sale
-        dale va vale ya_quedo sipi sisi simón ya_quedaron de_una ya_se_lo ya_lo_hice cumplido
+        dale vale ya_quedo sipi sisi simón ya_quedaron de_una ya_se_lo ya_lo_hice cumplido
         efectivamente desde_luego ya_se_le_dio ya_se_la_di ya_se_lo_di ya_le_di obvio both ambos ambas as_told
         just_did already_did we_did i_did he_did she_did he_has she_has it_is she_is he_is he_had yesss tick ticked
         """,
@@ -72,9 +72,9 @@ CLASSES = {
         """,
     "afterzero": "since today tonight at all so yet in for this desde hoy en hace all_day still ayer "
     "todo this_morning",
-    "reported": "told said says reckons reckoned thought thinks swore claimed dijo dice dicen "
+    "reported": "swears told said says reckons reckoned thought thinks swore claimed dijo dice dicen "
     "dijeron juraba jura cree asegura",
-    "ownbody": "thumb finger fingers hand hands back head stomach tummy knee leg arm foot heart "
+    "ownbody": "thumb back head stomach tummy knee leg arm foot heart "
     "throat chest nose eyes nerves thumbs wrist blood dedo mano espalda cabeza estomago rodilla "
     "pierna brazo pie corazon garganta pecho nariz ojos sangre panza",
     "both": "both both_of_them both_meds the_two las_dos los_dos ambas ambos everything all_his_meds "

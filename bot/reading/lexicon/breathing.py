@@ -28,10 +28,18 @@ RULES = {
     <breath> ~3 <good>|regular|steady|easy|calm|quiet|tranquilo|tranquila|regular|even|relaxed|eupneic|sin_esfuerzo|easily|sin_problema|parejo|20|22|24 -<neg>
     <good>|normal|regular|easy|steady ~ <breath> -<neg>
     eupneic|eupnoeic
+    = normal fixed
+    no|without|sin|not ~ trouble|difficulty|difficulties|problem|problems|issue|issues|problema|problemas|dificultad|struggling ~3 <breath>
+    <breath> ~ without|sin ~ trouble|difficulty|dificultad|problema|effort
     = laboured
     <breath> ~4 <hardword> -<notlaboured>
     <hardword> ~3 <breath> -<notlaboured>
     <gaspword>
+    <breath> & <hardword> -<notlaboured>
+    <breath> ~3 sounds|sounding|suena|ruido|noise|noises -<breathfine>
+    <breath> ~~ rattly|raspy|wheezy|noisy|heavy|fast|rapid|laboured|labored|agitado|agitada|rapidito
+    no ~2 entra ~ bien? ~ aire
+    aire ~2 no ~ entra
     open|abierta|abierto ~2 mouth|boca|hocico ~4 <breath>|panting|pants|jadeando
     mouth|boca|hocico ~2 open|abierta|abierto ~5 <breath>|panting|pants|pumping|jadea|jadeando|air|aire
     <breath> ~5 mouth|boca|hocico ~2 open|abierta|abierto
@@ -39,6 +47,10 @@ RULES = {
     <breath> ~~ mouth|boca|hocico ~2 open|abierta|abierto
     belly|sides|flanks|flank|chest|stomach|tummy|abdomen|panza|costillas|costados|pecho|pancita|ribs ~3 pumping|heaving|sucking|heaves|pumps|bellows|subiendo|sube
     <breath> ~5 belly|abdomen|panza|stomach|tummy|sides|flanks
+    sides|flanks|flank|belly|chest|stomach|ribs|tummy|panza|costillas ~4 in_and_out|pumping|heaving|up_and_down
+    panting|breathing|puffing|breathes|respira ~4 steam|train|bellows|locomotora|engine|freight
+    orthopnoea|orthopnea|orthopnoeic|orthopneic|elbows_abducted
+    respiratory effort
     barely|hardly|not|isnt|stopped|cant|couldnt|cannot|apenas|casi_no|no|dejo_de|stops|aint|doesnt|unable|struggles|struggling|never|dejo ~3 <breath> -<notlaboured>
     casi no ~ <breath>
     le cuesta ~2 respirar|aire|trabajo
@@ -51,7 +63,8 @@ RULES = {
     <fastrate> ~2 breaths|respiraciones|respirations|resps|bpm_resp
     rr|respirations|resps|respiratory rate? ~3 <fastrate>|60|65|70|72|80|90|100
     panting|pants|jadea|jadeando ~4 mouth|gums|blue|cyanotic|tongue_blue|wont_stop|gasping|nonstop_hours
-    tongue|lengua ~3 blue|purple|morada|azul|grey|gris|cyanotic
+    drowning ~4 <breath>
+    <breath> ~4 drowning|underwater|darth
     throat|garganta closing|cerrando|closed
     muscles between ribs
     neck stretched|extended|stuck
@@ -63,5 +76,6 @@ RULES = {
     """,
 }
 CLASSES["fastrate"] = "50 52 54 56 58 60 62 64 66 68 70 72 75 78 80 85 88 90 95 100 110 120"
-CLASSES["notlaboured"] = "easier easy bad_breath breath_smells"
+CLASSES["breathfine"] = "fine normal ok clear good quiet bien"
+CLASSES["notlaboured"] = "fine normal normally eupneic easier easy bad_breath breath_smells"
 NEGATED = {"breathing": {"normal": "laboured", "laboured": "normal"}}

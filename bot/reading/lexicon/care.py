@@ -18,6 +18,7 @@ CLASSES = {
         methocarbamol omeprazole famotidine maropitant prednisone calmante sedative
         """,
     "humanmeds": """
+        blood_pressure_pill blood_pressure_tablet heart_pill heart_tablet water_pill water_tablet thyroid_pill pressure_pill pressure_pills sleeping_tablet
         paracetamol acetaminophen acetaminofen ibuprofen ibuprofeno aspirin aspirina aspirins naproxen
         naproxeno diclofenac diclofenaco ketorolac ketorolaco codeine codeina antidepressant
         antidepressants antidepresivo antidepresivos xylitol blood_pressure_tablets blood_pressure_pills

@@ -74,9 +74,9 @@ CLASSES = {
         second_cat older_dog younger_dog neighbours_dog neighbors_dog neighbours_cat
         neighbors_cat friends_dog mums_dog moms_dog sisters_dog brothers_dog puppy_next_door
         rabbit hamster parrot guinea_pig horse pony hen chicken_coop goldfish
-        other_animal other_pet his_mate his_pal her_mate her_pal littermate cousin_dog
+        other_animal other_pet old_dog_bess our_old_dog our_old_cat our_last_dog our_last_cat our_first_dog my_last_dog my_old_dog my_old_cat previous_cat dog_we_had cat_we_had his_mate his_pal her_mate her_pal littermate cousin_dog
         previous_dog last_dog old_dog_before first_dog next_doors the_neighbours the_neighbors
-        another_animal friends_cat sisters_cat mothers_cat mums_cat brothers_cat
+        another_animal friends_cat sisters_cat mothers_cat mums_cat brothers_cat cat_next_door dog_next_door neighbours_pup
         """,
     "slight": "bit little lil tad slight slightly mild mildly small minor somewhat faint touch "
     "fraction tiny teeny smidge smidgen trace minimal minimally modest hint sort_of "
@@ -103,7 +103,7 @@ CLASSES = {
     "hedge": "maybe perhaps possibly might may think thinks guess probably seems seem seemed "
     "could_be sort_of kind_of suspect wonder unsure not_sure cant_tell looks_like_it "
     "i_think hard_to_tell hard_to_say not_certain apparently almost looks_like",
-    "ifword": "if what_if in_case incase whether suppose supposing should_he should_she should_it "
+    "ifword": "what_if in_case incase whether suppose supposing should_he should_she should_it "
     "unless had_he were_he",
     "ifvoid": "if_im_honest if_i_am_honest if_that_helps if_you_ask_me if_possible if_you_can "
     "if_you_could if_you_have as_if even_if if_you_like if_not if_anything if_i_remember "
@@ -124,6 +124,12 @@ CLASSES = {
     "dont_want_him dont_want_her dont_want_it not_allowed isnt_allowed supposed_to_be_on "
     "instructions leaflet sheet_says in_case_he in_case_she watching_for looking_out_for "
     "watch_for keep_an_eye keeping_an_eye preventing before_he_can warned_me told_me_to rather_than",
+    "appears": "sounds sound sounded looks look looked seems seem seemed feels felt acting acts acted behaving se_ve parece luce actua",
+    "asif": "as_if as_though like_hes like_shes like_he like_she like_its",
+    "stopping": "stop stopped stops quit stopping",
+    "intent": "will ill going_to gonna about_to shall well_give was_going_to planning due",
+    "recurred": "come_back came_back returned recurred reappeared happened_again happened repeated "
+    "started_again come_again come_back_again been_back done_it_again restarted",
     "denyword": "false_alarm turned_out turns_out cheek_of_it not_true he_was_wrong "
     "she_was_wrong nothing_of_the_sort never_happened my_mistake panicked_for_nothing",
     "thought": "thought_he thought_she thought_it i_thought we_thought was_convinced "
@@ -132,13 +138,13 @@ CLASSES = {
     "before_his_op before_her_op last_year years_ago as_a_puppy as_a_kitten used_to "
     "when_he_was_a when_she_was_a last_month months_ago before_he_came before_she_came pre_op "
     "preop in_the_past a_year_ago always_had last_summer last_winter last_time in_his_youth "
-    "before_the_accident two_weeks_ago back_in",
+    "before_the_accident two_weeks_ago back_in when_we_had when_i_had",
     "nearpast": "first_night first_day last_week the_other_day on_monday on_tuesday "
     "on_wednesday on_thursday on_friday on_saturday on_sunday last_monday last_tuesday "
     "last_wednesday last_thursday last_friday last_saturday last_sunday days_ago "
     "day_after_surgery at_first in_the_beginning the_day_of initially earlier_in_the_week "
     "the_first_couple straight_after at_the_beginning coming_home drive_home ride_home "
-    "car_home after_the_anaesthetic yesterday last_night this_morning earlier day_one day_of",
+    "car_home after_the_anaesthetic day_one day_of",
     "sincenot": "not_since none_since nothing_since not_once_since not_again never_again "
     "no_more_since hasnt_since not_since_then hasnt_happened_since nothing_since_then "
     "not_once_since_then none_since_then all_good_since fine_since ok_since clear_since "

@@ -7,7 +7,7 @@ CLASSES = {
     "aun_no no_ha ni_siquiera nada_de sin_nada_de ausencia_de descarta ni_tantito",
     "zero": "nada ninguno ninguna cero naa nadita",
     "unneg": """
-        no_se no_sabe no_cambia no_hay_cambios sin_cambios sin_cambio no_para no_paro no_deja
+        no_se_que no_se_como no_sabe no_cambia no_hay_cambios sin_cambios sin_cambio no_para no_paro no_deja
         no_ha_parado no_ha_dejado no_deja_de no_para_de no_dejo_de sin_parar no_solo no_solamente
         no_me_fije no_importa no_hay_problema no_hay_de_que no_te_preocupes no_se_preocupe
         no_se_preocupen no_hay_pedo no_manches no_mames no_inventes sin_problema sin_problemas
@@ -91,6 +91,11 @@ CLASSES = {
     "no_vaya_a no_vaya_ser no_sea_que indicaciones me_dijeron_que_si las_instrucciones "
     "cuidando_que vigilando_que estoy_al_pendiente_de por_miedo_a no_quiero_que "
     "no_queremos_que antes_de_que evitando_que no_dejo_que no_lo_dejo no_la_dejo",
+    "asif": "como_si como_que_si cual_si",
+    "stopping": "deje dejara dejar pare parara",
+    "intent": "voy_a vamos_a va_a ahorita_le ahorita_se ahorita_la voy_a_darle apenas_le_voy por_darle le_voy "
+    "se_la_voy se_lo_voy iba_a",
+    "recurred": "vuelto volvio vuelto_a regresado repetido regreso ha_vuelto",
     "denyword": "falsa_alarma resulto_que no_es_cierto no_es_verdad fue_mentira estaba_equivocado "
     "me_equivoque me_asuste_por_nada no_era_cierto era_broma",
     "thought": "pense_que pensé_que crei_que creia_que pensaba_que pensamos_que creimos_que parecia_que",
@@ -99,7 +104,7 @@ CLASSES = {
     "de_chiquito de_chiquita cuando_era antes_del_accidente hace_mucho el_mes_pasado solia la_vez_pasada",
     "nearpast": "primera_noche primer_dia la_semana_pasada el_otro_dia el_lunes el_martes "
     "el_miercoles el_jueves el_viernes el_sabado el_domingo al_principio antier anteayer "
-    "los_primeros_dias recien_llego cuando_llego hace_dias ayer anoche antenoche dia_de_la en_el_camino",
+    "los_primeros_dias recien_llego cuando_llego hace_dias dia_de_la en_el_camino",
     "sincenot": "ya_no desde_entonces_no no_otra_vez no_ha_vuelto_a no_ha_vuelto no_volvio "
     "ya_no_mas desde_entonces_nada desde_entonces_ya hoy_no hoy_nada ya_esta_bien ya_se_le_quito "
     "ya_se_le_paso ya_paso ya_nada no_se_ha_repetido no_lo_ha_vuelto no_la_ha_vuelto",

@@ -31,7 +31,8 @@ RULES = {
     in ~4 soft|inflatable|doughnut|donut|cone|collar|suit|onesie
     sleeps|slept|sleeping|durmio|duerme ~3 <coneword>
     no se lo|la ~ quito|quitado|ha|hemos|he|quitamos|quita
-    = on @cone
+    = on @cone @asked-cone
+    ^ <coneword> $
     on|wearing|worn|puesto|puesta -<neg>
     stays|stayed on
     = off
@@ -49,7 +50,8 @@ RULES = {
     hates|refuses ~3 wear ~2 <coneword>
     <coneword> ~~ wont|doesnt|didnt|cant ~ stay|keep|wear ~ on?
     no ~ deja|aguanta|tolera|quiere ~4 <coneword>
-    = off @cone
+    = off @cone @asked-cone
+    had|has|got|get|gets ~ it|that ~ off
     off|removed
     took|got|gets|pulled|slipped|wriggled|slips ~2 off|out
     se lo|la quita|quito|saca|saco|zafo|arranco|quitamos|arranca

@@ -24,8 +24,10 @@ RULES = {
     <gave>|had|having ~4 <meds>
     <meds> ~4 <gave>
     gave|give|fed|gives ~ it|him|her|them -<human> -<food>
-    le|la|lo|las|los|se di|dimos|doy|dio|dieron|dado|damos -<human>
-    took|taken|tomo|trago|swallowed it|them|well|fine|his|her|la|lo|las|los -<objectword>
+    le|la|lo|las|los|se di|dimos|doy|dieron|dado|damos -<human> -<food>
+    la|lo|las|los dio -<human> -<food>
+    ya ~ le dio
+    took|taken|swallowed ~ it|them well|fine|ok|no
     le|se|ya la|lo|las|los|le di|dimos|dio|tomo|trago|comio
     ya se la|lo|las|los? ~ tomo|trago|comio|di|dimos|dio|paso
     had his|her|the <meds>
@@ -38,7 +40,13 @@ RULES = {
     all|both <meds> ~ taken|given|done|in
     antibiotico|antibiotic|painkiller|analgesico ~ yes|si|done|listo
     se|ya tomo ~2 <meds>
-    = given @dose
+    = given @dose @asked-dose
+    ^ <number>|half|media|medio|1/2|one|una|two|dos ~ <meds> $
+    got|get|snuck|sneaked it|them|him|her ~ in|down
+    took|taken|swallowed|ate|eaten|eats|had it|them -<neg> -<food>
+    took|taken|tomo|trago well|fine|la|lo|las|los|his|her -<neg>
+    <hid> ~~ ate|eaten|eats|took|gone|down|swallowed ~ it?
+    le dio
     given|administered|swallowed|down|dado|dada|tomada
     took|gave|di|dimos|dio|tomo|trago -<neg>
     <gave> ~ late|tarde
@@ -58,7 +66,9 @@ RULES = {
     no ~ <meds> ~ left|today|tonight|yet|hoy
     se acabo|acabaron|termino ~ <meds>
     out of ~ <meds>
-    = missed @dose
+    = missed @dose @asked-dose
+    ran|run out
+    out of ~ it|them
     forgot|forgotten|missed|skipped|olvido|olvide|olvidamos|olvidaron
     not|havent|hasnt|didnt|no|aun|todavia ~ yet|given|had|gave|give|dado|di|darle|todavia
     not yet
@@ -71,7 +81,7 @@ RULES = {
     <meds> ~4 <spat>
     <neg> ~ take|swallow|open|tomar|tragar|tragarse|tomarse|tomo|trago|aceptar|acepto|quiso ~4 <meds>|mouth|hocico|boca
     <neg> ~ quiere|quiso|want|wanted|wants ~4 <meds>
-    <neg> ~2 quiere|quiso tomar|tragar|tomarse|tomarla|tomarlo|tragarsela
+    <neg> ~2 quiere|quiso tomar|tragar|tomarse|tomarla|tomarlo|tragarsela -<drinkwater>
     couldnt|cant|couldn't|no get|pude|pudimos|puedo ~4 <meds> ~3 down|in|into|darle|dar
     couldnt|cant|impossible|struggled|no|unable ~ get|pude|pudimos|puedo|to darle|dar|give|get|him|her ~4 <meds>
     fought|fights|fighting|bit|clamps|clamped ~4 <meds>|mouth
@@ -79,7 +89,7 @@ RULES = {
     hides|hid|runs|ran ~3 when|from ~3 <meds>
     no se ~ deja|dejo ~3 dar|pastilla|medicina|medicar
     foams|foamed|foaming|drools|drooled ~4 <meds>
-    = refused @dose
+    = refused @dose @asked-dose
     <spat>
     <refuse>
     wont|wouldnt|will_not|didnt|doesnt take|swallow|have|eat|want ~ it?
@@ -100,7 +110,7 @@ RULES = {
     <vomit> ~~ <meds>
     devolvio|regreso ~3 <meds>
     found|see|saw|salio|venia|encontre ~2 <meds> ~3 vomit|puke|sick|vomito
-    = vomited_up @dose
+    = vomited_up @dose @asked-dose
     <vomit> ~2 it|them|la|lo|las
     la|lo|las|los ~ <vomit>
     came back up
@@ -110,7 +120,9 @@ RULES = {
     <twiceword> ~4 <meds>|dose|dosis
     two|double|2|doble|dos|extra|second|otra|another|segunda ~ dose|doses|dosis
     <meds> ~4 twice|double|doble|dos_veces -<interval>
-    gave|given|had|got|dio|di|dimos|tomo|took|dieron ~3 twice|double|doble -<interval>
+    gave|given|dio|di|dimos|dieron ~3 twice|double|doble -<interval>
+    volvi|volvio|volvimos|volvieron a dar|darle|darsela|darselo
+    ya ~2 dado ~~ yo|otra|le ~2 di|dio|volvi
     gave|given|got|dio|di|dimos|diste|dieron|gives ~3 <meds> ~~ gave|dio|di|dieron|given ~ another|otro|otra|again|too|also|tambien|second|segunda|de_nuevo
     di|dio|dimos|gave|given ~3 <meds> ~~ esposo|esposa|husband|wife|hijo|hija|mama|partner ~2 dio|gave|did|again|tambien|too
     both|los_dos|ambos ~ gave|dimos|medicated|dosed|given ~3 <meds>|it|him|her|pastilla
@@ -125,7 +137,8 @@ RULES = {
     le di dos|doble|2
     doble|double dosis|dose|dosed|dosing|dosage|dosificamos
     extra <meds>
-    = doubled @dose
+    = doubled @dose @asked-dose
+    had|got|tomo|took ~3 twice|double|doble -<interval> -<neg>
     twice|double|doubled|doble|dos_veces -<interval>
     gave|dio|di|dimos|given ~ again|another|otra|otro|otra_vez
     also|already|tambien|ya gave|given|dio|dado

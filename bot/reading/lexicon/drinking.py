@@ -29,7 +29,7 @@ RULES = {
     few|couple|some|unos ~ sips|laps|tragos|traguitos
     casi no ~2 toma|bebe|tomo ~ agua?
     = more
-    <drink> ~3 more|lots|lot|loads|tons|gallons|excessive|excessively|constantly|mas|mucho|mucha|muchisimo|camel|fish|litres|liters|nonstop|non_stop|double|excess|excesivo|demasiado|demasiada -<neg>
+    <drink> ~3 more|lots|lot|loads|tons|gallons|england|excessive|excessively|constantly|mas|mucho|mucha|muchisimo|camel|fish|litres|liters|nonstop|non_stop|double|excess|excesivo|demasiado|demasiada -<neg>
     toma|tomo|tomando|bebe|bebiendo|bebio|tomado ~3 mas|mucha|muchisima|demasiada|bastante|mucho|exagerada ~2 agua
     drinking|bebiendo so|too much
     more|extra|mas|double|excessive|very|really|super|so ~2 thirsty|sediento|sedienta|thirst|sed

@@ -7,7 +7,7 @@ CLASSES = {
         bright perky cheerful cheery playful lively active alert bouncy energetic chirpy chipper chatty himself_again
         herself_again himself herself normal_self usual_self old_self own_self happy_self cheeky_self good_spirits
         great_spirits high_spirits full_of_beans full_of_life full_of_energy full_of_himself waggy wagging_tail tail_wagging
-        wagging_his_tail wagging_her_tail wags_his_tail wags_her_tail tail_going bar qar zoomies happy_as bright_eyed bushy_tailed
+        wagging_his_tail wagging_her_tail wags_his_tail wags_her_tail tail_going bar_and_alert happy_as bright_eyed bushy_tailed
         in_good_form in_great_form in_fine_form spirited sparky right_as_rain fit_as_a_fiddle up_to_mischief happy content
         alegre contento contenta animado animada activo activa juguetón jugueton juguetona despierto despierta
         alerta feliz mueve_la_cola moviendo_la_cola moviendo_su_cola de_buenas de_buen_animo con_ganas muy_vivo
@@ -48,8 +48,8 @@ CLASSES = {
 RULES = {
     "energy": """
     = normal
-    <bright>
-    <be>|in ~3 <bright>
+    <bright> -<brightcolour>
+    <be>|in ~3 <bright> -<brightcolour>
     back to ~ himself|herself|normal|self|usual|old
     energy|energia|animo|spirits|mood|demeanour|demeanor ~3 <good>|up|high|back|alto|alta
     <good>|lots|plenty|loads|mucha|buena|full ~ of? energy|energia|animo|spirits
@@ -58,17 +58,25 @@ RULES = {
     mueve|moviendo|movio|mueve ~2 cola|colita|rabo
     wants|trying|quiere ~2 play|jugar
     playing|plays|played|juega|jugando|juego
+    otherwise|apart_from_that|else ~3 <good>|bright|happy
+    <good>|bright|happy ~ otherwise
+    seems|looks|acts|acting|se_ve <good> $
+    por lo demas ~3 <good>
     in himself|herself|itself ~4 <good>|<bright>
     greeted|greets|greeting|saludo|recibe ~3 me|us|door|puerta
     up and about
     as lively|happy|bright
-    = normal @general
-    ^ hes|shes|doing|is|he|she|all|everything|todo|esta|anda|sigue|amanecio ~3 <good>
-    doing|going ~2 <good>
+    ours|mine ~~ <good>|bright
+    = normal @general @none
+    ^ hes|shes|doing|all|everything|todo|esta|anda|sigue|amanecio|se_ve ~2 <good> $
+    he|she|dog|cat|patient|ella is|was|seems|looks|feels|doing|esta|anda|sigue ~2 <good> $
+    doing|going ~2 <good> -<neg>
+    anda|esta|sigue|amanecio|va ~ <good> -<neg> -<legword> -<wound>
     <good> ~ in himself|herself
     = quiet
     <quietword>
     quiet|quieter|sleepy|tired
+    sleeping|sleep|sleepy|duerme|duerma|dormir|tired|quiet ~ so|this|that|tanto|tan ~ much|tired?
     sleeping|sleeps|slept|sleep|duerme|durmiendo|dormido|dormir ~2 lot|more|mostly|most|mucho|lots|all_day|mas|loads|day|todo|constantly
     less|low|lower|poca|menos|not_much ~2 energy|energia|active|lively|animo|activo|activa
     bit|little|un_poco|slightly|poco ~ lethargic|flat|dull|weak|decaido|decaida|apagado|apagada|off
@@ -83,15 +91,20 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    esta|anda|se_ve|lo|la|muy|bien|re|toda|todo ~2 caido|caida|bajon|tirado|tirada -<mishapwords>
+    no ~3 bola|pelota ~ a nada|nadie
+    no pela a? nada|nadie
+    <neg> ~ himself|herself ~~ just|only ~ lies|lays|lying|sleeps|sits
     <lethargicword>
     <very> ~ lethargic|sleepy|weak|flat|quiet|tired|sluggish|letargico|decaido|decaida|apagado|debil|dull
+    just|only ~ lies|laying|lays|lying|lay|sits|stays ~ in|on|under ~2 bed|basket|crate|corner|spot|sofa|floor|there
     just|only|solo|nomas|nada_mas ~ lies|laying|lays|lying|lay|sits|echado|acostado|tirado|echada|acostada|tirada ~ there
     lies|lays|lying|laying|sits there ~2 staring|wont|not|doing
     wont|doesnt|didnt|cant|barely|hardly|not|refuses|no|ni ~2 lift|lifting|raise|raising|levanta|alza|levanto|alzar|levantar ~2 head|cabeza|cabecita
     wont|doesnt|didnt|not|refuses|hasnt|no|isnt ~2 get|move|moving|moved|getting|stand|leave|left|come|budge|budged|quiere|se|levantarse|levanta|mueve|sale|salir|pararse|parar|want ~3 up|bed|sofa|couch|crate|basket|spot|corner|levantar|moverse|mover|parar|levantarse|pararse|salir|cama|all|off|out|camita|rincon|under -<legword>
     no se ~2 levanta|mueve|para|levanto|ha_movido|ha_levantado|quiere_parar|paro|movio -<legword>
     no se quiere ~ levantar|mover|parar
-    no quiere ~ levantarse|moverse|pararse|salir|nada|hacer
+    no quiere ~ levantarse|moverse|pararse|salir|hacer
     no ~2 interest|interes|interested|ganas|energy|energia|life|spark ~3 anything|nada|me|us|toys|life|todo|in?
     <neg> ~2 care|cares|interested ~2 about|in ~2 anything
     sin ~ ganas|interes|energia|fuerzas|animos
@@ -103,7 +116,7 @@ RULES = {
     seems|looks|acts|se_ve drained|lifeless|terrible|miserable|sick|ill|malito|malita|muy_mal|enfermo|enferma
     se ve|siente|pone|esta muy? mal|malito|malita|enfermo|enferma
     like ~ zombie|rag|dishcloth|ragdoll|corpse|trapo|muerto|muneco
-    = collapsed fixed
+    = collapsed fixed agent
     <neg> ~2 wake|waking|rouse|roused|awaken|woken|woke|wakes|despierta|desperto|despertar|despertamos|reacciona|reaccionando|responde|respond|responding|responsive|responds ~ up|him|her|at|to|all? -<sleepwell>
     = collapsed
     <collapseword>
@@ -119,9 +132,15 @@ RULES = {
     cant|couldnt|cannot|wont|unable|no ~2 wake|rouse|despertar|despierta|wakeup
     <neg> ~ wake|waking up
     dropped|fell|falls|cayo|se_cayo to? ~ like|como ~ stone|sack|costal|piedra|tabla|fulminado
+    out cold
+    went|goes|dropped|fell|cayo|drops|goes_down down? like|como ~ sack|stone|brick|costal|piedra|ton|tree
+    <neg> ~ come|came round|around
     eyes ~2 rolled|roll|rolling
     ojos ~2 blanco|blancos|volteados
     lying motionless|limp
+    unable|cant|cannot|couldnt|no ~2 lift|raise|levantar ~ himself|herself|itself
+    <neg> ~2 flicker|response|reaction|reaccion
+    <neg> ~ there|home behind|eyes
     motionless|inmovil|inerte
     no ~ reacciona|responde|despierta|se_despierta
     almost|nearly|casi se? collapsed|fainted|desmaya|desmayo
@@ -131,6 +150,8 @@ RULES = {
     no se mueve ~ nada|para
     """,
 }
+CLASSES["brightcolour"] = "bright_red bright_pink bright_yellow bright_green bright_orange bright_light bright_blood bright_fresh by_himself by_herself wet_himself wet_herself hurt_himself hurt_herself to_himself lift_himself lift_herself bit_himself getting_himself licking_himself licking_herself biting_himself scratching_himself throws_himself peed_himself"
+CLASSES["mishapwords"] = "cama sillon escalera escaleras puntos cono venda"
 CLASSES["sleepwell"] = "during in_the_night overnight all_night once_in_the_night us me"
 CLASSES["hungry"] = "hungry starvation hunger hambre food to for"
 CLASSES["pillhide"] = "pill pills pastilla tablet cheese"

@@ -8,7 +8,7 @@ CLASSES = {
     "whites_of_his_eyes whites_of_her_eyes whites_of_the_eyes encillas boquita paladar",
     "paleword": "pale pallor pallid white whitish ghostly grey gray greyish grayish ashen chalky chalk porridge washed_out colourless colorless blanched white_as_paper paper_white "
     "palida palidas palido palidos blanca blancas blanco blancos blanquecinas blanquecina blancuzcas descoloridas descolorida grises gris sin_color transparentes blanquitas blanquita anaemic anemic palidez "
-    "anemicas paler whiter light_coloured papel pálidas blancuzca palidita paliditas",
+    "anemicas paler whiter light_coloured paper milk snow putty sheet no_colour no_color papel pálidas blancuzca palidita paliditas",
     "blueword": "blue bluish blueish purple purplish cyanotic cyanosed cyanosis lilac lavender azul azules azulada azuladas moradas morada morado azuladitas cianotica cianoticas cianosis violetas azulosas amoratadas "
     "violeta azulosa moraditas grey_blue blue_grey",
     "yellowword": "yellow yellowish jaundiced icteric icterus jaundice yellowy orangey amarilla amarillas amarillo amarillos amarillentas amarillenta ictericas icterica ictericia ictericas amarillitas yellow_tinge",

@@ -37,12 +37,13 @@ RULES = {
     pastilla|pastillas|capsula|capsulas|cobija|collar|venda|correa|juguete|pelota|carro|coche roja|rojas|blanca|blancas|azul|azules|amarilla|amarillas|negra|negro|rosa|rojo|blanco
     blood pressure|test|tests|work|results|sugar|thinners
     bloody hell|thing|good|cone|collar|well|nuisance|brilliant|lovely|marvellous|great|dog|cat|vet|phone|stubborn|happy|stupid|annoying|postman|doorbell
-    run|ran|running out|errands|late|low|smoothly|by|into|past
+    run|ran|running errands|late|low|smoothly
     running|ran ~2 bath|shop|shops|car|errand
     ran|run out of
     jump|jumped|jumping|leapt for|with joy
     jump|jumped to conclusions
-    jumped when|at|out of
+    jumped out of ~ skin
+    jumped when the bell
     fell|fallen|fall|falling|falls asleep|out|in love|behind|apart|on deaf
     fast asleep
     se cae|cayo|caen de sueno
@@ -91,13 +92,22 @@ RULES = {
     can|cant|could|couldnt hardly|barely? contain|wait
     blowing|blew a? kisses
     happy as
-    water tablets|tablet|bottle|bowl
+    water bottle|bowl
     hot|cold water|bottle|compress|pack
     tea towel|time|break|cup
     cup of tea
     disculpen|disculpe|perdon|perdonen ~2 molestia|molestias
     nobody|noone|no_one|nadie ~2 hurt|injured|lastimado
     no harm done
+    <hours>|<times>|days|nights|times|day|night|week|weeks|row running
+    misses|miss|missing|missed ~2 run|runs|walks|walk|park|walkies
+    ni|to|para hacer|go? pipi|popo|pee|poop|poo|wee|del
+    para ~ hacer|ir pipi|popo|baño|orinar
+    went to bed
+    for|para|por|4 ~ the|his|her|el|la|su|any? pain|dolor|inflammation|inflamacion|swelling|seizures|itching|stomach
+    pain med|meds|pill|pills|relief|killer|killers|medication|tablet|tablets|medicine|medicines|control|management|patch|reliever
+    like hes|shes|he|she|its ~ running|dreaming|dying|swimming|drunk
+    como|como_si ~2 corriendo|nadando
     thank|thanks|gracias ~ bother
     puts|put ~ down my|the tea|cup|kettle
     my|the tea down

@@ -58,6 +58,7 @@ RULES = {
     looks|looking ~ clean|dry|healed
     no gap|infection
     = clean @incision
+    scab|scabs|scabby|costra|costrita -<seepword> -<redword>
     clean|dry|closed|intact|neat|healed|limpia|seca|limpiecita|sequita|cerrada|cerradita|limpio|seco|healing|cicatrizando|tidy -<neg> -<bandageword>
     ^ <good>
     looks|look|looking|se_ve|se_ven|la_veo|veo ~ <good> -<neg>
@@ -92,13 +93,16 @@ RULES = {
     <pusword> -<notpus>
     <puscolour> ~3 <goo> -<vomitctx>
     <goo> ~3 <puscolour> -<vomitctx>
+    supura|supurando|weeping|oozing|oozes|leaking|draining|escurre|rezuma ~3 <puscolour> -<vomitctx>
+    <puscolour> ~ slime|mucus|matter|crud -<vomitctx>
+    matter|materia ~2 like ~ custard|cream
     <wound> ~5 yellow|green|amarillo|amarilla|verde|cream|creamy|gunk|gunky|goo|verdoso|amarillento
     yellow|green|amarillo|verde|creamy|thick|espeso|verdoso ~3 <wound>
     sale|salio|saliendo|coming|comes|escurre|sacando ~4 amarillo|verde|espeso|amarillento|verdoso|yellow|green|thick|blanco|creamy|materia
     = pus @incision
     yellow|green|gunk|gunky|goo|pus|creamy|amarillo|verde|thick|espeso|yellowish|greenish -<poo> -<vomit> -<bruiseword>
     = odour
-    <wound> ~5 <smellword> -<bandageword>
+    <wound>|operacion|operation|surgery ~5 <smellword> -<bandageword>
     <smellword> ~4 <wound> -<bandageword>
     <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|rancio|off|funky|disgusting|fuerte|nasty|rank|asqueroso|fishy|cheesy|sour|sweet|dead|muerto|raro|weird|funny|gacho|horrores|feito|putrido -<other_than_wound>
     bad|foul|rotten|nasty|strange|funny|horrible|awful|off|mal|funky|weird|strong|sweet|cheesy|dead ~ smell|smells|odour|odor|olor|whiff|stench -<other_than_wound>
@@ -109,6 +113,7 @@ RULES = {
     <openword> ~4 <wound>|incision|edges -<eyes>
     edges|bordes|orillas|skin|sides ~4 apart|separated|open|separados|separada|abiertos|parting|not_meeting|pulled|abren|separan|gaping|lifting|abiertas
     <stitchword> ~4 popped|burst|came|come|missing|out|gone|fell|broke|broken|loose|undone|snapped|ripped|torn|pulled|solto|soltaron|salio|salieron|zafo|zafaron|cayo|cayeron|faltan|falta|revento|reventaron|rompio|rompieron|arranco|abrio|abrieron|suelto|sueltos|flojos|tronaron|trono|botaron|boto|desprendieron -<removal>
+    soltaron|solto|zafo|zafaron|cayo|cayeron|botaron|reventaron|abrieron ~4 <stitchword> -<removal>
     popped|burst|missing|lost|broke|pulled|ripped|snapped|tore|loose|chewed|arranco|perdio|solto|faltan|falta|se_quito|quito|mordio|bit|ate|comio ~4 <stitchword> -<removal>
     dehiscence|dehisced|dehiscing|dehiscencia
     gap|gaping|hole|hoyo|hoyito|hueco|agujero|abertura|slit ~4 <wound>|where|line|edges|in|stitches|en_la_herida|millimetres|mm|<size> -<tooth>
@@ -123,6 +128,9 @@ RULES = {
     <openword> ~~ <deepbone> -<nodeep> -<eyes>
     hole|gap|open|opened|abierto|abierta|herida|wound|hueco|hoyo|abrio ~~ bone|metal|plate|screw|muscle|meat|flesh|hueso|placa|tornillo|musculo|carne|fat|tendon|tendons|tissue|grasa|tejido|deep|profunda|profundo|honda|hondo|clavo|fierro|pin|wide -<nodeep> -<toyctx>
     wide open
+    burst|bursted|split|popped|ripped|tore|torn ~ open|apart -<bagctx>
+    tornillo|placa|clavo|hueso|fierro|alambre|plate|screw|pin|wire ~3 salio|salido|salir|fuera|out|poking
+    salio|sale|asoma|salido|saliendo ~3 hueso|placa|tornillo|clavo|fierro|carne
     open wide
     abierta|abierto ~ completa|toda|completamente|totalmente|todita|bastante|de_par
     completely|totally|fully|all_the_way ~ open|opened|split|apart|burst
@@ -134,6 +142,7 @@ RULES = {
 }
 CLASSES["bloodything"] = "bandage vetwrap collar leash lead towel poop poo pee wee stool urine red_spots popo pipi"
 CLASSES["healing"] = "zzy"
+CLASSES["bagctx"] = "bag packet box tin bottle bandage cone food sack pill bin bolsa"
 CLASSES["eyes"] = "eye eyes nose nasal ojo ojos nariz mouth boca puerta door gate reja"
 CLASSES["dryword"] = "dry seca"
 CLASSES["notpus"] = "chest ear ears eye urinary uti bladder throat stomach ojo oreja puss_in"

@@ -5,7 +5,7 @@ from __future__ import annotations
 CLASSES = {
     "limpword": "limp limps limped limping limpin lame lameness hobble hobbles hobbling hobbled hobbly gimpy gimp gimping "
     "hitch favoring favouring favors favours favoured favored cojea cojeando cojeo cojera coja cojo cojito cojita cojear "
-    "renguea rengueando renquea renqueando renco renga rengo cojeaba limpy wonky lopsided toe_dragging ginger gingerly "
+    "renguea rengueando renquea renqueando renco renga rengo cojeaba limpy lopsided toe_dragging ginger gingerly "
     "renguera claudica claudicacion renguear tentative",
     "bear": """
         weight weight_bearing weightbearing weightbear bear bears bearing use uses using used walking_on standing_on stand_on
@@ -35,18 +35,22 @@ RULES = {
     <bear> ~3 weight ~3 leg|legs|it|foot|paw -<slight> -<neg>
     on|using|uses|walks|walking|en|con|usa ~2 all|las|todas|sus ~ four|4|fours|cuatro ~ legs|paws|patas|patitas|feet?
     all fours
-    walking|walks|walked|camina|caminando|anda|runs|moving|trots|trotting|moves ~3 normal|normally|fine|well|great|good|sound|evenly|beautifully|perfectly|bien|perfecto|normalmente|perfectamente|nicely|parejo|lovely
+    walking|walks|walked|camina|caminando|runs|moving|trots|trotting|moves ~3 normal|normally|fine|well|great|good|sound|evenly|beautifully|perfectly|bien|perfecto|normalmente|perfectamente|nicely|parejo|lovely
     sound|soundness ~ at walk|trot|today
+    sound as ~ pound|bell
+    hes|shes|is|completely|totally sound
     <bear> ~3 <legit> -<neg> -<slight>
     puts|putting|put|pone|apoya ~3 down|whole|toda|completa|entera ~ <good>
     foot|paw ~ down lovely|fine|well|properly|flat|firmly|beautifully|great|flat
-    <neg> ~2 <limpword>
+    <neg> ~2 <limpword> -<barely>
     sin ~ <limpword>
     limp|cojera ~ gone|disappeared|desaparecio|quito
     ya apoya|pisa|usa|camina ~3 bien|completa|normal|toda
     = full fixed
     limp|limping|cojera ~ gone|vanished|disappeared
     no longer|ya_no ~ <limpword>
+    = full @mobility @weight_bearing @walk
+    anda|va ~ <good>
     = full @mobility @weight_bearing
     ^ <good> $
     ^ all|todo <good> $
@@ -58,6 +62,10 @@ RULES = {
     apoya|pisa|usa ~2 poco|poquito|tantito|medio|ratos|veces|algo
     medio ~ apoya|pisa|cojea|usa|camina
     on and off ~ weight|using
+    <bear> ~~ but ~4 lifts|holds|carries|hops|skips|lift|hold|hop|carry|tucks|skip
+    sometimes|a_veces|a_ratos|occasionally|mostly ~3 <bear>|limps|hops|lifts|holds|carries|apoya|levanta
+    <bear> ~~ pero ~4 levanta|brinca|encoge|a_veces
+    <barely> ~ <limpword>
     starting|started|beginning|empieza|empezo|comienza|empezando|learning|trying|begun ~3 <bear>|apoyar|pisar|walk|usar|use
     favoring|favors|favouring ~3 leg|side|other
     still ~ limpy|lame|limping|limps|favouring
@@ -65,13 +73,16 @@ RULES = {
     lame|lameness ~ grade|grado
     shifts|shifting weight
     50|half|60|70|75|80 percent? weight
+    50 ~~ 50
     = toe_touching
     <toetouch>
+    ^ only|just|solo|nomas ~3 toes|toe|punta|puntita|dedos
     toe|toes|tips|punta|dedos|dedito|deditos|puntita ~4 touch|touches|touching|down|ground|floor|apoya|toca|pisa|suelo|piso -<nottouch>
     touch|touches|touching|taps|tapping|dips|dabs|rests|resting|puts|putting|apoya|toca|pone|pisa|asienta|places|sets|dots ~4 toe|toes|tips|punta|dedos|puntita|puntitas|tippy|deditos|tip -<nottouch>
     barely|just|only|lightly|apenas|apenitas|hardly|casi_no ~3 <bear>|touches|touching|toca|apoya|pisa|touch ~ it|leg|ground|floor|down|la?
     apenas ~2 apoya|pisa|toca|asienta|usa
     dot|dots and carry
+    dots|dabs|taps|dips ~ it|leg|foot|paw ~ down|ground|floor
     on|en ~2 tiptoe|tiptoes|puntitas|puntas
     solo|nomas|only|just ~ apoya|pone|puts ~2 punta|puntita|toes|dedos
     = none
@@ -82,7 +93,10 @@ RULES = {
     <neg> ~ weight
     <threeleg>
     hopping|hops|hop|hopped|brinca|brincando|saltando|salta|brinquitos ~4 three|3|tres|around|about|everywhere|una|tres_patas|other
+    carries|carrying|carry ~ it|leg|foot|paw|limb ~2 time|day|mostly|constantly|always|when|most|everywhere|around|still
+    carries|carrying|carry ~ it|leg|foot|paw|limb $
     carry|carries|carrying|carried|holds|hold|holding|held|keeps|tucks|tucked|tucking|lifts|lifting|pulled|levanta|trae|carga|lleva|encoge|mantiene|recoge|alza|tiene ~3 leg|it|foot|paw|limb|pata|patita|pierna|pie|la ~3 up|off|air|arriba|levantada|encogida|aire|recogida|alzada|doblada|high|raised|tucked|colgando|under|volando
+    la|it|leg ~ trae|lleva|tiene|mantiene|trae_siempre ~ encogida|levantada|recogida|alzada|doblada|arriba|colgando|volando
     leg|foot|paw|pata|patita|limb|it|pierna|one ~4 held|tucked|carried|up|levantada|encogida|recogida|alzada|doblada|volando|stays ~ up|in|off|under|air|aire -<give>
     pata|patita|pierna levantada|encogida|recogida|alzada|al_aire|arriba
     wont|doesnt|isnt|not|no|refuses|still_not|hasnt ~ use|using|used|usa|usar|usado|uses ~3 leg|it|foot|paw|pata|patita|pierna|la|limb|at
@@ -119,13 +133,15 @@ RULES = {
     walking|walks|moving|moves|mobility|leg|camina|caminando|gait|limp|limping|pata|anda|knee ~5 better|mejor|easier|improved|improving|stronger|steadier|mejorando|mejorado|smoother|faster|progress
     better|mejor ~2 on|than|que ~3 leg|it -<wound> -<swell>
     less ~ limp|limping|lame|stiff|wobbly
-    limping|limps|cojea|limp less|menos
+    <limpword> ~ less|menos
     using ~3 more
     apoya|usa|pisa|cojea ~2 mas|mejor|menos ~ cada|que|hoy|pata
     cojea menos
     improving|getting_stronger|going_from_strength
     putting|puts ~ more weight
     more weight|steady|confident|stable
+    = better @mobility @weight_bearing
+    less|menos $
     = better @mobility @weight_bearing @walk @mishap
     better|mejor|improving|mejorando|improved|mejoro|stronger|progress|mejorcito|mejorcita|avanzando
     = same
@@ -141,8 +157,9 @@ RULES = {
     = worse
     walking|walks|moving|moves|mobility|leg|limp|limping|limps|gait|camina|caminando|anda|cojea|cojeando|pata|lame|lameness ~5 worse|peor|worsened|worsening|deteriorated|badly_than|harder|empeoro|worst|deteriorating -<neg>
     worse|peor|more|mas ~ on|lame|limping|limp|limpy|coja|cojo|wobbly|stiff|cojera|unsteady|hobbly -<neg>
-    limping|limps|limp|cojea|cojeando|lame ~2 more|mas|again|otra_vez|de_nuevo
-    limping|limps|cojea|lame ~2 more|mas than|que
+    <limpword> ~2 more|mas|again|otra_vez|de_nuevo
+    <limpword> ~4 worse|peor|mas_que
+    <limpword> ~2 more|mas than|que
     using ~3 less
     apoya|usa|pisa menos
     less weight

@@ -9,8 +9,8 @@ CLASSES = {
     "chew": "chew chews chewed chewing chewin nibble nibbles nibbled nibbling gnaw gnaws gnawed gnawing "
     "mordisquea mordisqueo mordisqueando muerde mordio mordiendo morder mordiendose masca mascando "
     "biting bites bit bite worrying nips scratch scratches scratched scratching rasca rasco "
-    "rascando rascarse rascandose rascado rascar pawing paws paw pulling pulled tugging tug jala jalo jalando "
-    "arranco arranca arrancando arrancarse picking fussing bothering messing muerda mordido mordisquear roe royendo",
+    "rascando rascarse rascandose rascado rascar pawing paws paw  "
+    "picking fussing bothering messing muerda mordido mordisquear roe royendo",
     "at_wound": "stitches wound incision staples sutures bandage it leg knee area site dressing cut scar line puntos herida "
     "grapas vendaje venda pata patita sutura incision operacion cirugia rodilla ahi cicatriz seam splint cast surgical_site "
     "surgery surgery_site lesion ella_misma op_site hip cadera paw zona puntadas",
@@ -27,7 +27,7 @@ RULES = {
     keeps|keep|kept|constantly|always|started|caught|sigue|anda|siempre|seguia ~3 <lick>
     caught|catch|cache|pesque|encontre ~3 <chew> ~3 <at_wound>
     se|le|la ~ <lick> -<food>
-    se muerde|mordio|rasca|rasco|arranca|arranco|jala|jalo|mordisquea ~3 puntos|herida|venda|vendaje|pata|ahi|grapas
+    se muerde|mordio|rasca|rasco|mordisquea ~3 puntos|herida|venda|vendaje|pata|ahi|grapas
     <lick> ~3 constantly|nonstop|lot|mucho|todo|non_stop|like_mad|obsessively
     ^ <lick> $
     got|gets|getting ~ at ~ his|her|the <at_wound>

@@ -29,13 +29,14 @@ RULES = {
     <jumpword> ~4 <perch>|up|off|down|over|out|on|onto|in|into|al|a|del|de|encima|door|dog|me|him|visitors|postman|floor|fence -<stairword> -<nojump>
     <jumpword> -<stairword> -<nojump>
     up on ~2 <perch>
+    cleared|clears ~2 <perch>|gate|fence|sofa
     up and over
     off|from|del|de ~2 <perch> ~2 <jumpword>
     = ran
     <runword> -<nomove> -<bloodrun> -<stairword> -<oldpal>
     got|getting|slipped|broke|escaped ~2 out|off|loose|free|away ~3 leash|lead|yard|door|garden|harness|gate|house|street -<coneword> -<bandageword>
     se solto|escapo|salio|zafo ~4 correa|calle|puerta|patio|casa|arnes -<stitchword> -<bandageword> -<coneword>
-    chased|chasing|chase|tras|persiguio|after ~3 squirrel|cat|cats|rabbit|rabbits|ball|bird|postman|ardilla|gato|gatos|pelota|pajaro|moto|squirrels|deer|fox|paloma
+    chased|chasing|chase|tras|persiguio ~3 squirrel|cat|cats|rabbit|rabbits|ball|bird|postman|ardilla|gato|gatos|pelota|pajaro|moto|squirrels|deer|fox|paloma
     zoomies
     = stairs
     up|down|climbed|climbs|climbing|went|goes|ran|used|took|did|raced|shot|flew|on|bounded|charged|subio|bajo|sube|baja|subir|subido|bajado|subiendo|corrio|trepo ~4 <stairword> -<carried> -<fellat>
@@ -45,7 +46,7 @@ RULES = {
     = fell
     <fallword> -<nofall> -<bandageword> -<stitchword> -<coneword> -<meds>
     <fallword> ~4 <perch>|<stairword>|down|over|on|off|floor|se|al|del|de -<nofall> -<bandageword> -<coneword> -<stitchword>
-    dropped|drop|dropped_him|dropped_her|solte|tire|solto ~2 him|her|lo|la -<meds>
+    dropped|drop|solte|tire ~ him|her|lo|la -<meds>
     hit|run by|over|car|bike
     golpeo|golpeo|golpe|choco|bumped|banged|knocked|hit|atropello|pego ~4 leg|knee|pata|patita|rodilla|door|pared|wall|car|head|coche
     bump|knock to|on|en ~2 leg|knee
@@ -56,10 +57,11 @@ RULES = {
     legs went|slid ~ from|under|out
     = rough_play
     <roughword> -<meds>
-    play|plays|played|playing|jugo|jugando|jugaron|jugado ~3 rough|roughly|brusco|pesado|fuerte|tosco|hard|ball|fetch|tug|pelota|with|con ~3 dog|dogs|cat|other|puppy|ball|brother|kids|perro|perra|pelota|niños|ninos|gato|rough|hard|otro
+    play|plays|played|playing|jugo|jugar|jugando|jugaron|jugado|juega ~3 rough|roughly|brusco|pesado|fuerte|tosco|hard|ball|fetch|tug|pelota|with|con ~3 dog|dogs|cat|other|puppy|ball|brother|kids|perro|perra|pelota|niños|ninos|gato|rough|hard|otro
     fetch
     """,
 }
+CLASSES["mishapish"] = "jumped ran bolted chased fell escaped limps limping race raced"
 CLASSES["nojump"] = "gun when_the heart breathing"
 CLASSES["bloodrun"] = "blood bleeding runny sangre nose fever temperature water discharge pus fluid liquid temp diarrhea through_him fiebre well"
 CLASSES["oldpal"] = "zzp"

@@ -5,45 +5,47 @@ from __future__ import annotations
 RULES = {
     "mood": """
     = question
-    ^ should|shall|can|could|may|do|does|did|has|have|is|are|was|will|would|must|isnt|shouldnt|doesnt|wont i|we|he|she|it|you|they|that|this|there|these|his|her|the|anyone|him
+    ^ should|shall|can|could|may|do|does|is|are|was|will|would|must|isnt|shouldnt|doesnt i|we|he|she|it|you|they|that|this|there|these|his|her|the|anyone|him
+    ^ did|has|have|wont i|we|he|she|you|they|anyone -<sitwith>
     ^ wil|whens|hows|whats|whys
     should|shall i|we
     do|can|could|may i|we
     ^ what|which|who|whose is|are|should|do|does|can|could|if|about|would|will|to|time|kind|happens|now|else|did
-    ^ what|which|who & <askmark>
-    ^ how is|are|should|do|does|can|could|would|will|much|long|many|often|soon|far|to|come|bad & <askmark>
+    ^ what|which|who +<askmark>
+    ^ how is|are|should|do|does|can|could|would|will|much|long|many|often|soon|far|to|come|bad +<askmark>
     what do|should|can|to|if|now|about|happens
     what shall|would|could
     ^ when|where can|should|do|does|will|is|are|could|would|shall
-    ^ when|where & <askmark>
+    ^ when|where +<askmark>
     when can|should|will|does|do
     how long|soon|much|many|often|far|do|can|should|will|bad|late|early|come
     is|are it|that|this|these normal|ok|okay|bad|alright|fine|safe|right|usual|common|expected|serious|dangerous|wrong|enough|too|worrying|good|worry|correct|anything
-    is|are normal|ok|okay|bad
+    ^ is|are normal|ok|okay|bad
+    ^ is|are ~4 normal|ok|okay|common|usual|expected|bad|safe|allowed
     that normal|ok $
     is ~3 something|anything i|we|to
     any advice|tips|ideas|suggestions|thoughts|guidance
     wondering|wonder|asking|ask|know|sure|tell if|whether|how|when|what
     let me know if|whether|what|when|how
-    need|want to know
+    i|we|id|would|just need|want|like|love ~ to know
     worried should
-    puedo|puede|podemos|debo|debemos|deberia|deberiamos|puedes|pueden|se_puede & <askmark>
+    puedo|puede|podemos|debo|debemos|deberia|deberiamos|puedes|pueden|se_puede +<askmark>
     ^ puedo|debo|podemos|debemos|deberia|sera|cuanto|cuanta|cuantos|cuantas|cual|cuales
-    ^ cuando|donde|como & <askmark>
-    ^ como ~ hago|hacer|le|puedo|se|lo|la
+    ^ cuando|donde|como +<askmark>
+    ^ como hago|hacer|puedo|le_hago|se_hace|se_le|le_doy|lo_hago
     ^ que hago|hacemos|debo|puedo|podemos|sigue|pasa|tan|me|hacer|tal
     que hago|hacemos|debo|puedo
-    es|sera|seria|eso|esto|esta normal|malo|grave|bueno|seguro|peligroso|comun & <askmark>
+    es|sera|seria|eso|esto|esta normal|malo|grave|bueno|seguro|peligroso|comun +<askmark>
     ^ es|sera|seria normal|malo|grave|comun|bien
     ^ es|sera que? normal|malo|grave|comun
     cuando puedo|puede|podra|debo|toca
     cuanto|cuanta tiempo|tarda|dura|falta|debo|le|agua
-    tengo|hay que & <askmark>
-    le doy|pongo|quito|cambio|repito|vuelvo & <askmark>
-    la|lo llevo|saco|bano|dejo & <askmark>
-    o|u espero|aguanto|no & <askmark>
+    tengo|hay que +<askmark>
+    le doy|pongo|quito|cambio|repito|vuelvo +<askmark>
+    la|lo llevo|saco|bano|dejo +<askmark>
+    o|u espero|aguanto|no +<askmark>
     me preocupo|debo
-    por que & <askmark>
+    por que +<askmark>
     duda|pregunta|consulta|question
     quick question
     = factive
@@ -62,7 +64,7 @@ RULES = {
     if -<touchif>
     would|could|might <be>|become|happen|get|need|mean
     y si
-    ^ si & <askmark>
+    ^ si +<askmark>
     if|when|in_case he|she|it starts
     = wish
     <wish>
@@ -96,6 +98,7 @@ RULES = {
 
 CLASSES = {
     "askmark": "",
+    "sitwith": "sat sitting",
     "any": "be",
     "joiner": "and y e but pero so then entonces also o or pues bueno well oh hi hola hey oye oigan "
     "ok plus ay che doc doctor doctora vet disculpe disculpen perdon sorry",

@@ -16,7 +16,7 @@ CLASSES = {
         flinch flinches flinched flinching winces wince winced wincing growls_when pacing paces paced trembling trembles
         trembled shaking shakes shivering shivers panting pants panted grumbles_when vocalising vocalizing
         cant_settle cant_get_comfortable cant_get_settled cannot_settle wont_settle doesnt_settle unable_to_settle couldnt_settle
-        not_settling cannot_get_settled cant_get_comfy wont_lie_down never_settles hasnt_settled up_and_down
+        not_settling cannot_get_settled cant_get_comfy wont_lie_down never_settles hasnt_settled
         tossing_and_turning whinging whinge whinges guarding tender_to_touch
         llora llorando lloro llorar lloraba lloriquea lloriqueando lloriqueo lloron gime gimiendo gimio gemidos gemido
         gemir gimotea gimoteando gimotear quejandose queja quejo quejando quejaba quejidos quejido quejoso quejosa inquieto inquieta
@@ -52,10 +52,12 @@ RULES = {
     nobody|noone|none|nadie|no ~4 slept|sleep|durmio|dormido|durmió|dormimos|pego ~2 night|house|noche|casa|wink|ojo
     <neg> ~ slept|sleep|dormido|durmio|dormimos|dormir ~4 pain|dolor|crying|llorando
     no ~ dormimos|durmio|pego|pegamos ~3 noche|ojo
+    = severe agent
     <bite> & <touched>
     <bite> ~3 me|us|him|anyone|nos|dedo|finger|hand|mano|if|when|cuando|near -<at_wound> -<meds>
     me|nos tira|tiro|avento|avienta|quiso|quiere|lanzo ~2 <bite>
     me muerde|mordio|gruñe
+    = severe
     shaking|trembling|shakes|shivering|temblando|tiembla ~2 with|from|de|del|por ~2 pain|dolor
     pain|dolor ~2 shaking|trembling
     inconsolable|inconsolably
@@ -77,7 +79,7 @@ RULES = {
     <whimper> ~3 <touched>|stands|standing|walk|walks|lying|hunches
     cant|wont|couldnt|not|doesnt|never|wouldnt|unable|no ~2 settle|settled|settling|comfy|comfortable|acomoda|acomodarse|descansa|echarse|acostarse ~ down?
     <neg> ~2 sleep|slept|sleeping|sleeps|duerme|dormido|durmio|dormir ~ well|much|properly|bien|properly|nada|mucho|at|a
-    up ~ and down
+    up_and_down ~3 all|night|constantly|like|wont|cant|panting|restless|settle|up_and_down
     panting ~4 rest|nothing|lying|still|tiles
     jadea|jadeando|jadeo ~3 descanso|acostado|echado|nada|reposo
     guards|guarding|protecting|protects ~3 <legword>
@@ -98,7 +100,8 @@ RULES = {
     = none
     comfortable|comfy|cosy|cozy|comodo|comoda|content|snug|relaxed|settled|relajado|relajada|a_gusto|agusto|pain_free|painfree|painless -<neg>
     lying|resting|sleeping|rests|sleeps|slept|duerme|durmio|descansa|dormido|resting ~2 comfortably|peacefully|comfy|comfortable|well|soundly|like|through|tranquilo|tranquila|placidamente|toda
-    slept|sleeping|durmio|sleeps through|well|like|soundly|peacefully|fine|good|bien|rico|great|tranquilo|tranquila|como
+    slept|sleeping|durmio|sleeps well|like|soundly|peacefully|fine|good|bien|rico|great|tranquilo|tranquila|como
+    slept|sleeps ~ through|all ~2 night
     pain ~ under_control|controlled|controlado|well
     = none fixed
     <neg> ~3 <painword> -<dontlook>

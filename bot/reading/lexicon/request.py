@@ -28,6 +28,7 @@ RULES = {
     ^ stop|unsubscribe|basta|cancelar
     stop|stopping|quit|cease|dejen|deja|paren|para|parar|detener|cancel|cancelar|end|suspend|unsubscribe|turn_off|no_more|basta ~5 <msgword>
     stop|quit ~3 texting|messaging|sending|contacting|pinging|bothering
+    dejar|dejen|deje|dejan ~ de? mandar|enviar|escribir|mandarme ~2 <msgword>?
     ya no ~3 <msgword>|manden|mande|envien|mandes|escriban
     no ~4 quiero|more|mas|want|need|manden|envien|mande|envie|mandarme ~4 <msgword>
     dont|do_not|stop ~2 message|text|send|contact ~ me|us|any|this

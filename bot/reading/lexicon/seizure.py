@@ -27,6 +27,11 @@ RULES = {
     went|goes|gone|puso|quedo|se_puso rigid|stiff ~2 as|and|all|whole|tieso|como|like|board -<legword> -<bellyctx>
     se puso|quedo tieso|tiesa|rigido|rigida -<legword>
     spasms|espasmos|fasciculations|tremors|sacudidas ~3 body|over|cuerpo|todo|whole|uncontrolled|uncontrollable|violent
+    stiff|rigid|tieso|tiesa ~2 poker|board|plank|ramrod|tabla|palo
+    legs|patas|four ~4 thrashing|cycling|pedalling|pedaling|flailing|kicking|twitching|jerking ~4 about|all|wildly|side|air|lado|ground?
+    temblar|temblando|tiembla|temblaba|temblo|shaking|shook|trembling|twitching ~3 todo|whole|all|entire|over ~ cuerpo|body|over
+    ojos ~3 fueron|voltearon|volteo|torcieron|blancos
+    fueron|voltearon|volteados ~2 ojos
     uncontrollable|uncontrolled ~ shaking|tremors|trembling|jerking
     ojos en? blanco ~~ <seizureword>|temblando|tieso|tiesa|espuma|patas|temblaba
     eyes ~3 rolled|rolling ~~ shaking|jerking|stiff|twitching

@@ -73,7 +73,7 @@ RULES = {
     <walkword> ~4 <minutes>|<metres>
     <minutes>|<metres> ~4 <walkword>
     went|gone|took|been|did|had|salimos|fuimos|dimos|hicimos|saque|sacamos|sali ~4 walk|walks|walkies|wander|stroll|caminata|paseo|paseito|vuelta|vueltas|caminar|pasear|out|caminata|toddle|potter|amble
-    walk|walks|paseo|caminata|walkies ~ done|fine|good|great|went|ok|was|listo|lista|hecho|hecha|hechos|bien
+    walk|paseo|caminata|walkies ~ done|fine|good|great|went|ok|was|listo|lista|hecho|hecha|hechos|bien
     went|gone ~ out|outside <minutes>?
     out|outside ~2 <minutes>
     walked ~3 <minutes>|block|blocks|cuadra|cuadras|round|around
@@ -83,6 +83,8 @@ RULES = {
     did|about|hicimos|caminamos ~3 <metres>
     block|blocks|cuadra|cuadras ~ walk|walked
     loop|lap|laps|circuit ~3 garden|yard|block
+    = done @walk @asked-walk
+    went|round|around|to|gone|al|a ~3 block|park|garden|corner|yard|field|lane|gate|green|manzana|cuadra|parque|esquina|postbox|mailbox ~ and? back? -<mishapish>
     = skipped"""
     + _SKIP.format(c="<walkword>")
     + """

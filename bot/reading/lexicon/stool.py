@@ -51,7 +51,8 @@ RULES = {
     <poo> ~ and|n|y ~ pee|peed|wee|pipi|pis
     hizo ~ las? dos cosas|baño|banos|necesidades
     both|las_dos|ambas ~ done|times|cosas|normal|good|fine
-    hizo|hace|haciendo ~ sus? necesidades
+    hizo|hace|haciendo|hecho ~ sus? necesidades
+    hizo|hace|hecho del baño
     bathroom|toilet|toileting|baño|necesidades ~ <good>|<formed>
     did|done|did_his|does ~2 business|businesses
     pipi|pis|pee|wee y|and|n popo|poo|poop|caca
@@ -81,7 +82,8 @@ RULES = {
     <poo> ~2 since surgery|operation|before|cirugia
     = none @stool @bathroom
     no|ninguna de|of las? dos
-    neither|ninguna|nothing|nada -<pee> -wrong
+    neither|ninguna|nothing|nada -<pee> -wrong -<comeword> -<strain>
+    todavia|aun|no ~2 hace|hizo|ha_hecho|hecho ~ del baño
     = loose
     <diarrhoea>
     <poo> ~4 <runny>
@@ -107,6 +109,7 @@ RULES = {
     <poo> & <tarry>
     <tarry> ~3 <poo>
     melena|melaena
+    hizo|hace|salio|sale ~2 negro|negra|chapopote
     <diarrhoea> & <tarry>
     = black @stool
     black|tarry|negra|negro|chapopote|tar
@@ -117,6 +120,8 @@ RULES = {
     hard_time|trouble|difficulty|painful|problema|problemas|dificultad|dolor|trabajo|hurts|cries|crying|llora|grita|yelps ~4 <poo> -<neg_strain>
     <poo> ~3 painful|hurts|cries|crying|hard_time|dolor|llora|duele
     le cuesta ~3 <poo>|baño|evacuar
+    puja|pujando|pushing|strains|straining ~~ nada|nothing|no ~ sale|comes? ~3 <poo>
+    push|pushing|pushes|straining|strains|puja ~3 go|nothing|nada -<pee>
     = straining @stool @bathroom
     strain|strains|straining|strained|puja|pujando|pujo|pushing|pushes|esfuerzo|tenesmus -<pee>
     hunch*|squat* ~~ nothing|nada -<pee>
@@ -124,6 +129,7 @@ RULES = {
 }
 
 CLASSES["yucky"] = "runny loose watery bag bags eat eats"
+CLASSES["comeword"] = "comes come coming came sale salio saliendo out hace"
 CLASSES["but"] = "but pero"
 CLASSES["neg_strain"] = "without_straining no_straining sin_esfuerzo easily sin_problema without_trouble"
 NEGATED = {

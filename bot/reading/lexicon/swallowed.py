@@ -4,7 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "ingest": "ate eat eaten eats eating swallowed swallow swallows swallowing ingested ingest ingests got_into gotten_into got_hold got_at found_and_ate chewed chewed_up chewed_open chewed_through scoffed wolfed devoured "
-    "gobbled consumed munched hoovered nicked stole helped_himself helped_herself had_the_lot had_the trago comio tragado comido traga ingirio se_comio se_trago masco mastico masticado masticó mastico devoro agarro se_tomo se_atasco "
+    "gobbled consumed munched hoovered nicked pinched stole helped_himself helped_herself had_the_lot had_the trago comio tragado comido traga ingirio se_comio se_trago masco mastico masticado masticó mastico devoro agarro se_tomo se_atasco "
     "se_robo atragantó tragó lamio_todo raided broke_into crunched ingerido robo comiendo tragando comi ",
     "wholelot": "whole entire all lot full bottle packet pack box strip blister blister_pack sheet tub everything remaining rest bunch loads many handful several bottles vial syringeful week weeks supply "
     "todo toda todas todos frasco bote botella caja blister tira entero entera completo completa sobrantes restante monton puño puñado paquete tarro lleno resto quedaba quedaban empty vacio vacia missing faltan",
@@ -40,15 +40,23 @@ RULES = {
     <bigcount> ~2 doses|dosis|times ~5 dose|once|juntas|together|hoy|error|mistake|instead
     triple|tripled|quadruple|triplicamos|cuadruple|ten|10|five|5|four|4|diez ~ times? ~3 dose|dosis|dosed
     times the ~ dose|amount
+    had|ate|eaten|took|finished|got ~ all ~ <meds>
+    <ingest> ~4 entire|whole|full|complete ~2 <medcontainer> ~4 <meds>
+    <times> ~ the|la|su|his|her ~ dose|amount|dosis
+    <amount> ~3 instead|en_vez|en_lugar
+    <medcontainer> ~4 <meds> ~~ tomo|comio|trago|ate ~3 todo|todas|all
+    <medcontainer> ~4 <meds> ~~ mordida|mordido|masticada|masticado|rota|roto|queda
     overdose|overdosed|od|sobredosis|overdosing -<future>
     ten_times|10_times|tenfold
     = medicine_overdose @dose @swallowed
-    <ingest> ~3 whole|entire|all|todas|todo|lot|bottle|frasco|packet ~3 of|them|bottle|lot|packet|bag|frasco|pastillas -<food> -<objectthing>
+    <ingest> ~3 whole|entire|all|todas|todo|lot|bottle|frasco|packet ~3 of|them|bottle|lot|packet|bag|frasco|pastillas -<food> -<poisonthing> -<objectthing>
     se las comio|trago|tomo ~ todas
     three|four|five|3|4|5|tres|cuatro|cinco ~ instead|at_once|in_one|juntas|en_vez|de_golpe
     = human_medicine
     <humanmeds> -<humanno>
-    <ingest>|gave|given|di|dio|dimos|got|had|chewed|dieron|tomo ~5 <humanmeds> -<humanno>
+    <someones> ~4 tablets|tablet|pill|pills|meds|medicine|medication|patch|capsule|capsules|painkiller|painkillers ~~ <ingest>|gone|missing
+    <ingest>|gave|given|fed|got|had ~4 <someones> ~4 tablets|tablet|pill|pills|meds|medicine|medication|patch|capsule|capsules|painkiller|painkillers
+    <ingest>|gave|given|fed|di|dio|dimos|got|had|chewed|dieron|tomo|slipped ~5 <humanmeds> -<humanno>
     <ingest>|gave|given|got|had|chewed|missing|di|dio|dieron|dimos|found|tomo|took ~~ my|mine|our|husbands|wifes|moms|mums|dads|grandmas|nans|grans|mothers|fathers|his_mothers|human|peoples|mi|mis|abuela|suegra ~5 tablets|tablet|pill|pills|meds|medicine|medication|inhaler|patch|pastilla|pastillas|medicina|medicinas|medicamento|capsules
     my|mine|our|husbands|wifes|moms|mums|dads|grandmas|nans|grans|mothers|fathers|human|peoples|mi|mis ~4 tablets|tablet|pill|pills|meds|medicine|medication|pastilla|pastillas|medicina|medicinas|medicamento|capsules ~~ <ingest>|gone|missing|chewed|gave|given|faltan|mordido
     pastilla|pastillas|medicina|medicinas|medicamento|medicine|pills|tablets ~2 de|of|for|from|para|made ~3 gente|humano|humanos|people|humans|mi|mama|papa|esposo|abuela|suegra|dormir|presion|diabetes|kids|adults|personas|children
@@ -66,6 +74,7 @@ RULES = {
     """,
 }
 CLASSES["gulp"] = "ate eat eaten eats swallowed swallow swallows ingested got_into scoffed wolfed devoured gobbled consumed nicked stole trago comio tragado traga ingirio se_comio se_trago tragó robo comido raided gulped necked downed"
+CLASSES["someones"] = "husbands wifes moms mums dads grandmas grandads nans grans mothers fathers my daughters sons sisters brothers neighbours neighbors grandfathers grandmothers hubbys partners granny grandpas"
 CLASSES["plural"] = "all several extra more mas varias todas"
 CLASSES["bigcount"] = "three four five six seven eight nine ten twelve fifteen twenty thirty 3 4 5 6 7 8 9 10 12 14 15 20 30 tres cuatro cinco seis siete ocho nueve diez doce quince veinte bunch handful several triple varias puño monton"
 CLASSES["wholelotmed"] = "whole_bottle entire_bottle whole_lot whole_syringe entire_syringe all_of_it whole_thing everything_left whole entire frasco_entero frasco_completo bote_entero todo_el_frasco todo_lo todo_el_bote la_botella_entera todo toda full_bottle rest_of_the_bottle bottle whole_week the_lot enterito"

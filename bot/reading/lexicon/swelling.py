@@ -11,10 +11,12 @@ CLASSES = {
         bolsa_de_liquido seroma abultado abultada boludo abotagado tumefacto bulge bulging inchado inchada inchazon chipote
         """,
     "bruiseword": """
-        bruise bruises bruised bruising ecchymosis ecchymoses contusion haematoma hematoma black_and_blue purple violet
-        moreton moretones moreteado moreteada amoratado amoratada morado morada morados moradas moradito moradita hematoma hematomas
-        cardenal cardenales moretoncito moretoncitos equimosis negro_y_azul violaceo violeta 
+        bruise bruises bruised bruising ecchymosis ecchymoses contusion haematoma hematoma black_and_blue
+        moreton moretones moreteado moreteada amoratado amoratada hematoma hematomas
+        cardenal cardenales moretoncito moretoncitos equimosis negro_y_azul 
         """,
+    "bruisecolour": "purple violet morado morada morados moradas moradito moradita violaceo violeta purplish bluish blue black greenish plum",
+    "bruiseplace": "leg thigh skin groin tummy belly underside knee hock flank armpit inner area around surgery wound incision chest foot shin pata patita pierna muslo ingle panza piel rodilla zona herida alrededor shaved pecho",
     "sizeword": "golf_ball tennis_ball grapefruit orange balloon baseball softball melon fist egg lemon apple pelota globo toronja naranja limon "
     "mandarin tangerine plum peach football huevo manzana mandarina durazno nectarine potato papa melon doorknob",
     "notswell": "belly tummy stomach abdomen panza barriga estomago vientre gums balls mattress",
@@ -44,15 +46,15 @@ RULES = {
     <swell> ~5 wasnt|werent|no ~ there|before|yesterday|estaba|ayer|antes|habia
     started|starting|begun|empezo|begins|empieza|comenzo ~3 <swell>
     = marked
-    <very> ~3 <swell> -<notvery> -<notswell>
-    <swell> ~4 <very> -<notvery> -<notswell>
+    <very> ~3 <swell> -<notvery> -<notswell> -<fewer>
+    <swell> ~4 <very> -<notvery> -<notswell> -<fewer>
     <swell> ~~ <sizeword>
     like|size|as|como|tamano|tamaño ~5 <sizeword> ~4 <joint>|<swell>|leg|pata|foot
     <joint>|leg|foot|ankle|paw|hock|knee|rodilla|pata|tobillo|patita ~5 size|like|big|como|tamaño|tamano ~3 <sizeword>
     <joint>|leg|foot|paw|pata|patita ~3 twice|double|doble|triple|ballooned|blown|huge|massive|enorme|hinchadisima|enormous
     ballooned|blown|blew up
     tight|shiny|tense|duro|dura|tensa|hard ~2 <swell>
-    <swell> ~3 tight|shiny|tense|hard|duro|dura|tensa|brillosa|hot|down|whole|entire|entera|toda|rock|badly
+    <swell> ~3 tight|shiny|tense|hard|duro|dura|tensa|brillosa|hot|down_to|whole|entire|entera|toda|rock|badly
     <swell> ~ like crazy|mad|hell
     hinchadisima|hinchadisimo|inflamadisima|inflamadisimo
     toda|todo|whole|entire ~2 <swell> -<slight>
@@ -66,6 +68,7 @@ RULES = {
     = mild trend:worse @swelling
     <more>
     = mild trend:better @swelling
+    almost|nearly|casi nothing|nada
     <fewer> -<neg>
     = mild trend:same @swelling
     <samey>
@@ -73,6 +76,7 @@ RULES = {
     <sizeword>|huge|massive|enorme|enormous
     = none fixed
     <neg> ~3 <swell> -<joinsign>
+    <swell> ~7 all|completely|totally|has|have|ha gone|disappeared|vanished|desaparecido -<fewer> -<nearly>
     swelling|hinchazon|inflamacion ~3 gone|disappeared|vanished|nil|none|completely_gone|resolved|desaparecio|all_gone|zero -<nearly>
     ya no ~2 <swell>
     <neg> ~ signs ~4 <swell>
@@ -82,6 +86,8 @@ RULES = {
     = mild
     <bruiseword> -gums -tongue -cone
     <slight> ~3 <bruiseword> -gums
+    <bruiseplace> ~4 <bruisecolour> -gums -<toeword> -<coneword>
+    <bruisecolour> ~3 <bruiseplace> -gums -<toeword> -<coneword>
     <bruiseword> ~3 <slight> -gums
     yellow|green|yellowish|greenish|amarillento|verdoso ~2 bruise|bruising|moreton|bruises
     bruise|bruising|moreton|moretones ~4 yellow|green|yellowish|fading|amarillo|verde|fainter|verdoso
@@ -103,6 +109,8 @@ RULES = {
     black_and_blue
     purple all|down|from|as|to|like -gums
     whole|entire|toda|todo ~4 purple|black_and_blue|morada|morado|bruised|amoratada
+    = mild @bruising
+    yellow|green|yellowy|greenish|yellowish|fading|amarillo|verde -<wound>
     = none fixed
     <neg> ~3 <bruiseword> -<joinsign>
     bruise|bruising|bruises|moreton|moretones ~3 gone|disappeared|cleared|vanished|desaparecio|desaparecieron|quito -<nearly>

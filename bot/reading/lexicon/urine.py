@@ -49,7 +49,7 @@ RULES = {
     had ~ little? accident|accidents -<poo> -car
     wet ~ bed|bedding|himself|herself|blanket|crate -<bandageword> -<coneword>
     puddle|puddles|charco|charcos|charquito ~4 bed|floor|kitchen|cama|piso|house|sala|crate|overnight|pipi|pee|wee -street -rain
-    leaking|leaks|leaked|dribbling|dribbles|dribbled|incontinent|incontinence|incontinente|incontinencia -<wound> -<blood>
+    leaking|leaks|leaked|dribbling|dribbles|dribbled|incontinent|incontinence|incontinente|incontinencia -<wound> -<blood> -<goo> -<strain>
     se orino|hizo|meo|orina|mea|hace ~3 <indoor>
     se orino|meo|mea
     se le sale|salio|escapa|escapo ~3 <pee>
@@ -68,12 +68,11 @@ RULES = {
     <pee> no $
     <pee> not|no for|desde|en|hace
     dry ~ pads|pee_pad|litter
-    <strain> ~~ nothing|nada|not_a_drop|no ~ pee|comes|urine|sale|drop|gota|pipi
     ni ~ gota ~ pipi|orina
     <neg> ~ drop ~ urine|pee
     = none @bathroom @urine
     no|ninguna de|of las? dos
-    neither|ninguna|nothing|nada -<poo> -wrong
+    neither|ninguna|nothing|nada -<poo> -wrong -<comeword> -<strain>
     not a drop
     = straining
     <strain> ~3 <pee> -<neg_strain>
@@ -82,10 +81,13 @@ RULES = {
     strain|straining|strains|puja|pujando|esfuerzo ~3 litter|litterbox|litter_box|tray|arenero
     only|just|solo|nomas|drops|few|gotas|unas|gotitas|a ~3 drops|drips|drip|dribbles|gotas|gotitas|gotita ~3 <pee>|come|comes|sale|salen
     <pee> ~4 drops|drips|gotas|gotitas|gotea|trickle|dribs -<blood>
-    in|out and out|in|of litter|box|tray|arenero
+    in_and_out|back_and_forth|entra_y_sale|va_y_viene ~4 litter|litterbox|litter_box|box|tray|arenero
+    litter|litterbox|litter_box|tray|arenero ~~ nothing|nada|no ~2 comes|coming|sale|hace|pee|there
     back|going|goes|va|entra|vueltas ~4 litter|litterbox|litter_box|arenero|tray ~4 nothing|nada|no|sale
     stranguria|dysuria|disuria|pollakiuria
     squat* ~3 <pee>
+    tray|litter|litterbox|litter_box|arenero|box ~5 drops|drop|dribble|gotas|gotitas
+    squat* ~~ dribble|dribbles|drop|drops|gotas|trickle
     le cuesta ~3 <pee>
     tries|trying|tried|intenta|trata|keeps|quiere ~3 <pee> -<neg_strain>
     = straining @urine
@@ -96,6 +98,7 @@ RULES = {
     pink|red|pinkish|reddish|rosa|rojiza|rosada ~2 <pee>
     haematuria|hematuria|haemoglobinuria
     = bloody @urine
+    colour|color ~4 wine|rose|coke|cola|tea|blood|rust|vino|beetroot
     blood|bloody|sangre|red|roja|pink -<poo>
     """,
 }

@@ -58,12 +58,23 @@ CREATE TABLE desk (
     joined_at TEXT NOT NULL
 );
 
+-- People of the practice. Who is not here may not act in a staff chat.
+CREATE TABLE staff (
+    id INTEGER PRIMARY KEY,
+    user_id INTEGER NOT NULL UNIQUE,
+    chat_id INTEGER,
+    name TEXT NOT NULL,
+    role TEXT NOT NULL CHECK (role IN ('staff', 'clinician', 'administrator')),
+    joined_at TEXT NOT NULL,
+    removed_at TEXT
+);
+
 CREATE TABLE patient (
     id INTEGER PRIMARY KEY,
     name TEXT NOT NULL,
     plan TEXT NOT NULL,
     protocol TEXT NOT NULL,
-    state TEXT NOT NULL DEFAULT 'active' CHECK (state IN ('active', 'ended')),
+    state TEXT NOT NULL DEFAULT 'active' CHECK (state IN ('active', 'paused', 'ended')),
     enrolled_at TEXT NOT NULL,
     enrolled_by TEXT NOT NULL,
     last_heard_at TEXT,
@@ -75,6 +86,8 @@ CREATE TABLE caregiver (
     person_id INTEGER NOT NULL REFERENCES person (id),
     joined_at TEXT NOT NULL,
     left_at TEXT,
+    hours TEXT,
+    wants TEXT,
     PRIMARY KEY (patient_id, person_id)
 );
 CREATE INDEX caregiver_person ON caregiver (person_id);
@@ -82,9 +95,11 @@ CREATE INDEX caregiver_person ON caregiver (person_id);
 -- One-time links; only a digest of the code is kept.
 CREATE TABLE invitation (
     digest TEXT PRIMARY KEY,
-    kind TEXT NOT NULL CHECK (kind IN ('owner', 'desk')),
+    kind TEXT NOT NULL CHECK (kind IN ('owner', 'desk', 'staff')),
     patient_id INTEGER REFERENCES patient (id),
     rank INTEGER,
+    name TEXT,
+    role TEXT,
     made_at TEXT NOT NULL,
     made_by TEXT NOT NULL,
     expires_at TEXT NOT NULL,
@@ -159,12 +174,18 @@ CREATE TABLE case_file (
     patient_id INTEGER NOT NULL REFERENCES patient (id),
     matter TEXT NOT NULL,
     urgency INTEGER NOT NULL,
-    state TEXT NOT NULL DEFAULT 'open' CHECK (state IN ('open', 'acknowledged', 'closed')),
+    state TEXT NOT NULL DEFAULT 'open'
+        CHECK (state IN ('open', 'acknowledged', 'answered', 'closed')),
     opened_at TEXT NOT NULL,
+    deadline_at TEXT NOT NULL,
     acknowledged_at TEXT,
     acknowledged_by TEXT,
+    answered_at TEXT,
+    answered_by TEXT,
     closed_at TEXT,
     closed_by TEXT,
+    outcome TEXT,
+    note TEXT,
     pages INTEGER NOT NULL DEFAULT 0,
     policy TEXT NOT NULL,
     body TEXT NOT NULL

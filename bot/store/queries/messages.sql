@@ -83,3 +83,7 @@ ON CONFLICT (old) DO UPDATE SET new = excluded.new;
 
 -- name: chat_former
 SELECT old FROM chat_moved WHERE new = :chat_id;
+
+-- name: outbox_silence
+UPDATE outbox SET state = 'refused', error = 'the patient died', sent_at = :now
+WHERE patient_id = :patient_id AND state = 'waiting';

@@ -2,10 +2,8 @@
 SELECT id, name, plan, protocol, state, enrolled_at, last_heard_at FROM patient WHERE id = :id;
 
 -- name: patients
-SELECT id, name, plan, state, last_heard_at,
-  (SELECT count(*) FROM case_file AS c WHERE c.patient_id = patient.id AND c.state <> 'closed')
-    AS cases
-FROM patient WHERE state = 'active' OR :ended = 1 ORDER BY id;
+SELECT id, name, plan, protocol, state, enrolled_at, last_heard_at FROM patient
+WHERE state <> 'ended' OR :ended = 1 ORDER BY id;
 
 -- name: patient_add
 INSERT INTO patient (name, plan, protocol, enrolled_at, enrolled_by)
@@ -15,7 +13,7 @@ VALUES (:name, :plan, :protocol, :now, :by) RETURNING id;
 UPDATE patient SET last_heard_at = :now WHERE id = :id;
 
 -- name: patient_end
-UPDATE patient SET state = 'ended', ended_at = :now WHERE id = :id AND state = 'active';
+UPDATE patient SET state = 'ended', ended_at = :now WHERE id = :id AND state <> 'ended';
 
 -- name: patient_plan
 UPDATE patient SET plan = :plan WHERE id = :id;
@@ -112,3 +110,16 @@ WHERE state = 'waiting' AND kind IN ('prompt', 'remind', 'end')
 SELECT c.id, c.patient_id FROM case_file AS c
 WHERE c.state = 'open' AND NOT EXISTS (
   SELECT 1 FROM due AS d WHERE d.key = 'page:' || c.id AND d.state = 'waiting');
+
+-- name: patient_state
+UPDATE patient SET state = :state WHERE id = :id AND state <> 'ended';
+
+-- name: due_silence
+UPDATE due SET state = 'done' WHERE patient_id = :patient_id AND state = 'waiting';
+
+-- name: due_first_board
+INSERT INTO due (key, kind, due_at) VALUES ('board', 'board', :due_at)
+ON CONFLICT (key) DO NOTHING;
+
+-- name: item_text
+UPDATE item SET body = :body WHERE id = :id;

@@ -45,12 +45,26 @@ ON CONFLICT (chat_id) DO UPDATE SET rank = excluded.rank, name = excluded.name;
 -- name: desk_move
 UPDATE desk SET chat_id = :new WHERE chat_id = :old;
 
+-- name: staff
+SELECT id, user_id, chat_id, name, role FROM staff WHERE removed_at IS NULL ORDER BY id;
+
+-- name: staff_join
+INSERT INTO staff (user_id, chat_id, name, role, joined_at)
+VALUES (:user_id, :chat_id, :name, :role, :now)
+ON CONFLICT (user_id) DO UPDATE SET name = excluded.name, role = excluded.role,
+  chat_id = coalesce(excluded.chat_id, staff.chat_id), removed_at = NULL;
+
+-- name: staff_remove
+UPDATE staff SET removed_at = :now WHERE id = :id;
+
 -- name: invitation
-SELECT digest, kind, patient_id, rank, expires_at, used_at FROM invitation WHERE digest = :digest;
+SELECT digest, kind, patient_id, rank, name, role, expires_at, used_at FROM invitation
+WHERE digest = :digest;
 
 -- name: invitation_add
-INSERT INTO invitation (digest, kind, patient_id, rank, made_at, made_by, expires_at)
-VALUES (:digest, :kind, :patient_id, :rank, :now, :made_by, :expires_at);
+INSERT INTO invitation
+  (digest, kind, patient_id, rank, name, role, made_at, made_by, expires_at)
+VALUES (:digest, :kind, :patient_id, :rank, :name, :role, :now, :made_by, :expires_at);
 
 -- name: invitation_use
 UPDATE invitation SET used_at = :now, used_by = :used_by

@@ -11,8 +11,14 @@ UPDATE observation SET state = :state
 WHERE patient_id = :patient_id AND source = :source AND state = 'stands';
 
 -- name: cases_of
-SELECT id, patient_id, matter, urgency, state, opened_at, pages, policy, body, acknowledged_by
+SELECT id, patient_id, matter, urgency, state, opened_at, deadline_at, pages, policy, body,
+  acknowledged_by
 FROM case_file WHERE patient_id = :patient_id AND state <> 'closed' ORDER BY opened_at;
+
+-- name: cases_open
+SELECT id, patient_id, matter, urgency, state, opened_at, deadline_at, pages, policy, body,
+  acknowledged_by
+FROM case_file WHERE state <> 'closed' ORDER BY deadline_at;
 
 -- name: cases_count
 SELECT count(*) AS n FROM case_file WHERE patient_id = :patient_id;
@@ -21,16 +27,29 @@ SELECT count(*) AS n FROM case_file WHERE patient_id = :patient_id;
 SELECT patient_id FROM case_file WHERE id = :id;
 
 -- name: case_put
-INSERT INTO case_file (id, patient_id, matter, urgency, state, opened_at, pages, policy, body)
-VALUES (:id, :patient_id, :matter, :urgency, :state, :opened_at, :pages, :policy, :body)
+INSERT INTO case_file
+  (id, patient_id, matter, urgency, state, opened_at, deadline_at, pages, policy, body)
+VALUES (:id, :patient_id, :matter, :urgency, :state, :opened_at, :deadline_at, :pages, :policy,
+  :body)
 ON CONFLICT (id) DO UPDATE SET urgency = excluded.urgency, state = excluded.state,
+  deadline_at = excluded.deadline_at,
   pages = excluded.pages, policy = excluded.policy, body = excluded.body;
 
 -- name: case_acknowledged
 UPDATE case_file SET acknowledged_at = :now, acknowledged_by = :by WHERE id = :id;
 
+-- name: case_answered
+UPDATE case_file SET answered_at = coalesce(answered_at, :now),
+  answered_by = coalesce(answered_by, :by),
+  acknowledged_at = coalesce(acknowledged_at, :now),
+  acknowledged_by = coalesce(acknowledged_by, :by)
+WHERE id = :id;
+
 -- name: case_closed
-UPDATE case_file SET closed_at = :now, closed_by = :by WHERE id = :id;
+UPDATE case_file SET closed_at = :now, closed_by = :by, outcome = :outcome WHERE id = :id;
+
+-- name: case_note
+UPDATE case_file SET note = :note WHERE id = :id;
 
 -- name: log_add
 INSERT INTO log (patient_id, at, kind, author, text, data)
@@ -47,3 +66,7 @@ ORDER BY id;
 
 -- name: log_nobody
 SELECT id, at, kind, author, text, data FROM log WHERE patient_id IS NULL ORDER BY id;
+
+-- name: cases_silence
+UPDATE case_file SET state = 'closed', closed_at = :now, closed_by = 'bot', outcome = 'ended'
+WHERE patient_id = :patient_id AND state <> 'closed';

@@ -1,0 +1,181 @@
+"""Films by PyAV, the optional extra ``film``: checked, cleaned, and shown as frames.
+
+Decoding takes up to seconds: call these on a thread of their own.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import asdict, dataclass
+from importlib.util import find_spec
+from io import BytesIO
+from typing import TYPE_CHECKING, Any, Final
+
+from .check import Verdict, check_image, light
+from .compose import sheet_of
+from .opening import MOST_PIXELS, PictureError
+
+if TYPE_CHECKING:
+    from PIL import Image
+
+LONGEST: Final = 600.0
+"""Seconds of a film that are looked at; a film of 20 MB is seldom longer than five minutes."""
+_MOST_DECODED = 600  # frames between two shown ones, so that no film can hold a thread for ever
+_KEPT = {"video", "audio"}
+
+
+@dataclass(frozen=True, slots=True)
+class FilmCheck:
+    """``seconds`` long; light as most of its frames say. Motion blurs, so a film is never
+    called blurred. ``checked`` is False where PyAV is not installed."""
+
+    opens: bool
+    bytes: int
+    verdict: Verdict
+    why: str
+    width: int = 0
+    height: int = 0
+    seconds: float = 0.0
+    checked: bool = True
+
+    @property
+    def good(self) -> bool:
+        """Whether nothing speaks against it."""
+        return self.verdict == "ok"
+
+    def as_dict(self) -> dict[str, Any]:
+        """Ready for JSON."""
+        return asdict(self)
+
+
+def can_film() -> bool:
+    """Whether PyAV is installed (``pip install 'slowleash[film]'``)."""
+    return find_spec("av") is not None
+
+
+def check_film(data: bytes) -> FilmCheck:
+    """Look at a film. Never raises; without PyAV it is taken as it is."""
+    if not can_film():
+        return FilmCheck(False, len(data), "ok", "not looked at: no PyAV", checked=False)
+    try:
+        frames = take_frames(data, 5)
+    except PictureError as error:
+        return FilmCheck(False, len(data), "unreadable", str(error))
+    checks = [check_image(image) for _, image in frames]
+    width, height = frames[0][1].size
+    verdict: Verdict = "ok"
+    why = f"{len(frames)} frames looked at"
+    lights = [light(one.dark, one.bright, one.under, one.over) for one in checks]
+    for bad in ("too_dark", "too_bright"):
+        found = [one for one in lights if one is not None and one[0] == bad]
+        if 2 * len(found) > len(lights):
+            verdict, why = found[0]
+    return FilmCheck(
+        True, len(data), verdict, why, width=width, height=height, seconds=round(_length(data), 2)
+    )
+
+
+def contact_sheet(film: bytes, frames: int = 12) -> bytes:
+    """So many frames, evenly over the film, with their times: one JPEG.
+
+    Raises PictureError when it is no film that can be decoded, or PyAV is not there.
+    """
+    return sheet_of(take_frames(film, frames))
+
+
+def clean_film(film: bytes) -> bytes:
+    """The same pictures and sound, not encoded anew, in a file without anything beside
+    them: place, device, and whatever else a phone records in tracks of its own.
+
+    Raises PictureError when it cannot be done.
+    """
+    av = _av()
+    out = BytesIO()
+    try:
+        with av.open(BytesIO(film)) as source:
+            kind = "webm" if "webm" in source.format.name else "mp4"
+            with av.open(out, "w", format=kind, options={"fflags": "+bitexact"}) as target:
+                streams: dict[int, Any] = {}
+                for stream in source.streams:
+                    if stream.type in _KEPT and stream.codec_context is not None:
+                        made = target.add_stream_from_template(stream, opaque=True)
+                        made.metadata.clear()
+                        streams[stream.index] = made
+                for packet in source.demux([source.streams[index] for index in streams]):
+                    if packet.dts is not None:
+                        packet.stream = streams[packet.stream.index]
+                        target.mux(packet)
+    except Exception as error:
+        raise PictureError(f"the film cannot be rewritten ({_why(error)})") from None
+    return out.getvalue()
+
+
+def take_frames(film: bytes, count: int) -> list[tuple[float, Image.Image]]:
+    """``count`` frames (fewer of a very short film) with their seconds, upright."""
+    av = _av()
+    found: dict[float, Any] = {}
+    try:
+        with av.open(BytesIO(film)) as source:
+            video = source.streams.video[0]
+            if video.codec_context.width * video.codec_context.height > MOST_PIXELS:
+                raise PictureError("the film has too many pixels")
+            length = min(_seconds(source, video), LONGEST)
+            wanted = [length * (number + 0.5) / count for number in range(count)]
+            for at, frame in _near(source, video, wanted):
+                found.setdefault(at, frame)
+            shown = [(at, _upright(frame)) for at, frame in sorted(found.items())]
+    except PictureError:
+        raise
+    except Exception as error:  # whatever strangers' bytes make a decoder do
+        raise PictureError(f"not a film that can be decoded ({_why(error)})") from None
+    if not shown:
+        raise PictureError("the film holds no picture")
+    return shown
+
+
+def _near(source: Any, video: Any, wanted: list[float]) -> Iterator[tuple[float, Any]]:
+    """For each wanted second the frame there: decoded onwards, jumping where that is far."""
+    frames = source.decode(video)
+    last: Any = None
+    for target in wanted:
+        if last is not None and target - last.time > 5:
+            source.seek(int(target * 1_000_000))  # to the key frame before
+            frames = source.decode(video)
+        for number, frame in enumerate(frames):
+            if frame.time is None:
+                continue
+            last = frame
+            if frame.time >= target or number >= _MOST_DECODED:
+                break
+        if last is not None:
+            yield float(last.time), last
+
+
+def _upright(frame: Any) -> Image.Image:
+    """Phones film lying and note the turn beside the pictures."""
+    image: Image.Image = frame.to_image()
+    turn = round(getattr(frame, "rotation", 0) or 0)
+    return image.rotate(turn, expand=True) if turn % 360 else image
+
+
+def _length(film: bytes) -> float:
+    with _av().open(BytesIO(film)) as source:
+        return _seconds(source, source.streams.video[0])
+
+
+def _seconds(source: Any, video: Any) -> float:
+    if video.duration is not None and video.time_base is not None:
+        return float(video.duration * video.time_base)
+    return float(source.duration or 0) / 1_000_000
+
+
+def _av() -> Any:
+    try:
+        import av
+    except ImportError:
+        raise PictureError("films need PyAV: pip install 'slowleash[film]'") from None
+    return av
+
+
+def _why(error: Exception) -> str:
+    return (str(error) or type(error).__name__).partition(";")[0]

@@ -1,0 +1,228 @@
+"""One page for the owner's fridge: what stands on it, as plain words and days.
+
+``bot.cli.fridge_pdf`` and ``fridge_html`` draw it. What is due comes from the same
+prompts that the chat sends.
+"""
+
+from __future__ import annotations
+
+from collections import Counter, defaultdict
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from datetime import date, time, timedelta
+
+from bot.model.plan import Item, Medicine, Plan, Prompt
+from bot.model.protocol import Protocol
+from bot.model.settings import Clinic
+from bot.model.text import Lang
+
+from . import fridge_words as words
+from .clock import wall_at
+from .course import title
+from .fridge_words import date_words, short_date
+from .prompts import last_day, prompts
+
+TICKED_DAYS = 14
+"""Days with boxes to tick."""
+WEEK = 7
+
+
+@dataclass(frozen=True, slots=True)
+class Phone:
+    """Whom to phone; ``number`` is empty where a line is left to fill in."""
+
+    label: str
+    number: str
+
+
+@dataclass(frozen=True, slots=True)
+class Row:
+    """Something done at an hour (None: over the day), with a box on each of ``days``
+    (since surgery)."""
+
+    at: time | None
+    head: str
+    rest: str
+    days: frozenset[int]
+
+
+@dataclass(frozen=True, slots=True)
+class Milestone:
+    """A date to keep; ``appointment`` asks for the hour, on a line to fill in."""
+
+    head: str
+    when: str
+    more: str
+    appointment: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Week:
+    """A week of the course; ``minutes`` and ``outings`` are empty without walks."""
+
+    head: str
+    dates: str
+    minutes: str
+    outings: str
+
+
+@dataclass(frozen=True, slots=True)
+class Fridge:
+    """The page's words. ``days`` are those with boxes: number since surgery, and date."""
+
+    lang: Lang
+    patient: str
+    about: str
+    phones: tuple[Phone, Phone]
+    days: tuple[tuple[int, date], ...]
+    rows: tuple[Row, ...]
+    milestones: tuple[Milestone, ...]
+    weeks_head: str
+    weeks: tuple[Week, ...]
+    footer: str
+
+
+def fridge(plan: Plan, protocol: Protocol, lang: Lang, clinic: Clinic | None = None) -> Fridge:
+    """The page for a plan. Without ``clinic`` the phones are lines to fill in.
+
+    Walks are the longest of each week: what is told may keep them shorter.
+    """
+    coming = prompts(plan, protocol)
+    home = (plan.home.date() - plan.surgery).days
+    shown = range(home, home + TICKED_DAYS)
+    rows = [*_doses(plan, coming, shown, lang), *_sessions(plan, coming, shown, lang)]
+    weeks = tuple(_weeks(plan, protocol, lang))
+    about = (
+        plan.procedure,
+        words.SURGERY.say(lang, date=f"{date_words(plan.surgery, lang)} {plan.surgery.year}"),
+        plan.clinician,
+    )
+    return Fridge(
+        lang=lang,
+        patient=plan.patient,
+        about=" · ".join(about),
+        phones=_phones(clinic, lang),
+        days=tuple((day, plan.surgery + timedelta(days=day)) for day in shown),
+        rows=tuple(sorted(rows, key=lambda row: (row.at is None, row.at or time()))),
+        milestones=tuple(_milestones(plan, protocol, lang)),
+        weeks_head=(words.WALK_WEEKS if weeks[0].minutes else words.REST_WEEKS).say(lang),
+        weeks=weeks,
+        footer=words.FOOTER.say(lang, clinician=plan.clinician),
+    )
+
+
+def _phones(clinic: Clinic | None, lang: Lang) -> tuple[Phone, Phone]:
+    shut = words.PHONE_SHUT.say(lang)
+    if clinic is None:
+        emergency = words.EMERGENCY.say(lang)
+        return Phone(words.CLINIC.say(lang), ""), Phone(f"{shut}: {emergency}", "")
+    return (
+        Phone(clinic.name, clinic.phone),
+        Phone(f"{shut}: {clinic.emergency_name}", clinic.emergency_phone),
+    )
+
+
+def _doses(plan: Plan, coming: Iterable[Prompt], shown: range, lang: Lang) -> Iterator[Row]:
+    """A row for each medicine and time of day, in the order's own order."""
+    days: dict[tuple[str, time], set[int]] = defaultdict(set)
+    last: dict[str, date] = {}
+    for item in _items(coming):
+        if item.med is None or item.slot_at is None:
+            continue
+        wall = wall_at(plan, item.slot_at)
+        days[item.med, wall.time()].add((wall.date() - plan.surgery).days)
+        last[item.med] = wall.date()
+    for medicine in plan.medicines:
+        for (name, at), due in sorted(days.items()):
+            if name == medicine.name and due & set(shown):
+                rest = _amount(medicine, last[name], plan.surgery, shown, lang)
+                yield Row(at, name, rest, frozenset(due))
+
+
+def _amount(medicine: Medicine, last: date, surgery: date, shown: range, lang: Lang) -> str:
+    parts = [medicine.amount.say(lang)]
+    if medicine.with_food:
+        parts.append(words.WITH_FOOD.say(lang))
+    if (last - surgery).days > shown[-1]:
+        parts.append(words.UNTIL.say(lang, date=short_date(last, lang)))
+    return ", ".join(parts)
+
+
+def _sessions(plan: Plan, coming: Iterable[Prompt], shown: range, lang: Lang) -> Iterator[Row]:
+    """Packs, massage, walks, and the cone for the night; each at its commonest time."""
+    days: dict[tuple[str, str], set[int]] = defaultdict(set)
+    times: dict[tuple[str, str], Counter[time]] = defaultdict(Counter)
+    first: dict[tuple[str, str], Item] = {}
+    for prompt in coming:
+        for item in prompt.items:
+            if item.kind != "session" and item.asks != "cone":
+                continue
+            activity, day, moment = item.id.split(":")
+            # Walks and the cone are one row, whichever activity asks for them.
+            key = (item.asks, "") if item.asks in ("walk", "cone") else (activity, moment)
+            number = int(day.removeprefix("d"))
+            if number in shown:
+                days[key].add(number)
+                times[key][wall_at(plan, prompt.due_at).time()] += 1
+                first.setdefault(key, item)
+    for key, item in first.items():
+        head, rest = _named(item, lang)
+        # Walks are asked about once, at night, but done over the day.
+        at = None if item.asks == "walk" else times[key].most_common(1)[0][0]
+        yield Row(at, head, rest, frozenset(days[key]))
+
+
+def _named(item: Item, lang: Lang) -> tuple[str, str]:
+    if item.asks == "walk":
+        return words.WALKS.say(lang), words.WALKS_REST.say(lang)
+    if item.asks == "cone":
+        return words.CONE_ROW.say(lang), words.CONE_ROW_REST.say(lang)
+    head, colon, rest = title(item, lang).partition(": ")
+    return (head, rest.rstrip(".")) if colon else (head.rstrip("."), "")
+
+
+def _items(coming: Iterable[Prompt]) -> Iterator[Item]:
+    return (item for prompt in coming for item in prompt.items)
+
+
+def _milestones(plan: Plan, protocol: Protocol, lang: Lang) -> Iterator[Milestone]:
+    """What the protocol's spans name: the cone, the recheck, the radiographs."""
+    spans = {**protocol.spans, **plan.spans}
+
+    def on(span: str) -> str | None:
+        if span not in spans or spans[span] > last_day(plan, protocol):
+            return None
+        return date_words(plan.surgery + timedelta(days=spans[span]), lang)
+
+    appointment = words.APPOINTMENT.say(lang)
+    if cone := on("cone_last"):
+        when = words.CONE_DATE.say(lang, date=cone)
+        yield Milestone(words.CONE.say(lang), when, words.CONE_MORE.say(lang))
+    if recheck := on("recheck"):
+        yield Milestone(
+            words.RECHECK.say(lang), words.ABOUT.say(lang, date=recheck), "", appointment
+        )
+    if xrays := on("radiographs"):
+        book = on("radiographs_book")
+        more = words.BOOK.say(lang, date=book) if book else ""
+        yield Milestone(words.XRAYS.say(lang), words.ABOUT.say(lang, date=xrays), more, appointment)
+
+
+def _weeks(plan: Plan, protocol: Protocol, lang: Lang) -> Iterator[Week]:
+    """Weeks from surgery; a last one of a single day has nothing of its own to say."""
+    walks = plan.walks or protocol.walks
+    walked = any(
+        activity.asks == "walk" and plan.species in activity.species
+        for activity in protocol.activities
+    )
+    last = last_day(plan, protocol)
+    for first in range(0, max(last, 1), WEEK):
+        end = min(first + WEEK - 1, last)
+        begins, ends = (plan.surgery + timedelta(days=day) for day in (first, end))
+        minutes, outings = walks.minutes_on(first), walks.outings
+        yield Week(
+            head=words.WEEK.say(lang, number=first // WEEK + 1),
+            dates=words.span_words(begins, ends, lang),
+            minutes=words.MINUTES.say(lang, minutes=minutes) if walked else "",
+            outings=words.OUTINGS.say(lang, outings=outings) if walked else "",
+        )

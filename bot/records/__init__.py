@@ -1,0 +1,1 @@
+"""What leaves the system for a medical record, and what proves that it stands. Pure."""

@@ -1,0 +1,137 @@
+"""Staff commands about patients: who is with us, the log, a link, enrolling, ending."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from zoneinfo import ZoneInfo
+
+from bot.model.chat import Incoming
+from bot.plan.order import read_order
+from bot.protocol.problem import FlowError
+
+from .board import named
+from .buttons import digest_of
+from .enrol import enrol
+from .household import start_link
+from .outcome import Entry, Invite, Outcome
+from .scene import Chart, Member, RosterLine, Scene
+from .words import date_of, when
+
+ORDER_EXAMPLE = """\
+patient: Biscuit
+species: dog
+weight_kg: 22.7
+procedure: Fracture repair with a plate, left
+clinician: Dr Example
+surgery: 2026-03-03
+home: 2026-03-04 10:30
+zone: America/Denver
+owner: Robin Example
+phone: "+1 555 0100"
+protocol: general-orthopaedic
+medicines:
+  - name: carprofen
+    amount: {en: one tablet (50 mg), es: una tableta (50 mg)}
+    kind: anti-inflammatory
+    every_hours: 12
+    first_dose: 2026-03-04 20:00
+    days: 14
+    with_food: true"""
+
+
+def command(
+    scene: Scene, out: Outcome, event: Incoming, actor: Member, word: str, argument: str
+) -> None:
+    """``/patients``, ``/enrol``, ``/log NAME``, ``/link NAME``, ``/end NAME``."""
+    if word == "/patients":
+        _patients(scene, out, event)
+    elif word in ("/enrol", "/enroll"):
+        _enrol(scene, out, event, actor, argument)
+    else:
+        chart = named(scene, out, event, argument)
+        if chart is not None:
+            {"/log": _log, "/link": _link, "/end": _end}[word](scene, out, event, actor, chart)
+
+
+def _patients(scene: Scene, out: Outcome, event: Incoming) -> None:
+    lang, words = scene.clinic.language, scene.words
+    if not scene.roster:
+        out.say(event.chat, words.say("desk_patients_none", lang))
+        return
+    out.say(event.chat, "\n".join(_roster_line(scene, row) for row in scene.roster))
+
+
+def _roster_line(scene: Scene, row: RosterLine) -> str:
+    lang, words = scene.clinic.language, scene.words
+    zone = ZoneInfo(row.plan.zone)
+    now = scene.now.astimezone(zone)
+    heard = (
+        when(row.last_heard.astimezone(zone), now, lang)
+        if row.last_heard
+        else words.say("desk_never", lang)
+    )
+    cases = words.say("desk_cases", lang, n=len(row.cases)) if row.cases else ""
+    return words.say(
+        "desk_patient", lang, id=row.id, name=row.plan.patient,
+        day=(now.date() - row.plan.surgery).days, procedure=row.plan.procedure, heard=heard,
+        cases=cases,
+    )  # fmt: skip
+
+
+def _enrol(scene: Scene, out: Outcome, event: Incoming, actor: Member, order: str) -> None:
+    lang, words = scene.clinic.language, scene.words
+    if not order:
+        text = words.say("desk_enrol_how", lang)
+        out.say(event.chat, f"{text}\n\n/enrol\n{ORDER_EXAMPLE}")
+        return
+    local = scene.now.astimezone(ZoneInfo(scene.clinic.zone))
+    try:
+        plan, warnings = read_order(order, "order", scene.protocols, local.date())
+    except FlowError as error:
+        out.say(event.chat, f"{words.say('desk_not_enrolled', lang)}\n{error}")
+        out.add(Entry("refused", actor.name, f"an order that cannot be used: {error}"))
+        return
+    protocol = scene.protocols[plan.protocol]
+    coming, expires = enrol(
+        out, plan, protocol, scene.clinic, by=actor.name, code=scene.fresh_code, now=scene.now
+    )
+    zone = ZoneInfo(plan.zone)
+    here = scene.now.astimezone(zone)
+    text = words.say(
+        "desk_enrolled",
+        lang,
+        name=plan.patient,
+        count=len(coming),
+        first=when(coming[0].due_at.astimezone(zone), here, lang) if coming else "–",
+        last=date_of(coming[-1].due_at.astimezone(zone), lang) if coming else "–",
+        until=date_of(expires.astimezone(zone), lang),
+        link=start_link(scene.bot_name, scene.fresh_code),
+    )
+    out.say(event.chat, "\n".join([text, *(str(problem) for problem in warnings)]))
+
+
+def _link(scene: Scene, out: Outcome, event: Incoming, actor: Member, chart: Chart) -> None:
+    expires = scene.now + timedelta(days=scene.clinic.invitation_days)
+    out.add(
+        Invite(digest_of(scene.fresh_code), "owner", actor.name, expires, chart.id),
+        Entry("link", actor.name, "a one-time link for the owner", chart.id),
+    )
+    lang = scene.clinic.language
+    text = scene.words.say(
+        "desk_link", lang, name=chart.name, until=date_of(chart.local(expires), lang),
+        link=start_link(scene.bot_name, scene.fresh_code),
+    )  # fmt: skip
+    out.say(event.chat, text, patient=chart.id)
+
+
+def _log(scene: Scene, out: Outcome, event: Incoming, actor: Member, chart: Chart) -> None:
+    del actor
+    out.say(event.chat, "\n".join(scene.log_tail)[-3900:] or "–", patient=chart.id)
+
+
+def _end(scene: Scene, out: Outcome, event: Incoming, actor: Member, chart: Chart) -> None:
+    out.end.add(chart.id)
+    lang = scene.clinic.language
+    text = scene.words.say("desk_ended", lang, name=chart.name)
+    out.add(Entry("ended", actor.name, text, chart.id))
+    out.say(event.chat, text, patient=chart.id)
