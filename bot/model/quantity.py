@@ -11,7 +11,7 @@ import re
 from fractions import Fraction
 from typing import Annotated, Final, Literal
 
-from pydantic import BeforeValidator, Field, model_validator
+from pydantic import BeforeValidator, Field, WithJsonSchema, model_validator
 
 from .protocol import Strict
 from .text import Text
@@ -58,7 +58,11 @@ def _read_units(value: object) -> object:
     return float(fraction_of(value)) if isinstance(value, str) else value
 
 
-Units = Annotated[float, BeforeValidator(_read_units), Field(gt=0, le=30)]
+_EDITORS: Final = {
+    "anyOf": [{"type": "number", "exclusiveMinimum": 0, "maximum": 30}, {"type": "string"}],
+    "description": "1, 1.5, 1/2 or 1 1/2",
+}
+Units = Annotated[float, BeforeValidator(_read_units), Field(gt=0, le=30), WithJsonSchema(_EDITORS)]
 Milligrams = Annotated[float, Field(gt=0, le=20_000)]
 
 

@@ -113,7 +113,7 @@ class _Reader:
     def read(self) -> Sig:
         if len(self.text) > 200:
             raise SigError("the sig is longer than 200 characters", "write only how to give it")
-        if not self.left.strip():
+        if not self.left.strip(" ,;."):
             raise SigError("the sig is empty", "write it as in 1 tab PO q12h x 7d")
         self._ranges()
         self._each(FOOD, "with_food", _always(True))

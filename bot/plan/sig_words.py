@@ -54,6 +54,8 @@ RATES: Final[tuple[tuple[str, int], ...]] = (
 )
 REFUSED: Final[tuple[tuple[str, str, str], ...]] = (
     (r"od", "OD may mean once a day or the right eye", "write SID or q24h, or name the eye"),
+    (r"ud|u\.d\.|as directed|segun indicacion(?:es)?", "it does not say how to give it",
+     "write amount and interval, as in 1 tab PO q12h"),
     (r"os|as|ad|au", "{} may be misread", "write the eye or ear in words"),
     (r"cc", "cc is easily misread", "write ml"),
     (r"hs|qhs", "{} may be misread", "write q24h, and the time in first_dose"),
@@ -62,8 +64,6 @@ REFUSED: Final[tuple[tuple[str, str, str], ...]] = (
     (r"until (?:gone|finished|done)|hasta (?:terminar|acabar)(?:lo|la|los|las)?",
      "how many there are is not said", "write the number, as in until gone (20)"),
     (r"x ?\d+", "{}: days or doses is not said", "write it as in x 7d or x 14 doses"),
-    (r"ud|u\.d\.|as directed|segun indicacion(?:es)?", "it does not say how to give it",
-     "write amount and interval, as in 1 tab PO q12h"),
 )  # fmt: skip
 FOOD: Final = (
     r"with (?:food|meals?|a meal)|w/ ?food|c/ ?comida|con (?:las )?comidas?|con alimentos?"

@@ -102,7 +102,8 @@ def _texts(value: object, path: Path) -> Iterator[tuple[Path, Text]]:
         return
     parts: Iterable[tuple[str | int, object]] = ()
     if isinstance(value, BaseModel):
-        parts = ((name, getattr(value, name)) for name in type(value).model_fields)
+        fields = type(value).model_fields.items()
+        parts = ((field.alias or name, getattr(value, name)) for name, field in fields)
     elif isinstance(value, Mapping):
         parts = value.items()
     elif isinstance(value, tuple):

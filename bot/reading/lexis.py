@@ -130,12 +130,14 @@ def mark_phrases(tokens: list[Token]) -> None:
                 keys.add(key)
         if not best:
             continue
+        if token.inside:
+            keys -= {"<ceased>", "<neg>"}
         keys.add("_".join(t.word for t in tokens[index : index + best]))
         token.sizes = dict.fromkeys(keys, best)
         token.keys = token.keys | keys
         if not keys.isdisjoint(CALMING):
             for part in tokens[index : index + best]:
-                part.keys -= {"<neg>", "<zero>"}
+                part.keys -= {"<neg>", "<zero>", "<ceased>"}
         if "<barely>" in keys:
             for part in tokens[index : index + best]:
                 part.keys -= {"<neg>"}

@@ -136,7 +136,7 @@ def words_of(text: str) -> list[Token]:
     return build.tokens
 
 
-_ONE_LETTER = {"y": "yes", "n": "no", "s": "si", "k": "ok"}
+_ONE_LETTER = {"y": "yes", "n": "no", "s": "si", "k": "ok", "ya": "yes"}
 
 
 def _word(build: _Builder, word: str, start: int, end: int) -> None:

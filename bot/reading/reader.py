@@ -186,7 +186,9 @@ def _conclude(
     said = [o for o in observations if o.about != "request"]
     voids = any(m.void in ("a wish", "a question", "a condition", "another animal") for m in matches)
     wish = any("wish" in c.moods or "hypo" in c.moods for c in clauses)
-    lone = not said and not requests and (voids or wish or other)
+    feared = any(m.void == "something feared or prevented" for m in matches)
+    worry = any("worry" in c.moods for c in clauses)
+    lone = not said and not requests and (voids or wish or other or feared or worry)
     if (asks and not calls or lone) and not any(o.value == "question" for o in requests):
         span = (tokens[0].start, tokens[-1].end)
         for clause in clauses:

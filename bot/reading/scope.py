@@ -121,7 +121,9 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
         if "<denial>" in keys and place not in own:
             double = True
             continue
-        if held or place in own or "<neg>" not in keys:
+        if held or place in own:
+            continue
+        if "<neg>" not in keys and not ("<ceased>" in keys and match.rule.about != "incision"):
             continue
         covered = [at for at in match.at if at > place]
         if not covered or min(covered) - place > REACH:
@@ -187,7 +189,13 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
     if "hypo" in moods:
         return "a condition"
     if "purpose" in moods or "worry" in moods:
-        return "something feared or prevented"
+        heads = [
+            at
+            for at in range(clause.start, clause.end)
+            if "<purpose>" in tokens[at].keys or "<worry>" in tokens[at].keys
+        ]
+        if not heads or match.last > heads[0]:
+            return "something feared or prevented"
     if "denied" in moods and not match.denied:
         return "denied"
     if "general" in moods:
@@ -202,11 +210,15 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
         return ""
     if clause.other:
         return "another animal"
-    if about not in _CARE and not match.rule.agent and _person_before(match, tokens, clause):
+    if (about not in _CARE or about == "mishap") and not match.rule.agent and _person_before(match, tokens, clause):
         return "a person"
     if clause.person and not match.rule.agent:
         return "a person"
     return ""
+
+
+_DATIVE = frozenset(("me", "nos", "mi"))
+"""In "se me cayó" the patient fell; the person only feels it."""
 
 
 def _intended(match: Match, tokens: list[Token], clause: Clause) -> bool:
@@ -225,11 +237,12 @@ def _person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
     steps = 0
     while place >= clause.start and steps < 5:
         keys = tokens[place].keys
-        if "<person>" in keys and "<patient>" not in keys:
-            return not (tokens[place].word in ("me", "mi") and "<patient>" in clause.keys)
+        if "<person>" in keys and "<patient>" not in keys and tokens[place].word not in _DATIVE:
+            ahead = {t.word for t in tokens[max(clause.start, place - 2) : place]}
+            return not ahead & _PREPOSITIONS
         if "<patient>" in keys and "<aux>" not in keys and "<person>" not in keys:
             return False
-        if not ("<aux>" in keys or "<adv>" in keys or "<neg>" in keys or "<slight>" in keys):
+        if tokens[place].word not in _DATIVE and not ("<aux>" in keys or "<adv>" in keys or "<neg>" in keys or "<slight>" in keys):
             return False
         place -= 1
         steps += 1
@@ -281,7 +294,7 @@ def mark_subjects(
         elif sticky:
             first = tokens[clause.start : clause.start + 3]
             back = any(
-                t.word in own or t.word in ("ella", "mine", "ours", "mio", "mia", "patient", "himself", "herself", "nuestro")
+                t.word in own or t.word in ("ella", "mine", "ours", "mio", "mia", "patient", "himself", "herself", "nuestro", "este", "esta")
                 or (species == "dog" and t.word in _DOGS) or (species == "cat" and t.word in _CATS)
                 for t in first
             ) or clause.rank == 2 or clause.joiner == "but"

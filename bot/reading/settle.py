@@ -140,6 +140,8 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             if (m.rule.about, m.rule.value) in wanted and not m.denied and not m.void
         }
 
+    bloated = sentences_of(("belly", "bloated"))
+    hurt = sentences_of(("mishap", "slipped"), ("mishap", "ran"), ("mishap", "rough_play"))
     tight = sentences_of(("bandage", "tight"))
     blue = sentences_of(("gums", "blue"), ("gums", "pale"), ("breathing", "laboured"))
     given = sentences_of(("dose", "given"))
@@ -154,6 +156,10 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             if match.clause in eaten or (clause.sentence in sentences and "<clock>" not in clause.keys):
                 continue
         if match.rule.about == "mishap" and match.clause in fainted:
+            continue
+        if key in (("vomiting", "yes"), ("vomiting", "no")) and clause.sentence in bloated:
+            continue
+        if key == ("energy", "normal") and clause.sentence in hurt:
             continue
         if key == ("urine", "accident") and clause.sentence in seized:
             continue
@@ -185,8 +191,8 @@ def _join(old: Observation, new: Observation) -> Observation:
             continue
         elif name not in fields:
             fields[name] = value
-        elif name == "count" and isinstance(value, int):
-            fields["count"] = max(value, int(str(fields["count"])))
+        elif name in ("count", "celsius", "hours"):  # doubt raises: the higher figure counts
+            fields[name] = max(fields[name], value)  # type: ignore[type-var]
     if not new.unsure:
         fields.pop("unsure", None)
     return Observation.from_dict(fields)
@@ -246,7 +252,7 @@ def _one(about: str, merged: dict[str, Found], order: tuple[str, ...]) -> dict[s
     if last is not worst and last.final:
         if about in ("dose", "cone") or (about in ("appetite", "drinking") and last.now):
             return {last.observation.value: last}
-        if worst.past and worst.observation.value not in ("collapsed", "laboured", "bloody"):
+        if about != "vomiting" and worst.past and worst.observation.value not in ("collapsed", "laboured", "bloody"):
             return {last.observation.value: last}
     if about == "cone" and worst.observation.value == "damaged":
         merged.pop("off" if "on" in merged else "", None)

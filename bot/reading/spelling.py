@@ -55,7 +55,7 @@ class Speller:
         for form in {word, *_deletes(word)}:
             for entry in self.words.get(form, ()):
                 apart = distance(word, entry, 1)
-                if apart > 1 or (len(word) < 6 and word[0] != entry[0]):
+                if apart > 1 or (word[0] != entry[0] and sorted(word) != sorted(entry)):
                     continue
                 swap = sorted(word) == sorted(entry)
                 rank = (apart, 0 if swap else 1 if len(word) != len(entry) else 2, entry)
@@ -73,6 +73,6 @@ class Speller:
             for first in sorted(_deletes(word)):
                 for form in sorted(_deletes(first)):
                     for entry in self.words.get(form, ()):
-                        if len(entry) >= 7 and distance(word, entry) <= 2:
+                        if len(entry) >= 7 and word[0] == entry[0] and distance(word, entry) <= 2:
                             return entry, False
         return None

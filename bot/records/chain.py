@@ -101,8 +101,10 @@ class Walk:
         if not self.entries:
             why = f"entries before {link.id} are missing: the log does not begin with it"
         elif link.id > self.last + 1:
-            gone = f"{self.last + 1}" if link.id == self.last + 2 else (
-                f"{self.last + 1} to {link.id - 1}"
+            gone = (
+                f"{self.last + 1}"
+                if link.id == self.last + 2
+                else (f"{self.last + 1} to {link.id - 1}")
             )
             why = f"entry {gone} is missing" if "to" not in gone else f"entries {gone} are missing"
         else:

@@ -11,6 +11,7 @@ from bot.model.chat import Outgoing
 from bot.model.plan import Prompt
 from bot.talk import outcome as o
 
+from .audit import append
 from .database import Tx, pack, stamp
 
 
@@ -82,11 +83,8 @@ def log(
     patient: int | None = None,
     data: dict[str, object] | None = None,
 ) -> None:
-    """One line of the log."""
-    tx.run(
-        "log_add", patient_id=patient, at=stamp(now), kind=kind, author=author, text=text,
-        data=pack(data or {}),
-    )  # fmt: skip
+    """One line of the log, sealed to the one before."""
+    append(tx, kind, author, text, now, patient, data or {})
 
 
 @singledispatch
@@ -254,6 +252,34 @@ def _(change: o.NewPlan, tx: Tx, now: datetime) -> None:
     for name in ("prompts_drop_due", "prompts_drop_items", "prompts_drop"):
         tx.run(name, patient_id=change.patient, now=stamp(now))
     add_prompts(tx, change.patient, change.prompts)
+
+
+@_keep.register
+def _(change: o.KeepMedia, tx: Tx, now: datetime) -> None:
+    media = change.media
+    row = tx.one(
+        "media_add", patient_id=change.patient, source=change.source, kind=media.kind,
+        file_id=media.file, file_unique=media.unique or media.file, album=media.album,
+        day=change.day, at=stamp(now), caption=change.caption, person_id=change.person,
+        line_id=change.line,
+    )  # fmt: skip
+    if row is None:
+        raise ValueError("the picture could not be stored")
+    put_due(tx, f"media:{row['id']}", "media", now, change.patient, {"media": row["id"]})
+
+
+@_keep.register
+def _(change: o.RetakeAsked, tx: Tx, now: datetime) -> None:
+    del now
+    tx.run("media_retake", id=change.picture)
+
+
+@_keep.register
+def _(change: o.ReviewChange, tx: Tx, now: datetime) -> None:
+    tx.run(
+        "review_put", id=change.id, patient_id=change.patient, line_id=change.line,
+        body=pack(change.body), now=stamp(now),
+    )  # fmt: skip
 
 
 @_keep.register

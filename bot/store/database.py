@@ -13,6 +13,7 @@ from typing import Any, TypeVar
 import aiosqlite
 
 from .sql import migrations, statements
+from .steps import STEPS
 
 T = TypeVar("T")
 Row = Mapping[str, Any]
@@ -173,20 +174,21 @@ class Database:
             connection.execute(
                 "CREATE TABLE IF NOT EXISTS schema_version (number INTEGER PRIMARY KEY)"
             )
-            (have,) = connection.execute(
-                "SELECT coalesce(max(number), 0) FROM schema_version"
-            ).fetchone()
+            done = {row[0] for row in connection.execute("SELECT number FROM schema_version")}
             scripts = migrations()
-            if have > scripts[-1][0]:
+            newest = max(done, default=0)
+            if newest > scripts[-1][0]:
                 raise StoreError(
-                    f"the database is of version {have}, newer than this program knows "
+                    f"the database is of version {newest}, newer than this program knows "
                     f"({scripts[-1][0]}). Install the newer slowleash."
                 )
             for number, script in scripts:
-                if number > have:
+                if number not in done:
                     for statement in script.split(";\n"):
                         if statement.strip():
                             connection.execute(statement)
+                    if number in STEPS:
+                        STEPS[number](Tx(connection))
                     connection.execute("INSERT INTO schema_version VALUES (?)", (number,))
         except BaseException:
             connection.execute("ROLLBACK")

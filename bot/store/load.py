@@ -6,6 +6,7 @@ import json
 from datetime import datetime, timedelta
 from functools import lru_cache
 
+from bot.model.chat import Media
 from bot.model.observation import Noted, Observation
 from bot.model.plan import Item, Plan
 from bot.model.protocol import Protocol
@@ -20,6 +21,8 @@ from bot.talk.scene import (
     Line,
     Member,
     Person,
+    Picture,
+    Review,
     RosterLine,
     Sheet,
 )
@@ -157,6 +160,30 @@ def chart(tx: Tx, patient: int, now: datetime, prompt: int | None = None) -> Cha
         dose_lines=tuple(_line(one) for one in doses),
         cases=tuple(_case(one) for one in tx.all("cases_of", patient_id=patient)),
         next_case=(count["n"] if count else 0) + 1,
+        pictures=tuple(_picture(one) for one in tx.all("media_of", patient_id=patient)),
+        reviews=tuple(
+            Review(one["id"], one["line_id"], json.loads(one["body"]))
+            for one in tx.all("reviews_of", patient_id=patient)
+        ),
+    )
+
+
+def _picture(row: Row) -> Picture:
+    return Picture(
+        id=row["id"],
+        media=Media(
+            kind=row["kind"], file=row["file_id"], unique=row["file_unique"], album=row["album"]
+        ),
+        day=row["day"],
+        at=moment(row["at"]),
+        caption=row["caption"],
+        person=row["person_id"],
+        line=row["line_id"],
+        state=row["state"],
+        path=row["path"],
+        verdict=json.loads(row["verdict"]),
+        retake=bool(row["retake"]),
+        attempts=row["attempts"],
     )
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from functools import cache
 from importlib.resources import files
 
@@ -45,9 +46,9 @@ class Answers(Strict):
             raise ValueError("two answers have the same id")
         return self
 
-    def offered(self, matter: str) -> list[ReadyAnswer]:
-        """Those for a case on ``matter``, the most fitting first."""
-        fitting = [answer for answer in self.answers if matter in answer.matters]
+    def offered(self, topics: Collection[str]) -> list[ReadyAnswer]:
+        """Those for a case on these topics, the most fitting first."""
+        fitting = [answer for answer in self.answers if set(topics) & set(answer.matters)]
         general = [answer for answer in self.answers if not answer.matters]
         return (fitting + general)[:SHOWN]
 

@@ -34,6 +34,7 @@ class Said:
     text: str
     source: str
     by_button: bool = False
+    topics: tuple[str, ...] = ()  # what a question was about
 
 
 def policy_for(clinic: Clinic, urgency: Urgency) -> PagingStep:
@@ -183,6 +184,7 @@ def _entry(
         "by_button": said.by_button,
         "source": said.source,
         "seen": list(seen),
+        "topics": list(said.topics),
         "told": "" if silent else what_happens_now(scene, chart, findings[0].urgency, lang),
         "day": chart.day(scene.now),
         "urgency": findings[0].urgency.name,

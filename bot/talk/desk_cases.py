@@ -128,7 +128,10 @@ def _offer(scene: Scene, out: Outcome, event: Incoming, chart: Chart, case: Case
     """Ready answers, in the language of staff; one tap sends one in the owner's."""
     lang = scene.clinic.language
     fields = {"name": chart.name, "phone": scene.clinic.phone}
-    offered = scene.answers.offered(case.matter)
+    entries = case.body["entries"]
+    topics = {case.matter, *(topic for entry in entries for topic in entry["topics"])}
+    topics |= {one["about"] for entry in entries for one in entry["seen"]}
+    offered = scene.answers.offered(topics)
     lines = [scene.words.say("answers_head", lang, name=chart.name)]
     rows = []
     for number, answer in enumerate(offered, 1):

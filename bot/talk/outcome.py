@@ -190,6 +190,37 @@ class NewPlan:
 
 
 @dataclass(frozen=True, slots=True)
+class KeepMedia:
+    """A picture or film to fetch and to keep; one that is there already is kept once.
+    ``line`` is the line of a prompt that asked for it."""
+
+    patient: int
+    media: Media
+    source: str
+    day: int
+    person: int
+    caption: str = ""
+    line: int | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class RetakeAsked:
+    """Another picture was asked for in place of this one."""
+
+    picture: int
+
+
+@dataclass(frozen=True, slots=True)
+class ReviewChange:
+    """A recheck as it was shown to the clinician, with what has been decided."""
+
+    id: int
+    patient: int
+    line: int
+    body: dict[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
 class MoveLine:
     """A planned line leaves its prompt and falls due alone at another time."""
 
@@ -216,6 +247,9 @@ Change = (
     | Invite
     | NewPatient
     | NewPlan
+    | KeepMedia
+    | RetakeAsked
+    | ReviewChange
     | MoveLine
 )
 

@@ -83,7 +83,8 @@ def _stranger(scene: Scene, out: Outcome, event: Incoming) -> None:
     elif event.kind == "message":
         lang: Lang = "es" if event.sender and (event.sender.lang or "")[:2] == "es" else "en"
         out.say(event.chat, scene.words.say("stranger", lang))
-    out.add(Entry("refused", _who(event), f"a stranger: {event.text[:200] or event.kind}"))
+    said = f"a stranger: {event.text[:200] or event.kind}"
+    out.add(Entry("refused", _who(event), said, None, {"data": event.data[:64]}))
 
 
 def _who(event: Incoming) -> str:

@@ -8,6 +8,7 @@ from datetime import datetime, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from bot.model.chat import Media
 from bot.model.observation import Noted
 from bot.model.plan import Item, Plan
 from bot.model.protocol import Protocol
@@ -91,6 +92,49 @@ class Case:
 
 
 @dataclass(frozen=True, slots=True)
+class Picture:
+    """A picture or film from home. ``line`` asked for it; ``path`` is the file beside the
+    database, ``verdict`` what was measured (``bot.pictures``); ``retake``: another was
+    asked for in its place."""
+
+    id: int
+    media: Media
+    day: int
+    at: datetime
+    caption: str
+    person: int
+    line: int | None
+    state: str  # waiting, kept, failed
+    path: str | None
+    verdict: dict[str, Any]
+    retake: bool
+    attempts: int
+
+    @property
+    def film(self) -> bool:
+        """Whether it moves."""
+        return self.verdict.get("is", "") == "film" or self.media.kind in FILMS
+
+    @property
+    def good(self) -> bool:
+        """Whether nothing speaks against it, as far as it could be looked at."""
+        return self.verdict.get("verdict", "ok") == "ok"
+
+
+FILMS = ("video", "animation", "video_note")
+
+
+@dataclass(frozen=True, slots=True)
+class Review:
+    """A recheck that the clinician was shown. ``body``: ``film``, ``pictures`` (ids),
+    ``text`` as it was sent, ``decided`` (choice, by, at), ``more`` when another is awaited."""
+
+    id: int
+    line: int
+    body: dict[str, Any]
+
+
+@dataclass(frozen=True, slots=True)
 class Desk:
     """A staff chat. Rank 0 is the clinic's own; higher ranks are paged after it."""
 
@@ -118,7 +162,8 @@ class Chart:
     ``history`` are all observations that still stand, oldest first, and ``sources``
     says of each (by its id) which message or button it came from and whose that was;
     ``sheets`` the prompts of the last day and a half and of the next hours;
-    ``dose_lines`` every dose a week around now; ``cases`` those not closed.
+    ``dose_lines`` every dose a week around now; ``cases`` those not closed; ``pictures``
+    all that came from home, oldest first, and ``reviews`` the rechecks shown to staff.
     """
 
     id: int
@@ -134,6 +179,8 @@ class Chart:
     dose_lines: tuple[Line, ...] = ()
     cases: tuple[Case, ...] = ()
     next_case: int = 1
+    pictures: tuple[Picture, ...] = ()
+    reviews: tuple[Review, ...] = ()
 
     @property
     def name(self) -> str:

@@ -1,6 +1,6 @@
 """How fast the reader is, and how well it knows a denial, beside a general pipeline.
 
-    python tests/bench/reader_speed.py [FILE] [--seconds 3]
+    python tests/bench/reader_speed.py [FILE] [--seconds 3] [--search 20]
 
 FILE: JSON Lines with ``text`` (tests/replies/heldout.jsonl). On one core: replies a
 second, the slowest typical reply, the worst of many bad texts of 4,096 characters, the
@@ -18,14 +18,16 @@ import statistics
 import subprocess
 import sys
 import time
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Sequence
 from importlib import import_module
 from pathlib import Path
 
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
+
+from tests.bench.bad_texts import JOINTS, LIMIT, bad_texts, changed  # noqa: E402
+
 REPLIES = ROOT / "tests" / "replies"
-LIMIT = 4096
 Row = dict[str, object]
 
 
@@ -33,76 +35,6 @@ def load(path: Path) -> list[Row]:
     """The rows of a JSON Lines file."""
     lines = path.read_text(encoding="utf-8").splitlines()
     return [json.loads(line) for line in lines if line.strip()]
-
-
-def bad_texts(sentences: Sequence[str]) -> Iterator[tuple[str, str]]:
-    """Name and text, each cut to 4,096 characters, of what may be slow to read."""
-    spins = random.Random(7)
-    letters = "abcdefghijklmnopqrstuvwxyzáéíóúñü"
-    words = sorted({word for sentence in sentences for word in sentence.split()})
-    seeds = {
-        "one letter, no spaces": "a",
-        "letters, spaced": "a ",
-        "digits, no spaces": "7",
-        "digits, spaced": "7 ",
-        "fractions": "1/2 ",
-        "times": "8:15 ",
-        "thousands": "1,234.5",
-        "emoji": "🐶",
-        "joined emoji": "👨‍👩‍👧‍👦",
-        "combining marks": "e\u0301\u0323",
-        "full width": "ｖｏｍｉｔ ",
-        "no": "no ",
-        "not": "not ",
-        "nested negation": "it isn't that he's not never not ",
-        "Spanish nested negation": "no es que no quiera no ",
-        "if": "if he vomits ",
-        "question marks": "? ",
-        "commas": "no,",
-        "full stops": "a. ",
-        "new lines": "no\n",
-        "vomit": "vomit ",
-        "not vomiting": "not vomiting ",
-        "not vomiting and": "not vomiting and ",
-        "corrections": "10 no wait 12 sorry ",
-        "number words": "twenty one hundred ",
-        "Spanish number words": "treinta y ",
-        "halves": "half past quarter to ",
-        "leg and weight": "put no weight on the leg ",
-        "nothing comes up": "tries nothing comes up ",
-        "misspelt": "vomtiing ",
-        "misspelt, no spaces": "vomtiing",
-        "apostrophes": "isn't't ",
-        "dashes": "--",
-        "quotes": '"he" ',
-        "he said she said": "she said he said that ",
-        "other dog": "the other dog ",
-        "punctuation": "!?.,;:()[]{}",
-        "invisible": "\u200b\u200d ",
-        "Arabic digits": "٣ ",
-        "han": "吐",
-    }
-    for name, seed in seeds.items():
-        yield name, (seed * LIMIT)[:LIMIT]
-    yield "all sentences joined", " ".join(sentences)[:LIMIT]
-    yield "all sentences, no stops", " ".join(words)[:LIMIT]
-    for number in range(8):
-        some = spins.choices(words, k=LIMIT)
-        yield f"random words {number}", " ".join(some)[:LIMIT]
-        near = [_spoilt(word, letters, spins) for word in some]
-        yield f"random misspelt words {number}", " ".join(near)[:LIMIT]
-        made_up = ("".join(spins.choices(letters, k=spins.randint(4, 11))) for _ in some)
-        yield f"random letters {number}", " ".join(made_up)[:LIMIT]
-        yield f"one sentence again and again {number}", (spins.choice(sentences) + " ") * LIMIT
-        pair = f"{spins.choice(words)} {spins.choice(words)} "
-        yield f"two words again and again {number}: {pair}", pair * LIMIT
-
-
-def _spoilt(word: str, letters: str, spins: random.Random) -> str:
-    if len(word) < 4:
-        return word
-    place = spins.randrange(1, len(word) - 1)
-    return word[:place] + spins.choice(letters) + word[place + 1 :]
 
 
 def _time(call: Callable[[], object], again: int = 3) -> float:
@@ -179,6 +111,31 @@ def worst(rows: list[Row]) -> None:
     print(f"bad texts of {LIMIT} characters: {len(timed)}; the slowest, first time and again, ms")
     for first, again, name in timed[:10]:
         print(f"  {first:8.1f} {again:8.1f}  {name}")
+
+
+def search(rows: list[Row], seconds: float) -> None:
+    """Looks for worse texts: a short unit repeated to the limit, changed bit by bit."""
+    from bot.model.reading import Context
+    from bot.reading import read
+
+    spins = random.Random(11)
+    words = sorted({word for row in rows for word in str(row["text"]).split()})
+    best: list[tuple[float, str]] = []
+    ends = time.process_time() + seconds
+    tried = 0
+    while time.process_time() < ends:
+        if best and spins.random() < 0.7:
+            unit = changed(spins.choice(best)[1], words, spins)
+        else:
+            unit = spins.choice(words) + spins.choice(JOINTS)
+        text = (unit * LIMIT)[:LIMIT]
+        best.append((_time(lambda text=text: read(text, Context()), 1), unit))  # type: ignore[misc]
+        best = sorted(set(best), reverse=True)[:12]
+        tried += 1
+    print(f"searched {tried} more texts of a repeated unit; the slowest, ms (best of 3)")
+    for _, unit in best[:5]:
+        text = (unit * LIMIT)[:LIMIT]
+        print(f"  {_time(lambda text=text: read(text, Context())):8.1f}  {unit!r}")  # type: ignore[misc]
 
 
 def start_up() -> None:
@@ -281,10 +238,12 @@ def main(argv: Sequence[str] | None = None) -> int:
     parser = argparse.ArgumentParser(description="Time the reader.")
     parser.add_argument("file", nargs="?", type=Path, default=REPLIES / "heldout.jsonl")
     parser.add_argument("--seconds", type=float, default=3.0, help="how long to time each figure")
+    parser.add_argument("--search", type=float, default=20.0, help="seconds of search")
     options = parser.parse_args(argv)
     rows = load(options.file)
     speed(rows, options.seconds)
     worst(rows)
+    search(rows, options.search)
     start_up()
     compare(load(REPLIES / "negation.jsonl"), options.seconds)
     return 0

@@ -58,7 +58,7 @@ def test_the_course_holds_what_a_course_may_bring(course: Scenario) -> None:
     assert any(step.edit for step in course.steps)
     assert "deshacer" in says
     assert {step.send for step in course.steps} >= {"picture", "film"}
-    assert {step.press for step in course.steps} >= {"I take it", "Close"}
+    assert {step.press for step in course.steps} >= {"I take it", "Close > Advice given"}
     assert course.steps[-1].day > protocols()[course.plan.protocol].spans["last"]
 
 

@@ -114,7 +114,7 @@ def test_every_kind_of_file_is_known_when_it_is_named(path: Path, capsys: Shown)
          "{pet} stands in one language only"),
         ("answers.yaml", "cut in good light", "cut in {light}", "nothing fills in {light}"),
         ("medicines.yaml", "formulary: 1", "formulary: one", "`formulary` must be a whole number"),
-        ("medicines.yaml", "en: steroid, es: corticoide", "en: ???, es: corticoide",
+        ("medicines.yaml", "en: steroid, es: corticoide", "en: '???', es: corticoide",
          "'???' looks like a gap"),
         ("enrolment-example.yaml", "species: dog ", "species: dgo ", "Did you mean dog?"),
     ],

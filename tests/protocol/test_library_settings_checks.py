@@ -111,7 +111,7 @@ def test_what_would_keep_a_message_from_being_sent_is_an_error() -> None:
     found = warnings(changed("Stop if {name} gets", "Stop if {pet} gets"))
     assert [one.level for one in found] == ["error"]
     long = changed("Put nothing on it:", "Put nothing on it " + "at all " * 800 + ":")
-    found = warnings(long)
+    found = [one for one in warnings(long) if "hard to read" not in one.what]
     assert {one.level for one in found} == {"error"}
     assert all("too long to send" in one.what for one in found)
 

@@ -113,6 +113,9 @@ RULES = {
     with ~ coaxing|persuasion
     skipped|missed|skip|salto ~2 breakfast|dinner|lunch|meal|desayuno|cena|comida
     = less @appetite
+    casi nada
+    almost|hardly|barely nothing|anything|any
+    ^ only|just|solo|nomas|puro ~ <food>|treats -<eat>
     half|little|some|quarter|bit|less|few|mouthful|mouthfuls|bites|nibble|nibbled|nibbles|poco|poquito|menos|mitad|bocados|algo|tantito|picking|so_so|meh|mas_o_menos|masomenos|regular|partly|barely|apenas|third|bocaditos -<water> -<eat>
     <neg> ~ much|mucho|lot|all|todo|everything|great|whole|really
     = none
@@ -144,6 +147,10 @@ RULES = {
     dejo de comer
     nothing|nada ~3 to|de eat|comer|comida
     eaten|eats|ate|come|comio nothing|nada|zero|ni
+    = none @appetite
+    ni|no|not|didnt ~ la|lo|las|it probo|toco|olio|touch|look|sniff
+    ni probo|toco|olio
+    ni ~ la|lo probo|toco|olio
     = none !@dose
     ni ~ agua|pollo|pollito|atun|croquetas|salchicha|jamon|premios
     = none @appetite

@@ -6,7 +6,7 @@ CLASSES = {
     "meds": """
         med meds medicine medicines medication medications meds pill pills tablet tablets tab tabs
         capsule capsules dose doses antibiotic antibiotics antibiotico antibioticos
-        antiinflammatory anti_inflammatory painkiller painkillers pain_killer pain_killers pain_med
+        antiinflammatory anti_inflammatory anti_inflammatories antiinflammatories anti_inflam painkiller painkillers pain_killer pain_killers pain_med
         pain_meds pain_relief nsaid nsaids liquid_med syrup drops medicina medicinas medicamento
         medicamentos pastilla pastillas pasti pastis pastillita pastillitas pildora capsula
         capsulas comprimido comprimidos tableta tabletas dosis remedio remedios jarabe gotero

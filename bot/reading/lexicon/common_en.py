@@ -12,6 +12,7 @@ CLASSES = {
         not_a_bit no_longer not_even not_any
         no_more didn't_even ruled_out rule_out  not_yet
         """,
+    "ceased": "stopped quit ceased",
     "zero": "none nothing zero nil zilch zip nada nowt naught",
     # Look like negation and are not.
     "unneg": """
@@ -65,7 +66,7 @@ CLASSES = {
         flatmate missus other_half postman vet doctor nurse myself toddler baby_brother cousin
         niece nephew colleague landlord somebody someone everybody everyone nobody
         """,
-    "mine": "is_mine was_mine are_mine of_mine my_own mine my_blood my_thumb my_finger my_hand "
+    "mine": "it_was_me my_nosebleed from_my_nose is_mine was_mine are_mine of_mine my_own mine my_blood my_thumb my_finger "
     "my_back my_stomach my_tummy my_head my_leg my_knee my_heart my_nose my_eyes my_arm my_chest "
     "my_nerves my_throat my_self my_foot my_gums my_belly my_skin my_breath",
     "otheranimal": """

@@ -5,6 +5,7 @@ from __future__ import annotations
 CLASSES = {
     "neg": "no nunca jamas ni tampoco sin ningun ninguno ninguna nadie niega rehusa ya_no todavia_no "
     "aun_no no_ha ni_siquiera nada_de sin_nada_de ausencia_de descarta ni_tantito",
+    "ceased": "dejo_de deja_de paro_de dejado_de ya_dejo",
     "zero": "nada ninguno ninguna cero naa nadita",
     "unneg": """
         no_se_que no_se_como no_sabe no_cambia no_hay_cambios sin_cambios sin_cambio no_para no_paro no_deja
@@ -55,7 +56,7 @@ CLASSES = {
         gata_de_mi perrita_de_mi perrito_de_mi su_hermano su_hermana su_hermanito su_hermanita
         conejo loro perico hamster pajaro gallina caballo tortuga la_mas_chica el_mas_chico
         perro_de_la gato_de_la perro_del gato_del gata_del perra_del otro_animal perrita_del
-        mi_otra_perra el_del_vecino la_del_vecino su_compañero su_companera
+        mi_otra_perra el_del_vecino la_del_vecino su_companera perro_anterior perra_anterior gato_anterior gata_anterior
         """,
     "slight": "poco poquito poquita tantito tantita ligero ligera ligeramente leve levemente algo "
     "medio media_hinchada pelin pelito cachito minimo minima pequeno pequena chiquito "

@@ -24,6 +24,7 @@ RULES = {
     = on
     <coneword> ~5 on|<wore>
     <wore>|wears|wearing|kept|keeps ~5 <coneword>
+    tolerates|tolerating|tolerated|accepts|tolera|aguanta|puts_up_with ~2 <coneword>
     <coneword> ~ yes|si|fine|good|ok|thumbsup|done|bien
     trae|lleva|tiene|usa ~3 puesto|puesta|cono|collar|campana
     si lo|la trae|tiene|lleva|usa
@@ -33,6 +34,7 @@ RULES = {
     no se lo|la ~ quito|quitado|ha|hemos|he|quitamos|quita
     = on @cone @asked-cone
     ^ <coneword> $
+    tolerates|tolerating|tolerated|accepts|accepted|tolera|aguanta ~ it|him|her
     on|wearing|worn|puesto|puesta -<neg>
     stays|stayed on
     = off

@@ -6,7 +6,7 @@ CLASSES = {
     "gave": """
         gave given give giving get got gets took taken take takes taking had has_had swallowed
         administered popped medicated dosed dosing ate eaten administer
-        di dio dimos dieron dado dando doy damos tomo tomado toma tomando trago comio
+        di dio dimos dieron dado dando damos tomo tomado toma tomando trago comio
         comido administre administro administramos suministre
         """,
     "hid": "cheese ham peanut_butter chicken hidden hid hide wrapped crushed crush butter treat sausage pate "
@@ -24,7 +24,7 @@ RULES = {
     <gave>|had|having ~4 <meds>
     <meds> ~4 <gave>
     gave|give|fed|gives ~ it|him|her|them -<human> -<food>
-    le|la|lo|las|los|se di|dimos|doy|dieron|dado|damos -<human> -<food>
+    le|la|lo|las|los|se di|dimos|dieron|dado -<human> -<food>
     la|lo|las|los dio -<human> -<food>
     ya ~ le dio
     took|taken|swallowed ~ it|them well|fine|ok|no
@@ -36,11 +36,12 @@ RULES = {
     meds|pills|tablets|medicine|medicines|medication|medicinas|pastillas|medicamentos <good>
     down went the? <meds>
     took ~ like ~ champ|star|lamb|angel|pro|candy
-    se la|lo|las|los di|dimos|doy|dio|tomo|trago|comio
+    se la|lo|las|los di|dimos|dio|tomo|trago|comio
     all|both <meds> ~ taken|given|done|in
     antibiotico|antibiotic|painkiller|analgesico ~ yes|si|done|listo
     se|ya tomo ~2 <meds>
     = given @dose @asked-dose
+    tercera|third|second|segunda|finally|eventually|al_final|por_fin ~2 si|yes|time|worked|tomo|trago|got|took|swallowed|acepto
     ^ <number>|half|media|medio|1/2|one|una|two|dos ~ <meds> $
     got|get|snuck|sneaked it|them|him|her ~ in|down
     took|taken|swallowed|ate|eaten|eats|had it|them -<neg> -<food>

@@ -30,7 +30,7 @@ RULES = {
     casi no ~2 toma|bebe|tomo ~ agua?
     = more
     <drink> ~3 more|lots|lot|loads|tons|gallons|england|excessive|excessively|constantly|mas|mucho|mucha|muchisimo|camel|fish|litres|liters|nonstop|non_stop|double|excess|excesivo|demasiado|demasiada -<neg>
-    toma|tomo|tomando|bebe|bebiendo|bebio|tomado ~3 mas|mucha|muchisima|demasiada|bastante|mucho|exagerada ~2 agua
+    toma|tomo|tomando|bebe|bebiendo|bebio|tomado ~3 mas|mucha|muchisima|demasiada|bastante|mucho|exagerada|monton|chingo ~2 agua
     drinking|bebiendo so|too much
     more|extra|mas|double|excessive|very|really|super|so ~2 thirsty|sediento|sedienta|thirst|sed
     thirsty|sediento|sedienta|polydipsic|polydipsia|polidipsia|thirst|sed -<neg>

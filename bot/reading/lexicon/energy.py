@@ -4,7 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "bright": """
-        bright perky cheerful cheery playful lively active alert bouncy energetic chirpy chipper chatty himself_again
+        bright perky bouncing_off_the_walls cheerful cheery playful lively active alert bouncy energetic chirpy chipper chatty himself_again
         herself_again himself herself normal_self usual_self old_self own_self happy_self cheeky_self good_spirits
         great_spirits high_spirits full_of_beans full_of_life full_of_energy full_of_himself waggy wagging_tail tail_wagging
         wagging_his_tail wagging_her_tail wags_his_tail wags_her_tail tail_going bar_and_alert happy_as bright_eyed bushy_tailed
@@ -60,14 +60,16 @@ RULES = {
     playing|plays|played|juega|jugando|juego
     otherwise|apart_from_that|else ~3 <good>|bright|happy
     <good>|bright|happy ~ otherwise
-    seems|looks|acts|acting|se_ve <good> $
     por lo demas ~3 <good>
     in himself|herself|itself ~4 <good>|<bright>
     greeted|greets|greeting|saludo|recibe ~3 me|us|door|puerta
     up and about
     as lively|happy|bright
     ours|mine ~~ <good>|bright
+    = normal !@asked-incision !@asked-mobility !@incision !@swelling !@bandage !@stool !@urine !@bruising
+    seems|looks|acts|acting|se_ve <good> $
     = normal @general @none
+    todo|all bien|good|well|fine|normal -<neg>
     ^ hes|shes|doing|all|everything|todo|esta|anda|sigue|amanecio|se_ve ~2 <good> $
     he|she|dog|cat|patient|ella is|was|seems|looks|feels|doing|esta|anda|sigue ~2 <good> $
     doing|going ~2 <good> -<neg>
@@ -110,12 +112,12 @@ RULES = {
     sin ~ ganas|interes|energia|fuerzas|animos
     doesnt|wont|no react|respond|hace|pela|greet|reacciona ~3 to|caso|me|us|cuando|name|nadie
     hiding|hides|hid|esconde|escondido|escondida|escondiendose ~3 under|bajo|debajo|away|closet|bed|all -<pillhide>
-    slept|sleeping|sleeps|duerme|durmiendo|dormido ~2 all|todo|entire|whole ~ day|dia
+    slept|sleeping|sleeps|duerme|durmiendo|dormido ~2 all|todo|entire|whole ~ day|dia -<nearly>
     hard to|difficult to rouse|wake|arouse
     cuesta ~ despertar|despertarlo|despertarla
     seems|looks|acts|se_ve drained|lifeless|terrible|miserable|sick|ill|malito|malita|muy_mal|enfermo|enferma
     se ve|siente|pone|esta muy? mal|malito|malita|enfermo|enferma
-    like ~ zombie|rag|dishcloth|ragdoll|corpse|trapo|muerto|muneco
+    like|como ~ zombie|zombi|rag|dishcloth|ragdoll|corpse|trapo|muerto|muneco
     = collapsed fixed agent
     <neg> ~2 wake|waking|rouse|roused|awaken|woken|woke|wakes|despierta|desperto|despertar|despertamos|reacciona|reaccionando|responde|respond|responding|responsive|responds ~ up|him|her|at|to|all? -<sleepwell>
     = collapsed

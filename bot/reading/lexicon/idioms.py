@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+CLASSES = {"nothungry": "no not wont refuses quiere want wants quiso trying tries able"}
+
 RULES = {
     "idiom": """
     = void
@@ -9,7 +11,11 @@ RULES = {
     screaming|crying|howling|shouting|whining|barking|yelling|begging|whinging ~3 for|at ~3 <food>|attention|treats|cuddles|walk|walkies|ball|cookies
     screams|cries|howls|shouts|whines|begs|cried|whined|barked ~3 for|at ~3 <food>|attention|treats|cuddles|walk|walkies|ball|postman|mailman|cookies
     screaming|screamed the house|place down ~2 for
-    breathing|breathe|breathed ~ easier|easy|again|freely
+    i|we|im|can breathe|breathing ~ easier|easy|again
+    sad|puppy eyes|face|look
+    tried|trying|tries|wants|wanted|attempted|attempts|intento|intenta|quiso|quiere|queria ~ to? <jumpword>|<runword>|climb|chase|brincar|correr|saltar|subirse|salir
+    eats|ate|eating|come|comio|eaten ~2 grass|pasto|zacate|pastito
+    for|para ~2 <sign> ~~ and|y|or|o ~ <sign>|swelling|inflammation
     breathing down my
     sigh of relief
     breathe a sigh
@@ -104,6 +110,7 @@ RULES = {
     ni|to|para hacer|go? pipi|popo|pee|poop|poo|wee|del
     para ~ hacer|ir pipi|popo|baño|orinar
     went to bed
+    para|to comer|eat|dormir|pasear -<nothungry>
     for|para|por|4 ~ the|his|her|el|la|su|any? pain|dolor|inflammation|inflamacion|swelling|seizures|itching|stomach
     pain med|meds|pill|pills|relief|killer|killers|medication|tablet|tablets|medicine|medicines|control|management|patch|reliever
     like hes|shes|he|she|its ~ running|dreaming|dying|swimming|drunk

@@ -55,6 +55,7 @@ RULES = {
     healing|healed|cicatrizando|sanando ~2 <good>|up|nicely|well|bien
     <good> ~ healing
     cdi
+    hardly|barely|apenas|casi_no see|tell|notice|ve|nota ~3 <wound>|where
     looks|looking ~ clean|dry|healed
     no gap|infection
     = clean @incision

@@ -62,6 +62,7 @@ RULES = {
     apoya|pisa|usa ~2 poco|poquito|tantito|medio|ratos|veces|algo
     medio ~ apoya|pisa|cojea|usa|camina
     on and off ~ weight|using
+    <bear> ~5 first|primera time|vez
     <bear> ~~ but ~4 lifts|holds|carries|hops|skips|lift|hold|hop|carry|tucks|skip
     sometimes|a_veces|a_ratos|occasionally|mostly ~3 <bear>|limps|hops|lifts|holds|carries|apoya|levanta
     <bear> ~~ pero ~4 levanta|brinca|encoge|a_veces
@@ -96,6 +97,8 @@ RULES = {
     carries|carrying|carry ~ it|leg|foot|paw|limb ~2 time|day|mostly|constantly|always|when|most|everywhere|around|still
     carries|carrying|carry ~ it|leg|foot|paw|limb $
     carry|carries|carrying|carried|holds|hold|holding|held|keeps|tucks|tucked|tucking|lifts|lifting|pulled|levanta|trae|carga|lleva|encoge|mantiene|recoge|alza|tiene ~3 leg|it|foot|paw|limb|pata|patita|pierna|pie|la ~3 up|off|air|arriba|levantada|encogida|aire|recogida|alzada|doblada|high|raised|tucked|colgando|under|volando
+    la|it|leg ~ trae|lleva|tiene|mantiene ~3 aire
+    camina|anda|walks|walking|goes|going|brinca en|on tres|three|3 $
     la|it|leg ~ trae|lleva|tiene|mantiene|trae_siempre ~ encogida|levantada|recogida|alzada|doblada|arriba|colgando|volando
     leg|foot|paw|pata|patita|limb|it|pierna|one ~4 held|tucked|carried|up|levantada|encogida|recogida|alzada|doblada|volando|stays ~ up|in|off|under|air|aire -<give>
     pata|patita|pierna levantada|encogida|recogida|alzada|al_aire|arriba

@@ -33,6 +33,7 @@ RULES = {
     got|gets|getting ~ at ~ his|her|the <at_wound>
     lick|lamida|lengua ~ or|o two|dos
     tongue|lengua ~3 <at_wound>
+    with|con ~2 teeth|dientes|mouth|hocico & <at_wound>
     = yes @cone @incision @bandage @licking
     <lick> -<food>
     <chew> ~ it|them|at|la|los|ahi

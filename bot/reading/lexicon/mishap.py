@@ -46,6 +46,7 @@ RULES = {
     = fell
     <fallword> -<nofall> -<bandageword> -<stitchword> -<coneword> -<meds>
     <fallword> ~4 <perch>|<stairword>|down|over|on|off|floor|se|al|del|de -<nofall> -<bandageword> -<coneword> -<stitchword>
+    = fell agent
     dropped|drop|solte|tire ~ him|her|lo|la -<meds>
     hit|run by|over|car|bike
     golpeo|golpeo|golpe|choco|bumped|banged|knocked|hit|atropello|pego ~4 leg|knee|pata|patita|rodilla|door|pared|wall|car|head|coche

@@ -50,7 +50,7 @@ RULES = {
     quick question
     = factive
     normal|ok|okay|common|weird|usual|bad|expected|fine that|for|hes|shes
-    normal que
+    normal ~2 que
     ^ why
     why ~ is|are|does|wont|isnt|doesnt|hes|shes|would
     how come
@@ -62,6 +62,7 @@ RULES = {
     = hypo
     <ifword>
     if -<touchif>
+    if ~ i|we let|allow|allowed|give|gave|leave|take
     would|could|might <be>|become|happen|get|need|mean
     y si
     ^ si +<askmark>

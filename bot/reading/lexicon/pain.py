@@ -28,7 +28,7 @@ CLASSES = {
         pain painful pains hurts hurt hurting hurty aching aches ache discomfort uncomfortable distress
         dolor duele dolorido dolorida adolorido adolorida doliendo dolores doler dolia dolio molestia lastima lastimado
         """,
-    "soreword": "sore soreness stiff stiffness tender tenderness uncomfy ouchy achey achy molesto molesta molestias "
+    "soreword": "sore soreness stiff stiffness tender tenderness uncomfy ouchy achey achy "
     "incomodo incomoda entumido entumida sentido sensible adoloridito adoloridita dolorcito tieso tiesa resentido resentida",
     "touched": "touch touched touches touching petted handle handled pick picked lift lifted near move moves moved toco tocan "
     "toca tocar tocarle tocarlo acerco acerca cargo cargar cargarlo muevo mueven mover moverlo tocarla tocando rozar rozo agarro agarrar cargarla",
@@ -40,11 +40,11 @@ CLASSES = {
 RULES = {
     "pain": """
     = severe
-    <cryout>
+    <cryout> -<coneword> -<excited>
     <very>|severe|terrible|awful|extreme|intense|lot|lots|real|bad|horrible|tons|so_much ~3 pain|dolor|hurting|discomfort|agony
     <painword> ~3 severe|terrible|horrible|unbearable|intense|intenso|fuerte|muchisimo|insoportable|fuertisimo|extreme|mucho|un_chingo|horrores|feo|10
     mucho|muchisimo|demasiado|tanto|fuerte|bastante|harto ~ dolor
-    up|awake|despierto|despierta all|whole|entire|toda|all_night ~ night|noche? -<pee> -<good>
+    up|awake|despierto|despierta all|whole|entire|toda|all_night ~ night|noche? -<pee> -<good> -<vomit> -<poo>
     kept ~2 up|awake all_night|all|night
     all_night ~2 <whimper>|<painword>
     <whimper> ~4 all_night|constantly|nonstop|non_stop|todo_el_tiempo|inconsolably|inconsolable|sin_parar|toda_la_noche|whole_night|every|continuously|loudly|no_para
@@ -72,7 +72,7 @@ RULES = {
     no soporta|aguanta ~2 dolor
     muere|muriendo ~ de|del dolor
     = moderate
-    <whimper> -<excited>
+    <whimper> -<excited> -<coneword>
     <painword>
     <painword> ~ moderate|moderado|moderada|medio
     in|de|with|con|shows|showing ~2 pain|dolor|discomfort
@@ -95,6 +95,7 @@ RULES = {
     <painword> ~ mild|leve|ligero|minimo|little|bit|slight|slightly
     grumbly|ouch|grumble|grumbles
     un poco|poquito adolorido|adolorida|molesto
+    esta|anda|se_ve|lo_noto|la_noto ~ molesto|molesta|incomodo
     mild|slight|little|bit|some|minor ~2 pain|discomfort|painful|sore|tender|dolor
     algo|poco|poquito|leve|ligero|ligera ~2 dolor|duele|dolorido|adolorido|molestia
     = none
@@ -115,7 +116,7 @@ RULES = {
     pain free
     """,
 }
-CLASSES["excited"] = "excited excitement dreaming dream breakfast dinner treats food walk walkies leash lead car door attention want_out play toy " \
+CLASSES["excited"] = "happily sunbathing thunder thunders fireworks doorbell postman excited excitement dreaming dream breakfast dinner treats food walk walkies leash lead car door attention want_out play toy " \
     "emocionado emocionada salir comida hot_day heat correr post-ictal"
 CLASSES["eightplus"] = "8 9 10 8/10 9/10 10/10"
 CLASSES["dontlook"] = "not_that"

@@ -21,6 +21,8 @@ RULES = {
     speak|talk to|with ~3 vet|nurse|surgeon|doctor|someone|somebody|human|person|real
     hablar con ~3 doctor|doctora|veterinario|veterinaria|alguien|cirujano|enfermera|persona|humano
     call ~ back|please|me|asap
+    por_favor|please|porfa|urge|urgente ~3 <callword> -<wecall>
+    llamenme|llameme|llamame|marquenme|marqueme|marcame|hablenme
     callback|call_back|ring_back
     give ~ me|us ~2 call|ring|bell|buzz|shout
     = stop

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 CLASSES = {
     "icepack": "ice icing iced cold_pack ice_pack cold_compress frozen_peas peas cold_packs gel_pack icepack "
-    "cold_therapy cryo hielo hielos hielito compresa_fria compresas_frias bolsa_de_hielo frio "
-    "fria icy icepacks chicharos_congelados compresita_fria ice_packs slush",
+    "cold_therapy cryo hielo hielos hielito compresa_fria compresas_frias bolsa_de_hielo "
+    "icepacks chicharos_congelados compresita_fria ice_packs slush",
     "warmpack": "warm_compress warm_pack heat_pack hot_pack heat_pad warm_compresses heating_pad "
     "warm_flannel warm_cloth warm_towel hot_compress hot_water_bottle wheat_bag warm_soak rice_sock heat_therapy "
     "compresa_tibia compresas_tibias compresa_caliente compresas_calientes fomentos fomento "
@@ -72,9 +72,10 @@ RULES = {
     = done
     <walkword> ~4 <minutes>|<metres>
     <minutes>|<metres> ~4 <walkword>
-    went|gone|took|been|did|had|salimos|fuimos|dimos|hicimos|saque|sacamos|sali ~4 walk|walks|walkies|wander|stroll|caminata|paseo|paseito|vuelta|vueltas|caminar|pasear|out|caminata|toddle|potter|amble
+    went|gone|took|been|did|had|salimos|fuimos|dimos|hicimos|saque|sacamos|sali ~4 walk|walks|walkies|wander|stroll|caminata|paseo|paseito|vuelta|vueltas|caminar|pasear|caminata|toddle|potter|amble
     walk|paseo|caminata|walkies ~ done|fine|good|great|went|ok|was|listo|lista|hecho|hecha|hechos|bien
-    went|gone ~ out|outside <minutes>?
+    went|gone|been out|outside <minutes>?
+    took|taken|take him|her out|outside
     out|outside ~2 <minutes>
     walked ~3 <minutes>|block|blocks|cuadra|cuadras|round|around
     caminamos|paseamos|caminó

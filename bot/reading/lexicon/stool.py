@@ -21,7 +21,7 @@ CLASSES = {
     "runny": "runny loose soft watery liquid mushy sloppy squirty squishy soupy wet_poop mush pudding unformed puddle "
     "cow_pat slurry mucus mucousy blando blanda blandita blandito aguado aguada aguadita aguadito liquido "
     "liquida suelto suelta flojo floja pastosa pastoso moco mocos chorro caldosa custard gravy_like softer looser jelly",
-    "formed": "normal good fine solid formed firm regular healthy ok great well perfect normalito bien "
+    "formed": "durita brown cafe cafecita marron normal good fine solid formed firm regular healthy ok great well perfect normalito bien "
     "solida formada firme durito dura_normal consistente lovely yes si twice thumbsup",
     "blood": """
         blood bloody bloodstained blood_stained blood_streaked blood_tinged bloods sangre sangrita sangrado sangriento
@@ -122,6 +122,8 @@ RULES = {
     le cuesta ~3 <poo>|baño|evacuar
     puja|pujando|pushing|strains|straining ~~ nada|nothing|no ~ sale|comes? ~3 <poo>
     push|pushing|pushes|straining|strains|puja ~3 go|nothing|nada -<pee>
+    = straining @stool
+    cuesta|struggles|struggled|hard_time
     = straining @stool @bathroom
     strain|strains|straining|strained|puja|pujando|pujo|pushing|pushes|esfuerzo|tenesmus -<pee>
     hunch*|squat* ~~ nothing|nada -<pee>

@@ -67,6 +67,8 @@ RULES = {
     walnut|hazelnut|pea|marble|grape|almond|nuez|chicharo|uva|canica|cherry|small|little|slight
     = mild trend:worse @swelling
     <more>
+    = mild trend:better
+    desinflam*|deshinch* -<neg>
     = mild trend:better @swelling
     almost|nearly|casi nothing|nada
     <fewer> -<neg>

@@ -85,7 +85,8 @@ ON CONFLICT (key) DO UPDATE SET due_at = excluded.due_at, data = excluded.data,
 
 -- name: due_next
 SELECT key, patient_id, kind, due_at, data, attempts FROM due
-WHERE state = 'waiting' AND due_at <= :now ORDER BY due_at, key LIMIT 1;
+WHERE state = 'waiting' AND due_at <= :now AND kind NOT IN ('media', 'review')
+ORDER BY due_at, key LIMIT 1;
 
 -- name: due_mark
 UPDATE due SET state = :state, attempts = attempts + 1, error = :error
@@ -96,7 +97,7 @@ UPDATE due SET state = 'done' WHERE key = :key AND state = 'waiting';
 
 -- name: due_cancel_patient
 UPDATE due SET state = 'done' WHERE patient_id = :patient_id AND state = 'waiting'
-  AND kind <> 'page';
+  AND kind NOT IN ('page', 'media');
 
 -- name: due_first
 SELECT min(due_at) AS at FROM due WHERE state = 'waiting';

@@ -52,8 +52,9 @@ UPDATE case_file SET closed_at = :now, closed_by = :by, outcome = :outcome WHERE
 UPDATE case_file SET note = :note WHERE id = :id;
 
 -- name: log_add
-INSERT INTO log (patient_id, at, kind, author, text, data)
-VALUES (:patient_id, :at, :kind, :author, :text, :data);
+INSERT INTO log
+  (id, patient_id, at, kind, author, text, data, salt, digest, prev_hash, hash)
+VALUES (:id, :patient_id, :at, :kind, :author, :text, :data, :salt, :digest, :prev, :hash);
 
 -- name: log_of
 SELECT id, at, kind, author, text, data FROM log WHERE patient_id = :patient_id ORDER BY id;

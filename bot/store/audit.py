@@ -1,0 +1,151 @@
+"""The log's chain in the database: adding to it, and walking it from end to end."""
+
+from __future__ import annotations
+
+import json
+from collections import Counter
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from datetime import datetime
+from secrets import token_hex
+from typing import Final
+
+from bot.records.chain import START, Break, Link, Walk, digest_of, seal
+from bot.records.whole import Head
+
+from .database import Row, Tx, pack, stamp
+
+BATCH: Final = 2000
+
+
+@dataclass(frozen=True, slots=True)
+class Verified:
+    """What a walk found: ``breaks`` in the chain, and ``strays``: rows elsewhere that do not
+    agree with it. Nothing in either: the record stands, up to its end."""
+
+    entries: int
+    erased: int
+    head: Head | None
+    breaks: tuple[Break, ...]
+    strays: tuple[str, ...]
+
+    @property
+    def stands(self) -> bool:
+        """Whether nothing was found."""
+        return not self.breaks and not self.strays
+
+
+def head(tx: Tx) -> Head | None:
+    """The last entry of the log and its hash; None while nothing is logged."""
+    row = tx.one("log_last")
+    return Head(row["id"], row["hash"]) if row else None
+
+
+def append(
+    tx: Tx,
+    kind: str,
+    author: str,
+    text: str,
+    now: datetime,
+    patient: int | None,
+    data: dict[str, object],
+) -> int:
+    """One more entry, sealed to the one before; its number.
+
+    The transaction must be the only one that writes (SQLite's always is; elsewhere, lock
+    the table): the number and the hash before are read here.
+    """
+    last = tx.one("log_last")
+    number, prev = (last["id"] + 1, last["hash"]) if last else (1, START)
+    at, body, salt = stamp(now), pack(data), token_hex(16)
+    digest = digest_of(salt, author, text, body)
+    tx.run(
+        "log_add", id=number, patient_id=patient, at=at, kind=kind, author=author, text=text,
+        data=body, salt=salt, digest=digest, prev=prev,
+        hash=seal(prev, number, patient, at, kind, digest),
+    )  # fmt: skip
+    return number
+
+
+def links(tx: Tx) -> Iterator[Link]:
+    """Every entry of the log, in order, a batch at a time."""
+    after = 0
+    while rows := tx.all("log_chain", after=after, most=BATCH):
+        for row in rows:
+            yield _link(row)
+        after = rows[-1]["id"]
+
+
+def _link(row: Row) -> Link:
+    return Link(
+        id=row["id"], patient=row["patient_id"], at=row["at"], kind=row["kind"],
+        author=row["author"], text=row["text"], data=row["data"], salt=row["salt"],
+        digest=row["digest"], prev=row["prev_hash"], hash=row["hash"],
+        erased_in=row["erased_in"],
+    )  # fmt: skip
+
+
+def verify(
+    tx: Tx, against: str = "", progress: Callable[[int], None] = lambda done: None
+) -> Verified:
+    """Walks the whole chain, then looks whether observations, messages and updates agree
+    with it. ``against``: a hash (or its first figures) that was written down earlier."""
+    walk = Walk(against.lower())
+    strays: list[str] = []
+    for link in links(tx):
+        walk.feed(link)
+        strays += _message(tx, link)
+        if walk.entries % BATCH == 0:
+            progress(walk.entries)
+    for row in tx.all("patient_ids"):
+        strays += _observations(tx, row["id"])
+    breaks = walk.finish()
+    last = Head(walk.last, walk.head) if walk.entries else None
+    return Verified(walk.entries, walk.erased, last, breaks, tuple(strays))
+
+
+def _message(tx: Tx, link: Link) -> Iterator[str]:
+    """Whether what an entry says was sent, or tapped, is there as it was."""
+    if link.kind not in ("sent", "tapped"):
+        return
+    data = _json(link.data)
+    if link.kind == "sent" and (key := data.get("key")):
+        row = tx.one("outbox_of", dedupe=key)
+        if row is None:
+            yield f"the message of entry {link.id} is not in the outbox any more"
+        elif (body := _json(row["body"])) and body.get("text") != link.text:
+            yield f"the message of entry {link.id} is not what the outbox holds"
+    number = str(data.get("source", "")).removeprefix("tap:")
+    if link.kind == "tapped" and number.isdigit() and not tx.one("inbox_of", update_id=int(number)):
+        yield f"the update of entry {link.id} is not in the inbox any more"
+
+
+def _observations(tx: Tx, patient: int) -> Iterator[str]:
+    """Observations and the entries that note them must be the same, one for one."""
+    noted: Counter[tuple[str, str]] = Counter()
+    entry: dict[tuple[str, str], int] = {}
+    for row in tx.all("noted_of", patient_id=patient):
+        data = _json(row["data"])
+        key = (str(data.get("source", "")), _plain(data.get("observation")))
+        noted[key] += 1
+        entry[key] = row["id"]
+    for row in tx.all("observations_kept", patient_id=patient):
+        key = (row["source"], _plain(_json(row["body"])))
+        if not noted[key]:
+            yield f"observation {row['id']} of patient {patient} stands in no entry of the log"
+        noted[key] -= 1
+    for key, left in noted.items():
+        if left > 0:
+            yield f"the observation of entry {entry[key]} is not kept any more"
+
+
+def _json(text: str) -> dict[str, object]:
+    try:
+        found = json.loads(text)
+    except ValueError:
+        return {}
+    return found if isinstance(found, dict) else {}
+
+
+def _plain(value: object) -> str:
+    return json.dumps(value, sort_keys=True, ensure_ascii=False)

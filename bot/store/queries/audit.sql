@@ -1,0 +1,24 @@
+-- name: log_last
+SELECT id, hash FROM log ORDER BY id DESC LIMIT 1;
+
+-- name: log_chain
+SELECT id, patient_id, at, kind, author, text, data, salt, digest, prev_hash, hash, erased_in
+FROM log WHERE id > :after ORDER BY id LIMIT :most;
+
+-- name: log_seal
+UPDATE log SET salt = :salt, digest = :digest, prev_hash = :prev, hash = :hash WHERE id = :id;
+
+-- name: patient_ids
+SELECT id FROM patient ORDER BY id;
+
+-- name: noted_of
+SELECT id, data FROM log WHERE patient_id = :patient_id AND kind = 'noted' ORDER BY id;
+
+-- name: observations_kept
+SELECT id, source, body FROM observation WHERE patient_id = :patient_id ORDER BY id;
+
+-- name: outbox_of
+SELECT body FROM outbox WHERE dedupe = :dedupe;
+
+-- name: inbox_of
+SELECT state FROM inbox WHERE update_id = :update_id;

@@ -1,0 +1,79 @@
+"""Pictures and films beside the database: each file whole, named by its content, never
+written over."""
+
+from __future__ import annotations
+
+import contextlib
+import os
+from dataclasses import dataclass
+from pathlib import Path
+
+from bot.pictures.clean import kind_of
+from bot.pictures.opening import checksum
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """A file on the shelf: its path from the shelf's folder, and what it must hold."""
+
+    path: str
+    sha256: str
+    bytes: int
+
+
+class Shelf:
+    """The folder ``<database>-media`` beside ``<database>.db``; a folder for each patient."""
+
+    def __init__(self, database: Path) -> None:
+        self.folder = database.absolute().with_name(f"{database.stem}-media")
+
+    def full(self, path: str) -> Path:
+        """Where a kept file lies."""
+        return self.folder / path
+
+    def incoming(self, picture: int) -> Path:
+        """Where a file is fetched to before it is looked at; removed afterwards."""
+        return self.folder / "incoming" / str(picture)
+
+    def put(self, patient: int, content: bytes) -> Kept:
+        """Store ``content``, whole or not at all (OSError). The same content is stored once;
+        a file that bears its name and has been damaged is moved aside, not written over."""
+        digest = checksum(content)
+        kept = Kept(f"{patient}/{digest}.{kind_of(content)}", digest, len(content))
+        place = self.full(kept.path)
+        if place.exists():
+            if checksum(place.read_bytes()) == digest:
+                return kept
+            place.replace(place.with_name(f"{place.name}.damaged"))
+        place.parent.mkdir(parents=True, exist_ok=True)
+        part = place.with_name(f"{place.name}.part")
+        try:
+            with part.open("wb") as stream:
+                stream.write(content)
+                stream.flush()
+                os.fsync(stream.fileno())
+            part.replace(place)
+        except OSError:
+            with contextlib.suppress(OSError):
+                part.unlink()
+            raise
+        _settle(place.parent)
+        return kept
+
+    def wrong(self, path: str, sha256: str) -> str | None:
+        """What is wrong with a kept file: None, ``missing`` or ``changed``."""
+        try:
+            content = self.full(path).read_bytes()
+        except OSError:
+            return "missing"
+        return None if checksum(content) == sha256 else "changed"
+
+
+def _settle(folder: Path) -> None:
+    """Bring the folder's own entry to the disk, where the system can (not on Windows)."""
+    with contextlib.suppress(OSError, AttributeError):
+        handle = os.open(folder, os.O_RDONLY | getattr(os, "O_DIRECTORY", 0))
+        try:
+            os.fsync(handle)
+        finally:
+            os.close(handle)

@@ -1,0 +1,34 @@
+"""What a migration must do beyond SQL, by its number; in the same transaction."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from secrets import token_hex
+from typing import TYPE_CHECKING, Final
+
+from bot.records.chain import START, digest_of, seal
+
+if TYPE_CHECKING:
+    from .database import Tx
+
+BATCH: Final = 1000
+
+
+def chain_log(tx: Tx) -> None:
+    """Seals the entries of a log from before it was a chain. What was done to them earlier
+    cannot be found any more."""
+    after, prev = 0, START
+    while rows := tx.all("log_chain", after=after, most=BATCH):
+        sealed = []
+        for row in rows:
+            salt = token_hex(16)
+            digest = digest_of(salt, row["author"], row["text"], row["data"])
+            now = seal(prev, row["id"], row["patient_id"], row["at"], row["kind"], digest)
+            sealed.append(
+                {"id": row["id"], "salt": salt, "digest": digest, "prev": prev, "hash": now}
+            )
+            after, prev = row["id"], now
+        tx.many("log_seal", sealed)
+
+
+STEPS: Final[dict[int, Callable[[Tx], None]]] = {3: chain_log}

@@ -1,0 +1,114 @@
+"""One patient's record, and the courses of all, read from the database."""
+
+from __future__ import annotations
+
+import json
+from collections import defaultdict
+from datetime import datetime
+
+from bot.measures.course import Course
+from bot.model.observation import Noted, Observation
+from bot.model.plan import Item
+from bot.model.text import Lang
+from bot.model.urgency import Urgency
+from bot.records.course import asked_of, course_of
+from bot.records.whole import Carer, CaseFile, Entry, Statement, WholeRecord
+from bot.talk.record import Record
+
+from .audit import head
+from .database import Row, Tx, moment
+from .load import plan_of, protocol_of
+
+
+def whole(tx: Tx, patient: int) -> WholeRecord | None:
+    """Everything that is kept about ``patient``, what was taken back or corrected too;
+    None when there is no such patient."""
+    row = tx.one("whole_patient", id=patient)
+    if row is None:
+        return None
+    return WholeRecord(
+        id=row["id"],
+        plan=plan_of(row["plan"]),
+        protocol=protocol_of(row["protocol"]),
+        state=row["state"],
+        enrolled_at=moment(row["enrolled_at"]),
+        enrolled_by=row["enrolled_by"],
+        last_heard=_maybe(row["last_heard_at"]),
+        ended_at=_maybe(row["ended_at"]),
+        carers=tuple(_carer(one) for one in tx.all("whole_carers", patient_id=patient)),
+        statements=tuple(_said(one) for one in tx.all("whole_observations", patient_id=patient)),
+        entries=tuple(_entry(one) for one in tx.all("whole_entries", patient_id=patient)),
+        cases=tuple(_case(one) for one in tx.all("whole_cases", patient_id=patient)),
+        pictures=(),
+        log=log_of(tx, patient),
+        head=head(tx),
+    )
+
+
+def log_of(tx: Tx, patient: int) -> tuple[Record, ...]:
+    """The log of a patient, oldest first."""
+    return tuple(
+        Record(r["id"], moment(r["at"]), r["kind"], r["author"], r["text"], json.loads(r["data"]))
+        for r in tx.all("log_of", patient_id=patient)
+    )
+
+
+def courses(tx: Tx, now: datetime) -> tuple[Course, ...]:
+    """Every patient's course, for the statistics of the practice (``bot.measures``)."""
+    use: dict[int, list[tuple[int, Observation]]] = defaultdict(list)
+    for row in tx.all("cohort_use"):
+        seen = Observation.from_dict(json.loads(row["body"]))
+        use[row["patient_id"]].append((row["day"], seen))
+    asked = defaultdict(list)
+    for row in tx.all("cohort_items"):
+        asked[row["patient_id"]].append(
+            asked_of(row["item_id"], row["kind"], row["med"], row["day"], row["state"],
+                     row["choice"])
+        )  # fmt: skip
+    cases: dict[int, list[CaseFile]] = defaultdict(list)
+    for row in tx.all("cohort_cases"):
+        cases[row["patient_id"]].append(_case(row))
+    return tuple(
+        course_of(
+            row["id"], plan_of(row["plan"]), _maybe(row["ended_at"]), _maybe(row["last_heard_at"]),
+            use[row["id"]], asked[row["id"]], cases[row["id"]], now,
+        )
+        for row in tx.all("cohort_patients")
+    )  # fmt: skip
+
+
+def _maybe(text: str | None) -> datetime | None:
+    return moment(text) if text else None
+
+
+def _carer(row: Row) -> Carer:
+    lang: Lang = "es" if row["lang"] == "es" else "en"
+    return Carer(
+        row["id"], row["name"], lang, moment(row["joined_at"]), _maybe(row["left_at"]),
+        bool(row["reachable"]),
+    )  # fmt: skip
+
+
+def _said(row: Row) -> Statement:
+    observation = Observation.from_dict(json.loads(row["body"]))
+    noted = Noted(observation, moment(row["at"]), row["day"], row["id"])
+    return Statement(noted, row["source"], row["author"], row["person_id"], row["state"])
+
+
+def _entry(row: Row) -> Entry:
+    return Entry(
+        id=row["id"], item=Item.model_validate_json(row["body"]), day=row["day"],
+        due_at=moment(row["due_at"]), sent_at=_maybe(row["sent_at"]), state=row["state"],
+        choice=row["choice"], by=row["by_name"], at=_maybe(row["at"]),
+    )  # fmt: skip
+
+
+def _case(row: Row) -> CaseFile:
+    return CaseFile(
+        id=row["id"], matter=row["matter"], urgency=Urgency(row["urgency"]), state=row["state"],
+        opened_at=moment(row["opened_at"]), acknowledged_at=_maybe(row["acknowledged_at"]),
+        acknowledged_by=row["acknowledged_by"], answered_at=_maybe(row["answered_at"]),
+        answered_by=row["answered_by"], closed_at=_maybe(row["closed_at"]),
+        closed_by=row["closed_by"], outcome=row["outcome"], note=row["note"],
+        pages=row["pages"], body=json.loads(row["body"]),
+    )  # fmt: skip

@@ -1,0 +1,243 @@
+"""Pictures and films from home: into the log, to staff, and, when asked for, looked at."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import timedelta
+from typing import Any
+
+from bot.model.chat import Incoming, Media
+from bot.model.text import Lang
+from bot.triage import handed_over
+
+from . import clarify
+from .cases import Said, raise_findings
+from .noting import advice_for
+from .outcome import CaseChange, Due, Entry, KeepMedia, Mark, Outcome, RetakeAsked
+from .reply import reply
+from .scene import FILMS, Chart, Line, Person, Picture, Scene
+from .sheet import marked, refresh
+
+TOGETHER = timedelta(seconds=3)
+"""How long after its last picture an album is taken as complete: the chat app sends its
+pictures as separate messages, at once. Common practice."""
+RETAKE_WAIT = timedelta(minutes=30)
+"""How long a better picture is waited for before the clinician is shown the first. Common
+practice, clinic to confirm."""
+SEEN = ("photo", "document", *FILMS)
+"""What may be a picture or a film; voice and music are not looked at."""
+
+
+def got(
+    scene: Scene, out: Outcome, event: Incoming, chart: Chart, person: Person, source: str
+) -> None:
+    """A picture, film or file: into the log, to staff, its words read like any."""
+    out.heard.add(chart.id)
+    day, caption = chart.day(scene.now), event.text.strip()
+    asked: Line | None = None
+    for media in event.media:
+        data = {"media": media.model_dump(), "day": day, "source": source}
+        out.add(Entry("picture", person.name, event.text, chart.id, data))
+        if media.kind in SEEN:
+            asked = _asked_for(scene, chart, media)
+            line = asked.id if asked else _wanted_again(chart, media)
+            out.add(KeepMedia(chart.id, media, source, day, person.id, caption, line))
+            if line is None:
+                _thank(scene, out, chart, person, media, caption)
+    described = str(scene.thread.get("describe", ""))
+    if caption:
+        shown = f"{caption} {scene.words.say('with_picture', scene.clinic.language)}"
+        about = asked.item.asks if asked else ""
+        reply(scene, out, event, chart, person, caption, source, shown=shown, about=about)
+    elif any(media.kind not in SEEN for media in event.media):
+        _heard_only(scene, out, chart, person, source)
+    elif described:
+        _described(scene, out, chart, person, source)
+    for media in event.media:
+        _show_staff(scene, out, chart, person, media, event.text, _case_of(out, source))
+
+
+def _asked_for(scene: Scene, chart: Chart, media: Media) -> Line | None:
+    """The open line of a sent prompt that this answers, if any. A film answers the line
+    that asks about movement, a picture another; where there is no such line, any."""
+    for sheet in sorted(chart.sheets, key=lambda one: one.due_at, reverse=True):
+        if sheet.sent_at is None or sheet.sent_at > scene.now:
+            continue
+        lines = [line for line in sheet.lines if line.item.kind == "picture"]
+        film = media.kind in FILMS
+        meant = [line for line in lines if (line.item.asks == "mobility") is film] or lines
+        for line in meant:
+            if line.state in ("open", "unanswered"):
+                return line
+    return None
+
+
+def _wanted_again(chart: Chart, media: Media) -> int | None:
+    """The line for which the clinician asked for another picture or film."""
+    for review in reversed(chart.reviews):
+        if review.body.get("more") and review.body["film"] is (media.kind in FILMS):
+            return review.line
+    return None
+
+
+def _thank(
+    scene: Scene, out: Outcome, chart: Chart, person: Person, media: Media, caption: str
+) -> None:
+    """Once for an album, which comes as several messages with one id."""
+    lang = person.lang
+    key = f"thanks:{chart.id}:{person.chat}:{media.album}" if media.album else None
+    words = "film_thanks" if media.kind in FILMS else "picture_thanks"
+    text = scene.words.say(words, lang, name=chart.name)
+    if not caption:
+        text = f"{text} {scene.words.say('picture_more', lang, name=chart.name)}"
+    out.say(person.chat, text, patient=chart.id, dedupe=key, topic=f"patient:{chart.id}")
+
+
+def _heard_only(scene: Scene, out: Outcome, chart: Chart, person: Person, source: str) -> None:
+    """A voice message cannot be read, and may be urgent: as with words not understood."""
+    said = Said(person.name, scene.words.say("voice_message", scene.clinic.language), source)
+    before = clarify.pending(scene)
+    if before is None:
+        clarify.ask_once(scene, out, chart, person, said)
+        return
+    data = {
+        "patient": chart.id, "chat": person.chat, "by": person.name,
+        "text": f"{before['text']}\n{said.text}", "source": source,
+    }  # fmt: skip
+    clarify.hand_over(scene, out, chart, data)
+
+
+def _described(scene: Scene, out: Outcome, chart: Chart, person: Person, source: str) -> None:
+    """A picture instead of words, after "something else": only a person can tell what it
+    shows, so it is a case."""
+    text = scene.words.say("picture_instead", scene.clinic.language)
+    finding = handed_over(text, scene.rules)
+    raise_findings(scene, out, chart, [finding], Said(person.name, text, source))
+    advice = advice_for(scene, chart, [finding], person.lang)
+    out.say(person.chat, "\n\n".join(advice), patient=chart.id, topic=f"patient:{chart.id}")
+    out.threads[person.chat] = {k: v for k, v in scene.thread.items() if k != "describe"}
+
+
+def _case_of(out: Outcome, source: str) -> str | None:
+    """The case that this message has opened or joined."""
+    for change in out.changes:
+        if isinstance(change, CaseChange) and change.body["entries"][-1]["source"] == source:
+            return change.id
+    return None
+
+
+def _show_staff(
+    scene: Scene,
+    out: Outcome,
+    chart: Chart,
+    person: Person,
+    media: Media,
+    caption: str,
+    case: str | None,
+) -> None:
+    """To the clinic's chat as it came: under the case, when it made one."""
+    lang = scene.clinic.language
+    kind = "media_video" if media.kind in FILMS else {
+        "photo": "media_photo", "voice": "media_voice"}.get(media.kind, "media_other")  # fmt: skip
+    text = scene.words.say(
+        "desk_picture", lang, name=chart.name, day=chart.day(scene.now),
+        what=scene.words.say(kind, lang), by=person.name, caption=caption[:600],
+    ).strip()  # fmt: skip
+    if case:
+        text = f"{scene.words.say('belongs_to_case', lang, case=case)}\n{text}"
+    topic = f"case:{case}" if case else f"patient:{chart.id}"
+    for desk in scene.desks:
+        if desk.rank == 0:
+            out.say(
+                desk.chat, text, media=media, patient=chart.id, topic=topic, quiet=case is None
+            )
+
+
+# -- after it was fetched and looked at -----------------------------------------------------
+
+
+def kept(scene: Scene, out: Outcome, chart: Chart, picture: Picture) -> None:
+    """It has been fetched, or cannot be for now: what asked for it is looked at, an album
+    when it is complete."""
+    if picture.line is None:
+        return
+    wait = TOGETHER if picture.media.album else timedelta(0)
+    out.add(_look_at(chart, picture.line, scene.now + wait))
+
+
+def _look_at(chart: Chart, line: int, at: Any, *, late: bool = False) -> Due:
+    return Due(f"review:{line}", "review", at, chart.id, {"line": line, "late": late})
+
+
+def unseen(chart: Chart, line: int) -> list[Picture]:
+    """What came for a line and was not shown to the clinician yet, oldest first; nothing
+    while one of them is still on its way."""
+    shown = {one for review in chart.reviews for one in review.body["pictures"]}
+    new = [one for one in chart.pictures if one.line == line and one.id not in shown]
+    if any(one.state == "waiting" and not one.attempts for one in new):
+        return []
+    return new
+
+
+def retake_due(chart: Chart, line: int, new: Sequence[Picture], *, late: bool) -> bool:
+    """Whether to ask for a better one: none is good, and it was not asked before."""
+    asked = any(one.retake for one in chart.pictures if one.line == line)
+    return not late and not asked and not any(one.good for one in new)
+
+
+def ask_retake(scene: Scene, out: Outcome, chart: Chart, line: int, picture: Picture) -> None:
+    """Kindly, once, and how. The line stays open; the clinician sees the first all the same
+    if no better one comes."""
+    out.add(
+        RetakeAsked(picture.id),
+        _look_at(chart, line, scene.now + RETAKE_WAIT, late=True),
+        Entry(
+            "picture", "bot", picture.verdict.get("why", ""), chart.id,
+            {"retake": picture.verdict.get("verdict"), "check": picture.verdict},
+        ),
+    )  # fmt: skip
+    person = _from(chart, picture)
+    if person is None or chart.state == "ended":
+        return
+    kind = "film" if picture.film else "picture"
+    how = picture.verdict.get("verdict", "unreadable")
+    text = scene.words.say(
+        f"retake_{kind}", person.lang, name=chart.name,
+        how=scene.words.say(f"retake_{how}", person.lang),
+    )  # fmt: skip
+    out.say(person.chat, text, patient=chart.id, topic=f"patient:{chart.id}")
+
+
+def answered(
+    scene: Scene, out: Outcome, chart: Chart, line: int, new: Sequence[Picture], *, late: bool
+) -> None:
+    """The line is done, and whoever sent it is thanked once."""
+    picture = new[-1]
+    person = _from(chart, picture)
+    for sheet in chart.sheets:
+        marks = [
+            Mark(one.id, "answered", None, person.name if person else None, scene.now,
+                 f"picture:{picture.id}")
+            for one in sheet.lines
+            if one.id == line and one.state in ("open", "unanswered")
+        ]  # fmt: skip
+        if marks:
+            out.add(*marks)
+            refresh(scene, out, chart, marked(sheet, marks), reminded=sheet.reminded)
+    if person is None or late or chart.state == "ended":
+        return
+    words = "film_seen" if picture.film else "pictures_seen" if len(new) > 1 else "picture_seen"
+    text = scene.words.say(words, person.lang, name=chart.name, clinic=scene.clinic.name)
+    out.say(person.chat, text, patient=chart.id, topic=f"patient:{chart.id}")
+
+
+def _from(chart: Chart, picture: Picture) -> Person | None:
+    """Who sent it, if they are still with the patient."""
+    return next((one for one in chart.people if one.id == picture.person), None)
+
+
+def sender_name(chart: Chart, picture: Picture, lang: Lang) -> str:
+    """Who sent it, for staff."""
+    del lang
+    person = _from(chart, picture)
+    return person.name if person else chart.plan.owner
