@@ -65,7 +65,7 @@ def main(argv: list[str]) -> int:
     for number, (name, text) in enumerate(sources, 1):
         shown = f"{number} of {len(sources)}: {name}"
         _progress(shown)
-        report = check_file(text, name, rules)
+        report = check_file(text, name, rules, Path(name).parent if paths else None)
         _progress(" " * len(shown))
         for line in report:
             print(line)

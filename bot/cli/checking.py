@@ -35,16 +35,26 @@ Given = tuple[str, str | FlowError]
 """A file's name, and its text or why it could not be read."""
 
 
-def check_file(text: str | FlowError, name: str, rules: RuleBook | None = None) -> Report:
-    """Everything to say about one file; ``rules`` are those in force, ours when None."""
+def check_file(
+    text: str | FlowError,
+    name: str,
+    rules: RuleBook | None = None,
+    folder: Path | None = None,
+) -> Report:
+    """Everything to say about one file; ``rules`` are those in force, ours when None.
+
+    ``folder`` is where the file lies: a protocol may be based on one beside it.
+    """
     try:
         if isinstance(text, FlowError):
             raise text
         tree, _ = read_tree(text.removeprefix("\ufeff"), name)
         keys = set(tree.keys) if isinstance(tree, Mapping) else set()
+        if keys & PROTOCOL and not keys & ORDER:
+            return _protocol(text, name, rules or default_rules(), folder)
         for known, check in _KINDS:
             if known & keys:
-                return check(text, name, rules or default_rules())
+                return check(text, name)
     except FlowError as error:
         return list(error.problems)
     what = "this is no protocol, no rules, no words, no medicines, no plan and no clinic's settings"
@@ -97,21 +107,21 @@ def given(paths: Iterable[Path]) -> Iterator[Given]:
                 yield str(file), error
 
 
-def _protocol(text: str, name: str, rules: RuleBook) -> Report:
-    made, tree = load_protocol(text, name, Path(name).stem)
+def _protocol(text: str, name: str, rules: RuleBook, folder: Path | None) -> Report:
+    made, tree = load_protocol(text, name, Path(name).stem, folder)
     return [
         *check_protocol(made, file=name, tree=tree),
         *check_coverage(made, rules, file=name, tree=tree),
     ]
 
 
-def _rules(text: str, name: str, _: RuleBook) -> Report:
+def _rules(text: str, name: str) -> Report:
     file, tree = load_tree(text, name, RuleFile)
     found = check_rules(load_rules(text, name))
     return [*found, *check_texts(file, name, tree, lambda path: "advice" in path)]
 
 
-def _overlay(text: str, name: str, _: RuleBook) -> Report:
+def _overlay(text: str, name: str) -> Report:
     overlay, tree = load_tree(text, name, Overlay)
     ours = default_rules()
     own = overlaid(ours, text, name)
@@ -128,7 +138,7 @@ def _overlay(text: str, name: str, _: RuleBook) -> Report:
     return found + _told(f"{name}: what comes of it, said alone", consequences(ours, own))
 
 
-def _words(text: str, name: str, _: RuleBook) -> Report:
+def _words(text: str, name: str) -> Report:
     ours = default_words()
     tree, _problems = read_tree(text, name)
     said = tree.values.get("words") if isinstance(tree, Mapping) else None
@@ -140,12 +150,12 @@ def _words(text: str, name: str, _: RuleBook) -> Report:
     return found + _told(f"{name}: what differs from our words", told)
 
 
-def _medicines(text: str, name: str, _: RuleBook) -> Report:
+def _medicines(text: str, name: str) -> Report:
     table, tree = load_tree(text, name, Formulary)
     return [*check_texts(table, name, tree, lambda path: False)]
 
 
-def _answers(text: str, name: str, _: RuleBook) -> Report:
+def _answers(text: str, name: str) -> Report:
     """An owner reads the text of an answer, staff its title."""
     answers, tree = load_tree(text, name, Answers)
     found: Report = [*check_texts(answers, name, tree, lambda path: path[-1] == "text")]
@@ -162,12 +172,12 @@ def _answers(text: str, name: str, _: RuleBook) -> Report:
     return found
 
 
-def _clinic(text: str, name: str, _: RuleBook) -> Report:
+def _clinic(text: str, name: str) -> Report:
     read_clinic(text, name)
     return []
 
 
-def _plan(text: str, name: str, _: RuleBook) -> Report:
+def _plan(text: str, name: str) -> Report:
     """As on the day of surgery: whether it is too late to enrol is not asked here."""
     day = load_plan(text, name).surgery
     return [*read_order(text, name, _protocols(), day)[1]]
@@ -182,14 +192,16 @@ def _told(head: str, lines: list[str]) -> Report:
     return [f"{head}:", *(f"  {line}" for line in lines)] if lines else []
 
 
-_KINDS: tuple[tuple[set[str], Callable[[str, str, RuleBook], Report]], ...] = (
-    ({"patient", "surgery"}, _plan),
+PROTOCOL = {"activities", "expected", "based_on"}
+ORDER = {"patient", "surgery"}
+_KINDS: tuple[tuple[set[str], Callable[[str, str], Report]], ...] = (
+    (ORDER, _plan),
     ({"rules"}, _rules),
     ({"change", "without", "add", "over_version"}, _overlay),
-    ({"activities", "expected", "based_on"}, _protocol),
     ({"formulary", "interactions"}, _medicines),
     ({"answers"}, _answers),
     ({"opening", "emergency_phone", "emergency_name", "paging"}, _clinic),
     ({"words", "seen"}, _words),
 )
-"""Keys that only one kind of file has, and its check. Rules have `words`, too: first."""
+"""Keys that only one kind of file has, and its check. Some share a key with a later kind:
+protocols `change` with a clinic's rules, rules `words` with the words."""

@@ -13,6 +13,7 @@ from bot.model.protocol import ItemKind, Protocol
 from bot.model.text import Lang, Text
 from bot.plan.clock import wall_at
 from bot.plan.fridge_words import short_date
+from bot.plan.plain import plain
 from bot.plan.prompts import last_day, prompts
 
 KINDS: dict[ItemKind, Text] = {
@@ -37,6 +38,7 @@ _SURGERY = Text(
     en="surgery {surgery}, home {home}, clock of {zone}",
     es="cirugía {surgery}, en casa {home}, hora de {zone}",
 )
+_IF_NEEDED = Text(en="{name}, with no messages: {how}", es="{name}, sin mensajes: {how}")
 _VERSION = Text(en="version {version}", es="versión {version}")
 _WALKS = Text(
     en="Minutes of walks are the most planned for the week; what is told may keep them shorter.",
@@ -130,6 +132,10 @@ def _head(
     yield _TOTAL.say(
         lang, days=len(days), n=len(coming), most=days[busiest].messages, busiest=busiest
     )
+    for medicine in plan.medicines:
+        if medicine.as_needed:
+            how = plain(medicine, plan.hours, lang)
+            yield _IF_NEEDED.say(lang, name=medicine.name, how=how)
     if any(item.walk is not None for prompt in coming for item in prompt.items):
         yield _WALKS.say(lang)
 

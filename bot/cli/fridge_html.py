@@ -8,7 +8,7 @@ from itertools import groupby
 
 from bot.plan import fridge_words as words
 from bot.plan.fridge import Fridge
-from bot.plan.fridge_words import day_name, time_words
+from bot.plan.fridge_words import day_name
 
 _STYLE = """
 @page { margin: 10mm }
@@ -68,8 +68,8 @@ def _ticks(page: Fridge) -> Iterator[str]:
     for day, on in page.days:
         yield f"<th>{day_name(on, page.lang)}<br><b>{on.day}</b><br>{day}</th>"
     yield "</tr>"
-    for at, rows in groupby(page.rows, key=lambda row: row.at):
-        hour = time_words(at, page.lang)
+    for when, rows in groupby(page.rows, key=lambda row: row.when):
+        hour = when
         for row in rows:
             yield f'<tr><td class="big"><b>{escape(hour)}</b></td>'
             yield f"<td><b>{escape(row.head)}</b><small>{escape(row.rest)}</small></td>"

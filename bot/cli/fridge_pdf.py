@@ -20,14 +20,14 @@ from reportlab.pdfgen.canvas import Canvas
 
 from bot.plan import fridge_words as words
 from bot.plan.fridge import Fridge, Milestone, Phone, Row, Week
-from bot.plan.fridge_words import day_name, month_words, time_words
+from bot.plan.fridge_words import day_name, month_words
 
 Paper = Literal["letter", "a4"]
 SIZES: Final = {"letter": LETTER, "a4": A4}
 MARGIN = 28.0
 """Points; 10 mm, more than any household printer needs."""
 NORMAL, BOLD = "Helvetica", "Helvetica-Bold"
-LOWEST_ROW, TWO_LINES, HIGHEST_ROW = 8.0, 17.0, 27.0
+LOWEST_ROW, TWO_LINES, HIGHEST_ROW = 8.0, 16.0, 27.0
 TIME_WIDTH, LABEL_WIDTH = 44.0, 168.0
 SMALL, SMALLEST = 8.5, 7.5
 FLAG_COLUMNS, WEEKS_A_LINE = 3, 8
@@ -177,18 +177,21 @@ class _Sheet:
             most = int(room / LOWEST_ROW)
             raise TooMuch(f"{len(page.rows)} rows of doses and packs; one page holds {most}")
         top = self.y
-        heights = (unit * weight for weight in weights)
-        for at, rows in groupby(page.rows, key=lambda row: row.at):
-            self._group(page, time_words(at, page.lang), [(row, next(heights)) for row in rows])
+        heights = [unit * weight for weight in weights]
+        left = iter(heights)
+        for when, rows in groupby(page.rows, key=lambda row: row.when):
+            self._group(page, when, [(row, next(left)) for row in rows])
         self.line(self.left, self.y, self.right, self.y, 1)
+        boxed = [height for row, height in zip(page.rows, heights, strict=True) if row.days]
+        low = top - sum(boxed)  # rows without boxes come last
         for column in range(len(page.days) + 1):
-            self.line(self._column(page, column), self.y, self._column(page, column), top, 0.3)
+            self.line(self._column(page, column), low, self._column(page, column), top, 0.3)
         self.text(self.left, self.y - 11, words.DOSES.say(page.lang), 9.5, font=BOLD)
         self.y -= 20
 
     def _weight(self, row: Row) -> float:
         """How much of the height a row takes: two lines of small words need more."""
-        return 1.4 if len(_lines(row.rest)) > 1 else 1.0
+        return 1.4 if row.days and len(_lines(row.rest)) > 1 else 1.0
 
     def _column(self, page: Fridge, number: int) -> float:
         first = self.left + TIME_WIDTH + LABEL_WIDTH
@@ -236,7 +239,7 @@ class _Sheet:
             self.y -= height
 
     def _label(self, row: Row, left: float, height: float) -> None:
-        width = LABEL_WIDTH - 5
+        width = LABEL_WIDTH - 5 if row.days else self.right - left
         middle = self.y - height / 2
         if height <= TWO_LINES or not row.rest:
             size = min(11, height * 0.72)
@@ -247,12 +250,17 @@ class _Sheet:
             if row.rest and taken < width - 20:
                 self.text(left + taken, y, row.rest, size * 0.85, width=width - taken, lowest=4.5)
             return
-        lines = _lines(row.rest)
-        first = middle + (5.5 if len(lines) > 1 else 1.5)
-        self.text(left, first, row.head, 11, font=BOLD, width=width)
-        self.text(left, first - 9.5, lines[0], SMALL, width=width, lowest=SMALLEST)
-        if len(lines) > 1:
-            self.text(left, first - 18.5, " ".join(lines[1:]), SMALL, width=width, lowest=4.5)
+        lines = _lines(row.rest) if row.days else [row.rest]
+        two = len(lines) > 1
+        scale = min(1.0, height / (30 if two else 21))
+        size, small = 11 * scale, SMALL * scale
+        first = middle + (5.5 if two else 1.5) * scale
+        self.text(left, first, row.head, size, font=BOLD, width=width)
+        second = first - 9.5 * scale
+        self.text(left, second, lines[0], small, width=width, lowest=SMALLEST * scale)
+        if two:
+            rest = " ".join(lines[1:])
+            self.text(left, second - 9 * scale, rest, small, width=width, lowest=4.5)
 
     # ---- Dates and weeks ------------------------------------------------------------------
 

@@ -12,8 +12,10 @@ from bot.model.formulary import Formulary
 from bot.model.plan import Plan
 from bot.model.protocol import Protocol
 from bot.model.settings import Clinic
+from bot.protocol.library import protocols
 from bot.protocol.own_words import OwnWords
 from bot.protocol.schema import offer, schema_of, written
+from bot.protocol.variant import Variant
 from bot.talk.answers import Answers
 from bot.talk.words import Words, default_words
 from bot.triage import default_rules
@@ -22,6 +24,7 @@ from bot.triage.overlay import Overlay
 
 KINDS: dict[str, tuple[type[BaseModel], str]] = {
     "protocol": (Protocol, "A protocol: what every patient after this operation is sent"),
+    "protocol-variant": (Variant, "A protocol that states only what differs from another"),
     "red-flags": (RuleFile, "Red-flag rules"),
     "own-red-flags": (Overlay, "A clinic's own rules, over ours"),
     "words": (Words, "Everything that the bot itself says"),
@@ -35,11 +38,13 @@ KINDS: dict[str, tuple[type[BaseModel], str]] = {
 
 
 def schemas() -> Iterator[tuple[str, dict[str, Any]]]:
-    """The name of each schema's file, and the schema. A clinic's own files get the names
-    that ours have."""
+    """The name of each schema's file, and the schema. Files that lie over others get the
+    names that those have."""
     rules, words = default_rules().file, default_words()
     ids, silence = [rule.id for rule in rules.rules], [rule.id for rule in rules.silence]
-    offered = {
+    activities = sorted({one.id for each in protocols().values() for one in each.activities})
+    offered: dict[str, dict[str, list[str]]] = {
+        "protocol-variant": {"change": activities},
         "own-red-flags": {"change": ids, "silence": silence, "without": [*ids, *silence]},
         "own-words": {"words": list(words.words), "seen": list(words.seen)},
     }

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-import textwrap
+import re
 import unicodedata
 from collections.abc import Iterator, Sequence
 
@@ -48,13 +48,13 @@ def _marks(row: Sequence[tuple[int, int, int]]) -> str:
 
 def _lines(text: str, width: int) -> Iterator[Span]:
     """Where each shown line begins and ends in ``text``; broken at spaces where it can be."""
-    start = 0
-    for whole in text.splitlines(keepends=True):
-        at = start
-        for part in textwrap.wrap(
-            whole.rstrip("\r\n"), width, replace_whitespace=False, break_on_hyphens=False
-        ):
-            begin = text.index(part, at)
-            at = begin + len(part)
-            yield begin, at
-        start += len(whole)
+    for line in re.finditer(r"[^\n]+", text):
+        begin = end = None
+        for word in re.finditer(rf"\S{{1,{width}}}", line[0]):
+            first, last = line.start() + word.start(), line.start() + word.end()
+            if begin is not None and end is not None and last - begin > width:
+                yield begin, end
+                begin = None
+            begin, end = (first if begin is None else begin), last
+        if begin is not None and end is not None:
+            yield begin, end

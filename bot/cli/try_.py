@@ -107,7 +107,9 @@ def report(text: str, trial: Trial, moment: Moment, plan: Plan, width: int) -> I
         yield "  nothing to note" + (" (thanks or a greeting)" if reading.greeting else "")
     if reading.questions:
         yield f"  a question about: {', '.join(reading.questions)}"
-    yield from _wrapped([f"because {'; '.join(dict.fromkeys(reading.reasons))}"] if reading.reasons else [], width)
+    if reading.reasons:
+        why = "; ".join(dict.fromkeys(reading.reasons))
+        yield from _wrapped([f"because {why}"], width)
     yield ""
     yield "Rules:"
     yield from _wrapped(_rules(trial), width)

@@ -85,11 +85,16 @@ class Activity(Strict):
 
 
 class Expected(Strict):
-    """What is normal on these days about a topic, to answer a question with."""
+    """What is normal on these days about a topic, to answer a question with.
+
+    ``from_day`` and ``to_day`` (both included) are days or names in ``spans``: where a
+    stage is moved for one patient, its words move too (``bot.plan.expected``).
+    """
 
     about: str
-    from_day: int
-    to_day: int
+    species: tuple[Species, ...] = ("dog", "cat")
+    from_day: int | SpanName
+    to_day: int | SpanName
     text: Text
     source: str
 
@@ -141,4 +146,8 @@ class Protocol(Strict):
             for day in (activity.from_day, activity.to_day):
                 if isinstance(day, str) and day not in self.spans:
                     raise ValueError(f"activity {activity.id}: spans does not name {day!r}")
+        for entry in self.expected:
+            for day in (entry.from_day, entry.to_day):
+                if isinstance(day, str) and day not in self.spans:
+                    raise ValueError(f"expected, {entry.about}: spans does not name {day!r}")
         return self

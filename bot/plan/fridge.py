@@ -20,6 +20,7 @@ from . import fridge_words as words
 from .clock import wall_at
 from .course import title
 from .fridge_words import date_words, short_date
+from .plain import plain
 from .prompts import last_day, prompts
 
 TICKED_DAYS = 14
@@ -37,10 +38,10 @@ class Phone:
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """Something done at an hour (None: over the day), with a box on each of ``days``
-    (since surgery)."""
+    """Something done, with a box on each of ``days`` (since surgery); without days it is
+    done when it is needed. ``when`` is the hour, or words for what has none."""
 
-    at: time | None
+    when: str
     head: str
     rest: str
     days: frozenset[int]
@@ -90,7 +91,9 @@ def fridge(plan: Plan, protocol: Protocol, lang: Lang, clinic: Clinic | None = N
     coming = prompts(plan, protocol)
     home = (plan.home.date() - plan.surgery).days
     shown = range(home, home + TICKED_DAYS)
-    rows = [*_doses(plan, coming, shown, lang), *_sessions(plan, coming, shown, lang)]
+    timed = [*_doses(plan, coming, shown, lang), *_sessions(plan, coming, shown, lang)]
+    timed.sort(key=lambda row: row.when if row.when[0].isdigit() else "by day")
+    rows = [*timed, *_as_needed(plan, lang)]
     weeks = tuple(_weeks(plan, protocol, lang))
     about = (
         plan.procedure,
@@ -103,7 +106,7 @@ def fridge(plan: Plan, protocol: Protocol, lang: Lang, clinic: Clinic | None = N
         about=" · ".join(about),
         phones=_phones(clinic, lang),
         days=tuple((day, plan.surgery + timedelta(days=day)) for day in shown),
-        rows=tuple(sorted(rows, key=lambda row: (row.at is None, row.at or time()))),
+        rows=tuple(rows),
         milestones=tuple(_milestones(plan, protocol, lang)),
         weeks_head=(words.WALK_WEEKS if weeks[0].minutes else words.REST_WEEKS).say(lang),
         weeks=weeks,
@@ -135,15 +138,26 @@ def _doses(plan: Plan, coming: Iterable[Prompt], shown: range, lang: Lang) -> It
     for medicine in plan.medicines:
         for (name, at), due in sorted(days.items()):
             if name == medicine.name and due & set(shown):
-                rest = _amount(medicine, last[name], plan.surgery, shown, lang)
-                yield Row(at, name, rest, frozenset(due))
+                rest = _amount(plan, medicine, last[name], shown, lang)
+                yield Row(f"{at:%H:%M}", name, rest, frozenset(due))
 
 
-def _amount(medicine: Medicine, last: date, surgery: date, shown: range, lang: Lang) -> str:
+def _as_needed(plan: Plan, lang: Lang) -> Iterator[Row]:
+    """Medicines that nobody is prompted for."""
+    for medicine in plan.medicines:
+        if medicine.as_needed:
+            rest = plain(medicine, plan.hours, lang)
+            yield Row(words.IF_NEEDED.say(lang), medicine.name, rest, frozenset())
+
+
+def _amount(plan: Plan, medicine: Medicine, last: date, shown: range, lang: Lang) -> str:
+    """How much in few words; in more where it is not swallowed."""
+    if medicine.route != "mouth":
+        return plain(medicine, plan.hours, lang)
     parts = [medicine.amount.say(lang)]
     if medicine.with_food:
         parts.append(words.WITH_FOOD.say(lang))
-    if (last - surgery).days > shown[-1]:
+    if (last - plan.surgery).days > shown[-1]:
         parts.append(words.UNTIL.say(lang, date=short_date(last, lang)))
     return ", ".join(parts)
 
@@ -168,8 +182,13 @@ def _sessions(plan: Plan, coming: Iterable[Prompt], shown: range, lang: Lang) ->
     for key, item in first.items():
         head, rest = _named(item, lang)
         # Walks are asked about once, at night, but done over the day.
-        at = None if item.asks == "walk" else times[key].most_common(1)[0][0]
-        yield Row(at, head, rest, frozenset(days[key]))
+        hour = f"{times[key].most_common(1)[0][0]:%H:%M}"
+        yield Row(
+            words.BY_DAY.say(lang) if item.asks == "walk" else hour,
+            head,
+            rest,
+            frozenset(days[key]),
+        )
 
 
 def _named(item: Item, lang: Lang) -> tuple[str, str]:

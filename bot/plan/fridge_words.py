@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import date, time
+from datetime import date
 from typing import Final
 
 from bot.model.text import Lang, Text
@@ -40,6 +40,7 @@ RED_FLAGS = (
 """The red flags that are emergencies (``flows/red-flags.yaml``), in an owner's words."""
 TWO_WEEKS = Text(en="Tick when done", es="Marque lo hecho")
 DAY = Text(en="day", es="día")
+IF_NEEDED = Text(en="if needed", es="si hace falta")
 BY_DAY = Text(en="by day", es="de día")
 WITH_FOOD = Text(en="with food", es="con comida")
 UNTIL = Text(en="until {date}", es="hasta el {date}")
@@ -106,8 +107,3 @@ def span_words(first: date, last: date, lang: Lang) -> str:
     if first.month == last.month:
         return f"{first.day}–{end}"
     return f"{first.day} {_MONTHS[lang][first.month - 1]}–{end}"
-
-
-def time_words(at: time | None, lang: Lang) -> str:
-    """20:00; "by day" for what has no hour."""
-    return BY_DAY.say(lang) if at is None else f"{at:%H:%M}"

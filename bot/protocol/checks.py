@@ -11,13 +11,14 @@ from typing import Literal
 
 from bot.model.chat import TEXT_LIMIT
 from bot.model.plan import Hours
-from bot.model.protocol import Activity, Choice, Moment, Protocol
+from bot.model.protocol import Activity, Choice, Moment, Protocol, Species
 from bot.model.text import LANGS, Text
 
+from .overlay import Merged
 from .problem import Problem
 from .text_checks import check_text
 from .yaml_tree import Mapping as Keys
-from .yaml_tree import Node, Place, find
+from .yaml_tree import Node, Place, at_hand, find
 
 LABEL_LIMIT = 24
 """Characters of a button, for one thumb."""
@@ -48,6 +49,7 @@ class _Check:
     ) -> None:
         """One problem at the value that ``path`` leads to."""
         place = find(self.tree, path)
+        what = at_hand(what, place)
         problem = Problem(self.file, place.line, place.column, what, mend, level)
         if problem not in self.found:
             self.found.append(problem)
@@ -78,6 +80,8 @@ def check_protocol(
     """
     root = tree if tree is not None else Keys(Place(1, 1))
     check = _Check(protocol, hours or Hours(), file, root)
+    if isinstance(root, Merged):
+        check.found += root.warnings
     _spans(check)
     _texts(check)
     for number, activity in enumerate(protocol.activities):
@@ -90,6 +94,7 @@ def check_protocol(
 def _spans(check: _Check) -> None:
     spans = check.protocol.spans
     used = {day for one in check.protocol.activities for day in (one.from_day, one.to_day)}
+    used |= {day for one in check.protocol.expected for day in (one.from_day, one.to_day)}
     for name, day in spans.items():
         stage, _, end = name.rpartition("_")
         other = spans.get(f"{stage}_last")
@@ -100,7 +105,7 @@ def _spans(check: _Check) -> None:
             what = f"`{name}` is day {day}, after the last day of the course"
             check.say(("spans", name), what, f"Let `last` be {day} or later")
         if name != "last" and name not in used:
-            what = f"no activity uses `{name}`"
+            what = f"nothing uses `{name}`"
             check.say(("spans", name), what, "Take it away, or name it in from_day or to_day")
     if "ice_last" in spans and "warm_first" in spans:
         gap = spans["warm_first"] - spans["ice_last"] - 1
@@ -117,6 +122,8 @@ def _texts(check: _Check) -> None:
     """Placeholders: known ones in an activity's text, none anywhere else; and the words."""
 
     def words(path: Path, text: Text, *, owner: bool = True) -> None:
+        if find(check.tree, path).of:
+            return  # the base's own words are checked with the base
         check.found += check_text(text, check.file, check.tree, path, owner=owner)
 
     _placeholders(check, ("title",), check.protocol.title, ())
@@ -179,7 +186,7 @@ def _activity(check: _Check, path: Path, activity: Activity) -> None:
     elif last > check.protocol.spans["last"]:
         what = f"{activity.id} is cut at the last day of the course"
         check.say((*path, "to_day"), what, "Write `to_day: last`")
-    for species in activity.species:
+    for species in activity.species if "species" in activity.model_fields_set else ():
         if species not in check.protocol.species:
             what = f"{activity.id} is for a {species}, the protocol is not"
             check.say((*path, "species"), what, "Take it away here, or add it at the top")
@@ -246,14 +253,27 @@ def _bundle(check: _Check, day: int, moment: Moment, bundle: list[Activity]) -> 
 
 
 def _expected(check: _Check) -> None:
+    last = check.protocol.spans["last"]
+    for number, entry in enumerate(check.protocol.expected):
+        first, end = check.day(entry.from_day), check.day(entry.to_day)
+        path: Path = ("expected", number, "to_day")
+        if end < first:
+            what = f"{entry.about}: day {end} comes before day {first}"
+            check.say(path, what, "Swap the two days")
+        elif end > last and not find(check.tree, path).of:  # the base's days may reach farther
+            what = f"{entry.about}: the course ends on day {last}"
+            check.say(path, what, "Write `to_day: last`")
+    for species in check.protocol.species:
+        _answers(check, species)
+
+
+def _answers(check: _Check, species: Species) -> None:
+    """One answer for each day and topic, up to the last day."""
     by_topic: dict[str, list[tuple[int, int, int]]] = defaultdict(list)
     for number, entry in enumerate(check.protocol.expected):
-        path: Path = ("expected", number)
-        if entry.to_day < entry.from_day:
-            what = f"{entry.about}: day {entry.to_day} comes before day {entry.from_day}"
-            check.say((*path, "to_day"), what, "Swap the two days")
-            continue
-        by_topic[entry.about].append((entry.from_day, entry.to_day, number))
+        first, end = check.day(entry.from_day), check.day(entry.to_day)
+        if species in entry.species and first <= end:
+            by_topic[entry.about].append((first, end, number))
     for about, entries in by_topic.items():
         for (_, end, _), (start, _, number) in pairwise(sorted(entries)):
             path = ("expected", number, "from_day")
@@ -263,8 +283,8 @@ def _expected(check: _Check) -> None:
             elif start > end + 1:
                 what = f"{about}: no answer for day {end + 1}"
                 check.say(path, what, f"Begin on day {end + 1}")
-        last = max(entries, key=lambda entry: entry[1])
-        if last[1] < check.protocol.spans["last"]:
-            what = f"{about}: no answer after day {last[1]}"
-            mend = f"Let it run to day {check.protocol.spans['last']}, or add one"
-            check.say(("expected", last[2], "to_day"), what, mend)
+        latest = max(entries, key=lambda entry: entry[1])
+        if latest[1] < check.protocol.spans["last"]:
+            what = f"{about}: no answer after day {latest[1]}"
+            mend = "Write `to_day: last`, or add one"
+            check.say(("expected", latest[2], "to_day"), what, mend)

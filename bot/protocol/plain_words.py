@@ -13,7 +13,7 @@ from bot.model.vocabulary import TOPICS
 
 from .fields import keys_at
 from .problem import Problem
-from .yaml_tree import Listing, Mapping, Node, Place, Scalar, nodes, short
+from .yaml_tree import Listing, Mapping, Node, Place, Scalar, at_hand, nodes, short
 
 MOST: Final = 50
 """Problems told of one file; after so many it is surely the wrong file."""
@@ -58,7 +58,7 @@ def _join(name: str, found: list[tuple[str, str, Place]]) -> Problem:
         ]
         what = " or ".join([head, *others]) + (f", not '{got}" if got else "")
         mend = next((mend for _, mend, _ in found if mend), "")
-    return Problem(name, place.line, place.column, what, mend)
+    return Problem(name, place.line, place.column, at_hand(what, place), mend)
 
 
 def _only_echo(path: Path, found: Iterable[Path]) -> bool:

@@ -35,8 +35,9 @@ _EVERYWHERE: Final = {
     "advice": (None, "what the owner does meanwhile: no diagnosis, no dose"),
     "gives": (None, "the urgency that must come of what was said"),
     "min_gap_hours": (None, "two doses never come closer than this"),
-    "without": (None, "rules of ours that the clinic leaves out, each with its reason"),
-    "change": (None, "rules of ours, by their names, with only what differs"),
+    "based_on": (None, "the protocol that this one stands on"),
+    "without": (None, "what is left out of the file beneath, by its names"),
+    "change": (None, "what differs from the file beneath, by its names"),
 }
 """Key → the words that it may hold (None: the model says), and what an editor shows."""
 

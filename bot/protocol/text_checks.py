@@ -13,7 +13,7 @@ from bot.model.text import LANGS, Text
 
 from .problem import Problem
 from .reading_level import too_hard
-from .yaml_tree import Node, find
+from .yaml_tree import Node, at_hand, find
 
 Path = tuple[str | int, ...]
 
@@ -38,7 +38,7 @@ def check_text(text: Text, file: str, tree: Node, path: Path, *, owner: bool) ->
 
     def warn(lang: str, what: str, mend: str) -> Problem:
         place = find(tree, (*path, lang))
-        return Problem(file, place.line, place.column, what, mend, "warning")
+        return Problem(file, place.line, place.column, at_hand(what, place), mend, "warning")
 
     for lang in LANGS:
         words = text.say(lang)

@@ -16,11 +16,13 @@ from .yaml_tree import MAX_BYTES, Mapping, Node, read_tree
 __all__ = [
     "FlowError",
     "Problem",
+    "build",
     "decode",
     "load_file",
     "load_model",
     "load_model_bytes",
     "load_tree",
+    "read_root",
     "read_text",
 ]
 
@@ -46,13 +48,24 @@ def load_tree(
     ``prepare`` is given the tree and the file's name before the model is; it may spell out
     in the tree what the file says in short, and returns what is wrong with it.
     """
+    root, problems = read_root(text, name)
+    if prepare is not None:
+        problems = [*problems, *prepare(root, name)]
+    return build(root, problems, name, model), root
+
+
+def read_root(text: str, name: str) -> tuple[Mapping, list[Problem]]:
+    """The tree of a file that holds keys, and what did not stop the reading; FlowError."""
     root, problems = read_tree(text.removeprefix("\ufeff"), name)
     if not isinstance(root, Mapping):
         mend = "Write it as lines of `key: value`"
         what = "the file must hold keys with values, not a list or a single value"
         raise FlowError([*problems, Problem(name, root.place.line, root.place.column, what, mend)])
-    if prepare is not None:
-        problems = [*problems, *prepare(root, name)]
+    return root, problems
+
+
+def build(root: Mapping, problems: list[Problem], name: str, model: type[T]) -> T:
+    """``root`` as ``model``; FlowError with ``problems``, found before, and all others."""
     guard_times(root, model)
     try:
         made = model.model_validate(root.value)
@@ -60,7 +73,7 @@ def load_tree(
         raise FlowError([*problems, *explain(error, root, name, model)]) from None
     if problems:
         raise FlowError(problems)
-    return made, root
+    return made
 
 
 def load_model_bytes(data: bytes, name: str, model: type[T]) -> T:

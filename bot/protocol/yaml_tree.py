@@ -30,10 +30,15 @@ _WORDS: Final = {"true": True, "false": False, "null": None, "~": None, "": None
 
 @dataclass(frozen=True, slots=True)
 class Place:
-    """A line and a column, counted from 1."""
+    """A line and a column, counted from 1.
+
+    What a file takes from the one that it is based on stands where it names that one;
+    ``of`` then says where it is written: ``line 12 of general.yaml``.
+    """
 
     line: int
     column: int
+    of: str = ""
 
 
 @dataclass(slots=True)
@@ -239,6 +244,11 @@ def find(root: Node, path: Iterable[str | int]) -> Place:
         else:
             break
     return node.place
+
+
+def at_hand(what: str, place: Place) -> str:
+    """``what``, and where it is written when that is another file."""
+    return f"{what} ({place.of})" if place.of else what
 
 
 def _refuse_unreadable(text: str, name: str) -> None:

@@ -120,10 +120,30 @@ def figures(
                     out["hours"] = hours
                 break
     if about in ("dose", "seizure", "vomiting", "swallowed", "mishap", "walk"):
-        token = _last(tokens, clauses, places, "<clock>")
+        ago = _ago(tokens, clauses, places)
+        if ago is not None and context.at is not None:
+            out["at"] = clock_text((context.at - ago) % _DAY)
+        elif ago is not None:
+            out["hours"] = round(ago / 60, 2)
+        token = _last(tokens, clauses, places, "<clock>") if ago is None else None
         if token is not None and token.value is not None:
             out["at"] = clock_text(token.value)
     return out
+
+
+def _ago(tokens: list[Token], clauses: list[Clause], places: list[int]) -> float | None:
+    """Minutes before now, from "ten minutes ago", "hace dos horas"."""
+    for place in places:
+        clause = clauses[place]
+        for at in range(clause.start, clause.end):
+            token = tokens[at]
+            if token.value is None or token.keys.isdisjoint(("<minutes>", "<hours>")):
+                continue
+            before = {t.word for t in tokens[max(clause.start, at - 2) : at]}
+            after = tokens[at + 1].word if at + 1 < clause.end else ""
+            if after in ("ago", "back") or before & {"hace", "hacia"}:
+                return token.value * (60 if "<hours>" in token.keys else 1)
+    return None
 
 
 def _count(

@@ -69,17 +69,20 @@ def answer(
         return out
     pick: tuple[tuple[str, str], ...] = ()
     chosen = clauses[0]
-    for number, clause in enumerate(clauses[:4]):
+    first = 0
+    while first < len(clauses) - 1 and _polite(tokens, clauses[first]):
+        first += 1
+    for number, clause in enumerate(clauses[first : first + 4]):
         if clause.moods & {"question", "hypo", "wish"} or clause.other:
             continue
-        own = {m.rule.about for m in matches if m.clause == number and m.rule.about not in ("idiom", "request")}
+        own = {m.rule.about for m in matches if m.clause == number + first and m.rule.about not in ("idiom", "request")}
         verdict = _verdict(tokens, clause, asked, bool(own), number)
         if verdict == "yes":
             pick = _YES[asked]
         elif verdict == "no":
             if asked in _NO:
                 pick = (_NO[asked],)
-            elif asked in _BESIDE_NO and (len(clauses) > 1 or clause.end - clause.start > 1):
+            elif asked in _BESIDE_NO and _more(tokens, clauses, clause):
                 pick = (_BESIDE_NO[asked],)
         if pick:
             chosen = clause
@@ -93,7 +96,7 @@ def answer(
                 break
     if asked in ("appetite", "bathroom", "incision", "mobility", "general"):
         bad = {(i.observation.about, i.observation.value) for i in found} - _HARMLESS
-        plainly = chosen is clauses[0] and chosen.end - chosen.start <= 3
+        plainly = chosen is clauses[first] and chosen.end - chosen.start <= 3
         if asked == "general" and (bad or (told and not plainly) or "energy" in told):
             pick = ()
         if asked == "incision" and told & {"incision"}:
@@ -124,6 +127,22 @@ def answer(
         out.found.append(Found(observation, first))
         out.reasons.append(f"an answer to what was asked ({asked}) → {about}: {value}")
     return out
+
+
+def _more(tokens: list[Token], clauses: list[Clause], clause: Clause) -> bool:
+    """Whether anything but politeness is said beside a bare no."""
+    if clause.end - clause.start > 1:
+        return True
+    return any(other is not clause and not _polite(tokens, other) for other in clauses)
+
+
+def _polite(tokens: list[Token], clause: Clause) -> bool:
+    """A greeting, an excuse, thanks, a name in front of the answer."""
+    return all(
+        not t.keys.isdisjoint(("<hello>", "<thanks>", "<joiner>", "<person>", "<excuse>"))
+        or t.inside or "<function>" in t.keys and t.word not in ("no", "not", "all")
+        for t in tokens[clause.start : clause.end]
+    )
 
 
 _HARMLESS = {

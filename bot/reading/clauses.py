@@ -24,6 +24,7 @@ _HOLDS = frozenset(
 )
 
 
+_POLITE = frozenset(("<thanks>", "<hello>"))
 _RELATIVE = frozenset("had rang saw noticed mentioned called told phoned spoke showed sent".split())
 
 
@@ -79,6 +80,10 @@ def split(tokens: list[Token]) -> list[Clause]:
             joiner = "or"
         elif word in _OPEN and size > 1:
             rank, joiner = max(rank, 1), word
+        elif size and not token.keys.isdisjoint(_POLITE) or (
+            index and not tokens[index - 1].keys.isdisjoint(_POLITE) and word not in ("you", "u", "so")
+        ):
+            rank = max(rank, 1)
         elif word in _SUBJECT and size >= 2 and previous not in _HOLDS and not token.cut:
             nxt = tokens[index + 1].word if index + 1 < len(tokens) else ""
             if word in ("we", "i") and size <= 4 and nxt in _RELATIVE:

@@ -93,7 +93,9 @@ def look_up(word: str) -> tuple[frozenset[str], str, bool]:
         repaired = SPELLER.repair(word)
         if repaired:
             entry, stem = repaired
-            risky = word[0] != entry[0] or (not stem and _substituted(word, entry))
+            risky = word[0] != entry[0] or (
+                not stem and len(word) < 6 and _substituted(word, entry)
+            )
             if stem:
                 return LEXIS.stems[entry] | {word}, word, risky
             return (_known(entry) or frozenset((entry,))) | {word}, entry, risky

@@ -5,7 +5,7 @@ from __future__ import annotations
 from .lexicon.numbers import HALVES, HUNDREDS, NUMBERS, ONCE, TENS, UNITS, VAGUE
 from .token import Token
 
-_AT = frozenset("at around about by since @ las la until til till approximately circa".split())
+_AT = frozenset("at a around about by since @ las la until til till approximately circa".split())
 _NEAR_WORDS = frozenset("about around like roughly approx approximately some como unos unas".split())
 _SMALL = frozenset(("a", "an", "un", "una"))
 _PARTS_OF_DAY = {
@@ -62,6 +62,11 @@ def _number(tokens: list[Token], index: int) -> tuple[float, int] | None:
         if after and after[0] < 100 and float(after[0]).is_integer() and value >= 30:
             digits = str(int(after[0]))
             return float(f"{int(value)}.{digits}"), used + 1 + after[1]
+    if following in ("quarters", "cuartos") and value <= 3:
+        used += 1
+        while _word(tokens, index + used) in ("of", "de", "an", "a") and used < 4:
+            used += 1
+        return value * 0.25, used
     if following in ("y", "and"):
         half = _word(tokens, index + used + 1)
         if half in ("medio", "media"):
@@ -102,6 +107,14 @@ def _clock(tokens: list[Token], index: int) -> tuple[float, int, str] | None:
         return 720.0, 1, "24"
     if word in ("midnight", "medianoche"):
         return 0.0, 1, "24"
+    if word == "un" and _word(tokens, index + 1) == "cuarto" and _word(tokens, index + 2) in ("para", "pa"):
+        start = index + 3 + (_word(tokens, index + 3) in ("las", "la"))
+        hour = _number(tokens, start) if start < len(tokens) else None
+        return (hour[0] * 60 - 15, start - index + hour[1], "") if hour else None
+    if word.isdigit() and len(word) in (3, 4) and _word(tokens, index - 1) in ("at", "las"):
+        head, tail = word[:-2], word[-2:]
+        if int(head) < 24 and int(tail) < 60:
+            return float(int(head) * 60 + int(tail)), 1, ""
     if ":" in word:
         head, _, tail = word.partition(":")
         if head.isdigit() and tail[:2].isdigit() and int(head) < 24 and int(tail[:2]) < 60:
@@ -212,11 +225,13 @@ def _heat(tokens: list[Token], index: int, value: float, used: int) -> tuple[flo
             unit = tokens[ahead].word
     following = UNITS.get(_word(tokens, end), ("", 1.0))[0]
     if not unit:
-        if following or not (37 <= value <= 43 or 99 <= value <= 109):
+        if following or not (34 <= value <= 44 or 93 <= value <= 111):
             return None
         near = {t.word for t in tokens[max(0, index - 8) : end + 6]}
         told = bool(near & _TEMP_WORDS)
         telling = tokens[index].decimal or value != int(value)
+        if told and not (34 <= value <= 44 or 93 <= value <= 111):
+            return None
         if not (told or (telling and (37 <= value <= 42.9 or 99 <= value <= 108))):
             return None
     celsius = _celsius(value, unit if unit != "d" else "")
@@ -262,6 +277,8 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
             if unit in ("", "size"):
                 value = nearest_past(clock[0], clock[2], now)
                 return _make(tokens, index, clock[1], "clock", value), clock[1]
+    if word in ("hora", "hour") and _word(tokens, index + 1) == "y" and _word(tokens, index + 2) == "media":
+        return _make(tokens, index, 3, "minutes", 90.0), 3
     since = {_word(tokens, index - 1), _word(tokens, index - 2), _word(tokens, index - 3)}
     if _word(tokens, index - 1) in _NEAR_WORDS | _AT and since & {"since", "desde"}:
         clock = _clock(tokens, index)
@@ -302,10 +319,13 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
         elif following == ("and", "a") and _word(tokens, index + used + 2) in HALVES:
             value, used = value + HALVES[_word(tokens, index + used + 2)], used + 3
         value *= factor
-        if kind == "hours" and value < 1 or kind == "hours" and last.startswith("ho") and value <= 1:
+        if kind == "hours" and factor == 1.0 and value <= 4:
             kind, value = "minutes", value * 60
+            more = _fold(tokens, index + used, now) if index + used < len(tokens) else None
+            if more and "<minutes>" in more[0].keys:  # "1 hour 30 minutes"
+                value, used = value + (more[0].value or 0.0), used + more[1]
         if kind == "seconds":
-            kind, value = "seconds", value
+            kind, value = "minutes", value / 60
         return _make(tokens, index, used, kind, value), used
     if word in HALVES or word in VAGUE:
         return None
@@ -330,6 +350,8 @@ def _at(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] |
     end = start + clock[1]
     following = _word(tokens, end)
     if following in UNITS and following not in ("a", "in") and clock[2] == "":
+        return None
+    if word == "a" and _word(tokens, start) != "un":
         return None
     loose = word in ("about", "around", "la", "approximately", "circa", "by")
     if loose and not (clock[2] or clock[1] > 1) and not (word == "la" and _word(tokens, start) in ("una", "1")):

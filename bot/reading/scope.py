@@ -12,6 +12,7 @@ REACH = 9
 _CARE = frozenset("dose ice warm_compress massage walk cone request swallowed mishap".split())
 """Topics in which people act: a person as subject does not take the finding away."""
 
+_NOT = frozenset("not wasnt werent isnt arent never no".split())
 _SEEN = frozenset("seen see saw seen notice noticed found find feel spot spotted veo vi noto note".split())
 
 
@@ -145,6 +146,14 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
                 break
         after = match.last + 1
         if after < clause.end and after == clause.end - 1 and tokens[after].word in ("no", "not", "nope", "negative", "negativo"):
+            flips = True
+    if not flips and not held:
+        tail = [t.word for t in tokens[match.last + 1 : min(match.last + 5, clause.end)]]
+        if (
+            tail[:1] == ["free"]
+            or "out" in tail[1:3] and "ruled" in tail[:2] and not set(tail) & _NOT
+            or any(w in _NOT for w in tail[:2]) and any(w in _SEEN for w in tail[1:4])
+        ):
             flips = True
     for place in range(match.last + 1, min(match.last + 7, clause.end - 1)):
         if "<neg>" in tokens[place].keys and any(

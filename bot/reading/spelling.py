@@ -55,10 +55,12 @@ class Speller:
         for form in {word, *_deletes(word)}:
             for entry in self.words.get(form, ()):
                 apart = distance(word, entry, 1)
-                if apart > 1 or (word[0] != entry[0] and sorted(word) != sorted(entry)):
-                    continue
                 swap = sorted(word) == sorted(entry)
-                rank = (apart, 0 if swap else 1 if len(word) != len(entry) else 2, entry)
+                if apart > 1 or (word[0] != entry[0] and not swap and len(word) < 7):
+                    continue
+                # A letter left out is likelier than two swapped, one too many, another one.
+                kind = 0 if len(word) < len(entry) else 1 if swap else 2 + (len(word) == len(entry))
+                rank = (apart, kind, entry)
                 if best is None or rank < best:
                     best = rank
         if best:

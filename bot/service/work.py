@@ -129,7 +129,7 @@ def _plain_command(text: str) -> str:
     return f"{line}{newline}{more}{space}{rest}"
 
 
-ABOUT_PATIENTS = ("/patients", "/board", "/log", "/link", "/end", "/plan", "/medicine")
+ABOUT_PATIENTS = ("/patients", "/board", "/log", "/link", "/end", "/plan", "/medicine", "/people")
 """Staff commands that need the list of patients."""
 
 
@@ -152,7 +152,7 @@ def _staff_act(event: Incoming, common: dict[str, Any]) -> bool:
     if common["actor"] is None and not any(d.chat == event.chat for d in common["desks"]):
         return event.text.startswith("/join ")
     if event.kind == "button":
-        return event.data[:2] in ("c.", "b.", "t.", "p.")
+        return event.data[:2] in ("c.", "b.", "t.", "p.", "o.")
     first = event.text.split(" ")[0].split("\n")[0]
     return first in (*DESK_COMMANDS, "/join") or common["reply_topic"].startswith("case:")
 
@@ -162,7 +162,7 @@ def _charts_for_desk(tx: Tx, event: Incoming, topic: str, now: datetime) -> tupl
     answers, or the name behind a command."""
     patient: int | None = None
     parts = event.data.rpartition("~")[0].split(".")
-    if event.kind == "button" and len(parts) == 3 and parts[0] in ("t", "p"):
+    if event.kind == "button" and len(parts) == 3 and parts[0] in ("t", "p", "o"):
         patient = int(parts[1]) if parts[1].isdigit() else None
     elif event.kind == "button" and len(parts) == 3 and parts[0] == "c":
         row = tx.one("case_patient", id=parts[1])

@@ -188,6 +188,21 @@ def _(change: o.Join, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
+def _(change: o.OwnSetting, tx: Tx, now: datetime) -> None:
+    del now
+    tx.run(
+        "caregiver_setting", patient_id=change.patient, person_id=change.person,
+        hours=pack(change.hours) if change.hours is not None else None, wants=change.wants,
+    )  # fmt: skip
+
+
+@_keep.register
+def _(change: o.Forget, tx: Tx, now: datetime) -> None:
+    tx.run("caregiver_leave_all", person_id=change.person, now=stamp(now))
+    tx.run("person_forget", id=change.person)
+
+
+@_keep.register
 def _(change: o.JoinDesk, tx: Tx, now: datetime) -> None:
     if not tx.run("invitation_use", digest=change.digest, used_by=change.user, now=stamp(now)):
         raise ValueError("this code has been used in the meantime")

@@ -66,9 +66,12 @@ def _lang(text: str) -> Lang:
 
 
 def _person(row: Row) -> Person:
+    keys = row.keys()
     return Person(
         row["id"], row["user_id"], row["chat_id"], row["name"], _lang(row["lang"]),
         bool(row["reachable"]),
+        (row["wants"] or "all") if "wants" in keys else "all",
+        json.loads(row["hours"]) if "hours" in keys and row["hours"] else None,
     )  # fmt: skip
 
 

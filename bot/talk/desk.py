@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.model.chat import Incoming
 
-from . import desk_cases, desk_patients, desk_people, desk_plan
+from . import desk_cases, desk_patients, desk_people, desk_plan, recheck
 from .board import board, board_detail
 from .buttons import action_of
 from .outcome import Entry, Outcome
@@ -22,8 +22,8 @@ RIGHTS: dict[str, frozenset[str]] = {
 
 COMMANDS: dict[str, str] = {
     "/help": "patients", "/start": "patients", "/patients": "patients", "/board": "patients",
-    "/log": "patients", "/link": "patients", "/note": "case", "/enrol": "enrol",
-    "/enroll": "enrol", "/plan": "plan", "/medicine": "plan", "/end": "end", "/staff": "staff",
+    "/log": "patients", "/link": "patients", "/people": "patients", "/note": "case",
+    "/enrol": "enrol", "/enroll": "enrol", "/plan": "plan", "/medicine": "plan", "/end": "end", "/staff": "staff",
 }  # fmt: skip
 """Command → what it does, for the rights."""
 
@@ -72,7 +72,7 @@ def _message(scene: Scene, out: Outcome, event: Incoming) -> None:
 def _button(scene: Scene, out: Outcome, event: Incoming) -> None:
     action = action_of(scene.secret, (event.chat, *scene.former), event.data)
     parts = (action or "").split(".")
-    known = {"c": "case", "b": "patients", "t": "plan", "p": "plan"}
+    known = {"c": "case", "b": "patients", "t": "plan", "p": "plan", "o": "patients"}
     if action is None or parts[0] not in known:
         refuse(scene, out, event, "a button that is not ours or not theirs")
         return
@@ -82,7 +82,9 @@ def _button(scene: Scene, out: Outcome, event: Incoming) -> None:
     done = (
         (parts[0] == "c" and len(parts) == 3 and desk_cases.tap(scene, out, event, actor, parts))
         or (parts[0] == "b" and board_detail(scene, out, event, parts))
+        or (parts[0] == "o" and desk_patients.remove(scene, out, event, actor, parts))
         or (parts[0] == "t" and desk_plan.tap(scene, out, event, actor, parts))
+        or (parts[0] == "p" and recheck.tap(scene, out, event, actor, parts))
     )
     if not done:
         refuse(scene, out, event, "a button that leads nowhere")

@@ -10,7 +10,7 @@ from bot.plan.order import read_order
 from bot.protocol.problem import FlowError
 
 from .board import named
-from .buttons import digest_of
+from .buttons import button, digest_of
 from .enrol import enrol
 from .household import start_link
 from .outcome import Entry, Invite, Outcome
@@ -50,7 +50,8 @@ def command(
     else:
         chart = named(scene, out, event, argument)
         if chart is not None:
-            {"/log": _log, "/link": _link, "/end": _end}[word](scene, out, event, actor, chart)
+            act = {"/log": _log, "/link": _link, "/end": _end, "/people": _people}[word]
+            act(scene, out, event, actor, chart)
 
 
 def _patients(scene: Scene, out: Outcome, event: Incoming) -> None:
@@ -122,6 +123,42 @@ def _link(scene: Scene, out: Outcome, event: Incoming, actor: Member, chart: Cha
         link=start_link(scene.bot_name, scene.fresh_code),
     )  # fmt: skip
     out.say(event.chat, text, patient=chart.id)
+
+
+def _people(scene: Scene, out: Outcome, event: Incoming, actor: Member, chart: Chart) -> None:
+    """Who takes care of the patient at home, with a button to remove each."""
+    del actor
+    lang, words = scene.clinic.language, scene.words
+    if not chart.people:
+        out.say(event.chat, words.say("people_none", lang, name=chart.name), patient=chart.id)
+        return
+    names = ", ".join(person.name for person in chart.people)
+    rows = tuple(
+        (
+            button(
+                scene.secret, event.chat, words.say("people_remove", lang, person=person.name),
+                f"o.{chart.id}.{person.id}",
+            ),
+        )
+        for person in chart.people
+    )  # fmt: skip
+    text = words.say("people_of", lang, name=chart.name, people=names)
+    out.say(event.chat, text, buttons=rows, patient=chart.id)
+
+
+def remove(scene: Scene, out: Outcome, event: Incoming, actor: Member, parts: list[str]) -> bool:
+    """Take someone at home off a patient's messages."""
+    chart = scene.charts[0] if scene.charts else None
+    person = next((p for p in chart.people if str(p.id) == parts[2]), None) if chart else None
+    if chart is None or person is None or str(chart.id) != parts[1]:
+        return False
+    lang = scene.clinic.language
+    text = scene.words.say("people_removed", lang, person=person.name, name=chart.name)
+    out.answer(event.callback, text)
+    out.leave.append((chart.id, person.id))
+    out.add(Entry("left", actor.name, text, chart.id))
+    out.edit(event.chat, "", f"✓ {text}", (), patient=chart.id, message=event.message)
+    return True
 
 
 def _log(scene: Scene, out: Outcome, event: Incoming, actor: Member, chart: Chart) -> None:

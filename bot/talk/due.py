@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import timedelta
 from typing import Any
@@ -19,7 +20,7 @@ from .clarify import hand_over
 from .dosing import medicine_of, unsure_finding
 from .outcome import Due, Entry, Mark, MoveLine, Outcome, Retext
 from .phones import both_phones
-from .scene import Chart, Line, Scene, Sheet
+from .scene import Chart, Line, Person, Scene, Sheet
 from .sheet import marked, show
 from .words import clock
 
@@ -111,8 +112,8 @@ def _prompt(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet) -> None:
             )
         )
     if shown.lines:
-        for person in people:
-            show(scene, out, chart, shown, person)
+        for person, theirs in _each_own(scene, chart, shown, people):
+            show(scene, out, chart, theirs, person)
     if shown.open:
         clinic = scene.clinic
         remind_at = scene.now + timedelta(minutes=clinic.remind_after_minutes)
@@ -124,6 +125,31 @@ def _prompt(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet) -> None:
         )
     if findings:
         raise_findings(scene, out, chart, findings, Said("bot", "", scene.cause))
+
+
+def _each_own(
+    scene: Scene, chart: Chart, sheet: Sheet, people: Sequence[Person]
+) -> list[tuple[Person, Sheet]]:
+    """To whom which lines go, by own hours and wishes. A line that nobody would get goes
+    to everybody: a wish never loses a dose."""
+    wall = chart.local(scene.now).time()
+    mine = {
+        person.id: {
+            line.id
+            for line in sheet.lines
+            if person.awake(wall) and person.wanted(line.item.kind)
+        }
+        for person in people
+    }
+    somebody = set().union(*mine.values()) if mine else set()
+    orphans = {line.id for line in sheet.lines} - somebody
+    found: list[tuple[Person, Sheet]] = []
+    for person in people:
+        ids = mine[person.id] | orphans
+        if ids:
+            lines = tuple(line for line in sheet.lines if line.id in ids)
+            found.append((person, replace(sheet, lines=lines)))
+    return found
 
 
 def _with_walks(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet, kept: list[Line]) -> Sheet:

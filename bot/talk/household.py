@@ -5,13 +5,13 @@ from __future__ import annotations
 from datetime import timedelta
 from zoneinfo import ZoneInfo
 
-from bot.model.chat import Incoming
+from bot.model.chat import Button, Incoming
 from bot.model.text import Lang
 from bot.plan.prompts import rebuild
 from bot.plan.travel import travel
 
 from .buttons import button, digest_of
-from .outcome import Entry, Invite, Join, NewPlan, Outcome, Rows
+from .outcome import Entry, Forget, Invite, Join, NewPlan, Outcome, Rows
 from .phones import both_phones
 from .scene import Chart, Person, Scene
 from .words import date_of, when
@@ -32,7 +32,10 @@ def menu_buttons(scene: Scene, chat: int, chart: Chart, lang: Lang) -> Rows:
         made("menu_next", "m.next"),
         made("menu_normal", "m.normal"),
         made("menu_phone", "m.phone"),
+        made("menu_later", "m.later"),
+        made("menu_hours", "m.hours"),
         made("menu_invite", "m.invite"),
+        made("menu_leave", "m.leave"),
     )
 
 
@@ -90,6 +93,32 @@ def invite(scene: Scene, out: Outcome, chart: Chart, person: Person) -> None:
         "invite_link", person.lang, until=until, link=start_link(scene.bot_name, scene.fresh_code)
     )
     out.say(person.chat, text, patient=chart.id)
+
+
+def ask_to_leave(scene: Scene, chart: Chart, person: Person, *, forget: bool) -> tuple[str, Rows]:
+    """Sure? With what leaving means, and what stays with the clinic."""
+    words, lang, chat = scene.words, person.lang, person.chat
+
+    def made(key: str, act: str) -> Button:
+        return button(scene.secret, chat, words.say(key, lang), f"s.{act}.{chart.id}")
+
+    text = words.say("stop_ask", lang, name=chart.name)
+    text = f"{text}\n{words.say('forget_ask', lang, clinic=scene.clinic.name)}"
+    rows: Rows = ((made("forget_yes", "data"),), (made("stop_no", "no"),))
+    if not forget:
+        rows = ((made("stop_yes", "yes"),), *rows)
+    return text, rows
+
+
+def forget(scene: Scene, out: Outcome, chart: Chart, person: Person) -> None:
+    """Leave every patient, and be taken off every list; the medical record stays."""
+    stop(scene, out, chart, person, sure=True)
+    out.add(
+        Forget(person.id),
+        Entry("left", "former caregiver", "asked that their data be deleted", chart.id),
+    )
+    words = scene.words.say("forgotten", person.lang, clinic=scene.clinic.name)
+    out.say(person.chat, words)
 
 
 def stop(scene: Scene, out: Outcome, chart: Chart, person: Person, *, sure: bool) -> None:

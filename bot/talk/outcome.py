@@ -121,6 +121,23 @@ class Join:
 
 
 @dataclass(frozen=True, slots=True)
+class OwnSetting:
+    """One person's own hours or wishes about one patient's messages."""
+
+    patient: int
+    person: int
+    hours: dict[str, str] | None = None
+    wants: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Forget:
+    """A person who left is taken off every list: chat, account and name."""
+
+    person: int
+
+
+@dataclass(frozen=True, slots=True)
 class JoinDesk:
     """A staff chat takes up its one-time code."""
 
@@ -241,6 +258,8 @@ Change = (
     | CaseNote
     | Due
     | Join
+    | OwnSetting
+    | Forget
     | JoinDesk
     | JoinStaff
     | Dismiss

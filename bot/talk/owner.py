@@ -2,44 +2,21 @@
 
 from __future__ import annotations
 
-import unicodedata
-
-from bot.model.chat import Incoming, Media
+from bot.model.chat import Incoming
 from bot.model.observation import Observation
 from bot.model.text import Lang
 
-from . import clarify, household
+from . import clarify, household, wishes
 from .buttons import action_of, button
 from .cases import Said, heard_again
 from .dosing import after_given, medicine_of
-from .expected import normal_now
 from .noting import advice_for, take_note
-from .outcome import Due, Entry, Mark, Outcome
+from .outcome import Due, Entry, Outcome
 from .phones import both_phones, whom_to_phone
 from .reply import reply
 from .scene import Chart, Person, Scene
-from .sheet import marked, refresh
 from .tap import tap_all, tap_line, tap_undo, tap_value
-from .undo import last_source, retract, take_back
-
-COMMANDS: dict[str, frozenset[str]] = {
-    "undo": frozenset({"undo", "deshacer", "borrar", "take it back"}),
-    "next": frozenset({"next", "whats next", "what is next", "que sigue", "siguiente"}),
-    "normal": frozenset({"normal", "whats normal", "what is normal", "que es normal"}),
-    "phone": frozenset({"phone", "call", "number", "telefono", "llamar"}),
-    "menu": frozenset({"menu", "help", "ayuda", "start"}),
-    "english": frozenset({"english", "ingles", "in english", "en ingles"}),
-    "spanish": frozenset({"spanish", "espanol", "en espanol", "in spanish"}),
-}
-"""Whole messages that ask something of the bot itself, plain letters."""
-
-
-def command_of(text: str) -> str | None:
-    """The command that a whole message is, or None."""
-    plain = unicodedata.normalize("NFKD", text.casefold())
-    kept = "".join(c for c in plain if c.isalnum() or c.isspace())
-    words = " ".join(kept.split())
-    return next((name for name, forms in COMMANDS.items() if words in forms), None)
+from .undo import retract
 
 
 def on_owner(scene: Scene, event: Incoming) -> Outcome:
@@ -109,7 +86,7 @@ def _reachable(scene: Scene, out: Outcome, event: Incoming) -> None:
 
 
 def _message(scene: Scene, out: Outcome, event: Incoming, person: Person) -> None:
-    command = command_of(event.text) if not event.media else None
+    command = wishes.command_of(event.text) if not event.media else None
     chart = _which(scene, event)
     source = f"message:{event.chat}:{event.message}"
     if chart is None:
@@ -117,9 +94,9 @@ def _message(scene: Scene, out: Outcome, event: Incoming, person: Person) -> Non
     elif event.text.startswith("/zone"):
         household.move_zone(scene, out, chart, person, event.text[5:].strip())
     elif command is not None:
-        _command(scene, out, chart, person, command)
+        wishes.carry_out(scene, out, event, chart, person, command)
     elif event.media:
-        _media(scene, out, event, chart, person, source)
+        pictures.got(scene, out, event, chart, person, source)
     elif event.text.strip():
         reply(scene, out, event, chart, person, event.text, source)
 
@@ -161,50 +138,6 @@ def _ask_which(scene: Scene, out: Outcome, event: Incoming, person: Person, sour
     out.add(Due(f"unclear:{person.chat}", "unclear", scene.now + clarify.PATIENCE, first.id, data))
 
 
-def _command(scene: Scene, out: Outcome, chart: Chart, person: Person, command: str) -> None:
-    words, lang = scene.words, person.lang
-    out.add(Entry("said", person.name, f"[{command}]", chart.id))
-    out.heard.add(chart.id)
-    if command == "undo":
-        source = last_source(scene, chart, person)
-        if source is None:
-            out.say(person.chat, words.say("undo_nothing", lang), patient=chart.id)
-        else:
-            take_back(scene, out, chart, person, source)
-    elif command in ("english", "spanish"):
-        new: Lang = "en" if command == "english" else "es"
-        out.languages[person.id] = new
-        out.say(person.chat, words.say("language_set", new), patient=chart.id)
-    elif command == "menu":
-        text = f"{words.say('menu', lang)}\n{both_phones(scene, lang)}"
-        out.say(
-            person.chat,
-            text,
-            buttons=household.menu_buttons(scene, person.chat, chart, lang),
-            patient=chart.id,
-        )
-    else:
-        _menu(scene, out, chart, person, command)
-
-
-def _menu(scene: Scene, out: Outcome, chart: Chart, person: Person, wish: str) -> bool:
-    if wish == "invite":
-        household.invite(scene, out, chart, person)
-        return True
-    if wish == "next":
-        text = household.what_next(scene, chart, person.lang)
-    elif wish == "normal":
-        text = normal_now(scene, chart, person.lang)
-    elif wish == "phone":
-        phones = both_phones(scene, person.lang)
-        text = scene.words.say("talk_to_clinic", person.lang, phone=phones)
-    else:
-        return False
-    out.heard.add(chart.id)
-    out.say(person.chat, text, patient=chart.id, topic=f"patient:{chart.id}")
-    return True
-
-
 def _button(scene: Scene, out: Outcome, event: Incoming, person: Person) -> None:
     action = action_of(scene.secret, (event.chat, *scene.former), event.data)
     if action is None or not _act(scene, out, event, person, action.split(".")):
@@ -233,7 +166,7 @@ def _act(scene: Scene, out: Outcome, event: Incoming, person: Person, action: li
     if kind == "l":
         out.answer(event.callback)
         name = "english" if rest[0] == "en" else "spanish"
-        _command(scene, out, scene.charts[0], person, name)
+        wishes.carry_out(scene, out, event, scene.charts[0], person, name)
         return True
     chart = scene.chart(int(rest[0] if kind == "v" else rest[-1]))
     if chart is None:
@@ -242,9 +175,14 @@ def _act(scene: Scene, out: Outcome, event: Incoming, person: Person, action: li
         return tap_value(scene, out, event, person, chart, rest[1], rest[2])
     out.answer(event.callback)
     if kind == "m":
-        return _menu(scene, out, chart, person, rest[0])
+        return wishes.carry_out(scene, out, event, chart, person, rest[0])
+    if kind == "h":
+        return wishes.own_setting(scene, out, event, chart, person, rest[0])
     if kind == "s":
-        household.stop(scene, out, chart, person, sure=rest[0] == "yes")
+        if rest[0] == "data":
+            household.forget(scene, out, chart, person)
+        else:
+            household.stop(scene, out, chart, person, sure=rest[0] == "yes")
         return True
     if kind == "q" and rest[0] in clarify.OFFERED:
         clarify.offer_values(scene, out, chart, person, rest[0])
@@ -321,57 +259,3 @@ def _edited(scene: Scene, out: Outcome, event: Incoming, person: Person) -> None
     chart_or_none = _which(scene, event)
     if chart_or_none is not None and event.text.strip():
         reply(scene, out, event, chart_or_none, person, event.text, source, without=source)
-
-
-def _media(
-    scene: Scene, out: Outcome, event: Incoming, chart: Chart, person: Person, source: str
-) -> None:
-    """A picture or film: into the log, to the clinic, and its words are read like any."""
-    words, lang = scene.words, person.lang
-    day = chart.day(scene.now)
-    out.heard.add(chart.id)
-    film = any(m.kind in ("video", "animation", "video_note") for m in event.media)
-    for media in event.media:
-        out.add(
-            Entry(
-                "picture", person.name, event.text, chart.id,
-                {"media": media.model_dump(), "day": day, "source": source},
-            )
-        )  # fmt: skip
-        _show_staff(scene, out, chart, person, media, event.text)
-    for sheet in chart.sheets:
-        marks = [
-            Mark(line.id, "answered", None, person.name, scene.now, source)
-            for line in sheet.open
-            if line.item.kind == "picture"
-        ]
-        if marks:
-            out.add(*marks)
-            refresh(scene, out, chart, marked(sheet, marks), reminded=sheet.reminded)
-    # An album comes as several updates with one id: thanks once is enough.
-    album = next((m.album for m in event.media if m.album), None)
-    key = f"thanks:{chart.id}:{person.chat}:{album}" if album else None
-    text = words.say("film_thanks" if film else "picture_thanks", lang, name=chart.name)
-    if not event.text.strip():
-        text = f"{text} {words.say('picture_more', lang, name=chart.name)}"
-    out.say(person.chat, text, patient=chart.id, dedupe=key, topic=f"patient:{chart.id}")
-    if event.text.strip():
-        reply(scene, out, event, chart, person, event.text, source)
-
-
-def _show_staff(
-    scene: Scene, out: Outcome, chart: Chart, person: Person, media: Media, caption: str
-) -> None:
-    lang = scene.clinic.language
-    kind = {"photo": "media_photo", "video": "media_video", "animation": "media_video",
-            "video_note": "media_video"}.get(media.kind, "media_other")  # fmt: skip
-    text = scene.words.say(
-        "desk_picture", lang, name=chart.name, day=chart.day(scene.now),
-        what=scene.words.say(kind, lang), by=person.name, caption=caption[:600],
-    ).strip()  # fmt: skip
-    for desk in scene.desks:
-        if desk.rank == 0:
-            out.say(
-                desk.chat, text, media=media, patient=chart.id, topic=f"patient:{chart.id}",
-                quiet=True,
-            )  # fmt: skip

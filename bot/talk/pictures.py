@@ -148,9 +148,7 @@ def _show_staff(
     topic = f"case:{case}" if case else f"patient:{chart.id}"
     for desk in scene.desks:
         if desk.rank == 0:
-            out.say(
-                desk.chat, text, media=media, patient=chart.id, topic=topic, quiet=case is None
-            )
+            out.say(desk.chat, text, media=media, patient=chart.id, topic=topic, quiet=case is None)
 
 
 # -- after it was fetched and looked at -----------------------------------------------------

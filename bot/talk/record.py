@@ -8,15 +8,16 @@ from datetime import date, datetime
 from typing import Any
 from zoneinfo import ZoneInfo
 
-_MARKS = {
+MARKS = {
     "said": "said", "tapped": "tapped", "sent": "got", "noted": "noted", "finding": "rule",
     "case": "case", "page": "paged", "staff": "wrote", "picture": "sent a picture",
     "unanswered": "no answer", "not_sent": "not sent", "enrolled": "enrolled",
     "joined": "joined", "left": "left", "plan": "plan", "undone": "took back",
     "unclear": "not understood", "ended": "ended", "refused": "refused", "link": "link",
     "blocked": "blocked", "unblocked": "unblocked", "delivery": "delivery", "desk": "desk",
-    "failed": "failed",
+    "failed": "failed", "erased": "erased",
 }  # fmt: skip
+"""Kind of an entry → how it is called where people read it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,7 +62,7 @@ def _sentence(record: Record) -> str:
         # Staff get the whole case with each message; the log shows its head.
         words = record.text.strip().partition("\n")[0] if record.data.get("staff") else text
         return f"   → {record.data.get('to', '')}: {words}"
-    verb = _MARKS.get(record.kind, record.kind)
+    verb = MARKS.get(record.kind, record.kind)
     tail = ""
     if record.kind == "finding":
         tail = f"  [{record.data.get('urgency')}, {record.data.get('rule')}]"

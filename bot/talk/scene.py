@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from datetime import datetime, timedelta
+from datetime import datetime, time, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
@@ -33,6 +33,21 @@ class Person:
     name: str
     lang: Lang
     reachable: bool = True
+    wants: str = "all"  # all, doses, care
+    hours: dict[str, str] | None = None  # own hours: from, to (HH:MM)
+
+    def wanted(self, kind: str) -> bool:
+        """Whether this person wants lines of this kind."""
+        if self.wants == "doses":
+            return kind == "dose"
+        return kind != "dose" if self.wants == "care" else True
+
+    def awake(self, wall: time) -> bool:
+        """Whether ``wall`` lies in this person's own hours, if they named any."""
+        hours = self.hours or {}
+        start = time.fromisoformat(hours["from"]) if "from" in hours else None
+        end = time.fromisoformat(hours["to"]) if "to" in hours else None
+        return (start is None or wall >= start) and (end is None or wall <= end)
 
 
 @dataclass(frozen=True, slots=True)

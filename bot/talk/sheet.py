@@ -120,8 +120,11 @@ def refresh(
     if sheet.sent_at is None:
         return
     for person in chart.people:
-        text = sheet_text(scene, chart, sheet, person.lang)
-        buttons = sheet_buttons(scene, person.chat, sheet, person.lang)
+        # Nobody gets back by an edit what they did not want to be sent.
+        lines = tuple(line for line in sheet.lines if person.wanted(line.item.kind))
+        theirs = replace(sheet, lines=lines or sheet.lines)
+        text = sheet_text(scene, chart, theirs, person.lang)
+        buttons = sheet_buttons(scene, person.chat, theirs, person.lang)
         out.edit(person.chat, prompt_key(sheet, person.chat), text, buttons, patient=chart.id)
         if reminded:
             out.edit(person.chat, reminder_key(sheet, person.chat), text, buttons, patient=chart.id)

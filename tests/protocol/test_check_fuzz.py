@@ -44,6 +44,7 @@ seen: {pain: {none: {en: a, es: b}}}
 """
 SOURCES = {
     "protocol": FLOWS / "protocols/general-orthopaedic.yaml",
+    "protocol-variant": FLOWS / "protocols/joint-fusion-bandage.yaml",
     "red-flags": FLOWS / "red-flags.yaml",
     "words": FLOWS / "words.yaml",
     "answers": FLOWS / "answers.yaml",

@@ -13,6 +13,7 @@ from bot.model.plan import Hours, Medicine, Plan
 from bot.model.protocol import Activity, Species
 from bot.model.text import LANGS, Lang, Text
 from bot.model.vocabulary import TOPICS
+from bot.plan.expected import expected_on
 from bot.plan.prompts import days_of, prompts
 from bot.protocol.checks import check_protocol
 from bot.protocol.library import load_protocol, packaged_texts, protocol
@@ -230,9 +231,8 @@ def test_what_is_normal_is_known_for_every_day_of_the_usual_topics() -> None:
     assert topics <= set(TOPICS)
     for topic in topics:
         for day in range(ORTHO.spans["last"] + 1):
-            told = [one for one in ORTHO.expected if one.about == topic
-                    and one.from_day <= day <= one.to_day]  # fmt: skip
-            assert len(told) == 1, (topic, day)
+            for species in SPECIES:
+                assert len(expected_on(plan(species), ORTHO, [topic], day)) == 1, (topic, day)
 
 
 def test_no_stool_is_normal_until_day_four_while_eating_and_not_straining() -> None:

@@ -15,12 +15,12 @@ CLASSES = {
     "good": """
         fine good great ok well normal normally perfect perfectly lovely excellent brilliant
         alright grand happy super fab fabulous wonderful smashing champion spot_on as_usual as_normal
-        no_problem no_problems no_issues no_complaints usual doing_well going_well on_track all_good
+        no_problem no_problems no_issues usual doing_well going_well on_track all_good
         all_well nothing_to_report nothing_new no_concerns no_worries same_as_always like_always
         top_notch tip_top unremarkable wnl within_normal_limits nicely beautifully brilliantly a1 a_ok no_bother
         bien normal excelente perfecto perfecta perfectamente de_maravilla chido chida padre
         todo_bien todo_normal sin_novedad sin_novedades de_lujo al_cien al_100 joya barbaro barbara
-        genial buenisimo tranqui sin_problema sin_problemas sin_quejas como_siempre
+        genial buenisimo tranqui sin_problema sin_problemas como_siempre
         correctamente super_bien re_bien bastante_bien muy_bien al_tiro de_diez diez_puntos
         normalmente normalito impecable fantastico no_probs like_a_champ like_a_star sin_broncas
         without_complaint without_trouble without_a_fuss without_fuss without_any_trouble thumbsup
@@ -48,6 +48,7 @@ CLASSES = {
         not_herself paralyzed paralysed paralizado paralizada shock allergic alergica alergia
         reaction alarming fever fiebre calentura choking ahogando bled sangre blood
         """,
+    "excuse": "sorry bother you write writing late hour perdon disculpe disculpen molestia hora",
     "yesword": """
         yes yep yeah yup sure yessir affirmative absolutely definitely certainly indeed aye done
         given ok okay thumbsup of_course all_done finished completed did sorted check checked

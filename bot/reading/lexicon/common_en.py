@@ -7,8 +7,8 @@ CLASSES = {
     "neg": """
         no not dont doesnt didnt wont wouldnt cant cannot couldnt hasnt havent hadnt isnt arent
         wasnt werent aint shouldnt never neither nor none nothing nobody without zero
-        denies denied refuses refuse refused refusing  unable_to failed_to fails_to
-        free_of free_from absence_of lack_of negative_for no_sign_of no_signs_of no_evidence_of
+        denies denying denied refuses refuse refused refusing  unable_to failed_to fails_to
+        free_of free_from absence_of lack_of no_complaints_of negative_for no_sign_of no_signs_of no_evidence_of
         not_a_bit no_longer not_even not_any
         no_more didn't_even ruled_out rule_out  not_yet
         """,
@@ -23,11 +23,11 @@ CLASSES = {
         didnt_stop dont_stop never_stops never_stopped doesnt_let_up no_let_up non_stop nonstop
         without_stopping not_great no_matter without_fail dont_worry not_to_worry no_rush
         no_fuss without_fuss without_a_fuss no_trouble without_any_trouble without_trouble
-        no_bother no_hurry no_use no_drama without_complaint no_complaints
+        no_bother no_hurry no_use no_drama without_complaint 
         without_any_fuss not_bad not_too_bad nothing_to_worry_about no_need cant_help
-        cant_get_him_to_stop cant_get_her_to_stop no_end no_biggie no_sooner not_happy
+        cant_get_him_to_stop cant_get_her_to_stop not_rule_out cant_rule_out cannot_rule_out not_ruled_out not_been_ruled_out not_necessarily no_end no_biggie no_sooner not_happy
         not_ideal not_good wasnt_looking wasnt_watching didnt_notice didnt_see not_nice
-        nothing_major nothing_serious as_though_nothing as_if_nothing like_nothing not_half no_sorry no_wait not_pretty no_thanks no_thank_you not_going_to_lie
+        nothing_major nothing_serious as_though_nothing as_if_nothing like_nothing not_half no_sorry no_wait not_pretty not_going_to_lie
         """,
     # Deny a whole clause that itself is denied.
     "denial": """
@@ -35,7 +35,7 @@ CLASSES = {
         not_the_case not_as_if not_as_though wasnt_that never_not cant_say nor_is_it_that 
         """,
     "stopneg": """
-        but just only except apart besides although though because so until since after when
+        but just only except apart aside nevertheless nonetheless still yet besides although though because so until since after when
         if other_than than while cause whenever whereas however instead however then unless
         """,
     "function": """
@@ -104,7 +104,7 @@ CLASSES = {
     "hedge": "maybe perhaps possibly might may think thinks guess probably seems seem seemed "
     "could_be sort_of kind_of suspect wonder unsure not_sure cant_tell looks_like_it "
     "i_think hard_to_tell hard_to_say not_certain apparently almost looks_like",
-    "ifword": "what_if in_case incase whether suppose supposing should_he should_she should_it "
+    "ifword": "what_if in_case incase suppose supposing should_he should_she should_it "
     "unless had_he were_he",
     "ifvoid": "if_im_honest if_i_am_honest if_that_helps if_you_ask_me if_possible if_you_can "
     "if_you_could if_you_have as_if even_if if_you_like if_not if_anything if_i_remember "
@@ -158,7 +158,7 @@ CLASSES = {
     "only_just",
     "fix": "no_sorry no_wait i_mean sorry_i_meant correction scratch_that make_that i_meant "
     "or_rather sorry_no actually_no my_bad typo",
-    "thanks": "thanks thank_you thank cheers ta grateful appreciate much_appreciated bless_you "
+    "thanks": "heartemoji thanks thank_you thank cheers ta grateful appreciate much_appreciated bless_you "
     "thankyou ta_very_much many_thanks",
     "hello": "hi hello hey hiya morning good_morning good_evening good_afternoon good_night evening "
     "bye goodbye goodnight see_you night howdy greetings dear yo",

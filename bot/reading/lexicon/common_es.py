@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 CLASSES = {
-    "neg": "no nunca jamas ni tampoco sin ningun ninguno ninguna nadie niega rehusa ya_no todavia_no "
+    "neg": "negado negando niegan libre_de negativo_para sin_quejas_de no nunca jamas ni tampoco sin ningun ninguno ninguna nadie niega rehusa ya_no todavia_no "
     "aun_no no_ha ni_siquiera nada_de sin_nada_de ausencia_de descarta ni_tantito",
     "ceased": "dejo_de deja_de paro_de dejado_de ya_dejo",
     "zero": "nada ninguno ninguna cero naa nadita",
@@ -17,10 +17,10 @@ CLASSES = {
         no_perdon no_espera no_wey no_guey no_lo_puedo_creer no_termina_de no_manchen sin_querer
         no_sabemos no_sabia no_nomas no_hay_diferencia no_hay_quien no_quiero_molestar no_vi
         no_vimos no_me_gusta no_tan_bien no_muy_bien no_del_todo sin_pedos sin_broncas
-        como_si_nada sin_quejarse sin_chistar sin_protestar
+        como_si_nada sin_duda sin_embargo sin_quejarse sin_chistar sin_protestar
         """,
     "denial": "no_es_que no_es_cierto_que no_era_que no_fue_que nunca_no no_porque no_vayan_a_creer",
-    "stopneg": "pero solo solamente nomas sino excepto aunque porque hasta desde despues "
+    "stopneg": "embargo pesar obstante pero solo solamente nomas sino excepto aunque porque hasta desde despues "
     "cuando salvo aparte mas_bien en_cambio menos_mal si entonces nada_mas desde_que y_eso",
     "function": """
         el la los las un una unos unas de del al a en con por para que se le lo les su sus mi mis

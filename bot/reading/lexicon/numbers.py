@@ -21,6 +21,10 @@ TENS = {
     for index, word in enumerate(line.split())
 }
 NUMBERS.update(TENS)
+for _ten, _value in list(TENS.items()):
+    if _ten.endswith("a"):  # "treintaiuno", typed as one word
+        for _unit in "uno dos tres cuatro cinco seis siete ocho nueve un una".split():
+            NUMBERS[f"{_ten}i{_unit}"] = _value + NUMBERS[_unit]
 HUNDREDS = {"hundred": 100.0, "cien": 100.0, "ciento": 100.0, "doscientos": 200.0,
             "doscientas": 200.0, "trescientos": 300.0, "thousand": 1000.0, "mil": 1000.0,
             "quinientos": 500.0}  # fmt: skip
@@ -60,6 +64,7 @@ ONCE = {
 
 CLASSES = {
     "number": "",
+    "numberword": " ".join(word for word in NUMBERS if len(word) > 3),
     "minutes": "",
     "hours": "",
     "metres": "",

@@ -20,7 +20,7 @@ UPDATE person SET reachable = :reachable WHERE chat_id = :chat_id;
 UPDATE person SET lang = :lang WHERE id = :id;
 
 -- name: people_of_patient
-SELECT p.id, p.user_id, p.chat_id, p.name, p.lang, p.reachable
+SELECT p.id, p.user_id, p.chat_id, p.name, p.lang, p.reachable, c.hours, c.wants
 FROM caregiver AS c JOIN person AS p ON p.id = c.person_id
 WHERE c.patient_id = :patient_id AND c.left_at IS NULL ORDER BY c.joined_at, p.id;
 
@@ -75,3 +75,14 @@ SELECT name, staff FROM (
   SELECT name, 0 AS staff, chat_id FROM person
   UNION ALL SELECT 'staff' AS name, 1 AS staff, chat_id FROM desk) AS chats
 WHERE chat_id = :chat_id ORDER BY staff DESC LIMIT 1;
+
+-- name: caregiver_setting
+UPDATE caregiver SET hours = coalesce(:hours, hours), wants = coalesce(:wants, wants)
+WHERE patient_id = :patient_id AND person_id = :person_id;
+
+-- name: caregiver_leave_all
+UPDATE caregiver SET left_at = coalesce(left_at, :now) WHERE person_id = :person_id;
+
+-- name: person_forget
+UPDATE person SET user_id = -id, chat_id = 0, name = 'former caregiver', reachable = 0
+WHERE id = :id;

@@ -1,0 +1,168 @@
+"""What someone at home may ask of the bot itself, by button or in words: what is next,
+what is normal, the clinic's number, a pause, other hours, another language, leaving."""
+
+from __future__ import annotations
+
+import unicodedata
+from datetime import time, timedelta
+
+from bot.model.chat import Incoming
+from bot.model.plan import Hours
+from bot.model.text import Lang
+from bot.plan.prompts import rebuild
+
+from . import household
+from .buttons import button
+from .expected import normal_now
+from .outcome import Due, Entry, NewPlan, Outcome, OwnSetting, Rows
+from .phones import both_phones
+from .scene import Chart, Person, Scene
+from .undo import last_source, take_back
+from .words import clock
+
+COMMANDS: dict[str, frozenset[str]] = {
+    "undo": frozenset({"undo", "deshacer", "borrar", "take it back"}),
+    "next": frozenset({"next", "whats next", "what is next", "que sigue", "siguiente", "today"}),
+    "normal": frozenset({"normal", "whats normal", "what is normal", "que es normal"}),
+    "phone": frozenset({"phone", "call", "number", "telefono", "llamar", "talk to the clinic"}),
+    "menu": frozenset({"menu", "help", "ayuda", "start"}),
+    "english": frozenset({"english", "ingles", "in english", "en ingles"}),
+    "spanish": frozenset({"spanish", "espanol", "en espanol", "in spanish"}),
+    "later": frozenset({"later", "pause", "in an hour", "pausa", "mas tarde", "en una hora"}),
+    "hours": frozenset({"hours", "other hours", "horas", "otras horas", "horario"}),
+    "leave": frozenset({"leave", "unsubscribe", "salir", "darme de baja"}),
+    "forget": frozenset({"delete my data", "borrar mis datos", "borra mis datos"}),
+}
+"""Whole messages that ask something of the bot itself, plain letters."""
+
+PAUSE = timedelta(hours=1)
+MORNINGS, EVENINGS = (6, 7, 8, 9, 10), (18, 19, 20, 21)
+WANTS = ("all", "doses", "care")
+"""What a person may want: everything, only doses, or everything but doses."""
+
+
+def command_of(text: str) -> str | None:
+    """The command that a whole message is, or None."""
+    plain = unicodedata.normalize("NFKD", text.casefold())
+    kept = "".join(c for c in plain if c.isalnum() or c.isspace())
+    words = " ".join(kept.split())
+    return next((name for name, forms in COMMANDS.items() if words in forms), None)
+
+
+def carry_out(
+    scene: Scene, out: Outcome, event: Incoming, chart: Chart, person: Person, wish: str
+) -> bool:
+    """Do what was asked; False for a wish that there is not."""
+    words, lang = scene.words, person.lang
+    out.heard.add(chart.id)
+    if wish == "undo":
+        source = last_source(scene, chart, person)
+        if source is None:
+            out.say(person.chat, words.say("undo_nothing", lang), patient=chart.id)
+        else:
+            take_back(scene, out, chart, person, source)
+        return True
+    if wish in ("english", "spanish"):
+        new: Lang = "en" if wish == "english" else "es"
+        out.languages[person.id] = new
+        out.say(person.chat, words.say("language_set", new), patient=chart.id)
+        return True
+    if wish == "invite":
+        household.invite(scene, out, chart, person)
+        return True
+    rows: Rows = ()
+    if wish == "next":
+        text = household.what_next(scene, chart, lang)
+    elif wish == "normal":
+        text = normal_now(scene, chart, lang)
+    elif wish == "phone":
+        text = words.say("talk_to_clinic", lang, phone=both_phones(scene, lang))
+    elif wish == "menu":
+        text = f"{words.say('menu', lang)}\n{both_phones(scene, lang)}"
+        rows = household.menu_buttons(scene, person.chat, chart, lang)
+    elif wish == "later":
+        text = _pause(scene, out, chart, lang)
+    elif wish == "hours":
+        text, rows = words.say("hours_ask", lang), _hour_buttons(scene, chart, person)
+    elif wish in ("leave", "forget"):
+        text, rows = household.ask_to_leave(scene, chart, person, forget=wish == "forget")
+    else:
+        return False
+    out.add(Entry("asked", person.name, wish, chart.id))
+    out.say(person.chat, text, buttons=rows, patient=chart.id, topic=f"patient:{chart.id}")
+    del event
+    return True
+
+
+def _pause(scene: Scene, out: Outcome, chart: Chart, lang: Lang) -> str:
+    """Remind in an hour of what waits now."""
+    asked = chart.asked(scene.now)
+    if not asked:
+        return scene.words.say("nothing_open", lang)
+    at = scene.now + PAUSE
+    key, data = f"remind:{asked[0].id}", {"prompt": asked[0].id}
+    out.add(Due(key, "remind", at, chart.id, data))
+    return scene.words.say("paused_until", lang, at=clock(chart.local(at)))
+
+
+def _hour_buttons(scene: Scene, chart: Chart, person: Person) -> Rows:
+    secret, chat, lang = scene.secret, person.chat, person.lang
+
+    def row(kind: str, key: str, hours: tuple[int, ...]) -> Rows:
+        made = [
+            button(secret, chat, scene.words.say(key, lang, at=f"{hour}:00"),
+                   f"h.{kind}{hour}.{chart.id}")
+            for hour in hours
+        ]  # fmt: skip
+        return tuple(tuple(made[i : i + 3]) for i in range(0, len(made), 3))
+
+    wants = tuple(
+        (button(secret, chat, scene.words.say(f"want_{one}", lang), f"h.w{one}.{chart.id}"),)
+        for one in WANTS
+    )
+    return (
+        *row("m", "hours_morning", MORNINGS),
+        *row("e", "hours_evening", EVENINGS),
+        *(wants if len(chart.people) > 1 else ()),
+    )
+
+
+def own_setting(
+    scene: Scene, out: Outcome, event: Incoming, chart: Chart, person: Person, code: str
+) -> bool:
+    """Hours or wishes by button. Alone at home, the household's hours move (doses keep
+    theirs); with others, only the own messages do, and somebody always gets the doses."""
+    del event
+    words, lang = scene.words, person.lang
+    out.heard.add(chart.id)
+    if code[:1] == "w" and code[1:] in WANTS:
+        out.add(
+            OwnSetting(chart.id, person.id, wants=code[1:]),
+            Entry("asked", person.name, f"wants: {code[1:]}", chart.id),
+        )
+        text = words.say("want_set", lang, what=words.say(f"want_{code[1:]}", lang))
+        out.say(person.chat, text, patient=chart.id)
+        return True
+    if code[:1] not in ("m", "e") or not code[1:].isdigit() or not 0 < int(code[1:]) < 24:
+        return False
+    hour = time(int(code[1:]))
+    if len(chart.people) > 1:
+        later = {"from": hour} if code[0] == "m" else {"to": hour}
+        merged = {**(person.hours or {}), **{k: v.isoformat("minutes") for k, v in later.items()}}
+        out.add(OwnSetting(chart.id, person.id, hours=merged))
+    else:
+        _move_household(scene, out, chart, "morning" if code[0] == "m" else "evening", hour)
+    out.add(Entry("asked", person.name, f"hours: {code}", chart.id))
+    out.say(person.chat, words.say("hours_set", lang, at=f"{hour:%H:%M}"), patient=chart.id)
+    return True
+
+
+def _move_household(scene: Scene, out: Outcome, chart: Chart, moment: str, hour: time) -> None:
+    hours = chart.plan.hours
+    changed: dict[str, time] = {moment: hour}
+    if moment == "morning":
+        changed["quiet_to"] = min(hours.quiet_to, hour)
+    new = Hours.model_validate({**dict(hours), **changed})
+    plan = chart.plan.model_copy(update={"hours": new})
+    sent = {line.item.id for line in chart.lines() if line.state != "planned"}
+    out.add(NewPlan(chart.id, plan, rebuild(plan, chart.protocol, scene.now, sent)))
