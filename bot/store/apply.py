@@ -257,6 +257,12 @@ def _(change: o.NewPatient, tx: Tx, now: datetime) -> None:
         "invitation_add", digest=change.digest, kind="owner", patient_id=patient, rank=None,
         name=None, role=None, made_by=change.by, expires_at=stamp(change.expires), now=stamp(now),
     )  # fmt: skip
+    if plan.continues is not None:
+        # After a re-operation the household stays, and the old course ends.
+        tx.run("caregivers_carry", old=plan.continues, new=patient, now=stamp(now))
+        tx.run("patient_end", id=plan.continues, now=stamp(now))
+        tx.run("due_cancel_patient", patient_id=plan.continues)
+        log(tx, "ended", change.by, f"continued as patient {patient}", now, plan.continues)
     text = f"{plan.patient}: {plan.procedure}, protocol {plan.protocol} {plan.protocol_version}"
     log(tx, "enrolled", change.by, text, now, patient, json.loads(plan.model_dump_json()))
 

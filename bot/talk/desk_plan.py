@@ -61,6 +61,10 @@ def tap(scene: Scene, out: Outcome, event: Incoming, actor: Member, parts: list[
         text = scene.words.say("plan_nothing", lang, name=chart.name)
         out.edit(event.chat, "", text, (), patient=chart.id, message=event.message)
         return True
+    if code == "zo":
+        text = scene.words.say("plan_reop_how", lang, name=chart.name, id=chart.id)
+        out.edit(event.chat, "", text, (), patient=chart.id, message=event.message)
+        return True
     if code.startswith("g-"):
         return _group(scene, out, event, chart, code[2:])
     leaf, mark, why = code.partition("!")

@@ -52,7 +52,12 @@ def offer(plan: Plan, state: str, group: Group, now: datetime) -> list[tuple[str
         return [("pi", "change_ice", str(PACK_DAYS)), ("pw", "change_warm", str(PACK_DAYS))]
     paused = state == "paused"
     first = ("zr", "change_resume", "") if paused else ("zp", "change_pause", "")
-    return [first, ("ze", "change_end", ""), ("zd", "change_died", "")]
+    return [
+        first,
+        ("zo", "change_reop", ""),
+        ("ze", "change_end", ""),
+        ("zd", "change_died", ""),
+    ]
 
 
 def _for_medicine(place: int, medicine: Medicine, now: datetime) -> list[tuple[str, str, str]]:

@@ -47,13 +47,16 @@ def reply(
     source: str,
     *,
     without: str = "",
+    shown: str = "",
+    about: str = "",
 ) -> None:
     """Read ``text`` in the light of what was asked, and do what follows.
 
-    ``without`` names the source that this message corrects.
+    ``without`` names the source that this message corrects; ``shown`` is what staff see in
+    place of the words alone; ``about`` what was asked, where it is known (a picture).
     """
     sheet = _asked_sheet(scene, chart)
-    asked = _asked(scene, sheet)
+    asked = about or _asked(scene, sheet)
     context = _context(scene, chart, asked, person)
     reading = read(text, context)
     if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):

@@ -324,3 +324,30 @@ async def test_every_refusal_keeps_what_was_tried(canela: Box) -> None:
     refused = await canela.stage.app.db.read(lambda tx: tx.all("log_nobody"))
     data = [json.loads(row["data"]) for row in refused if row["kind"] == "refused"]
     assert any(one.get("data") == "c.1-1.ack~AAAAAAAAAAAA" for one in data)
+
+
+async def test_after_a_re_operation_the_household_stays(canela: Box) -> None:
+    await canela.to(9, 10)
+    await canela.staff_says("/plan Canela")
+    for label in ("Pause or end", "Re-operation"):
+        await canela.staff_taps(label)
+    assert "continues: 1" in canela.case("Operated again").words
+    order = """/enrol
+patient: Canela
+species: dog
+weight_kg: 22.7
+procedure: Plate replaced, left
+clinician: Dr Okafor
+surgery: 2026-03-12
+home: 2026-03-12 16:00
+zone: America/Denver
+owner: Ines Vale
+protocol: general-orthopaedic
+continues: 1
+"""
+    await canela.staff_says(order)
+    before = len(canela.heard(canela.ines))
+    await canela.to(10, 22)
+    new = canela.heard(canela.ines)[before:]
+    assert any("Canela · day 1" in text for text in new)
+    assert not any("day 10" in text for text in new)

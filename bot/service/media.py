@@ -1,0 +1,338 @@
+"""Pictures and films: fetched, looked at, cleaned and kept, one at a time and apart from
+the work on messages, so that a slow download holds up nobody."""
+
+from __future__ import annotations
+
+import asyncio
+import contextlib
+import json
+import logging
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import Any
+
+from bot.model.chat import Media
+from bot.pictures.check import check_picture
+from bot.pictures.clean import clean, kind_of
+from bot.pictures.compose import side_by_side
+from bot.pictures.film import can_film, check_film, clean_film, contact_sheet
+from bot.pictures.opening import PictureError
+from bot.store import load
+from bot.store.apply import apply, log, put_due
+from bot.store.database import Database, Row, Tx, pack, stamp
+from bot.store.shelf import Kept, Shelf
+from bot.talk import pictures, recheck
+from bot.talk.outcome import Outcome
+from bot.talk.scene import FILMS, Chart, Picture, Scene
+from bot.talk.words import date_of
+from bot.telegram.client import Client
+from bot.telegram.outcome import PlatformError, TokenWrong
+
+from .practice import Practice
+
+logger = logging.getLogger(__name__)
+
+WAITS = (5, 30, 120, 600, 3600)
+"""Seconds before the next tries of a fetch; the last for all that follow."""
+TELL_AFTER, GIVE_UP_AFTER = 5, 200
+"""Tries after which staff are told, and after which it is given up (about a week)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Looked:
+    """A fetched file: where it is kept (None: it is neither picture nor film) and what was
+    measured."""
+
+    kept: Kept | None
+    verdict: dict[str, Any]
+
+
+async def handle_media(
+    db: Database, practice: Practice, client: Client, shelf: Shelf, now: datetime
+) -> bool:
+    """Fetch the next picture or film that waits, or show the next recheck; whether there
+    was one. Killed at any point, it is done again at the next start."""
+    row = await db.read(lambda tx: tx.one("due_media", now=stamp(now)))
+    if row is None:
+        return False
+    data = json.loads(row["data"])
+    try:
+        if row["kind"] == "media":
+            await _fetch(db, practice, client, shelf, row, int(data["media"]), now)
+        else:
+            await _review(db, practice, shelf, row, int(data["line"]), bool(data["late"]), now)
+    except Exception as error:
+        logger.exception("%s could not be handled", row["key"])
+        why = f"{type(error).__name__}: {error}"
+        await db.transact(lambda tx: _again_later(tx, practice, row, why, now))
+    return True
+
+
+def _scene(tx: Tx, practice: Practice, row: Row, now: datetime) -> Scene | None:
+    chart = load.chart(tx, row["patient_id"], now)
+    return None if chart is None else Scene(
+        now=now,
+        clinic=practice.clinic,
+        words=practice.words,
+        rules=practice.rules,
+        secret=practice.secret,
+        bot_name=practice.bot_name,
+        cause=f"due:{row['key']}:{row['due_at']}",
+        charts=(chart,),
+        desks=load.desks(tx),
+        staff=load.staff(tx),
+    )  # fmt: skip
+
+
+def _done(tx: Tx, row: Row) -> None:
+    tx.run("due_mark", key=row["key"], due_at=row["due_at"], state="done", error=None)
+
+
+def _again_later(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -> None:
+    """A mistake of ours: try thrice, then leave it, with a word to staff."""
+    last = row["attempts"] + 1 >= 3
+    state = "failed" if last else "waiting"
+    tx.run("due_mark", key=row["key"], due_at=row["due_at"], state=state, error=why)
+    if last:
+        scene = _scene(tx, practice, row, now)
+        if scene is not None:
+            _tell(tx, practice, scene, row["key"], why, now)
+
+
+def _tell(tx: Tx, practice: Practice, scene: Scene, key: str, why: str, now: datetime) -> None:
+    chart = scene.charts[0]
+    out = Outcome(f"failed:{key}")
+    lang = practice.clinic.language
+    for desk in scene.desks:
+        if desk.rank == 0:
+            text = practice.words.say("desk_not_kept", lang, name=chart.name, why=why[:300])
+            out.say(desk.chat, text, patient=chart.id, topic=f"patient:{chart.id}")
+    log(tx, "failed", "bot", why, now, chart.id, {"key": key})
+    apply(tx, out, now)
+
+
+# -- fetching -------------------------------------------------------------------------------
+
+
+async def _fetch(
+    db: Database,
+    practice: Practice,
+    client: Client,
+    shelf: Shelf,
+    row: Row,
+    number: int,
+    now: datetime,
+) -> None:
+    chart = await db.read(lambda tx: load.chart(tx, row["patient_id"], now))
+    picture = _picture(chart, number)
+    if picture is None or picture.state == "failed":
+        await db.transact(lambda tx: _done(tx, row))
+        return
+    looked: Looked | None = None
+    if picture.state == "waiting":
+        here = shelf.incoming(picture.id)
+        try:
+            await client.download(picture.media.file, here)
+            looked = await asyncio.to_thread(
+                lambda: look(shelf, row["patient_id"], picture.media, here.read_bytes())
+            )
+        except (PlatformError, OSError) as error:
+            why, lost = str(error), error
+            await db.transact(lambda tx: _not_kept(tx, practice, row, picture, lost, why, now))
+            return
+        finally:
+            with contextlib.suppress(OSError):
+                here.unlink(missing_ok=True)
+    await db.transact(lambda tx: _kept(tx, practice, row, picture, looked, now))
+
+
+def look(shelf: Shelf, patient: int, media: Media, content: bytes) -> Looked:
+    """Check, clean and store one fetched file. OSError when it cannot be written."""
+    if media.kind in FILMS or kind_of(content) in ("mp4", "webm"):
+        film = check_film(content)
+        verdict = {**film.as_dict(), "is": "film", "cleaned": can_film()}
+        if film.verdict == "unreadable":
+            return Looked(None, verdict)
+        try:
+            content = clean_film(content) if can_film() else content
+        except PictureError as error:
+            verdict |= {"cleaned": False, "why": f"{film.why}; {error}"}
+        return Looked(shelf.put(patient, content), verdict)
+    check = check_picture(content)
+    verdict = {**check.as_dict(), "is": "picture" if check.opens else "file"}
+    if not check.opens:
+        return Looked(None, verdict)
+    return Looked(shelf.put(patient, clean(content)), verdict)
+
+
+def _kept(
+    tx: Tx, practice: Practice, row: Row, picture: Picture, looked: Looked | None, now: datetime
+) -> None:
+    """Kept, marked, and what follows from it: one transaction."""
+    if looked is not None:
+        file, verdict = looked.kept, looked.verdict
+        tx.run(
+            "media_kept",
+            id=picture.id,
+            state="kept" if file else "failed",
+            path=file.path if file else None,
+            sha256=file.sha256 if file else None,
+            bytes=file.bytes if file else None,
+            width=verdict.get("width"),
+            height=verdict.get("height"),
+            verdict=pack(verdict),
+            error=None if file else verdict["why"],
+        )
+    _done(tx, row)
+    scene = _scene(tx, practice, row, now)
+    again = _picture(scene.charts[0], picture.id) if scene else None
+    if scene is not None and again is not None:
+        out = Outcome(scene.cause)
+        pictures.kept(scene, out, scene.charts[0], again)
+        apply(tx, out, now)
+
+
+def _not_kept(
+    tx: Tx,
+    practice: Practice,
+    row: Row,
+    picture: Picture,
+    error: PlatformError | OSError,
+    why: str,
+    now: datetime,
+) -> None:
+    """Not now: try again later. What will never come is given up, and staff are told; the
+    picture itself stands in their chat already."""
+    tries = picture.attempts + 1
+    never = isinstance(error, PlatformError) and not error.passing
+    lost = (never and not isinstance(error, TokenWrong)) or tries >= GIVE_UP_AFTER
+    tx.run("media_tried", id=picture.id, state="failed" if lost else "waiting", error=why)
+    _done(tx, row)
+    if not lost:
+        wait = timedelta(seconds=WAITS[min(tries, len(WAITS)) - 1])
+        put_due(tx, row["key"], "media", now + wait, row["patient_id"], {"media": picture.id})
+    scene = _scene(tx, practice, row, now)
+    if scene is None:
+        return
+    if lost or tries == TELL_AFTER:
+        _tell(tx, practice, scene, row["key"], why, now)
+    if tries == 1 or lost:
+        out = Outcome(scene.cause)
+        pictures.kept(scene, out, scene.charts[0], picture)
+        apply(tx, out, now)
+
+
+def _picture(chart: Chart | None, number: int) -> Picture | None:
+    found = chart.pictures if chart else ()
+    return next((one for one in found if one.id == number), None)
+
+
+# -- the recheck ----------------------------------------------------------------------------
+
+
+async def _review(
+    db: Database,
+    practice: Practice,
+    shelf: Shelf,
+    row: Row,
+    line: int,
+    late: bool,
+    now: datetime,
+) -> None:
+    chart = await db.read(lambda tx: load.chart(tx, row["patient_id"], now))
+    new = pictures.unseen(chart, line) if chart else []
+    if chart is None or not new:
+        await db.transact(lambda tx: _done(tx, row))
+        return
+    best = recheck.best_of(new)
+    media, first = best.media, None
+    if not pictures.retake_due(chart, line, new, late=late):
+        media, first = await asyncio.to_thread(_together, shelf, chart, best)
+    await db.transact(
+        lambda tx: _reviewed(tx, practice, row, line, late, (best, media, first), now)
+    )
+
+
+def _together(shelf: Shelf, chart: Chart, best: Picture) -> tuple[Media, Picture | None]:
+    """What the clinician sees: first and last side by side, frames of a film; the picture
+    as it came where that cannot be made."""
+    try:
+        if best.path is None:
+            return best.media, None
+        content = shelf.full(best.path).read_bytes()
+        if best.film:
+            return _made(shelf, chart, lambda: contact_sheet(content)), None
+        first = recheck.first_of(chart, best)
+        if first is None or first.path is None:
+            return best.media, None
+        before = shelf.full(first.path).read_bytes()
+        labels = (_label(chart, first), _label(chart, best))
+        return _made(shelf, chart, lambda: side_by_side(before, content, labels)), first
+    except (PictureError, OSError) as error:
+        logger.warning("picture %d is shown as it came: %s", best.id, error)
+        return best.media, None
+
+
+def _made(shelf: Shelf, chart: Chart, make: Callable[[], bytes]) -> Media:
+    kept = shelf.put(chart.id, make())
+    return Media(kind="photo", file=shelf.full(kept.path).as_uri())
+
+
+def _label(chart: Chart, picture: Picture) -> str:
+    """Day and date in plain letters, all that the built-in font has: d12, 15 Mar."""
+    return f"d{picture.day}, {date_of(chart.local(picture.at), chart.plan.language)}"
+
+
+def _reviewed(
+    tx: Tx,
+    practice: Practice,
+    row: Row,
+    line: int,
+    late: bool,
+    ready: tuple[Picture, Media, Picture | None],
+    now: datetime,
+) -> None:
+    _done(tx, row)
+    scene = _scene(tx, practice, row, now)
+    if scene is None:
+        return
+    chart = scene.charts[0]
+    new = pictures.unseen(chart, line)
+    best, media, first = ready
+    out = Outcome(scene.cause)
+    if not new:
+        return
+    if recheck.best_of(new).id != best.id:  # another came meanwhile
+        put_due(tx, row["key"], "review", now, chart.id, {"line": line, "late": late})
+        return
+    if pictures.retake_due(chart, line, new, late=late):
+        pictures.ask_retake(scene, out, chart, line, best)
+    else:
+        pictures.answered(scene, out, chart, line, new, late=late)
+        recheck.show(scene, out, chart, line, new, media, first)
+    apply(tx, out, now)
+
+
+# -- afterwards -----------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class WrongFile:
+    """A kept file that is not what it was: ``missing`` or ``changed``."""
+
+    picture: int
+    patient: int
+    path: str
+    what: str
+
+
+async def verify_media(db: Database, shelf: Shelf) -> tuple[int, list[WrongFile]]:
+    """Compare every kept file with its checksum: how many there are, and which are wrong."""
+    rows = await db.read(lambda tx: tx.all("media_files"))
+    wrong: list[WrongFile] = []
+    for row in rows:
+        what = await asyncio.to_thread(shelf.wrong, row["path"], row["sha256"])
+        if what is not None:
+            wrong.append(WrongFile(row["id"], row["patient_id"], row["path"], what))
+    return len(rows), wrong
