@@ -21,11 +21,19 @@ from bot.protocol.yaml_lines import decode, load_tree, read_text
 from bot.protocol.yaml_tree import Mapping, find, read_tree
 from bot.talk.answers import Answers
 from bot.talk.words import Words, default_words
-from bot.triage import RuleBook, check_rules, default_rules, load_rules
+from bot.triage import (
+    RuleBook,
+    check_rules,
+    consequences,
+    default_rules,
+    differences,
+    load_rules,
+    overlaid,
+    rules_in,
+)
 from bot.triage.coverage import check_coverage
-from bot.triage.difference import consequences, differences
 from bot.triage.language import RuleFile
-from bot.triage.overlay import Overlay, overlaid
+from bot.triage.overlay import Overlay
 
 ANSWERED = frozenset({"name", "phone"})
 """The placeholders of a ready answer that are filled in."""
@@ -64,11 +72,8 @@ def check_file(
 
 def own_rules(flows: Path) -> RuleBook:
     """The rules in force with a clinic's folder; ours while its own cannot be read."""
-    path = flows / "red-flags.yaml"
-    if not path.is_file():
-        return default_rules()
     try:
-        return overlaid(default_rules(), read_text(path), str(path))
+        return rules_in(flows)
     except FlowError:
         return default_rules()  # what is wrong is told when the file itself is checked
 

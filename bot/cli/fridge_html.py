@@ -21,8 +21,10 @@ header, .row { display: flex; gap: 6px; flex-wrap: wrap } header > div { flex: 1
 .big { font-size: 17px } .blank { border-bottom: 1px solid; min-height: 16px }
 .wide { overflow-x: auto } table { border-collapse: collapse; width: 100% }
 th, td { border-top: 1px solid #999; padding: 2px; text-align: center }
+td:first-child { white-space: nowrap }
 td:first-child, td:nth-child(2) { text-align: left } td small { display: block }
-.week { text-align: center } footer { font-size: 10px; margin-top: 8px }
+.week { text-align: center; white-space: nowrap }
+@media print { body { font-size: 10.5px; zoom: 0.9 } } footer { font-size: 10px; margin-top: 8px }
 """
 
 

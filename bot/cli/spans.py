@@ -10,7 +10,7 @@ Span = tuple[int, int]
 
 
 def marked(text: str, spans: Sequence[Span], width: int) -> Iterator[str]:
-    """The text, in lines at most ``width`` wide, each with lines of marks under it.
+    """The text, in lines of at most ``width`` characters, each with lines of marks under it.
 
     A span's mark is its number (from 1) and a line: ``2────``. Spans that overlap get
     lines of their own; an empty span (a button) has no mark.
@@ -34,8 +34,14 @@ def marked(text: str, spans: Sequence[Span], width: int) -> Iterator[str]:
 
 def columns(text: str) -> int:
     """How many columns a terminal gives to ``text``."""
-    wide = sum(2 if unicodedata.east_asian_width(char) in "WF" else 1 for char in text)
-    return wide - sum(1 for char in text if unicodedata.category(char) in ("Mn", "Me", "Cf"))
+    return sum(_columns(char) for char in text)
+
+
+def _columns(char: str) -> int:
+    kind = unicodedata.category(char)
+    if kind in ("Mn", "Me", "Cf"):
+        return 0
+    return 2 if kind != "Cn" and unicodedata.east_asian_width(char) in "WF" else 1
 
 
 def _marks(row: Sequence[tuple[int, int, int]]) -> str:

@@ -26,6 +26,13 @@ from .prompts import last_day, prompts
 TICKED_DAYS = 14
 """Days with boxes to tick."""
 WEEK = 7
+_WORN = (("cone_last", words.CONE), ("bandage_last", words.BANDAGE), ("frame_last", words.FRAME))
+_VISITS = (
+    ("recheck", words.RECHECK),
+    ("hip_check", words.HIP_CHECK),
+    ("radiographs", words.XRAYS),
+)
+"""Spans of the protocols that are dates to keep."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -205,7 +212,7 @@ def _items(coming: Iterable[Prompt]) -> Iterator[Item]:
 
 
 def _milestones(plan: Plan, protocol: Protocol, lang: Lang) -> Iterator[Milestone]:
-    """What the protocol's spans name: the cone, the recheck, the radiographs."""
+    """What the protocol's spans name: what is worn until when, and the visits."""
     spans = {**protocol.spans, **plan.spans}
 
     def on(span: str) -> str | None:
@@ -214,17 +221,15 @@ def _milestones(plan: Plan, protocol: Protocol, lang: Lang) -> Iterator[Mileston
         return date_words(plan.surgery + timedelta(days=spans[span]), lang)
 
     appointment = words.APPOINTMENT.say(lang)
-    if cone := on("cone_last"):
-        when = words.CONE_DATE.say(lang, date=cone)
-        yield Milestone(words.CONE.say(lang), when, words.CONE_MORE.say(lang))
-    if recheck := on("recheck"):
-        yield Milestone(
-            words.RECHECK.say(lang), words.ABOUT.say(lang, date=recheck), "", appointment
-        )
-    if xrays := on("radiographs"):
-        book = on("radiographs_book")
-        more = words.BOOK.say(lang, date=book) if book else ""
-        yield Milestone(words.XRAYS.say(lang), words.ABOUT.say(lang, date=xrays), more, appointment)
+    for span, head in _WORN:
+        if day := on(span):
+            when = words.AT_LEAST.say(lang, date=day)
+            yield Milestone(head.say(lang), when, words.UNTIL_WE_SAY.say(lang))
+    for span, head in _VISITS:
+        if day := on(span):
+            book = on(f"{span}_book")
+            more = words.BOOK.say(lang, date=book) if book else ""
+            yield Milestone(head.say(lang), words.ABOUT.say(lang, date=day), more, appointment)
 
 
 def _weeks(plan: Plan, protocol: Protocol, lang: Lang) -> Iterator[Week]:

@@ -53,8 +53,11 @@ DOSES = Text(
     es="¿Se pasó una? Nunca dé dos juntas. ¿Tiene duda? Llame antes de darla.",
 )
 CONE = Text(en="Cone", es="Cono")
-CONE_DATE = Text(en="to {date} at least", es="al menos al {date}")
-CONE_MORE = Text(en="until we say that it may come off", es="hasta que digamos que se quita")
+BANDAGE = Text(en="Bandage", es="Vendaje")
+FRAME = Text(en="Frame", es="Fijador")
+HIP_CHECK = Text(en="Hip check", es="Control de cadera")
+AT_LEAST = Text(en="to {date} at least", es="al menos al {date}")
+UNTIL_WE_SAY = Text(en="it stays until we say so", es="se queda hasta que le avisemos")
 RECHECK = Text(en="Recheck", es="Revisión")
 XRAYS = Text(en="X-rays", es="Radiografías")
 ABOUT = Text(en="about {date}", es="hacia el {date}")

@@ -145,6 +145,7 @@ AFTER: Final = Text(
     en="{why}; they follow one another here, so mind the time between them",
     es="{why}; aquí van uno tras otro, así que cuide el tiempo entre ambos",
 )
+SAME: Final = Text(en="they are the same medicine", es="son el mismo medicamento")
 ELSE_USE: Final = Text(en="{uses}, not for {use}", es="{uses}, no para {use}")
 SPECIES: Final = {
     "dog": Text(en="dog", es="perros"),

@@ -23,6 +23,7 @@ from .medicine_words import (
     NOT_SPLIT,
     PARTS,
     PRACTICE,
+    SAME,
     SPECIES,
     WHOLE_DROPS,
     FindingKind,
@@ -226,6 +227,7 @@ class _Check:
         """At another interval than the stated one: the milligrams of a whole day."""
         mg = self.medicine.dose_mg
         if mg is None:
+            yield from self._dose(regimen)  # says that it was not compared
             return
         daily, times = mg * 24 / self.medicine.every_hours, 24 / regimen.every_hours
         percent = self._percent() / 100
@@ -272,20 +274,23 @@ class _Check:
 def _together(plan: Plan, formulary: Formulary) -> Iterator[DoseFinding]:
     """Two medicines whose classes should not meet. An unknown anti-inflammatory counts
     as one: better a question too many."""
-    classes: list[str | None] = []
-    for medicine in plan.medicines:
-        drug = formulary.find(medicine.name)
-        guess = "nsaid" if medicine.kind == "anti-inflammatory" else None
+    drugs = [formulary.find(medicine.name) for medicine in plan.medicines]
+    classes: list[str] = []
+    for medicine, drug in zip(plan.medicines, drugs, strict=True):
+        guess = "nsaid" if medicine.kind == "anti-inflammatory" else ""
         classes.append(drug.drug_class if drug else guess)
-    for one, other in combinations(range(len(classes)), 2):
+    for one, other in combinations(range(len(drugs)), 2):
+        first = plan.medicines[one].name
+        if drugs[one] is not None and drugs[one] is drugs[other]:
+            yield finding(plan, other, "together", "name", None, other=first, why=SAME)
+            continue
         for interaction in formulary.interactions:
-            if sorted(interaction.classes) != sorted(str(classes[n]) for n in (one, other)):
+            if sorted(interaction.classes) != sorted((classes[one], classes[other])):
                 continue
             why = interaction.text
             if not _overlap(plan.medicines[one], plan.medicines[other]):
                 why = AFTER.fill({"why": why.en}, {"why": why.es})
             source = formulary.sources[interaction.source].cited
-            first = plan.medicines[one].name
             yield finding(plan, other, "together", "name", source, other=first, why=why)
 
 

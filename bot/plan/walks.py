@@ -131,7 +131,8 @@ def _begin(
     elif against:
         because = _reason(_HELD, against)
     elif not told:
-        because = _SILENT
+        whose: dict[str, object] = {"name": plan.patient}
+        because = _SILENT.fill(whose, whose)
     else:
         minutes = max(now, min(walks.cap_minutes, now + walks.step_minutes))
         if minutes > now:
@@ -189,8 +190,9 @@ _HELD = Text(
     es="Esta semana no son más largos, por lo que se dijo: {signs}.",
 )
 _SILENT = Text(
-    en="Not longer this week: in the past week nobody told how the leg is used. Please tell us.",
-    es="Esta semana no son más largos: en la última semana nadie dijo cómo usa la pata. Cuéntenos.",
+    en="Not longer this week: in the past week nobody told how {name} walks. Please tell us.",
+    es="Esta semana no son más largos: en la última semana nadie dijo cómo camina {name}. "
+    "Cuéntenos.",
 )
 _SHORTER = Text(
     en="{less} min shorter, because of what was told: {signs}.",

@@ -17,8 +17,12 @@ from .yaml_tree import Node, at_hand, find
 
 Path = tuple[str | int, ...]
 
+_FILL: Final = (
+    "name|phone|number|clinic|date|insert|your|here|nombre|teléfono|número|clínica|fecha|aquí"
+)
 _GAP: Final = re.compile(
-    r"\b(?:TODO|TBD|FIXME|XXX+)\b|\?\?\?|_{3,}|<[A-Za-z][\w .-]*>|\[[^\]\n]*\]|[Ll]orem ipsum"
+    r"\b(?:TODO|TBD|FIXME|XXX+)\b|\?\?\?|_{3,}|<[A-Za-z][\w .-]*>|[Ll]orem ipsum"
+    rf"|\[(?:[\s.…]*|[^\]\n]*\b(?:{_FILL})\b[^\]\n]*)\]"
 )
 _BARE: Final = re.compile(r"\{[^{}]*\}|[\W\d_]+")
 SAME_WORDS: Final = 3

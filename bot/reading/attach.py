@@ -22,7 +22,11 @@ def area(number: int, clauses: list[Clause], taken: set[int]) -> list[int]:
     """The clause of a match and the bare ones beside it, in the same sentence or the next."""
     places = [number]
     step = number + 1
-    while step < len(clauses) and step not in taken and clauses[step].sentence - clauses[number].sentence <= 1:
+    while (
+        step < len(clauses)
+        and step not in taken
+        and clauses[step].sentence - clauses[number].sentence <= 1
+    ):
         if clauses[step].moods & {"question", "hypo", "wish"}:
             break
         places.append(step)
@@ -103,7 +107,9 @@ def figures(
         for key, name in (("<minutes>", "minutes"), ("<metres>", "metres")):
             token = _last(tokens, clauses, places, key)
             if token is not None and token.value is not None and value == "done":
-                out[name] = round(token.value, 1) if name == "minutes" else float(round(token.value))
+                out[name] = (
+                    round(token.value, 1) if name == "minutes" else float(round(token.value))
+                )
         if "minutes" not in out and value == "done":
             token = _last(tokens, clauses, places, "<hours>")
             if token is not None and token.value is not None and token.value <= 4:
@@ -116,7 +122,10 @@ def figures(
         for place in places:
             hours = since_hours(tokens, clauses[place], context)
             if hours is not None:
-                if about in ("urine", "stool", "appetite", "drinking") and value in ("none", "less"):
+                if about in ("urine", "stool", "appetite", "drinking") and value in (
+                    "none",
+                    "less",
+                ):
                     out["hours"] = hours
                 break
     if about in ("dose", "seizure", "vomiting", "swallowed", "mishap", "walk"):
@@ -173,9 +182,7 @@ def _count(
     return match.rule.count
 
 
-def medicine(
-    tokens: list[Token], clause: Clause, context: Context
-) -> list[str]:
+def medicine(tokens: list[Token], clause: Clause, context: Context) -> list[str]:
     """The medicines named in a clause: as the plan writes them, else the usual name."""
     found: list[str] = []
     for token in tokens[clause.start : clause.end]:

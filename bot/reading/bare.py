@@ -75,7 +75,11 @@ def answer(
     for number, clause in enumerate(clauses[first : first + 4]):
         if clause.moods & {"question", "hypo", "wish"} or clause.other:
             continue
-        own = {m.rule.about for m in matches if m.clause == number + first and m.rule.about not in ("idiom", "request")}
+        own = {
+            m.rule.about
+            for m in matches
+            if m.clause == number + first and m.rule.about not in ("idiom", "request")
+        }
         verdict = _verdict(tokens, clause, asked, bool(own), number)
         if verdict == "yes":
             pick = _YES[asked]
@@ -140,7 +144,8 @@ def _polite(tokens: list[Token], clause: Clause) -> bool:
     """A greeting, an excuse, thanks, a name in front of the answer."""
     return all(
         not t.keys.isdisjoint(("<hello>", "<thanks>", "<joiner>", "<person>", "<excuse>"))
-        or t.inside or "<function>" in t.keys and t.word not in ("no", "not", "all")
+        or t.inside
+        or ("<function>" in t.keys and t.keys.isdisjoint(("<yesword>", "<noword>", "<neg>")))
         for t in tokens[clause.start : clause.end]
     )
 
@@ -172,8 +177,10 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
         return "no" if asked in _NO else ""
     if "<yesword>" in keys and "<neg>" not in keys and size <= 6:
         return "yes"
-    if asked in _SESSIONS and "<neg>" not in keys and (
-        "<minutes>" in keys or "<metres>" in keys or ("<number>" in keys and size <= 4)
+    if (
+        asked in _SESSIONS
+        and "<neg>" not in keys
+        and ("<minutes>" in keys or "<metres>" in keys or ("<number>" in keys and size <= 4))
     ):
         return "yes"
     if asked == "dose" and "<neg>" not in keys and ("<clock>" in keys and size <= 5):
@@ -183,23 +190,23 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     return ""
 
 
+_TALK = (
+    "<hello>", "<thanks>", "<joiner>", "<person>", "<excuse>", "<smalltalk>", "<function>", "<aux>",
+    "<adv>", "<patient>", "<good>",
+)  # fmt: skip
+
+
 def is_greeting(tokens: list[Token], clauses: list[Clause], context: Context) -> bool:
-    """Thanks, a greeting, an "ok": nothing to report."""
-    filler = 0
-    thanked = any("<thanks>" in clause.keys for clause in clauses)
-    if not thanked and len(tokens) > 6:
+    """Thanks, a greeting, an "ok", and not one word that may mean anything else."""
+    polite = any(not c.keys.isdisjoint(("<hello>", "<thanks>")) for c in clauses)
+    if any("<meh>" in t.keys for t in tokens):
         return False
-    if any("<bodyword>" in c.keys or "<wound>" in c.keys or "<legword>" in c.keys for c in clauses):
-        return False
-    for clause in clauses:
-        if "<thanks>" in clause.keys or "<hello>" in clause.keys:
-            filler += 1
-    if any("<alarm>" in c.keys for c in clauses):
-        return False
-    if filler and (len(tokens) <= 8 or filler * 2 >= len(clauses) or "<thanks>" in clauses[0].keys):
-        return True
-    return context.asked == "none" and len(tokens) <= 3 and all(
-        "<yesword>" in t.keys or "<good>" in t.keys or "<joiner>" in t.keys for t in tokens
+    if polite and not any("<neg>" in t.keys and not t.inside for t in tokens):
+        return all(t.inside or not t.keys.isdisjoint(_TALK) for t in tokens)
+    return (
+        context.asked == "none"
+        and len(tokens) <= 3
+        and all(not t.keys.isdisjoint(("<yesword>", "<good>", "<joiner>")) for t in tokens)
     )
 
 
@@ -211,9 +218,7 @@ def worrying_rest(
 ) -> bool:
     """Whether something alarming was said that led to no observation at all."""
     read_in = {clauses[m.clause].sentence for m in matches}
-    return any(
-        clause.sentence not in read_in and "<alarm>" in clause.keys for clause in clauses
-    )
+    return any(clause.sentence not in read_in and "<alarm>" in clause.keys for clause in clauses)
 
 
 def finish(

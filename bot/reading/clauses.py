@@ -50,10 +50,15 @@ _ASK_NEXT = frozenset("that this it i we normal hago hacemos advice shall".split
 
 
 def _asks(tokens: list[Token], index: int, previous: str) -> bool:
-    """"... a bit puffy | is that normal": a question tacked on without a mark."""
+    """ "... a bit puffy | is that normal": a question tacked on without a mark."""
     word = tokens[index].word
     after = tokens[index + 1].word if index + 1 < len(tokens) else ""
-    if word not in _ASK_HEADS or after not in _ASK_NEXT or previous in _HOLDS or previous in ("no", "lo"):
+    if (
+        word not in _ASK_HEADS
+        or after not in _ASK_NEXT
+        or previous in _HOLDS
+        or previous in ("no", "lo")
+    ):
         return False
     if word == "is":
         third = tokens[index + 2].word if index + 2 < len(tokens) else ""
@@ -80,8 +85,14 @@ def split(tokens: list[Token]) -> list[Clause]:
             joiner = "or"
         elif word in _OPEN and size > 1:
             rank, joiner = max(rank, 1), word
-        elif size and not token.keys.isdisjoint(_POLITE) or (
-            index and not tokens[index - 1].keys.isdisjoint(_POLITE) and word not in ("you", "u", "so")
+        elif (
+            size
+            and not token.keys.isdisjoint(_POLITE)
+            or (
+                index
+                and not tokens[index - 1].keys.isdisjoint(_POLITE)
+                and word not in ("you", "u", "so")
+            )
         ):
             rank = max(rank, 1)
         elif word in _SUBJECT and size >= 2 and previous not in _HOLDS and not token.cut:

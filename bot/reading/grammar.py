@@ -162,7 +162,9 @@ class Compiler:
         needs = tuple(e.keys for part in parts for e in part if not e.optional)
         if not needs or any(not part or part[0].optional for part in parts):
             raise ValueError(f"a pattern needs a word to begin with: {source!r}")
-        return Pattern(source, tuple(parts), frozenset(without), tuple(present), start, end, cross, needs)
+        return Pattern(
+            source, tuple(parts), frozenset(without), tuple(present), start, end, cross, needs
+        )
 
     def add_rules(self, about: str, text: str) -> None:
         """Read the rules of one topic."""
@@ -215,6 +217,7 @@ class Compiler:
             options.sort(key=lambda option: -len(option[0]))
         common = self.words.get
         for number, rule in enumerate(self.rules):
+
             def cost(keys: frozenset[str]) -> int:
                 total = 0
                 for key in keys:

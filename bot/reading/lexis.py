@@ -27,9 +27,7 @@ NEGATED: dict[str, dict[str, str | None]] = {}
 
 def _build() -> Lexis:
     compiler = Compiler()
-    modules = [
-        import_module(f"bot.reading.lexicon.{name}") for name in (*SHARED, *TOPIC_MODULES)
-    ]
+    modules = [import_module(f"bot.reading.lexicon.{name}") for name in (*SHARED, *TOPIC_MODULES)]
     for module in modules:
         for name, members in getattr(module, "CLASSES", {}).items():
             compiler.add_class(name, members)

@@ -39,8 +39,11 @@ def _follow(
         return []
     element = elements[which]
     limit = far if element.cross else end
+    turned = which > 0 and "<neg>" in elements[which - 1].keys
     for place in range(at, min(at + element.gap + 1, limit)):
         token = tokens[place]
+        if turned and place > at and "<stopneg>" in tokens[place - 1].keys:
+            break  # a denial does not reach over "but", "still", "since"
         if not element.keys.isdisjoint(token.keys):
             size = 1 if token.sizes is None else token.size(element.keys)
             after = far if place >= end else end

@@ -13,7 +13,7 @@ from .token import Token
 _APOSTROPHES = frozenset("'’‘`´ʼ′＇")
 _DASHES = frozenset("-–—‐‑‒−")
 _END = frozenset(".!?…\n\r;。！？")
-_SOFT = frozenset(",:()[]/–—-\"“”«»|~•*")
+_SOFT = frozenset(',:()[]/–—-"“”«»|~•*')
 
 # Linear: no alternative can match the same characters in two ways.
 _PIECE = re.compile(r"\d+(?:[.,:]\d+)*|[^\W\d_]+|[^\w\s]|\n|_")
@@ -179,9 +179,7 @@ def _number(
     return end, index
 
 
-def _mark(
-    build: _Builder, flat: str, text: str, back: list[int], piece: str, start: int
-) -> None:
+def _mark(build: _Builder, flat: str, text: str, back: list[int], piece: str, start: int) -> None:
     char = text[back[start]]
     if piece in _END:
         if piece == "?" and build.tokens:

@@ -6,7 +6,9 @@ from .lexicon.numbers import HALVES, HUNDREDS, NUMBERS, ONCE, TENS, UNITS, VAGUE
 from .token import Token
 
 _AT = frozenset("at a around about by since @ las la until til till approximately circa".split())
-_NEAR_WORDS = frozenset("about around like roughly approx approximately some como unos unas".split())
+_NEAR_WORDS = frozenset(
+    "about around like roughly approx approximately some como unos unas".split()
+)
 _SMALL = frozenset(("a", "an", "un", "una"))
 _PARTS_OF_DAY = {
     "manana": "am", "madrugada": "am", "tarde": "pm", "noche": "pm", "morning": "am",
@@ -56,6 +58,12 @@ def _number(tokens: list[Token], index: int) -> tuple[float, int] | None:
         return None
     if _word(tokens, index + used) in ("hundred", "thousand") and value < 100:
         value, used = value * HUNDREDS[_word(tokens, index + used)], used + 1
+    if value >= 100 and value % 100 == 0 and used <= 3:  # "one hundred and five", "ciento cinco"
+        skip = 1 if _word(tokens, index + used) in ("and", "y") else 0
+        if index + used + skip < len(tokens) and _word(tokens, index + used + skip) not in _SMALL:
+            below = _number(tokens, index + used + skip)
+            if below and 1 <= below[0] < 100 and tokens[index + used + skip].value is None:
+                value, used = value + below[0], used + skip + below[1]
     following = _word(tokens, index + used)
     if following in ("point", "punto", "coma", "con"):
         after = _number(tokens, index + used + 1) if index + used + 1 < len(tokens) else None
@@ -107,7 +115,11 @@ def _clock(tokens: list[Token], index: int) -> tuple[float, int, str] | None:
         return 720.0, 1, "24"
     if word in ("midnight", "medianoche"):
         return 0.0, 1, "24"
-    if word == "un" and _word(tokens, index + 1) == "cuarto" and _word(tokens, index + 2) in ("para", "pa"):
+    if (
+        word == "un"
+        and _word(tokens, index + 1) == "cuarto"
+        and _word(tokens, index + 2) in ("para", "pa")
+    ):
         start = index + 3 + (_word(tokens, index + 3) in ("las", "la"))
         hour = _number(tokens, start) if start < len(tokens) else None
         return (hour[0] * 60 - 15, start - index + hour[1], "") if hour else None
@@ -151,7 +163,18 @@ def _clock(tokens: list[Token], index: int) -> tuple[float, int, str] | None:
             if part in _PARTS_OF_DAY and (step > 1 or "_" in part or part in ("anoche", "tonight")):
                 said, used = _PARTS_OF_DAY[part], used + step
                 break
-            if part not in ("de", "la", "in", "the", "at", "por", "en", "last", "this", "yesterday"):
+            if part not in (
+                "de",
+                "la",
+                "in",
+                "the",
+                "at",
+                "por",
+                "en",
+                "last",
+                "this",
+                "yesterday",
+            ):
                 break
     if minutes >= 13 * 60:
         said = "24"
@@ -159,7 +182,7 @@ def _clock(tokens: list[Token], index: int) -> tuple[float, int, str] | None:
 
 
 def _past_or_to(tokens: list[Token], index: int) -> tuple[float | None, int]:
-    """"Quarter past eight", "ten to nine", "half eight"."""
+    """ "Quarter past eight", "ten to nine", "half eight"."""
     start = index + (1 if _word(tokens, index) == "a" else 0)
     word = _word(tokens, start)
     amount = {"half": 30.0, "quarter": 15.0}.get(word, NUMBERS.get(word))
@@ -214,7 +237,11 @@ def _heat(tokens: list[Token], index: int, value: float, used: int) -> tuple[flo
     """A temperature: with its unit, or a telling figure (105.4, 39.5) with none."""
     unit = ""
     end = index + used
-    while _word(tokens, end) in UNITS and UNITS[_word(tokens, end)][0] == "heat" and end < index + used + 3:
+    while (
+        _word(tokens, end) in UNITS
+        and UNITS[_word(tokens, end)][0] == "heat"
+        and end < index + used + 3
+    ):
         word = _word(tokens, end)
         unit = word if word[0] in "cf" else unit or "d"
         end += 1
@@ -277,7 +304,11 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
             if unit in ("", "size"):
                 value = nearest_past(clock[0], clock[2], now)
                 return _make(tokens, index, clock[1], "clock", value), clock[1]
-    if word in ("hora", "hour") and _word(tokens, index + 1) == "y" and _word(tokens, index + 2) == "media":
+    if (
+        word in ("hora", "hour")
+        and _word(tokens, index + 1) == "y"
+        and _word(tokens, index + 2) == "media"
+    ):
         return _make(tokens, index, 3, "minutes", 90.0), 3
     since = {_word(tokens, index - 1), _word(tokens, index - 2), _word(tokens, index - 3)}
     if _word(tokens, index - 1) in _NEAR_WORDS | _AT and since & {"since", "desde"}:
@@ -304,7 +335,24 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
     if heat:
         return _make(tokens, index, heat[1], "heat", heat[0]), heat[1]
     skip = 0
-    while _word(tokens, index + used + skip) in ("more", "whole", "full", "solid", "odd", "or", "so", "mas", "good", "long", "de", "straight") and skip < 2:
+    while (
+        _word(tokens, index + used + skip)
+        in (
+            "more",
+            "whole",
+            "full",
+            "solid",
+            "odd",
+            "or",
+            "so",
+            "mas",
+            "good",
+            "long",
+            "de",
+            "straight",
+        )
+        and skip < 2
+    ):
         skip += 1
     unit = UNITS.get(_word(tokens, index + used + skip))
     if unit and not (unit[0] == "heat"):
@@ -335,7 +383,7 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
 
 
 def _at(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] | None:
-    """"At eight", "a las ocho", "since about nine last night"."""
+    """ "At eight", "a las ocho", "since about nine last night"."""
     start = index + 1
     word = tokens[index].word
     if word in ("noon", "midnight", "mediodia", "medianoche"):
@@ -354,10 +402,18 @@ def _at(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] |
     if word == "a" and _word(tokens, start) != "un":
         return None
     loose = word in ("about", "around", "la", "approximately", "circa", "by")
-    if loose and not (clock[2] or clock[1] > 1) and not (word == "la" and _word(tokens, start) in ("una", "1")):
+    if (
+        loose
+        and not (clock[2] or clock[1] > 1)
+        and not (word == "la" and _word(tokens, start) in ("una", "1"))
+    ):
         if word not in ("around", "by"):
             return None
-    if clock[2] == "" and _word(tokens, start).isdigit() and following in ("percent", "mm", "cm", "of"):
+    if (
+        clock[2] == ""
+        and _word(tokens, start).isdigit()
+        and following in ("percent", "mm", "cm", "of")
+    ):
         return None
     value = nearest_past(clock[0], clock[2], now)
     if word in ("since", "desde"):

@@ -148,13 +148,18 @@ def _conclude(
     questions: list[str] = []
     taken = {m.clause for m in matches if m.rule.about != "idiom"}
     asks = any("question" in c.moods or "factive" in c.moods for c in clauses)
-    calls = any(m.rule.about == "request" and m.rule.value in ("call_back", "stop", "snooze") for m in matches)
+    calls = any(
+        m.rule.about == "request" and m.rule.value in ("call_back", "stop", "snooze")
+        for m in matches
+    )
     for match in matches:
         about = match.rule.about
         if about == "idiom":
             continue
-        if not match.void and (about, match.rule.value) in CLEARING and any(
-            tokens[at].guessed for at in match.at
+        if (
+            not match.void
+            and (about, match.rule.value) in CLEARING
+            and any(tokens[at].guessed for at in match.at)
         ):
             match.void = "a guess at a misspelt word does not clear anything"
         if match.void:
@@ -184,7 +189,9 @@ def _conclude(
     observations = bare.finish(observations, tokens, clauses, context)
     requests = [o for o in observations if o.about == "request"]
     said = [o for o in observations if o.about != "request"]
-    voids = any(m.void in ("a wish", "a question", "a condition", "another animal") for m in matches)
+    voids = any(
+        m.void in ("a wish", "a question", "a condition", "another animal") for m in matches
+    )
     wish = any("wish" in c.moods or "hypo" in c.moods for c in clauses)
     feared = any(m.void == "something feared or prevented" for m in matches)
     worry = any("worry" in c.moods for c in clauses)
@@ -236,9 +243,7 @@ def _observe(
     places = area(match.clause, clauses, taken)
     fields = figures(match, value, tokens, clauses, places, context)
     if rule.about == "temperature":
-        fields["celsius"] = next(
-            tokens[at].value for at in match.at if "<heat>" in tokens[at].keys
-        )
+        fields["celsius"] = next(tokens[at].value for at in match.at if "<heat>" in tokens[at].keys)
     span = (tokens[match.first].start, tokens[match.last].end)
     meds: list[str | None] = [None]
     if rule.about in ("dose", "swallowed"):
@@ -259,7 +264,7 @@ def _observe(
 
 
 def _resolve_past(found: list[Found], clauses: list[Clause]) -> list[Found]:
-    """"Sick the first night, but not since": the finding is over, and said to be absent."""
+    """ "Sick the first night, but not since": the finding is over, and said to be absent."""
     out: list[Found] = []
     for number, item in enumerate(found):
         clause = clauses[item.match.clause]
@@ -271,7 +276,8 @@ def _resolve_past(found: list[Found], clauses: list[Clause]) -> list[Found]:
                 if "since_not" in c.moods and c.sentence - clause.sentence <= 1
             ]  # fmt: skip
             again = [
-                f for f in found[number + 1 :]
+                f
+                for f in found[number + 1 :]
                 if f.observation.about == about and f.observation.value != absent
             ]
             if later and not again:

@@ -13,7 +13,9 @@ _CARE = frozenset("dose ice warm_compress massage walk cone request swallowed mi
 """Topics in which people act: a person as subject does not take the finding away."""
 
 _NOT = frozenset("not wasnt werent isnt arent never no".split())
-_SEEN = frozenset("seen see saw seen notice noticed found find feel spot spotted veo vi noto note".split())
+_SEEN = frozenset(
+    "seen see saw seen notice noticed found find feel spot spotted veo vi noto note".split()
+)
 
 
 def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[str]]) -> None:
@@ -25,24 +27,37 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
         if before and before.sentence == clause.sentence:
             held = before.moods & {"hypo", "wish", "purpose", "question", "denied"}
             hangs = clause.joiner in ("and", "or") or word in ("or", "o", "that", "que")
-            whole = "question" in before.moods and clause.asked and not (
-                clause.rank == 2 or clause.joiner in ("because", "porque", "since", "subject") or
-                tokens[clause.start].word in ("because", "porque")
+            whole = (
+                "question" in before.moods
+                and clause.asked
+                and not (
+                    clause.rank == 2
+                    or clause.joiner in ("because", "porque", "since", "subject")
+                    or tokens[clause.start].word in ("because", "porque")
+                )
             )
             hangs = hangs or whole or clause.joiner in ("while", "mientras")
-            if held and (hangs or (clause.rank == 1 and "hypo" in held and clause.joiner != "subject")):
+            if held and (
+                hangs or (clause.rank == 1 and "hypo" in held and clause.joiner != "subject")
+            ):
                 own_subject = "<patient>" in tokens[clause.start].keys or (
                     clause.end - clause.start > 1 and "<patient>" in tokens[clause.start + 1].keys
                 )
-                if whole or clause.joiner in ("while", "mientras") or not (
-                    own_subject and clause.joiner != "or" and "hypo" not in held
+                if (
+                    whole
+                    or clause.joiner in ("while", "mientras")
+                    or not (own_subject and clause.joiner != "or" and "hypo" not in held)
                 ):
                     clause.moods |= held
         before = clause
     for number in range(len(clauses) - 2, -1, -1):
         later = clauses[number + 1]
         clause = clauses[number]
-        if later.sentence == clause.sentence and "hypo" in clause.moods and "question" in later.moods:
+        if (
+            later.sentence == clause.sentence
+            and "hypo" in clause.moods
+            and "question" in later.moods
+        ):
             clause.moods.add("question")
 
 
@@ -57,7 +72,11 @@ def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
         if "<mine>" in clause.keys or _own_body(tokens, clause):
             person = True
             for before in clauses[max(0, number - 2) : number]:
-                if before.sentence == sentence and "<mine>" in clause.keys and "<bleedword>" in before.keys:
+                if (
+                    before.sentence == sentence
+                    and "<mine>" in clause.keys
+                    and "<bleedword>" in before.keys
+                ):
                     before.person = True
         elif own or "<wound>" in clause.keys:
             person = False
@@ -87,7 +106,7 @@ def _own_body(tokens: list[Token], clause: Clause) -> bool:
 
 
 def mark_carried(tokens: list[Token], clauses: list[Clause]) -> None:
-    """"No swelling, redness or smell": the denial goes on through a bare list."""
+    """ "No swelling, redness or smell": the denial goes on through a bare list."""
     for before, clause in zip(clauses, clauses[1:], strict=False):
         if clause.sentence != before.sentence or clause.rank > 1:
             continue
@@ -145,14 +164,21 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
                 flips = True
                 break
         after = match.last + 1
-        if after < clause.end and after == clause.end - 1 and tokens[after].word in ("no", "not", "nope", "negative", "negativo"):
+        if (
+            after < clause.end
+            and after == clause.end - 1
+            and tokens[after].word in ("no", "not", "nope", "negative", "negativo")
+        ):
             flips = True
     if not flips and not held:
         tail = [t.word for t in tokens[match.last + 1 : min(match.last + 5, clause.end)]]
         if (
             tail[:1] == ["free"]
-            or "out" in tail[1:3] and "ruled" in tail[:2] and not set(tail) & _NOT
-            or any(w in _NOT for w in tail[:2]) and any(w in _SEEN for w in tail[1:4])
+            or "out" in tail[1:3]
+            and "ruled" in tail[:2]
+            and not set(tail) & _NOT
+            or any(w in _NOT for w in tail[:2])
+            and any(w in _SEEN for w in tail[1:4])
         ):
             flips = True
     for place in range(match.last + 1, min(match.last + 7, clause.end - 1)):
@@ -169,9 +195,7 @@ def torn(match: Match, tokens: list[Token]) -> bool:
         return False
     own = set(match.at)
     return any(
-        "<neg>" in tokens[at].keys
-        for at in range(match.first + 1, match.last)
-        if at not in own
+        "<neg>" in tokens[at].keys for at in range(match.first + 1, match.last) if at not in own
     )
 
 
@@ -219,7 +243,11 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
         return ""
     if clause.other:
         return "another animal"
-    if (about not in _CARE or about == "mishap") and not match.rule.agent and _person_before(match, tokens, clause):
+    if (
+        (about not in _CARE or about == "mishap")
+        and not match.rule.agent
+        and _person_before(match, tokens, clause)
+    ):
         return "a person"
     if clause.person and not match.rule.agent:
         return "a person"
@@ -231,7 +259,7 @@ _DATIVE = frozenset(("me", "nos", "mi"))
 
 
 def _intended(match: Match, tokens: list[Token], clause: Clause) -> bool:
-    """"Will give it at nine", "ahorita se la doy"."""
+    """ "Will give it at nine", "ahorita se la doy"."""
     if match.rule.value not in ("given", "done"):
         return False
     before = range(max(clause.start, match.first - 3), match.last)
@@ -251,7 +279,9 @@ def _person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
             return not ahead & _PREPOSITIONS
         if "<patient>" in keys and "<aux>" not in keys and "<person>" not in keys:
             return False
-        if tokens[place].word not in _DATIVE and not ("<aux>" in keys or "<adv>" in keys or "<neg>" in keys or "<slight>" in keys):
+        if tokens[place].word not in _DATIVE and not (
+            "<aux>" in keys or "<adv>" in keys or "<neg>" in keys or "<slight>" in keys
+        ):
             return False
         place -= 1
         steps += 1
@@ -292,7 +322,11 @@ def mark_subjects(
         if other_at is not None:
             head = tokens[clause.start : other_at]
             patient_first = any(
-                ("<patient>" in t.keys and t.word not in wrong and t.word not in ("el", "la", "le", "lo"))
+                (
+                    "<patient>" in t.keys
+                    and t.word not in wrong
+                    and t.word not in ("el", "la", "le", "lo")
+                )
                 or "<sign>" in t.keys
                 for t in head
             )
@@ -302,11 +336,30 @@ def mark_subjects(
                 clause.other = sticky = True
         elif sticky:
             first = tokens[clause.start : clause.start + 3]
-            back = any(
-                t.word in own or t.word in ("ella", "mine", "ours", "mio", "mia", "patient", "himself", "herself", "nuestro", "este", "esta")
-                or (species == "dog" and t.word in _DOGS) or (species == "cat" and t.word in _CATS)
-                for t in first
-            ) or clause.rank == 2 or clause.joiner == "but"
+            back = (
+                any(
+                    t.word in own
+                    or t.word
+                    in (
+                        "ella",
+                        "mine",
+                        "ours",
+                        "mio",
+                        "mia",
+                        "patient",
+                        "himself",
+                        "herself",
+                        "nuestro",
+                        "este",
+                        "esta",
+                    )
+                    or (species == "dog" and t.word in _DOGS)
+                    or (species == "cat" and t.word in _CATS)
+                    for t in first
+                )
+                or clause.rank == 2
+                or clause.joiner == "but"
+            )
             if back:
                 sticky = False
             else:
@@ -314,6 +367,8 @@ def mark_subjects(
     return any_other
 
 
-_PREPOSITIONS = frozenset("with con of by to at from for like como than que al against contra after tras".split())
+_PREPOSITIONS = frozenset(
+    "with con of by to at from for like como than que al against contra after tras".split()
+)
 _CATS = frozenset("cat cats kitty kitten gato gata gatito gatita michi gatos".split())
 _DOGS = frozenset("dog dogs doggy puppy perro perra perrito perrita perros".split())

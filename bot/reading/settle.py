@@ -58,7 +58,19 @@ OVERRIDES: dict[str, frozenset[str]] = {
     "breathing": frozenset(("pain", "belly", "energy", "incision", "stool", "urine")),
     "seizure": frozenset(("pain", "energy", "belly", "weight_bearing", "leg")),
     "cone": frozenset(("dose", "licking", "bandage", "mishap", "leg", "incision")),
-    "bandage": frozenset(("incision", "licking", "swelling", "mishap", "urine", "weight_bearing", "gums", "swallowed", "bruising")),
+    "bandage": frozenset(
+        (
+            "incision",
+            "licking",
+            "swelling",
+            "mishap",
+            "urine",
+            "weight_bearing",
+            "gums",
+            "swallowed",
+            "bruising",
+        )
+    ),
     "walk": frozenset(("dose", "mishap")),
     "ice": frozenset(("dose", "drinking")),
     "warm_compress": frozenset(("dose", "drinking")),
@@ -70,6 +82,7 @@ OVERRIDES: dict[str, frozenset[str]] = {
     "leg": frozenset(("weight_bearing", "mishap")),
     "mobility": frozenset(("weight_bearing_partial",)),
     "weight_bearing": frozenset(("mobility_same", "pain_none", "stool", "mishap", "leg")),
+    "incision": frozenset(("drinking",)),
     "swelling": frozenset(("mobility", "incision", "bruising")),
     "pain": frozenset(("licking", "energy", "appetite")),
     "drinking": frozenset(("appetite", "licking", "dose")),
@@ -130,9 +143,18 @@ def drop_overlaps(matches: list[Match], clauses: list[Clause]) -> list[Match]:
 def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     """What another finding of the same sentence explains: the pills swallowed are no dose
     and no meal, pacing after a seizure is no pain."""
-    eaten = {m.clause for m in matches if m.rule.about == "swallowed" and not m.denied and not m.void}
-    seized = {clauses[m.clause].sentence for m in matches if m.rule.about == "seizure" and not m.denied and not m.void}
-    fainted = {m.clause for m in matches if m.rule.value == "collapsed" and not m.denied and not m.void}
+    eaten = {
+        m.clause for m in matches if m.rule.about == "swallowed" and not m.denied and not m.void
+    }
+    seized = {
+        clauses[m.clause].sentence
+        for m in matches
+        if m.rule.about == "seizure" and not m.denied and not m.void
+    }
+    fainted = {
+        m.clause for m in matches if m.rule.value == "collapsed" and not m.denied and not m.void
+    }
+
     def sentences_of(*wanted: tuple[str, str]) -> set[int]:
         return {
             clauses[m.clause].sentence
@@ -145,6 +167,13 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     tight = sentences_of(("bandage", "tight"))
     blue = sentences_of(("gums", "blue"), ("gums", "pale"), ("breathing", "laboured"))
     given = sentences_of(("dose", "given"))
+    weeping = {  # "pink discharge": the colour is the discharge's
+        at
+        for m in matches
+        if m.rule.value in ("discharge", "pus", "bleeding") and not m.denied
+        for at in m.at
+        if at - 1 in m.at or at + 1 in m.at
+    }
     rough = {m.clause for m in matches if m.rule.value == "rough_play" and not m.void}
     near = {c + step for c in eaten for step in (-1, 0, 1)}
     sentences = {clauses[c].sentence for c in eaten}
@@ -153,7 +182,9 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
         clause = clauses[match.clause]
         key = (match.rule.about, match.rule.value)
         if key in (("dose", "given"), ("appetite", "normal")) and match.clause in near:
-            if match.clause in eaten or (clause.sentence in sentences and "<clock>" not in clause.keys):
+            if match.clause in eaten or (
+                clause.sentence in sentences and "<clock>" not in clause.keys
+            ):
                 continue
         if match.rule.about == "mishap" and match.clause in fainted:
             continue
@@ -163,15 +194,29 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             continue
         if key == ("urine", "accident") and clause.sentence in seized:
             continue
+        if key == ("incision", "red") and any(at in weeping for at in match.at):
+            continue
         if key == ("energy", "normal") and match.clause in rough:
             continue
-        if match.rule.about == "swelling" and clause.sentence in tight and "<toeword>" in clause.keys:
+        if (
+            match.rule.about == "swelling"
+            and clause.sentence in tight
+            and "<toeword>" in clause.keys
+        ):
             continue
-        if match.rule.about == "pain" and match.rule.value == "moderate" and clause.sentence in blue:
+        if (
+            match.rule.about == "pain"
+            and match.rule.value == "moderate"
+            and clause.sentence in blue
+        ):
             continue
         if match.rule.about == "appetite" and clause.sentence in given and "<hid>" in clause.keys:
             continue
-        if match.rule.about == "pain" and match.rule.value in ("moderate", "mild") and clause.sentence in seized:
+        if (
+            match.rule.about == "pain"
+            and match.rule.value in ("moderate", "mild")
+            and clause.sentence in seized
+        ):
             continue
         out.append(match)
     return out
@@ -186,7 +231,11 @@ def _join(old: Observation, new: Observation) -> Observation:
                 min(old.span[0], new.span[0]), max(old.span[1], new.span[1]))  # fmt: skip
         elif name == "detail" and "detail" in fields:
             first, second = str(fields["detail"]), str(value)
-            fields["detail"] = max(first, second, key=_DETAILS.index) if first in _DETAILS and second in _DETAILS else first
+            fields["detail"] = (
+                max(first, second, key=_DETAILS.index)
+                if first in _DETAILS and second in _DETAILS
+                else first
+            )
         elif name == "unsure" and not old.unsure:
             continue
         elif name not in fields:
@@ -252,7 +301,11 @@ def _one(about: str, merged: dict[str, Found], order: tuple[str, ...]) -> dict[s
     if last is not worst and last.final:
         if about in ("dose", "cone") or (about in ("appetite", "drinking") and last.now):
             return {last.observation.value: last}
-        if about != "vomiting" and worst.past and worst.observation.value not in ("collapsed", "laboured", "bloody"):
+        if (
+            about != "vomiting"
+            and worst.past
+            and worst.observation.value not in ("collapsed", "laboured", "bloody")
+        ):
             return {last.observation.value: last}
     if about == "cone" and worst.observation.value == "damaged":
         merged.pop("off" if "on" in merged else "", None)

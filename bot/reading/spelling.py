@@ -56,7 +56,9 @@ class Speller:
             for entry in self.words.get(form, ()):
                 apart = distance(word, entry, 1)
                 swap = sorted(word) == sorted(entry)
-                if apart > 1 or (word[0] != entry[0] and not swap and len(word) < 7):
+                if apart > 1 or (
+                    word[0] != entry[0] and not swap and (len(word) < 7 or len(word) != len(entry))
+                ):
                     continue
                 # A letter left out is likelier than two swapped, one too many, another one.
                 kind = 0 if len(word) < len(entry) else 1 if swap else 2 + (len(word) == len(entry))

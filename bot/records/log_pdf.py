@@ -6,17 +6,30 @@ from collections.abc import Iterator
 from datetime import date, datetime
 from functools import partial
 from io import BytesIO
-from typing import Any
+from itertools import groupby
+from typing import Any, Final
 
-from reportlab.lib.colors import black
 from reportlab.platypus import BaseDocTemplate, Flowable, Frame, PageTemplate, Spacer
-from reportlab.platypus.tables import LongTable
+from reportlab.platypus.tables import Table
 
 from bot.model.text import Lang
 from bot.talk.record import MARKS, Record
 
 from .labels import full_date, label
-from .paper import MARGIN, PALE, RULE, SIZES, Paper, canvas_for, document, words
+from .paper import (
+    BOLD,
+    GREY,
+    MARGIN,
+    NORMAL,
+    PALE,
+    RULE,
+    SIZES,
+    Paper,
+    canvas_for,
+    document,
+    plain,
+    words,
+)
 from .summary import seal_line
 from .whole import WholeRecord
 
@@ -47,63 +60,65 @@ def _build(record: WholeRecord, now: datetime, lang: Lang, paper: Paper, out: By
         words(label("told", lang), 7.5, bold=True),
         words(seal_line(record, now, lang), 6.5, grey=True),
         Spacer(1, 8),
-        _table(record, lang, inner),
+        *_days(record, lang, inner),
     ]
     template.build(parts, canvasmaker=canvas_for(foot, lang, title, width))
 
 
-def _table(record: WholeRecord, lang: Lang, width: float) -> Flowable:
-    heads = ("#", label("time", lang), label("who", lang), label("what", lang),
-             label("words", lang))  # fmt: skip
-    rows: list[list[Any]] = [[words(head, 6.5, grey=True) for head in heads]]
-    styles: list[Any] = [
-        ("VALIGN", (0, 0), (-1, -1), "TOP"),
-        ("LEFTPADDING", (0, 0), (-1, -1), 2),
-        ("RIGHTPADDING", (0, 0), (-1, -1), 4),
-        ("TOPPADDING", (0, 0), (-1, -1), 1),
-        ("BOTTOMPADDING", (0, 0), (-1, -1), 1.5),
-        ("LINEBELOW", (0, 0), (-1, 0), 0.6, black),
-        ("LINEBELOW", (0, 1), (-1, -1), 0.2, RULE),
+def _days(record: WholeRecord, lang: Lang, width: float) -> Iterator[Flowable]:
+    """A table for each day, whose heading is repeated where a page ends in it. (One table
+    of everything is laid out anew for each page: minutes for a long log.)"""
+
+    def day(entry: Record) -> date:
+        return record.date(entry.at)
+
+    widths = [width * part for part in _WIDTHS]
+    for on, entries in groupby(record.log, day):
+        number = label("day", lang, day=(on - record.plan.surgery).days)
+        rows: list[list[Any]] = [[plain(f"{number} · {full_date(on, lang)}"), "", "", "", ""]]
+        styles = [*_STYLE]
+        for entry in entries:
+            if entry.kind not in _LOUD:
+                styles.append(("TEXTCOLOR", (1, len(rows)), (3, len(rows)), GREY))
+            rows.append(_row(record, entry))
+        grid = Table(rows, widths, repeatRows=1, hAlign="LEFT")
+        grid.setStyle(styles)
+        yield grid
+        yield Spacer(1, 6)
+
+
+_STYLE: Final[list[Any]] = [
+    ("VALIGN", (0, 0), (-1, -1), "TOP"),
+    ("LEFTPADDING", (0, 0), (-1, -1), 2),
+    ("RIGHTPADDING", (0, 0), (-1, -1), 4),
+    ("TOPPADDING", (0, 0), (-1, -1), 1),
+    ("BOTTOMPADDING", (0, 0), (-1, -1), 1.5),
+    ("LINEBELOW", (0, 0), (-1, -1), 0.2, RULE),
+    ("FONT", (0, 0), (-1, -1), NORMAL, SIZE, SIZE * 1.2),
+    ("FONT", (0, 0), (-1, 0), BOLD, SIZE + 0.5),
+    ("BACKGROUND", (0, 0), (-1, 0), PALE),
+    ("SPAN", (0, 0), (-1, 0)),
+    ("TEXTCOLOR", (0, 1), (0, -1), GREY),
+]
+
+
+def _row(record: WholeRecord, entry: Record) -> list[Any]:
+    who, what, text = cells_of(entry)
+    loud = entry.kind in _LOUD
+    return [
+        str(entry.id),
+        f"{record.local(entry.at):%H:%M}",
+        words(who, SIZE, grey=not loud, bold=entry.kind in ("said", "staff")),
+        plain(what),
+        words(text, SIZE, grey=not loud),
     ]
-    for cells, heading in _rows(record, lang):
-        if heading:
-            number = len(rows)
-            styles += [("SPAN", (0, number), (-1, number)),
-                       ("BACKGROUND", (0, number), (-1, number), PALE)]  # fmt: skip
-        rows.append(cells)
-    grid = LongTable(rows, [width * part for part in _WIDTHS], repeatRows=1, hAlign="LEFT")
-    grid.setStyle(styles)
-    return grid
-
-
-def _rows(record: WholeRecord, lang: Lang) -> Iterator[tuple[list[Any], bool]]:
-    shown: date | None = None
-    for entry in record.log:
-        local = record.local(entry.at)
-        if local.date() != shown:
-            shown = local.date()
-            day = label("day", lang, day=(shown - record.plan.surgery).days)
-            heading = f"{day} · {full_date(shown, lang)}"
-            yield [words(heading, SIZE, bold=True), "", "", "", ""], True
-        who, what, text = cells_of(entry)
-        grey = entry.kind not in _LOUD
-        yield (
-            [
-                words(str(entry.id), 6.5, grey=True),
-                words(f"{local:%H:%M}", SIZE, grey=grey),
-                words(who, SIZE, grey=grey, bold=not grey and entry.kind in ("said", "staff")),
-                words(what, SIZE, grey=grey),
-                words(text, SIZE, grey=grey),
-            ],
-            False,
-        )
 
 
 def cells_of(entry: Record) -> tuple[str, str, str]:
     """Who, what and the words of an entry; its reason, rule and urgency after them."""
     who = entry.author
     if entry.kind == "sent":
-        who = f"{entry.author} → {entry.data.get('to', '')}"
+        who = f"{entry.author} > {entry.data.get('to', '')}"
     what = "sent" if entry.kind == "sent" else MARKS.get(entry.kind, entry.kind)
     tail = ""
     if entry.kind == "finding":

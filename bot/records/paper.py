@@ -34,6 +34,7 @@ GREY: Final = Color(0.35, 0.35, 0.35)
 PALE: Final = Color(0.93, 0.93, 0.93)
 RULE: Final = Color(0.6, 0.6, 0.6)
 _MORE: Final = "Vera"
+_SAID: Final = {"→": "->", "←": "<-", "✓": "[x]", "✔": "[x]", "▪": "-", "⅓": "1/3", "⅔": "2/3"}
 
 
 @cache
@@ -57,6 +58,8 @@ def _font_of(letter: str) -> str:
 
 def _named(letter: str) -> str:
     """A letter that no font has: without its marks where that is readable, else its name."""
+    if letter in _SAID:
+        return _SAID[letter]
     if unicodedata.category(letter) in ("Mn", "Cf", "Cc", "Cs") or letter == "\ufe0f":
         return ""
     plain = unicodedata.normalize("NFKD", letter).encode("ascii", "ignore").decode()
@@ -85,6 +88,7 @@ def marked(text: str) -> str:
     return "".join(parts).replace("\n", "<br/>")
 
 
+@cache
 def style(size: float, *, bold: bool = False, grey: bool = False, after: float = 0) -> Any:
     """A paragraph style: Helvetica of ``size`` points."""
     return ParagraphStyle(

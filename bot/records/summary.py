@@ -18,7 +18,7 @@ from bot.model.plan import Medicine
 from bot.model.settings import Clinic
 from bot.model.text import Lang
 from bot.model.vocabulary import TOPICS as VOCABULARY
-from bot.talk.words import Words
+from bot.talk.words import Words, date_of
 
 from .course import asked_in, course_in
 from .labels import TOPICS, URGENCY, full_date, label, span
@@ -249,9 +249,9 @@ def _most_urgent(cases: Sequence[CaseFile]) -> list[CaseFile]:
 def _case(record: WholeRecord, case: CaseFile, words: Words, lang: Lang) -> tuple[str, str, str]:
     local = record.local(case.opened_at)
     when = (
+        f"{URGENCY[case.urgency.name].say(lang).upper()}\n"
         f"{label('day', lang, day=record.day(case.opened_at))}, "
-        f"{full_date(local.date(), lang)} {local:%H:%M}\n"
-        f"{URGENCY[case.urgency.name].say(lang)}"
+        f"{date_of(local, lang)} {local:%H:%M}"
     )
     return when, _why(case, lang), _done_about(record, case, words, lang)
 

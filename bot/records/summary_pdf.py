@@ -54,25 +54,28 @@ def _build(page: Summary, paper: Paper, out: BytesIO) -> None:
 
 def _parts(page: Summary, width: float) -> list[Flowable]:
     parts: list[Flowable] = [
-        words(page.title, HEAD, grey=True),
+        words(" · ".join(filter(None, (page.title, page.practice))), HEAD, grey=True),
         words(page.patient, 17, bold=True),
         Spacer(1, 5),
         _facts(page, width),
         Spacer(1, 6),
     ]
-    left = width * 0.6
-    parts.append(_beside(_told(page, left - 10), _milestones(page, width - left), left, width))
+    left = width * 0.56
+    right = width - left
+    beside = [*_milestones(page, right)]
+    if page.sessions.rows:
+        narrow = (0.46, 0.2, 0.17, 0.17)
+        beside += [Spacer(1, 8), _head(page.sessions.title), _grid(page.sessions, right, narrow)]
+    parts.append(_beside(_told(page, left - 14), beside, left, width))
     parts.append(Spacer(1, 5))
     for strip in page.strips:
         parts.append(_strip(strip, page, width))
     if page.medicines.rows:
         share = (0.27, 0.30, 0.11, 0.09, 0.09, 0.14)
         parts += [_head(page.medicines.title), _grid(page.medicines, width, share), Spacer(1, 6)]
-    if page.sessions.rows:
-        parts += [_head(page.sessions.title), _sessions(page.sessions, width), Spacer(1, 6)]
     parts.append(_head(page.cases.title))
     if page.cases.rows:
-        parts.append(_grid(page.cases, width, (0.17, 0.48, 0.35)))
+        parts.append(_grid(page.cases, width, (0.16, 0.48, 0.36)))
     else:
         parts.append(words(label("no_cases", page.lang), BODY))
     if page.more_cases:
@@ -119,7 +122,7 @@ _TIGHT: list[Any] = [
 def _grid(table: Table, width: float, share: Sequence[float]) -> Flowable:
     rows: list[list[Any]] = [[words(name, SMALL, grey=True) for name in table.columns]]
     rows += [
-        [words(cell, BODY, bold=number == 0 and len(share) == 6) for number, cell in enumerate(row)]
+        [_cell(cell, bold=number == 0 and len(share) == 6) for number, cell in enumerate(row)]
         for row in table.rows
     ]
     grid = Grid(rows, [width * part for part in share], hAlign="LEFT")
@@ -127,15 +130,21 @@ def _grid(table: Table, width: float, share: Sequence[float]) -> Flowable:
     return grid
 
 
+def _cell(text: str, bold: bool) -> list[Flowable]:
+    """Words of a table; of two lines the first stands out."""
+    first, _, rest = text.partition("\n")
+    return [words(first, BODY, bold=bold or bool(rest)), *([words(rest, BODY)] if rest else [])]
+
+
 def _told(page: Summary, width: float) -> list[Flowable]:
-    return [_head(page.told.title), _grid(page.told, width, (0.26, 0.39, 0.35))]
+    return [_head(page.told.title), _grid(page.told, width, (0.27, 0.39, 0.34))]
 
 
 def _milestones(page: Summary, width: float) -> list[Flowable]:
     rows = [[words(name, BODY), words(value, BODY, bold=True)] for name, value in page.milestones]
     grid = Grid(rows, [width * 0.55, width * 0.45], hAlign="LEFT")
     grid.setStyle([*_TIGHT, ("LINEBELOW", (0, 0), (-1, -1), 0.3, RULE)])
-    return [_head(label("milestones", page.lang)), Spacer(1, 10), grid]
+    return [_head(label("milestones", page.lang)), grid]
 
 
 def _beside(left: list[Flowable], right: list[Flowable], at: float, width: float) -> Flowable:
@@ -144,23 +153,9 @@ def _beside(left: list[Flowable], right: list[Flowable], at: float, width: float
     return grid
 
 
-def _sessions(table: Table, width: float) -> Flowable:
-    """Half as wide and side by side, since each row is short."""
-    half = (len(table.rows) + 1) // 2
-    share = (0.43, 0.21, 0.18, 0.18)
-    side = width * 0.49
-    left = _grid(Table("", table.columns, table.rows[:half]), side, share)
-    if not table.rows[half:]:
-        return left
-    right = _grid(Table("", table.columns, table.rows[half:]), side, share)
-    grid = Grid([[left, right]], [width * 0.51, side], hAlign="LEFT")
-    grid.setStyle([*_TIGHT, ("RIGHTPADDING", (0, 0), (-1, -1), 0)])
-    return grid
-
-
 def _strip(strip: Strip, page: Summary, width: float) -> Flowable:
     """A topic over the days, the best level on top; triangles are matters for staff."""
-    step, top, bottom = 8.5, 13.0, 19.0
+    step, top, bottom = 8.5, 13.0, 22.0
     height = top + step * (len(strip.levels) - 1) + bottom
     left = 118.0
     scale = (width - left - 8) / page.last_day
@@ -177,7 +172,7 @@ def _strip(strip: Strip, page: Summary, width: float) -> Flowable:
         drawing.add(Line(left, y(number), width - 8, y(number), strokeColor=PALE))
         drawing.add(String(left - 6, y(number) - 2.4, plain(name), fontName=NORMAL, fontSize=6.5,
                            textAnchor="end", fillColor=GREY))  # fmt: skip
-    floor = y(len(strip.levels) - 1) - 6
+    floor = y(len(strip.levels) - 1) - 9
     drawing.add(Line(left, floor, width - 8, floor, strokeColor=RULE, strokeWidth=0.5))
     every = 7 if page.last_day > 14 else 2
     for day in range(0, page.last_day + 1, every):
@@ -187,11 +182,22 @@ def _strip(strip: Strip, page: Summary, width: float) -> Flowable:
     drawing.add(String(left - 6, floor - 9, label("chart_day", page.lang), fontName=NORMAL,
                        fontSize=6, textAnchor="end", fillColor=GREY))  # fmt: skip
     for day in sorted(set(page.case_days)):
-        drawing.add(Polygon([x(day) - 2.5, floor + 4.5, x(day) + 2.5, floor + 4.5, x(day), floor],
-                            fillColor=white, strokeColor=black, strokeWidth=0.6))  # fmt: skip
+        drawing.add(_triangle(x(day), floor))
+    if page.case_days:
+        drawing.add(_triangle(x(page.last_day) - 3, height - 7))
+        drawing.add(String(x(page.last_day) - 9, height - 7, label("case_marks", page.lang),
+                           fontName=NORMAL, fontSize=6.5, textAnchor="end"))  # fmt: skip
     line = [place for day, level in strip.points for place in (x(day), y(level))]
     if len(strip.points) > 1:
         drawing.add(PolyLine(line, strokeColor=RULE, strokeWidth=0.6))
     for day, level in strip.points:
         drawing.add(Circle(x(day), y(level), 2.1, fillColor=black, strokeColor=black))
     return drawing
+
+
+def _triangle(x: float, y: float) -> Polygon:
+    """A matter for staff, standing on ``y``."""
+    return Polygon(
+        [x - 2.5, y + 4.5, x + 2.5, y + 4.5, x, y], fillColor=white, strokeColor=black,
+        strokeWidth=0.6,
+    )  # fmt: skip

@@ -18,6 +18,7 @@ from bot.model.settings import Clinic
 from bot.protocol.library import protocols
 from bot.store.apply import apply
 from bot.store.database import Database, Tx, moment, pack, stamp
+from bot.store.shelf import Shelf
 from bot.talk.answers import default_answers
 from bot.talk.opening import next_opening
 from bot.talk.outcome import Outcome
@@ -29,6 +30,7 @@ from bot.telegram.send import deliver
 from bot.triage import default_rules
 
 from .clock import Clock, SystemClock
+from .media import handle_media
 from .practice import Practice, secret_of
 from .sender import Sender, recover
 from .work import audit, handle_due, handle_update
@@ -64,6 +66,8 @@ class App:
         self._awake = asyncio.Event()
         self._outgoing = asyncio.Event()
         self._settling = asyncio.Lock()
+        self._fetch = asyncio.Event()
+        self.shelf = Shelf(path)
         self.practice: Practice
         self.sender: Sender
 
@@ -119,6 +123,7 @@ class App:
         """Look at what is due now (the clock was set, or something was added from outside)."""
         self._awake.set()
         self._outgoing.set()
+        self._fetch.set()
 
     async def act(self, out: Outcome) -> None:
         """Keep an outcome that came from no chat (an enrolment at the desk's computer)."""
@@ -138,12 +143,20 @@ class App:
                 done += 1
         return done
 
+    async def fetch(self) -> int:
+        """Every picture and film that is to be fetched or shown at this moment."""
+        done = 0
+        while await handle_media(self.db, self.practice, self.client, self.shelf, self.clock.now()):
+            done += 1
+        return done
+
     async def settle(self) -> int:
         """Work and send until nothing is left to do at this moment; how much was done."""
         total = 0
         async with self._settling:
             while True:
                 done = await self.work()
+                done += await self.fetch()
                 done += await self.sender.send_ready(self.clock.now())
                 total += done
                 if not done:
@@ -158,7 +171,7 @@ class App:
         scheduler.add_job(self.wake, "interval", seconds=self._tick_seconds, max_instances=1)
         scheduler.add_job(self._audit, "interval", minutes=5, max_instances=1)
         scheduler.start()
-        parts = [self._working(), self._sending()]
+        parts = [self._working(), self._fetching(), self._sending()]
         if polling:
             parts.append(poll(self.client, self.keep, stop, self._waits))
         tasks = [asyncio.create_task(part) for part in parts]
@@ -181,6 +194,14 @@ class App:
             await self._awake.wait()
             self._awake.clear()
             if await self.work():
+                self._outgoing.set()
+                self._fetch.set()
+
+    async def _fetching(self) -> None:
+        while True:
+            await self._fetch.wait()
+            self._fetch.clear()
+            if await self.fetch():
                 self._outgoing.set()
 
     async def _sending(self) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import timedelta
 from typing import Any
 
+from bot.model.chat import Media
 from bot.model.finding import Finding
 from bot.model.observation import Observation
 from bot.model.text import Lang
@@ -116,6 +117,11 @@ def hand_over(scene: Scene, out: Outcome, chart: Chart, data: dict[str, Any]) ->
         scene.words.say("handed_over", lang, phone=both_phones(scene, lang)),
         patient=chart.id,
     )
+    for media in data.get("media", ()):
+        for desk in scene.desks:
+            if desk.rank == 0:
+                shown = Media.model_validate(media)
+                out.say(desk.chat, data["by"], media=shown, topic=f"patient:{chart.id}")
     settle(scene, out, data["chat"])
     return [finding]
 

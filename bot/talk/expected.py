@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from bot.model.observation import Observation
 from bot.model.text import Lang
+from bot.plan.expected import expected_on
 
 from .phones import both_phones
 from .scene import Chart, Scene
@@ -16,16 +17,10 @@ NORMAL_NOW = (
 """What owners ask about most, for "what is normal now"."""
 
 
-def expected_on(chart: Chart, topics: Sequence[str], day: int, lang: Lang) -> list[str]:
+def _said(chart: Chart, topics: Sequence[str], day: int, lang: Lang) -> list[str]:
     """The protocol's words on these topics for this day, each once."""
-    found = [
-        entry.text
-        for topic in topics
-        for entry in chart.protocol.expected
-        if entry.about == topic and entry.from_day <= day <= entry.to_day
-    ]
-    said = [(text.en if lang == "en" else text.es).replace("{name}", chart.name) for text in found]
-    return list(dict.fromkeys(said))
+    found = expected_on(chart.plan, chart.protocol, topics, day)
+    return [text.say(lang).replace("{name}", chart.name) for text in found]
 
 
 def answer_question(
@@ -39,7 +34,7 @@ def answer_question(
     says that all is well; it says what to watch and whom to phone."""
     day = chart.day(scene.now)
     topics = list(questions) or [one.about for one in observations if one.about != "request"]
-    words = expected_on(chart, topics, day, lang)
+    words = _said(chart, topics, day, lang)
     if not words:
         return [scene.words.say("expected_none", lang, day=day, phone=both_phones(scene, lang))]
     head = scene.words.say("expected_head", lang, day=day)
@@ -49,7 +44,7 @@ def answer_question(
 def normal_now(scene: Scene, chart: Chart, lang: Lang) -> str:
     """What is normal today, in a few lines."""
     day = chart.day(scene.now)
-    words = expected_on(chart, NORMAL_NOW, day, lang)
+    words = _said(chart, NORMAL_NOW, day, lang)
     if not words:
         return scene.words.say("expected_none", lang, day=day, phone=both_phones(scene, lang))
     head = scene.words.say("expected_head", lang, day=day)

@@ -6,7 +6,7 @@ from bot.model.chat import Incoming
 from bot.model.observation import Observation
 from bot.model.text import Lang
 
-from . import clarify, household, wishes
+from . import clarify, household, pictures, wishes
 from .buttons import action_of, button
 from .cases import Said, heard_again
 from .dosing import after_given, medicine_of
@@ -130,7 +130,7 @@ def _ask_which(scene: Scene, out: Outcome, event: Incoming, person: Person, sour
     first = scene.charts[0]
     data = {
         "patient": first.id, "chat": person.chat, "by": person.name, "text": event.text,
-        "source": source, "message": event.message,
+        "source": source, "message": event.message, "media": pictures.waiting(scene, event),
     }  # fmt: skip
     out.threads[person.chat] = {**scene.thread, "which": data}
     for chart in scene.charts:
@@ -242,7 +242,10 @@ def _told_which(scene: Scene, out: Outcome, event: Incoming, person: Person, pat
     if data:
         out.threads[person.chat] = {k: v for k, v in scene.thread.items() if k != "which"}
         out.cancel.append(f"unclear:{person.chat}")
-        reply(scene, out, event, chart, person, data["text"], data["source"])
+        if data.get("media"):
+            pictures.told_which(scene, out, event, chart, person, data)
+        else:
+            reply(scene, out, event, chart, person, data["text"], data["source"])
     return True
 
 

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import timedelta
+from dataclasses import replace
+from datetime import datetime, timedelta
 from typing import Any
 
 from bot.model.chat import Incoming, Media
-from bot.model.text import Lang
 from bot.triage import handed_over
 
 from . import clarify
@@ -55,6 +55,22 @@ def got(
         _described(scene, out, chart, person, source)
     for media in event.media:
         _show_staff(scene, out, chart, person, media, event.text, _case_of(out, source))
+
+
+def waiting(scene: Scene, event: Incoming) -> list[dict[str, Any]]:
+    """The media of a message of which it is not known yet whom it is about, behind those
+    that wait already: an album comes as several messages."""
+    before = scene.thread.get("which", {}).get("media", [])
+    return [*before, *(media.model_dump() for media in event.media)] if event.media else []
+
+
+def told_which(
+    scene: Scene, out: Outcome, event: Incoming, chart: Chart, person: Person, data: dict[str, Any]
+) -> None:
+    """The patient was named for pictures that waited."""
+    media = tuple(Media.model_validate(one) for one in data["media"])
+    sent = replace(event, kind="message", media=media, text=data["text"])
+    got(scene, out, sent, chart, person, data["source"])
 
 
 def _asked_for(scene: Scene, chart: Chart, media: Media) -> Line | None:
@@ -163,7 +179,7 @@ def kept(scene: Scene, out: Outcome, chart: Chart, picture: Picture) -> None:
     out.add(_look_at(chart, picture.line, scene.now + wait))
 
 
-def _look_at(chart: Chart, line: int, at: Any, *, late: bool = False) -> Due:
+def _look_at(chart: Chart, line: int, at: datetime, *, late: bool = False) -> Due:
     return Due(f"review:{line}", "review", at, chart.id, {"line": line, "late": late})
 
 
@@ -234,8 +250,7 @@ def _from(chart: Chart, picture: Picture) -> Person | None:
     return next((one for one in chart.people if one.id == picture.person), None)
 
 
-def sender_name(chart: Chart, picture: Picture, lang: Lang) -> str:
+def sender_name(chart: Chart, picture: Picture) -> str:
     """Who sent it, for staff."""
-    del lang
     person = _from(chart, picture)
     return person.name if person else chart.plan.owner

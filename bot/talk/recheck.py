@@ -50,7 +50,7 @@ def show(
     """One message for all that came, with the decisions under it. ``media`` is what it
     shows: two pictures side by side, frames of a film, or the picture as it came."""
     lang, words, best = scene.clinic.language, scene.words, best_of(new)
-    name, by = chart.name, sender_name(chart, best, lang)
+    name, by = chart.name, sender_name(chart, best)
     key = "review_film" if best.film else "review_picture"
     lines = [words.say(key, lang, name=name, day=best.day, by=by)]
     if first is not None:
@@ -104,7 +104,9 @@ def _group(choice: str) -> str:
 def _buttons(scene: Scene, chat: int, chart: Chart, review: int, body: dict[str, Any]) -> Rows:
     """What is still to be decided; after a decision, a way to decide again."""
     lang = scene.clinic.language
-    decided = set() if body["again"] else {_group(one["choice"]) for one in body["decided"]}
+    decided: set[str] = set()
+    if not body["again"]:
+        decided = {_group(one["choice"]) for one in body["decided"]}
 
     def made(choice: str, **fields: object) -> Button:
         label = scene.words.say(f"decide_{_label(choice)}", lang, **fields)

@@ -61,7 +61,7 @@ def reply(
     reading = read(text, context)
     if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):
         reading = replace(reading, understood=False, greeting=False)
-    said = Said(person.name, text, source, topics=reading.questions)
+    said = Said(person.name, shown or text, source, topics=reading.questions)
     out.heard.add(chart.id)
     out.add(Entry("said", person.name, text, chart.id, {"source": source, "asked": asked}))
     _copy_to_case(scene, out, chart, person, text)

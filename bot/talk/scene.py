@@ -133,7 +133,7 @@ class Picture:
     @property
     def good(self) -> bool:
         """Whether nothing speaks against it, as far as it could be looked at."""
-        return self.verdict.get("verdict", "ok") == "ok"
+        return str(self.verdict.get("verdict", "ok")) == "ok"
 
 
 FILMS = ("video", "animation", "video_note")

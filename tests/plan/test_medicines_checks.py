@@ -150,6 +150,7 @@ BONE = "bone-infection"
         # what the table does not hold, and what the order does not say
         (order("omeprazole", mg=20), "dog", 20, ["unknown"]),
         (order("carprofen", amount={"en": "one", "es": "una"}), "dog", 20, ["unwritten"]),
+        (order("carprofen", 8, ml=1), "dog", 20, ["interval", "unwritten"]),
         (order("carprofen", mg=500, route="injection"), "dog", 20, ["route"]),
         # made for people (from memory)
         (order("aspirin", mg=81), "dog", 20, ["human"]),
@@ -186,6 +187,13 @@ def test_two_nsaids_or_an_nsaid_and_a_steroid(names: list[str], pairs: int) -> N
     told = [f for f in found(*(order(name, mg=1) for name in names)) if f.kind == "together"]
     assert len(told) == pairs
     assert all(f.source == "deracoxib label" and f.asks for f in told)
+
+
+def test_one_medicine_under_two_names() -> None:
+    (told,) = found(order("gabapentina", mg=150), order("gabapentin", mg=150))
+    assert told.what.en == (
+        "gabapentin and gabapentina are in one order: they are the same medicine (common practice)"
+    )
 
 
 def test_an_anti_inflammatory_that_the_table_does_not_know_counts_as_one() -> None:

@@ -360,3 +360,25 @@ def test_plain_words_never_fail_and_never_hold_a_gap(
         assert "{" not in words
         assert "–" not in words
         assert not words.endswith((" ", ","))
+
+
+@given(
+    st.sampled_from(["1 tab", "½ cap q12h", "x 7d", "PRN", "q8h until gone (20)"])
+    | st.text(st.characters(exclude_categories=("C", "Z")), max_size=30),
+    st.sampled_from(["", "units: 1/3", "ml: 2", "every_hours: 12", "days: 3", "home: 3", "mg: x"]),
+    st.text(st.characters(exclude_categories=("C", "Z")), min_size=1, max_size=20),
+)
+def test_whatever_stands_in_the_line_the_file_is_read_or_refused(
+    sig: str, more: str, name: str
+) -> None:
+    quoted = [words.replace("'", "''") for words in (name, sig)]
+    try:
+        plan = load_plan(
+            written(f"  - {{name: '{quoted[0]} 5 mg', sig: '{quoted[1]}', {more}}}"), "order.yaml"
+        )
+    except FlowError as error:
+        told = error.problems
+    else:
+        told = ()
+        assert plan.medicines[0].sig is not None
+    assert all(problem.line >= 1 and problem.what for problem in told)

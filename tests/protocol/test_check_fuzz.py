@@ -59,6 +59,13 @@ TEXTS["red-flags"] = (  # some of the rules: those of vomiting to those of the s
     + RULES[RULES.index("  - id: vomiting-twice") : RULES.index("  - id: urine-straining")]
     + RULES[RULES.index("# Nothing heard at all") :]
 )
+ORTHO = TEXTS["protocol"]
+TEXTS["protocol"] = (  # packs, massage, walks; what is expected of bruises
+    ORTHO[: ORTHO.index("  # ---- Rest in a small room")]
+    + ORTHO[ORTHO.index("expected:") : ORTHO.index("  - about: swelling\n")]
+)
+SAID = TEXTS["words"]
+TEXTS["words"] = "words: {thanks: {en: a, es: b}}\n" + SAID[SAID.index("\nseen:") :]
 TEXTS |= {"own-red-flags": OVERLAY, "own-words": OWN_WORDS}
 EDITORS = {
     name.removesuffix(".schema.json"): Draft202012Validator(schema) for name, schema in schemas()

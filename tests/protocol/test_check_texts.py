@@ -118,6 +118,10 @@ def test_a_gap_left_to_fill_is_told(gap: str) -> None:
     assert "looks like a gap that was left to fill" in found
 
 
+def test_square_brackets_alone_are_no_gap() -> None:
+    assert warnings(SLUSH, "Close it [with tape].") == []
+
+
 def test_a_text_that_was_not_translated_is_told() -> None:
     spanish = "Mire la herida con buena luz. ¿Cómo está?\n        No le ponga nada: ni crema, ni espray, ni agua."  # noqa: E501
     english = "Look at the cut in good light. How is it?\n        Put nothing on it: no cream, no spray, no water."  # noqa: E501

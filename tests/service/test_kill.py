@@ -23,7 +23,7 @@ from bot.model.settings import Clinic
 from bot.store.database import Database
 from demo.stage import Stage
 from demo.standin.standin import Standin
-from tests.service.box import CLINIC, ZONE, plan
+from tests.service.box import CLINIC, plan
 
 ROOT = Path(__file__).parents[2]
 WORDS = ("he ate everything", "he threw up blood", "walked 5 minutes", "poop was normal")
@@ -36,8 +36,11 @@ async def test_killed_again_and_again_nothing_said_is_lost(tmp_path: Path) -> No
     settings.write_text(yaml.safe_dump(CLINIC, sort_keys=False), encoding="utf-8")
     clinic = Clinic.model_validate(CLINIC)
     now = datetime.now(UTC)
-    yesterday = (now - timedelta(days=1)).astimezone(ZoneInfo(ZONE))
+    # A place where it is early afternoon now, so that a prompt has just fallen due.
+    zone = f"Etc/GMT{now.hour - 13:+d}"
+    yesterday = (now - timedelta(days=1)).astimezone(ZoneInfo(zone))
     order = plan(
+        zone=zone,
         surgery=(yesterday - timedelta(days=4)).date(),
         home=yesterday.strftime("%Y-%m-%dT%H:%M"),
         medicines=[],

@@ -165,6 +165,8 @@ RULES = {
 }
 
 CLASSES["noteat"] = "half bit little some less taken_away no not didnt hasnt havent wont seen"
-CLASSES["wrongword"] = "wrong different new else special unusual comes coming came happened malo raro nuevo major"
+CLASSES["wrongword"] = (
+    "wrong different new else special unusual comes coming came happened malo raro nuevo major"
+)
 CLASSES["leftword"] = "left leave leaving dejo"
 NEGATED = {"appetite": {"normal": "none", "less": None, "none": "normal"}}

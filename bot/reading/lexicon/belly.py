@@ -42,6 +42,8 @@ RULES = {
     nothing|nada ~3 comes|coming|came|sale|up|out -better
     """,
 }
-CLASSES["neg_belly"] = "not_hard not_bloated isnt_hard not_tight isnt_bloated not_swollen isnt_swollen rub rubs rubbing pumping no_esta tickle scratch button shaved full_of_food full_belly butterflies my_stomach crawling crawls on_his_belly"
+CLASSES["neg_belly"] = (
+    "not_hard not_bloated isnt_hard not_tight isnt_bloated not_swollen isnt_swollen rub rubs rubbing pumping no_esta tickle scratch button shaved full_of_food full_belly butterflies my_stomach crawling crawls on_his_belly"
+)
 CLASSES["swollenleg"] = "leg knee foot face paw cat_food bladder"
 NEGATED = {"belly": {"normal": "bloated", "bloated": "normal"}}

@@ -66,5 +66,7 @@ RULES = {
     """,
 }
 CLASSES["lightly"] = "stopped just_a_few"
-CLASSES["pourblood"] = "bleeding_heavily bleeding_profusely bleeding_a_lot gushing spurting chorreando"
+CLASSES["pourblood"] = (
+    "bleeding_heavily bleeding_profusely bleeding_a_lot gushing spurting chorreando"
+)
 CLASSES["heavywords"] = "gushing pouring everywhere soaked"

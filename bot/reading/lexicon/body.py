@@ -48,6 +48,18 @@ CLASSES = {
         not_herself paralyzed paralysed paralizado paralizada shock allergic alergica alergia
         reaction alarming fever fiebre calentura choking ahogando bled sangre blood
         """,
+    "smalltalk": """
+        kind kindness lovely weekend marvellous marvelous wonderful helpful dear love xx xxx lol haha day
+        evening night week best team everyone guys amazing awesome angels lifesavers patience time support
+        care caring ever let ones need bless god see soon much really appreciated you youve youre all so
+        hope having have help helping answering answer reply listening regards sincerely cheers pleasure
+        welcome weekend holiday christmas merry again last know being there star stars legend legends
+        amable amables dios bendiga bendiga_a buen fin semana apoyo atencion ayuda paciencia linda lindo
+        excelente servicio equipo saludos abrazo abrazos besos igualmente todo todos toda tarde noche dia
+        feliz navidad corazon angel angeles responder contestar siempre tan son estar pendiente pendientes
+        descanse descansen hasta luego pronto lindas lindos tengan tenga pase pasen jaja jajaja
+        """,
+    "meh": "so_so meh mas_o_menos masomenos regular ahi_va iffy",
     "excuse": "sorry bother you write writing late hour perdon disculpe disculpen molestia hora",
     "yesword": """
         yes yep yeah yup sure yessir affirmative absolutely definitely certainly indeed aye done

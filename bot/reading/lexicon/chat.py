@@ -100,6 +100,7 @@ clapse = collapse
 clapsed = collapsed
 gioen = given
 dne = done
+nimutes = minutes
 doasnt doens doeset doent = doesnt
 iwithout whitout = without
 cudnt = couldnt

@@ -148,9 +148,17 @@ RULES = {
 }
 
 CLASSES["human"] = "paracetamol ibuprofen aspirin ibuprofeno aspirina"
-CLASSES["interval"] = "daily day dia diario diarias twice_a_day twice_daily a_day al_dia every_day per_day"
+CLASSES["interval"] = (
+    "daily day dia diario diarias twice_a_day twice_daily a_day al_dia every_day per_day"
+)
 CLASSES["objectword"] = "sock socks calcetin toy juguete bone hueso stone piedra string hilo"
 
 NEGATED = {
-    "dose": {"given": "missed", "missed": "given", "refused": "given", "vomited_up": None, "doubled": None},
+    "dose": {
+        "given": "missed",
+        "missed": "given",
+        "refused": "given",
+        "vomited_up": None,
+        "doubled": None,
+    },
 }

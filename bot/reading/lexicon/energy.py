@@ -152,7 +152,9 @@ RULES = {
     no se mueve ~ nada|para
     """,
 }
-CLASSES["brightcolour"] = "bright_red bright_pink bright_yellow bright_green bright_orange bright_light bright_blood bright_fresh by_himself by_herself wet_himself wet_herself hurt_himself hurt_herself to_himself lift_himself lift_herself bit_himself getting_himself licking_himself licking_herself biting_himself scratching_himself throws_himself peed_himself"
+CLASSES["brightcolour"] = (
+    "bright_red bright_pink bright_yellow bright_green bright_orange bright_light bright_blood bright_fresh by_himself by_herself wet_himself wet_herself hurt_himself hurt_herself to_himself lift_himself lift_herself bit_himself getting_himself licking_himself licking_herself biting_himself scratching_himself throws_himself peed_himself"
+)
 CLASSES["mishapwords"] = "cama sillon escalera escaleras puntos cono venda"
 CLASSES["sleepwell"] = "during in_the_night overnight all_night once_in_the_night us me"
 CLASSES["hungry"] = "hungry starvation hunger hambre food to for"

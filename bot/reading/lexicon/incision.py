@@ -141,21 +141,38 @@ RULES = {
     se ve|ven|mira|asoma|alcanza ~4 hueso|placa|tornillo|carne|musculo|metal|adentro|clavo|tejido|tornillos|fierro|grasa|carnita
     """,
 }
-CLASSES["bloodything"] = "bandage vetwrap collar leash lead towel poop poo pee wee stool urine red_spots popo pipi"
+CLASSES["bloodything"] = (
+    "bandage vetwrap collar leash lead towel poop poo pee wee stool urine red_spots popo pipi"
+)
 CLASSES["healing"] = "zzy"
 CLASSES["bagctx"] = "bag packet box tin bottle bandage cone food sack pill bin bolsa"
 CLASSES["eyes"] = "eye eyes nose nasal ojo ojos nariz mouth boca puerta door gate reja"
 CLASSES["dryword"] = "dry seca"
 CLASSES["notpus"] = "chest ear ears eye urinary uti bladder throat stomach ojo oreja puss_in"
-CLASSES["vomitctx"] = "vomit puke vomito sick bile foam poo poop popo diarrhea diarrhoea diarrea eye eyes nose bruise moreton food bowl gums"
-CLASSES["removal"] = "remove removed removal removing appointment today's dissolvable dissolved removeing quitar quitan quitaron retirar retiraron came_out_today vet_took when_do"
+CLASSES["vomitctx"] = (
+    "vomit puke vomito sick bile foam poo poop popo diarrhea diarrhoea diarrea eye eyes nose bruise moreton food bowl gums"
+)
+CLASSES["removal"] = (
+    "remove removed removal removing appointment today's dissolvable dissolved removeing quitar quitan quitaron retirar retiraron came_out_today vet_took when_do"
+)
 CLASSES["tooth"] = "teeth tooth fence gate hedge diente"
-CLASSES["deepbone"] = "bone metal plate screw screws implant hardware hueso placa tornillo tornillos implante tendon tendons"
-CLASSES["nodeep"] = "no_deeper no_bone no_muscle superficial nothing_to_see superficially no_deep toy chew"
-CLASSES["toyctx"] = "toy chew chewing chewed treat eating food bowl tin nylon ate juguete masticando mordiendo premio buried"
+CLASSES["deepbone"] = (
+    "bone metal plate screw screws implant hardware hueso placa tornillo tornillos implante tendon tendons"
+)
+CLASSES["nodeep"] = (
+    "no_deeper no_bone no_muscle superficial nothing_to_see superficially no_deep toy chew"
+)
+CLASSES["toyctx"] = (
+    "toy chew chewing chewed treat eating food bowl tin nylon ate juguete masticando mordiendo premio buried"
+)
 NEGATED = {
     "incision": {
-        "clean": None, "red": None, "discharge": None, "pus": None, "odour": None, "open": None,
+        "clean": None,
+        "red": None,
+        "discharge": None,
+        "pus": None,
+        "odour": None,
+        "open": None,
         "bleeding": None,
     },
 }

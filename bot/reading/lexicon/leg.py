@@ -34,6 +34,8 @@ RULES = {
     <legonly> ~~ swings ~3 pendulum
     """,
 }
-CLASSES["notleg"] = "straight derecha derechita neck head ear tail cone collar cola oreja bed basket table sofa sills swinging_a carefully normally"
+CLASSES["notleg"] = (
+    "straight derecha derechita neck head ear tail cone collar cola oreja bed basket table sofa sills swinging_a carefully normally"
+)
 CLASSES["holdup"] = "zzl"
 NEGATED = {"leg": {"crooked": None}}

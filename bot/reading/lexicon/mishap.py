@@ -64,12 +64,25 @@ RULES = {
 }
 CLASSES["mishapish"] = "jumped ran bolted chased fell escaped limps limping race raced"
 CLASSES["nojump"] = "gun when_the heart breathing"
-CLASSES["bloodrun"] = "blood bleeding runny sangre nose fever temperature water discharge pus fluid liquid temp diarrhea through_him fiebre well"
+CLASSES["bloodrun"] = (
+    "blood bleeding runny sangre nose fever temperature water discharge pus fluid liquid temp diarrhea through_him fiebre well"
+)
 CLASSES["oldpal"] = "zzp"
-CLASSES["carried"] = "carry carried carrying carries cargo cargue cargamos cargando cargado en_brazos blocked gate avoid avoided avoiding"
+CLASSES["carried"] = (
+    "carry carried carrying carries cargo cargue cargamos cargando cargado en_brazos blocked gate avoid avoided avoiding"
+)
 CLASSES["fellat"] = "fell falls fallen tumbled cayo rodo cae"
-CLASSES["nofall"] = "over_unconscious hair fur stitch temperature scab asleep knocked_out_ hit_his_appetite fever tooth leaf night sleep sueno bien_mal drop_of drops"
+CLASSES["nofall"] = (
+    "over_unconscious hair fur stitch temperature scab asleep knocked_out_ hit_his_appetite fever tooth leaf night sleep sueno bien_mal drop_of drops"
+)
 CLASSES["leashslip"] = "leash lead collar harness pocket correa out_of knot mind cheese ham"
 NEGATED = {
-    "mishap": {"jumped": None, "ran": None, "stairs": None, "fell": None, "slipped": None, "rough_play": None},
+    "mishap": {
+        "jumped": None,
+        "ran": None,
+        "stairs": None,
+        "fell": None,
+        "slipped": None,
+        "rough_play": None,
+    },
 }

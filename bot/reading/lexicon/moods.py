@@ -46,7 +46,7 @@ RULES = {
     o|u espero|aguanto|no +<askmark>
     me preocupo|debo
     por que +<askmark>
-    duda|pregunta|consulta|question
+    duda|pregunta|consulta|question -<unneg>
     quick question
     = factive
     normal|ok|okay|common|weird|usual|bad|expected|fine that|for|hes|shes

@@ -11,7 +11,9 @@ for _line in (
     "veinticuatro veinticinco veintiseis veintisiete veintiocho veintinueve",
 ):
     NUMBERS.update({word: float(value) for value, word in enumerate(_line.split())})
-NUMBERS.update({"un": 1.0, "una": 1.0, "a": 1.0, "an": 1.0, "fourty": 40.0, "veintiun": 21.0, "once_es": 11.0})
+NUMBERS.update(
+    {"un": 1.0, "una": 1.0, "a": 1.0, "an": 1.0, "fourty": 40.0, "veintiun": 21.0, "once_es": 11.0}
+)
 TENS = {
     word: float(20 + 10 * index)
     for line in (

@@ -116,8 +116,10 @@ RULES = {
     pain free
     """,
 }
-CLASSES["excited"] = "happily sunbathing thunder thunders fireworks doorbell postman excited excitement dreaming dream breakfast dinner treats food walk walkies leash lead car door attention want_out play toy " \
+CLASSES["excited"] = (
+    "happily sunbathing thunder thunders fireworks doorbell postman excited excitement dreaming dream breakfast dinner treats food walk walkies leash lead car door attention want_out play toy "
     "emocionado emocionada salir comida hot_day heat correr post-ictal"
+)
 CLASSES["eightplus"] = "8 9 10 8/10 9/10 10/10"
 CLASSES["dontlook"] = "not_that"
 NEGATED = {

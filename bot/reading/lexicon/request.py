@@ -59,5 +59,7 @@ RULES = {
     ill ~2 answer|reply|get_back|respond|let_you_know|do_it ~ later|tomorrow|soon
     """,
 }
-CLASSES["wecall"] = "911 insurance should_i_call if_he_calls ill_call will_call we_call i_called les_llamo los_llamo llamo yo_llamo debo shall_i"
+CLASSES["wecall"] = (
+    "911 insurance should_i_call if_he_calls ill_call will_call we_call i_called les_llamo los_llamo llamo yo_llamo debo shall_i"
+)
 NEGATED: dict[str, dict[str, str | None]] = {"request": {}}

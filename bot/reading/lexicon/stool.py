@@ -61,7 +61,7 @@ RULES = {
     gone|went to|al the? bathroom|toilet|loo|baño
     passed|passing ~3 stool|stools|motion|motions|faeces
     = normal @stool @bathroom
-    ^ <good>
+    ^ <good> -thumbsup
     todo|all|everything ~2 <good>
     = none
     <constipated>
@@ -133,7 +133,16 @@ RULES = {
 CLASSES["yucky"] = "runny loose watery bag bags eat eats"
 CLASSES["comeword"] = "comes come coming came sale salio saliendo out hace"
 CLASSES["but"] = "but pero"
-CLASSES["neg_strain"] = "without_straining no_straining sin_esfuerzo easily sin_problema without_trouble"
+CLASSES["neg_strain"] = (
+    "without_straining no_straining sin_esfuerzo easily sin_problema without_trouble"
+)
 NEGATED = {
-    "stool": {"normal": "none", "none": "normal", "loose": None, "bloody": None, "black": None, "straining": None},
+    "stool": {
+        "normal": "none",
+        "none": "normal",
+        "loose": None,
+        "bloody": None,
+        "black": None,
+        "straining": None,
+    },
 }

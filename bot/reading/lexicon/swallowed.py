@@ -73,15 +73,27 @@ RULES = {
     <objectthing> ~~ pieces|piece|bits|bit|chunk|part|pedazo|cacho ~3 missing|gone|falta|faltan
     """,
 }
-CLASSES["gulp"] = "ate eat eaten eats swallowed swallow swallows ingested got_into scoffed wolfed devoured gobbled consumed nicked stole trago comio tragado traga ingirio se_comio se_trago tragó robo comido raided gulped necked downed"
-CLASSES["someones"] = "husbands wifes moms mums dads grandmas grandads nans grans mothers fathers my daughters sons sisters brothers neighbours neighbors grandfathers grandmothers hubbys partners granny grandpas"
+CLASSES["gulp"] = (
+    "ate eat eaten eats swallowed swallow swallows ingested got_into scoffed wolfed devoured gobbled consumed nicked stole trago comio tragado traga ingirio se_comio se_trago tragó robo comido raided gulped necked downed"
+)
+CLASSES["someones"] = (
+    "husbands wifes moms mums dads grandmas grandads nans grans mothers fathers my daughters sons sisters brothers neighbours neighbors grandfathers grandmothers hubbys partners granny grandpas"
+)
 CLASSES["plural"] = "all several extra more mas varias todas"
-CLASSES["bigcount"] = "three four five six seven eight nine ten twelve fifteen twenty thirty 3 4 5 6 7 8 9 10 12 14 15 20 30 tres cuatro cinco seis siete ocho nueve diez doce quince veinte bunch handful several triple varias puño monton"
-CLASSES["wholelotmed"] = "whole_bottle entire_bottle whole_lot whole_syringe entire_syringe all_of_it whole_thing everything_left whole entire frasco_entero frasco_completo bote_entero todo_el_frasco todo_lo todo_el_bote la_botella_entera todo toda full_bottle rest_of_the_bottle bottle whole_week the_lot enterito"
-CLASSES["humanno"] = "not_give never_give dont_give didnt_give wont_give know_not no_le_di no_le_dimos no_le_he havent_given  never_gave"
+CLASSES["bigcount"] = (
+    "three four five six seven eight nine ten twelve fifteen twenty thirty 3 4 5 6 7 8 9 10 12 14 15 20 30 tres cuatro cinco seis siete ocho nueve diez doce quince veinte bunch handful several triple varias puño monton"
+)
+CLASSES["wholelotmed"] = (
+    "whole_bottle entire_bottle whole_lot whole_syringe entire_syringe all_of_it whole_thing everything_left whole entire frasco_entero frasco_completo bote_entero todo_el_frasco todo_lo todo_el_bote la_botella_entera todo toda full_bottle rest_of_the_bottle bottle whole_week the_lot enterito"
+)
+CLASSES["humanno"] = (
+    "not_give never_give dont_give didnt_give wont_give know_not no_le_di no_le_dimos no_le_he havent_given  never_gave"
+)
 CLASSES["foodbone"] = "broth stew marrow caldo"
 CLASSES["chewplace"] = "zzc"
-CLASSES["anyobject"] = "sock toy string bone ball stitch plastic thing cosa objeto object piece chunk fragment pedazo"
+CLASSES["anyobject"] = (
+    "sock toy string bone ball stitch plastic thing cosa objeto object piece chunk fragment pedazo"
+)
 CLASSES["stitchfall"] = "stitches staples sutures puntos stitch came fell grapas suture dissolved"
 NEGATED = {
     "swallowed": {"medicine_overdose": None, "human_medicine": None, "bandage_or_object": None},

@@ -39,7 +39,7 @@ RULES = {
     bathroom|toileting|necesidades ~ <good>|<formed>
     <pee> ~ outside|afuera|garden|yard|grass|bins|patio|calle
     = normal @urine @bathroom
-    ^ <good>
+    ^ <good> -thumbsup
     todo|all|everything ~2 <good>
     = accident
     <pee> ~3 on|in|inside|all|over|en|por|sobre|encima|adentro|dentro ~3 <indoor>|bed|floor
@@ -103,5 +103,11 @@ RULES = {
     """,
 }
 NEGATED = {
-    "urine": {"normal": "none", "none": "normal", "straining": None, "bloody": None, "accident": None},
+    "urine": {
+        "normal": "none",
+        "none": "normal",
+        "straining": None,
+        "bloody": None,
+        "accident": None,
+    },
 }
