@@ -10,7 +10,7 @@ from pathlib import Path
 from bot.service.work import records
 from bot.store import load
 from bot.store.database import Database, Tx
-from bot.talk.desk import find
+from bot.talk.board import find
 from bot.talk.record import Record, readable
 from bot.talk.scene import RosterLine
 

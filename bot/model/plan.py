@@ -239,7 +239,7 @@ class Plan(Strict):
     spans: dict[SpanName, int] = Field(default_factory=dict)  # over the protocol's own
     moves: tuple[Move, ...] = ()  # journeys so far; `zone` is where they are now
     walk_overrides: tuple[WalkOverride, ...] = ()
-    continues: Annotated[int, Field(ge=1)] | None = None  # the patient's number before a re-operation
+    continues: Annotated[int, Field(ge=1)] | None = None  # the number before a re-operation
 
     @field_validator("zone")
     @classmethod

@@ -8,7 +8,9 @@ from bot.model.observation import Observation
 from bot.model.reading import Context
 
 from .clauses import Clause
+from .grammar import Pattern, Rule
 from .matching import Match
+from .quantities import clock_text
 from .settle import Found
 from .token import Token
 
@@ -36,6 +38,10 @@ _NO: dict[str, tuple[str, str]] = {
 }
 _BESIDE_NO: dict[str, tuple[str, str]] = {"appetite": ("appetite", "none")}
 """A "no" that more words follow answers these as well."""
+
+
+_RULE = Rule("bare", "", Pattern("", (), frozenset(), (), False, False, False, ()))
+"""What a bare answer stands on: no pattern."""
 
 
 @dataclass(slots=True)
@@ -121,14 +127,12 @@ def answer(
                 if only and only[-1].value is not None and 1 <= only[-1].value <= 90:
                     fields["minutes"] = only[-1].value
         if about == "dose" and value == "given":
-            from .quantities import clock_text
-
             for token in tokens:
                 if "<clock>" in token.keys and token.value is not None:
                     fields["at"] = clock_text(token.value)
         observation = Observation(about, value, span=span, **fields)  # type: ignore[arg-type]
-        first = Match(_RULE, (chosen.start,), clauses.index(chosen))
-        out.found.append(Found(observation, first))
+        match = Match(_RULE, (chosen.start,), clauses.index(chosen))
+        out.found.append(Found(observation, match))
         out.reasons.append(f"an answer to what was asked ({asked}) → {about}: {value}")
     return out
 
@@ -190,20 +194,32 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     return ""
 
 
-_TALK = (
-    "<hello>", "<thanks>", "<joiner>", "<person>", "<excuse>", "<smalltalk>", "<function>", "<aux>",
-    "<adv>", "<patient>", "<good>",
+_COURTESY = frozenset(("<hello>", "<thanks>"))
+_TALK = frozenset(
+    ("<joiner>", "<person>", "<excuse>", "<smalltalk>", "<function>", "<aux>", "<adv>",
+     "<patient>", "<good>", "<yesword>")
 )  # fmt: skip
+_SAYS = frozenset(("<neg>", "<unneg>", "<noword>", "<samey>", "<slight>", "<more>", "<meh>"))
+"""Words that may mean something, however polite the rest."""
 
 
 def is_greeting(tokens: list[Token], clauses: list[Clause], context: Context) -> bool:
     """Thanks, a greeting, an "ok", and not one word that may mean anything else."""
-    polite = any(not c.keys.isdisjoint(("<hello>", "<thanks>")) for c in clauses)
-    if any("<meh>" in t.keys for t in tokens):
+    if any(not t.keys.isdisjoint(_SAYS) for t in tokens):
         return False
-    if polite and not any("<neg>" in t.keys and not t.inside for t in tokens):
-        return all(t.inside or not t.keys.isdisjoint(_TALK) for t in tokens)
-    return (
+    place = 0
+    polite = False
+    while place < len(tokens):
+        token = tokens[place]
+        courtesy = token.size(_COURTESY)
+        if not token.keys.isdisjoint(_COURTESY):
+            polite = True
+            place += courtesy
+        elif token.keys.isdisjoint(_TALK):
+            return False
+        else:
+            place += 1
+    return polite or (
         context.asked == "none"
         and len(tokens) <= 3
         and all(not t.keys.isdisjoint(("<yesword>", "<good>", "<joiner>")) for t in tokens)
@@ -226,13 +242,3 @@ def finish(
 ) -> list[Observation]:
     """What several observations mean together."""
     return observations
-
-
-def _rule() -> object:
-    from .grammar import Pattern, Rule
-
-    empty = Pattern("", (), frozenset(), (), False, False, False, ())
-    return Rule("bare", "", empty)
-
-
-_RULE = _rule()  # type: ignore[assignment]

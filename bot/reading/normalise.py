@@ -71,7 +71,7 @@ class _Builder:
 
     def add(self, word: str, start: int, end: int, value: float | None = None) -> None:
         said = self.tokens
-        if len(said) >= REPEATS and all(t.word == word for t in said[-REPEATS:]):
+        if self.cut < 2 and len(said) >= REPEATS and all(t.word == word for t in said[-REPEATS:]):
             said[-1].end = end
             self.cut = 0
             return

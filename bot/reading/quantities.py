@@ -121,8 +121,8 @@ def _clock(tokens: list[Token], index: int) -> tuple[float, int, str] | None:
         and _word(tokens, index + 2) in ("para", "pa")
     ):
         start = index + 3 + (_word(tokens, index + 3) in ("las", "la"))
-        hour = _number(tokens, start) if start < len(tokens) else None
-        return (hour[0] * 60 - 15, start - index + hour[1], "") if hour else None
+        to = _number(tokens, start) if start < len(tokens) else None
+        return (to[0] * 60 - 15, start - index + to[1], "") if to else None
     if word.isdigit() and len(word) in (3, 4) and _word(tokens, index - 1) in ("at", "las"):
         head, tail = word[:-2], word[-2:]
         if int(head) < 24 and int(tail) < 60:
@@ -142,7 +142,7 @@ def _clock(tokens: list[Token], index: int) -> tuple[float, int, str] | None:
             if not tokens[index].decimal or round(hour * 100 % 100) >= 60:
                 return None
             hour = int(hour) + round(hour * 100 % 100) / 60
-        minutes = hour * 60
+        minutes = hour * 60.0
         nxt = _word(tokens, index + used)
         if nxt in ("y", "menos") or (nxt in ("thirty", "fifteen", "treinta", "quince")):
             skip = 1 if nxt in ("y", "menos") else 0
@@ -272,7 +272,18 @@ _TEMP_WORDS = frozenset(
 
 
 def fold_quantities(tokens: list[Token], now: int | None) -> list[Token]:
-    """The same tokens with every quantity as one. ``now``: minutes after midnight."""
+    """The same tokens with every quantity as one; none reaches from one sentence into the
+    next. ``now``: minutes after midnight."""
+    out: list[Token] = []
+    start = 0
+    for end in range(1, len(tokens) + 1):
+        if end == len(tokens) or tokens[end].cut >= 3:
+            out.extend(_fold_sentence(tokens[start:end], now))
+            start = end
+    return out
+
+
+def _fold_sentence(tokens: list[Token], now: int | None) -> list[Token]:
     out: list[Token] = []
     index = 0
     while index < len(tokens):
@@ -300,8 +311,7 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
     if ":" in word or word in ("half", "quarter", "ten", "five", "twenty") or word.isdigit():
         clock = _clock(tokens, index)
         if clock and (":" in word or clock[2] in ("am", "pm") or clock[1] >= 3):
-            unit = UNITS.get(_word(tokens, index + clock[1]), ("", 1))[0]
-            if unit in ("", "size"):
+            if UNITS.get(_word(tokens, index + clock[1]), ("", 1.0))[0] in ("", "size"):
                 value = nearest_past(clock[0], clock[2], now)
                 return _make(tokens, index, clock[1], "clock", value), clock[1]
     if (

@@ -314,8 +314,8 @@ def mark_subjects(
                 other_at = place
                 break
         if other_at is not None:
-            before = {t.word for t in tokens[max(clause.start, other_at - 2) : other_at]}
-            if before & _PREPOSITIONS:
+            ahead = {t.word for t in tokens[max(clause.start, other_at - 2) : other_at]}
+            if ahead & _PREPOSITIONS:
                 other_at = None
             else:
                 any_other = True

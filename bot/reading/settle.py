@@ -241,7 +241,9 @@ def _join(old: Observation, new: Observation) -> Observation:
         elif name not in fields:
             fields[name] = value
         elif name in ("count", "celsius", "hours"):  # doubt raises: the higher figure counts
-            fields[name] = max(fields[name], value)  # type: ignore[type-var]
+            fields[name] = max(float(str(fields[name])), float(str(value)))
+            if name == "count":
+                fields[name] = int(float(str(fields[name])))
     if not new.unsure:
         fields.pop("unsure", None)
     return Observation.from_dict(fields)

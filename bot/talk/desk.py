@@ -23,7 +23,8 @@ RIGHTS: dict[str, frozenset[str]] = {
 COMMANDS: dict[str, str] = {
     "/help": "patients", "/start": "patients", "/patients": "patients", "/board": "patients",
     "/log": "patients", "/link": "patients", "/people": "patients", "/note": "case",
-    "/enrol": "enrol", "/enroll": "enrol", "/plan": "plan", "/medicine": "plan", "/end": "end", "/staff": "staff",
+    "/enrol": "enrol", "/enroll": "enrol", "/plan": "plan", "/medicine": "plan",
+    "/end": "end", "/staff": "staff",
 }  # fmt: skip
 """Command → what it does, for the rights."""
 

@@ -135,9 +135,7 @@ def _each_own(
     wall = chart.local(scene.now).time()
     mine = {
         person.id: {
-            line.id
-            for line in sheet.lines
-            if person.awake(wall) and person.wanted(line.item.kind)
+            line.id for line in sheet.lines if person.awake(wall) and person.wanted(line.item.kind)
         }
         for person in people
     }

@@ -233,6 +233,18 @@ def test_more_than_a_page_holds_is_told() -> None:
         as_pdf(fridge(plan(*many), small(), "en"), "letter")
 
 
+@pytest.mark.parametrize("name", sorted(protocols()))
+def test_every_protocol_of_the_library_makes_a_page_with_its_dates(name: str) -> None:
+    course_of = protocols()[name]
+    for species in course_of.species:
+        patient = BISCUIT.model_copy(update={"species": species, "spans": {}, "walks": None})
+        text, _, pages = read_pdf(as_pdf(fridge(patient, course_of, "en"), "letter"))
+        assert pages == 1
+        worn = {"bandage_last": "Bandage", "frame_last": "Frame", "hip_check": "Hip check"}
+        for span, head in worn.items():
+            assert (head in text) == (span in course_of.spans)
+
+
 def boxes_of_words(page: pypdfium2.PdfPage) -> list[tuple[float, float, float, float]]:
     """Where its words stand: left, bottom, right, top, in points."""
     words = page.get_textpage()

@@ -12,7 +12,7 @@ from PIL import Image, ImageDraw, ImageFilter
 def leg(width: int = 960, height: int = 720, seed: int = 1) -> Image.Image:
     """Skin with texture, a cut and stitches, and a little noise as a camera has."""
     rng = np.random.default_rng(seed)
-    coarse = Image.fromarray(rng.integers(90, 190, (height // 24, width // 24), dtype=np.uint8))
+    coarse = Image.fromarray(rng.integers(90, 190, (30, 40), dtype=np.uint8))
     skin = np.asarray(coarse.resize((width, height), Image.Resampling.BICUBIC), dtype=np.float32)
     image = Image.fromarray(np.stack([skin * 1.1, skin * 0.85, skin * 0.75], 2).clip(0, 255)
                             .astype(np.uint8))  # fmt: skip

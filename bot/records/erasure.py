@@ -1,0 +1,160 @@
+"""What goes when an owner asks for erasure, what stays, and why.
+
+A practice must keep the medical record for some years: practice acts of US states ask for
+3 to 7, counted from the last visit; here from the last entry of the log
+(``retention_years``, default 7). Until then the course, the words and the names in it
+stay, and what only served the chat goes: phone number, chat and user ids, raw copies of
+messages. After that the words, names and pictures go as well; the animal's course in
+figures stays. The practice's own law stands above this.
+"""
+
+from __future__ import annotations
+
+import json
+import re
+from collections.abc import Collection, Iterable
+from dataclasses import dataclass
+from datetime import date, datetime
+from typing import Any, Final
+
+from bot.model.plan import Hours, Plan
+
+GONE: Final = "[erased]"
+OWNER: Final = "owner"
+"""Stands for the name of anyone at home once names are gone."""
+KEPT_DATA: Final[dict[str, tuple[str, ...]]] = {
+    "noted": ("observation", "day", "source"),
+    "finding": ("rule", "urgency", "matter"),
+    "case": ("case", "state"),
+    "erased": ("rows", "level"),
+}
+"""What stays of an entry's data when its words go: figures and our own words only."""
+
+
+def kept_until(last: datetime, years: int) -> date:
+    """The day from which the law (as set by ``retention_years``) no longer asks for it."""
+    on = last.date()
+    try:
+        return on.replace(year=on.year + years)
+    except ValueError:  # 29 February
+        return on.replace(year=on.year + years, day=28)
+
+
+@dataclass(frozen=True, slots=True)
+class Traces:
+    """What leads to a person: ``ids`` (user and chat) → what stands for them afterwards,
+    and ``phrases`` (a phone number; later names) → what replaces them."""
+
+    ids: dict[int, str]
+    phrases: dict[str, str]
+
+    def in_text(self, text: str) -> str:
+        """Text without the traces; an id only where it stands as a whole number."""
+        for number, alias in self.ids.items():
+            if str(number) in text:
+                text = re.sub(rf"(?<!\d){re.escape(str(number))}(?!\d)", alias, text)
+        for phrase, instead in self.phrases.items():
+            if phrase in text:
+                text = re.sub(rf"(?<!\w){re.escape(phrase)}(?!\w)", instead, text)
+        return text
+
+    def in_value(self, value: Any) -> Any:
+        """The same through a JSON value; an id as a number becomes 0."""
+        if isinstance(value, str):
+            return self.in_text(value)
+        if isinstance(value, bool) or not isinstance(value, int | list | dict):
+            return value
+        if isinstance(value, int):
+            return 0 if value in self.ids else value
+        if isinstance(value, list):
+            return [self.in_value(one) for one in value]
+        return {self.in_text(key): self.in_value(one) for key, one in value.items()}
+
+    def in_json(self, text: str) -> str:
+        """The same through JSON as text; the very same text where there was no trace."""
+        value = json.loads(text)
+        clean = self.in_value(value)
+        return text if clean == value else packed(clean)
+
+    def found_in(self, text: str) -> bool:
+        """Whether raw JSON may hold an id: a quick look before a close one."""
+        return any(str(number) in text for number in self.ids)
+
+
+def packed(value: object) -> str:
+    """JSON text as the store writes it."""
+    return json.dumps(value, ensure_ascii=False, separators=(",", ":"))
+
+
+def phones(*numbers: str | None) -> dict[str, str]:
+    """A phone number as it may be written in a message: as it is, and in one piece."""
+    found = {}
+    for number in filter(None, numbers):
+        found[number] = GONE
+        found[re.sub(r"[^\d+]", "", number)] = GONE
+    return {number: gone for number, gone in found.items() if len(number) > 5}
+
+
+def without_phone(plan: Plan) -> Plan:
+    """The plan with no number to phone; all that is medical stays."""
+    return plan.model_copy(update={"phone": None})
+
+
+def without_names(plan: Plan) -> Plan:
+    """The plan of an animal with no name, of a household with no hours of its own."""
+    gone = {"patient": GONE, "owner": OWNER, "phone": None, "hours": Hours()}
+    return plan.model_copy(update=gone)
+
+
+def wordless(kind: str, author: str, data: str, at_home: Collection[str]) -> tuple[str, str, str]:
+    """Author, text and data of a log entry whose words go: staff stay named."""
+    keep = KEPT_DATA.get(kind, ())
+    told = json.loads(data)
+    left = {key: told[key] for key in keep if key in told}
+    return (OWNER if author in at_home else author), "", packed(left)
+
+
+def case_in_figures(body: str) -> str:
+    """A case's body with days, rules and urgencies only."""
+    entries = json.loads(body).get("entries", [])
+    return packed({"entries": [_figures(entry) for entry in entries]})
+
+
+def _figures(entry: dict[str, Any]) -> dict[str, Any]:
+    findings = [
+        {key: finding[key] for key in ("rule", "urgency") if key in finding}
+        for finding in entry.get("findings", ())
+    ]
+    kept = {key: entry[key] for key in ("at", "day", "urgency") if key in entry}
+    return {**kept, "by": "", "text": "", "told": "", "by_button": False, "source": "",
+            "findings": findings}  # fmt: skip
+
+
+@dataclass(slots=True)
+class Tally:
+    """What goes, by what it is; and what stays, each with its reason."""
+
+    goes: dict[str, int]
+    stays: list[tuple[str, str]]
+
+    def count(self, what: str, n: int) -> None:
+        """``n`` more of these go."""
+        if n:
+            self.goes[what] = self.goes.get(what, 0) + n
+
+    def keep(self, what: str, why: str) -> None:
+        """This stays."""
+        if (what, why) not in self.stays:
+            self.stays.append((what, why))
+
+    def lines(self, done: bool) -> Iterable[str]:
+        """As people read it."""
+        yield "Erased:" if done else "Would be erased:"
+        for what, n in self.goes.items():
+            yield f"  {n:>6,}  {what}"
+        if not self.goes:
+            yield "  nothing: it is gone already"
+        yield "Stays:"
+        for what, why in self.stays:
+            yield f"  {what}"
+            yield f"      because {why}"

@@ -1,0 +1,278 @@
+"""Erasure in the database. The chain of the log holds: each entry whose words go is named,
+with a digest of what is left, in one new entry (``bot.records.chain``)."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
+from datetime import date, datetime
+from secrets import token_hex
+from typing import Final
+
+from bot.model.plan import Plan
+from bot.records.chain import ERASED, digest_of
+from bot.records.erasure import (
+    GONE,
+    Tally,
+    Traces,
+    case_in_figures,
+    kept_until,
+    packed,
+    phones,
+    without_names,
+    without_phone,
+    wordless,
+)
+
+from .audit import append, head
+from .database import Row, StoreError, Tx, moment, stamp
+
+BATCH: Final = 2000
+
+
+@dataclass(slots=True)
+class Erasure:
+    """One erasure. With ``do`` False nothing is changed, and ``tally`` says what would be.
+
+    ``files`` are the pictures (paths on the shelf) to remove once it is committed.
+    """
+
+    tx: Tx
+    now: datetime
+    years: int
+    by: str
+    do: bool
+    tally: Tally = field(default_factory=lambda: Tally({}, []))
+    files: list[str] = field(default_factory=list)
+    rows: dict[int, str] = field(default_factory=dict)
+    _entry: int = 0
+
+    def patient(self, id: int) -> Tally:
+        """Erase what the law lets go of a patient and of those at home with it."""
+        row = self._ended(id)
+        people = [self._person(one["person_id"]) for one in self.tx.all("erase_carers",
+                                                                        patient_id=id)]  # fmt: skip
+        self._run([id], [one for one in people if self._free(one)])
+        return self._close(id, row["name"])
+
+    def person(self, id: int) -> Tally:
+        """Erase what the law lets go of someone at home, over all their patients."""
+        one = self._person(id)
+        active = [p["name"] for p in self.tx.all("erase_patients", person_id=id)
+                  if p["state"] != "ended" and p["left_at"] is None]  # fmt: skip
+        if active:
+            raise StoreError(
+                f"{one['name']} still takes care of {', '.join(active)}, and the bot needs "
+                "their chat for it. End the course, or let them leave, then erase."
+            )
+        self._run([], [one])
+        return self._close(None, one["name"])
+
+    # ---- Whom and what ---------------------------------------------------------------
+
+    def _ended(self, id: int) -> Row:
+        row = self.tx.one("erase_patient", id=id)
+        if row is None:
+            raise StoreError(f"there is no patient {id}")
+        if row["state"] != "ended":
+            raise StoreError(
+                f"{row['name']}'s course is under way. End it first (/end {row['name']} in the "
+                "staff chat), then erase."
+            )
+        return row
+
+    def _person(self, id: int) -> Row:
+        row = self.tx.one("erase_person", id=id)
+        if row is None:
+            raise StoreError(f"there is no person {id}")
+        return row
+
+    def _free(self, person: Row) -> bool:
+        """Whether nobody needs this person's chat any more; what stays is told."""
+        others = [p["name"] for p in self.tx.all("erase_patients", person_id=person["id"])
+                  if p["state"] != "ended" and p["left_at"] is None]  # fmt: skip
+        if others:
+            self.tally.keep(
+                f"the chat of {person['name']}",
+                f"they still take care of {', '.join(others)}",
+            )
+        return not others and person["chat_id"] != 0
+
+    def until(self, patient: int) -> date:
+        """The day from which the words of a patient's record may go."""
+        row = self.tx.one("erase_last", patient_id=patient)
+        last = moment(row["at"]) if row and row["at"] else self.now
+        return kept_until(last, self.years)
+
+    def _run(self, patients: list[int], people: list[Row]) -> None:
+        last = head(self.tx)
+        self._entry = (last.entry if last else 0) + 1
+        affected = dict.fromkeys(patients)
+        for person in people:
+            mine = self.tx.all("erase_patients", person_id=person["id"])
+            affected.update(dict.fromkeys(p["patient_id"] for p in mine))
+        ids = {number: f"p{person['id']}" for person in people
+               for number in (person["user_id"], person["chat_id"]) if number > 0}  # fmt: skip
+        gone = [id for id in patients if self.now.date() >= self.until(id)]
+        for patient in affected:
+            self._record(patient, ids, full=patient in gone)
+        self._nobody(Traces(ids, {}))
+        self._messages(Traces(ids, {}), set(patients))
+        for person in people:
+            self._forget(person, names=bool(gone) and set(affected) <= set(gone))
+
+    # ---- A patient's record ------------------------------------------------------------
+
+    def _record(self, id: int, ids: dict[int, str], full: bool) -> None:
+        row = self.tx.one("erase_patient", id=id)
+        if row is None:
+            return
+        plan = Plan.model_validate_json(row["plan"])
+        names = {self._person(one["person_id"])["name"]
+                 for one in self.tx.all("erase_carers", patient_id=id)} | {plan.owner}  # fmt: skip
+        traces = Traces(ids, phones(plan.phone))
+        if full:
+            traces = Traces(ids, {**traces.phrases, plan.patient: GONE})
+        self._plan(row, without_names(plan) if full else without_phone(plan), full)
+        for entry in self.tx.all("erase_log", patient_id=id):
+            self._entry_of(entry, traces, names if full else None)
+        self._rows(id, traces, names if full else set(), full)
+        self._pictures(id, traces, full)
+        if full:
+            self.tally.keep("the course in figures: doses, sessions, observations, findings",
+                            "it names nobody; the practice's statistics are made of it")  # fmt: skip
+        else:
+            self.tally.keep(
+                f"the medical record of {row['name']}, with the words and names in it, and its "
+                "pictures",
+                f"it must be kept for {self.years} years, until {self.until(id)} (retention_years "
+                "in the settings; local law decides)",
+            )
+
+    def _plan(self, row: Row, plan: Plan, full: bool) -> None:
+        text, name = plan.model_dump_json(), GONE if full else row["name"]
+        if text != row["plan"] or name != row["name"]:
+            self.tally.count("plan: phone number" + (", names, hours" if full else ""), 1)
+            self._put("erase_patient_put", id=row["id"], name=name, plan=text)
+
+    def _entry_of(self, row: Row, traces: Traces, names: set[str] | None) -> None:
+        author, text, data = row["author"], traces.in_text(row["text"]), traces.in_json(row["data"])
+        if row["kind"] in ("enrolled", "plan"):
+            data = traces.in_json(data)
+        if names is not None and row["kind"] != ERASED:
+            author, text, data = wordless(row["kind"], author, data, names)
+        if (author, text, data) == (row["author"], row["text"], row["data"]):
+            return
+        salt = token_hex(16)
+        self.rows[row["id"]] = digest_of(salt, author, text, data)
+        self.tally.count(
+            "entries of the log: " + ("their words" if names is not None else "chat ids and phone"),
+            1,
+        )
+        self._put("erase_log_put", id=row["id"], author=author, text=text, data=data, salt=salt,
+                  erased_in=self._entry)  # fmt: skip
+
+    def _nobody(self, traces: Traces) -> None:
+        for row in self.tx.all("erase_log_nobody"):
+            if row["kind"] != ERASED:
+                self._entry_of(row, traces, None)
+
+    def _rows(self, id: int, traces: Traces, names: set[str], full: bool) -> None:
+        """The rows that say where they came from."""
+
+        def name(text: str | None) -> str | None:
+            return "owner" if text in names else text
+
+        for row in self.tx.all("erase_rows_observation", patient_id=id):
+            new = {"source": traces.in_text(row["source"]), "author": name(row["author"])}
+            self._change("observation", row, new)
+        for row in self.tx.all("erase_rows_item", patient_id=id):
+            source = row["source"] and traces.in_text(row["source"])
+            new = {"source": source, "by_name": name(row["by_name"]),
+                   "body": traces.in_json(row["body"])}  # fmt: skip
+            self._change("item", row, new)
+        for row in self.tx.all("erase_rows_case", patient_id=id):
+            body = case_in_figures(row["body"]) if full else traces.in_json(row["body"])
+            self._change("case", row, {"body": body, "note": None if full else row["note"]})
+        for row in self.tx.all("erase_rows_due", patient_id=id):
+            new_key, data = traces.in_text(row["key"]), traces.in_json(row["data"])
+            if full:
+                data = "{}"
+            if (new_key, data) != (row["key"], row["data"]):
+                self._put("erase_due_put", key=row["key"], new=new_key, data=data)
+        for row in self.tx.all("erase_rows_review", patient_id=id):
+            self._change("review", row, {"body": traces.in_json(row["body"])})
+
+    def _change(self, what: str, row: Row, new: dict[str, str | None]) -> None:
+        if any(row[key] != value for key, value in new.items()):
+            self._put(f"erase_{what}_put", id=row["id"], **new)
+
+    def _pictures(self, id: int, traces: Traces, full: bool) -> None:
+        for row in self.tx.all("erase_rows_media", patient_id=id):
+            params = {"id": row["id"], "source": traces.in_text(row["source"]),
+                      "file_unique": f"erased-{row['id']}"}  # fmt: skip
+            if full:
+                if row["path"]:
+                    self.files.append(row["path"])
+                self.tally.count("pictures and films", 1)
+                self._put("erase_media_gone", **params)
+            else:
+                self._put("erase_media_put", **params)
+
+    # ---- Messages and people -----------------------------------------------------------
+
+    def _messages(self, traces: Traces, patients: set[int]) -> None:
+        for row in self._batches("erase_inbox", "update_id"):
+            if traces.found_in(row["body"]) and traces.in_json(row["body"]) != row["body"]:
+                self.tally.count("raw messages received", 1)
+                body = packed({"update_id": row["update_id"]})
+                self._put("erase_inbox_put", update_id=row["update_id"], body=body)
+        for row in self._batches("erase_outbox", "id"):
+            theirs = row["chat_id"] in traces.ids
+            if row["body"] != "{}" and (theirs or row["patient_id"] in patients):
+                self.tally.count("raw messages sent", 1)
+                self._put("erase_outbox_put", id=row["id"], dedupe=traces.in_text(row["dedupe"]),
+                          topic=traces.in_text(row["topic"]),
+                          chat_id=0 if theirs else row["chat_id"])  # fmt: skip
+
+    def _batches(self, name: str, key: str) -> Iterator[Row]:
+        after = -1
+        while rows := self.tx.all(name, after=after, most=BATCH):
+            yield from rows
+            after = rows[-1][key]
+
+    def _forget(self, person: Row, names: bool) -> None:
+        if person["chat_id"] != 0:
+            self.tally.count("people: chat and user id", 1)
+        self._put("erase_person_put", id=person["id"], name=GONE if names else person["name"])
+        self._put("erase_carer_put", person_id=person["id"], now=stamp(self.now))
+        self._put("erase_invitation", user_id=person["user_id"])
+        for chat in {person["chat_id"], person["user_id"]}:
+            self._put("erase_thread", chat_id=chat)
+            self._put("erase_moved", chat_id=chat)
+
+    # ---- The end -----------------------------------------------------------------------
+
+    def _put(self, statement: str, **params: object) -> None:
+        if self.do:
+            self.tx.run(statement, **params)
+
+    def _close(self, patient: int | None, name: str) -> Tally:
+        self.tally.keep("the log's seals, and one entry that says what was erased",
+                        "so that the rest of the record can still be proven")  # fmt: skip
+        self.tally.keep("copies made with `slowleash backup`, and what was exported",
+                        "they are not in this database: remove them yourself")  # fmt: skip
+        if self.do and (self.rows or self.tally.goes):
+            text = "; ".join(f"{n} {what}" for what, n in self.tally.goes.items())
+            rows: dict[str, object] = {str(id): digest for id, digest in self.rows.items()}
+            made = append(self.tx, ERASED, self.by, text, self.now, patient, {"rows": rows})
+            if made != self._entry:
+                raise StoreError("the log grew while it was being erased; try again")
+        return self.tally
+
+
+def removed(files: list[str], remove: Callable[[str], None]) -> int:
+    """Removes the pictures of a committed erasure; how many."""
+    for path in files:
+        remove(path)
+    return len(files)

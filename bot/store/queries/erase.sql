@@ -1,0 +1,102 @@
+-- name: erase_patient
+SELECT id, name, plan, state, enrolled_at FROM patient WHERE id = :id;
+
+-- name: erase_people
+SELECT id, user_id, chat_id, name FROM person WHERE chat_id <> 0 ORDER BY id;
+
+-- name: erase_person
+SELECT id, user_id, chat_id, name FROM person WHERE id = :id;
+
+-- name: erase_carers
+SELECT person_id, left_at FROM caregiver WHERE patient_id = :patient_id ORDER BY person_id;
+
+-- name: erase_patients
+SELECT c.patient_id, c.left_at, p.name, p.state FROM caregiver AS c
+JOIN patient AS p ON p.id = c.patient_id WHERE c.person_id = :person_id ORDER BY c.patient_id;
+
+-- name: erase_last
+SELECT max(at) AS at FROM log WHERE patient_id = :patient_id AND kind <> 'erased';
+
+-- name: erase_log
+SELECT id, kind, author, text, data FROM log WHERE patient_id = :patient_id ORDER BY id;
+
+-- name: erase_log_nobody
+SELECT id, kind, author, text, data FROM log WHERE patient_id IS NULL ORDER BY id;
+
+-- name: erase_log_put
+UPDATE log SET author = :author, text = :text, data = :data, salt = :salt,
+  erased_in = :erased_in WHERE id = :id;
+
+-- name: erase_inbox
+SELECT update_id, body FROM inbox WHERE update_id > :after AND state <> 'waiting'
+ORDER BY update_id LIMIT :most;
+
+-- name: erase_inbox_put
+UPDATE inbox SET body = :body, error = NULL WHERE update_id = :update_id;
+
+-- name: erase_outbox
+SELECT id, dedupe, topic, chat_id, patient_id, body FROM outbox
+WHERE id > :after AND state NOT IN ('waiting', 'sending') ORDER BY id LIMIT :most;
+
+-- name: erase_outbox_put
+UPDATE outbox SET dedupe = :dedupe, topic = :topic, chat_id = :chat_id, body = '{}',
+  error = NULL WHERE id = :id;
+
+-- name: erase_person_put
+UPDATE person SET user_id = -id, chat_id = 0, reachable = 0, name = :name WHERE id = :id;
+
+-- name: erase_carer_put
+UPDATE caregiver SET left_at = coalesce(left_at, :now), hours = NULL, wants = NULL
+WHERE person_id = :person_id;
+
+-- name: erase_invitation
+UPDATE invitation SET used_by = NULL WHERE used_by = :user_id;
+
+-- name: erase_thread
+DELETE FROM thread WHERE chat_id = :chat_id;
+
+-- name: erase_moved
+DELETE FROM chat_moved WHERE old = :chat_id OR new = :chat_id;
+
+-- name: erase_patient_put
+UPDATE patient SET name = :name, plan = :plan WHERE id = :id;
+
+-- name: erase_rows_observation
+SELECT id, source, author FROM observation WHERE patient_id = :patient_id;
+
+-- name: erase_observation_put
+UPDATE observation SET source = :source, author = :author WHERE id = :id;
+
+-- name: erase_rows_item
+SELECT id, source, by_name, body FROM item WHERE patient_id = :patient_id;
+
+-- name: erase_item_put
+UPDATE item SET source = :source, by_name = :by_name, body = :body WHERE id = :id;
+
+-- name: erase_rows_case
+SELECT id, body, note FROM case_file WHERE patient_id = :patient_id;
+
+-- name: erase_case_put
+UPDATE case_file SET body = :body, note = :note WHERE id = :id;
+
+-- name: erase_rows_due
+SELECT key, data FROM due WHERE patient_id = :patient_id AND state <> 'waiting';
+
+-- name: erase_due_put
+UPDATE due SET key = :new, data = :data, error = NULL WHERE key = :key;
+
+-- name: erase_rows_media
+SELECT id, source, caption, path, state FROM media WHERE patient_id = :patient_id;
+
+-- name: erase_media_put
+UPDATE media SET source = :source, file_id = '', file_unique = :file_unique WHERE id = :id;
+
+-- name: erase_media_gone
+UPDATE media SET source = :source, file_id = '', file_unique = :file_unique, caption = '',
+  state = 'failed', path = NULL, sha256 = NULL, verdict = '{}', error = 'erased' WHERE id = :id;
+
+-- name: erase_rows_review
+SELECT id, body FROM review WHERE patient_id = :patient_id;
+
+-- name: erase_review_put
+UPDATE review SET body = :body WHERE id = :id;
