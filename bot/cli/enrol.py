@@ -13,6 +13,8 @@ from zoneinfo import ZoneInfo
 
 import segno
 
+from bot.plan.formulary import formulary
+from bot.plan.medicines import confirm, needs_confirmation
 from bot.plan.order import read_order
 from bot.protocol.library import protocols
 from bot.protocol.yaml_lines import read_text
@@ -25,6 +27,7 @@ from bot.talk.household import start_link
 from bot.talk.outcome import Outcome
 from bot.telegram.client import PLATFORM, Client
 
+from .errors import CommandError
 from .place import add_place, clinic_of, token
 
 
@@ -38,6 +41,10 @@ def main(argv: list[str]) -> int:
     parser.add_argument("order", nargs="?", type=Path, help="the order, a YAML file")
     parser.add_argument("--example", action="store_true", help="print an example order and stop")
     parser.add_argument("--check", action="store_true", help="only check the order")
+    parser.add_argument(
+        "--confirm", metavar="CLINICIAN",
+        help="the clinician who keeps an order that lies outside a stated limit",
+    )  # fmt: skip
     parser.add_argument("--by", default="", help="who enrols (default: this computer's user)")
     add_place(parser)
     parser.add_argument("--base-url", default=PLATFORM, help=argparse.SUPPRESS)
@@ -59,6 +66,14 @@ async def _enrol(args: argparse.Namespace) -> int:
     plan, warnings = read_order(text, str(args.order), known, today)
     for problem in warnings:
         print(problem, file=sys.stderr)
+    waiting = needs_confirmation(plan, formulary())
+    if waiting and args.confirm is None:
+        raise CommandError(
+            "nobody was enrolled: what is marked above lies outside what is stated for these "
+            "medicines. Change the order, or let a clinician keep it: --confirm 'Dr …'"
+        )
+    if waiting:
+        plan = confirm(plan, formulary(), args.confirm)
     if args.check:
         print(f"{args.order}: a good order for {plan.patient}. Nobody was enrolled.")
         return 0

@@ -10,11 +10,10 @@ from pathlib import Path
 from bot.service.work import records
 from bot.store import load
 from bot.store.database import Database, Tx
-from bot.talk.board import find
 from bot.talk.record import Record, readable
 from bot.talk.scene import RosterLine
 
-from .errors import CommandError
+from .patient import patient_of
 from .place import add_place, database_of
 
 
@@ -31,20 +30,13 @@ def main(argv: list[str]) -> int:
     args = parser.parse_args(argv)
     path = database_of(args)
     rows = asyncio.run(_roster(path))
-    if args.patient is None:
-        names = "\n".join(f"  {row.id}. {row.plan.patient}, {row.plan.procedure}" for row in rows)
-        raise CommandError(f"name a patient:\n{names or '  (none is enrolled yet)'}")
-    found = find(rows, args.patient)
-    if len(found) != 1:
-        names = ", ".join(f"{row.id} {row.plan.patient}" for row in found or rows)
-        what = "several patients fit" if found else f"there is no patient {args.patient!r}"
-        raise CommandError(f"{what}. Write the number instead: {names or 'none is enrolled yet'}")
-    said = asyncio.run(_records(path, found[0].id, args.last))
+    found = patient_of(rows, args.patient)
+    said = asyncio.run(_records(path, found.id, args.last))
     if args.json:
         for record in said:
             print(json.dumps(record.as_dict(), ensure_ascii=False))
     else:
-        for line in readable(said, found[0].plan.zone, found[0].plan.surgery):
+        for line in readable(said, found.plan.zone, found.plan.surgery):
             print(line)
     return 0
 

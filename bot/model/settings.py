@@ -59,6 +59,8 @@ class Clinic(Strict):
     ``duty``: the names of staff who are paged after the staff chat, first to third, by
     weekday. ``emergency_answer_minutes``: the deadline of an emergency; the others' follow
     from the opening hours. ``closed_on``: days on which the clinic is shut besides.
+    ``retention_years``: how long a record is kept after its last entry (practice acts of
+    US states ask for 3 to 7; the practice's own law decides).
     """
 
     name: Words
@@ -76,3 +78,4 @@ class Clinic(Strict):
     remind_after_minutes: Annotated[int, Field(ge=10, le=720)] = 60
     unanswered_after_minutes: Annotated[int, Field(ge=20, le=1440)] = 180
     invitation_days: Annotated[int, Field(ge=1, le=60)] = 7
+    retention_years: Annotated[int, Field(ge=1, le=50)] = 7

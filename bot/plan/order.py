@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from datetime import date
 
 from bot.model.formulary import Formulary
-from bot.model.plan import Plan
+from bot.model.plan import Medicine, Plan
 from bot.model.protocol import Protocol
 from bot.protocol.problem import FlowError, Problem
 from bot.protocol.yaml_lines import load_tree
@@ -15,7 +15,7 @@ from bot.protocol.yaml_tree import Node
 from .checks import Finder, check_course, check_hours, check_medicines, closest
 from .formulary import formulary as packaged
 from .medicines import check_medicines_against
-from .sig_order import spell_out
+from .sig_order import spell_out, spell_out_medicine
 
 
 def load_plan(text: str, name: str) -> Plan:
@@ -25,6 +25,11 @@ def load_plan(text: str, name: str) -> Plan:
     left to ``check_plan``.
     """
     return load_tree(text, name, Plan, spell_out)[0]
+
+
+def load_medicine(text: str, name: str) -> Medicine:
+    """One medicine as it stands in an order, in fields or with a ``sig``; FlowError."""
+    return load_tree(text, name, Medicine, spell_out_medicine)[0]
 
 
 def read_order(

@@ -30,13 +30,17 @@ def spell_out(root: Mapping, name: str) -> list[Problem]:
     medicines = root.values.get("medicines")
     problems: list[Problem] = []
     for medicine in medicines.items if isinstance(medicines, Listing) else ():
-        sig = medicine.values.get("sig") if isinstance(medicine, Mapping) else None
-        if isinstance(medicine, Mapping) and isinstance(sig, Scalar) and isinstance(sig.value, str):
-            problems += _one(root, medicine, sig, name)
+        if isinstance(medicine, Mapping):
+            problems += spell_out_medicine(medicine, name, root.values.get("home"))
     return problems
 
 
-def _one(root: Mapping, medicine: Mapping, sig: Scalar, name: str) -> list[Problem]:
+def spell_out_medicine(medicine: Mapping, name: str, home: Node | None = None) -> list[Problem]:
+    """As ``spell_out``, for one medicine; ``home`` is when the patient goes home."""
+    sig = medicine.values.get("sig")
+    if not isinstance(sig, Scalar) or not isinstance(sig.value, str):
+        return []
+
     def problem(what: str, mend: str, place: Place = sig.place) -> Problem:
         return Problem(name, place.line, place.column, what, mend[:1].upper() + mend[1:])
 
@@ -60,7 +64,6 @@ def _one(root: Mapping, medicine: Mapping, sig: Scalar, name: str) -> list[Probl
         problems.append(problem("the sig says no interval", "write q12h or BID, or every_hours"))
     if not _any(medicine, told, ("days", "doses")):
         problems.append(problem("the sig does not say for how long", "write it, as in x 7d"))
-    home = root.values.get("home")
     if read.as_needed and isinstance(home, Scalar):
         told.setdefault("first_dose", home)
     _fill(medicine, told, sig.place)

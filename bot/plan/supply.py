@@ -30,6 +30,6 @@ def millilitres_needed(medicine: Medicine) -> float | None:
 
 def last_dose(plan: Plan, medicine: Medicine) -> datetime | None:
     """When the last dose is due, on the household's own clock (naive), journeys included.
-    None for a medicine given as needed."""
-    order = slots(plan, medicine)
+    None when there is none: a medicine given as needed, or one that is withheld."""
+    order = [slot for slot in slots(plan, medicine) if not medicine.is_withheld(slot.at)]
     return wall_at(plan, order[-1].at) if order else None

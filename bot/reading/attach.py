@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from bot.model.reading import Context
 
 from .clauses import Clause
@@ -182,12 +184,19 @@ def _count(
     return match.rule.count
 
 
-def medicine(tokens: list[Token], clause: Clause, context: Context) -> list[str]:
-    """The medicines named in a clause: as the plan writes them, else the usual name."""
-    found: list[str] = []
-    for token in tokens[clause.start : clause.end]:
-        for word in token.parts or (token.word,):
-            name = canonical(word, context.medicines)
-            if name and name not in found:
-                found.append(name)
-    return found
+def medicine(
+    tokens: list[Token], clause: Clause, context: Context, near: Sequence[int] = ()
+) -> list[str]:
+    """The medicines named in a clause, or at ``near`` places of it where any is: as the
+    plan writes them, else the usual name."""
+    for places in (near, range(clause.start, clause.end)):
+        found: list[str] = []
+        for at in places:
+            token = tokens[at]
+            for word in token.parts or (token.word,):
+                name = canonical(word, context.medicines)
+                if name and name not in found:
+                    found.append(name)
+        if found:
+            return found
+    return []

@@ -184,7 +184,12 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     if (
         asked in _SESSIONS
         and "<neg>" not in keys
-        and ("<minutes>" in keys or "<metres>" in keys or ("<number>" in keys and size <= 4))
+        and (
+            "<minutes>" in keys
+            or "<metres>" in keys
+            or "<times>" in keys
+            or ("<number>" in keys and size <= 4)
+        )
     ):
         return "yes"
     if asked == "dose" and "<neg>" not in keys and ("<clock>" in keys and size <= 5):

@@ -11,6 +11,8 @@ A pattern is a line of elements:
     -<class>        the clause must not hold it
     +<class>        the clause must hold it, anywhere
 
+A line that ends in "|" goes on in the next.
+
 Rules stand under a heading ``= value [detail] [trend:x] [count:n] [fixed] [@topic ...]
 [!@topic ...]``:
 ``fixed`` cannot be denied, ``agent`` may have a person as its subject, ``@topic`` holds only while that topic
@@ -169,8 +171,12 @@ class Compiler:
     def add_rules(self, about: str, text: str) -> None:
         """Read the rules of one topic."""
         head: dict[str, object] = {}
-        for line in text.splitlines():
-            line = line.split("#")[0].strip()
+        whole = ""
+        for piece in text.splitlines():
+            whole += piece.strip()
+            if whole.endswith("|"):
+                continue  # alternatives go on in the next line
+            line, whole = whole, ""
             if not line:
                 continue
             if line.startswith("="):

@@ -99,7 +99,8 @@ def find(
             free = [other for other in others if not set(other) & set(whole)]
             if not free:
                 break
-            whole += min(free, key=lambda other: abs(other[0] - whole[0]))
+            nearest = min((abs(other[0] - whole[0]), other) for other in free)[1]
+            whole += nearest
         else:
             if pattern.at_end and max(whole) != end - 1:
                 continue

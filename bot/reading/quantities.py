@@ -61,9 +61,9 @@ def _number(tokens: list[Token], index: int) -> tuple[float, int] | None:
     if value >= 100 and value % 100 == 0 and used <= 3:  # "one hundred and five", "ciento cinco"
         skip = 1 if _word(tokens, index + used) in ("and", "y") else 0
         if index + used + skip < len(tokens) and _word(tokens, index + used + skip) not in _SMALL:
-            below = _number(tokens, index + used + skip)
-            if below and 1 <= below[0] < 100 and tokens[index + used + skip].value is None:
-                value, used = value + below[0], used + skip + below[1]
+            rest = _number(tokens, index + used + skip)
+            if rest and 1 <= rest[0] < 100 and tokens[index + used + skip].value is None:
+                value, used = value + rest[0], used + skip + rest[1]
     following = _word(tokens, index + used)
     if following in ("point", "punto", "coma", "con"):
         after = _number(tokens, index + used + 1) if index + used + 1 < len(tokens) else None

@@ -181,6 +181,7 @@ def _conclude(
             now = "<nowword>" in clause.keys
             found.append(Found(observation, match, final, now, past))
             reasons.append(f"{_quote(text, tokens, match)} → {about}: {observation.value}")
+    found.extend(_also_given(tokens, clauses, found, taken, context))
     found = _resolve_past(found, clauses)
     answer = bare.answer(tokens, clauses, matches, found, context)
     found.extend(answer.found)
@@ -247,7 +248,7 @@ def _observe(
     span = (tokens[match.first].start, tokens[match.last].end)
     meds: list[str | None] = [None]
     if rule.about in ("dose", "swallowed"):
-        named = medicine(tokens, clause, context)
+        named = medicine(tokens, clause, context, match.at)
         if not named:
             for place in places[1:]:
                 named = named or medicine(tokens, clauses[place], context)
@@ -261,6 +262,32 @@ def _observe(
                     unsure=match.hedged, span=span, **fields)  # type: ignore[arg-type]
         for med in meds
     ]  # fmt: skip
+
+
+def _also_given(
+    tokens: list[Token],
+    clauses: list[Clause],
+    found: list[Found],
+    taken: set[int],
+    context: Context,
+) -> list[Found]:
+    """ "Gave him his carprofen, and the gabapentin after": the verb holds for both."""
+    out: list[Found] = []
+    for item in found:
+        after = item.match.clause + 1
+        if item.observation.about != "dose" or item.observation.value not in ("given", "missed"):
+            continue
+        while after < len(clauses) and clauses[after].sentence == clauses[after - 1].sentence:
+            clause = clauses[after]
+            if after in taken or clause.joiner != "and" or "<neg>" in clause.keys or clause.moods:
+                break
+            for name in medicine(tokens, clause, context):
+                if name != item.observation.med:
+                    span = (tokens[clause.start].start, tokens[clause.end - 1].end)
+                    new = Observation("dose", item.observation.value, med=name, span=span)
+                    out.append(Found(new, item.match))
+            after += 1
+    return out
 
 
 def _resolve_past(found: list[Found], clauses: list[Clause]) -> list[Found]:

@@ -220,7 +220,18 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
     if "question" in moods and "factive" not in moods:
         return "a question"
     if "hypo" in moods:
-        return "a condition"
+        heads = [
+            at
+            for at in range(clause.start, clause.end)
+            if tokens[at].word == "if" or "<ifword>" in tokens[at].keys
+        ]
+        if (
+            not heads
+            or match.last > heads[0]
+            or heads[0] == clause.start
+            or "<future>" in clause.keys
+        ):
+            return "a condition"
     if "purpose" in moods or "worry" in moods:
         heads = [
             at

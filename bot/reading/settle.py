@@ -61,7 +61,6 @@ OVERRIDES: dict[str, frozenset[str]] = {
     "bandage": frozenset(
         (
             "incision",
-            "licking",
             "swelling",
             "mishap",
             "urine",
@@ -300,6 +299,15 @@ def _one(about: str, merged: dict[str, Found], order: tuple[str, ...]) -> dict[s
     items = list(merged.values())
     worst = max(items, key=lambda item: order.index(item.observation.value))
     last = max(items, key=lambda item: item.match.first)
+    if (
+        about == "weight_bearing"
+        and last is not worst
+        and last.observation.value in ("toe_touching", "partial")
+        and worst.observation.value == "none"
+        and worst.observation.detail is None
+        and last.match.clause - worst.match.clause <= 2
+    ):
+        return {last.observation.value: last}
     if last is not worst and last.final:
         if about in ("dose", "cone") or (about in ("appetite", "drinking") and last.now):
             return {last.observation.value: last}

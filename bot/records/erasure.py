@@ -76,9 +76,11 @@ class Traces:
         clean = self.in_value(value)
         return text if clean == value else packed(clean)
 
-    def found_in(self, text: str) -> bool:
-        """Whether raw JSON may hold an id: a quick look before a close one."""
-        return any(str(number) in text for number in self.ids)
+    def found_in(self, raw: str) -> bool:
+        """Whether raw JSON may hold a trace: a quick look before a close one."""
+        if any(str(number) in raw for number in self.ids):
+            return True
+        return any(phrase in raw or json.dumps(phrase)[1:-1] in raw for phrase in self.phrases)
 
 
 def packed(value: object) -> str:
@@ -125,7 +127,7 @@ def _figures(entry: dict[str, Any]) -> dict[str, Any]:
         {key: finding[key] for key in ("rule", "urgency") if key in finding}
         for finding in entry.get("findings", ())
     ]
-    kept = {key: entry[key] for key in ("at", "day", "urgency") if key in entry}
+    kept: dict[str, Any] = {key: entry[key] for key in ("at", "day", "urgency") if key in entry}
     return {**kept, "by": "", "text": "", "told": "", "by_button": False, "source": "",
             "findings": findings}  # fmt: skip
 
@@ -157,4 +159,4 @@ class Tally:
         yield "Stays:"
         for what, why in self.stays:
             yield f"  {what}"
-            yield f"      because {why}"
+            yield f"      why: {why}"

@@ -94,12 +94,17 @@ WORDS: Final[dict[str, Text]] = {
     "open": Text(en="still open", es="sigue abierto"),
     "asked_again": Text(en="{n} messages", es="{n} mensajes"),
     "gaps": Text(en="Gaps", es="Lagunas"),
-    "gap_unanswered": Text(en="{n} of {of} lines of prompts got no answer",
-                           es="{n} de {of} líneas de avisos sin respuesta"),
-    "gap_unclear": Text(en="{n} replies not understood at once",
-                        es="{n} respuestas no entendidas de inmediato"),
-    "gap_corrected": Text(en="{n} observations corrected or taken back (kept in the log)",
-                          es="{n} observaciones corregidas o retiradas (siguen en el registro)"),
+    "gap_unanswered": Text(
+        en="lines of prompts without an answer: {n} of {of}",
+        es="líneas de avisos sin respuesta: {n} de {of}",
+    ),
+    "gap_unclear": Text(
+        en="replies not understood at once: {n}", es="respuestas no entendidas de inmediato: {n}"
+    ),
+    "gap_corrected": Text(
+        en="observations corrected or taken back: {n} (kept in the log)",
+        es="observaciones corregidas o retiradas: {n} (siguen en el registro)",
+    ),
     "gap_none": Text(en="none", es="ninguna"),
     "told": Text(
         en="Told by the household by chat, and read by a program; not examined. It is no "

@@ -6,6 +6,7 @@ import asyncio
 import contextlib
 import logging
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
 from types import TracebackType
@@ -124,6 +125,10 @@ class App:
         self._awake.set()
         self._outgoing.set()
         self._fetch.set()
+
+    def review_at(self, url: str) -> None:
+        """From now on ``/review`` gives out links to the review pages at ``url``."""
+        self.practice = replace(self.practice, review_url=url)
 
     async def act(self, out: Outcome) -> None:
         """Keep an outcome that came from no chat (an enrolment at the desk's computer)."""

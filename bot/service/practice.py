@@ -16,7 +16,8 @@ from bot.triage import RuleBook
 
 @dataclass(frozen=True, slots=True)
 class Practice:
-    """Loaded once at the start; ``bot_name`` makes the links, ``secret`` signs buttons."""
+    """Loaded once at the start; ``bot_name`` makes the links, ``secret`` signs buttons;
+    ``review_url`` is where the review pages are, if they are open."""
 
     clinic: Clinic
     words: Words
@@ -25,6 +26,7 @@ class Practice:
     bot_name: str
     secret: bytes
     answers: Answers
+    review_url: str = ""
 
 
 def secret_of(tx: Tx) -> bytes:

@@ -92,6 +92,7 @@ def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Outcome
         "staff": members,
         "actor": _actor(members, event),
         "answers": practice.answers,
+        "review_url": practice.review_url,
         "thread": json.loads(thread["body"]) if thread else {},
         "reply_topic": topic["topic"] if topic else "",
         "fresh_code": fresh_code(),
@@ -152,7 +153,7 @@ def _staff_act(event: Incoming, common: dict[str, Any]) -> bool:
     if common["actor"] is None and not any(d.chat == event.chat for d in common["desks"]):
         return event.text.startswith("/join ")
     if event.kind == "button":
-        return event.data[:2] in ("c.", "b.", "t.", "p.", "o.")
+        return event.data[:2] in ("c.", "b.", "t.", "p.", "o.", "n.")
     first = event.text.split(" ")[0].split("\n")[0]
     return first in (*DESK_COMMANDS, "/join") or common["reply_topic"].startswith("case:")
 

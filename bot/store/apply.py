@@ -122,6 +122,13 @@ def _(change: o.Retract, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
+def _(change: o.Correct, tx: Tx, now: datetime) -> None:
+    del now
+    if not tx.run("observation_correct", patient_id=change.patient, id=change.observation):
+        raise ValueError("this observation stands no longer")
+
+
+@_keep.register
 def _(change: o.Mark, tx: Tx, now: datetime) -> None:
     del now
     tx.run(
@@ -230,8 +237,8 @@ def _(change: o.Dismiss, tx: Tx, now: datetime) -> None:
 def _(change: o.Invite, tx: Tx, now: datetime) -> None:
     tx.run(
         "invitation_add", digest=change.digest, kind=change.kind, patient_id=change.patient,
-        rank=change.rank, name=change.name, role=change.role, made_by=change.by,
-        expires_at=stamp(change.expires), now=stamp(now),
+        rank=change.rank, name=change.name, role=change.role, member_id=change.member,
+        made_by=change.by, expires_at=stamp(change.expires), now=stamp(now),
     )  # fmt: skip
 
 
@@ -255,7 +262,8 @@ def _(change: o.NewPatient, tx: Tx, now: datetime) -> None:
     put_due(tx, f"silence:{patient}", "silence", change.silence_at, patient)
     tx.run(
         "invitation_add", digest=change.digest, kind="owner", patient_id=patient, rank=None,
-        name=None, role=None, made_by=change.by, expires_at=stamp(change.expires), now=stamp(now),
+        name=None, role=None, member_id=None, made_by=change.by, expires_at=stamp(change.expires),
+        now=stamp(now),
     )  # fmt: skip
     if plan.continues is not None:
         # After a re-operation the household stays, and the old course ends.

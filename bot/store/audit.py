@@ -14,6 +14,7 @@ from bot.records.chain import START, Break, Link, Walk, digest_of, seal
 from bot.records.whole import Head
 
 from .database import Row, Tx, pack, stamp
+from .shelf import Shelf
 
 BATCH: Final = 2000
 
@@ -25,6 +26,7 @@ class Verified:
 
     entries: int
     erased: int
+    pictures: int
     head: Head | None
     breaks: tuple[Break, ...]
     strays: tuple[str, ...]
@@ -86,10 +88,14 @@ def _link(row: Row) -> Link:
 
 
 def verify(
-    tx: Tx, against: str = "", progress: Callable[[int], None] = lambda done: None
+    tx: Tx,
+    against: str = "",
+    shelf: Shelf | None = None,
+    progress: Callable[[int], None] = lambda done: None,
 ) -> Verified:
-    """Walks the whole chain, then looks whether observations, messages and updates agree
-    with it. ``against``: a hash (or its first figures) that was written down earlier."""
+    """Walks the whole chain, then looks whether observations, messages, updates and the
+    pictures on the ``shelf`` agree with it. ``against``: a hash (or its first figures)
+    that was written down earlier."""
     walk = Walk(against.lower())
     strays: list[str] = []
     for link in links(tx):
@@ -99,9 +105,14 @@ def verify(
             progress(walk.entries)
     for row in tx.all("patient_ids"):
         strays += _observations(tx, row["id"])
+    pictures = tx.all("media_files")
+    for row in pictures:
+        if shelf is not None and (wrong := shelf.wrong(row["path"], row["sha256"])):
+            strays.append(f"picture {row['id']} of patient {row['patient_id']} is {wrong}: "
+                          f"{row['path']}")  # fmt: skip
     breaks = walk.finish()
     last = Head(walk.last, walk.head) if walk.entries else None
-    return Verified(walk.entries, walk.erased, last, breaks, tuple(strays))
+    return Verified(walk.entries, walk.erased, len(pictures), last, breaks, tuple(strays))
 
 
 def _message(tx: Tx, link: Link) -> Iterator[str]:

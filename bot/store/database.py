@@ -163,6 +163,15 @@ class Database:
 
         await self._on_thread(copy)
 
+    async def compact(self) -> None:
+        """Writes the file anew, so that what was erased cannot be read from it either."""
+
+        def anew(connection: sqlite3.Connection) -> None:
+            connection.execute("VACUUM")
+            connection.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchall()
+
+        await self._on_thread(anew)
+
     @staticmethod
     def _prepare(connection: sqlite3.Connection) -> None:
         connection.row_factory = sqlite3.Row

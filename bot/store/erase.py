@@ -3,7 +3,7 @@ with a digest of what is left, in one new entry (``bot.records.chain``)."""
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from datetime import date, datetime
 from secrets import token_hex
@@ -46,6 +46,7 @@ class Erasure:
     files: list[str] = field(default_factory=list)
     rows: dict[int, str] = field(default_factory=dict)
     _entry: int = 0
+    _mentions: dict[str, str] = field(default_factory=dict)
 
     def patient(self, id: int) -> Tally:
         """Erase what the law lets go of a patient and of those at home with it."""
@@ -117,7 +118,8 @@ class Erasure:
         for patient in affected:
             self._record(patient, ids, full=patient in gone)
         self._nobody(Traces(ids, {}))
-        self._messages(Traces(ids, {}), set(patients))
+        # Raw copies go wherever they speak of the patient: what counts is in the log.
+        self._messages(Traces(ids, self._mentions), set(patients))
         for person in people:
             self._forget(person, names=bool(gone) and set(affected) <= set(gone))
 
@@ -131,6 +133,7 @@ class Erasure:
         names = {self._person(one["person_id"])["name"]
                  for one in self.tx.all("erase_carers", patient_id=id)} | {plan.owner}  # fmt: skip
         traces = Traces(ids, phones(plan.phone))
+        self._mentions |= {**traces.phrases, plan.patient: GONE}
         if full:
             traces = Traces(ids, {**traces.phrases, plan.patient: GONE})
         self._plan(row, without_names(plan) if full else without_phone(plan), full)
@@ -139,8 +142,16 @@ class Erasure:
         self._rows(id, traces, names if full else set(), full)
         self._pictures(id, traces, full)
         if full:
-            self.tally.keep("the course in figures: doses, sessions, observations, findings",
-                            "it names nobody; the practice's statistics are made of it")  # fmt: skip
+            self.tally.keep(
+                "the course in figures: doses, sessions, observations, findings",
+                "it names nobody; the practice's statistics are made of it",
+            )
+        elif self.now.date() >= self.until(id):
+            self.tally.keep(
+                f"the words of {row['name']}'s record",
+                f"only the chat of one person was asked for; `slowleash erase {id}` erases them, "
+                f"since they need be kept no longer (from {self.until(id)})",
+            )
         else:
             self.tally.keep(
                 f"the medical record of {row['name']}, with the words and names in it, and its "
@@ -157,8 +168,6 @@ class Erasure:
 
     def _entry_of(self, row: Row, traces: Traces, names: set[str] | None) -> None:
         author, text, data = row["author"], traces.in_text(row["text"]), traces.in_json(row["data"])
-        if row["kind"] in ("enrolled", "plan"):
-            data = traces.in_json(data)
         if names is not None and row["kind"] != ERASED:
             author, text, data = wordless(row["kind"], author, data, names)
         if (author, text, data) == (row["author"], row["text"], row["data"]):
@@ -269,10 +278,3 @@ class Erasure:
             if made != self._entry:
                 raise StoreError("the log grew while it was being erased; try again")
         return self.tally
-
-
-def removed(files: list[str], remove: Callable[[str], None]) -> int:
-    """Removes the pictures of a committed erasure; how many."""
-    for path in files:
-        remove(path)
-    return len(files)

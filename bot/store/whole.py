@@ -12,7 +12,7 @@ from bot.model.plan import Item
 from bot.model.text import Lang
 from bot.model.urgency import Urgency
 from bot.records.course import asked_of, course_of
-from bot.records.whole import Carer, CaseFile, Entry, Statement, WholeRecord
+from bot.records.whole import Carer, CaseFile, Entry, Picture, Statement, WholeRecord
 from bot.talk.record import Record
 
 from .audit import head
@@ -36,10 +36,10 @@ def whole(tx: Tx, patient: int) -> WholeRecord | None:
         last_heard=_maybe(row["last_heard_at"]),
         ended_at=_maybe(row["ended_at"]),
         carers=tuple(_carer(one) for one in tx.all("whole_carers", patient_id=patient)),
-        statements=tuple(_said(one) for one in tx.all("whole_observations", patient_id=patient)),
+        statements=tuple(statement_of(one) for one in tx.all("whole_observations", patient_id=patient)),
         entries=tuple(_entry(one) for one in tx.all("whole_entries", patient_id=patient)),
         cases=tuple(_case(one) for one in tx.all("whole_cases", patient_id=patient)),
-        pictures=(),
+        pictures=tuple(_picture(one) for one in tx.all("whole_pictures", patient_id=patient)),
         log=log_of(tx, patient),
         head=head(tx),
     )
@@ -89,7 +89,8 @@ def _carer(row: Row) -> Carer:
     )  # fmt: skip
 
 
-def _said(row: Row) -> Statement:
+def statement_of(row: Row) -> Statement:
+    """One row of observation."""
     observation = Observation.from_dict(json.loads(row["body"]))
     noted = Noted(observation, moment(row["at"]), row["day"], row["id"])
     return Statement(noted, row["source"], row["author"], row["person_id"], row["state"])
@@ -101,6 +102,13 @@ def _entry(row: Row) -> Entry:
         due_at=moment(row["due_at"]), sent_at=_maybe(row["sent_at"]), state=row["state"],
         choice=row["choice"], by=row["by_name"], at=_maybe(row["at"]),
     )  # fmt: skip
+
+
+def _picture(row: Row) -> Picture:
+    kept = row["sha256"] if row["state"] == "kept" else ""
+    return Picture(
+        row["id"], row["kind"], moment(row["at"]), row["day"], row["caption"], kept or ""
+    )
 
 
 def _case(row: Row) -> CaseFile:

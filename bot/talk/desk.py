@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.model.chat import Incoming
 
-from . import desk_cases, desk_patients, desk_people, desk_plan, recheck
+from . import desk_cases, desk_patients, desk_people, desk_plan, desk_review, recheck
 from .board import board, board_detail
 from .buttons import action_of
 from .outcome import Entry, Outcome
@@ -22,7 +22,7 @@ RIGHTS: dict[str, frozenset[str]] = {
 
 COMMANDS: dict[str, str] = {
     "/help": "patients", "/start": "patients", "/patients": "patients", "/board": "patients",
-    "/log": "patients", "/link": "patients", "/people": "patients", "/note": "case",
+    "/review": "patients", "/log": "patients", "/link": "patients", "/people": "patients", "/note": "case",
     "/enrol": "enrol", "/enroll": "enrol", "/plan": "plan", "/medicine": "plan",
     "/end": "end", "/staff": "staff",
 }  # fmt: skip
@@ -56,6 +56,8 @@ def _message(scene: Scene, out: Outcome, event: Incoming) -> None:
         out.say(event.chat, scene.words.say("desk_help", scene.clinic.language))
     elif command == "/board":
         board(scene, out, event.chat)
+    elif command == "/review":
+        desk_review.review(scene, out, event, actor)
     elif command == "/staff":
         desk_people.staff(scene, out, event, actor, argument)
     elif command == "/note":
@@ -73,7 +75,7 @@ def _message(scene: Scene, out: Outcome, event: Incoming) -> None:
 def _button(scene: Scene, out: Outcome, event: Incoming) -> None:
     action = action_of(scene.secret, (event.chat, *scene.former), event.data)
     parts = (action or "").split(".")
-    known = {"c": "case", "b": "patients", "t": "plan", "p": "plan", "o": "patients"}
+    known = {"c": "case", "b": "patients", "t": "plan", "p": "plan", "o": "patients", "n": "plan"}
     if action is None or parts[0] not in known:
         refuse(scene, out, event, "a button that is not ours or not theirs")
         return
@@ -83,6 +85,7 @@ def _button(scene: Scene, out: Outcome, event: Incoming) -> None:
     done = (
         (parts[0] == "c" and len(parts) == 3 and desk_cases.tap(scene, out, event, actor, parts))
         or (parts[0] == "b" and board_detail(scene, out, event, parts))
+        or (parts[0] == "n" and desk_patients.confirmed(scene, out, event, actor, parts))
         or (parts[0] == "o" and desk_patients.remove(scene, out, event, actor, parts))
         or (parts[0] == "t" and desk_plan.tap(scene, out, event, actor, parts))
         or (parts[0] == "p" and recheck.tap(scene, out, event, actor, parts))

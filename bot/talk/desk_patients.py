@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import timedelta
 from zoneinfo import ZoneInfo
 
-from bot.model.chat import Incoming
+from bot.model.chat import Button, Incoming
+from bot.model.plan import Plan
+from bot.plan.dose_finding import DoseFinding
+from bot.plan.formulary import formulary
+from bot.plan.medicines import check_medicines_against, confirm, needs_confirmation
 from bot.plan.order import read_order
 from bot.protocol.problem import FlowError
 
@@ -30,13 +35,10 @@ owner: Robin Example
 phone: "+1 555 0100"
 protocol: general-orthopaedic
 medicines:
-  - name: carprofen
-    amount: {en: one tablet (50 mg), es: una tableta (50 mg)}
+  - name: carprofen 50 mg
+    sig: 1 tab PO q12h x 14d with food
     kind: anti-inflammatory
-    every_hours: 12
-    first_dose: 2026-03-04 20:00
-    days: 14
-    with_food: true"""
+    first_dose: 2026-03-04 20:00"""
 
 
 def command(
@@ -92,6 +94,53 @@ def _enrol(scene: Scene, out: Outcome, event: Incoming, actor: Member, order: st
         out.say(event.chat, f"{words.say('desk_not_enrolled', lang)}\n{error}")
         out.add(Entry("refused", actor.name, f"an order that cannot be used: {error}"))
         return
+    waiting = needs_confirmation(plan, formulary())
+    if waiting:
+        _ask_to_confirm(scene, out, event, plan, waiting)
+        return
+    _enrolled(scene, out, event, actor, plan, [str(problem) for problem in warnings])
+
+
+def _ask_to_confirm(
+    scene: Scene, out: Outcome, event: Incoming, plan: Plan, waiting: Sequence[DoseFinding]
+) -> None:
+    """The order is outside a stated limit: a clinician confirms it, or changes it."""
+    lang = scene.clinic.language
+    lines = [scene.words.say("order_confirm", lang, name=plan.patient)]
+    lines += [f"– {one.medicine}: {one.what.say(lang)}" for one in waiting]
+
+    def made(key: str, act: str) -> Button:
+        return button(scene.secret, event.chat, scene.words.say(key, lang), f"n.{act}")
+
+    rows = ((made("order_keep", "keep"), made("order_leave", "x")),)
+    out.say(event.chat, "\n".join(lines), buttons=rows)
+    out.threads[event.chat] = {**scene.thread, "order": plan.model_dump(mode="json")}
+
+
+def confirmed(scene: Scene, out: Outcome, event: Incoming, actor: Member, parts: list[str]) -> bool:
+    """What a clinician said to an order outside a limit."""
+    kept = scene.thread.get("order")
+    if len(parts) != 2 or kept is None:
+        return False
+    out.answer(event.callback)
+    out.threads[event.chat] = {k: v for k, v in scene.thread.items() if k != "order"}
+    lang = scene.clinic.language
+    if parts[1] != "keep":
+        out.edit(event.chat, "", scene.words.say("order_left", lang), (), message=event.message)
+        return True
+    plan = confirm(Plan.model_validate(kept), formulary(), actor.name)
+    found = [f"{one.medicine}: {one.what.say(lang)}" for one in
+             check_medicines_against(plan, formulary())]  # fmt: skip
+    text = scene.words.say("order_kept", lang, by=actor.name)
+    out.edit(event.chat, "", "\n".join([f"✓ {text}", *found]), (), message=event.message)
+    _enrolled(scene, out, event, actor, plan, [])
+    return True
+
+
+def _enrolled(
+    scene: Scene, out: Outcome, event: Incoming, actor: Member, plan: Plan, notes: list[str]
+) -> None:
+    lang, words = scene.clinic.language, scene.words
     protocol = scene.protocols[plan.protocol]
     coming, expires = enrol(
         out, plan, protocol, scene.clinic, by=actor.name, code=scene.fresh_code, now=scene.now
@@ -108,7 +157,7 @@ def _enrol(scene: Scene, out: Outcome, event: Incoming, actor: Member, order: st
         until=date_of(expires.astimezone(zone), lang),
         link=start_link(scene.bot_name, scene.fresh_code),
     )
-    out.say(event.chat, "\n".join([text, *(str(problem) for problem in warnings)]))
+    out.say(event.chat, "\n".join([text, *notes]))
 
 
 def _link(scene: Scene, out: Outcome, event: Incoming, actor: Member, chart: Chart) -> None:

@@ -9,9 +9,9 @@ from typing import Any
 
 from bot.model.chat import Button, Incoming
 from bot.model.plan import Medicine
+from bot.plan.order import load_medicine
 from bot.plan.prompts import rebuild
 from bot.protocol.problem import FlowError
-from bot.protocol.yaml_lines import load_model
 
 from .board import named
 from .buttons import button
@@ -147,7 +147,7 @@ def _medicine(
         out.say(event.chat, scene.words.say("plan_medicine_how", lang, name=chart.name))
         return
     try:
-        medicine = load_model(order, "medicine", Medicine)
+        medicine = load_medicine(order, "medicine")
     except FlowError as error:
         out.say(event.chat, f"{scene.words.say('plan_not_changed', lang)}\n{error}")
         return

@@ -83,6 +83,22 @@ def after_given(
     return [], findings
 
 
+def as_needed_too_close(chart: Chart, med: str | None, at: datetime) -> list[Finding]:
+    """A medicine given as needed has no slots: its gap is kept by what was told."""
+    medicine = medicine_of(chart, med)
+    if medicine is None or not medicine.as_needed:
+        return []
+    told = [
+        noted.at
+        for noted in chart.history
+        if noted.observation.about == "dose"
+        and noted.observation.value == "given"
+        and noted.observation.med == medicine.name
+    ]
+    gap = too_close(medicine, [*told[-3:], at])
+    return [dose_too_close(medicine.name, gap, medicine.gap_hours)] if gap is not None else []
+
+
 def unsure_finding(med: str, why: Text) -> Finding:
     """The next dose's time is not plain: a person must say."""
     return Finding(

@@ -157,13 +157,17 @@ def _with_walks(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet, kept: li
         return sheet
     plan, day = chart.plan, chart.day(scene.now)
     week = walk_plan(plan, chart.protocol, chart.history, day, plan.walk_overrides)
+    before = walk_plan(plan, chart.protocol, chart.history, day - 1, plan.walk_overrides)
+    # The reason is said when a week begins, and when anything changed since yesterday.
+    explain = day > 0 and (day % 7 == 0 or (week.minutes, week.outings) != (
+        before.minutes, before.outings))  # fmt: skip
     lines: list[Line] = []
     for line in sheet.lines:
         if line.id not in walking:
             lines.append(line)
             continue
         item = walk_text(line.item, week)
-        if day % 7 == 0 and day > 0:
+        if explain:
             text = Text(
                 en=f"{item.text.en}\n{week.because.en}", es=f"{item.text.es}\n{week.because.es}"
             )
@@ -171,7 +175,7 @@ def _with_walks(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet, kept: li
         out.add(Retext(line.id, item))
         lines.append(replace(line, item=item))
         data = {"minutes": week.minutes, "outings": week.outings, "why": week.because.en}
-        if day % 7 == 0:
+        if explain:
             out.add(Entry("plan", "bot", f"walks: {week.change}", chart.id, data))
     return replace(sheet, lines=tuple(lines))
 

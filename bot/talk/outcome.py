@@ -52,6 +52,14 @@ class Retract:
 
 
 @dataclass(frozen=True, slots=True)
+class Correct:
+    """One observation stands no longer: a clinician read its words otherwise."""
+
+    patient: int
+    observation: int
+
+
+@dataclass(frozen=True, slots=True)
 class Mark:
     """What became of a line of a prompt."""
 
@@ -174,13 +182,14 @@ class Invite:
     """A new one-time link; ``digest`` is all that is kept of its code."""
 
     digest: str
-    kind: str  # owner, desk, staff
+    kind: str  # owner, desk, staff, review
     by: str
     expires: datetime
     patient: int | None = None
     rank: int | None = None
     name: str | None = None
     role: str | None = None
+    member: int | None = None  # of the practice, to whom the review pages open
 
 
 @dataclass(frozen=True, slots=True)
@@ -252,6 +261,7 @@ Change = (
     Entry
     | Note
     | Retract
+    | Correct
     | Mark
     | Retext
     | CaseChange

@@ -240,7 +240,14 @@ def answered(
             refresh(scene, out, chart, marked(sheet, marks), reminded=sheet.reminded)
     if person is None or late or chart.state == "ended":
         return
-    words = "film_seen" if picture.film else "pictures_seen" if len(new) > 1 else "picture_seen"
+    together = [one for one in new if one.media.album and one.media.album == picture.media.album]
+    if picture.film:
+        words = "film_seen"
+    elif len(together) > 1:
+        words = "pictures_seen"
+    else:
+        clear = picture.verdict.get("verdict") == "ok"
+        words = "picture_seen" if clear else "picture_thanks"
     text = scene.words.say(words, person.lang, name=chart.name, clinic=scene.clinic.name)
     out.say(person.chat, text, patient=chart.id, topic=f"patient:{chart.id}")
 

@@ -16,6 +16,7 @@ MARKS = {
     "unclear": "not understood", "ended": "ended", "refused": "refused", "link": "link",
     "blocked": "blocked", "unblocked": "unblocked", "delivery": "delivery", "desk": "desk",
     "failed": "failed", "erased": "erased",
+    "viewed": "looked", "entered": "review pages", "corrected": "corrected", "note": "note",
 }  # fmt: skip
 """Kind of an entry → how it is called where people read it."""
 

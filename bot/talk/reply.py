@@ -16,7 +16,7 @@ from bot.reading import read
 from . import clarify
 from .buttons import button
 from .cases import Said
-from .dosing import after_given, line_for, next_words
+from .dosing import after_given, as_needed_too_close, line_for, next_words
 from .expected import answer_question
 from .noting import advice_for, take_note
 from .outcome import Due, Entry, Mark, Outcome
@@ -196,6 +196,8 @@ def _dose(
     at = _when(chart, scene.now, seen.at)
     line = line_for(chart, seen.med, at) if seen.med else None
     if line is None:
+        if seen.value == "given":
+            more += as_needed_too_close(chart, seen.med, at)
         return True
     if seen.value == "given":
         if line.state == "answered" and line.choice == "given":

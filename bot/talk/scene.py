@@ -15,7 +15,8 @@ from bot.model.protocol import Protocol
 from bot.model.settings import Clinic, PagingStep
 from bot.model.text import Lang
 from bot.model.urgency import Urgency
-from bot.plan.order import check_plan
+from bot.plan.formulary import formulary
+from bot.plan.order import check_doses, check_plan
 from bot.triage import RuleBook
 
 from .answers import NO_ANSWERS, Answers
@@ -298,6 +299,7 @@ class Scene:
     log_tail: tuple[str, ...] = ()
     former: tuple[int, ...] = ()
     answers: Answers = NO_ANSWERS
+    review_url: str = ""  # of the review pages; empty while they are not open
 
     def desk(self, chat: int) -> Desk | None:
         """The staff chat with this id."""
@@ -313,7 +315,8 @@ class Scene:
         if protocol is None:
             return []
         today = self.now.astimezone(ZoneInfo(self.clinic.zone)).date()
-        return [str(problem) for problem in check_plan(plan, protocol, today)]
+        found = [*check_plan(plan, protocol, today), *check_doses(plan, formulary())]
+        return [str(problem) for problem in found]
 
     def open_now(self) -> bool:
         """Whether the clinic is open at this moment."""

@@ -24,11 +24,11 @@ WALK = (Path(demo.__file__).parent / "pictures" / "walk.mp4").read_bytes()
 PLACE = "+39.7392-104.9847/"
 
 
-def made(seconds: float = 3, luma: int = 90, **metadata: str) -> bytes:
+def made(seconds: float = 3, luma: int = 90, metadata: dict[str, str] | None = None) -> bytes:
     """A film whose frames grow brighter by their number."""
     out, rate = BytesIO(), 10
     with av.open(out, "w", format="mp4", options={"movflags": "use_metadata_tags"}) as target:
-        target.metadata.update(metadata)
+        target.metadata.update(metadata or {})
         stream: Any = target.add_stream("libx264", rate=rate)
         stream.width, stream.height, stream.pix_fmt = 320, 240, "yuv420p"
         stream.time_base = Fraction(1, rate)
@@ -49,7 +49,7 @@ def turned(film: bytes) -> bytes:
 
 
 def packets(film: bytes) -> list[bytes]:
-    with av.open(BytesIO(film)) as source:
+    with av.open(BytesIO(film), "r") as source:
         return [bytes(packet) for packet in source.demux(video=0) if packet.dts is not None]
 
 
@@ -72,7 +72,7 @@ def test_each_frame_is_the_one_of_its_time() -> None:
 
 
 def test_the_place_is_gone_and_the_pictures_are_the_same() -> None:
-    sent = made(location=PLACE, **{"com.apple.quicktime.location.ISO6709": PLACE})
+    sent = made(metadata={"location": PLACE, "com.apple.quicktime.location.ISO6709": PLACE})
     assert PLACE.encode() in sent
     kept = clean_film(sent)
     assert PLACE.encode() not in kept

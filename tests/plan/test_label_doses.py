@@ -8,7 +8,7 @@ Sources, as stated there and never converted:
   (Today's Veterinary Practice, November/December 2018, box 1)
 
 A whole capsule or tablet seldom meets a figure exactly: within a tenth is common practice,
-clinic to confirm. The bot itself never reckons a dose.
+clinic to confirm. The bot compares a dose with the figures; it never sets one.
 """
 
 from __future__ import annotations

@@ -17,7 +17,7 @@ from pydantic import ValidationError
 from bot.model.plan import Hours, Medicine, Plan
 from bot.model.quantity import as_fraction, counted_words, fraction_of
 from bot.plan.doses import NoMore, next_dose
-from bot.plan.order import load_plan, read_order
+from bot.plan.order import load_medicine, load_plan, read_order
 from bot.plan.plain import plain
 from bot.plan.prompts import prompts
 from bot.plan.slots import at_home
@@ -257,6 +257,14 @@ def test_a_slip_in_the_line_is_told_once_with_its_place_and_mend(medicine: str, 
     assert len(told) == 1, told
     assert said.split(" ", 1)[1] in told[0]
     assert told[0].startswith("order.yaml:11:")
+
+
+def test_one_medicine_alone_as_staff_add_it_later() -> None:
+    text = "name: carprofen 75 mg\nsig: 1.5 tab q12h x 7d\nfirst_dose: 2026-03-04 20:00\n"
+    medicine = load_medicine(text, "medicine")
+    assert (medicine.name, medicine.dose_mg, medicine.days) == ("carprofen", 112.5, 7)
+    with pytest.raises(FlowError, match="medicine:2:6: 'q12hh' is no interval"):
+        load_medicine(text.replace("q12h", "q12hh"), "medicine")
 
 
 def test_the_same_said_twice_is_no_slip() -> None:

@@ -351,3 +351,20 @@ continues: 1
     new = canela.heard(canela.ines)[before:]
     assert any("Canela · day 1" in text for text in new)
     assert not any("day 10" in text for text in new)
+
+
+async def test_an_order_outside_the_label_waits_for_a_clinician(practice: Box) -> None:
+    """21 CFR 520.304: carprofen 1 mg/lb every 12 hours; 100 mg is twice that for 50 lb."""
+    await practice.staff_says(
+        "/enrol\npatient: Bruno\nspecies: dog\nweight_kg: 22.7\nprocedure: Plate, left\n"
+        "clinician: Dr Okafor\nsurgery: 2026-03-03\nhome: 2026-03-04 10:30\n"
+        "zone: America/Denver\nprotocol: general-orthopaedic\nmedicines:\n"
+        "  - name: carprofen 100 mg\n    sig: 1 tab PO q12h x 7d with food\n"
+        "    kind: anti-inflammatory\n    first_dose: 2026-03-04 20:00"
+    )
+    asked = practice.case("not enrolled yet").words
+    assert "520.304" in asked
+    assert not any("One-time link" in text for text in practice.on_desk())
+    await practice.staff_taps("Keep and enrol")
+    assert "Bruno is enrolled" in practice.case("One-time link").words
+    assert "Order kept by Kim, nurse" in practice.case("Order kept").words

@@ -4,37 +4,51 @@ from __future__ import annotations
 
 CLASSES = {
     "eat": """
-        eat eats eating ate eaten eatin eated feeding feeds fed come comio comiendo comido comer comia morfa morfo morfar morfando lastro lastra
-        comen comimos coma cena ceno desayuno almorzo cenado desayunado desayunando cenando
-        almorzando jama papeo jamando munching munches munched dined nibbles
+        eat eats eating ate eaten eatin eated feeding feeds fed come comio comiendo comido comer
+        comia morfa morfo morfar morfando lastro lastra comen comimos coma cena ceno desayuno
+        almorzo cenado desayunado desayunando cenando almorzando jama papeo jamando munching
+        munches munched dined nibbles
         """,
     "devour": """
         devoured devours devouring devoro devora devorando wolfed wolfs wolfing gobbled gobbles
         gobbling scoffed scoffs scoffing inhaled inhales hoovered hoovers hoovering polished_off
-        polishing_off polishes_off demolished
-        cleaned_his_plate cleaned_her_plate cleaned_the_plate cleaned_his_bowl cleaned_her_bowl
-        cleaned_the_bowl cleans_his clean_plate empty_bowl bowl_empty empty_plate licked_the_bowl
-        licked_his_bowl licked_her_bowl licked_the_plate licked_clean every_scrap every_crumb every_bite
+        polishing_off polishes_off demolished cleaned_his_plate cleaned_her_plate
+        cleaned_the_plate cleaned_his_bowl cleaned_her_bowl cleaned_the_bowl cleans_his
+        clean_plate empty_bowl bowl_empty empty_plate licked_the_bowl licked_his_bowl
+        licked_her_bowl licked_the_plate licked_clean every_scrap every_crumb every_bite
         ate_everything ate_it_all ate_the_lot ate_all eats_everything finished_his finished_her
         finished_breakfast finished_dinner finished_it_all ravenous hungry starving hambriento
-        hambrienta hambre tragon tragona se_lo_acabo se_la_acabo se_acabo_todo se_acabo_su se_comio_todo
-        dejo_limpio plato_limpio limpio_el_plato plato_vacio scarfed scarfs scarfing chowed
-        chowing wiped_the_bowl troughing tucked_in tucks_in tucking_into eating_like eats_like second_helpings seconds_please
-        pidio_mas pide_mas queria_mas quiere_mas asked_for_more wants_more wanted_more begging_for
-        good_appetite great_appetite appetite_good buen_apetito hearty_appetite plates_are_empty
-        comelon comelona atasco traga tragando zampo hoovered_up back_for_more
-        lo_dejo_limpio no_dejo_nada ate_up eats_up repitio comio_todo come_todo lamio_el_plato lamio_su_plato
+        hambrienta hambre tragon tragona se_lo_acabo se_la_acabo se_acabo_todo se_acabo_su
+        se_comio_todo dejo_limpio plato_limpio limpio_el_plato plato_vacio scarfed scarfs
+        scarfing chowed chowing wiped_the_bowl troughing tucked_in tucks_in tucking_into
+        eating_like eats_like second_helpings seconds_please pidio_mas pide_mas queria_mas
+        quiere_mas asked_for_more wants_more wanted_more begging_for good_appetite
+        great_appetite appetite_good buen_apetito hearty_appetite plates_are_empty comelon
+        comelona atasco traga tragando zampo hoovered_up back_for_more lo_dejo_limpio
+        no_dejo_nada ate_up eats_up repitio comio_todo come_todo lamio_el_plato lamio_su_plato
         """,
     "appetiteword": "appetite apetito hambre hunger appetit eating eat",
     "partly": """
-        half little bit some less few couple barely quarter third part mouthful mouthfuls bites bite
-        picking nibble nibbled nibbles nibbling poco poquito poquita menos mitad cachito casi_nada
-        bocado bocados tantito cuarto algo probadita 
+        half little bit some less few couple barely quarter third part mouthful mouthfuls bites
+        bite picking nibble nibbled nibbles nibbling poco poquito poquita menos mitad cachito
+        casi_nada bocado bocados tantito cuarto algo probadita
         """,
-    "offfood": "off_his_food off_her_food off_food off_his_grub off_her_grub off_his_feed off_the_food anorexic anorexia inappetent "
-    "inappetant inappetence fasting hunger_strike inapetente anorexico anorexica ayunas "
-    "huelga_de_hambre sin_apetito no_appetite lost_his_appetite lost_her_appetite hyporexic_none",
-    "treatword": "treat treats chicken tuna cheese sausage steak ham boiled hand_fed favourite favorite anything",
+    "offfood": """
+        off_his_food off_her_food off_food off_his_grub off_her_grub off_his_feed off_the_food
+        anorexic anorexia inappetent inappetant inappetence fasting hunger_strike inapetente
+        anorexico anorexica ayunas huelga_de_hambre sin_apetito no_appetite lost_his_appetite
+        lost_her_appetite hyporexic_none
+        """,
+    "treatword": """
+        treat treats chicken tuna cheese sausage steak ham boiled hand_fed favourite favorite
+        anything
+        """,
+    "noteat": "half bit little some less taken_away no not didnt hasnt havent wont seen",
+    "wrongword": """
+        wrong different new else special unusual comes coming came happened malo raro nuevo
+        major
+        """,
+    "leftword": "left leave leaving dejo",
 }
 
 RULES = {
@@ -49,7 +63,8 @@ RULES = {
     appetite|apetito|hunger ~2 <good>|back|returned|excellent|normal|regreso|volvio
     <good>|back|normal|excellent|healthy ~ appetite|apetito
     bowl|plate|plato|food|comida ~2 empty|vacio|clean|limpio|gone|finished|all_gone
-    had|has|finished|cleared|cleaned|took|got ~3 breakfast|dinner|supper|tea|lunch|meal|tea|kibble|food|desayuno|cena -<noteat>
+    had|has|finished|cleared|cleaned|took|got ~3 breakfast|dinner|supper|tea|lunch|meal|tea|
+        kibble|food|desayuno|cena -<noteat>
     finished|acabo|termino ~3 <food>
     tiene ~ hambre|apetito
     never|nunca not hungry
@@ -58,7 +73,8 @@ RULES = {
     interested in|back food|eating
     loves|loving|enjoying|enjoyed|enjoys ~2 <food>
     todo|toda ~2 <food> -<neg>
-    cleared|clears|cleaned|cleans|polished|finished|emptied|licked ~4 plate|bowl|dish|lot|dinner|supper|breakfast|tea|kibble|everything
+    cleared|clears|cleaned|cleans|polished|finished|emptied|licked ~4 plate|bowl|dish|lot|
+        dinner|supper|breakfast|tea|kibble|everything
     morfo|morfa|lastro|manduco ~ todo|bien|plato?
     hand|hands fed? eating
     a pedir|pidiendo comida
@@ -68,7 +84,8 @@ RULES = {
     no dejo|deja nada|ni|migaja
     didnt|never leave|left ~ a? crumb|scrap|anything|bite
     <neg> ~ leave|left|leaving ~ crumb|scrap|bite
-    <neg> ~ problem|trouble|issues|problems|issue|problema|problemas ~ eating|with|comer|comiendo|para ~ food|comer?
+    <neg> ~ problem|trouble|issues|problems|issue|problema|problemas ~ eating|with|comer|
+        comiendo|para ~ food|comer?
     <neg> lost ~2 appetite
     = normal @appetite
     all|everything|todo|todito|lot|whole|completo|entero|every -<neg> -<eat>
@@ -84,16 +101,20 @@ RULES = {
     <food> ~3 half|partly|poco|mitad
     <eat> ~2 <neg> ~ <good>|great|well|much|mucho|bien
     <eat> ~ slowly|less|poorly|menos|poco|mal|lento
-    <neg> ~2 <eat> ~4 much|well|lot|mucho|bien|tanto|enough|suficiente|properly|normally|all|everything|todo|usual|finish|completo
+    <neg> ~2 <eat> ~4 much|well|lot|mucho|bien|tanto|enough|suficiente|properly|normally|all|
+        everything|todo|usual|finish|completo
     <neg> ~2 finish|finished|acabo|termino|acaba|termina|finishing ~4 <food>|todo|it|eating
     <neg> ~ that|as|so|too|very|much|really hungry|interested
     <neg> ~2 much|mucho|muchas|mucha appetite|apetito|hambre|ganas
-    less|poor|reduced|smaller|low|decreased|diminished|down|poco|menos|menor|reducido|bajo|picky|lacking|hyporexia|hyporexic|bad ~2 appetite|apetito|hambre
-    appetite|apetito|hambre ~3 less|down|poor|reduced|low|decreased|bajo|menos|poco|off|smaller|diminished|bad|not_great|disminuido|so-so|so_so|meh|iffy|dropped
+    less|poor|reduced|smaller|low|decreased|diminished|down|poco|menos|menor|reducido|bajo|
+        picky|lacking|hyporexia|hyporexic|bad ~2 appetite|apetito|hambre
+    appetite|apetito|hambre ~3 less|down|poor|reduced|low|decreased|bajo|menos|poco|off|
+        smaller|diminished|bad|not_great|disminuido|so-so|so_so|meh|iffy|dropped
     picking|picks|picked ~2 at|food|it|bowl|his|her
     turns|turned ~ nose up
-    fussy|picky|finicky|choosy|melindrosa|melindroso|especial -<neg>
-    left|leaves|leaving|dejo|deja ~3 half|most|some|bit|lot|mitad|resto|food|bowl|breakfast|dinner|comida|croquetas
+    fussier|pickier|fussy|picky|finicky|choosy|melindrosa|melindroso|especial -<neg>
+    left|leaves|leaving|dejo|deja ~3 half|most|some|bit|lot|mitad|resto|food|bowl|breakfast|
+        dinner|comida|croquetas
     <barely> ~3 <eat>
     <barely> ~ touched|touches|touching|toco|probo|prueba|mordio
     <eat> ~2 <barely> ~ half|quarter|anything|nada?
@@ -106,26 +127,35 @@ RULES = {
     half|mitad ~ his|her|the|of|de ~2 <food>
     <eat> ~4 not|no|skipped|but_not ~ dinner|breakfast|lunch|supper|cena|desayuno|tea
     less|menos ~ than|de|que usual|normal|siempre|before|lo|antes
-    coaxing|coax|hand|tempt|tempted|persuading|rogandole|rogarle ~3 eat|feed|fed|feeding|him|her|comer
+    coaxing|coax|hand|tempt|tempted|persuading|rogandole|rogarle ~3 eat|feed|fed|feeding|him|
+        her|comer
     <neg> ~ his|her|as usual|normal|full appetite|self_eating
     se come|comio la|media mitad|porcion
     no ~ come|comio|comiendo|ha_comido ~2 igual|tanto|como
     with ~ coaxing|persuasion
+    treats|treat|snacks|premios|chicken ~~ not|no|pero_no ~3 food|kibble|dinner|breakfast|
+        comida|croquetas|meals
+    leaves|left|leaving|deja|dejo ~ rest|lot|resto
     skipped|missed|skip|salto ~2 breakfast|dinner|lunch|meal|desayuno|cena|comida
     = less @appetite
     casi nada
     almost|hardly|barely nothing|anything|any
     ^ only|just|solo|nomas|puro ~ <food>|treats -<eat>
-    half|little|some|quarter|bit|less|few|mouthful|mouthfuls|bites|nibble|nibbled|nibbles|poco|poquito|menos|mitad|bocados|algo|tantito|picking|so_so|meh|mas_o_menos|masomenos|regular|partly|barely|apenas|third|bocaditos -<water> -<eat>
+    half|little|some|quarter|bit|less|few|mouthful|mouthfuls|bites|nibble|nibbled|nibbles|
+        poco|poquito|menos|mitad|bocados|algo|tantito|picking|so_so|meh|mas_o_menos|masomenos|
+        regular|partly|barely|apenas|third|bocaditos -<water> -<eat>
     <neg> ~ much|mucho|lot|all|todo|everything|great|whole|really
     = none
     <neg> ~3 <eat>
     <neg> ~2 <eat> ~3 anything|nada|thing|bite|bocado|nothing|all|single
     <eat> ~3 <zero>
-    <neg> ~2 touch|touched|touching|toca|tocado|toco|tocar|look|looked|sniff|olio|probo|probado|prueba|probar|pela ~4 <food>
-    <neg> ~2 want|wants|wanted|interested|interest|quiere|quiso|querido|quiera|acepta|acepto|take|taking|taken|had|accept|try ~4 <food>|eat|comer|eating|desayunar|cenar
+    <neg> ~2 touch|touched|touching|toca|tocado|toco|tocar|look|looked|sniff|olio|probo|
+        probado|prueba|probar|pela ~4 <food>
+    <neg> ~2 want|wants|wanted|interested|interest|quiere|quiso|querido|quiera|acepta|acepto|
+        take|taking|taken|had|accept|try ~4 <food>|eat|comer|eating|desayunar|cenar
     <neg> ~2 want|wanted|quiere|quiso|interested ~2 ni
-    refuses|refused|refusing|rejects|rejected|rechaza|rechazo|rehusa|nego|niega ~4 <food>|eat|comer|everything|comida|dry|wet
+    refuses|refused|refusing|rejects|rejected|rechaza|rechazo|rehusa|nego|niega ~4 <food>|eat|
+        comer|everything|comida|dry|wet
     <neg> ~ appetite|apetito|hambre
     <neg> ~2 tiene|tenido|have|has|had ~2 appetite|apetito|hambre|ganas_de_comer
     <offfood>
@@ -133,7 +163,8 @@ RULES = {
     perdio|perdido|quito|fue ~2 apetito|hambre
     appetite|apetito ~ gone|zero|none|nil|nulo|nada|non_existent|cero|zilch
     turned|turns ~ nose|away|head|down ~2 at|from|everything|food
-    sniffs|sniffed|smells|olfatea|huele|olio ~~ walks|walked|turns|leaves|wanders|voltea|va|deja|away|off
+    sniffs|sniffed|smells|olfatea|huele|olio ~~ walks|walked|turns|leaves|wanders|voltea|va|
+        deja|away|off
     <food> ~3 untouched|intacto|intacta|not_touched|intactas|igual
     untouched ~2 <food>
     walks|walked|turns|turned away from ~2 <food>
@@ -152,7 +183,7 @@ RULES = {
     ni probo|toco|olio
     ni ~ la|lo probo|toco|olio
     = none !@dose
-    ni ~ agua|pollo|pollito|atun|croquetas|salchicha|jamon|premios
+    ni ~ agua|comida|pollo|pollito|atun|croquetas|salchicha|jamon|premios
     = none @appetite
     ^ nothing|nada|none|zero|zilch|nil -<wrongword>
     refuses|refused|refusing
@@ -164,9 +195,10 @@ RULES = {
     """,
 }
 
-CLASSES["noteat"] = "half bit little some less taken_away no not didnt hasnt havent wont seen"
-CLASSES["wrongword"] = (
-    "wrong different new else special unusual comes coming came happened malo raro nuevo major"
-)
-CLASSES["leftword"] = "left leave leaving dejo"
-NEGATED = {"appetite": {"normal": "none", "less": None, "none": "normal"}}
+NEGATED = {
+    "appetite": {
+        "normal": "none",
+        "less": None,
+        "none": "normal",
+    },
+}

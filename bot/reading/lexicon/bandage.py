@@ -3,30 +3,54 @@
 from __future__ import annotations
 
 CLASSES = {
-    "wetword": "wet soaked soaking damp drenched soggy sodden saturated moist sopping splashed mojado mojada mojo mojaron empapado empapada empapo humedo humeda mojadito humedecio "
-    "soaked_through dunked puddle moja mojando soaking_wet waterlogged drooled encharcado orino",
-    "slipword": "slipped slip slipping slid slides sliding fell fallen come_off came_off coming_off off loose moved down falling_off fallen_off slipping_down ridden shifted undone unravelled unraveled unraveling unwrapping "
-    "unwrapped bunched twisted half_off hanging hangs rolled ripped torn tore shredded chewed removed gone shifted_down loosened unravelling pulled_off "
-    "resbalo resbalado deslizo deslizado recorrio recorrido bajo bajado suelto suelta solto flojo floja aflojo cayo caido caida zafo movio corrio corrido arranco quito quitado quita deshizo desbarato chueca rompio rodo "
-    "desenrollo desenrollado despego despegado enrollo safo escurrio escurrido",
-    "tightword": "tight tighter apretado apretada aprieta apretando muy_justo constricting cutting_in digging ajustado ajustada tirante strangling apretadisimo",
-    "toeword": "toe toes toesies dedo dedos deditos toenails paw foot dedito pie patita pata feet",
-    "coldswollen": "cold icy freezing swollen blue purple puffy fat numb spread splayed sausage sausages discoloured discolored white grey gray "
-    "frio fria frios frias helados helada hinchados hinchadas hinchado hinchada morados moradas azules azul inflamados inflamado hinchaditos morado helado",
+    "wetword": """
+        wet soaked soaking damp drenched soggy sodden saturated moist sopping splashed mojado
+        mojada mojo mojaron empapado empapada empapo humedo humeda mojadito humedecio
+        soaked_through dunked puddle moja mojando soaking_wet waterlogged drooled encharcado
+        orino
+        """,
+    "slipword": """
+        slipped slip slipping slid slides sliding fell fallen come_off came_off coming_off off
+        loose moved down falling_off fallen_off slipping_down ridden shifted undone unravelled
+        unraveled unraveling unwrapping unwrapped bunched twisted half_off hanging hangs rolled
+        ripped torn tore shredded chewed removed gone shifted_down loosened unravelling
+        pulled_off resbalo resbalado deslizo deslizado recorrio recorrido bajo bajado suelto
+        suelta solto flojo floja aflojo cayo caido caida zafo movio corrio corrido arranco quito
+        quitado quita deshizo desbarato chueca rompio rodo desenrollo desenrollado despego
+        despegado enrollo safo escurrio escurrido
+        """,
+    "tightword": """
+        tight tighter apretado apretada aprieta apretando muy_justo constricting cutting_in
+        digging ajustado ajustada tirante strangling apretadisimo
+        """,
+    "toeword": """
+        toe toes toesies dedo dedos deditos toenails paw foot dedito pie patita pata feet
+        """,
+    "coldswollen": """
+        cold icy freezing swollen blue purple puffy fat numb spread splayed sausage sausages
+        discoloured discolored white grey gray frio fria frios frias helados helada hinchados
+        hinchadas hinchado hinchada morados moradas azules azul inflamados inflamado hinchaditos
+        morado helado
+        """,
+    "chewoff": "zzq",
 }
 
 RULES = {
     "bandage": """
     = fine
-    <bandageword> ~5 <good>|dry|clean|intact|place|secure|snug|seco|seca|limpio|limpia|lugar|sitio|sitting|neat|puesto|puesta|firme|bien_puesto|sequita|sequito -<neg>
+    <bandageword> ~5 <good>|dry|clean|intact|place|secure|snug|seco|seca|limpio|limpia|lugar|
+        sitio|sitting|neat|puesto|puesta|firme|bien_puesto|sequita|sequito -<neg>
     <good>|dry|clean|seco|limpio ~2 <bandageword> -<neg>
-    toes|dedos|deditos|toe ~3 warm|pink|normal|fine|good|tibios|calientitos|rosaditos|rosas|calientes|ok|bien -<neg> -<bandageword>
+    toes|dedos|deditos|toe ~3 warm|pink|normal|fine|good|tibios|calientitos|rosaditos|rosas|
+        calientes|ok|bien -<neg> -<bandageword>
     two fingers
+    <bandageword> ~4 still_on|in_place|staying|on ~ and? -<neg> -<wetword>
     = wet
     <bandageword> & <wetword>
     moja|mojo|mojado|empapo|mojaron ~3 <bandageword>
     got|gets|getting ~4 <bandageword> ~3 wet|soaked|damp
     <bandageword> ~~ soaking wet
+    <wetword> ~~ so ~3 <bandageword>
     peed|pooped|pee|wee|orino|meo|weed ~3 on|en|encima|over ~3 <bandageword>
     <bandageword> & meado|orinado|pee|peed|urine|orina
     = wet @bandage
@@ -34,7 +58,9 @@ RULES = {
     = slipped
     <bandageword> & <slipword> -<chewoff>
     <slipword> ~4 <bandageword>
-    took|pulled|chewed|chews|ripped|tore|chewing|arranco|quito|mordio|kicked|shredded|worked|got|gets ~4 <bandageword> ~ off|apart|completely?
+    <bandageword> ~~ cayo|caido|fell|slipped|came off?
+    took|pulled|chewed|chews|ripped|tore|chewing|arranco|quito|mordio|kicked|shredded|worked|
+        got|gets ~4 <bandageword> ~ off|apart|completely?
     lost|perdio ~3 <bandageword>
     <bandageword> ~3 ankle|foot|down|round|abajo|around_his_foot
     = odour
@@ -47,7 +73,8 @@ RULES = {
     <tightword> ~4 <bandageword>
     <toeword> ~3 <coldswollen> & <bandageword>
     toes|dedos|deditos|toe|dedo|toesies|toenails ~4 <coldswollen> -<neg>
-    cold|swollen|blue|purple|puffy|fat|icy|hinchados|frios|helados|morados|freezing ~2 toes|dedos|deditos
+    cold|swollen|blue|purple|puffy|fat|icy|hinchados|frios|helados|morados|freezing ~2 toes|
+        dedos|deditos
     foot|paw|pie|pata|patita ~4 <coldswollen> ~4 <bandageword>|below|under|abajo|debajo
     <bandageword> ~~ <toeword> ~3 <coldswollen>
     <toeword>|pata|patita ~4 <bandageword> ~3 <coldswollen>
@@ -58,7 +85,13 @@ RULES = {
     cutting|digging in|into
     """,
 }
-CLASSES["chewoff"] = "zzq"
+
 NEGATED = {
-    "bandage": {"fine": None, "wet": None, "slipped": None, "odour": None, "tight": None},
+    "bandage": {
+        "fine": None,
+        "wet": None,
+        "slipped": None,
+        "odour": None,
+        "tight": None,
+    },
 }

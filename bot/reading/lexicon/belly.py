@@ -3,31 +3,63 @@
 from __future__ import annotations
 
 CLASSES = {
-    "bellyword": "belly tummy stomach abdomen abdominal tum gut guts barriga panza pancita pansa estomago vientre abdomen estomaguito guata tripa barriguita abdomen panzita cranial_abdomen",
-    "bloatword": "bloated bloat bloating distended distension tympanic tympanitic drum balloon barrel tight taut hard swollen big huge blown swelled swelling rigid enormous expanded expanding gas_filled round ballooned tense ballooning swole puffed firm rock "
-    "hinchado hinchada hincho hinchando inflada inflado inflo inflando inflamada inflamado distendido distendida dura duro tambor globo tirante timpanico timpanica enorme grande grandota abombada pelota tensa tenso abultada piedra hinchadisima dilatada dilatado llena_de_aire crecida "
-    "bloats pelotota bola timpanismo",
-    "retchword": "retch retches retching retched heave heaves heaving heaved dry_heave dry_heaves dry_heaving gag gags gagging gagged trying_to_vomit trying_to_be_sick trying_to_throw_up tries_to_vomit tries_to_be_sick tries_to_throw_up tryin_to_throw_up "
-    "trying_to_puke tries_to_puke trying_to_sick trying_to_bring arcadas arcada nauseas quiere_vomitar intenta_vomitar intentando_vomitar trata_de_vomitar tratando_de_vomitar queriendo_vomitar hace_como_que_vomita quiere_devolver ganas_de_vomitar "
-    "intenta_devolver hace_por_vomitar queriendo_devolver arqueando arqueadas arcadea quiere_guacarear como_que_quiere_vomitar hace_el_intento quiere_basquear basqueando hacking wretching wretches amaga_a_vomitar amagando_a_vomitar",
-    "nothingup": "nothing nada zero none foam froth saliva spit drool non_productive nonproductive unproductive improductivas improductivo improductivos improductiva espuma baba unproductively dry empty solo_baba solo_espuma air",
+    "bellyword": """
+        belly tummy stomach abdomen abdominal tum gut guts barriga panza pancita pansa estomago
+        vientre estomaguito guata tripa barriguita panzita cranial_abdomen
+        """,
+    "bloatword": """
+        bloated bloat bloating distended distension tympanic tympanitic drum balloon barrel
+        tight taut hard swollen big huge blown swelled swelling rigid enormous expanded
+        expanding gas_filled round ballooned tense ballooning swole puffed firm rock hinchado
+        hinchada hincho hinchando inflada inflado inflo inflando inflamada inflamado distendido
+        distendida dura duro tambor globo tirante timpanico timpanica enorme grande grandota
+        abombada pelota tensa tenso abultada piedra hinchadisima dilatada dilatado llena_de_aire
+        crecida bloats pelotota bola timpanismo
+        """,
+    "retchword": """
+        retch retches retching retched heave heaves heaving heaved dry_heave dry_heaves
+        dry_heaving gag gags gagging gagged trying_to_vomit trying_to_be_sick trying_to_throw_up
+        tries_to_vomit tries_to_be_sick tries_to_throw_up tryin_to_throw_up trying_to_puke
+        tries_to_puke trying_to_sick trying_to_bring arcadas arcada nauseas quiere_vomitar
+        intenta_vomitar intentando_vomitar trata_de_vomitar tratando_de_vomitar
+        queriendo_vomitar hace_como_que_vomita quiere_devolver ganas_de_vomitar intenta_devolver
+        hace_por_vomitar queriendo_devolver arqueando arqueadas arcadea quiere_guacarear
+        como_que_quiere_vomitar hace_el_intento quiere_basquear basqueando hacking wretching
+        wretches amaga_a_vomitar amagando_a_vomitar
+        """,
+    "nothingup": """
+        nothing nada zero none foam froth saliva spit drool non_productive nonproductive
+        unproductive improductivas improductivo improductivos improductiva espuma baba
+        unproductively dry empty solo_baba solo_espuma air
+        """,
+    "neg_belly": """
+        not_hard not_bloated isnt_hard not_tight isnt_bloated not_swollen isnt_swollen rub rubs
+        rubbing pumping no_esta tickle scratch button shaved full_of_food full_belly butterflies
+        my_stomach crawling crawls on_his_belly
+        """,
+    "swollenleg": "leg knee foot face paw cat_food bladder",
 }
 
 RULES = {
     "belly": """
     = normal
-    <bellyword> ~3 soft|normal|fine|ok|blanda|blandita|suave|good|relaxed|flat|bien|non_tender|comfortable|plana|palpates_normal|blandito|normalita -<neg>
+    <bellyword> ~3 soft|normal|fine|ok|blanda|blandita|suave|good|relaxed|flat|bien|
+        non_tender|comfortable|plana|palpates_normal|blandito|normalita -<neg>
     soft|blanda ~2 <bellyword> -<neg>
     <neg> ~2 bloat|bloated|bloating|distension|distended|distendido
     = bloated
     <bellyword> ~4 <bloatword> -<neg_belly> -<wound>
     <bloatword> ~3 <bellyword> -<neg_belly>
     <bellyword> ~~ drum|tambor|balloon|globo
-    bloat|bloated|bloating|gdv|torsion|volvulus|timpanismo|distended|distension|abotagado -<swollenleg>
+    bloat|bloated|bloating|gdv|torsion|volvulus|timpanismo|distended|distension|abotagado \
+        -<swollenleg>
     <retchword> ~~ <nothingup>
     <nothingup> ~3 <retchword>
-    <retchword> ~~ <neg> ~4 comes|coming|up|out|sale|vomita|saca|come|bring|produces|producing|vomit|brings|anything
-    trying|tries|tried|keeps|wants|attempting|tryin|intenta|intentando|trata|tratando|quiere|queriendo|hace ~5 <vomit>|sick|vomitar|retch|puke ~~ nothing|nada|no|foam|espuma|baba|wont|cant|nothing_comes
+    <retchword> ~~ <neg> ~4 comes|coming|up|out|sale|vomita|saca|come|bring|produces|
+        producing|vomit|brings|anything
+    trying|tries|tried|keeps|wants|attempting|tryin|intenta|intentando|trata|tratando|quiere|
+        queriendo|hace ~5 <vomit>|sick|vomitar|retch|puke ~~ nothing|nada|no|foam|espuma|baba|
+        wont|cant|nothing_comes
     <vomit>|sick ~~ nothing ~3 comes|coming|came|up|out|comes_out|comes_up
     vomitar|devolver|vomita|vomito ~~ nada ~3 sale|saca|saliendo
     vomitar|devolver|vomita|vomito ~~ no ~ sale|saca|echa ~ nada
@@ -37,13 +69,16 @@ RULES = {
     <retchword> ~3 constantly|repeatedly|nonstop|every|over|sin_parar|keeps|minutes
     keeps|keep|kept|sigue|anda|no_para_de|lleva ~2 <retchword>
     <retchword> & <bellyword>
-    unproductive|non_productive|nonproductive|improductivas ~ <retchword>|vomiting|vomito|vomitos|efforts
+    unproductive|non_productive|nonproductive|improductivas ~ <retchword>|vomiting|vomito|
+        vomitos|efforts
     = bloated @vomiting @belly
     nothing|nada ~3 comes|coming|came|sale|up|out -better
     """,
 }
-CLASSES["neg_belly"] = (
-    "not_hard not_bloated isnt_hard not_tight isnt_bloated not_swollen isnt_swollen rub rubs rubbing pumping no_esta tickle scratch button shaved full_of_food full_belly butterflies my_stomach crawling crawls on_his_belly"
-)
-CLASSES["swollenleg"] = "leg knee foot face paw cat_food bladder"
-NEGATED = {"belly": {"normal": "bloated", "bloated": "normal"}}
+
+NEGATED = {
+    "belly": {
+        "normal": "bloated",
+        "bloated": "normal",
+    },
+}

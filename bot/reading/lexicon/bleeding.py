@@ -3,19 +3,48 @@
 from __future__ import annotations
 
 CLASSES = {
-    "bleedword": "blood bleed bleeds bleeding bled bleedin bloody haemorrhage hemorrhage haemorrhaging hemorrhaging sangre sangra sangrando "
-    "sangro sangrado sangrar sangraba hemorragia sangrita sangrante ensangrentado ensangrentada hemorrhages gore",
-    "pour": "pouring pours poured pour gushing gush gushes gushed spurting spurts spurt spurted squirting squirts squirted pumping pumps flowing flows flowed flow streaming streams pooling pool pools puddle "
-    "puddles everywhere soaked soaking soaks drenched profuse profusely heavy heavily lots loads tons massive a_lot lot non_stop nonstop covered wont_stop cant_stop "
-    "doesnt_stop hasnt_stopped not_stopping isnt_stopping running_down running dripping_constantly through_the_bandage chorro chorros chorreando a_chorros "
-    "chorrea chorreo chorreaba pouring mucha muchisima harta empapado empapada charco charcos brotando brota borbotones no_para no_deja no_ha_parado sin_parar no_se_detiene bastante "
-    "bañado bañada litros hemorragia abundante un_chingo llena lleno tirando floods uncontrolled uncontrollably arterial",
-    "dripword": "spot spots spotting drop drops drip drips dripping dripped drippy trickle trickling trickled bit little slight slightly slow slowly tiny few ooze oozes oozing oozed seep seeping "
-    "speck specks smear smears streak dot dots dab stain stains light lightly minor small gota gotas gotita gotitas poquito poquita poco poca tantito tantita manchita manchitas mancha manchas hilito puntito "
-    "unas leve lento ligero ligera manchado smudge patch stained",
-    "stopword2": "stopped stops quit ceased paro dejo_de se_detuvo ya_no detuvo paró se_quito dried clotted seco coagulo cedio quit_bleeding has_stopped its_stopped",
-    "notwoundblood": "vomit vomited vomiting puke puked poo poop poops stool stools pee wee urine sick popo caca vomito orina pipi diarrhea diarrhoea diarrea heces pressure test tests work gums nose mouth tongue ear eye nail claw "
-    "cough coughing coughed nariz boca oreja uña bile bottom bum heat period celo season spit escupe blood_pressure teeth diente nosebleed hematemesis threw_up brought_up vomits throwing_up pis chis tooth guacareo puking barf throw_up",
+    "bleedword": """
+        blood bleed bleeds bleeding bled bleedin bloody haemorrhage hemorrhage haemorrhaging
+        hemorrhaging sangre sangra sangrando sangro sangrado sangrar sangraba hemorragia
+        sangrita sangrante ensangrentado ensangrentada hemorrhages gore
+        """,
+    "pour": """
+        pouring pours poured pour gushing gush gushes gushed spurting spurts spurt spurted
+        squirting squirts squirted pumping pumps flowing flows flowed flow streaming streams
+        pooling pool pools puddle puddles everywhere soaked soaking soaks drenched profuse
+        profusely heavy heavily lots loads tons massive a_lot lot non_stop nonstop covered
+        wont_stop cant_stop doesnt_stop hasnt_stopped not_stopping isnt_stopping running_down
+        running dripping_constantly through_the_bandage chorro chorros chorreando a_chorros
+        chorrea chorreo chorreaba mucha muchisima harta empapado empapada charco charcos
+        brotando brota borbotones no_para no_deja no_ha_parado sin_parar no_se_detiene bastante
+        bañado bañada litros hemorragia abundante un_chingo llena lleno tirando floods
+        uncontrolled uncontrollably arterial
+        """,
+    "dripword": """
+        spot spots spotting drop drops drip drips dripping dripped drippy trickle trickling
+        trickled bit little slight slightly slow slowly tiny few ooze oozes oozing oozed seep
+        seeping speck specks smear smears streak dot dots dab stain stains light lightly minor
+        small gota gotas gotita gotitas poquito poquita poco poca tantito tantita manchita
+        manchitas mancha manchas hilito puntito unas leve lento ligero ligera manchado smudge
+        patch stained
+        """,
+    "stopword2": """
+        stopped stops quit ceased paro dejo_de se_detuvo ya_no detuvo paró se_quito dried
+        clotted seco coagulo cedio quit_bleeding has_stopped its_stopped
+        """,
+    "notwoundblood": """
+        vomit vomited vomiting puke puked poo poop poops stool stools pee wee urine sick popo
+        caca vomito orina pipi diarrhea diarrhoea diarrea heces pressure test tests work gums
+        nose mouth tongue ear eye nail claw cough coughing coughed nariz boca oreja uña bile
+        bottom bum heat period celo season spit escupe blood_pressure teeth diente nosebleed
+        hematemesis threw_up brought_up vomits throwing_up pis chis tooth guacareo puking barf
+        throw_up
+        """,
+    "lightly": "stopped just_a_few",
+    "pourblood": """
+        bleeding_heavily bleeding_profusely bleeding_a_lot gushing spurting chorreando
+        """,
+    "heavywords": "gushing pouring everywhere soaked",
 }
 
 RULES = {
@@ -25,10 +54,14 @@ RULES = {
     <bleedword> & operacion|operation|surgery|cirugia
     <wound> ~5 <bleedword>
     bleeds|bleeding|bled|bleed|sangra|sangrando|sangro|sangrado|sangraba -<notwoundblood>
-    <bleedword> ~4 leg|knee|pata|patita|rodilla|pierna|floor|bed|blanket|towel|piso|cama|cobija|bandage|venda|vendaje|bedding|everywhere|carpet|dressing|paw -<notwoundblood>
-    blood|sangre on|all|en|por ~ floor|bed|blanket|bedding|carpet|cama|cobija|piso|everywhere|over -<notwoundblood>
-    sale|salio|saliendo|salen|salieron|coming|comes|tira|saca|dripping|oozing|brota|leaking ~4 sangre|blood|sangrita -<notwoundblood>
-    blood|sangre ~3 dripping|coming|pouring|oozing|saliendo|sale|seeping|leaking|running|trickling|brotando|escurre -<notwoundblood>
+    <bleedword> ~4 leg|knee|pata|patita|rodilla|pierna|floor|bed|blanket|towel|piso|cama|
+        cobija|bandage|venda|vendaje|bedding|everywhere|carpet|dressing|paw -<notwoundblood>
+    blood|sangre on|all|en|por ~ floor|bed|blanket|bedding|carpet|cama|cobija|piso|everywhere|
+        over -<notwoundblood>
+    sale|salio|saliendo|salen|salieron|coming|comes|tira|saca|dripping|oozing|brota|leaking ~4 \
+        sangre|blood|sangrita -<notwoundblood>
+    blood|sangre ~3 dripping|coming|pouring|oozing|saliendo|sale|seeping|leaking|running|
+        trickling|brotando|escurre -<notwoundblood>
     sangre ~ fresca|roja -<notwoundblood>
     fresh|bright ~2 blood -<notwoundblood>
     = bleeding @incision @licking @bandage
@@ -38,18 +71,23 @@ RULES = {
     <wound> & <pourblood>
     pouring|gushing|spurting|squirting|chorreando|chorrea|borbotones ~2 blood|sangre|out
     blood|sangre pouring|gushing|everywhere|spurting|squirting
-    wont|cant|doesnt|hasnt|isnt|not|no|wouldnt|never|nothing|couldnt ~2 stop|stopped|stopping|para|detener|parar|detiene|parado ~3 bleeding|blood|sangre|sangrar|sangrado
-    bleeding|blood|sangre|sangrado|sangrando|sangra ~4 wont|cant|doesnt|hasnt|isnt|not|no|wouldnt ~2 stop|stopped|stopping|para|parar|detener|deja|detiene|parado
+    wont|cant|doesnt|hasnt|isnt|not|no|wouldnt|never|nothing|couldnt ~2 stop|stopped|stopping|
+        para|detener|parar|detiene|parado ~3 bleeding|blood|sangre|sangrar|sangrado
+    bleeding|blood|sangre|sangrado|sangrando|sangra ~4 wont|cant|doesnt|hasnt|isnt|not|no|
+        wouldnt ~2 stop|stopped|stopping|para|parar|detener|deja|detiene|parado
     no para|deja|ha_parado ~2 de? sangrar|sangrando
-    soaked|soaking|through|empapo|empapado ~3 towel|towels|bandage|pads|dressing|toalla|venda|vendaje|gauze|sheet|gasa|rags ~~ blood|sangre
+    soaked|soaking|through|empapo|empapado ~3 towel|towels|bandage|pads|dressing|toalla|venda|
+        vendaje|gauze|sheet|gasa|rags ~~ blood|sangre
     blood|sangre ~5 soaked|soaking|empapada|empapado|pool|puddle|charco|through|floor
     pool|puddle|charco|pools of|de blood|sangre
     losing|lost|perdiendo|perdido ~3 blood|sangre
     covered|bañado|bañada|lleno|llena|cubierto ~2 in|de|en|with blood|sangre
-    lots|lot|loads|tons|so_much|mucha|muchisima|harta|much|bastante ~ of? blood|sangre -<notwoundblood> -<neg>
+    lots|lot|loads|tons|so_much|mucha|muchisima|harta|much|bastante ~ of? blood|sangre \
+        -<notwoundblood> -<neg>
     = bleeding heavy @incision
     pouring|gushing|spurting|chorreando
-    it|just|still|but|y|pero wont|doesnt|cant|hasnt|isnt|not|no ~ stop|stopped|stopping|para|detiene -<vomit> -<lick> -<cryout>
+    it|just|still|but|y|pero wont|doesnt|cant|hasnt|isnt|not|no ~ stop|stopped|stopping|para|
+        detiene -<vomit> -<lick> -<cryout>
     ^ wont|doesnt|cant|hasnt|isnt stop|stopped|stopping
     = bleeding slow
     <dripword> ~3 <bleedword> -<notwoundblood> -<pour>
@@ -65,8 +103,3 @@ RULES = {
     <stopword2> -<neg>
     """,
 }
-CLASSES["lightly"] = "stopped just_a_few"
-CLASSES["pourblood"] = (
-    "bleeding_heavily bleeding_profusely bleeding_a_lot gushing spurting chorreando"
-)
-CLASSES["heavywords"] = "gushing pouring everywhere soaked"

@@ -3,33 +3,56 @@
 from __future__ import annotations
 
 CLASSES = {
-    "breath": "breath breathing breathe breathes breathed breaths breathin breathless respiration respirations respiratory resp resps rr "
-    "respira respirando respiracion respirar respiro respiraba resuella resollando aliento_falta resuello",
+    "breath": """
+        breath breathing breathe breathes breathed breaths breathin breathless respiration
+        respirations respiratory resp resps rr respira respirando respiracion respirar respiro
+        respiraba resuella resollando aliento_falta resuello
+        """,
     "air": "air aire oxygen oxigeno",
     "hardword": """
-        hard heavy heavily fast rapid rapidly quick quickly laboured labored labouring laboring difficult difficulty trouble struggling struggles struggle
-        struggled noisy noisily raspy rasping rattling rattle rattly wheezing wheezy wheeze wheezes gurgling gurgly gurgle crackly crackling crackles shallow funny strange weird
-        gasping effort effortful forced strained straining heaving irregular short stressed distressed bad badly weirdly choking stridor whistling whistle snorting grunting loud sucking
-        distress working working_hard increased abdominal belly mouth open_mouth open_mouthed paradoxical panicky off not_right wrong tachypneic tachypnea dyspnea dyspnoea dyspneic dyspnoeic
-        agitado agitada agitadamente rapido rapida rapidisimo rapidito raro rara mal dificultad trabajo forzada forzado fuerte cuesta batalla batallando silbido silba silbando ronca
-        roncando ruido ruidosa acelerada acelerado entrecortada entrecortado hondo esfuerzo feo pesado pesada jadeante corta cortada cortadito agitacion problemas problema panza boca_abierta superficial
-        apenas costando sofocado sofocada pujando barely hardly hiperventilando angustia jala jalando
+        hard heavy heavily fast rapid rapidly quick quickly laboured labored labouring laboring
+        difficult difficulty trouble struggling struggles struggle struggled noisy noisily raspy
+        rasping rattling rattle rattly wheezing wheezy wheeze wheezes gurgling gurgly gurgle
+        crackly crackling crackles shallow funny strange weird gasping effort effortful forced
+        strained straining heaving irregular short stressed distressed bad badly weirdly choking
+        stridor whistling whistle snorting grunting loud sucking distress working working_hard
+        increased abdominal belly mouth open_mouth open_mouthed paradoxical panicky off
+        not_right wrong tachypneic tachypnea dyspnea dyspnoea dyspneic dyspnoeic agitado agitada
+        agitadamente rapido rapida rapidisimo rapidito raro rara mal dificultad trabajo forzada
+        forzado fuerte cuesta batalla batallando silbido silba silbando ronca roncando ruido
+        ruidosa acelerada acelerado entrecortada entrecortado hondo esfuerzo feo pesado pesada
+        jadeante corta cortada cortadito agitacion problemas problema panza boca_abierta
+        superficial apenas costando sofocado sofocada pujando barely hardly hiperventilando
+        angustia jala jalando
         """,
-    "gaspword": "gasping gasps gasped gasp choking chokes choked suffocating suffocates suffocated dyspnea dyspnoea dyspneic dyspnoeic "
-    "tachypnea tachypnoea tachypneic tachypnoeic apnea apnoea respiratory_distress hyperventilating stridor wheezing wheezes ahoga ahogando ahogandose se_ahoga asfixia "
-    "asfixiando boqueando boquea sofocando sofocandose disnea disneico taquipnea taquipneico hiperventila hiperventilando short_of_breath shortness_of_breath out_of_breath breathless fighting_for_breath fighting_for_air air_hunger ahogo "
-    "le_falta_el_aire le_falta_aire falta_de_aire faltandole_el_aire no_le_entra_aire sin_aliento cant_catch_his_breath cant_catch_her_breath struggling_for_air open_mouth_breathing "
-    "mouth_breathing agonal open_mouthed_breathing gulping_air gulping_for_air sin_aire dificultad_respiratoria flail_chest respirando_por_la_boca respira_por_la_boca",
+    "gaspword": """
+        gasping gasps gasped gasp choking chokes choked suffocating suffocates suffocated
+        dyspnea dyspnoea dyspneic dyspnoeic tachypnea tachypnoea tachypneic tachypnoeic apnea
+        apnoea respiratory_distress hyperventilating stridor wheezing wheezes ahoga ahogando
+        ahogandose se_ahoga asfixia asfixiando boqueando boquea sofocando sofocandose disnea
+        disneico taquipnea taquipneico hiperventila hiperventilando short_of_breath
+        shortness_of_breath out_of_breath breathless fighting_for_breath fighting_for_air
+        air_hunger ahogo le_falta_el_aire le_falta_aire falta_de_aire faltandole_el_aire
+        no_le_entra_aire sin_aliento cant_catch_his_breath cant_catch_her_breath
+        struggling_for_air open_mouth_breathing mouth_breathing agonal open_mouthed_breathing
+        gulping_air gulping_for_air sin_aire dificultad_respiratoria flail_chest
+        respirando_por_la_boca respira_por_la_boca
+        """,
+    "fastrate": "50 52 54 56 58 60 62 64 66 68 70 72 75 78 80 85 88 90 95 100 110 120",
+    "breathfine": "fine normal ok clear good quiet bien",
+    "notlaboured": "fine normal normally eupneic easier easy bad_breath breath_smells",
 }
 
 RULES = {
     "breathing": """
     = normal
-    <breath> ~3 <good>|regular|steady|easy|calm|quiet|tranquilo|tranquila|regular|even|relaxed|eupneic|sin_esfuerzo|easily|sin_problema|parejo|20|22|24 -<neg>
+    <breath> ~3 <good>|regular|steady|easy|calm|quiet|tranquilo|tranquila|regular|even|
+        relaxed|eupneic|sin_esfuerzo|easily|sin_problema|parejo|20|22|24 -<neg>
     <good>|normal|regular|easy|steady ~ <breath> -<neg>
     eupneic|eupnoeic
     = normal fixed
-    no|without|sin|not ~ trouble|difficulty|difficulties|problem|problems|issue|issues|problema|problemas|dificultad|struggling ~3 <breath>
+    no|without|sin|not ~ trouble|difficulty|difficulties|problem|problems|issue|issues|
+        problema|problemas|dificultad|struggling ~3 <breath>
     <breath> ~ without|sin ~ trouble|difficulty|dificultad|problema|effort
     = laboured
     <breath> ~4 <hardword> -<notlaboured>
@@ -37,32 +60,39 @@ RULES = {
     <gaspword>
     <breath> & <hardword> -<notlaboured>
     <breath> ~3 sounds|sounding|suena|ruido|noise|noises -<breathfine>
-    <breath> ~~ rattly|raspy|wheezy|noisy|heavy|fast|rapid|laboured|labored|agitado|agitada|rapidito
+    <breath> ~~ rattly|raspy|wheezy|noisy|heavy|fast|rapid|laboured|labored|agitado|agitada|
+        rapidito
     no ~2 entra ~ bien? ~ aire
     aire ~2 no ~ entra
     open|abierta|abierto ~2 mouth|boca|hocico ~4 <breath>|panting|pants|jadeando
-    mouth|boca|hocico ~2 open|abierta|abierto ~5 <breath>|panting|pants|pumping|jadea|jadeando|air|aire
+    mouth|boca|hocico ~2 open|abierta|abierto ~5 <breath>|panting|pants|pumping|jadea|
+        jadeando|air|aire
     <breath> ~5 mouth|boca|hocico ~2 open|abierta|abierto
     mouth|boca|hocico ~2 open|abierta|abierto ~~ <breath>
     <breath> ~~ mouth|boca|hocico ~2 open|abierta|abierto
-    belly|sides|flanks|flank|chest|stomach|tummy|abdomen|panza|costillas|costados|pecho|pancita|ribs ~3 pumping|heaving|sucking|heaves|pumps|bellows|subiendo|sube
+    belly|sides|flanks|flank|chest|stomach|tummy|abdomen|panza|costillas|costados|pecho|
+        pancita|ribs ~3 pumping|heaving|sucking|heaves|pumps|bellows|subiendo|sube
     <breath> ~5 belly|abdomen|panza|stomach|tummy|sides|flanks
-    sides|flanks|flank|belly|chest|stomach|ribs|tummy|panza|costillas ~4 in_and_out|pumping|heaving|up_and_down
+    sides|flanks|flank|belly|chest|stomach|ribs|tummy|panza|costillas ~4 in_and_out|pumping|
+        heaving|up_and_down
     panting|breathing|puffing|breathes|respira ~4 steam|train|bellows|locomotora|engine|freight
     orthopnoea|orthopnea|orthopnoeic|orthopneic|elbows_abducted
     respiratory effort
-    barely|hardly|not|isnt|stopped|cant|couldnt|cannot|apenas|casi_no|no|dejo_de|stops|aint|doesnt|unable|struggles|struggling|never|dejo ~3 <breath> -<notlaboured>
+    barely|hardly|not|isnt|stopped|cant|couldnt|cannot|apenas|casi_no|no|dejo_de|stops|aint|
+        doesnt|unable|struggles|struggling|never|dejo ~3 <breath> -<notlaboured>
     casi no ~ <breath>
     le cuesta ~2 respirar|aire|trabajo
     <neg> ~2 puede|get|getting|enough|catch|agarra|jala ~4 <air>|<breath>
-    trouble|difficulty|problems|problem|dificultad|trabajo|problema|struggling|fighting|batalla|batallando ~3 <breath>|<air>
+    trouble|difficulty|problems|problem|dificultad|trabajo|problema|struggling|fighting|
+        batalla|batallando ~3 <breath>|<air>
     no ~2 puede ~ respirar
     falta|faltando|falto|faltaba ~3 aire|oxigeno
     catch|catching ~ his|her breath
     <breath> ~ at? <fastrate>
     <fastrate> ~2 breaths|respiraciones|respirations|resps|bpm_resp
     rr|respirations|resps|respiratory rate? ~3 <fastrate>|60|65|70|72|80|90|100
-    panting|pants|jadea|jadeando ~4 mouth|gums|blue|cyanotic|tongue_blue|wont_stop|gasping|nonstop_hours
+    panting|pants|jadea|jadeando ~4 mouth|gums|blue|cyanotic|tongue_blue|wont_stop|gasping|
+        nonstop_hours
     drowning ~4 <breath>
     <breath> ~4 drowning|underwater|darth
     throat|garganta closing|cerrando|closed
@@ -75,7 +105,10 @@ RULES = {
     poniendo|puso|pone|pusieron ~ azul|morado|morada
     """,
 }
-CLASSES["fastrate"] = "50 52 54 56 58 60 62 64 66 68 70 72 75 78 80 85 88 90 95 100 110 120"
-CLASSES["breathfine"] = "fine normal ok clear good quiet bien"
-CLASSES["notlaboured"] = "fine normal normally eupneic easier easy bad_breath breath_smells"
-NEGATED = {"breathing": {"normal": "laboured", "laboured": "normal"}}
+
+NEGATED = {
+    "breathing": {
+        "normal": "laboured",
+        "laboured": "normal",
+    },
+}

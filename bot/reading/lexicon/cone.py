@@ -3,20 +3,30 @@
 from __future__ import annotations
 
 CLASSES = {
-    "broke": "broke broken break cracked crack snapped split shattered smashed destroyed ripped torn "
-    "damaged bust busted wrecked ruined chewed demolished dented bent split_in rompio roto rota rompe "
-    "partio partida partido quebro quebrado quebrada destrozo destrozado destruyo desbarato "
-    "desgarro trono despedazo mordio hizo_pedazos madreo rajo rajado rajada quebró mangled mauled "
-    "trashed in_pieces in_half in_bits to_bits fell_apart unvelcroed",
-    "wore": "on wearing wears wore worn puesto puesta trae lleva usa usando trayendo stays stayed "
-    "stuck_on in_place back_on keeps_it_on still_on traia",
-    "watched": "watching watched watch supervised supervising supervision watching_him watching_her "
-    "while_i_watch with_me with_us sitting_with while_he_eats while_she_eats under_supervision "
-    "vigilado vigilada vigilando supervisado supervisada viendolo viendola conmigo with_someone "
-    "mientras_come mientras_lo mientras_la estoy_con cuidandolo cuidandola to_eat meals for_meals mealtimes keep_an_eye keeping_an_eye",
-    "unwatched": "overnight all_night at_night alone nobody_watching unsupervised unwatched "
-    "while_we_slept while_i_slept slept sleeping at_work solo sola solito solita en_la_noche "
-    "toda_la_noche out_of_the_room dormidos anoche sin_vigilar sin_supervision while_i_was_out last_night in_the_night",
+    "broke": """
+        broke broken break cracked crack snapped split shattered smashed destroyed ripped torn
+        damaged bust busted wrecked ruined chewed demolished dented bent split_in rompio roto
+        rota rompe partio partida partido quebro quebrado quebrada destrozo destrozado destruyo
+        desbarato desgarro trono despedazo mordio hizo_pedazos madreo rajo rajado rajada quebró
+        mangled mauled trashed in_pieces in_half in_bits to_bits fell_apart unvelcroed
+        """,
+    "wore": """
+        on wearing wears wore worn puesto puesta trae lleva usa usando trayendo stays stayed
+        stuck_on in_place back_on keeps_it_on still_on traia
+        """,
+    "watched": """
+        watching watched watch supervised supervising supervision watching_him watching_her
+        while_i_watch with_me with_us sitting_with while_he_eats while_she_eats
+        under_supervision vigilado vigilada vigilando supervisado supervisada viendolo viendola
+        conmigo with_someone mientras_come mientras_lo mientras_la estoy_con cuidandolo
+        cuidandola to_eat meals for_meals mealtimes keep_an_eye keeping_an_eye
+        """,
+    "unwatched": """
+        overnight all_night at_night alone nobody_watching unsupervised unwatched while_we_slept
+        while_i_slept slept sleeping at_work solo sola solito solita en_la_noche toda_la_noche
+        out_of_the_room dormidos anoche sin_vigilar sin_supervision while_i_was_out last_night
+        in_the_night
+        """,
 }
 
 RULES = {
@@ -39,7 +49,8 @@ RULES = {
     stays|stayed on
     = off
     <coneword> ~4 off|removed|quitado|quitada|fuera
-    took|takes|taken|taking|gets|got|get|getting|slipped|pulled|pulls|wriggled|wiggled|shook|kicked|pawed|rips|ripped|tore|sacó|saco|worked|managed|has|had ~4 <coneword> ~3 off
+    took|takes|taken|taking|gets|got|get|getting|slipped|pulled|pulls|wriggled|wiggled|shook|
+        kicked|pawed|rips|ripped|tore|sacó|saco|worked|managed|has|had ~4 <coneword> ~3 off
     took|taken|take|got|pulled|ripped|kicked ~ off ~3 <coneword>
     escaped|escapes|wriggled|slipped|squirmed|backed|zafo|zafa|safo ~3 out|del|de ~3 <coneword>?
     out of ~2 <coneword>
@@ -63,10 +74,17 @@ RULES = {
     = damaged
     <broke> ~5 <coneword>
     <coneword> ~5 <broke>
+    = damaged fixed
     <coneword> ~~ <broke>
     = damaged @cone
     <broke>
     """,
 }
 
-NEGATED = {"cone": {"on": "off", "off": "on", "damaged": None}}
+NEGATED = {
+    "cone": {
+        "on": "off",
+        "off": "on",
+        "damaged": None,
+    },
+}

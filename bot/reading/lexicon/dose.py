@@ -5,22 +5,36 @@ from __future__ import annotations
 CLASSES = {
     "gave": """
         gave given give giving get got gets took taken take takes taking had has_had swallowed
-        administered popped medicated dosed dosing ate eaten administer
-        di dio dimos dieron dado dando damos tomo tomado toma tomando trago comio
-        comido administre administro administramos suministre
+        administered popped medicated dosed dosing ate eaten administer di dio dimos dieron dado
+        dando damos tomo tomado toma tomando trago comio comido administre administro
+        administramos suministre
         """,
-    "hid": "cheese ham peanut_butter chicken hidden hid hide wrapped crushed crush butter treat sausage pate "
-    "queso jamon salchicha escondida escondido pollo sneaked snuck slipped mixed pill_pocket pocket escondi camuflada",
-    "spat": "spat spit spits spitting spitted spat_out spit_out escupio escupe escupio_todo escupido "
-    "escupiendo escupi escupia escupió vomita_la spits_out",
-    "refuse": "refused refuses refuse refusing rejected rejects rechazo rechaza nego niega negaba",
+    "hid": """
+        cheese ham peanut_butter chicken hidden hid hide wrapped crushed crush butter treat
+        sausage pate queso jamon salchicha escondida escondido pollo sneaked snuck slipped mixed
+        pill_pocket pocket escondi camuflada
+        """,
+    "spat": """
+        spat spit spits spitting spitted spat_out spit_out escupio escupe escupio_todo escupido
+        escupiendo escupi escupia escupió vomita_la spits_out
+        """,
+    "refuse": """
+        refused refuses refuse refusing rejected rejects rechazo rechaza nego niega negaba
+        """,
     "twiceword": "twice two_times double doubled doubles dos_veces doble 2_times",
+    "human": "paracetamol ibuprofen aspirin ibuprofeno aspirina",
+    "interval": """
+        daily day dia diario diarias twice_a_day twice_daily a_day al_dia every_day per_day
+        """,
+    "objectword": "sock socks calcetin toy juguete bone hueso stone piedra string hilo",
 }
 
 RULES = {
     "dose": """
     = given
-    <meds> ~3 in|down|given|done|taken|swallowed|eaten|gone|adentro|dada|dadas|dado|dados|tomada|tomadas|administrada|administrado|administrados|listo|lista|listas|ok|fine|good
+    <meds> yes|si|thumbsup
+    <meds> ~2 in|down|given|done|taken|swallowed|eaten|gone|adentro|dada|dadas|dado|dados|
+        tomada|tomadas|administrada|administrado|administrados|listo|lista|listas|ok|fine|good
     <gave>|had|having ~4 <meds>
     <meds> ~4 <gave>
     gave|give|fed|gives ~ it|him|her|them -<human> -<food>
@@ -41,7 +55,9 @@ RULES = {
     antibiotico|antibiotic|painkiller|analgesico ~ yes|si|done|listo
     se|ya tomo ~2 <meds>
     = given @dose @asked-dose
-    tercera|third|second|segunda|finally|eventually|al_final|por_fin ~2 si|yes|time|worked|tomo|trago|got|took|swallowed|acepto
+    ^ half|media|mitad ~ it|of|tab
+    tercera|third|second|segunda|finally|eventually|al_final|por_fin ~2 si|yes|time|worked|
+        tomo|trago|got|took|swallowed|acepto
     ^ <number>|half|media|medio|1/2|one|una|two|dos ~ <meds> $
     got|get|snuck|sneaked it|them|him|her ~ in|down
     took|taken|swallowed|ate|eaten|eats|had it|them -<neg> -<food>
@@ -57,16 +73,19 @@ RULES = {
     gone in ~2 second|seconds|gulp
     wolfed|gobbled|scoffed|ate|devoro|comio ~ it|them|la|lo|todo|down
     = missed
-    forgot|forgotten|missed|skipped|skip|miss|olvido|olvide|olvidamos|olvidaron|omiti|omitimos|salte|saltamos|olvidaba|olvidado ~5 <meds>|dose|dosis|give|dar|darle
+    forgot|forgotten|missed|skipped|skip|miss|olvido|olvide|olvidamos|olvidaron|omiti|
+        omitimos|salte|saltamos|olvidaba|olvidado ~5 <meds>|dose|dosis|give|dar|darle
     <meds> ~3 forgot|forgotten|missed|skipped|olvido|olvide|paso
     <neg> ~3 give|given|gave|di|dado|dimos|dio|got|gotten|administer|administered ~3 <meds>
     <neg> ~2 had|taken|received|tomado ~3 <meds>
     ran|run out of ~ <meds>
     se me|nos olvido|olvidaron|paso|fue|pasaron ~4 <meds>|darle|darsela|darselo|dar|pastilla
     sin ~ <meds>
+    no ~2 podido|pude|pudimos ~ dar|darle|darsela|darselo ~3 <meds>
     no ~ <meds> ~ left|today|tonight|yet|hoy
     se acabo|acabaron|termino ~ <meds>
     out of ~ <meds>
+    <meds> no|not_yet|nope $
     = missed @dose @asked-dose
     ran|run out
     out of ~ it|them
@@ -77,14 +96,20 @@ RULES = {
     no|couldnt find|encuentro|encontre
     slept|dormi|dormimos through|quede|se
     = refused
+    no|wont|wouldnt ~ abre|abrio|abrir|open ~2 hocico|boca|mouth
+    <meds> ~3 still|on|under ~2 bowl|floor|bed|plate|carpet|rug|piso|plato|suelo
+    found|find|encontre|halle ~3 <meds> ~4 floor|bed|bowl|rug|sofa|piso|cama|under|plato \
+        -<vomit> -<ingest> -<medcontainer>
     <refuse> ~4 <meds>
     <spat> ~5 <meds>
     <meds> ~4 <spat>
-    <neg> ~ take|swallow|open|tomar|tragar|tragarse|tomarse|tomo|trago|aceptar|acepto|quiso ~4 <meds>|mouth|hocico|boca
+    <neg> ~ take|swallow|open|tomar|tragar|tragarse|tomarse|tomo|trago|aceptar|acepto|quiso ~4 \
+        <meds>|mouth|hocico|boca
     <neg> ~ quiere|quiso|want|wanted|wants ~4 <meds>
     <neg> ~2 quiere|quiso tomar|tragar|tomarse|tomarla|tomarlo|tragarsela -<drinkwater>
     couldnt|cant|couldn't|no get|pude|pudimos|puedo ~4 <meds> ~3 down|in|into|darle|dar
-    couldnt|cant|impossible|struggled|no|unable ~ get|pude|pudimos|puedo|to darle|dar|give|get|him|her ~4 <meds>
+    couldnt|cant|impossible|struggled|no|unable ~ get|pude|pudimos|puedo|to darle|dar|give|
+        get|him|her ~4 <meds>
     fought|fights|fighting|bit|clamps|clamped ~4 <meds>|mouth
     wont|wouldnt|will_not take ~ <meds>
     hides|hid|runs|ran ~3 when|from ~3 <meds>
@@ -124,11 +149,15 @@ RULES = {
     gave|given|dio|di|dimos|dieron ~3 twice|double|doble -<interval>
     volvi|volvio|volvimos|volvieron a dar|darle|darsela|darselo
     ya ~2 dado ~~ yo|otra|le ~2 di|dio|volvi
-    gave|given|got|dio|di|dimos|diste|dieron|gives ~3 <meds> ~~ gave|dio|di|dieron|given ~ another|otro|otra|again|too|also|tambien|second|segunda|de_nuevo
-    di|dio|dimos|gave|given ~3 <meds> ~~ esposo|esposa|husband|wife|hijo|hija|mama|partner ~2 dio|gave|did|again|tambien|too
+    gave|given|got|dio|di|dimos|diste|dieron|gives ~3 <meds> ~~ gave|dio|di|dieron|given ~ \
+        another|otro|otra|again|too|also|tambien|second|segunda|de_nuevo
+    di|dio|dimos|gave|given ~3 <meds> ~~ esposo|esposa|husband|wife|hijo|hija|mama|partner ~2 \
+        dio|gave|did|again|tambien|too
     both|los_dos|ambos ~ gave|dimos|medicated|dosed|given ~3 <meds>|it|him|her|pastilla
-    husband|wife|hubby|partner|mum|mom|son|daughter|esposo|esposa|marido|hija|hijo|suegra|mama ~ also|already|tambien|ya ~ gave|given|had|le|dio|habia|lo|la
-    gave|dio|gave_it|dieron ~3 again|otra_vez|de_nuevo|nuevamente ~3 mistake|error|accident|without|sin
+    husband|wife|hubby|partner|mum|mom|son|daughter|esposo|esposa|marido|hija|hijo|suegra|mama \
+        ~ also|already|tambien|ya ~ gave|given|had|le|dio|habia|lo|la
+    gave|dio|gave_it|dieron ~3 again|otra_vez|de_nuevo|nuevamente ~3 mistake|error|accident|
+        without|sin
     two ~ <meds> ~3 instead|by_mistake|at_once|together|mistake
     dos|2 ~ <meds> ~3 en|juntas|juntos|vez|lugar|error
     twice by|por mistake|accident|error
@@ -146,12 +175,6 @@ RULES = {
     two|2|dos instead|by|en|por ~ of|mistake|accident|lugar|vez|error
     """,
 }
-
-CLASSES["human"] = "paracetamol ibuprofen aspirin ibuprofeno aspirina"
-CLASSES["interval"] = (
-    "daily day dia diario diarias twice_a_day twice_daily a_day al_dia every_day per_day"
-)
-CLASSES["objectword"] = "sock socks calcetin toy juguete bone hueso stone piedra string hilo"
 
 NEGATED = {
     "dose": {

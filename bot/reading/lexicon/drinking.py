@@ -3,10 +3,14 @@
 from __future__ import annotations
 
 CLASSES = {
-    "drink": "drink drinks drinking drank drunk drinkin lapping laps_water lapped bebe bebio bebiendo bebido beber "
-    "drinked hydrating hydrated hidratado hidratada toma_agua tomo_agua tomando_agua tomado_agua tomar_agua sips sipped sipping "
-    "guzzling bebe_agua fluids",
-    "drinkwater": "water agua aguita awa fountain water_bowl fuente bebedero trago traguito sip drop gota",
+    "drink": """
+        drink drinks drinking drank drunk drinkin lapping laps_water lapped bebe bebio bebiendo
+        bebido beber drinked hydrating hydrated hidratado hidratada toma_agua tomo_agua
+        tomando_agua tomado_agua tomar_agua sips sipped sipping guzzling bebe_agua fluids
+        """,
+    "drinkwater": """
+        water agua aguita awa fountain water_bowl fuente bebedero trago traguito sip drop gota
+        """,
 }
 
 RULES = {
@@ -29,15 +33,22 @@ RULES = {
     few|couple|some|unos ~ sips|laps|tragos|traguitos
     casi no ~2 toma|bebe|tomo ~ agua?
     = more
-    <drink> ~3 more|lots|lot|loads|tons|gallons|england|excessive|excessively|constantly|mas|mucho|mucha|muchisimo|camel|fish|litres|liters|nonstop|non_stop|double|excess|excesivo|demasiado|demasiada -<neg>
-    toma|tomo|tomando|bebe|bebiendo|bebio|tomado ~3 mas|mucha|muchisima|demasiada|bastante|mucho|exagerada|monton|chingo ~2 agua
+    <drink> ~3 more|lots|lot|loads|tons|gallons|england|excessive|excessively|constantly|mas|
+        mucho|mucha|muchisimo|camel|fish|litres|liters|nonstop|non_stop|double|excess|
+        excesivo|demasiado|demasiada -<neg>
+    toma|tomo|tomando|bebe|bebiendo|bebio|tomado ~3 mas|mucha|muchisima|demasiada|bastante|
+        mucho|exagerada|monton|chingo ~2 agua
     drinking|bebiendo so|too much
     more|extra|mas|double|excessive|very|really|super|so ~2 thirsty|sediento|sedienta|thirst|sed
     thirsty|sediento|sedienta|polydipsic|polydipsia|polidipsia|thirst|sed -<neg>
     mucha|bastante|demasiada sed
     more ~2 water
-    filling|refilling|filled|refill|rellenar|relleno|lleno|refilled ~4 bowl|water|agua|plato|tazon|bebedero
-    empties|emptied|empty|drains|drained|vacia|vacio ~3 water|bowl|agua|bebedero ~3 times|constantly|again|day
+    guzzling|gulping|glugging|guzzles|gulps ~2 water|bowl|it
+    <drink> ~3 doubled|tripled|increased|up|aumentado
+    filling|refilling|filled|refill|rellenar|relleno|lleno|refilled ~4 bowl|water|agua|plato|
+        tazon|bebedero
+    empties|emptied|empty|drains|drained|vacia|vacio ~3 water|bowl|agua|bebedero ~3 times|
+        constantly|again|day
     empties it like
     se acaba|acabo ~2 agua
     todo el tiempo tomando|bebiendo
@@ -50,7 +61,8 @@ RULES = {
     <drink> ~3 nothing|nada
     no ~2 toma|tomo|tomado|tomando|quiere|acepta|bebe|prueba|probado ~2 agua|liquidos
     no ~ tomado|toma|bebido ni
-    <neg> ~3 touch|touched|want|wants|take|taking|tocado|toca|gone_near|interested|lick ~3 <drinkwater>
+    <neg> ~3 touch|touched|want|wants|take|taking|tocado|toca|gone_near|interested|lick ~3 \
+        <drinkwater>
     refuses|refused|refusing|rechaza|rechazo ~3 water|agua|drink|beber|drinking|fountain
     water|agua ~4 hasnt|not|no ~ gone|moved|touched|down|bajado|tocado
     water ~2 untouched|full
@@ -64,4 +76,12 @@ RULES = {
     nothing|nada|none
     """,
 }
-NEGATED = {"drinking": {"normal": "none", "less": None, "more": "normal", "none": "normal"}}
+
+NEGATED = {
+    "drinking": {
+        "normal": "none",
+        "less": None,
+        "more": "normal",
+        "none": "normal",
+    },
+}

@@ -4,45 +4,63 @@ from __future__ import annotations
 
 CLASSES = {
     "bright": """
-        bright perky bouncing_off_the_walls cheerful cheery playful lively active alert bouncy energetic chirpy chipper chatty himself_again
-        herself_again himself herself normal_self usual_self old_self own_self happy_self cheeky_self good_spirits
-        great_spirits high_spirits full_of_beans full_of_life full_of_energy full_of_himself waggy wagging_tail tail_wagging
-        wagging_his_tail wagging_her_tail wags_his_tail wags_her_tail tail_going bar_and_alert happy_as bright_eyed bushy_tailed
-        in_good_form in_great_form in_fine_form spirited sparky right_as_rain fit_as_a_fiddle up_to_mischief happy content
-        alegre contento contenta animado animada activo activa juguetón jugueton juguetona despierto despierta
-        alerta feliz mueve_la_cola moviendo_la_cola moviendo_su_cola de_buenas de_buen_animo con_ganas muy_vivo
-        vivaracho vivaracha energia_normal energico energica inquieto_normal meneando_la_cola meneando
-        movio_la_cola colita_moviendo menea_la_cola buen_humor como_si_nada bien_animado
+        bright brighter perkier perky bouncing_off_the_walls cheerful cheery playful lively
+        active alert bouncy energetic chirpy chipper chatty himself_again herself_again himself
+        herself normal_self usual_self old_self own_self happy_self cheeky_self good_spirits
+        great_spirits high_spirits full_of_beans full_of_life full_of_energy full_of_himself
+        waggy wagging_tail tail_wagging wagging_his_tail wagging_her_tail wags_his_tail
+        wags_her_tail tail_going bar_and_alert happy_as bright_eyed bushy_tailed in_good_form
+        in_great_form in_fine_form spirited sparky right_as_rain fit_as_a_fiddle up_to_mischief
+        happy content alegre contento contenta animado animada activo activa juguetón jugueton
+        juguetona despierto despierta alerta feliz mueve_la_cola moviendo_la_cola
+        moviendo_su_cola de_buenas de_buen_animo con_ganas muy_vivo vivaracho vivaracha
+        energia_normal energico energica inquieto_normal meneando_la_cola meneando movio_la_cola
+        colita_moviendo menea_la_cola buen_humor como_si_nada bien_animado
         """,
     "quietword": """
-        quiet quieter subdued sleepy sleepier drowsy groggy dozy dopey woozy tired sleeping_a_lot sleeping_more
-        mellow sedate sedated spaced_out spacey out_of_it zonked sleeping_lots less_active
-        bit_flat a_bit_flat bit_down bit_off off_colour off_color slept_all sleeping_most quietish dazed doped loopy stoned high_as_a_kite wobbly mopey
-        adormilado adormilada dormilon dormilona somnoliento somnolienta cansado cansada tranquilo_de_mas
-        calladito calladita apagadito apagadita adormecido adormecida atontado atontada mareado mareada
-        borrachito borrachita sedado sedada amodorrado amodorrada modorro modorra dormido dormida duerme_mucho
-        dormidito dormidita sonoliento medio_dormido medio_dormida zombi apachurrado tristón triston tristona
-        triste sad grogui drugged hungover knackered pooped_out shattered sleeps
+        quiet quieter subdued sleepy sleepier drowsy groggy dozy dopey woozy tired
+        sleeping_a_lot sleeping_more mellow sedate sedated spaced_out spacey out_of_it zonked
+        sleeping_lots less_active bit_flat a_bit_flat bit_down bit_off off_colour off_color
+        slept_all sleeping_most quietish dazed doped loopy stoned high_as_a_kite wobbly mopey
+        adormilado adormilada dormilon dormilona somnoliento somnolienta cansado cansada
+        tranquilo_de_mas calladito calladita apagadito apagadita adormecido adormecida atontado
+        atontada mareado mareada borrachito borrachita sedado sedada amodorrado amodorrada
+        modorro modorra dormido dormida duerme_mucho dormidito dormidita sonoliento
+        medio_dormido medio_dormida zombi apachurrado tristón triston tristona triste sad grogui
+        drugged hungover knackered pooped_out shattered sleeps
         """,
     "lethargicword": """
         lethargic lethargy listless lifeless floppy weak weakness very_flat flat_as depressed
-        obtunded no_energy zero_energy no_interest withdrawn dull apathetic lacklustre like_a_rag_doll wet_dishcloth
-        rag_doll ragdoll limp_as prostrate sluggish no_life wiped_out very_weak letargico letargica
-        letargo decaido decaida decaimiento desganado desganada apatico apatica apagado apagada
-        aplatanado aplatanada debil debilidad sin_fuerza sin_fuerzas sin_energia sin_animo sin_animos
-        aguadito aguadita achicopalado achicopalada tirado tirada desvanecido_poco deprimido deprimida
-        postrado postrada echado_todo flojito flojita guango lánguido languido languida agotado agotada exhausted
+        obtunded no_energy zero_energy no_interest withdrawn dull apathetic lacklustre
+        like_a_rag_doll wet_dishcloth rag_doll ragdoll limp_as prostrate sluggish no_life
+        wiped_out very_weak letargico letargica letargo decaido decaida decaimiento desganado
+        desganada apatico apatica apagado apagada aplatanado aplatanada debil debilidad
+        sin_fuerza sin_fuerzas sin_energia sin_animo sin_animos aguadito aguadita achicopalado
+        achicopalada tirado tirada desvanecido_poco deprimido deprimida postrado postrada
+        echado_todo flojito flojita guango lánguido languido languida agotado agotada exhausted
         bajoneado bajoneada caido_de_animo caida_de_animo como_trapo
         """,
     "collapseword": """
-        collapse collapsed collapses collapsing collapsd passed_out passes_out passing_out pass_out fainted faints fainting faint
-        blacked_out unconscious unresponsive nonresponsive non_responsive comatose lost_consciousness keeled_over
-        keels_over syncope syncopal moribund knocked_out_cold lights_out
-        desmayo desmaya desmayado desmayada desmayando desmayó desvanecio desvanece desvanecido desvanecida
-        desvanecimiento inconsciente colapso colapsado colapsada desplomo desploma desplomado desplomada
-        se_fue_de_lado perdio_el_conocimiento perdio_el_sentido perdio_la_conciencia no_reacciona no_responde
-        se_nos_va desplomó sincope desfallecio
+        collapse collapsed collapses collapsing collapsd passed_out passes_out passing_out
+        pass_out fainted faints fainting faint blacked_out unconscious unresponsive
+        nonresponsive non_responsive comatose lost_consciousness keeled_over keels_over syncope
+        syncopal moribund knocked_out_cold lights_out desmayo desmaya desmayado desmayada
+        desmayando desmayó desvanecio desvanece desvanecido desvanecida desvanecimiento
+        inconsciente colapso colapsado colapsada desplomo desploma desplomado desplomada
+        se_fue_de_lado perdio_el_conocimiento perdio_el_sentido perdio_la_conciencia
+        no_reacciona no_responde se_nos_va desplomó sincope desfallecio
         """,
+    "brightcolour": """
+        bright_red bright_pink bright_yellow bright_green bright_orange bright_light
+        bright_blood bright_fresh by_himself by_herself wet_himself wet_herself hurt_himself
+        hurt_herself to_himself lift_himself lift_herself bit_himself getting_himself
+        licking_himself licking_herself biting_himself scratching_himself throws_himself
+        peed_himself
+        """,
+    "mishapwords": "cama sillon escalera escaleras puntos cono venda",
+    "sleepwell": "during in_the_night overnight all_night once_in_the_night us me",
+    "hungry": "hungry starvation hunger hambre food to for",
+    "pillhide": "pill pills pastilla tablet cheese",
 }
 
 RULES = {
@@ -61,27 +79,32 @@ RULES = {
     otherwise|apart_from_that|else ~3 <good>|bright|happy
     <good>|bright|happy ~ otherwise
     por lo demas ~3 <good>
+    doing ~2 <good> -<neg>
+    ^ bar $
     in himself|herself|itself ~4 <good>|<bright>
     greeted|greets|greeting|saludo|recibe ~3 me|us|door|puerta
     up and about
     as lively|happy|bright
     ours|mine ~~ <good>|bright
-    = normal !@asked-incision !@asked-mobility !@incision !@swelling !@bandage !@stool !@urine !@bruising
+    = normal !@asked-incision !@asked-mobility !@incision !@swelling !@bandage !@stool !@urine \
+        !@bruising
     seems|looks|acts|acting|se_ve <good> $
     = normal @general @none
     todo|all bien|good|well|fine|normal -<neg>
     ^ hes|shes|doing|all|everything|todo|esta|anda|sigue|amanecio|se_ve ~2 <good> $
     he|she|dog|cat|patient|ella is|was|seems|looks|feels|doing|esta|anda|sigue ~2 <good> $
-    doing|going ~2 <good> -<neg>
     anda|esta|sigue|amanecio|va ~ <good> -<neg> -<legword> -<wound>
     <good> ~ in himself|herself
     = quiet
     <quietword>
     quiet|quieter|sleepy|tired
-    sleeping|sleep|sleepy|duerme|duerma|dormir|tired|quiet ~ so|this|that|tanto|tan ~ much|tired?
-    sleeping|sleeps|slept|sleep|duerme|durmiendo|dormido|dormir ~2 lot|more|mostly|most|mucho|lots|all_day|mas|loads|day|todo|constantly
+    sleeping|sleep|sleepy|duerme|duerma|dormir|tired|quiet ~ so|this|that|tanto|tan ~ much|
+        tired?
+    sleeping|sleeps|slept|sleep|duerme|durmiendo|dormido|dormir ~2 lot|more|mostly|most|mucho|
+        lots|all_day|mas|loads|day|todo|constantly
     less|low|lower|poca|menos|not_much ~2 energy|energia|active|lively|animo|activo|activa
-    bit|little|un_poco|slightly|poco ~ lethargic|flat|dull|weak|decaido|decaida|apagado|apagada|off
+    bit|little|un_poco|slightly|poco ~ lethargic|flat|dull|weak|decaido|decaida|apagado|
+        apagada|off
     slightly|bit|little ~ off|subdued
     <neg> ~2 quite|fully|completely|totally himself|herself|self
     <neg> ~ as lively|active|playful|bright|energetic|bouncy|perky
@@ -93,41 +116,60 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
-    esta|anda|se_ve|lo|la|muy|bien|re|toda|todo ~2 caido|caida|bajon|tirado|tirada -<mishapwords>
+    esta|anda|se_ve|lo|la|muy|bien|re|toda|todo ~2 caido|caida|bajon|tirado|tirada \
+        -<mishapwords>
     no ~3 bola|pelota ~ a nada|nadie
     no pela a? nada|nadie
     <neg> ~ himself|herself ~~ just|only ~ lies|lays|lying|sleeps|sits
     <lethargicword>
-    <very> ~ lethargic|sleepy|weak|flat|quiet|tired|sluggish|letargico|decaido|decaida|apagado|debil|dull
-    just|only ~ lies|laying|lays|lying|lay|sits|stays ~ in|on|under ~2 bed|basket|crate|corner|spot|sofa|floor|there
-    just|only|solo|nomas|nada_mas ~ lies|laying|lays|lying|lay|sits|echado|acostado|tirado|echada|acostada|tirada ~ there
+    <very> ~ lethargic|sleepy|weak|flat|quiet|tired|sluggish|letargico|decaido|decaida|
+        apagado|debil|dull
+    just|only ~ lies|laying|lays|lying|lay|sits|stays ~ in|on|under ~2 bed|basket|crate|
+        corner|spot|sofa|floor|there
+    just|only|solo|nomas|nada_mas ~ lies|laying|lays|lying|lay|sits|echado|acostado|tirado|
+        echada|acostada|tirada ~ there
     lies|lays|lying|laying|sits there ~2 staring|wont|not|doing
-    wont|doesnt|didnt|cant|barely|hardly|not|refuses|no|ni ~2 lift|lifting|raise|raising|levanta|alza|levanto|alzar|levantar ~2 head|cabeza|cabecita
-    wont|doesnt|didnt|not|refuses|hasnt|no|isnt ~2 get|move|moving|moved|getting|stand|leave|left|come|budge|budged|quiere|se|levantarse|levanta|mueve|sale|salir|pararse|parar|want ~3 up|bed|sofa|couch|crate|basket|spot|corner|levantar|moverse|mover|parar|levantarse|pararse|salir|cama|all|off|out|camita|rincon|under -<legword>
-    no se ~2 levanta|mueve|para|levanto|ha_movido|ha_levantado|quiere_parar|paro|movio -<legword>
+    wont|doesnt|didnt|cant|barely|hardly|not|refuses|no|ni ~2 lift|lifting|raise|raising|
+        levanta|alza|levanto|alzar|levantar ~2 head|cabeza|cabecita
+    wont|doesnt|didnt|not|refuses|hasnt|no|isnt ~2 get|move|moving|moved|getting|stand|leave|
+        left|come|budge|budged|quiere|se|levantarse|levanta|mueve|sale|salir|pararse|parar|
+        want ~3 up|bed|sofa|couch|crate|basket|spot|corner|levantar|moverse|mover|parar|
+        levantarse|pararse|salir|cama|all|off|out|camita|rincon|under -<legword>
+    no se ~2 levanta|mueve|para|levanto|ha_movido|ha_levantado|quiere_parar|paro|movio \
+        -<legword>
     no se quiere ~ levantar|mover|parar
     no quiere ~ levantarse|moverse|pararse|salir|hacer
-    no ~2 interest|interes|interested|ganas|energy|energia|life|spark ~3 anything|nada|me|us|toys|life|todo|in?
+    no ~2 interest|interes|interested|ganas|energy|energia|life|spark ~3 anything|nada|me|us|
+        toys|life|todo|in?
     <neg> ~2 care|cares|interested ~2 about|in ~2 anything
     sin ~ ganas|interes|energia|fuerzas|animos
     doesnt|wont|no react|respond|hace|pela|greet|reacciona ~3 to|caso|me|us|cuando|name|nadie
-    hiding|hides|hid|esconde|escondido|escondida|escondiendose ~3 under|bajo|debajo|away|closet|bed|all -<pillhide>
+    hiding|hides|hid|esconde|escondido|escondida|escondiendose ~3 under|bajo|debajo|away|
+        closet|bed|all -<pillhide>
     slept|sleeping|sleeps|duerme|durmiendo|dormido ~2 all|todo|entire|whole ~ day|dia -<nearly>
+    glassy|vidriosos|glazed ~2 eyes|ojos
+    eyes|ojos ~3 glassy|glazed|vidriosos
+    no ~ sale ~3 abajo|debajo|cama|rincon|escondite
     hard to|difficult to rouse|wake|arouse
     cuesta ~ despertar|despertarlo|despertarla
-    seems|looks|acts|se_ve drained|lifeless|terrible|miserable|sick|ill|malito|malita|muy_mal|enfermo|enferma
+    seems|looks|acts|se_ve drained|lifeless|terrible|miserable|sick|ill|malito|malita|muy_mal|
+        enfermo|enferma
     se ve|siente|pone|esta muy? mal|malito|malita|enfermo|enferma
     like|como ~ zombie|zombi|rag|dishcloth|ragdoll|corpse|trapo|muerto|muneco
     = collapsed fixed agent
-    <neg> ~2 wake|waking|rouse|roused|awaken|woken|woke|wakes|despierta|desperto|despertar|despertamos|reacciona|reaccionando|responde|respond|responding|responsive|responds ~ up|him|her|at|to|all? -<sleepwell>
+    <neg> ~2 wake|waking|rouse|roused|awaken|woken|woke|wakes|despierta|desperto|despertar|
+        despertamos|reacciona|reaccionando|responde|respond|responding|responsive|responds ~ \
+        up|him|her|at|to|all? -<sleepwell>
     = collapsed
     <collapseword>
     legs|patas|hind ~3 buckled|buckle|gave|give|doblaron|fallaron|doblan|aflojaron ~ way|out?
     gave|give way ~ and|he|she fell
-    fell|falls|drops|dropped|flops|flopped|went|slumped|crumpled ~3 over|down|flat ~4 unconscious|wont|cant|limp|not|unable
+    fell|falls|drops|dropped|flops|flopped|went|slumped|crumpled ~3 over|down|flat ~4 \
+        unconscious|wont|cant|limp|not|unable
     went|gone|goes|totally|completely|suddenly|all limp
     limp and|n|like unresponsive|cold|pale|lifeless|rag
-    cant|cannot|couldnt|unable|no ~ stand|parar|levantar|sostener ~2 up|at|se|solo|all|himself|herself
+    cant|cannot|couldnt|unable|no ~ stand|parar|levantar|sostener ~2 up|at|se|solo|all|
+        himself|herself
     cant|cannot|unable|couldnt|can't ~2 stand|get|stay|rise ~2 up|feet
     no ~ puede|pudo|logra ~ levantar|parar|pararse|levantarse|sostenerse|mantenerse|caminar
     cant walk|stand
@@ -135,7 +177,11 @@ RULES = {
     <neg> ~ wake|waking up
     dropped|fell|falls|cayo|se_cayo to? ~ like|como ~ stone|sack|costal|piedra|tabla|fulminado
     out cold
-    went|goes|dropped|fell|cayo|drops|goes_down down? like|como ~ sack|stone|brick|costal|piedra|ton|tree
+    sank|slumped|crumpled|folded|buckled ~ down|under|over|floor|knees
+    <neg> ~ be got up
+    patas|patitas|legs|piernas ~~ no ~2 sostiene|sostienen|aguantan|aguanta|responden
+    went|goes|dropped|fell|cayo|drops|goes_down down? like|como ~ sack|stone|brick|costal|
+        piedra|ton|tree
     <neg> ~ come|came round|around
     eyes ~2 rolled|roll|rolling
     ojos ~2 blanco|blancos|volteados
@@ -152,13 +198,12 @@ RULES = {
     no se mueve ~ nada|para
     """,
 }
-CLASSES["brightcolour"] = (
-    "bright_red bright_pink bright_yellow bright_green bright_orange bright_light bright_blood bright_fresh by_himself by_herself wet_himself wet_herself hurt_himself hurt_herself to_himself lift_himself lift_herself bit_himself getting_himself licking_himself licking_herself biting_himself scratching_himself throws_himself peed_himself"
-)
-CLASSES["mishapwords"] = "cama sillon escalera escaleras puntos cono venda"
-CLASSES["sleepwell"] = "during in_the_night overnight all_night once_in_the_night us me"
-CLASSES["hungry"] = "hungry starvation hunger hambre food to for"
-CLASSES["pillhide"] = "pill pills pastilla tablet cheese"
+
 NEGATED = {
-    "energy": {"normal": "quiet", "quiet": None, "lethargic": "normal", "collapsed": None},
+    "energy": {
+        "normal": "quiet",
+        "quiet": None,
+        "lethargic": "normal",
+        "collapsed": None,
+    },
 }

@@ -3,16 +3,38 @@
 from __future__ import annotations
 
 CLASSES = {
-    "gumword": "gum gums gumline mucous_membranes mucous_membrane mucosa mucosas mm mms encias encia encía labios lips inner_lip inside_lip inside_of_his_lip lip "
-    "inside_of_her_lip inside_his_mouth inside_her_mouth inside_of_his_mouth inside_the_mouth tongue lengua conjunctiva conjunctivae conjunctivas inner_eyelids eyelids parpados sclera sclerae "
-    "whites_of_his_eyes whites_of_her_eyes whites_of_the_eyes encillas boquita paladar",
-    "paleword": "pale pallor pallid white whitish ghostly grey gray greyish grayish ashen chalky chalk porridge washed_out colourless colorless blanched white_as_paper paper_white "
-    "palida palidas palido palidos blanca blancas blanco blancos blanquecinas blanquecina blancuzcas descoloridas descolorida grises gris sin_color transparentes blanquitas blanquita anaemic anemic palidez "
-    "anemicas paler whiter light_coloured paper milk snow putty sheet no_colour no_color papel pálidas blancuzca palidita paliditas",
-    "blueword": "blue bluish blueish purple purplish cyanotic cyanosed cyanosis lilac lavender azul azules azulada azuladas moradas morada morado azuladitas cianotica cianoticas cianosis violetas azulosas amoratadas "
-    "violeta azulosa moraditas grey_blue blue_grey",
-    "yellowword": "yellow yellowish jaundiced icteric icterus jaundice yellowy orangey amarilla amarillas amarillo amarillos amarillentas amarillenta ictericas icterica ictericia ictericas amarillitas yellow_tinge",
-    "pinkword": "pink pinkish rosy rosadas rosada rosas rosa rosita rositas rosado rosados rosaditas rosadita sonrosadas colour_good good_colour normal good fine ok healthy bien normales bonitas bonito moist buen_color salmon great lovely",
+    "gumword": """
+        gum gums gumline mucous_membranes mucous_membrane mucosa mucosas mm mms encias encia
+        encía labios lips inner_lip inside_lip inside_of_his_lip lip inside_of_her_lip
+        inside_his_mouth inside_her_mouth inside_of_his_mouth inside_the_mouth tongue lengua
+        conjunctiva conjunctivae conjunctivas inner_eyelids eyelids parpados sclera sclerae
+        whites_of_his_eyes whites_of_her_eyes whites_of_the_eyes encillas boquita paladar
+        """,
+    "paleword": """
+        pale pallor pallid white whitish ghostly grey gray greyish grayish ashen chalky chalk
+        porridge washed_out colourless colorless blanched white_as_paper paper_white palida
+        palidas palido palidos blanca blancas blanco blancos blanquecinas blanquecina blancuzcas
+        descoloridas descolorida grises gris sin_color transparentes blanquitas blanquita
+        anaemic anemic palidez anemicas paler whiter light_coloured paper milk snow putty sheet
+        no_colour no_color papel pálidas blancuzca palidita paliditas
+        """,
+    "blueword": """
+        blue bluish blueish purple purplish cyanotic cyanosed cyanosis lilac lavender azul
+        azules azulada azuladas moradas morada morado azuladitas cianotica cianoticas cianosis
+        violetas azulosas amoratadas violeta azulosa moraditas grey_blue blue_grey
+        """,
+    "yellowword": """
+        yellow yellowish jaundiced icteric icterus jaundice yellowy orangey amarilla amarillas
+        amarillo amarillos amarillentas amarillenta ictericas icterica ictericia amarillitas
+        yellow_tinge
+        """,
+    "pinkword": """
+        pink pinkish rosy rosadas rosada rosas rosa rosita rositas rosado rosados rosaditas
+        rosadita sonrosadas colour_good good_colour normal good fine ok healthy bien normales
+        bonitas bonito moist buen_color salmon great lovely
+        """,
+    "nogum": "zzg",
+    "discharged": "discharge goo gunk lagañas boogers legañas",
 }
 
 RULES = {
@@ -42,9 +64,16 @@ RULES = {
     <gumword> ~6 <yellowword>
     <yellowword> ~4 <gumword>
     jaundice|jaundiced|icteric|icterus|ictericia|icterico|icterica
-    eyes|ojos|skin|piel|ears|orejas|oreja|blanco_del_ojo ~3 yellow|amarillos|amarillo|amarilla|yellowish|jaundiced|amarillentos -<discharged>
+    eyes|ojos|skin|piel|ears|orejas|oreja|blanco_del_ojo ~3 yellow|amarillos|amarillo|
+        amarilla|yellowish|jaundiced|amarillentos -<discharged>
     """,
 }
-CLASSES["nogum"] = "zzg"
-CLASSES["discharged"] = "discharge goo gunk lagañas boogers legañas"
-NEGATED = {"gums": {"pink": "pale", "pale": "pink", "blue": None, "yellow": None}}
+
+NEGATED = {
+    "gums": {
+        "pink": "pale",
+        "pale": "pink",
+        "blue": None,
+        "yellow": None,
+    },
+}

@@ -2,18 +2,23 @@
 
 from __future__ import annotations
 
-CLASSES = {"nothungry": "no not wont refuses quiere want wants quiso trying tries able"}
+CLASSES = {
+    "nothungry": "no not wont refuses quiere want wants quiso trying tries able",
+}
 
 RULES = {
     "idiom": """
     = void
     dying|starving|starved of? starvation|hunger|thirst
-    screaming|crying|howling|shouting|whining|barking|yelling|begging|whinging ~3 for|at ~3 <food>|attention|treats|cuddles|walk|walkies|ball|cookies
-    screams|cries|howls|shouts|whines|begs|cried|whined|barked ~3 for|at ~3 <food>|attention|treats|cuddles|walk|walkies|ball|postman|mailman|cookies
+    screaming|crying|howling|shouting|whining|barking|yelling|begging|whinging ~3 for|at ~3 \
+        <food>|attention|treats|cuddles|walk|walkies|ball|cookies
+    screams|cries|howls|shouts|whines|begs|cried|whined|barked ~3 for|at ~3 <food>|attention|
+        treats|cuddles|walk|walkies|ball|postman|mailman|cookies
     screaming|screamed the house|place down ~2 for
     i|we|im|can breathe|breathing ~ easier|easy|again
     sad|puppy eyes|face|look
-    tried|trying|tries|wants|wanted|attempted|attempts|intento|intenta|quiso|quiere|queria ~ to? <jumpword>|<runword>|climb|chase|brincar|correr|saltar|subirse|salir
+    tried|trying|tries|wants|wanted|attempted|attempts|intento|intenta|quiso|quiere|queria ~ \
+        to? <jumpword>|<runword>|climb|chase|brincar|correr|saltar|subirse|salir
     eats|ate|eating|come|comio|eaten ~2 grass|pasto|zacate|pastito
     for|para ~2 <sign> ~~ and|y|or|o ~ <sign>|swelling|inflammation
     breathing down my
@@ -36,13 +41,18 @@ RULES = {
     blue in the face
     out of the blue
     feeling blue
-    red tape|dress|blanket|bed|toy|ball|collar|lead|leash|rug|carpet|light|towel|bowl|mist|handed|bandage|wrap|vetwrap
+    red tape|dress|blanket|bed|toy|ball|collar|lead|leash|rug|carpet|light|towel|bowl|mist|
+        handed|bandage|wrap|vetwrap
     white as bread
     black|white and white|tan|black
-    black|white|blue|red|yellow|green|pink|purple dog|cat|blanket|towel|lab|labrador|fur|coat|towel|lead|car|van|pill|pills|tablet|tablets|capsule|capsules|toy|bed|bandage|wrap|cone|collar|socks|sock|pants|vet|harness
-    pastilla|pastillas|capsula|capsulas|cobija|collar|venda|correa|juguete|pelota|carro|coche roja|rojas|blanca|blancas|azul|azules|amarilla|amarillas|negra|negro|rosa|rojo|blanco
+    black|white|blue|red|yellow|green|pink|purple dog|cat|blanket|towel|lab|labrador|fur|coat|
+        towel|lead|car|van|pill|pills|tablet|tablets|capsule|capsules|toy|bed|bandage|wrap|
+        cone|collar|socks|sock|pants|vet|harness
+    pastilla|pastillas|capsula|capsulas|cobija|collar|venda|correa|juguete|pelota|carro|coche \
+        roja|rojas|blanca|blancas|azul|azules|amarilla|amarillas|negra|negro|rosa|rojo|blanco
     blood pressure|test|tests|work|results|sugar|thinners
-    bloody hell|thing|good|cone|collar|well|nuisance|brilliant|lovely|marvellous|great|dog|cat|vet|phone|stubborn|happy|stupid|annoying|postman|doorbell
+    bloody hell|thing|good|cone|collar|well|nuisance|brilliant|lovely|marvellous|great|dog|
+        cat|vet|phone|stubborn|happy|stupid|annoying|postman|doorbell
     run|ran|running errands|late|low|smoothly
     running|ran ~2 bath|shop|shops|car|errand
     ran|run out of
@@ -60,7 +70,8 @@ RULES = {
     slipped ~2 into|in ~3 <food>|cheese|ham
     slip ~2 into|in
     over the moon
-    open|opened|opens ~ eyes|mouth|door|gate|eye|his|window|wide_eyes|fridge|packet|tin|bag|up_to
+    open|opened|opens ~ eyes|mouth|door|gate|eye|his|window|wide_eyes|fridge|packet|tin|bag|
+        up_to
     abierta|abierto|abrio|abre|abri|abrí ~2 puerta|ojo|ojos|reja|porton|refri|ventana|boca|lata
     keep|keeps|kept|keeping an? eye
     off his|her face
@@ -110,9 +121,15 @@ RULES = {
     ni|to|para hacer|go? pipi|popo|pee|poop|poo|wee|del
     para ~ hacer|ir pipi|popo|baño|orinar
     went to bed
+    fed up
+    as a bone|whistle|pin|die
+    dried|old|dry ~ blood
+    sangre seca
     para|to comer|eat|dormir|pasear -<nothungry>
-    for|para|por|4 ~ the|his|her|el|la|su|any? pain|dolor|inflammation|inflamacion|swelling|seizures|itching|stomach
-    pain med|meds|pill|pills|relief|killer|killers|medication|tablet|tablets|medicine|medicines|control|management|patch|reliever
+    for|para|por|4 ~ the|his|her|el|la|su|any? pain|dolor|inflammation|inflamacion|swelling|
+        seizures|itching|stomach
+    pain med|meds|pill|pills|relief|killer|killers|medication|tablet|tablets|medicine|
+        medicines|control|management|patch|reliever
     like hes|shes|he|she|its ~ running|dreaming|dying|swimming|drunk
     como|como_si ~2 corriendo|nadando
     thank|thanks|gracias ~ bother

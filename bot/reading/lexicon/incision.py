@@ -3,53 +3,114 @@
 from __future__ import annotations
 
 CLASSES = {
-    "redword": "red redness reddish redder reddened pink pinkish pinker erythema erythematous inflamed angry angry_looking "
-    "rojo roja rojita rojito enrojecido enrojecida enrojecimiento rojiza rojizo rosada rosadita rosita coloradita colorada colorado eritema "
-    "irritado irritada irritadita irritated flushed rosa rojos rojas ruborizada",
+    "redword": """
+        red redness reddish redder reddened pink pinkish pinker erythema erythematous inflamed
+        angry angry_looking rojo roja rojita rojito enrojecido enrojecida enrojecimiento rojiza
+        rojizo rosada rosadita rosita coloradita colorada colorado eritema irritado irritada
+        irritadita irritated flushed rosa rojos rojas ruborizada
+        """,
     "seepword": """
-        discharge discharging seep seeps seeped seeping seepage weep weeps weeping wept weepy ooze oozes oozed oozing oozy drainage draining drains
-        drain exudate serous serosanguinous serosanguineous leak leaks leaking leaked drips dripping moist damp wet fluid clear_fluid liquid clear_liquid watery
-        secrecion secreciones supura supurando supuracion liquido liquidito aguita sale_liquido escurre escurriendo escurrimiento llora lloroso
-        drenando drena drenaje exudado sanguaza serosa suero rezuma rezumando humeda humedo mojadita mojado mojada seeply plasma
+        discharge discharging seep seeps seeped seeping seepage weep weeps weeping wept weepy
+        ooze oozes oozed oozing oozy drainage draining drains drain exudate serous
+        serosanguinous serosanguineous leak leaks leaking leaked drips dripping moist damp wet
+        fluid clear_fluid liquid clear_liquid watery secrecion secreciones supura supurando
+        supuracion liquido liquidito aguita sale_liquido escurre escurriendo escurrimiento llora
+        lloroso drenando drena drenaje exudado sanguaza serosa suero rezuma rezumando humeda
+        humedo mojadita mojado mojada seeply plasma
         """,
     "pusword": """
-        pus pussy pussing pussed pussy_stuff purulent purulento purulenta suppurating suppurative infected infection abscess abscessed
-        infectado infectada infeccion infecto absceso postema materia pusy puss pús pusulento
+        pus pussy pussing pussed pussy_stuff purulent purulento purulenta suppurating
+        suppurative infected infection abscess abscessed infectado infectada infeccion infecto
+        absceso postema materia pusy puss pús pusulento
         """,
-    "puscolour": "yellow green greenish yellowish creamy cream thick cloudy white milky gunky gunk goo gooey grey gray brown custard "
-    "amarillo amarilla amarillento amarillenta verde verdoso verdosa espeso espesa cremoso cremosa blanco blanca turbio lechoso gris blancuzco beige",
-    "goo": "discharge stuff goo gunk liquid fluid ooze oozing drainage liquido secrecion cosa materia exudate seep gunge slime weeping dripping leaking "
-    "coming liquidito crema muck escurre sale saliendo mucky matter",
+    "puscolour": """
+        yellow green greenish yellowish creamy cream thick cloudy white milky gunky gunk goo
+        gooey grey gray brown custard amarillo amarilla amarillento amarillenta verde verdoso
+        verdosa espeso espesa cremoso cremosa blanco blanca turbio lechoso gris blancuzco beige
+        """,
+    "goo": """
+        discharge stuff goo gunk liquid fluid ooze oozing drainage liquido secrecion cosa
+        materia exudate seep gunge slime weeping dripping leaking coming liquidito crema muck
+        escurre sale saliendo mucky matter
+        """,
     "smellword": """
-        smell smells smelled smelly smelling smelt stink stinks stinky stinking stunk stank reek reeks reeking reeked whiff whiffs whiffy pong pongs
-        pongy odour odor odours odors malodorous foul rank pungent fetid foetid stench niff niffy funky_smell manky_smell rotten putrid putrefied off_smell
-        huele hiede apesta apestoso apestosa apesto olor oloroso mal_olor pestilente peste hedor fetido fetida olia oliendo hediondo hedionda oler
-        huela tufo cheesy_smell podrido podrida ahiede jiede
+        smell smells smelled smelly smelling smelt stink stinks stinky stinking stunk stank reek
+        reeks reeking reeked whiff whiffs whiffy pong pongs pongy odour odor odours odors
+        malodorous foul rank pungent fetid foetid stench niff niffy funky_smell manky_smell
+        rotten putrid putrefied off_smell huele hiede apesta apestoso apestosa apesto olor
+        oloroso mal_olor pestilente peste hedor fetido fetida olia oliendo hediondo hedionda
+        oler huela tufo cheesy_smell podrido podrida ahiede jiede
         """,
     "openword": """
-        open opened opening opens reopened gaping gape gapes gap gaps split splitting splits apart separated separating separation
-        dehisced dehiscence dehiscing popped burst bursted unzipped came_apart come_apart came_open come_open coming_apart coming_open
-        popped_open split_open wide_open parted hole undone
-        abierto abierta abrio abriendo abre abierta_la abrieron reventado revento reventaron separo separado separada separados hueco hoyo hoyito
-        hueco rajada rajado boquete agujero dehiscencia descosio descosido descosida desgarro zafaron zafo_un
+        open opened opening opens reopened gaping gape gapes gap gaps split splitting splits
+        apart separated separating separation dehisced dehiscence dehiscing popped burst bursted
+        unzipped came_apart come_apart came_open come_open coming_apart coming_open popped_open
+        split_open wide_open parted hole undone abierto abierta abrio abriendo abre abierta_la
+        abrieron reventado revento reventaron separo separado separada separados hueco hoyo
+        hoyito rajada rajado boquete agujero dehiscencia descosio descosido descosida desgarro
+        zafaron zafo_un
         """,
     "deepword": """
-        bone metal plate screw screws pin pins wire wires implant implants hardware muscle meat flesh fat tendon tendons tissue inside insides guts
-        raw_meat joint ligament hueso placa tornillo tornillos clavo clavos metal alambre implante musculo carne carnita tejido grasa tendon
-        adentro lo_de_adentro fierro fierros tripas intestines nail shiny deep hondo honda profundo profunda femur tibia
+        bone metal plate screw screws pin pins wire wires implant implants hardware muscle meat
+        flesh fat tendon tendons tissue inside insides guts raw_meat joint ligament hueso placa
+        tornillo tornillos clavo clavos alambre implante musculo carne carnita tejido grasa
+        adentro lo_de_adentro fierro fierros tripas intestines nail shiny deep hondo honda
+        profundo profunda femur tibia
         """,
-    "stitchword": "stitch stitches suture sutures staple staples puntos punto puntada puntadas grapa grapas sutura suturas hilo hilos",
-    "seeword": "see seeing sees saw visible showing shows exposed sticking poking peeking protruding out through ve veo ven asoma asomando asoman salido expuesto "
-    "expuesta ver mira miro aprecia visto looks viendo alcanza saliendo salida visibles viewable peeping",
-    "other_than_wound": "ear ears eye eyes nose teeth breath mouth fart farts food poo poop pee wee bandage dressing wrap cast splint vendaje venda aliento pedo pedos orejas "
-    "oreja boca popo caca pipi litter tray dog_food gums tongue ferula yeso farty",
+    "stitchword": """
+        stitch stitches suture sutures staple staples puntos punto puntada puntadas grapa grapas
+        sutura suturas hilo hilos
+        """,
+    "seeword": """
+        see seeing sees saw visible showing shows exposed sticking poking peeking protruding out
+        through ve veo ven asoma asomando asoman salido expuesto expuesta ver mira miro aprecia
+        visto looks viendo alcanza saliendo salida visibles viewable peeping
+        """,
+    "other_than_wound": """
+        ear ears eye eyes nose teeth breath mouth fart farts food poo poop pee wee bandage
+        dressing wrap cast splint vendaje venda aliento pedo pedos orejas oreja boca popo caca
+        pipi litter tray dog_food gums tongue ferula yeso farty
+        """,
+    "bloodything": """
+        bandage vetwrap collar leash lead towel poop poo pee wee stool urine red_spots popo pipi
+        """,
+    "healing": "zzy",
+    "bagctx": "bag packet box tin bottle bandage cone food sack pill bin bolsa",
+    "eyes": "eye eyes nose nasal ojo ojos nariz mouth boca puerta door gate reja",
+    "dryword": "dry seca",
+    "notpus": "chest ear ears eye urinary uti bladder throat stomach ojo oreja puss_in",
+    "vomitctx": """
+        vomit puke vomito sick bile foam poo poop popo diarrhea diarrhoea diarrea eye eyes nose
+        bruise moreton food bowl gums
+        """,
+    "removal": """
+        remove removed removal removing appointment today's dissolvable dissolved removeing
+        quitar quitan quitaron retirar retiraron came_out_today vet_took when_do
+        """,
+    "tooth": "teeth tooth fence gate hedge diente",
+    "deepbone": """
+        bone metal plate screw screws implant hardware hueso placa tornillo tornillos implante
+        tendon tendons
+        """,
+    "nodeep": """
+        no_deeper no_bone no_muscle superficial nothing_to_see superficially no_deep toy chew
+        """,
+    "toyctx": """
+        toy chew chewing chewed treat eating food bowl tin nylon ate juguete masticando
+        mordiendo premio buried
+        """,
 }
 
 RULES = {
     "incision": """
     = clean
-    <wound> ~6 clean|dry|perfect|fine|good|great|ok|lovely|healing|healed|neat|tidy|closed|intact|beautiful|nice|well|excellent|normal|flat|sealed|cicatrizando|limpia|limpio|limpita|seca|seco|sequita|bien|perfecta|cerrada|cerrado|cerradita|cerraditos|sana|sanando|bonita|excelente|impecable|linda|cicatrizado|alright|gorgeous|limpios|secos|unremarkable|apposed|brilliant -<neg>
-    clean|dry|healing|healed|limpia|seca|cerrada|cicatriza|cicatrizando|intact|sana ~3 <wound> -<neg>
+    <wound> ~6 clean|dry|perfect|fine|good|great|ok|lovely|healing|healed|neat|tidy|closed|
+        intact|beautiful|nice|well|excellent|normal|flat|sealed|cicatrizando|limpia|limpio|
+        limpita|seca|seco|sequita|bien|perfecta|cerrada|cerrado|cerradita|cerraditos|sana|
+        sanando|bonita|excelente|impecable|linda|cicatrizado|alright|gorgeous|limpios|secos|
+        unremarkable|apposed|brilliant -<neg>
+    clean|dry|healing|healed|limpia|seca|cerrada|cicatriza|cicatrizando|intact|sana ~3 <wound> \
+        -<neg>
     clean|limpia|limpio|limpita ~ and|y|n|& dry|seca|seco|sequita
     clean ~ dry|intact
     healing|healed|cicatrizando|sanando ~2 <good>|up|nicely|well|bien
@@ -60,7 +121,8 @@ RULES = {
     no gap|infection
     = clean @incision
     scab|scabs|scabby|costra|costrita -<seepword> -<redword>
-    clean|dry|closed|intact|neat|healed|limpia|seca|limpiecita|sequita|cerrada|cerradita|limpio|seco|healing|cicatrizando|tidy -<neg> -<bandageword>
+    clean|dry|closed|intact|neat|healed|limpia|seca|limpiecita|sequita|cerrada|cerradita|
+        limpio|seco|healing|cicatrizando|tidy -<neg> -<bandageword>
     ^ <good>
     looks|look|looking|se_ve|se_ven|la_veo|veo ~ <good> -<neg>
     todo|all|everything ~2 <good> -<neg>
@@ -81,9 +143,12 @@ RULES = {
     = discharge
     <wound> ~5 <seepword> -<bandageword> -<healing>
     <seepword> ~4 <wound> -<bandageword> -<healing>
-    clear|thin|slight|little|bit|some|watery|pinkish|pink|straw|yellowish_clear|serous|poquito|poco|tantito|transparente|clarito ~2 <seepword>|goo -<bandageword> -<eyes>
-    liquido|liquidito|aguita|fluid|liquid|discharge|seep ~3 transparente|claro|clarito|clear|rosado|rosita|pinkish|pink|straw|watery|serous
-    sale|salio|saliendo|coming|comes|came|escurre ~3 liquido|liquidito|aguita|suero|fluid|liquid|agua_sangre|aguadija|sanguaza
+    clear|thin|slight|little|bit|some|watery|pinkish|pink|straw|yellowish_clear|serous|
+        poquito|poco|tantito|transparente|clarito ~2 <seepword>|goo -<bandageword> -<eyes>
+    liquido|liquidito|aguita|fluid|liquid|discharge|seep ~3 transparente|claro|clarito|clear|
+        rosado|rosita|pinkish|pink|straw|watery|serous
+    sale|salio|saliendo|coming|comes|came|escurre ~3 liquido|liquidito|aguita|suero|fluid|
+        liquid|agua_sangre|aguadija|sanguaza
     serosanguinous|serosanguineous|serous|exudate
     blood|bloody tinged|stained ~2 <seepword>
     blood_tinged|bloodstained ~2 <seepword>|fluid
@@ -94,30 +159,44 @@ RULES = {
     <pusword> -<notpus>
     <puscolour> ~3 <goo> -<vomitctx>
     <goo> ~3 <puscolour> -<vomitctx>
-    supura|supurando|weeping|oozing|oozes|leaking|draining|escurre|rezuma ~3 <puscolour> -<vomitctx>
+    supura|supurando|weeping|oozing|oozes|leaking|draining|escurre|rezuma ~3 <puscolour> \
+        -<vomitctx>
     <puscolour> ~ slime|mucus|matter|crud -<vomitctx>
     matter|materia ~2 like ~ custard|cream
-    <wound> ~5 yellow|green|amarillo|amarilla|verde|cream|creamy|gunk|gunky|goo|verdoso|amarillento
+    <wound> ~5 yellow|green|amarillo|amarilla|verde|cream|creamy|gunk|gunky|goo|verdoso|
+        amarillento
     yellow|green|amarillo|verde|creamy|thick|espeso|verdoso ~3 <wound>
-    sale|salio|saliendo|coming|comes|escurre|sacando ~4 amarillo|verde|espeso|amarillento|verdoso|yellow|green|thick|blanco|creamy|materia
+    sale|salio|saliendo|coming|comes|escurre|sacando ~4 amarillo|verde|espeso|amarillento|
+        verdoso|yellow|green|thick|blanco|creamy|materia
     = pus @incision
-    yellow|green|gunk|gunky|goo|pus|creamy|amarillo|verde|thick|espeso|yellowish|greenish -<poo> -<vomit> -<bruiseword>
+    yellow|green|gunk|gunky|goo|pus|creamy|amarillo|verde|thick|espeso|yellowish|greenish \
+        -<poo> -<vomit> -<bruiseword>
     = odour
     <wound>|operacion|operation|surgery ~5 <smellword> -<bandageword>
     <smellword> ~4 <wound> -<bandageword>
-    <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|rancio|off|funky|disgusting|fuerte|nasty|rank|asqueroso|fishy|cheesy|sour|sweet|dead|muerto|raro|weird|funny|gacho|horrores|feito|putrido -<other_than_wound>
-    bad|foul|rotten|nasty|strange|funny|horrible|awful|off|mal|funky|weird|strong|sweet|cheesy|dead ~ smell|smells|odour|odor|olor|whiff|stench -<other_than_wound>
+    <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|rancio|off|funky|disgusting|
+        fuerte|nasty|rank|asqueroso|fishy|cheesy|sour|sweet|dead|muerto|raro|weird|funny|
+        gacho|horrores|feito|putrido -<other_than_wound>
+    bad|foul|rotten|nasty|strange|funny|horrible|awful|off|mal|funky|weird|strong|sweet|
+        cheesy|dead ~ smell|smells|odour|odor|olor|whiff|stench -<other_than_wound>
     = odour @incision
     <smellword> -<other_than_wound>
     = open edges
     <wound> ~5 <openword> -<eyes>
     <openword> ~4 <wound>|incision|edges -<eyes>
-    edges|bordes|orillas|skin|sides ~4 apart|separated|open|separados|separada|abiertos|parting|not_meeting|pulled|abren|separan|gaping|lifting|abiertas
-    <stitchword> ~4 popped|burst|came|come|missing|out|gone|fell|broke|broken|loose|undone|snapped|ripped|torn|pulled|solto|soltaron|salio|salieron|zafo|zafaron|cayo|cayeron|faltan|falta|revento|reventaron|rompio|rompieron|arranco|abrio|abrieron|suelto|sueltos|flojos|tronaron|trono|botaron|boto|desprendieron -<removal>
-    soltaron|solto|zafo|zafaron|cayo|cayeron|botaron|reventaron|abrieron ~4 <stitchword> -<removal>
-    popped|burst|missing|lost|broke|pulled|ripped|snapped|tore|loose|chewed|arranco|perdio|solto|faltan|falta|se_quito|quito|mordio|bit|ate|comio ~4 <stitchword> -<removal>
+    edges|bordes|orillas|skin|sides ~4 apart|separated|open|separados|separada|abiertos|
+        parting|not_meeting|pulled|abren|separan|gaping|lifting|abiertas
+    <stitchword> ~4 popped|burst|came|come|missing|out|gone|fell|broke|broken|loose|undone|
+        snapped|ripped|torn|pulled|solto|soltaron|salio|salieron|zafo|zafaron|cayo|cayeron|
+        faltan|falta|revento|reventaron|rompio|rompieron|arranco|abrio|abrieron|suelto|
+        sueltos|flojos|tronaron|trono|botaron|boto|desprendieron -<removal>
+    soltaron|solto|zafo|zafaron|cayo|cayeron|botaron|reventaron|abrieron ~4 <stitchword> \
+        -<removal>
+    popped|burst|missing|lost|broke|pulled|ripped|snapped|tore|loose|chewed|arranco|perdio|
+        solto|faltan|falta|se_quito|quito|mordio|bit|ate|comio ~4 <stitchword> -<removal>
     dehiscence|dehisced|dehiscing|dehiscencia
-    gap|gaping|hole|hoyo|hoyito|hueco|agujero|abertura|slit ~4 <wound>|where|line|edges|in|stitches|en_la_herida|millimetres|mm|<size> -<tooth>
+    gap|gaping|hole|hoyo|hoyito|hueco|agujero|abertura|slit ~4 <wound>|where|line|edges|in|
+        stitches|en_la_herida|millimetres|mm|<size> -<tooth>
     <size> ~2 gap|hole|opening|dehiscence
     = open edges @incision
     <openword> -<eyes> -<neg>
@@ -125,46 +204,30 @@ RULES = {
     = open deep
     <seeword> ~5 <deepword> -<nodeep> -<toyctx>
     <deepword> ~4 <seeword> -<nodeep> -<toyctx>
-    <wound> & <deepbone>
+    <deepbone> ~2 in|from|of|through|en|de ~2 <wound>
+    down|hasta to|el ~ bone|hueso|muscle
     <openword> ~~ <deepbone> -<nodeep> -<eyes>
-    hole|gap|open|opened|abierto|abierta|herida|wound|hueco|hoyo|abrio ~~ bone|metal|plate|screw|muscle|meat|flesh|hueso|placa|tornillo|musculo|carne|fat|tendon|tendons|tissue|grasa|tejido|deep|profunda|profundo|honda|hondo|clavo|fierro|pin|wide -<nodeep> -<toyctx>
+    hole|gap|open|opened|abierto|abierta|hueco|hoyo|abrio ~~ bone|metal|plate|screw|muscle|
+        meat|flesh|hueso|placa|tornillo|musculo|carne|fat|tendon|tendons|tissue|grasa|tejido|
+        deep|profunda|profundo|honda|hondo|clavo|fierro|pin|wide -<nodeep> -<toyctx>
     wide open
     burst|bursted|split|popped|ripped|tore|torn ~ open|apart -<bagctx>
-    tornillo|placa|clavo|hueso|fierro|alambre|plate|screw|pin|wire ~3 salio|salido|salir|fuera|out|poking
+    tornillo|placa|clavo|hueso|fierro|alambre|plate|screw|pin|wire ~3 salio|salido|salir|
+        fuera|out|poking
     salio|sale|asoma|salido|saliendo ~3 hueso|placa|tornillo|clavo|fierro|carne
     open wide
     abierta|abierto ~ completa|toda|completamente|totalmente|todita|bastante|de_par
     completely|totally|fully|all_the_way ~ open|opened|split|apart|burst
     gaping ~ wound|hole|open|incision
-    bone|metal|plate|screw|pin|hueso|placa|tornillo|clavo|muscle|fierro ~3 showing|exposed|visible|out|sticking|through|expuesto|expuesta|salido|salida|poking|asoma|asomando|ve|protruding|fuera|afuera
+    bone|metal|plate|screw|pin|hueso|placa|tornillo|clavo|muscle|fierro ~3 showing|exposed|
+        visible|out|sticking|through|expuesto|expuesta|salido|salida|poking|asoma|asomando|ve|
+        protruding|fuera|afuera
     exposed|expuesto ~2 bone|metal|plate|hueso|implant|muscle|tissue|tendon
-    se ve|ven|mira|asoma|alcanza ~4 hueso|placa|tornillo|carne|musculo|metal|adentro|clavo|tejido|tornillos|fierro|grasa|carnita
+    se ve|ven|mira|asoma|alcanza ~4 hueso|placa|tornillo|carne|musculo|metal|adentro|clavo|
+        tejido|tornillos|fierro|grasa|carnita
     """,
 }
-CLASSES["bloodything"] = (
-    "bandage vetwrap collar leash lead towel poop poo pee wee stool urine red_spots popo pipi"
-)
-CLASSES["healing"] = "zzy"
-CLASSES["bagctx"] = "bag packet box tin bottle bandage cone food sack pill bin bolsa"
-CLASSES["eyes"] = "eye eyes nose nasal ojo ojos nariz mouth boca puerta door gate reja"
-CLASSES["dryword"] = "dry seca"
-CLASSES["notpus"] = "chest ear ears eye urinary uti bladder throat stomach ojo oreja puss_in"
-CLASSES["vomitctx"] = (
-    "vomit puke vomito sick bile foam poo poop popo diarrhea diarrhoea diarrea eye eyes nose bruise moreton food bowl gums"
-)
-CLASSES["removal"] = (
-    "remove removed removal removing appointment today's dissolvable dissolved removeing quitar quitan quitaron retirar retiraron came_out_today vet_took when_do"
-)
-CLASSES["tooth"] = "teeth tooth fence gate hedge diente"
-CLASSES["deepbone"] = (
-    "bone metal plate screw screws implant hardware hueso placa tornillo tornillos implante tendon tendons"
-)
-CLASSES["nodeep"] = (
-    "no_deeper no_bone no_muscle superficial nothing_to_see superficially no_deep toy chew"
-)
-CLASSES["toyctx"] = (
-    "toy chew chewing chewed treat eating food bowl tin nylon ate juguete masticando mordiendo premio buried"
-)
+
 NEGATED = {
     "incision": {
         "clean": None,

@@ -3,10 +3,25 @@
 from __future__ import annotations
 
 CLASSES = {
-    "crookedword": "crooked wonky dangling dangles dangle dangled bent deformed twisted misaligned wonky_looking floppy flopping flops swinging swings swung swing pendulum angle angled snapped dislocated displaced wobbling loose "
-    "chueca chueco chuecas colgando cuelga colgada colgaba torcida torcido doblada doblado volteada volteado deforme deformada bailando bamboleando suelta desviada quebrada rota dislocada zafada zafo_se girada virada malformed "
-    "malalignment misshapen unstable rotated broken_again banana askew torcidita chuequita unnatural angulated desencajada fracturada fractured guanga",
-    "legonly": "leg legs limb paw foot pata patas patita pierna piernita hindleg hind_leg back_leg lower_leg knee bone hock pie hueso ankle rodilla muslo shin tibia femur elbow forearm tarsus",
+    "crookedword": """
+        crooked wonky flapping flapped dangling dangles dangle dangled bent deformed twisted
+        misaligned wonky_looking floppy flopping flops swinging swings swung swing pendulum
+        angle angled snapped dislocated displaced wobbling loose chueca chueco chuecas colgando
+        cuelga colgada colgaba torcida torcido doblada doblado volteada volteado deforme
+        deformada bailando bamboleando suelta desviada quebrada rota dislocada zafada zafo_se
+        girada virada malformed malalignment misshapen unstable rotated broken_again banana
+        askew torcidita chuequita unnatural angulated desencajada fracturada fractured guanga
+        """,
+    "legonly": """
+        leg legs limb paw foot pata patas patita pierna piernita hindleg hind_leg back_leg
+        lower_leg knee bone hock pie hueso ankle rodilla muslo shin tibia femur elbow forearm
+        tarsus
+        """,
+    "notleg": """
+        straight derecha derechita neck head ear tail cone collar cola oreja bed basket table
+        sofa sills swinging_a carefully normally
+        """,
+    "holdup": "zzl",
 }
 
 RULES = {
@@ -14,18 +29,28 @@ RULES = {
     = crooked
     <legonly> ~5 <crookedword> -<notleg> -<holdup> -<coneword> -<bandageword>
     cuelga|colgando ~2 <legonly>
-    crooked|dangling|deformed|dislocated|chueca|colgando|deforme|dangles|misshapen|quebrada|rota|torcida|snapped ~3 <legonly> -<notleg> -<coneword>
-    <legonly> ~4 wrong|weird|funny|odd|strange|opposite|other|impossible|unnatural|backwards|sideways|raro|rara ~ way|direction|angle|angulo|lado|direccion|out
-    <legonly> ~5 bends|bent|bending|points|pointing|facing|sticks|sticking|turned|dobla|doblada|apunta|apuntando|mira|volteada|se_le_va|rotated|twisted|se_va|goes ~3 wrong|backwards|sideways|outwards|inwards|out|side|reves|otro|lado|fuera|afuera|atras|unnatural|angle|raro|inward|outward|pa
-    bent|bends|pointing|points|turned|twisted|doblada|apunta|volteada ~3 wrong|backwards|sideways|outwards|reves|otro_lado ~ way|direction? -<bandageword> -<coneword>
+    crooked|dangling|deformed|dislocated|chueca|colgando|deforme|dangles|misshapen|quebrada|
+        rota|torcida|snapped ~3 <legonly> -<notleg> -<coneword>
+    <legonly> ~4 wrong|weird|funny|odd|strange|opposite|other|impossible|unnatural|backwards|
+        sideways|raro|rara ~ way|direction|angle|angulo|lado|direccion|out
+    <legonly> ~5 bends|bent|bending|points|pointing|facing|sticks|sticking|turned|dobla|
+        doblada|apunta|apuntando|mira|volteada|se_le_va|rotated|twisted|se_va|goes ~3 wrong|
+        backwards|sideways|outwards|inwards|out|side|reves|otro|lado|fuera|afuera|atras|
+        unnatural|angle|raro|inward|outward|pa
+    bent|bends|pointing|points|turned|twisted|doblada|apunta|volteada ~3 wrong|backwards|
+        sideways|outwards|reves|otro_lado ~ way|direction? -<bandageword> -<coneword>
     bend|bent|bends|bending ~ the wrong|in
     al reves ~ pata|patita
     = crooked @weight_bearing @leg @mobility
-    hanging|dangling|swinging|pointing|points|twisted|bent|swings|flopping|flops ~3 sideways|out|loose|wrong|outwards|backwards|around
+    hanging|dangling|swinging|pointing|points|twisted|bent|swings|flopping|flops ~3 sideways|
+        out|loose|wrong|outwards|backwards|around
     = crooked
-    heard|felt|hear|oi|escuche|trono|sono ~4 snap|crack|pop|tronido|crujido|chasquido ~5 leg|bone|knee|pata|hueso
-    leg|bone|pata|hueso|pierna|patita ~3 broken|broke|snapped|rompio|quebro|fracturo|fractured|rota|quebrada|breaks|zafo|fracturada -<coneword>
-    broke|broken|rompio|quebro|refractured|fracturo|snapped ~2 leg|bone|pata|hueso|patita|pierna|femur|tibia -<coneword>
+    heard|felt|hear|oi|escuche|trono|sono ~4 snap|crack|pop|tronido|crujido|chasquido ~5 leg|
+        bone|knee|pata|hueso
+    leg|bone|pata|hueso|pierna|patita ~3 broken|broke|snapped|rompio|quebro|fracturo|
+        fractured|rota|quebrada|breaks|zafo|fracturada -<coneword>
+    broke|broken|rompio|quebro|refractured|fracturo|snapped ~2 leg|bone|pata|hueso|patita|
+        pierna|femur|tibia -<coneword>
     implant|plate|placa|pin ~3 failure|failed|broken|snapped|rota|doblada
     <legonly> ~4 hanging|hangs|hung|hang -<holdup>
     hanging ~ by ~ thread
@@ -34,8 +59,9 @@ RULES = {
     <legonly> ~~ swings ~3 pendulum
     """,
 }
-CLASSES["notleg"] = (
-    "straight derecha derechita neck head ear tail cone collar cola oreja bed basket table sofa sills swinging_a carefully normally"
-)
-CLASSES["holdup"] = "zzl"
-NEGATED = {"leg": {"crooked": None}}
+
+NEGATED = {
+    "leg": {
+        "crooked": None,
+    },
+}

@@ -3,20 +3,31 @@
 from __future__ import annotations
 
 CLASSES = {
-    "lick": "lick licks licked licking lickety lame lamer lamio lamiendo lamido lamerse lamia lami lamiendose "
-    "lamiendola lamiendolo lamida lamidas lamen lamerla lamerlo lametea lamiéndose chupa chupo chupando "
-    "lenguetea lenguetazos licky",
-    "chew": "chew chews chewed chewing chewin nibble nibbles nibbled nibbling gnaw gnaws gnawed gnawing "
-    "mordisquea mordisqueo mordisqueando muerde mordio mordiendo morder mordiendose masca mascando "
-    "biting bites bit bite worrying nips scratch scratches scratched scratching rasca rasco "
-    "rascando rascarse rascandose rascado rascar pawing paws paw  "
-    "picking fussing bothering messing muerda mordido mordisquear roe royendo",
-    "at_wound": "stitches wound incision staples sutures bandage it leg knee area site dressing cut scar line puntos herida "
-    "grapas vendaje venda pata patita sutura incision operacion cirugia rodilla ahi cicatriz seam splint cast surgical_site "
-    "surgery surgery_site lesion ella_misma op_site hip cadera paw zona puntadas",
+    "lick": """
+        lick licks licked licking lickety lame lamer lamio lamiendo lamido lamerse lamia lami
+        lamiendose lamiendola lamiendolo lamida lamidas lamen lamerla lamerlo lametea lamiéndose
+        chupa chupo chupando lenguetea lenguetazos licky
+        """,
+    "chew": """
+        chew chews chewed chewing chewin nibble nibbles nibbled nibbling gnaw gnaws gnawed
+        gnawing mordisquea mordisqueo mordisqueando muerde mordio mordiendo morder mordiendose
+        masca mascando biting bites bit bite worrying nips scratch scratches scratched
+        scratching rasca rasco rascando rascarse rascandose rascado rascar pawing paws paw
+        picking fussing bothering messing muerda mordido mordisquear roe royendo
+        """,
+    "at_wound": """
+        stitches wound incision staples sutures bandage it leg knee area site dressing cut scar
+        line puntos herida grapas vendaje venda pata patita sutura operacion cirugia rodilla ahi
+        cicatriz seam splint cast surgical_site surgery surgery_site lesion ella_misma op_site
+        hip cadera paw zona puntadas
+        """,
+    "at_place": """
+        stitches wound incision staples sutures bandage leg knee area site dressing cut scar
+        line puntos herida grapas vendaje venda pata patita sutura operacion cirugia rodilla ahi
+        cicatriz seam splint cast surgical_site surgery surgery_site lesion ella_misma op_site
+        hip cadera paw zona puntadas
+        """,
 }
-
-CLASSES["at_place"] = CLASSES["at_wound"].replace("bandage it leg", "bandage leg")
 
 RULES = {
     "licking": """
@@ -36,15 +47,22 @@ RULES = {
     with|con ~2 teeth|dientes|mouth|hocico & <at_wound>
     = yes @cone @incision @bandage @licking
     <lick> -<food>
+    got|gets|getting|been at it|them|stitches
     <chew> ~ it|them|at|la|los|ahi
     = no
     left|leaves|leaving ~2 <at_wound>|alone alone
     leaves it alone
     ignoring|ignores|ignored ~3 <at_wound>
-    <neg> ~ interested|bother|bothered|bothering|touching|touched|interest|pela|toca|tocado|hace_caso ~3 <at_wound>
+    <neg> ~ interested|bother|bothered|bothering|touching|touched|interest|pela|toca|tocado|
+        hace_caso ~3 <at_wound>
     not|isnt|hasnt|doesnt|no ~2 <lick>
     not|hasnt|isnt ~2 <chew> ~ at? <at_wound>
     """,
 }
 
-NEGATED = {"licking": {"yes": "no", "no": "yes"}}
+NEGATED = {
+    "licking": {
+        "yes": "no",
+        "no": "yes",
+    },
+}

@@ -34,6 +34,9 @@ maropitant:
 prednisone: prednisona pred
 methocarbamol: metocarbamol
 dipyrone: dipirona metamizol
+antibiotic: antibiotics antibiotico antibioticos abx
+painkiller: painkillers analgesico analgesicos
+anti-inflammatory: antiinflammatory antiinflamatorio desinflamatorio
 """
 _HUMAN = """
 paracetamol: acetaminophen acetaminofen paracetamols acetaminofén paracetemol parasetamol

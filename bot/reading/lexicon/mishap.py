@@ -3,79 +3,139 @@
 from __future__ import annotations
 
 CLASSES = {
-    "jumpword": "jump jumps jumped jumping jumpd leap leaps leapt leaped leaping leapd hop_up hopped_up hopped_onto hopped_on hopped_off hopped_down pounced pounces launched launches launched_himself launched_herself vaulted bounded "
-    "bounds sprang springs flew_off flew_over cleared_the_fence up_on_the climbed climbs clambered scaled brinco brinca brincado brincando brincó salto salta saltado saltando saltó aventó avento se_subio se_sube trepo trepa "
-    "trepado brincos trepó aventado subio subió brincar saltar lunge lunged up_and_over",
-    "runword": "ran run runs running bolted bolts bolt sprinted sprints sprint sprinting dashed dashes dash dashing raced races chased chases chasing chase tore_off tore_across took_off shot_off shot_out zoomed zoomies legged_it galloped "
-    "galloping gallop charged charging belted escaped got_loose got_out broke_free broke_loose slipped_his_lead slipped_her_lead slipped_the_lead slipped_his_leash slipped_the_leash pelted hared_off scarpered off_lead off_leash "
-    "corrio corre corriendo corrido corrió escapo escapó se_solto soltó solto pelo_gallo echo_a_correr hecho_la_mocha persiguio persigue persiguiendo se_echo_a_correr arranco_a_correr "
-    "se_me_escapo se_nos_escapo se_me_solto se_nos_solto salio_corriendo correteo correteando correr carrera made_a_run",
-    "fallword": "fell fall falls falling fallen felled tumbled tumble tumbles tumbling toppled dropped crashed crash faceplanted wiped_out came_off took_a_tumble took_a_spill came_a_cropper fell_off fell_down "
-    "cayo cae caida caido cayó caer cayendo azoto azotó se_dio_un_golpe ranazo sopapo porrazo se_pego madrazo zapotazo tropezo tropezó tropezon rodo rodó tripped trips stumbled stumbles stumble madrazo costalazo desbarranco collided bumped hit_his knocked",
-    "slidword": "slip slips slipped slipping slid slides sliding skidded skids skidding skid splits lost_his_footing lost_her_footing lost_footing did_the_splits splayed slippery "
-    "resbalo resbala resbalon resbalado resbalando resbaló patino patina patinó derrapo derrapó patinon derrapa deslizo resbalar",
-    "roughword": "wrestled wrestling wrestles wrestle rough_play roughhousing rough_housing roughhoused playfight play_fight playfought playfighting play_fighting roughed tussle tussled tussling romping romped played_rough playing_rough "
-    "play_bowing got_in_a_fight fight fought scrapped tug_of_war fetch played_fetch playing_ball chased_a_ball pelearon peleo pelea pelearse jugo_brusco jugando_brusco jugo_pesado jugaron_pesado jugo_fuerte juego_brusco forcejeo forcejeando luchitas a_las_luchas "
-    "jugar_pesado se_agarro se_agarraron jugaron revolcaron revolcandose mounted humping jugando_con_el_otro jugando_con_la_otra peleando horsing",
-    "perch": "bed sofa couch settee chair armchair car counter worktop table windowsill window sill wall fence gate cat_tree cat_tower bunk bench desk shelf wardrobe dresser bath tub truck suv van trunk boot lap stairs step deck porch "
-    "cama sillon sofa silla mesa ventana barda cerca coche carro camioneta barandal azotea escritorio ropero refri alacena rascador techo reja tina banco bancas barra muro baby_gate puppy_gate pen crate island fridge sideboard steps balcony balcon",
-    "stairword": "stairs stair staircase stairway steps upstairs downstairs escaleras escalera escalones gradas peldaños flight_of_stairs flights",
-    "nomove": "nose eye eyes water heart mouth bath tap engine fridge washing test tests errand",
+    "jumpword": """
+        jump jumps jumped jumping jumpd leap leaps leapt leaped leaping leapd hop_up hopped_up
+        hopped_onto hopped_on hopped_off hopped_down pounced pounces launched launches
+        launched_himself launched_herself vaulted bounded bounds sprang springs flew_off
+        flew_over cleared_the_fence up_on_the climbed climbs clambered scaled brinco brinca
+        brincado brincando brincó salto salta saltado saltando saltó aventó avento se_subio
+        se_sube trepo trepa trepado brincos trepó aventado subio subió brincar saltar lunge
+        lunged up_and_over
+        """,
+    "runword": """
+        ran run runs running bolted bolts bolt sprinted sprints sprint sprinting dashed dashes
+        dash dashing raced races chased chases chasing chase tore_off tore_across took_off
+        shot_off shot_out zoomed zoomies legged_it galloped galloping gallop charged charging
+        belted escaped got_loose got_out broke_free broke_loose slipped_his_lead
+        slipped_her_lead slipped_the_lead slipped_his_leash slipped_the_leash pelted hared_off
+        scarpered off_lead off_leash corrio corre corriendo corrido corrió escapo escapó
+        se_solto soltó solto pelo_gallo echo_a_correr hecho_la_mocha persiguio persigue
+        persiguiendo se_echo_a_correr arranco_a_correr se_me_escapo se_nos_escapo se_me_solto
+        se_nos_solto salio_corriendo correteo correteando correr carrera made_a_run
+        """,
+    "fallword": """
+        fell fall falls falling fallen felled tumbled tumble tumbles tumbling toppled dropped
+        crashed crash faceplanted wiped_out came_off took_a_tumble took_a_spill came_a_cropper
+        fell_off fell_down cayo cae caida caido cayó caer cayendo azoto azotó se_dio_un_golpe
+        ranazo sopapo porrazo se_pego madrazo zapotazo tropezo tropezó tropezon rodo rodó
+        tripped trips stumbled stumbles stumble collision costalazo desbarranco collided bumped
+        hit_his knocked
+        """,
+    "slidword": """
+        slip slips slipped slipping slid slides sliding skidded skids skidding skid splits
+        lost_his_footing lost_her_footing lost_footing did_the_splits splayed slippery resbalo
+        resbala resbalon resbalado resbalando resbaló patino patina patinó derrapo derrapó
+        patinon derrapa deslizo resbalar
+        """,
+    "roughword": """
+        wrestled wrestling wrestles wrestle rough_play roughhousing rough_housing roughhoused
+        playfight play_fight playfought playfighting play_fighting roughed tussle tussled
+        tussling romping romped played_rough playing_rough play_bowing got_in_a_fight fight
+        fought scrapped tug_of_war fetch played_fetch playing_ball chased_a_ball pelearon peleo
+        pelea pelearse jugo_brusco jugando_brusco jugo_pesado jugaron_pesado jugo_fuerte
+        juego_brusco forcejeo forcejeando luchitas a_las_luchas jugar_pesado se_agarro
+        se_agarraron jugaron revolcaron revolcandose mounted humping jugando_con_el_otro
+        jugando_con_la_otra peleando horsing
+        """,
+    "perch": """
+        bed sofa couch settee chair armchair car counter worktop table windowsill window sill
+        wall fence gate cat_tree cat_tower bunk bench desk shelf wardrobe dresser bath tub truck
+        suv van trunk boot lap stairs step deck porch cama sillon silla mesa ventana barda cerca
+        coche carro camioneta barandal azotea escritorio ropero refri alacena rascador techo
+        reja tina banco bancas barra muro baby_gate puppy_gate pen crate island fridge sideboard
+        steps balcony balcon
+        """,
+    "stairword": """
+        stairs stair staircase stairway steps upstairs downstairs escaleras escalera escalones
+        gradas peldaños flight_of_stairs flights
+        """,
+    "nomove": """
+        nose eye eyes water heart mouth bath tap engine fridge washing test tests errand
+        """,
+    "mishapish": "jumped ran bolted chased fell escaped limps limping race raced",
+    "wantword": "want wants wanted wanting trying tried quiere queria interested ready",
+    "nojump": "gun when_the heart breathing",
+    "bloodrun": """
+        blood bleeding runny sangre nose fever temperature water discharge pus fluid liquid temp
+        diarrhea through_him fiebre well
+        """,
+    "oldpal": "zzp",
+    "carried": """
+        carry carried carrying carries cargo cargue cargamos cargando cargado en_brazos blocked
+        gate avoid avoided avoiding
+        """,
+    "fellat": "fell falls fallen tumbled cayo rodo cae",
+    "nofall": """
+        over_unconscious hair fur stitch temperature scab asleep knocked_out_ hit_his_appetite
+        fever tooth leaf night sleep sueno bien_mal drop_of drops
+        """,
+    "leashslip": "leash lead collar harness pocket correa out_of knot mind cheese ham",
 }
 
 RULES = {
     "mishap": """
     = jumped
-    <jumpword> ~4 <perch>|up|off|down|over|out|on|onto|in|into|al|a|del|de|encima|door|dog|me|him|visitors|postman|floor|fence -<stairword> -<nojump>
+    <jumpword> ~4 <perch>|up|off|down|over|out|on|onto|in|into|al|a|del|de|encima|door|dog|me|
+        him|visitors|postman|floor|fence -<stairword> -<nojump>
     <jumpword> -<stairword> -<nojump>
     up on ~2 <perch>
     cleared|clears ~2 <perch>|gate|fence|sofa
     up and over
     off|from|del|de ~2 <perch> ~2 <jumpword>
     = ran
-    <runword> -<nomove> -<bloodrun> -<stairword> -<oldpal>
-    got|getting|slipped|broke|escaped ~2 out|off|loose|free|away ~3 leash|lead|yard|door|garden|harness|gate|house|street -<coneword> -<bandageword>
-    se solto|escapo|salio|zafo ~4 correa|calle|puerta|patio|casa|arnes -<stitchword> -<bandageword> -<coneword>
-    chased|chasing|chase|tras|persiguio ~3 squirrel|cat|cats|rabbit|rabbits|ball|bird|postman|ardilla|gato|gatos|pelota|pajaro|moto|squirrels|deer|fox|paloma
+    <runword> -<nomove> -<bloodrun> -<stairword> -<diarrhoea>
+    off like ~ shot|rocket|bullet|flash
+    left ~2 gate|door open
+    got|getting|slipped|broke|escaped ~2 out|off|loose|free|away ~3 leash|lead|yard|door|
+        garden|harness|gate|house|street -<coneword> -<bandageword>
+    se solto|escapo|salio|zafo ~4 correa|calle|puerta|patio|casa|arnes -<stitchword> \
+        -<bandageword> -<coneword>
+    chased|chasing|chase|tras|persiguio ~3 squirrel|cat|cats|rabbit|rabbits|ball|bird|postman|
+        ardilla|gato|gatos|pelota|pajaro|moto|squirrels|deer|fox|paloma
     zoomies
     = stairs
-    up|down|climbed|climbs|climbing|went|goes|ran|used|took|did|raced|shot|flew|on|bounded|charged|subio|bajo|sube|baja|subir|subido|bajado|subiendo|corrio|trepo ~4 <stairword> -<carried> -<fellat>
+    up|down|climbed|climbs|climbing|went|goes|ran|used|took|did|raced|shot|flew|on|bounded|
+        charged|subio|bajo|sube|baja|subir|subido|bajado|subiendo|corrio|trepo ~4 <stairword> \
+        -<carried> -<fellat>
     <stairword> ~4 like|rocket|alone|solo|sola|himself|herself -<carried>
     snuck|sneaked|escaped ~3 upstairs|stairs
     subio|bajo|subido|subiendo ~3 escaleras|escalera|escalones
     = fell
     <fallword> -<nofall> -<bandageword> -<stitchword> -<coneword> -<meds>
-    <fallword> ~4 <perch>|<stairword>|down|over|on|off|floor|se|al|del|de -<nofall> -<bandageword> -<coneword> -<stitchword>
+    <fallword> ~4 <perch>|<stairword>|down|over|on|off|floor|se|al|del|de -<nofall> \
+        -<bandageword> -<coneword> -<stitchword>
     = fell agent
     dropped|drop|solte|tire ~ him|her|lo|la -<meds>
     hit|run by|over|car|bike
-    golpeo|golpeo|golpe|choco|bumped|banged|knocked|hit|atropello|pego ~4 leg|knee|pata|patita|rodilla|door|pared|wall|car|head|coche
+    fue|fueron|cayo de hocico|boca|bruces|cara
+    golpeo|golpeo|golpe|choco|bumped|banged|knocked|hit|atropello|pego ~4 leg|knee|pata|
+        patita|rodilla|door|pared|wall|car|head|coche
     bump|knock to|on|en ~2 leg|knee
     stepped|trod|tripped|piso|pise|pisaron ~ on|over ~ him|her|leg|foot|paw|pata|patita
     = slipped
     <slidword> -<coneword> -<bandageword> -<leashslip> -<meds>
-    <slidword> ~4 floor|tile|tiles|ice|wet|kitchen|laminate|piso|mud|grass|wood|ramp|curva|mojado|loseta|banqueta|baño|wooden|mosaico -<bandageword>
+    <slidword> ~4 floor|tile|tiles|ice|wet|kitchen|laminate|piso|mud|grass|wood|ramp|curva|
+        mojado|loseta|banqueta|baño|wooden|mosaico -<bandageword>
     legs went|slid ~ from|under|out
     = rough_play
-    <roughword> -<meds>
-    play|plays|played|playing|jugo|jugar|jugando|jugaron|jugado|juega ~3 rough|roughly|brusco|pesado|fuerte|tosco|hard|ball|fetch|tug|pelota|with|con ~3 dog|dogs|cat|other|puppy|ball|brother|kids|perro|perra|pelota|niños|ninos|gato|rough|hard|otro
-    fetch
+    <roughword> -<meds> -<wantword>
+    play|plays|played|playing|jugo|jugar|jugando|jugaron|jugado|juega ~3 rough|roughly|brusco|
+        pesado|fuerte|tosco|hard|ball|fetch|tug|pelota|with|con ~3 dog|dogs|cat|other|puppy|
+        ball|brother|kids|perro|perra|pelota|niños|ninos|gato|rough|hard|otro -<wantword>
+    fetch -<wantword>
     """,
 }
-CLASSES["mishapish"] = "jumped ran bolted chased fell escaped limps limping race raced"
-CLASSES["nojump"] = "gun when_the heart breathing"
-CLASSES["bloodrun"] = (
-    "blood bleeding runny sangre nose fever temperature water discharge pus fluid liquid temp diarrhea through_him fiebre well"
-)
-CLASSES["oldpal"] = "zzp"
-CLASSES["carried"] = (
-    "carry carried carrying carries cargo cargue cargamos cargando cargado en_brazos blocked gate avoid avoided avoiding"
-)
-CLASSES["fellat"] = "fell falls fallen tumbled cayo rodo cae"
-CLASSES["nofall"] = (
-    "over_unconscious hair fur stitch temperature scab asleep knocked_out_ hit_his_appetite fever tooth leaf night sleep sueno bien_mal drop_of drops"
-)
-CLASSES["leashslip"] = "leash lead collar harness pocket correa out_of knot mind cheese ham"
+
 NEGATED = {
     "mishap": {
         "jumped": None,

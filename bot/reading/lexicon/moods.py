@@ -2,24 +2,39 @@
 
 from __future__ import annotations
 
+CLASSES = {
+    "askmark": "",
+    "askword": "?",
+    "sitwith": "sat sitting",
+    "any": "be",
+    "joiner": """
+        and y e but pero so then entonces also o or pues bueno well oh hi hola hey oye oigan ok
+        plus ay che doc doctor doctora vet disculpe disculpen perdon sorry
+        """,
+}
+
 RULES = {
     "mood": """
     = question
-    ^ should|shall|can|could|may|do|does|is|are|was|will|would|must|isnt|shouldnt|doesnt i|we|he|she|it|you|they|that|this|there|these|his|her|the|anyone|him
+    ^ should|shall|can|could|may|do|does|is|are|was|will|would|must|isnt|shouldnt|doesnt i|we|
+        he|she|it|you|they|that|this|there|these|his|her|the|anyone|him
     ^ did|has|have|wont i|we|he|she|you|they|anyone -<sitwith>
     ^ wil|whens|hows|whats|whys
     should|shall i|we
     do|can|could|may i|we
-    ^ what|which|who|whose is|are|should|do|does|can|could|if|about|would|will|to|time|kind|happens|now|else|did
+    ^ what|which|who|whose is|are|should|do|does|can|could|if|about|would|will|to|time|kind|
+        happens|now|else|did
     ^ what|which|who +<askmark>
-    ^ how is|are|should|do|does|can|could|would|will|much|long|many|often|soon|far|to|come|bad +<askmark>
+    ^ how is|are|should|do|does|can|could|would|will|much|long|many|often|soon|far|to|come|bad \
+        +<askmark>
     what do|should|can|to|if|now|about|happens
     what shall|would|could
     ^ when|where can|should|do|does|will|is|are|could|would|shall
     ^ when|where +<askmark>
     when can|should|will|does|do
     how long|soon|much|many|often|far|do|can|should|will|bad|late|early|come
-    is|are it|that|this|these normal|ok|okay|bad|alright|fine|safe|right|usual|common|expected|serious|dangerous|wrong|enough|too|worrying|good|worry|correct|anything
+    is|are it|that|this|these normal|ok|okay|bad|alright|fine|safe|right|usual|common|
+        expected|serious|dangerous|wrong|enough|too|worrying|good|worry|correct|anything
     ^ is|are normal|ok|okay|bad
     ^ is|are ~4 normal|ok|okay|common|usual|expected|bad|safe|allowed
     that normal|ok $
@@ -41,6 +56,7 @@ RULES = {
     cuando puedo|puede|podra|debo|toca
     cuanto|cuanta tiempo|tarda|dura|falta|debo|le|agua
     tengo|hay que +<askmark>
+    estuvo|esta|hice ~ mal|bien +<askmark>
     le doy|pongo|quito|cambio|repito|vuelvo +<askmark>
     la|lo llevo|saco|bano|dejo +<askmark>
     o|u espero|aguanto|no +<askmark>
@@ -48,6 +64,7 @@ RULES = {
     por que +<askmark>
     duda|pregunta|consulta|question -<unneg>
     quick question
+    <askword>
     = factive
     normal|ok|okay|common|weird|usual|bad|expected|fine that|for|hes|shes
     normal ~2 que
@@ -63,9 +80,10 @@ RULES = {
     <ifword>
     if -<touchif>
     if ~ i|we let|allow|allowed|give|gave|leave|take
-    would|could|might <be>|become|happen|get|need|mean
+    would <be>|become|happen|get|need|mean
     y si
     ^ si +<askmark>
+    dijo|dijeron|dice|dicen ~ que? si
     if|when|in_case he|she|it starts
     = wish
     <wish>
@@ -95,12 +113,4 @@ RULES = {
     = near_past
     <nearpast>
     """,
-}
-
-CLASSES = {
-    "askmark": "",
-    "sitwith": "sat sitting",
-    "any": "be",
-    "joiner": "and y e but pero so then entonces also o or pues bueno well oh hi hola hey oye oigan "
-    "ok plus ay che doc doctor doctora vet disculpe disculpen perdon sorry",
 }

@@ -4,52 +4,83 @@ from __future__ import annotations
 
 CLASSES = {
     "cryout": """
-        screaming scream screams screamed shrieking shriek shrieks shrieked howling howls howled howl yelping_nonstop
-        crying_out cries_out cried_out cry_out squealing squeals squealed squeal screeching screeches screeched shrill
-        wailing wails wailed yowling yowls yowled yowl agony excruciating unbearable grito grita gritando gritaba
-        gritos gritar aulla aullando aullo aullidos aullaba chilla chillando chillo chillidos chillaba alarido alaridos
-        berrea berreando agonia insoportable berridos bramando aullar chillar
+        screaming scream screams screamed shrieking shriek shrieks shrieked howling howls howled
+        howl yelping_nonstop crying_out cries_out cried_out cry_out squealing squeals squealed
+        squeal screeching screeches screeched shrill wailing wails wailed yowling yowls yowled
+        yowl agony excruciating unbearable grito grita gritando gritaba gritos gritar aulla
+        aullando aullo aullidos aullaba chilla chillando chillo chillidos chillaba alarido
+        alaridos berrea berreando agonia insoportable berridos bramando aullar chillar
         """,
     "whimper": """
-        whimper whimpers whimpered whimpering whine whines whined whining whiny cry cries cried crying moan moans moaned
-        moaning groan groans groaned groaning yelp yelps yelped yelping restless unsettled fidgety grimace grimacing
-        flinch flinches flinched flinching winces wince winced wincing growls_when pacing paces paced trembling trembles
-        trembled shaking shakes shivering shivers panting pants panted grumbles_when vocalising vocalizing
-        cant_settle cant_get_comfortable cant_get_settled cannot_settle wont_settle doesnt_settle unable_to_settle couldnt_settle
-        not_settling cannot_get_settled cant_get_comfy wont_lie_down never_settles hasnt_settled
-        tossing_and_turning whinging whinge whinges guarding tender_to_touch
-        llora llorando lloro llorar lloraba lloriquea lloriqueando lloriqueo lloron gime gimiendo gimio gemidos gemido
-        gemir gimotea gimoteando gimotear quejandose queja quejo quejando quejaba quejidos quejido quejoso quejosa inquieto inquieta
-        tiembla temblando temblaba temblor temblores jadea jadeando jadeo jadeaba intranquilo intranquila chillidito
-        no_se_acomoda no_encuentra_acomodo no_halla_acomodo no_halla_como_ponerse no_se_hallaba desesperado desesperada
-        no_se_halla no_puede_dormir no_puede_descansar ansioso ansiosa ay_ay da_vueltas dando_vueltas no_encuentra_como_ponerse
+        whimper whimpers whimpered whimpering whine whines whined whining whiny cry cries cried
+        crying moan moans moaned moaning groan groans groaned groaning yelp yelps yelped yelping
+        restless unsettled fidgety grimace grimacing flinch flinches flinched flinching winces
+        wince winced wincing growls_when pacing paces paced trembling trembles trembled shaking
+        shakes shivering shivers panting pants panted grumbles_when vocalising vocalizing
+        cant_settle cant_get_comfortable cant_get_settled cannot_settle wont_settle
+        doesnt_settle unable_to_settle couldnt_settle not_settling cannot_get_settled
+        cant_get_comfy wont_lie_down never_settles hasnt_settled tossing_and_turning whinging
+        whinge whinges guarding tender_to_touch llora llorando lloro llorar lloraba lloriquea
+        lloriqueando lloriqueo lloron gime gimiendo gimio gemidos gemido gemir gimotea
+        gimoteando gimotear quejandose queja quejo quejando quejaba quejidos quejido quejoso
+        quejosa inquieto inquieta tiembla temblando temblaba temblor temblores jadea jadeando
+        jadeo jadeaba intranquilo intranquila chillidito no_se_acomoda no_encuentra_acomodo
+        no_halla_acomodo no_halla_como_ponerse no_se_hallaba desesperado desesperada no_se_halla
+        no_puede_dormir no_puede_descansar ansioso ansiosa ay_ay da_vueltas dando_vueltas
+        no_encuentra_como_ponerse
         """,
     "painword": """
-        pain painful pains hurts hurt hurting hurty aching aches ache discomfort uncomfortable distress
-        dolor duele dolorido dolorida adolorido adolorida doliendo dolores doler dolia dolio molestia lastima lastimado
+        pain painful pains hurts hurt hurting hurty aching aches ache discomfort uncomfortable
+        distress dolor duele dolorido dolorida adolorido adolorida doliendo dolores doler dolia
+        dolio molestia lastima lastimado
         """,
-    "soreword": "sore soreness stiff stiffness tender tenderness uncomfy ouchy achey achy "
-    "incomodo incomoda entumido entumida sentido sensible adoloridito adoloridita dolorcito tieso tiesa resentido resentida",
-    "touched": "touch touched touches touching petted handle handled pick picked lift lifted near move moves moved toco tocan "
-    "toca tocar tocarle tocarlo acerco acerca cargo cargar cargarlo muevo mueven mover moverlo tocarla tocando rozar rozo agarro agarrar cargarla",
-    "bite": "bit bite bites biting snap snaps snapped snapping nip nips nipped lunged lunges attacked attacks growl growled growls growling savage aggressive snarls snarled snarling bared hissed hisses hissing swiped swipes "
-    "muerde mordio morder mordida tarascada tira_la_mordida tira_mordidas tira_a_morder gruñe gruno gruñó agresivo "
-    "agresiva tarascadas mordernos morderme ataca ataco gruñendo mordidas avento_la_mordida avienta_la_mordida bufa bufo",
+    "soreword": """
+        sore soreness stiff stiffness tender tenderness uncomfy ouchy achey achy incomodo
+        incomoda entumido entumida sentido sensible adoloridito adoloridita dolorcito tieso
+        tiesa resentido resentida
+        """,
+    "touched": """
+        touch touched touches touching petted handle handled pick picked lift lifted near move
+        moves moved toco tocan toca tocar tocarle tocarlo acerco acerca cargo cargar cargarlo
+        muevo mueven mover moverlo tocarla tocando rozar rozo agarro agarrar cargarla
+        """,
+    "bite": """
+        bit bite bites biting snap snaps snapped snapping nip nips nipped lunged lunges attacked
+        attacks growl growled growls growling savage aggressive snarls snarled snarling bared
+        hissed hisses hissing swiped swipes muerde mordio morder mordida tarascada
+        tira_la_mordida tira_mordidas tira_a_morder gruñe gruno gruñó agresivo agresiva
+        tarascadas mordernos morderme ataca ataco gruñendo mordidas avento_la_mordida
+        avienta_la_mordida bufa bufo
+        """,
+    "excited": """
+        happily sunbathing thunder thunders fireworks doorbell postman excited excitement
+        dreaming dream breakfast dinner treats food walk walkies leash lead car door attention
+        want_out play toy emocionado emocionada salir comida hot_day heat correr post-ictal
+        """,
+    "eightplus": "8 9 10 8/10 9/10 10/10",
+    "dontlook": "not_that",
 }
 
 RULES = {
     "pain": """
     = severe
     <cryout> -<coneword> -<excited>
-    <very>|severe|terrible|awful|extreme|intense|lot|lots|real|bad|horrible|tons|so_much ~3 pain|dolor|hurting|discomfort|agony
-    <painword> ~3 severe|terrible|horrible|unbearable|intense|intenso|fuerte|muchisimo|insoportable|fuertisimo|extreme|mucho|un_chingo|horrores|feo|10
+    <very>|severe|terrible|awful|extreme|intense|lot|lots|real|bad|horrible|tons|so_much ~3 \
+        pain|dolor|hurting|discomfort|agony
+    <painword> ~3 severe|terrible|horrible|unbearable|intense|intenso|fuerte|muchisimo|
+        insoportable|fuertisimo|extreme|mucho|un_chingo|horrores|feo|10
     mucho|muchisimo|demasiado|tanto|fuerte|bastante|harto ~ dolor
-    up|awake|despierto|despierta all|whole|entire|toda|all_night ~ night|noche? -<pee> -<good> -<vomit> -<poo>
+    up|awake|despierto|despierta all|whole|entire|toda|all_night ~ night|noche? -<pee> -<good> \
+        -<vomit> -<poo>
     kept ~2 up|awake all_night|all|night
     all_night ~2 <whimper>|<painword>
-    <whimper> ~4 all_night|constantly|nonstop|non_stop|todo_el_tiempo|inconsolably|inconsolable|sin_parar|toda_la_noche|whole_night|every|continuously|loudly|no_para
+    <whimper> ~4 all_night|constantly|nonstop|non_stop|todo_el_tiempo|inconsolably|
+        inconsolable|sin_parar|toda_la_noche|whole_night|every|continuously|loudly|no_para \
+        -slept -asleep -<neg>
     <whimper> ~3 all|whole|entire|toda ~ night|noche
-    nobody|noone|none|nadie|no ~4 slept|sleep|durmio|dormido|durmió|dormimos|pego ~2 night|house|noche|casa|wink|ojo
+    nobody|noone|none|nadie|neither ~4 slept|sleep|durmio|dormido ~2 night|house|noche|casa|wink
+    no ~2 durmio|dormido|dormimos|dormi|pego|pegamos ~3 noche|ojo|casa
+    <neg> ~2 slept a wink
     <neg> ~ slept|sleep|dormido|durmio|dormimos|dormir ~4 pain|dolor|crying|llorando
     no ~ dormimos|durmio|pego|pegamos ~3 noche|ojo
     = severe agent
@@ -61,7 +92,8 @@ RULES = {
     shaking|trembling|shakes|shivering|temblando|tiembla ~2 with|from|de|del|por ~2 pain|dolor
     pain|dolor ~2 shaking|trembling
     inconsolable|inconsolably
-    cries|cried|crying|llora|cry|yelps|yelp|chilla|grita out ~ <touched>|loud|when|every|in|pain|cada
+    cries|cried|crying|llora|cry|yelps|yelp|chilla|grita out ~ <touched>|loud|when|every|in|
+        pain|cada
     crying|cries|cry|cried|screaming ~2 in|with|from|de pain|dolor
     llora|llorando|aulla|gime ~2 de ~ dolor
     se retuerce|retorcia|retorciendo
@@ -77,8 +109,10 @@ RULES = {
     <painword> ~ moderate|moderado|moderada|medio
     in|de|with|con|shows|showing ~2 pain|dolor|discomfort
     <whimper> ~3 <touched>|stands|standing|walk|walks|lying|hunches
-    cant|wont|couldnt|not|doesnt|never|wouldnt|unable|no ~2 settle|settled|settling|comfy|comfortable|acomoda|acomodarse|descansa|echarse|acostarse ~ down?
-    <neg> ~2 sleep|slept|sleeping|sleeps|duerme|dormido|durmio|dormir ~ well|much|properly|bien|properly|nada|mucho|at|a
+    cant|wont|couldnt|not|doesnt|never|wouldnt|unable|no ~2 settle|settled|settling|comfy|
+        comfortable|acomoda|acomodarse|descansa|echarse|acostarse ~ down?
+    <neg> ~2 sleep|slept|sleeping|sleeps|duerme|dormido|durmio|dormir ~ well|much|properly|
+        bien|properly|nada|mucho|at|a
     up_and_down ~3 all|night|constantly|like|wont|cant|panting|restless|settle|up_and_down
     panting ~4 rest|nothing|lying|still|tiles
     jadea|jadeando|jadeo ~3 descanso|acostado|echado|nada|reposo
@@ -99,9 +133,13 @@ RULES = {
     mild|slight|little|bit|some|minor ~2 pain|discomfort|painful|sore|tender|dolor
     algo|poco|poquito|leve|ligero|ligera ~2 dolor|duele|dolorido|adolorido|molestia
     = none
-    comfortable|comfy|cosy|cozy|comodo|comoda|content|snug|relaxed|settled|relajado|relajada|a_gusto|agusto|pain_free|painfree|painless -<neg>
-    lying|resting|sleeping|rests|sleeps|slept|duerme|durmio|descansa|dormido|resting ~2 comfortably|peacefully|comfy|comfortable|well|soundly|like|through|tranquilo|tranquila|placidamente|toda
-    slept|sleeping|durmio|sleeps well|like|soundly|peacefully|fine|good|bien|rico|great|tranquilo|tranquila|como
+    comfortable|comfy|cosy|cozy|comodo|comoda|content|snug|relaxed|settled|relajado|relajada|
+        a_gusto|agusto|pain_free|painfree|painless -<neg>
+    lying|resting|sleeping|rests|sleeps|slept|duerme|durmio|descansa|dormido|resting ~2 \
+        comfortably|peacefully|comfy|comfortable|well|soundly|like|tranquilo|tranquila|
+        placidamente|toda
+    slept|sleeping|durmio|sleeps well|like|soundly|peacefully|fine|good|bien|rico|great|
+        tranquilo|tranquila|como
     slept|sleeps ~ through|all ~2 night
     pain ~ under_control|controlled|controlado|well
     = none fixed
@@ -116,12 +154,12 @@ RULES = {
     pain free
     """,
 }
-CLASSES["excited"] = (
-    "happily sunbathing thunder thunders fireworks doorbell postman excited excitement dreaming dream breakfast dinner treats food walk walkies leash lead car door attention want_out play toy "
-    "emocionado emocionada salir comida hot_day heat correr post-ictal"
-)
-CLASSES["eightplus"] = "8 9 10 8/10 9/10 10/10"
-CLASSES["dontlook"] = "not_that"
+
 NEGATED = {
-    "pain": {"severe": None, "moderate": "none", "mild": "none", "none": "moderate"},
+    "pain": {
+        "severe": None,
+        "moderate": "none",
+        "mild": "none",
+        "none": "moderate",
+    },
 }

@@ -3,24 +3,46 @@
 from __future__ import annotations
 
 CLASSES = {
-    "callword": "call ring phone telephone callback call_back ring_back phone_back bell buzz llamar llame llamen llamada llaman llamarme llama llámenme llamenme marcar marquen marcarme marque marquenme hablar hablen hablarme hablenme telefonear comunicarse "
-    "comuniquense comunicarme comuniquen telefonazo llamadita ringing calling",
-    "staff": "someone somebody anyone you nurse vet doctor surgeon tech receptionist girls team clinic reception practice doctora doctor alguien ustedes veterinaria veterinario clinica enfermera dr dra staff lads",
-    "msgword": "message messages messaging msgs msg texts texting text reminders reminder notifications alerts mensaje mensajes recordatorio recordatorios msjs avisos notificaciones updates bot pings mensajitos",
+    "callword": """
+        call ring phone telephone callback call_back ring_back phone_back bell buzz llamar llame
+        llamen llamada llaman llamarme llama llámenme llamenme marcar marquen marcarme marque
+        marquenme hablar hablen hablarme hablenme telefonear comunicarse comuniquense
+        comunicarme comuniquen telefonazo llamadita ringing calling
+        """,
+    "staff": """
+        someone somebody anyone you nurse vet doctor surgeon tech receptionist girls team clinic
+        reception practice doctora alguien ustedes veterinaria veterinario clinica enfermera dr
+        dra staff lads
+        """,
+    "msgword": """
+        message messages messaging msgs msg texts texting text reminders reminder notifications
+        alerts mensaje mensajes recordatorio recordatorios msjs avisos notificaciones updates
+        bot pings mensajitos
+        """,
+    "wecall": """
+        911 insurance should_i_call if_he_calls ill_call will_call we_call i_called les_llamo
+        los_llamo llamo yo_llamo debo shall_i
+        """,
 }
 
 RULES = {
     "request": """
     = call_back
     <callword> ~2 me|us|back|nos|por_favor|please -<wecall>
-    can|could|please|would|have|get|need|want|like|ask|pueden|puede|podrian|podria|puedes|quiero|necesito|por_favor|favor|me|nos|chance|if ~5 <staff>|me|nos ~4 <callword> -<wecall>
+    can|could|please|would|have|get|need|want|like|ask|pueden|puede|podrian|podria|puedes|
+        quiero|necesito|por_favor|favor|me|nos|chance|if ~5 <staff>|me|nos ~4 <callword> \
+        -<wecall>
     <staff> ~4 <callword> ~2 me|us|nos|home|mobile|landline|back -<wecall>
     me|nos pueden|puede|podrian|podria|puedes ~ <callword>
     que me|nos ~ <callword>
-    need|want|like|love|quiero|necesito|quisiera|gustaria ~ to? ~ talk|speak|hablar|platicar|consultar ~ to|with|con ~4 <staff>|surgeon|human|person|persona
+    need|want|like|love|quiero|necesito|quisiera|gustaria ~ to? ~ talk|speak|hablar|platicar|
+        consultar ~ to|with|con ~4 <staff>|surgeon|human|person|persona
     speak|talk to|with ~3 vet|nurse|surgeon|doctor|someone|somebody|human|person|real
-    hablar con ~3 doctor|doctora|veterinario|veterinaria|alguien|cirujano|enfermera|persona|humano
+    hablar con ~3 doctor|doctora|veterinario|veterinaria|alguien|cirujano|enfermera|persona|
+        humano
     call ~ back|please|me|asap
+    a|phone|quick call ~2 when|if|back|convenient|sometime|today|please
+    grateful|appreciate|like|want|need ~3 call|ring|phone_call
     por_favor|please|porfa|urge|urgente ~3 <callword> -<wecall>
     llamenme|llameme|llamame|marquenme|marqueme|marcame|hablenme
     callback|call_back|ring_back
@@ -28,7 +50,8 @@ RULES = {
     = stop
     ^ stop|baja|alto|unsubscribe|parar|cancelar|unenroll|basta|detener $
     ^ stop|unsubscribe|basta|cancelar
-    stop|stopping|quit|cease|dejen|deja|paren|para|parar|detener|cancel|cancelar|end|suspend|unsubscribe|turn_off|no_more|basta ~5 <msgword>
+    stop|stopping|quit|cease|dejen|deja|paren|para|parar|detener|cancel|cancelar|end|suspend|
+        unsubscribe|turn_off|no_more|basta ~5 <msgword>
     stop|quit ~3 texting|messaging|sending|contacting|pinging|bothering
     dejar|dejen|deje|dejan ~ de? mandar|enviar|escribir|mandarme ~2 <msgword>?
     ya no ~3 <msgword>|manden|mande|envien|mandes|escriban
@@ -42,7 +65,8 @@ RULES = {
     snooze
     remind ~3 later|tomorrow|in|again|hour|hours|minutes
     ask ~2 again|later ~ later|in|tomorrow
-    recuerdame|recuerdeme|recuerdenme|recordarme|recuérdame ~4 luego|rato|tarde|despues|hora|horas|manana|en|minutos|media|minutitos
+    recuerdame|recuerdeme|recuerdenme|recordarme|recuérdame ~4 luego|rato|tarde|despues|hora|
+        horas|manana|en|minutos|media|minutitos
     preguntame|preguntenme|preguntame ~3 luego|rato|tarde|despues|hora|en
     later ~ please|pls
     ^ later $
@@ -59,7 +83,7 @@ RULES = {
     ill ~2 answer|reply|get_back|respond|let_you_know|do_it ~ later|tomorrow|soon
     """,
 }
-CLASSES["wecall"] = (
-    "911 insurance should_i_call if_he_calls ill_call will_call we_call i_called les_llamo los_llamo llamo yo_llamo debo shall_i"
-)
-NEGATED: dict[str, dict[str, str | None]] = {"request": {}}
+
+NEGATED: dict[str, dict[str, str | None]] = {
+    "request": {},
+}

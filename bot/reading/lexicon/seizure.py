@@ -4,32 +4,51 @@ from __future__ import annotations
 
 CLASSES = {
     "seizureword": """
-        seizure seizures seizuring seizured seized_up convulsion convulsions convulsing convulsed convulses convulse convulsive fit fits fitting epileptic tonic_clonic
-        grand_mal petit_mal ictal post_ictal postictal status_epilepticus
-        convulsion convulsiones convulsiono convulsionando convulsiona convulsionar convulsionado convulsionó convulsiona ataque_epileptico epilepsia epileptica epileptico
-        ataque ataques convulso crisis_convulsiva crisis_epileptica ataquito convulsionó convulsivo le_dio_un_ataque seizing
+        seizure seizures seizuring seizured seized_up convulsion convulsions convulsing
+        convulsed convulses convulse convulsive fit fits fitting epileptic tonic_clonic
+        grand_mal petit_mal ictal post_ictal postictal status_epilepticus convulsiones
+        convulsiono convulsionando convulsiona convulsionar convulsionado convulsionó
+        ataque_epileptico epilepsia epileptica epileptico ataque ataques convulso
+        crisis_convulsiva crisis_epileptica ataquito convulsivo le_dio_un_ataque seizing
         """,
-    "notfit": "fit_in fits_in fit_on fits_him fits_her well perfectly properly cone collar through crate bed snug snugly car as_a a_fiddle bandage nicely fit_as and_healthy and_well into better pants suit tight harness doorway fighting",
+    "notfit": """
+        fit_in fits_in fit_on fits_him fits_her well perfectly properly cone collar through
+        crate bed snug snugly car as_a a_fiddle bandage nicely fit_as and_healthy and_well into
+        better pants suit tight harness doorway fighting
+        """,
+    "notattack": "heart corazon panic asthma risa me_dio cardiac al_corazon",
+    "seizedup": "back knee joint joints neck printer up_my car",
+    "bellyctx": "belly stomach tummy abdomen leg wire",
 }
 
 RULES = {
     "seizure": """
     = yes
     <seizureword> -<notfit> -<notattack> -<seizedup>
-    had|having|has|went|took|threw|suffered|got ~ a|into|another|some|two|first|second ~ fit|fits|convulsion|seizure
+    had|having|has|went|took|threw|suffered|got ~ a|into|another|some|two|first|second ~ fit|
+        fits|convulsion|seizure
     paddling|paddled|paddle ~3 legs|feet|paws|air
-    legs|paws|four|feet|patas ~4 paddling|paddled|pedaleando|pedaleo|jerking|twitching|running_in_the_air
-    jerking|jerked|jerks|twitching|thrashing|convulsing|spasming|shook|shaking|temblaba|sacudia|sacudidas|sacudiendo|sacudio ~5 all_over|uncontrollably|violently|whole_body|everywhere|whole|foaming|foam|todo_el_cuerpo|unconscious|todo|feo
+    legs|paws|four|feet|patas ~4 paddling|paddled|pedaleando|pedaleo|jerking|twitching|
+        running_in_the_air
+    jerking|jerked|jerks|twitching|thrashing|convulsing|spasming|shook|shaking|temblaba|
+        sacudia|sacudidas|sacudiendo|sacudio ~5 all_over|uncontrollably|violently|whole_body|
+        everywhere|whole|foaming|foam|todo_el_cuerpo|unconscious|todo|feo
     foaming|foam|frothing|froth|espuma|babeando ~4 mouth|boca|hocico -<meds>
     echando|echaba|sacaba|saca|salia|echo ~ espuma|espumita ~3 boca|hocico? -<meds>
     espuma ~3 boca|hocico -<meds>
-    stiff|rigid|tieso|tiesa|rigido|rigida|stiffened|entieso|engarroto|engarrotado ~~ jerked|jerking|shaking|twitching|paddling|shook|temblando|sacudiendose|temblaba|thrashing|espuma|pedaleando|convulsed
-    went|goes|gone|puso|quedo|se_puso rigid|stiff ~2 as|and|all|whole|tieso|como|like|board -<legword> -<bellyctx>
+    stiff|rigid|tieso|tiesa|rigido|rigida|stiffened|entieso|engarroto|engarrotado ~~ jerked|
+        jerking|shaking|twitching|paddling|shook|temblando|sacudiendose|temblaba|thrashing|
+        espuma|pedaleando|convulsed
+    went|goes|gone|puso|quedo|se_puso rigid|stiff ~2 as|and|all|whole|tieso|como|like|board \
+        -<legword> -<bellyctx>
     se puso|quedo tieso|tiesa|rigido|rigida -<legword>
-    spasms|espasmos|fasciculations|tremors|sacudidas ~3 body|over|cuerpo|todo|whole|uncontrolled|uncontrollable|violent
+    spasms|espasmos|fasciculations|tremors|sacudidas ~3 body|over|cuerpo|todo|whole|
+        uncontrolled|uncontrollable|violent
     stiff|rigid|tieso|tiesa ~2 poker|board|plank|ramrod|tabla|palo
-    legs|patas|four ~4 thrashing|cycling|pedalling|pedaling|flailing|kicking|twitching|jerking ~4 about|all|wildly|side|air|lado|ground?
-    temblar|temblando|tiembla|temblaba|temblo|shaking|shook|trembling|twitching ~3 todo|whole|all|entire|over ~ cuerpo|body|over
+    legs|patas|four ~4 thrashing|cycling|pedalling|pedaling|flailing|kicking|twitching|jerking \
+        ~4 about|all|wildly|side|air|lado|ground?
+    temblar|temblando|tiembla|temblaba|temblo|shaking|shook|trembling|twitching ~3 todo|whole|
+        all|entire|over ~ cuerpo|body|over
     ojos ~3 fueron|voltearon|volteo|torcieron|blancos
     fueron|voltearon|volteados ~2 ojos
     uncontrollable|uncontrolled ~ shaking|tremors|trembling|jerking
@@ -44,7 +63,10 @@ RULES = {
     just|only|was|probably|solo|estaba|nomas dreaming|dreams|dream|soñando|sonando
     """,
 }
-CLASSES["notattack"] = "heart corazon panic asthma risa me_dio cardiac al_corazon corazon"
-CLASSES["seizedup"] = "back knee joint joints neck printer up_my car"
-CLASSES["bellyctx"] = "belly stomach tummy abdomen leg wire"
-NEGATED = {"seizure": {"yes": "no", "no": "yes"}}
+
+NEGATED = {
+    "seizure": {
+        "yes": "no",
+        "no": "yes",
+    },
+}

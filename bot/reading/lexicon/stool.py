@@ -4,42 +4,63 @@ from __future__ import annotations
 
 CLASSES = {
     "poo": """
-        poo poos pooed pooing pood poop poops pooped pooping pooper poopy poopie poops stool stools faeces feces number_two
-        number_twos no_2 number_2 nr_2 no_2s number_2s bm bms bowel bowels bowel_movement bowel_movements turd turds crap
-        craps crapped crapping shit shits shat shitting defecate defecated defecates defecating dump
-        took_a_dump poop_emoji motion motions plop plops business_solid numero_dos numero_2 dumped
-        popo popó caca cacas heces excremento evacuo evacua evacuado evacuar evacuando evacuacion
-        evacuaciones defeco defeca defecado defecar defecando obro obra obrado del_dos del_2 popis
-        popito hizo_del_dos del_baño_grande popocha cagar cago caga cagado cagada cagando deposicion
-        deposiciones materia_fecal no_twos pooey ensucio number_twoed solids poopies cuita popito
+        poo poos pooed pooing pood poop poops pooped pooping pooper poopy poopie stool stools
+        faeces feces number_two number_twos no_2 number_2 nr_2 no_2s number_2s bm bms bowel
+        bowels bowel_movement bowel_movements turd turds crap craps crapped crapping shit shits
+        shat shitting defecate defecated defecates defecating dump took_a_dump poop_emoji motion
+        motions plop plops business_solid numero_dos numero_2 dumped popo popó caca cacas heces
+        excremento evacuo evacua evacuado evacuar evacuando evacuacion evacuaciones defeco
+        defeca defecado defecar defecando obro obra obrado del_dos del_2 popis popito
+        hizo_del_dos del_baño_grande popocha cagar cago caga cagado cagada cagando deposicion
+        deposiciones materia_fecal no_twos pooey ensucio number_twoed solids poopies cuita
         """,
-    "diarrhoea": "diarrhea diarrhoea diarrea diarreas diarea diahrrea diarhea diarhoea the_runs squits squitty the_trots runny_bum "
-    "runny_tummy scours churrias chorrillo soltura flojo_del_estomago suelto_del_estomago "
-    "suelta_del_estomago soltura chorreo cagalera churria colitis",
-    "constipated": "constipated constipation blocked_up backed_up bunged_up estrenido estrenida "
-    "estrenimiento tapado tapada constipado estreñido",
-    "runny": "runny loose soft watery liquid mushy sloppy squirty squishy soupy wet_poop mush pudding unformed puddle "
-    "cow_pat slurry mucus mucousy blando blanda blandita blandito aguado aguada aguadita aguadito liquido "
-    "liquida suelto suelta flojo floja pastosa pastoso moco mocos chorro caldosa custard gravy_like softer looser jelly",
-    "formed": "durita brown cafe cafecita marron normal good fine solid formed firm regular healthy ok great well perfect normalito bien "
-    "solida formada firme durito dura_normal consistente lovely yes si twice thumbsup",
+    "diarrhoea": """
+        diarrhea diarrhoea diarrea diarreas diarea diahrrea diarhea diarhoea the_runs squits
+        squitty the_trots runny_bum runny_tummy scours churrias chorrillo chorro chorrito
+        soltura flojo_del_estomago suelto_del_estomago suelta_del_estomago chorreo cagalera
+        churria colitis
+        """,
+    "constipated": """
+        constipated constipation blocked_up backed_up bunged_up estrenido estrenida
+        estrenimiento tapado tapada constipado estreñido
+        """,
+    "runny": """
+        runny loose soft watery liquid mushy sloppy squirty squishy soupy wet_poop mush pudding
+        unformed puddle cow_pat slurry mucus mucousy blando blanda blandita blandito aguado
+        aguada aguadita aguadito liquido liquida suelto suelta flojo floja pastosa pastoso moco
+        mocos chorro caldosa custard gravy_like softer looser jelly
+        """,
+    "formed": """
+        durita brown cafe cafecita marron normal good fine solid formed firm regular healthy ok
+        great well perfect normalito bien solida formada firme durito dura_normal consistente
+        lovely yes si twice thumbsup
+        """,
     "blood": """
-        blood bloody bloodstained blood_stained blood_streaked blood_tinged bloods sangre sangrita sangrado sangriento
-        sangrienta ensangrentado ensangrentada sangrando sangra sangro hilitos_de_sangre haemorrhagic
-        hemorrhagic haematochezia hematochezia sanguinolento sanguinolenta con_sangre red_streaks
-        streaks_of_red red_streak sangrosa bleed bleeding
+        blood bloody bloodstained blood_stained blood_streaked blood_tinged bloods sangre
+        sangrita sangrado sangriento sangrienta ensangrentado ensangrentada sangrando sangra
+        sangro hilitos_de_sangre haemorrhagic hemorrhagic haematochezia hematochezia
+        sanguinolento sanguinolenta con_sangre red_streaks streaks_of_red red_streak sangrosa
+        bleed bleeding
         """,
-    "tarry": "black tarry tar melena melaena negra negro negras negruzca negruzco chapopote alquitran "
-    "oscura_como_cafe coffee_grounds carbon petroleo pitch_black jet_black brea prieta renegrida blackish "
-    "dark_black negrisima negrisimo",
+    "tarry": """
+        black tarry tar melena melaena negra negro negras negruzca negruzco chapopote alquitran
+        oscura_como_cafe coffee_grounds carbon petroleo pitch_black jet_black brea prieta
+        renegrida blackish dark_black negrisima negrisimo
+        """,
     "strain": """
-        strain strains straining strained pushing push pushes pushed squat squats squatting squatted hunch hunches
-        hunching hunched struggling struggle struggles struggled trying tries tried puja pujando pujo
-        pujos esfuerzo esfuerza esforzandose esforzo batalla batallando batallo cuesta trying_hard tenesmus
-        dyschezia estreñido trabajo_le_cuesta fuerza hace_fuerza intenta intentando trata tratando
-        quiere strainin stranguria
+        strain strains straining strained pushing push pushes pushed squat squats squatting
+        squatted hunch hunches hunching hunched struggling struggle struggles struggled trying
+        tries tried puja pujando pujo pujos esfuerzo esfuerza esforzandose esforzo batalla
+        batallando batallo cuesta trying_hard tenesmus dyschezia estreñido trabajo_le_cuesta
+        fuerza hace_fuerza intenta intentando trata tratando quiere strainin stranguria
         """,
     "bathroom": "bathroom baño potty toilet litter litterbox litter_box arenero tray loo",
+    "yucky": "runny loose watery bag bags eat eats",
+    "comeword": "comes come coming came sale salio saliendo out hace",
+    "but": "but pero",
+    "neg_strain": """
+        without_straining no_straining sin_esfuerzo easily sin_problema without_trouble
+        """,
 }
 
 RULES = {
@@ -58,6 +79,8 @@ RULES = {
     pipi|pis|pee|wee y|and|n popo|poo|poop|caca
     peed|wee'd and|n pooped|pooed
     regular as clockwork
+    litter|tray|litterbox|litter_box|toileting|bathroom|toilet ~4 as_normal|as_usual|normally|
+        normal|fine|like_normal -<strain>
     gone|went to|al the? bathroom|toilet|loo|baño
     passed|passing ~3 stool|stools|motion|motions|faeces
     = normal @stool @bathroom
@@ -72,7 +95,8 @@ RULES = {
     lleva ~4 sin ~3 <poo>
     still|yet|waiting|todavia|aun ~2 waiting|no|to|nada|on|for ~3 <poo>
     number|no two|2 not|no yet
-    hasnt|not|havent|didnt|no gone|been|go|ido|ha ~3 number_two|two|2|dos|bathroom|baño|toilet|litter
+    hasnt|not|havent|didnt|no gone|been|go|ido|ha ~3 number_two|two|2|dos|bathroom|baño|
+        toilet|litter
     not|no yet|todavia on the? <poo>
     havent|hasnt|not seen|see|visto ~3 <poo>
     ^ <poo> no|not|nada|none|zero
@@ -88,12 +112,14 @@ RULES = {
     <diarrhoea>
     <poo> ~4 <runny>
     <runny> ~3 <poo>
-    <poo> & mush|water|liquid|soup|moco|mucus
+    <poo> & mush|water|liquid|soup|moco|mucus|sauce|custard|gravy|mousse|pudding|slurry|soup|
+        sopa|atole
     cacas|popo|heces|popos blandas|sueltas|aguadas|liquidas|flojas
     hizo|hace|salio ~3 aguado|aguada|suelto|suelta|liquido|liquida|chorro
     got|has|have|having|had|with the runs|squits|trots
     = loose @stool @bathroom
-    runny|loose|watery|liquid|mushy|soft|aguada|aguado|suelta|suelto|liquida|blandita|blanda|floja|sloppy
+    runny|loose|watery|liquid|mushy|soft|aguada|aguado|suelta|suelto|liquida|blandita|blanda|
+        floja|sloppy
     = bloody
     <poo> & <blood>
     <diarrhoea> & <blood>
@@ -101,7 +127,8 @@ RULES = {
     red ~3 <poo>
     <poo> ~3 red
     haematochezia|hematochezia
-    <blood> ~4 back_end|bum|bottom|butt|ano|anus|culo|colita|rear|rectum|recto|backside|ass -<wound>
+    <blood> ~4 back_end|bum|bottom|butt|ano|anus|culo|colita|rear|rectum|recto|backside|ass \
+        -<wound>
     <poo> ~4 roja|rojo
     = bloody @stool
     blood|bloody|sangre|bloods|red|sangrita -<pee>
@@ -117,7 +144,8 @@ RULES = {
     <strain> ~3 <poo> -<neg_strain>
     <poo> ~4 <strain>
     <strain> ~3 go|poop|poo|defecate|defecar|popo|caca|baño|bathroom -<pee>
-    hard_time|trouble|difficulty|painful|problema|problemas|dificultad|dolor|trabajo|hurts|cries|crying|llora|grita|yelps ~4 <poo> -<neg_strain>
+    hard_time|trouble|difficulty|painful|problema|problemas|dificultad|dolor|trabajo|hurts|
+        cries|crying|llora|grita|yelps ~4 <poo> -<neg_strain>
     <poo> ~3 painful|hurts|cries|crying|hard_time|dolor|llora|duele
     le cuesta ~3 <poo>|baño|evacuar
     puja|pujando|pushing|strains|straining ~~ nada|nothing|no ~ sale|comes? ~3 <poo>
@@ -130,12 +158,6 @@ RULES = {
     """,
 }
 
-CLASSES["yucky"] = "runny loose watery bag bags eat eats"
-CLASSES["comeword"] = "comes come coming came sale salio saliendo out hace"
-CLASSES["but"] = "but pero"
-CLASSES["neg_strain"] = (
-    "without_straining no_straining sin_esfuerzo easily sin_problema without_trouble"
-)
 NEGATED = {
     "stool": {
         "normal": "none",

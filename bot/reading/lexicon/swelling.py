@@ -4,22 +4,39 @@ from __future__ import annotations
 
 CLASSES = {
     "swell": """
-        swelling swellings swollen swell swells swelled swole swolen puffy puffiness puffed puff oedema edema oedematous edematous
-        seroma fluid_pocket pocket_of_fluid lump_of_fluid effusion tumefaction swollen_up distended_leg
-        hinchado hinchada hinchazon hincho hincha hinchadito hinchadita hinchando hinchó hinchados hinchadas inflamado
-        inflamada inflamo inflama inflamacion inflamadito inflamadita inflamando inflamados edema bolsita_de_liquido bola_de_agua
-        bolsa_de_liquido seroma abultado abultada boludo abotagado tumefacto bulge bulging inchado inchada inchazon chipote
+        swelling swellings swollen swell swells swelled swole swolen puffy puffiness puffed puff
+        oedema edema oedematous edematous seroma fluid_pocket pocket_of_fluid lump_of_fluid
+        effusion tumefaction swollen_up distended_leg hinchado hinchada hinchazon hincho hincha
+        hinchadito hinchadita hinchando hinchó hinchados hinchadas inflamado inflamada inflamo
+        inflama inflamacion inflamadito inflamadita inflamando inflamados bolsita_de_liquido
+        bola_de_agua bolsa_de_liquido abultado abultada boludo abotagado tumefacto bulge bulging
+        inchado inchada inchazon chipote
         """,
     "bruiseword": """
-        bruise bruises bruised bruising ecchymosis ecchymoses contusion haematoma hematoma black_and_blue
-        moreton moretones moreteado moreteada amoratado amoratada hematoma hematomas
-        cardenal cardenales moretoncito moretoncitos equimosis negro_y_azul 
+        bruise bruises bruised bruising ecchymosis ecchymoses contusion haematoma hematoma
+        black_and_blue moreton moretones moreteado moreteada amoratado amoratada hematomas
+        cardenal cardenales moretoncito moretoncitos equimosis negro_y_azul
         """,
-    "bruisecolour": "purple violet morado morada morados moradas moradito moradita violaceo violeta purplish bluish blue black greenish plum",
-    "bruiseplace": "leg thigh skin groin tummy belly underside knee hock flank armpit inner area around surgery wound incision chest foot shin pata patita pierna muslo ingle panza piel rodilla zona herida alrededor shaved pecho",
-    "sizeword": "golf_ball tennis_ball grapefruit orange balloon baseball softball melon fist egg lemon apple pelota globo toronja naranja limon "
-    "mandarin tangerine plum peach football huevo manzana mandarina durazno nectarine potato papa melon doorknob",
-    "notswell": "belly tummy stomach abdomen panza barriga estomago vientre gums balls mattress",
+    "bruisecolour": """
+        purple violet morado morada morados moradas moradito moradita violaceo violeta purplish
+        bluish blue black greenish plum
+        """,
+    "bruiseplace": """
+        leg thigh skin groin tummy belly underside knee hock flank armpit inner area around
+        surgery wound incision chest foot shin pata patita pierna muslo ingle panza piel rodilla
+        zona herida alrededor shaved pecho
+        """,
+    "sizeword": """
+        golf_ball tennis_ball grapefruit orange balloon baseball softball melon fist egg lemon
+        apple pelota globo toronja naranja limon mandarin tangerine plum peach football huevo
+        manzana mandarina durazno nectarine potato papa doorknob
+        """,
+    "notswell": """
+        belly tummy stomach abdomen panza barriga estomago vientre gums balls mattress
+        """,
+    "notvery": "not no isnt nothing wasnt arent",
+    "joinsign": "zzz",
+    "nearly": "nearly almost casi mostly",
 }
 
 RULES = {
@@ -30,18 +47,21 @@ RULES = {
     <swell> ~3 <slight> -<notswell>
     lump|bump|bulto|bolita|bola|chipote ~4 <joint>|<wound>|ankle|hock -<notswell>
     <joint>|<wound> ~4 lump|bump|bulto|bolita|chipote
-    <joint>|leg|pata|patita|foot|ankle ~3 fat|fatter|thick|thicker|bigger|gordita|gorda|grande|chunky|round|gruesa ~ than?
+    <joint>|leg|pata|patita|foot|ankle ~3 fat|fatter|thick|thicker|bigger|gordita|gorda|
+        grande|chunky|round|gruesa ~ than?
     = mild trend:same
     <swell> ~4 <samey> -<notswell>
     <samey> ~3 <swell> -<notswell>
     = mild trend:better
     <swell> ~5 <fewer> -<neg> -<notswell>
     <fewer> ~3 <swell> -<neg> -<notswell>
-    <swell> ~~ going_down|gone_down|coming_down|went_down|half_what|better|improving|bajando|bajado
+    <swell> ~~ going_down|gone_down|coming_down|went_down|half_what|better|improving|bajando|
+        bajado
     = mild trend:worse
     <swell> ~4 <more> -<neg> -<notswell> -<fewer>
     more|mas|increased|worse|new|extra|bigger|increasing ~2 <swell> -<neg> -<notswell>
-    <swell> ~~ getting_worse|getting_bigger|creeping|growing|spreading|up_not_down|wasnt_there|bigger_than|worse_than|mas_que|creciendo|aumentando
+    <swell> ~~ getting_worse|getting_bigger|creeping|growing|spreading|up_not_down|
+        wasnt_there|bigger_than|worse_than|mas_que|creciendo|aumentando
     <swell> ~ getting|is|going|keeps ~ worse|bigger|up
     <swell> ~5 wasnt|werent|no ~ there|before|yesterday|estaba|ayer|antes|habia
     started|starting|begun|empezo|begins|empieza|comenzo ~3 <swell>
@@ -50,11 +70,14 @@ RULES = {
     <swell> ~4 <very> -<notvery> -<notswell> -<fewer>
     <swell> ~~ <sizeword>
     like|size|as|como|tamano|tamaño ~5 <sizeword> ~4 <joint>|<swell>|leg|pata|foot
-    <joint>|leg|foot|ankle|paw|hock|knee|rodilla|pata|tobillo|patita ~5 size|like|big|como|tamaño|tamano ~3 <sizeword>
-    <joint>|leg|foot|paw|pata|patita ~3 twice|double|doble|triple|ballooned|blown|huge|massive|enorme|hinchadisima|enormous
+    <joint>|leg|foot|ankle|paw|hock|knee|rodilla|pata|tobillo|patita ~5 size|like|big|como|
+        tamaño|tamano ~3 <sizeword>
+    <joint>|leg|foot|paw|pata|patita ~3 twice|double|doble|triple|ballooned|blown|huge|
+        massive|enorme|hinchadisima|enormous
     ballooned|blown|blew up
     tight|shiny|tense|duro|dura|tensa|hard ~2 <swell>
-    <swell> ~3 tight|shiny|tense|hard|duro|dura|tensa|brillosa|hot|down_to|whole|entire|entera|toda|rock|badly
+    <swell> ~3 tight|shiny|tense|hard|duro|dura|tensa|brillosa|hot|down_to|whole|entire|
+        entera|toda|rock|badly
     <swell> ~ like crazy|mad|hell
     hinchadisima|hinchadisimo|inflamadisima|inflamadisimo
     toda|todo|whole|entire ~2 <swell> -<slight>
@@ -78,8 +101,10 @@ RULES = {
     <sizeword>|huge|massive|enorme|enormous
     = none fixed
     <neg> ~3 <swell> -<joinsign>
-    <swell> ~7 all|completely|totally|has|have|ha gone|disappeared|vanished|desaparecido -<fewer> -<nearly>
-    swelling|hinchazon|inflamacion ~3 gone|disappeared|vanished|nil|none|completely_gone|resolved|desaparecio|all_gone|zero -<nearly>
+    <swell> ~7 all|completely|totally|has|have|ha gone|disappeared|vanished|desaparecido \
+        -<fewer> -<nearly>
+    swelling|hinchazon|inflamacion ~3 gone|disappeared|vanished|nil|none|completely_gone|
+        resolved|desaparecio|all_gone|zero -<nearly>
     ya no ~2 <swell>
     <neg> ~ signs ~4 <swell>
     desinflamo|desinflamado ~ completamente|todo|completo
@@ -92,7 +117,8 @@ RULES = {
     <bruisecolour> ~3 <bruiseplace> -gums -<toeword> -<coneword>
     <bruiseword> ~3 <slight> -gums
     yellow|green|yellowish|greenish|amarillento|verdoso ~2 bruise|bruising|moreton|bruises
-    bruise|bruising|moreton|moretones ~4 yellow|green|yellowish|fading|amarillo|verde|fainter|verdoso
+    bruise|bruising|moreton|moretones ~4 yellow|green|yellowish|fading|amarillo|verde|fainter|
+        verdoso
     = mild trend:better
     <bruiseword> ~4 <fewer> -<neg>
     fading|faded ~ <bruiseword>
@@ -104,9 +130,11 @@ RULES = {
     = marked
     <very> ~3 <bruiseword> -<notvery> -gums
     <bruiseword> ~4 <very> -<notvery> -gums
-    huge|big|massive|dark|deep|giant|nasty|impressive|spectacular|large|grande|enorme|tremendo|oscuro ~2 <bruiseword>
+    huge|big|massive|dark|deep|giant|nasty|impressive|spectacular|large|grande|enorme|
+        tremendo|oscuro ~2 <bruiseword>
     <bruiseword> ~2 huge|big|massive|dark|giant|large|grande|enorme|grandote|oscuro
-    <bruiseword> ~4 all|whole|entire|down|up|toda|todo|entire|everywhere|extends|spread|hasta|plum|aubergine|eggplant
+    <bruiseword> ~4 all|whole|entire|down|up|toda|todo|entire|everywhere|extends|spread|hasta|
+        plum|aubergine|eggplant
     black and|n blue|purple
     black_and_blue
     purple all|down|from|as|to|like -gums
@@ -115,13 +143,20 @@ RULES = {
     yellow|green|yellowy|greenish|yellowish|fading|amarillo|verde -<wound>
     = none fixed
     <neg> ~3 <bruiseword> -<joinsign>
-    bruise|bruising|bruises|moreton|moretones ~3 gone|disappeared|cleared|vanished|desaparecio|desaparecieron|quito -<nearly>
+    bruise|bruising|bruises|moreton|moretones ~3 gone|disappeared|cleared|vanished|
+        desaparecio|desaparecieron|quito -<nearly>
     """,
 }
-CLASSES["notvery"] = "not no isnt nothing wasnt arent"
-CLASSES["joinsign"] = "zzz"
-CLASSES["nearly"] = "nearly almost casi mostly"
+
 NEGATED = {
-    "swelling": {"mild": "none", "marked": "mild", "none": "mild"},
-    "bruising": {"mild": "none", "marked": "mild", "none": "mild"},
+    "swelling": {
+        "mild": "none",
+        "marked": "mild",
+        "none": "mild",
+    },
+    "bruising": {
+        "mild": "none",
+        "marked": "mild",
+        "none": "mild",
+    },
 }

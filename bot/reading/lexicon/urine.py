@@ -4,25 +4,30 @@ from __future__ import annotations
 
 CLASSES = {
     "pee": """
-        pee pees peed peeing pea peepee pee_pee wee wees weed weeing wee_wee weewee weeed piddle piddled piddles
-        urine urinate urinated urinates urinating urination wizz wizzed whizz tinkle tinkled tinkling
-        piss pissed pisses pissing void voided voiding micturate number_one number_ones number_1 no_1 pp wiz
-        pipi pis pipí orina orino orinar orinado orinando orinas pipis chis chi meo mea meado meada meando
-        mear hizo_del_uno del_uno pishar pisha pisho micciono miccion micciones micciona hacer_del_uno
-        bladder vejiga weewees cocked_his_leg cocked_leg cocks_his_leg passed_water passing_water pass_water
+        pee pees peed peeing pea peepee pee_pee wee wees weed weeing wee_wee weewee weeed piddle
+        piddled piddles urine urinate urinated urinates urinating urination wizz wizzed whizz
+        tinkle tinkled tinkling piss pissed pisses pissing void voided voiding micturate
+        number_one number_ones number_1 no_1 pp wiz pipi pis pipí orina orino orinar orinado
+        orinando orinas pipis chis chi meo mea meado meada meando mear hizo_del_uno del_uno
+        pishar pisha pisho micciono miccion micciones micciona hacer_del_uno bladder vejiga
+        weewees cocked_his_leg cocked_leg cocks_his_leg passed_water passing_water pass_water
         pichi hacer_chis waterworks peepees pishi lifted_his_leg anuria anuric
         """,
     "accidentword": """
-        accident accidents accidente accidentes leaked leaking leaks leakage dribble dribbled dribbling
-        dribbles incontinent incontinence incontinencia incontinente puddle puddles wet_the_bed wet_himself wet_herself
-        wet_his_bed wet_her_bed wet_bed wet_his_bedding inside indoors in_the_house in_his_bed in_her_bed in_bed se_hizo_en se_le_salio se_le_sale
-        gotea goteando goteo escurre charco charquito adentro dentro se_orino_en se_meo_en en_su_cama
-        en_la_cama mojo_su_cama mojo_la_cama encima
+        accident accidents accidente accidentes leaked leaking leaks leakage dribble dribbled
+        dribbling dribbles incontinent incontinence incontinencia incontinente puddle puddles
+        wet_the_bed wet_himself wet_herself wet_his_bed wet_her_bed wet_bed wet_his_bedding
+        inside indoors in_the_house in_his_bed in_her_bed in_bed se_hizo_en se_le_salio
+        se_le_sale gotea goteando goteo escurre charco charquito adentro dentro se_orino_en
+        se_meo_en en_su_cama en_la_cama mojo_su_cama mojo_la_cama encima
         """,
-    "indoor": "rug carpet floor sofa couch bed blanket crate kitchen house inside indoors sleep sleeping himself herself "
-    "lap mat alfombra tapete sala cama sillon piso casa adentro dentro cobija encima jaula cocina colchon bedding cushion "
-    "hallway hall room dormido dormida corridor outside_the_box outside_the_litter outside_the_tray outside_his_litter "
-    "outside_her_litter fuera_del_arenero everywhere duvet laundry pillow settee",
+    "indoor": """
+        rug carpet floor sofa couch bed blanket crate kitchen house inside indoors sleep
+        sleeping himself herself lap mat alfombra tapete sala cama sillon piso casa adentro
+        dentro cobija encima jaula cocina colchon bedding cushion hallway hall room dormido
+        dormida corridor outside_the_box outside_the_litter outside_the_tray outside_his_litter
+        outside_her_litter fuera_del_arenero everywhere duvet laundry pillow settee
+        """,
 }
 
 RULES = {
@@ -31,6 +36,8 @@ RULES = {
     <pee>
     <pee> ~3 <formed>
     did|done|had|hizo|ha|hecho|plenty|lots|took|long ~3 <pee>
+    litter|tray|litterbox|litter_box|toileting|bathroom|toilet ~4 as_normal|as_usual|normally|
+        normal|fine|like_normal -<strain>
     <poo> ~ and|n|y ~ <pee>
     <pee> ~ and|n|y ~ <poo>
     hizo ~ las? dos cosas
@@ -47,9 +54,12 @@ RULES = {
     <pee> ~4 <accidentword> -outside
     accident|accidents|accidente ~4 <indoor>|night|carpet|overnight -<poo> -car -road
     had ~ little? accident|accidents -<poo> -car
+    made|did|done|hizo ~3 toilet|bathroom|baño ~3 <indoor>
     wet ~ bed|bedding|himself|herself|blanket|crate -<bandageword> -<coneword>
-    puddle|puddles|charco|charcos|charquito ~4 bed|floor|kitchen|cama|piso|house|sala|crate|overnight|pipi|pee|wee -street -rain
-    leaking|leaks|leaked|dribbling|dribbles|dribbled|incontinent|incontinence|incontinente|incontinencia -<wound> -<blood> -<goo> -<strain>
+    puddle|puddles|charco|charcos|charquito ~4 bed|floor|kitchen|cama|piso|house|sala|crate|
+        overnight|pipi|pee|wee -street -rain
+    leaking|leaks|leaked|dribbling|dribbles|dribbled|incontinent|incontinence|incontinente|
+        incontinencia -<wound> -<blood> -<goo> -<strain>
     se orino|hizo|meo|orina|mea|hace ~3 <indoor>
     se orino|meo|mea
     se le sale|salio|escapa|escapo ~3 <pee>
@@ -76,14 +86,21 @@ RULES = {
     not a drop
     = straining
     <strain> ~3 <pee> -<neg_strain>
-    <pee> ~4 strain|strains|straining|puja|pujando|esfuerzo|struggling|struggles|batalla|painful|hurts|cries|crying|llora|duele|dolor|trabajo|cuesta
-    hard_time|trouble|difficulty|painful|problema|dificultad|dolor|hurts|cries|crying|llora|grita|yelps ~4 <pee> -<neg_strain>
+    <pee> ~4 strain|strains|straining|puja|pujando|esfuerzo|struggling|struggles|batalla|
+        painful|hurts|cries|crying|llora|duele|dolor|trabajo|cuesta
+    hard_time|trouble|difficulty|painful|problema|dificultad|dolor|hurts|cries|crying|llora|
+        grita|yelps ~4 <pee> -<neg_strain>
     strain|straining|strains|puja|pujando|esfuerzo ~3 litter|litterbox|litter_box|tray|arenero
-    only|just|solo|nomas|drops|few|gotas|unas|gotitas|a ~3 drops|drips|drip|dribbles|gotas|gotitas|gotita ~3 <pee>|come|comes|sale|salen
+    only|just|solo|nomas|drops|few|gotas|unas|gotitas|a ~3 drops|drips|drip|dribbles|gotas|
+        gotitas|gotita ~3 <pee>|come|comes|sale|salen
     <pee> ~4 drops|drips|gotas|gotitas|gotea|trickle|dribs -<blood>
-    in_and_out|back_and_forth|entra_y_sale|va_y_viene ~4 litter|litterbox|litter_box|box|tray|arenero
-    litter|litterbox|litter_box|tray|arenero ~~ nothing|nada|no ~2 comes|coming|sale|hace|pee|there
-    back|going|goes|va|entra|vueltas ~4 litter|litterbox|litter_box|arenero|tray ~4 nothing|nada|no|sale
+    in_and_out|back_and_forth|entra_y_sale|va_y_viene ~4 litter|litterbox|litter_box|box|tray|
+        arenero
+    litter|litterbox|litter_box|tray|arenero ~~ nothing|nada|no ~2 comes|coming|sale|hace|pee|
+        there
+    back|going|goes|va|entra|vueltas ~4 litter|litterbox|litter_box|arenero|tray ~4 nothing|
+        nada|no|sale
+    tiny|small|little ~2 amounts|bits|dribbles|puddles ~2 <pee>
     stranguria|dysuria|disuria|pollakiuria
     squat* ~3 <pee>
     tray|litter|litterbox|litter_box|arenero|box ~5 drops|drop|dribble|gotas|gotitas
@@ -94,7 +111,8 @@ RULES = {
     strain|straining|strains|puja|pujando
     = bloody
     <pee> & <blood>
-    <pee> ~4 red|pink|pinkish|rosa|rosita|rosada|rojo|roja|rusty|coca_cola|cola_coloured|brown_red|rojiza|reddish
+    <pee> ~4 red|pink|pinkish|rosa|rosita|rosada|rojo|roja|rusty|coca_cola|cola_coloured|
+        brown_red|rojiza|reddish
     pink|red|pinkish|reddish|rosa|rojiza|rosada ~2 <pee>
     haematuria|hematuria|haemoglobinuria
     = bloody @urine
@@ -102,6 +120,7 @@ RULES = {
     blood|bloody|sangre|red|roja|pink -<poo>
     """,
 }
+
 NEGATED = {
     "urine": {
         "normal": "none",

@@ -4,29 +4,36 @@ from __future__ import annotations
 
 CLASSES = {
     "vomit": """
-        vomit vomits vomited vomiting vomitted vomitting vom vomming vommed puke pukes puked puking barf
-        barfs barfed barfing throw_up throws_up threw_up throwing_up thrown_up throwup upchucked upchuck
-        chucked_up chucking_up chucks_up chuck_up hurled hurling spewed spewing spew brought_up bringing_up
-        brings_up bring_up heaved_up coughed_up_food regurgitated regurgitates regurgitating regurgitate
-        been_sick was_sick being_sick got_sick getting_sick sicked_up sick_up sicky emesis blew_chunks
-        vomito vomita vomitaba vomitando vomitado vomitar vomitos vomitó vomitona vomite vomitivo guacareo guacarea
-        guacara guacareando basqueo basquea volvio_el devolvio devuelve devolviendo volvio_el_estomago
-        devolvio_el regreso_la_comida regreso_su regreso_todo arrojo arroja arrojando trasboco gomito gomita gomitado
-        gomitando bomito bomitando bomitado echo_la_pota threw_it_up tossed_his_cookies lost_his_lunch
-        lost_her_lunch deponer depuso buitreo lanzo_la_comida hacked_up_food sick_on_the
-        sick_in_the sick_all_over sick_everywhere sick_once sick_twice chundered chunder retched_up hairball
-        emesed hacked_up came_back_up cant_keep_anything keep_anything_down keep_food_down keep_it_down keep_water_down keeping_anything_down
-        keeping_food_down retiene_nada
+        vomit vomits vomited vomiting vomitted vomitting vom vomming vommed puke pukes puked
+        puking barf barfs barfed barfing throw_up throws_up threw_up throwing_up thrown_up
+        throwup upchucked upchuck chucked_up chucking_up chucks_up chuck_up hurled hurling
+        spewed spewing spew brought_up bringing_up brings_up bring_up heaved_up coughed_up_food
+        regurgitated regurgitates regurgitating regurgitate been_sick was_sick being_sick
+        got_sick getting_sick sicked_up sick_up sicky emesis blew_chunks vomito vomita vomitaba
+        vomitando vomitado vomitar vomitos vomitó vomitona vomite vomitivo guacareo guacarea
+        guacara guacareando basqueo basquea volvio_el devolvio devuelve devolviendo
+        volvio_el_estomago devolvio_el regreso_la_comida regreso_su regreso_todo arrojo arroja
+        arrojando trasboco gomito gomita gomitado gomitando bomito bomitando bomitado
+        echo_la_pota threw_it_up tossed_his_cookies lost_his_lunch lost_her_lunch deponer depuso
+        buitreo lanzo_la_comida hacked_up_food sick_on_the sick_in_the sick_all_over
+        sick_everywhere sick_once sick_twice chundered chunder retched_up hairball emesed
+        hacked_up came_back_up cant_keep_anything keep_anything_down keep_food_down keep_it_down
+        keep_water_down keeping_anything_down keeping_food_down retiene_nada
         """,
-    "vomitstuff": "vomit puke sick bile barf vomito bilis yellow_foam white_foam espuma_amarilla foam espuma "
-    "baba_amarilla",
+    "vomitstuff": """
+        vomit puke sick bile barf vomito bilis yellow_foam white_foam espuma_amarilla foam
+        espuma baba_amarilla
+        """,
+    "phlegm": "phlegm flem mucus_only poo",
+    "stopword": "cant_stop wont_stop no_para no_deja",
 }
 
 RULES = {
     "vomiting": """
     = yes
     <vomit>
-    is|was|been|being|got|gets|bit|violently|just|hes|shes ~ sick ~ again|twice|once|times|everywhere|up|on|in|over|after|this|last|all|three|two
+    is|was|been|being|got|gets|bit|violently|just|hes|shes ~ sick ~ again|twice|once|times|
+        everywhere|up|on|in|over|after|this|last|all|three|two
     been sick
     sick on|in|all|over ~2 rug|carpet|floor|bed|car|kitchen|sofa|night|morning|over
     brought|threw|bring|brings|bringing|coughed|throwing|chucked|spewed ~4 back? up -<phlegm>
@@ -40,9 +47,13 @@ RULES = {
     hairball|furball|bola_de_pelo
     cleaned|cleaning|limpiando ~2 sick|vomit|vomito|puke
     = yes count:2
-    <neg> ~2 keep|keeping|kept|retiene|retener|tolera|aguanta ~3 down|nada|food|comida|water|anything|agua
-    keeps|keep|wont_stop|cant_stop|doesnt_stop|nonstop|non_stop|constantly|continuously|no_para|no_deja|sigue|sin_parar ~3 <vomit>
-    <vomit> ~3 nonstop|non_stop|constantly|repeatedly|continuously|again_and_again|over_and_over|sin_parar|cada_rato|a_cada_rato|all_night|all_day|toda_la_noche|todo_el_dia|every_time|cada_vez|everything
+    <neg> ~2 keep|keeping|kept|retiene|retener|tolera|aguanta ~3 down|nada|food|comida|water|
+        anything|agua
+    keeps|keep|wont_stop|cant_stop|doesnt_stop|nonstop|non_stop|constantly|continuously|
+        no_para|no_deja|sigue|sin_parar ~3 <vomit>
+    <vomit> ~3 nonstop|non_stop|constantly|repeatedly|continuously|again_and_again|
+        over_and_over|sin_parar|cada_rato|a_cada_rato|all_night|all_day|toda_la_noche|
+        todo_el_dia|every_time|cada_vez|everything
     throwing everything up
     <vomit> ~3 again|otra_vez|de_nuevo
     more|another|second ~ vomit
@@ -70,9 +81,15 @@ RULES = {
     como cafe|posos|asientos ~ molido|cafe?
     escupe|escupio|arroja|devolvio ~2 sangre
     = bloody @vomiting
-    blood|bloody|sangre|sangrita|hilitos_de_sangre|bloodstained|blood_tinged -<wound> -<poo> -<pee>
+    blood|bloody|sangre|sangrita|hilitos_de_sangre|bloodstained|blood_tinged -<wound> -<poo> \
+        -<pee>
     """,
 }
-CLASSES["phlegm"] = "phlegm flem mucus_only poo"
-CLASSES["stopword"] = "cant_stop wont_stop no_para no_deja"
-NEGATED = {"vomiting": {"yes": "no", "bloody": None, "no": "yes"}}
+
+NEGATED = {
+    "vomiting": {
+        "yes": "no",
+        "bloody": None,
+        "no": "yes",
+    },
+}

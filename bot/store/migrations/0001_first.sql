@@ -95,7 +95,7 @@ CREATE INDEX caregiver_person ON caregiver (person_id);
 -- One-time links; only a digest of the code is kept.
 CREATE TABLE invitation (
     digest TEXT PRIMARY KEY,
-    kind TEXT NOT NULL CHECK (kind IN ('owner', 'desk', 'staff')),
+    kind TEXT NOT NULL CHECK (kind IN ('owner', 'desk', 'staff', 'review')),
     patient_id INTEGER REFERENCES patient (id),
     rank INTEGER,
     name TEXT,

@@ -63,8 +63,9 @@ WHERE digest = :digest;
 
 -- name: invitation_add
 INSERT INTO invitation
-  (digest, kind, patient_id, rank, name, role, made_at, made_by, expires_at)
-VALUES (:digest, :kind, :patient_id, :rank, :name, :role, :now, :made_by, :expires_at);
+  (digest, kind, patient_id, rank, name, role, member_id, made_at, made_by, expires_at)
+VALUES (:digest, :kind, :patient_id, :rank, :name, :role, :member_id, :now, :made_by,
+  :expires_at);
 
 -- name: invitation_use
 UPDATE invitation SET used_at = :now, used_by = :used_by

@@ -37,3 +37,7 @@ WHERE p.sent_at IS NOT NULL AND i.kind <> 'notice' ORDER BY i.patient_id, p.due_
 SELECT id, patient_id, matter, urgency, state, opened_at, acknowledged_at, acknowledged_by,
   answered_at, answered_by, closed_at, closed_by, outcome, note, pages, body
 FROM case_file ORDER BY patient_id, opened_at, id;
+
+-- name: whole_pictures
+SELECT id, kind, at, day, caption, state, sha256 FROM media
+WHERE patient_id = :patient_id ORDER BY at, id;

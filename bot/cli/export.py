@@ -1,0 +1,153 @@
+"""``slowleash export``: a patient's record, for the practice's own."""
+
+from __future__ import annotations
+
+import argparse
+import asyncio
+import json
+import os
+import sys
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+from typing import Literal
+
+from bot.model.settings import Clinic
+from bot.model.text import Lang
+from bot.plan.calendar import as_icalendar
+from bot.records.fhir import bundle
+from bot.records.summary import Summary, summarise
+from bot.records.summary_text import as_text
+from bot.records.tables import as_csv, json_lines
+from bot.records.whole import WholeRecord
+from bot.service.clock import SystemClock
+from bot.store import load
+from bot.store.database import Database, Tx
+from bot.store.whole import whole
+from bot.talk.record import readable
+from bot.talk.words import default_words
+
+from .errors import CommandError
+from .patient import patient_of
+from .place import add_place, clinic_of, database_of
+
+Paper = Literal["letter", "a4"]
+PDF = ("summary", "log")
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """What is exported, and how."""
+
+    record: WholeRecord
+    now: datetime
+    lang: Lang
+    clinic: Clinic | None
+    paper: Paper
+
+
+def main(argv: list[str]) -> int:
+    """0 when it was written."""
+    parser = argparse.ArgumentParser(
+        prog="slowleash export",
+        description="Write a patient's record: a summary of one page from discharge to now, the "
+        "whole log, the plan as a calendar, or a bundle for another system (HL7 FHIR R4).",
+    )
+    parser.add_argument("patient", nargs="?", help="the patient's name or number")
+    parser.add_argument("--as", dest="form", choices=tuple(FORMS), default="summary",
+                        help="what to write (default: summary)")  # fmt: skip
+    parser.add_argument("--pdf", action="store_true", help="as PDF (summary and log)")
+    parser.add_argument("--paper", choices=("letter", "a4"), default="letter",
+                        help="the paper of a PDF (default: letter)")  # fmt: skip
+    parser.add_argument("--lang", choices=("en", "es"), help="the language (the practice's own)")
+    parser.add_argument("--to", type=Path, metavar="FILE", help="the file (default: the screen)")
+    add_place(parser)
+    args = parser.parse_args(argv)
+    if args.pdf and args.form not in PDF:
+        raise CommandError(f"--pdf goes with --as {' or --as '.join(PDF)}, not with {args.form}")
+    if args.pdf and args.to is None and sys.stdout.isatty():
+        raise CommandError("a PDF goes to a file: add --to record.pdf")
+    clinic = clinic_of(args) if args.clinic.exists() else None
+    record = asyncio.run(_record(database_of(args), args.patient))
+    lang = args.lang or (clinic.language if clinic else "en")
+    paper: Paper = "a4" if args.paper == "a4" else "letter"
+    wanted = Wanted(record, SystemClock().now(), lang, clinic, paper)
+    content = PDFS[args.form](wanted) if args.pdf else FORMS[args.form](wanted).encode()
+    if args.to is None:
+        sys.stdout.buffer.write(content)
+        sys.stdout.buffer.flush()
+    else:
+        keep(args.to, content)
+        print(f"{args.to}: {len(content):,} bytes, {record.plan.patient}, "
+              f"{len(record.log)} entries of the log", file=sys.stderr)  # fmt: skip
+    return 0
+
+
+async def _record(path: Path, words: str | None) -> WholeRecord:
+    def read(tx: Tx) -> WholeRecord:
+        row = patient_of(load.roster(tx, ended=True), words)
+        found = whole(tx, row.id)
+        if found is None:
+            raise CommandError(f"there is no patient {row.id}")
+        return found
+
+    async with Database(path) as db:
+        return await db.read(read)
+
+
+def keep(path: Path, content: bytes) -> None:
+    """Writes the file whole or not at all, readable by its owner only: it is a medical
+    record."""
+    if not path.absolute().parent.is_dir():
+        raise CommandError(f"the folder {path.absolute().parent} is not there. Make it.")
+    part = path.with_name(f"{path.name}.part")
+    with open(os.open(part, os.O_WRONLY | os.O_CREAT | os.O_TRUNC, 0o600), "wb") as out:
+        out.write(content)
+    part.replace(path)
+
+
+def _summary(wanted: Wanted) -> str:
+    return as_text(_page(wanted))
+
+
+def _page(wanted: Wanted) -> Summary:
+    return summarise(wanted.record, wanted.now, default_words(), wanted.lang, wanted.clinic)
+
+
+def _log(wanted: Wanted) -> str:
+    plan = wanted.record.plan
+    return "".join(f"{line}\n" for line in readable(wanted.record.log, plan.zone, plan.surgery))
+
+
+def _calendar(wanted: Wanted) -> str:
+    return as_icalendar(wanted.record.plan, wanted.record.protocol, wanted.lang).decode()
+
+
+def _fhir(wanted: Wanted) -> str:
+    system = wanted.clinic.name if wanted.clinic else ""
+    made = bundle(wanted.record, wanted.now, default_words(), wanted.lang, system)
+    return json.dumps(made, ensure_ascii=False, indent=1) + "\n"
+
+
+def _summary_pdf(wanted: Wanted) -> bytes:
+    from bot.records.summary_pdf import as_pdf
+
+    return as_pdf(_page(wanted), wanted.paper)
+
+
+def _log_pdf(wanted: Wanted) -> bytes:
+    from bot.records.log_pdf import log_pdf
+
+    return log_pdf(wanted.record, wanted.now, wanted.lang, wanted.paper)
+
+
+FORMS: dict[str, Callable[[Wanted], str]] = {
+    "summary": _summary,
+    "log": _log,
+    "jsonl": lambda wanted: json_lines(wanted.record),
+    "csv": lambda wanted: as_csv(wanted.record),
+    "ics": _calendar,
+    "fhir": _fhir,
+}
+PDFS: dict[str, Callable[[Wanted], bytes]] = {"summary": _summary_pdf, "log": _log_pdf}

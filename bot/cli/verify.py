@@ -1,0 +1,88 @@
+"""``slowleash verify``: whether the record stands."""
+
+from __future__ import annotations
+
+import argparse
+import asyncio
+import re
+import sys
+from pathlib import Path
+
+from bot.store.audit import Verified, verify
+from bot.store.database import Database, Tx
+from bot.store.shelf import Shelf
+
+from .errors import CommandError
+from .place import add_place, database_of
+
+SHOWN = 20
+_HASH = re.compile(r"[0-9a-fA-F]{16,64}")
+
+
+def main(argv: list[str]) -> int:
+    """0 when it stands; 1 when something was changed, removed, put in or moved."""
+    parser = argparse.ArgumentParser(
+        prog="slowleash verify",
+        description="Walk the log from its first entry to its last and tell the first that was "
+        "changed, removed, put in or moved; then look whether observations, messages and "
+        "pictures agree with it.",
+        epilog="That the end of the log was cut off shows only against a hash that was kept "
+        "elsewhere: every exported record bears one.",
+    )
+    parser.add_argument("--against", metavar="HASH", default="",
+                        help="a hash of the log's last entry, written down earlier (16 figures "
+                        "or more)")  # fmt: skip
+    add_place(parser)
+    args = parser.parse_args(argv)
+    if args.against and not _HASH.fullmatch(args.against):
+        raise CommandError(f"--against wants 16 to 64 figures of a hash, not {args.against!r}")
+    path = database_of(args)
+    found = asyncio.run(_verify(path, args.against))
+    print(*_lines(found, args.against), sep="\n")
+    return 0 if found.stands else 1
+
+
+async def _verify(path: Path, against: str) -> Verified:
+    shelf = Shelf(path)
+
+    def walk(tx: Tx) -> Verified:
+        return verify(tx, against, shelf, progress)
+
+    def progress(done: int) -> None:
+        if sys.stderr.isatty():
+            print(f"\r{done:,} entries", end="", file=sys.stderr, flush=True)
+
+    async with Database(path) as db:
+        found = await db.read(walk)
+    if sys.stderr.isatty():
+        print("\r", end="", file=sys.stderr)
+    return found
+
+
+def _lines(found: Verified, against: str) -> list[str]:
+    lines = [f"{found.entries:,} entries, {found.pictures:,} pictures and films."]
+    if found.erased:
+        lines.append(f"The words of {found.erased:,} entries were erased, and it is written down.")
+    if found.breaks:
+        lines.append(f"The log does NOT stand. First: {found.breaks[0].why}.")
+        lines += [f"  {one.why}" for one in found.breaks[1:SHOWN]]
+    else:
+        lines.append("No entry of the log was changed, removed, put in or moved.")
+        if against:
+            lines.append(f"It holds the entry sealed {against[:16]}…, so no end of it was cut off "
+                         "up to there.")  # fmt: skip
+    if found.strays:
+        lines.append("Not in agreement with the log:")
+        lines += [f"  {one}" for one in found.strays[:SHOWN]]
+    else:
+        lines.append("Observations, messages and pictures agree with it.")
+    more = max(0, len(found.breaks) - SHOWN) + max(0, len(found.strays) - SHOWN)
+    if more:
+        lines.append(f"And {more:,} more.")
+    if found.head is not None:
+        lines += [
+            f"Last entry: {found.head.entry}, sealed {found.head.hash}",
+            "Keep that line outside this computer. Later, `slowleash verify --against` with it "
+            "shows that nothing up to it was cut off.",
+        ]
+    return lines

@@ -1,0 +1,82 @@
+"""The record of an invented patient, lived through once: each test gets its own copy."""
+
+from __future__ import annotations
+
+import asyncio
+import shutil
+from collections.abc import AsyncIterator
+from pathlib import Path
+
+import pytest
+
+from bot.model.settings import Clinic
+from bot.records.whole import WholeRecord
+from bot.store.database import Database
+from bot.store.whole import whole
+from demo.stage import Stage
+from tests.service.box import CLINIC, Box, at, plan
+
+ORDER = plan(
+    medicines=[
+        *(one.model_dump(exclude_defaults=True) for one in plan().medicines),
+        {"name": "trazodone", "every_hours": 8, "first_dose": "2026-03-04T20:00", "days": 14,
+         "as_needed": True, "form": "tablet", "units": 0.5, "strength_mg": 100},
+    ]
+)  # fmt: skip
+
+
+async def _live(folder: Path) -> None:
+    """Six days at home, in two languages, with a red flag, a correction and an undo."""
+    async with Stage(Clinic.model_validate(CLINIC), folder / "practice.db", at(0, 15)) as stage:
+        people = stage.standin
+        nurse = people.user("Kim, nurse")
+        desk = await stage.staff_chat("Surgery desk", [nurse])
+        box = Box(stage, nurse, desk, people.user("Inés"), people.user("Marco", "es"))
+        await box.with_patient(ORDER)
+        await box.to(1, 20, 5)
+        await box.says(box.ines, "gave both pills, she wont put her foot down")
+        await box.to(2, 8, 5)
+        await box.says(box.ines, "=she ate everything 👍 and the cut is clean")
+        await box.says(box.ines, "gave her a trazodone, she was barking")
+        await box.to(3, 9, 0)
+        said = await box.says(box.ines, "there is yellow pus on the cut")
+        await box.staff_says("Please come in at 11.", box.case("pus"))
+        await box.to(4, 9, 0)
+        people.edit(said, "there is yellow pus on the cut, and she toe touches")
+        await stage.settle()
+        await box.to(5, 9, 0)
+        await box.says(box.ines, "walking on it with a limp. phone me at +1 303 555 0107")
+        await box.staff_says("/end Canela")
+        await box.to(6, 9, 0)
+
+
+@pytest.fixture(scope="session")
+def lived(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A folder with the practice's database; read it only."""
+    folder = tmp_path_factory.mktemp("lived")
+    asyncio.run(_live(folder))
+    return folder
+
+
+@pytest.fixture
+def copy(lived: Path, tmp_path: Path) -> Path:
+    """The database, to do with it what one likes."""
+    for path in lived.iterdir():
+        if path.is_file():
+            shutil.copy(path, tmp_path / path.name)
+    return tmp_path / "practice.db"
+
+
+@pytest.fixture
+async def db(copy: Path) -> AsyncIterator[Database]:
+    """The database, open."""
+    async with Database(copy) as opened:
+        yield opened
+
+
+@pytest.fixture
+async def record(db: Database) -> WholeRecord:
+    """Canela's whole record."""
+    found = await db.read(lambda tx: whole(tx, 1))
+    assert found is not None
+    return found

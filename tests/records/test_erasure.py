@@ -1,0 +1,178 @@
+"""An owner asks to be erased: what must go is gone to the last byte, what must stay stays,
+and the record can still be proven."""
+
+from __future__ import annotations
+
+import json
+import sqlite3
+from datetime import UTC, date, datetime
+from pathlib import Path
+
+import pytest
+
+from bot.cli import erase as command
+from bot.cli.errors import CommandError
+from bot.records.erasure import Traces, case_in_figures, kept_until, phones, wordless
+from bot.records.whole import WholeRecord
+from bot.store.audit import Verified, verify
+from bot.store.database import Database, StoreError
+from bot.store.erase import Erasure
+from bot.store.whole import courses, whole
+from tests.service.box import CLINIC
+
+SOON = datetime(2026, 4, 1, tzinfo=UTC)
+LATER = datetime(2033, 3, 10, tzinfo=UTC)  # seven years after the last entry, and a day
+
+
+async def erase(path: Path, now: datetime, *, do: bool = True) -> dict[str, int]:
+    async with Database(path) as db:
+        tally = await db.transact(lambda tx: Erasure(tx, now, 7, "Dr Okafor", do).patient(1))
+        await db.compact()
+    return tally.goes
+
+
+async def after(path: Path) -> tuple[WholeRecord, Verified]:
+    async with Database(path) as db:
+        record = await db.read(lambda tx: whole(tx, 1))
+        assert record is not None
+        return record, await db.read(verify)
+
+
+def chats(path: Path) -> list[str]:
+    with sqlite3.connect(path) as plain:
+        rows = plain.execute("SELECT user_id FROM person").fetchall()
+    plain.close()
+    return [str(row[0]) for row in rows if row[0] > 0]
+
+
+def holds(path: Path, *words: str) -> list[str]:
+    """Which of these words stand anywhere in the file, written plainly or as in JSON."""
+    raw = path.read_bytes()
+    forms = {word: {word.encode(), json.dumps(word)[1:-1].encode()} for word in words}
+    return [word for word, forms in forms.items() if any(form in raw for form in forms)]
+
+
+async def test_within_retention_the_way_to_the_owner_goes_and_the_record_stays(copy: Path) -> None:
+    numbers = chats(copy)
+    assert holds(copy, *numbers, "+1 303 555 0107") == [*numbers, "+1 303 555 0107"]
+    goes = await erase(copy, SOON)
+    assert holds(copy, *numbers, "+1 303 555 0107", "13035550107") == []
+    record, found = await after(copy)
+    assert found.stands
+    assert found.erased == goes["entries of the log: chat ids and phone"]
+    assert record.plan.phone is None
+    assert [carer.name for carer in record.carers] == ["Inés"]
+    said = [entry.text for entry in record.log if entry.kind == "said"]
+    assert "there is yellow pus on the cut" in said
+    assert "walking on it with a limp. phone me at [erased]" in said
+
+
+async def test_after_retention_words_and_names_go_and_the_figures_stay(copy: Path) -> None:
+    async with Database(copy) as db:
+        (before,) = await db.read(lambda tx: courses(tx, LATER))
+    await erase(copy, LATER)
+    assert holds(copy, *chats(copy), "Inés", "Ines Vale", "Canela", "yellow pus", "limp. phone",
+                 "303 555 0107") == []  # fmt: skip
+    record, found = await after(copy)
+    assert found.stands
+    assert record.plan.patient == "[erased]"
+    assert {entry.author for entry in record.log} >= {"Kim, nurse", "owner"}
+    async with Database(copy) as db:
+        (course,) = await db.read(lambda tx: courses(tx, LATER))
+    assert course == before  # what the practice's statistics are made of
+    assert record.standing
+
+
+async def test_an_erased_entry_that_is_changed_later_is_found(copy: Path) -> None:
+    await erase(copy, LATER)
+    with sqlite3.connect(copy) as plain:
+        plain.execute("UPDATE log SET text = 'all was well' WHERE id = 40")
+    plain.close()
+    _, found = await after(copy)
+    assert found.breaks[0].entry == 40
+    assert "after its erasure" in found.breaks[0].why
+
+
+async def test_erasing_twice_takes_the_rest_and_the_chain_holds(copy: Path) -> None:
+    await erase(copy, SOON)
+    again = await erase(copy, SOON)
+    assert again == {}
+    await erase(copy, LATER)
+    _, found = await after(copy)
+    assert found.stands
+
+
+async def test_without_yes_not_a_byte_is_changed_and_the_same_is_told(copy: Path) -> None:
+    before = copy.read_bytes()
+    told = await erase(copy.with_name("practice.db"), SOON, do=False)
+    async with Database(copy) as db:
+        assert (await db.read(verify)).erased == 0
+    assert len(copy.read_bytes()) == len(before)
+    assert await erase(copy, SOON) == told
+
+
+async def test_one_who_still_takes_care_of_a_patient_is_not_erased(db: Database) -> None:
+    await db.transact(lambda tx: tx.run("patient_state", id=1, state="active"))
+    for act in (lambda e: e.person(1), lambda e: e.patient(1)):
+        with pytest.raises(StoreError, match=r"End (the course|it first)"):
+            await db.transact(lambda tx, act=act: act(Erasure(tx, SOON, 7, "x", True)))  # type: ignore[misc]
+
+
+async def test_a_person_alone_is_told_what_stays_and_why(db: Database) -> None:
+    tally = await db.transact(lambda tx: Erasure(tx, SOON, 7, "Dr Okafor", True).person(1))
+    text = "\n".join(tally.lines(done=True))
+    assert "until 2033-03-09" in text
+    assert "slowleash backup" in text
+    assert "why: " in text
+    assert (await db.read(verify)).stands
+
+
+def test_the_command_shows_first_and_erases_on_yes(
+    copy: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    clinic = tmp_path / "clinic.yaml"
+    clinic.write_text(json.dumps(CLINIC))
+    place = ["--database", str(copy), "--clinic", str(clinic)]
+    assert command.main(["Canela", *place]) == 0
+    shown = capsys.readouterr().out
+    assert shown.startswith("Would be erased:")
+    assert "Nothing was changed" in shown
+    assert command.main(["--person", "inés", "--yes", *place]) == 0
+    assert capsys.readouterr().out.startswith("Erased:")
+    with pytest.raises(CommandError, match="nobody called"):
+        command.main(["--person", "Nobody", *place])
+    with pytest.raises(CommandError, match="name a patient"):
+        command.main(place)
+
+
+def test_a_record_is_kept_whole_years() -> None:
+    """State practice acts of the US ask for 3 to 7 years; the setting's default is 7."""
+    assert kept_until(datetime(2026, 3, 9, tzinfo=UTC), 7) == date(2033, 3, 9)
+    assert kept_until(datetime(2028, 2, 29, tzinfo=UTC), 3) == date(2031, 2, 28)
+
+
+def test_an_id_is_found_only_where_it_is_one() -> None:
+    traces = Traces({42: "p1"}, phones("+1 303 555 0107"))
+    assert traces.in_text("message:42:7 and 142 and 420") == "message:p1:7 and 142 and 420"
+    assert traces.in_text("call +1 303 555 0107!") == "call [erased]!"
+    assert traces.in_text("call +13035550107") == "call [erased]"
+    assert traces.in_value({"chat": 42, "on": True, "n": [42, 43]}) == {
+        "chat": 0, "on": True, "n": [0, 43],
+    }  # fmt: skip
+    assert phones(None, "112") == {}
+
+
+def test_what_is_left_of_an_entry_names_nobody() -> None:
+    author, text, data = wordless(
+        "noted", "Inés", '{"observation":{"about":"pain"},"day":3,"source":"tap:1","x":"Inés"}',
+        {"Inés"},
+    )  # fmt: skip
+    assert (author, text) == ("owner", "")
+    assert json.loads(data) == {"observation": {"about": "pain"}, "day": 3, "source": "tap:1"}
+    body = json.dumps({"entries": [{"by": "Inés", "text": "pus", "day": 3, "urgency": "same_day",
+                                    "findings": [{"rule": "pus", "en": "pus", "urgency": "none"}],
+                                    "told": "…", "at": "2026"}], "more": "Inés"})  # fmt: skip
+    assert "Inés" not in case_in_figures(body)
+    assert json.loads(case_in_figures(body))["entries"][0]["findings"] == [
+        {"rule": "pus", "urgency": "none"}
+    ]
