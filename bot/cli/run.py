@@ -9,6 +9,7 @@ import os
 import signal
 from datetime import timedelta
 from importlib.resources import files
+from pathlib import Path
 
 import uvicorn
 
@@ -39,6 +40,10 @@ def main(argv: list[str]) -> int:
         help="print a one-time code first: sent as /join CODE in a chat, it makes that a staff "
         "chat. RANK 0 is the clinic's group (the default), 1 the person paged next, and so on",
     )  # fmt: skip
+    parser.add_argument(
+        "--flows", type=Path, metavar="FOLDER",
+        help="the practice's own protocols, red-flag rules and words (see slowleash check)",
+    )  # fmt: skip
     parser.add_argument("--base-url", default=PLATFORM, help=argparse.SUPPRESS)
     parser.add_argument(
         "--webhook", metavar="URL",
@@ -65,7 +70,7 @@ async def _run(args: argparse.Namespace) -> int:
             loop.add_signal_handler(getattr(signal, name), stop.set)
     async with (
         Client(token(), args.base_url, belt=True) as client,
-        App(clinic, args.database, client) as app,
+        App(clinic, args.database, client, flows=args.flows) as app,
     ):
         name = app.practice.bot_name
         log.info("%s is served by @%s, database %s", clinic.name, name, args.database)

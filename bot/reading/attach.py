@@ -7,9 +7,9 @@ from collections.abc import Sequence
 from bot.model.reading import Context
 
 from .clauses import Clause
+from .clock import clock_text
 from .lexicon.medicines import canonical
 from .matching import Match
-from .quantities import clock_text
 from .token import Token
 
 _TIMED = frozenset("ice warm_compress massage walk".split())

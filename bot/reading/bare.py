@@ -8,9 +8,9 @@ from bot.model.observation import Observation
 from bot.model.reading import Context
 
 from .clauses import Clause
+from .clock import clock_text
 from .grammar import Pattern, Rule
 from .matching import Match
-from .quantities import clock_text
 from .settle import Found
 from .token import Token
 
@@ -172,9 +172,11 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     size = len(body)
     if "<yesword>" in first.keys and (number == 0 or size <= 3) and "<notyes>" not in keys:
         return "yes"
-    if "<noword>" in first.keys and (number == 0 or size <= 3) and (size <= 1 or not own):
-        if size == 1 or asked in _NO or asked in _BESIDE_NO and number == 0 and size <= 2:
-            return "no"
+    negative = "<noword>" in first.keys and (number == 0 or size <= 3) and (size <= 1 or not own)
+    if negative and (
+        size == 1 or asked in _NO or (asked in _BESIDE_NO and number == 0 and size <= 2)
+    ):
+        return "no"
     if own:
         return ""
     if "<notdone>" in keys:
@@ -240,10 +242,3 @@ def worrying_rest(
     """Whether something alarming was said that led to no observation at all."""
     read_in = {clauses[m.clause].sentence for m in matches}
     return any(clause.sentence not in read_in and "<alarm>" in clause.keys for clause in clauses)
-
-
-def finish(
-    observations: list[Observation], tokens: list[Token], clauses: list[Clause], context: Context
-) -> list[Observation]:
-    """What several observations mean together."""
-    return observations

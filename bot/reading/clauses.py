@@ -20,7 +20,8 @@ _HOLDS = frozenset(
     "that if when because since after before as than think thinks hope wish say says said and so "
     "where what how why until while like for sure know does did is was has can should will do had "
     "until told feel feels whenever once till wherever dont doesnt didnt but or whether isnt could "
-    "would are were which who cant wont hasnt have must may might shall though although unless".split()
+    "would are were which who cant wont hasnt have must may might shall though "
+    "although unless".split()
 )
 
 
@@ -85,14 +86,10 @@ def split(tokens: list[Token]) -> list[Clause]:
             joiner = "or"
         elif word in _OPEN and size > 1:
             rank, joiner = max(rank, 1), word
-        elif (
-            size
-            and not token.keys.isdisjoint(_POLITE)
-            or (
-                index
-                and not tokens[index - 1].keys.isdisjoint(_POLITE)
-                and word not in ("you", "u", "so")
-            )
+        elif (size and not token.keys.isdisjoint(_POLITE)) or (
+            index
+            and not tokens[index - 1].keys.isdisjoint(_POLITE)
+            and word not in ("you", "u", "so")
         ):
             rank = max(rank, 1)
         elif word in _SUBJECT and size >= 2 and previous not in _HOLDS and not token.cut:

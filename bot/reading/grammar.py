@@ -15,8 +15,8 @@ A line that ends in "|" goes on in the next.
 
 Rules stand under a heading ``= value [detail] [trend:x] [count:n] [fixed] [@topic ...]
 [!@topic ...]``:
-``fixed`` cannot be denied, ``agent`` may have a person as its subject, ``@topic`` holds only while that topic
-is spoken of, ``!@topic`` only while it is not.
+``fixed`` cannot be denied, ``agent`` may have a person as its subject, ``@topic`` holds only
+while that topic is spoken of (``@asked-topic``: asked about), ``!@topic`` only while it is not.
 """
 
 from __future__ import annotations

@@ -13,9 +13,9 @@ _EN = frozenset(
 )
 _ES = frozenset(
     "el la los las un una de que en es se le lo su con por para y pero ya muy hoy ayer si mi me "
-    "esta nada tiene come hace mas bien mal como sin del al porque gracias casi mucho mucha poco todo "
-    "toda le les quiere comio ha he te nos son fue estan anda sigue desde hasta cuando tambien aun "
-    "minutos minuto horas hora dias veces vez caminamos perro perra gato gata "
+    "esta nada tiene come hace mas bien mal como sin del al porque gracias casi mucho mucha poco "
+    "todo toda le les quiere comio ha he te nos son fue estan anda sigue desde hasta cuando "
+    "tambien aun minutos minuto horas hora dias veces vez caminamos perro perra gato gata "
     "todavia ni eso esto este ella mañana manana noche dia dio di tarde agua".split()
 )
 

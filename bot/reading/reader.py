@@ -6,15 +6,16 @@ from bot.model.observation import Observation
 from bot.model.reading import Context, Reading
 from bot.model.vocabulary import TOPICS
 
-from . import bare, scope
+from . import bare, scope, subjects
 from .attach import area, figures, medicine
 from .clauses import Clause, split
 from .language import guess, settle_homographs
 from .lexis import LEXIS, NEGATED, mark_phrases, tag
 from .matching import Match, candidates, find
 from .normalise import words_of
+from .overlap import drop_overlaps
 from .quantities import fold_quantities
-from .settle import Found, drop_overlaps, settle
+from .settle import Found, settle
 from .token import Token
 
 FOCUS_OF = {
@@ -66,9 +67,9 @@ def read(text: str, context: Context) -> Reading:
     matches, moods = _match(tokens, clauses, context)
     scope.mark_moods(tokens, clauses, moods)
     scope.mark_carried(tokens, clauses)
-    scope.mark_people(tokens, clauses)
+    subjects.mark_people(tokens, clauses)
     own = frozenset(word for name in context.names for word in name.casefold().split())
-    other = scope.mark_subjects(tokens, clauses, context.species, own)
+    other = subjects.mark_subjects(tokens, clauses, context.species, own)
     for match in matches:
         clause = clauses[match.clause]
         match.denied = scope.denied(match, tokens, clause)
@@ -187,7 +188,6 @@ def _conclude(
     found.extend(answer.found)
     reasons.extend(answer.reasons)
     observations = settle(found)
-    observations = bare.finish(observations, tokens, clauses, context)
     requests = [o for o in observations if o.about == "request"]
     said = [o for o in observations if o.about != "request"]
     voids = any(
@@ -197,7 +197,7 @@ def _conclude(
     feared = any(m.void == "something feared or prevented" for m in matches)
     worry = any("worry" in c.moods for c in clauses)
     lone = not said and not requests and (voids or wish or other or feared or worry)
-    if (asks and not calls or lone) and not any(o.value == "question" for o in requests):
+    if ((asks and not calls) or lone) and not any(o.value == "question" for o in requests):
         span = (tokens[0].start, tokens[-1].end)
         for clause in clauses:
             if clause.moods & {"question", "factive", "wish", "hypo"}:
@@ -236,10 +236,8 @@ def _observe(
     if match.denied:
         value = NEGATED.get(rule.about, {}).get(rule.value)
         detail = trend = None
-        if value is None:
-            return []
-        detail = "deep" if (rule.about, value) == ("", "") else None
-    assert value is not None
+    if value is None:
+        return []
     clause = clauses[match.clause]
     places = area(match.clause, clauses, taken)
     fields = figures(match, value, tokens, clauses, places, context)

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from .clauses import Clause
 from .matching import Match
+from .subjects import PREPOSITIONS
 from .token import Token
 
 REACH = 9
@@ -61,53 +64,9 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
             clause.moods.add("question")
 
 
-def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
-    """Clauses about a person's own body, and what hangs on them; reports that are denied."""
-    person = False
-    sentence = -1
-    for number, clause in enumerate(clauses):
-        if clause.sentence != sentence:
-            sentence, person = clause.sentence, False
-        own = any("<patient>" in t.keys for t in tokens[clause.start : clause.end])
-        if "<mine>" in clause.keys or _own_body(tokens, clause):
-            person = True
-            for before in clauses[max(0, number - 2) : number]:
-                if (
-                    before.sentence == sentence
-                    and "<mine>" in clause.keys
-                    and "<bleedword>" in before.keys
-                ):
-                    before.person = True
-        elif own or "<wound>" in clause.keys:
-            person = False
-        clause.person = person
-        if clause.rank == 2 and number and "<reported>" in clauses[number - 1].keys:
-            told = clauses[number - 1]
-            first = {t.word for t in tokens[told.start : told.start + 4]}
-            mine = {t.word for t in tokens[clause.start : clause.start + 3]}
-            if told.sentence == sentence and not first & _SPEAKER and mine & _SPEAKER:
-                told.moods.add("denied")
-        if "denied" in clause.moods:
-            for before in clauses[max(0, number - 3) : number]:
-                if before.sentence == sentence and "<reported>" in before.keys:
-                    before.moods.add("denied")
-
-
-_SPEAKER = frozenset("i ive im we weve id yo lo".split())
-
-
-def _own_body(tokens: list[Token], clause: Clause) -> bool:
-    for place in range(clause.start, clause.end - 1):
-        if tokens[place].word in ("my", "mi", "mis"):
-            for at in range(place + 1, min(place + 3, clause.end)):
-                if "<ownbody>" in tokens[at].keys:
-                    return True
-    return False
-
-
 def mark_carried(tokens: list[Token], clauses: list[Clause]) -> None:
     """ "No swelling, redness or smell": the denial goes on through a bare list."""
-    for before, clause in zip(clauses, clauses[1:], strict=False):
+    for before, clause in pairwise(clauses):
         if clause.sentence != before.sentence or clause.rank > 1:
             continue
         if not ("<neg>" in before.keys or before.carried) or "<good>" in clause.keys:
@@ -174,11 +133,8 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
         tail = [t.word for t in tokens[match.last + 1 : min(match.last + 5, clause.end)]]
         if (
             tail[:1] == ["free"]
-            or "out" in tail[1:3]
-            and "ruled" in tail[:2]
-            and not set(tail) & _NOT
-            or any(w in _NOT for w in tail[:2])
-            and any(w in _SEEN for w in tail[1:4])
+            or ("out" in tail[1:3] and "ruled" in tail[:2] and not set(tail) & _NOT)
+            or (any(w in _NOT for w in tail[:2]) and any(w in _SEEN for w in tail[1:4]))
         ):
             flips = True
     for place in range(match.last + 1, min(match.last + 7, clause.end - 1)):
@@ -287,7 +243,7 @@ def _person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
         keys = tokens[place].keys
         if "<person>" in keys and "<patient>" not in keys and tokens[place].word not in _DATIVE:
             ahead = {t.word for t in tokens[max(clause.start, place - 2) : place]}
-            return not ahead & _PREPOSITIONS
+            return not ahead & PREPOSITIONS
         if "<patient>" in keys and "<aux>" not in keys and "<person>" not in keys:
             return False
         if tokens[place].word not in _DATIVE and not (
@@ -297,89 +253,3 @@ def _person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
         place -= 1
         steps += 1
     return False
-
-
-def mark_subjects(
-    tokens: list[Token], clauses: list[Clause], species: str, own: frozenset[str]
-) -> bool:
-    """Find clauses about other animals; True when any is spoken of at all."""
-    any_other = False
-    wrong = _DOGS if species == "cat" else _CATS
-    sticky = False
-    sentence = -1
-    for clause in clauses:
-        if clause.sentence != sentence:
-            sentence, sticky = clause.sentence, False
-        other_at: int | None = None
-        for place in range(clause.start, clause.end):
-            token = tokens[place]
-            if "<otheranimal>" in token.keys:
-                other_at = place
-                break
-            if token.word in wrong and place > clause.start:
-                before = tokens[place - 1].word
-                if before in ("the", "my", "our", "el", "la", "mi", "nuestro", "nuestra"):
-                    other_at = place
-                    break
-            if place == clause.start and token.word in wrong:
-                other_at = place
-                break
-        if other_at is not None:
-            ahead = {t.word for t in tokens[max(clause.start, other_at - 2) : other_at]}
-            if ahead & _PREPOSITIONS:
-                other_at = None
-            else:
-                any_other = True
-        if other_at is not None:
-            head = tokens[clause.start : other_at]
-            patient_first = any(
-                (
-                    "<patient>" in t.keys
-                    and t.word not in wrong
-                    and t.word not in ("el", "la", "le", "lo")
-                )
-                or "<sign>" in t.keys
-                for t in head
-            )
-            if not patient_first:
-                clause.other = sticky = True
-            elif head and head[-1].word in ("fue", "was", "its", "era", "is"):
-                clause.other = sticky = True
-        elif sticky:
-            first = tokens[clause.start : clause.start + 3]
-            back = (
-                any(
-                    t.word in own
-                    or t.word
-                    in (
-                        "ella",
-                        "mine",
-                        "ours",
-                        "mio",
-                        "mia",
-                        "patient",
-                        "himself",
-                        "herself",
-                        "nuestro",
-                        "este",
-                        "esta",
-                    )
-                    or (species == "dog" and t.word in _DOGS)
-                    or (species == "cat" and t.word in _CATS)
-                    for t in first
-                )
-                or clause.rank == 2
-                or clause.joiner == "but"
-            )
-            if back:
-                sticky = False
-            else:
-                clause.other = True
-    return any_other
-
-
-_PREPOSITIONS = frozenset(
-    "with con of by to at from for like como than que al against contra after tras".split()
-)
-_CATS = frozenset("cat cats kitty kitten gato gata gatito gatita michi gatos".split())
-_DOGS = frozenset("dog dogs doggy puppy perro perra perrito perrita perros".split())

@@ -12,7 +12,7 @@ WIDTH = 92
 
 
 def as_text(page: Summary) -> str:
-    """The page in lines of at most 92 characters, tables as aligned columns."""
+    """The page in lines of at most 92 characters: tables in columns where they fit."""
     return "\n".join(line.rstrip() for line in _lines(page)) + "\n"
 
 
@@ -54,8 +54,20 @@ def _table(table: Table) -> Iterator[str]:
     yield table.title.upper()
     rows = [table.columns, *table.rows]
     widths = [max(len(row[column]) for row in rows) for column in range(len(table.columns))]
+    if 2 + sum(widths) + 2 * (len(widths) - 1) > WIDTH:
+        yield from _stacked(table)
+        return
     for row in rows:
         yield "  " + "  ".join(cell.ljust(width) for cell, width in zip(row, widths, strict=True))
+    yield ""
+
+
+def _stacked(table: Table) -> Iterator[str]:
+    """A table that is too wide: each row's first cell, the rest named below it."""
+    for first, *rest in table.rows:
+        yield f"  {first}"
+        named = zip(table.columns[1:], rest, strict=True)
+        yield from _hanging("    ", "; ".join(f"{name}: {cell}" for name, cell in named if cell))
     yield ""
 
 

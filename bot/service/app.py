@@ -16,23 +16,19 @@ from apscheduler.schedulers.asyncio import AsyncIOScheduler
 
 from bot.model.chat import Delivery, Outgoing
 from bot.model.settings import Clinic
-from bot.protocol.library import protocols
 from bot.store.apply import apply
 from bot.store.database import Database, Tx, moment, pack, stamp
 from bot.store.shelf import Shelf
-from bot.talk.answers import default_answers
 from bot.talk.opening import next_opening
 from bot.talk.outcome import Outcome
-from bot.talk.words import default_words
 from bot.telegram.client import Client
 from bot.telegram.pace import Pace
 from bot.telegram.poll import Waits, poll
 from bot.telegram.send import deliver
-from bot.triage import default_rules
 
 from .clock import Clock, SystemClock
 from .media import handle_media
-from .practice import Practice, secret_of
+from .practice import Practice, open_practice, secret_of
 from .sender import Sender, recover
 from .work import audit, handle_due, handle_update
 
@@ -42,6 +38,7 @@ logger = logging.getLogger(__name__)
 class App:
     """One practice's bot. ``async with App(...) as app: await app.run(stop)``.
 
+    ``flows`` is the practice's own folder: what it says goes before what we say.
     ``settle`` does everything that can be done at this moment and returns: what the demo
     and the tests use in place of ``run``.
     """
@@ -56,7 +53,9 @@ class App:
         pace: Pace | None = None,
         tick_seconds: float = 1.0,
         waits: Waits | None = None,
+        flows: Path | None = None,
     ) -> None:
+        self._flows = flows
         self.clinic = clinic
         self.client = client
         self.clock = clock or SystemClock()
@@ -77,15 +76,7 @@ class App:
         try:
             me = await self.client.me()
             secret = await self.db.transact(secret_of)
-            self.practice = Practice(
-                clinic=self.clinic,
-                words=default_words(),
-                rules=default_rules(),
-                protocols=protocols(),
-                bot_name=me.username,
-                secret=secret,
-                answers=default_answers(),
-            )
+            self.practice = open_practice(self.clinic, self._flows, me.username, secret)
             self.sender = Sender(self.db, self._deliver, self._pace)
             opens = next_opening(self.clinic, self.clock.now())
             await self.db.transact(lambda tx: tx.run("due_first_board", due_at=stamp(opens)))

@@ -2,16 +2,26 @@
 
 from __future__ import annotations
 
+import logging
 import secrets
 from collections.abc import Mapping
 from dataclasses import dataclass
+from pathlib import Path
 
 from bot.model.protocol import Protocol
 from bot.model.settings import Clinic
+from bot.protocol.library import protocols
+from bot.protocol.own_words import own_words
+from bot.protocol.problem import FlowError
+from bot.protocol.yaml_lines import read_text
 from bot.store.database import Tx
-from bot.talk.answers import Answers
-from bot.talk.words import Words
-from bot.triage import RuleBook
+from bot.talk.answers import Answers, default_answers
+from bot.talk.words import Words, default_words
+from bot.triage import RuleBook, check_rules, default_rules
+from bot.triage.difference import differences
+from bot.triage.overlay import rules_in
+
+logger = logging.getLogger(__name__)
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,6 +37,34 @@ class Practice:
     secret: bytes
     answers: Answers
     review_url: str = ""
+
+
+def open_practice(clinic: Clinic, flows: Path | None, bot_name: str, secret: bytes) -> Practice:
+    """Everything loaded; ``flows`` is the practice's own folder, with ``protocols/``,
+    ``red-flags.yaml`` and ``words.yaml`` as far as it has them.
+
+    Raises FlowError for what cannot be used; the differences in the rules are logged.
+    """
+    words, rules = default_words(), rules_in(flows)
+    errors = [problem for problem in check_rules(rules) if problem.level == "error"]
+    if errors:
+        raise FlowError(errors)
+    for line in differences(default_rules(), rules):
+        logger.info("own rule: %s", line)
+    own = flows / "words.yaml" if flows else None
+    if own is not None and own.exists():
+        text, seen = own_words(read_text(own), str(own), words.words, words.seen)
+        words = Words(words=text, seen=seen)
+    shelf = flows / "protocols" if flows else None
+    return Practice(
+        clinic=clinic,
+        words=words,
+        rules=rules,
+        protocols=protocols(shelf if shelf is not None and shelf.is_dir() else None),
+        bot_name=bot_name,
+        secret=secret,
+        answers=default_answers(),
+    )
 
 
 def secret_of(tx: Tx) -> bytes:

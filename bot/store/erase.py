@@ -46,7 +46,9 @@ class Erasure:
     files: list[str] = field(default_factory=list)
     rows: dict[int, str] = field(default_factory=dict)
     _entry: int = 0
-    _mentions: dict[str, str] = field(default_factory=dict)
+    _whole: set[int] = field(default_factory=set)
+    _numbers: dict[str, str] = field(default_factory=dict)
+    _names: dict[str, str] = field(default_factory=dict)
 
     def patient(self, id: int) -> Tally:
         """Erase what the law lets go of a patient and of those at home with it."""
@@ -114,12 +116,13 @@ class Erasure:
             affected.update(dict.fromkeys(p["patient_id"] for p in mine))
         ids = {number: f"p{person['id']}" for person in people
                for number in (person["user_id"], person["chat_id"]) if number > 0}  # fmt: skip
+        self._whole = set(patients)
         gone = [id for id in patients if self.now.date() >= self.until(id)]
         for patient in affected:
             self._record(patient, ids, full=patient in gone)
         self._nobody(Traces(ids, {}))
-        # Raw copies go wherever they speak of the patient: what counts is in the log.
-        self._messages(Traces(ids, self._mentions), set(patients))
+        self._received(Traces(ids, {**self._numbers, **self._names}))
+        self._sent(Traces(ids, self._numbers))
         for person in people:
             self._forget(person, names=bool(gone) and set(affected) <= set(gone))
 
@@ -133,7 +136,9 @@ class Erasure:
         names = {self._person(one["person_id"])["name"]
                  for one in self.tx.all("erase_carers", patient_id=id)} | {plan.owner}  # fmt: skip
         traces = Traces(ids, phones(plan.phone))
-        self._mentions |= {**traces.phrases, plan.patient: GONE}
+        self._numbers |= traces.phrases
+        if id in self._whole:
+            self._names[plan.patient] = GONE
         if full:
             traces = Traces(ids, {**traces.phrases, plan.patient: GONE})
         self._plan(row, without_names(plan) if full else without_phone(plan), full)
@@ -230,19 +235,24 @@ class Erasure:
 
     # ---- Messages and people -----------------------------------------------------------
 
-    def _messages(self, traces: Traces, patients: set[int]) -> None:
+    def _received(self, traces: Traces) -> None:
+        """Raw copies go wherever they speak of the patient: what counts is in the log."""
         for row in self._batches("erase_inbox", "update_id"):
             if traces.found_in(row["body"]) and traces.in_json(row["body"]) != row["body"]:
                 self.tally.count("raw messages received", 1)
                 body = packed({"update_id": row["update_id"]})
                 self._put("erase_inbox_put", update_id=row["update_id"], body=body)
+
+    def _sent(self, traces: Traces) -> None:
         for row in self._batches("erase_outbox", "id"):
             theirs = row["chat_id"] in traces.ids
-            if row["body"] != "{}" and (theirs or row["patient_id"] in patients):
+            about = theirs or row["patient_id"] in self._whole or traces.found_in(row["body"])
+            if row["body"] != "{}" and about:
                 self.tally.count("raw messages sent", 1)
-                self._put("erase_outbox_put", id=row["id"], dedupe=traces.in_text(row["dedupe"]),
-                          topic=traces.in_text(row["topic"]),
-                          chat_id=0 if theirs else row["chat_id"])  # fmt: skip
+                self._put(
+                    "erase_outbox_put", id=row["id"], dedupe=traces.in_text(row["dedupe"]),
+                    topic=traces.in_text(row["topic"]), chat_id=0 if theirs else row["chat_id"],
+                )  # fmt: skip
 
     def _batches(self, name: str, key: str) -> Iterator[Row]:
         after = -1

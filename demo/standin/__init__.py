@@ -1,6 +1,6 @@
 """A strict stand-in for the chat platform's Bot API, on loopback."""
 
-from .chats import Clock, RealClock
+from .chats import Clock
 from .faults import Fault, FaultKind, Limits
 from .standin import TOKEN, Standin
 from .values import Chat, File, FileKind, Message, User
@@ -15,7 +15,6 @@ __all__ = [
     "FileKind",
     "Limits",
     "Message",
-    "RealClock",
     "Standin",
     "User",
 ]

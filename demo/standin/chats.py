@@ -10,7 +10,7 @@ import struct
 import time
 from collections.abc import Iterator
 from contextlib import contextmanager
-from datetime import UTC, datetime
+from datetime import datetime
 from typing import Any, Protocol
 
 from .errors import bad, forbidden
@@ -24,14 +24,6 @@ class Clock(Protocol):
     def now(self) -> datetime:
         """Aware, UTC."""
         ...
-
-
-class RealClock:
-    """The machine's own time."""
-
-    def now(self) -> datetime:
-        """Aware, UTC."""
-        return datetime.now(UTC)
 
 
 class Chats:

@@ -11,7 +11,9 @@ from typing import Self
 
 from starlette.routing import BaseRoute
 
-from .chats import Chats, Clock, RealClock
+from bot.service.clock import SystemClock
+
+from .chats import Chats, Clock
 from .faults import Fault, FaultKind, Faults, Limits
 from .people import People
 from .server import Api, Serving
@@ -44,7 +46,7 @@ class Standin(People):
         limits: Limits | None = None,
         port: int = 0,
     ) -> None:
-        self.clock: Clock = clock or RealClock()
+        self.clock: Clock = clock or SystemClock()
         self.token = token
         self.chats = Chats(self.clock, bot_name, bot_username, privacy)
         super().__init__(self.chats)

@@ -37,7 +37,7 @@ def flat(text: str) -> str:
 
 def test_the_page_says_what_was_told_and_what_was_done(record: WholeRecord) -> None:
     made = page(record)
-    told = dict(row[:2] for row in made.told.rows)
+    told = {row[0]: row[1] for row in made.told.rows}
     assert told["Use of the leg"] == "some weight on the leg, or a limp, day 5"
     assert made.told.rows[0][2] == "no weight on the leg, day 1"
     assert dict(made.milestones)["First touched the ground"] == "day 4"
@@ -67,9 +67,7 @@ def test_it_is_one_page_in_both_languages(record: WholeRecord, lang: Lang, paper
     assert as_pdf(made, paper) == as_pdf(made, paper)
     text = as_text(made)
     assert flat(made.caution) in flat(text)
-    tables = {cell for row in made.medicines.rows for cell in row}
-    long = [line for line in text.splitlines() if len(line) > WIDTH]
-    assert all(any(cell in line for cell in tables if cell) for line in long)
+    assert max(map(len, text.splitlines())) <= WIDTH
 
 
 def test_many_cases_stay_on_one_page_with_the_most_urgent(record: WholeRecord) -> None:

@@ -32,3 +32,18 @@ async def practice(tmp_path: Path, clinic: Clinic) -> AsyncIterator[Box]:
 async def canela(practice: Box) -> Box:
     """Canela is enrolled and Ines has joined by her link."""
     return await practice.with_patient(plan())
+
+
+@pytest.fixture
+async def recheck(practice: Box) -> Box:
+    """Day 12 at one o'clock: a picture and a film have been asked for; Ines and Marco are
+    at home with Canela, who stayed at the clinic until the day before."""
+    box = await practice.with_patient(plan(home="2026-03-14T10:30", medicines=[]))
+    await box.to(11, 9)
+    await box.taps(box.ines, "Add someone at home")
+    link = box.last(box.ines, "start=").words.split()[-1]
+    box.stage.standin.start(box.marco, link)
+    await box.stage.settle()
+    await box.to(12, 13, 5)
+    assert "picture of the cut" in box.last(box.ines, "recheck").words
+    return box

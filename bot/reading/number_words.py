@@ -1,0 +1,74 @@
+"""Numbers as owners write them: digits, words, halves, "a couple of"."""
+
+from __future__ import annotations
+
+from .lexicon.numbers import HALVES, HUNDREDS, NUMBERS, TENS, VAGUE
+from .token import Token
+
+SMALL = frozenset(("a", "an", "un", "una"))
+"""Words that count as one only before a unit."""
+
+
+def word_at(tokens: list[Token], index: int) -> str:
+    return tokens[index].word if 0 <= index < len(tokens) else ""
+
+
+def number_at(tokens: list[Token], index: int) -> tuple[float, int] | None:
+    """The number that begins at ``index``, and how many tokens it takes."""
+    token = tokens[index]
+    word = token.word
+    if token.value is not None and not token.parts:
+        value, used = token.value, 1
+    elif word in HALVES:
+        used = 1
+        while word_at(tokens, index + used) in ("a", "an", "of", "de", "an") and used < 3:
+            used += 1
+        return HALVES[word], used
+    elif word in HUNDREDS:
+        value, used = HUNDREDS[word], 1
+    elif word in NUMBERS:
+        value, used = NUMBERS[word], 1
+        if word in SMALL and word_at(tokens, index + 1) in ("couple", "few", "par", "dozen"):
+            used = 2 + (word_at(tokens, index + 2) in ("of", "de"))
+            return VAGUE[word_at(tokens, index + 1)], used
+        if word in SMALL and word_at(tokens, index + 1) in HALVES:
+            inner = number_at(tokens, index + 1)
+            return (inner[0], inner[1] + 1) if inner else None
+        if word in SMALL and word_at(tokens, index + 1) in HUNDREDS:
+            return HUNDREDS[word_at(tokens, index + 1)], 2
+        if word in TENS:
+            skip = 1 if word_at(tokens, index + 1) in ("y", "and") else 0
+            below = NUMBERS.get(word_at(tokens, index + 1 + skip), 0.0)
+            if 1 <= below <= 9 and word_at(tokens, index + 1 + skip) not in SMALL:
+                value, used = value + below, 2 + skip
+    elif word in VAGUE:
+        used = 1 + (word_at(tokens, index + 1) in ("of", "de"))
+        return VAGUE[word], used
+    else:
+        return None
+    if word_at(tokens, index + used) in ("hundred", "thousand") and value < 100:
+        value, used = value * HUNDREDS[word_at(tokens, index + used)], used + 1
+    if value >= 100 and value % 100 == 0 and used <= 3:  # "one hundred and five", "ciento cinco"
+        skip = 1 if word_at(tokens, index + used) in ("and", "y") else 0
+        if index + used + skip < len(tokens) and word_at(tokens, index + used + skip) not in SMALL:
+            rest = number_at(tokens, index + used + skip)
+            if rest and 1 <= rest[0] < 100 and tokens[index + used + skip].value is None:
+                value, used = value + rest[0], used + skip + rest[1]
+    following = word_at(tokens, index + used)
+    if following in ("point", "punto", "coma", "con"):
+        after = number_at(tokens, index + used + 1) if index + used + 1 < len(tokens) else None
+        if after and after[0] < 100 and float(after[0]).is_integer() and value >= 30:
+            digits = str(int(after[0]))
+            return float(f"{int(value)}.{digits}"), used + 1 + after[1]
+    if following in ("quarters", "cuartos") and value <= 3:
+        used += 1
+        while word_at(tokens, index + used) in ("of", "de", "an", "a") and used < 4:
+            used += 1
+        return value * 0.25, used
+    if following in ("y", "and"):
+        half = word_at(tokens, index + used + 1)
+        if half in ("medio", "media"):
+            return value + 0.5, used + 2
+        if half == "a" and word_at(tokens, index + used + 2) in HALVES:
+            return value + HALVES[word_at(tokens, index + used + 2)], used + 3
+    return value, used

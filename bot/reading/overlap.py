@@ -1,0 +1,179 @@
+"""Which of several matches on the same words, or in one sentence, is meant."""
+
+from __future__ import annotations
+
+from .clauses import Clause
+from .matching import Match
+
+OVERRIDES: dict[str, frozenset[str]] = {
+    "belly": frozenset(("vomiting", "urine", "stool", "swelling", "appetite")),
+    "swallowed": frozenset(("dose", "appetite", "vomiting", "bandage", "licking")),
+    "dose": frozenset(("appetite", "weight_bearing", "licking", "vomiting_no", "cone")),
+    "breathing": frozenset(("pain", "belly", "energy", "incision", "stool", "urine")),
+    "seizure": frozenset(("pain", "energy", "belly", "weight_bearing", "leg")),
+    "cone": frozenset(("dose", "licking", "bandage", "mishap", "leg", "incision")),
+    "bandage": frozenset(
+        (
+            "incision",
+            "swelling",
+            "mishap",
+            "urine",
+            "weight_bearing",
+            "gums",
+            "swallowed",
+            "bruising",
+        )
+    ),
+    "walk": frozenset(("dose", "mishap")),
+    "ice": frozenset(("dose", "drinking")),
+    "warm_compress": frozenset(("dose", "drinking")),
+    "massage": frozenset(("dose",)),
+    "urine": frozenset(("bandage", "incision", "drinking", "vomiting", "pain", "stool_loose")),
+    "stool": frozenset(("incision", "vomiting", "bruising", "pain")),
+    "vomiting": frozenset(("incision", "stool", "gums", "appetite", "drinking", "bruising")),
+    "gums": frozenset(("incision", "bruising", "swelling", "pain")),
+    "leg": frozenset(("weight_bearing", "mishap")),
+    "mobility": frozenset(("weight_bearing_partial",)),
+    "weight_bearing": frozenset(("mobility_same", "pain_none", "stool", "mishap", "leg")),
+    "incision": frozenset(("drinking",)),
+    "swelling": frozenset(("mobility", "incision", "bruising")),
+    "pain": frozenset(("licking", "energy", "appetite")),
+    "drinking": frozenset(("appetite", "licking", "dose")),
+    "licking": frozenset(("swallowed", "appetite")),
+    "mishap": frozenset(("weight_bearing_full", "walk")),
+    "energy": frozenset(("leg", "mishap", "weight_bearing", "appetite")),
+    "request": frozenset(("dose", "energy")),
+}
+"""Where two topics are read from the same words: the first takes the words from these."""
+
+
+def _yields(match: Match, to: Match) -> bool:
+    names = OVERRIDES.get(to.rule.about)
+    if names is None or to.rule.weight < match.rule.weight:
+        return False
+    about = match.rule.about
+    return about in names or f"{about}_{match.rule.value}" in names
+
+
+def drop_overlaps(matches: list[Match], clauses: list[Clause]) -> list[Match]:
+    """Of matches on the same words, the most specific within a topic, and the topic that
+    the words belong to; idioms beat all that are no more specific."""
+    kept: list[Match] = []
+    used: dict[str, dict[int, int]] = {}
+    idiom: dict[int, int] = {}
+    for match in sorted(matches, key=lambda m: (m.rule.about != "idiom", -m.rule.weight)):
+        about = match.rule.about
+        weight = match.rule.weight
+        if about == "idiom":
+            for at in match.at:
+                idiom[at] = max(weight, idiom.get(at, 0))
+            kept.append(match)
+            continue
+        if any(idiom.get(at, 0) >= weight for at in match.at):
+            continue
+        axis = f"{about}-loose" if match.rule.value == "loose" else about
+        table = used.setdefault(axis, {})
+        if any(table.get(at, 0) > weight for at in match.at):
+            continue
+        for at in match.at:
+            table[at] = max(weight, table.get(at, 0))
+        kept.append(match)
+    owners: dict[int, list[Match]] = {}
+    for match in kept:
+        for at in match.at:
+            owners.setdefault(at, []).append(match)
+    out = [
+        match
+        for match in kept
+        if not any(
+            other is not match and _yields(match, other) for at in match.at for other in owners[at]
+        )
+    ]
+    out = _beside(out, clauses)
+    return sorted(out, key=lambda m: (m.first, m.last))
+
+
+def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
+    """What another finding of the same sentence explains: the pills swallowed are no dose
+    and no meal, pacing after a seizure is no pain."""
+    eaten = {
+        m.clause for m in matches if m.rule.about == "swallowed" and not m.denied and not m.void
+    }
+    seized = {
+        clauses[m.clause].sentence
+        for m in matches
+        if m.rule.about == "seizure" and not m.denied and not m.void
+    }
+    fainted = {
+        m.clause for m in matches if m.rule.value == "collapsed" and not m.denied and not m.void
+    }
+
+    def sentences_of(*wanted: tuple[str, str]) -> set[int]:
+        return {
+            clauses[m.clause].sentence
+            for m in matches
+            if (m.rule.about, m.rule.value) in wanted and not m.denied and not m.void
+        }
+
+    bloated = sentences_of(("belly", "bloated"))
+    hurt = sentences_of(("mishap", "slipped"), ("mishap", "ran"), ("mishap", "rough_play"))
+    tight = sentences_of(("bandage", "tight"))
+    blue = sentences_of(("gums", "blue"), ("gums", "pale"), ("breathing", "laboured"))
+    given = sentences_of(("dose", "given"))
+    weeping = {  # "pink discharge": the colour is the discharge's
+        at
+        for m in matches
+        if m.rule.value in ("discharge", "pus", "bleeding") and not m.denied
+        for at in m.at
+        if at - 1 in m.at or at + 1 in m.at
+    }
+    rough = {m.clause for m in matches if m.rule.value == "rough_play" and not m.void}
+    near = {c + step for c in eaten for step in (-1, 0, 1)}
+    sentences = {clauses[c].sentence for c in eaten}
+    out = []
+    for match in matches:
+        clause = clauses[match.clause]
+        key = (match.rule.about, match.rule.value)
+        if (
+            key in (("dose", "given"), ("appetite", "normal"))
+            and match.clause in near
+            and (
+                match.clause in eaten
+                or (clause.sentence in sentences and "<clock>" not in clause.keys)
+            )
+        ):
+            continue
+        if match.rule.about == "mishap" and match.clause in fainted:
+            continue
+        if key in (("vomiting", "yes"), ("vomiting", "no")) and clause.sentence in bloated:
+            continue
+        if key == ("energy", "normal") and clause.sentence in hurt:
+            continue
+        if key == ("urine", "accident") and clause.sentence in seized:
+            continue
+        if key == ("incision", "red") and any(at in weeping for at in match.at):
+            continue
+        if key == ("energy", "normal") and match.clause in rough:
+            continue
+        if (
+            match.rule.about == "swelling"
+            and clause.sentence in tight
+            and "<toeword>" in clause.keys
+        ):
+            continue
+        if (
+            match.rule.about == "pain"
+            and match.rule.value == "moderate"
+            and clause.sentence in blue
+        ):
+            continue
+        if match.rule.about == "appetite" and clause.sentence in given and "<hid>" in clause.keys:
+            continue
+        if (
+            match.rule.about == "pain"
+            and match.rule.value in ("moderate", "mild")
+            and clause.sentence in seized
+        ):
+            continue
+        out.append(match)
+    return out
