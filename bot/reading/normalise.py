@@ -182,7 +182,7 @@ def _number(
 def _mark(build: _Builder, flat: str, text: str, back: list[int], piece: str, start: int) -> None:
     char = text[back[start]]
     if piece in _END:
-        if piece == "?" and build.cut >= 3 and (start == 0 or flat[start - 1].isspace()):
+        if piece == "?" and build.cut and (start == 0 or flat[start - 1].isspace()):
             build.add("?", back[start], back[start] + 1)  # a question mark is the whole sentence
         if piece == "?" and build.tokens:
             build.tokens[-1].asks = True

@@ -36,7 +36,9 @@ def whole(tx: Tx, patient: int) -> WholeRecord | None:
         last_heard=_maybe(row["last_heard_at"]),
         ended_at=_maybe(row["ended_at"]),
         carers=tuple(_carer(one) for one in tx.all("whole_carers", patient_id=patient)),
-        statements=tuple(statement_of(one) for one in tx.all("whole_observations", patient_id=patient)),
+        statements=tuple(
+            statement_of(one) for one in tx.all("whole_observations", patient_id=patient)
+        ),
         entries=tuple(_entry(one) for one in tx.all("whole_entries", patient_id=patient)),
         cases=tuple(_case(one) for one in tx.all("whole_cases", patient_id=patient)),
         pictures=tuple(_picture(one) for one in tx.all("whole_pictures", patient_id=patient)),

@@ -17,8 +17,11 @@ from bot.cli import verify as command
 from bot.records.chain import START, Link, Walk, digest_of, seal
 from bot.store.audit import Verified, verify
 from bot.store.database import Database
+from bot.store.shelf import Shelf
 from bot.store.sql import migrations
 from bot.store.steps import chain_log
+
+PNG = b"\x89PNG\r\n\x1a\n" + b"not much of a picture"
 
 
 @contextmanager
@@ -229,3 +232,24 @@ def test_any_entry_left_out_or_out_of_place_is_found(words: list[str], data: st.
 @given(st.text(), st.text())
 def test_parts_cannot_run_into_one_another(first: str, second: str) -> None:
     assert digest_of("a", first, second, "") != digest_of("a", first + second, "", "") or not second
+
+
+@pytest.mark.parametrize("harm", ["changed", "missing"])
+async def test_a_picture_that_is_not_what_was_kept_is_found(copy: Path, harm: str) -> None:
+    shelf = Shelf(copy)
+    kept = shelf.put(1, PNG)
+    with opened(copy) as plain:
+        plain.execute(
+            "INSERT INTO media (patient_id, source, kind, file_id, file_unique, day, at, "
+            "person_id, state, path, sha256) VALUES (1, 'm', 'photo', 'f', 'u', 3, '', 1, "
+            "'kept', ?, ?)",
+            (kept.path, kept.sha256),
+        )
+    async with Database(copy) as db:
+        assert (await db.read(lambda tx: verify(tx, "", shelf))).stands
+        if harm == "missing":
+            shelf.full(kept.path).unlink()
+        else:
+            shelf.full(kept.path).write_bytes(PNG + b" ")
+        found = await db.read(lambda tx: verify(tx, "", shelf))
+    assert found.strays == (f"picture 1 of patient 1 is {harm}: {kept.path}",)

@@ -17,6 +17,7 @@ from bot.records.whole import WholeRecord
 from bot.store.audit import Verified, verify
 from bot.store.database import Database, StoreError
 from bot.store.erase import Erasure
+from bot.store.shelf import Shelf
 from bot.store.whole import courses, whole
 from tests.service.box import CLINIC
 
@@ -134,6 +135,32 @@ async def test_a_person_alone_is_told_what_stays_and_why(db: Database) -> None:
     assert "slowleash backup" in text
     assert "why: " in text
     assert (await db.read(verify)).stands
+
+
+@pytest.mark.parametrize(("years", "left"), [(7, True), (1, False)])
+def test_pictures_go_when_they_need_be_kept_no_longer(
+    copy: Path, tmp_path: Path, years: int, left: bool
+) -> None:
+    shelf = Shelf(copy)
+    kept = shelf.put(1, b"\x89PNG\r\n\x1a\n a cut")
+    with sqlite3.connect(copy) as plain:
+        plain.execute(
+            "INSERT INTO media (patient_id, source, kind, file_id, file_unique, day, at, caption,"
+            " person_id, state, path, sha256) VALUES (1, 'm', 'photo', 'f', 'u', 3, '', 'a cut',"
+            " 1, 'kept', ?, ?)",
+            (kept.path, kept.sha256),
+        )
+    plain.close()
+    clinic = tmp_path / "clinic.yaml"
+    clinic.write_text(json.dumps({**CLINIC, "retention_years": years}))
+    if years == 1:  # long before this machine's day
+        with sqlite3.connect(copy) as plain:
+            plain.execute("UPDATE log SET at = replace(at, '2026-', '2016-')")
+        plain.close()
+    args = ["1", "--yes", "--database", str(copy), "--clinic", str(clinic)]
+    assert command.main(args) == 0
+    assert shelf.full(kept.path).exists() is left
+    assert (holds(copy, "a cut") != []) is left
 
 
 def test_the_command_shows_first_and_erases_on_yes(

@@ -147,7 +147,7 @@ async def test_a_good_recheck_picture_is_thanked_and_shown_beside_the_first(rech
     assert "✓" in recheck.last(recheck.ines, "Please send one picture").words
     assert (
         shown_picture(recheck, decisions(recheck)[-1]).size == leg().size
-    )  # nothing to compare with
+    )
     await recheck.staff_taps("Send another")
     await sends(recheck, data(leg(seed=5)))
     last = decisions(recheck)[-1]
