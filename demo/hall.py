@@ -17,6 +17,7 @@ from bot.store.database import Tx
 from .cast import Cast
 from .controls import Status
 from .page import Page, Sample, Seat
+from .practice import Progress, World, fill, go_on
 from .scenario import Scenario, load_clinic, load_scenario
 from .stage import Stage
 
@@ -27,9 +28,12 @@ GLANCE = 0.2
 class StageControls:
     """The page's clock bar, on the stage."""
 
-    def __init__(self, stage: Stage, scenario: Scenario) -> None:
+    def __init__(self, stage: Stage, scenario: Scenario, world: World | None = None) -> None:
+        """``world`` are the other patients of the practice, who live on as time passes."""
         self._stage = stage
         self._scenario = scenario
+        self._world = world
+        self._patient: int | None = None
         self._next: datetime | None = None
         self._working = ""
         self._moving = asyncio.Lock()
@@ -49,7 +53,7 @@ class StageControls:
 
     async def next_prompt(self) -> None:
         """Set the clock to the next prompt or reminder."""
-        at = await self._stage.next_prompt()
+        at = await self._stage.next_prompt(self._patient)
         if at is None:
             raise ValueError("Nothing more is planned: the course is over.")
         await self.jump_to(at)
@@ -61,6 +65,7 @@ class StageControls:
         async with self._moving:
             self._working = "Letting the days pass…"
             try:
+                await self._live(to)
                 await self._stage.advance(to)
             finally:
                 self._working = ""
@@ -78,31 +83,45 @@ class StageControls:
         return await self._stage.app.db.read(read)
 
     async def look(self) -> None:
-        """Notice when the next prompt comes."""
-        self._next = await self._stage.next_prompt()
+        """Notice when the next prompt comes to the scenario's patient, the newest."""
+        if self._patient is None:
+            roster = await self._stage.app.db.read(load.roster)
+            self._patient = roster[-1].id if roster else None
+        self._next = await self._stage.next_prompt(self._patient)
+
+    async def _live(self, to: datetime) -> None:
+        if self._world is not None:
+            await go_on(self._stage.app.db, self._world, to)
 
     async def keep_up(self) -> None:
         """While the page is open: whatever is said, or falls due as time runs, is done."""
         while True:
             if not self._moving.locked():
                 async with self._moving:
+                    await self._live(self._stage.clock.now())
                     await self._stage.settle()
             await self.look()
             await asyncio.sleep(GLANCE)
 
 
 @asynccontextmanager
-async def open_hall(folder: Path, port: int = 0) -> AsyncIterator[tuple[Stage, str]]:
+async def open_hall(
+    folder: Path, port: int = 0, *, practice: bool = True, progress: Progress | None = None
+) -> AsyncIterator[tuple[Stage, str]]:
     """The demo, running; gives the stage and the page's address.
 
     The patient is enrolled and both people at home have joined, so that the first look
-    shows something; ``folder`` holds the database.
+    shows something; ``folder`` holds the database. ``practice``: with some forty other
+    patients, which takes some seconds (``progress``, from 0 to 1).
     """
     scenario = load_scenario()
     async with Stage(load_clinic(), folder / "demo.db", scenario.start, port) as stage:
         cast = Cast(stage, scenario)
         await cast.come_in()
-        controls = StageControls(stage, scenario)
+        world = None
+        if practice:
+            world = await fill(stage.app.db, stage.app.practice, scenario.start, progress)
+        controls = StageControls(stage, scenario, world)
         Page(stage.standin, stage.clock, controls, _seats(cast), _samples(scenario)).attach()
         for step in scenario.steps:
             if step.enrol or step.join or (step.press and step.day == scenario.start_day):

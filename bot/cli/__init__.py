@@ -21,6 +21,7 @@ COMMANDS: dict[str, str] = {
     "export": "write a patient's record: a page, the log, a calendar, FHIR",
     "verify": "walk the log and tell whether an entry was changed or removed",
     "erase": "erase what the law lets go of a patient, or of someone at home",
+    "review": "open the review pages: who needs me, one patient, search, figures",
     "calendar": "write an order's whole course as a calendar file (iCalendar)",
     "backup": "copy the database to one file, while the bot runs",
     "check": "check protocols, plans and settings, and say what to mend",

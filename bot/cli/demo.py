@@ -6,8 +6,10 @@ import argparse
 import asyncio
 import contextlib
 import logging
+import sys
 import tempfile
 import webbrowser
+from collections.abc import Callable
 from pathlib import Path
 
 
@@ -61,10 +63,22 @@ async def _play(folder: Path) -> int:
     return 0
 
 
+def _progress() -> Callable[[float], None]:
+    """A line that tells how far the invented practice is."""
+    shown = sys.stdout.isatty()
+
+    def tell(done: float) -> None:
+        if shown:
+            end = "\n" if done >= 1 else ""
+            print(f"\rInventing a practice of forty patients … {done:4.0%}", end=end, flush=True)
+
+    return tell
+
+
 async def _show(folder: Path, args: argparse.Namespace) -> int:
     from demo.hall import open_hall
 
-    async with open_hall(folder, args.port) as (_, url):
+    async with open_hall(folder, args.port, progress=_progress()) as (_, url):
         print(f"The demo is open at  {url}", flush=True)
         print("Everyone in it is invented. Stop it with Ctrl-C.", flush=True)
         if not args.no_browser:

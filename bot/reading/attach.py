@@ -167,6 +167,13 @@ def _count(
             token = tokens[at]
             if "<times>" in token.keys and token.value:
                 return int(token.value)
+            if (
+                "<number>" in token.keys
+                and token.value
+                and at > clause.start
+                and tokens[at - 1].word in ("last", "past", "ultimas", "ultimos", "previous")
+            ):
+                return int(token.value)
             if "<number>" in token.keys and token.value and token.value < 40:
                 ahead = range(at + 1, min(at + 4, clause.end))
                 if any(n in match.at for n in ahead) and float(token.value).is_integer():

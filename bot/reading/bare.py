@@ -201,6 +201,7 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     return ""
 
 
+_ASKING = frozenset(("question", "hypo", "wish"))
 _COURTESY = frozenset(("<hello>", "<thanks>"))
 _TALK = frozenset(
     ("<joiner>", "<person>", "<excuse>", "<smalltalk>", "<function>", "<aux>", "<adv>",
@@ -240,5 +241,7 @@ def worrying_rest(
     observations: list[Observation],
 ) -> bool:
     """Whether something alarming was said that led to no observation at all."""
+    if any("<wrongness>" in clause.keys and not clause.moods & _ASKING for clause in clauses):
+        return True
     read_in = {clauses[m.clause].sentence for m in matches}
     return any(clause.sentence not in read_in and "<alarm>" in clause.keys for clause in clauses)

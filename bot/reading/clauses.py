@@ -25,6 +25,16 @@ _HOLDS = frozenset(
 )
 
 
+def _joins(tokens: list[Token], index: int) -> bool:
+    """Whether "so" begins a clause, before a subject."""
+    after = tokens[index + 1].word if index + 1 < len(tokens) else ""
+    return after in _SUBJECT or after in ("the", "that", "my", "his", "her", "no", "im")
+
+
+def _topic(token: Token) -> bool:
+    return "<poo>" in token.keys or "<pee>" in token.keys
+
+
 _POLITE = frozenset(("<thanks>", "<hello>"))
 _RELATIVE = frozenset("had rang saw noticed mentioned called told phoned spoke showed sent".split())
 
@@ -84,6 +94,8 @@ def split(tokens: list[Token]) -> list[Clause]:
             rank, joiner = max(rank, 2), "but"
         elif word in ("or", "nor", "ni", "o") and token.cut:
             joiner = "or"
+        elif word == "so" and not _joins(tokens, index):
+            pass  # "so swollen", "not so much as"
         elif word in _OPEN and size > 1:
             rank, joiner = max(rank, 1), word
         elif (size and not token.keys.isdisjoint(_POLITE)) or (
@@ -92,6 +104,13 @@ def split(tokens: list[Token]) -> list[Clause]:
             and word not in ("you", "u", "so")
         ):
             rank = max(rank, 1)
+        elif (
+            previous in ("yes", "no", "si")
+            and size >= 2
+            and _topic(token)
+            and _topic(tokens[index - 2])
+        ):
+            rank = max(rank, 1)  # "pee yes poop no"
         elif word in _SUBJECT and size >= 2 and previous not in _HOLDS and not token.cut:
             nxt = tokens[index + 1].word if index + 1 < len(tokens) else ""
             if word in ("we", "i") and size <= 4 and nxt in _RELATIVE:

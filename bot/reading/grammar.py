@@ -78,9 +78,9 @@ class Lexis:
 
     words: dict[str, frozenset[str]] = field(default_factory=dict)
     stems: dict[str, frozenset[str]] = field(default_factory=dict)
-    phrases: dict[str, list[tuple[tuple[str, ...], str]]] = field(default_factory=dict)
+    phrases: dict[tuple[str, str], list[tuple[tuple[str, ...], str]]] = field(default_factory=dict)
     rules: list[Rule] = field(default_factory=list)
-    by_key: dict[str, list[int]] = field(default_factory=dict)
+    by_key: dict[str, list[tuple[int, frozenset[str] | None]]] = field(default_factory=dict)
 
 
 class Compiler:
@@ -103,7 +103,7 @@ class Compiler:
             if len(words) > 1:
                 self.phrases.setdefault(words, set()).add(key)
                 for word in words:
-                    self.words.setdefault(word.rstrip("*"), set())
+                    self.words.setdefault(word, set())
             elif words[0].endswith("*"):
                 self.stems.setdefault(words[0][:-1], set()).add(key)
             else:
@@ -183,7 +183,7 @@ class Compiler:
                 head = self._heading(about, line[1:].split())
                 continue
             pattern = self.pattern(line)
-            weight = sum(len(part) for part in pattern.parts)
+            weight = sum(len(part) for part in pattern.parts) + pattern.cross
             self.rules.append(Rule(about, pattern=pattern, weight=weight, **head))  # type: ignore[arg-type]
 
     def _heading(self, about: str, words: list[str]) -> dict[str, object]:
@@ -218,7 +218,7 @@ class Compiler:
         )
         for words, keys in self.phrases.items():
             for key in keys:
-                lexis.phrases.setdefault(words[0].rstrip("*"), []).append((words, key))
+                lexis.phrases.setdefault((words[0], words[1]), []).append((words, key))
         for options in lexis.phrases.values():
             options.sort(key=lambda option: -len(option[0]))
         common = self.words.get
@@ -232,6 +232,8 @@ class Compiler:
                         total += 40
                 return total + (200 if "<neg>" in keys else 0)
 
-            for key in min(rule.pattern.needs, key=cost):
-                lexis.by_key.setdefault(key, []).append(number)
+            needs = sorted(rule.pattern.needs, key=cost)
+            second = needs[1] if len(needs) > 1 else None
+            for key in needs[0]:
+                lexis.by_key.setdefault(key, []).append((number, second))
         return lexis

@@ -108,6 +108,27 @@ def tag(tokens: list[Token]) -> None:
             token.word = word
 
 
+_LITTLE = frozenset("a little tiny lil wee small slight one teeny".split())
+
+
+_NAMES_A_BABY = frozenset("como mi el la un pobre nuestro".split())
+
+
+def settle_bit(tokens: list[Token]) -> None:
+    """ "A bit", "bit sore": nobody was bitten."""
+    for index, token in enumerate(tokens):
+        before = tokens[index - 1].word if index else ""
+        if token.word == "bebe" and before in _NAMES_A_BABY:
+            token.keys -= {"<drink>"}
+        if token.word == "so" and index + 1 < len(tokens) and tokens[index + 1].word == "much":
+            token.keys -= {"<stopneg>"}
+        if token.word != "bit":
+            continue
+        after = tokens[index + 1] if index + 1 < len(tokens) else None
+        if before in _LITTLE or (after and (after.word == "of" or "<sign>" in after.keys)):
+            token.keys -= {"<bite>", "<chew>"}
+
+
 CALMING: Final = frozenset(("<unneg>", "<good>", "<samey>", "<denial>"))
 """Phrases of these classes that begin with "no" or "not" deny nothing."""
 
@@ -116,8 +137,9 @@ def mark_phrases(tokens: list[Token]) -> None:
     """Give the first word of every phrase of the lexicon ("number two", "brought up") the
     phrase's classes. At one place the longest phrases count."""
     phrases = LEXIS.phrases
-    for index, token in enumerate(tokens):
-        options = phrases.get(token.word)
+    for index in range(len(tokens) - 1):
+        token = tokens[index]
+        options = phrases.get((token.word, tokens[index + 1].word))
         if options is None:
             continue
         best = 0
@@ -157,6 +179,6 @@ def _fits(tokens: list[Token], index: int, words: tuple[str, ...]) -> bool:
         want = words[offset]
         if token.cut > 1 or (token.cut and want != "and"):
             return False
-        if token.word != want and not (want[-1] == "*" and token.word.startswith(want[:-1])):
+        if token.word != want:
             return False
     return True

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import dataclass
 
 from .clauses import Clause
@@ -75,14 +74,17 @@ def _find_part(
 def find(
     pattern: Pattern, tokens: list[Token], clause: Clause, far: int, keys: frozenset[str]
 ) -> list[tuple[int, ...]]:
-    """Where a pattern is found in a clause (at most three places)."""
-    if not pattern.without.isdisjoint(clause.keys):
+    """Where a pattern is found in a clause (at most three places); ``keys`` are those up to
+    ``far``, for a pattern that may cross into the next clauses."""
+    here = clause.keys
+    wanted = keys if pattern.cross else here
+    for need in pattern.needs:
+        if need.isdisjoint(wanted):
+            return []
+    if not pattern.without.isdisjoint(here):
         return []
     for present in pattern.present:
         if present.isdisjoint(clause.keys):
-            return []
-    for need in pattern.needs:
-        if need.isdisjoint(keys):
             return []
     start, end = clause.start, clause.end
     first = clause.start
@@ -108,12 +110,12 @@ def find(
     return places
 
 
-def candidates(lexis: Lexis, keys: Iterable[str]) -> list[int]:
-    """Numbers of the rules whose rarest word is among ``keys``."""
+def candidates(lexis: Lexis, keys: frozenset[str]) -> list[int]:
+    """Numbers of the rules of which the two rarest words are among ``keys``."""
     found: set[int] = set()
     by_key = lexis.by_key
     for key in keys:
-        rules = by_key.get(key)
-        if rules:
-            found.update(rules)
+        for number, second in by_key.get(key, ()):
+            if second is None or not second.isdisjoint(keys):
+                found.add(number)
     return sorted(found)

@@ -59,7 +59,7 @@ def drop_overlaps(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     """Of matches on the same words, the most specific within a topic, and the topic that
     the words belong to; idioms beat all that are no more specific."""
     kept: list[Match] = []
-    used: dict[str, dict[int, int]] = {}
+    used: dict[str, dict[int, tuple[int, str]]] = {}
     idiom: dict[int, int] = {}
     for match in sorted(matches, key=lambda m: (m.rule.about != "idiom", -m.rule.weight)):
         about = match.rule.about
@@ -73,10 +73,16 @@ def drop_overlaps(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             continue
         axis = f"{about}-loose" if match.rule.value == "loose" else about
         table = used.setdefault(axis, {})
-        if any(table.get(at, 0) > weight for at in match.at):
-            continue
+        value = match.rule.value
+        if any(
+            table[at][0] > weight and (table[at][1] != value or match.denied)
+            for at in match.at
+            if at in table
+        ):
+            continue  # the same value said more shortly may still tell a detail
         for at in match.at:
-            table[at] = max(weight, table.get(at, 0))
+            if at not in table or table[at][0] < weight:
+                table[at] = (weight, value)
         kept.append(match)
     owners: dict[int, list[Match]] = {}
     for match in kept:
@@ -127,6 +133,7 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
         for at in m.at
         if at - 1 in m.at or at + 1 in m.at
     }
+    sound = {m.clause for m in matches if m.rule.value == "full" and not m.denied}
     rough = {m.clause for m in matches if m.rule.value == "rough_play" and not m.void}
     near = {c + step for c in eaten for step in (-1, 0, 1)}
     sentences = {clauses[c].sentence for c in eaten}
@@ -149,9 +156,11 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             continue
         if key == ("energy", "normal") and clause.sentence in hurt:
             continue
-        if key == ("urine", "accident") and clause.sentence in seized:
+        if match.rule.about == "urine" and clause.sentence in seized:
             continue
         if key == ("incision", "red") and any(at in weeping for at in match.at):
+            continue
+        if key == ("mobility", "same") and match.clause in sound:
             continue
         if key == ("energy", "normal") and match.clause in rough:
             continue

@@ -9,8 +9,9 @@ from bot.model.vocabulary import TOPICS
 from . import bare, scope, subjects
 from .attach import area, figures, medicine
 from .clauses import Clause, split
+from .grammar import Rule
 from .language import guess, settle_homographs
-from .lexis import LEXIS, NEGATED, mark_phrases, tag
+from .lexis import LEXIS, NEGATED, mark_phrases, settle_bit, tag
 from .matching import Match, candidates, find
 from .normalise import words_of
 from .overlap import drop_overlaps
@@ -23,8 +24,9 @@ FOCUS_OF = {
     "incision": frozenset(("incision",)),
 }
 _WAS = frozenset("was were been had yesterday ayer anoche estaba estuvo andaba".split())
+_WOUND = frozenset(("incision", "swelling", "bruising", "licking", "bandage"))
 _KIN = (
-    frozenset(("incision", "swelling", "bruising", "licking", "bandage")),
+    _WOUND,
     frozenset(("mobility", "weight_bearing", "pain", "mishap", "walk")),
     frozenset(("stool", "urine", "bathroom")),
     frozenset(("appetite", "drinking")),
@@ -56,6 +58,7 @@ def read(text: str, context: Context) -> Reading:
     tag(tokens)
     lang = guess(tokens, context.lang)
     settle_homographs(tokens, lang)
+    settle_bit(tokens)
     mark_phrases(tokens)
     tokens = fold_quantities(tokens, context.at)
     if not tokens:
@@ -88,7 +91,7 @@ def _match(
     matches: list[Match] = []
     moods: dict[int, set[str]] = {}
     focus = asked
-    rules = LEXIS.rules
+    before: dict[tuple[object, ...], tuple[list[tuple[Rule, tuple[int, ...]]], frozenset[str]]] = {}
     for number, clause in enumerate(clauses):
         far = clause.end
         keys = clause.keys
@@ -97,42 +100,60 @@ def _match(
             far = clauses[step].end
             keys = keys | clauses[step].keys
             step += 1
-        waiting: list[int] = []
-        here: list[Match] = []
-        own: set[str] = set()
-        for which in candidates(LEXIS, keys):
-            rule = rules[which]
-            if rule.focus or rule.unless:
-                waiting.append(which)
-                continue
-            wide = rule.pattern.cross
-            for at in find(rule.pattern, tokens, clause, far, keys if wide else clause.keys):
-                if rule.about == "mood":
-                    moods.setdefault(number, set()).add(rule.value)
-                    break
-                here.append(Match(rule, at, number))
-                if rule.about not in ("idiom", "request"):
-                    own.add(rule.about)
-        if not own:
-            named = frozenset(topic for key, topic in NOUNS.items() if key in clause.keys)
-            if named and named.isdisjoint(focus):
-                focus = named
-        now = frozenset(own) if own else focus
-        now |= {f"asked-{context.asked}"}
-        if not own and not asked.isdisjoint(_kin(focus)):
-            now |= asked
-        for which in waiting:
-            rule = rules[which]
-            if (rule.focus and rule.focus.isdisjoint(now)) or not rule.unless.isdisjoint(now):
-                continue
-            wide = rule.pattern.cross
-            for at in find(rule.pattern, tokens, clause, far, keys if wide else clause.keys):
-                here.append(Match(rule, at, number))
-                own.add(rule.about)
-        if own:
-            focus = frozenset(own)
-        matches.extend(here)
+        said = tuple(t.word for t in tokens[clause.start : far])
+        known = (said, clause.end - clause.start, clause.asked, focus)
+        if known not in before:  # the same words again say the same again
+            found, after = _in_clause(tokens, clause, far, keys, focus, asked, context.asked)
+            start = clause.start
+            relative = [(rule, tuple(p - start for p in at)) for rule, at in found]
+            before[known] = (relative, after)
+        shifted, focus = before[known]
+        for rule, at in shifted:
+            if rule.about == "mood":
+                moods.setdefault(number, set()).add(rule.value)
+            else:
+                matches.append(Match(rule, tuple(p + clause.start for p in at), number))
     return matches, moods
+
+
+def _in_clause(
+    tokens: list[Token],
+    clause: Clause,
+    far: int,
+    keys: frozenset[str],
+    focus: frozenset[str],
+    asked: frozenset[str],
+    asked_name: str,
+) -> tuple[list[tuple[Rule, tuple[int, ...]]], frozenset[str]]:
+    """The rules found in one clause and where, and what is spoken of after it."""
+    waiting: list[Rule] = []
+    found: list[tuple[Rule, tuple[int, ...]]] = []
+    own: set[str] = set()
+    rules = LEXIS.rules
+    for which in candidates(LEXIS, keys):
+        rule = rules[which]
+        if rule.focus or rule.unless:
+            waiting.append(rule)
+            continue
+        for at in find(rule.pattern, tokens, clause, far, keys):
+            found.append((rule, at))
+            if rule.about not in ("idiom", "request", "mood"):
+                own.add(rule.about)
+    if not own:
+        named = frozenset(topic for key, topic in NOUNS.items() if key in clause.keys)
+        if named and named.isdisjoint(focus):
+            focus = named
+    now = frozenset(own) if own else focus
+    now |= {f"asked-{asked_name}"}
+    if not asked.isdisjoint(_kin(focus) if not own else _WOUND if own <= _WOUND else own):
+        now |= asked
+    for rule in waiting:
+        if (rule.focus and rule.focus.isdisjoint(now)) or not rule.unless.isdisjoint(now):
+            continue
+        for at in find(rule.pattern, tokens, clause, far, keys):
+            found.append((rule, at))
+            own.add(rule.about)
+    return found, frozenset(own) or focus
 
 
 def _conclude(

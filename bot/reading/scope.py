@@ -66,7 +66,7 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
 
 def mark_carried(tokens: list[Token], clauses: list[Clause]) -> None:
     """ "No swelling, redness or smell": the denial goes on through a bare list."""
-    for before, clause in pairwise(clauses):
+    for number, (before, clause) in enumerate(pairwise(clauses)):
         if clause.sentence != before.sentence or clause.rank > 1:
             continue
         if not ("<neg>" in before.keys or before.carried) or "<good>" in clause.keys:
@@ -74,12 +74,30 @@ def mark_carried(tokens: list[Token], clauses: list[Clause]) -> None:
         body = [t for t in tokens[clause.start : clause.end] if "<joiner>" not in t.keys]
         first = tokens[clause.start].word
         joined = clause.joiner == "or" or first in ("or", "nor", "ni", "o", "u")
-        bare = all("<sign>" in t.keys or "<slight>" in t.keys or t.word in _LINK for t in body)
+        bare = all(
+            "<woundsign>" in t.keys or "<slight>" in t.keys or t.word in _LINK for t in body
+        ) or (_bare(body) and _ends_in_or(tokens, clauses, number + 1))
         if body and (joined or (bare and len(body) <= 4)):
             head = tokens[before.start : before.end]
             near = [i for i, t in enumerate(head) if "<neg>" in t.keys]
             if before.carried or (near and len(head) - near[-1] <= 5):
                 clause.carried = True
+
+
+def _bare(body: list[Token]) -> bool:
+    return all("<sign>" in t.keys or "<slight>" in t.keys or t.word in _LINK for t in body)
+
+
+def _ends_in_or(tokens: list[Token], clauses: list[Clause], number: int) -> bool:
+    """Whether the bare list that goes on at ``number`` ends in "or", "nor", "ni"."""
+    for clause in clauses[number + 1 : number + 5]:
+        if clause.rank > 1:
+            return False
+        if tokens[clause.start].word in ("or", "nor", "ni", "o"):
+            return True
+        if not _bare(tokens[clause.start : clause.end]):
+            return any(t.word in ("or", "nor", "ni") for t in tokens[clause.start : clause.end])
+    return False
 
 
 _LINK = frozenset("or nor ni o y and and any de the of mal bad".split())
@@ -92,6 +110,8 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
     own = set(match.at)
     held = any("<neg>" in tokens[at].keys or "<zero>" in tokens[at].keys for at in match.at)
     match.held = held
+    if match.last >= clause.end:
+        return False  # it reaches into the next clause, where the telling word is
     flips = clause.carried and not held
     double = False
     reach_end = match.last
@@ -110,6 +130,8 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
         target = min(covered)
         between = tokens[place + 1 : target]
         if any("<stopneg>" in t.keys for t in between):
+            continue
+        if tokens[place].word in ("no", "sin") and _spent(between, tokens[target]):
             continue
         flips = True
     if not flips and not held:
@@ -145,11 +167,22 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
     return flips != double
 
 
+def _spent(between: list[Token], target: Token) -> bool:
+    """ "No diarrhoea eating ok": the denial has its noun, and the verb stands on its own."""
+    if not any("<sign>" in t.keys for t in between) or "<sign>" in target.keys:
+        return False
+    return not any(t.word in ("or", "nor", "ni", "o", "and", "y") for t in between)
+
+
 def torn(match: Match, tokens: list[Token]) -> bool:
     """Negation stands in the midst of the match: "pink, no goo" is no pink goo."""
-    if match.held or match.rule.fixed:
-        return False
     own = set(match.at)
+    if match.held:
+        cue = next((at for at in match.at if tokens[at].word in ("no", "sin")), None)
+        after = [at for at in match.at if cue is not None and at > cue]
+        return bool(after) and _spent(tokens[cue + 1 : after[0]], tokens[after[0]])  # type: ignore[operator]
+    if match.rule.fixed:
+        return False
     return any(
         "<neg>" in tokens[at].keys for at in range(match.first + 1, match.last) if at not in own
     )

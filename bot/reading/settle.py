@@ -137,6 +137,10 @@ def _one(about: str, merged: dict[str, Found], order: tuple[str, ...]) -> dict[s
         and last.match.clause - worst.match.clause <= 2
     ):
         return {last.observation.value: last}
+    if about == "cone" and worst.observation.value == "damaged":
+        if "on" in merged:
+            merged.pop("off", None)
+        return merged
     if last is not worst and last.final:
         if about in ("dose", "cone") or (about in ("appetite", "drinking") and last.now):
             return {last.observation.value: last}
@@ -146,7 +150,4 @@ def _one(about: str, merged: dict[str, Found], order: tuple[str, ...]) -> dict[s
             and worst.observation.value not in ("collapsed", "laboured", "bloody")
         ):
             return {last.observation.value: last}
-    if about == "cone" and worst.observation.value == "damaged":
-        merged.pop("off" if "on" in merged else "", None)
-        return merged
     return {worst.observation.value: worst}

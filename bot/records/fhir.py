@@ -9,12 +9,11 @@ from __future__ import annotations
 
 from datetime import datetime
 from typing import Final
-from uuid import UUID, uuid5
 
-from bot.model.plan import Medicine
 from bot.model.text import Lang
 from bot.talk.words import Words
 
+from .fhir_doses import dose, dose_said, is_dose, is_dose_said, order
 from .fhir_parts import (
     ANIMAL,
     CATEGORY,
@@ -28,12 +27,9 @@ from .fhir_parts import (
     instant,
     local_code,
 )
-from .whole import CaseFile, Entry, Statement, WholeRecord
+from .fhir_refs import Refs
+from .whole import CaseFile, Statement, WholeRecord
 
-SPACE: Final = UUID("5f0c0b57-6a8e-5f8a-9d0e-3f1d6f1f9c11")
-"""Where our ids live; made once, never changed."""
-_GIVEN: Final = ("given", "doubled", "vomited_up")
-"""Answers that say that the medicine was given, whatever became of it."""
 _STATES: Final = {"active": "active", "paused": "on-hold", "ended": "completed"}
 _OBSERVATION_STATES: Final = {
     "stands": "final", "corrected": "entered-in-error", "undone": "entered-in-error",
@@ -52,39 +48,14 @@ def bundle(
     return _Maker(record, now, words, lang, system).bundle()
 
 
-class _Maker:
-    """Makes the resources of one record; they refer to each other by their full URLs."""
+class _Maker(Refs):
+    """Makes the resources of one record."""
 
     def __init__(
         self, record: WholeRecord, now: datetime, words: Words, lang: Lang, system: str
     ) -> None:
-        self.record, self.now, self.words, self.lang = record, now, words, lang
-        self.space = uuid5(SPACE, f"{system}/{record.id}")
-        self.patient = self.ref("Patient", "0")
-        self.bot = self.ref("Device", "bot")
-        self.staff: dict[str, Resource] = {}
-
-    def url(self, kind: str, name: str) -> str:
-        return f"urn:uuid:{uuid5(self.space, f'{kind}/{name}')}"
-
-    def ref(self, kind: str, name: str, display: str = "") -> Resource:
-        made: Resource = {"reference": self.url(kind, name), "type": kind}
-        return {**made, "display": display} if display else made
-
-    def entry(self, kind: str, name: str, body: Resource) -> Resource:
-        url = self.url(kind, name)
-        resource = {"resourceType": kind, "id": url.removeprefix("urn:uuid:"), **body}
-        return {"fullUrl": url, "resource": resource}
-
-    def person(self, name: str) -> Resource:
-        """Who said or did it: someone at home, the bot, or staff."""
-        if name in ("bot", "rule"):
-            return self.bot
-        for carer in self.record.carers:
-            if carer.name == name:
-                return self.ref("RelatedPerson", str(carer.id), carer.name)
-        self.staff.setdefault(name, {"active": True, "name": [{"text": name}]})
-        return self.ref("Practitioner", name, name)
+        super().__init__(record, lang, system)
+        self.now, self.words = now, words
 
     def bundle(self) -> Resource:
         record = self.record
@@ -96,14 +67,14 @@ class _Maker:
             }),
             *(self.carer(number) for number in range(len(record.carers))),
             self.entry("CarePlan", "0", self.plan()),
-            *(self.entry("MedicationRequest", str(number), self.order(medicine))
+            *(self.entry("MedicationRequest", str(number), order(self, medicine))
               for number, medicine in enumerate(record.plan.medicines)),
-            *(self.entry("MedicationAdministration", str(line.id), self.dose(line))
-              for line in record.entries if self.is_dose(line)),
+            *(self.entry("MedicationAdministration", str(line.id), dose(self, line))
+              for line in record.entries if is_dose(line)),
             *(self.entry("Observation", str(one.noted.id), self.observation(one))
               for one in record.statements if self.is_observation(one)),
-            *(self.entry("MedicationAdministration", f"said-{one.noted.id}", self.dose_said(one))
-              for one in record.statements if self.is_dose_said(one)),
+            *(self.entry("MedicationAdministration", f"said-{one.noted.id}", dose_said(self, one))
+              for one in record.statements if is_dose_said(self, one)),
             *self.communications(),
             *(self.entry("Flag", case.id, self.flag(case)) for case in record.cases),
         ]  # fmt: skip
@@ -170,76 +141,6 @@ class _Maker:
             "created": instant(record.enrolled_at),
             "author": self.person(plan.clinician),
             "activity": activities,
-        }
-
-    def order(self, medicine: Medicine) -> Resource:
-        timing: Resource = {"frequency": 1, "period": medicine.every_hours, "periodUnit": "h"}
-        if not medicine.as_needed:
-            timing["boundsDuration"] = {
-                "value": medicine.days, "unit": "d", "system": UCUM, "code": "d",
-            }  # fmt: skip
-        dosage: Resource = {
-            "text": medicine.sig
-            or f"{medicine.amount.say(self.lang)}, every {medicine.every_hours} h",
-            "timing": {"repeat": timing},
-            "asNeededBoolean": medicine.as_needed,
-            "route": {"text": medicine.route},
-        }
-        if medicine.dose_mg is not None:
-            mg = {"value": medicine.dose_mg, "unit": "mg", "system": UCUM, "code": "mg"}
-            dosage["doseAndRate"] = [{"doseQuantity": mg}]
-        return {
-            "status": "completed" if self.record.ended_at else "active",
-            "intent": "order",
-            "medicationCodeableConcept": {"text": medicine.name},
-            "subject": self.patient,
-            "authoredOn": instant(self.record.enrolled_at),
-            "requester": self.person(self.record.plan.clinician),
-            "dosageInstruction": [dosage],
-        }
-
-    def is_dose(self, line: Entry) -> bool:
-        """A dose that came due and of which something is known (that nobody answered, too)."""
-        return line.item.kind == "dose" and line.state in ("answered", "unanswered")
-
-    def dose(self, line: Entry) -> Resource:
-        given = line.answer in _GIVEN
-        status = "completed" if given else "not-done"
-        if line.state == "unanswered":
-            status = "unknown"
-        body: Resource = {
-            "status": status,
-            "medicationCodeableConcept": {"text": line.item.med or "medicine"},
-            "subject": self.patient,
-            "effectiveDateTime": instant(line.at if given and line.at else line.due_at),
-            "note": [{"text": f"due {instant(line.item.slot_at or line.due_at)}; "
-                              f"{line.answer or 'not answered'}"}],
-        }  # fmt: skip
-        if status == "not-done":
-            body["statusReason"] = [local_code(f"dose-{line.answer}", line.answer or "")]
-        if line.by is not None:
-            body["performer"] = [{"actor": self.person(line.by)}]
-        names = [medicine.name for medicine in self.record.plan.medicines]
-        if line.item.med in names:
-            body["request"] = self.ref("MedicationRequest", str(names.index(line.item.med)))
-        return body
-
-    def is_dose_said(self, one: Statement) -> bool:
-        """A dose of a medicine that has no slots: it was given when it was needed."""
-        seen = one.observation
-        needed = {m.name for m in self.record.plan.medicines if m.as_needed}
-        return seen.about == "dose" and seen.value == "given" and seen.med in needed
-
-    def dose_said(self, one: Statement) -> Resource:
-        names = [medicine.name for medicine in self.record.plan.medicines]
-        med = one.observation.med or ""
-        return {
-            "status": "completed" if one.stands else "entered-in-error",
-            "medicationCodeableConcept": {"text": med},
-            "subject": self.patient,
-            "effectiveDateTime": instant(one.noted.at),
-            "performer": [{"actor": self.person(one.author)}],
-            "request": self.ref("MedicationRequest", str(names.index(med))),
         }
 
     def is_observation(self, one: Statement) -> bool:

@@ -36,6 +36,32 @@ URGENCY: Final[dict[str, Text]] = {
     "none": Text(en="log only", es="registro"),
 }
 
+KINDS: Final[dict[str, Text]] = {
+    "said": Text(en="said", es="dijo"),
+    "tapped": Text(en="tapped", es="tocó"),
+    "sent": Text(en="sent", es="enviado"),
+    "noted": Text(en="noted", es="anotado"),
+    "finding": Text(en="rule", es="regla"),
+    "case": Text(en="case", es="caso"),
+    "page": Text(en="paged", es="avisado"),
+    "staff": Text(en="wrote", es="escribió"),
+    "note": Text(en="note", es="nota"),
+    "picture": Text(en="picture", es="foto"),
+    "unanswered": Text(en="no answer", es="sin respuesta"),
+    "not_sent": Text(en="not sent", es="no enviado"),
+    "enrolled": Text(en="enrolled", es="inscrito"),
+    "joined": Text(en="joined", es="se unió"),
+    "left": Text(en="left", es="salió"),
+    "plan": Text(en="plan", es="plan"),
+    "undone": Text(en="took back", es="retiró"),
+    "unclear": Text(en="not understood", es="no entendido"),
+    "ended": Text(en="ended", es="terminado"),
+    "link": Text(en="link", es="enlace"),
+    "failed": Text(en="failed", es="falló"),
+    "erased": Text(en="erased", es="borrado"),
+}
+"""Kinds of entries, as the printed log names them; any other by its own word."""
+
 WORDS: Final[dict[str, Text]] = {
     "title": Text(en="Summary since discharge", es="Resumen desde el alta"),
     "log_title": Text(en="Whole log", es="Registro completo"),

@@ -13,9 +13,9 @@ from reportlab.platypus import BaseDocTemplate, Flowable, Frame, PageTemplate, S
 from reportlab.platypus.tables import Table
 
 from bot.model.text import Lang
-from bot.talk.record import MARKS, Record
+from bot.talk.record import Record
 
-from .labels import full_date, label
+from .labels import KINDS, full_date, label
 from .paper import (
     BOLD,
     GREY,
@@ -80,7 +80,7 @@ def _days(record: WholeRecord, lang: Lang, width: float) -> Iterator[Flowable]:
         for entry in entries:
             if entry.kind not in _LOUD:
                 styles.append(("TEXTCOLOR", (1, len(rows)), (3, len(rows)), GREY))
-            rows.append(_row(record, entry))
+            rows.append(_row(record, entry, lang))
         grid = Table(rows, widths, repeatRows=1, hAlign="LEFT")
         grid.setStyle(styles)
         yield grid
@@ -102,8 +102,8 @@ _STYLE: Final[list[Any]] = [
 ]
 
 
-def _row(record: WholeRecord, entry: Record) -> list[Any]:
-    who, what, text = cells_of(entry)
+def _row(record: WholeRecord, entry: Record, lang: Lang) -> list[Any]:
+    who, what, text = cells_of(entry, lang)
     loud = entry.kind in _LOUD
     return [
         str(entry.id),
@@ -114,12 +114,12 @@ def _row(record: WholeRecord, entry: Record) -> list[Any]:
     ]
 
 
-def cells_of(entry: Record) -> tuple[str, str, str]:
+def cells_of(entry: Record, lang: Lang) -> tuple[str, str, str]:
     """Who, what and the words of an entry; its reason, rule and urgency after them."""
     who = entry.author
     if entry.kind == "sent":
         who = f"{entry.author} > {entry.data.get('to', '')}"
-    what = "sent" if entry.kind == "sent" else MARKS.get(entry.kind, entry.kind)
+    what = KINDS[entry.kind].say(lang) if entry.kind in KINDS else entry.kind.replace("_", " ")
     tail = ""
     if entry.kind == "finding":
         tail = f" [{entry.data.get('urgency')}, {entry.data.get('rule')}]"

@@ -6,7 +6,6 @@ The summary says what was told and what was done, never what it means.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Final
@@ -18,15 +17,13 @@ from bot.model.plan import Medicine
 from bot.model.settings import Clinic
 from bot.model.text import Lang
 from bot.model.vocabulary import TOPICS as VOCABULARY
-from bot.talk.words import Words, date_of
+from bot.talk.words import Words
 
 from .course import asked_in, course_in
-from .labels import TOPICS, URGENCY, full_date, label, span
-from .whole import CaseFile, Statement, WholeRecord
+from .labels import TOPICS, full_date, label
+from .summary_cases import case_row, most_urgent
+from .whole import Statement, WholeRecord
 
-MOST_CASES: Final = 8
-QUOTED: Final = 150
-"""Characters of an owner's words that a case shows."""
 WORSE: Final[dict[str, tuple[str, ...]]] = {"vomiting": ("no", "yes", "bloody"),
                                             "licking": ("no", "yes")}  # fmt: skip
 """Topics whose values stand in another order than from good to bad."""
@@ -80,7 +77,7 @@ def summarise(
     """The page of ``record`` as it stands at ``now`` (aware UTC)."""
     plan = record.plan
     end = record.ended_at or now
-    cases = _most_urgent(record.cases)
+    cases = most_urgent(record.cases)
     left = len(record.cases) - len(cases)
     return Summary(
         lang=lang,
@@ -95,7 +92,7 @@ def summarise(
         cases=Table(
             label("cases", lang),
             (label("when", lang), label("why", lang), label("done_about", lang)),
-            tuple(_case(record, case, words, lang) for case in cases),
+            tuple(case_row(record, case, words, lang) for case in cases),
         ),
         more_cases=label("more_cases", lang, n=left) if left else "",
         gaps=_gaps(record, lang),
@@ -226,73 +223,27 @@ def _share(covered: Covered | None, lang: Lang) -> str:
 
 
 def _sessions(record: WholeRecord, lang: Lang) -> Table:
+    """By the name that the household reads; activities of one name are one row."""
+    sums: dict[str, list[int]] = {}
+    for one in sessions_done(asked_in(record)):
+        counts = sums.setdefault(_name_of(record, one.name, lang), [0, 0, 0, 0])
+        for place, n in enumerate((one.done, one.due, one.skipped, one.not_told)):
+            counts[place] += n
     rows = tuple(
-        (_name_of(one.name), label("of", lang, part=one.done, whole=one.due), str(one.skipped),
-         str(one.not_told))
-        for one in sessions_done(asked_in(record))
-    )  # fmt: skip
+        (name, label("of", lang, part=done, whole=due), str(skipped), str(silent))
+        for name, (done, due, skipped, silent) in sorted(sums.items())
+    )
     columns = ("session", "done", "skipped", "not_told")
     return Table(label("sessions", lang), tuple(label(key, lang) for key in columns), rows)
 
 
-def _name_of(activity: str) -> str:
+def _name_of(record: WholeRecord, activity: str, lang: Lang) -> str:
+    """What stands before the colon of an activity's text; its id where there is none."""
+    for one in record.protocol.activities:
+        name, colon, _ = one.text.say(lang).partition(":")
+        if one.id == activity and colon and len(name) <= 30:
+            return name
     return activity.replace("-", " ")
-
-
-def _most_urgent(cases: Sequence[CaseFile]) -> list[CaseFile]:
-    """The most urgent, as many as fit, in the order of time."""
-    ranked = sorted(cases, key=lambda case: (-case.urgency, case.closed_at is not None,
-                                             -case.opened_at.timestamp()))  # fmt: skip
-    return sorted(ranked[:MOST_CASES], key=lambda case: case.opened_at)
-
-
-def _case(record: WholeRecord, case: CaseFile, words: Words, lang: Lang) -> tuple[str, str, str]:
-    local = record.local(case.opened_at)
-    when = (
-        f"{URGENCY[case.urgency.name].say(lang).upper()}\n"
-        f"{label('day', lang, day=record.day(case.opened_at))}, "
-        f"{date_of(local, lang)} {local:%H:%M}"
-    )
-    return when, _why(case, lang), _done_about(record, case, words, lang)
-
-
-def _why(case: CaseFile, lang: Lang) -> str:
-    entries = case.body.get("entries", ())
-    if not entries:
-        return case.matter.replace("_", " ")
-    worst = max(entries, key=lambda entry: _rank_of(entry.get("urgency", "none")))
-    because = " ".join(dict.fromkeys(f.get(lang, "") for f in worst.get("findings", ()))).strip()
-    said = " / ".join(str(worst.get("text", "")).split("\n"))
-    if len(said) > QUOTED:
-        said = said[: QUOTED - 1].rstrip() + "…"
-    more = f" ({label('asked_again', lang, n=len(entries))})" if len(entries) > 1 else ""
-    quoted = f"“{said}” " if said else ""
-    return f"{quoted}{because}{more}"
-
-
-def _rank_of(urgency: str) -> int:
-    return list(reversed(URGENCY)).index(urgency) if urgency in URGENCY else -1
-
-
-def _done_about(record: WholeRecord, case: CaseFile, words: Words, lang: Lang) -> str:
-    parts = []
-    for at, by, key in (
-        (case.acknowledged_at, case.acknowledged_by, "acknowledged"),
-        (case.answered_at, case.answered_by, "answered"),
-    ):
-        if at is not None:
-            took = span((at - case.opened_at).total_seconds() / 60)
-            parts.append(label(key, lang, time=took, by=by or "?"))
-    if case.closed_at is not None:
-        on = full_date(record.date(case.closed_at), lang)
-        parts.append(label("closed", lang, date=on, by=case.closed_by or "?"))
-        if case.outcome and f"outcome_{case.outcome}" in words.words:
-            parts.append(words.say(f"outcome_{case.outcome}", lang).lower())
-    else:
-        parts.append(label("open", lang).upper())
-    if case.note:
-        parts.append(f"“{case.note}”")
-    return "; ".join(parts)
 
 
 def _gaps(record: WholeRecord, lang: Lang) -> str:

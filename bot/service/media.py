@@ -137,8 +137,10 @@ async def _fetch(
             looked = await asyncio.to_thread(
                 lambda: look(shelf, row["patient_id"], picture.media, here.read_bytes())
             )
-        except (PlatformError, OSError) as error:
-            why, lost = str(error), error
+        except Exception as error:
+            if not isinstance(error, PlatformError | OSError):
+                logger.exception("picture %d could not be looked at", picture.id)
+            why, lost = str(error) or type(error).__name__, error
             await db.transact(lambda tx: _not_kept(tx, practice, row, picture, lost, why, now))
             return
         finally:
@@ -163,7 +165,11 @@ def look(shelf: Shelf, patient: int, media: Media, content: bytes) -> Looked:
     verdict = {**check.as_dict(), "is": "picture" if check.opens else "file"}
     if not check.opens:
         return Looked(None, verdict)
-    return Looked(shelf.put(patient, clean(content)), verdict)
+    try:
+        cleaned = clean(content)
+    except PictureError as error:  # damaged further down than the check looks
+        return Looked(None, {**verdict, "verdict": "unreadable", "why": str(error)})
+    return Looked(shelf.put(patient, cleaned), verdict)
 
 
 def _kept(
@@ -177,7 +183,7 @@ def _kept(
             id=picture.id,
             state="kept" if file else "failed",
             path=file.path if file else None,
-            sha256=file.sha256 if file else None,
+            digest=file.sha256 if file else None,
             bytes=file.bytes if file else None,
             width=verdict.get("width"),
             height=verdict.get("height"),
@@ -198,7 +204,7 @@ def _not_kept(
     practice: Practice,
     row: Row,
     picture: Picture,
-    error: PlatformError | OSError,
+    error: Exception,
     why: str,
     now: datetime,
 ) -> None:

@@ -167,6 +167,11 @@ class Database:
         """Writes the file anew, so that what was erased cannot be read from it either."""
 
         def anew(connection: sqlite3.Connection) -> None:
+            if connection.execute(
+                "SELECT 1 FROM sqlite_master WHERE name = 'log_words'"
+            ).fetchone():
+                # Words that left the search index stay in its file until it is merged.
+                connection.execute("INSERT INTO log_words (log_words) VALUES ('optimize')")
             connection.execute("VACUUM")
             connection.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchall()
 

@@ -3,11 +3,11 @@ with a digest of what is left, in one new entry (``bot.records.chain``)."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from datetime import date, datetime
 from secrets import token_hex
-from typing import Final
+from typing import Any, Final
 
 from bot.model.plan import Plan
 from bot.records.chain import ERASED, digest_of
@@ -30,6 +30,30 @@ from .database import Row, StoreError, Tx, moment, stamp
 BATCH: Final = 2000
 
 
+class _Trial:
+    """A transaction whose writing is left out unless it is meant: what is told beforehand
+    is what is done."""
+
+    def __init__(self, tx: Tx, do: bool) -> None:
+        self.all, self.one = tx.all, tx.one
+        self._tx, self._do = tx, do
+
+    def run(self, name: str, /, **params: object) -> None:
+        if self._do:
+            self._tx.run(name, **params)
+
+
+def _differ(row: Row, new: dict[str, Any]) -> bool:
+    return any(row[key] != value for key, value in new.items())
+
+
+def _batches(read: Callable[[int], list[Row]], key: str) -> Iterator[Row]:
+    after = -1
+    while rows := read(after):
+        yield from rows
+        after = rows[-1][key]
+
+
 @dataclass(slots=True)
 class Erasure:
     """One erasure. With ``do`` False nothing is changed, and ``tally`` says what would be.
@@ -37,11 +61,12 @@ class Erasure:
     ``files`` are the pictures (paths on the shelf) to remove once it is committed.
     """
 
-    tx: Tx
+    whole: Tx
     now: datetime
     years: int
     by: str
     do: bool
+    tx: _Trial = field(init=False)
     tally: Tally = field(default_factory=lambda: Tally({}, []))
     files: list[str] = field(default_factory=list)
     rows: dict[int, str] = field(default_factory=dict)
@@ -49,6 +74,9 @@ class Erasure:
     _whole: set[int] = field(default_factory=set)
     _numbers: dict[str, str] = field(default_factory=dict)
     _names: dict[str, str] = field(default_factory=dict)
+
+    def __post_init__(self) -> None:
+        self.tx = _Trial(self.whole, self.do)
 
     def patient(self, id: int) -> Tally:
         """Erase what the law lets go of a patient and of those at home with it."""
@@ -108,7 +136,7 @@ class Erasure:
         return kept_until(last, self.years)
 
     def _run(self, patients: list[int], people: list[Row]) -> None:
-        last = head(self.tx)
+        last = head(self.whole)
         self._entry = (last.entry if last else 0) + 1
         affected = dict.fromkeys(patients)
         for person in people:
@@ -169,7 +197,7 @@ class Erasure:
         text, name = plan.model_dump_json(), GONE if full else row["name"]
         if text != row["plan"] or name != row["name"]:
             self.tally.count("plan: phone number" + (", names, hours" if full else ""), 1)
-            self._put("erase_patient_put", id=row["id"], name=name, plan=text)
+            self.tx.run("erase_patient_put", id=row["id"], name=name, plan=text)
 
     def _entry_of(self, row: Row, traces: Traces, names: set[str] | None) -> None:
         author, text, data = row["author"], traces.in_text(row["text"]), traces.in_json(row["data"])
@@ -183,7 +211,7 @@ class Erasure:
             "entries of the log: " + ("their words" if names is not None else "chat ids and phone"),
             1,
         )
-        self._put("erase_log_put", id=row["id"], author=author, text=text, data=data, salt=salt,
+        self.tx.run("erase_log_put", id=row["id"], author=author, text=text, data=data, salt=salt,
                   erased_in=self._entry)  # fmt: skip
 
     def _nobody(self, traces: Traces) -> None:
@@ -198,28 +226,33 @@ class Erasure:
             return "owner" if text in names else text
 
         for row in self.tx.all("erase_rows_observation", patient_id=id):
-            new = {"source": traces.in_text(row["source"]), "author": name(row["author"])}
-            self._change("observation", row, new)
+            new: dict[str, Any] = {
+                "source": traces.in_text(row["source"]),
+                "author": name(row["author"]),
+            }
+            if _differ(row, new):
+                self.tx.run("erase_observation_put", id=row["id"], **new)
         for row in self.tx.all("erase_rows_item", patient_id=id):
             source = row["source"] and traces.in_text(row["source"])
             new = {"source": source, "by_name": name(row["by_name"]),
                    "body": traces.in_json(row["body"])}  # fmt: skip
-            self._change("item", row, new)
+            if _differ(row, new):
+                self.tx.run("erase_item_put", id=row["id"], **new)
         for row in self.tx.all("erase_rows_case", patient_id=id):
             body = case_in_figures(row["body"]) if full else traces.in_json(row["body"])
-            self._change("case", row, {"body": body, "note": None if full else row["note"]})
+            new = {"body": body, "note": None if full else row["note"]}
+            if _differ(row, new):
+                self.tx.run("erase_case_put", id=row["id"], **new)
         for row in self.tx.all("erase_rows_due", patient_id=id):
             new_key, data = traces.in_text(row["key"]), traces.in_json(row["data"])
             if full:
                 data = "{}"
             if (new_key, data) != (row["key"], row["data"]):
-                self._put("erase_due_put", key=row["key"], new=new_key, data=data)
+                self.tx.run("erase_due_put", key=row["key"], new=new_key, data=data)
         for row in self.tx.all("erase_rows_review", patient_id=id):
-            self._change("review", row, {"body": traces.in_json(row["body"])})
-
-    def _change(self, what: str, row: Row, new: dict[str, str | None]) -> None:
-        if any(row[key] != value for key, value in new.items()):
-            self._put(f"erase_{what}_put", id=row["id"], **new)
+            new = {"body": traces.in_json(row["body"])}
+            if _differ(row, new):
+                self.tx.run("erase_review_put", id=row["id"], **new)
 
     def _pictures(self, id: int, traces: Traces, full: bool) -> None:
         for row in self.tx.all("erase_rows_media", patient_id=id):
@@ -229,52 +262,48 @@ class Erasure:
                 if row["path"]:
                     self.files.append(row["path"])
                 self.tally.count("pictures and films", 1)
-                self._put("erase_media_gone", **params)
+                self.tx.run("erase_media_gone", **params)
             else:
-                self._put("erase_media_put", **params)
+                self.tx.run("erase_media_put", **params)
 
     # ---- Messages and people -----------------------------------------------------------
 
     def _received(self, traces: Traces) -> None:
         """Raw copies go wherever they speak of the patient: what counts is in the log."""
-        for row in self._batches("erase_inbox", "update_id"):
+        for row in _batches(self._inbox, "update_id"):
             if traces.found_in(row["body"]) and traces.in_json(row["body"]) != row["body"]:
                 self.tally.count("raw messages received", 1)
                 body = packed({"update_id": row["update_id"]})
-                self._put("erase_inbox_put", update_id=row["update_id"], body=body)
+                self.tx.run("erase_inbox_put", update_id=row["update_id"], body=body)
 
     def _sent(self, traces: Traces) -> None:
-        for row in self._batches("erase_outbox", "id"):
+        for row in _batches(self._outbox, "id"):
             theirs = row["chat_id"] in traces.ids
             about = theirs or row["patient_id"] in self._whole or traces.found_in(row["body"])
             if row["body"] != "{}" and about:
                 self.tally.count("raw messages sent", 1)
-                self._put(
+                self.tx.run(
                     "erase_outbox_put", id=row["id"], dedupe=traces.in_text(row["dedupe"]),
                     topic=traces.in_text(row["topic"]), chat_id=0 if theirs else row["chat_id"],
                 )  # fmt: skip
 
-    def _batches(self, name: str, key: str) -> Iterator[Row]:
-        after = -1
-        while rows := self.tx.all(name, after=after, most=BATCH):
-            yield from rows
-            after = rows[-1][key]
+    def _inbox(self, after: int) -> list[Row]:
+        return self.tx.all("erase_inbox", after=after, most=BATCH)
+
+    def _outbox(self, after: int) -> list[Row]:
+        return self.tx.all("erase_outbox", after=after, most=BATCH)
 
     def _forget(self, person: Row, names: bool) -> None:
         if person["chat_id"] != 0:
             self.tally.count("people: chat and user id", 1)
-        self._put("erase_person_put", id=person["id"], name=GONE if names else person["name"])
-        self._put("erase_carer_put", person_id=person["id"], now=stamp(self.now))
-        self._put("erase_invitation", user_id=person["user_id"])
+        self.tx.run("erase_person_put", id=person["id"], name=GONE if names else person["name"])
+        self.tx.run("erase_carer_put", person_id=person["id"], now=stamp(self.now))
+        self.tx.run("erase_invitation", user_id=person["user_id"])
         for chat in {person["chat_id"], person["user_id"]}:
-            self._put("erase_thread", chat_id=chat)
-            self._put("erase_moved", chat_id=chat)
+            self.tx.run("erase_thread", chat_id=chat)
+            self.tx.run("erase_moved", chat_id=chat)
 
     # ---- The end -----------------------------------------------------------------------
-
-    def _put(self, statement: str, **params: object) -> None:
-        if self.do:
-            self.tx.run(statement, **params)
 
     def _close(self, patient: int | None, name: str) -> Tally:
         self.tally.keep("the log's seals, and one entry that says what was erased",
@@ -284,7 +313,7 @@ class Erasure:
         if self.do and (self.rows or self.tally.goes):
             text = "; ".join(f"{n} {what}" for what, n in self.tally.goes.items())
             rows: dict[str, object] = {str(id): digest for id, digest in self.rows.items()}
-            made = append(self.tx, ERASED, self.by, text, self.now, patient, {"rows": rows})
+            made = append(self.whole, ERASED, self.by, text, self.now, patient, {"rows": rows})
             if made != self._entry:
                 raise StoreError("the log grew while it was being erased; try again")
         return self.tally

@@ -90,6 +90,7 @@ class Visit:
     record: WholeRecord
     before: int
     before_at: datetime | None
+    answered: dict[int, str]  # line of a prompt → the message or button that answered it
 
 
 @dataclass(frozen=True, slots=True)
@@ -195,7 +196,10 @@ class ReviewStore:
                    now=stamp(now))  # fmt: skip
             log(tx, "viewed", member.name, "looked at the patient's page", now, patient,
                 {"member": member.id})  # fmt: skip
-            return Visit(record, before, before_at)
+            answered = {
+                one["id"]: one["source"] for one in tx.all("review_sources", patient_id=patient)
+            }
+            return Visit(record, before, before_at, answered)
 
         return await self._db.transact(look)
 

@@ -35,6 +35,7 @@ def got(
     out.heard.add(chart.id)
     day, caption = chart.day(scene.now), event.text.strip()
     asked: Line | None = None
+    looked_at = False
     for media in event.media:
         data = {"media": media.model_dump(), "day": day, "source": source}
         out.add(Entry("picture", person.name, event.text, chart.id, data))
@@ -42,13 +43,17 @@ def got(
             asked = _asked_for(scene, chart, media)
             line = asked.id if asked else _wanted_again(chart, media)
             out.add(KeepMedia(chart.id, media, source, day, person.id, caption, line))
-            if line is None:
+            looked_at = line is not None
+            if not looked_at:
                 _thank(scene, out, chart, person, media, caption)
     described = str(scene.thread.get("describe", ""))
     if caption:
         shown = f"{caption} {scene.words.say('with_picture', scene.clinic.language)}"
         about = asked.item.asks if asked else ""
-        reply(scene, out, event, chart, person, caption, source, shown=shown, about=about)
+        reply(
+            scene, out, event, chart, person, caption, source,
+            shown=shown, about=about, looked_at=looked_at,
+        )  # fmt: skip
     elif any(media.kind not in SEEN for media in event.media):
         _heard_only(scene, out, chart, person, source)
     elif described:

@@ -61,8 +61,9 @@ def show(
         lines.append(words.say("review_count", lang, n=len(new)))
     if not best.good:
         lines.append(words.say("review_careful", lang, why=_why(scene, best, lang)))
-    if best.caption:
-        lines.append(f"“{best.caption[:300]}”")
+    said = dict.fromkeys(one.caption for one in new if one.caption)
+    if said:
+        lines.append(f"“{' / '.join(said)[:400]}”")
     body: dict[str, Any] = {
         "film": best.film, "pictures": [one.id for one in new], "text": "\n".join(lines),
         "day": best.day, "decided": [], "again": False, "more": False,

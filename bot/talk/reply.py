@@ -49,11 +49,13 @@ def reply(
     without: str = "",
     shown: str = "",
     about: str = "",
+    looked_at: bool = False,
 ) -> None:
     """Read ``text`` in the light of what was asked, and do what follows.
 
     ``without`` names the source that this message corrects; ``shown`` is what staff see in
-    place of the words alone; ``about`` what was asked, where it is known (a picture).
+    place of the words alone; ``about`` what was asked, where it is known (a picture);
+    ``looked_at``: a clinician is shown them in any case, so they need not be understood.
     """
     sheet = _asked_sheet(scene, chart)
     asked = about or _asked(scene, sheet)
@@ -83,6 +85,8 @@ def reply(
     _requests(scene, out, chart, person, observations)
     if reading.understood:
         clarify.settle(scene, out, person.chat)
+    elif looked_at:
+        out.add(Entry("unclear", "bot", text, chart.id, {"source": source}))
     else:
         _not_understood(scene, out, chart, person, said, rest=bool(observations))
 

@@ -35,7 +35,9 @@ def test_what_is_not_understood_is_never_urgency_none() -> None:
 
 def test_hours_are_told_from_the_time_of_the_reply() -> None:
     (out,) = _read({"text": "no pee since about nine last night", "at": "10:30", "day": 3})
-    (urine,) = out["observations"]  # type: ignore[misc]
+    observations = out["observations"]
+    assert isinstance(observations, list)
+    (urine,) = observations
     assert urine["hours"] == 13.5
     assert out["urgency"] == "same_day"
 

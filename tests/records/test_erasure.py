@@ -28,7 +28,8 @@ LATER = datetime(2033, 3, 10, tzinfo=UTC)  # seven years after the last entry, a
 async def erase(path: Path, now: datetime, *, do: bool = True) -> dict[str, int]:
     async with Database(path) as db:
         tally = await db.transact(lambda tx: Erasure(tx, now, 7, "Dr Okafor", do).patient(1))
-        await db.compact()
+        if do:
+            await db.compact()
     return tally.goes
 
 
@@ -71,9 +72,10 @@ async def test_within_retention_the_way_to_the_owner_goes_and_the_record_stays(c
 async def test_after_retention_words_and_names_go_and_the_figures_stay(copy: Path) -> None:
     async with Database(copy) as db:
         (before,) = await db.read(lambda tx: courses(tx, LATER))
+    assert holds(copy, "barking") == ["barking"]
     await erase(copy, LATER)
-    assert holds(copy, *chats(copy), "Inés", "Ines Vale", "Canela", "yellow pus", "limp. phone",
-                 "303 555 0107") == []  # fmt: skip
+    words = ("barking", "Inés", "Ines Vale", "Canela", "yellow pus", "limp. phone", "555 0107")
+    assert holds(copy, *chats(copy), *words) == []
     record, found = await after(copy)
     assert found.stands
     assert record.plan.patient == "[erased]"

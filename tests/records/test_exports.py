@@ -14,6 +14,7 @@ from fhir.resources.R4B.bundle import Bundle
 from hypothesis import given
 from hypothesis import strategies as st
 from icalendar import Calendar
+from pydantic import BaseModel
 
 from bot.cli import export as command
 from bot.cli.errors import CommandError
@@ -77,6 +78,29 @@ def test_the_bundle_is_valid_by_the_models_of_fhir(made: dict[str, object]) -> N
     for kind in ("Patient", "CarePlan", "MedicationRequest", "MedicationAdministration",
                  "Observation", "Communication", "Flag"):  # fmt: skip
         assert kinds[kind]
+
+
+def codes_outside(model: BaseModel) -> list[str]:
+    """Codes that the standard does not list, wherever it lists them (required bindings)."""
+    found: list[str] = []
+    for name, field in type(model).model_fields.items():
+        extra = field.json_schema_extra
+        value = getattr(model, name)
+        listed = extra.get("enum_values") if isinstance(extra, dict) else None
+        codes = listed if isinstance(listed, list) and "+" not in listed else None  # "+": more
+        if codes is not None and isinstance(value, str) and value not in codes:
+            found.append(f"{type(model).__name__}.{name}: {value}")
+        for one in value if isinstance(value, list) else [value]:
+            if isinstance(one, BaseModel):
+                found += codes_outside(one)
+    return found
+
+
+def test_every_code_is_one_that_the_standard_lists(made: dict[str, object]) -> None:
+    read = Bundle.model_validate_json(json.dumps(made))
+    assert codes_outside(read) == []
+    wrong = {**made, "type": "heap"}
+    assert codes_outside(Bundle.model_validate_json(json.dumps(wrong))) == ["Bundle.type: heap"]
 
 
 def test_every_reference_leads_somewhere_and_every_url_is_one(made: dict[str, object]) -> None:

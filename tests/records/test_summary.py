@@ -12,7 +12,8 @@ from bot.model.settings import Clinic
 from bot.model.text import Lang
 from bot.records.log_pdf import log_pdf
 from bot.records.paper import Paper, marked, plain
-from bot.records.summary import MOST_CASES, Summary, summarise
+from bot.records.summary import Summary, summarise
+from bot.records.summary_cases import MOST_CASES
 from bot.records.summary_pdf import as_pdf
 from bot.records.summary_text import WIDTH, as_text
 from bot.records.whole import WholeRecord

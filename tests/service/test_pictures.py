@@ -145,9 +145,7 @@ async def test_a_good_recheck_picture_is_thanked_and_shown_beside_the_first(rech
     await sends(recheck, GOOD)
     assert "the picture is clear" in recheck.last(recheck.ines).words
     assert "✓" in recheck.last(recheck.ines, "Please send one picture").words
-    assert (
-        shown_picture(recheck, decisions(recheck)[-1]).size == leg().size
-    )
+    assert shown_picture(recheck, decisions(recheck)[-1]).size == leg().size
     await recheck.staff_taps("Send another")
     await sends(recheck, data(leg(seed=5)))
     last = decisions(recheck)[-1]
@@ -193,6 +191,33 @@ async def test_a_poor_picture_is_asked_for_once_more_kindly(
     assert "the picture is clear" in recheck.last(recheck.ines).words
     assert len(decisions(recheck)) == 1
     assert careful not in decisions(recheck)[0].words
+
+
+async def test_words_under_a_recheck_picture_go_to_the_clinician_whatever_they_say(
+    recheck: Box,
+) -> None:
+    before = len(recheck.heard(recheck.ines))
+    await sends(recheck, GOOD, "flumox the zibber")
+    assert len(recheck.heard(recheck.ines)) == before + 1  # thanks, and no question
+    assert "“flumox the zibber”" in decisions(recheck)[0].words
+    await films(recheck, caption="she cries when she walks")
+    assert "she cries" in recheck.case("[with a picture]").words  # and are read all the same
+
+
+async def test_a_picture_that_the_program_cannot_handle_is_tried_again_and_told(
+    recheck: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def broken(*args: object) -> object:
+        raise MemoryError
+
+    monkeypatch.setattr(work, "look", broken)
+    await sends(recheck, GOOD)
+    assert len(decisions(recheck)) == 1
+    await recheck.to(12, 15)
+    assert "MemoryError" in recheck.case("could not be stored").words
+    monkeypatch.undo()
+    await recheck.to(12, 18)
+    assert (await kept(recheck))[0]["state"] == "kept"
 
 
 async def test_it_is_never_asked_for_twice(recheck: Box) -> None:

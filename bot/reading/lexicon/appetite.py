@@ -10,22 +10,23 @@ CLASSES = {
         munches munched dined nibbles
         """,
     "devour": """
-        devoured devours devouring devoro devora devorando wolfed wolfs wolfing gobbled gobbles
-        gobbling scoffed scoffs scoffing inhaled inhales hoovered hoovers hoovering polished_off
-        polishing_off polishes_off demolished cleaned_his_plate cleaned_her_plate
-        cleaned_the_plate cleaned_his_bowl cleaned_her_bowl cleaned_the_bowl cleans_his
-        clean_plate empty_bowl bowl_empty empty_plate licked_the_bowl licked_his_bowl
-        licked_her_bowl licked_the_plate licked_clean every_scrap every_crumb every_bite
-        ate_everything ate_it_all ate_the_lot ate_all eats_everything finished_his finished_her
-        finished_breakfast finished_dinner finished_it_all ravenous hungry starving hambriento
-        hambrienta hambre tragon tragona se_lo_acabo se_la_acabo se_acabo_todo se_acabo_su
-        se_comio_todo dejo_limpio plato_limpio limpio_el_plato plato_vacio scarfed scarfs
-        scarfing chowed chowing wiped_the_bowl troughing tucked_in tucks_in tucking_into
-        eating_like eats_like second_helpings seconds_please pidio_mas pide_mas queria_mas
-        quiere_mas asked_for_more wants_more wanted_more begging_for good_appetite
-        great_appetite appetite_good buen_apetito hearty_appetite plates_are_empty comelon
-        comelona atasco traga tragando zampo hoovered_up back_for_more lo_dejo_limpio
-        no_dejo_nada ate_up eats_up repitio comio_todo come_todo lamio_el_plato lamio_su_plato
+        appetite_maintained appetite_preserved devoured devours devouring devoro devora
+        devorando wolfed wolfs wolfing gobbled gobbles gobbling scoffed scoffs scoffing inhaled
+        inhales hoovered hoovers hoovering polished_off polishing_off polishes_off demolished
+        cleaned_his_plate cleaned_her_plate cleaned_the_plate cleaned_his_bowl cleaned_her_bowl
+        cleaned_the_bowl cleans_his clean_plate empty_bowl bowl_empty empty_plate
+        licked_the_bowl licked_his_bowl licked_her_bowl licked_the_plate licked_clean
+        every_scrap every_crumb every_bite ate_everything ate_it_all ate_the_lot ate_all
+        eats_everything finished_his finished_her finished_breakfast finished_dinner
+        finished_it_all ravenous hungry starving hambriento hambrienta hambre tragon tragona
+        se_lo_acabo se_la_acabo se_acabo_todo se_acabo_su se_comio_todo dejo_limpio plato_limpio
+        limpio_el_plato plato_vacio scarfed scarfs scarfing chowed chowing wiped_the_bowl
+        troughing tucked_in tucks_in tucking_into eating_like eats_like second_helpings
+        seconds_please pidio_mas pide_mas queria_mas quiere_mas asked_for_more wants_more
+        wanted_more begging_for good_appetite great_appetite appetite_good buen_apetito
+        hearty_appetite plates_are_empty comelon comelona atasco traga tragando zampo
+        hoovered_up back_for_more lo_dejo_limpio no_dejo_nada ate_up eats_up repitio comio_todo
+        come_todo lamio_el_plato lamio_su_plato
         """,
     "appetiteword": "appetite apetito hambre hunger appetit eating eat",
     "partly": """
@@ -179,6 +180,7 @@ RULES = {
     nothing|nada ~3 to|de eat|comer|comida
     eaten|eats|ate|come|comio nothing|nada|zero|ni
     = none @appetite
+    ^ today|hoy|ayer|tonight|yesterday ~ nothing|nada $
     ni|no|not|didnt ~ la|lo|las|it probo|toco|olio|touch|look|sniff
     ni probo|toco|olio
     ni ~ la|lo probo|toco|olio

@@ -32,19 +32,18 @@ CLASSES = {
         hinchadas hinchado hinchada morados moradas azules azul inflamados inflamado hinchaditos
         morado helado
         """,
-    "chewoff": "zzq",
 }
 
 RULES = {
     "bandage": """
     = fine
     <bandageword> ~5 <good>|dry|clean|intact|place|secure|snug|seco|seca|limpio|limpia|lugar|
-        sitio|sitting|neat|puesto|puesta|firme|bien_puesto|sequita|sequito -<neg>
-    <good>|dry|clean|seco|limpio ~2 <bandageword> -<neg>
+        sitio|sitting|neat|puesto|puesta|firme|bien_puesto|sequita|sequito
+    <good>|dry|clean|seco|limpio ~2 <bandageword>
     toes|dedos|deditos|toe ~3 warm|pink|normal|fine|good|tibios|calientitos|rosaditos|rosas|
-        calientes|ok|bien -<neg> -<bandageword>
+        calientes|ok|bien -<bandageword>
     two fingers
-    <bandageword> ~4 still_on|in_place|staying|on ~ and? -<neg> -<wetword>
+    <bandageword> ~4 still_on|in_place|staying|stays|on_properly -<wetword>
     = wet
     <bandageword> & <wetword>
     moja|mojo|mojado|empapo|mojaron ~3 <bandageword>
@@ -56,7 +55,9 @@ RULES = {
     = wet @bandage
     <wetword>
     = slipped
-    <bandageword> & <slipword> -<chewoff>
+    <neg> ~2 tiene|trae|has|have|wearing|got ~2 <bandageword>
+    <bandageword> ~~ arranco|quito|zafo|destrozo
+    <bandageword> & <slipword>
     <slipword> ~4 <bandageword>
     <bandageword> ~~ cayo|caido|fell|slipped|came off?
     took|pulled|chewed|chews|ripped|tore|chewing|arranco|quito|mordio|kicked|shredded|worked|

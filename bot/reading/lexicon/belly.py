@@ -49,7 +49,7 @@ RULES = {
     <neg> ~2 bloat|bloated|bloating|distension|distended|distendido
     = bloated
     <bellyword> ~4 <bloatword> -<neg_belly> -<wound>
-    <bloatword> ~3 <bellyword> -<neg_belly>
+    <bloatword> ~3 <bellyword> -<neg_belly> -<bruiseword>
     <bellyword> ~~ drum|tambor|balloon|globo
     bloat|bloated|bloating|gdv|torsion|volvulus|timpanismo|distended|distension|abotagado \
         -<swollenleg>

@@ -64,6 +64,10 @@ RULES = {
         trickling|brotando|escurre -<notwoundblood>
     sangre ~ fresca|roja -<notwoundblood>
     fresh|bright ~2 blood -<notwoundblood>
+    = bleeding !@vomiting !@stool !@urine !@swallowed !@gums
+    ^ blood|sangre|bleeding|sangrando $
+    there|theres|hay|veo|see|seeing|found|encontre|lots|tiene|has|trae ~3 blood|sangre \
+        -<notwoundblood> -<neg>
     = bleeding @incision @licking @bandage
     <bleedword> -<notwoundblood>
     = bleeding heavy

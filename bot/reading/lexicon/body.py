@@ -19,18 +19,18 @@ CLASSES = {
         mouth lip lips boca labio side chest pecho rash lump bump bulto bola bolita sarpullido
         """,
     "good": """
-        fine good great ok well normal normally perfect perfectly lovely excellent brilliant
-        alright grand happy super fab fabulous wonderful smashing champion spot_on as_usual
-        as_normal no_problem no_problems no_issues usual doing_well going_well on_track all_good
-        all_well nothing_to_report nothing_new no_concerns no_worries same_as_always like_always
-        top_notch tip_top unremarkable wnl within_normal_limits nicely beautifully brilliantly
-        a1 a_ok no_bother bien excelente perfecto perfecta perfectamente de_maravilla chido
-        chida padre todo_bien todo_normal sin_novedad sin_novedades de_lujo al_cien al_100 joya
-        barbaro barbara genial buenisimo tranqui sin_problema sin_problemas como_siempre
-        correctamente super_bien re_bien bastante_bien muy_bien al_tiro de_diez diez_puntos
-        normalmente normalito impecable fantastico no_probs like_a_champ like_a_star sin_broncas
-        without_complaint without_trouble without_a_fuss without_fuss without_any_trouble
-        thumbsup
+        todo_en_orden en_orden fine good great ok well normal normally perfect perfectly lovely
+        excellent brilliant alright grand happy super fab fabulous wonderful smashing champion
+        spot_on as_usual as_normal no_problem no_problems no_issues usual doing_well going_well
+        on_track all_good all_well nothing_to_report nothing_new no_concerns no_worries
+        same_as_always like_always top_notch tip_top unremarkable wnl within_normal_limits
+        nicely beautifully brilliantly a1 a_ok no_bother bien excelente perfecto perfecta
+        perfectamente de_maravilla chido chida padre todo_bien todo_normal sin_novedad
+        sin_novedades de_lujo al_cien al_100 joya barbaro barbara genial buenisimo tranqui
+        sin_problema sin_problemas como_siempre correctamente super_bien re_bien bastante_bien
+        muy_bien al_tiro de_diez diez_puntos normalmente normalito impecable fantastico no_probs
+        like_a_champ like_a_star sin_broncas without_complaint without_trouble without_a_fuss
+        without_fuss without_any_trouble thumbsup
         """,
     "sign": """
         swelling swollen redness red discharge pus smell odour odor blood bleeding bruising
@@ -44,6 +44,19 @@ CLASSES = {
         quejido quejidos convulsiones convulsion popo pipi poop pee wee poo hematoma limps bumps
         bump exudado dehiscence erythema edema oedema lethargy anorexia nausea haematoma
         crepitus
+        """,
+    "woundsign": """
+        swelling redness discharge pus smell odour odor heat bruising gap gaping oozing ooze
+        drainage exudate weeping seeping opening separation hinchazon inflamacion enrojecimiento
+        secrecion olor liquido calor supuracion moreton moretones red swollen rojo roja hinchado
+        hinchada exudado dehiscence erythema edema oedema blood bleeding sangre
+        """,
+    "wrongness": """
+        something_wrong something_is_wrong somethings_wrong isnt_right not_right
+        doesnt_look_right doesnt_seem_right algo_le_pasa algo_anda_mal algo_no_anda algo_no_esta
+        not_looking_good doesnt_look_good no_se_ve_bien no_lo_veo_bien no_la_veo_bien
+        no_esta_bien not_doing_well isnt_doing_well in_a_bad_way not_well isnt_well not_good
+        not_great going_downhill
         """,
     "alarm": """
         worried worry worrying concerned concern scared weird strange wrong emergency help bad
@@ -88,14 +101,15 @@ CLASSES = {
         """,
     "notyes": "ok_but notquite",
     "notdone": """
-        forgot forgotten skipped skip skipping missed miss didnt couldnt havent not_yet
-        not_today hoy_no didn't wouldnt wont_let wouldnt_let no_time ran_out_of_time too_busy
-        later tonight postponed aun_no todavia_no olvido olvide olvidamos se_me_olvido
-        se_nos_olvido se_me_paso se_nos_paso no_pude no_pudimos no_se_pudo no_alcance
-        no_alcanzamos no_hubo no_se_deja no_se_dejo no_quiso no_le no_lo no_la no_hemos no_he
-        no_me_dio_tiempo no_tuve no_nos_dio mas_tarde luego al_rato despues me_falto hates hated
-        refused refuses cant nothing imposible impossible wont skipeamos gave_up saltamos salte
-        no_deja no_quiere nadie_pudo unable struggle_too ni_de_chiste
+        too_hot too_cold too_wet raining rained pouring snowing llovio lloviendo llovia forgot
+        forgotten skipped skip skipping missed miss didnt couldnt havent not_yet not_today
+        hoy_no didn't wouldnt wont_let wouldnt_let no_time ran_out_of_time too_busy later
+        tonight postponed aun_no todavia_no olvido olvide olvidamos se_me_olvido se_nos_olvido
+        se_me_paso se_nos_paso no_pude no_pudimos no_se_pudo no_alcance no_alcanzamos no_hubo
+        no_se_deja no_se_dejo no_quiso no_le no_lo no_la no_hemos no_he no_me_dio_tiempo no_tuve
+        no_nos_dio mas_tarde luego al_rato despues me_falto hates hated refused refuses cant
+        nothing imposible impossible wont skipeamos gave_up saltamos salte no_deja no_quiere
+        nadie_pudo unable struggle_too ni_de_chiste
         """,
     "afterzero": """
         since today tonight at all so yet in for this desde hoy en hace all_day still ayer todo

@@ -10,20 +10,20 @@ CLASSES = {
         """,
     "air": "air aire oxygen oxigeno",
     "hardword": """
-        hard heavy heavily fast rapid rapidly quick quickly laboured labored labouring laboring
-        difficult difficulty trouble struggling struggles struggle struggled noisy noisily raspy
-        rasping rattling rattle rattly wheezing wheezy wheeze wheezes gurgling gurgly gurgle
-        crackly crackling crackles shallow funny strange weird gasping effort effortful forced
-        strained straining heaving irregular short stressed distressed bad badly weirdly choking
-        stridor whistling whistle snorting grunting loud sucking distress working working_hard
-        increased abdominal belly mouth open_mouth open_mouthed paradoxical panicky off
-        not_right wrong tachypneic tachypnea dyspnea dyspnoea dyspneic dyspnoeic agitado agitada
-        agitadamente rapido rapida rapidisimo rapidito raro rara mal dificultad trabajo forzada
-        forzado fuerte cuesta batalla batallando silbido silba silbando ronca roncando ruido
-        ruidosa acelerada acelerado entrecortada entrecortado hondo esfuerzo feo pesado pesada
-        jadeante corta cortada cortadito agitacion problemas problema panza boca_abierta
-        superficial apenas costando sofocado sofocada pujando barely hardly hiperventilando
-        angustia jala jalando
+        ahogado ahogada strong strongly hard heavy heavily fast rapid rapidly quick quickly
+        laboured labored labouring laboring difficult difficulty trouble struggling struggles
+        struggle struggled noisy noisily raspy rasping rattling rattle rattly wheezing wheezy
+        wheeze wheezes gurgling gurgly gurgle crackly crackling crackles shallow funny strange
+        weird gasping effort effortful forced strained straining heaving irregular short
+        stressed distressed bad badly weirdly choking stridor whistling whistle snorting
+        grunting loud sucking distress working working_hard increased abdominal belly mouth
+        open_mouth open_mouthed paradoxical panicky off not_right wrong tachypneic tachypnea
+        dyspnea dyspnoea dyspneic dyspnoeic agitado agitada agitadamente rapido rapida
+        rapidisimo rapidito raro rara mal dificultad trabajo forzada forzado fuerte cuesta
+        batalla batallando silbido silba silbando ronca roncando ruido ruidosa acelerada
+        acelerado entrecortada entrecortado hondo esfuerzo feo pesado pesada jadeante corta
+        cortada cortadito agitacion problemas problema panza boca_abierta superficial apenas
+        costando sofocado sofocada pujando barely hardly hiperventilando angustia jala jalando
         """,
     "gaspword": """
         gasping gasps gasped gasp choking chokes choked suffocating suffocates suffocated

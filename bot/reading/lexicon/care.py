@@ -50,9 +50,9 @@ CLASSES = {
         area_de_la_cirugia cirugia zona_operada glue tajo
         """,
     "bandageword": """
-        bandage bandages dressing dressings wrap wrapping vet_wrap vetwrap cast splint bandaging
-        vendaje vendajes venda vendas vendita ferula gasa gasas yeso bendaje parche apósito
-        aposito soft_cast
+        strapping strapped_up strap bandage bandages dressing dressings wrap wrapping vet_wrap
+        vetwrap cast splint bandaging vendaje vendajes venda vendas vendita ferula gasa gasas
+        yeso bendaje parche apósito aposito soft_cast
         """,
     "coneword": """
         cone cones collar lampshade elizabethan e_collar ecollar e_cone donut doughnut comb

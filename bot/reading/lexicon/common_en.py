@@ -4,12 +4,12 @@ from __future__ import annotations
 
 CLASSES = {
     "neg": """
-        no not dont doesnt didnt wont wouldnt cant cannot couldnt hasnt havent hadnt isnt arent
-        wasnt werent aint shouldnt never neither nor none nothing nobody without zero denies
-        denying denied refuses refuse refused refusing unable_to failed_to fails_to free_of
-        free_from absence_of lack_of no_complaints_of negative_for no_sign_of no_signs_of
-        no_evidence_of not_a_bit no_longer not_even not_any no_more didn't_even ruled_out
-        rule_out not_yet
+        non no not dont doesnt didnt wont wouldnt cant cannot couldnt hasnt havent hadnt isnt
+        arent wasnt werent aint shouldnt never neither nor none nothing nobody without zero
+        denies denying denied refuses refuse refused refusing unable_to failed_to fails_to
+        free_of free_from absence_of lack_of no_complaints_of negative_for no_sign_of
+        no_signs_of no_evidence_of not_a_bit no_longer not_even not_any no_more didn't_even
+        ruled_out rule_out not_yet
         """,
     "ceased": "stopped quit ceased",
     "zero": "none nothing zero nil zilch zip nada nowt naught",
@@ -35,9 +35,9 @@ CLASSES = {
         nor_is_it_that
         """,
     "stopneg": """
-        but just only except apart aside nevertheless nonetheless still yet besides although
-        though because so until since after when if other_than than while cause whenever whereas
-        however instead then unless
+        keeps keep always constantly but just only except apart aside nevertheless nonetheless
+        still yet besides although though because so until since after when if other_than than
+        while cause whenever whereas however instead then unless
         """,
     "function": """
         the a an of to in on at is it he she his her him hers its was were are be been being i
@@ -146,8 +146,8 @@ CLASSES = {
         will gonna going_to tomorrow next_week would could_become might_get will_be hell shell
         """,
     "worry": """
-        worried afraid scared terrified frightened fear nervous anxious concerned dreading
-        paranoid worries
+        id_hate would_hate worried afraid scared terrified frightened fear nervous anxious
+        concerned dreading paranoid worries
         """,
     "purpose": """
         so_he_doesnt so_she_doesnt so_he_cant so_she_cant so_that_he so_that_she to_stop_him

@@ -27,9 +27,9 @@ CLASSES = {
         no_es_que no_es_cierto_que no_era_que no_fue_que nunca_no no_porque no_vayan_a_creer
         """,
     "stopneg": """
-        embargo pesar obstante pero solo solamente nomas sino excepto aunque porque hasta desde
-        despues cuando salvo aparte mas_bien en_cambio menos_mal si entonces nada_mas desde_que
-        y_eso
+        sigue siempre anda embargo pesar obstante pero solo solamente nomas sino excepto aunque
+        porque hasta desde despues cuando salvo aparte mas_bien en_cambio menos_mal si entonces
+        nada_mas desde_que y_eso
         """,
     "function": """
         el la los las un una unos unas de del al a en con por para que se le lo les su sus mi

@@ -128,11 +128,11 @@ RULES = {
     clamps|clamped ~ mouth|jaw|shut
     bit me|us
     = vomited_up
-    <vomit> ~4 <meds>
+    <vomit> ~4 <meds> -post
     <meds> ~5 <vomit>
     brought|threw|threw_up|coughed ~3 <meds> ~ up|back
     <meds> ~~ came|come back? up|out
-    <meds> ~~ vomit|vomited|puked|threw_up|vomito|devolvio|regreso|guacareo
+    <meds> ~~ <vomit>|regreso
     <vomit> ~~ <meds>
     devolvio|regreso ~3 <meds>
     found|see|saw|salio|venia|encontre ~2 <meds> ~3 vomit|puke|sick|vomito

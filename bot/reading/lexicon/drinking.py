@@ -33,6 +33,8 @@ RULES = {
     few|couple|some|unos ~ sips|laps|tragos|traguitos
     casi no ~2 toma|bebe|tomo ~ agua?
     = more
+    vive|pasa|tiempo tomando|bebiendo
+    stop|stops ~ drinking|tomando
     <drink> ~3 more|lots|lot|loads|tons|gallons|england|excessive|excessively|constantly|mas|
         mucho|mucha|muchisimo|camel|fish|litres|liters|nonstop|non_stop|double|excess|
         excesivo|demasiado|demasiada -<neg>
@@ -55,6 +57,7 @@ RULES = {
     = more @drinking
     more than|que usual|normal|antes|lo
     = none
+    <neg> ~5 sip|drop|gota|trago|traguito -<pee> -<bleedword>
     <neg> ~3 <drink>
     <neg> ~2 <drink> ~3 anything|nada|drop|nothing|all|gota|sip
     <drink> ~2 <zero>

@@ -5,8 +5,8 @@ from __future__ import annotations
 CLASSES = {
     "bright": """
         bright brighter perkier perky bouncing_off_the_walls cheerful cheery playful lively
-        active alert bouncy energetic chirpy chipper chatty himself_again herself_again himself
-        herself normal_self usual_self old_self own_self happy_self cheeky_self good_spirits
+        active alert bouncy energetic chirpy chipper chatty himself_again herself_again
+        normal_self usual_self old_self own_self happy_self cheeky_self good_spirits
         great_spirits high_spirits full_of_beans full_of_life full_of_energy full_of_himself
         waggy wagging_tail tail_wagging wagging_his_tail wagging_her_tail wags_his_tail
         wags_her_tail tail_going bar_and_alert happy_as bright_eyed bushy_tailed in_good_form
@@ -30,8 +30,8 @@ CLASSES = {
         drugged hungover knackered pooped_out shattered sleeps
         """,
     "lethargicword": """
-        lethargic lethargy listless lifeless floppy weak weakness very_flat flat_as depressed
-        obtunded no_energy zero_energy no_interest withdrawn dull apathetic lacklustre
+        droopy lethargic lethargy listless lifeless floppy weak weakness very_flat flat_as
+        depressed obtunded no_energy zero_energy no_interest withdrawn dull apathetic lacklustre
         like_a_rag_doll wet_dishcloth rag_doll ragdoll limp_as prostrate sluggish no_life
         wiped_out very_weak letargico letargica letargo decaido decaida decaimiento desganado
         desganada apatico apatica apagado apagada aplatanado aplatanada debil debilidad
@@ -66,6 +66,9 @@ CLASSES = {
 RULES = {
     "energy": """
     = normal
+    seems|is|hes|shes|quite|completely|almost|like|very|totally ~ himself|herself \
+        -<brightcolour>
+    back to himself|herself
     <bright> -<brightcolour>
     <be>|in ~3 <bright> -<brightcolour>
     back to ~ himself|herself|normal|self|usual|old
@@ -86,11 +89,13 @@ RULES = {
     up and about
     as lively|happy|bright
     ours|mine ~~ <good>|bright
+    dog|cat|patient|perro|gato|perrita|gatita is|esta|seems|anda ~2 <good> $
     = normal !@asked-incision !@asked-mobility !@incision !@swelling !@bandage !@stool !@urine \
         !@bruising
     seems|looks|acts|acting|se_ve <good> $
     = normal @general @none
-    todo|all bien|good|well|fine|normal -<neg>
+    todo|all bien|good|well|fine|normal|tranquilo -<neg>
+    ^ sin_novedad|sin_novedades|nothing_to_report
     ^ hes|shes|doing|all|everything|todo|esta|anda|sigue|amanecio|se_ve ~2 <good> $
     he|she|dog|cat|patient|ella is|was|seems|looks|feels|doing|esta|anda|sigue ~2 <good> $
     anda|esta|sigue|amanecio|va ~ <good> -<neg> -<legword> -<wound>
@@ -100,8 +105,8 @@ RULES = {
     quiet|quieter|sleepy|tired
     sleeping|sleep|sleepy|duerme|duerma|dormir|tired|quiet ~ so|this|that|tanto|tan ~ much|
         tired?
-    sleeping|sleeps|slept|sleep|duerme|durmiendo|dormido|dormir ~2 lot|more|mostly|most|mucho|
-        lots|all_day|mas|loads|day|todo|constantly
+    sleeping|sleeps|slept|sleep|duerme|durmiendo|dormido|dormir ~2 a_lot|more|mostly|most|
+        mucho|lots|all_day|mas|loads|day|todo|constantly
     less|low|lower|poca|menos|not_much ~2 energy|energia|active|lively|animo|activo|activa
     bit|little|un_poco|slightly|poco ~ lethargic|flat|dull|weak|decaido|decaida|apagado|
         apagada|off
@@ -116,6 +121,8 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    ni ~2 quiere ~ mover|levantar|parar|moverse|levantarse|pararse
+    not|isnt|wont|hasnt ~ standing|stood ~ up
     esta|anda|se_ve|lo|la|muy|bien|re|toda|todo ~2 caido|caida|bajon|tirado|tirada \
         -<mishapwords>
     no ~3 bola|pelota ~ a nada|nadie
@@ -161,6 +168,7 @@ RULES = {
         despertamos|reacciona|reaccionando|responde|respond|responding|responsive|responds ~ \
         up|him|her|at|to|all? -<sleepwell>
     = collapsed
+    off his|her|their ~ legs|feet -<bandageword>
     <collapseword>
     legs|patas|hind ~3 buckled|buckle|gave|give|doblaron|fallaron|doblan|aflojaron ~ way|out?
     gave|give way ~ and|he|she fell

@@ -19,9 +19,9 @@ CLASSES = {
         no_colour no_color papel pálidas blancuzca palidita paliditas
         """,
     "blueword": """
-        blue bluish blueish purple purplish cyanotic cyanosed cyanosis lilac lavender azul
-        azules azulada azuladas moradas morada morado azuladitas cianotica cianoticas cianosis
-        violetas azulosas amoratadas violeta azulosa moraditas grey_blue blue_grey
+        blueness blue bluish blueish purple purplish cyanotic cyanosed cyanosis lilac lavender
+        azul azules azulada azuladas moradas morada morado azuladitas cianotica cianoticas
+        cianosis violetas azulosas amoratadas violeta azulosa moraditas grey_blue blue_grey
         """,
     "yellowword": """
         yellow yellowish jaundiced icteric icterus jaundice yellowy orangey amarilla amarillas
@@ -33,7 +33,6 @@ CLASSES = {
         rosadita sonrosadas colour_good good_colour normal good fine ok healthy bien normales
         bonitas bonito moist buen_color salmon great lovely
         """,
-    "nogum": "zzg",
     "discharged": "discharge goo gunk lagañas boogers legañas",
 }
 
@@ -53,7 +52,7 @@ RULES = {
     <gumword> ~3 <neg> ~3 pink|rosadas|rositas|rosas|color|colour
     <gumword> ~4 lost ~ colour|color|pink
     = pale @gums
-    <paleword> -<nogum>
+    <paleword>
     = blue
     <gumword> ~5 <blueword>
     <blueword> ~4 <gumword>

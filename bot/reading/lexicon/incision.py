@@ -67,14 +67,13 @@ CLASSES = {
         visto looks viendo alcanza saliendo salida visibles viewable peeping
         """,
     "other_than_wound": """
-        ear ears eye eyes nose teeth breath mouth fart farts food poo poop pee wee bandage
-        dressing wrap cast splint vendaje venda aliento pedo pedos orejas oreja boca popo caca
-        pipi litter tray dog_food gums tongue ferula yeso farty
+        orina urine orin pipis ear ears eye eyes nose teeth breath mouth fart farts food poo
+        poop pee wee bandage dressing wrap cast splint vendaje venda aliento pedo pedos orejas
+        oreja boca popo caca pipi litter tray dog_food gums tongue ferula yeso farty
         """,
     "bloodything": """
         bandage vetwrap collar leash lead towel poop poo pee wee stool urine red_spots popo pipi
         """,
-    "healing": "zzy",
     "bagctx": "bag packet box tin bottle bandage cone food sack pill bin bolsa",
     "eyes": "eye eyes nose nasal ojo ojos nariz mouth boca puerta door gate reja",
     "dryword": "dry seca",
@@ -108,9 +107,8 @@ RULES = {
         intact|beautiful|nice|well|excellent|normal|flat|sealed|cicatrizando|limpia|limpio|
         limpita|seca|seco|sequita|bien|perfecta|cerrada|cerrado|cerradita|cerraditos|sana|
         sanando|bonita|excelente|impecable|linda|cicatrizado|alright|gorgeous|limpios|secos|
-        unremarkable|apposed|brilliant -<neg>
-    clean|dry|healing|healed|limpia|seca|cerrada|cicatriza|cicatrizando|intact|sana ~3 <wound> \
-        -<neg>
+        unremarkable|apposed|brilliant
+    clean|dry|healing|healed|limpia|seca|cerrada|cicatriza|cicatrizando|intact|sana ~3 <wound>
     clean|limpia|limpio|limpita ~ and|y|n|& dry|seca|seco|sequita
     clean ~ dry|intact
     healing|healed|cicatrizando|sanando ~2 <good>|up|nicely|well|bien
@@ -122,10 +120,10 @@ RULES = {
     = clean @incision
     scab|scabs|scabby|costra|costrita -<seepword> -<redword>
     clean|dry|closed|intact|neat|healed|limpia|seca|limpiecita|sequita|cerrada|cerradita|
-        limpio|seco|healing|cicatrizando|tidy -<neg> -<bandageword>
+        limpio|seco|healing|cicatrizando|tidy -<bandageword>
     ^ <good>
-    looks|look|looking|se_ve|se_ven|la_veo|veo ~ <good> -<neg>
-    todo|all|everything ~2 <good> -<neg>
+    looks|look|looking|se_ve|se_ven|la_veo|veo ~ <good>
+    todo|all|everything ~2 <good>
     = red
     <wound> ~5 <redword> -<bloodything> -gums
     <redword> ~4 <wound>|edges|around|alrededor|bordes|orillas|stitches -<bloodything> -gums
@@ -141,8 +139,10 @@ RULES = {
     redder|more_red|mas_roja|mas_rojo
     more|mas <redword>
     = discharge
-    <wound> ~5 <seepword> -<bandageword> -<healing>
-    <seepword> ~4 <wound> -<bandageword> -<healing>
+    yellow|yellowish|amber|amarilla ~ crust|crusts|crusty|scab|scabs|costra|costrita
+    pinkish|pink|reddish|rosado|rosada|rosita ~ <goo>|stuff|fluid|seepage -<eyes>
+    <wound> ~5 <seepword> -<bandageword>
+    <seepword> ~4 <wound> -<bandageword>
     clear|thin|slight|little|bit|some|watery|pinkish|pink|straw|yellowish_clear|serous|
         poquito|poco|tantito|transparente|clarito ~2 <seepword>|goo -<bandageword> -<eyes>
     liquido|liquidito|aguita|fluid|liquid|discharge|seep ~3 transparente|claro|clarito|clear|
@@ -181,9 +181,11 @@ RULES = {
         cheesy|dead ~ smell|smells|odour|odor|olor|whiff|stench -<other_than_wound>
     = odour @incision
     <smellword> -<other_than_wound>
-    = open edges
+    = open
     <wound> ~5 <openword> -<eyes>
     <openword> ~4 <wound>|incision|edges -<eyes>
+    = open edges
+    <stitchword> ~3 given|gave way -<removal>
     edges|bordes|orillas|skin|sides ~4 apart|separated|open|separados|separada|abiertos|
         parting|not_meeting|pulled|abren|separan|gaping|lifting|abiertas
     <stitchword> ~4 popped|burst|came|come|missing|out|gone|fell|broke|broken|loose|undone|
@@ -198,7 +200,10 @@ RULES = {
     gap|gaping|hole|hoyo|hoyito|hueco|agujero|abertura|slit ~4 <wound>|where|line|edges|in|
         stitches|en_la_herida|millimetres|mm|<size> -<tooth>
     <size> ~2 gap|hole|opening|dehiscence
-    = open edges @incision
+    <slight> ~4 <openword> -<eyes>
+    <openword> ~4 <slight>|<size>|superficial -<eyes>
+    <size> ~5 <openword> -<eyes>
+    = open @incision
     <openword> -<eyes> -<neg>
     popped open
     = open deep

@@ -21,13 +21,12 @@ CLASSES = {
         straight derecha derechita neck head ear tail cone collar cola oreja bed basket table
         sofa sills swinging_a carefully normally
         """,
-    "holdup": "zzl",
 }
 
 RULES = {
     "leg": """
     = crooked
-    <legonly> ~5 <crookedword> -<notleg> -<holdup> -<coneword> -<bandageword>
+    <legonly> ~5 <crookedword> -<notleg> -<coneword> -<bandageword>
     cuelga|colgando ~2 <legonly>
     crooked|dangling|deformed|dislocated|chueca|colgando|deforme|dangles|misshapen|quebrada|
         rota|torcida|snapped ~3 <legonly> -<notleg> -<coneword>
@@ -52,7 +51,7 @@ RULES = {
     broke|broken|rompio|quebro|refractured|fracturo|snapped ~2 leg|bone|pata|hueso|patita|
         pierna|femur|tibia -<coneword>
     implant|plate|placa|pin ~3 failure|failed|broken|snapped|rota|doblada
-    <legonly> ~4 hanging|hangs|hung|hang -<holdup>
+    <legonly> ~4 hanging|hangs|hung|hang
     hanging ~ by ~ thread
     doblo|volteo|torcio ~3 <legonly>
     hanging|hangs ~3 leg|paw|limb

@@ -44,7 +44,7 @@ RULES = {
     got|gets|getting ~ at ~ his|her|the <at_wound>
     lick|lamida|lengua ~ or|o two|dos
     tongue|lengua ~3 <at_wound>
-    with|con ~2 teeth|dientes|mouth|hocico & <at_wound>
+    with|con ~2 teeth|dientes|mouth|hocico & <at_wound> -<bandageword>
     = yes @cone @incision @bandage @licking
     <lick> -<food>
     got|gets|getting|been at it|them|stitches

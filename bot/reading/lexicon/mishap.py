@@ -69,7 +69,6 @@ CLASSES = {
         blood bleeding runny sangre nose fever temperature water discharge pus fluid liquid temp
         diarrhea through_him fiebre well
         """,
-    "oldpal": "zzp",
     "carried": """
         carry carried carrying carries cargo cargue cargamos cargando cargado en_brazos blocked
         gate avoid avoided avoiding
@@ -85,6 +84,7 @@ CLASSES = {
 RULES = {
     "mishap": """
     = jumped
+    got|gets|getting|climbed|climbs|hopped ~ on|onto|up ~2 <perch> -<carried>
     <jumpword> ~4 <perch>|up|off|down|over|out|on|onto|in|into|al|a|del|de|encima|door|dog|me|
         him|visitors|postman|floor|fence -<stairword> -<nojump>
     <jumpword> -<stairword> -<nojump>

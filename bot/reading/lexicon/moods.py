@@ -89,6 +89,7 @@ RULES = {
     <wish>
     = worry
     <worry> ~2 that|of|about|he|she|it|hell|shell|may|might|que
+    <worry> for him|her|it
     <worry> he|she|it|hes|shes ~ <future>|might|may|will|could
     me da miedo
     = purpose

@@ -24,7 +24,7 @@ CLASSES = {
 
 _SKIP = """
     forgot|forgotten|skipped|skip|missed|miss|olvide|olvido|olvidamos|skipping|salte|saltamos ~3 {c}
-    {c} ~3 forgot|forgotten|skipped|missed|olvido|olvide|no|not_yet|later|tomorrow
+    {c} ~3 forgot|forgotten|skipped|missed|olvido|olvide|not_yet|later|tomorrow
     se me|nos olvido|paso ~3 {c}
     <neg> ~ time|had|did|do|done|get|got|manage|managed|hice|hicimos|hecho|pude|pudimos|di|dimos|puse|pusimos|hubo|toco|tuve|tuvimos|salimos|saque|sacamos|quiso ~4 {c}
     wont|wouldnt|no let|deja|dejo|dejaba ~4 {c}
@@ -76,7 +76,6 @@ RULES = {
     walk|paseo|caminata|walkies ~ done|fine|good|great|went|ok|was|listo|lista|hecho|hecha|hechos|bien
     went|gone|been out|outside <minutes>?
     took|taken|take him|her out|outside
-    out|outside ~2 <minutes>
     walked ~3 <minutes>|block|blocks|cuadra|cuadras|round|around
     caminamos|paseamos|caminó
     dimos la|una|dos ~ vuelta|vueltas
@@ -85,6 +84,7 @@ RULES = {
     block|blocks|cuadra|cuadras ~ walk|walked
     loop|lap|laps|circuit ~3 garden|yard|block
     = done @walk @asked-walk
+    out|outside ~2 <minutes>
     went|round|around|to|gone|al|a ~3 block|park|garden|corner|yard|field|lane|gate|green|manzana|cuadra|parque|esquina|postbox|mailbox ~ and? back? -<mishapish>
     = skipped"""
     + _SKIP.format(c="<walkword>")

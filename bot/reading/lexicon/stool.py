@@ -4,15 +4,16 @@ from __future__ import annotations
 
 CLASSES = {
     "poo": """
-        poo poos pooed pooing pood poop poops pooped pooping pooper poopy poopie stool stools
-        faeces feces number_two number_twos no_2 number_2 nr_2 no_2s number_2s bm bms bowel
-        bowels bowel_movement bowel_movements turd turds crap craps crapped crapping shit shits
-        shat shitting defecate defecated defecates defecating dump took_a_dump poop_emoji motion
-        motions plop plops business_solid numero_dos numero_2 dumped popo popó caca cacas heces
-        excremento evacuo evacua evacuado evacuar evacuando evacuacion evacuaciones defeco
-        defeca defecado defecar defecando obro obra obrado del_dos del_2 popis popito
-        hizo_del_dos del_baño_grande popocha cagar cago caga cagado cagada cagando deposicion
-        deposiciones materia_fecal no_twos pooey ensucio number_twoed solids poopies cuita
+        kaka cacas popos poo poos pooed pooing pood poop poops pooped pooping pooper poopy
+        poopie stool stools faeces feces number_two number_twos no_2 number_2 nr_2 no_2s
+        number_2s bm bms bowel bowels bowel_movement bowel_movements turd turds crap craps
+        crapped crapping shit shits shat shitting defecate defecated defecates defecating dump
+        took_a_dump poop_emoji motion motions plop plops business_solid numero_dos numero_2
+        dumped popo popó caca heces excremento evacuo evacua evacuado evacuar evacuando
+        evacuacion evacuaciones defeco defeca defecado defecar defecando obro obra obrado
+        del_dos del_2 popis popito hizo_del_dos del_baño_grande popocha cagar cago caga cagado
+        cagada cagando deposicion deposiciones materia_fecal no_twos pooey ensucio number_twoed
+        solids poopies cuita
         """,
     "diarrhoea": """
         diarrhea diarrhoea diarrea diarreas diarea diahrrea diarhea diarhoea the_runs squits
@@ -36,11 +37,11 @@ CLASSES = {
         lovely yes si twice thumbsup
         """,
     "blood": """
-        blood bloody bloodstained blood_stained blood_streaked blood_tinged bloods sangre
-        sangrita sangrado sangriento sangrienta ensangrentado ensangrentada sangrando sangra
-        sangro hilitos_de_sangre haemorrhagic hemorrhagic haematochezia hematochezia
-        sanguinolento sanguinolenta con_sangre red_streaks streaks_of_red red_streak sangrosa
-        bleed bleeding
+        redcurrant currant_jelly raspberry_jam strawberry_jam blood bloody bloodstained
+        blood_stained blood_streaked blood_tinged bloods sangre sangrita sangrado sangriento
+        sangrienta ensangrentado ensangrentada sangrando sangra sangro hilitos_de_sangre
+        haemorrhagic hemorrhagic haematochezia hematochezia sanguinolento sanguinolenta
+        con_sangre red_streaks streaks_of_red red_streak sangrosa bleed bleeding
         """,
     "tarry": """
         black tarry tar melena melaena negra negro negras negruzca negruzco chapopote alquitran
@@ -75,7 +76,7 @@ RULES = {
     hizo|hace|haciendo|hecho ~ sus? necesidades
     hizo|hace|hecho del baño
     bathroom|toilet|toileting|baño|necesidades ~ <good>|<formed>
-    did|done|did_his|does ~2 business|businesses
+    did|done|doing|did_his|does ~2 business|businesses
     pipi|pis|pee|wee y|and|n popo|poo|poop|caca
     peed|wee'd and|n pooped|pooed
     regular as clockwork

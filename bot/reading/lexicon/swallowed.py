@@ -74,7 +74,6 @@ CLASSES = {
         no_le_he havent_given never_gave
         """,
     "foodbone": "broth stew marrow caldo",
-    "chewplace": "zzc",
     "anyobject": """
         sock toy string bone ball stitch plastic thing cosa objeto object piece chunk fragment
         pedazo
@@ -148,7 +147,7 @@ RULES = {
     <poisonthing> & <ingest>
     <ingest> ~4 <poisonthing>
     = bandage_or_object
-    <gulp> ~5 <objectthing> -<humanmeds> -<foodbone> -<chewplace>
+    <gulp> ~5 <objectthing> -<humanmeds> -<foodbone>
     swallowed|swallow|trago|se_trago|ingested|tragó ~4 a|an|the|his|her|un|una|su|el|la|my|
         something|algo|half|part|pedazo|piece|some ~2 <anyobject> -<meds> -<food>
     <objectthing> ~3 swallowed|ate|eaten|gone|missing|trago|comio|tragado|disappeared \

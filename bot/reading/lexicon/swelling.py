@@ -35,7 +35,6 @@ CLASSES = {
         belly tummy stomach abdomen panza barriga estomago vientre gums balls mattress
         """,
     "notvery": "not no isnt nothing wasnt arent",
-    "joinsign": "zzz",
     "nearly": "nearly almost casi mostly",
 }
 
@@ -66,6 +65,7 @@ RULES = {
     <swell> ~5 wasnt|werent|no ~ there|before|yesterday|estaba|ayer|antes|habia
     started|starting|begun|empezo|begins|empieza|comenzo ~3 <swell>
     = marked
+    so|tan|re|bien <swell> -<notswell>
     <very> ~3 <swell> -<notvery> -<notswell> -<fewer>
     <swell> ~4 <very> -<notvery> -<notswell> -<fewer>
     <swell> ~~ <sizeword>
@@ -100,7 +100,7 @@ RULES = {
     = marked @swelling
     <sizeword>|huge|massive|enorme|enormous
     = none fixed
-    <neg> ~3 <swell> -<joinsign>
+    <neg> ~3 <swell>
     <swell> ~7 all|completely|totally|has|have|ha gone|disappeared|vanished|desaparecido \
         -<fewer> -<nearly>
     swelling|hinchazon|inflamacion ~3 gone|disappeared|vanished|nil|none|completely_gone|
@@ -142,7 +142,7 @@ RULES = {
     = mild @bruising
     yellow|green|yellowy|greenish|yellowish|fading|amarillo|verde -<wound>
     = none fixed
-    <neg> ~3 <bruiseword> -<joinsign>
+    <neg> ~3 <bruiseword>
     bruise|bruising|bruises|moreton|moretones ~3 gone|disappeared|cleared|vanished|
         desaparecio|desaparecieron|quito -<nearly>
     """,

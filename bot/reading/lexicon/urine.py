@@ -116,6 +116,7 @@ RULES = {
     pink|red|pinkish|reddish|rosa|rojiza|rosada ~2 <pee>
     haematuria|hematuria|haemoglobinuria
     = bloody @urine
+    rojizo|rojiza|reddish|pinkish|rosada
     colour|color ~4 wine|rose|coke|cola|tea|blood|rust|vino|beetroot
     blood|bloody|sangre|red|roja|pink -<poo>
     """,

@@ -47,6 +47,7 @@ RULES = {
     hairball|furball|bola_de_pelo
     cleaned|cleaning|limpiando ~2 sick|vomit|vomito|puke
     = yes count:2
+    <neg> ~2 keep|keeping ~7 down
     <neg> ~2 keep|keeping|kept|retiene|retener|tolera|aguanta ~3 down|nada|food|comida|water|
         anything|agua
     keeps|keep|wont_stop|cant_stop|doesnt_stop|nonstop|non_stop|constantly|continuously|

@@ -15,7 +15,8 @@ SELECT c.patient_id, c.left_at, p.name, p.state FROM caregiver AS c
 JOIN patient AS p ON p.id = c.patient_id WHERE c.person_id = :person_id ORDER BY c.patient_id;
 
 -- name: erase_last
-SELECT max(at) AS at FROM log WHERE patient_id = :patient_id AND kind <> 'erased';
+SELECT max(at) AS at FROM log WHERE patient_id = :patient_id
+  AND kind NOT IN ('erased', 'viewed', 'entered', 'refused');
 
 -- name: erase_log
 SELECT id, kind, author, text, data FROM log WHERE patient_id = :patient_id ORDER BY id;

@@ -13,7 +13,7 @@ SELECT id, source, kind, file_id, file_unique, album, day, at, caption, person_i
 FROM media WHERE patient_id = :patient_id ORDER BY id;
 
 -- name: media_kept
-UPDATE media SET state = :state, path = :path, sha256 = :sha256, bytes = :bytes,
+UPDATE media SET state = :state, path = :path, sha256 = :digest, bytes = :bytes,
   width = :width, height = :height, verdict = :verdict, error = :error,
   attempts = attempts + 1
 WHERE id = :id;

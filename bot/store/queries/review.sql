@@ -57,6 +57,9 @@ WHERE patient_id = :patient_id AND id = :id;
 -- name: review_lines
 SELECT id, kind, med, body FROM item WHERE patient_id = :patient_id AND source = :source;
 
+-- name: review_sources
+SELECT id, source FROM item WHERE patient_id = :patient_id AND source IS NOT NULL;
+
 -- name: review_words_of
 SELECT id, author, text FROM log
 WHERE patient_id = :patient_id AND kind IN ('said', 'tapped', 'picture')

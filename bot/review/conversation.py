@@ -1,0 +1,200 @@
+"""The log of a patient as a conversation: words with what was read from them, and why."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass, field
+from datetime import date, datetime
+from itertools import pairwise
+from typing import Any, Final
+
+from bot.records.whole import Statement, WholeRecord
+from bot.talk.record import MARKS, Record
+
+from .words import Tongue
+
+OWNER: Final = ("said", "tapped", "picture")
+UNSEEN: Final = ("viewed", "entered", "delivery", "noted", "refused")
+"""Kinds that are no part of the conversation; what was noted stands with its words."""
+SHORT: Final = 110
+"""Characters of a message of the bot that are shown before it is opened."""
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """A stretch of words, and what was read from it (empty: nothing)."""
+
+    text: str
+    read: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """An observation beside its words; ``fixed`` says who corrected it, to what, and why."""
+
+    id: int
+    words: str
+    state: str
+    author: str = ""
+    fixed: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Why:
+    """A rule that matched: how urgent it made it, and the reason."""
+
+    urgency: str
+    rule: str
+    because: str
+
+
+@dataclass(slots=True)
+class Turn:
+    """One entry: ``side`` is owner, bot, staff, note or event."""
+
+    id: int
+    at: datetime
+    side: str
+    who: str
+    verb: str
+    text: str
+    pieces: tuple[Piece, ...] = ()
+    seen: list[Seen] = field(default_factory=list)
+    why: list[Why] = field(default_factory=list)
+    new: bool = False
+    short: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Day:
+    """The turns of one day, oldest first."""
+
+    day: int
+    on: date
+    turns: tuple[Turn, ...]
+
+
+def conversation(record: WholeRecord, tongue: Tongue, before: int) -> tuple[Day, ...]:
+    """All days with something said, the newest first. ``before``: the last entry that was
+    seen earlier; what comes after it is new."""
+    turns: list[Turn] = []
+    of_source: dict[str, list[Turn]] = {}
+    last: Turn | None = None
+    for entry in record.log:
+        if entry.kind in UNSEEN or (entry.kind == "sent" and entry.data.get("staff")):
+            continue
+        if entry.kind == "finding":
+            why = Why(str(entry.data.get("urgency", "")), str(entry.data.get("rule", "")),
+                      entry.text)  # fmt: skip
+            if last is not None and last.at == record.local(entry.at):
+                last.why.append(why)
+                continue
+            turn = _event(record, entry, tongue)
+            turn.why.append(why)
+        else:
+            turn = _turn(record, entry, tongue)
+        turn.new = before > 0 and entry.id > before
+        if entry.kind in OWNER:
+            last = turn
+            of_source.setdefault(str(entry.data.get("source", "")), []).append(turn)
+        elif entry.kind == "finding":
+            last = turn
+        turns.append(turn)
+    _attach(record, of_source, tongue, turns)
+    return _by_day(record, turns)
+
+
+def _turn(record: WholeRecord, entry: Record, tongue: Tongue) -> Turn:
+    at = record.local(entry.at)
+    if entry.kind in OWNER:
+        verb = tongue.say({"said": "wrote", "tapped": "tapped", "picture": "sent a picture"}
+                          [entry.kind])  # fmt: skip
+        return Turn(entry.id, at, "owner", entry.author, verb, entry.text)
+    if entry.kind == "sent":
+        to = tongue.say("to {name}", name=entry.data.get("to", ""))
+        first = " ".join(entry.text.split())
+        short = first if len(first) <= SHORT else first[: SHORT - 1].rstrip() + "…"
+        return Turn(entry.id, at, "bot", "bot", to, entry.text, short=short)
+    if entry.kind in ("staff", "note"):
+        verb = tongue.say("answered" if entry.kind == "staff" else "note")
+        return Turn(entry.id, at, entry.kind, entry.author, verb, entry.text)
+    return _event(record, entry, tongue)
+
+
+def _event(record: WholeRecord, entry: Record, tongue: Tongue) -> Turn:
+    verb = MARKS.get(entry.kind, entry.kind)
+    verb = tongue.say(f"kind:{entry.kind}") if tongue.lang == "es" else verb
+    text = " / ".join(part.strip() for part in entry.text.splitlines() if part.strip())
+    if entry.kind == "finding":
+        text = ""
+    return Turn(entry.id, record.local(entry.at), "event", entry.author, verb, text[:300])
+
+
+def _attach(
+    record: WholeRecord, of_source: dict[str, list[Turn]], tongue: Tongue, turns: list[Turn]
+) -> None:
+    """Each observation to the words that it was read from."""
+    fixes = _fixes(record, tongue)
+    at_turn: dict[int, list[Statement]] = {}
+    for statement in record.statements:
+        turn = turn_of(of_source.get(statement.source, ()), record.local(statement.noted.at))
+        if turn is None:
+            continue
+        at_turn.setdefault(turn.id, []).append(statement)
+        by = statement.author if statement.author != turn.who else ""
+        turn.seen.append(
+            Seen(statement.noted.id, tongue.seen(statement.observation), statement.state, by,
+                 fixes.get(statement.noted.id, ""))
+        )  # fmt: skip
+    for turn in turns:
+        if turn.side == "owner":
+            turn.pieces = pieces(turn.text, at_turn.get(turn.id, ()), tongue)
+
+
+def turn_of(turns: Sequence[Turn], at: datetime) -> Turn | None:
+    """Of the entries of one source (a message and its corrections) the one of that time."""
+    earlier = [turn for turn in turns if turn.at <= at]
+    return earlier[-1] if earlier else (turns[0] if turns else None)
+
+
+def pieces(text: str, statements: Sequence[Statement], tongue: Tongue) -> tuple[Piece, ...]:
+    """The text cut at the ends of what was read; stretches may be read more than once."""
+    spans = [
+        (max(0, start), min(len(text), end), tongue.seen(one.observation))
+        for one in statements
+        if one.stands
+        for start, end in [one.observation.span]
+        if start < end
+    ]
+    cuts = sorted({0, len(text), *(cut for start, end, _ in spans for cut in (start, end))})
+    cuts = [cut for cut in cuts if cut <= len(text)]
+    return tuple(
+        Piece(
+            text[start:end],
+            ", ".join(dict.fromkeys(w for low, high, w in spans if low <= start and end <= high)),
+        )
+        for start, end in pairwise(cuts)
+    )
+
+
+def _fixes(record: WholeRecord, tongue: Tongue) -> dict[int, str]:
+    """Observation → who corrected it, to what, and why."""
+    found: dict[int, str] = {}
+    for entry in record.log:
+        if entry.kind == "corrected" and isinstance(entry.data.get("observation"), int):
+            data: dict[str, Any] = entry.data
+            found[data["observation"]] = tongue.say(
+                "{name}, {date}: now {to}. Reason: {why}", name=entry.author,
+                date=tongue.date(record.date(entry.at)), to=data.get("to", "?"),
+                why=data.get("why", "?"),
+            )  # fmt: skip
+    return found
+
+
+def _by_day(record: WholeRecord, turns: Sequence[Turn]) -> tuple[Day, ...]:
+    days: dict[date, list[Turn]] = {}
+    for turn in turns:
+        days.setdefault(turn.at.date(), []).append(turn)
+    return tuple(
+        Day((on - record.plan.surgery).days, on, tuple(days[on])) for on in sorted(days)[::-1]
+    )

@@ -1,0 +1,196 @@
+"""One patient's page: what is new, the charts, the conversation; and its records."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Final
+
+from starlette.requests import Request
+from starlette.responses import FileResponse, Response
+
+from bot.measures.covered import covered_by_doses
+from bot.plan.calendar import as_icalendar
+from bot.records.course import asked_in
+from bot.records.fhir import bundle
+from bot.records.log_pdf import log_pdf
+from bot.records.summary import summarise
+from bot.records.summary_pdf import as_pdf
+from bot.records.tables import as_csv, json_lines
+from bot.records.whole import CaseFile, WholeRecord
+from bot.store.review import Visit
+
+from .charts import charts
+from .conversation import OWNER, Day, conversation
+from .figures import figures
+from .site import Site
+
+NEWS: Final = 8
+"""How many new things stand at the top; the rest is marked in the conversation."""
+TYPES: Final = {
+    "jpg": "image/jpeg", "png": "image/png", "webp": "image/webp", "gif": "image/gif",
+    "mp4": "video/mp4", "mov": "video/quicktime", "webm": "video/webm",
+}  # fmt: skip
+"""Kinds of files that are shown; others are downloaded."""
+
+
+@dataclass(frozen=True, slots=True)
+class News:
+    """Something since the last look, with where its words are."""
+
+    anchor: int
+    at: datetime
+    who: str
+    verb: str
+    text: str
+    urgency: str
+
+
+@dataclass(frozen=True, slots=True)
+class Head:
+    """What the surgeon reads first."""
+
+    day: int
+    open_cases: tuple[CaseFile, ...]
+    leg: tuple[int, str] | None
+    covered: tuple[tuple[str, int, int], ...]
+    recheck: tuple[int, str] | None
+
+
+def news(days: tuple[Day, ...], before: int) -> tuple[list[News], int]:
+    """What matters of what is new, the newest first, and how much there is in all. At the
+    first visit: the latest words."""
+    found = []
+    for day in days:
+        for turn in reversed(day.turns):
+            said = turn.side == "owner" and turn.pieces and turn.verb and turn.text
+            worth = turn.why or (said and turn.seen) or turn.side in ("staff", "note")
+            if worth and (turn.new or not before):
+                urgency = max((w.urgency for w in turn.why), key=_rank, default="")
+                text = turn.text or "; ".join(w.because for w in turn.why)
+                found.append(News(turn.id, turn.at, turn.who, turn.verb, text[:160], urgency))
+    # Taps of an ordinary day are many: they come after words, and after what a rule found.
+    found.sort(key=lambda one: one.at, reverse=True)
+    return found[:NEWS], len(found)
+
+
+def _rank(urgency: str) -> int:
+    return ("", "none", "next_day", "same_day", "emergency").index(urgency)
+
+
+def anchors(visit: Visit) -> dict[str, str]:
+    """Where the words are: by source, by line of a prompt, by case."""
+    found: dict[str, str] = {}
+    for entry in visit.record.log:
+        if entry.kind in OWNER and (source := entry.data.get("source")):
+            found[str(source)] = f"#e{entry.id}"
+        if entry.kind in ("case", "page") and (case := entry.data.get("case")):
+            found.setdefault(f"case:{case}", f"#e{entry.id}")
+    for line, source in visit.answered.items():
+        if source in found:
+            found[f"line:{line}"] = found[source]
+    return found
+
+
+def head(record: WholeRecord, site: Site, now: datetime) -> Head:
+    """The figures at the top."""
+    legs = [one for one in record.standing if one.observation.about == "weight_bearing"]
+    spans = {**record.protocol.spans, **record.plan.spans}
+    day = record.day(now)
+    rechecks = sorted((spans[n], n) for n in ("recheck", "radiographs") if n in spans)
+    covered = covered_by_doses(asked_in(record))
+    return Head(
+        day=day,
+        open_cases=tuple(one for one in record.cases if one.state != "closed"),
+        leg=(legs[-1].noted.day, site.tongue.seen(legs[-1].observation)) if legs else None,
+        covered=tuple((name, of.covered, of.days) for name, of in covered.items()),
+        recheck=next((one for one in rechecks if one[0] >= day), None),
+    )
+
+
+class PatientPage:
+    """GET /patients/{id}, its pictures and its records."""
+
+    def __init__(self, site: Site) -> None:
+        self._site = site
+        self._records: dict[str, tuple[str, Callable[[WholeRecord, datetime], bytes]]] = {
+            "summary.pdf": ("application/pdf", self._summary),
+            "log.pdf": ("application/pdf", self._log),
+            "log.csv": ("text/csv; charset=utf-8", lambda r, _: as_csv(r).encode()),
+            "log.jsonl": ("application/jsonl", lambda r, _: json_lines(r).encode()),
+            "plan.ics": ("text/calendar; charset=utf-8", self._calendar),
+            "fhir.json": ("application/fhir+json", self._fhir),
+        }
+
+    async def show(self, request: Request) -> Response:
+        """The page."""
+        site, now = self._site, self._site.clock.now()
+        visit = await site.store.visit(request.path_params["id"], request.state.member, now)
+        if visit is None:
+            return self.missing(request)
+        record = visit.record
+        days = conversation(record, site.tongue, visit.before)
+        fresh, count = news(days, visit.before)
+        where = anchors(visit)
+        return site.page(
+            request, "patient.html", record=record, head=head(record, site, now), days=days,
+            news=fresh, news_count=count, visit=visit, records=list(self._records), where=where,
+            charts=charts(record, site.tongue, now, where), figures=figures(record, site.tongue),
+            pictures=[one for one in record.pictures if one.sha256],
+        )  # fmt: skip
+
+    def missing(self, request: Request) -> Response:
+        """404, and where to go."""
+        return self._site.message(
+            request, 404, "Nothing is here", "Perhaps the address was typed wrong. "
+            "The list of patients has everybody.",
+        )  # fmt: skip
+
+    async def picture(self, request: Request) -> Response:
+        """A kept picture or film."""
+        found = await self._site.store.picture(
+            request.path_params["id"], request.path_params["picture"]
+        )
+        if found is None or self._site.shelf is None:
+            return self.missing(request)
+        path = self._site.shelf.full(found[0])
+        if not path.is_file():
+            return self.missing(request)
+        kind = TYPES.get(path.suffix.lstrip("."))
+        if kind is None:
+            return FileResponse(path, media_type="application/octet-stream", filename=path.name)
+        return FileResponse(path, media_type=kind)
+
+    async def record(self, request: Request) -> Response:
+        """The record in one of its forms, to be kept elsewhere."""
+        name, now = request.path_params["name"], self._site.clock.now()
+        if name not in self._records:
+            return self.missing(request)
+        kind, make = self._records[name]
+        record = await self._site.store.record(
+            request.path_params["id"], request.state.member, f"took {name} out of the system", now
+        )
+        if record is None:
+            return self.missing(request)
+        content = make(record, now)
+        headers = {"content-disposition": f'attachment; filename="patient-{record.id}-{name}"'}
+        return Response(content, media_type=kind, headers=headers)
+
+    def _summary(self, record: WholeRecord, now: datetime) -> bytes:
+        site = self._site
+        clinic = site.practice.clinic
+        return as_pdf(summarise(record, now, site.practice.words, clinic.language, clinic))
+
+    def _log(self, record: WholeRecord, now: datetime) -> bytes:
+        return log_pdf(record, now, self._site.practice.clinic.language)
+
+    def _calendar(self, record: WholeRecord, now: datetime) -> bytes:
+        del now
+        return as_icalendar(record.plan, record.protocol, self._site.practice.clinic.language)
+
+    def _fhir(self, record: WholeRecord, now: datetime) -> bytes:
+        clinic = self._site.practice.clinic
+        made = bundle(record, now, self._site.practice.words, clinic.language, clinic.name)
+        return json.dumps(made, ensure_ascii=False, indent=1).encode()

@@ -1,0 +1,94 @@
+"""Search of all conversations."""
+
+from __future__ import annotations
+
+import re
+from datetime import date, datetime, time, timedelta
+from typing import Final
+from zoneinfo import ZoneInfo
+
+from starlette.datastructures import QueryParams
+from starlette.requests import Request
+from starlette.responses import Response
+
+from bot.model.urgency import Urgency
+from bot.model.vocabulary import TOPICS
+from bot.store.search import MARK_OFF, MARK_ON, Query
+
+from .site import Site
+
+MOST: Final = 100
+AROUND: Final = 160
+"""Characters shown before the first word found, and after it."""
+
+
+def parts(text: str) -> list[tuple[str, bool]]:
+    """The words around the first one found, cut where they begin and end to be found."""
+    start = max(0, text.find(MARK_ON) - AROUND)
+    short = text[start : start + 2 * AROUND + 60]
+    if start:
+        short = "…" + short
+    if start + 2 * AROUND + 60 < len(text):
+        short += "…"
+    found: list[tuple[str, bool]] = []
+    for piece in re.split(f"({MARK_ON}[^{MARK_OFF}]*{MARK_OFF}?)", short):
+        marked = piece.startswith(MARK_ON)
+        bare = piece.replace(MARK_ON, "").replace(MARK_OFF, "")
+        if bare:
+            found.append((bare, marked))
+    return found
+
+
+class Search:
+    """GET /search."""
+
+    def __init__(self, site: Site) -> None:
+        self._site = site
+
+    async def show(self, request: Request) -> Response:
+        """The form, and what fits it."""
+        site, asked = self._site, request.query_params
+        values = {key: asked.get(key, "").strip()[:200]
+                  for key in ("q", "patient", "topic", "urgency", "since", "until")}  # fmt: skip
+        query = self._query(asked)
+        now = site.clock.now()
+        given = any(values.values())
+        found = await site.store.search(query, request.state.member, now) if given else []
+        everyone = await site.store.listed(ended=True)
+        return site.page(
+            request, "search.html", values=values, asked=given,
+            found=[(one, parts(one.text), self._local(one.at)) for one in found],
+            full=len(found) == MOST, most=MOST,
+            patients=sorted(everyone, key=lambda one: (one.state == "ended", one.name.casefold())),
+            topics=[(about, site.tongue.topic(about)) for about in TOPICS],
+            urgencies=[(u.name, site.tongue.urgency(u.name)) for u in reversed(Urgency)
+                       if u > Urgency.none],
+        )  # fmt: skip
+
+    def _query(self, asked: QueryParams) -> Query:
+        patient, topic = asked.get("patient", ""), asked.get("topic", "")
+        urgency = asked.get("urgency", "")
+        since, until = _date(asked.get("since", "")), _date(asked.get("until", ""))
+        return Query(
+            words=asked.get("q", "").strip()[:200],
+            patient=int(patient) if patient.isdecimal() and len(patient) < 16 else None,
+            topic=topic if topic in TOPICS else None,
+            urgency=urgency if urgency in Urgency.__members__ else None,
+            since=self._midnight(since) if since else None,
+            until=self._midnight(until + timedelta(days=1)) if until else None,
+            most=MOST,
+        )
+
+    def _midnight(self, on: date) -> datetime:
+        return datetime.combine(on, time(0), ZoneInfo(self._site.practice.clinic.zone))
+
+    def _local(self, at: datetime) -> datetime:
+        return at.astimezone(ZoneInfo(self._site.practice.clinic.zone))
+
+
+def _date(text: str) -> date | None:
+    try:
+        found = date.fromisoformat(text.strip())
+    except ValueError:
+        return None
+    return found if date(1900, 1, 1) < found < date(9000, 1, 1) else None

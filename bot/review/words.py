@@ -1,0 +1,80 @@
+"""The pages' own words, and how times and figures are written."""
+
+from __future__ import annotations
+
+from datetime import date, datetime, timedelta
+from functools import cache
+from importlib.resources import files
+
+import yaml
+
+from bot.model.observation import Observation
+from bot.model.text import Lang
+from bot.talk.words import Words, date_of
+
+_WEEKDAYS = {
+    "en": ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"),
+    "es": ("lun", "mar", "mié", "jue", "vie", "sáb", "dom"),
+}
+
+
+@cache
+def spanish() -> dict[str, str]:
+    """English words of the pages → Spanish."""
+    text = (files("bot.review") / "spanish.yaml").read_text(encoding="utf-8")
+    loaded: dict[str, str] = yaml.safe_load(text)
+    return loaded
+
+
+class Tongue:
+    """Says things in one language."""
+
+    def __init__(self, lang: Lang, words: Words) -> None:
+        self.lang = lang
+        self._words = words
+
+    def say(self, english: str, **fields: object) -> str:
+        """The words, with ``{placeholders}`` filled; KeyError when Spanish lacks them."""
+        words = english if self.lang == "en" else spanish()[english]
+        return words.format(**fields) if fields else words
+
+    def seen(self, observation: Observation) -> str:
+        """An observation in plain words, with its doubt."""
+        words = self._words.observation(observation, self.lang)
+        return f"{words} (?)" if observation.unsure else words
+
+    def value(self, about: str, value: str) -> str:
+        """A value of the vocabulary in plain words."""
+        return self._words.observation(Observation(about, value), self.lang)
+
+    def topic(self, about: str) -> str:
+        """A topic's name."""
+        return self.say(f"topic:{about}") if self.lang == "es" else about.replace("_", " ")
+
+    def urgency(self, name: str) -> str:
+        """An urgency's name."""
+        return self._words.say(f"urgency_{name}", self.lang)
+
+    def date(self, on: date) -> str:
+        """A date with its weekday: Tue 4 Mar."""
+        at = datetime(on.year, on.month, on.day)
+        return f"{_WEEKDAYS[self.lang][on.weekday()]} {date_of(at, self.lang)}"
+
+    def ago(self, past: timedelta) -> str:
+        """How long ago, roughly."""
+        minutes = int(past.total_seconds() // 60)
+        if minutes < 60:
+            return self.say("{n} min ago", n=max(minutes, 0))
+        if minutes < 48 * 60:
+            return self.say("{n} h ago", n=minutes // 60)
+        return self.say("{n} days ago", n=minutes // 1440)
+
+    def until(self, left: timedelta) -> str:
+        """How much time is left, or by how much it is over."""
+        minutes = int(abs(left).total_seconds() // 60)
+        amount = f"{minutes} min" if minutes < 90 else f"{round(minutes / 60)} h"
+        if minutes >= 48 * 60:
+            amount = self.say("{n} days", n=round(minutes / 1440))
+        if left < timedelta(0):
+            return self.say("{amount} over", amount=amount)
+        return self.say("in {amount}", amount=amount)

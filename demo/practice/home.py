@@ -1,0 +1,183 @@
+"""A patient kept in memory beside the database: what a real event would look up there."""
+
+from __future__ import annotations
+
+from bisect import bisect_left, insort
+from collections import defaultdict
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
+from datetime import datetime, timedelta
+from itertools import chain
+from random import Random
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from bot.model.observation import Noted
+from bot.model.plan import Plan, Prompt
+from bot.model.protocol import Protocol
+from bot.store.database import Tx, stamp
+from bot.store.load import AHEAD, BACK, DOSES
+from bot.talk import outcome as o
+from bot.talk.scene import Case, Chart, Line, Person, Sheet
+
+from .book import Entry, Shape
+from .course import Course
+
+FAR = timedelta(days=4000)
+FIRST_OVER = 2**62
+"""More than any number of a prompt."""
+
+
+class Home:
+    """One patient and the household, as they stand after every outcome so far."""
+
+    def __init__(
+        self, id: int, entry: Entry, shape: Shape, plan: Plan, protocol: Protocol,
+        enrolled: datetime, spins: Random,
+    ) -> None:  # fmt: skip
+        self.id = id
+        self.entry = entry
+        self.shape = shape
+        self.plan = plan
+        self.protocol = protocol
+        self.enrolled = enrolled
+        self.spins = spins
+        self.course = Course(entry, shape, spins)
+        self.people: list[Person] = []
+        self.sheets: dict[int, Sheet] = {}
+        self.cases: dict[str, Case] = {}
+        self.threads: dict[int, dict[str, Any]] = {}
+        self.dues: dict[str, datetime] = {}
+        self.last_heard: datetime | None = None
+        self.ended = False
+        self._zone = ZoneInfo(plan.zone)
+        self._prompt_of: dict[int, int] = {}  # line → prompt
+        self._times: list[tuple[datetime, int]] = []  # of prompts, in order
+        self._doses: dict[int, tuple[Line, ...]] = {}  # by prompt
+        self._history: list[Noted] = []
+        self._sources: dict[int, tuple[str, int | None]] = {}
+        self._opened: set[str] = set()
+
+    def local(self, at: datetime) -> datetime:
+        """``at`` on the household's clock."""
+        return at.astimezone(self._zone)
+
+    def day(self, at: datetime) -> int:
+        """Days since surgery on the household's calendar."""
+        return (self.local(at).date() - self.plan.surgery).days
+
+    def read(self, tx: Tx, prompts: Sequence[Prompt]) -> None:
+        """Take over the numbers under which ``prompts`` and their lines were stored."""
+        window = {
+            "patient_id": self.id, "since": stamp(self.enrolled - FAR),
+            "until": stamp(self.enrolled + FAR),
+        }  # fmt: skip
+        stored = {row["key"]: row["id"] for row in tx.all("prompts_near", **window)}
+        lines: dict[int, list[int]] = defaultdict(list)
+        for row in tx.all("items_near", **window):
+            lines[row["prompt_id"]].append(row["id"])
+        for prompt in prompts:
+            id = stored[prompt.key]
+            numbered = zip(lines[id], prompt.items, strict=True)
+            made = tuple(Line(number, id, item, "planned") for number, item in numbered)
+            self._put(Sheet(id, prompt.key, prompt.due_at, prompt.day, None, made))
+
+    def chart(self, now: datetime) -> Chart:
+        """The patient as the store would load it at ``now``."""
+        near = [self.sheets[id] for id in self._ids(now - BACK, now + AHEAD)]
+        doses = (self._doses[id] for id in self._ids(now - DOSES, now + DOSES))
+        return Chart(
+            id=self.id, plan=self.plan, protocol=self.protocol,
+            state="ended" if self.ended else "active", enrolled_at=self.enrolled,
+            last_heard=self.last_heard, people=tuple(self.people), history=tuple(self._history),
+            sources=self._sources, sheets=tuple(near), dose_lines=tuple(chain.from_iterable(doses)),
+            cases=tuple(self.cases.values()), next_case=len(self._opened) + 1,
+        )  # fmt: skip
+
+    def _ids(self, since: datetime, until: datetime) -> Iterator[int]:
+        first = bisect_left(self._times, (since, 0))
+        last = bisect_left(self._times, (until, FIRST_OVER))
+        return (id for _, id in self._times[first:last])
+
+    def waiting(self, prompt: int) -> tuple[Line, ...]:
+        """Lines of a prompt that was sent which wait for an answer."""
+        sheet = self.sheets[prompt]
+        return sheet.open if sheet.sent_at is not None else ()
+
+    def absorb(self, out: o.Outcome, at: datetime, tx: Tx) -> None:
+        """Stand as the database stands once ``out`` is kept there."""
+        for change in out.changes:
+            match change:
+                case o.Note():
+                    self._note(change, at)
+                case o.Retract():
+                    self._retract(change.source)
+                case o.Mark():
+                    self._line(change.line, state=change.state, choice=change.choice,
+                               by=change.by, at=change.at, source=change.source)  # fmt: skip
+                case o.Retext():
+                    self._line(change.line, item=change.item)
+                case o.CaseChange():
+                    self._case(change)
+                case o.Due():
+                    self.dues[change.key] = change.at
+                case o.MoveLine():
+                    self._move(change, tx)
+                case _:
+                    pass
+        for key in out.cancel:
+            self.dues.pop(key, None)
+        if self.id in out.heard:
+            self.last_heard = at
+        for prompt in out.sent_prompts:
+            self.sheets[prompt] = replace(self.sheets[prompt], sent_at=at)
+        for prompt in out.reminded:
+            self.sheets[prompt] = replace(self.sheets[prompt], reminded=True)
+        if self.id in out.end:
+            self.ended = True
+            self.dues.clear()
+        self.threads.update(out.threads)
+
+    def _put(self, sheet: Sheet) -> None:
+        if sheet.id not in self.sheets:
+            insort(self._times, (sheet.due_at, sheet.id))
+        self.sheets[sheet.id] = sheet
+        self._doses[sheet.id] = tuple(line for line in sheet.lines if line.item.kind == "dose")
+        self._prompt_of.update((line.id, sheet.id) for line in sheet.lines)
+
+    def _note(self, note: o.Note, at: datetime) -> None:
+        number = len(self._sources) + 1
+        self._history.append(Noted(note.observation, note.at or at, note.day, number))
+        self._sources[number] = (note.source, note.person)
+
+    def _retract(self, source: str) -> None:
+        self._history = [one for one in self._history if self._sources[one.id][0] != source]
+
+    def _line(self, line: int, **changes: Any) -> None:
+        sheet = self.sheets[self._prompt_of[line]]
+        lines = tuple(replace(one, **changes) if one.id == line else one for one in sheet.lines)
+        self._put(replace(sheet, lines=lines))
+
+    def _case(self, change: o.CaseChange) -> None:
+        self._opened.add(change.id)
+        before = self.cases.get(change.id)
+        if change.state == "closed":
+            self.cases.pop(change.id, None)
+            return
+        self.cases[change.id] = Case(
+            change.id, change.patient, change.matter, change.urgency, change.state,
+            change.opened_at, change.deadline, change.pages, change.policy, change.body,
+            change.by or (before.acknowledged_by if before else None),
+        )  # fmt: skip
+
+    def _move(self, change: o.MoveLine, tx: Tx) -> None:
+        row = tx.one("prompt_add", patient_id=self.id, key=change.key,
+                     due_at=stamp(change.at), day=change.day)  # fmt: skip
+        if row is None:
+            raise ValueError("the prompt could not be stored")
+        old = self.sheets[self._prompt_of[change.line]]
+        line = next(one for one in old.lines if one.id == change.line)
+        self._put(replace(old, lines=tuple(one for one in old.lines if one is not line)))
+        moved = replace(line, prompt=row["id"])
+        self._put(Sheet(row["id"], change.key, change.at, change.day, None, (moved,)))
+        self.dues[f"prompt:{row['id']}"] = change.at

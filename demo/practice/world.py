@@ -1,0 +1,287 @@
+"""What happens in the invented practice, event after event in the order of time.
+
+The bot's own functions say what each event leads to, so that words, cases and log are
+those of the real bot; only the people are invented. Nothing is sent.
+"""
+
+from __future__ import annotations
+
+import heapq
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from datetime import datetime, timedelta
+from itertools import count
+from random import Random
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from bot.model.chat import Incoming, Media, Sender
+from bot.service.practice import Practice
+from bot.store import load
+from bot.store.apply import apply, put_due
+from bot.store.database import Tx, pack, stamp
+from bot.store.shelf import Shelf
+from bot.talk import outcome as o
+from bot.talk.buttons import button, digest_of
+from bot.talk.due import on_due
+from bot.talk.enrol import enrol
+from bot.talk.outcome import Outcome
+from bot.talk.owner import on_owner
+from bot.talk.scene import Invitation, Person, Scene
+
+from .album import Album
+from .book import Book, Carer, Entry
+from .desk import Desks
+from .home import Home
+from .orders import order
+from .owners import Owners
+
+FIRST_UPDATE, FIRST_USER = 300_000_000, 9_100_000_001
+"""Numbers that neither the demo's platform nor a real account has."""
+NOBODY_LOOKS = timedelta(hours=24)
+"""No rule speaks of silence sooner than this after the last word."""
+LOOK_AGAIN = timedelta(hours=4)
+
+Event = Callable[[Tx, datetime], None]
+
+
+@dataclass
+class World:
+    """The practice, and what is still to happen in it. ``now`` is the day of the book."""
+
+    practice: Practice
+    book: Book
+    now: datetime
+    shelf: Shelf
+    homes: list[Home] = field(default_factory=list)
+    until: datetime = field(init=False)
+    desks: Desks = field(init=False)
+    owners: Owners = field(init=False)
+    album: Album = field(init=False)
+
+    def __post_init__(self) -> None:
+        self.until = self.now
+        self.owners = Owners(self)
+        self.album = Album(self, self.shelf)
+        self._events: list[tuple[datetime, int, Event]] = []
+        self._order = count()
+        self._updates = count(FIRST_UPDATE)
+        self._users = count(FIRST_USER)
+        self._inbox: list[dict[str, object]] = []
+        self._sent: list[dict[str, object]] = []
+
+    # -- the clock
+
+    def at(self, when: datetime, event: Event) -> None:
+        """Let ``event`` happen at ``when``."""
+        heapq.heappush(self._events, (when, next(self._order), event))
+
+    @property
+    def next_at(self) -> datetime | None:
+        """When something happens next."""
+        return self._events[0][0] if self._events else None
+
+    def go(self, tx: Tx, until: datetime, most: int) -> bool:
+        """Up to ``most`` events before ``until``; whether any are left."""
+        self.until = until
+        while most and self._events and self._events[0][0] <= until:
+            when, _, event = heapq.heappop(self._events)
+            event(tx, when)
+            most -= 1
+        tx.many("inbox_past", self._inbox)
+        tx.many("outbox_past", self._sent)
+        self._inbox.clear()
+        self._sent.clear()
+        return bool(self._events) and self._events[0][0] <= until
+
+    # -- the beginning
+
+    def open(self, tx: Tx) -> None:
+        """Take in the staff that is there, add whom the book names besides, and set the
+        hour at which each patient is enrolled."""
+        known = {member.name for member in load.staff(tx)}
+        began = self.now - timedelta(days=max(e.day for e in self.book.patients) + 2)
+        out = Outcome("practice:staff")
+        for one in self.book.staff:
+            if one.name not in known:
+                out.add(
+                    o.JoinStaff(next(self._users), one.name, one.role),
+                    o.Entry("desk", one.name, f"joined the practice as {one.role}"),
+                )
+        apply(tx, out, began)
+        self.desks = Desks(self, load.desks(tx), load.staff(tx))
+        for number, entry in enumerate(self.book.patients):
+            self.welcome(entry, number)
+
+    def welcome(self, entry: Entry, number: int) -> None:
+        """Set the hour at which this patient is enrolled."""
+        spins = Random(f"{self.book.seed}:{entry.name}")
+        zone = self.practice.clinic.zone
+        plan = order(self.book, entry, number, self.now, zone, spins)
+        home = plan.home.replace(tzinfo=ZoneInfo(zone)).astimezone(self.now.tzinfo)
+        when = min(home - timedelta(minutes=spins.randint(20, 90)),
+                   self.now - timedelta(minutes=spins.randint(35, 90)))  # fmt: skip
+
+        def enrolled(tx: Tx, at: datetime) -> None:
+            out = Outcome(f"enrol:{plan.patient}:{at.isoformat()}")
+            code = f"{spins.getrandbits(128):032x}"
+            protocol = self.practice.protocols[plan.protocol]
+            by = spins.choice(self.desks.staff).name
+            enrol(out, plan, protocol, self.practice.clinic, by=by, code=code, now=at)
+            apply(tx, out, at)
+            id = tx.all("patient_ids")[-1]["id"]
+            shape = self.book.shapes[entry.shape]
+            home = Home(id, entry, shape, plan, protocol, at, spins)
+            self._plan(tx, home, out)
+            self.homes.append(home)
+            self._joins(home, code, at)
+
+        self.at(when, enrolled)
+
+    def _plan(self, tx: Tx, home: Home, out: Outcome) -> None:
+        new = next(change for change in out.changes if isinstance(change, o.NewPatient))
+        home.read(tx, new.prompts)
+        for sheet in home.sheets.values():
+            self.due(home, f"prompt:{sheet.id}", "prompt", sheet.due_at, {"prompt": sheet.id})
+        self.due(home, f"silence:{home.id}", "silence", new.silence_at, {})
+        self.due(home, f"end:{home.id}", "end", new.end_at, {})
+
+    def _joins(self, home: Home, code: str, at: datetime) -> None:
+        joins = at + timedelta(minutes=home.spins.randint(6, 14))
+        for carer in home.entry.home:
+            self.at(joins, self._join(home, carer, code))
+            joins += timedelta(minutes=home.spins.randint(5, 12))
+        self.owners.plan_days(home, joins)
+
+    def _join(self, home: Home, carer: Carer, code: str) -> Event:
+        def joined(tx: Tx, at: datetime) -> None:
+            link = code
+            if home.people:
+                link = f"{home.spins.getrandbits(128):032x}"
+                asks = home.people[0]
+                data = self.data(asks.chat, f"m.invite.{home.id}")
+                self.tell(tx, home, asks, at, data=data, fresh_code=link)
+            user = next(self._users)
+            event = self.event(at, user, Sender(user, carer.name, carer.lang),
+                               text=f"/start {link}")  # fmt: skip
+            invitation = Invitation(digest_of(link), "owner", True, home.id)
+            scene = self.scene(at, event, charts=(home.chart(at),), invitation=invitation)
+            out = on_owner(scene, event)
+            out.reachable[user] = False  # nobody holds a phone with this account
+            self.keep(tx, home, out, at)
+            row = tx.one("person_of_user", user_id=user)
+            if row is None:
+                raise ValueError(f"{carer.name} could not be stored")
+            home.people.append(Person(row["id"], user, user, carer.name, carer.lang))
+
+        return joined
+
+    # -- what every event takes
+
+    def event(
+        self, at: datetime, chat: int, sender: Sender, *, text: str = "", data: str = "",
+        film: bool | None = None,
+    ) -> Incoming:  # fmt: skip
+        """An update as the platform would bring it, kept in the inbox as done. ``film``:
+        whether what is sent with the words is a film, or a picture; None for neither."""
+        update = next(self._updates)
+        message = update - FIRST_UPDATE + 1
+        who = {"id": sender.user, "is_bot": False, "first_name": sender.name}
+        where = {"id": chat, "type": "private" if chat > 0 else "group"}
+        said: dict[str, object] = {
+            "message_id": message,
+            "date": int(at.timestamp()),
+            "chat": where,
+        }
+        media: tuple[Media, ...] = ()
+        if film is not None:
+            media = (self.album.media("video" if film else "photo", update),)
+            said["video" if film else "photo"] = media[0].file
+        body = (
+            {"callback_query": {"id": str(update), "from": who, "message": said, "data": data}}
+            if data
+            else {"message": {**said, "from": who, "text": text}}
+        )
+        whole = pack({"update_id": update, **body})
+        self._inbox.append({"update_id": update, "body": whole, "at": stamp(at)})
+        return Incoming(
+            update, "button" if data else "message", at, chat, chat > 0, sender, message,
+            text=text, data=data, media=media,
+        )  # fmt: skip
+
+    def scene(self, at: datetime, event: Incoming | None, **more: Any) -> Scene:
+        """The moment of an event."""
+        practice = self.practice
+        cause = f"update:{event.update}" if event else ""
+        return Scene(
+            now=at, clinic=practice.clinic, words=practice.words, rules=practice.rules,
+            secret=practice.secret, bot_name=practice.bot_name, protocols=practice.protocols,
+            answers=practice.answers, desks=self.desks.chats, staff=self.desks.staff,
+            **{"cause": cause, **more},
+        )  # fmt: skip
+
+    def data(self, chat: int, action: str) -> str:
+        """What the button for ``action`` holds in ``chat``."""
+        return button(self.practice.secret, chat, "", action).data
+
+    def tell(
+        self, tx: Tx, home: Home, person: Person, at: datetime, *, text: str = "",
+        data: str = "", film: bool | None = None, fresh_code: str = "",
+    ) -> None:  # fmt: skip
+        """Someone at home writes, presses a button, or sends a picture or film."""
+        sender = Sender(person.user, person.name, person.lang)
+        event = self.event(at, person.chat, sender, text=text, data=data, film=film)
+        thread = home.threads.get(person.chat, {})
+        scene = self.scene(at, event, person=person, charts=(home.chart(at),), thread=thread,
+                           fresh_code=fresh_code)  # fmt: skip
+        self.keep(tx, home, on_owner(scene, event), at)
+
+    def keep(self, tx: Tx, home: Home, out: Outcome, at: datetime) -> None:
+        """Store what an event leads to, and let follow what follows from it."""
+        # What was shown on a message later, or on a pressed button, is not part of the log.
+        out.sends = [message for message in out.sends if message.kind == "send"]
+        kept: list[o.Change] = []
+        for change in out.changes:
+            if isinstance(change, o.Due):
+                data = {**change.data}
+                self.due(home, change.key, change.kind, change.at, data)
+                if change.at <= self.until:
+                    tx.run("due_cancel", key=change.key)
+                    continue
+            kept.append(change)
+        whole, out.changes = out.changes, kept
+        apply(tx, out, at)
+        out.changes = whole
+        self._sent += [{"dedupe": message.dedupe} for message in out.sends]
+        home.absorb(out, at, tx)
+        self.desks.look(home, out, at)
+        self.album.keep(tx, home, out, at)
+
+    def due(self, home: Home, key: str, kind: str, when: datetime, data: dict[str, Any]) -> None:
+        """Something falls due for a patient; a later call with the same key replaces it."""
+        home.dues[key] = when
+
+        def falls(tx: Tx, at: datetime) -> None:
+            if home.dues.get(key) != at:
+                return
+            del home.dues[key]
+            tx.run("due_cancel", key=key)
+            if kind == "silence" and not self._looks(tx, home, key, at):
+                return
+            chart = home.chart(at)
+            scene = self.scene(at, None, cause=f"due:{key}:{stamp(at)}", charts=(chart,))
+            self.keep(tx, home, on_due(scene, kind, data), at)
+            if kind in ("prompt", "remind", "unanswered"):
+                self.owners.asked(home, kind, data["prompt"], at)
+
+        self.at(when, falls)
+
+    def _looks(self, tx: Tx, home: Home, key: str, at: datetime) -> bool:
+        """Whether it is time to look for silence; else when it will be."""
+        if home.last_heard is None or at - home.last_heard >= NOBODY_LOOKS:
+            return True
+        when = max(at + LOOK_AGAIN, home.last_heard + NOBODY_LOOKS)
+        self.due(home, key, "silence", when, {})
+        if when > self.until:
+            put_due(tx, key, "silence", when, home.id)
+        return False

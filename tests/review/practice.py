@@ -1,0 +1,66 @@
+"""A practice with two patients after a few days at home, made once for all tests."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+
+from bot.model.settings import Clinic
+from bot.service.app import App
+from bot.talk.scene import Member
+from demo.stage import Stage
+from demo.standin.values import User
+from tests.service.box import CLINIC, Box, at, plan
+
+WORDS = "she threw up her pill, still wont use the leg"
+SPANISH = "Comió muy poquito y la herida está un poco hinchada, ¿es normal?"
+RED_FLAG = "his gums look white and he is breathing really hard"
+
+
+@dataclass
+class People:
+    """Those of the practice, as the stand-in knows them."""
+
+    kim: User  # administrator: she made the staff chat
+    okafor: User  # clinician
+    pell: User  # staff
+
+
+async def build(path: Path) -> None:
+    """Play it into a database at ``path``."""
+    clinic = Clinic.model_validate(CLINIC)
+    async with Stage(clinic, path, at(0, 15)) as stage:
+        people = stage.standin
+        nurse = people.user("Kim, nurse")
+        desk = await stage.staff_chat("Surgery desk", [nurse])
+        for name, role in (("Dr Okafor", "clinician"), ("Pell", "staff"), ("Ruiz", "staff")):
+            user = people.user(name)
+            people.start(user, await stage.invite_staff(name, role))
+        await stage.settle()
+        box = Box(stage, nurse, desk, people.user("Ines"), people.user("Marco", "es"))
+        await box.with_patient(plan())
+        people.start(box.marco, await stage.enrol(
+            plan(patient="Trufa", species="cat", owner="Marco Vidal", language="es",
+                 procedure="Hip luxation, closed reduction", weight_kg=4.2), "Dr Okafor"))  # fmt: skip
+        await stage.settle()
+        await box.to(1, 20, 3)
+        await box.taps(box.ines, "1 · Given")
+        await box.says(box.marco, SPANISH)
+        await box.to(2, 9)
+        await box.says(box.ines, WORDS)
+        await box.to(2, 13)
+        await box.says(box.ines, "walked 6 minutes, toe touching now. he ate all his food")
+        await box.to(3, 2, 10)
+        await box.says(box.ines, RED_FLAG)
+        await box.staff_taps("I take it")
+        await box.to(3, 9)
+        await box.says(box.ines, "temp 38.6 C, some swelling, pain is mild")
+        await box.to(4, 18)
+
+
+def who(members: tuple[Member, ...], name: str) -> Member:
+    """One of the practice by name."""
+    return next(one for one in members if one.name == name)
+
+
+__all__ = ["RED_FLAG", "SPANISH", "WORDS", "App", "build", "who"]
