@@ -18,6 +18,7 @@ from .cast import Cast
 from .controls import Status
 from .page import Page, Sample, Seat
 from .practice import Progress, World, fill, go_on
+from .reviewing import attach_review
 from .scenario import Scenario, load_clinic, load_scenario
 from .stage import Stage
 
@@ -123,9 +124,13 @@ async def open_hall(
             world = await fill(stage.app.db, stage.app.practice, scenario.start, progress)
         controls = StageControls(stage, scenario, world)
         Page(stage.standin, stage.clock, controls, _seats(cast), _samples(scenario)).attach()
+        attach_review(stage)
         for step in scenario.steps:
             if step.enrol or step.join or (step.press and step.day == scenario.start_day):
-                await stage.advance(scenario.when(step.day, step.at))
+                when = scenario.when(step.day, step.at)
+                if world is not None:
+                    await go_on(stage.app.db, world, when)
+                await stage.advance(when)
                 await cast.act(step)
         await controls.look()
         keeping = asyncio.create_task(controls.keep_up())

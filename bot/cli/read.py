@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import argparse
 import json
 import sys
 from collections.abc import Iterable, Iterator, Mapping
@@ -17,13 +18,18 @@ from bot.reading import read
 from bot.triage import RuleBook, default_rules, triage
 from bot.triage import urgency as highest
 
-HELP = """usage: slowleash read < replies.jsonl > readings.jsonl
+ABOUT = """Read owners' replies: JSON Lines on standard input, JSON Lines on standard output.
 
-Reads one JSON object a line from standard input and writes one a line:
-  in   text, and any of id, lang (en, es), species (dog, cat), day (from surgery),
-       asked (%s),
-       at (local HH:MM of the reply), medicines and names (lists of words)
-  out  id, observations, urgency, understood, reasons
+    slowleash read < replies.jsonl > readings.jsonl
+
+Each line in is an object:
+  text, and any of id, lang (en, es), species (dog, cat), day (from surgery), asked,
+  at (local HH:MM of the reply), medicines and names (lists of words)
+Each line out is an object:
+  id, observations, urgency, understood, reasons
+"""
+END = """asked is one of: %s.
+
 A line that cannot be used gives {"error", "line"}, the mend on standard error, and
 exit code 2 at the end. Nothing is stored or sent.
 """
@@ -132,9 +138,13 @@ def read_lines(lines: Iterable[str]) -> Iterator[str]:
 
 def main(argv: list[str]) -> int:
     """Read standard input to standard output; 2 when any line was bad."""
-    if argv:
-        print(HELP % ", ".join(ASKED), end="", file=sys.stdout if _wants_help(argv) else sys.stderr)
-        return 0 if _wants_help(argv) else 2
+    parser = argparse.ArgumentParser(
+        prog="slowleash read",
+        description=ABOUT,
+        epilog=END % ", ".join(ASKED),
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+    )
+    parser.parse_args(argv)
     bad = False
     for line in read_lines(sys.stdin):
         print(line, flush=True)
@@ -143,7 +153,3 @@ def main(argv: list[str]) -> int:
             print(f"standard input:{told['line']}: {told['error']}", file=sys.stderr)
             bad = True
     return 2 if bad else 0
-
-
-def _wants_help(argv: list[str]) -> bool:
-    return argv[0] in ("-h", "--help")

@@ -42,6 +42,9 @@ def main(argv: list[str]) -> int:
         "--as", dest="name", metavar="NAME",
         help="print a one-time link for this member of the practice",
     )  # fmt: skip
+    parser.add_argument(
+        "--flows", type=Path, metavar="FOLDER", help="the practice's own flows, as with run"
+    )
     add_review(parser, "--port", PORT)
     add_place(parser)
     args = parser.parse_args(argv)
@@ -76,22 +79,23 @@ async def _serve(args: argparse.Namespace, clinic: Clinic, path: Path) -> None:
         practice = open_practice(clinic, args.flows, "the bot", secret)
         clock, store = SystemClock(), ReviewStore(db)
         app = review_app(store, practice, clock, shelf=Shelf(path), hosts=hosts_of(args.review_url))
-        try:
-            async with serving(app, args.port) as port:
-                address = args.review_url or f"http://127.0.0.1:{port}"
-                print(f"The review pages of {clinic.name} are open at  {address}", flush=True)
-                if args.name:
-                    link = await link_for(db, args.name, address)
-                    minutes = int(GOOD_FOR.total_seconds() // 60)
-                    print(f"For {args.name}, good once, for {minutes} minutes:\n  {link}")
-                else:
-                    print("Come in by a link: write /review to the bot, or start with --as NAME.")
-                print("Stop with Ctrl-C.", flush=True)
-                await _until_stopped()
-        except OSError as error:
-            raise CommandError(
-                f"port {args.port}: {error.strerror}. Try another: --port"
-            ) from error
+        async with contextlib.AsyncExitStack() as served:
+            try:
+                port = await served.enter_async_context(serving(app, args.port))
+            except OSError as error:
+                raise CommandError(
+                    f"port {args.port}: {error.strerror}. Try another: --port"
+                ) from error
+            address = args.review_url or f"http://127.0.0.1:{port}"
+            print(f"The review pages of {clinic.name} are open at  {address}", flush=True)
+            if args.name:
+                link = await link_for(db, args.name, address)
+                minutes = int(GOOD_FOR.total_seconds() // 60)
+                print(f"For {args.name}, good once, for {minutes} minutes:\n  {link}")
+            else:
+                print("Come in by a link: write /review to the bot, or start with --as NAME.")
+            print("Stop with Ctrl-C.", flush=True)
+            await _until_stopped()
 
 
 async def _until_stopped() -> None:

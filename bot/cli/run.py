@@ -4,23 +4,30 @@ from __future__ import annotations
 
 import argparse
 import asyncio
+import contextlib
 import logging
 import os
 import signal
+from collections.abc import AsyncIterator
 from datetime import timedelta
 from importlib.resources import files
 from pathlib import Path
 
 import uvicorn
 
+from bot.review import review_app
+from bot.review.app import serving
 from bot.service.app import App
 from bot.service.practice import fresh_code
+from bot.store.review import ReviewStore
 from bot.talk.buttons import digest_of
 from bot.talk.outcome import Invite, Outcome
 from bot.telegram.client import PLATFORM, Client
 from bot.telegram.webhook import delete_webhook, set_webhook, webhook
 
+from .errors import CommandError
 from .place import add_place, clinic_of, token
+from .review import add_review, hosts_of
 
 log = logging.getLogger("slowleash")
 
@@ -51,6 +58,7 @@ def main(argv: list[str]) -> int:
         f"from the variable {SECRET}",
     )  # fmt: skip
     parser.add_argument("--port", type=int, default=8443, help="where the webhook listens (8443)")
+    add_review(parser, "--review-port", None)
     args = parser.parse_args(argv)
     if args.example:
         print((files("flows") / "clinic-example.yaml").read_text(encoding="utf-8"))
@@ -71,6 +79,7 @@ async def _run(args: argparse.Namespace) -> int:
     async with (
         Client(token(), args.base_url, belt=True) as client,
         App(clinic, args.database, client, flows=args.flows) as app,
+        contextlib.AsyncExitStack() as parts,
     ):
         name = app.practice.bot_name
         log.info("%s is served by @%s, database %s", clinic.name, name, args.database)
@@ -81,6 +90,8 @@ async def _run(args: argparse.Namespace) -> int:
             out.add(Invite(digest_of(code), "desk", "command", until, rank=args.staff_code))
             await app.act(out)
             print(f"Staff code, good once, for a day. Send in the chat:  /join@{name} {code}")
+        if args.review_port is not None:
+            await parts.enter_async_context(reviewing(app, args))
         if args.webhook:
             await _with_webhook(app, client, args, stop)
         else:
@@ -88,6 +99,26 @@ async def _run(args: argparse.Namespace) -> int:
             await app.run(stop)
     log.info("stopped; nothing is lost, and all goes on at the next start")
     return 0
+
+
+@contextlib.asynccontextmanager
+async def reviewing(app: App, args: argparse.Namespace) -> AsyncIterator[None]:
+    """The review pages, while the bot runs; CommandError when the port is taken."""
+    pages = review_app(
+        ReviewStore(app.db), app.practice, app.clock, shelf=app.shelf,
+        hosts=hosts_of(args.review_url),
+    )  # fmt: skip
+    async with contextlib.AsyncExitStack() as served:
+        try:
+            port = await served.enter_async_context(serving(pages, args.review_port))
+        except OSError as error:
+            raise CommandError(
+                f"port {args.review_port}: {error.strerror}. Try another: --review-port"
+            ) from error
+        url = args.review_url or f"http://127.0.0.1:{port}"
+        app.review_at(url)
+        log.info("the review pages are open at %s; /review to the bot gives a link", url)
+        yield
 
 
 async def _with_webhook(

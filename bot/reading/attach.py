@@ -54,7 +54,8 @@ def _last(tokens: list[Token], clauses: list[Clause], places: list[int], key: st
 def since_hours(tokens: list[Token], clause: Clause, context: Context) -> float | None:
     """How many hours, from "for two days", "since nine last night", "desde ayer"."""
     now = context.at
-    since = "<sinceword>" in clause.keys
+    since = not clause.keys.isdisjoint(("<sinceword>", "<lastdone>"))
+    dated = not clause.keys.isdisjoint(("<lastnight>", "<yesterday>"))
     best: float | None = None
     for place in range(clause.start, clause.end):
         token = tokens[place]
@@ -64,15 +65,14 @@ def since_hours(tokens: list[Token], clause: Clause, context: Context) -> float 
             hours = token.value
         elif "<minutes>" in keys and token.value is not None:
             hours = round(token.value / 60, 2)
-        elif "<clock>" in keys and since and now is not None and token.value is not None:
-            hours = ((now - token.value) % _DAY) / 60
-            ahead = tokens[place + 1].keys if place + 1 < clause.end else frozenset()
-            if "<yesterday>" in ahead and hours < 24 and now > token.value:
-                hours += 24
+        elif "<clock>" in keys and (since or dated) and now is not None and token.value is not None:
+            hours = _clock_hours(token.value, clause.keys, now)
         elif "<daybefore>" in keys:
             hours = 36.0
         elif now is None:
             hours = None
+        elif "<yesterdaynoon>" in keys:
+            hours = (now + _DAY - 720) / 60
         elif "<yesterdaymorning>" in keys:
             hours = (now + _DAY - 480) / 60
         elif "<yesterdayevening>" in keys:
@@ -88,10 +88,19 @@ def since_hours(tokens: list[Token], clause: Clause, context: Context) -> float 
         elif "<surgery>" in keys and since and context.day > 0:
             hours = context.day * 24.0
         if hours is not None and hours > 0:
-            best = hours if best is None or since else max(best, hours)
-            if since and ("<clock>" in keys or "<hours>" in keys):
-                break
+            best = hours if best is None or (since and "<lastdone>" not in clause.keys) else max(best, hours)
+            if (since or dated) and ("<clock>" in keys or "<hours>" in keys):
+                return round(hours, 1)
     return round(best, 1) if best is not None else None
+
+
+def _clock_hours(value: float, keys: frozenset[str], now: int) -> float:
+    """Hours since a clock time, of last night or yesterday where that is said."""
+    if "<lastnight>" in keys and 300 <= value <= 720:
+        value += 720  # "last night at ten"
+    if "<yesterday>" in keys:
+        return (now + _DAY - value) / 60
+    return ((now - value) % _DAY) / 60
 
 
 def figures(

@@ -41,7 +41,7 @@ OVERRIDES: dict[str, frozenset[str]] = {
     "drinking": frozenset(("appetite", "licking", "dose")),
     "licking": frozenset(("swallowed", "appetite")),
     "mishap": frozenset(("weight_bearing_full", "walk")),
-    "energy": frozenset(("leg", "mishap", "weight_bearing", "appetite")),
+    "energy": frozenset(("urine", "leg", "mishap", "weight_bearing", "appetite")),
     "request": frozenset(("dose", "energy")),
 }
 """Where two topics are read from the same words: the first takes the words from these."""

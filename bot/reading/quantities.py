@@ -20,13 +20,19 @@ def _kept(token: Token, used: int) -> frozenset[str]:
     return frozenset(key for key, size in (token.sizes or {}).items() if size <= used)
 
 
+def _kinds(kind: str, value: float) -> frozenset[str]:
+    if kind in ("number", "times") and 3 <= value <= 100:
+        return frozenset((f"<{kind}>", "<three>"))
+    return frozenset((f"<{kind}>",))
+
+
 def _make(tokens: list[Token], index: int, used: int, kind: str, value: float) -> Token:
     last = tokens[index + used - 1]
     token = Token(
         "_".join(t.word for t in tokens[index : index + used]),
         tokens[index].start,
         last.end,
-        frozenset((f"<{kind}>",)) | _kept(tokens[index], used),
+        _kinds(kind, value) | _kept(tokens[index], used),
         tokens[index].cut,
         last.asks,
         value,
@@ -138,6 +144,12 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
         and word_at(tokens, index + 2) == "media"
     ):
         return _make(tokens, index, 3, "minutes", 90.0), 3
+    if word in ("day", "dia", "week", "semana") and word_at(tokens, index - 1) not in SMALL:
+        half = (word_at(tokens, index + 1), word_at(tokens, index + 2))
+        if half in (("y", "medio"), ("y", "media")):
+            return _make(tokens, index, 3, "hours", UNITS[word][1] * 1.5), 3
+        if half == ("and", "a") and word_at(tokens, index + 3) == "half":
+            return _make(tokens, index, 4, "hours", UNITS[word][1] * 1.5), 4
     since = {word_at(tokens, index - 1), word_at(tokens, index - 2), word_at(tokens, index - 3)}
     if word_at(tokens, index - 1) in _NEAR_WORDS | _AT and since & {"since", "desde"}:
         clock = clock_at(tokens, index)

@@ -9,6 +9,7 @@ from bot.model.vocabulary import TOPICS
 from . import bare, scope, subjects
 from .attach import area, figures, medicine
 from .clauses import Clause, split
+from .contrast import mark_sudden
 from .grammar import Rule
 from .language import guess, settle_homographs
 from .lexis import LEXIS, NEGATED, mark_phrases, settle_bit, tag
@@ -201,10 +202,12 @@ def _conclude(
                 tokens[at].word in _WAS for at in range(clause.start, match.first)
             )
             now = "<nowword>" in clause.keys
-            found.append(Found(observation, match, final, now, past))
+            but = clause.joiner == "but"
+            found.append(Found(observation, match, final, now, past, but))
             reasons.append(f"{_quote(text, tokens, match)} → {about}: {observation.value}")
     found.extend(_also_given(tokens, clauses, found, taken, context))
     found = _resolve_past(found, clauses)
+    mark_sudden(found, clauses)
     answer = bare.answer(tokens, clauses, matches, found, context)
     found.extend(answer.found)
     reasons.extend(answer.reasons)
@@ -264,7 +267,15 @@ def _observe(
     fields = figures(match, value, tokens, clauses, places, context)
     if rule.about == "temperature":
         fields["celsius"] = next(tokens[at].value for at in match.at if "<heat>" in tokens[at].keys)
+    if rule.about == "cone" and value == "off" and detail is None:
+        near = frozenset().union(*(clauses[place].keys for place in places))
+        detail = next((name for name in ("unwatched", "watched") if f"<{name}>" in near), None)
     span = (tokens[match.first].start, tokens[match.last].end)
+    if (rule.about, value) == ("urine", "none") and "<lastdone>" in clause.keys:
+        hours = fields.get("hours")
+        if isinstance(hours, float) and hours < 10 and not match.held:
+            value = "normal"  # "last peed two hours ago"
+            del fields["hours"]
     meds: list[str | None] = [None]
     if rule.about in ("dose", "swallowed"):
         named = medicine(tokens, clause, context, match.at)

@@ -239,10 +239,14 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
         return "not done yet"
     if "far_past" in moods and not match.denied:
         return "long ago"
+    if about == "swallowed" and _took_own(match, tokens, clause):
+        return "a person"
     if about in _CARE and about != "mishap":
         return ""
     if clause.other:
         return "another animal"
+    if about == "mishap" and _thing_before(match, tokens, clause):
+        return "a thing"
     if (
         (about not in _CARE or about == "mishap")
         and not match.rule.agent
@@ -264,6 +268,33 @@ def _intended(match: Match, tokens: list[Token], clause: Clause) -> bool:
         return False
     before = range(max(clause.start, match.first - 3), match.last)
     return any("<intent>" in tokens[at].keys for at in before)
+
+
+def _thing_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """ "My phone fell", "time is running away": the subject is no animal."""
+    for place in range(match.first - 1, max(clause.start, match.first - 4) - 1, -1):
+        keys = tokens[place].keys
+        if "<thing>" in keys:
+            return not {t.word for t in tokens[max(clause.start, place - 2) : place]} & PREPOSITIONS
+        if "<aux>" not in keys and "<adv>" not in keys and "<patient>" not in keys:
+            return False
+        if "<patient>" in keys and tokens[place].word not in ("la", "lo", "le", "se"):
+            return False
+    return False
+
+
+_SELF = frozenset("i ive we weve yo me nos".split())
+
+
+def _took_own(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """ "I took my tablets", "me tomé un ibuprofeno": the owner's own dose."""
+    for at in range(clause.start + 1, match.last + 1):
+        if tokens[at].keys & {"<took>", "<ingest>"} and "<handed>" not in tokens[at].keys:
+            ahead = [t for t in tokens[max(clause.start, at - 3) : at] if "<aux>" not in t.keys]
+            return any(t.word in _SELF for t in ahead[-2:]) and not any(
+                "<patient>" in t.keys for t in ahead
+            )
+    return False
 
 
 def _person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:

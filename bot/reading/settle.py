@@ -48,6 +48,7 @@ class Found:
     final: bool = False  # said of the end of it: "in the end", "now"
     now: bool = False  # with a word such as "now", "finally"
     past: bool = False  # said of an earlier day
+    after_but: bool = False  # "but …" in the same sentence
 
 
 def _join(old: Observation, new: Observation) -> Observation:
@@ -141,6 +142,12 @@ def _one(about: str, merged: dict[str, Found], order: tuple[str, ...]) -> dict[s
         if "on" in merged:
             merged.pop("off", None)
         return merged
+    if (
+        about == "appetite"
+        and (last.observation.value, worst.observation.value) == ("less", "none")
+        and last.after_but
+    ):
+        return {last.observation.value: last}  # "nose up at his dinner but had some tuna"
     if last is not worst and last.final:
         if about in ("dose", "cone") or (about in ("appetite", "drinking") and last.now):
             return {last.observation.value: last}

@@ -28,6 +28,7 @@ STEPS: Final[dict[str, tuple[str, ...]]] = {
 CARE: Final = ("ice", "warm_compress", "massage", "cone")
 DONE: Final = ("done", "on")
 PER_STEP: Final = 15
+MANY: Final = 16
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +64,7 @@ class Lane:
     ticks: list[tuple[float, str]] = field(default_factory=list)
     marks: list[Mark] = field(default_factory=list)
     strokes: list[Stroke] = field(default_factory=list)
+    many: bool = False  # so many marks that they are drawn small
     quiet: bool = False  # marks that the keyboard need not stop at: the table has them
 
 
@@ -147,8 +149,8 @@ class _Told:
         values = STEPS[about]
         height = PER_STEP * (len(values) - 1) + 16
         y_of = {v: height - 8 - PER_STEP * i for i, v in enumerate(values)}
-        lane = Lane(about, self._tongue.say(f"chart:{about}"), height)
-        lane.ticks = [(y_of[v], self._tongue.say(f"step:{v}")) for v in values]
+        lane = Lane(about, self._tongue.name("chart", about), height)
+        lane.ticks = [(y_of[v], self._tongue.name("step", v)) for v in values]
         for one in self._about(about):
             shape = "ring" if one.observation.unsure else "dot"
             lane.marks.append(self._mark(one, y_of[one.observation.value], shape))
@@ -157,7 +159,7 @@ class _Told:
 
     def walks(self) -> Lane:
         """Minutes told against minutes planned."""
-        record, lane = self._record, Lane("walk", self._tongue.say("chart:walk"), 58)
+        record, lane = self._record, Lane("walk", self._tongue.name("chart", "walk"), 76)
         history = [one.noted for one in record.standing]
         weeks = walk_weeks(
             record.plan, record.protocol, history, self._axis.day, record.plan.walk_overrides
@@ -168,7 +170,7 @@ class _Told:
         def y(minutes: float) -> float:
             return round(50 - 42 * minutes / max(most, 1), 1)
 
-        lane.ticks = [(50, "0"), (8, f"{most:g} min")]
+        lane.ticks = [(50, "0"), (8, f"{most:g} min"), (66, self._tongue.say("done"))]
         for week in weeks:
             start, end = week.week * 7, min(week.week * 7 + 7, self._axis.day + 1)
             here, there = self._axis.of(start), self._axis.of(end)
@@ -177,12 +179,12 @@ class _Told:
         bare = [o for o in self._about("walk") if o.observation.minutes is None]
         for one in bare:
             done = one.observation.value == "done"
-            lane.marks.append(self._mark(one, 50, "ring" if done else "cross"))
+            lane.marks.append(self._mark(one, 66, "ring" if done else "cross"))
         return lane
 
     def temperature(self) -> Lane:
         """Degrees as they were measured."""
-        lane = Lane("temperature", self._tongue.say("chart:temperature"), 46)
+        lane = Lane("temperature", self._tongue.name("chart", "temperature"), 46)
         measured = [o for o in self._about("temperature") if o.observation.celsius is not None]
         if not measured:
             return lane
@@ -208,15 +210,18 @@ class _Told:
                 continue
             lane = lanes.setdefault(entry.series, Lane("dose", entry.series, 18, quiet=True))
             lane.marks.append(self._line(entry, item.slot_at))
+        for lane in lanes.values():
+            _settle(lane)
         return list(lanes.values())
 
     def care(self, about: str) -> Lane:
         """Sessions and nights: done, not done, not told."""
-        lane = Lane("care", self._tongue.say(f"chart:{about}"), 18, quiet=True)
+        lane = Lane("care", self._tongue.name("chart", about), 18, quiet=True)
         for entry in self._record.entries:
             asked = entry.item.asks == about and entry.item.kind in ("session", "question")
             if asked and entry.sent_at is not None and entry.state != "planned":
                 lane.marks.append(self._line(entry, entry.due_at))
+        _settle(lane)
         return lane
 
     def _line(self, entry: Entry, at: datetime) -> Mark:
@@ -241,12 +246,12 @@ class _Told:
 
     def cases(self) -> Lane:
         """When cases were opened."""
-        lane = Lane("case", self._tongue.say("chart:case"), 26)
+        lane = Lane("case", self._tongue.name("chart", "case"), 26)
         for case in self._record.cases:
             words = self._tongue.say(
                 "case {id}, {urgency}: {matter}", id=case.id,
                 urgency=self._tongue.urgency(case.urgency.name),
-                matter=case.matter.replace("_", " "),
+                matter=self._tongue.matter(case.matter),
             )  # fmt: skip
             label = self._label(self._record.day(case.opened_at), case.opened_at, words)
             x = self._axis.at(case.opened_at)
@@ -255,6 +260,12 @@ class _Told:
                      Urgency(case.urgency).name)
             )  # fmt: skip
         return lane
+
+
+def _settle(lane: Lane) -> None:
+    """What went wrong is drawn over what went well; many marks are drawn small."""
+    lane.marks.sort(key=lambda mark: mark.shape != "dot")
+    lane.many = len(lane.marks) > MANY
 
 
 def _joined(marks: Sequence[Mark]) -> list[Stroke]:

@@ -5,17 +5,20 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from datetime import date, datetime
-from itertools import pairwise
+from itertools import groupby, pairwise
 from typing import Any, Final
 
+from bot.model.urgency import Urgency
 from bot.records.whole import Statement, WholeRecord
-from bot.talk.record import MARKS, Record
+from bot.talk.record import Record
 
 from .words import Tongue
 
 OWNER: Final = ("said", "tapped", "picture")
 UNSEEN: Final = ("viewed", "entered", "delivery", "noted", "refused")
 """Kinds that are no part of the conversation; what was noted stands with its words."""
+QUIET: Final = ("sent", "unanswered", "not_sent", "page")
+"""Kinds of the bot's own round, unless they come in answer to someone."""
 SHORT: Final = 110
 """Characters of a message of the bot that are shown before it is opened."""
 
@@ -63,6 +66,18 @@ class Turn:
     why: list[Why] = field(default_factory=list)
     new: bool = False
     short: str = ""
+    tap: bool = False  # an owner's button
+    quiet: bool = False  # of the bot's own round: prompts, what stayed open, pages
+
+    @property
+    def urgency(self) -> str:
+        """The highest that a rule gave it."""
+        return max((why.urgency for why in self.why), key=rank, default="none")
+
+
+def rank(urgency: str) -> int:
+    """The order of urgencies by name; 0 for none and for what is not known."""
+    return int(Urgency[urgency]) if urgency in Urgency.__members__ else 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,6 +87,11 @@ class Day:
     day: int
     on: date
     turns: tuple[Turn, ...]
+
+    @property
+    def runs(self) -> list[tuple[bool, list[Turn]]]:
+        """The turns in stretches: what people said, and between it the bot's own round."""
+        return [(quiet, list(run)) for quiet, run in groupby(self.turns, lambda t: t.quiet)]
 
 
 def conversation(record: WholeRecord, tongue: Tongue, before: int) -> tuple[Day, ...]:
@@ -94,6 +114,8 @@ def conversation(record: WholeRecord, tongue: Tongue, before: int) -> tuple[Day,
         else:
             turn = _turn(record, entry, tongue)
         turn.new = before > 0 and entry.id > before
+        answers = last is not None and last.at == turn.at
+        turn.quiet = entry.kind in QUIET and not answers
         if entry.kind in OWNER:
             last = turn
             of_source.setdefault(str(entry.data.get("source", "")), []).append(turn)
@@ -109,7 +131,8 @@ def _turn(record: WholeRecord, entry: Record, tongue: Tongue) -> Turn:
     if entry.kind in OWNER:
         verb = tongue.say({"said": "wrote", "tapped": "tapped", "picture": "sent a picture"}
                           [entry.kind])  # fmt: skip
-        return Turn(entry.id, at, "owner", entry.author, verb, entry.text)
+        tap = entry.kind == "tapped"
+        return Turn(entry.id, at, "owner", entry.author, verb, entry.text, tap=tap)
     if entry.kind == "sent":
         to = tongue.say("to {name}", name=entry.data.get("to", ""))
         first = " ".join(entry.text.split())
@@ -122,8 +145,7 @@ def _turn(record: WholeRecord, entry: Record, tongue: Tongue) -> Turn:
 
 
 def _event(record: WholeRecord, entry: Record, tongue: Tongue) -> Turn:
-    verb = MARKS.get(entry.kind, entry.kind)
-    verb = tongue.say(f"kind:{entry.kind}") if tongue.lang == "es" else verb
+    verb = tongue.name("kind", entry.kind, "other")
     text = " / ".join(part.strip() for part in entry.text.splitlines() if part.strip())
     if entry.kind == "finding":
         text = ""

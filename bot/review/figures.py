@@ -39,7 +39,7 @@ def figures(record: WholeRecord, tongue: Tongue) -> Figures:
     topics = [about for about in TOPICS if any(key[1] == about for key in said)]
     days = sorted({day for day, _ in (*said, *due)}, reverse=True)
     return Figures(
-        tuple(tongue.say(f"chart:{about}") for about in (*topics, *care)),
+        tuple(tongue.name("chart", about) for about in (*topics, *care)),
         tuple(
             (day, (*(_last(said[day, a], a, tongue) for a in topics),
                    *(_count(due[day, a]) for a in care)))
@@ -59,7 +59,7 @@ def _last(found: Sequence[Statement], about: str, tongue: Tongue) -> tuple[str, 
     elif about == "walk":
         words = tongue.seen(seen)
     else:
-        words = tongue.say(f"step:{seen.value}")
+        words = tongue.name("step", seen.value)
     return words + (" (?)" if seen.unsure and about != "walk" else ""), found[-1].noted.id
 
 

@@ -57,7 +57,7 @@ class Forms:
         except NotCorrected as error:
             return site.message(request, 400, "Nothing was kept", str(error))
         await site.store.act(out, site.clock.now())
-        return site.go(request, f"/patients/{patient}#noted")
+        return site.go(request, f"/patients/{patient}#words")
 
     async def _reading(self, request: Request) -> Reading | None:
         ids = request.path_params

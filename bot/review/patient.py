@@ -59,25 +59,22 @@ class Head:
     recheck: tuple[int, str] | None
 
 
-def news(days: tuple[Day, ...], before: int) -> tuple[list[News], int]:
-    """What matters of what is new, the newest first, and how much there is in all. At the
-    first visit: the latest words."""
-    found = []
+def news(days: tuple[Day, ...], before: int) -> tuple[list[News], int, int]:
+    """What is new and was said in words, or was found by a rule, the newest first; how much
+    of that there is; and how many buttons were tapped. At the first visit: of all."""
+    found, taps = [], 0
     for day in days:
-        for turn in reversed(day.turns):
-            said = turn.side == "owner" and turn.pieces and turn.verb and turn.text
-            worth = turn.why or (said and turn.seen) or turn.side in ("staff", "note")
-            if worth and (turn.new or not before):
-                urgency = max((w.urgency for w in turn.why), key=_rank, default="")
+        for turn in day.turns:
+            if before and not turn.new:
+                continue
+            words = turn.side in ("staff", "note") or (turn.side == "owner" and not turn.tap)
+            if turn.why or words:
                 text = turn.text or "; ".join(w.because for w in turn.why)
+                urgency = turn.urgency if turn.why else ""
                 found.append(News(turn.id, turn.at, turn.who, turn.verb, text[:160], urgency))
-    # Taps of an ordinary day are many: they come after words, and after what a rule found.
-    found.sort(key=lambda one: one.at, reverse=True)
-    return found[:NEWS], len(found)
-
-
-def _rank(urgency: str) -> int:
-    return ("", "none", "next_day", "same_day", "emergency").index(urgency)
+            taps += turn.tap
+    found.sort(key=lambda one: (one.at, one.anchor), reverse=True)
+    return found[:NEWS], len(found), taps
 
 
 def anchors(visit: Visit) -> dict[str, str]:
@@ -88,6 +85,10 @@ def anchors(visit: Visit) -> dict[str, str]:
             found[str(source)] = f"#e{entry.id}"
         if entry.kind in ("case", "page") and (case := entry.data.get("case")):
             found.setdefault(f"case:{case}", f"#e{entry.id}")
+    for one in visit.record.cases:
+        said = [entry.get("source") for entry in one.body.get("entries", ())]
+        if said and said[0] in found:
+            found[f"case:{one.id}"] = found[said[0]]
     for line, source in visit.answered.items():
         if source in found:
             found[f"line:{line}"] = found[source]
@@ -98,12 +99,17 @@ def head(record: WholeRecord, site: Site, now: datetime) -> Head:
     """The figures at the top."""
     legs = [one for one in record.standing if one.observation.about == "weight_bearing"]
     spans = {**record.protocol.spans, **record.plan.spans}
-    day = record.day(now)
+    day = record.day(record.ended_at or now)
     rechecks = sorted((spans[n], n) for n in ("recheck", "radiographs") if n in spans)
     covered = covered_by_doses(asked_in(record))
     return Head(
         day=day,
-        open_cases=tuple(one for one in record.cases if one.state != "closed"),
+        open_cases=tuple(
+            sorted(
+                (one for one in record.cases if one.state != "closed"),
+                key=lambda one: (one.state == "answered", -one.urgency, one.opened_at),
+            )
+        ),
         leg=(legs[-1].noted.day, site.tongue.seen(legs[-1].observation)) if legs else None,
         covered=tuple((name, of.covered, of.days) for name, of in covered.items()),
         recheck=next((one for one in rechecks if one[0] >= day), None),
@@ -132,11 +138,12 @@ class PatientPage:
             return self.missing(request)
         record = visit.record
         days = conversation(record, site.tongue, visit.before)
-        fresh, count = news(days, visit.before)
+        fresh, count, taps = news(days, visit.before)
         where = anchors(visit)
         return site.page(
             request, "patient.html", record=record, head=head(record, site, now), days=days,
-            news=fresh, news_count=count, visit=visit, records=list(self._records), where=where,
+            news=fresh, news_count=count,
+            taps=taps, visit=visit, records=list(self._records), where=where,
             charts=charts(record, site.tongue, now, where), figures=figures(record, site.tongue),
             pictures=[one for one in record.pictures if one.sha256],
         )  # fmt: skip

@@ -10,6 +10,7 @@ from typing import Final
 from starlette.requests import Request
 from starlette.responses import Response
 
+from bot.model.urgency import Urgency
 from bot.store.review import Glance, Listed, OpenCase
 from bot.talk.board import SILENT
 
@@ -38,19 +39,25 @@ def silent(patient: Listed, now: datetime) -> bool:
     return patient.state == "active" and now - (patient.last_heard or patient.enrolled_at) > SILENT
 
 
+def _need(case: OpenCase) -> tuple[bool, bool, datetime, str]:
+    return not case.waits, case.urgency is not Urgency.emergency, case.deadline, case.id
+
+
 def first_case(patient: Listed) -> OpenCase | None:
-    """The open case to look at first: one that waits before one that was answered."""
-    return min(patient.cases, key=lambda c: (not c.waits, c.deadline, c.id), default=None)
+    """The open case to look at first: one that waits before one that was answered, an
+    emergency before all else, then by deadline."""
+    return min(patient.cases, key=_need, default=None)
 
 
 def in_order(patients: list[Listed], now: datetime) -> list[Listed]:
-    """Those who wait for an answer by deadline, then the silent (longest first), then the
-    rest by day, the newest first; those who are done come last."""
+    """Emergencies, then those who wait for an answer by deadline, then the silent (longest
+    first), then the rest by day, the newest first; those who are done come last."""
 
-    def key(one: Listed) -> tuple[int, float, int]:
+    def key(one: Listed) -> tuple[float, float, int]:
         case = first_case(one)
         if case is not None and case.waits:
-            return 0, case.deadline.timestamp(), one.id
+            rank = 0 if case.urgency is Urgency.emergency else 0.5
+            return rank, case.deadline.timestamp(), one.id
         if silent(one, now):
             return 1, (one.last_heard or one.enrolled_at).timestamp(), one.id
         if one.state == "ended":

@@ -9,7 +9,9 @@ from importlib.resources import files
 import yaml
 
 from bot.model.observation import Observation
-from bot.model.text import Lang
+from bot.model.text import Lang, Text
+from bot.model.vocabulary import TOPICS as VOCABULARY
+from bot.records.labels import TOPICS
 from bot.talk.words import Words, date_of
 
 _WEEKDAYS = {
@@ -26,6 +28,13 @@ def spanish() -> dict[str, str]:
     return loaded
 
 
+@cache
+def names() -> dict[str, Text]:
+    """``kind:key`` → its name, in both languages."""
+    text = (files("bot.review") / "names.yaml").read_text(encoding="utf-8")
+    return {key: Text.model_validate(value) for key, value in yaml.safe_load(text).items()}
+
+
 class Tongue:
     """Says things in one language."""
 
@@ -38,6 +47,11 @@ class Tongue:
         words = english if self.lang == "en" else spanish()[english]
         return words.format(**fields) if fields else words
 
+    def name(self, kind: str, key: str, other: str | None = None) -> str:
+        """What the pages call ``key``, or ``other``; KeyError without either."""
+        found = names().get(f"{kind}:{key}") or names()[f"{kind}:{other or key}"]
+        return found.say(self.lang)
+
     def seen(self, observation: Observation) -> str:
         """An observation in plain words, with its doubt."""
         words = self._words.observation(observation, self.lang)
@@ -49,7 +63,15 @@ class Tongue:
 
     def topic(self, about: str) -> str:
         """A topic's name."""
-        return self.say(f"topic:{about}") if self.lang == "es" else about.replace("_", " ")
+        found = TOPICS.get(about)
+        return found.say(self.lang) if found else self.say(about.replace("_", " "))
+
+    def matter(self, matter: str) -> str:
+        """What a case is about: a topic, silence, or words that were not understood."""
+        if matter in VOCABULARY:
+            return self.topic(matter)
+        found = names().get(f"matter:{matter}")
+        return found.say(self.lang) if found else matter.replace("_", " ")
 
     def urgency(self, name: str) -> str:
         """An urgency's name."""

@@ -12,6 +12,8 @@ from bot.store.shelf import Shelf
 from .book import Book, load_book
 from .world import World
 
+__all__ = ["Book", "Progress", "World", "fill", "go_on", "load_book"]
+
 BATCH = 1000
 """Events in one transaction."""
 

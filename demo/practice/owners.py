@@ -21,8 +21,9 @@ SOONEST, LATEST, USUAL = 2, 50, 9
 SENDS_PICTURE: Final = 0.88
 SHOWN: Final = ("incision: red", "incision: discharge", "bandage: wet")
 """What is written under a picture."""
-TELLS_OF_FORGOTTEN: Final = 0.15
-"""How often it is told the next morning that a dose was forgotten."""
+TELLS_OF_FORGOTTEN: Final = 0.6
+"""How often it is told that a dose of the morning was forgotten."""
+NOON: Final = 13
 
 
 class Owners:
@@ -101,10 +102,11 @@ class Owners:
             )
 
     def _forgot(self, home: Home, dose: bool, at: datetime) -> None:
-        if dose and home.spins.random() < TELLS_OF_FORGOTTEN:
-            self._write_at(
-                home, at + timedelta(minutes=home.spins.randint(120, 540)), "dose: missed"
-            )
+        """A dose of the morning is told to have been forgotten, at noon or so."""
+        morning = home.local(at).hour < NOON
+        if dose and morning and home.spins.random() < TELLS_OF_FORGOTTEN:
+            later = at + timedelta(minutes=home.spins.randint(10, 100))
+            self._world.at(later, lambda tx, now: self._write(tx, home, "dose: missed", now))
 
     # -- words
 
@@ -129,9 +131,6 @@ class Owners:
                 return
             key = home.course.chats_about(home.course.truth(day))
         self._write(tx, home, key, at)
-
-    def _write_at(self, home: Home, when: datetime, key: str) -> None:
-        self._world.at(when, lambda tx, now: self._write(tx, home, key, now))
 
     def _write(self, tx: Tx, home: Home, key: str, at: datetime) -> None:
         pool = self._world.book.messages.get(key)

@@ -13,12 +13,16 @@ import pytest
 from bot.cli import erase as command
 from bot.cli.errors import CommandError
 from bot.records.erasure import Traces, case_in_figures, kept_until, phones, wordless
+from bot.records.fhir import bundle
+from bot.records.summary import summarise
+from bot.records.summary_text import as_text
 from bot.records.whole import WholeRecord
 from bot.store.audit import Verified, verify
 from bot.store.database import Database, StoreError
 from bot.store.erase import Erasure
 from bot.store.shelf import Shelf
 from bot.store.whole import courses, whole
+from bot.talk.words import default_words
 from tests.service.box import CLINIC
 
 SOON = datetime(2026, 4, 1, tzinfo=UTC)
@@ -83,7 +87,10 @@ async def test_after_retention_words_and_names_go_and_the_figures_stay(copy: Pat
     async with Database(copy) as db:
         (course,) = await db.read(lambda tx: courses(tx, LATER))
     assert course == before  # what the practice's statistics are made of
-    assert record.standing
+    shown = as_text(summarise(record, LATER, default_words(), "en"))
+    assert "no weight on the leg, day 1" in shown
+    assert "Inés" not in shown
+    assert bundle(record, LATER, default_words(), "en")["entry"]
 
 
 async def test_an_erased_entry_that_is_changed_later_is_found(copy: Path) -> None:

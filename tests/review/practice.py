@@ -2,28 +2,16 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from pathlib import Path
 
 from bot.model.settings import Clinic
-from bot.service.app import App
 from bot.talk.scene import Member
 from demo.stage import Stage
-from demo.standin.values import User
 from tests.service.box import CLINIC, Box, at, plan
 
 WORDS = "she threw up her pill, still wont use the leg"
 SPANISH = "Comió muy poquito y la herida está un poco hinchada, ¿es normal?"
 RED_FLAG = "his gums look white and he is breathing really hard"
-
-
-@dataclass
-class People:
-    """Those of the practice, as the stand-in knows them."""
-
-    kim: User  # administrator: she made the staff chat
-    okafor: User  # clinician
-    pell: User  # staff
 
 
 async def build(path: Path) -> None:
@@ -39,9 +27,11 @@ async def build(path: Path) -> None:
         await stage.settle()
         box = Box(stage, nurse, desk, people.user("Ines"), people.user("Marco", "es"))
         await box.with_patient(plan())
-        people.start(box.marco, await stage.enrol(
-            plan(patient="Trufa", species="cat", owner="Marco Vidal", language="es",
-                 procedure="Hip luxation, closed reduction", weight_kg=4.2), "Dr Okafor"))  # fmt: skip
+        trufa = plan(
+            patient="Trufa", species="cat", owner="Marco Vidal", language="es", weight_kg=4.2,
+            procedure="Hip luxation, closed reduction",
+        )  # fmt: skip
+        people.start(box.marco, await stage.enrol(trufa, "Dr Okafor"))
         await stage.settle()
         await box.to(1, 20, 3)
         await box.taps(box.ines, "1 · Given")
@@ -61,6 +51,3 @@ async def build(path: Path) -> None:
 def who(members: tuple[Member, ...], name: str) -> Member:
     """One of the practice by name."""
     return next(one for one in members if one.name == name)
-
-
-__all__ = ["RED_FLAG", "SPANISH", "WORDS", "App", "build", "who"]

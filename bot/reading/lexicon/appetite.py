@@ -179,7 +179,14 @@ RULES = {
     dejo de comer
     nothing|nada ~3 to|de eat|comer|comida
     eaten|eats|ate|come|comio nothing|nada|zero|ni
+    nothing|nada|not|hasnt ~4 passed|crossed ~2 lips|mouth|muzzle
+    le|les da|dan asco|nauseas ~3 todo|toda|<food>|comer
+    ni ~ <patient>|lo|la ~ voltea|mira|pela|huele|toca|prueba ~4 <food>
+    turned|turns|turning ~2 nose up at ~2 everything|all|anything
+    nose up at everything
+    clean|right|completely|totally off ~ his|her|their? food|grub|feed|dinner
     = none @appetite
+    ni ~ <patient>|lo|la ~ voltea|mira|pela|huele
     ^ today|hoy|ayer|tonight|yesterday ~ nothing|nada $
     ni|no|not|didnt ~ la|lo|las|it probo|toco|olio|touch|look|sniff
     ni probo|toco|olio

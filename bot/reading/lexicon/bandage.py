@@ -74,6 +74,9 @@ RULES = {
     <tightword> ~4 <bandageword>
     <toeword> ~3 <coldswollen> & <bandageword>
     toes|dedos|deditos|toe|dedo|toesies|toenails ~4 <coldswollen> -<neg>
+    toes|dedos|deditos|foot|paw|pie|pata|patita ~6 <swell>|<coldswollen> +<bandageword> -<neg>
+    <swell> ~4 toes|dedos|deditos|foot|paw|pie +<bandageword> -<neg>
+    toes|dedos|deditos ~4 <swell> -<neg>
     cold|swollen|blue|purple|puffy|fat|icy|hinchados|frios|helados|morados|freezing ~2 toes|
         dedos|deditos
     foot|paw|pie|pata|patita ~4 <coldswollen> ~4 <bandageword>|below|under|abajo|debajo

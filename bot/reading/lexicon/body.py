@@ -70,6 +70,8 @@ CLASSES = {
         reaction alarming fever fiebre calentura choking ahogando bled sangre blood
         """,
     "smalltalk": """
+        million lads lass lasses pal pals folks ladies obliged bunch ye yous yis sound tons
+        heaps fair play kindly ah lol fab super mate sir maam miss hun hon gang crew pet
         kind kindness lovely weekend marvellous marvelous wonderful helpful dear love xx xxx lol
         haha day evening night week best team everyone guys amazing awesome angels lifesavers
         patience time support care caring ever let ones need bless god see soon much really

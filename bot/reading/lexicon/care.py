@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from .medicines import HUMAN
+
 CLASSES = {
     "meds": """
         med meds medicine medicines medication medications pill pills tablet tablets tab tabs
@@ -18,29 +20,21 @@ CLASSES = {
         enrofloxacin enrofloxacina metronidazole metronidazol injection shot methocarbamol
         omeprazole famotidine maropitant prednisone calmante sedative
         """,
-    "humanmeds": """
-        blood_pressure_pill blood_pressure_tablet heart_pill heart_tablet water_pill
-        water_tablet thyroid_pill pressure_pill pressure_pills sleeping_tablet paracetamol
-        acetaminophen acetaminofen ibuprofen ibuprofeno aspirin aspirina aspirins naproxen
-        naproxeno diclofenac diclofenaco ketorolac ketorolaco codeine codeina antidepressant
-        antidepressants antidepresivo antidepresivos xylitol blood_pressure_tablets
-        blood_pressure_pills blood_pressure_meds blood_pressure_medication heart_pills
-        heart_tablets sleeping_pills sleeping_pill sleeping_tablets water_tablets diabetes_pills
-        thyroid_pills birth_control vitamins_mine contraceptive contraceptives human_medicine
-        human_pills human_meds human_medication human_painkiller human_painkillers
-        peoples_medicine peoples_pills people_medicine people_meds pastillas_de_la_presion
-        pastilla_de_la_presion pastillas_para_la_presion pastilla_para_la_presion
-        pastillas_para_dormir medicina_de_gente medicina_de_humano medicina_de_humanos
-        medicina_humana medicinas_de_gente pastillas_de_gente medicina_para_la_presion
-        anticonceptivas beta_blockers betablockers statins my_tablets my_pills my_meds
-        my_medication my_medicine my_own_tablets my_own_pills my_antidepressants my_adhd
-        cold_medicine cold_and_flu flu_tablets cough_syrup cough_medicine my_painkillers
-        my_anxiety mis_pastillas mi_medicina mis_medicinas mi_medicamento mi_pastilla vape
-        edible edibles weed marihuana marijuana nicotine antihistamine my_vitamins
-        grandmas_pills wifes_pills husbands_pills mums_tablets moms_pills dads_pills
-        nans_tablets grans_tablets husbands_tablets wifes_tablets mothers_pills mothers_tablets
-        fathers_pills fathers_tablets sleepers pastillas_de_mi pastilla_de_mi medicina_de_mi
-        medicinas_de_mi clonazepam
+    "humandrug": " ".join(sorted(HUMAN)),
+    "pillword": """
+        pill pills tablet tablets tab tabs med meds medicine medicines medication medications
+        capsule capsules painkiller painkillers gummy gummies patch patches drops cream gel
+        ointment syrup inhaler supplement supplements dose doses prescription
+        pastilla pastillas pastillita pastillitas medicina medicinas medicamento medicamentos
+        tableta tabletas capsula capsulas comprimido comprimidos remedio remedios jarabe crema
+        parche gotas analgesico analgesicos pildora pildoras pasti pastis
+        """,
+    "pillkind": """
+        blood_pressure bp pressure heart sleeping sleep thyroid diabetes diabetic cholesterol
+        water_pill adhd anxiety hormone hrt birth_control depression migraine cold flu
+        cold_and_flu hay_fever hayfever period iron prenatal diet antihistamine nerve
+        human peoples cough headache erectile epilepsy asthma arthritis
+        vitamin vitamins multivitamin multivitamins vitamina vitaminas
         """,
     "wound": """
         wound wounds incision incisions cut scar stitch stitches staple staples suture sutures

@@ -8,21 +8,21 @@ CLASSES = {
         damaged bust busted wrecked ruined chewed demolished dented bent split_in rompio roto
         rota rompe partio partida partido quebro quebrado quebrada destrozo destrozado destruyo
         desbarato desgarro trono despedazo mordio hizo_pedazos madreo rajo rajado rajada quebró
-        mangled mauled trashed in_pieces in_half in_bits to_bits fell_apart unvelcroed
+        mangled mauled trashed smithereens flitters bits_of cracks busted_up wrecked chewed_up buckled snapped_off hecho_trizas hizo_trizas trizas added_a_hole in_pieces in_half in_bits to_bits fell_apart unvelcroed
         """,
     "wore": """
         on wearing wears wore worn puesto puesta trae lleva usa usando trayendo stays stayed
         stuck_on in_place back_on keeps_it_on still_on traia
         """,
     "watched": """
-        watching watched watch supervised supervising supervision watching_him watching_her
+        watching watched watch i_watch we_watch while_i_am while_im eye_on_him eye_on_her under_my_eye estuve_con mientras_la_cuido supervised supervising supervision watching_him watching_her
         while_i_watch with_me with_us sitting_with while_he_eats while_she_eats
         under_supervision vigilado vigilada vigilando supervisado supervisada viendolo viendola
         conmigo with_someone mientras_come mientras_lo mientras_la estoy_con cuidandolo
         cuidandola to_eat meals for_meals mealtimes keep_an_eye keeping_an_eye
         """,
     "unwatched": """
-        overnight all_night at_night alone nobody_watching unsupervised unwatched while_we_slept
+        overnight all_night at_night i_was_asleep we_were_asleep was_asleep were_asleep popped_out nobody_home went_to_work mientras_dormia mientras_dormiamos durante_la_noche por_la_noche de_noche se_quedo_solo amanecio alone nobody_watching unsupervised unwatched while_we_slept
         while_i_slept slept sleeping at_work solo sola solito solita en_la_noche toda_la_noche
         out_of_the_room dormidos anoche sin_vigilar sin_supervision while_i_was_out last_night
         in_the_night
@@ -42,7 +42,9 @@ RULES = {
     in ~4 soft|inflatable|doughnut|donut|cone|collar|suit|onesie
     sleeps|slept|sleeping|durmio|duerme ~3 <coneword>
     no se lo|la ~ quito|quitado|ha|hemos|he|quitamos|quita
+    put|popped|stuck|puse|pusimos|volvi_a_poner ~ it|him|her|lo|se_lo|<coneword> ~3 back|again|de_nuevo|otra_vez +<coneword>
     = on @cone @asked-cone
+    put|popped|got|puse|pusimos|poner ~ it|him|her|lo|se_lo? ~ back|again|de_nuevo|otra_vez ~ on?
     ^ <coneword> $
     tolerates|tolerating|tolerated|accepts|accepted|tolera|aguanta ~ it|him|her
     on|wearing|worn|puesto|puesta -<neg>
@@ -63,6 +65,7 @@ RULES = {
     hates|refuses ~3 wear ~2 <coneword>
     <coneword> ~~ wont|doesnt|didnt|cant ~ stay|keep|wear ~ on?
     no ~ deja|aguanta|tolera|quiere ~4 <coneword>
+    se lo|la quito|quita|saco|zafo|arranco ~~ <coneword>
     = off @cone @asked-cone
     had|has|got|get|gets ~ it|that ~ off
     off|removed

@@ -21,6 +21,11 @@ CLASSES = {
     "refuse": """
         refused refuses refuse refusing rejected rejects rechazo rechaza nego niega negaba
         """,
+    "trying": "tried trying attempts attempted try intente intentamos intento wouldnt",
+    "stash": """
+        slipped slip snuck sneaked hid hidden popped crushed tucked buried stuffed put
+        escondi escondimos meti metimos disfrace machaque
+        """,
     "twiceword": "twice two_times double doubled doubles dos_veces doble 2_times",
     "human": "paracetamol ibuprofen aspirin ibuprofeno aspirina",
     "interval": """
@@ -54,6 +59,8 @@ RULES = {
     all|both <meds> ~ taken|given|done|in
     antibiotico|antibiotic|painkiller|analgesico ~ yes|si|done|listo
     se|ya tomo ~2 <meds>
+    <stash> ~3 <meds> ~3 in|into|inside|en|entre ~3 <food>|<hid>
+    pude|pudimos|logre|logramos|consegui|managed|able|finally ~3 dar|darsela|darselo|darle|get|give -<neg>
     = given @dose @asked-dose
     ^ half|media|mitad ~ it|of|tab
     tercera|third|second|segunda|finally|eventually|al_final|por_fin ~2 si|yes|time|worked|
@@ -86,6 +93,11 @@ RULES = {
     se acabo|acabaron|termino ~ <meds>
     out of ~ <meds>
     <meds> no|not_yet|nope $
+    <meds> ~3 withheld|omitted|held|suspended|suspendido|suspendida|omitida|omitido -<neg>
+    withheld|omitted|held|suspendimos ~2 <meds> -<neg>
+    after|been missing|forgetting ~3 one|dose|<meds>
+    missed|missing|forgot|forgotten|skipped ~3 lastnights|mornings|nights|tonights|evening|morning|one|noon
+    no me|nos acorde|acordamos|acordo
     = missed @dose @asked-dose
     ran|run out
     out of ~ it|them
@@ -114,6 +126,8 @@ RULES = {
     wont|wouldnt|will_not take ~ <meds>
     hides|hid|runs|ran ~3 when|from ~3 <meds>
     no se ~ deja|dejo ~3 dar|pastilla|medicina|medicar
+    no ~ hay|encuentro|existe|tengo ~ forma|manera|modo|como ~4 dar|darle|trague|tome|darsela|tomarla
+    slipped ~4 <meds> ~3 out_of_his_mouth|out_of_her_mouth
     foams|foamed|foaming|drools|drooled ~4 <meds>
     = refused @dose @asked-dose
     <spat>
@@ -140,7 +154,7 @@ RULES = {
     <vomit> ~2 it|them|la|lo|las
     la|lo|las|los ~ <vomit>
     came back up
-    brought|threw ~ it|them back? up
+    brought|threw|fetched ~2 it|them|lot ~ back? up
     <vomit> ~3 after|despues|luego|later
     = doubled
     <twiceword> ~4 <meds>|dose|dosis
@@ -154,6 +168,10 @@ RULES = {
     di|dio|dimos|gave|given ~3 <meds> ~~ esposo|esposa|husband|wife|hijo|hija|mama|partner ~2 \
         dio|gave|did|again|tambien|too
     both|los_dos|ambos ~ gave|dimos|medicated|dosed|given ~3 <meds>|it|him|her|pastilla
+    each|both ~2 us|of_us ~ gave|given|dosed
+    each gave|dosed
+    cada quien|uno ~2 dio|dimos
+    gave|given|di|dio|dimos ~~ unaware|not_knowing|without_knowing|sin_saber|didnt_know|not_realising|not_realizing ~2 gave|dio|di|again|otra|otro|another?
     husband|wife|hubby|partner|mum|mom|son|daughter|esposo|esposa|marido|hija|hijo|suegra|mama \
         ~ also|already|tambien|ya ~ gave|given|had|le|dio|habia|lo|la
     gave|dio|gave_it|dieron ~3 again|otra_vez|de_nuevo|nuevamente ~3 mistake|error|accident|
@@ -169,7 +187,7 @@ RULES = {
     extra <meds>
     = doubled @dose @asked-dose
     had|got|tomo|took ~3 twice|double|doble -<interval> -<neg>
-    twice|double|doubled|doble|dos_veces -<interval>
+    twice|double|doubled|doble|dos_veces -<interval> -<spat> -<vomit> -<refuse> -<trying> -<lick>
     gave|dio|di|dimos|given ~ again|another|otra|otro|otra_vez
     also|already|tambien|ya gave|given|dio|dado
     two|2|dos instead|by|en|por ~ of|mistake|accident|lugar|vez|error

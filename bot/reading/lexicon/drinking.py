@@ -30,6 +30,7 @@ RULES = {
     no ~2 toma|tomo|tomado|tomando mucha|mucho|casi|bastante|suficiente
     water ~3 less|low
     few sips|laps
+    <drink> ~2 drop|sip|gota|trago|traguito|sips ~ here|now|and|only? -<neg>
     few|couple|some|unos ~ sips|laps|tragos|traguitos
     casi no ~2 toma|bebe|tomo ~ agua?
     = more
@@ -47,13 +48,15 @@ RULES = {
     more ~2 water
     guzzling|gulping|glugging|guzzles|gulps ~2 water|bowl|it
     <drink> ~3 doubled|tripled|increased|up|aumentado
-    filling|refilling|filled|refill|rellenar|relleno|lleno|refilled ~4 bowl|water|agua|plato|
+    fill|filling|topping|refilling|filled|refill|rellenar|relleno|lleno|refilled ~4 bowl|water|agua|plato|
         tazon|bebedero
     empties|emptied|empty|drains|drained|vacia|vacio ~3 water|bowl|agua|bebedero ~3 times|
         constantly|again|day
     empties it like
     se acaba|acabo ~2 agua
     todo el tiempo tomando|bebiendo
+    <drink>|toma|bebe|tomando|bebiendo ~3 cada_rato|a_cada_rato|todo_el_rato|todo_el_dia|litros|litres|gallons|bucketful|bucketloads|buckets
+    toma|bebe|tomando|bebiendo ~~ mas que antes|normal|siempre
     = more @drinking
     more than|que usual|normal|antes|lo
     = none

@@ -100,6 +100,12 @@ RULES = {
     he|she|dog|cat|patient|ella is|was|seems|looks|feels|doing|esta|anda|sigue ~2 <good> $
     anda|esta|sigue|amanecio|va ~ <good> -<neg> -<legword> -<wound>
     <good> ~ in himself|herself
+    con pila|pilas|toda_la_pila|mucha_pila
+    full of ~ joys|mischief|chat|devilment|the_joys
+    is|hes|shes flying
+    flying form|it
+    skipping|bouncing|prancing ~2 like|about|around -<bear>
+    in ~2 form|fettle|spirits +<good>
     = quiet
     <quietword>
     quiet|quieter|sleepy|tired
@@ -121,6 +127,7 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    <neg> ~ go|get_up_and_go|life|spark|pep|energy|interest|oomph in him|her
     ni ~2 quiere ~ mover|levantar|parar|moverse|levantarse|pararse
     not|isnt|wont|hasnt ~ standing|stood ~ up
     esta|anda|se_ve|lo|la|muy|bien|re|toda|todo ~2 caido|caida|bajon|tirado|tirada \

@@ -23,6 +23,9 @@ RULES = {
     for|para ~2 <sign> ~~ and|y|or|o ~ <sign>|swelling|inflammation
     breathing down my
     sigh of relief
+    swelling|hinchazon|temperature|weight|it|puffiness|bruising ~2 come|came|comes|gone|went back up|down +<swell>
+    it ~2 come|came|comes back up since|again|on|around
+    fell|falling|falls|tripping|trips over himself|herself|themselves
     breathe a sigh
     holding my|our breath
     dying|die|killing to|for|me
@@ -109,8 +112,8 @@ RULES = {
     can|cant|could|couldnt hardly|barely? contain|wait
     blowing|blew a? kisses
     happy as
-    water bottle|bowl
-    hot|cold water|bottle|compress|pack
+    water bottle
+    hot|cold water|bottle
     tea towel|time|break|cup
     cup of tea
     disculpen|disculpe|perdon|perdonen ~2 molestia|molestias

@@ -117,6 +117,7 @@ RULES = {
     hardly|barely|apenas|casi_no see|tell|notice|ve|nota ~3 <wound>|where
     looks|looking ~ clean|dry|healed
     no gap|infection
+    spotless|immaculate
     = clean @incision
     scab|scabs|scabby|costra|costrita -<seepword> -<redword>
     clean|dry|closed|intact|neat|healed|limpia|seca|limpiecita|sequita|cerrada|cerradita|

@@ -34,6 +34,14 @@ CLASSES = {
     "legit": """
         it leg legs foot paw pata patita pie that_leg bad_leg pierna la back_leg limb patica
         """,
+    "legmove": """
+        walking walkin trotting using weight_bearing bearing standing running putting touching
+        toe_touching moving
+        """,
+    "legmoved": """
+        walked trotted used walkd stood put_weight moved_about got_about getting_about
+        """,
+    "bad_use": "lame limping limped hopping three_legs",
     "nottouch": "warm cold hot cool swollen toasty nails fingers pink fingertips temperature",
     "give": "give paws lifted_his",
 }
@@ -178,6 +186,12 @@ RULES = {
         caminando ~~ now|ahora|today|hoy|this_morning|ahorita|but|pero ~4 <threeleg>|wont|
         cant|not|no|nothing|refuses|nada|none|holds|carries|doesnt
     apoyaba|usaba|pisaba|caminaba|andaba ~~ ya_no|no|nada|hoy_no
+    went|gone|goes|paso ~ from|de ~4 <bear>|<legmove>|caminar|apoyar|usar|fine|normal|sound ~~ \
+        not|none|nothing|nada|zero|cero|no
+    from|de <bear>|<legmove>|caminar|apoyar|usarla ~~ to|a ~ not|none|nothing|nada|zero|no|cero
+    since|desde ~5 nothing|nada|none|not_at_all $ +<slidword>
+    acute|acutely|sudden ~2 nwb|<threeleg>
+    de_golpe|de_pronto|de_repente|subitamente ~3 levanto|encogio|levanta|encoge|alzo|alza
     """,
     "mobility": """
     = better
@@ -191,7 +205,7 @@ RULES = {
     apoya|usa|pisa|camina|anda ~ mejor|mejorcito
     apoya|usa|pisa|cojea ~2 mas|mejor|menos ~ cada|que|hoy|pata
     cojea menos
-    improving|getting_stronger|going_from_strength
+    improving|getting_stronger|going_from_strength|leaps_and_bounds|from_strength|on_the_mend
     putting|puts ~ more weight
     more weight|steady|confident|stable
     = better @mobility @weight_bearing

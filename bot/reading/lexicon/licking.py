@@ -45,6 +45,10 @@ RULES = {
     lick|lamida|lengua ~ or|o two|dos
     tongue|lengua ~3 <at_wound>
     with|con ~2 teeth|dientes|mouth|hocico & <at_wound> -<bandageword>
+    a|having go at ~2 <at_wound>
+    go|going|went|gone at ~2 <at_wound>
+    wont|doesnt|cant|couldnt|wouldnt|no ~ leave|let|stop|deja|dejar ~3 <at_wound> ~ alone|be|en_paz|paz|quieta|quietos
+    cache|cacho|cachamos|caught|agarre|pesque|encontre|found ~2 <lick>
     = yes @cone @incision @bandage @licking
     <lick> -<food>
     got|gets|getting|been at it|them|stitches

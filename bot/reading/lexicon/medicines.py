@@ -40,21 +40,67 @@ anti-inflammatory: antiinflammatory antiinflamatorio desinflamatorio
 """
 _HUMAN = """
 paracetamol: acetaminophen acetaminofen paracetamols acetaminofén paracetemol parasetamol
-ibuprofen: ibuprofeno ibuprophen ibuprofin ibu ibuprofens
+ibuprofen: ibuprofeno ibuprophen ibuprofin ibu ibuprofens ibuprofenos
 aspirin: aspirina aspirins aspirinas aspirine
 naproxen: naproxeno
 diclofenac: diclofenaco
 ketorolac: ketorolaco
-codeine: codeina
+codeine: codeina cocodamol
+nimesulide: nimesulida
+oxycodone: oxicodona
+hydrocodone: hidrocodona
+morphine: morfina
 antidepressant: antidepressants antidepresivo antidepresivos
+sertraline: sertralina
+fluoxetine: fluoxetina
+citalopram: escitalopram
+venlafaxine: venlafaxina duloxetine duloxetina
+amitriptyline: amitriptilina
+clonazepam: lorazepam alprazolam
+zolpidem: zopiclone zopiclona
+lithium: litio
+quetiapine: quetiapina
+methylphenidate: metilfenidato lisdexamfetamine amphetamine amphetamines anfetamina anfetaminas
+losartan: candesartan valsartan telmisartan irbesartan
+lisinopril: ramipril perindopril
+captopril:
+bisoprolol: metoprolol propranolol atenolol carvedilol
+nifedipine: nifedipino
+statin: statins estatina estatinas simvastatin atorvastatin atorvastatina rosuvastatin
+warfarin: warfarina apixaban rivaroxaban clopidogrel
+metformin: metformina gliclazide glibenclamida semaglutide
+levothyroxine: levotiroxina thyroxine
+loratadine: loratadina
+pseudoephedrine: pseudoefedrina phenylephrine fenilefrina decongestant descongestionante
+salbutamol: albuterol inhaler inhalers inhalador ventolin
+loperamide: loperamida
+colchicine: colchicina
+methotrexate: metotrexato
+tamoxifen: tamoxifeno finasteride minoxidil
+contraceptive: contraceptives anticonceptivo anticonceptivos anticonceptiva anticonceptivas
+vitamin D: calciferol colecalciferol cholecalciferol
+sildenafil: viagra
+nicotine: nicotina vape vapes
+cannabis: marihuana marijuana edible edibles
 """
+_TRADE = """
+paracetamol: tylenol panadol calpol tempra lemsip
+ibuprofen: advil nurofen motrin
+naproxen: aleve
+diclofenac: voltarol voltaren
+sertraline: zoloft
+fluoxetine: prozac
+clonazepam: xanax rivotril valium
+methylphenidate: ritalin adderall
+"""
+"""Names of the trade that households say for the substance, for safety's sake only."""
 
 CANONICAL: dict[str, str] = {}
 HUMAN: set[str] = set()
-for _text, _human in ((_PRESCRIBED, False), (_HUMAN, True)):
+for _text, _human in ((_PRESCRIBED, False), (_HUMAN, True), (_TRADE, True)):
     for _line in _text.strip().splitlines():
         _name, _, _others = _line.partition(":")
-        for _form in (_name, *_others.split()):
+        for _form in (_name.replace(" ", "_"), *_others.split()):
             CANONICAL[_form.replace("é", "e")] = _name
             if _human:
                 HUMAN.add(_form.replace("é", "e"))

@@ -64,7 +64,31 @@ CLASSES = {
         """,
     "mishapish": "jumped ran bolted chased fell escaped limps limping race raced",
     "wantword": "want wants wanted wanting trying tried quiere queria interested ready",
-    "nojump": "gun when_the heart breathing",
+    "nojump": """
+        gun heart breathing for_joy with_joy of_joy de_gusto de_alegria de_contento
+        de_felicidad de_emocion leaps_and_bounds in_leaps by_leaps to_conclusions jumped_when
+        jumps_when dream dreams dreaming in_his_sleep in_her_sleep sueno suenos sonando
+        jumped_at_the jump_through out_of_his_skin out_of_her_skin out_of_my_skin de_que_mejora
+        """,
+    "thing": """
+        phone mobile time temperature temp swelling hair fur battery list mind day days night
+        week weeks mood spirits heart_rate weight price internet signal pulse alarm reminder
+        app message messages telefono tiempo temperatura hinchazon pelo inflamacion pila bateria
+        celular cel animo dia semana peso clock supply stock tap bath pills stitch scab tooth
+        rain car van bus sight score appetite nose eyes eye blood clip tape plaster toy ball
+        """,
+    "nomishapword": """
+        dream dreams dreaming dreamt in_his_sleep in_her_sleep sueno suenos sonando behind
+        out_of_time around_after fever temperature a_temperature joke rings_around rings_round
+        in_the_family errand errands for_his_money on_empty de_sueno for_it through_the_list
+        """,
+    "nofallword": """
+        into_place for_him for_her for_it in_love back_to to_pieces apart fell_ill off_to
+        off_at off_in_my off_on_my off_on_the_sofa off_in_his off_again back_asleep
+        himself_to herself_to over_himself over_herself into_a_routine into_a_rhythm
+        out_with into_old into_bad silent quiet short flat_on_his_face de_sueno las_ganas
+        in_line dropped_off_to dropped_him_off dropped_her_off dropped_in drop_in gordo_el
+        """,
     "bloodrun": """
         blood bleeding runny sangre nose fever temperature water discharge pus fluid liquid temp
         diarrhea through_him fiebre well
@@ -77,6 +101,10 @@ CLASSES = {
     "nofall": """
         over_unconscious hair fur stitch temperature scab asleep knocked_out_ hit_his_appetite
         fever tooth leaf night sleep sueno bien_mal drop_of drops
+        """,
+    "noslipword": """
+        through_the_net through_my back_into into_bad slipped_up slip_up disc slipped_disc of_the
+        tongue away_from_me let_slip by_unnoticed permission paper pink_slip me_paso
         """,
     "leashslip": "leash lead collar harness pocket correa out_of knot mind cheese ham",
 }
@@ -93,7 +121,7 @@ RULES = {
     up and over
     off|from|del|de ~2 <perch> ~2 <jumpword>
     = ran
-    <runword> -<nomove> -<bloodrun> -<stairword> -<diarrhoea>
+    <runword> -<nomove> -<nomishapword> -<bloodrun> -<stairword> -<diarrhoea>
     off like ~ shot|rocket|bullet|flash
     left ~2 gate|door open
     got|getting|slipped|broke|escaped ~2 out|off|loose|free|away ~3 leash|lead|yard|door|
@@ -111,8 +139,8 @@ RULES = {
     snuck|sneaked|escaped ~3 upstairs|stairs
     subio|bajo|subido|subiendo ~3 escaleras|escalera|escalones
     = fell
-    <fallword> -<nofall> -<bandageword> -<stitchword> -<coneword> -<meds>
-    <fallword> ~4 <perch>|<stairword>|down|over|on|off|floor|se|al|del|de -<nofall> \
+    <fallword> -<nofall> -<nofallword> -<bandageword> -<stitchword> -<coneword> -<meds>
+    <fallword> ~4 <perch>|<stairword>|down|over|on|off|floor|se|al|del|de -<nofall> -<nofallword> \
         -<bandageword> -<coneword> -<stitchword>
     = fell agent
     dropped|drop|solte|tire ~ him|her|lo|la -<meds>
@@ -123,7 +151,7 @@ RULES = {
     bump|knock to|on|en ~2 leg|knee
     stepped|trod|tripped|piso|pise|pisaron ~ on|over ~ him|her|leg|foot|paw|pata|patita
     = slipped
-    <slidword> -<coneword> -<bandageword> -<leashslip> -<meds>
+    <slidword> -<coneword> -<bandageword> -<leashslip> -<meds> -<noslipword>
     <slidword> ~4 floor|tile|tiles|ice|wet|kitchen|laminate|piso|mud|grass|wood|ramp|curva|
         mojado|loseta|banqueta|baño|wooden|mosaico -<bandageword>
     legs went|slid ~ from|under|out

@@ -113,5 +113,15 @@ RULES = {
     <farpast>
     = near_past
     <nearpast>
+    = used_before
+    was|were|been|had ~3 <bear>|<legmove>|<toetouch> -<neg>
+    <legmoved> ~4 leg|legs|it|four|4|fours|on|normally|fine|well|grand|normal|great|properly|
+        lovely|away|soundly -<neg>
+    until|till|hasta|before|yesterday|ayer|previously|antes ~~ <legmoved>|<legmove> -<neg> -<bad_use>
+    estaba|venia|andaba|iba|estuvo|habia ~2 apoyando|pisando|usando|caminando|andando|apoyado -<neg>
+    apoyaba|pisaba|usaba|caminaba|andaba|corria|trotaba|asentaba|cargaba -<neg>
+    ayer|antier|anoche|antes|manana|hasta ~4 apoyo|piso|camino|anduvo|uso|apoya|camina -<neg>
+    previously|formerly|prior ~3 <toetouch>|<bear>|sound|grade|ambulatory|wb -<neg>
+    up_to|right_up_to|until last|yesterday|this ~~ <bear>|<legmoved> -<neg>
     """,
 }

@@ -66,6 +66,7 @@ ONCE = {
 
 CLASSES = {
     "number": "",
+    "three": "bunch handful several triple varias puno monton",  # and every number from 3
     "numberword": " ".join(word for word in NUMBERS if len(word) > 3),
     "minutes": "",
     "hours": "",
@@ -78,13 +79,16 @@ CLASSES = {
     "seconds": "",
     # Since when, as hours before now; worked out with the time of the reply.
     "sinceword": "since desde",
-    "lastnight": "last_night anoche overnight all_night whole_night through_the_night "
+    "yesterdaynoon": "yesterday_lunch yesterday_lunchtime yesterday_noon yesterday_midday ayer_al_mediodia "
+    "ayer_a_mediodia yesterday_dinnertime",
+    "lastnight": "last_night last_nite lastnight anoche overnight all_night whole_night through_the_night "
     "toda_la_noche during_the_night in_the_night all_nite durante_la_noche",
     "yesterday": "yesterday ayer",
-    "yesterdaymorning": "yesterday_morning ayer_en_la_manana ayer_por_la_manana ayer_temprano",
-    "yesterdayevening": "yesterday_evening yesterday_afternoon ayer_en_la_tarde "
+    "yesterdaymorning": "yesterday_morning ayer_a_la_manana ayer_de_manana ayer_por_la_mana ayer_desayuno ayer_en_la_manana ayer_por_la_manana ayer_temprano",
+    "yesterdayevening": "ayer_a_la_tarde ayer_a_la_noche ayer_tarde ayer_noche yesterday_evening yesterday_afternoon ayer_en_la_tarde "
     "ayer_por_la_tarde ayer_en_la_noche ayer_por_la_noche yesterday_night",
-    "daybefore": "day_before_yesterday antier anteayer antes_de_ayer antenoche the_night_before_last",
+    "daybefore": "day_before_yesterday antier anteayer antes_de_ayer antenoche the_night_before_last night_before_last evening_before_last day_before_last "
+    "afternoon_before_last anteanoche antes_de_anoche antier_en_la_noche",
     "thismorning": "this_morning esta_manana en_la_manana breakfast desayuno amanecio "
     "in_the_morning por_la_manana la_manana",
     "allday": "all_day whole_day todo_el_dia all_day_long en_todo_el_dia today hoy",

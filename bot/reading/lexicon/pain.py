@@ -55,7 +55,7 @@ CLASSES = {
     "excited": """
         happily sunbathing thunder thunders fireworks doorbell postman excited excitement
         dreaming dream breakfast dinner treats food walk walkies leash lead car door attention
-        want_out play toy emocionado emocionada salir comida hot_day heat correr post-ictal
+        i_leave we_leave leaving_him leaving_her left_alone go_out me_voy nos_vamos salgo left_the_room cuddles fuss biscuit biscuits squirrel bill bills wallet want_out play toy emocionado emocionada salir comida hot_day heat correr post-ictal
         """,
     "eightplus": "8 9 10 8/10 9/10 10/10",
     "dontlook": "not_that",
@@ -141,6 +141,8 @@ RULES = {
     slept|sleeping|durmio|sleeps well|like|soundly|peacefully|fine|good|bien|rico|great|
         tranquilo|tranquila|como
     slept|sleeps ~ through|all ~2 night
+    durmiendo|dormido|dormida|duermen ~ tranquilo|tranquila|placido|profundo|a_gusto|rico
+    sleeping|asleep ~ peacefully|sound|soundly|comfortably
     pain ~ under_control|controlled|controlado|well
     = none fixed
     <neg> ~3 <painword> -<dontlook>

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "icepack": "ice icing iced cold_pack ice_pack cold_compress frozen_peas peas cold_packs gel_pack icepack "
-    "cold_therapy cryo hielo hielos hielito compresa_fria compresas_frias bolsa_de_hielo "
+    "cold_therapy cryo hielo hielos hielito compresa_fria compresas_frias bolsa_de_hielo el_frio frio_local compresa_de_hielo bolsa_fria gel_frio bolsita_fria "
     "icepacks chicharos_congelados compresita_fria ice_packs slush",
     "warmpack": "warm_compress warm_pack heat_pack hot_pack heat_pad warm_compresses heating_pad "
     "warm_flannel warm_cloth warm_towel hot_compress hot_water_bottle wheat_bag warm_soak rice_sock heat_therapy "
@@ -46,6 +46,8 @@ RULES = {
     ^ <icepack> $
     had|put|puse|pusimos|tuvo|held|used ~3 <icepack>
     iced ~3 <legword>
+    <icepack> ~2 <times>|twice|once -<neg>
+    on|puesto ~ <icepack> -<neg>
     = skipped"""
     + _SKIP.format(c="<icepack>"),
     "warm_compress": """
@@ -63,6 +65,8 @@ RULES = {
     <massageword> ~3 <donework>
     <donework> ~3 <massageword>
     <massageword> ~4 <minutes>
+    <massageword> <number> -<neg>
+    <massageword> ~2 <times> -<neg>
     <minutes> ~4 <massageword>
     gave|give|loved|enjoyed|disfruto|le_gusto|dio ~3 <massageword>
     massaged|masajee|masajeamos ~3 <legword>|him|her
@@ -76,6 +80,9 @@ RULES = {
     walk|paseo|caminata|walkies ~ done|fine|good|great|went|ok|was|listo|lista|hecho|hecha|hechos|bien
     went|gone|been out|outside <minutes>?
     took|taken|take him|her out|outside
+    walk|walked|walks|paseo|caminata|paseito|vuelta|caminamos|caminado ~3 <number>|15|10|5 $ -<neg>
+    la|el <walkword> ~ si ~ hicimos|dimos|salio
+    walked|strolled|pottered|toddled|wandered|trotted ~ to|round|around|up|down|as ~4 corner|park|gate|lane|lamppost|garden|block|postbox|shop|shops|field|end|road|driveway|mailbox
     walked ~3 <minutes>|block|blocks|cuadra|cuadras|round|around
     caminamos|paseamos|caminó
     dimos la|una|dos ~ vuelta|vueltas

@@ -57,6 +57,7 @@ CLASSES = {
         """,
     "bathroom": "bathroom baño potty toilet litter litterbox litter_box arenero tray loo",
     "yucky": "runny loose watery bag bags eat eats",
+    "butformed": "but_formed but_firm but_shaped",
     "comeword": "comes come coming came sale salio saliendo out hace",
     "but": "but pero",
     "neg_strain": """
@@ -105,6 +106,8 @@ RULES = {
     nothing|nada ~2 <poo>|back_end|rear
     = none fixed
     <poo> ~2 since surgery|operation|before|cirugia
+    back_end|bowels|rear on strike
+    back_end|bowels|rear ~~ nothing|nada since|desde
     = none @stool @bathroom
     no|ninguna de|of las? dos
     neither|ninguna|nothing|nada -<pee> -wrong -<comeword> -<strain>
@@ -118,6 +121,7 @@ RULES = {
     cacas|popo|heces|popos blandas|sueltas|aguadas|liquidas|flojas
     hizo|hace|salio ~3 aguado|aguada|suelto|suelta|liquido|liquida|chorro
     got|has|have|having|had|with the runs|squits|trots
+    cow_pat|cow_pats|cowpat|splat|splats|squits
     = loose @stool @bathroom
     runny|loose|watery|liquid|mushy|soft|aguada|aguado|suelta|suelto|liquida|blandita|blanda|
         floja|sloppy
@@ -151,6 +155,9 @@ RULES = {
     le cuesta ~3 <poo>|baño|evacuar
     puja|pujando|pushing|strains|straining ~~ nada|nothing|no ~ sale|comes? ~3 <poo>
     push|pushing|pushes|straining|strains|puja ~3 go|nothing|nada -<pee>
+    hard ~ pebbles|pellets|nuggets|bits|rocks|lumps|bolitas & <strain>
+    pebbles|pellets|nuggets|bolitas & <strain>
+    pebbles|pellets|nuggets|bolitas ~~ strains|straining|pushing|puja|pushes
     = straining @stool
     cuesta|struggles|struggled|hard_time
     = straining @stool @bathroom

@@ -2,26 +2,71 @@
 
 from __future__ import annotations
 
+_KIN_EN = """
+    husband wife mom mum mam mother dad father grandma granny gran nan nana nanna grandad grandpa
+    grandmother grandfather daughter son sister brother neighbour neighbor hubby partner
+    boyfriend girlfriend aunt auntie uncle owner kid toddler flatmate roommate friend missus
+    in_law housemate
+    """
+_KIN_ES = """
+    mama papa abuela abuelo abuelita abuelito esposa esposo marido mujer suegra suegro hija hijo
+    hermana hermano tia tio nina nino vecina vecino viejo vieja senora novia novio jefe jefa
+    madre padre gente humano humanos persona personas
+    """
+
 CLASSES = {
     "ingest": """
         ate eat eaten eats eating swallowed swallow swallows swallowing ingested ingest ingests
         got_into gotten_into got_hold got_at found_and_ate chewed chewed_up chewed_open
-        chewed_through scoffed wolfed devoured gobbled consumed munched hoovered nicked pinched
-        stole helped_himself helped_herself had_the_lot had_the trago comio tragado comido traga
-        ingirio se_comio se_trago masco mastico masticado masticó devoro agarro se_tomo
-        se_atasco se_robo atragantó tragó lamio_todo raided broke_into crunched ingerido robo
-        comiendo tragando comi
+        chewed_through chews scoffed wolfed devoured gobbled consumed munched hoovered nicked
+        pinched stole robbed helped_himself helped_herself had_the_lot had_the crunched gulped
+        raided broke_into licked licked_up lapped licking necked downed horsed polished_off
+        trago comio tragado comido traga ingirio se_comio se_trago masco mastico masticado
+        devoro agarro se_tomo se_atasco se_robo lamio lamido se_mando se_zampo zampo se_bajo
+        se_echo se_papeo morfo se_morfo ingerido robo comiendo tragando comi
         """,
-    "wholelot": """
+    "handed": """
+        gave given giving give fed feed feeds slipped sneaked snuck dosed administered popped
+        handed let di dio dimos dieron dado doy puse puso pusimos pusieron echo metio meti
+        """,
+    "took": "tome tomamos had has_had took taken take takes got getting tomo tomado toma",
+    "lot": """
         whole entire all lot full bottle packet pack box strip blister blister_pack sheet tub
         everything remaining rest bunch loads many handful several bottles vial syringeful week
         weeks supply todo toda todas todos frasco bote botella caja tira entero entera completo
-        completa sobrantes restante monton puño puñado paquete tarro lleno resto quedaba
-        quedaban empty vacio vacia missing faltan
+        completa sobrantes restante monton punado paquete tarro lleno resto quedaba quedaban
+        """,
+    "noneleft": """
+        gone missing empty empties vacio vacia faltan falta disappeared vanished none_left
+        nothing_left cleaned_out finished_off
+        """,
+    "wrecked": """
+        chewed chewed_up shredded shreds bits pieces ripped torn destroyed mangled punctured
+        mordido mordida masticado masticada destrozado destrozada roto rota mastico mordio
         """,
     "medcontainer": """
-        bottle packet box blister strip tub pack vial container bote frasco caja tira tarro
-        paquete botella sobre blister_pack pillbox pill_box pastillero
+        bottle packet box blister blisters strip tub pack vial container bote frasco caja tira
+        tarro paquete botella sobre blister_pack pillbox pill_box pastillero bag lid
+        """,
+    "wholeone": """
+        whole_tablet whole_pill whole_capsule whole_dose entire_tablet entire_pill entire_dose
+        full_tablet full_pill full_dose complete_dose whole_thing_down pastilla_entera
+        todo_con toda_con pastilla_completa tableta_entera dosis_completa dosis_entera whole_course full_course
+        """,
+    "planned": """
+        his_three her_three the_three all_three his_3 her_3 the_3 all_3 sus_tres las_tres
+        los_tres sus_3 las_3 his_four her_four the_four his_4 her_4 sus_cuatro las_cuatro
+        prescribed label_says as_directed sheet_says gave_us gave_me vet_gave left quedan
+        remaining to_go different_ones different_tablets each_day every_day al_dia por_dia
+        per_day a_day daily por_tomar para_terminar nos_dieron me_dieron nos_dio me_dio
+        """,
+    "jointly": """
+        at_once in_one at_one_go in_one_go together instead accidentally mistake mistaken juntas
+        juntos en_vez en_lugar de_golpe de_una_vez de_un_jalon de_un_tiron error accident
+        """,
+    "putaway": """
+        bought buy need needed locked checked put_away put_my put_the_human hide away_from_him
+        away_from_her near shelf handbag allergic compre guarde guardo
         """,
     "objectthing": """
         sock socks toy toys bone bones stick sticks stone stones rock rocks ball balls string
@@ -37,7 +82,7 @@ CLASSES = {
         stuffing
         """,
     "poisonthing": """
-        chocolate grapes grape raisins raisin xylitol antifreeze rat_poison ratpoison
+        chocolate weed grapes grape raisins raisin xylitol antifreeze rat_poison ratpoison
         slug_pellets onion onions lily lilies bleach weedkiller macadamia uva uvas pasas cebolla
         veneno raticida cloro anticongelante rodenticide insecticide garlic mouse_poison lirio
         marijuana edible edibles alcohol chicle rubbing_alcohol
@@ -47,31 +92,20 @@ CLASSES = {
         gobbled consumed nicked stole trago comio tragado traga ingirio se_comio se_trago tragó
         robo comido raided gulped necked downed
         """,
-    "someones": """
-        husbands wifes moms mums dads grandmas grandads nans grans mothers fathers my daughters
-        sons sisters brothers neighbours neighbors grandfathers grandmothers hubbys partners
-        granny grandpas
+    "kinswhose": " ".join(f"{word}s" for word in _KIN_EN.split()),
+    "kin": _KIN_EN + _KIN_ES,
+    "mymine": "my mis mi our",
+    "humanno": """
+        not_give never_give dont_give didnt_give wont_give know_not no_le_di no_le_dimos
+        no_le_he havent_given never_gave
         """,
-    "relative": """
-        mother father mum mom dad husband wife grandma grandmother grandfather nan gran granny
-        son daughter sister brother abuela abuelo mama papa esposo esposa suegra suegro mine
-        owner hermana tia
-        """,
-    "plural": "all several extra more mas varias todas",
-    "bigcount": """
-        three four five six seven eight nine ten twelve fifteen twenty thirty 3 4 5 6 7 8 9 10
-        12 14 15 20 30 tres cuatro cinco seis siete ocho nueve diez doce quince veinte bunch
-        handful several triple varias puño monton
-        """,
+    "humanthing": "inhaler inhalers inhalador vape vapes viagra edible edibles",
+    "dosegiver": "vet gave_his gave_her le_toca nurse",
     "wholelotmed": """
         whole_bottle entire_bottle whole_lot whole_syringe entire_syringe all_of_it whole_thing
         everything_left whole entire frasco_entero frasco_completo bote_entero todo_el_frasco
         todo_lo todo_el_bote la_botella_entera todo toda full_bottle rest_of_the_bottle bottle
         whole_week the_lot enterito
-        """,
-    "humanno": """
-        not_give never_give dont_give didnt_give wont_give know_not no_le_di no_le_dimos
-        no_le_he havent_given never_gave
         """,
     "foodbone": "broth stew marrow caldo",
     "anyobject": """
@@ -84,70 +118,61 @@ CLASSES = {
 RULES = {
     "swallowed": """
     = medicine_overdose
-    <ingest> ~6 <wholelot> ~5 <meds>
-    <ingest> ~6 <meds> ~5 <wholelot>
-    <meds> ~6 <ingest> ~4 <wholelot>
-    <wholelot> ~4 <meds> ~5 <ingest>|gone|missing|empty|vacio|faltan
-    <meds> ~~ <ingest> ~4 <wholelot>
-    <wholelot> ~~ <meds> ~~ <ingest>
-    <meds> ~~ <medcontainer> ~4 empty|chewed|vacio|masticado|missing|open|abierto|mordido|
-        destrozado|ripped|vacia
-    <medcontainer> ~4 <meds> ~~ empty|chewed|vacio|masticado|missing|mordido|gone|ate|eaten
+    <ingest> ~4 <lot> ~3 <meds> -<wholeone> -<planned>
+    <ingest> ~6 <meds> ~4 <lot> -<wholeone> -<food>
+    <meds> ~5 <ingest> ~4 <lot> -<wholeone> -<food>
+    <lot> ~3 <meds> ~5 <ingest>|<noneleft> -<wholeone>
+    <meds> ~~ <ingest> ~4 <lot> -<wholeone> -<food>
+    <lot> ~~ <meds> ~~ <ingest> -<wholeone> -<food>
+    <medcontainer> ~3 <meds> ~~ <wrecked>|<noneleft>
+    <meds> ~3 <medcontainer> ~~ <wrecked>|<noneleft>
+    <wrecked>|<noneleft> ~3 <medcontainer> ~4 <meds>
+    <medcontainer> ~3 <meds> ~~ <ingest>|took|tomo|had ~3 todo|todas|all|lot|them|everything
     <meds> ~~ <medcontainer> ~~ <ingest>
-    empty|chewed|vacio|masticado ~3 <medcontainer> ~4 <meds>
-    <ingest> ~4 <plural> <meds>
-    <ingest> ~3 <bigcount> ~3 <meds>
-    <bigcount> ~3 <meds> ~3 missing|gone|faltan|eaten|swallowed
-    gave|given|got|had|di|dio|dieron|le_dio|squirted|poured|squeezed|tomo|took|syringed ~6 \
-        <wholelotmed> ~4 <meds>
+    acabo|termino ~2 <medcontainer> ~3 <meds> ~~ todo|toda|<ingest>|tomo
+    <ingest> ~3 <three> ~3 <meds>
+    <ingest> ~4 extra|more|mas ~ <meds>
+    <three> ~3 <meds> ~4 <ingest>|<noneleft> -<planned>
+    <noneleft> ~2 <three> ~2 <meds> -<planned>
+    <handed>|<took> ~3 <three> ~3 <meds>|doses|dosis|pills|instead -<planned>
+    <three> ~3 <meds> ~3 <jointly>
+    <handed>|<took> ~5 <wholelotmed> ~4 <meds> -<wholeone>
     <meds> ~4 <wholelotmed> ~3 squirted|gave|down|in
-    gave|squirted|di|dio|dieron ~5 <wholelotmed> ~~ <meds>
-    gave|given|had|dio|di|dieron|dimos|got|took|tomo ~3 <bigcount> ~3 <meds>|doses|dosis|
-        pills|instead|times_the|at_once|juntas
-    <bigcount> ~2 doses|dosis|times ~5 dose|once|juntas|together|hoy|error|mistake|instead
-    triple|tripled|quadruple|triplicamos|cuadruple|ten|10|five|5|four|4|diez ~ times? ~3 dose|
-        dosis|dosed
+    <handed>|squirted|squeezed|poured|syringed ~5 <wholelotmed> ~~ <meds> -<wholeone>
+    <three> ~2 doses|dosis|times ~5 dose|once|juntas|together|hoy|error|mistake|instead
+    triple|tripled|quadruple|triplicamos|cuadruple|<three> ~ times? ~3 dose|dosis|dosed -<planned>
     times the ~ dose|amount
-    had|ate|eaten|took|finished|got ~ all ~ <meds>
-    <ingest> ~4 entire|whole|full|complete ~2 <medcontainer> ~4 <meds>
-    <times> ~ the|la|su|his|her ~ dose|amount|dosis
+    <times> ~ the|la|su|his|her|el|lo ~ dose|amount|dosis|cantidad
     <amount> ~3 instead|en_vez|en_lugar
-    <medcontainer> ~4 <meds> ~~ tomo|comio|trago|ate ~3 todo|todas|all
-    <medcontainer> ~4 <meds> ~~ mordida|mordido|masticada|masticado|rota|roto|queda
     overdose|overdosed|od|sobredosis|overdosing -<future>
     ten_times|10_times|tenfold
-    = medicine_overdose @dose @swallowed
+    = medicine_overdose @dose @swallowed @asked-dose
     <ingest> ~3 whole|entire|all|todas|todo|lot|bottle|frasco|packet ~3 of|them|bottle|lot|
         packet|bag|frasco|pastillas -<food> -<poisonthing> -<objectthing>
     se las comio|trago|tomo ~ todas
-    three|four|five|3|4|5|tres|cuatro|cinco ~ instead|at_once|in_one|juntas|en_vez|de_golpe
+    <three> ~ <jointly>
+    <handed>|<took> ~ <three> $
     = human_medicine
-    <humanmeds> -<humanno>
-    <someones> ~4 tablets|tablet|pill|pills|meds|medicine|medication|patch|capsule|capsules|
-        painkiller|painkillers ~~ <ingest>|gone|missing
-    <ingest>|gave|given|fed|got|had ~4 <someones> ~4 tablets|tablet|pill|pills|meds|medicine|
-        medication|patch|capsule|capsules|painkiller|painkillers
-    <ingest>|gave|given|fed|di|dio|dimos|got|had|chewed|dieron|tomo|slipped ~5 <humanmeds> \
-        -<humanno>
-    <ingest>|gave|given|got|had|chewed|missing|di|dio|dieron|dimos|found|tomo|took ~~ my|mine|
-        our|husbands|wifes|moms|mums|dads|grandmas|nans|grans|mothers|fathers|his_mothers|
-        human|peoples|mi|mis|abuela|suegra ~5 tablets|tablet|pill|pills|meds|medicine|
-        medication|inhaler|patch|pastilla|pastillas|medicina|medicinas|medicamento|capsules
-    my|mine|our|husbands|wifes|moms|mums|dads|grandmas|nans|grans|mothers|fathers|human|
-        peoples|mi|mis ~4 tablets|tablet|pill|pills|meds|medicine|medication|pastilla|
-        pastillas|medicina|medicinas|medicamento|capsules ~~ <ingest>|gone|missing|chewed|
-        gave|given|faltan|mordido
-    pastilla|pastillas|medicina|medicinas|medicamento|medicine|pills|tablets ~2 de|of|for|
-        from|para|made ~3 gente|humano|humanos|people|humans|mi|mama|papa|esposo|abuela|
-        suegra|dormir|presion|diabetes|kids|adults|personas|children
-    <ingest>|gave|given|fed|took|got|di|dio ~4 pill|pills|tablet|tablets|medicine|pastilla|
-        medicina ~ of|from|belonging|de ~2 <relative>
-    pain|heart|sleeping|thyroid|diabetes|water|blood ~ pressure? ~ pills|tablets|meds of mine
+    <humandrug> -<humanno> -<putaway> -<humanthing>
+    <ingest>|<handed>|<took>|chewed|licked|dropped|found|dieron ~5 <humandrug> -<humanno>
+    <humandrug> ~~ <ingest>|<noneleft>|<wrecked> -<humanno>
+    <ingest>|<handed>|<took> ~5 <pillkind> ~ <pillword>|d -<humanno>
+    <pillkind> ~ <pillword> ~~ <ingest>|<noneleft>|<wrecked> -<humanno>
+    <ingest>|<handed> ~5 <kinswhose>|<mymine> own? <pillkind>? <pillword>|<pillkind>
+    <ingest>|<handed> ~5 <kinswhose> ~2 <pillword>
+    <took> ~3 <kinswhose>|<mymine> own? <pillkind>? <pillword> -<dosegiver>
+    <kinswhose>|<mymine> own? <pillkind>? <pillword> ~~ <ingest>|<noneleft>|<wrecked>
+    <kinswhose> ~2 <pillword> ~~ <ingest>|<noneleft>|<wrecked>
+    <pillword> ~ of|from|belonging|for|made ~2 <kin>|mine|humans|people|adults|kids
+    <pillword> ~ para|pa|de ~2 <kin>|dormir|presion|diabetes|tiroides|alergia|colesterol|
+        ansiedad|corazon|nervios|gripa|gripe|cabeza|depresion|colicos|adulto|adultos|acidez
+    <ingest>|<handed>|dieron ~2 vitaminas|suplementos|suplemento ~ de|para ~2 <kin>
+    <ingest>|<handed>|<took> ~3 <kin> ~2 <pillword> -<dosegiver>
     = human_medicine fixed
     <poisonthing> & <ingest>
     <ingest> ~4 <poisonthing>
     = bandage_or_object
-    <gulp> ~5 <objectthing> -<humanmeds> -<foodbone>
+    <gulp> ~5 <objectthing> -<humandrug> -<foodbone>
     swallowed|swallow|trago|se_trago|ingested|tragó ~4 a|an|the|his|her|un|una|su|el|la|my|
         something|algo|half|part|pedazo|piece|some ~2 <anyobject> -<meds> -<food>
     <objectthing> ~3 swallowed|ate|eaten|gone|missing|trago|comio|tragado|disappeared \

@@ -51,6 +51,7 @@ RULES = {
     = mild trend:same
     <swell> ~4 <samey> -<notswell>
     <samey> ~3 <swell> -<notswell>
+    <swell> ~~ <samey> ~ as|que -<notswell>
     = mild trend:better
     <swell> ~5 <fewer> -<neg> -<notswell>
     <fewer> ~3 <swell> -<neg> -<notswell>
@@ -62,6 +63,8 @@ RULES = {
     <swell> ~~ getting_worse|getting_bigger|creeping|growing|spreading|up_not_down|
         wasnt_there|bigger_than|worse_than|mas_que|creciendo|aumentando
     <swell> ~ getting|is|going|keeps ~ worse|bigger|up
+    <swell> ~~ back_up|come_back|came_back|returned|crept_up|vuelto|volvio_a|regreso -<neg>
+    volvio ~2 hinchar|inflamar|hincharse|inflamarse|hinchazon
     <swell> ~5 wasnt|werent|no ~ there|before|yesterday|estaba|ayer|antes|habia
     started|starting|begun|empezo|begins|empieza|comenzo ~3 <swell>
     = marked

@@ -13,6 +13,7 @@ CLASSES = {
         weewees cocked_his_leg cocked_leg cocks_his_leg passed_water passing_water pass_water
         pichi hacer_chis waterworks peepees pishi lifted_his_leg anuria anuric
         """,
+    "lastdone": "last ultima ultimo since",
     "accidentword": """
         accident accidents accidente accidentes leaked leaking leaks leakage dribble dribbled
         dribbling dribbles incontinent incontinence incontinencia incontinente puddle puddles
@@ -67,6 +68,13 @@ RULES = {
     se hizo pipi|pis|chis
     = none
     <neg> ~4 <pee>
+    last <pee>
+    last did|had|went|passed|done|time|made ~4 <pee>
+    <hours>|<minutes>|yesterday|day|days since ~5 <pee>
+    <pee> ~3 was|were|fue ~2 yesterday|ayer|last_night|anoche|<daybefore>|<yesterdaymorning>|
+        <yesterdayevening> -<accidentword> +<lastdone>
+    ultima|ultimo ~2 vez ~5 <pee>
+    ultimo|ultima <pee>|meada|orinada
     <pee> ~3 not_yet|none|nothing|nada|no|nope|nil|zero -<but>
     sin ~2 <pee>
     lleva ~4 sin ~3 <pee>

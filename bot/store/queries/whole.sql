@@ -31,7 +31,7 @@ WHERE about = 'weight_bearing' AND state = 'stands' ORDER BY patient_id, at, id;
 -- name: cohort_items
 SELECT i.patient_id, i.item_id, i.kind, i.med, i.state, i.choice, p.day
 FROM item AS i JOIN prompt AS p ON p.id = i.prompt_id
-WHERE p.sent_at IS NOT NULL AND i.kind <> 'notice' ORDER BY i.patient_id, p.due_at, i.id;
+WHERE p.sent_at IS NOT NULL AND i.kind <> 'notice';
 
 -- name: cohort_cases
 SELECT id, patient_id, matter, urgency, state, opened_at, acknowledged_at, acknowledged_by,

@@ -1,0 +1,144 @@
+"""Who comes in, for how long, and what is refused and written down."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+import httpx
+import pytest
+
+from bot.review.limits import Limit
+from bot.talk.outcome import Dismiss, Outcome
+from tests.review.conftest import BASE, Pages
+
+
+async def test_a_link_lets_its_member_in_once(pages: Pages) -> None:
+    link = await pages.link("Dr Okafor")
+    asked = await pages.web.get(link)
+    assert "You come in as Dr Okafor." in asked.text
+    assert not pages.web.cookies  # looking at a link, as chat programs do, uses nothing up
+    code = link.partition("code=")[2]
+    came = await pages.web.post("/enter", data={"code": code})
+    assert came.url.path == "/patients"
+    assert "Canela" in came.text
+    cookie = came.history[0].headers["set-cookie"].lower()
+    assert all(part in cookie for part in ("httponly", "samesite=strict", "max-age=43200"))
+    assert "secure" not in cookie  # loopback has no https
+    pages.web.cookies.clear()
+    again = await pages.web.post("/enter", data={"code": code})
+    assert again.status_code == 403
+    assert "used or has run out" in again.text
+    assert [row["author"] for row in await pages.logged("entered")] == ["Dr Okafor"]
+    assert "unknown, used or has run out" in (await pages.logged("refused"))[-1]["text"]
+
+
+async def test_the_cookie_is_secure_behind_https_under_the_practices_own_name(
+    pages: Pages,
+) -> None:
+    link = await pages.link("Pell")
+    refused = await pages.web.get("/patients", headers={"host": "evil.example"})
+    assert refused.status_code == 400
+    assert link.startswith(f"{BASE}/enter?code=")
+
+
+async def test_a_link_runs_out(pages: Pages) -> None:
+    link = await pages.link("Dr Okafor")
+    pages.watch.move(timedelta(minutes=15))
+    assert (await pages.web.get(link)).status_code == 403
+    late = await pages.web.post("/enter", data={"code": link.partition("code=")[2]})
+    assert late.status_code == 403
+    assert len(await pages.logged("refused")) == 2
+
+
+@pytest.mark.parametrize(
+    "path",
+    ["/", "/patients", "/patients/1", "/patients/1/readings/1", "/patients/1/records/log.csv",
+     "/patients/1/pictures/1", "/search?q=pill", "/cohort"],
+)  # fmt: skip
+async def test_a_stranger_sees_nothing(pages: Pages, path: str) -> None:
+    answer = await pages.web.get(path)
+    assert answer.status_code == 401
+    assert "/review" in answer.text
+    assert "Canela" not in answer.text
+    pages.web.cookies.set("slowleash_review", "made-up")
+    assert (await pages.web.get(path)).status_code == 401
+    assert (await pages.logged("refused"))[-1]["text"] == "a session that has ended"
+
+
+async def test_a_session_ends_by_itself_by_leaving_and_with_the_job(pages: Pages) -> None:
+    await pages.enter("Pell")
+    pages.watch.move(timedelta(hours=11, minutes=59))
+    assert (await pages.web.get("/patients")).status_code == 200
+    pages.watch.move(timedelta(minutes=1))
+    assert (await pages.web.get("/patients")).status_code == 401
+
+    await pages.enter("Pell")
+    held = dict(pages.web.cookies)
+    left = await pages.web.post("/leave", data={"token": await pages.token()})
+    assert "You have left" in left.text
+    pages.web.cookies.update(held)
+    assert (await pages.web.get("/patients")).status_code == 401
+
+    pages.web.cookies.clear()
+    await pages.enter("Pell")
+    link = await pages.link("Pell")
+    out = Outcome("test")
+    out.add(Dismiss((await pages.member("Pell")).id))
+    await pages.store.act(out, pages.watch.now())
+    assert (await pages.web.get("/patients")).status_code == 401
+    assert (await pages.web.get(link)).status_code == 403
+
+
+async def test_a_form_must_come_from_our_own_page(pages: Pages) -> None:
+    await pages.enter("Dr Okafor")
+    token, note = await pages.token(), {"note": "looks good"}
+    path = "/patients/1/notes"
+    for data, headers in (
+        (note, {}),
+        (note | {"token": "0" * 64}, {}),
+        (note | {"token": token}, {"origin": "https://evil.example"}),
+        (note | {"token": token}, {"sec-fetch-site": "cross-site"}),
+        ({"note": "x" * 70_000, "token": token}, {}),
+    ):
+        answer = await pages.web.post(path, data=data, headers=headers)
+        assert answer.status_code == 403, data.keys()
+    assert len(await pages.logged("refused")) == 5
+    assert await pages.logged("note", 1) == []
+    other = httpx.AsyncClient(transport=httpx.ASGITransport(app=pages.app), base_url=BASE)
+    async with other as web:
+        code = (await pages.link("Pell")).partition("code=")[2]
+        await web.post("/enter", data={"code": code})
+        theirs = await web.post(path, data=note | {"token": token})
+    assert theirs.status_code == 403  # a token of another session
+
+
+async def test_every_answer_allows_no_script_and_nothing_from_elsewhere(pages: Pages) -> None:
+    await pages.enter("Dr Okafor")
+    for path in ("/patients", "/patients/1", "/nowhere", "/review.css", "/cohort", "/search?q=a"):
+        answer = await pages.web.get(path)
+        policy = answer.headers["content-security-policy"]
+        assert "default-src 'none'" in policy
+        assert "script-src" not in policy
+        assert "unsafe" not in policy
+        assert answer.headers["cache-control"] == "no-store"
+        assert "<script" not in answer.text
+        assert "style=" not in answer.text
+        assert 'src="http' not in answer.text
+
+
+async def test_who_asks_too_much_waits(pages: Pages) -> None:
+    answers = [(await pages.web.get("/enter?code=x")).status_code for _ in range(21)]
+    assert answers == [403] * 20 + [429]
+    pages.watch.move(timedelta(seconds=15))
+    assert (await pages.web.get("/enter?code=x")).status_code == 403
+
+
+def test_a_limit_forgets_those_who_have_their_measure_back() -> None:
+    now = [0.0]
+    limit = Limit(2, 10, lambda: now[0])
+    assert [limit.wait("a") for _ in range(3)] == [0, 0, 5]
+    now[0] = 5
+    assert limit.wait("a") == 0
+    for number in range(30_000):
+        limit.wait(str(number))
+    assert len(limit._left) <= 10_000
