@@ -59,9 +59,11 @@ class Cast:
         elif step.say:
             standin.say(user, chat, step.say, reply_to=said_to)
         elif step.press:
-            for label in step.press.split(" > "):
-                standin.press(user, chat, label, said_to)
+            first, *further = step.press.split(" > ")
+            standin.press(user, chat, first, said_to)
+            for label in further:
                 await self.stage.settle()
+                standin.press(user, chat, label)
         elif step.edit:
             mine = [m for m in standin.chats.log if m.chat is chat and m.sender is user]
             standin.edit(mine[-1], step.edit)

@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import argparse
 import asyncio
+import shutil
 from pathlib import Path
 
 from bot.store.database import Database
+from bot.store.shelf import Shelf
 
 from .errors import CommandError
 from .place import add_place, database_of
@@ -16,8 +18,9 @@ def main(argv: list[str]) -> int:
     """0 when the copy is whole and checked."""
     parser = argparse.ArgumentParser(
         prog="slowleash backup",
-        description="Copy the database to one file, while the bot runs. The copy is checked. "
-        "To restore: stop the bot, put the copy in the database's place, start the bot.",
+        description="Copy the database to one file, while the bot runs, and the pictures and "
+        "films to a folder beside it. The copy is checked. To restore: stop the bot, put both "
+        "in the place of the old ones, start the bot.",
     )
     parser.add_argument("target", type=Path, help="the copy to write; it must not exist yet")
     add_place(parser)
@@ -29,6 +32,14 @@ def main(argv: list[str]) -> int:
         raise CommandError(f"the folder {args.target.absolute().parent} is not there. Make it.")
     asyncio.run(_copy(path, args.target))
     print(f"{args.target}: {args.target.stat().st_size:,} bytes, checked")
+    # After the database: every file that the copy names is there by now.
+    pictures, copied = Shelf(path).folder, Shelf(args.target).folder
+    if pictures.is_dir():
+        shutil.copytree(
+            pictures, copied, dirs_exist_ok=True, ignore=shutil.ignore_patterns("incoming")
+        )
+        count = sum(one.is_file() for one in copied.rglob("*"))
+        print(f"{copied}: {count} pictures and films")
     return 0
 
 

@@ -19,6 +19,7 @@ from bot.review import review_app
 from bot.review.app import serving
 from bot.service.app import App
 from bot.service.practice import fresh_code
+from bot.store.database import Database
 from bot.store.review import ReviewStore
 from bot.talk.buttons import digest_of
 from bot.talk.outcome import Invite, Outcome
@@ -104,11 +105,13 @@ async def _run(args: argparse.Namespace) -> int:
 @contextlib.asynccontextmanager
 async def reviewing(app: App, args: argparse.Namespace) -> AsyncIterator[None]:
     """The review pages, while the bot runs; CommandError when the port is taken."""
-    pages = review_app(
-        ReviewStore(app.db), app.practice, app.clock, shelf=app.shelf,
-        hosts=hosts_of(args.review_url),
-    )  # fmt: skip
     async with contextlib.AsyncExitStack() as served:
+        # A connection of its own: a long look must not keep a reply waiting.
+        db = await served.enter_async_context(Database(app.db.path))
+        pages = review_app(
+            ReviewStore(db), app.practice, app.clock, shelf=app.shelf,
+            hosts=hosts_of(args.review_url),
+        )  # fmt: skip
         try:
             port = await served.enter_async_context(serving(pages, args.review_port))
         except OSError as error:

@@ -35,6 +35,7 @@ def _topic(token: Token) -> bool:
     return "<poo>" in token.keys or "<pee>" in token.keys
 
 
+_NIGHTS = frozenset("last all the every per a at".split())
 _POLITE = frozenset(("<thanks>", "<hello>"))
 _RELATIVE = frozenset("had rang saw noticed mentioned called told phoned spoke showed sent".split())
 
@@ -101,6 +102,7 @@ def split(tokens: list[Token]) -> list[Clause]:
         elif (size and not token.keys.isdisjoint(_POLITE)) or (
             index
             and not tokens[index - 1].keys.isdisjoint(_POLITE)
+            and not (index > 1 and previous == "night" and tokens[index - 2].word in _NIGHTS)
             and word not in ("you", "u", "so")
         ):
             rank = max(rank, 1)
@@ -113,7 +115,9 @@ def split(tokens: list[Token]) -> list[Clause]:
             rank = max(rank, 1)  # "pee yes poop no"
         elif word in _SUBJECT and size >= 2 and previous not in _HOLDS and not token.cut:
             nxt = tokens[index + 1].word if index + 1 < len(tokens) else ""
-            if word in ("we", "i") and size <= 4 and nxt in _RELATIVE:
+            if previous == "time" and tokens[index - 2].word in ("last", "first", "every", "each"):
+                pass  # "the last time he peed"
+            elif word in ("we", "i") and size <= 4 and nxt in _RELATIVE:
                 pass  # "the swelling we had", "the bleeding I rang about"
             elif word not in ("it", "i") or nxt in ("is", "was", "has", "looks", "gave", "did"):
                 rank, joiner = max(rank, 1), "subject"

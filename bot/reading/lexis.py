@@ -7,6 +7,7 @@ from importlib import import_module
 from typing import Final
 
 from .grammar import Compiler, Lexis
+from .inflect import forms
 from .lexicon.ordinary import ORDINARY
 from .spelling import Speller
 from .token import Token
@@ -57,6 +58,8 @@ def _known(word: str) -> frozenset[str] | None:
         if stems:
             found |= stems
             hit = True
+    if hit and len(word) > 4 and word.endswith("s") and word[:-1] in LEXIS.words:
+        found.add(word[:-1])  # what is said of one holds of several, and "lift" of "lifts"
     return frozenset(found | {word}) if hit else None
 
 
@@ -88,6 +91,9 @@ def look_up(word: str) -> tuple[frozenset[str], str, bool]:
     if word.endswith("s") and len(word) > 3 and (keys := _known(word[:-1])) is not None:
         return keys | {word}, word, False
     if word not in ORDINARY:
+        for form in forms(word):
+            if form not in ORDINARY and (keys := _known(form)) is not None:
+                return keys | {word}, word, False
         repaired = SPELLER.repair(word)
         if repaired:
             entry, stem = repaired
@@ -122,11 +128,32 @@ def settle_bit(tokens: list[Token]) -> None:
             token.keys -= {"<drink>"}
         if token.word == "so" and index + 1 < len(tokens) and tokens[index + 1].word == "much":
             token.keys -= {"<stopneg>"}
+        if token.word == "wee" and _adjective(tokens, index, before):
+            token.keys -= {"<pee>", "<sign>"}
+            token.keys |= {"<slight>"}
         if token.word != "bit":
             continue
         after = tokens[index + 1] if index + 1 < len(tokens) else None
         if before in _LITTLE or (after and (after.word == "of" or "<sign>" in after.keys)):
             token.keys -= {"<bite>", "<chew>"}
+
+
+def _adjective(tokens: list[Token], index: int, before: str) -> bool:
+    """ "A wee bit stiff", "his wee leg": small, and not the water."""
+    if index + 1 >= len(tokens) or tokens[index + 1].cut:
+        return False
+    after = tokens[index + 1]
+    plain_word = after.keys.isdisjoint(("<function>", "<aux>", "<adv>", "<pee>", "<good>"))
+    return after.word in ("bit", "while") or (
+        before in ("a", "his", "her", "the", "our", "my", "that", "this", "and") and plain_word
+        and after.keys.isdisjoint(_TIMELY)
+    )
+
+
+_TIMELY = frozenset(
+    ("<yesterday>", "<lastnight>", "<thismorning>", "<allday>", "<nowword>", "<clock>", "<poo>",
+     "<times>", "<number>", "<neg>", "<blood>", "<joiner>")
+)  # fmt: skip
 
 
 CALMING: Final = frozenset(("<unneg>", "<good>", "<samey>", "<denial>"))
@@ -153,7 +180,7 @@ def mark_phrases(tokens: list[Token]) -> None:
         if not best:
             continue
         if token.inside:
-            keys -= {"<ceased>", "<neg>"}
+            keys -= {"<ceased>", "<neg>", "<thismorning>"}
         keys.add("_".join(t.word for t in tokens[index : index + best]))
         token.sizes = dict.fromkeys(keys, best)
         token.keys = token.keys | keys

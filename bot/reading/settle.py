@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bot.model.observation import Observation
 
@@ -106,7 +106,13 @@ def settle(found: list[Found]) -> list[Observation]:
             merged.pop("medicine_overdose", None)
         order = SEVERITY.get(about)
         if order and len(merged) > 1:
+            trends = {i.observation.trend for i in items} - {None}
             merged = _one(about, merged, order)
+            if about in ("swelling", "bruising") and len(trends) == 1:
+                for item in merged.values():  # "the size of an egg; it wasn't there before"
+                    if item.observation.value != "none":
+                        item.observation = replace(item.observation, trend=trends.pop())
+                        break
         out.extend(merged.values())
     out.sort(key=lambda item: item.match.first)
     return [item.observation for item in out]

@@ -52,7 +52,8 @@ def _own_body(tokens: list[Token], clause: Clause) -> bool:
         if tokens[place].word in ("my", "mi", "mis"):
             for at in range(place + 1, min(place + 3, clause.end)):
                 if "<ownbody>" in tokens[at].keys:
-                    return True
+                    ahead = {t.word for t in tokens[at + 1 : at + 4]}
+                    return not ahead & {"turned", "turns"}  # "when my back is turned"
     return False
 
 

@@ -170,7 +170,7 @@ class _Told:
         def y(minutes: float) -> float:
             return round(50 - 42 * minutes / max(most, 1), 1)
 
-        lane.ticks = [(50, "0"), (8, f"{most:g} min"), (66, self._tongue.say("done"))]
+        lane.ticks = [(50, "0"), (8, f"{most:g} min"), (66, self._tongue.name("step", "done"))]
         for week in weeks:
             start, end = week.week * 7, min(week.week * 7 + 7, self._axis.day + 1)
             here, there = self._axis.of(start), self._axis.of(end)

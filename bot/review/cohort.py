@@ -2,21 +2,26 @@
 
 from __future__ import annotations
 
+import asyncio
 from collections.abc import Iterable
 from dataclasses import dataclass
-from datetime import date
+from datetime import date, datetime, timedelta
 from typing import Final
+from zoneinfo import ZoneInfo
 
 from starlette.requests import Request
 from starlette.responses import Response
 
 from bot.measures.cohort import chosen, cohort
+from bot.measures.course import Course
 from bot.measures.proportion import Proportion
 from bot.measures.survival import Curve, Quantile
 
 from .site import Site
 
 LEFT: Final = 10.0
+FRESH: Final = timedelta(minutes=10)
+"""How long the courses at hand are good for statistics."""
 TALL: Final = 130
 
 
@@ -85,20 +90,31 @@ class CohortPage:
 
     def __init__(self, site: Site) -> None:
         self._site = site
+        self._kept: tuple[datetime, tuple[Course, ...]] | None = None
+        self._one = asyncio.Lock()
+
+    async def _courses(self) -> tuple[datetime, tuple[Course, ...]]:
+        """All courses, read anew when those at hand are old; by one visitor at a time."""
+        async with self._one:
+            now = self._site.clock.now()
+            if self._kept is None or abs(now - self._kept[0]) > FRESH:
+                self._kept = now, await self._site.store.courses(now)
+            return self._kept
 
     async def show(self, request: Request) -> Response:
         """By procedure, surgeon and period."""
         site, asked = self._site, request.query_params
-        courses = await site.store.courses(site.clock.now())
+        as_of, courses = await self._courses()
+        there = as_of.astimezone(ZoneInfo(site.practice.clinic.zone))
         values = {k: asked.get(k, "").strip()[:200]
                   for k in ("procedure", "surgeon", "since", "until")}  # fmt: skip
         picked = chosen(
             courses, procedure=values["procedure"] or None, surgeon=values["surgeon"] or None,
             since=_date(values["since"]), until=_date(values["until"]),
         )  # fmt: skip
-        found = cohort(picked)
+        found = await asyncio.to_thread(cohort, picked)
         return site.page(
-            request, "cohort.html", cohort=found, values=values, lang=site.tongue.lang,
+            request, "cohort.html", cohort=found, values=values, as_of=there, lang=site.tongue.lang,
             procedures=_names(one.procedure for one in courses),
             surgeons=_names(one.surgeon for one in courses),
             curves=[("toe_touching", found.toe_touching, drawn(found.toe_touching)),

@@ -13,12 +13,15 @@ from starlette.responses import Response
 
 from bot.model.urgency import Urgency
 from bot.model.vocabulary import TOPICS
+from bot.store.review import Listed, plain
 from bot.store.search import MARK_OFF, MARK_ON, Query
 
 from .site import Site
 
 MOST: Final = 100
 AROUND: Final = 160
+SEVERAL: Final = 200
+"""So many patients are offered to choose from; of more, the name or number is written."""
 """Characters shown before the first word found, and after it."""
 
 
@@ -39,6 +42,14 @@ def parts(text: str) -> list[tuple[str, bool]]:
     return found
 
 
+def named(everyone: list[Listed], words: str) -> list[Listed]:
+    """Those with this number or name; of one name, all who bear it."""
+    if words.isdecimal():
+        return [one for one in everyone if str(one.id) == words]
+    exact = [one for one in everyone if plain(one.name) == plain(words)]
+    return exact or [one for one in everyone if words and plain(words) in plain(one.name)]
+
+
 class Search:
     """GET /search."""
 
@@ -50,28 +61,33 @@ class Search:
         site, asked = self._site, request.query_params
         values = {key: asked.get(key, "").strip()[:200]
                   for key in ("q", "patient", "topic", "urgency", "since", "until")}  # fmt: skip
-        query = self._query(asked)
         now = site.clock.now()
-        given = any(values.values())
-        found = await site.store.search(query, request.state.member, now) if given else []
         everyone = await site.store.listed(ended=True)
+        several = named(everyone, values["patient"])
+        query = self._query(asked, several[0].id if len(several) == 1 else None)
+        given = any(values.values())
+        unclear = bool(values["patient"]) and len(several) != 1
+        look = given and not unclear
+        found = await site.store.search(query, request.state.member, now) if look else []
         return site.page(
             request, "search.html", values=values, asked=given,
             found=[(one, parts(one.text), self._local(one.at)) for one in found],
             full=len(found) == MOST, most=MOST,
-            patients=sorted(everyone, key=lambda one: (one.state == "ended", one.name.casefold())),
+            several=several[:SEVERAL] if unclear else [], unclear=unclear,
+            patients=sorted(everyone, key=lambda one: (one.state == "ended", one.name.casefold()))
+            if len(everyone) <= SEVERAL else [],
             topics=[(about, site.tongue.topic(about)) for about in TOPICS],
             urgencies=[(u.name, site.tongue.urgency(u.name)) for u in reversed(Urgency)
                        if u > Urgency.none],
         )  # fmt: skip
 
-    def _query(self, asked: QueryParams) -> Query:
-        patient, topic = asked.get("patient", ""), asked.get("topic", "")
+    def _query(self, asked: QueryParams, patient: int | None) -> Query:
+        topic = asked.get("topic", "")
         urgency = asked.get("urgency", "")
         since, until = _date(asked.get("since", "")), _date(asked.get("until", ""))
         return Query(
             words=asked.get("q", "").strip()[:200],
-            patient=int(patient) if patient.isdecimal() and len(patient) < 16 else None,
+            patient=patient,
             topic=topic if topic in TOPICS else None,
             urgency=urgency if urgency in Urgency.__members__ else None,
             since=self._midnight(since) if since else None,

@@ -111,7 +111,7 @@ RULES = {
         picky|lacking|hyporexia|hyporexic|bad ~2 appetite|apetito|hambre
     appetite|apetito|hambre ~3 less|down|poor|reduced|low|decreased|bajo|menos|poco|off|
         smaller|diminished|bad|not_great|disminuido|so-so|so_so|meh|iffy|dropped
-    picking|picks|picked ~2 at|food|it|bowl|his|her
+    picking|picks|picked ~2 at|food|it|bowl|his|her -up -<legword>
     turns|turned ~ nose up
     fussier|pickier|fussy|picky|finicky|choosy|melindrosa|melindroso|especial -<neg>
     left|leaves|leaving|dejo|deja ~3 half|most|some|bit|lot|mitad|resto|food|bowl|breakfast|
@@ -138,6 +138,7 @@ RULES = {
         comida|croquetas|meals
     leaves|left|leaving|deja|dejo ~ rest|lot|resto
     skipped|missed|skip|salto ~2 breakfast|dinner|lunch|meal|desayuno|cena|comida
+    only|just|solo|solamente|nomas|puro ~4 <treatword>|pollo|jamon|salchicha|premios ~~ <neg>|turns|turned|refuses|leaves|walks|deja|rechaza ~4 <food>
     = less @appetite
     casi nada
     almost|hardly|barely nothing|anything|any
@@ -184,6 +185,7 @@ RULES = {
     ni ~ <patient>|lo|la ~ voltea|mira|pela|huele|toca|prueba ~4 <food>
     turned|turns|turning ~2 nose up at ~2 everything|all|anything
     nose up at everything
+    off ~ his|her|their|the ~ food|grub|dinner|breakfast|tea|meals|feed|biscuits|kibble|supper|meat -<partly> -<slight>
     clean|right|completely|totally off ~ his|her|their? food|grub|feed|dinner
     = none @appetite
     ni ~ <patient>|lo|la ~ voltea|mira|pela|huele

@@ -124,7 +124,8 @@ CLASSES = {
     "hedge": """
         maybe perhaps possibly might may think thinks guess probably seems seem seemed could_be
         sort_of kind_of suspect wonder unsure not_sure cant_tell looks_like_it i_think
-        hard_to_tell hard_to_say not_certain apparently almost looks_like
+        could_be_my_imagination my_imagination imagining_it dont_know_if im_not_sure
+        not_a_hundred not_100 not_convinced id_say ill_say hard_to_tell hard_to_say not_certain apparently almost looks_like
         """,
     "ifword": """
         what_if in_case incase suppose supposing should_he should_she should_it unless had_he
@@ -181,7 +182,7 @@ CLASSES = {
         before_surgery before_the_surgery before_the_op before_the_operation before_his_op
         before_her_op last_year years_ago as_a_puppy as_a_kitten used_to when_he_was_a
         when_she_was_a last_month months_ago before_he_came before_she_came pre_op preop
-        in_the_past a_year_ago always_had last_summer last_winter last_time in_his_youth
+        in_the_past a_year_ago always_had last_summer last_winter in_his_youth
         before_the_accident two_weeks_ago back_in when_we_had when_i_had
         """,
     "nearpast": """

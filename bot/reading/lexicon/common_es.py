@@ -53,7 +53,7 @@ CLASSES = {
     "patient": """
         ella lo la le perro perra perrito perrita perrhijo gato gata gatito gatita michi mishi
         michito peludo peluda cachorro cachorra gordo gorda flaco bebe mascota lomito paciente
-        chiquito chiquita animalito minino minina firulais pobrecito pobrecita
+        chiquito chiquita flaca gordito gordita negrito negrita viejito viejita amor_mio peque nene nena animalito minino minina firulais pobrecito pobrecita
         """,
     "person": """
         yo esposo esposa marido mujer hijo hija nino nina niño niña mama papa madre padre suegra

@@ -48,7 +48,8 @@ RULES = {
     ^ <coneword> $
     tolerates|tolerating|tolerated|accepts|accepted|tolera|aguanta ~ it|him|her
     on|wearing|worn|puesto|puesta -<neg>
-    stays|stayed on
+    stays|stayed|staying|stay on
+    ahi|pero|bien|todavia|aun ~ lo|la trae|tiene|lleva|usa
     = off
     <coneword> ~4 off|removed|quitado|quitada|fuera
     took|takes|taken|taking|gets|got|get|getting|slipped|pulled|pulls|wriggled|wiggled|shook|

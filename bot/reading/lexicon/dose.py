@@ -42,18 +42,20 @@ RULES = {
         tomada|tomadas|administrada|administrado|administrados|listo|lista|listas|ok|fine|good
     <gave>|had|having ~4 <meds>
     <meds> ~4 <gave>
-    gave|give|fed|gives ~ it|him|her|them -<human> -<food>
+    gave|give|gives ~ it|him|her|them -<human> -<food>
     le|la|lo|las|los|se di|dimos|dieron|dado -<human> -<food>
     la|lo|las|los dio -<human> -<food>
     ya ~ le dio
     took|taken|swallowed ~ it|them well|fine|ok|no
     le|se|ya la|lo|las|los|le di|dimos|dio|tomo|trago|comio
-    ya se la|lo|las|los? ~ tomo|trago|comio|di|dimos|dio|paso
+    ya se la|lo|las|los ~ tomo|trago|comio|di|dimos|dio|paso
     had his|her|the <meds>
     got his|her|the <meds>
     has had ~ <meds>
     meds|pills|tablets|medicine|medicines|medication|medicinas|pastillas|medicamentos <good>
     down went the? <meds>
+    no_issues|no_problems|no_problem|no_trouble|good_as_gold|no_bother|sin_problemas|sin_problema ~3 <meds>
+    <meds> ~3 no_issues|no_problems|no_trouble|good_as_gold|no_bother
     took ~ like ~ champ|star|lamb|angel|pro|candy
     se la|lo|las|los di|dimos|dio|tomo|trago|comio
     all|both <meds> ~ taken|given|done|in
@@ -86,6 +88,8 @@ RULES = {
     <neg> ~3 give|given|gave|di|dado|dimos|dio|got|gotten|administer|administered ~3 <meds>
     <neg> ~2 had|taken|received|tomado ~3 <meds>
     ran|run out of ~ <meds>
+    <meds> ~2 ran|run|runs out
+    <meds> ~ all gone|finished ~2 none|no|nothing
     se me|nos olvido|olvidaron|paso|fue|pasaron ~4 <meds>|darle|darsela|darselo|dar|pastilla
     sin ~ <meds>
     no ~2 podido|pude|pudimos ~ dar|darle|darsela|darselo ~3 <meds>

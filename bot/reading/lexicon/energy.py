@@ -4,7 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "bright": """
-        bright brighter perkier perky bouncing_off_the_walls cheerful cheery playful lively
+        diez_puntos de_diez full_of_it brand_new a_new_dog himself_today like_new bright brighter perkier perky bouncing_off_the_walls cheerful cheery playful lively
         active alert bouncy energetic chirpy chipper chatty himself_again herself_again
         normal_self usual_self old_self own_self happy_self cheeky_self good_spirits
         great_spirits high_spirits full_of_beans full_of_life full_of_energy full_of_himself
@@ -87,6 +87,7 @@ RULES = {
     in himself|herself|itself ~4 <good>|<bright>
     greeted|greets|greeting|saludo|recibe ~3 me|us|door|puerta
     up and about
+    wagging|wags ~2 at|everyone|everybody|away|tail|like|to
     as lively|happy|bright
     ours|mine ~~ <good>|bright
     dog|cat|patient|perro|gato|perrita|gatita is|esta|seems|anda ~2 <good> $
@@ -116,7 +117,8 @@ RULES = {
     less|low|lower|poca|menos|not_much ~2 energy|energia|active|lively|animo|activo|activa
     bit|little|un_poco|slightly|poco ~ lethargic|flat|dull|weak|decaido|decaida|apagado|
         apagada|off
-    slightly|bit|little ~ off|subdued
+    slightly|bit|little off|subdued
+    slightly|bit|little ~ subdued
     <neg> ~2 quite|fully|completely|totally himself|herself|self
     <neg> ~ as lively|active|playful|bright|energetic|bouncy|perky
     <neg> ~2 his|her usual|normal|bouncy|cheerful self
@@ -158,6 +160,7 @@ RULES = {
     <neg> ~2 care|cares|interested ~2 about|in ~2 anything
     sin ~ ganas|interes|energia|fuerzas|animos
     doesnt|wont|no react|respond|hace|pela|greet|reacciona ~3 to|caso|me|us|cuando|name|nadie
+    under|beneath|behind|debajo|bajo ~2 bed|sofa|couch|table|cama|sillon|mesa ~3 since|all_day|desde|all|whole|todo
     hiding|hides|hid|esconde|escondido|escondida|escondiendose ~3 under|bajo|debajo|away|
         closet|bed|all -<pillhide>
     slept|sleeping|sleeps|duerme|durmiendo|dormido ~2 all|todo|entire|whole ~ day|dia -<nearly>

@@ -59,6 +59,9 @@ RULES = {
     run|ran|running errands|late|low|smoothly
     running|ran ~2 bath|shop|shops|car|errand
     ran|run out of
+    ran|run|running|runs out $
+    ran|run|running|runs out yesterday|today|on|last|since|so|and|this|tomorrow|soon|early
+    ran|run|running late|short|low|over|smoothly|through
     jump|jumped|jumping|leapt for|with joy
     jump|jumped to conclusions
     jumped out of ~ skin

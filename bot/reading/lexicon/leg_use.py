@@ -63,7 +63,7 @@ RULES = {
         perfectamente|nicely|parejo|lovely
     sound|soundness ~ at walk|trot|today
     sound as ~ pound|bell
-    hes|shes|is|completely|totally sound
+    hes|shes|is|completely|totally sound -asleep -sleep -sleeping
     <bear> ~3 <legit> -<neg> -<slight>
     puts|putting|put|pone|apoya ~3 down|whole|toda|completa|entera ~ <good>
     foot|paw ~ down lovely|fine|well|properly|flat|firmly|beautifully|great|flat

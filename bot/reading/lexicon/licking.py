@@ -58,7 +58,7 @@ RULES = {
     leaves it alone
     ignoring|ignores|ignored ~3 <at_wound>
     <neg> ~ interested|bother|bothered|bothering|touching|touched|interest|pela|toca|tocado|
-        hace_caso ~3 <at_wound>
+        hace_caso ~3 <at_place>
     not|isnt|hasnt|doesnt|no ~2 <lick>
     not|hasnt|isnt ~2 <chew> ~ at? <at_wound>
     """,

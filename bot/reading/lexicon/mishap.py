@@ -62,6 +62,11 @@ CLASSES = {
     "nomove": """
         nose eye eyes water heart mouth bath tap engine fridge washing test tests errand
         """,
+    "fewsteps": """
+        first_few_steps few_steps two_steps three_steps couple_of_steps first_steps steps_on
+        every_step each_step steps_with four_steps five_steps some_steps baby_steps steps_then
+        first_couple_of next_steps stairs_gate stair_gate stairgate blocked_off
+        """,
     "mishapish": "jumped ran bolted chased fell escaped limps limping race raced",
     "wantword": "want wants wanted wanting trying tried quiere queria interested ready",
     "nojump": """
@@ -123,7 +128,7 @@ RULES = {
     = ran
     <runword> -<nomove> -<nomishapword> -<bloodrun> -<stairword> -<diarrhoea>
     off like ~ shot|rocket|bullet|flash
-    left ~2 gate|door open
+    off|away he|she|<patient> went|goes|ran|flew|shot|tore
     got|getting|slipped|broke|escaped ~2 out|off|loose|free|away ~3 leash|lead|yard|door|
         garden|harness|gate|house|street -<coneword> -<bandageword>
     se solto|escapo|salio|zafo ~4 correa|calle|puerta|patio|casa|arnes -<stitchword> \
@@ -131,10 +136,12 @@ RULES = {
     chased|chasing|chase|tras|persiguio ~3 squirrel|cat|cats|rabbit|rabbits|ball|bird|postman|
         ardilla|gato|gatos|pelota|pajaro|moto|squirrels|deer|fox|paloma
     zoomies
+    = ran agent
+    left ~2 gate|door open
     = stairs
     up|down|climbed|climbs|climbing|went|goes|ran|used|took|did|raced|shot|flew|on|bounded|
         charged|subio|bajo|sube|baja|subir|subido|bajado|subiendo|corrio|trepo ~4 <stairword> \
-        -<carried> -<fellat>
+        -<carried> -<fellat> -<fewsteps>
     <stairword> ~4 like|rocket|alone|solo|sola|himself|herself -<carried>
     snuck|sneaked|escaped ~3 upstairs|stairs
     subio|bajo|subido|subiendo ~3 escaleras|escalera|escalones

@@ -50,6 +50,8 @@ RULES = {
     ^ como hago|hacer|puedo|le_hago|se_hace|se_le|le_doy|lo_hago
     ^ que hago|hacemos|debo|puedo|podemos|sigue|pasa|tan|me|hacer|tal
     que hago|hacemos|debo|puedo
+    ^ se_puede|se_pueden
+    ya ~ puede|puedo|podemos ~~ o todavia|aun|no
     es|sera|seria|eso|esto|esta normal|malo|grave|bueno|seguro|peligroso|comun +<askmark>
     ^ es|sera|seria normal|malo|grave|comun|bien
     ^ es|sera que? normal|malo|grave|comun
@@ -108,9 +110,12 @@ RULES = {
     in my country
     = since_not
     <sincenot>
+    but|pero ~3 <good> ~ now|today|since|ahora|hoy|ya
+    but|pero ~2 ya|ahora|hoy ~2 <good>
     but|pero not|none|nothing|no|nada since|desde
     = far_past
     <farpast>
+    last_time -<pee> -<poo> -<vomit> -<food>
     = near_past
     <nearpast>
     = used_before

@@ -113,7 +113,7 @@ RULES = {
         comfortable|acomoda|acomodarse|descansa|echarse|acostarse ~ down?
     <neg> ~2 sleep|slept|sleeping|sleeps|duerme|dormido|durmio|dormir ~ well|much|properly|
         bien|properly|nada|mucho|at|a
-    up_and_down ~3 all|night|constantly|like|wont|cant|panting|restless|settle|up_and_down
+    up_and_down ~3 all|night|constantly|like|wont|cant|panting|restless|settle|up_and_down -<perch>
     panting ~4 rest|nothing|lying|still|tiles
     jadea|jadeando|jadeo ~3 descanso|acostado|echado|nada|reposo
     guards|guarding|protecting|protects ~3 <legword>

@@ -62,7 +62,9 @@ RULES = {
     leave ~ me|us alone
     <msgword> ~4 stop|parar
     = snooze
-    snooze
+    ^ snooze
+    please|pls snooze
+    snooze ~ it|this|reminder|that|until|till|<minutes>|<hours>
     remind ~3 later|tomorrow|in|again|hour|hours|minutes
     ask ~2 again|later ~ later|in|tomorrow
     recuerdame|recuerdeme|recuerdenme|recordarme|recuérdame ~4 luego|rato|tarde|despues|hora|

@@ -48,6 +48,8 @@ RULES = {
     iced ~3 <legword>
     <icepack> ~2 <times>|twice|once -<neg>
     on|puesto ~ <icepack> -<neg>
+    = done @ice @asked-ice
+    did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
     = skipped"""
     + _SKIP.format(c="<icepack>"),
     "warm_compress": """
@@ -58,6 +60,8 @@ RULES = {
     <minutes> ~4 <warmpack>
     <warmpack> ~2 <good>
     had|put|puse|pusimos|tuvo|held|used ~3 <warmpack>
+    = done @warm_compress @asked-warm_compress
+    did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
     = skipped"""
     + _SKIP.format(c="<warmpack>"),
     "massage": """
@@ -70,6 +74,8 @@ RULES = {
     <minutes> ~4 <massageword>
     gave|give|loved|enjoyed|disfruto|le_gusto|dio ~3 <massageword>
     massaged|masajee|masajeamos ~3 <legword>|him|her
+    = done @massage @asked-massage
+    did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
     = skipped"""
     + _SKIP.format(c="<massageword>"),
     "walk": """
@@ -79,6 +85,8 @@ RULES = {
     went|gone|took|been|did|had|salimos|fuimos|dimos|hicimos|saque|sacamos|sali ~4 walk|walks|walkies|wander|stroll|caminata|paseo|paseito|vuelta|vueltas|caminar|pasear|caminata|toddle|potter|amble
     walk|paseo|caminata|walkies ~ done|fine|good|great|went|ok|was|listo|lista|hecho|hecha|hechos|bien
     went|gone|been out|outside <minutes>?
+    out for ~2 <minutes>
+    out|afuera|fuera ~ on the? lead|leash|correa
     took|taken|take him|her out|outside
     walk|walked|walks|paseo|caminata|paseito|vuelta|caminamos|caminado ~3 <number>|15|10|5 $ -<neg>
     la|el <walkword> ~ si ~ hicimos|dimos|salio
@@ -92,6 +100,7 @@ RULES = {
     loop|lap|laps|circuit ~3 garden|yard|block
     = done @walk @asked-walk
     out|outside ~2 <minutes>
+    did|managed|hicimos|aguanto ~3 <minutes>|<metres>
     went|round|around|to|gone|al|a ~3 block|park|garden|corner|yard|field|lane|gate|green|manzana|cuadra|parque|esquina|postbox|mailbox ~ and? back? -<mishapish>
     = skipped"""
     + _SKIP.format(c="<walkword>")

@@ -122,6 +122,7 @@ RULES = {
     hizo|hace|salio ~3 aguado|aguada|suelto|suelta|liquido|liquida|chorro
     got|has|have|having|had|with the runs|squits|trots
     cow_pat|cow_pats|cowpat|splat|splats|squits
+    runny|watery|squirty ~ every_time|each_time|every|each -nose -eyes -eye
     = loose @stool @bathroom
     runny|loose|watery|liquid|mushy|soft|aguada|aguado|suelta|suelto|liquida|blandita|blanda|
         floja|sloppy

@@ -66,12 +66,16 @@ RULES = {
     <swell> ~~ back_up|come_back|came_back|returned|crept_up|vuelto|volvio_a|regreso -<neg>
     volvio ~2 hinchar|inflamar|hincharse|inflamarse|hinchazon
     <swell> ~5 wasnt|werent|no ~ there|before|yesterday|estaba|ayer|antes|habia
+    lump|bump|bulto|bola|chipote|<joint>|thicker ~~ wasnt|werent|no ~ there|estaba|tenia -<notswell> +lump|bump|bulto|bola|chipote|<swell>|thicker
+    lump|bump|bulto|bola|chipote ~4 <more> -<notswell>
     started|starting|begun|empezo|begins|empieza|comenzo ~3 <swell>
     = marked
     so|tan|re|bien <swell> -<notswell>
     <very> ~3 <swell> -<notvery> -<notswell> -<fewer>
     <swell> ~4 <very> -<notvery> -<notswell> -<fewer>
     <swell> ~~ <sizeword>
+    lump|bump|bulto|bola|chipote|bolita|hinchazon ~5 <sizeword> -<notswell>
+    <sizeword> ~5 <joint> -<notswell> +size
     like|size|as|como|tamano|tamaño ~5 <sizeword> ~4 <joint>|<swell>|leg|pata|foot
     <joint>|leg|foot|ankle|paw|hock|knee|rodilla|pata|tobillo|patita ~5 size|like|big|como|
         tamaño|tamano ~3 <sizeword>

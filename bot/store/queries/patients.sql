@@ -41,7 +41,7 @@ WHERE patient_id = :patient_id AND id = :id;
 -- name: items_near
 SELECT i.id, i.prompt_id, i.body, i.state, i.choice, i.by_name, i.at, i.source
 FROM item AS i JOIN prompt AS p ON p.id = i.prompt_id
-WHERE i.patient_id = :patient_id AND p.due_at >= :since AND p.due_at <= :until ORDER BY i.id;
+WHERE p.patient_id = :patient_id AND p.due_at >= :since AND p.due_at <= :until ORDER BY i.id;
 
 -- name: items_of
 SELECT id, prompt_id, body, state, choice, by_name, at, source FROM item
