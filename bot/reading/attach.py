@@ -66,7 +66,7 @@ def since_hours(tokens: list[Token], clause: Clause, context: Context) -> float 
         elif "<minutes>" in keys and token.value is not None:
             hours = round(token.value / 60, 2)
         elif "<clock>" in keys and (since or dated) and now is not None and token.value is not None:
-            hours = _clock_hours(token.value, clause.keys, now)
+            hours = _clock_hours(token.value, clause.keys, now, "am" in token.parts)
         elif "<daybefore>" in keys:
             hours = 36.0
         elif now is None:
@@ -94,11 +94,13 @@ def since_hours(tokens: list[Token], clause: Clause, context: Context) -> float 
     return round(best, 1) if best is not None else None
 
 
-def _clock_hours(value: float, keys: frozenset[str], now: int) -> float:
+def _clock_hours(value: float, keys: frozenset[str], now: int, morning: bool) -> float:
     """Hours since a clock time, of last night or yesterday where that is said."""
     if "<lastnight>" in keys and 300 <= value <= 720:
         value += 720  # "last night at ten"
     if "<yesterday>" in keys:
+        if value < 360 and not morning:
+            value += 720  # "yesterday at two" is the afternoon
         return (now + _DAY - value) / 60
     return ((now - value) % _DAY) / 60
 

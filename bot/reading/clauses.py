@@ -54,6 +54,7 @@ class Clause:
     moods: set[str] = field(default_factory=set)
     carried: bool = False  # denied by the clause before ("no pus, smell or blood")
     other: bool = False  # about another animal
+    compared: int = -1  # where another animal is named only to compare ("fits our old dog had")
     person: bool = False  # about a human being
 
 

@@ -92,6 +92,7 @@ class Compiler:
         self.phrases: dict[tuple[str, ...], set[str]] = {}
         self.classes: dict[str, int] = {}
         self.rules: list[Rule] = []
+        self._known: dict[str, frozenset[str]] = {}
 
     def add_class(self, name: str, members: str) -> None:
         """``members``: words and ``word*``, separated by spaces; phrases joined by ``_``."""
@@ -110,6 +111,12 @@ class Compiler:
                 self.words.setdefault(words[0], set()).add(key)
 
     def _keys(self, text: str, source: str) -> frozenset[str]:
+        known = self._known.get(text)
+        if known is None:
+            known = self._known[text] = self._read_keys(text, source)
+        return known
+
+    def _read_keys(self, text: str, source: str) -> frozenset[str]:
         keys: set[str] = set()
         for option in text.split("|"):
             if option.startswith("<"):
@@ -209,6 +216,15 @@ class Compiler:
         head["unless"] = frozenset(unless)
         return head
 
+    def _cost(self, keys: frozenset[str]) -> int:
+        """How common the words of one place are: a rule is looked for by its rarest."""
+        total = 200 if "<neg>" in keys else 0
+        for key in keys:
+            total += self.classes.get(key, 1)
+            if "<function>" in self.words.get(key, ()):
+                total += 40
+        return total
+
     def finish(self) -> Lexis:
         """Choose for each rule the rarest thing that it needs, and index by that."""
         lexis = Lexis(
@@ -221,18 +237,12 @@ class Compiler:
                 lexis.phrases.setdefault((words[0], words[1]), []).append((words, key))
         for options in lexis.phrases.values():
             options.sort(key=lambda option: -len(option[0]))
-        common = self.words.get
+        costs: dict[frozenset[str], int] = {}
         for number, rule in enumerate(self.rules):
-
-            def cost(keys: frozenset[str]) -> int:
-                total = 0
-                for key in keys:
-                    total += self.classes.get(key, 1)
-                    if "<function>" in (common(key) or ()):
-                        total += 40
-                return total + (200 if "<neg>" in keys else 0)
-
-            needs = sorted(rule.pattern.needs, key=cost)
+            for keys_of in rule.pattern.needs:
+                if keys_of not in costs:
+                    costs[keys_of] = self._cost(keys_of)
+            needs = sorted(rule.pattern.needs, key=costs.__getitem__)
             second = needs[1] if len(needs) > 1 else None
             for key in needs[0]:
                 lexis.by_key.setdefault(key, []).append((number, second))

@@ -19,7 +19,7 @@ TOPIC_MODULES: Final = (
     "moods", "idioms", "dose", "sessions", "cone", "licking", "appetite", "drinking", "stool",
     "urine", "vomiting", "energy", "pain", "leg_use", "swelling", "incision", "bleeding",
     "bandage", "mishap", "breathing", "gums", "temperature", "seizure", "swallowed", "belly",
-    "leg", "request",
+    "leg", "request", "danger",
 )  # fmt: skip
 
 NEGATED: dict[str, dict[str, str | None]] = {}
@@ -58,8 +58,6 @@ def _known(word: str) -> frozenset[str] | None:
         if stems:
             found |= stems
             hit = True
-    if hit and len(word) > 4 and word.endswith("s") and word[:-1] in LEXIS.words:
-        found.add(word[:-1])  # what is said of one holds of several, and "lift" of "lifts"
     return frozenset(found | {word}) if hit else None
 
 
@@ -143,13 +141,22 @@ def _adjective(tokens: list[Token], index: int, before: str) -> bool:
     if index + 1 >= len(tokens) or tokens[index + 1].cut:
         return False
     after = tokens[index + 1]
-    plain_word = after.keys.isdisjoint(("<function>", "<aux>", "<adv>", "<pee>", "<good>"))
-    return after.word in ("bit", "while") or (
-        before in ("a", "his", "her", "the", "our", "my", "that", "this", "and") and plain_word
+    if after.word in ("bit", "while", "lad", "lass", "man", "soul"):
+        return True
+    if before in ("his", "her"):
+        return not after.keys.isdisjoint(_OWNED)
+    return (
+        before in ("a", "the", "our", "my", "that", "this", "wee")
+        and after.word not in ("outside", "inside", "indoors", "earlier", "please", "there")
+        and after.keys.isdisjoint(("<function>", "<aux>", "<adv>", "<pee>", "<good>"))
         and after.keys.isdisjoint(_TIMELY)
     )
 
 
+_OWNED = frozenset(
+    ("<legword>", "<bodyword>", "<food>", "<patient>", "<coneword>", "<wound>", "<walkword>",
+     "<bellyword>", "<bandageword>", "<gumword>")
+)  # fmt: skip
 _TIMELY = frozenset(
     ("<yesterday>", "<lastnight>", "<thismorning>", "<allday>", "<nowword>", "<clock>", "<poo>",
      "<times>", "<number>", "<neg>", "<blood>", "<joiner>")
@@ -187,6 +194,9 @@ def mark_phrases(tokens: list[Token]) -> None:
         if not keys.isdisjoint(CALMING):
             for part in tokens[index : index + best]:
                 part.keys -= {"<neg>", "<zero>", "<ceased>"}
+        if "<samey>" in keys:  # "no better, no worse"
+            for part in tokens[index : index + best]:
+                part.keys -= {"better", "worse", "mejor", "peor", "<more>", "<fewer>"}
         if "<barely>" in keys:
             for part in tokens[index : index + best]:
                 part.keys -= {"<neg>"}

@@ -55,6 +55,8 @@ def fold(text: str) -> tuple[str, list[int]]:
 
 def plain(word: str) -> str:
     """A word of the lexicon as ``fold`` would give it."""
+    if word.isascii() and word.islower() and "'" not in word and "`" not in word:
+        return word
     return fold(word)[0].replace("'", "")
 
 

@@ -13,6 +13,20 @@ def word_at(tokens: list[Token], index: int) -> str:
     return tokens[index].word if 0 <= index < len(tokens) else ""
 
 
+def _below_hundred(tokens: list[Token], index: int) -> tuple[float, int] | None:
+    """A number of words from 1 to 99 and no more: what may follow "one hundred and"."""
+    word = tokens[index].word
+    value = NUMBERS.get(word, 0.0)
+    if not 1 <= value < 100 or tokens[index].value is not None:
+        return None
+    if word in TENS:
+        skip = 1 if word_at(tokens, index + 1) in ("y", "and") else 0
+        below = NUMBERS.get(word_at(tokens, index + 1 + skip), 0.0)
+        if 1 <= below <= 9 and word_at(tokens, index + 1 + skip) not in SMALL:
+            return value + below, 2 + skip
+    return value, 1
+
+
 def number_at(tokens: list[Token], index: int) -> tuple[float, int] | None:
     """The number that begins at ``index``, and how many tokens it takes."""
     token = tokens[index]
@@ -51,8 +65,8 @@ def number_at(tokens: list[Token], index: int) -> tuple[float, int] | None:
     if value >= 100 and value % 100 == 0 and used <= 3:  # "one hundred and five", "ciento cinco"
         skip = 1 if word_at(tokens, index + used) in ("and", "y") else 0
         if index + used + skip < len(tokens) and word_at(tokens, index + used + skip) not in SMALL:
-            rest = number_at(tokens, index + used + skip)
-            if rest and 1 <= rest[0] < 100 and tokens[index + used + skip].value is None:
+            rest = _below_hundred(tokens, index + used + skip)
+            if rest:
                 value, used = value + rest[0], used + skip + rest[1]
     following = word_at(tokens, index + used)
     if following in ("point", "punto", "coma", "con"):

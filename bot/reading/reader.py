@@ -6,7 +6,7 @@ from bot.model.observation import Observation
 from bot.model.reading import Context, Reading
 from bot.model.vocabulary import TOPICS
 
-from . import bare, scope, subjects
+from . import bare, danger, scope, subjects
 from .attach import area, figures, medicine
 from .clauses import Clause, split
 from .contrast import mark_sudden
@@ -25,6 +25,9 @@ FOCUS_OF = {
     "incision": frozenset(("incision",)),
 }
 _WAS = frozenset("was were been had yesterday ayer anoche estaba estuvo andaba".split())
+_EARLIER = frozenset(
+    ("<yesterday>", "<lastnight>", "<yesterdaymorning>", "<yesterdayevening>", "<daybefore>")
+)
 _WOUND = frozenset(("incision", "swelling", "bruising", "licking", "bandage"))
 _KIN = (
     _WOUND,
@@ -80,7 +83,9 @@ def read(text: str, context: Context) -> Reading:
         match.hedged = scope.hedged(match, tokens, clause)
         match.void = scope.void(match, tokens, clause)
     matches = [m for m in matches if not scope.torn(m, tokens)]
-    matches = drop_overlaps(matches, clauses)
+    net = [m for m in matches if m.rule.about == "danger"]
+    matches = drop_overlaps([m for m in matches if m.rule.about != "danger"], clauses)
+    matches += danger.caught(net, matches, clauses)
     return _conclude(text, tokens, clauses, matches, context, lang, other)
 
 
@@ -138,13 +143,15 @@ def _in_clause(
             continue
         for at in find(rule.pattern, tokens, clause, far, keys):
             found.append((rule, at))
-            if rule.about not in ("idiom", "request", "mood"):
+            if rule.about not in ("idiom", "request", "mood", "danger"):
                 own.add(rule.about)
     if not own:
         named = frozenset(topic for key, topic in NOUNS.items() if key in clause.keys)
         if named and named.isdisjoint(focus):
             focus = named
     now = frozenset(own) if own else focus
+    if own == {"vomiting"} and "dose" in focus:
+        now |= {"dose"}  # "gave it at eight but he threw it up"
     now |= {f"asked-{asked_name}"}
     if not asked.isdisjoint(_kin(focus) if not own else _WOUND if own <= _WOUND else own):
         now |= asked
@@ -179,6 +186,10 @@ def _conclude(
         about = match.rule.about
         if about == "idiom":
             continue
+        if about == "danger":
+            found.append(danger.doubtful(match, tokens))
+            reasons.append(f"{_quote(text, tokens, match)} → {match.rule.value}: in doubt")
+            continue
         if (
             not match.void
             and (about, match.rule.value) in CLEARING
@@ -198,8 +209,10 @@ def _conclude(
                 final = before.sentence == clause.sentence and (
                     "<nowword>" in before.keys or before.rank == 2
                 )
-            past = "near_past" in clause.moods or any(
-                tokens[at].word in _WAS for at in range(clause.start, match.first)
+            past = (
+                "near_past" in clause.moods
+                or any(tokens[at].word in _WAS for at in range(clause.start, match.first))
+                or not (clause.keys.isdisjoint(_EARLIER) or "<sinceword>" in clause.keys)
             )
             now = "<nowword>" in clause.keys
             but = clause.joiner == "but"
@@ -235,6 +248,7 @@ def _conclude(
     understood = (bool(observations) or greeting) and len(text) <= _LIMIT
     if understood and not greeting:
         understood = not bare.worrying_rest(tokens, clauses, matches, observations)
+    understood = understood and not any(m.rule.about == "danger" for m in matches)
     if not understood:
         reasons.append("not all of it was understood")
     topics = tuple(topic for topic in dict.fromkeys(questions) if topic in TOPICS)

@@ -237,7 +237,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
         return "only thought"
     if about in _CARE and about != "mishap" and _intended(match, tokens, clause):
         return "not done yet"
-    if "far_past" in moods and not match.denied:
+    likened = clause.compared > match.last
+    if "far_past" in moods and not match.denied and not likened:
         return "long ago"
     if about == "swallowed" and _took_own(match, tokens, clause):
         return "a person"
@@ -260,6 +261,9 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
 
 _DATIVE = frozenset(("me", "nos", "mi"))
 """In "se me cayó" the patient fell; the person only feels it."""
+
+
+_MYSELF = frozenset("estoy ando estuve estamos andamos".split())
 
 
 def _intended(match: Match, tokens: list[Token], clause: Clause) -> bool:
@@ -305,6 +309,8 @@ def _person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
     steps = 0
     while place >= clause.start and steps < 5:
         keys = tokens[place].keys
+        if tokens[place].word in _MYSELF:
+            return True
         if "<person>" in keys and "<patient>" not in keys and tokens[place].word not in _DATIVE:
             ahead = {t.word for t in tokens[max(clause.start, place - 2) : place]}
             return not ahead & PREPOSITIONS

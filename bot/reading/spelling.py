@@ -45,7 +45,10 @@ class Speller:
             for entry in entries:
                 if len(entry) >= least and entry.isalpha():
                     for form in {entry, *_deletes(entry)}:
-                        table.setdefault(form, []).append(entry)
+                        if form in table:
+                            table[form].append(entry)
+                        else:
+                            table[form] = [entry]
 
     def repair(self, word: str) -> tuple[str, bool] | None:
         """The word of ours that was meant, and whether it is only a beginning."""

@@ -6,10 +6,15 @@ from .clauses import Clause
 from .token import Token
 
 PREPOSITIONS = frozenset(
-    "with con of by to at from for like como than que al against contra after tras".split()
+    "with con of by to at from for like como than que al against contra after tras para pa hacia por on in en entre "
+    "over into onto past beside chased chasing chase saw met sees persiguio correteo".split()
 )
 _CATS = frozenset("cat cats kitty kitten gato gata gatito gatita michi gatos".split())
 _DOGS = frozenset("dog dogs doggy puppy perro perra perrito perrita perros".split())
+
+
+_LIKENED = frozenset("those these same as like como igual mismo misma esos esas aquellos".split())
+"""Words before another animal that only compare: "one of those fits our old dog had"."""
 
 
 def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
@@ -47,11 +52,15 @@ def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
 _SPEAKER = frozenset("i ive im we weve id yo lo".split())
 
 
+_HELD = frozenset("in on onto off at against into en sobre contra".split())
+"""In my arms, on my knee, off my hand: the patient's place, not the owner's ailment."""
+
+
 def _own_body(tokens: list[Token], clause: Clause) -> bool:
     for place in range(clause.start, clause.end - 1):
         if tokens[place].word in ("my", "mi", "mis"):
             for at in range(place + 1, min(place + 3, clause.end)):
-                if "<ownbody>" in tokens[at].keys:
+                if "<ownbody>" in tokens[at].keys and tokens[place - 1].word not in _HELD:
                     ahead = {t.word for t in tokens[at + 1 : at + 4]}
                     return not ahead & {"turned", "turns"}  # "when my back is turned"
     return False
@@ -99,7 +108,10 @@ def mark_subjects(
                 or "<sign>" in t.keys
                 for t in head
             )
-            if not patient_first or (head and head[-1].word in ("fue", "was", "its", "era", "is")):
+            likened = any(t.word in _LIKENED for t in head)
+            if likened:
+                clause.compared = other_at
+            elif not patient_first or (head and head[-1].word in ("fue", "was", "its", "era", "is")):
                 clause.other = sticky = True
         elif sticky:
             first = tokens[clause.start : clause.start + 3]

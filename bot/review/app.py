@@ -85,6 +85,7 @@ def review_app(
                 methods=["POST"],
             ),
             Route(one + "/pictures/{picture:int}", inside(patient.picture)),
+            Route(one + "/pictures/{picture:int}/frames", inside(patient.frames)),
             Route(one + "/records/{name}", inside(patient.record)),
             Route("/search", inside(search.show)),
             Route("/cohort", inside(cohort.show)),

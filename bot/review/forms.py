@@ -61,7 +61,9 @@ class Forms:
 
     async def _reading(self, request: Request) -> Reading | None:
         ids = request.path_params
-        return await self._site.store.reading(ids["id"], ids["observation"])
+        return await self._site.store.reading(
+            ids["id"], ids["observation"], request.state.member, self._site.clock.now()
+        )
 
     def _missing(self, request: Request) -> Response:
         return self._site.message(

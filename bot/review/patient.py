@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import json
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -12,6 +13,9 @@ from starlette.requests import Request
 from starlette.responses import FileResponse, Response
 
 from bot.measures.covered import covered_by_doses
+from bot.pictures.clean import kind_of
+from bot.pictures.film import can_film, contact_sheet
+from bot.pictures.opening import PictureError
 from bot.plan.calendar import as_icalendar
 from bot.records.course import asked_in
 from bot.records.fhir import bundle
@@ -145,7 +149,7 @@ class PatientPage:
             news=fresh, news_count=count,
             taps=taps, visit=visit, records=list(self._records), where=where,
             charts=charts(record, site.tongue, now, where), figures=figures(record, site.tongue),
-            pictures=[one for one in record.pictures if one.sha256],
+            pictures=[one for one in record.pictures if one.sha256], can_film=can_film(),
         )  # fmt: skip
 
     def missing(self, request: Request) -> Response:
@@ -169,6 +173,21 @@ class PatientPage:
         if kind is None:
             return FileResponse(path, media_type="application/octet-stream", filename=path.name)
         return FileResponse(path, media_type=kind)
+
+    async def frames(self, request: Request) -> Response:
+        """A film as a sheet of frames, for thirty seconds and for paper."""
+        ids = request.path_params
+        found = await self._site.store.picture(ids["id"], ids["picture"])
+        if found is None or self._site.shelf is None or not can_film():
+            return self.missing(request)
+        path = self._site.shelf.full(found[0])
+        if not TYPES.get(path.suffix.lstrip("."), "").startswith("video/"):
+            return self.missing(request)
+        try:
+            sheet = await asyncio.to_thread(lambda: contact_sheet(path.read_bytes()))
+        except (PictureError, OSError):
+            return self.missing(request)
+        return Response(sheet, media_type=TYPES[kind_of(sheet)])
 
     async def record(self, request: Request) -> Response:
         """The record in one of its forms, to be kept elsewhere."""

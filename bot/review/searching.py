@@ -62,7 +62,8 @@ class Search:
         values = {key: asked.get(key, "").strip()[:200]
                   for key in ("q", "patient", "topic", "urgency", "since", "until")}  # fmt: skip
         now = site.clock.now()
-        everyone = await site.store.listed(ended=True)
+        few = await site.store.count() <= SEVERAL
+        everyone = await site.store.listed(ended=True) if few or values["patient"] else []
         several = named(everyone, values["patient"])
         query = self._query(asked, several[0].id if len(several) == 1 else None)
         given = any(values.values())
@@ -75,7 +76,7 @@ class Search:
             full=len(found) == MOST, most=MOST,
             several=several[:SEVERAL] if unclear else [], unclear=unclear,
             patients=sorted(everyone, key=lambda one: (one.state == "ended", one.name.casefold()))
-            if len(everyone) <= SEVERAL else [],
+            if few else [],
             topics=[(about, site.tongue.topic(about)) for about in TOPICS],
             urgencies=[(u.name, site.tongue.urgency(u.name)) for u in reversed(Urgency)
                        if u > Urgency.none],

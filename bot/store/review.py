@@ -171,6 +171,11 @@ class ReviewStore:
         """All patients under way; with ``ended`` those of the past as well."""
         return await self._read(lambda tx: _listed(tx, ended))
 
+    async def count(self) -> int:
+        """How many patients there are, of the past as well."""
+        row = await self._read(lambda tx: tx.one("review_count"))
+        return int(row["n"]) if row else 0
+
     async def glances(self, patients: list[int], now: datetime) -> dict[int, Glance]:
         """The rest of what the list shows, for those that are on the page."""
         return await self._read(lambda tx: {id: _glance(tx, id, now) for id in patients})
@@ -216,9 +221,19 @@ class ReviewStore:
 
         return await self._db.transact(look)
 
-    async def reading(self, patient: int, observation: int) -> Reading | None:
-        """One observation with its words, to be corrected."""
-        return await self._read(lambda tx: _reading(tx, patient, observation))
+    async def reading(
+        self, patient: int, observation: int, member: Member, now: datetime
+    ) -> Reading | None:
+        """One observation with its words, to be corrected; the look is kept in the log."""
+
+        def look(tx: Tx) -> Reading | None:
+            found = _reading(tx, patient, observation)
+            if found is not None:
+                what = f"looked at reading {observation}"
+                log(tx, "viewed", member.name, what, now, patient, {"member": member.id})
+            return found
+
+        return await self._db.transact(look)
 
     async def picture(self, patient: int, picture: int) -> tuple[str, str] | None:
         """(path on the shelf, kind) of a kept picture or film."""

@@ -46,9 +46,11 @@ async def fill(
 
 
 async def go_on(db: Database, world: World, to: datetime) -> None:
-    """Let the days up to ``to`` (aware) pass in the invented practice."""
+    """Let the days up to ``to`` (aware) pass in the invented practice. What real people did
+    to its patients meanwhile is heeded."""
     to = to.astimezone(UTC)
     if world.next_at is None or world.next_at > to:
         return
+    await db.transact(world.meet)
     while await db.transact(lambda tx: world.go(tx, to, BATCH)):
         pass

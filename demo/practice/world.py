@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import heapq
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from itertools import count
 from random import Random
@@ -93,6 +93,23 @@ class World:
         self._inbox.clear()
         self._sent.clear()
         return bool(self._events) and self._events[0][0] <= until
+
+    def meet(self, tx: Tx) -> None:
+        """Take over what real people did to these patients meanwhile: courses that they
+        ended, cases that they took, answered or closed."""
+        over = {row["id"] for row in tx.all("patients", ended=1) if row["state"] == "ended"}
+        cases = {row["id"]: row for row in tx.all("cases_open")}
+        for home in self.homes:
+            if home.id in over and not home.ended:
+                home.ended = True
+                home.dues.clear()
+            home.cases = {
+                id: replace(
+                    case, state=cases[id]["state"], acknowledged_by=cases[id]["acknowledged_by"]
+                )
+                for id, case in home.cases.items()
+                if id in cases
+            }
 
     # -- the beginning
 

@@ -14,6 +14,7 @@ from collections.abc import Callable, Iterator, Sequence
 from contextlib import closing
 from dataclasses import dataclass
 from datetime import datetime
+from itertools import groupby
 from pathlib import Path
 from secrets import token_hex
 from typing import Any
@@ -74,18 +75,18 @@ async def build(
         lines = plain.execute("SELECT count(*) FROM log").fetchone()[0]
         times = max(-(-patients // len(book.patients)), -(-log // lines))
         Copies(plain, len(book.patients), times - 1, say).write()
-        counts = [
-            plain.execute(statement).fetchone()[0]
+        everyone, active, said, sent = (
+            int(plain.execute(statement).fetchone()[0])
             for statement in (
                 "SELECT count(*) FROM patient",
                 "SELECT count(*) FROM patient WHERE state = 'active'",
                 "SELECT count(*) FROM log",
                 "SELECT count(*) FROM outbox",
             )
-        ]
+        )
         plain.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchall()
     megabytes = path.stat().st_size / 1e6
-    return Size(*counts, megabytes, time.perf_counter() - began)
+    return Size(everyone, active, said, sent, megabytes, time.perf_counter() - began)
 
 
 class Copies:
@@ -97,7 +98,8 @@ class Copies:
         self._say = say
         self._step = {"patient": patients, "user": 1_000_000, "update": 1_000_000}
         for table in ("prompt", "item", "person", "observation", "media", "outbox"):
-            top = plain.execute(f"SELECT coalesce(max(id), 0) FROM {table}").fetchone()[0]
+            newest = plain.execute(f"SELECT max(id) FROM {table}")  # noqa: S608
+            top = newest.fetchone()[0] or 0
             self._step[table] = top
         self._names = {r["id"]: r["name"] for r in plain.execute("SELECT id, name FROM patient")}
 
@@ -106,7 +108,7 @@ class Copies:
         for table in ("patient", "person", "caregiver", "prompt", "item", "observation",
                       "case_file", "media", "due", "inbox", "outbox"):  # fmt: skip
             where = "WHERE state = 'waiting'" if table == "due" else ""
-            rows = self._plain.execute(f"SELECT * FROM {table} {where}").fetchall()
+            rows = self._plain.execute(f"SELECT * FROM {table} {where}").fetchall()  # noqa: S608
             change = getattr(self, f"_{table}")
             self._insert(table, (change(dict(row), n) for n in self._times for row in rows))
         self._log()
@@ -117,7 +119,7 @@ class Copies:
             if not statement:
                 names = ", ".join(row)
                 marks = ", ".join("?" * len(row))
-                statement = f"INSERT INTO {table} ({names}) VALUES ({marks})"
+                statement = f"INSERT INTO {table} ({names}) VALUES ({marks})"  # noqa: S608
             batch.append(tuple(row.values()))
             if len(batch) == BATCH:
                 done += self._commit(statement, batch)
@@ -208,17 +210,19 @@ class Copies:
         step, names = self._step["patient"], self._names
         seconds = {n: second_name(n) for n in self._times}
         word = {id: re.compile(rf"\b{re.escape(name)}\b") for id, name in names.items()}
-        for patient, at, kind, author, text, data in rows:
-            named = word[patient].search(text) is not None
+        # What one event wrote stays together, as it does in life.
+        for (patient, at), lines in groupby(rows, key=lambda row: (row[0], row[1])):
+            event = [(*line[2:], word[patient].search(line[4]) is not None) for line in lines]
             for n in self._times:
-                number += 1
-                said = text.replace(names[patient], f"{names[patient]} {seconds[n]}") if (
-                    named) else text  # fmt: skip
-                digest = digest_of(salt, author, said, data)
-                sealed = seal(prev, number, patient + n * step, at, kind, digest)
-                yield {
-                    "id": number, "patient_id": patient + n * step, "at": at, "kind": kind,
-                    "author": author, "text": said, "data": data, "salt": salt,
-                    "digest": digest, "prev_hash": prev, "hash": sealed,
-                }  # fmt: skip
-                prev = sealed
+                for kind, author, text, data, named in event:
+                    number += 1
+                    said = text.replace(names[patient], f"{names[patient]} {seconds[n]}") if (
+                        named) else text  # fmt: skip
+                    digest = digest_of(salt, author, said, data)
+                    sealed = seal(prev, number, patient + n * step, at, kind, digest)
+                    yield {
+                        "id": number, "patient_id": patient + n * step, "at": at, "kind": kind,
+                        "author": author, "text": said, "data": data, "salt": salt,
+                        "digest": digest, "prev_hash": prev, "hash": sealed,
+                    }  # fmt: skip
+                    prev = sealed

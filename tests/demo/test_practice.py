@@ -22,11 +22,13 @@ from bot.plan.order import check_plan
 from bot.protocol.library import protocols
 from bot.reading import read
 from bot.service.practice import Practice, secret_of
+from bot.store.apply import apply
 from bot.store.audit import verify
 from bot.store.database import Database, moment, stamp
 from bot.store.load import plan_of
 from bot.store.whole import courses
 from bot.talk.answers import default_answers
+from bot.talk.outcome import Outcome
 from bot.talk.words import default_words
 from bot.triage import default_rules
 from demo.practice import Book, fill, go_on, load_book
@@ -264,6 +266,19 @@ async def test_the_practice_lives_on(tmp_path: Path) -> None:
             ends.append([tuple(row.values()) for row in rows(
                 connection, "SELECT at, kind, author, text FROM log ORDER BY id")])  # fmt: skip
     assert ends[0] == ends[1]
+
+
+async def test_a_course_that_staff_ended_stays_ended(tmp_path: Path) -> None:
+    async with Database(tmp_path / "ended.db") as db:
+        world = await fill(db, await practice_of(db), NOW, book=few(load_book(), "Quince"))
+        out = Outcome("by hand")
+        out.end.add(1)
+        await db.transact(lambda tx: apply(tx, out, NOW))
+        before = await db.read(lambda tx: len(tx.all("log_of", patient_id=1)))
+        await go_on(db, world, NOW + timedelta(days=4))
+        after = await db.read(lambda tx: tx.all("log_of", patient_id=1))
+    assert not [row for row in after[before:] if row["kind"] in ("tapped", "noted", "plan")]
+    assert not [r for r in after[before:] if json.loads(r["data"]).get("key", "")[:6] == "prompt"]
 
 
 def test_every_message_of_the_pool_is_read_as_it_is_meant() -> None:

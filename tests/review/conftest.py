@@ -113,6 +113,7 @@ async def pages(played: Path, tmp_path: Path) -> AsyncIterator[Pages]:
     """The pages over an own copy."""
     path = tmp_path / "practice.db"
     shutil.copyfile(played, path)
+    shutil.copytree(Shelf(played).folder, Shelf(path).folder)
     async with Database(path) as db:
         clinic = Clinic.model_validate(CLINIC)
         practice = open_practice(clinic, None, "the_bot", await db.transact(secret_of))

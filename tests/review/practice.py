@@ -4,13 +4,20 @@ from __future__ import annotations
 
 from pathlib import Path
 
+import demo
 from bot.model.settings import Clinic
 from bot.talk.scene import Member
 from demo.stage import Stage
+from demo.standin import FileKind
 from tests.service.box import CLINIC, Box, at, plan
 
 WORDS = "she threw up her pill, still wont use the leg"
 SPANISH = "Comió muy poquito y la herida está un poco hinchada, ¿es normal?"
+PICTURES = Path(demo.__file__).parent / "pictures"
+FROM_HOME: tuple[tuple[str, FileKind, str], ...] = (
+    ("incision.png", "photo", "image/png"),
+    ("walk.mp4", "video", "video/mp4"),
+)
 RED_FLAG = "his gums look white and he is breathing really hard"
 
 
@@ -44,6 +51,10 @@ async def build(path: Path) -> None:
         await box.says(box.ines, RED_FLAG)
         await box.staff_taps("I take it")
         await box.to(3, 9)
+        for name, kind, mime in FROM_HOME:
+            content = (PICTURES / name).read_bytes()
+            people.send(box.ines, None, kind, content, "the leg today", name=name, mime=mime)
+            await stage.settle()
         await box.says(box.ines, "temp 38.6 C, some swelling, pain is mild")
         await box.to(4, 18)
 

@@ -166,13 +166,23 @@ async def test_search_finds_both_languages_accents_aside(
 @pytest.mark.parametrize(
     "asked",
     ["q=unicorn", "q=pill&patient=2", "q=pill&since=2026-03-07", "q=pill&topic=temperature",
-     "q=pill&urgency=emergency", "q=%22%28%29", "q=pill&patient=99"],
+     "q=pill&urgency=emergency", "q=%22%28%29", "q=pill&patient=trufa"],
 )  # fmt: skip
 async def test_search_finds_nothing_else(pages: Pages, asked: str) -> None:
     await pages.enter("Pell")
     answer = await pages.web.get(f"/search?{asked}")
     assert answer.status_code == 200
     assert "Nothing was found" in answer.text
+
+
+async def test_a_patient_is_named_as_staff_name_it(pages: Pages) -> None:
+    await pages.enter("Pell")
+    assert "muy poquito" in plain((await pages.web.get("/search?q=comio&patient=TRUFA")).text)
+    unknown = await pages.web.get("/search?q=pill&patient=99")
+    assert "No patient has this name or number" in unknown.text
+    several = await pages.web.get("/search?q=pill&patient=a")
+    assert "Which of these patients?" in several.text
+    assert "q=pill&amp;patient=1" in several.text
 
 
 @pytest.mark.parametrize("words", ['"', "a AND", "NEAR(", "col:x", "*", "-x", "'; DROP", "ñ^2"])
@@ -210,6 +220,23 @@ async def test_records_leave_the_system_and_the_log_says_so(
     assert answer.content.startswith(begins)
     assert len(answer.content) > 500
     assert f"took {name}" in (await pages.logged("viewed", 1))[-1]["text"]
+
+
+async def test_pictures_and_films_come_from_the_shelf(pages: Pages) -> None:
+    await pages.enter("Pell")
+    html = (await pages.web.get("/patients/1")).text
+    assert 'alt="Picture, day 3: the leg today"' in html
+    picture = await pages.web.get("/patients/1/pictures/1")
+    film = await pages.web.get("/patients/1/pictures/2")
+    assert picture.headers["content-type"] == "image/png"
+    assert picture.content.startswith(b"\x89PNG")
+    assert film.headers["content-type"] == "video/mp4"
+    part = await pages.web.get("/patients/1/pictures/2", headers={"range": "bytes=0-99"})
+    assert (part.status_code, len(part.content)) == (206, 100)
+    sheet = await pages.web.get("/patients/1/pictures/2/frames")
+    assert sheet.headers["content-type"].startswith("image/")
+    assert (await pages.web.get("/patients/1/pictures/1/frames")).status_code == 404
+    assert (await pages.web.get("/patients/2/pictures/1")).status_code == 404  # another's
 
 
 async def test_small_numbers_are_said_to_be_small(pages: Pages) -> None:

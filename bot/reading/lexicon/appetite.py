@@ -10,7 +10,7 @@ CLASSES = {
         munches munched dined nibbles
         """,
     "devour": """
-        appetite_maintained appetite_preserved devoured devours devouring devoro devora
+        demolish devour wolf_down hoover scoff polish_off finish_his appetite_maintained appetite_preserved devoured devours devouring devoro devora
         devorando wolfed wolfs wolfing gobbled gobbles gobbling scoffed scoffs scoffing inhaled
         inhales hoovered hoovers hoovering polished_off polishing_off polishes_off demolished
         cleaned_his_plate cleaned_her_plate cleaned_the_plate cleaned_his_bowl cleaned_her_bowl
@@ -55,8 +55,9 @@ CLASSES = {
 RULES = {
     "appetite": """
     = normal
-    <eat>
-    <devour>
+    <eat> -<meds> -grass -pasto
+    <devour> -<meds> -<coneword> -<bandageword>
+    licked|licking|licks ~2 lips|chops ~~ after|for ~3 <food>
     <eat> ~3 <good>
     <eat> ~4 all|everything|todo|todito|toda|lot|entire|whole|completo|entero|every|full
     <eat> ~ like a|un|una|si
@@ -101,6 +102,8 @@ RULES = {
     <partly> ~3 <food> -<water>
     <food> ~3 half|partly|poco|mitad
     <eat> ~2 <neg> ~ <good>|great|well|much|mucho|bien
+    <eat> ~ <number> percent|%|pct
+    <eat> ~3 50%|40%|30%|25%|60%|75%
     <eat> ~ slowly|less|poorly|menos|poco|mal|lento
     <neg> ~2 <eat> ~4 much|well|lot|mucho|bien|tanto|enough|suficiente|properly|normally|all|
         everything|todo|usual|finish|completo
@@ -180,6 +183,19 @@ RULES = {
     dejo de comer
     nothing|nada ~3 to|de eat|comer|comida
     eaten|eats|ate|come|comio nothing|nada|zero|ni
+    wont|doesnt|didnt|wouldnt ~ even take|eat|touch|look|try -<meds> -<drinkwater> -step -steps
+    nothing|nada ~2 going|gone|goes in|down -<meds> -<wound>
+    no le entra|pasa nada
+    still|remains|sigue|todavia|aun ~4 full|lleno|llenos +bowl|plate|plato|dish|tazon|platito -<drinkwater>
+    bowl|plate|plato|dish|platito|tazon ~3 full|lleno|llenos ~ since|from|desde|still -<drinkwater>
+    so_much_as ~2 sniff|look|lick|touch|taste|nibble|eat|try +<neg> -<drinkwater> -<legword>
+    offered|ofreci|ofrecimos|ofrecio|ofrecido|ofrecemos|tried|trying|probamos|intente ~4 <food>|everything|todo ~~ nothing|nada|none|no|wont|refused
+    desprecia|desprecio|desaira|ignora|ignoro|ignores|ignored|snubbed|snubs|spurns|spurned ~4 <food>|todo|everything
+    nothing|nowt doing|tempts|appeals +<food>
+    nothing|nada ~2 tempts|tempt|appeals|interests|apetece|antoja
+    nothing|nada le|him|her ~ apetece|antoja|gusta|provoca
+    nothing|not|nada|no ~2 luck|exito|suerte +<food>
+    nothing|not|nada|no|cant ~3 tempt|tentar|antojar ~ him|her|lo|la
     nothing|nada|not|hasnt ~4 passed|crossed ~2 lips|mouth|muzzle
     le|les da|dan asco|nauseas ~3 todo|toda|<food>|comer
     ni ~ <patient>|lo|la ~ voltea|mira|pela|huele|toca|prueba ~4 <food>
@@ -188,6 +204,7 @@ RULES = {
     off ~ his|her|their|the ~ food|grub|dinner|breakfast|tea|meals|feed|biscuits|kibble|supper|meat -<partly> -<slight>
     clean|right|completely|totally off ~ his|her|their? food|grub|feed|dinner
     = none @appetite
+    nothing|no doing|luck|interest|takers
     ni ~ <patient>|lo|la ~ voltea|mira|pela|huele
     ^ today|hoy|ayer|tonight|yesterday ~ nothing|nada $
     ni|no|not|didnt ~ la|lo|las|it probo|toco|olio|touch|look|sniff

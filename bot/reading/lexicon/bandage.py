@@ -19,6 +19,7 @@ CLASSES = {
         quitado quita deshizo desbarato chueca rompio rodo desenrollo desenrollado despego
         despegado enrollo safo escurrio escurrido
         """,
+    "legit_ok": "fine good dry clean intact snug secure warm normal bien seca limpia firme tight apretada",
     "tightword": """
         tight tighter apretado apretada aprieta apretando muy_justo constricting cutting_in
         digging ajustado ajustada tirante strangling apretadisimo
@@ -63,7 +64,7 @@ RULES = {
     took|pulled|chewed|chews|ripped|tore|chewing|arranco|quito|mordio|kicked|shredded|worked|
         got|gets ~4 <bandageword> ~ off|apart|completely?
     lost|perdio ~3 <bandageword>
-    <bandageword> ~3 ankle|foot|down|round|abajo|around_his_foot
+    <bandageword> ~5 ankle|foot|down|round|abajo|around_his_foot -<legit_ok>
     = odour
     <bandageword> & <smellword>
     <smellword> ~4 <bandageword>

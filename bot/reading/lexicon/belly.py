@@ -50,7 +50,8 @@ RULES = {
     = bloated
     <bellyword> ~4 <bloatword> -<neg_belly> -<wound>
     <bloatword> ~3 <bellyword> -<neg_belly> -<bruiseword>
-    <bellyword> ~~ drum|tambor|balloon|globo
+    <bellyword> ~~ drum|tambor|balloon|globo|tympanic|dura|duro|tensa|tight -<neg_belly> -<wound>
+    <bellyword> ~4 hueco|hueca|hollow|ping|pings|drum|tambor|melon|football|basketball -<neg_belly>
     bloat|bloated|bloating|gdv|torsion|volvulus|timpanismo|distended|distension|abotagado \
         -<swollenleg>
     <retchword> ~~ <nothingup>

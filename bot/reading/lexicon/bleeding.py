@@ -44,6 +44,7 @@ CLASSES = {
     "pourblood": """
         bleeding_heavily bleeding_profusely bleeding_a_lot gushing spurting chorreando
         """,
+    "rainword": "rain raining sky outside love tea weather love head",
     "heavywords": "gushing pouring everywhere soaked",
 }
 
@@ -73,6 +74,7 @@ RULES = {
     = bleeding heavy
     <bleedword> & <pour> -<notwoundblood> -<lightly>
     <wound> & <pourblood>
+    pumping|gushing|spurting|welling|spouting|squirting|pouring out|up|through|over|down -<rainword>
     pouring|gushing|spurting|squirting|chorreando|chorrea|borbotones ~2 blood|sangre|out
     blood|sangre pouring|gushing|everywhere|spurting|squirting
     wont|cant|doesnt|hasnt|isnt|not|no|wouldnt|never|nothing|couldnt ~2 stop|stopped|stopping|

@@ -6,7 +6,7 @@ CLASSES = {
     "breath": """
         breath breathing breathe breathes breathed breaths breathin breathless respiration
         respirations respiratory resp resps rr respira respirando respiracion respirar respiro
-        respiraba resuella resollando aliento_falta resuello
+        respiraba jala_aire jalar_aire jalando_aire toma_aire agarra_aire agarrar_aire inhala inhales exhales resuella resollando aliento_falta resuello
         """,
     "air": "air aire oxygen oxigeno",
     "hardword": """
@@ -23,6 +23,9 @@ CLASSES = {
         batalla batallando silbido silba silbando ronca roncando ruido ruidosa acelerada
         acelerado entrecortada entrecortado hondo esfuerzo feo pesado pesada jadeante corta
         cortada cortadito agitacion problemas problema panza boca_abierta superficial apenas
+        tight harder faster quicker heavier louder worse difficult barking honking hoarse
+        choky rapidos hunde hunden superficiales agonico costosa costoso desesperado
+        struggle rasp rasps rasped wheezed puffing puffed huffing grunts grunt snore snoring
         costando sofocado sofocada pujando barely hardly hiperventilando angustia jala jalando
         """,
     "gaspword": """
@@ -38,6 +41,7 @@ CLASSES = {
         gulping_air gulping_for_air sin_aire dificultad_respiratoria flail_chest
         respirando_por_la_boca respira_por_la_boca
         """,
+    "fresh": "fresh outside fuera conditioning con",
     "fastrate": "50 52 54 56 58 60 62 64 66 68 70 72 75 78 80 85 88 90 95 100 110 120",
     "breathfine": "fine normal ok clear good quiet bien",
     "notlaboured": "fine normal normally eupneic easier easy bad_breath breath_smells",
@@ -46,6 +50,8 @@ CLASSES = {
 RULES = {
     "breathing": """
     = normal
+    <breath> ~3 nice|lovely|slow|slowly|softly|gently|despacio|lento|comoda|comodo -<hardword> \
+        -<neg>
     <breath> ~3 <good>|regular|steady|easy|calm|quiet|tranquilo|tranquila|regular|even|
         relaxed|eupneic|sin_esfuerzo|easily|sin_problema|parejo|20|22|24 -<neg>
     <good>|normal|regular|easy|steady ~ <breath> -<neg>
@@ -60,6 +66,9 @@ RULES = {
     <gaspword>
     <breath> & <hardword> -<notlaboured>
     <breath> ~3 sounds|sounding|suena|ruido|noise|noises -<breathfine>
+    <breath> ~2 like|as_though|as_if|como|como_si ~5 run|ran|running|race|marathon|sprint|
+        mile|miles|train|drowning|ahogara|ahogaba|corrido|corriera|maraton|fish|pez|straw|
+        darth|accordion|pump|locomotive|tren|fuelle|iba
     <breath> ~~ rattly|raspy|wheezy|noisy|heavy|fast|rapid|laboured|labored|agitado|agitada|
         rapidito
     no ~2 entra ~ bien? ~ aire
@@ -102,7 +111,24 @@ RULES = {
     cat|cats pants|panting
     se ~ ahoga|ahogando|asfixia
     turning blue|purple|morado
-    poniendo|puso|pone|pusieron ~ azul|morado|morada
+    poniendo|puso|pone|pusieron ~ azul|morado|morada -<gumword>
+    whistle|whistling|rattle|rattling|wheeze|crackle|rasp|silbido|silba|silban|ronquido|pitido|
+        ruido ~5 <breath>|chest|pecho
+    noise|noises|sound|sounds ~4 <breath>|inhales
+    chest|sides|ribs|flanks|pecho|costillas ~2 going|flying|racing|moviendo ~4 ninety|mad|crazy|fast|
+        clappers|rapido|train|up|hard|overtime
+    nostrils|nostril|ollares|narinas ~2 flared|flaring|flare|aletean|abiertas
+    <breath> ~~ nostrils|heaving|struggling|gasping|blue|elbows
+    each|every|cada ~2 <breath>|respiracion|respiro ~4 effort|struggle|work|battle|esfuerzo|
+        lucha|grunt|noise|hard
+    panza|costillas|costado|costados|ijares|barriga|flancos ~3 hunde|hunden|sume|mete|bombea|
+        sube|suben|agita
+    bobbing|head ~2 bobbing|bobs ~4 <breath>
+    blowing|puffing|huffing ~2 hard|heavily|like|away -<notlaboured>
+    lips|cheeks|nostrils ~2 puffing|flaring|flared|sucking
+    ollares|narinas ~3 abre|abren|abiertas|aletean
+    cant|couldnt|struggling|fighting|no|not|unable ~5 air|aire|oxygen|oxigeno -<fresh>
+    <breath> ~2 stopping|stops|pauses|stopped
     """,
 }
 

@@ -24,16 +24,16 @@ CLASSES = {
     "pillword": """
         pill pills tablet tablets tab tabs med meds medicine medicines medication medications
         capsule capsules painkiller painkillers gummy gummies patch patches drops cream gel
-        ointment syrup inhaler supplement supplements dose doses prescription
+        ointment thinners thinner syrup inhaler supplement supplements dose doses prescription
         pastilla pastillas pastillita pastillitas medicina medicinas medicamento medicamentos
-        tableta tabletas capsula capsulas comprimido comprimidos remedio remedios jarabe crema
+        tableta tabletas capsula capsulas comprimido comprimidos remedio remedios jarabe crema pomada unguento
         parche gotas analgesico analgesicos pildora pildoras pasti pastis
         """,
     "pillkind": """
         blood_pressure bp pressure heart sleeping sleep thyroid diabetes diabetic cholesterol
         water_pill adhd anxiety hormone hrt birth_control depression migraine cold flu
         cold_and_flu hay_fever hayfever period iron prenatal diet antihistamine nerve
-        human peoples cough headache erectile epilepsy asthma arthritis
+        human peoples cough headache steroid hydrocortisone eczema fluoride water blood joint_mobility kidney erectile epilepsy asthma arthritis
         vitamin vitamins multivitamin multivitamins vitamina vitaminas
         """,
     "wound": """

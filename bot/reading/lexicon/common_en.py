@@ -113,7 +113,7 @@ CLASSES = {
     "fewer": """
         less better smaller reduced reducing decreasing decreased improving improved improvement
         shrinking shrunk settling settled fading faded subsiding subsided easing eased
-        going_down gone_down coming_down came_down come_down down_a_lot going_away went_down
+        dropped dropping fallen_away dropping_away fallen_right flatter flattening softer melting melted receded going_down gone_down coming_down came_down come_down down_a_lot going_away went_down
         goes_down healing drying calmer lighter paler_bruise half_what resolving receding
         """,
     "samey": """
@@ -202,7 +202,7 @@ CLASSES = {
         no_longer no_recurrence hasnt_recurred
         """,
     "nowword": """
-        now today finally eventually in_the_end third_time tonight at_last since this_morning
+        now today finally eventually in_the_end third_time tonight at_last since this_morning this_mornin as_of_today these_days lately
         currently this_evening this_afternoon then afterwards
         """,
     "barely": """

@@ -66,7 +66,7 @@ CLASSES = {
         es_mia es_mio era_mia era_mio mi_sangre mi_dedo mi_mano me_duele me_duelen me_corte
         me_cai me_desmaye me_siento me_maree mi_estomago mi_cabeza mi_espalda mi_rodilla
         me_dio_fiebre tengo_fiebre tengo_gripa vomite_yo yo_vomite mi_panza me_resbale
-        me_enferme me_enfermé me_lastime mi_presion mi_pie mi_pierna mi_corazon me_falta_el_aire
+        me_enferme me_enfermé me_lastime mi_presion mi_pie mi_pierna mi_corazon me_falta_el_aire me_quede_sin_aire me_faltaba_el_aire me_ahogaba
         me_muero casi_me_da casi_me_desmayo casi_me_muero me_queme yo_tengo me_dio_el
         """,
     "otheranimal": """
@@ -100,7 +100,7 @@ CLASSES = {
     "fewer": """
         menos mejor mejora mejorando mejoro bajo bajado bajando baja disminuyo disminuyendo
         disminuido reducido reduciendo cediendo desinflamando desinflamo desinflamado
-        deshinchando deshincho desapareciendo va_bajando ha_bajado menor quitando bajandole
+        deshinchando deshincho desapareciendo va_a_menos yendo_a_menos va_cediendo va_mejor va_bajando ha_bajado menor quitando bajandole
         bajandose se_le_quito
         """,
     "samey": """
@@ -168,7 +168,7 @@ CLASSES = {
         ya_se_le_paso ya_paso ya_nada no_se_ha_repetido no_lo_ha_vuelto no_la_ha_vuelto
         """,
     "nowword": """
-        hoy ahora ahorita ya por_fin finalmente al_final ultimamente al_fin luego despues
+        hoy ahora ahorita ya esta_manana amanecio hoy_ya por_fin finalmente al_final ultimamente al_fin luego despues
         """,
     "barely": "apenas apenitas casi_no casi_nada a_penas apenas_si",
     "fix": """

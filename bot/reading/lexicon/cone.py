@@ -58,6 +58,7 @@ RULES = {
     escaped|escapes|wriggled|slipped|squirmed|backed|zafo|zafa|safo ~3 out|del|de ~3 <coneword>?
     out of ~2 <coneword>
     quita|quito|quitamos|quite|quitó|quitado|arranco|arranca|saco|zafo|safo ~4 <coneword>
+    cayo|cae|caido|caia ~3 <coneword>
     <coneword> ~4 quita|quito|quitamos|quite|arranco|zafo|quitado|cayo
     sin ~2 <coneword>
     no ~ <coneword>

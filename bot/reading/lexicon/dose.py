@@ -42,15 +42,24 @@ RULES = {
         tomada|tomadas|administrada|administrado|administrados|listo|lista|listas|ok|fine|good
     <gave>|had|having ~4 <meds>
     <meds> ~4 <gave>
-    gave|give|gives ~ it|him|her|them -<human> -<food>
-    le|la|lo|las|los|se di|dimos|dieron|dado -<human> -<food>
+    gave|given it|them ~ to? him|her|at|with|in|<clock>|this|last|late|early|hidden|before|after|$ -<human> -<thing>
+    gave|given it|them $
+    gave|give|gives ~ him|her it|them|half|one -<human> -<food>
+    la|lo|las|los di|dimos|dieron|dado -<human> -<food>
+    le di|dimos|dieron ~3 <clock>|media|mitad|temprano|tarde|puntual -<human> -<food>
+    le di|dimos|dieron|dio $
     la|lo|las|los dio -<human> -<food>
     ya ~ le dio
     took|taken|swallowed ~ it|them well|fine|ok|no
-    le|se|ya la|lo|las|los|le di|dimos|dio|tomo|trago|comio
+    le|se|ya la|lo|las|los di|dimos|dio|tomo|trago|comio
+    ya le di|dimos|dieron $
+    ya le di|dimos|dieron su|sus|la|las|lo|todas|todo|ambas|dos <meds>?
     ya se la|lo|las|los ~ tomo|trago|comio|di|dimos|dio|paso
     had his|her|the <meds>
     got his|her|the <meds>
+    <meds> ~3 as directed|prescribed|instructed|planned|scheduled|indicated|per|ordered -<askmark>
+    <meds> ~3 segun|como indicado|indicacion|indicaciones|receta|indicaron|indico -<askmark>
+    finished|completed|termino|acabo ~3 <meds>
     has had ~ <meds>
     meds|pills|tablets|medicine|medicines|medication|medicinas|pastillas|medicamentos <good>
     down went the? <meds>
@@ -62,7 +71,11 @@ RULES = {
     antibiotico|antibiotic|painkiller|analgesico ~ yes|si|done|listo
     se|ya tomo ~2 <meds>
     <stash> ~3 <meds> ~3 in|into|inside|en|entre ~3 <food>|<hid>
-    pude|pudimos|logre|logramos|consegui|managed|able|finally ~3 dar|darsela|darselo|darle|get|give -<neg>
+    pude|pudimos|logre|logramos|consegui ~3 darsela|darselo -<neg>
+    la|lo ~ pude|pudimos|logre|logramos ~ dar -<neg>
+    pude|pudimos|logre|logramos|consegui|managed|able|finally ~3 dar|darle|get|give ~4 <meds> -<neg>
+    pude|pudimos|logre|logramos|consegui|managed|able|finally ~3 dar|darle|get|give -<neg> -<bandageword> -<coneword> -<food> -<icepack>
+    cayo|fell|dropped|rolled|spat|escupio|tiro|lost ~~ di|gave|got|dio|dimos ~3 otra|otro|another|new|again
     = given @dose @asked-dose
     ^ half|media|mitad ~ it|of|tab
     tercera|third|second|segunda|finally|eventually|al_final|por_fin ~2 si|yes|time|worked|
@@ -72,7 +85,8 @@ RULES = {
     took|taken|swallowed|ate|eaten|eats|had it|them -<neg> -<food>
     took|taken|tomo|trago well|fine|la|lo|las|los|his|her -<neg>
     <hid> ~~ ate|eaten|eats|took|gone|down|swallowed ~ it?
-    le dio
+    le dio|di|dimos|dieron|dado
+    gave|give|gives ~ it|him|her|them -<human> -<food>
     given|administered|swallowed|down|dado|dada|tomada
     took|gave|di|dimos|dio|tomo|trago -<neg>
     <gave> ~ late|tarde
@@ -174,6 +188,8 @@ RULES = {
     both|los_dos|ambos ~ gave|dimos|medicated|dosed|given ~3 <meds>|it|him|her|pastilla
     each|both ~2 us|of_us ~ gave|given|dosed
     each gave|dosed
+    got|had|given ~4 <meds> ~~ again|another|also ~ from|by
+    from|by me ~~ again|also|another ~2 from|by
     cada quien|uno ~2 dio|dimos
     gave|given|di|dio|dimos ~~ unaware|not_knowing|without_knowing|sin_saber|didnt_know|not_realising|not_realizing ~2 gave|dio|di|again|otra|otro|another?
     husband|wife|hubby|partner|mum|mom|son|daughter|esposo|esposa|marido|hija|hijo|suegra|mama \

@@ -72,6 +72,9 @@ RULES = {
     refuses|refused|refusing|rechaza|rechazo ~3 water|agua|drink|beber|drinking|fountain
     water|agua ~4 hasnt|not|no ~ gone|moved|touched|down|bajado|tocado
     water ~2 untouched|full
+    water|agua|bebedero ~3 where|exactly|level|same|igual|intacta|intacto ~~ left|filled|level|baja|bajado|yesterday|mark|desde|ayer
+    water|agua ~3 same|igual ~ level|mark|nivel
+    agua|water|bebedero|bowl ~~ no|hasnt|not ~2 bajado|baja|dropped|moved
     agua intacta
     adipsic|adipsia|adipsico
     sin tomar|beber|probar|tomado ~2 agua|liquidos|nada_de_agua

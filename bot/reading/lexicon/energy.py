@@ -18,7 +18,7 @@ CLASSES = {
         colita_moviendo menea_la_cola buen_humor como_si_nada bien_animado
         """,
     "quietword": """
-        quiet quieter subdued sleepy sleepier drowsy groggy dozy dopey woozy tired
+        pachucho pachucha mustio mustia chilling chillin chill under_the_weather peaky not_on_form mimoso quiet quieter subdued sleepy sleepier drowsy groggy dozy dopey woozy tired
         sleeping_a_lot sleeping_more mellow sedate sedated spaced_out spacey out_of_it zonked
         sleeping_lots less_active bit_flat a_bit_flat bit_down bit_off off_colour off_color
         slept_all sleeping_most quietish dazed doped loopy stoned high_as_a_kite wobbly mopey
@@ -27,7 +27,7 @@ CLASSES = {
         atontada mareado mareada borrachito borrachita sedado sedada amodorrado amodorrada
         modorro modorra dormido dormida duerme_mucho dormidito dormidita sonoliento
         medio_dormido medio_dormida zombi apachurrado tristón triston tristona triste sad grogui
-        drugged hungover knackered pooped_out shattered sleeps
+        drugged hungover knackered pooped_out shattered
         """,
     "lethargicword": """
         droopy lethargic lethargy listless lifeless floppy weak weakness very_flat flat_as
@@ -42,7 +42,7 @@ CLASSES = {
         """,
     "collapseword": """
         collapse collapsed collapses collapsing collapsd passed_out passes_out passing_out
-        pass_out fainted faints fainting faint blacked_out unconscious unresponsive
+        pass_out fainted faints fainting blacked_out unconscious unresponsive
         nonresponsive non_responsive comatose lost_consciousness keeled_over keels_over syncope
         syncopal moribund knocked_out_cold lights_out desmayo desmaya desmayado desmayada
         desmayando desmayó desvanecio desvanece desvanecido desvanecida desvanecimiento
@@ -57,6 +57,7 @@ CLASSES = {
         licking_himself licking_herself biting_himself scratching_himself throws_himself
         peed_himself
         """,
+    "slipctx": "tiles tile lino laminate slipped slippery ice floor mat cone",
     "mishapwords": "cama sillon escalera escaleras puntos cono venda",
     "sleepwell": "during in_the_night overnight all_night once_in_the_night us me",
     "hungry": "hungry starvation hunger hambre food to for",
@@ -86,7 +87,8 @@ RULES = {
     ^ bar $
     in himself|herself|itself ~4 <good>|<bright>
     greeted|greets|greeting|saludo|recibe ~3 me|us|door|puerta
-    up and about
+    up and about|barking|at|doing|playing|raring|dressed|looking
+    raring to
     wagging|wags ~2 at|everyone|everybody|away|tail|like|to
     as lively|happy|bright
     ours|mine ~~ <good>|bright
@@ -125,6 +127,9 @@ RULES = {
     <neg> ~ himself|herself
     no es|esta el|la mismo|misma|de_siempre
     menos activo|activa|juguetona|jugueton
+    off|not_in form|sorts|his_form|her_form
+    off his|her form|sorts|game
+    out of sorts
     nods|nodding|dozing|doze|dozes off|on
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
@@ -145,7 +150,8 @@ RULES = {
     just|only|solo|nomas|nada_mas ~ lies|laying|lays|lying|lay|sits|echado|acostado|tirado|
         echada|acostada|tirada ~ there
     lies|lays|lying|laying|sits there ~2 staring|wont|not|doing
-    wont|doesnt|didnt|cant|barely|hardly|not|refuses|no|ni ~2 lift|lifting|raise|raising|
+    wont|doesnt|didnt|cant|barely|hardly|not|refuses|no|ni|apenas ~2 lift|lifts|lifted|raises|
+        moves|lifting|raise|raising|
         levanta|alza|levanto|alzar|levantar ~2 head|cabeza|cabecita
     wont|doesnt|didnt|not|refuses|hasnt|no|isnt ~2 get|move|moving|moved|getting|stand|leave|
         left|come|budge|budged|quiere|se|levantarse|levanta|mueve|sale|salir|pararse|parar|
@@ -161,6 +167,7 @@ RULES = {
     sin ~ ganas|interes|energia|fuerzas|animos
     doesnt|wont|no react|respond|hace|pela|greet|reacciona ~3 to|caso|me|us|cuando|name|nadie
     under|beneath|behind|debajo|bajo ~2 bed|sofa|couch|table|cama|sillon|mesa ~3 since|all_day|desde|all|whole|todo
+    <barely> ~2 moves|move|moved|moving|mueve|levanta|stirs|stir|leaves|left|opens|abre -<legword>
     hiding|hides|hid|esconde|escondido|escondida|escondiendose ~3 under|bajo|debajo|away|
         closet|bed|all -<pillhide>
     slept|sleeping|sleeps|duerme|durmiendo|dormido ~2 all|todo|entire|whole ~ day|dia -<nearly>
@@ -179,12 +186,39 @@ RULES = {
         up|him|her|at|to|all? -<sleepwell>
     = collapsed
     off his|her|their ~ legs|feet -<bandageword>
-    <collapseword>
+    <collapseword> -snoring
+    faint -line -lines -pink -red -smell -scar -mark -whiff -limp -odour -odor -tinge -hint \
+        -trace -bruise -wheeze -noise -heart
     legs|patas|hind ~3 buckled|buckle|gave|give|doblaron|fallaron|doblan|aflojaron ~ way|out?
     gave|give way ~ and|he|she fell
     fell|falls|drops|dropped|flops|flopped|went|slumped|crumpled ~3 over|down|flat ~4 \
         unconscious|wont|cant|limp|not|unable
-    went|gone|goes|totally|completely|suddenly|all limp
+    went|gone|goes|going|totally|completely|suddenly|all ~ limp|floppy|lifeless -free
+    se me? ~ fue|cayo|va|voltea de lado
+    legs|feet ~2 went|gave|go ~3 under|out|way -<slipctx>
+    flat_out|out ~3 not|wont|isnt ~2 responding|moving|waking
+    staring|stares ~3 nothing|space ~~ <neg> ~3 respond|responding|react|know|name
+    <neg> ~2 respond|responds|responding|answer|answers|react|reacts|reacting|reaction|hear ~3 \
+        name|voice|us|me|touch|call|anything|to
+    le hablo|grito|llamo|toco ~4 no|ni ~3 reacciona|responde|contesta|abre|mueve|despierta|
+        voltea|pela
+    no|ni ~3 abre los|sus? ojos
+    <neg> ~ opening|open|opens his|her eyes
+    <neg> ~ stay|stayed|staying on|upright ~ feet?
+    cant|couldnt|unable|hard|cannot|difficult|impossible|wont|not ~2 be? ~ woken|roused|rouse|
+        rousable|arouse|awakened|waken
+    keeled|keeling|keels
+    unable|cant|cannot|couldnt ~2 rise|hold ~ himself|herself|up
+    <neg> ~2 hold|support|holding ~ himself|herself|itself ~ up?
+    no se sostiene|mantiene|tiene -<legword>
+    cayo|cae|caido ~ redondo|redonda|fulminado|desmayado|desmayada|tieso
+    quedo|esta|como ~ como muerto|muerta|muertito|muertita
+    nobody|noone|no_one|none home
+    <neg> ~ know ~ i|we was|were ~ there
+    nonambulatory|non_ambulatory
+    unrousable|unarousable|recumbent|ataxic_collapse|stuporous|stupor|estupor|estuporoso
+    no lo|la|le|se? puedo|podemos|logro|logramos|consigo ~2 despertar|reanimar
+    no ~ hay ~2 manera|forma|modo ~ despertar*|reaccione|levante
     limp and|n|like unresponsive|cold|pale|lifeless|rag
     cant|cannot|couldnt|unable|no ~ stand|parar|levantar|sostener ~2 up|at|se|solo|all|
         himself|herself
@@ -201,7 +235,7 @@ RULES = {
     went|goes|dropped|fell|cayo|drops|goes_down down? like|como ~ sack|stone|brick|costal|
         piedra|ton|tree
     <neg> ~ come|came round|around
-    eyes ~2 rolled|roll|rolling
+    eyes ~2 rolled|roll|rolling -scratch -scratched -scratching -rub -rubs -bliss -massage -at
     ojos ~2 blanco|blancos|volteados
     lying motionless|limp
     unable|cant|cannot|couldnt|no ~2 lift|raise|levantar ~ himself|herself|itself

@@ -15,17 +15,17 @@ CLASSES = {
         porridge washed_out colourless colorless blanched white_as_paper paper_white palida
         palidas palido palidos blanca blancas blanco blancos blanquecinas blanquecina blancuzcas
         descoloridas descolorida grises gris sin_color transparentes blanquitas blanquita
-        anaemic anemic palidez anemicas paler whiter light_coloured paper milk snow putty sheet
+        anaemic anemic palidez anemicas paler whiter bloodless putty clay candle wax waxy dough marble washed_out bleached_out pasty snowy pallor light_coloured paper milk snow putty sheet
         no_colour no_color papel pálidas blancuzca palidita paliditas
         """,
     "blueword": """
         blueness blue bluish blueish purple purplish cyanotic cyanosed cyanosis lilac lavender
         azul azules azulada azuladas moradas morada morado azuladitas cianotica cianoticas
-        cianosis violetas azulosas amoratadas violeta azulosa moraditas grey_blue blue_grey
+        cianosis violetas azulosas amoratadas amoratada violaceas violacea slate navy inky plum violeta azulosa moraditas grey_blue blue_grey
         """,
     "yellowword": """
         yellow yellowish jaundiced icteric icterus jaundice yellowy orangey amarilla amarillas
-        amarillo amarillos amarillentas amarillenta ictericas icterica ictericia amarillitas
+        amarillo amarillos amarillentas amarillenta ictericas icterica ictericia amarillitas amarillentos amarillento amarillean amarillo_palido mustard
         yellow_tinge
         """,
     "pinkword": """
@@ -48,6 +48,9 @@ RULES = {
     <paleword> ~4 <gumword>
     <gumword> ~~ <paleword>|white|blancas|palidas
     pallor|palidez
+    <neg> ~4 colour|color|pink|blood ~3 in|left|en ~4 <gumword>|them|mouth +<gumword>
+    <gumword> ~~ no ~ colour|color|blood
+    no ~ tienen|tiene color +<gumword>
     <neg> ~4 pink|rosa|rosadas|rositas|color|colour ~4 <gumword>
     <gumword> ~3 <neg> ~3 pink|rosadas|rositas|rosas|color|colour
     <gumword> ~4 lost ~ colour|color|pink

@@ -20,6 +20,12 @@ RULES = {
     tried|trying|tries|wants|wanted|attempted|attempts|intento|intenta|quiso|quiere|queria ~ \
         to? <jumpword>|<runword>|climb|chase|brincar|correr|saltar|subirse|salir
     eats|ate|eating|come|comio|eaten ~2 grass|pasto|zacate|pastito
+    about_to|would|could|hed|shed|might|allowed|love|dying|nearly|almost|casi|iba_a|before|antes_de ~3 \
+        <jumpword>|<runword>|<fallword>|<slidword>
+    took|take|taking the jump|plunge
+    to get|go|climb|hop|be ~ up|on|onto ~3 <perch>
+    whining|crying|whingeing|whinging|begging|asking|barking|llorando|llora ~ to|for|por|para ~3 up|bed|sofa|out|him|attention|go|salir
+    sore|tender|red|itchy ~2 ear|ears|eye|eyes|throat|patch|neck ~ behind|on|from? -<wound> -<legword>
     for|para ~2 <sign> ~~ and|y|or|o ~ <sign>|swelling|inflammation
     breathing down my
     sigh of relief
@@ -32,10 +38,30 @@ RULES = {
     muriendo|muere|muero ~ de? hambre|risa|ganas|sueno
     muerta|muerto ~ de? hambre|risa|sueno|miedo|cansancio|cansada
     se muere por
+    collapsed|collapses|flopped|flops|crashed|crashes onto|into|in ~2 bed|sofa|couch|lap|basket|
+        cushion|crate
+    bleeding heart|hearts
+    out cold snoring|asleep
+    out like ~ light
+    ataque ~ risa|nervios|tos|panico
+    lung|lungs collapsed
+    away ~ with ~ fairies
+    took|takes|take ~2 breath ~ away
+    held|holds|hold ~2 breath
+    in one breath
     dead|dog to the world|tired
     sick and tired
     sick|ill with|of worry
     worried sick
+    tired|sick|bored|weary|cansado|cansada|cansados|harto|harta|hartos of|de ~2 it|cone|collar|being|this|crate|<coneword>|<coneword>
+    quiet ~ night|day|evening|house|morning|weekend|afternoon|spell|on|time|word|corner|room|place
+    noche|dia|casa|tarde tranquila|tranquilo
+    active ingredient|ingredients|substance
+    bright sun|sunny|light|lights|side|sunshine|window|yellow|idea|morning
+    happy hour|birthday|christmas|holidays|days|ending|place
+    hungry|thirsty for ~2 attention|love|cuddles|company|fuss|more
+    i|we|im|owners ~ happy|content|alert|active
+    happy with|about|for|to ~2 progress|you|it|how|that|the|his|her|report
     sick of the|it|being|this|wearing
     cone|collar|him|her ~ sick of
     hot dog|dogs

@@ -10,6 +10,7 @@ CLASSES = {
         irritadita irritated flushed rosa rojos rojas ruborizada
         """,
     "seepword": """
+        dribble dribbles dribbling straw_coloured straw_colored weep weeps
         discharge discharging seep seeps seeped seeping seepage weep weeps weeping wept weepy
         ooze oozes oozed oozing oozy drainage draining drains drain exudate serous
         serosanguinous serosanguineous leak leaks leaking leaked drips dripping moist damp wet
@@ -62,7 +63,7 @@ CLASSES = {
         sutura suturas hilo hilos
         """,
     "seeword": """
-        see seeing sees saw visible showing shows exposed sticking poking peeking protruding out
+        see seeing sees saw visible showing shows exposed looking_at staring_at look_at sticking poking peeking protruding out
         through ve veo ven asoma asomando asoman salido expuesto expuesta ver mira miro aprecia
         visto looks viendo alcanza saliendo salida visibles viewable peeping
         """,
@@ -130,6 +131,8 @@ RULES = {
     <redword> ~4 <wound>|edges|around|alrededor|bordes|orillas|stitches -<bloodything> -gums
     edges|bordes|orillas|skin|piel|around|alrededor|area|line ~3 <redword> -gums
     <redword> ~2 edges|bordes|skin
+    skin|piel ~7 <redword> -gums -<bloodything>
+    cherry|beefy|fiery|angry|beetroot red -gums -<bloodything>
     <redword> ~3 hot|hinchada|swollen|puffy|warm -gums
     = red @incision @swelling @licking
     <redword> -<bloodything> -gums
@@ -197,6 +200,7 @@ RULES = {
         -<removal>
     popped|burst|missing|lost|broke|pulled|ripped|snapped|tore|loose|chewed|arranco|perdio|
         solto|faltan|falta|se_quito|quito|mordio|bit|ate|comio ~4 <stitchword> -<removal>
+    edges|bordes|orillas|lados|sides|skin ~4 no|not|arent|isnt|ya_no|never|dont|havent ~3 pegados|pegadas|juntos|juntas|together|meeting|meet|touching|joined|closed|met|cerrados|cerradas|unidos
     dehiscence|dehisced|dehiscing|dehiscencia
     gap|gaping|hole|hoyo|hoyito|hueco|agujero|abertura|slit ~4 <wound>|where|line|edges|in|
         stitches|en_la_herida|millimetres|mm|<size> -<tooth>
@@ -215,7 +219,13 @@ RULES = {
     <openword> ~~ <deepbone> -<nodeep> -<eyes>
     hole|gap|open|opened|abierto|abierta|hueco|hoyo|abrio ~~ bone|metal|plate|screw|muscle|
         meat|flesh|hueso|placa|tornillo|musculo|carne|fat|tendon|tendons|tissue|grasa|tejido|
-        deep|profunda|profundo|honda|hondo|clavo|fierro|pin|wide -<nodeep> -<toyctx>
+        deep|profunda|profundo|honda|hondo|clavo|fierro|pin -<nodeep> -<toyctx>
+    hole|gap|open|opened|abierto|abierta|hueco|hoyo|abrio ~~ wide -<nodeep> -<toyctx> -<size> -<slight>
+    gap|hole|hoyo|hueco|opening|abertura|slit|split ~~ shiny|white|blanco|brillante|bone|hueso
+    <seeword> ~3 something|algo ~3 white|shiny|blanco|metal|metallic|brillante|duro|hard -<bandageword>
+    something|algo|knuckle|bit ~3 white|shiny|blanco|metal|metallic|brillante ~5 <wound>|<seeword> \
+        -<bandageword>
+    <wound> ~~ something|algo ~3 white|shiny|blanco|metal|metallic|brillante
     wide open
     burst|bursted|split|popped|ripped|tore|torn ~ open|apart -<bagctx>
     tornillo|placa|clavo|hueso|fierro|alambre|plate|screw|pin|wire ~3 salio|salido|salir|

@@ -13,7 +13,7 @@ CLASSES = {
         askew torcidita chuequita unnatural angulated desencajada fracturada fractured guanga
         """,
     "legonly": """
-        leg legs limb paw foot pata patas patita pierna piernita hindleg hind_leg back_leg
+        leg legs limb paw foot foots pata patas patita pierna piernita hindleg hind_leg back_leg
         lower_leg knee bone hock pie hueso ankle rodilla muslo shin tibia femur elbow forearm
         tarsus
         """,
@@ -40,6 +40,19 @@ RULES = {
         sideways|outwards|reves|otro_lado ~ way|direction? -<bandageword> -<coneword>
     bend|bent|bends|bending ~ the wrong|in
     al reves ~ pata|patita
+    <legonly> ~4 facing|faces|faced|pointed|points|pointing|turns|viendo|mirando|apunta|
+        apuntando|volteada|va|vaya|ve ~4 other|another|wrong|otro|contrario|opuesto ~ way|side|
+        direction|lado|sentido
+    <legonly> ~4 bends|bending|bend|moves|moving|dobla|dobló|doblo|gira ~3 where|donde ~3 shouldnt|
+        not|no|knee|joint|debe|debia
+    <legonly> ~ swings|swinging|flops|flopping|wobbles|cuelga ~4 below|like|como|freely|loose|
+        sideways|from|gate|rag|trapo
+    extra|second|another joint|bend|elbow|knee ~4 leg|shin|bone|where|below
+    bend|kink|angle|twist|curve|dobladura|angulo ~2 in|en|to ~ <legonly> -<notleg>
+    <legonly> ~4 deviates|deviated|deviation|angulation|instability|unstable|desvia|desviada
+    <legonly> ~3 look|looks|looking ~ to? other|wrong|another ~ way|side|direction
+    instability|crepitus ~3 fracture|site|tibia|femur|limb
+    como si ~2 no ~2 tuviera ~ hueso|huesos +<legonly>
     = crooked @weight_bearing @leg @mobility
     hanging|dangling|swinging|pointing|points|twisted|bent|swings|flopping|flops ~3 sideways|
         out|loose|wrong|outwards|backwards|around
@@ -51,7 +64,7 @@ RULES = {
     broke|broken|rompio|quebro|refractured|fracturo|snapped ~2 leg|bone|pata|hueso|patita|
         pierna|femur|tibia -<coneword>
     implant|plate|placa|pin ~3 failure|failed|broken|snapped|rota|doblada
-    <legonly> ~4 hanging|hangs|hung|hang
+    <legonly> ~4 hanging|hangs|hung|hang -<notleg>
     hanging ~ by ~ thread
     doblo|volteo|torcio ~3 <legonly>
     hanging|hangs ~3 leg|paw|limb

@@ -106,6 +106,9 @@ RULES = {
     lame|lameness ~ grade|grado
     shifts|shifting weight
     50|half|60|70|75|80 percent? weight
+    <bear> ~4 third|thirds|two_thirds|quarter|quarters|percent|% -<neg>
+    pwb|partial_weight_bearing|partially_weight_bearing|semi_weight_bearing
+    <barely> ~2 puts|bears weight
     50 ~~ 50
     = toe_touching
     <toetouch>
@@ -154,11 +157,14 @@ RULES = {
     non weight bearing|weightbearing
     nada|cero|zero ~2 apoyo|weight|peso|carga
     ni ~ apoya|pisa
-    on|getting|walking|about|en|anda|camina|con ~3 three|3|tres ~ legs|patas|paws|patitas|legged
+    on|with|getting|walking|about|en|anda|camina|con ~3 three|3|tres ~ legs|patas|paws|patitas|legged|feet|foots
     leg|pata|patita ~2 useless|inutil|dragging|drags|arrastra|arrastrando
     drags|dragging|arrastra|arrastrando ~3 leg|foot|paw|pata|patita|pierna|limb|it
     <neg> ~3 stand|standing|walk|walking|pararse|parar|caminar|step ~ on|con|en ~ it|leg|ella|
         esa|pata|paw|foot
+    foot|paw|leg|pata|patita|pie|toe|limb ~2 never|not|no|nunca|isnt|wont|doesnt ~2 down|floor|ground|suelo|piso|touches|toca
+    not|ni|nor a|single|un toe|paw|dedo|foot ~3 ground|floor|down|suelo|piso
+    dead|hopping|broken lame
     leg|pata ~3 <neg> ~3 ground|floor|suelo|piso|touch|toca
     never|not ~ once ~ touches|touched
     lame 10
@@ -176,6 +182,7 @@ RULES = {
         de_la_nada ~~ <neg> ~3 put|use|using|touch|pone|usa
     suddenly|sudden|de_repente|de_pronto|de_golpe|out_of_nowhere|subitamente|abruptly ~~ \
         carry|carries|carrying|holds|hold|holding|levanta|encoge ~3 leg|it|up|pata|foot|paw
+    gave|given up ~ on|using ~3 leg|it|foot|paw -<food>
     stopped|quit|dejo|paro ~2 using|putting|walking|bearing|usar|apoyar|pisar ~4 leg|it|pata|
         weight|foot|paw|patita|la
     dejo de ~ usar|apoyar|pisar|usarla|apoyarla

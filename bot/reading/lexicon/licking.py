@@ -21,6 +21,7 @@ CLASSES = {
         cicatriz seam splint cast surgical_site surgery surgery_site lesion ella_misma op_site
         hip cadera paw zona puntadas
         """,
+    "otherears": "ear ears neck chin oreja orejas cuello",
     "at_place": """
         stitches wound incision staples sutures bandage leg knee area site dressing cut scar
         line puntos herida grapas vendaje venda pata patita sutura operacion cirugia rodilla ahi
@@ -38,6 +39,8 @@ RULES = {
     keeps|keep|kept|constantly|always|started|caught|sigue|anda|siempre|seguia ~3 <lick>
     caught|catch|cache|pesque|encontre ~3 <chew> ~3 <at_wound>
     se|le|la ~ <lick> -<food>
+    scratch|scratches|scratching|scratched|rasca|rascando ~4 back|hind foot|leg|paw -<otherears>
+    itchy|comezon|picazon ~~ <chew>|<lick>
     se muerde|mordio|rasca|rasco|mordisquea ~3 puntos|herida|venda|vendaje|pata|ahi|grapas
     <lick> ~3 constantly|nonstop|lot|mucho|todo|non_stop|like_mad|obsessively
     ^ <lick> $

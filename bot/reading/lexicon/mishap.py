@@ -7,7 +7,7 @@ CLASSES = {
         jump jumps jumped jumping jumpd leap leaps leapt leaped leaping leapd hop_up hopped_up
         hopped_onto hopped_on hopped_off hopped_down pounced pounces launched launches
         launched_himself launched_herself vaulted bounded bounds sprang springs flew_off
-        flew_over cleared_the_fence up_on_the climbed climbs clambered scaled brinco brinca
+        flew_over cleared_the_fence climbed climbs clambered scaled brinco brinca
         brincado brincando brincó salto salta saltado saltando saltó aventó avento se_subio
         se_sube trepo trepa trepado brincos trepó aventado subio subió brincar saltar lunge
         lunged up_and_over
@@ -18,24 +18,26 @@ CLASSES = {
         shot_off shot_out zoomed zoomies legged_it galloped galloping gallop charged charging
         belted escaped got_loose got_out broke_free broke_loose slipped_his_lead
         slipped_her_lead slipped_the_lead slipped_his_leash slipped_the_leash pelted hared_off
-        scarpered off_lead off_leash corrio corre corriendo corrido corrió escapo escapó
+        scarpered off_lead off_leash corrio corre corriendo corrido corrió escapado escapada fugo fugado escapo escapó
         se_solto soltó solto pelo_gallo echo_a_correr hecho_la_mocha persiguio persigue
         persiguiendo se_echo_a_correr arranco_a_correr se_me_escapo se_nos_escapo se_me_solto
-        se_nos_solto salio_corriendo correteo correteando correr carrera made_a_run
+        se_nos_solto salio_corriendo correteo correteando correr carrera made_a_run made_a_break mad_half_hour mad_five_minutes the_zoomies doing_laps gave_chase
+        did_a_runner did_a_bunk bombed_off bombing_around tearing_around tearing_about
+        charging_about belting_around
         """,
     "fallword": """
-        fell fall falls falling fallen felled tumbled tumble tumbles tumbling toppled dropped
+        fell fall falls falling fallen felled tumbled tumble tumbles tumbling toppled
         crashed crash faceplanted wiped_out came_off took_a_tumble took_a_spill came_a_cropper
         fell_off fell_down cayo cae caida caido cayó caer cayendo azoto azotó se_dio_un_golpe
         ranazo sopapo porrazo se_pego madrazo zapotazo tropezo tropezó tropezon rodo rodó
-        tripped trips stumbled stumbles stumble collision costalazo desbarranco collided bumped
+        tripped trips_over stumbled stumbles stumble collision costalazo desbarranco collided bumped
         hit_his knocked
         """,
     "slidword": """
         slip slips slipped slipping slid slides sliding skidded skids skidding skid splits
         lost_his_footing lost_her_footing lost_footing did_the_splits splayed slippery resbalo
         resbala resbalon resbalado resbalando resbaló patino patina patinó derrapo derrapó
-        patinon derrapa deslizo resbalar
+        went_flying feet_went_from legs_shot_from patinon derrapa deslizo resbalar
         """,
     "roughword": """
         wrestled wrestling wrestles wrestle rough_play roughhousing rough_housing roughhoused
@@ -85,14 +87,14 @@ CLASSES = {
     "nomishapword": """
         dream dreams dreaming dreamt in_his_sleep in_her_sleep sueno suenos sonando behind
         out_of_time around_after fever temperature a_temperature joke rings_around rings_round
-        in_the_family errand errands for_his_money on_empty de_sueno for_it through_the_list
+        in_the_family errand errands lagrima hills true_to_form run_it_by in_the_car car_ride run_by through_it for_his_money on_empty de_sueno for_it through_the_list
         """,
     "nofallword": """
         into_place for_him for_her for_it in_love back_to to_pieces apart fell_ill off_to
         off_at off_in_my off_on_my off_on_the_sofa off_in_his off_again back_asleep
-        himself_to herself_to over_himself over_herself into_a_routine into_a_rhythm
+        himself_to herself_to over_himself over_herself off_his_food off_her_food pelo costra costrita puntada diente lagrima baba into_a_routine into_a_rhythm
         out_with into_old into_bad silent quiet short flat_on_his_face de_sueno las_ganas
-        in_line dropped_off_to dropped_him_off dropped_her_off dropped_in drop_in gordo_el
+        cae_bien cayo_bien cayo_mal le_cayo in_line dropped_off_to dropped_him_off dropped_her_off dropped_in drop_in gordo_el
         """,
     "bloodrun": """
         blood bleeding runny sangre nose fever temperature water discharge pus fluid liquid temp
@@ -137,18 +139,19 @@ RULES = {
         ardilla|gato|gatos|pelota|pajaro|moto|squirrels|deer|fox|paloma
     zoomies
     = ran agent
-    left ~2 gate|door open
+    left ~2 gate|door open ~~ off|away|out|gone|bolted|ran|escaped|street|road -<stairword>
     = stairs
     up|down|climbed|climbs|climbing|went|goes|ran|used|took|did|raced|shot|flew|on|bounded|
         charged|subio|bajo|sube|baja|subir|subido|bajado|subiendo|corrio|trepo ~4 <stairword> \
         -<carried> -<fellat> -<fewsteps>
     <stairword> ~4 like|rocket|alone|solo|sola|himself|herself -<carried>
     snuck|sneaked|escaped ~3 upstairs|stairs
-    subio|bajo|subido|subiendo ~3 escaleras|escalera|escalones
+    subio|bajo|subido|subiendo ~3 escaleras|escalera|escalones -<carried>
     = fell
     <fallword> -<nofall> -<nofallword> -<bandageword> -<stitchword> -<coneword> -<meds>
-    <fallword> ~4 <perch>|<stairword>|down|over|on|off|floor|se|al|del|de -<nofall> -<nofallword> \
+    <fallword> ~4 <perch>|<stairword>|down|over|on|off|floor|se|al|del|de -<meds> -<nofall> -<nofallword> \
         -<bandageword> -<coneword> -<stitchword>
+    dropped ~ from|off|out ~3 <perch>|<stairword>|arms
     = fell agent
     dropped|drop|solte|tire ~ him|her|lo|la -<meds>
     hit|run by|over|car|bike
@@ -160,7 +163,7 @@ RULES = {
     = slipped
     <slidword> -<coneword> -<bandageword> -<leashslip> -<meds> -<noslipword>
     <slidword> ~4 floor|tile|tiles|ice|wet|kitchen|laminate|piso|mud|grass|wood|ramp|curva|
-        mojado|loseta|banqueta|baño|wooden|mosaico -<bandageword>
+        mojado|loseta|banqueta|baño|wooden|mosaico -<bandageword> -<noslipword>
     legs went|slid ~ from|under|out
     = rough_play
     <roughword> -<meds> -<wantword>

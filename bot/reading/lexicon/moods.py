@@ -22,7 +22,9 @@ RULES = {
     ^ wil|whens|hows|whats|whys
     should|shall i|we
     do|can|could|may i|we
-    ^ what|which|who|whose is|are|should|do|does|can|could|if|about|would|will|to|time|kind|
+    ^ which is|are +<askmark>
+    ^ which one|leg|pill|med|meds|medicine|should|do|does|can|of|tablet|day|foot
+    ^ what|who|whose is|are|should|do|does|can|could|if|about|would|will|to|time|kind|
         happens|now|else|did
     ^ what|which|who +<askmark>
     ^ how is|are|should|do|does|can|could|would|will|much|long|many|often|soon|far|to|come|bad \
@@ -45,6 +47,7 @@ RULES = {
     i|we|id|would|just need|want|like|love ~ to know
     worried should
     puedo|puede|podemos|debo|debemos|deberia|deberiamos|puedes|pueden|se_puede +<askmark>
+    ^ le|la|lo|se|les puedo|podemos|debo|puede|debemos|deberia dar|darle|banar|quitar|poner|sacar|dejar|llevar|cambiar|limpiar|mover|cargar|tocar|lavar
     ^ puedo|debo|podemos|debemos|deberia|sera|cuanto|cuanta|cuantos|cuantas|cual|cuales
     ^ cuando|donde|como +<askmark>
     ^ como hago|hacer|puedo|le_hago|se_hace|se_le|le_doy|lo_hago
@@ -70,7 +73,8 @@ RULES = {
     = factive
     normal|ok|okay|common|weird|usual|bad|expected|fine that|for|hes|shes
     normal ~2 que
-    ^ why
+    ^ why +<askmark>
+    ^ why is|are|does|do|did|wont|isnt|doesnt|would|cant|hasnt|might|not
     why ~ is|are|does|wont|isnt|doesnt|hes|shes|would
     how come
     supposed|meant to be
@@ -124,6 +128,11 @@ RULES = {
         lovely|away|soundly -<neg>
     until|till|hasta|before|yesterday|ayer|previously|antes ~~ <legmoved>|<legmove> -<neg> -<bad_use>
     estaba|venia|andaba|iba|estuvo|habia ~2 apoyando|pisando|usando|caminando|andando|apoyado -<neg>
+    was|been|had|were ~3 doing|getting|going ~2 well|great|better|grand|brilliant|brilliantly|good|nicely|fine -<neg>
+    iba|venia|estaba|andaba ~2 bien|mejor|perfecto|mejorando|excelente|super -<neg>
+    yesterday|ayer|anoche|antes ~2 <good> -<neg>
+    <good> ~ yesterday|ayer|anoche|antes|before|until -<neg>
+    four|4|all|cuatro ~ legs|fours|paws|patas ~2 yesterday|before|ayer|and
     apoyaba|pisaba|usaba|caminaba|andaba|corria|trotaba|asentaba|cargaba -<neg>
     ayer|antier|anoche|antes|manana|hasta ~4 apoyo|piso|camino|anduvo|uso|apoya|camina -<neg>
     previously|formerly|prior ~3 <toetouch>|<bear>|sound|grade|ambulatory|wb -<neg>

@@ -84,7 +84,7 @@ CLASSES = {
     "lastnight": "last_night last_nite lastnight anoche overnight all_night whole_night through_the_night "
     "toda_la_noche during_the_night in_the_night all_nite durante_la_noche",
     "yesterday": "yesterday ayer",
-    "yesterdaymorning": "yesterday_morning ayer_a_la_manana ayer_de_manana ayer_por_la_mana ayer_desayuno ayer_en_la_manana ayer_por_la_manana ayer_temprano",
+    "yesterdaymorning": "yesterday_morning ayer_a_la_manana ayer_tempranito ayer_de_manana ayer_por_la_mana ayer_desayuno ayer_en_la_manana ayer_por_la_manana ayer_temprano",
     "yesterdayevening": "ayer_a_la_tarde ayer_a_la_noche ayer_tarde ayer_noche yesterday_evening yesterday_afternoon ayer_en_la_tarde "
     "ayer_por_la_tarde ayer_en_la_noche ayer_por_la_noche yesterday_night",
     "daybefore": "day_before_yesterday antier anteayer antes_de_ayer antenoche the_night_before_last night_before_last evening_before_last day_before_last "

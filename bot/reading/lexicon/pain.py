@@ -55,7 +55,7 @@ CLASSES = {
     "excited": """
         happily sunbathing thunder thunders fireworks doorbell postman excited excitement
         dreaming dream breakfast dinner treats food walk walkies leash lead car door attention
-        i_leave we_leave leaving_him leaving_her left_alone go_out me_voy nos_vamos salgo left_the_room cuddles fuss biscuit biscuits squirrel bill bills wallet want_out play toy emocionado emocionada salir comida hot_day heat correr post-ictal
+        at_the_vets the_vets nails hoover i_left we_left i_leave we_leave leaving_him leaving_her left_alone go_out me_voy nos_vamos salgo left_the_room cuddles fuss biscuit biscuits squirrel bill bills wallet want_out play toy emocionado emocionada salir comida hot_day heat correr post-ictal
         """,
     "eightplus": "8 9 10 8/10 9/10 10/10",
     "dontlook": "not_that",
@@ -87,6 +87,8 @@ RULES = {
     <bite> & <touched>
     <bite> ~3 me|us|him|anyone|nos|dedo|finger|hand|mano|if|when|cuando|near -<at_wound> -<meds>
     me|nos tira|tiro|avento|avienta|quiso|quiere|lanzo ~2 <bite>
+    went|goes|going for me|us|him -walk -a
+    take|took|taken|have|had ~2 hand|arm|finger|fingers ~ off me|us|him
     me muerde|mordio|gruñe
     = severe
     shaking|trembling|shakes|shivering|temblando|tiembla ~2 with|from|de|del|por ~2 pain|dolor
@@ -108,6 +110,8 @@ RULES = {
     <painword>
     <painword> ~ moderate|moderado|moderada|medio
     in|de|with|con|shows|showing ~2 pain|dolor|discomfort
+    <neg> ~ quiere|deja|want|wants|let|lets|like|likes ~5 <touched>|toque|toquen|toquemos -<meds> -<coneword> -<hello>
+    jumps|jumped|jump|brinca|salta ~ when|if|whenever|cuando|si ~5 <touched>|near
     <whimper> ~3 <touched>|stands|standing|walk|walks|lying|hunches
     cant|wont|couldnt|not|doesnt|never|wouldnt|unable|no ~2 settle|settled|settling|comfy|
         comfortable|acomoda|acomodarse|descansa|echarse|acostarse ~ down?
@@ -119,7 +123,7 @@ RULES = {
     guards|guarding|protecting|protects ~3 <legword>
     pulls|jerks|snatches|retira|quita|encoge|jala away|leg|paw|pata|patita|la -<coneword>
     flinches|flinched|winces|yelped|yelps|se_queja
-    hunched|arched|encorvado|encorvada|jorobado back|up?
+    hunched|arched|encorvado|encorvada|jorobado back|up? -<poo> -<pee> -garden -tray -pushing -straining -squatting
     tense|tenso|tensa ~ belly|when
     se le ve|nota dolor|adolorido
     = mild
@@ -141,6 +145,7 @@ RULES = {
     slept|sleeping|durmio|sleeps well|like|soundly|peacefully|fine|good|bien|rico|great|
         tranquilo|tranquila|como
     slept|sleeps ~ through|all ~2 night
+    dormido|durmio|duerme|dormida ~ del_tiron|de_un_jalon|de_corrido|corrido|toda_la_noche|a_pierna_suelta
     durmiendo|dormido|dormida|duermen ~ tranquilo|tranquila|placido|profundo|a_gusto|rico
     sleeping|asleep ~ peacefully|sound|soundly|comfortably
     pain ~ under_control|controlled|controlado|well

@@ -11,6 +11,16 @@ CLASSES = {
         ataque_epileptico epilepsia epileptica epileptico ataque ataques convulso
         crisis_convulsiva crisis_epileptica ataquito convulsivo le_dio_un_ataque seizing
         """,
+    "onside": """
+        on_his_side on_her_side onto_his_side onto_her_side over_sideways de_lado de_costado
+        on_the_floor en_el_piso en_el_suelo tirado tirada
+        """,
+    "sleeping": """
+        sleep asleep sleeping dream dreams dreaming dreamt sueno suena sonando soñando dormido
+        dormida duerme nap squirrels rabbits durmiendo
+        """,
+    "seizureless": "toy ball",
+    "shakes": "twitching jerking drooling shaking paddling tiembla temblando babeando rigid stiff",
     "notfit": """
         fit_in fits_in fit_on fits_him fits_her well perfectly properly cone collar through
         crate bed snug snugly car as_a a_fiddle bandage nicely fit_as and_healthy and_well into
@@ -29,7 +39,7 @@ RULES = {
         fits|convulsion|seizure
     paddling|paddled|paddle ~3 legs|feet|paws|air
     legs|paws|four|feet|patas ~4 paddling|paddled|pedaleando|pedaleo|jerking|twitching|
-        running_in_the_air
+        running_in_the_air -<sleeping>
     jerking|jerked|jerks|twitching|thrashing|convulsing|spasming|shook|shaking|temblaba|
         sacudia|sacudidas|sacudiendo|sacudio ~5 all_over|uncontrollably|violently|whole_body|
         everywhere|whole|foaming|foam|todo_el_cuerpo|unconscious|todo|feo
@@ -46,7 +56,7 @@ RULES = {
         uncontrolled|uncontrollable|violent
     stiff|rigid|tieso|tiesa ~2 poker|board|plank|ramrod|tabla|palo
     legs|patas|four ~4 thrashing|cycling|pedalling|pedaling|flailing|kicking|twitching|jerking \
-        ~4 about|all|wildly|side|air|lado|ground?
+        ~4 about|all|wildly|side|air|lado|ground? -<sleeping>
     temblar|temblando|tiembla|temblaba|temblo|shaking|shook|trembling|twitching ~3 todo|whole|
         all|entire|over ~ cuerpo|body|over
     ojos ~3 fueron|voltearon|volteo|torcieron|blancos
@@ -55,6 +65,15 @@ RULES = {
     ojos en? blanco ~~ <seizureword>|temblando|tieso|tiesa|espuma|patas|temblaba
     eyes ~3 rolled|rolling ~~ shaking|jerking|stiff|twitching
     pedaleando|pataleando ~3 aire|lado|suelo|acostado|acostada|tirado|tirada
+    legs|paws|feet|patas|patitas ~3 going|moving|kicking|pumping|moviendose|moviendo ~3 like|as|
+        as_if|como ~4 run|running|swimming|bicycle|bike|cycling|corriera|corriendo|nadando|bici|
+        bicicleta|race -<sleeping>
+    <onside> ~~ paddling|jerking|twitching|legs_going|kicking|shaking|thrashing|patalear|
+        pataleando|temblando|temblar|sacudiendose|convulsionando|pedaleando -<sleeping>
+    jaw|teeth|mouth|mandibula|dientes ~2 champing|chomping|clenched|locked|trabada|trabados|
+        apretada
+    doesnt|didnt|not|no ~ know|recognise|recognize|reconoce|conoce ~ me|us|where -<seizureless> \
+        +<shakes>
     jaw ~2 chomping|clapping|clamping|snapping|chattering
     chewing gum fits
     = no fixed

@@ -13,7 +13,7 @@ CLASSES = {
     "lienzos_tibios lienzos compresas compresa trapo_caliente heat warm warmth trapito paño_caliente calor",
     "massageword": "massage massaged massages massaging massage_session rub rubbed rubdown masaje masajes "
     "masajito masajitos masajeamos masajee sobadita sobe sobamos sobada masajear physio stretches rom",
-    "walkword": "walk walked walks walkies walkie wander stroll leash_walk lead_walk potty_walk outing "
+    "walkword": "dander ramble saunter mooch walk walked walks walkies walkie wander stroll leash_walk lead_walk potty_walk outing "
     "toddle potter plod amble caminata caminatas paseo paseos paseito paseamos camino caminamos "
     "caminado vuelta vueltas vueltita caminar caminadita sacamos saque salimos sali paseado "
     "paseando caminando walking went_out lap laps strolled pottered took_him_out took_her_out "
@@ -23,6 +23,7 @@ CLASSES = {
 }
 
 _SKIP = """
+    slipped_up|fallen_behind|behind|lapsed|slacked ~3 {c}
     forgot|forgotten|skipped|skip|missed|miss|olvide|olvido|olvidamos|skipping|salte|saltamos ~3 {c}
     {c} ~3 forgot|forgotten|skipped|missed|olvido|olvide|not_yet|later|tomorrow
     se me|nos olvido|paso ~3 {c}
@@ -38,6 +39,8 @@ _SKIP = """
 RULES = {
     "ice": """
     = done
+    <icepack> for <number> -<neg>
+    then|plus|also|and|y|luego|despues|followed_by|con ~2 <icepack> -<neg> -<intent> -<askmark>
     <icepack> ~3 <donework>
     <donework> ~3 <icepack>
     <icepack> ~4 <minutes>
@@ -54,6 +57,8 @@ RULES = {
     + _SKIP.format(c="<icepack>"),
     "warm_compress": """
     = done
+    <warmpack> for <number> -<neg>
+    then|plus|also|and|y|luego|despues|followed_by|con ~2 <warmpack> -<neg> -<intent> -<askmark>
     <warmpack> ~3 <donework>
     <donework> ~3 <warmpack>
     <warmpack> ~4 <minutes>
@@ -66,6 +71,8 @@ RULES = {
     + _SKIP.format(c="<warmpack>"),
     "massage": """
     = done
+    <massageword> for <number> -<neg>
+    then|plus|also|and|y|luego|despues|followed_by|con ~2 <massageword> -<neg> -<intent> -<askmark>
     <massageword> ~3 <donework>
     <donework> ~3 <massageword>
     <massageword> ~4 <minutes>
@@ -87,7 +94,7 @@ RULES = {
     went|gone|been out|outside <minutes>?
     out for ~2 <minutes>
     out|afuera|fuera ~ on the? lead|leash|correa
-    took|taken|take him|her out|outside
+    took|taken|take him|her out|outside -<pee> -<poo> -business -toilet -potty -vet -vets -car
     walk|walked|walks|paseo|caminata|paseito|vuelta|caminamos|caminado ~3 <number>|15|10|5 $ -<neg>
     la|el <walkword> ~ si ~ hicimos|dimos|salio
     walked|strolled|pottered|toddled|wandered|trotted ~ to|round|around|up|down|as ~4 corner|park|gate|lane|lamppost|garden|block|postbox|shop|shops|field|end|road|driveway|mailbox

@@ -102,6 +102,8 @@ RULES = {
     not|no yet|todavia on the? <poo>
     havent|hasnt|not seen|see|visto ~3 <poo>
     ^ <poo> no|not|nada|none|zero
+    <poo> ~ todavia_no|aun_no|not_yet
+    ^ <poo> ~2 todavia|aun|still no|nada
     no|ni poop|popo ni|nor|or pipi|pee
     nothing|nada ~2 <poo>|back_end|rear
     = none fixed
@@ -159,6 +161,10 @@ RULES = {
     hard ~ pebbles|pellets|nuggets|bits|rocks|lumps|bolitas & <strain>
     pebbles|pellets|nuggets|bolitas & <strain>
     pebbles|pellets|nuggets|bolitas ~~ strains|straining|pushing|puja|pushes
+    squat*|hunch* ~~ slime|mucus|jelly|moco|mocos -<pee>
+    puja|pujando|pujo|puje ~~ nada|no ~2 sale? -<pee>
+    <strain> ~4 para|pa|to ~ hacer|ir|go ~4 <poo>
+    batalla|sufre|cuesta|trabajo|struggling|struggles ~4 hacer|ir ~ del|al ~ dos|2|baño
     = straining @stool
     cuesta|struggles|struggled|hard_time
     = straining @stool @bathroom

@@ -32,7 +32,7 @@ CLASSES = {
     "took": "tome tomamos had has_had took taken take takes got getting tomo tomado toma",
     "lot": """
         whole entire all lot full bottle packet pack box strip blister blister_pack sheet tub
-        everything remaining rest bunch loads many handful several bottles vial syringeful week
+        every_last_one every_single_one everything remaining rest bunch loads many handful several bottles vial syringeful week
         weeks supply todo toda todas todos frasco bote botella caja tira entero entera completo
         completa sobrantes restante monton punado paquete tarro lleno resto quedaba quedaban
         """,
@@ -92,13 +92,14 @@ CLASSES = {
         gobbled consumed nicked stole trago comio tragado traga ingirio se_comio se_trago tragó
         robo comido raided gulped necked downed
         """,
-    "kinswhose": " ".join(f"{word}s" for word in _KIN_EN.split()),
+    "kinswhose": "laws himselfs herselfs " + " ".join(f"{word}s" for word in _KIN_EN.split()),
     "kin": _KIN_EN + _KIN_ES,
     "mymine": "my mis mi our",
     "humanno": """
         not_give never_give dont_give didnt_give wont_give know_not no_le_di no_le_dimos
         no_le_he havent_given never_gave
         """,
+    "mineonly": "away reach shelf prescribed vet",
     "humanthing": "inhaler inhalers inhalador vape vapes viagra edible edibles",
     "dosegiver": "vet gave_his gave_her le_toca nurse",
     "wholelotmed": """
@@ -136,6 +137,7 @@ RULES = {
     <noneleft> ~2 <three> ~2 <meds> -<planned>
     <handed>|<took> ~3 <three> ~3 <meds>|doses|dosis|pills|instead -<planned>
     <three> ~3 <meds> ~3 <jointly>
+    <amount> ~4 <amount> +<jointly>
     <handed>|<took> ~5 <wholelotmed> ~4 <meds> -<wholeone>
     <meds> ~4 <wholelotmed> ~3 squirted|gave|down|in
     <handed>|squirted|squeezed|poured|syringed ~5 <wholelotmed> ~~ <meds> -<wholeone>
@@ -163,6 +165,10 @@ RULES = {
     <took> ~3 <kinswhose>|<mymine> own? <pillkind>? <pillword> -<dosegiver>
     <kinswhose>|<mymine> own? <pillkind>? <pillword> ~~ <ingest>|<noneleft>|<wrecked>
     <kinswhose> ~2 <pillword> ~~ <ingest>|<noneleft>|<wrecked>
+    <took> ~~ <kinswhose> ~2 <pillword>|<pillkind> -<dosegiver>
+    <wrecked> ~5 <mymine>|<kinswhose> <pillkind>? <pillword>
+    <pillkind> ~ <pillword> ~3 dog|cat|perro|perra|gato|gata -<mineonly>
+    shared|sharing|convido|compartio ~~ <pillword> -<food>
     <pillword> ~ of|from|belonging|for|made ~2 <kin>|mine|humans|people|adults|kids
     <pillword> ~ para|pa|de ~2 <kin>|dormir|presion|diabetes|tiroides|alergia|colesterol|
         ansiedad|corazon|nervios|gripa|gripe|cabeza|depresion|colicos|adulto|adultos|acidez

@@ -13,6 +13,7 @@ CLASSES = {
         inchado inchada inchazon chipote
         """,
     "bruiseword": """
+        moraton moratones moretonote
         bruise bruises bruised bruising ecchymosis ecchymoses contusion haematoma hematoma
         black_and_blue moreton moretones moreteado moreteada amoratado amoratada hematomas
         cardenal cardenales moretoncito moretoncitos equimosis negro_y_azul
@@ -68,6 +69,8 @@ RULES = {
     <swell> ~5 wasnt|werent|no ~ there|before|yesterday|estaba|ayer|antes|habia
     lump|bump|bulto|bola|chipote|<joint>|thicker ~~ wasnt|werent|no ~ there|estaba|tenia -<notswell> +lump|bump|bulto|bola|chipote|<swell>|thicker
     lump|bump|bulto|bola|chipote ~4 <more> -<notswell>
+    more|mas big|fat|thick|grande|gorda than|que -<notswell>
+    puffier|fatter|thicker|rounder|gordota -<neg> -<fewer> -<notswell>
     started|starting|begun|empezo|begins|empieza|comenzo ~3 <swell>
     = marked
     so|tan|re|bien <swell> -<notswell>
@@ -92,6 +95,7 @@ RULES = {
     <very> ~2 <more> ~ <swell>
     <swell> ~3 much|lot|way|mucho ~ <more>
     doubled|tripled|twice|double ~3 <swell>|size
+    <joint> ~~ now|ahora|ya|today|hoy ~4 <sizeword>
     <swell> ~4 doubled|tripled
     = mild @swelling
     walnut|hazelnut|pea|marble|grape|almond|nuez|chicharo|uva|canica|cherry|small|little|slight
@@ -106,6 +110,8 @@ RULES = {
     <samey>
     = marked @swelling
     <sizeword>|huge|massive|enorme|enormous
+    = mild trend:same fixed
+    no|not more|less|bigger|worse ~2 <swell> ~3 than|que
     = none fixed
     <neg> ~3 <swell>
     <swell> ~7 all|completely|totally|has|have|ha gone|disappeared|vanished|desaparecido \

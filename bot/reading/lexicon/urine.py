@@ -68,6 +68,7 @@ RULES = {
     se hizo pipi|pis|chis
     = none
     <neg> ~4 <pee>
+    <neg>|nothing|nada ~2 drop|drops|thing|gota out ~ of? him|her
     last <pee>
     last did|had|went|passed|done|time|made ~4 <pee>
     <hours>|<minutes>|yesterday|day|days since ~5 <pee>

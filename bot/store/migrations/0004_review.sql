@@ -22,6 +22,7 @@ CREATE TABLE review_seen (
 );
 
 CREATE INDEX log_said ON log (patient_id, id) WHERE kind = 'said';
+CREATE INDEX log_said_all ON log (id) WHERE kind = 'said';
 CREATE INDEX observation_topic ON observation (patient_id, about, at);
 CREATE INDEX item_source ON item (patient_id, source) WHERE source IS NOT NULL;
 

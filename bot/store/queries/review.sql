@@ -16,10 +16,8 @@ SELECT i.expires_at, i.used_at, s.id, s.user_id, s.name, s.role, s.chat_id
 FROM invitation AS i JOIN staff AS s ON s.id = i.member_id
 WHERE i.digest = :digest AND i.kind = 'review' AND s.removed_at IS NULL;
 
--- name: review_patients
-SELECT id, name, state, enrolled_at, last_heard_at,
-  json_extract(plan, '$.owner', '$.procedure', '$.clinician', '$.zone', '$.surgery') AS facts
-FROM patient WHERE state <> 'ended' OR :ended = 1;
+-- name: review_count
+SELECT count(*) AS n FROM patient;
 
 -- name: review_cases
 SELECT id, patient_id, matter, urgency, state, deadline_at, acknowledged_by
@@ -35,7 +33,8 @@ WHERE patient_id = :patient_id AND about = :about AND state = 'stands'
 ORDER BY at DESC, id DESC LIMIT 1;
 
 -- name: review_doses
-SELECT count(*) AS due, coalesce(sum(choice = 'given'), 0) AS given FROM item
+SELECT count(*) AS due,
+  coalesce(sum(CASE WHEN choice = 'given' THEN 1 ELSE 0 END), 0) AS given FROM item
 WHERE patient_id = :patient_id AND kind = 'dose' AND slot_at <= :now
   AND state IN ('answered', 'unanswered');
 
@@ -59,12 +58,6 @@ SELECT id, kind, med, body FROM item WHERE patient_id = :patient_id AND source =
 
 -- name: review_sources
 SELECT id, source FROM item WHERE patient_id = :patient_id AND source IS NOT NULL;
-
--- name: review_words_of
-SELECT id, author, text FROM log
-WHERE patient_id = :patient_id AND kind IN ('said', 'tapped', 'picture')
-  AND json_extract(data, '$.source') = :source
-ORDER BY id DESC LIMIT 1;
 
 -- name: review_picture
 SELECT path, kind, day FROM media

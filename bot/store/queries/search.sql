@@ -1,4 +1,4 @@
--- Full-text search is SQLite's own (FTS5); another back end brings its own file.
+-- What is SQLite's own, full text (FTS5) and JSON; another back end brings its own file.
 -- name: search_words
 SELECT l.id, l.patient_id, l.at, l.kind, l.author, p.name,
   highlight(log_words, 0, char(2), char(3)) AS text
@@ -18,7 +18,7 @@ ORDER BY w.rowid DESC LIMIT :most;
 
 -- name: search_all
 SELECT l.id, l.patient_id, l.at, l.kind, l.author, p.name, l.text
-FROM log AS l JOIN patient AS p ON p.id = l.patient_id
+FROM log AS l INDEXED BY log_said_all JOIN patient AS p ON p.id = l.patient_id
 WHERE l.kind = 'said' AND l.id BETWEEN :first AND :last
   AND (:patient_id IS NULL OR l.patient_id = :patient_id)
   AND l.at >= :since AND l.at < :until
@@ -33,5 +33,19 @@ WHERE l.kind = 'said' AND l.id BETWEEN :first AND :last
 ORDER BY l.id DESC LIMIT :most;
 
 -- name: search_bounds
-SELECT min(id) AS first, max(id) AS last FROM log
-WHERE :patient_id IS NULL OR patient_id = :patient_id;
+SELECT
+  CASE WHEN :patient_id IS NULL THEN (SELECT min(id) FROM log)
+    ELSE (SELECT min(id) FROM log WHERE patient_id = :patient_id) END AS first,
+  CASE WHEN :patient_id IS NULL THEN (SELECT max(id) FROM log)
+    ELSE (SELECT max(id) FROM log WHERE patient_id = :patient_id) END AS last;
+
+-- name: review_patients
+SELECT id, name, state, enrolled_at, last_heard_at,
+  json_extract(plan, '$.owner', '$.procedure', '$.clinician', '$.zone', '$.surgery') AS facts
+FROM patient WHERE state <> 'ended' OR :ended = 1;
+
+-- name: review_words_of
+SELECT id, author, text FROM log
+WHERE patient_id = :patient_id AND kind IN ('said', 'tapped', 'picture')
+  AND json_extract(data, '$.source') = :source
+ORDER BY id DESC LIMIT 1;

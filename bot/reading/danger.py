@@ -1,0 +1,45 @@
+"""The danger net: a clause that gave nothing, but holds a word of danger about the patient."""
+
+from __future__ import annotations
+
+from bot.model.observation import Observation
+
+from .clauses import Clause
+from .matching import Match
+from .settle import Found
+from .token import Token
+
+
+def caught(net: list[Match], matches: list[Match], clauses: list[Clause]) -> list[Match]:
+    """What of the net counts: in clauses where nothing was read, not denied, not void, and no
+    figure of speech. One for each clause and topic."""
+    taken = {m.clause for m in matches if m.rule.about not in ("idiom", "request")}
+    taken |= {clauses[m.clause].sentence + 10_000 for m in matches if m.rule.about in _WHOLE}
+    said = {m.rule.about for m in matches if not m.void}
+    figures = {at for m in matches if m.rule.about == "idiom" for at in m.at}
+    out: list[Match] = []
+    for match in net:
+        topic = match.rule.value.partition(".")[0]
+        clause = clauses[match.clause]
+        if (
+            match.clause not in taken
+            and clause.sentence + 10_000 not in taken
+            and topic not in said
+            and not match.denied
+            and not match.void
+            and figures.isdisjoint(match.at)
+        ):
+            said.add(topic)
+            out.append(match)
+    return out
+
+
+_WHOLE = frozenset(("seizure", "breathing"))
+"""Topics that, once read, explain the other danger words of their sentence."""
+
+
+def doubtful(match: Match, tokens: list[Token]) -> Found:
+    """The observation, flagged as unsure."""
+    topic, _, value = match.rule.value.partition(".")
+    span = (tokens[match.first].start, tokens[match.last].end)
+    return Found(Observation(topic, value, unsure=True, span=span), match)
