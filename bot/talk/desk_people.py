@@ -18,7 +18,8 @@ def join(scene: Scene, out: Outcome, event: Incoming) -> None:
     """Take up a code: a chat becomes a staff chat, or a person joins the practice."""
     invitation, sender = scene.invitation, event.sender
     lang = scene.clinic.language
-    if invitation is None or not invitation.good or sender is None:
+    known = invitation is not None and invitation.kind in ("staff", "desk")
+    if not known or invitation is None or not invitation.good or sender is None:
         by = sender.name if sender else "?"
         out.add(Entry("refused", by, "a staff code that is unknown, used or has run out"))
         return
