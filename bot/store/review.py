@@ -281,11 +281,11 @@ def _listed(tx: Tx, ended: bool) -> list[Listed]:
         )  # fmt: skip
     found = []
     for row in tx.all("review_patients", ended=int(ended)):
-        owner, procedure, clinician, zone, surgery = json.loads(row["facts"])
         found.append(
             Listed(
-                row["id"], row["name"], owner or "", procedure, clinician, zone,
-                date.fromisoformat(surgery), row["state"], moment(row["enrolled_at"]),
+                row["id"], row["name"], row["owner"] or "", row["procedure"], row["clinician"],
+                row["zone"], date.fromisoformat(row["surgery"]), row["state"],
+                moment(row["enrolled_at"]),
                 moment(row["last_heard_at"]) if row["last_heard_at"] else None,
                 tuple(cases.get(row["id"], ())),
             )

@@ -51,7 +51,8 @@ def test_statements_keep_to_what_both_databases_take() -> None:
         r"AUTOINCREMENT|IFNULL|GLOB|PRAGMA)\b",
         re.IGNORECASE,
     )
-    assert {name for name, sql in statements().items() if odd.search(sql)} == set()
+    found = {name for name, sql in statements().items() if odd.search(sql)}
+    assert found <= {"search_words", "search_all"}  # full text is each back end's own
 
 
 async def test_a_transaction_is_kept_whole_or_not_at_all(tmp_path: Path) -> None:

@@ -26,6 +26,16 @@ CREATE INDEX log_said_all ON log (id) WHERE kind = 'said';
 CREATE INDEX observation_topic ON observation (patient_id, about, at);
 CREATE INDEX item_source ON item (patient_id, source) WHERE source IS NOT NULL;
 
+-- What statements of both back ends may ask for by name.
+CREATE VIEW patient_facts AS
+  SELECT id, json_extract(plan, '$.owner') AS owner, json_extract(plan, '$.procedure') AS procedure,
+    json_extract(plan, '$.clinician') AS clinician, json_extract(plan, '$.zone') AS zone,
+    json_extract(plan, '$.surgery') AS surgery
+  FROM patient;
+CREATE VIEW log_heard AS
+  SELECT id, patient_id, author, text, json_extract(data, '$.source') AS source
+  FROM log WHERE kind IN ('said', 'tapped', 'picture');
+
 -- The words of conversations, case and accents put aside. The text itself stays in log.
 -- A trigger is one line each: statements end where a line ends with a semicolon.
 CREATE VIRTUAL TABLE log_words USING fts5

@@ -16,6 +16,12 @@ SELECT i.expires_at, i.used_at, s.id, s.user_id, s.name, s.role, s.chat_id
 FROM invitation AS i JOIN staff AS s ON s.id = i.member_id
 WHERE i.digest = :digest AND i.kind = 'review' AND s.removed_at IS NULL;
 
+-- name: review_patients
+SELECT p.id, p.name, p.state, p.enrolled_at, p.last_heard_at,
+  f.owner, f.procedure, f.clinician, f.zone, f.surgery
+FROM patient AS p JOIN patient_facts AS f ON f.id = p.id
+WHERE p.state <> 'ended' OR :ended = 1;
+
 -- name: review_count
 SELECT count(*) AS n FROM patient;
 
@@ -58,6 +64,10 @@ SELECT id, kind, med, body FROM item WHERE patient_id = :patient_id AND source =
 
 -- name: review_sources
 SELECT id, source FROM item WHERE patient_id = :patient_id AND source IS NOT NULL;
+
+-- name: review_words_of
+SELECT id, author, text FROM log_heard
+WHERE patient_id = :patient_id AND source = :source ORDER BY id DESC LIMIT 1;
 
 -- name: review_picture
 SELECT path, kind, day FROM media

@@ -1,4 +1,4 @@
--- What is SQLite's own, full text (FTS5) and JSON; another back end brings its own file.
+-- Search is SQLite's own (full text by FTS5, JSON): another back end brings its own file.
 -- name: search_words
 SELECT l.id, l.patient_id, l.at, l.kind, l.author, p.name,
   highlight(log_words, 0, char(2), char(3)) AS text
@@ -38,14 +38,3 @@ SELECT
     ELSE (SELECT min(id) FROM log WHERE patient_id = :patient_id) END AS first,
   CASE WHEN :patient_id IS NULL THEN (SELECT max(id) FROM log)
     ELSE (SELECT max(id) FROM log WHERE patient_id = :patient_id) END AS last;
-
--- name: review_patients
-SELECT id, name, state, enrolled_at, last_heard_at,
-  json_extract(plan, '$.owner', '$.procedure', '$.clinician', '$.zone', '$.surgery') AS facts
-FROM patient WHERE state <> 'ended' OR :ended = 1;
-
--- name: review_words_of
-SELECT id, author, text FROM log
-WHERE patient_id = :patient_id AND kind IN ('said', 'tapped', 'picture')
-  AND json_extract(data, '$.source') = :source
-ORDER BY id DESC LIMIT 1;
