@@ -88,7 +88,8 @@ def since_hours(tokens: list[Token], clause: Clause, context: Context) -> float 
         elif "<surgery>" in keys and since and context.day > 0:
             hours = context.day * 24.0
         if hours is not None and hours > 0:
-            best = hours if best is None or (since and "<lastdone>" not in clause.keys) else max(best, hours)
+            newest = best is None or (since and "<lastdone>" not in clause.keys)
+            best = hours if newest or best is None else max(best, hours)
             if (since or dated) and ("<clock>" in keys or "<hours>" in keys):
                 return round(hours, 1)
     return round(best, 1) if best is not None else None

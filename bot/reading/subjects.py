@@ -6,7 +6,8 @@ from .clauses import Clause
 from .token import Token
 
 PREPOSITIONS = frozenset(
-    "with con of by to at from for like como than que al against contra after tras para pa hacia por on in en entre "
+    "with con of by to at from for like como than que al against contra after tras para pa hacia "
+    "por on in en entre "
     "over into onto past beside chased chasing chase saw met sees persiguio correteo".split()
 )
 _CATS = frozenset("cat cats kitty kitten gato gata gatito gatita michi gatos".split())
@@ -15,6 +16,8 @@ _DOGS = frozenset("dog dogs doggy puppy perro perra perrito perrita perros".spli
 
 _LIKENED = frozenset("those these same as like como igual mismo misma esos esas aquellos".split())
 """Words before another animal that only compare: "one of those fits our old dog had"."""
+
+_IS = frozenset({"fue", "was", "its", "era", "is"})
 
 
 def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
@@ -111,7 +114,7 @@ def mark_subjects(
             likened = any(t.word in _LIKENED for t in head)
             if likened:
                 clause.compared = other_at
-            elif not patient_first or (head and head[-1].word in ("fue", "was", "its", "era", "is")):
+            elif not patient_first or (head and head[-1].word in _IS):
                 clause.other = sticky = True
         elif sticky:
             first = tokens[clause.start : clause.start + 3]

@@ -22,7 +22,8 @@ RIGHTS: dict[str, frozenset[str]] = {
 
 COMMANDS: dict[str, str] = {
     "/help": "patients", "/start": "patients", "/patients": "patients", "/board": "patients",
-    "/review": "patients", "/log": "patients", "/link": "patients", "/people": "patients", "/note": "case",
+    "/review": "patients", "/log": "patients", "/link": "patients", "/people": "patients",
+    "/note": "case",
     "/enrol": "enrol", "/enroll": "enrol", "/plan": "plan", "/medicine": "plan",
     "/end": "end", "/staff": "staff",
 }  # fmt: skip
