@@ -130,6 +130,11 @@ SAME_DAY: tuple[Row, ...] = (
     ("pain severe", lambda s: s.some("pain", "severe")),
     ("no weight after day 14", lambda s: s.day > 14 and s.some("weight_bearing", "none")),
     ("sudden loss of use", lambda s: s.some("weight_bearing", detail="sudden")),
+    # "Was walking fine, now on three legs": worse use and none of it is use that was lost.
+    (
+        "lost the use that it had",
+        lambda s: s.some("weight_bearing", "none") and s.some("mobility", "worse"),
+    ),
     ("mishap, and worse for it", lambda s: s.some("mishap") and s.leg_worse_or_hurt),
     ("temperature 39.4 °C or more", lambda s: s.fever >= 39.4),
     ("gums yellow", lambda s: s.some("gums", "yellow")),

@@ -96,10 +96,13 @@ RULES = {
     gone|finished|cleared
     hungry|hambre
     como siempre|antes|normal|loco
+    same|usual|as ~ as ~ ever|always|usual|before|normal
     = less
     <eat> ~4 <partly>
     <partly>|poco ~4 <eat>
     <partly> ~3 <food> -<water>
+    quarter|third|half|fraction|corner ~ of ~2 bowl|plate|portion|ration|meal|breakfast|dinner|<food>
+    hand_feed|hand_feeding|hand_fed|handfeed|spoon_feed|spoon_feeding|coax|coaxed
     <food> ~3 half|partly|poco|mitad
     <eat> ~2 <neg> ~ <good>|great|well|much|mucho|bien
     <eat> ~ <number> percent|%|pct
@@ -109,6 +112,7 @@ RULES = {
         everything|todo|usual|finish|completo
     <neg> ~2 finish|finished|acabo|termino|acaba|termina|finishing ~4 <food>|todo|it|eating
     <neg> ~ that|as|so|too|very|much|really hungry|interested
+    not ~ fussed|bothered|keen|mad ~ about|on ~3 <food>
     <neg> ~2 much|mucho|muchas|mucha appetite|apetito|hambre|ganas
     less|poor|reduced|smaller|low|decreased|diminished|down|poco|menos|menor|reducido|bajo|
         picky|lacking|hyporexia|hyporexic|bad ~2 appetite|apetito|hambre
@@ -143,6 +147,7 @@ RULES = {
     skipped|missed|skip|salto ~2 breakfast|dinner|lunch|meal|desayuno|cena|comida
     only|just|solo|solamente|nomas|puro ~4 <treatword>|pollo|jamon|salchicha|premios ~~ <neg>|turns|turned|refuses|leaves|walks|deja|rechaza ~4 <food>
     = less @appetite
+    not ~2 fussed|bothered|keen|mad|pushed
     casi nada
     almost|hardly|barely nothing|anything|any
     ^ only|just|solo|nomas|puro ~ <food>|treats -<eat>

@@ -106,6 +106,6 @@ RULES = {
     dejo de sangrar
     ya paro|no_sangra|dejo ~ sangrar?
     = bleeding stopped @incision
-    <stopword2> -<neg>
+    <stopword2> -<neg> -<seepword> -dried -dry -seco
     """,
 }

@@ -83,7 +83,7 @@ CLASSES = {
         angel angeles responder contestar siempre tan son estar pendiente pendientes descanse
         descansen hasta luego pronto lindas lindos tengan tenga pase pasen jaja jajaja
         """,
-    "meh": "so_so meh mas_o_menos masomenos regular ahi_va iffy",
+    "meh": "so_so meh iffy",
     "excuse": """
         sorry bother you write writing late hour perdon disculpe disculpen molestia hora
         """,

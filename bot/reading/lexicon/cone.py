@@ -15,6 +15,10 @@ CLASSES = {
         stuck_on in_place back_on keeps_it_on still_on traia
         """,
     "watched": """
+        sitting_beside sitting_right_beside sitting_right_next right_beside beside_him
+        beside_her right_next_to while_he_has while_she_has while_he_is_eating lo_estoy_viendo
+        la_estoy_viendo lo_veo la_veo lo_vigilo la_vigilo im_with_him im_with_her with_him
+        mealtime dinner_time for_dinner for_breakfast for_his_meals in_my_sight my_eyes_on
         watching watched watch i_watch we_watch while_i_am while_im eye_on_him eye_on_her under_my_eye estuve_con mientras_la_cuido supervised supervising supervision watching_him watching_her
         while_i_watch with_me with_us sitting_with while_he_eats while_she_eats
         under_supervision vigilado vigilada vigilando supervisado supervisada viendolo viendola
@@ -48,6 +52,7 @@ RULES = {
     ^ <coneword> $
     tolerates|tolerating|tolerated|accepts|accepted|tolera|aguanta ~ it|him|her
     on|wearing|worn|puesto|puesta -<neg>
+    swap|swapped|swapping|changed|switched|change ~3 to|for|por ~4 ring|inflatable|donut|doughnut|soft|suit|collar|neck
     stays|stayed|staying|stay on
     ahi|pero|bien|todavia|aun ~ lo|la trae|tiene|lleva|usa
     = off

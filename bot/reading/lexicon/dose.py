@@ -26,6 +26,7 @@ CLASSES = {
         slipped slip snuck sneaked hid hidden popped crushed tucked buried stuffed put
         escondi escondimos meti metimos disfrace machaque
         """,
+    "missword": "missed forgot forgotten skipped olvide olvido olvidamos falta faltan left behind",
     "twiceword": "twice two_times double doubled doubles dos_veces doble 2_times",
     "human": "paracetamol ibuprofen aspirin ibuprofeno aspirina",
     "interval": """
@@ -93,6 +94,9 @@ RULES = {
     all|both|everything ~ given|taken|done|in|down
     in|with|con|en ~2 <hid>
     a las <clock>
+    not|no til|till|until|hasta <clock>
+    late|closer|nearer|around|about|cerca ~2 <clock>|<number> than|que
+    wrestled|poked|shoved|persuaded|squirted|syringed ~ it|them|him|her ~ into|down|in
     gone in ~2 second|seconds|gulp
     wolfed|gobbled|scoffed|ate|devoro|comio ~ it|them|la|lo|todo|down
     = missed
@@ -105,6 +109,7 @@ RULES = {
     <meds> ~2 ran|run|runs out
     <meds> ~ all gone|finished ~2 none|no|nothing
     se me|nos olvido|olvidaron|paso|fue|pasaron ~4 <meds>|darle|darsela|darselo|dar|pastilla
+    missed|forgot|forgotten|skipped ~2 two|2|three|3|both|last doses|dosis|<meds>
     sin ~ <meds>
     no ~2 podido|pude|pudimos ~ dar|darle|darsela|darselo ~3 <meds>
     no ~ <meds> ~ left|today|tonight|yet|hoy
@@ -121,6 +126,7 @@ RULES = {
     out of ~ it|them
     forgot|forgotten|missed|skipped|olvido|olvide|olvidamos|olvidaron
     not|havent|hasnt|didnt|no|aun|todavia ~ yet|given|had|gave|give|dado|di|darle|todavia
+    not|didnt|nope|no|hes ~2 asleep|sleeping
     not yet
     se me|nos olvido|paso|fue|pasaron
     no|couldnt find|encuentro|encontre
@@ -157,6 +163,9 @@ RULES = {
     fought me|us
     eats|ate|comio around it|alrededor
     leaves|left|dejo the|la pill|tablet|pastilla
+    drools|drooled|dribbles|dribbled|foams ~3 out|everywhere|all
+    hides|hid|keeps|holds|tucks ~3 cheek|mouth|lip ~~ drops|spits|out|later
+    only half ~~ rest
     clamps|clamped ~ mouth|jaw|shut
     bit me|us
     = vomited_up
@@ -176,7 +185,7 @@ RULES = {
     <vomit> ~3 after|despues|luego|later
     = doubled
     <twiceword> ~4 <meds>|dose|dosis
-    two|double|2|doble|dos|extra|second|otra|another|segunda ~ dose|doses|dosis
+    two|double|2|doble|dos|extra|second|otra|another|segunda ~ dose|doses|dosis -<missword> -<askmark>
     <meds> ~4 twice|double|doble|dos_veces -<interval>
     gave|given|dio|di|dimos|dieron ~3 twice|double|doble -<interval>
     volvi|volvio|volvimos|volvieron a dar|darle|darsela|darselo
@@ -207,7 +216,7 @@ RULES = {
     extra <meds>
     = doubled @dose @asked-dose
     had|got|tomo|took ~3 twice|double|doble -<interval> -<neg>
-    twice|double|doubled|doble|dos_veces -<interval> -<spat> -<vomit> -<refuse> -<trying> -<lick>
+    twice|double|doubled|doble|dos_veces -<interval> -<missword> -<spat> -<vomit> -<refuse> -<trying> -<lick>
     gave|dio|di|dimos|given ~ again|another|otra|otro|otra_vez
     also|already|tambien|ya gave|given|dio|dado
     two|2|dos instead|by|en|por ~ of|mistake|accident|lugar|vez|error

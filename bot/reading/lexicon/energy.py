@@ -21,7 +21,7 @@ CLASSES = {
         pachucho pachucha mustio mustia chilling chillin chill under_the_weather peaky not_on_form mimoso quiet quieter subdued sleepy sleepier drowsy groggy dozy dopey woozy tired
         sleeping_a_lot sleeping_more mellow sedate sedated spaced_out spacey out_of_it zonked
         sleeping_lots less_active bit_flat a_bit_flat bit_down bit_off off_colour off_color
-        slept_all sleeping_most quietish dazed doped loopy stoned high_as_a_kite wobbly mopey
+        slept_all sleeping_most quietish dazed doped loopy stoned high_as_a_kite mopey
         adormilado adormilada dormilon dormilona somnoliento somnolienta cansado cansada
         tranquilo_de_mas calladito calladita apagadito apagadita adormecido adormecida atontado
         atontada mareado mareada borrachito borrachita sedado sedada amodorrado amodorrada
@@ -96,6 +96,9 @@ RULES = {
     = normal !@asked-incision !@asked-mobility !@incision !@swelling !@bandage !@stool !@urine \
         !@bruising
     seems|looks|acts|acting|se_ve <good> $
+    = normal @general @asked-general
+    no_complaints|no_complaint|cant_complain|not_a_bother|not_a_bad_day|bored|bossy|cheeky
+    not ~ bad ~ day|night|today|all
     = normal @general @none
     todo|all bien|good|well|fine|normal|tranquilo -<neg>
     ^ sin_novedad|sin_novedades|nothing_to_report
@@ -133,6 +136,8 @@ RULES = {
     nods|nodding|dozing|doze|dozes off|on
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
+    = quiet @general @asked-general
+    <meh>
     = lethargic
     <neg> ~ go|get_up_and_go|life|spark|pep|energy|interest|oomph in him|her
     ni ~2 quiere ~ mover|levantar|parar|moverse|levantarse|pararse

@@ -22,6 +22,9 @@ RULES = {
     eats|ate|eating|come|comio|eaten ~2 grass|pasto|zacate|pastito
     about_to|would|could|hed|shed|might|allowed|love|dying|nearly|almost|casi|iba_a|before|antes_de ~3 \
         <jumpword>|<runword>|<fallword>|<slidword>
+    didnt|dont|not|havent want|wanted|like|dare|bother ~2 to ~ wake|waking|disturb|rouse
+    didnt|dont|not wake|disturb him|her yet|so|till|until|for
+    no quise|queria|quisimos|queriamos|quiero despertar|despertarlo|despertarla|molestarlo
     took|take|taking the jump|plunge
     to get|go|climb|hop|be ~ up|on|onto ~3 <perch>
     whining|crying|whingeing|whinging|begging|asking|barking|llorando|llora ~ to|for|por|para ~3 up|bed|sofa|out|him|attention|go|salir

@@ -10,7 +10,7 @@ CLASSES = {
         irritadita irritated flushed rosa rojos rojas ruborizada
         """,
     "seepword": """
-        dribble dribbles dribbling straw_coloured straw_colored weep weeps
+        dribble dribbles dribbling goopy goop gloopy gloop straw_coloured straw_colored weep weeps
         discharge discharging seep seeps seeped seeping seepage weep weeps weeping wept weepy
         ooze oozes oozed oozing oozy drainage draining drains drain exudate serous
         serosanguinous serosanguineous leak leaks leaking leaked drips dripping moist damp wet

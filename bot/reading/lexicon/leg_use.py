@@ -5,7 +5,7 @@ from __future__ import annotations
 CLASSES = {
     "limpword": """
         limp limps limped limping limpin lame lameness hobble hobbles hobbling hobbled hobbly
-        gimpy gimp gimping hitch favoring favouring favors favours favoured favored cojea
+        gimpy gimp gimping hitch favoring favouring favors favours favoured favored wobbly unsteady shaky_on cojea
         cojeando cojeo cojera coja cojo cojito cojita cojear renguea rengueando renquea
         renqueando renco renga rengo cojeaba limpy lopsided toe_dragging ginger gingerly
         renguera claudica claudicacion renguear tentative
@@ -77,10 +77,13 @@ RULES = {
     = full @mobility @weight_bearing @walk
     anda|va ~ <good>
     = full @mobility @weight_bearing
+    flying|cruising|motoring|strutting -<neg>
     ^ <good> $
     ^ all|todo <good> $
     = partial
     <limpword>
+    carries|holds|lifts|hops|hop|hopping|skips|lifted ~~ but|pero ~3 uses|using|puts|walks|bears|weight|touches ~ it|leg|on|down?
+    three ~ legged|legs ~~ four|4|all ~3 walk|times|mostly
     <neg> ~ full|fully|all ~ weight
     partial|some|little|bit|half|light|lightly|partially|part|less|parcial|poco|poquito|algo|
         tantito ~3 <bear>|weight|peso
@@ -215,6 +218,7 @@ RULES = {
     improving|getting_stronger|going_from_strength|leaps_and_bounds|from_strength|on_the_mend
     putting|puts ~ more weight
     more weight|steady|confident|stable
+    getting there
     = better @mobility @weight_bearing
     less|menos $
     = better @mobility @weight_bearing @walk @mishap

@@ -166,7 +166,7 @@ RULES = {
         mojado|loseta|banqueta|baño|wooden|mosaico -<bandageword> -<noslipword>
     legs went|slid ~ from|under|out
     = rough_play
-    <roughword> -<meds> -<wantword>
+    <roughword> -<meds> -<wantword> -it
     play|plays|played|playing|jugo|jugar|jugando|jugaron|jugado|juega ~3 rough|roughly|brusco|
         pesado|fuerte|tosco|hard|ball|fetch|tug|pelota|with|con ~3 dog|dogs|cat|other|puppy|
         ball|brother|kids|perro|perra|pelota|niños|ninos|gato|rough|hard|otro -<wantword>

@@ -40,7 +40,7 @@ UNITS: dict[str, tuple[str, float]] = {}
 for _words, _class, _factor in (
     ("minute minutes min mins minuto minutos minutito minutitos minuts minite", "minutes", 1.0),
     ("second seconds sec secs segundo segundos segs", "seconds", 1.0),
-    ("hour hours hora horas h horitas horita hs", "hours", 1.0),
+    ("hour hours houres hora horas h horitas horita hs", "hours", 1.0),
     ("day days dia dias night nights noche noches diitas", "hours", 24.0),
     ("week weeks semana semanas semanita", "hours", 168.0),
     ("metre metres meter meters metro metros mts mtrs metritos", "metres", 1.0),

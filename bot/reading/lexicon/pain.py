@@ -42,7 +42,7 @@ CLASSES = {
     "touched": """
         touch touched touches touching petted handle handled pick picked lift lifted near move
         moves moved toco tocan toca tocar tocarle tocarlo acerco acerca cargo cargar cargarlo
-        muevo mueven mover moverlo tocarla tocando rozar rozo agarro agarrar cargarla
+        muevo mueven moverlo tocarla tocando rozar rozo agarro agarrar cargarla
         """,
     "bite": """
         bit bite bites biting snap snaps snapped snapping nip nips nipped lunged lunges attacked

@@ -52,6 +52,7 @@ RULES = {
     <icepack> ~2 <times>|twice|once -<neg>
     on|puesto ~ <icepack> -<neg>
     = done @ice @asked-ice
+    did|do|done|managed|got ~2 <number> of|out ~2 <number>
     did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
     = skipped"""
     + _SKIP.format(c="<icepack>"),
@@ -66,6 +67,7 @@ RULES = {
     <warmpack> ~2 <good>
     had|put|puse|pusimos|tuvo|held|used ~3 <warmpack>
     = done @warm_compress @asked-warm_compress
+    did|do|done|managed|got ~2 <number> of|out ~2 <number>
     did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
     = skipped"""
     + _SKIP.format(c="<warmpack>"),
@@ -82,6 +84,7 @@ RULES = {
     gave|give|loved|enjoyed|disfruto|le_gusto|dio ~3 <massageword>
     massaged|masajee|masajeamos ~3 <legword>|him|her
     = done @massage @asked-massage
+    did|do|done|managed|got ~2 <number> of|out ~2 <number>
     did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
     = skipped"""
     + _SKIP.format(c="<massageword>"),

@@ -121,6 +121,7 @@ RULES = {
     = medicine_overdose
     <ingest> ~4 <lot> ~3 <meds> -<wholeone> -<planned>
     <ingest> ~6 <meds> ~4 <lot> -<wholeone> -<food>
+    had|given ~ all ~2 <meds> ~3 left|remaining
     <meds> ~5 <ingest> ~4 <lot> -<wholeone> -<food>
     <lot> ~3 <meds> ~5 <ingest>|<noneleft> -<wholeone>
     <meds> ~~ <ingest> ~4 <lot> -<wholeone> -<food>
