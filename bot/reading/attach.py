@@ -219,3 +219,21 @@ def medicine(
         if found:
             return found
     return []
+
+
+def medicines_meant(
+    match: Match,
+    tokens: list[Token],
+    clauses: list[Clause],
+    places: list[int],
+    context: Context,
+) -> list[str]:
+    """The medicines that a match speaks of: named in it, in its clause or beside it; "both"
+    of the plan's two."""
+    clause = clauses[match.clause]
+    named = medicine(tokens, clause, context, match.at)
+    for place in places[1:]:
+        named = named or medicine(tokens, clauses[place], context)
+    if not named and "<both>" in clause.keys and len(context.medicines) == 2:
+        named = list(context.medicines)
+    return named

@@ -37,4 +37,7 @@ def forms(word: str) -> Iterator[str]:
         yield word[:-2]
     for tail, base in (*_TAILS, *_SWAPS):
         if word.endswith(tail) and len(word) - len(tail) >= 3:
-            yield word[: -len(tail)] + base
+            head = word[: -len(tail)]
+            yield head + base
+            if head.endswith("qu"):
+                yield head[:-2] + "c" + base  # "blanquísima"

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 from functools import lru_cache
 from importlib import import_module
 from typing import Final
@@ -27,6 +28,8 @@ NEGATED: dict[str, dict[str, str | None]] = {}
 
 
 def _build() -> Lexis:
+    collecting = gc.isenabled()
+    gc.disable()  # all that is made here stays: looking for rubbish doubles the time
     compiler = Compiler()
     modules = [import_module(f"bot.reading.lexicon.{name}") for name in (*SHARED, *TOPIC_MODULES)]
     for module in modules:
@@ -36,7 +39,10 @@ def _build() -> Lexis:
         for about, text in getattr(module, "RULES", {}).items():
             compiler.add_rules(about, text)
         NEGATED.update(getattr(module, "NEGATED", {}))
-    return compiler.finish()
+    lexis = compiler.finish()
+    if collecting:
+        gc.enable()
+    return lexis
 
 
 LEXIS: Final = _build()
@@ -46,6 +52,7 @@ _CONTENT = [
     if "<function>" not in keys and "<aux>" not in keys and word not in ORDINARY
 ]
 SPELLER: Final = Speller(_CONTENT, LEXIS.stems, ORDINARY)
+gc.freeze()  # the lexicon is for good: no collection walks it in the midst of a reply
 
 
 def _known(word: str) -> frozenset[str] | None:

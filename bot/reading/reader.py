@@ -7,9 +7,10 @@ from bot.model.reading import Context, Reading
 from bot.model.vocabulary import TOPICS
 
 from . import bare, danger, scope, subjects
-from .attach import area, figures, medicine
+from .attach import area, figures, medicines_meant
 from .clauses import Clause, split
 from .contrast import mark_sudden
+from .focus import FOCUS_OF, NOUNS, WOUND, kin
 from .grammar import Rule
 from .language import guess, settle_homographs
 from .lexis import LEXIS, NEGATED, mark_phrases, settle_bit, tag
@@ -17,29 +18,14 @@ from .matching import Match, candidates, find
 from .normalise import words_of
 from .overlap import drop_overlaps
 from .quantities import fold_quantities
+from .retold import also_given, resolve_past
 from .settle import Found, settle
 from .token import Token
 
-FOCUS_OF = {
-    "mobility": frozenset(("mobility", "weight_bearing")),
-    "incision": frozenset(("incision",)),
-}
 _WAS = frozenset("was were been had yesterday ayer anoche estaba estuvo andaba".split())
 _EARLIER = frozenset(
     ("<yesterday>", "<lastnight>", "<yesterdaymorning>", "<yesterdayevening>", "<daybefore>")
 )
-_WOUND = frozenset(("incision", "swelling", "bruising", "licking", "bandage"))
-_KIN = (
-    _WOUND,
-    frozenset(("mobility", "weight_bearing", "pain", "mishap", "walk")),
-    frozenset(("stool", "urine", "bathroom")),
-    frozenset(("appetite", "drinking")),
-)
-NOUNS = {
-    "<wound>": "incision", "<bandageword>": "bandage", "<coneword>": "cone", "<gumword>": "gums",
-    "<poo>": "stool", "<pee>": "urine", "<bellyword>": "belly", "<legword>": "weight_bearing",
-}  # fmt: skip
-"""A clause that names one of these speaks of its topic, even when it says no more."""
 CLEARING = {
     (about, value)
     for about in TOPICS
@@ -48,11 +34,6 @@ CLEARING = {
      ("weight_bearing", "none")}  # fmt: skip
 """Good news: never read from a word that was only guessed."""
 _LIMIT = 4096
-
-
-def _kin(topics: frozenset[str]) -> frozenset[str]:
-    """The topics that are spoken of in one breath with these."""
-    return topics.union(*(group for group in _KIN if not group.isdisjoint(topics)))
 
 
 def read(text: str, context: Context) -> Reading:
@@ -153,7 +134,7 @@ def _in_clause(
     if own == {"vomiting"} and "dose" in focus:
         now |= {"dose"}  # "gave it at eight but he threw it up"
     now |= {f"asked-{asked_name}"}
-    if not asked.isdisjoint(_kin(focus) if not own else _WOUND if own <= _WOUND else own):
+    if not asked.isdisjoint(kin(focus) if not own else WOUND if own <= WOUND else own):
         now |= asked
     for rule in waiting:
         if (rule.focus and rule.focus.isdisjoint(now)) or not rule.unless.isdisjoint(now):
@@ -218,8 +199,8 @@ def _conclude(
             but = clause.joiner == "but"
             found.append(Found(observation, match, final, now, past, but))
             reasons.append(f"{_quote(text, tokens, match)} → {about}: {observation.value}")
-    found.extend(_also_given(tokens, clauses, found, taken, context))
-    found = _resolve_past(found, clauses)
+    found.extend(also_given(tokens, clauses, found, taken, context))
+    found = resolve_past(found, clauses)
     mark_sudden(found, clauses)
     answer = bare.answer(tokens, clauses, matches, found, context)
     found.extend(answer.found)
@@ -233,7 +214,8 @@ def _conclude(
     wish = any("wish" in c.moods or "hypo" in c.moods for c in clauses)
     feared = any(m.void == "something feared or prevented" for m in matches)
     worry = any("worry" in c.moods for c in clauses)
-    lone = not said and not requests and (voids or wish or other or feared or worry)
+    marked = any(c.asked and c.end - c.start > 2 for c in clauses)
+    lone = not said and not requests and (voids or wish or other or feared or worry or marked)
     if ((asks and not calls) or lone) and not any(o.value == "question" for o in requests):
         span = (tokens[0].start, tokens[-1].end)
         for clause in clauses:
@@ -292,13 +274,7 @@ def _observe(
             del fields["hours"]
     meds: list[str | None] = [None]
     if rule.about in ("dose", "swallowed"):
-        named = medicine(tokens, clause, context, match.at)
-        if not named:
-            for place in places[1:]:
-                named = named or medicine(tokens, clauses[place], context)
-        if "<both>" in clause.keys and len(context.medicines) == 2 and not named:
-            named = list(context.medicines)
-        meds = list(named) or [None]
+        meds = list(medicines_meant(match, tokens, clauses, places, context)) or [None]
         if rule.about == "swallowed":
             meds = meds[:1]
     return [
@@ -306,55 +282,3 @@ def _observe(
                     unsure=match.hedged, span=span, **fields)  # type: ignore[arg-type]
         for med in meds
     ]  # fmt: skip
-
-
-def _also_given(
-    tokens: list[Token],
-    clauses: list[Clause],
-    found: list[Found],
-    taken: set[int],
-    context: Context,
-) -> list[Found]:
-    """ "Gave him his carprofen, and the gabapentin after": the verb holds for both."""
-    out: list[Found] = []
-    for item in found:
-        after = item.match.clause + 1
-        if item.observation.about != "dose" or item.observation.value not in ("given", "missed"):
-            continue
-        while after < len(clauses) and clauses[after].sentence == clauses[after - 1].sentence:
-            clause = clauses[after]
-            if after in taken or clause.joiner != "and" or "<neg>" in clause.keys or clause.moods:
-                break
-            for name in medicine(tokens, clause, context):
-                if name != item.observation.med:
-                    span = (tokens[clause.start].start, tokens[clause.end - 1].end)
-                    new = Observation("dose", item.observation.value, med=name, span=span)
-                    out.append(Found(new, item.match))
-            after += 1
-    return out
-
-
-def _resolve_past(found: list[Found], clauses: list[Clause]) -> list[Found]:
-    """ "Sick the first night, but not since": the finding is over, and said to be absent."""
-    out: list[Found] = []
-    for number, item in enumerate(found):
-        clause = clauses[item.match.clause]
-        about = item.observation.about
-        absent = NEGATED.get(about, {}).get(item.observation.value)
-        if "near_past" in clause.moods and absent and not item.match.denied and not item.match.held:
-            later = [
-                c for c in clauses[item.match.clause :]
-                if "since_not" in c.moods and c.sentence - clause.sentence <= 1
-            ]  # fmt: skip
-            again = [
-                f
-                for f in found[number + 1 :]
-                if f.observation.about == about and f.observation.value != absent
-            ]
-            if later and not again:
-                data = item.observation.as_dict()
-                data = {"about": about, "value": absent, "span": data["span"]}
-                out.append(Found(Observation.from_dict(data), item.match, item.final))
-                continue
-        out.append(item)
-    return out

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from .actors import SEEN, intended, person_before, thing_before, took_own
 from .clauses import Clause
 from .matching import Match
-from .subjects import PREPOSITIONS
 from .token import Token
 
 REACH = 9
@@ -16,9 +16,6 @@ _CARE = frozenset("dose ice warm_compress massage walk cone request swallowed mi
 """Topics in which people act: a person as subject does not take the finding away."""
 
 _NOT = frozenset("not wasnt werent isnt arent never no".split())
-_SEEN = frozenset(
-    "seen see saw seen notice noticed found find feel spot spotted veo vi noto note".split()
-)
 
 
 def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[str]]) -> None:
@@ -156,7 +153,7 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
         if (
             tail[:1] == ["free"]
             or ("out" in tail[1:3] and "ruled" in tail[:2] and not set(tail) & _NOT)
-            or (any(w in _NOT for w in tail[:2]) and any(w in _SEEN for w in tail[1:4]))
+            or (any(w in _NOT for w in tail[:2]) and any(w in SEEN for w in tail[1:4]))
         ):
             flips = True
     for place in range(match.last + 1, min(match.last + 7, clause.end - 1)):
@@ -235,91 +232,25 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
         return "said of animals in general"
     if "thought" in moods:
         return "only thought"
-    if about in _CARE and about != "mishap" and _intended(match, tokens, clause):
+    if about in _CARE and about != "mishap" and intended(match, tokens, clause):
         return "not done yet"
     likened = clause.compared > match.last
     if "far_past" in moods and not match.denied and not likened:
         return "long ago"
-    if about == "swallowed" and _took_own(match, tokens, clause):
+    if about == "swallowed" and took_own(match, tokens, clause):
         return "a person"
     if about in _CARE and about != "mishap":
         return ""
     if clause.other:
         return "another animal"
-    if about == "mishap" and _thing_before(match, tokens, clause):
+    if about == "mishap" and thing_before(match, tokens, clause):
         return "a thing"
     if (
         (about not in _CARE or about == "mishap")
         and not match.rule.agent
-        and _person_before(match, tokens, clause)
+        and person_before(match, tokens, clause)
     ):
         return "a person"
     if clause.person and not match.rule.agent:
         return "a person"
     return ""
-
-
-_DATIVE = frozenset(("me", "nos", "mi"))
-"""In "se me cayó" the patient fell; the person only feels it."""
-
-
-_MYSELF = frozenset("estoy ando estuve estamos andamos".split())
-
-
-def _intended(match: Match, tokens: list[Token], clause: Clause) -> bool:
-    """ "Will give it at nine", "ahorita se la doy"."""
-    if match.rule.value not in ("given", "done"):
-        return False
-    before = range(max(clause.start, match.first - 3), match.last)
-    return any("<intent>" in tokens[at].keys for at in before)
-
-
-def _thing_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
-    """ "My phone fell", "time is running away": the subject is no animal."""
-    for place in range(match.first - 1, max(clause.start, match.first - 4) - 1, -1):
-        keys = tokens[place].keys
-        if "<thing>" in keys:
-            return not {t.word for t in tokens[max(clause.start, place - 2) : place]} & PREPOSITIONS
-        if "<aux>" not in keys and "<adv>" not in keys and "<patient>" not in keys:
-            return False
-        if "<patient>" in keys and tokens[place].word not in ("la", "lo", "le", "se"):
-            return False
-    return False
-
-
-_SELF = frozenset("i ive we weve yo me nos".split())
-
-
-def _took_own(match: Match, tokens: list[Token], clause: Clause) -> bool:
-    """ "I took my tablets", "me tomé un ibuprofeno": the owner's own dose."""
-    for at in range(clause.start + 1, match.last + 1):
-        if tokens[at].keys & {"<took>", "<ingest>"} and "<handed>" not in tokens[at].keys:
-            ahead = [t for t in tokens[max(clause.start, at - 3) : at] if "<aux>" not in t.keys]
-            return any(t.word in _SELF for t in ahead[-2:]) and not any(
-                "<patient>" in t.keys for t in ahead
-            )
-    return False
-
-
-def _person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
-    """A person is the subject: "I feel sick", "my husband threw up", not "I saw blood"."""
-    if tokens[match.first].word in _SEEN or "<seeword>" in tokens[match.first].keys:
-        return False
-    place = match.first - 1
-    steps = 0
-    while place >= clause.start and steps < 5:
-        keys = tokens[place].keys
-        if tokens[place].word in _MYSELF:
-            return True
-        if "<person>" in keys and "<patient>" not in keys and tokens[place].word not in _DATIVE:
-            ahead = {t.word for t in tokens[max(clause.start, place - 2) : place]}
-            return not ahead & PREPOSITIONS
-        if "<patient>" in keys and "<aux>" not in keys and "<person>" not in keys:
-            return False
-        if tokens[place].word not in _DATIVE and not (
-            "<aux>" in keys or "<adv>" in keys or "<neg>" in keys or "<slight>" in keys
-        ):
-            return False
-        place -= 1
-        steps += 1
-    return False

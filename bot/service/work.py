@@ -150,6 +150,9 @@ def _code_of(text: str) -> str:
 
 def _staff_act(event: Incoming, common: dict[str, Any]) -> bool:
     """Whether a private chat that is also a staff chat speaks as staff now."""
+    invitation = common["invitation"]
+    if invitation is not None and invitation.kind == "owner":
+        return False  # staff may have a pet, too
     if common["actor"] is None and not any(d.chat == event.chat for d in common["desks"]):
         return event.text.startswith("/join ")
     if event.kind == "button":
@@ -171,8 +174,8 @@ def _charts_for_desk(tx: Tx, event: Incoming, topic: str, now: datetime) -> tupl
     elif topic.startswith("case:"):
         row = tx.one("case_patient", id=topic[5:])
         patient = row["patient_id"] if row else None
-    elif topic.startswith("patient:"):
-        patient = int(topic[8:])
+    elif topic.startswith(("patient:", "reason:")):
+        patient = int(topic.split(":")[1])
     elif event.text.startswith(ABOUT_PATIENTS) and " " in event.text:
         name = event.text.partition("\n")[0].partition(" ")[2]
         rows = find(load.roster(tx), name)

@@ -10,6 +10,7 @@ from functools import singledispatch
 from bot.model.chat import Outgoing
 from bot.model.plan import Prompt
 from bot.talk import outcome as o
+from bot.talk.enrol import AFTER_LAST
 
 from .audit import append
 from .database import Tx, pack, stamp
@@ -19,10 +20,11 @@ def apply(tx: Tx, out: o.Outcome, now: datetime) -> None:
     """Keep every change, and put every message into the outbox."""
     for old, new in out.moved_chats.items():
         move_chat(tx, old, new)
-    for change in out.changes:
-        _keep(change, tx, now)
+    # Cancels first: what is put anew in the same outcome must stand.
     for key in out.cancel:
         tx.run("due_cancel", key=key)
+    for change in out.changes:
+        _keep(change, tx, now)
     for patient in out.heard:
         tx.run("patient_heard", id=patient, now=stamp(now))
     for prompt in out.sent_prompts:
@@ -281,6 +283,10 @@ def _(change: o.NewPlan, tx: Tx, now: datetime) -> None:
     for name in ("prompts_drop_due", "prompts_drop_items", "prompts_drop"):
         tx.run(name, patient_id=change.patient, now=stamp(now))
     add_prompts(tx, change.patient, change.prompts)
+    if change.prompts:
+        # What was ordered later must not be cut off by the end that was planned first.
+        last = max(prompt.due_at for prompt in change.prompts)
+        put_due(tx, f"end:{change.patient}", "end", last + AFTER_LAST, change.patient)
 
 
 @_keep.register

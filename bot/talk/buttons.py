@@ -43,6 +43,11 @@ def action_of(secret: bytes, chats: Sequence[int], data: str) -> str | None:
     return None
 
 
+def mark_of(words: str) -> str:
+    """A short mark by which a button names one of several things that wait."""
+    return sha256(words.encode()).hexdigest()[:8]
+
+
 def digest_of(code: str) -> str:
     """What is kept of a one-time code: its SHA-256 in hex."""
     return sha256(code.encode()).hexdigest()

@@ -119,9 +119,9 @@ def raise_findings(
     if change.state == "open":
         again = next_page(scene.clinic, change.urgency, change.policy, scene.now)
         out.add(Due(f"page:{change.id}", "page", again, chart.id, {"case": change.id}))
-    out.add(
-        Due(f"deadline:{change.id}", "deadline", change.deadline, chart.id, {"case": change.id})
-    )
+    if change.deadline > scene.now:
+        data = {"case": change.id}
+        out.add(Due(f"deadline:{change.id}", "deadline", change.deadline, chart.id, data))
     return lead.urgency
 
 
@@ -151,16 +151,17 @@ def _joined(
     scene: Scene, case: Case, lead: Finding, entry: dict[str, Any]
 ) -> tuple[CaseChange, str]:
     worse = lead.urgency > case.urgency
-    sooner = min(case.deadline, deadline(scene.clinic, lead.urgency, scene.now))
+    anew = worse or case.state == "answered"  # an answered case must not go deaf
+    by = deadline(scene.clinic, max(lead.urgency, case.urgency), scene.now)
     joined = CaseChange(
         id=case.id,
         patient=case.patient,
         matter=case.matter,
         urgency=max(lead.urgency, case.urgency),
-        state="open" if worse else case.state,
+        state="open" if anew else case.state,
         opened_at=case.opened_at,
-        deadline=sooner if worse else case.deadline,
-        pages=0 if worse else case.pages,
+        deadline=by if anew else case.deadline,
+        pages=0 if anew else case.pages,
         policy=policy_for(scene.clinic, lead.urgency) if worse else case.policy,
         body={**case.body, "entries": [*case.body.get("entries", []), entry]},
     )

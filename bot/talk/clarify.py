@@ -73,7 +73,8 @@ def ask_once(
         "patient": chart.id, "chat": person.chat, "by": said.by, "text": said.text,
         "source": said.source,
     }  # fmt: skip
-    out.threads[person.chat] = {**scene.thread, "unclear": data}
+    before = out.threads.get(person.chat, scene.thread)
+    out.threads[person.chat] = {**before, "unclear": data}
     out.add(
         Due(f"unclear:{person.chat}", "unclear", scene.now + PATIENCE, chart.id, data),
         Entry("unclear", "bot", said.text, chart.id, {"asked": key, "source": said.source}),
@@ -99,8 +100,11 @@ def _buttons(scene: Scene, chart: Chart, person: Person) -> Rows:
 
 def settle(scene: Scene, out: Outcome, chat: int) -> None:
     """The unclear message has been cleared up: forget it, and call off the handing over."""
+    if out.threads.get(chat, {}).get("unclear", None) not in (None, scene.thread.get("unclear")):
+        return  # asked about just now, in this very outcome
     if "unclear" in scene.thread:
-        rest = {key: value for key, value in scene.thread.items() if key != "unclear"}
+        rest = {key: value for key, value in out.threads.get(chat, scene.thread).items()
+                if key != "unclear"}  # fmt: skip
         out.threads[chat] = rest
         out.cancel.append(f"unclear:{chat}")
 

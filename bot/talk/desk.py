@@ -67,8 +67,11 @@ def _message(scene: Scene, out: Outcome, event: Incoming) -> None:
         desk_plan.command(scene, out, event, actor, command, argument)
     elif command in COMMANDS:
         desk_patients.command(scene, out, event, actor, command, argument)
-    elif scene.thread.get("reason") and desk_plan.reason(scene, out, event, actor):
-        return
+    elif scene.reply_topic.startswith("reason:"):
+        if allowed(scene, out, event, "plan") is None:
+            return
+        if not desk_plan.reason(scene, out, event, actor):
+            out.say(event.chat, scene.words.say("reason_none", scene.clinic.language))
     elif scene.charts:
         desk_cases.to_owner(scene, out, event, actor, scene.charts[0])
 

@@ -15,7 +15,7 @@ from bot.plan.order import read_order
 from bot.protocol.problem import FlowError
 
 from .board import named
-from .buttons import button, digest_of
+from .buttons import button, digest_of, mark_of
 from .enrol import enrol
 from .household import start_link
 from .outcome import Entry, Invite, Outcome
@@ -108,24 +108,32 @@ def _ask_to_confirm(
     lang = scene.clinic.language
     lines = [scene.words.say("order_confirm", lang, name=plan.patient)]
     lines += [f"– {one.medicine}: {one.what.say(lang)}" for one in waiting]
+    kept = plan.model_dump(mode="json")
+    mark = mark_of(str(kept))
 
     def made(key: str, act: str) -> Button:
-        return button(scene.secret, event.chat, scene.words.say(key, lang), f"n.{act}")
+        return button(scene.secret, event.chat, scene.words.say(key, lang), f"n.{act}-{mark}")
 
     rows = ((made("order_keep", "keep"), made("order_leave", "x")),)
     out.say(event.chat, "\n".join(lines), buttons=rows)
-    out.threads[event.chat] = {**scene.thread, "order": plan.model_dump(mode="json")}
+    orders = {**scene.thread.get("enrolments", {}), mark: kept}
+    out.threads[event.chat] = {**scene.thread, "enrolments": dict(list(orders.items())[-10:])}
 
 
 def confirmed(scene: Scene, out: Outcome, event: Incoming, actor: Member, parts: list[str]) -> bool:
     """What a clinician said to an order outside a limit."""
-    kept = scene.thread.get("order")
-    if len(parts) != 2 or kept is None:
+    act, _, mark = parts[-1].partition("-")
+    orders = scene.thread.get("enrolments", {})
+    kept = orders.get(mark)
+    if len(parts) != 2:
         return False
     out.answer(event.callback)
-    out.threads[event.chat] = {k: v for k, v in scene.thread.items() if k != "order"}
+    if kept is None:
+        return True  # a second tap
+    left = {k: v for k, v in orders.items() if k != mark}
+    out.threads[event.chat] = {**scene.thread, "enrolments": left}
     lang = scene.clinic.language
-    if parts[1] != "keep":
+    if act != "keep":
         out.edit(event.chat, "", scene.words.say("order_left", lang), (), message=event.message)
         return True
     plan = confirm(Plan.model_validate(kept), formulary(), actor.name)

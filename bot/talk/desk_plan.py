@@ -5,6 +5,7 @@ Nothing changes before a reason is given: tapping one, or writing one, is the co
 
 from __future__ import annotations
 
+from datetime import datetime, timedelta
 from typing import Any
 
 from bot.model.chat import Button, Incoming
@@ -14,7 +15,7 @@ from bot.plan.prompts import rebuild
 from bot.protocol.problem import FlowError
 
 from .board import named
-from .buttons import button
+from .buttons import button, mark_of
 from .outcome import Entry, NewPlan, Outcome, Rows
 from .plan_changes import GROUPS, Changed, change, offer, with_medicine
 from .scene import Chart, Member, Scene
@@ -22,6 +23,8 @@ from .scene import Chart, Member, Scene
 REASONS = ("decided", "side_effect", "healing", "worse")
 """Ready reasons; the words stand in flows/words.yaml under ``reason_…``."""
 NEW_MEDICINE = "mn"
+PATIENCE = timedelta(hours=1)
+"""How long a question for a reason waits."""
 
 
 def command(
@@ -36,7 +39,7 @@ def command(
         _medicine(scene, out, event, actor, chart, rest)
         return
     text, rows = _menu(scene, event.chat, chart)
-    out.say(event.chat, text, buttons=rows, patient=chart.id, topic=f"patient:{chart.id}")
+    out.say(event.chat, text, buttons=rows, patient=chart.id, topic=f"reason:{chart.id}")
 
 
 def _menu(scene: Scene, chat: int, chart: Chart) -> tuple[str, Rows]:
@@ -72,6 +75,8 @@ def tap(scene: Scene, out: Outcome, event: Incoming, actor: Member, parts: list[
         return _ask_reason(scene, out, event, chart, leaf)
     if why not in REASONS:
         return False
+    if not _waits(scene, chart, leaf, event.message):
+        return True  # a second tap, or a question that was left long ago
     words = scene.words.say(f"reason_{why}", lang)
     return _do(scene, out, event, actor, chart, leaf, words, event.message)
 
@@ -105,9 +110,33 @@ def _ask_reason(scene: Scene, out: Outcome, event: Incoming, chart: Chart, leaf:
         return False
     text, rows = _question(scene, event.chat, chart, leaf, made)
     out.edit(event.chat, "", text, rows, patient=chart.id, message=event.message)
-    waiting = {"patient": chart.id, "code": leaf, "message": event.message}
+    waiting = {
+        "patient": chart.id, "code": leaf, "message": event.message,
+        "at": scene.now.isoformat(),
+    }  # fmt: skip
     out.threads[event.chat] = {**scene.thread, "reason": waiting}
     return True
+
+
+def _waits(scene: Scene, chart: Chart, leaf: str, message: int | None) -> bool:
+    """Whether this very change waits for a reason: asked under this message, lately."""
+    waiting = _pending(scene, leaf)
+    return (
+        waiting is not None
+        and waiting["patient"] == chart.id
+        and waiting.get("message") in (None, message)
+        and scene.now - datetime.fromisoformat(waiting["at"]) <= PATIENCE
+    )
+
+
+def _pending(scene: Scene, leaf: str) -> dict[str, Any] | None:
+    """What is kept of a question: an order by its own mark, any other change as the one
+    that this chat was asked about last."""
+    if leaf.startswith(f"{NEW_MEDICINE}-"):
+        kept: dict[str, Any] | None = scene.thread.get("orders", {}).get(leaf)
+        return kept
+    waiting: dict[str, Any] = scene.thread.get("reason") or {}
+    return waiting if waiting.get("code") == leaf else None
 
 
 def _question(scene: Scene, chat: int, chart: Chart, leaf: str, made: Changed) -> tuple[str, Rows]:
@@ -129,12 +158,13 @@ def _question(scene: Scene, chat: int, chart: Chart, leaf: str, made: Changed) -
 
 def reason(scene: Scene, out: Outcome, event: Incoming, actor: Member) -> bool:
     """A reason in own words, in reply to the question: the change is made."""
-    waiting = scene.thread.get("reason") or {}
-    chart = scene.chart(int(waiting.get("patient", 0)))
-    if chart is None or scene.reply_topic != f"patient:{chart.id}" or not event.text.strip():
+    parts = scene.reply_topic.split(":")
+    chart = scene.chart(int(parts[1]))
+    leaf = parts[2] if len(parts) > 2 else (scene.thread.get("reason") or {}).get("code", "")
+    text = event.text.strip()
+    if chart is None or not text or not _waits(scene, chart, leaf, event.reply_to):
         return False
-    return _do(scene, out, event, actor, chart, waiting["code"], event.text.strip(),
-               waiting.get("message"))  # fmt: skip
+    return _do(scene, out, event, actor, chart, leaf, text, event.reply_to)
 
 
 def _medicine(
@@ -152,28 +182,28 @@ def _medicine(
         out.say(event.chat, f"{scene.words.say('plan_not_changed', lang)}\n{error}")
         return
     made = with_medicine(chart.plan, medicine, scene.now)
-    text, rows = _question(scene, event.chat, chart, NEW_MEDICINE, made)
+    kept = medicine.model_dump(mode="json")
+    leaf = f"{NEW_MEDICINE}-{mark_of(f'{chart.id}{kept}')}"
+    text, rows = _question(scene, event.chat, chart, leaf, made)
     warnings = scene.check_order(made.plan)
     out.say(
         event.chat,
         "\n".join([text, *warnings]),
         buttons=rows,
         patient=chart.id,
-        topic=f"patient:{chart.id}",
+        topic=f"reason:{chart.id}:{leaf}",
     )
-    waiting: dict[str, Any] = {
-        "patient": chart.id, "code": NEW_MEDICINE,
-        "medicine": medicine.model_dump(mode="json"),
-    }  # fmt: skip
-    out.threads[event.chat] = {**scene.thread, "reason": waiting}
+    waiting = {"patient": chart.id, "at": scene.now.isoformat(), "medicine": kept}
+    orders = {**scene.thread.get("orders", {}), leaf: waiting}
+    out.threads[event.chat] = {**scene.thread, "orders": dict(list(orders.items())[-10:])}
 
 
 def _changed(scene: Scene, chart: Chart, leaf: str, author: str, why: str) -> Changed | None:
-    if leaf == NEW_MEDICINE:
-        kept = (scene.thread.get("reason") or {}).get("medicine")
+    if leaf.startswith(NEW_MEDICINE):
+        kept = _pending(scene, leaf)
         if kept is None:
             return None
-        return with_medicine(chart.plan, Medicine.model_validate(kept), scene.now)
+        return with_medicine(chart.plan, Medicine.model_validate(kept["medicine"]), scene.now)
     return change(
         chart.plan, chart.protocol, chart.history, leaf, scene.now, chart.day(scene.now),
         author, why,
@@ -200,7 +230,9 @@ def _do(
         out.edit(event.chat, "", f"✓ {done}", (), patient=chart.id, message=message)
     else:
         out.say(event.chat, f"✓ {done}", patient=chart.id)
-    out.threads[event.chat] = {k: v for k, v in scene.thread.items() if k != "reason"}
+    left = {k: v for k, v in scene.thread.items() if k != "reason"}
+    left["orders"] = {k: v for k, v in left.get("orders", {}).items() if k != leaf}
+    out.threads[event.chat] = left
     return True
 
 
@@ -213,7 +245,7 @@ def carry_out(
     words = made.words or "told_died"
     what = scene.words.say(words, scene.clinic.language, name=chart.name, reason="", **made.fields)
     out.add(Entry("plan", author, what, chart.id, data))
-    sent = {line.item.id for line in chart.lines() if line.state != "planned"}
+    sent = chart.settled()
     coming = () if made.then else rebuild(made.plan, chart.protocol, scene.now, sent)
     if made.then == "resume":
         coming = rebuild(made.plan, chart.protocol, scene.now, sent)

@@ -39,7 +39,7 @@ def after_given(
         return [], []
     before = [at for at in chart.given(medicine.name) if at != line.at]
     findings: list[Finding] = []
-    gap = too_close(medicine, [*before, given_at])
+    gap = too_close(medicine, _neighbours(before, given_at))
     if gap is not None:
         findings.append(dose_too_close(medicine.name, gap, medicine.gap_hours))
     coming = _coming(chart, medicine, line)
@@ -54,6 +54,9 @@ def after_given(
         "given": clock(chart.local(given_at)),
         "slot": clock(chart.local(slot)),
     }
+    if isinstance(result, DueAt) and result.slot > slot:
+        # The one in between cannot be given any more: never skipped in silence.
+        result = AskStaff(_SKIPPED)
     if isinstance(result, DueAt) and result.at > slot:
         out.add(
             MoveLine(
@@ -81,6 +84,39 @@ def after_given(
         findings.append(unsure_finding(medicine.name, result.why))
         return [scene.words.say("dose_ask", lang, **fields)], findings
     return [], findings
+
+
+def _neighbours(given: list[datetime], at: datetime) -> list[datetime]:
+    """A dose with the ones just before and after it: an old close pair is told once."""
+    before = [one for one in given if one <= at]
+    after = [one for one in given if one > at]
+    return [*before[-1:], at, *after[:1]]
+
+
+def hold_next(
+    scene: Scene, out: Outcome, chart: Chart, med: str | None, lang: Lang
+) -> tuple[list[str], list[Finding]]:
+    """Two were given at one time: the next one waits until staff say when."""
+    medicine = medicine_of(chart, med)
+    if medicine is None:
+        return [], []
+    coming = [
+        line
+        for line in chart.doses(medicine.name)
+        if line.state == "planned" and line.item.slot_at and line.item.slot_at > scene.now
+    ]
+    if not coming:
+        return [], []
+    out.add(Mark(coming[0].id, "held"))
+    return [scene.words.say("dose_hold", lang, med=medicine.name)], [
+        unsure_finding(medicine.name, _SKIPPED)
+    ]
+
+
+_SKIPPED = Text(
+    en="too much was given too close together.",
+    es="se dio demasiado y demasiado junto.",
+)
 
 
 def as_needed_too_close(chart: Chart, med: str | None, at: datetime) -> list[Finding]:
@@ -120,7 +156,15 @@ def next_words(scene: Scene, chart: Chart, line: Line, lang: Lang) -> str:
     coming = _coming(chart, medicine, line)
     if not coming or coming[0].item.slot_at is None:
         return scene.words.say("dose_no_more", lang, med=medicine.name)
-    at = when(chart.local(coming[0].item.slot_at), chart.local(scene.now), lang)
+    due = next(
+        (
+            sheet.due_at
+            for sheet in chart.sheets
+            if sheet.id == coming[0].prompt and sheet.key.startswith("later:")
+        ),
+        coming[0].item.slot_at,
+    )
+    at = when(chart.local(due), chart.local(scene.now), lang)
     return scene.words.say("dose_next_at", lang, med=medicine.name, when=at)
 
 
@@ -143,6 +187,25 @@ def line_for(chart: Chart, med: str, at: datetime) -> Line | None:
         )
     )
     return near[0] if near else None
+
+
+def line_behind(chart: Chart, med: str, now: datetime) -> Line | None:
+    """The latest dose line that has come and waits, within one interval before ``now``;
+    else the latest that has come at all. Never one that is still to come."""
+    medicine = medicine_of(chart, med)
+    if medicine is None:
+        return None
+    reach = medicine.every_hours * 3600
+    come = [
+        line
+        for line in chart.doses(medicine.name)
+        if line.item.slot_at
+        and line.state != "planned"
+        and -3600 <= (now - line.item.slot_at).total_seconds() <= reach
+    ]
+    waiting = [line for line in come if line.state in ("open", "unanswered", "held")]
+    found = waiting or come
+    return found[-1] if found else None
 
 
 def _coming(chart: Chart, medicine: Medicine, line: Line) -> list[Line]:

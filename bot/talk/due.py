@@ -10,7 +10,7 @@ from typing import Any
 from bot.model.finding import Finding
 from bot.model.text import Text
 from bot.plan.clock import to_utc
-from bot.plan.doses import AskStaff, TooEarly, may_give
+from bot.plan.doses import AskStaff, TooEarly, Yes, may_give
 from bot.plan.walks import walk_plan, walk_text
 from bot.triage import silence
 
@@ -49,6 +49,9 @@ def on_due(scene: Scene, kind: str, data: dict[str, Any]) -> Outcome:
     if kind == "unclear":
         hand_over(scene, out, chart, data)
         return out
+    if chart.state == "paused" and kind in ("silence", "end"):
+        again = scene.now + LOOK_AGAIN
+        out.add(Due(f"{kind}:{chart.id}", kind, again, chart.id, data))
     if chart.state != "active":
         return out
     if kind == "silence":
@@ -196,6 +199,9 @@ def _dose_now(
         kept.append(line)
         marks.append(Mark(line.id, "open"))
         return None
+    if medicine.is_withheld(scene.now):
+        marks.append(Mark(line.id, "unanswered"))  # stopped since: not sent, not asked for
+        return None
     later = [one.item.slot_at for one in chart.doses(medicine.name) if one.item.slot_at]
     following = min((at for at in later if at > slot), default=None)
     verdict = may_give(medicine, slot, chart.given(medicine.name), scene.now, following)
@@ -230,6 +236,9 @@ def _remind(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet) -> None:
     waiting = tuple(line for line in sheet.open if line.state == "open")
     if chart.plan.hours.quiet(chart.local(scene.now).time()):
         waiting = tuple(line for line in waiting if line.item.kind == "dose")
+    if scene.now - sheet.due_at > STALE:
+        return
+    waiting = tuple(line for line in waiting if _may_still(scene, chart, line))
     if not waiting:
         return
     # Numbers stay those of the first message, so the whole sheet is shown.
@@ -237,6 +246,18 @@ def _remind(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet) -> None:
         if person.reachable:
             show(scene, out, chart, sheet, person, remind=True)
     out.reminded.append(sheet.id)
+
+
+def _may_still(scene: Scene, chart: Chart, line: Line) -> bool:
+    """Whether a line may still be reminded of: never a dose that it is too late for."""
+    medicine = medicine_of(chart, line.item.med)
+    slot = line.item.slot_at
+    if medicine is None or slot is None:
+        return line.item.kind != "dose"
+    later = [one.item.slot_at for one in chart.doses(medicine.name) if one.item.slot_at]
+    following = min((at for at in later if at > slot), default=None)
+    given = chart.given(medicine.name)
+    return isinstance(may_give(medicine, slot, given, scene.now, following), Yes)
 
 
 def _unanswered(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet) -> None:

@@ -147,7 +147,7 @@ def move_zone(scene: Scene, out: Outcome, chart: Chart, person: Person, zone: st
     except (ValueError, OSError, KeyError):
         out.say(person.chat, scene.words.say("zone_bad", person.lang), patient=chart.id)
         return
-    sent = {line.item.id for line in chart.lines() if line.state != "planned"}
+    sent = chart.settled()
     out.add(
         NewPlan(chart.id, plan, rebuild(plan, chart.protocol, scene.now, sent)),
         Entry("plan", person.name, f"time zone {chart.plan.zone} → {zone}", chart.id),

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from datetime import UTC, datetime
+
 from bot.model.chat import Incoming
 from bot.model.observation import Observation
 from bot.model.text import Lang
@@ -9,7 +12,7 @@ from bot.model.text import Lang
 from . import clarify, household, pictures, wishes
 from .buttons import action_of, button
 from .cases import Said, heard_again
-from .dosing import after_given, medicine_of
+from .dosing import after_given, hold_next, medicine_of
 from .noting import advice_for, take_note
 from .outcome import Due, Entry, Outcome
 from .phones import both_phones, whom_to_phone
@@ -17,6 +20,7 @@ from .reply import reply
 from .scene import Chart, Person, Scene
 from .tap import tap_all, tap_line, tap_undo, tap_value
 from .undo import retract
+from .words import clock
 
 
 def on_owner(scene: Scene, event: Incoming) -> Outcome:
@@ -213,20 +217,32 @@ def _same_dose(
             out.add(Entry("tapped", person.name, text, chart.id))
             out.say(person.chat, text, patient=chart.id)
             return True
-        _second_dose(scene, out, event, person, chart, line_id)
+        _second_dose(scene, out, event, person, chart, line_id, which)
         return True
     return False
 
 
 def _second_dose(
-    scene: Scene, out: Outcome, event: Incoming, person: Person, chart: Chart, line_id: int
+    scene: Scene,
+    out: Outcome,
+    event: Incoming,
+    person: Person,
+    chart: Chart,
+    line_id: int,
+    minute: str,
 ) -> None:
+    """A second dose, given at ``minute`` (since the epoch): from now on both times count."""
+    at = datetime.fromtimestamp(int(minute) * 60, UTC) if minute.isdigit() else scene.now
     line = next(one for one in chart.dose_lines if one.id == line_id)
     medicine = medicine_of(chart, line.item.med)
     label = scene.words.say("dose_second", person.lang)
     said = Said(person.name, f"{label}: {line.item.med}", f"tap:{event.update}", by_button=True)
-    doubled = Observation("dose", "doubled", med=medicine.name if medicine else line.item.med)
-    tell, more = after_given(scene, out, chart, line, scene.now, person.lang)
+    med = medicine.name if medicine else line.item.med
+    doubled = Observation("dose", "doubled", med=med, at=clock(chart.local(at)))
+    tell, more = after_given(scene, out, chart, replace(line, at=None), at, person.lang)
+    if not tell:
+        tell, held = hold_next(scene, out, chart, line.item.med, person.lang)
+        more = [*more, *held]
     findings = take_note(scene, out, chart, [doubled], said, person=person, more=more)
     parts = [*advice_for(scene, chart, findings, person.lang), *tell]
     out.say(person.chat, "\n\n".join(parts), patient=chart.id, urgent=True)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime, time, timedelta
@@ -12,15 +13,23 @@ from bot.model.observation import Observation
 from bot.model.reading import Context, Reading
 from bot.model.urgency import Urgency
 from bot.reading import read
+from bot.triage import handed_over
 
 from . import clarify
 from .buttons import button
-from .cases import Said
-from .dosing import after_given, as_needed_too_close, line_for, next_words
+from .cases import Said, raise_findings
+from .dosing import (
+    after_given,
+    as_needed_too_close,
+    hold_next,
+    line_behind,
+    line_for,
+    next_words,
+)
 from .expected import answer_question
 from .noting import advice_for, take_note
 from .outcome import Due, Entry, Mark, Outcome
-from .phones import both_phones
+from .phones import both_phones, what_happens_now
 from .scene import Case, Chart, Line, Person, Scene, Sheet
 from .sheet import marked, refresh
 from .words import clock
@@ -33,6 +42,11 @@ ANSWERS: dict[str, tuple[str, ...]] = {
     "general": ("energy", "pain"),
 }
 """What is asked → the topics that answer it; otherwise a topic answers itself."""
+
+_EARLIER = re.compile(
+    r"\b(morning|last night|yesterday|earlier|ma[nñ]ana|anoche|ayer|temprano)\b", re.IGNORECASE
+)
+"""Words by which a dose with no clock time was given when it was due, not just now."""
 
 SNOOZE = timedelta(hours=1)
 
@@ -72,7 +86,7 @@ def reply(
         out.say(person.chat, scene.words.say("thanks", person.lang), patient=chart.id)
         return
     observations, marks, tell, more = _doses_and_sessions(
-        scene, out, chart, person, sheet, reading.observations, source
+        scene, out, chart, person, sheet, reading.observations, source, text
     )
     out.add(*marks)
     findings = take_note(
@@ -139,6 +153,7 @@ def _doses_and_sessions(
     sheet: Sheet | None,
     read_from: Sequence[Observation],
     source: str,
+    text: str,
 ) -> tuple[list[Observation], list[Mark], list[str], list[Finding]]:
     """Match what was read to the lines that it answers."""
     observations: list[Observation] = []
@@ -146,6 +161,7 @@ def _doses_and_sessions(
     tell: list[str] = []
     more: list[Finding] = []
     open_lines = list(sheet.open) if sheet else []
+    earlier = bool(_EARLIER.search(text))
     for seen in read_from:
         if seen.about != "dose":
             observations.append(seen)
@@ -155,7 +171,7 @@ def _doses_and_sessions(
                 marks.append(Mark(line.id, "answered", seen_as, person.name, scene.now, source))
             continue
         for one in _by_medicine(chart, open_lines, seen):
-            kept = _dose(scene, out, chart, person, one, source, marks, tell, more)
+            kept = _dose(scene, out, chart, person, one, source, marks, tell, more, earlier=earlier)
             if kept:
                 observations.append(one)
     return observations, marks, tell, more
@@ -194,11 +210,26 @@ def _dose(
     marks: list[Mark],
     tell: list[str],
     more: list[Finding],
+    *,
+    earlier: bool,
 ) -> bool:
     """One dose in words. False when it may be the same dose that someone else noted:
     then it is asked about, and nothing is kept yet."""
     at = _when(chart, scene.now, seen.at)
-    line = line_for(chart, seen.med, at) if seen.med else None
+    line: Line | None = None
+    if seen.med and seen.value in ("missed", "refused", "vomited_up"):
+        line = line_behind(chart, seen.med, scene.now)
+    elif seen.med:
+        behind = line_behind(chart, seen.med, scene.now) if seen.at is None else None
+        waits = behind is not None and behind.state in ("open", "unanswered")
+        line = behind if waits else line_for(chart, seen.med, at)
+        if waits and earlier and behind is not None and behind.item.slot_at:
+            at = min(behind.item.slot_at, scene.now)  # "this morning": about when it was due
+    if seen.value == "doubled":
+        words, findings = hold_next(scene, out, chart, seen.med, person.lang)
+        tell += words
+        more += findings
+        return True
     if line is None:
         if seen.value == "given":
             more += as_needed_too_close(chart, seen.med, at)
@@ -335,7 +366,11 @@ def _not_understood(
 ) -> None:
     """Ask once; the second time in a row staff get both messages, word for word."""
     if _case_in_hand(scene, chart) is not None:
-        return  # staff and owner are talking: a person reads this anyway
+        # Staff and owner are talking and a person reads this: no question, but no silence.
+        raise_findings(scene, out, chart, [handed_over(said.text, scene.rules)], said)
+        words = what_happens_now(scene, chart, Urgency.next_day, person.lang)
+        out.say(person.chat, words, patient=chart.id)
+        return
     before = clarify.pending(scene)
     if before is None:
         clarify.ask_once(scene, out, chart, person, said, rest=rest)

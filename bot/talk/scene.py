@@ -215,6 +215,16 @@ class Chart:
         """Every known line of every known prompt."""
         return [line for sheet in self.sheets for line in sheet.lines]
 
+    def settled(self) -> set[str]:
+        """Items that a rebuilt plan must leave alone: those that came already, and doses
+        that were moved to a time of their own."""
+        return {
+            line.item.id
+            for sheet in self.sheets
+            for line in sheet.lines
+            if line.state != "planned" or sheet.key.startswith("later:")
+        }
+
     def asked(self, now: datetime) -> list[Sheet]:
         """Sent prompts with open lines, the latest first, of the last twelve hours."""
         since = now - timedelta(hours=12)
@@ -235,9 +245,25 @@ class Chart:
 
     def given(self, med: str) -> list[datetime]:
         """When this medicine was given, as far as known here, oldest first."""
-        return sorted(
+        told = [
             line.at for line in self.doses(med) if line.choice == "given" and line.at is not None
-        )
+        ]
+        second = [
+            self._told_at(noted.at, noted.observation.at)
+            for noted in self.history
+            if noted.observation.value == "doubled"
+            and noted.observation.med == med
+            and noted.observation.at is not None
+        ]
+        return sorted([*told, *second])
+
+    def _told_at(self, said: datetime, wall: str) -> datetime:
+        """The last moment up to ``said`` at which the patient's clock showed ``wall``."""
+        local = self.local(said)
+        found = datetime.combine(local.date(), time.fromisoformat(wall), local.tzinfo)
+        if found > local:
+            found -= timedelta(days=1)
+        return found.astimezone(said.tzinfo)
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,7 +6,7 @@ from datetime import timedelta
 
 from .cases import Said, tell_of_withdrawal
 from .outcome import Entry, Mark, Outcome, Retract
-from .scene import Chart, Person, Scene
+from .scene import Chart, Line, Person, Scene
 from .sheet import marked, refresh
 
 REACH = timedelta(hours=24)
@@ -32,11 +32,27 @@ def retract(
     """
     out.add(Retract(chart.id, source, state))
     for sheet in chart.sheets:
-        marks = [Mark(line.id, "open") for line in sheet.lines if line.source == source]
+        back = "open" if sheet.sent_at else "planned"
+        mine = [line for line in sheet.lines if line.source == source]
+        marks = [Mark(line.id, back) for line in mine]
         if marks:
-            out.add(*marks)
+            out.add(*marks, *_released(scene, chart, mine))
             refresh(scene, out, chart, marked(sheet, marks), reminded=sheet.reminded)
     return tell_of_withdrawal(scene, out, chart, Said(person.name, "", source))
+
+
+def _released(scene: Scene, chart: Chart, lines: list[Line]) -> list[Mark]:
+    """Doses still to come that waited for staff because of what is taken back: planned
+    again. Whether they may be given is looked at once more when their time comes."""
+    return [
+        Mark(after.id, "planned")
+        for line in lines
+        if line.item.med and line.choice == "given" and line.item.slot_at
+        for after in chart.doses(line.item.med)
+        if after.state == "held"
+        and after.item.slot_at
+        and after.item.slot_at > max(line.item.slot_at, scene.now)
+    ]
 
 
 def take_back(scene: Scene, out: Outcome, chart: Chart, person: Person, source: str) -> None:

@@ -164,5 +164,5 @@ def _move_household(scene: Scene, out: Outcome, chart: Chart, moment: str, hour:
         changed["quiet_to"] = min(hours.quiet_to, hour)
     new = Hours.model_validate({**dict(hours), **changed})
     plan = chart.plan.model_copy(update={"hours": new})
-    sent = {line.item.id for line in chart.lines() if line.state != "planned"}
+    sent = chart.settled()
     out.add(NewPlan(chart.id, plan, rebuild(plan, chart.protocol, scene.now, sent)))

@@ -20,6 +20,10 @@ CLASSES = {
         despegado enrollo safo escurrio escurrido
         """,
     "legit_ok": "fine good dry clean intact snug secure warm normal bien seca limpia firme tight apretada",
+    "byvet": """
+        planned vet vets clinic nurse appointment scheduled checkup check_up you_said
+        veterinario veterinaria clinica cita enfermera doctora
+        """,
     "tightword": """
         tight tighter apretado apretada aprieta apretando muy_justo constricting cutting_in
         digging ajustado ajustada tirante strangling apretadisimo
@@ -45,6 +49,8 @@ RULES = {
         calientes|ok|bien -<bandageword>
     two fingers
     <bandageword> ~4 still_on|in_place|staying|stays|on_properly -<wetword>
+    = fine @bandage
+    ^ dry|clean|intact|snug|seca|seco|limpia|limpio|firme
     = wet
     <bandageword> & <wetword>
     moja|mojo|mojado|empapo|mojaron ~3 <bandageword>
@@ -58,8 +64,8 @@ RULES = {
     = slipped
     <neg> ~2 tiene|trae|has|have|wearing|got ~2 <bandageword>
     <bandageword> ~~ arranco|quito|zafo|destrozo
-    <bandageword> & <slipword>
-    <slipword> ~4 <bandageword>
+    <bandageword> & <slipword> -<byvet>
+    <slipword> ~4 <bandageword> -<byvet>
     <bandageword> ~~ cayo|caido|fell|slipped|came off?
     took|pulled|chewed|chews|ripped|tore|chewing|arranco|quito|mordio|kicked|shredded|worked|
         got|gets ~4 <bandageword> ~ off|apart|completely?

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "bleedword": """
-        blood bleed bleeds bleeding bled bleedin bloody haemorrhage hemorrhage haemorrhaging
+        blood bloods bleed bleeds bleeding bled bleedin bloody haemorrhage hemorrhage haemorrhaging
         hemorrhaging sangre sangra sangrando sangro sangrado sangrar sangraba hemorragia
         sangrita sangrante ensangrentado ensangrentada hemorrhages gore
         """,
@@ -61,7 +61,7 @@ RULES = {
         over -<notwoundblood>
     sale|salio|saliendo|salen|salieron|coming|comes|tira|saca|dripping|oozing|brota|leaking ~4 \
         sangre|blood|sangrita -<notwoundblood>
-    blood|sangre ~3 dripping|coming|pouring|oozing|saliendo|sale|seeping|leaking|running|
+    blood|bloods|sangre ~3 dripping|coming|pouring|oozing|saliendo|sale|seeping|leaking|running|
         trickling|brotando|escurre -<notwoundblood>
     sangre ~ fresca|roja -<notwoundblood>
     fresh|bright ~2 blood -<notwoundblood>
@@ -76,8 +76,10 @@ RULES = {
     <wound> & <pourblood>
     pumping|gushing|spurting|welling|spouting|squirting|pouring out|up|through|over|down -<rainword>
     pouring|gushing|spurting|squirting|chorreando|chorrea|borbotones ~2 blood|sangre|out
+    blood|bloods|sangre ~ coming|running|pouring|gushing|comes ~ through|out|down -<stopword2> \
+        -<dripword> -<notwoundblood>
     blood|sangre pouring|gushing|everywhere|spurting|squirting
-    wont|cant|doesnt|hasnt|isnt|not|no|wouldnt|never|nothing|couldnt ~2 stop|stopped|stopping|
+    wont|cant|doesnt|hasnt|isnt|not|no|wouldnt|never|nothing|couldnt ~2 stop|stopped|quit|stopping|
         para|detener|parar|detiene|parado ~3 bleeding|blood|sangre|sangrar|sangrado
     bleeding|blood|sangre|sangrado|sangrando|sangra ~4 wont|cant|doesnt|hasnt|isnt|not|no|
         wouldnt ~2 stop|stopped|stopping|para|parar|detener|deja|detiene|parado

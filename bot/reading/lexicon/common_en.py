@@ -14,7 +14,7 @@ CLASSES = {
     "ceased": "stopped quit ceased",
     "zero": "none nothing zero nil zilch zip nada nowt naught",
     "unneg": """
-        no_change no_changes no_different no_difference no_idea no_clue no_worries no_problem
+        nada_mas nothing_more nothing_else no_change no_changes no_different no_difference no_idea no_clue no_worries no_problem
         no_prob no_doubt no_wonder no_joke no_kidding not_sure not_certain not_only not_just
         not_to_mention dont_know didnt_know cant_tell not_kidding not_joking cant_believe
         couldnt_believe cant_stop wont_stop doesnt_stop hasnt_stopped not_stopped not_stopping
@@ -119,7 +119,7 @@ CLASSES = {
     "samey": """
         same unchanged no_change no_changes no_different no_difference identical similar
         as_before as_yesterday same_as just_as as_always steady stable hasnt_changed not_changed
-        about_the_same neither_better_nor_worse no_better_no_worse
+        about_the_same no_worse_and_no_better no_better_and_no_worse no_worse_no_better no_worse_nor_better neither_better_nor_worse no_better_no_worse
         """,
     "hedge": """
         maybe perhaps possibly might may think thinks guess probably seems seem seemed could_be

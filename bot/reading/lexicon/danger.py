@@ -44,7 +44,7 @@ RULES = {
     = gums.blue
     tongue|lengua & <uneasy>|<blueword>
     = incision.bleeding
-    blood|bleeding|bleed|bleeds|bled|sangre|sangra|sangrando|sangrado|haemorrhage|hemorrhage \
+    blood|bloods|bleeding|bleed|bleeds|bled|sangre|sangra|sangrando|sangrado|haemorrhage|hemorrhage \
         -<bloodtest> -<notwoundblood> -<goodcoat>
     = seizure.yes
     fit|fits|fitting|seizure|seizures|convuls*|convulsion|epilep*|ataque|ataques \

@@ -18,7 +18,7 @@ CLASSES = {
         colita_moviendo menea_la_cola buen_humor como_si_nada bien_animado
         """,
     "quietword": """
-        pachucho pachucha mustio mustia chilling chillin chill under_the_weather peaky not_on_form mimoso quiet quieter subdued sleepy sleepier drowsy groggy dozy dopey woozy tired
+        down_in_the_dumps in_the_dumps pachucho pachucha mustio mustia chilling chillin chill under_the_weather peaky not_on_form mimoso quiet quieter subdued sleepy sleepier drowsy groggy dozy dopey woozy tired
         sleeping_a_lot sleeping_more mellow sedate sedated spaced_out spacey out_of_it zonked
         sleeping_lots less_active bit_flat a_bit_flat bit_down bit_off off_colour off_color
         slept_all sleeping_most quietish dazed doped loopy stoned high_as_a_kite mopey
@@ -87,6 +87,11 @@ RULES = {
     ^ bar $
     in himself|herself|itself ~4 <good>|<bright>
     greeted|greets|greeting|saludo|recibe ~3 me|us|door|puerta
+    had|having ~2 <good> ~ day|night|morning|evening|weekend
+    but|pero|otherwise ~2 he|she|hes|shes|ella|dog|cat|patient|perro|gato ~ is|esta|seems? <good> $
+    con ~ energia|energias|animo|ganas_de_jugar -<neg>
+    mad to be|get|go
+    wants|quiere|queriendo ~ to? play|jugar -<neg>
     up and about|barking|at|doing|playing|raring|dressed|looking
     raring to
     wagging|wags ~2 at|everyone|everybody|away|tail|like|to
@@ -136,8 +141,6 @@ RULES = {
     nods|nodding|dozing|doze|dozes off|on
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
-    = quiet @general @asked-general
-    <meh>
     = lethargic
     <neg> ~ go|get_up_and_go|life|spark|pep|energy|interest|oomph in him|her
     ni ~2 quiere ~ mover|levantar|parar|moverse|levantarse|pararse

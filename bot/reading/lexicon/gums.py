@@ -67,7 +67,7 @@ RULES = {
     <yellowword> ~4 <gumword>
     jaundice|jaundiced|icteric|icterus|ictericia|icterico|icterica
     eyes|ojos|skin|piel|ears|orejas|oreja|blanco_del_ojo ~3 yellow|amarillos|amarillo|
-        amarilla|yellowish|jaundiced|amarillentos -<discharged>
+        amarilla|yellowish|jaundiced|amarillentos -<discharged> -<bruiseword>
     """,
 }
 

@@ -25,6 +25,9 @@ RULES = {
     didnt|dont|not|havent want|wanted|like|dare|bother ~2 to ~ wake|waking|disturb|rouse
     didnt|dont|not wake|disturb him|her yet|so|till|until|for
     no quise|queria|quisimos|queriamos|quiero despertar|despertarlo|despertarla|molestarlo
+    keep|keeping|kept|stay|staying|mantener|mantenerlo|mantenerla ~2 quiet|calm|tranquilo|tranquila
+    quietly
+    weak|weaker tea|coffee|signal|stream|bladder
     took|take|taking the jump|plunge
     to get|go|climb|hop|be ~ up|on|onto ~3 <perch>
     whining|crying|whingeing|whinging|begging|asking|barking|llorando|llora ~ to|for|por|para ~3 up|bed|sofa|out|him|attention|go|salir
@@ -46,7 +49,12 @@ RULES = {
     bleeding heart|hearts
     out cold snoring|asleep
     out like ~ light
-    ataque ~ risa|nervios|tos|panico
+    ataque ~ risa|nervios|tos|panico|locura|alegria|celos|juego|amor|hambre|energia
+    heaving|shaking|trembling|panting|crying|whining with ~ excitement|joy|delight|anticipation|
+        happiness
+    collapsed|collapses|collapse the crate|cage|box|pen|gate|tent|chair
+    i|we|yo cant|couldnt|dont|didnt|wont wake up
+    bit|bites|took|takes ~4 hand|arm|fingers off
     lung|lungs collapsed
     away ~ with ~ fairies
     took|takes|take ~2 breath ~ away

@@ -108,6 +108,7 @@ RULES = {
     uneven gait|weight
     lame|lameness ~ grade|grado
     shifts|shifting weight
+    weight ~2 shifting|shifts|shifted ~3 other|good|sound
     50|half|60|70|75|80 percent? weight
     <bear> ~4 third|thirds|two_thirds|quarter|quarters|percent|% -<neg>
     pwb|partial_weight_bearing|partially_weight_bearing|semi_weight_bearing
@@ -219,6 +220,8 @@ RULES = {
     putting|puts ~ more weight
     more weight|steady|confident|stable
     getting there
+    gets|getting|got|stands|rises|lies ~ up|down|stairs ~ easier|quicker|better|faster
+    quicker|steadier|looser|smoother|stronger ~4 than|each|every -<swell>
     = better @mobility @weight_bearing
     less|menos $
     = better @mobility @weight_bearing @walk @mishap
@@ -248,6 +251,7 @@ RULES = {
     using ~3 less
     apoya|usa|pisa menos
     less weight
+    stiffer|slower|wobblier|weaker|lamer|shakier ~5 than|today|tonight|now -<neg>
     getting|going|gone|getting_worse|vamos|va ~ worse|downhill|backwards|peor|empeorando|
         patras -<wound> -<swell>
     setback|retroceso|step backwards

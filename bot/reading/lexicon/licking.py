@@ -21,6 +21,11 @@ CLASSES = {
         cicatriz seam splint cast surgical_site surgery surgery_site lesion ella_misma op_site
         hip cadera paw zona puntadas
         """,
+    "elsewhere": """
+        other_leg other_paw other_foot other_hind good_leg front_paws front_paw bigotes labios
+        trompa hocico lips chops nose hand hands face fingers mano cara otra_pata manos private
+        privates bits_and belly_button bowl plate spoon plato
+        """,
     "otherears": "ear ears neck chin oreja orejas cuello",
     "at_place": """
         stitches wound incision staples sutures bandage leg knee area site dressing cut scar
@@ -33,12 +38,12 @@ CLASSES = {
 RULES = {
     "licking": """
     = yes
-    <lick> ~4 <at_wound>|himself|herself|there
-    <at_wound> ~3 <lick>
+    <lick> ~4 <at_wound>|himself|herself|there -<elsewhere>
+    <at_wound> ~3 <lick> -<elsewhere>
     <chew> ~3 <at_place> -<coneword> -<meds>
     keeps|keep|kept|constantly|always|started|caught|sigue|anda|siempre|seguia ~3 <lick>
     caught|catch|cache|pesque|encontre ~3 <chew> ~3 <at_wound>
-    se|le|la ~ <lick> -<food>
+    se|le|la ~ <lick> -<food> -<elsewhere>
     scratch|scratches|scratching|scratched|rasca|rascando ~4 back|hind foot|leg|paw -<otherears>
     itchy|comezon|picazon ~~ <chew>|<lick>
     se muerde|mordio|rasca|rasco|mordisquea ~3 puntos|herida|venda|vendaje|pata|ahi|grapas
@@ -53,7 +58,7 @@ RULES = {
     wont|doesnt|cant|couldnt|wouldnt|no ~ leave|let|stop|deja|dejar ~3 <at_wound> ~ alone|be|en_paz|paz|quieta|quietos
     cache|cacho|cachamos|caught|agarre|pesque|encontre|found ~2 <lick>
     = yes @cone @incision @bandage @licking
-    <lick> -<food>
+    <lick> -<food> -<elsewhere> -<coneword>
     got|gets|getting|been at it|them|stitches
     <chew> ~ it|them|at|la|los|ahi
     = no

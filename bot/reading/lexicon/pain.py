@@ -110,7 +110,7 @@ RULES = {
     <painword>
     <painword> ~ moderate|moderado|moderada|medio
     in|de|with|con|shows|showing ~2 pain|dolor|discomfort
-    <neg> ~ quiere|deja|want|wants|let|lets|like|likes ~5 <touched>|toque|toquen|toquemos -<meds> -<coneword> -<hello>
+    <neg> ~ quiere|deja|want|wants|let|lets|like|likes ~5 touch|touched|touching|toque|toquen|toquemos|tocar|tocarle|tocarla|tocarlo|handle|handled|near -<meds> -<coneword> -<food> -<water>
     jumps|jumped|jump|brinca|salta ~ when|if|whenever|cuando|si ~5 <touched>|near
     <whimper> ~3 <touched>|stands|standing|walk|walks|lying|hunches
     cant|wont|couldnt|not|doesnt|never|wouldnt|unable|no ~2 settle|settled|settling|comfy|

@@ -74,6 +74,7 @@ RULES = {
         apretada
     doesnt|didnt|not|no ~ know|recognise|recognize|reconoce|conoce ~ me|us|where -<seizureless> \
         +<shakes>
+    body|cuerpo|muscles ~3 jerking|jerks|convulsing|twitching|spasming|sacudiendose|sacudia
     jaw ~2 chomping|clapping|clamping|snapping|chattering
     chewing gum fits
     = no fixed

@@ -10,7 +10,8 @@ CLASSES = {
     "warm_flannel warm_cloth warm_towel hot_compress hot_water_bottle wheat_bag warm_soak rice_sock heat_therapy "
     "compresa_tibia compresas_tibias compresa_caliente compresas_calientes fomentos fomento "
     "calorcito compresas_calientitas compresita tibia tibias tibio tibios pano_tibio toalla_tibia "
-    "lienzos_tibios lienzos compresas compresa trapo_caliente heat warm warmth trapito paño_caliente calor",
+    "lienzos_tibios lienzos compresas compresa trapo_caliente trapito paño_caliente",
+    "warmish": "heat warm warmth calor",
     "massageword": "massage massaged massages massaging massage_session rub rubbed rubdown masaje masajes "
     "masajito masajitos masajeamos masajee sobadita sobe sobamos sobada masajear physio stretches rom",
     "walkword": "dander ramble saunter mooch walk walked walks walkies walkie wander stroll leash_walk lead_walk potty_walk outing "
@@ -58,6 +59,9 @@ RULES = {
     + _SKIP.format(c="<icepack>"),
     "warm_compress": """
     = done
+    <warmish> ~3 <minutes>
+    <minutes> ~3 <warmish>
+    did|done|put|applied|used|puse|pusimos ~2 <warmish>
     <warmpack> for <number> -<neg>
     then|plus|also|and|y|luego|despues|followed_by|con ~2 <warmpack> -<neg> -<intent> -<askmark>
     <warmpack> ~3 <donework>

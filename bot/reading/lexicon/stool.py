@@ -56,7 +56,7 @@ CLASSES = {
         fuerza hace_fuerza intenta intentando trata tratando quiere strainin stranguria
         """,
     "bathroom": "bathroom baño potty toilet litter litterbox litter_box arenero tray loo",
-    "yucky": "runny loose watery bag bags eat eats",
+    "yucky": "the_dumps runny loose watery bag bags eat eats",
     "butformed": "but_formed but_firm but_shaped",
     "comeword": "comes come coming came sale salio saliendo out hace",
     "but": "but pero",

@@ -54,7 +54,7 @@ CLASSES = {
         todo_con toda_con pastilla_completa tableta_entera dosis_completa dosis_entera whole_course full_course
         """,
     "planned": """
-        his_three her_three the_three all_three his_3 her_3 the_3 all_3 sus_tres las_tres
+        all_four all_five all_4 all_5 his_three her_three the_three all_three his_3 her_3 the_3 all_3 sus_tres las_tres
         los_tres sus_3 las_3 his_four her_four the_four his_4 her_4 sus_cuatro las_cuatro
         prescribed label_says as_directed sheet_says gave_us gave_me vet_gave left quedan
         remaining to_go different_ones different_tablets each_day every_day al_dia por_dia
@@ -136,7 +136,8 @@ RULES = {
     <ingest> ~4 extra|more|mas ~ <meds>
     <three> ~3 <meds> ~4 <ingest>|<noneleft> -<planned>
     <noneleft> ~2 <three> ~2 <meds> -<planned>
-    <handed>|<took> ~3 <three> ~3 <meds>|doses|dosis|pills|instead -<planned>
+    <handed> ~3 <three> ~2 his|her|the <meds> -<planned>
+    <handed>|<took> ~3 <three> ~ <meds>|doses|dosis|pills|instead -<planned> -treats
     <three> ~3 <meds> ~3 <jointly>
     <amount> ~4 <amount> +<jointly>
     <handed>|<took> ~5 <wholelotmed> ~4 <meds> -<wholeone>
@@ -166,14 +167,16 @@ RULES = {
     <took> ~3 <kinswhose>|<mymine> own? <pillkind>? <pillword> -<dosegiver>
     <kinswhose>|<mymine> own? <pillkind>? <pillword> ~~ <ingest>|<noneleft>|<wrecked>
     <kinswhose> ~2 <pillword> ~~ <ingest>|<noneleft>|<wrecked>
+    <took>|<ingest> ~~ laws <pillkind>? <pillword>
     <took> ~~ <kinswhose> ~2 <pillword>|<pillkind> -<dosegiver>
     <wrecked> ~5 <mymine>|<kinswhose> <pillkind>? <pillword>
     <pillkind> ~ <pillword> ~3 dog|cat|perro|perra|gato|gata -<mineonly>
     shared|sharing|convido|compartio ~~ <pillword> -<food>
     <pillword> ~ of|from|belonging|for|made ~2 <kin>|mine|humans|people|adults|kids
+    <ingest>|<handed> ~2 de|para ~2 presion|tiroides|colesterol|diabetes|ansiedad|depresion
     <pillword> ~ para|pa|de ~2 <kin>|dormir|presion|diabetes|tiroides|alergia|colesterol|
         ansiedad|corazon|nervios|gripa|gripe|cabeza|depresion|colicos|adulto|adultos|acidez
-    <ingest>|<handed>|dieron ~2 vitaminas|suplementos|suplemento ~ de|para ~2 <kin>
+    <ingest>|<handed>|dieron ~5 vitaminas|suplementos|suplemento|<pillword> ~ de|para ~2 <kin>
     <ingest>|<handed>|<took> ~3 <kin> ~2 <pillword> -<dosegiver>
     = human_medicine fixed
     <poisonthing> & <ingest>

@@ -140,6 +140,9 @@ RULES = {
     more|new|worse|increased|mas ~2 <bruiseword> -<neg>
     = mild trend:same
     <bruiseword> ~4 <samey>
+    = mild trend:better
+    <bruiseword> ~2 all_but|almost|nearly|practically|casi|mostly ~ gone|away|faded|desaparecido|quitado -<neg>
+    <bruiseplace>|<bruisecolour> ~~ fading|faded|fades +<bruisecolour>
     = marked
     <very> ~3 <bruiseword> -<notvery> -gums
     <bruiseword> ~4 <very> -<notvery> -gums

@@ -90,6 +90,8 @@ RULES = {
     ni ~ gota ~ pipi|orina
     <neg> ~ drop ~ urine|pee
     = none @bathroom @urine
+    last|previous one|time was ~2 yesterday|<lastnight>|<clock>|<hours>|<daybefore>
+    el|la ultimo|ultima fue ~2 ayer|<lastnight>|<clock>|<hours>|<daybefore>
     no|ninguna de|of las? dos
     neither|ninguna|nothing|nada -<poo> -wrong -<comeword> -<strain>
     not a drop
@@ -117,6 +119,8 @@ RULES = {
     le cuesta ~3 <pee>
     tries|trying|tried|intenta|trata|keeps|quiere ~3 <pee> -<neg_strain>
     = straining @urine
+    trying|tries|intenta|trata ~ trying|tries|intenta|trata
+    keeps|sigue trying|intentando|tratando
     strain|straining|strains|puja|pujando
     = bloody
     <pee> & <blood>

@@ -79,7 +79,7 @@ RULES = {
     haematemesis|hematemesis
     throwing|threw|vomiting|bringing|coughing|threw_up|brought_up ~2 blood
     blood ~2 came|coming up
-    came|comes|brought|threw|coming up ~~ coffee|bloody|blood|cafe
+    came|comes|brought|threw|coming|bringing up ~~ coffee|bloody|blood|cafe|grounds|grainy|tar
     <vomit>|sick ~~ red|rojo|roja|rojizo|reddish|coffee|blood|sangre|streaks_of_red
     como cafe|posos|asientos ~ molido|cafe?
     escupe|escupio|arroja|devolvio ~2 sangre

@@ -67,11 +67,14 @@ UPDATE prompt SET reminded_at = :now WHERE id = :id;
 
 -- name: prompts_drop_items
 DELETE FROM item WHERE patient_id = :patient_id AND state = 'planned' AND prompt_id IN (
-  SELECT id FROM prompt WHERE patient_id = :patient_id AND sent_at IS NULL AND due_at > :now);
+  SELECT id FROM prompt WHERE patient_id = :patient_id AND sent_at IS NULL AND due_at > :now
+    AND key NOT LIKE 'later:%');
 
 -- name: prompts_drop_due
 DELETE FROM due WHERE kind = 'prompt' AND state = 'waiting' AND patient_id = :patient_id
-  AND due_at > :now;
+  AND due_at > :now AND NOT EXISTS (
+    SELECT 1 FROM prompt AS p WHERE p.patient_id = :patient_id AND p.key LIKE 'later:%'
+      AND due.key = 'prompt:' || p.id);
 
 -- name: prompts_drop
 DELETE FROM prompt WHERE patient_id = :patient_id AND sent_at IS NULL AND due_at > :now

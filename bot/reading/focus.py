@@ -1,0 +1,25 @@
+"""What is spoken of: topics that belong together, and the nouns that name them."""
+
+from __future__ import annotations
+
+FOCUS_OF = {
+    "mobility": frozenset(("mobility", "weight_bearing")),
+    "incision": frozenset(("incision",)),
+}
+WOUND = frozenset(("incision", "swelling", "bruising", "licking", "bandage"))
+_KIN = (
+    WOUND,
+    frozenset(("mobility", "weight_bearing", "pain", "mishap", "walk")),
+    frozenset(("stool", "urine", "bathroom")),
+    frozenset(("appetite", "drinking")),
+)
+NOUNS = {
+    "<wound>": "incision", "<bandageword>": "bandage", "<coneword>": "cone", "<gumword>": "gums",
+    "<poo>": "stool", "<pee>": "urine", "<bellyword>": "belly", "<legword>": "weight_bearing",
+}  # fmt: skip
+"""A clause that names one of these speaks of its topic, even when it says no more."""
+
+
+def kin(topics: frozenset[str]) -> frozenset[str]:
+    """The topics that are spoken of in one breath with these."""
+    return topics.union(*(group for group in _KIN if not group.isdisjoint(topics)))

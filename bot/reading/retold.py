@@ -1,0 +1,64 @@
+"""What is told without its verb, and what is told to be over."""
+
+from __future__ import annotations
+
+from bot.model.observation import Observation
+from bot.model.reading import Context
+
+from .attach import medicine
+from .clauses import Clause
+from .lexis import NEGATED
+from .settle import Found
+from .token import Token
+
+
+def also_given(
+    tokens: list[Token],
+    clauses: list[Clause],
+    found: list[Found],
+    taken: set[int],
+    context: Context,
+) -> list[Found]:
+    """ "Gave him his carprofen, and the gabapentin after": the verb holds for both."""
+    out: list[Found] = []
+    for item in found:
+        after = item.match.clause + 1
+        if item.observation.about != "dose" or item.observation.value not in ("given", "missed"):
+            continue
+        while after < len(clauses) and clauses[after].sentence == clauses[after - 1].sentence:
+            clause = clauses[after]
+            if after in taken or clause.joiner != "and" or "<neg>" in clause.keys or clause.moods:
+                break
+            for name in medicine(tokens, clause, context):
+                if name != item.observation.med:
+                    span = (tokens[clause.start].start, tokens[clause.end - 1].end)
+                    new = Observation("dose", item.observation.value, med=name, span=span)
+                    out.append(Found(new, item.match))
+            after += 1
+    return out
+
+
+def resolve_past(found: list[Found], clauses: list[Clause]) -> list[Found]:
+    """ "Sick the first night, but not since": the finding is over, and said to be absent."""
+    out: list[Found] = []
+    for number, item in enumerate(found):
+        clause = clauses[item.match.clause]
+        about = item.observation.about
+        absent = NEGATED.get(about, {}).get(item.observation.value)
+        if "near_past" in clause.moods and absent and not item.match.denied and not item.match.held:
+            later = [
+                c for c in clauses[item.match.clause :]
+                if "since_not" in c.moods and c.sentence - clause.sentence <= 1
+            ]  # fmt: skip
+            again = [
+                f
+                for f in found[number + 1 :]
+                if f.observation.about == about and f.observation.value != absent
+            ]
+            if later and not again:
+                data = item.observation.as_dict()
+                data = {"about": about, "value": absent, "span": data["span"]}
+                out.append(Found(Observation.from_dict(data), item.match, item.final))
+                continue
+        out.append(item)
+    return out
