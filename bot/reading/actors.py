@@ -45,9 +45,10 @@ def took_own(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """ "I took my tablets", "me tomé un ibuprofeno": the owner's own dose."""
     for at in range(clause.start + 1, match.last + 1):
         if tokens[at].keys & {"<took>", "<ingest>"} and "<handed>" not in tokens[at].keys:
-            ahead = [t for t in tokens[max(clause.start, at - 3) : at] if "<aux>" not in t.keys]
+            before = tokens[max(clause.start, at - 3) : at]
+            ahead = [t for t in before if "<aux>" not in t.keys or t.word in _SELF]
             return any(t.word in _SELF for t in ahead[-2:]) and not any(
-                "<patient>" in t.keys for t in ahead
+                "<patient>" in t.keys for t in before
             )
     return False
 

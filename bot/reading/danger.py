@@ -14,7 +14,7 @@ def caught(net: list[Match], matches: list[Match], clauses: list[Clause]) -> lis
     """What of the net counts: in clauses where nothing was read, not denied, not void, and no
     figure of speech. One for each clause and topic."""
     taken = {m.clause for m in matches if m.rule.about not in ("idiom", "request")}
-    taken |= {clauses[m.clause].sentence + 10_000 for m in matches if m.rule.about in _WHOLE}
+    explained = {clauses[m.clause].sentence for m in matches if m.rule.about in _WHOLE}
     said = {m.rule.about for m in matches if not m.void}
     figures = {at for m in matches if m.rule.about == "idiom" for at in m.at}
     out: list[Match] = []
@@ -23,7 +23,7 @@ def caught(net: list[Match], matches: list[Match], clauses: list[Clause]) -> lis
         clause = clauses[match.clause]
         if (
             match.clause not in taken
-            and clause.sentence + 10_000 not in taken
+            and clause.sentence not in explained
             and topic not in said
             and not match.denied
             and not match.void

@@ -34,6 +34,8 @@ CLEARING = {
      ("weight_bearing", "none")}  # fmt: skip
 """Good news: never read from a word that was only guessed."""
 _LIMIT = 4096
+_OFTEN = 50
+"""What is said in the same way more often in one reply says nothing more."""
 
 
 def read(text: str, context: Context) -> Reading:
@@ -163,9 +165,14 @@ def _conclude(
         m.rule.about == "request" and m.rule.value in ("call_back", "stop", "snooze")
         for m in matches
     )
+    times: dict[tuple[int, bool, bool, str], int] = {}
     for match in matches:
         about = match.rule.about
         if about == "idiom":
+            continue
+        same = (id(match.rule), match.denied, match.hedged, match.void)
+        times[same] = times.get(same, 0) + 1
+        if times[same] > _OFTEN:
             continue
         if about == "danger":
             found.append(danger.doubtful(match, tokens))

@@ -18,8 +18,8 @@ from .outcome import Due, Entry, Outcome
 from .phones import both_phones, whom_to_phone
 from .reply import reply
 from .scene import Chart, Person, Scene
-from .tap import tap_all, tap_line, tap_undo, tap_value
-from .undo import retract
+from .tap import tap_all, tap_line, tap_undo, tap_value, tap_when
+from .undo import retract, without
 from .words import clock
 
 
@@ -161,6 +161,8 @@ def _act(scene: Scene, out: Outcome, event: Incoming, person: Person, action: li
         return tap_line(scene, out, event, person, int(rest[0]), rest[1])
     if kind == "a":
         return tap_all(scene, out, event, person, int(rest[0]))
+    if kind == "g" and len(rest) == 3:
+        return tap_when(scene, out, event, person, int(rest[0]), rest[1], rest[2])
     if kind == "z":
         return tap_undo(scene, out, event, person, int(rest[0]))
     if kind == "x":
@@ -272,8 +274,12 @@ def _edited(scene: Scene, out: Outcome, event: Incoming, person: Person) -> None
         if any(found == source for found, _ in chart.sources.values()) or any(
             line.source == source for line in chart.lines()
         ):
+            told = [n.at for n in chart.history if chart.sources[n.id][0] == source]
             retract(scene, out, chart, person, source, "corrected")
-            reply(scene, out, event, chart, person, event.text, source, without=source)
+            reply(
+                scene, out, event, without(chart, source), person, event.text, source,
+                without=source, first_at=min(told, default=None),
+            )  # fmt: skip
             return
     chart_or_none = _which(scene, event)
     if chart_or_none is not None and event.text.strip():

@@ -64,16 +64,19 @@ def reply(
     shown: str = "",
     about: str = "",
     looked_at: bool = False,
+    first_at: datetime | None = None,
 ) -> None:
     """Read ``text`` in the light of what was asked, and do what follows.
 
     ``without`` names the source that this message corrects; ``shown`` is what staff see in
     place of the words alone; ``about`` what was asked, where it is known (a picture);
-    ``looked_at``: a clinician is shown them in any case, so they need not be understood.
+    ``looked_at``: a clinician is shown them in any case, so they need not be understood;
+    ``first_at`` when an edited message was first sent: a dose in it was given then.
     """
+    moment = first_at or scene.now
     sheet = _asked_sheet(scene, chart)
     asked = about or _asked(scene, sheet)
-    context = _context(scene, chart, asked, person)
+    context = _context(chart, asked, person, moment)
     reading = read(text, context)
     if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):
         reading = replace(reading, understood=False, greeting=False)
@@ -86,7 +89,7 @@ def reply(
         out.say(person.chat, scene.words.say("thanks", person.lang), patient=chart.id)
         return
     observations, marks, tell, more = _doses_and_sessions(
-        scene, out, chart, person, sheet, reading.observations, source, text
+        scene, out, chart, person, sheet, reading.observations, source, text, moment
     )
     out.add(*marks)
     findings = take_note(
@@ -132,11 +135,11 @@ def _is_bare(text: str, sheet: Sheet, context: Context) -> bool:
     return any(read(text, replace(context, asked=topic)).observations for topic in topics)
 
 
-def _context(scene: Scene, chart: Chart, asked: str, person: Person) -> Context:
-    local = chart.local(scene.now)
+def _context(chart: Chart, asked: str, person: Person, moment: datetime) -> Context:
+    local = chart.local(moment)
     return Context(
         asked=asked,
-        day=chart.day(scene.now),
+        day=chart.day(moment),
         at=local.hour * 60 + local.minute,
         species=chart.plan.species,
         lang=person.lang,
@@ -154,6 +157,7 @@ def _doses_and_sessions(
     read_from: Sequence[Observation],
     source: str,
     text: str,
+    moment: datetime,
 ) -> tuple[list[Observation], list[Mark], list[str], list[Finding]]:
     """Match what was read to the lines that it answers."""
     observations: list[Observation] = []
@@ -171,7 +175,9 @@ def _doses_and_sessions(
                 marks.append(Mark(line.id, "answered", seen_as, person.name, scene.now, source))
             continue
         for one in _by_medicine(chart, open_lines, seen):
-            kept = _dose(scene, out, chart, person, one, source, marks, tell, more, earlier=earlier)
+            kept = _dose(scene, out, chart, person, one, source, marks, tell, more,
+                earlier=earlier, moment=moment,
+            )  # fmt: skip
             if kept:
                 observations.append(one)
     return observations, marks, tell, more
@@ -212,19 +218,20 @@ def _dose(
     more: list[Finding],
     *,
     earlier: bool,
+    moment: datetime,
 ) -> bool:
     """One dose in words. False when it may be the same dose that someone else noted:
     then it is asked about, and nothing is kept yet."""
-    at = _when(chart, scene.now, seen.at)
+    at = _when(chart, moment, seen.at)
     line: Line | None = None
     if seen.med and seen.value in ("missed", "refused", "vomited_up"):
-        line = line_behind(chart, seen.med, scene.now)
+        line = line_behind(chart, seen.med, moment)
     elif seen.med:
-        behind = line_behind(chart, seen.med, scene.now) if seen.at is None else None
+        behind = line_behind(chart, seen.med, moment) if seen.at is None else None
         waits = behind is not None and behind.state in ("open", "unanswered")
         line = behind if waits else line_for(chart, seen.med, at)
         if waits and earlier and behind is not None and behind.item.slot_at:
-            at = min(behind.item.slot_at, scene.now)  # "this morning": about when it was due
+            at = min(behind.item.slot_at, moment)  # "this morning": about when it was due
     if seen.value == "doubled":
         words, findings = hold_next(scene, out, chart, seen.med, person.lang)
         tell += words

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from bot.model.chat import Incoming
 from bot.model.finding import Finding
@@ -11,10 +11,11 @@ from bot.model.observation import Observation
 from bot.model.text import Lang
 
 from . import clarify
+from .buttons import button
 from .cases import Said
 from .dosing import after_given, next_words
 from .noting import advice_for, take_note
-from .outcome import Entry, Mark, Outcome
+from .outcome import Due, Entry, Mark, Outcome
 from .scene import Chart, Line, Person, Scene, Sheet
 from .sheet import choice_label, marked, refresh
 from .undo import take_back
@@ -42,6 +43,10 @@ def tap_line(
     if line.state == "answered":
         out.answer(event.callback, _already(scene, chart, line, person))
         return True
+    if choice_id == _good(line) and _is_late(scene, sheet, line):
+        out.answer(event.callback)
+        _ask_when(scene, out, chart, person, sheet, [line])
+        return True
     out.answer(event.callback, words.say("tap_noted", lang, choice=choice.label.say(lang)))
     answers = [(line, choice_id)]
     _answer(scene, out, event, person, chart, sheet, answers)
@@ -62,7 +67,64 @@ def tap_all(scene: Scene, out: Outcome, event: Incoming, person: Person, sheet_i
             out.answer(event.callback, scene.words.say("nothing_open", person.lang))
             return True
         out.answer(event.callback, scene.words.say("tap_noted", person.lang, choice="✓"))
-        _answer(scene, out, event, person, chart, sheet, [(one, _good(one)) for one in todo])
+        late = [line for line in todo if _is_late(scene, sheet, line)]
+        now = [(line, _good(line)) for line in todo if line not in late]
+        if now:
+            _answer(scene, out, event, person, chart, sheet, now)
+        if late:
+            _ask_when(scene, out, chart, person, sheet, late)
+        return True
+    return False
+
+
+LATE = timedelta(hours=1)
+"""A dose tapped so long after its prompt may have been given at its hour, or just now."""
+
+
+def _is_late(scene: Scene, sheet: Sheet, line: Line) -> bool:
+    return line.item.kind == "dose" and scene.now - sheet.due_at > LATE
+
+
+def _ask_when(
+    scene: Scene, out: Outcome, chart: Chart, person: Person, sheet: Sheet, lines: list[Line]
+) -> None:
+    """When was it given? The next dose hangs on it, so nothing is noted before."""
+    words, lang = scene.words, person.lang
+    at = clock(chart.local(sheet.due_at))
+    ids = "-".join(str(line.id) for line in lines)
+    made = [
+        button(scene.secret, person.chat, words.say(key, lang, at=at), f"g.{sheet.id}.{ids}.{how}")
+        for key, how in (("given_slot", "s"), ("given_now", "n"))
+    ]
+    meds = ", ".join(line.item.med or "" for line in lines)
+    text = words.say("given_when", lang, med=meds, at=at)
+    out.say(person.chat, text, buttons=(tuple(made),), patient=chart.id)
+    data = {
+        "patient": chart.id, "chat": person.chat, "by": person.name, "text": text,
+        "source": scene.cause,
+    }  # fmt: skip
+    again = scene.now + clarify.PATIENCE
+    out.add(Due(f"given:{sheet.id}:{person.chat}", "unclear", again, chart.id, data))
+
+
+def tap_when(
+    scene: Scene, out: Outcome, event: Incoming, person: Person, sheet_id: int, ids: str, how: str
+) -> bool:
+    """It was told when a dose was given: about its hour, or just now."""
+    for chart in scene.charts:
+        sheet = chart.sheet(sheet_id)
+        if sheet is None:
+            continue
+        out.answer(event.callback)
+        out.cancel.append(f"given:{sheet.id}:{person.chat}")
+        wanted = set(ids.split("-"))
+        lines = [line for line in sheet.open if str(line.id) in wanted]
+        at = sheet.due_at if how == "s" else scene.now
+        answers = [(line, _good(line)) for line in lines]
+        note = scene.words.say("tap_noted", person.lang, choice=clock(chart.local(at)))
+        out.edit(event.chat, "", f"✓ {note}", (), patient=chart.id, message=event.message)
+        if answers:
+            _answer(scene, out, event, person, chart, sheet, answers, at=at)
         return True
     return False
 
@@ -154,10 +216,12 @@ def _answer(
     chart: Chart,
     sheet: Sheet,
     answers: list[tuple[Line, str]],
+    *,
+    at: datetime | None = None,
 ) -> None:
     """Mark lines, keep what they note, tell what follows, and bring all copies up to date."""
     source = f"tap:{event.update}"
-    at = scene.now
+    at = at or scene.now
     marks: list[Mark] = []
     observations: list[Observation] = []
     tell: list[str] = []

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import timedelta
 
 from .cases import Said, tell_of_withdrawal
@@ -53,6 +54,31 @@ def _released(scene: Scene, chart: Chart, lines: list[Line]) -> list[Mark]:
         and after.item.slot_at
         and after.item.slot_at > max(line.item.slot_at, scene.now)
     ]
+
+
+def without(chart: Chart, source: str) -> Chart:
+    """The chart as if ``source`` had never been said: what an edited message is read in."""
+
+    def freed(line: Line, *, sent: bool) -> Line:
+        if line.source != source:
+            return line
+        state = "open" if sent else "planned"
+        return replace(line, state=state, choice=None, by=None, at=None, source=None)
+
+    sheets = tuple(
+        replace(
+            sheet,
+            lines=tuple(freed(line, sent=sheet.sent_at is not None) for line in sheet.lines),
+        )
+        for sheet in chart.sheets
+    )
+    sent = {sheet.id for sheet in sheets if sheet.sent_at is not None}
+    return replace(
+        chart,
+        history=tuple(n for n in chart.history if chart.sources[n.id][0] != source),
+        sheets=sheets,
+        dose_lines=tuple(freed(line, sent=line.prompt in sent) for line in chart.dose_lines),
+    )
 
 
 def take_back(scene: Scene, out: Outcome, chart: Chart, person: Person, source: str) -> None:

@@ -71,3 +71,44 @@ async def _chart(box: Box) -> Chart:
     found = await box.stage.app.db.read(lambda tx: load.chart(tx, 1, now))
     assert found is not None
     return found
+
+
+async def test_a_late_tap_is_asked_when_it_was_and_never_loses_the_next_dose(canela: Box) -> None:
+    await canela.to(2, 19, 50)
+    morning = canela.last(canela.ines, "day 2")
+    while "carprofen" not in morning.words:
+        morning = next(
+            m
+            for m in reversed(canela.stage.standin.messages(morning.chat))
+            if "carprofen" in m.words and "day 2" in m.words
+        )
+    await canela.taps(canela.ines, "1 · Given", morning)
+    await canela.taps(canela.ines, "At about 08:00")
+    await canela.to(2, 20, 1)
+    assert "Give carprofen" in canela.last(canela.ines, "carprofen").words
+    assert not any("do not give" in text for text in canela.heard(canela.ines))
+
+
+async def test_an_edited_dose_is_the_same_dose_at_its_first_time(canela: Box) -> None:
+    await canela.to(1, 20, 10)
+    message = await canela.says(canela.ines, "gave the carprofen")
+    await canela.to(2, 7, 30)
+    canela.stage.standin.edit(message, "gave the carprofen with cheese")
+    await canela.stage.settle()
+    assert (await canela.seen()).count("dose: given") == 1
+    assert not any("second dose" in text for text in canela.heard(canela.ines))
+    await canela.to(2, 8, 1)
+    assert "Give carprofen" in canela.last(canela.ines, "carprofen").words
+
+
+async def test_a_moved_dose_outlives_a_change_of_plan(canela: Box) -> None:
+    await canela.to(1, 20, 1)
+    await canela.taps(canela.ines, "1 · Given")
+    await canela.to(2, 12, 30)
+    await canela.says(canela.ines, "gave the carprofen just now")
+    await canela.to(2, 20, 10)
+    await canela.staff_says("/plan Canela")
+    for label in ("Cone", "Cone 3 more days", "Not as hoped"):
+        await canela.staff_taps(label)
+    await canela.to(2, 20, 30)
+    assert "Give carprofen" in canela.last(canela.ines, "carprofen").words

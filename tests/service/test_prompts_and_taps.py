@@ -92,7 +92,10 @@ async def test_one_gentle_reminder_then_the_slot_is_unanswered(canela: Box) -> N
     log = await canela.log()
     assert any(r.kind == "unanswered" and "carprofen" in r.text for r in log)
     await canela.taps(canela.ines, "1 · Given", canela.last(canela.ines, "Still open"))
+    assert await canela.seen() == []  # hours later: was it given then, or just now?
+    await canela.taps(canela.ines, "At about 20:00")
     assert "dose: given" in await canela.seen()
+    assert "✓ Given, 20:00, Ines" in canela.last(canela.ines, "✓ Given").words
 
 
 async def test_a_late_dose_moves_the_next_one_and_says_when(canela: Box) -> None:

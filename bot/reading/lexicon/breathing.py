@@ -69,7 +69,7 @@ RULES = {
     <breath> ~2 like|as_though|as_if|como|como_si ~5 run|ran|running|race|marathon|sprint|
         mile|miles|train|drowning|ahogara|ahogaba|corrido|corriera|maraton|fish|pez|straw|
         darth|accordion|pump|locomotive|tren|fuelle|iba
-    <breath> ~~ rattly|raspy|wheezy|noisy|heavy|fast|rapid|laboured|labored|agitado|agitada|
+    <breath> ~~ ruido|ruidos|noise|saltitos|jalones|tirones|rattly|raspy|wheezy|noisy|heavy|fast|rapid|laboured|labored|agitado|agitada|
         rapidito
     no ~2 entra ~ bien? ~ aire
     aire ~2 no ~ entra

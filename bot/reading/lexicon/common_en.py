@@ -73,7 +73,7 @@ CLASSES = {
         """,
     "mine": """
         it_was_me my_nosebleed from_my_nose is_mine was_mine are_mine of_mine my_own mine
-        my_blood my_thumb my_finger my_back my_stomach my_tummy my_head my_leg my_knee my_heart
+        my_breathing my_lungs my_blood my_thumb my_finger my_back my_stomach my_tummy my_head my_leg my_knee my_heart
         my_nose my_eyes my_arm my_chest my_nerves my_throat my_self my_foot my_gums my_belly
         my_skin my_breath
         """,
@@ -182,7 +182,7 @@ CLASSES = {
         before_surgery before_the_surgery before_the_op before_the_operation before_his_op
         before_her_op last_year years_ago as_a_puppy as_a_kitten used_to when_he_was_a
         when_she_was_a last_month months_ago before_he_came before_she_came pre_op preop
-        in_the_past a_year_ago always_had last_summer last_winter in_his_youth
+        a_year_ago always_had last_summer last_winter in_his_youth
         before_the_accident two_weeks_ago back_in when_we_had when_i_had
         """,
     "nearpast": """

@@ -41,6 +41,9 @@ RULES = {
     panting|jadeando|jadea & hours|nonstop|blue|gums|cold|still
     = gums.pale
     gum|gums|gumline|encias|mucous_membranes|mucosas & <uneasy>
+    = gums.pale fixed
+    gum|gums|gumline|encias|mucous_membranes|mucosas ~ <neg> ~2 right|normal|good|great|healthy|
+        bien|normales
     = gums.blue
     tongue|lengua & <uneasy>|<blueword>
     = incision.bleeding
@@ -49,10 +52,12 @@ RULES = {
     = seizure.yes
     fit|fits|fitting|seizure|seizures|convuls*|convulsion|epilep*|ataque|ataques \
         -<notfit> -<notattack> -<seizedup>
+    paddling|pataleando|pataleaba|pedaleando -pool -water -swim -swimming -river -sea -stream \
+        -puddle -happy -playing -kids -dreaming -dream
     = incision.open
     <deepbone>|bones|fierro & <wound>|showing|poking|sticking|visible|asoma|ve|seen -<notdead>
     white|shiny|blanco|metal & <wound>|hole|hoyo & see|can|ve|veo|poking|out|asoma|inside|down -<goodcoat>
-    = energy.collapsed
+    = energy.collapsed agent
     <neg> ~3 <wakeless> -<sleepwell>
     collapsed|desplomo|desmayo|unconscious|inconsciente|unresponsive
     = belly.bloated

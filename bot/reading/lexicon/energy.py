@@ -247,7 +247,7 @@ RULES = {
     ojos ~2 blanco|blancos|volteados
     lying motionless|limp
     unable|cant|cannot|couldnt|no ~2 lift|raise|levantar ~ himself|herself|itself
-    <neg> ~2 flicker|response|reaction|reaccion
+    <neg> ~2 flicker|response|reaction|reaccion -phone -vet -office -email -text -line
     <neg> ~ there|home behind|eyes
     motionless|inmovil|inerte
     no ~ reacciona|responde|despierta|se_despierta

@@ -49,6 +49,8 @@ RULES = {
     <gumword> ~~ <paleword>|white|blancas|palidas
     pallor|palidez
     <neg> ~4 colour|color|pink|blood ~3 in|left|en ~4 <gumword>|them|mouth +<gumword>
+    <barely> ~ pink|colour|color|rosa ~5 <gumword>
+    <gumword> ~3 <barely> ~2 pink|colour|color|rosa|rosadas|rositas
     <gumword> ~~ no ~ colour|color|blood
     no ~ tienen|tiene color +<gumword>
     <neg> ~4 pink|rosa|rosadas|rositas|color|colour ~4 <gumword>

@@ -119,6 +119,7 @@ RULES = {
     but|pero not|none|nothing|no|nada since|desde
     = far_past
     <farpast>
+    in_the_past -<hours> -<minutes> -day -days -week -hour -hours -few -couple
     last_time -<pee> -<poo> -<vomit> -<food>
     = near_past
     <nearpast>

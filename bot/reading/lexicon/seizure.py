@@ -22,7 +22,7 @@ CLASSES = {
     "seizureless": "toy ball",
     "shakes": "twitching jerking drooling shaking paddling tiembla temblando babeando rigid stiff",
     "notfit": """
-        fit_in fits_in fit_on fits_him fits_her well perfectly properly cone collar through
+        fit_of fits_of fit_in fits_in fit_on fits_him fits_her well perfectly properly cone collar through
         crate bed snug snugly car as_a a_fiddle bandage nicely fit_as and_healthy and_well into
         better pants suit tight harness doorway fighting
         """,

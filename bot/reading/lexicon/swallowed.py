@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 _KIN_EN = """
-    husband wife mom mum mam mother dad father grandma granny gran nan nana nanna grandad grandpa
+    husband wife mom mum mam mother da das ma pa dad father grandma granny gran nan nana nanna grandad grandpa
     grandmother grandfather daughter son sister brother neighbour neighbor hubby partner
     boyfriend girlfriend aunt auntie uncle owner kid toddler flatmate roommate friend missus
     in_law housemate
@@ -134,11 +134,12 @@ RULES = {
     acabo|termino ~2 <medcontainer> ~3 <meds> ~~ todo|toda|<ingest>|tomo
     <ingest> ~3 <three> ~3 <meds>
     <ingest> ~4 extra|more|mas ~ <meds>
+    <ingest>|<took>|<handed> ~3 <hours> worth ~ <meds>
     <three> ~3 <meds> ~4 <ingest>|<noneleft> -<planned>
     <noneleft> ~2 <three> ~2 <meds> -<planned>
-    <handed> ~3 <three> ~2 his|her|the <meds> -<planned>
+    <handed> ~3 <three> ~2 his|her|the <meds> -<planned> -treats
     <handed>|<took> ~3 <three> ~ <meds>|doses|dosis|pills|instead -<planned> -treats
-    <three> ~3 <meds> ~3 <jointly>
+    <three> ~3 <meds> ~3 <jointly> -<planned>
     <amount> ~4 <amount> +<jointly>
     <handed>|<took> ~5 <wholelotmed> ~4 <meds> -<wholeone>
     <meds> ~4 <wholelotmed> ~3 squirted|gave|down|in
@@ -169,6 +170,8 @@ RULES = {
     <kinswhose> ~2 <pillword> ~~ <ingest>|<noneleft>|<wrecked>
     <took>|<ingest> ~~ laws <pillkind>? <pillword>
     <took> ~~ <kinswhose> ~2 <pillword>|<pillkind> -<dosegiver>
+    <ingest> ~4 <mymine> ~ <pillword> -dog -dogs -cat -boy -girl -perro -gato
+    <ingest> ~4 pastillero|pillbox|pill_box|pill_organiser|pill_organizer
     <wrecked> ~5 <mymine>|<kinswhose> <pillkind>? <pillword>
     <pillkind> ~ <pillword> ~3 dog|cat|perro|perra|gato|gata -<mineonly>
     shared|sharing|convido|compartio ~~ <pillword> -<food>
