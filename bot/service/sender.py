@@ -18,7 +18,8 @@ from bot.model.chat import (
     TryAgain,
     Uncertain,
 )
-from bot.store.apply import log, move_chat
+from bot.store import load
+from bot.store.apply import log, move_chat, send
 from bot.store.database import Database, Row, Tx, stamp
 from bot.telegram.pace import Pace
 
@@ -26,6 +27,8 @@ logger = logging.getLogger(__name__)
 
 Deliver = Callable[[Outgoing], Awaitable[Delivery]]
 
+MOST_UNCERTAIN = 3
+"""So often a message whose answer was lost is sent again; by then it has very likely come."""
 AT_ONCE = 32
 """Messages under way at once, each to another chat."""
 
@@ -91,7 +94,7 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
         pause = max(got.after_seconds, min(60.0, 2.0 ** min(row["attempts"], 6) / 2))
         _retry(tx, row, now + timedelta(seconds=pause), got.why, uncertain=0)
     elif isinstance(got, Uncertain):
-        if message.kind == "answer":
+        if message.kind == "answer" or row["uncertain"] >= MOST_UNCERTAIN:
             _done(tx, row, "sent", None, got.why, now)
         else:
             pause = min(60.0, 2.0 ** min(row["attempts"], 6))
@@ -103,6 +106,7 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
         _done(tx, row, "gone", None, got.why, now)
         tx.run("person_reachable", chat_id=row["chat_id"], reachable=0)
         if message.kind == "send":
+            _pass_to_people(tx, row, message, now)
             text = f"not delivered: {got.why}"
             log(tx, "delivery", "bot", text, now, message.patient, {"chat": row["chat_id"]})
     else:
@@ -111,6 +115,20 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
         if message.kind == "send":
             text = f"refused by the platform: {got.why}"
             log(tx, "delivery", "bot", text, now, message.patient, {"text": message.text})
+
+
+def _pass_to_people(tx: Tx, row: Row, message: Outgoing, now: datetime) -> None:
+    """A staff chat that cannot be reached any more: its people get the message in their own
+    chats, so that no escalation ends in a chat that is gone."""
+    if not any(desk.chat == row["chat_id"] for desk in load.desks(tx)):
+        return
+    for member in load.staff(tx):
+        if member.chat and member.chat != row["chat_id"]:
+            copy = message.model_copy(
+                update={"chat": member.chat, "dedupe": f"{message.dedupe}:gone:{member.chat}",
+                        "buttons": ()}
+            )  # fmt: skip
+            send(tx, [copy], now)
 
 
 def _done(

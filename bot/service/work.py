@@ -10,6 +10,7 @@ from datetime import datetime, timedelta
 from typing import Any
 
 from bot.model.chat import Incoming
+from bot.model.text import Lang
 from bot.store import load
 from bot.store.apply import apply, log, put_due, send
 from bot.store.database import Database, Row, Tx, moment, stamp
@@ -213,6 +214,13 @@ def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime
         event = incoming(json.loads(row["body"]), moment(row["received_at"]))
         who = event.sender.name if event.sender else "?"
         _tell_staff(tx, practice, f"failed:{row['update_id']}", f"{who}: {event.text}", why, now)
+        if event.private and event.chat:
+            clinic = practice.clinic
+            phone = f"{clinic.phone} / {clinic.emergency_name}, {clinic.emergency_phone}"
+            lang: Lang = "es" if event.sender and (event.sender.lang or "")[:2] == "es" else "en"
+            out = Outcome(f"sorry:{row['update_id']}")
+            out.say(event.chat, practice.words.say("passed_on", lang, phone=phone), urgent=True)
+            send(tx, out.sends, now)
 
 
 def _tell_staff(tx: Tx, practice: Practice, key: str, text: str, why: str, now: datetime) -> None:
@@ -280,8 +288,7 @@ def _due_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -
     tx.run("due_mark", key=row["key"], due_at=row["due_at"], state=state, error=why)
     if last:
         key = f"failed:{row['key']}:{row['due_at']}"
-        chart = load.chart(tx, row["patient_id"], now)
-        name = chart.name if chart else "?"
+        name = f"patient {row['patient_id']}"  # the chart itself may be what fails
         _tell_staff(tx, practice, key, f"{name}: {row['kind']} {row['due_at']}", why, now)
 
 

@@ -232,6 +232,7 @@ def _(change: o.JoinStaff, tx: Tx, now: datetime) -> None:
 
 @_keep.register
 def _(change: o.Dismiss, tx: Tx, now: datetime) -> None:
+    tx.run("desk_remove_of", id=change.member)
     tx.run("staff_remove", id=change.member, now=stamp(now))
 
 

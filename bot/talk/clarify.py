@@ -116,9 +116,10 @@ def hand_over(scene: Scene, out: Outcome, chart: Chart, data: dict[str, Any]) ->
     raise_findings(scene, out, chart, [finding], said)
     person = next((one for one in chart.people if one.chat == data["chat"]), None)
     lang: Lang = person.lang if person else chart.plan.language
+    key = "passed_on" if data.get("asked_for") else "handed_over"
     out.say(
         data["chat"],
-        scene.words.say("handed_over", lang, phone=both_phones(scene, lang)),
+        scene.words.say(key, lang, phone=both_phones(scene, lang)),
         patient=chart.id,
     )
     for media in data.get("media", ()):
@@ -127,6 +128,9 @@ def hand_over(scene: Scene, out: Outcome, chart: Chart, data: dict[str, Any]) ->
                 shown = Media.model_validate(media)
                 out.say(desk.chat, data["by"], media=shown, topic=f"patient:{chart.id}")
     settle(scene, out, data["chat"])
+    left = out.threads.get(data["chat"], scene.thread)
+    if "which" in left:
+        out.threads[data["chat"]] = {k: v for k, v in left.items() if k != "which"}
     return [finding]
 
 

@@ -16,6 +16,7 @@ from bot.protocol.problem import FlowError
 
 from .board import named
 from .buttons import button, mark_of
+from .cases import heard_again
 from .outcome import Entry, NewPlan, Outcome, Rows
 from .plan_changes import GROUPS, Changed, change, offer, with_medicine
 from .scene import Chart, Member, Scene
@@ -253,6 +254,7 @@ def carry_out(
         out.add(NewPlan(chart.id, made.plan, coming))
     if made.then == "pause":
         out.states[chart.id] = "paused"
+        heard_again(scene, out, chart, author)  # in hospital nobody at home is silent
     elif made.then == "resume":
         out.states[chart.id] = "active"
     elif made.then:

@@ -10,16 +10,17 @@ from bot.model.observation import Observation
 from bot.model.text import Lang
 
 from . import clarify, household, pictures, wishes
-from .buttons import action_of, button
+from .buttons import action_of
 from .cases import Said, heard_again
 from .dosing import after_given, hold_next, medicine_of
 from .noting import advice_for, take_note
-from .outcome import Due, Entry, Outcome
-from .phones import both_phones, whom_to_phone
-from .reply import reply
+from .outcome import Entry, Outcome
+from .phones import both_phones
+from .reply import cannot_be_read, reply
 from .scene import Chart, Person, Scene
 from .tap import tap_all, tap_line, tap_undo, tap_value, tap_when
 from .undo import retract, without
+from .which import ask_which, changed_while_waiting, told_which, which
 from .words import clock
 
 
@@ -38,6 +39,12 @@ def on_owner(scene: Scene, event: Incoming) -> Outcome:
         _edited(scene, out, event, scene.person)
     elif event.kind == "message":
         _message(scene, out, event, scene.person)
+    if (
+        scene.person is not None
+        and not scene.person.reachable
+        and event.kind in ("message", "button")
+    ):
+        out.reachable[scene.person.chat] = True  # who writes can be written to
     for chart in scene.charts:
         if chart.id in out.heard:
             heard_again(scene, out, chart, scene.person.name if scene.person else _who(event))
@@ -63,7 +70,8 @@ def _stranger(scene: Scene, out: Outcome, event: Incoming) -> None:
         out.answer(event.callback)
     elif event.kind == "message":
         lang: Lang = "es" if event.sender and (event.sender.lang or "")[:2] == "es" else "en"
-        out.say(event.chat, scene.words.say("stranger", lang))
+        phone = both_phones(scene, lang)
+        out.say(event.chat, scene.words.say("stranger", lang, phone=phone))
     said = f"a stranger: {event.text[:200] or event.kind}"
     out.add(Entry("refused", _who(event), said, None, {"data": event.data[:64]}))
 
@@ -91,10 +99,10 @@ def _reachable(scene: Scene, out: Outcome, event: Incoming) -> None:
 
 def _message(scene: Scene, out: Outcome, event: Incoming, person: Person) -> None:
     command = wishes.command_of(event.text) if not event.media else None
-    chart = _which(scene, event)
+    chart = which(scene, event)
     source = f"message:{event.chat}:{event.message}"
     if chart is None:
-        _ask_which(scene, out, event, person, source)
+        ask_which(scene, out, event, person, source)
     elif event.text.startswith("/zone"):
         household.move_zone(scene, out, chart, person, event.text[5:].strip())
     elif command is not None:
@@ -103,43 +111,8 @@ def _message(scene: Scene, out: Outcome, event: Incoming, person: Person) -> Non
         pictures.got(scene, out, event, chart, person, source)
     elif event.text.strip():
         reply(scene, out, event, chart, person, event.text, source)
-
-
-def _which(scene: Scene, event: Incoming) -> Chart | None:
-    """The patient that is meant: the one answered about, named, or the only one."""
-    if len(scene.charts) == 1:
-        return scene.charts[0]
-    topic = scene.reply_topic.split(":")
-    if topic[0] in ("patient", "prompt", "unclear") and topic[-1].isdigit():
-        found = scene.chart(int(topic[-1]))
-        if found is not None:
-            return found
-    named = [c for c in scene.charts if c.name.casefold() in event.text.casefold()]
-    if len(named) == 1:
-        return named[0]
-    active = [chart for chart in scene.charts if chart.state == "active"]
-    return active[0] if len(active) == 1 else None
-
-
-def _ask_which(scene: Scene, out: Outcome, event: Incoming, person: Person, source: str) -> None:
-    """Several patients in one household: ask, and keep the words until it is told."""
-    rows = tuple(
-        (button(scene.secret, person.chat, chart.name, f"w.{chart.id}"),)
-        for chart in scene.charts
-        if chart.state == "active"
-    )
-    phone = whom_to_phone(scene, person.lang)
-    text = f"{scene.words.say('which_patient', person.lang)} ({phone})"
-    out.say(person.chat, text, buttons=rows)
-    first = scene.charts[0]
-    data = {
-        "patient": first.id, "chat": person.chat, "by": person.name, "text": event.text,
-        "source": source, "message": event.message, "media": pictures.waiting(scene, event),
-    }  # fmt: skip
-    out.threads[person.chat] = {**scene.thread, "which": data}
-    for chart in scene.charts:
-        out.add(Entry("said", person.name, event.text, chart.id, {"patient": "not told yet"}))
-    out.add(Due(f"unclear:{person.chat}", "unclear", scene.now + clarify.PATIENCE, first.id, data))
+    else:
+        cannot_be_read(scene, out, chart, person, source)
 
 
 def _button(scene: Scene, out: Outcome, event: Incoming, person: Person) -> None:
@@ -168,7 +141,7 @@ def _act(scene: Scene, out: Outcome, event: Incoming, person: Person, action: li
     if kind == "x":
         return _same_dose(scene, out, event, person, int(rest[0]), rest[1])
     if kind == "w":
-        return _told_which(scene, out, event, person, int(rest[0]))
+        return told_which(scene, out, event, person, int(rest[0]))
     if kind == "l":
         out.answer(event.callback)
         name = "english" if rest[0] == "en" else "spanish"
@@ -194,11 +167,9 @@ def _act(scene: Scene, out: Outcome, event: Incoming, person: Person, action: li
         clarify.offer_values(scene, out, chart, person, rest[0])
         return True
     if kind == "q" and rest[0] == "clinic":
-        fallback = {
-            "patient": chart.id, "chat": person.chat, "by": person.name, "text": "…",
-            "source": f"tap:{event.update}",
-        }  # fmt: skip
-        clarify.hand_over(scene, out, chart, clarify.pending(scene) or fallback)
+        waiting = clarify.pending(scene)
+        if waiting is not None:
+            clarify.hand_over(scene, out, chart, {**waiting, "asked_for": True})
         return True
     return False
 
@@ -250,23 +221,6 @@ def _second_dose(
     out.say(person.chat, "\n\n".join(parts), patient=chart.id, urgent=True)
 
 
-def _told_which(scene: Scene, out: Outcome, event: Incoming, person: Person, patient: int) -> bool:
-    """The patient was named for the words that waited."""
-    chart = scene.chart(patient)
-    data = scene.thread.get("which")
-    if chart is None:
-        return False
-    out.answer(event.callback)
-    if data:
-        out.threads[person.chat] = {k: v for k, v in scene.thread.items() if k != "which"}
-        out.cancel.append(f"unclear:{person.chat}")
-        if data.get("media"):
-            pictures.told_which(scene, out, event, chart, person, data)
-        else:
-            reply(scene, out, event, chart, person, data["text"], data["source"])
-    return True
-
-
 def _edited(scene: Scene, out: Outcome, event: Incoming, person: Person) -> None:
     """An edited message corrects: the old reading no longer counts, the new one does."""
     source = f"message:{event.chat}:{event.message}"
@@ -281,6 +235,8 @@ def _edited(scene: Scene, out: Outcome, event: Incoming, person: Person) -> None
                 without=source, first_at=min(told, default=None),
             )  # fmt: skip
             return
-    chart_or_none = _which(scene, event)
+    if changed_while_waiting(scene, out, event, person, source):
+        return
+    chart_or_none = which(scene, event)
     if chart_or_none is not None and event.text.strip():
         reply(scene, out, event, chart_or_none, person, event.text, source, without=source)

@@ -41,7 +41,10 @@ def what_happens_now(scene: Scene, chart: Chart, urgency: Urgency, lang: Lang) -
     words = scene.words
     phone = whom_to_phone(scene, lang)
     if urgency is Urgency.emergency:
-        return words.say("say_emergency", lang, phone=phone)
+        # Never say that somebody was told when there is nobody to tell.
+        told = bool(scene.desks) or any(member.chat for member in scene.staff)
+        key = "say_emergency" if told else "say_emergency_alone"
+        return words.say(key, lang, phone=phone)
     if urgency is Urgency.same_day and scene.open_now():
         return words.say("say_same_day", lang, phone=phone)
     if urgency is Urgency.same_day:

@@ -14,6 +14,7 @@ from . import clarify
 from .cases import Said, raise_findings
 from .noting import advice_for
 from .outcome import CaseChange, Due, Entry, KeepMedia, Mark, Outcome, RetakeAsked
+from .phones import whom_to_phone
 from .reply import reply
 from .scene import FILMS, Chart, Line, Person, Picture, Scene
 from .sheet import marked, refresh
@@ -74,7 +75,8 @@ def told_which(
 ) -> None:
     """The patient was named for pictures that waited."""
     media = tuple(Media.model_validate(one) for one in data["media"])
-    sent = replace(event, kind="message", media=media, text=data["text"])
+    words = "\n".join(one["text"] for one in data["said"] if one["text"].strip())
+    sent = replace(event, kind="message", media=media, text=words)
     got(scene, out, sent, chart, person, data["source"])
 
 
@@ -110,7 +112,9 @@ def _thank(
     words = "film_thanks" if media.kind in FILMS else "picture_thanks"
     text = scene.words.say(words, lang, name=chart.name)
     if not caption:
-        text = f"{text} {scene.words.say('picture_more', lang, name=chart.name)}"
+        more = scene.words.say("picture_more", lang, name=chart.name)
+        phone = scene.words.say("urgent_phone", lang, phone=whom_to_phone(scene, lang))
+        text = f"{text} {more} {phone}"
     out.say(person.chat, text, patient=chart.id, dedupe=key, topic=f"patient:{chart.id}")
 
 

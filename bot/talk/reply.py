@@ -76,7 +76,7 @@ def reply(
     moment = first_at or scene.now
     sheet = _asked_sheet(scene, chart)
     asked = about or _asked(scene, sheet)
-    context = _context(chart, asked, person, moment)
+    context = context_for(chart, asked, person, moment)
     reading = read(text, context)
     if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):
         reading = replace(reading, understood=False, greeting=False)
@@ -84,6 +84,9 @@ def reply(
     out.heard.add(chart.id)
     out.add(Entry("said", person.name, text, chart.id, {"source": source, "asked": asked}))
     _copy_to_case(scene, out, chart, person, text)
+    if "describe" in scene.thread:
+        left = out.threads.get(person.chat, scene.thread)
+        out.threads[person.chat] = {k: v for k, v in left.items() if k != "describe"}
     thanks = reading.greeting and reading.understood and not reading.observations
     if thanks and chart.state == "active":
         out.say(person.chat, scene.words.say("thanks", person.lang), patient=chart.id)
@@ -124,7 +127,7 @@ def _asked(scene: Scene, sheet: Sheet | None) -> str:
     never taken for all of them."""
     describing = scene.thread.get("describe")
     if describing:
-        return str(describing)
+        return str(describing)  # cleared by the reply that it was asked for
     topics = {line.item.asks for line in sheet.open} if sheet else set()
     return topics.pop() if len(topics) == 1 else "none"
 
@@ -135,7 +138,7 @@ def _is_bare(text: str, sheet: Sheet, context: Context) -> bool:
     return any(read(text, replace(context, asked=topic)).observations for topic in topics)
 
 
-def _context(chart: Chart, asked: str, person: Person, moment: datetime) -> Context:
+def context_for(chart: Chart, asked: str, person: Person, moment: datetime) -> Context:
     local = chart.local(moment)
     return Context(
         asked=asked,
@@ -356,6 +359,9 @@ def _requests(
         out.say(person.chat, text, buttons=(row,), patient=chart.id)
     if "snooze" in wanted:
         asked = chart.asked(scene.now)
+        until = clock(chart.local(scene.now + SNOOZE))
+        key = "paused_until" if asked else "nothing_open"
+        out.say(person.chat, words.say(key, lang, at=until), patient=chart.id)
         if asked:
             out.add(
                 Due(
@@ -378,6 +384,10 @@ def _not_understood(
         words = what_happens_now(scene, chart, Urgency.next_day, person.lang)
         out.say(person.chat, words, patient=chart.id)
         return
+    if chart.state == "ended":
+        # Nobody is asked back after the end, but a person still reads it.
+        raise_findings(scene, out, chart, [handed_over(said.text, scene.rules)], said)
+        return
     before = clarify.pending(scene)
     if before is None:
         clarify.ask_once(scene, out, chart, person, said, rest=rest)
@@ -393,6 +403,14 @@ def _not_understood(
 def _case_in_hand(scene: Scene, chart: Chart) -> Case | None:
     """The case in which staff have written to this chat, until it is closed."""
     return next((one for one in chart.cases if one.id == scene.thread.get("case")), None)
+
+
+def cannot_be_read(scene: Scene, out: Outcome, chart: Chart, person: Person, source: str) -> None:
+    """A sticker, a place, a contact: nothing that we can read, and it may be urgent."""
+    said = Said(person.name, scene.words.say("not_words", scene.clinic.language), source)
+    out.heard.add(chart.id)
+    out.add(Entry("said", person.name, said.text, chart.id, {"source": source}))
+    _not_understood(scene, out, chart, person, said, rest=False)
 
 
 def _copy_to_case(scene: Scene, out: Outcome, chart: Chart, person: Person, text: str) -> None:

@@ -108,7 +108,13 @@ def show(
         buttons=sheet_buttons(scene, person.chat, sheet, person.lang),
         topic=f"prompt:{sheet.id}:{chart.id}",
         patient=chart.id,
-        dedupe=reminder_key(sheet, person.chat) if remind else prompt_key(sheet, person.chat),
+        dedupe=(
+            prompt_key(sheet, person.chat)
+            if not remind
+            else reminder_key(sheet, person.chat)
+            if not sheet.reminded  # further ones were asked for: "in an hour"
+            else f"{reminder_key(sheet, person.chat)}:{int(scene.now.timestamp()) // 60}"
+        ),
         again=words.say("sent_again", person.lang),
     )
 

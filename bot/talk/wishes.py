@@ -23,7 +23,7 @@ from .words import clock
 COMMANDS: dict[str, frozenset[str]] = {
     "undo": frozenset({"undo", "deshacer", "borrar", "take it back"}),
     "next": frozenset({"next", "whats next", "what is next", "que sigue", "siguiente", "today"}),
-    "normal": frozenset({"normal", "whats normal", "what is normal", "que es normal"}),
+    "normal": frozenset({"whats normal", "what is normal", "que es normal"}),
     "phone": frozenset({"phone", "call", "number", "telefono", "llamar", "talk to the clinic"}),
     "menu": frozenset({"menu", "help", "ayuda", "start"}),
     "english": frozenset({"english", "ingles", "in english", "en ingles"}),

@@ -368,3 +368,50 @@ async def test_an_order_outside_the_label_waits_for_a_clinician(practice: Box) -
     await practice.staff_taps("Keep and enrol")
     assert "Bruno is enrolled" in practice.case("One-time link").words
     assert "Order kept by Kim, nurse" in practice.case("Order kept").words
+
+
+async def test_an_owners_code_makes_nobody_staff(canela: Box) -> None:
+    await canela.taps(canela.ines, "Add someone at home")
+    code = canela.last(canela.ines, "start=").words.split("start=")[-1].split()[0]
+    await canela.says(canela.ines, f"/join {code}")
+    await canela.says(canela.ines, "/patients")
+    assert len(await canela.stage.app.db.read(lambda tx: tx.all("desks"))) == 1
+    assert len(await canela.stage.app.db.read(lambda tx: tx.all("staff"))) == 1
+    assert not any("Fracture repair" in text and "1." in text for text in
+                   canela.heard(canela.ines)[-2:])  # fmt: skip
+
+
+async def test_two_orders_that_wait_are_not_mixed_up(canela: Box) -> None:
+    await canela.stage.enrol(plan(patient="Luna", medicines=[]), "Dr Okafor")
+    await canela.to(4, 10)
+    order = (
+        "/medicine {name}\nname: {med}\namount: {{en: one tablet, es: una tableta}}\n"
+        "every_hours: 12\nfirst_dose: 2026-03-07 20:00\ndays: 5"
+    )
+    await canela.staff_says(order.format(name="Canela", med="gabapentin"))
+    first = canela.case("Why?")
+    await canela.staff_says(order.format(name="Luna", med="tramadol"))
+    await canela.staff_taps("Clinician's decision", first)
+    assert "new medicine: gabapentin" in canela.last(canela.ines).words
+    assert not any("tramadol" in text for text in canela.heard(canela.ines))
+
+
+async def test_an_ordinary_reply_is_never_taken_for_a_reason(canela: Box) -> None:
+    await canela.to(4, 10)
+    await canela.says(canela.ines, "is the bruise normal?")
+    question = canela.case("is the bruise normal")
+    await canela.staff_says("/plan Canela")
+    await canela.staff_taps("Medicines")
+    await canela.staff_taps("Stop carprofen")
+    await canela.staff_says("That looks as expected, thank you!", question)
+    assert "looks as expected" in canela.last(canela.ines, "looks as expected").words
+    assert not any("no more carprofen" in text for text in canela.heard(canela.ines))
+
+
+async def test_an_answered_case_pages_again_when_more_comes(canela: Box) -> None:
+    await canela.to(6, 9)
+    await canela.says(canela.ines, "he vomited twice")
+    await canela.staff_says("Offer water, we will see.", canela.case("vomited twice"))
+    await canela.says(canela.ines, "he vomited twice again")
+    await canela.to(6, 10, 30)
+    assert "Nobody has taken this yet" in canela.case("vomited twice again").words

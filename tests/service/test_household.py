@@ -107,3 +107,25 @@ async def test_what_is_next_and_what_is_normal_by_button_and_by_words(canela: Bo
     assert "For day 3" in canela.last(canela.ines).words
     await canela.taps(canela.ines, "Talk to the clinic")
     assert "+1 303 555 0142" in canela.last(canela.ines).words
+
+
+async def test_a_red_flag_does_not_wait_until_the_patient_is_named(canela: Box) -> None:
+    link = await canela.stage.enrol(plan(patient="Miso", medicines=[]), "Dr Okafor")
+    canela.stage.standin.start(canela.ines, link)
+    await canela.stage.settle()
+    await canela.to(5, 23, 30)
+    await canela.says(canela.ines, "she collapsed and her gums are white")
+    assert "This cannot wait" in canela.last(canela.ines, "Who is this about").words
+    assert "Canela / Miso? she collapsed" in canela.case("EMERGENCY").words
+    await canela.says(canela.ines, "please help")
+    await canela.taps(canela.ines, "Miso", canela.last(canela.ines, "Who is this about"))
+    assert "energy: collapsed" in await canela.seen(2)
+
+
+async def test_a_name_inside_another_word_is_no_name(canela: Box) -> None:
+    link = await canela.stage.enrol(plan(patient="Bo", medicines=[]), "Dr Okafor")
+    canela.stage.standin.start(canela.ines, link)
+    await canela.stage.settle()
+    await canela.to(5, 10)
+    await canela.says(canela.ines, "knocked over her bowl and vomited twice")
+    assert "Who is this about" in canela.last(canela.ines, "Who is this about").words

@@ -100,7 +100,7 @@ UPDATE due SET state = 'done' WHERE key = :key AND state = 'waiting';
 
 -- name: due_cancel_patient
 UPDATE due SET state = 'done' WHERE patient_id = :patient_id AND state = 'waiting'
-  AND kind NOT IN ('page', 'media');
+  AND kind IN ('prompt', 'remind', 'unanswered', 'silence', 'end');
 
 -- name: due_first
 SELECT min(due_at) AS at FROM due WHERE state = 'waiting';

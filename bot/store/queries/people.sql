@@ -92,3 +92,6 @@ WHERE id = :id;
 INSERT INTO caregiver (patient_id, person_id, joined_at, hours, wants)
 SELECT :new, person_id, :now, hours, wants FROM caregiver
 WHERE patient_id = :old AND left_at IS NULL;
+
+-- name: desk_remove_of
+DELETE FROM desk WHERE rank > 0 AND chat_id = (SELECT chat_id FROM staff WHERE id = :id);
