@@ -202,7 +202,7 @@ def _case(row: Row) -> Case:
         pages=row["pages"],
         policy=PagingStep.model_validate_json(row["policy"]),
         body=json.loads(row["body"]),
-        acknowledged_by=row["acknowledged_by"],
+        acknowledged_by=row["acknowledged_by"] if row["state"] != "open" else None,
     )
 
 

@@ -36,7 +36,8 @@ ON CONFLICT (id) DO UPDATE SET urgency = excluded.urgency, state = excluded.stat
   pages = excluded.pages, policy = excluded.policy, body = excluded.body;
 
 -- name: case_acknowledged
-UPDATE case_file SET acknowledged_at = :now, acknowledged_by = :by WHERE id = :id;
+UPDATE case_file SET acknowledged_at = coalesce(acknowledged_at, :now), acknowledged_by = :by
+WHERE id = :id;
 
 -- name: case_answered
 UPDATE case_file SET answered_at = coalesce(answered_at, :now),
