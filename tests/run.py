@@ -21,7 +21,16 @@ def check(python: Path) -> int:
     """Runs every check, even after one has failed; 0 when all passed."""
     linter = shutil.which("lint-imports", path=str(python.parent)) or "lint-imports"
     module = [str(python), "-m"]
+    outside = ["--no-deps", "--require-hashes", "--requirement", "tests/outside.lock"]
     checks = {
+        "term sets to check against": [
+            *module,
+            "pip",
+            "install",
+            "--quiet",
+            "--disable-pip-version-check",
+            *outside,
+        ],
         "lint": [*module, "ruff", "check", "."],
         "format": [*module, "ruff", "format", "--check", "."],
         "types": [*module, "mypy"],

@@ -19,7 +19,7 @@ from bot.model.chat import (
     Uncertain,
 )
 from bot.store import load
-from bot.store.apply import log, move_chat, send
+from bot.store.apply import log, move_chat, put_due, send
 from bot.store.database import Database, Row, Tx, stamp
 from bot.telegram.pace import Pace
 
@@ -107,6 +107,9 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
         tx.run("person_reachable", chat_id=row["chat_id"], reachable=0)
         if message.kind == "send":
             _pass_to_people(tx, row, message, now)
+            if message.patient is not None:
+                key, data = f"unreachable:{row['chat_id']}", {"chat": row["chat_id"]}
+                put_due(tx, key, "unreachable", now, message.patient, data)
             text = f"not delivered: {got.why}"
             log(tx, "delivery", "bot", text, now, message.patient, {"chat": row["chat_id"]})
     else:

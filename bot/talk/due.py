@@ -46,6 +46,9 @@ def on_due(scene: Scene, kind: str, data: dict[str, Any]) -> Outcome:
         if case is not None:
             (page_again if kind == "page" else overdue)(scene, out, chart, case)
         return out
+    if kind == "unreachable":
+        _unreachable(scene, out, chart, int(data["chat"]))
+        return out
     if kind == "unclear":
         hand_over(scene, out, chart, data)
         return out
@@ -69,6 +72,20 @@ def on_due(scene: Scene, kind: str, data: dict[str, Any]) -> Outcome:
         elif kind == "unanswered":
             _unanswered(scene, out, chart, sheet)
     return out
+
+
+def _unreachable(scene: Scene, out: Outcome, chart: Chart, chat: int) -> None:
+    """A message could not reach somebody at home any more: staff hear of it."""
+    person = next((one for one in chart.people if one.chat == chat), None)
+    if person is None or chart.state == "ended":
+        return
+    words = scene.words.say(
+        "desk_unreachable", scene.clinic.language, by=person.name, name=chart.name,
+        phone=chart.plan.phone or "–",
+    )  # fmt: skip
+    for desk in scene.desks:
+        if desk.rank == 0:
+            out.say(desk.chat, words, patient=chart.id, topic=f"patient:{chart.id}")
 
 
 def _prompt(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet) -> None:

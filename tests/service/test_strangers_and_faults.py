@@ -124,3 +124,41 @@ async def test_a_lost_answer_is_sent_again_and_says_so(canela: Box) -> None:
     evening = [text for text in canela.heard(canela.ines) if "carprofen" in text]
     assert len(evening) == 2
     assert "nothing is to be given twice" in evening[1]
+
+
+async def test_a_deleted_account_is_noticed_when_the_next_prompt_cannot_arrive(
+    canela: Box,
+) -> None:
+    await canela.to(1, 12)
+    canela.stage.standin.private(canela.ines).blocked = True  # no word of it ever comes
+    await canela.to(1, 13, 5)
+    assert "cannot be reached here any more" in canela.case("cannot be reached").words
+    assert "+1 303 555 0107" in canela.case("cannot be reached").words
+
+
+async def test_who_writes_again_gets_prompts_again(canela: Box) -> None:
+    await canela.to(1, 12)
+    canela.stage.standin.private(canela.ines).blocked = True
+    await canela.to(1, 13, 5)
+    canela.stage.standin.private(canela.ines).blocked = False
+    await canela.says(canela.ines, "hello, new phone")
+    await canela.to(1, 20)
+    assert "carprofen" in canela.last(canela.ines, "carprofen").words
+
+
+async def test_a_staff_chat_that_is_gone_passes_the_emergency_to_its_people(canela: Box) -> None:
+    okafor = canela.stage.standin.user("Dr Okafor")
+    code = await canela.stage.invite_staff("Dr Okafor", "clinician")
+    canela.stage.standin.start(okafor, code)
+    await canela.stage.settle()
+    canela.stage.standin.remove_bot(canela.nurse, canela.desk)
+    await canela.to(5, 10)
+    await canela.says(canela.ines, "he threw up blood")
+    assert "EMERGENCY" in canela.last(okafor, "EMERGENCY").words
+
+
+async def test_a_sticker_is_never_taken_as_fine(canela: Box) -> None:
+    await canela.to(5, 10)
+    canela.stage.standin.send(canela.ines, None, "voice", b"OggS", name="v.ogg", mime="audio/ogg")
+    await canela.stage.settle()
+    assert "not sure that I understood" in canela.last(canela.ines, "not sure").words
