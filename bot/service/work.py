@@ -22,7 +22,7 @@ from bot.talk.due import on_due
 from bot.talk.outcome import Outcome
 from bot.talk.owner import on_owner
 from bot.talk.record import Record, readable
-from bot.talk.scene import Chart, Member, Scene
+from bot.talk.scene import Chart, Member, RosterLine, Scene
 from bot.telegram.translate import incoming
 
 from .practice import Practice, fresh_code
@@ -109,7 +109,7 @@ def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Outcome
             Scene(
                 **common,
                 charts=charts,
-                roster=load.roster(tx) if names else (),
+                roster=_roster(tx, event) if names else (),
                 log_tail=_tail(tx, charts) if event.text.startswith("/log") else (),
             ),
             event,
@@ -133,6 +133,17 @@ def _plain_command(text: str) -> str:
 
 ABOUT_PATIENTS = ("/patients", "/board", "/log", "/link", "/end", "/plan", "/medicine", "/people")
 """Staff commands that need the list of patients."""
+
+
+def _name_in(event: Incoming) -> str:
+    """The patient's name or number behind a command."""
+    return event.text.partition("\n")[0].partition(" ")[2].strip()
+
+
+def _roster(tx: Tx, event: Incoming) -> tuple[RosterLine, ...]:
+    """The patients that a staff event needs: the one named, or all."""
+    name = _name_in(event)
+    return (name and load.roster(tx, wanted=name)) or load.roster(tx)
 
 
 def _actor(members: tuple[Member, ...], event: Incoming) -> Member | None:
@@ -178,8 +189,7 @@ def _charts_for_desk(tx: Tx, event: Incoming, topic: str, now: datetime) -> tupl
     elif topic.startswith(("patient:", "reason:")):
         patient = int(topic.split(":")[1])
     elif event.text.startswith(ABOUT_PATIENTS) and " " in event.text:
-        name = event.text.partition("\n")[0].partition(" ")[2]
-        rows = find(load.roster(tx), name)
+        rows = find(_roster(tx, event), _name_in(event))
         patient = rows[0].id if len(rows) == 1 else None
     found = load.chart(tx, patient, now) if patient is not None else None
     return (found,) if found else ()

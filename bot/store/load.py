@@ -219,8 +219,9 @@ def staff(tx: Tx) -> tuple[Member, ...]:
     )
 
 
-def roster(tx: Tx, *, ended: bool = False) -> tuple[RosterLine, ...]:
-    """All patients under way; with ``ended`` those of the past as well."""
+def roster(tx: Tx, *, ended: bool = False, wanted: str | None = None) -> tuple[RosterLine, ...]:
+    """All patients under way; with ``ended`` those of the past as well, and with
+    ``wanted`` only those of this number or name."""
     cases: dict[int, list[Case]] = {}
     for row in tx.all("cases_open"):
         cases.setdefault(row["patient_id"], []).append(_case(row))
@@ -234,7 +235,11 @@ def roster(tx: Tx, *, ended: bool = False) -> tuple[RosterLine, ...]:
             last_heard=_maybe(row["last_heard_at"]),
             cases=tuple(cases.get(row["id"], ())),
         )
-        for row in tx.all("patients", ended=int(ended))
+        for row in (
+            tx.all("patients", ended=int(ended))
+            if wanted is None
+            else tx.all("patients_named", ended=int(ended), wanted=wanted.strip().lower())
+        )
     )
 
 

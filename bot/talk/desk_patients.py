@@ -22,6 +22,8 @@ from .outcome import Entry, Invite, Outcome
 from .scene import Chart, Member, RosterLine, Scene
 from .words import date_of, when
 
+LISTED = 40
+"""So many patients stand in one list; /board and the review pages hold the others."""
 ORDER_EXAMPLE = """\
 patient: Biscuit
 species: dog
@@ -61,7 +63,10 @@ def _patients(scene: Scene, out: Outcome, event: Incoming) -> None:
     if not scene.roster:
         out.say(event.chat, words.say("desk_patients_none", lang))
         return
-    out.say(event.chat, "\n".join(_roster_line(scene, row) for row in scene.roster))
+    lines = [_roster_line(scene, row) for row in scene.roster[:LISTED]]
+    if len(scene.roster) > LISTED:
+        lines.append(words.say("board_more", lang, n=len(scene.roster) - LISTED))
+    out.say(event.chat, "\n".join(lines))
 
 
 def _roster_line(scene: Scene, row: RosterLine) -> str:

@@ -177,7 +177,7 @@ def _doses_and_sessions(
                 seen_as = f"@{seen.about}.{seen.value}"
                 marks.append(Mark(line.id, "answered", seen_as, person.name, scene.now, source))
             continue
-        for one in _by_medicine(chart, open_lines, seen):
+        for one in _by_medicine(chart, open_lines, seen, moment):
             kept = _dose(scene, out, chart, person, one, source, marks, tell, more,
                 earlier=earlier, moment=moment,
             )  # fmt: skip
@@ -196,7 +196,9 @@ def _line_answered(lines: Sequence[Line], seen: Observation, marks: Sequence[Mar
     return None
 
 
-def _by_medicine(chart: Chart, lines: Sequence[Line], seen: Observation) -> list[Observation]:
+def _by_medicine(
+    chart: Chart, lines: Sequence[Line], seen: Observation, moment: datetime
+) -> list[Observation]:
     """A dose with no name is every dose that waits; with a name, as the plan writes it."""
     if seen.med is not None:
         for medicine in chart.plan.medicines:
@@ -206,6 +208,13 @@ def _by_medicine(chart: Chart, lines: Sequence[Line], seen: Observation) -> list
     waiting = [line.item.med for line in lines if line.item.kind == "dose" and line.item.med]
     if not waiting and len(chart.plan.medicines) == 1:
         waiting = [chart.plan.medicines[0].name]
+    if not waiting and seen.value == "given":
+        # "I gave her the pills" when all are noted: the same ones, or once more? Asked.
+        waiting = [
+            medicine.name
+            for medicine in chart.plan.medicines
+            if (line := line_for(chart, medicine.name, moment)) and line.choice == "given"
+        ]
     return [replace(seen, med=med) for med in dict.fromkeys(waiting)] or [seen]
 
 

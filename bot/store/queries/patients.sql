@@ -127,3 +127,8 @@ ON CONFLICT (key) DO NOTHING;
 
 -- name: item_text
 UPDATE item SET body = :body WHERE id = :id;
+
+-- name: patients_named
+SELECT id, name, plan, protocol, state, enrolled_at, last_heard_at FROM patient
+WHERE (lower(name) = :wanted OR CAST(id AS TEXT) = :wanted) AND (state <> 'ended' OR :ended = 1)
+ORDER BY id;
