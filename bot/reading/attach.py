@@ -75,8 +75,10 @@ def since_hours(tokens: list[Token], clause: Clause, context: Context) -> float 
             hours = (now + _DAY - 720) / 60
         elif "<yesterdaymorning>" in keys:
             hours = (now + _DAY - 480) / 60
+        elif "<yesterdayafternoon>" in keys:
+            hours = (now + _DAY - 780) / 60
         elif "<yesterdayevening>" in keys:
-            hours = (now + _DAY - 1140) / 60
+            hours = (now + _DAY - 1080) / 60
         elif "<yesterday>" in keys:
             hours = max(24.0, (now + _DAY - 720) / 60)
         elif "<lastnight>" in keys:

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from bot.model.observation import Observation
 from bot.model.text import Lang
 from bot.plan.expected import expected_on
+from bot.reading import human_medicine_in
 
 from .phones import both_phones
 from .scene import Chart, Scene
@@ -29,14 +30,18 @@ def answer_question(
     questions: Sequence[str],
     observations: Sequence[Observation],
     lang: Lang,
+    text: str,
 ) -> list[str]:
     """An answer to a question: what the plan says of its topics on this day. It never
     says that all is well; it says what to watch and whom to phone."""
+    if human_medicine_in(text):
+        phone = both_phones(scene, lang)
+        return [scene.words.say("human_medicine", lang, name=chart.name, phone=phone)]
     day = chart.day(scene.now)
     topics = list(questions) or [one.about for one in observations if one.about != "request"]
     words = _said(chart, topics, day, lang)
     if not words:
-        return [scene.words.say("expected_none", lang, day=day, phone=both_phones(scene, lang))]
+        return [scene.words.say("expected_no_words", lang, day=day)]
     head = scene.words.say("expected_head", lang, day=day)
     return [head, *words[:3], scene.words.say("expected_careful", lang, name=chart.name)]
 

@@ -101,7 +101,7 @@ def reply(
     for one in chart.sheets:
         if any(mark.line in {line.id for line in one.lines} for mark in marks):
             refresh(scene, out, chart, marked(one, marks), reminded=one.reminded)
-    _answer(scene, out, chart, person, reading, observations, findings, tell, bool(without))
+    _answer(scene, out, chart, person, reading, text, observations, findings, tell, bool(without))
     _requests(scene, out, chart, person, observations)
     if reading.understood:
         clarify.settle(scene, out, person.chat)
@@ -313,6 +313,7 @@ def _answer(
     chart: Chart,
     person: Person,
     reading: Reading,
+    text: str,
     observations: Sequence[Observation],
     findings: Sequence[Finding],
     tell: Sequence[str],
@@ -335,7 +336,7 @@ def _answer(
         one.about == "request" and one.value == "question" for one in observations
     )
     if asked_something or reading.questions:
-        parts += answer_question(scene, chart, reading.questions, observations, lang)
+        parts += answer_question(scene, chart, reading.questions, observations, lang, text)
     parts += tell
     if top is Urgency.next_day:
         parts += urgent

@@ -134,3 +134,24 @@ async def test_a_traveller_gets_prompts_by_the_new_clock(canela: Box) -> None:
     there = prompts[-1].at.astimezone(at(0, 0, 0, "Europe/Madrid").tzinfo)
     assert 7 <= there.hour <= 21
     assert any(r.kind == "plan" and "Europe/Madrid" in r.text for r in log)
+
+
+async def test_a_question_about_a_persons_medicine_is_warned_of(canela: Box) -> None:
+    await canela.to(4, 2, 10)
+    await canela.says(canela.ines, "can I give him ibuprofen?")
+    told = canela.last(canela.ines, "nothing that the clinic did not order").words
+    assert "can poison a pet" in told
+    assert "+1 303 555 0199" in told
+
+
+async def test_a_part_of_a_day_counts_from_its_beginning(canela: Box) -> None:
+    await canela.to(4, 2, 10)
+    await canela.says(canela.ines, "no ha hecho pipi desde ayer en la tarde")
+    assert "TODAY" in canela.case("pipi").words
+
+
+async def test_walking_like_a_drunk_is_neither_drinking_nor_fine(canela: Box) -> None:
+    await canela.to(4, 14)
+    await canela.says(canela.ines, "hes acting weird and wobbly like drunk")
+    assert "drinking: normal" not in await canela.seen()
+    assert "TODAY" in canela.case("wobbly like drunk").words

@@ -16,7 +16,7 @@ CLASSES = {
 RULES = {
     "drinking": """
     = normal
-    <drink>
+    <drink> -acting -acts -wobbly -staggering -weird -drunken
     <drink> ~3 <good>
     water|agua ~3 <good>|normally
     water|agua ~~ taking|drinks|drinking|toma ~2 <good>

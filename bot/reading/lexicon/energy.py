@@ -143,6 +143,10 @@ RULES = {
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
     <neg> ~ go|get_up_and_go|life|spark|pep|energy|interest|oomph in him|her
+    like|acting|acts|seems|looks|if|walks|walking|parece|anda|como|como_si ~3 drunk|drunken|tipsy|
+        borracho|borracha|borrachito|borrachita
+    disoriented|disorientated|desorientado|desorientada|uncoordinated|staggering|staggers|
+        tambalea|tambaleando|tambaleandose
     ni ~2 quiere ~ mover|levantar|parar|moverse|levantarse|pararse
     not|isnt|wont|hasnt ~ standing|stood ~ up
     esta|anda|se_ve|lo|la|muy|bien|re|toda|todo ~2 caido|caida|bajon|tirado|tirada \

@@ -173,7 +173,7 @@ RULES = {
         seizures|itching|stomach
     pain med|meds|pill|pills|relief|killer|killers|medication|tablet|tablets|medicine|
         medicines|control|management|patch|reliever
-    like hes|shes|he|she|its ~ running|dreaming|dying|swimming|drunk
+    like hes|shes|he|she|its ~ running|dreaming|dying|swimming
     como|como_si ~2 corriendo|nadando
     thank|thanks|gracias ~ bother
     puts|put ~ down my|the tea|cup|kettle

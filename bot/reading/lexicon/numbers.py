@@ -85,8 +85,11 @@ CLASSES = {
     "toda_la_noche during_the_night in_the_night all_nite durante_la_noche",
     "yesterday": "yesterday ayer",
     "yesterdaymorning": "yesterday_morning ayer_a_la_manana ayer_tempranito ayer_de_manana ayer_por_la_mana ayer_desayuno ayer_en_la_manana ayer_por_la_manana ayer_temprano",
-    "yesterdayevening": "ayer_a_la_tarde ayer_a_la_noche ayer_tarde ayer_noche yesterday_evening yesterday_afternoon ayer_en_la_tarde "
-    "ayer_por_la_tarde ayer_en_la_noche ayer_por_la_noche yesterday_night",
+    # A part of the day counts from its beginning: doubt makes it longer, never shorter.
+    "yesterdayafternoon": "ayer_a_la_tarde ayer_tarde yesterday_afternoon ayer_en_la_tarde "
+    "ayer_por_la_tarde",
+    "yesterdayevening": "ayer_a_la_noche ayer_noche yesterday_evening ayer_en_la_noche "
+    "ayer_por_la_noche yesterday_night",
     "daybefore": "day_before_yesterday antier anteayer antes_de_ayer antenoche the_night_before_last night_before_last evening_before_last day_before_last "
     "afternoon_before_last anteanoche antes_de_anoche antier_en_la_noche",
     "thismorning": "this_morning esta_manana en_la_manana breakfast desayuno amanecio "
