@@ -148,6 +148,26 @@ def unsure_finding(med: str, why: Text) -> Finding:
     )
 
 
+HOLDING = frozenset({"dose-doubled", "dose-too-close", "dose-time-unsure"})
+"""Rules after which the owner was told to wait with a medicine until staff answer."""
+
+
+def waits_for_staff(chart: Chart, medicine: Medicine) -> bool:
+    """Whether the owner was told to wait with this medicine, and staff have not answered.
+
+    Answering or closing the case lets the next dose come as planned.
+    """
+    name = medicine.name.casefold()
+    for case in chart.cases:
+        if case.state not in ("open", "acknowledged"):
+            continue
+        for entry in case.body.get("entries", []):
+            held = any(finding["rule"] in HOLDING for finding in entry["findings"])
+            if held and name in str(entry).casefold():
+                return True
+    return False
+
+
 def next_words(scene: Scene, chart: Chart, line: Line, lang: Lang) -> str:
     """When the next dose of the same medicine is due, in a sentence."""
     medicine = medicine_of(chart, line.item.med)

@@ -17,7 +17,7 @@ from bot.triage import silence
 from .board import morning_board
 from .cases import Said, overdue, page_again, raise_findings
 from .clarify import hand_over
-from .dosing import medicine_of, unsure_finding
+from .dosing import medicine_of, unsure_finding, waits_for_staff
 from .outcome import Due, Entry, Mark, MoveLine, Outcome, Retext
 from .phones import both_phones
 from .scene import Chart, Line, Person, Scene, Sheet
@@ -218,6 +218,12 @@ def _dose_now(
         return None
     if medicine.is_withheld(scene.now):
         marks.append(Mark(line.id, "unanswered"))  # stopped since: not sent, not asked for
+        return None
+    if waits_for_staff(chart, medicine):
+        marks.append(Mark(line.id, "held"))
+        for person in chart.people:
+            words = scene.words.say("dose_hold", person.lang, med=medicine.name)
+            out.say(person.chat, words, patient=chart.id, topic=f"patient:{chart.id}")
         return None
     later = [one.item.slot_at for one in chart.doses(medicine.name) if one.item.slot_at]
     following = min((at for at in later if at > slot), default=None)

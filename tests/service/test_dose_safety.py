@@ -112,3 +112,17 @@ async def test_a_moved_dose_outlives_a_change_of_plan(canela: Box) -> None:
         await canela.staff_taps(label)
     await canela.to(2, 20, 30)
     assert "Give carprofen" in canela.last(canela.ines, "carprofen").words
+
+
+async def test_told_to_wait_the_owner_is_not_asked_to_give_until_staff_answer(
+    canela: Box,
+) -> None:
+    await canela.to(1, 20, 5)
+    await canela.taps(canela.ines, "1 · Given")
+    await canela.says(canela.ines, "I gave the carprofen twice")
+    before = _asked_to_give(canela)
+    await canela.to(3, 7)  # three slots later, nobody has answered yet
+    assert _asked_to_give(canela) == before
+    await canela.staff_says("Thank you. Go on as planned.", canela.case("carprofen twice"))
+    await canela.to(3, 8, 1)
+    assert _asked_to_give(canela) == before + 1
