@@ -13,6 +13,7 @@ from bot.model.urgency import Urgency
 from .course import Course
 from .covered import Adherence, Covered, adherence, covered_by_doses
 from .flags import DayOfFlags, RuleRecord, by_day, rules, until_first
+from .infection import DEEP_DAYS, SUPERFICIAL_DAYS, Surveillance, surveillance
 from .limb import time_to
 from .response import Waits, waits
 from .sessions import Sessions, Unanswered, sessions_done, unanswered
@@ -22,7 +23,8 @@ from .survival import Curve
 
 @dataclass(frozen=True, slots=True)
 class Cohort:
-    """``waits`` is by urgency, acknowledgement first, then answer."""
+    """``waits`` is by urgency, acknowledgement first, then answer; ``infections`` by the day
+    on which it was asked how the wound healed."""
 
     n: int
     toe_touching: Curve
@@ -34,6 +36,7 @@ class Cohort:
     waits: dict[Urgency, tuple[Waits, Waits]]
     unanswered: tuple[Unanswered, ...]
     rules: tuple[RuleRecord, ...]
+    infections: dict[int, Surveillance]
 
     @property
     def caution(self) -> Text | None:
@@ -90,4 +93,8 @@ def cohort(courses: Sequence[Course]) -> Cohort:
         },
         unanswered=unanswered(asked),
         rules=rules(courses),
+        infections={
+            day: surveillance(dict(one.wounds)[day] for one in courses if day in dict(one.wounds))
+            for day in (SUPERFICIAL_DAYS, DEEP_DAYS)
+        },
     )

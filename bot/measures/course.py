@@ -7,6 +7,8 @@ from datetime import date
 
 from bot.model.urgency import Urgency
 
+from .infection import Verdict
+
 
 @dataclass(frozen=True, slots=True)
 class Asked:
@@ -63,7 +65,8 @@ class Matter:
 @dataclass(frozen=True, slots=True)
 class Course:
     """``home`` is the day of going home; ``followed`` the last day on which the owner was
-    heard, at most the day on which the course ended."""
+    heard, at most the day on which the course ended; ``wounds``: the day on which it was
+    asked how the wound healed, and what the answer counts as (None: nobody answered)."""
 
     id: int
     species: str
@@ -77,3 +80,4 @@ class Course:
     asked: tuple[Asked, ...] = ()
     flags: tuple[Flag, ...] = ()
     matters: tuple[Matter, ...] = ()
+    wounds: tuple[tuple[int, Verdict | None], ...] = ()

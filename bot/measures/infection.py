@@ -14,7 +14,10 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Final, Literal
 
+from bot.model.text import Text
+
 from .proportion import Proportion
+from .size import caution
 
 SUPERFICIAL_DAYS: Final = 30
 DEEP_DAYS: Final = 90
@@ -22,6 +25,10 @@ SENSITIVITY: Final = 0.826
 SPECIFICITY: Final = 0.977
 
 Verdict = Literal["none", "inconclusive", "infection"]
+SIGNS: Final = (
+    "opened", "antibiotics", "pus", "redness", "pain", "heat", "swelling", "discharge",
+)  # fmt: skip
+"""What is asked of a wound that had a problem, in this order."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,6 +80,11 @@ class Surveillance:
     infection: Proportion
     inconclusive: int
     silent: int
+
+    @property
+    def caution(self) -> Text | None:
+        """What must be said of so few answers."""
+        return caution(self.infection.whole)
 
 
 def surveillance(verdicts: Iterable[Verdict | None]) -> Surveillance:

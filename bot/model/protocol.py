@@ -123,7 +123,11 @@ class Walks(Strict):
 
 
 class Protocol(Strict):
-    """A whole course, from the way home to the last radiograph."""
+    """A whole course, from the way home to the last radiograph.
+
+    ``implant``: whether the operation leaves something in the body. How the wound healed is
+    asked on day 30, and then on day 90 too (CDC NHSN, surgical site infection).
+    """
 
     protocol: Slug
     version: Annotated[int, Field(ge=1)]
@@ -131,6 +135,7 @@ class Protocol(Strict):
     species: Annotated[tuple[Species, ...], Field(min_length=1)]
     spans: dict[SpanName, int]
     walks: Walks
+    implant: bool = True
     activities: tuple[Activity, ...]
     expected: tuple[Expected, ...]
 

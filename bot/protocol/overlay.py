@@ -70,7 +70,9 @@ class _Merge:
         out = Merged(find(self.own, ("based_on",)))
         for key in ("protocol", "version", "title", "species"):
             self._put(out, key, self.own if key in self.own.values else self.below)
-        for key in ("title", "species"):
+        if "implant" in self.own.values or "implant" in self.below.values:
+            self._put(out, "implant", self.own if "implant" in self.own.values else self.below)
+        for key in ("title", "species", "implant"):
             value = getattr(self.variant, key)
             if value is not None and value == getattr(self.base, key):
                 self._repeats((key,), f"`{key}`")

@@ -6,6 +6,7 @@
     title: {en: ..., es: ...}
     spans: {recheck: 14}                  # these days differ, the others stay
     walks: {cap_minutes: 20}              # this one figure differs
+    implant: false                        # nothing stays in the body
     without: [slush-pack]                 # activities of the base that do not come
     change: {leg: {every_days: 2}}        # an activity of the base, field by field
     activities: [...]                     # more activities, after those of the base
@@ -75,6 +76,7 @@ class Variant(_Partial):
     species: Annotated[tuple[Species, ...], Field(min_length=1)] | None = None
     spans: dict[SpanName, int] = Field(default_factory=dict)
     walks: WalksChange | None = None
+    implant: bool | None = None
     without: tuple[Slug, ...] = ()
     change: dict[Slug, Change] = Field(default_factory=dict)
     activities: tuple[Activity, ...] = ()

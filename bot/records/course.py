@@ -7,9 +7,12 @@ from datetime import datetime
 from zoneinfo import ZoneInfo
 
 from bot.measures.course import Asked, Course, Flag, Matter, Use
+from bot.measures.infection import verdict
 from bot.model.observation import Observation
 from bot.model.plan import Plan
 from bot.model.urgency import Urgency
+from bot.talk.scene import WoundCheck
+from bot.talk.wound import GIVE_UP
 
 from .whole import CaseFile, WholeRecord
 
@@ -47,6 +50,7 @@ def course_of(
     use: Iterable[tuple[int, Observation]],
     asked: Iterable[Asked],
     cases: Sequence[CaseFile],
+    wounds: Sequence[WoundCheck],
     now: datetime,
 ) -> Course:
     """A patient's course. Who was never heard was followed to the way home only."""
@@ -72,6 +76,11 @@ def course_of(
         asked=tuple(asked),
         flags=tuple(flag for case in cases for flag in flags_of(case)),
         matters=tuple(matter_of(case, now) for case in cases),
+        wounds=tuple(
+            (one.day, None if one.told is None else verdict(one.told))
+            for one in wounds
+            if one.told is not None or now - one.asked_at >= GIVE_UP
+        ),
     )
 
 
@@ -120,5 +129,6 @@ def course_in(record: WholeRecord, now: datetime) -> Course:
         ),
         asked_in(record),
         record.cases,
+        record.wounds,
         now,
     )

@@ -91,6 +91,7 @@ WORDS: Final[dict[str, Text]] = {
     "full": Text(en="First full weight", es="Primer apoyo completo"),
     "not_yet": Text(en="not told yet", es="aún no se ha dicho"),
     "pictures": Text(en="Pictures and films", es="Fotos y videos"),
+    "wound_check": Text(en="Wound healed? (day {day})", es="¿Sanó la herida? (día {day})"),
     "medicines": Text(en="Medicines", es="Medicinas"),
     "medicine": Text(en="Medicine and dose", es="Medicina y dosis"),
     "regimen": Text(en="As ordered", es="Según la orden"),

@@ -18,6 +18,7 @@ from bot.model.settings import Clinic
 from bot.model.text import Lang
 from bot.model.vocabulary import TOPICS as VOCABULARY
 from bot.talk.words import Words
+from bot.talk.wound import in_words
 
 from .course import asked_in, course_in
 from .labels import TOPICS, full_date, label
@@ -86,7 +87,7 @@ def summarise(
         patient=f"{plan.patient} · {label(plan.species, lang)}, {plan.weight_kg:g} kg",
         facts=_facts(record, now, lang),
         told=_told(record, words, lang),
-        milestones=_milestones(record, now, lang),
+        milestones=_milestones(record, now, words, lang),
         medicines=_medicines(record, lang),
         sessions=_sessions(record, lang),
         cases=Table(
@@ -167,7 +168,9 @@ def _seen(one: Statement, words: Words, lang: Lang) -> str:
     return f"{words.observation(one.observation, lang)}{unsure}, {day}"
 
 
-def _milestones(record: WholeRecord, now: datetime, lang: Lang) -> tuple[tuple[str, str], ...]:
+def _milestones(
+    record: WholeRecord, now: datetime, words: Words, lang: Lang
+) -> tuple[tuple[str, str], ...]:
     course = course_in(record, now)
     found: list[tuple[str, str]] = []
     milestones: tuple[Milestone, ...] = ("toe_touching", "full")
@@ -180,6 +183,11 @@ def _milestones(record: WholeRecord, now: datetime, lang: Lang) -> tuple[tuple[s
     if shown:
         count = days.total()
         found.append((label("pictures", lang), f"{count} ({label('day', lang, day=shown)})"))
+    found += [
+        (label("wound_check", lang, day=one.day), in_words(words, one.told, lang))
+        for one in record.wounds
+        if one.told is not None
+    ]
     return tuple(found)
 
 

@@ -13,6 +13,7 @@ from bot.model.protocol import Protocol
 from bot.model.text import Lang
 from bot.model.urgency import Urgency
 from bot.talk.record import Record
+from bot.talk.scene import WoundCheck
 
 
 @dataclass(frozen=True, slots=True)
@@ -147,6 +148,7 @@ class WholeRecord:
     entries: tuple[Entry, ...]
     cases: tuple[CaseFile, ...]
     pictures: tuple[Picture, ...]
+    wounds: tuple[WoundCheck, ...]
     log: tuple[Record, ...]
     head: Head | None
 

@@ -14,6 +14,7 @@ from starlette.responses import Response
 
 from bot.measures.cohort import chosen, cohort
 from bot.measures.course import Course
+from bot.measures.infection import DEEP_DAYS, SENSITIVITY, SPECIFICITY
 from bot.measures.proportion import Proportion
 from bot.measures.survival import Curve, Quantile
 
@@ -119,7 +120,8 @@ class CohortPage:
             surgeons=_names(one.surgeon for one in courses),
             curves=[("toe_touching", found.toe_touching, drawn(found.toe_touching)),
                     ("full", found.full, drawn(found.full))],
-            percent=percent, quantile=quantile,
+            percent=percent, quantile=quantile, implant_day=DEEP_DAYS,
+            sensitivity=f"{SENSITIVITY:.1%}", specificity=f"{SPECIFICITY:.1%}",
         )  # fmt: skip
 
 

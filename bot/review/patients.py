@@ -70,7 +70,7 @@ def in_order(patients: list[Listed], now: datetime) -> list[Listed]:
 def chosen(patients: list[Listed], show: str, words: str, now: datetime) -> list[Listed]:
     """Those that the filter leaves."""
     fits: dict[str, Callable[[Listed], bool]] = {
-        "active": lambda p: p.state != "ended",
+        "active": lambda p: p.state != "ended" or bool(p.cases),
         "case": lambda p: bool(p.cases),
         "silent": lambda p: silent(p, now),
         "ended": lambda p: p.state == "ended",
@@ -98,11 +98,8 @@ class Patients:
         number = min(max(number, 1), pages)
         here = found[(number - 1) * PER_PAGE : number * PER_PAGE]
         glances = await self._site.store.glances([one.id for one in here], now)
-        under_way = [one for one in everyone if one.state != "ended"]
         counts = {
-            "active": len(under_way),
-            "case": sum(bool(one.cases) for one in under_way),
-            "silent": sum(silent(one, now) for one in under_way),
+            name: len(chosen(everyone, name, "", now)) for name in ("active", "case", "silent")
         }
         return self._site.page(
             request, "patients.html", rows=[_row(one, glances[one.id], now) for one in here],

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable
+from dataclasses import asdict
 from datetime import datetime
 from functools import singledispatch
 
@@ -11,6 +12,7 @@ from bot.model.chat import Outgoing
 from bot.model.plan import Prompt
 from bot.talk import outcome as o
 from bot.talk.enrol import AFTER_LAST
+from bot.talk.wound import key_of
 
 from .audit import append
 from .database import Tx, pack, stamp
@@ -263,6 +265,8 @@ def _(change: o.NewPatient, tx: Tx, now: datetime) -> None:
     if change.prompts:
         put_due(tx, f"end:{patient}", "end", change.end_at, patient)
     put_due(tx, f"silence:{patient}", "silence", change.silence_at, patient)
+    for day, at in change.wounds:
+        put_due(tx, key_of(patient, day), "wound", at, patient, {"day": day})
     tx.run(
         "invitation_add", digest=change.digest, kind="owner", patient_id=patient, rank=None,
         name=None, role=None, member_id=None, made_by=change.by, expires_at=stamp(change.expires),
@@ -273,6 +277,7 @@ def _(change: o.NewPatient, tx: Tx, now: datetime) -> None:
         tx.run("caregivers_carry", old=plan.continues, new=patient, now=stamp(now))
         tx.run("patient_end", id=plan.continues, now=stamp(now))
         tx.run("due_cancel_patient", patient_id=plan.continues)
+        tx.run("due_cancel_wounds", patient_id=plan.continues)
         log(tx, "ended", change.by, f"continued as patient {patient}", now, plan.continues)
     text = f"{plan.patient}: {plan.procedure}, protocol {plan.protocol} {plan.protocol_version}"
     log(tx, "enrolled", change.by, text, now, patient, json.loads(plan.model_dump_json()))
@@ -315,6 +320,18 @@ def _(change: o.ReviewChange, tx: Tx, now: datetime) -> None:
     tx.run(
         "review_put", id=change.id, patient_id=change.patient, line_id=change.line,
         body=pack(change.body), now=stamp(now),
+    )  # fmt: skip
+
+
+@_keep.register
+def _(change: o.WoundPut, tx: Tx, now: datetime) -> None:
+    del now
+    check = change.check
+    tx.run(
+        "wound_put", patient_id=change.patient, day=check.day, asked_at=stamp(check.asked_at),
+        told=pack(asdict(check.told)) if check.told else None,
+        told_at=stamp(check.told_at) if check.told_at else None, person_id=check.person,
+        drafts=pack({str(who): list(signs) for who, signs in check.drafts.items()}),
     )  # fmt: skip
 
 

@@ -150,7 +150,7 @@ class Erasure:
             self._record(patient, ids, full=patient in gone)
         self._nobody(Traces(ids, {}))
         self._received(Traces(ids, {**self._numbers, **self._names}))
-        self._sent(Traces(ids, self._numbers))
+        self._sent(Traces(ids, self._numbers), Traces({}, self._names))
         for person in people:
             self._forget(person, names=bool(gone) and set(affected) <= set(gone))
 
@@ -276,10 +276,12 @@ class Erasure:
                 body = packed({"update_id": row["update_id"]})
                 self.tx.run("erase_inbox_put", update_id=row["update_id"], body=body)
 
-    def _sent(self, traces: Traces) -> None:
+    def _sent(self, traces: Traces, named: Traces) -> None:
+        """``named``: by name, too, in what is about no one patient (the board, a list)."""
         for row in _batches(self._outbox, "id"):
             theirs = row["chat_id"] in traces.ids
             about = theirs or row["patient_id"] in self._whole or traces.found_in(row["body"])
+            about = about or (row["patient_id"] is None and named.found_in(row["body"]))
             if row["body"] != "{}" and about:
                 self.tally.count("raw messages sent", 1)
                 self.tx.run(

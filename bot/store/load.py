@@ -6,6 +6,7 @@ import json
 from datetime import datetime, timedelta
 from functools import lru_cache
 
+from bot.measures.infection import Healing
 from bot.model.chat import Media
 from bot.model.observation import Noted, Observation
 from bot.model.plan import Item, Plan
@@ -25,6 +26,7 @@ from bot.talk.scene import (
     Review,
     RosterLine,
     Sheet,
+    WoundCheck,
 )
 
 from .database import Row, Tx, moment, stamp
@@ -168,6 +170,7 @@ def chart(tx: Tx, patient: int, now: datetime, prompt: int | None = None) -> Cha
             Review(one["id"], one["line_id"], json.loads(one["body"]))
             for one in tx.all("reviews_of", patient_id=patient)
         ),
+        wounds=tuple(wound_of(one) for one in tx.all("wounds_of", patient_id=patient)),
     )
 
 
@@ -188,6 +191,16 @@ def _picture(row: Row) -> Picture:
         retake=bool(row["retake"]),
         attempts=row["attempts"],
     )
+
+
+def wound_of(row: Row) -> WoundCheck:
+    """One asking of how the wound healed."""
+    return WoundCheck(
+        row["day"], moment(row["asked_at"]),
+        Healing(**json.loads(row["told"])) if row["told"] else None, _maybe(row["told_at"]),
+        row["person_id"],
+        {int(who): tuple(signs) for who, signs in json.loads(row["drafts"]).items()},
+    )  # fmt: skip
 
 
 def _case(row: Row) -> Case:
@@ -220,8 +233,8 @@ def staff(tx: Tx) -> tuple[Member, ...]:
 
 
 def roster(tx: Tx, *, ended: bool = False, wanted: str | None = None) -> tuple[RosterLine, ...]:
-    """All patients under way; with ``ended`` those of the past as well, and with
-    ``wanted`` only those of this number or name."""
+    """All patients under way, and those of the past with an open case; with ``ended`` all
+    of the past as well, and with ``wanted`` only those of this number or name."""
     cases: dict[int, list[Case]] = {}
     for row in tx.all("cases_open"):
         cases.setdefault(row["patient_id"], []).append(_case(row))

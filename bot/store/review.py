@@ -168,7 +168,8 @@ class ReviewStore:
     # -- reading
 
     async def listed(self, *, ended: bool = False) -> list[Listed]:
-        """All patients under way; with ``ended`` those of the past as well."""
+        """All patients under way, and those of the past with an open case; with ``ended`` all
+        of the past as well."""
         return await self._read(lambda tx: _listed(tx, ended))
 
     async def count(self) -> int:

@@ -17,7 +17,7 @@ from bot.talk.record import Record
 
 from .audit import head
 from .database import Row, Tx, moment
-from .load import plan_of, protocol_of
+from .load import plan_of, protocol_of, wound_of
 
 
 def whole(tx: Tx, patient: int) -> WholeRecord | None:
@@ -42,6 +42,7 @@ def whole(tx: Tx, patient: int) -> WholeRecord | None:
         entries=tuple(_entry(one) for one in tx.all("whole_entries", patient_id=patient)),
         cases=tuple(_case(one) for one in tx.all("whole_cases", patient_id=patient)),
         pictures=tuple(_picture(one) for one in tx.all("whole_pictures", patient_id=patient)),
+        wounds=tuple(wound_of(one) for one in tx.all("wounds_of", patient_id=patient)),
         log=log_of(tx, patient),
         head=head(tx),
     )
@@ -72,10 +73,14 @@ def courses(tx: Tx, now: datetime) -> tuple[Course, ...]:
     cases: dict[int, list[CaseFile]] = defaultdict(list)
     for row in tx.all("cohort_cases"):
         cases[row["patient_id"]].append(_case(row))
+    wounds = defaultdict(list)
+    for row in tx.all("cohort_wounds"):
+        wounds[row["patient_id"]].append(wound_of(row))
     return tuple(
         course_of(
             row["id"], plan_of(row["plan"]), _maybe(row["ended_at"]), _maybe(row["last_heard_at"]),
-            use[row["id"]], asked[row["id"]], cases[row["id"]], now,
+            use[row["id"]], asked[row["id"]], cases[row["id"]],
+            wounds[row["id"]], now,
         )
         for row in tx.all("cohort_patients")
     )  # fmt: skip

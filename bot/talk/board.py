@@ -153,9 +153,13 @@ def _silent(scene: Scene, lang: Lang) -> list[str]:
     return lines
 
 
+def _under_way(scene: Scene) -> list[RosterLine]:
+    return [row for row in scene.roster if row.under_way]
+
+
 def _rechecks(scene: Scene, lang: Lang) -> list[str]:
     lines = []
-    for row in scene.roster:
+    for row in _under_way(scene):
         for name in ("recheck", "radiographs"):
             day = _span(row, name)
             if day is not None and -RECHECK_BEHIND <= day - _day(row, scene.now) <= RECHECK_AHEAD:
@@ -166,7 +170,7 @@ def _rechecks(scene: Scene, lang: Lang) -> list[str]:
 
 def _medicines(scene: Scene, lang: Lang) -> list[str]:
     lines = []
-    for row in scene.roster:
+    for row in _under_way(scene):
         here = scene.now.astimezone(ZoneInfo(row.plan.zone)).replace(tzinfo=None)
         for medicine in row.plan.medicines:
             last = last_dose(row.plan, medicine)
@@ -179,13 +183,13 @@ def _medicines(scene: Scene, lang: Lang) -> list[str]:
 def _ending(scene: Scene, lang: Lang) -> list[str]:
     return [
         _who(row, scene.now, lang)
-        for row in scene.roster
+        for row in _under_way(scene)
         if (last := _span(row, "last")) is not None and 0 <= last - _day(row, scene.now) <= ENDING
     ]
 
 
 def _patients(scene: Scene, lang: Lang) -> list[str]:
-    rows = sorted(scene.roster, key=lambda row: _day(row, scene.now))
+    rows = sorted(_under_way(scene), key=lambda row: _day(row, scene.now))
     return [f"{_who(row, scene.now, lang)} · {row.plan.procedure}" for row in rows]
 
 

@@ -79,6 +79,8 @@ def _roster_line(scene: Scene, row: RosterLine) -> str:
         else words.say("desk_never", lang)
     )
     cases = words.say("desk_cases", lang, n=len(row.cases)) if row.cases else ""
+    if not row.under_way:
+        cases = f"{words.say('desk_past', lang)}{cases}"
     return words.say(
         "desk_patient", lang, id=row.id, name=row.plan.patient,
         day=(now.date() - row.plan.surgery).days, procedure=row.plan.procedure, heard=heard,

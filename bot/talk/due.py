@@ -7,6 +7,7 @@ from dataclasses import replace
 from datetime import timedelta
 from typing import Any
 
+from bot.measures.infection import DEEP_DAYS
 from bot.model.finding import Finding
 from bot.model.text import Text
 from bot.plan.clock import to_utc
@@ -14,6 +15,7 @@ from bot.plan.doses import AskStaff, TooEarly, Yes, may_give
 from bot.plan.walks import walk_plan, walk_text
 from bot.triage import silence
 
+from . import wound
 from .board import morning_board
 from .cases import Said, overdue, page_again, raise_findings
 from .clarify import hand_over
@@ -33,7 +35,8 @@ LOOK_AGAIN, AFTER_RAISING = timedelta(hours=4), timedelta(hours=24)
 
 
 def on_due(scene: Scene, kind: str, data: dict[str, Any]) -> Outcome:
-    """What a row of the due table leads to; an ended patient leads to nothing."""
+    """What a row of the due table leads to. Of an ended patient only open cases and the
+    question how the wound healed lead to anything."""
     out = Outcome(scene.cause)
     if kind == "board":
         morning_board(scene, out)
@@ -51,6 +54,9 @@ def on_due(scene: Scene, kind: str, data: dict[str, Any]) -> Outcome:
         return out
     if kind == "unclear":
         hand_over(scene, out, chart, data)
+        return out
+    if kind == "wound":
+        wound.fell_due(scene, out, chart, data)
         return out
     if chart.state == "paused" and kind in ("silence", "end"):
         again = scene.now + LOOK_AGAIN
@@ -322,9 +328,12 @@ def _end(scene: Scene, out: Outcome, chart: Chart) -> None:
     """The course is over: say so once, and send no more."""
 
     for person in chart.people:
+        # "The last message" would be untrue while the wound is still to be asked about.
+        asks = chart.protocol.implant and chart.day(scene.now) < DEEP_DAYS
         words = scene.words.say(
-            "course_over", person.lang, name=chart.name, phone=both_phones(scene, person.lang)
-        )
+            "course_over_asks" if asks else "course_over", person.lang, name=chart.name,
+            phone=both_phones(scene, person.lang), day=DEEP_DAYS,
+        )  # fmt: skip
         out.say(person.chat, words, patient=chart.id)
     out.end.add(chart.id)
     out.add(Entry("ended", "bot", "the course is over", chart.id))

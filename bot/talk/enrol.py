@@ -12,6 +12,7 @@ from bot.plan.prompts import prompts
 
 from .buttons import digest_of
 from .outcome import NewPatient, Outcome
+from .wound import wound_dues
 
 AFTER_LAST = timedelta(hours=20)
 """How long the last prompt may be answered before the course is over."""
@@ -47,6 +48,7 @@ def enrol(
             expires,
             silence_at=max(home, now) + FIRST_LOOK,
             end_at=max((p.due_at for p in coming), default=now) + AFTER_LAST,
+            wounds=wound_dues(frozen, protocol.implant, now),
         )
     )
     return coming, expires

@@ -15,6 +15,8 @@ from bot.model.settings import PagingStep
 from bot.model.text import Lang
 from bot.model.urgency import Urgency
 
+from .scene import WoundCheck
+
 Rows = tuple[tuple[Button, ...], ...]
 
 
@@ -204,6 +206,7 @@ class NewPatient:
     expires: datetime
     silence_at: datetime
     end_at: datetime
+    wounds: tuple[tuple[int, datetime], ...] = ()  # day, when how it healed is asked
 
 
 @dataclass(frozen=True, slots=True)
@@ -247,6 +250,14 @@ class ReviewChange:
 
 
 @dataclass(frozen=True, slots=True)
+class WoundPut:
+    """How the wound healed: asked, half answered, or told."""
+
+    patient: int
+    check: WoundCheck
+
+
+@dataclass(frozen=True, slots=True)
 class MoveLine:
     """A planned line leaves its prompt and falls due alone at another time."""
 
@@ -279,6 +290,7 @@ Change = (
     | KeepMedia
     | RetakeAsked
     | ReviewChange
+    | WoundPut
     | MoveLine
 )
 

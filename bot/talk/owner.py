@@ -9,7 +9,7 @@ from bot.model.chat import Incoming
 from bot.model.observation import Observation
 from bot.model.text import Lang
 
-from . import clarify, household, pictures, wishes
+from . import clarify, household, pictures, wishes, wound
 from .buttons import action_of
 from .cases import Said, heard_again
 from .dosing import after_given, hold_next, medicine_of
@@ -152,6 +152,8 @@ def _act(scene: Scene, out: Outcome, event: Incoming, person: Person, action: li
         return False
     if kind == "v":
         return tap_value(scene, out, event, person, chart, rest[1], rest[2])
+    if kind == "y" and len(rest) == 3:
+        return wound.tapped(scene, out, event, person, chart, int(rest[0]), rest[1])
     out.answer(event.callback)
     if kind == "m":
         return wishes.carry_out(scene, out, event, chart, person, rest[0])

@@ -8,6 +8,7 @@ from datetime import datetime, time, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from bot.measures.infection import Healing
 from bot.model.chat import Media
 from bot.model.observation import Noted
 from bot.model.plan import Item, Plan
@@ -137,6 +138,19 @@ class Picture:
         return str(self.verdict.get("verdict", "ok")) == "ok"
 
 
+@dataclass(frozen=True, slots=True)
+class WoundCheck:
+    """How the wound healed, asked on ``day``: ``told`` and by whom (``person``) once it is
+    answered, ``drafts`` what each person at home has ticked and not sent yet."""
+
+    day: int
+    asked_at: datetime
+    told: Healing | None = None
+    told_at: datetime | None = None
+    person: int | None = None
+    drafts: Mapping[int, tuple[str, ...]] = field(default_factory=dict)
+
+
 FILMS = ("video", "animation", "video_note")
 
 
@@ -197,6 +211,7 @@ class Chart:
     next_case: int = 1
     pictures: tuple[Picture, ...] = ()
     reviews: tuple[Review, ...] = ()
+    wounds: tuple[WoundCheck, ...] = ()
 
     @property
     def name(self) -> str:
@@ -290,6 +305,11 @@ class RosterLine:
     enrolled_at: datetime
     last_heard: datetime | None
     cases: tuple[Case, ...] = ()
+
+    @property
+    def under_way(self) -> bool:
+        """False for one of the past, who is here because of an open case."""
+        return self.state != "ended"
 
 
 @dataclass(frozen=True, slots=True)

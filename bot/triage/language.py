@@ -298,6 +298,7 @@ class Notices(Strict):
     not_understood: Text
     handed_over: Text
     dose_too_close: Text
+    wound_problem: Text
     unknown: Text
 
     @model_validator(mode="after")
@@ -305,6 +306,7 @@ class Notices(Strict):
         _plain(self.not_understood, ("excerpt",), "not_understood")
         _plain(self.handed_over, ("excerpt",), "handed_over")
         _plain(self.dose_too_close, ("med", "hours", "gap"), "dose_too_close")
+        _plain(self.wound_problem, ("what",), "wound_problem")
         _plain(self.unknown, ("rule", "told"), "unknown")
         return self
 

@@ -106,6 +106,14 @@ class Course:
             return "worse"
         return "done" if self._spins.random() < 0.93 else "skipped"
 
+    def healing(self, day: int) -> tuple[str, ...]:
+        """What is tapped when it is asked how the wound healed (``bot.talk.wound``)."""
+        if self.event == "wound" and self.on < day:
+            return ("bad", "antibiotics", "redness", "discharge", "done")
+        if self._spins.random() < 0.08:
+            return ("bad", "redness", "done")
+        return ("ok",)
+
     def tells(self, day: int) -> str | None:
         """What an event makes the owner write of on ``day``, as ``about: value``."""
         if self.event == "questions" and day >= self.on:

@@ -18,7 +18,7 @@ from bot.model.protocol import Protocol
 from bot.store.database import Tx, stamp
 from bot.store.load import AHEAD, BACK, DOSES
 from bot.talk import outcome as o
-from bot.talk.scene import Case, Chart, Line, Person, Sheet
+from bot.talk.scene import Case, Chart, Line, Person, Sheet, WoundCheck
 
 from .book import Entry, Shape
 from .course import Course
@@ -46,6 +46,7 @@ class Home:
         self.people: list[Person] = []
         self.sheets: dict[int, Sheet] = {}
         self.cases: dict[str, Case] = {}
+        self.wounds: dict[int, WoundCheck] = {}
         self.threads: dict[int, dict[str, Any]] = {}
         self.dues: dict[str, datetime] = {}
         self.last_heard: datetime | None = None
@@ -92,6 +93,7 @@ class Home:
             last_heard=self.last_heard, people=tuple(self.people), history=tuple(self._history),
             sources=self._sources, sheets=tuple(near), dose_lines=tuple(chain.from_iterable(doses)),
             cases=tuple(self.cases.values()), next_case=len(self._opened) + 1,
+            wounds=tuple(self.wounds.values()),
         )  # fmt: skip
 
     def _ids(self, since: datetime, until: datetime) -> Iterator[int]:
@@ -121,6 +123,8 @@ class Home:
                     self._case(change)
                 case o.Due():
                     self.dues[change.key] = change.at
+                case o.WoundPut():
+                    self.wounds[change.check.day] = change.check
                 case o.MoveLine():
                     self._move(change, tx)
                 case _:
@@ -135,7 +139,7 @@ class Home:
             self.sheets[prompt] = replace(self.sheets[prompt], reminded=True)
         if self.id in out.end:
             self.ended = True
-            self.dues.clear()
+            self.dues = {key: at for key, at in self.dues.items() if key.startswith("wound:")}
         self.threads.update(out.threads)
 
     def _put(self, sheet: Sheet) -> None:

@@ -51,6 +51,16 @@ class Owners:
                 lambda tx, now: self._answer(tx, home, person, prompt, now),
             )
 
+    def asked_of_wound(self, home: Home, day: int, at: datetime) -> None:
+        """Asked how the wound healed: somebody answers within hours, or nobody does."""
+        check = home.wounds.get(day)
+        if check is None or check.told is not None or home.spins.random() >= home.shape.answers:
+            return
+        person = home.spins.choice(home.people)
+        taps = [f"y.{day}.{what}.{home.id}" for what in home.course.healing(day)]
+        later = at + timedelta(minutes=home.spins.randint(3, 400))
+        self._world.at(later, lambda tx, now: self._tap(tx, home, person, taps, now))
+
     def _silent(self, home: Home, at: datetime) -> bool:
         return home.course.since(home.day(at), "silence") is not None
 

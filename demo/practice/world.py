@@ -28,6 +28,7 @@ from bot.talk.enrol import enrol
 from bot.talk.outcome import Outcome
 from bot.talk.owner import on_owner
 from bot.talk.scene import Invitation, Person, Scene
+from bot.talk.wound import key_of
 
 from .album import Album
 from .book import Book, Carer, Entry
@@ -162,6 +163,8 @@ class World:
             self.due(home, f"prompt:{sheet.id}", "prompt", sheet.due_at, {"prompt": sheet.id})
         self.due(home, f"silence:{home.id}", "silence", new.silence_at, {})
         self.due(home, f"end:{home.id}", "end", new.end_at, {})
+        for day, at in new.wounds:
+            self.due(home, key_of(home.id, day), "wound", at, {"day": day})
 
     def _joins(self, home: Home, code: str, at: datetime) -> None:
         joins = at + timedelta(minutes=home.spins.randint(6, 14))
@@ -290,6 +293,8 @@ class World:
             self.keep(tx, home, on_due(scene, kind, data), at)
             if kind in ("prompt", "remind", "unanswered"):
                 self.owners.asked(home, kind, data["prompt"], at)
+            elif kind == "wound":
+                self.owners.asked_of_wound(home, data["day"], at)
 
         self.at(when, falls)
 

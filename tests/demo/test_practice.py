@@ -15,6 +15,7 @@ from typing import Any
 
 import pytest
 
+from bot.measures.cohort import cohort
 from bot.model.observation import Observation
 from bot.model.reading import Context
 from bot.model.settings import PagingStep
@@ -223,6 +224,11 @@ async def test_the_measures_have_something_to_say(path: Path) -> None:
         found = await db.read(lambda tx: courses(tx, NOW))
     assert len(found) == len(load_book().patients)
     assert len({repr(course) for course in found}) == len(found)
+    told = cohort(found).infections
+    for day in (30, 90):
+        past = [one for one in found if one.surgery + timedelta(days=day + 8) <= NOW.date()]
+        assert 0 < len(past) <= told[day].infection.whole + told[day].silent <= len(found)
+    assert told[30].infection.part, "someone had a wound infection"
 
 
 # -- what is still to come

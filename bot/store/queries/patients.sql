@@ -3,7 +3,8 @@ SELECT id, name, plan, protocol, state, enrolled_at, last_heard_at FROM patient 
 
 -- name: patients
 SELECT id, name, plan, protocol, state, enrolled_at, last_heard_at FROM patient
-WHERE state <> 'ended' OR :ended = 1 ORDER BY id;
+WHERE state <> 'ended' OR :ended = 1 OR id IN (SELECT patient_id FROM case_file WHERE state <> 'closed')
+ORDER BY id;
 
 -- name: patient_add
 INSERT INTO patient (name, plan, protocol, enrolled_at, enrolled_by)
@@ -102,6 +103,10 @@ UPDATE due SET state = 'done' WHERE key = :key AND state = 'waiting';
 UPDATE due SET state = 'done' WHERE patient_id = :patient_id AND state = 'waiting'
   AND kind IN ('prompt', 'remind', 'unanswered', 'silence', 'end');
 
+-- name: due_cancel_wounds
+UPDATE due SET state = 'done' WHERE patient_id = :patient_id AND state = 'waiting'
+  AND kind = 'wound';
+
 -- name: due_first
 SELECT min(due_at) AS at FROM due WHERE state = 'waiting';
 
@@ -130,5 +135,6 @@ UPDATE item SET body = :body WHERE id = :id;
 
 -- name: patients_named
 SELECT id, name, plan, protocol, state, enrolled_at, last_heard_at FROM patient
-WHERE (lower(name) = :wanted OR CAST(id AS TEXT) = :wanted) AND (state <> 'ended' OR :ended = 1)
+WHERE (lower(name) = :wanted OR CAST(id AS TEXT) = :wanted)
+  AND (state <> 'ended' OR :ended = 1 OR id IN (SELECT patient_id FROM case_file WHERE state <> 'closed'))
 ORDER BY id;

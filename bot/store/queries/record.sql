@@ -72,3 +72,13 @@ SELECT id, at, kind, author, text, data FROM log WHERE patient_id IS NULL ORDER 
 -- name: cases_silence
 UPDATE case_file SET state = 'closed', closed_at = :now, closed_by = 'bot', outcome = 'ended'
 WHERE patient_id = :patient_id AND state <> 'closed';
+
+-- name: wound_put
+INSERT INTO wound_check (patient_id, day, asked_at, told, told_at, person_id, drafts)
+VALUES (:patient_id, :day, :asked_at, :told, :told_at, :person_id, :drafts)
+ON CONFLICT (patient_id, day) DO UPDATE SET told = excluded.told, told_at = excluded.told_at,
+  person_id = excluded.person_id, drafts = excluded.drafts;
+
+-- name: wounds_of
+SELECT day, asked_at, told, told_at, person_id, drafts FROM wound_check
+WHERE patient_id = :patient_id ORDER BY day;

@@ -20,7 +20,7 @@ WHERE i.digest = :digest AND i.kind = 'review' AND s.removed_at IS NULL;
 SELECT p.id, p.name, p.state, p.enrolled_at, p.last_heard_at,
   f.owner, f.procedure, f.clinician, f.zone, f.surgery
 FROM patient AS p JOIN patient_facts AS f ON f.id = p.id
-WHERE p.state <> 'ended' OR :ended = 1;
+WHERE p.state <> 'ended' OR :ended = 1 OR p.id IN (SELECT patient_id FROM case_file WHERE state <> 'closed');
 
 -- name: review_count
 SELECT count(*) AS n FROM patient;

@@ -38,6 +38,10 @@ SELECT id, patient_id, matter, urgency, state, opened_at, acknowledged_at, ackno
   answered_at, answered_by, closed_at, closed_by, outcome, note, pages, body
 FROM case_file ORDER BY patient_id, opened_at, id;
 
+-- name: cohort_wounds
+SELECT patient_id, day, asked_at, told, told_at, person_id, drafts FROM wound_check
+ORDER BY patient_id, day;
+
 -- name: whole_pictures
 SELECT id, kind, at, day, caption, state, sha256 FROM media
 WHERE patient_id = :patient_id ORDER BY at, id;

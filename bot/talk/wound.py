@@ -1,0 +1,196 @@
+"""How the wound healed: asked of everyone at home on day 30, and with an implant on day 90,
+to count infections over the practice (``bot.measures.infection``). It diagnoses none: what
+was a problem goes to staff."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, datetime, timedelta
+from typing import Any, Final
+
+from bot.measures.infection import SIGNS, Healing, ask_on, verdict
+from bot.model.chat import Incoming
+from bot.model.finding import Finding
+from bot.model.plan import Plan
+from bot.model.text import LANGS, Lang
+from bot.model.urgency import Urgency
+from bot.plan.clock import to_utc
+
+from .buttons import button
+from .cases import Said, raise_findings
+from .outcome import Due, Entry, Outcome, Rows, WoundPut
+from .phones import both_phones, what_happens_now
+from .scene import Chart, Person, Scene, WoundCheck
+from .words import Words
+
+REMIND, GIVE_UP = timedelta(days=2), timedelta(days=7)
+"""One reminder, and when it is taken that nobody will answer. Common practice, from memory."""
+RANK: Final = ("none", "inconclusive", "infection")
+
+
+def wound_dues(plan: Plan, implant: bool, now: datetime) -> tuple[tuple[int, datetime], ...]:
+    """(day, when) for each time that it will be asked, at midday, after ``now``."""
+    found = []
+    for on in ask_on(plan.surgery, implant):
+        at = _midday(plan, on)
+        if at > now:
+            found.append(((on - plan.surgery).days, at))
+    return tuple(found)
+
+
+def key_of(patient: int, day: int) -> str:
+    """The key of what falls due for one asking."""
+    return f"wound:{patient}:{day}"
+
+
+def _midday(plan: Plan, on: date) -> datetime:
+    return to_utc(datetime.combine(on, plan.hours.midday), plan.zone)
+
+
+def fell_due(scene: Scene, out: Outcome, chart: Chart, data: dict[str, Any]) -> None:
+    """Ask, remind once, then take it that nobody answers. The end of the course does not
+    end this; a pause and the quiet hours put it off."""
+    day = int(data["day"])
+    key = key_of(chart.id, day)
+    there = chart.local(scene.now)
+    check = next((one for one in chart.wounds if one.day == day), None)
+    if check is not None and check.told is not None:
+        return
+    if chart.state == "paused" or chart.plan.hours.quiet(there.time()):
+        on = there.date()
+        while _midday(chart.plan, on) <= scene.now:
+            on += timedelta(days=1)
+        out.add(Due(key, "wound", _midday(chart.plan, on), chart.id, data))
+        return
+    if check is not None and scene.now - check.asked_at >= GIVE_UP:
+        words = scene.words.say("wound_silent", scene.clinic.language, day=day)
+        out.add(Entry("unanswered", "bot", words, chart.id, {"wound_check": day}))
+        return
+    if check is None:
+        check = WoundCheck(day, scene.now)
+        out.add(WoundPut(chart.id, check))
+        again = scene.now + REMIND
+    else:
+        again = check.asked_at + GIVE_UP
+    for person in (one for one in chart.people if one.reachable):
+        text = scene.words.say("wound_ask", person.lang, name=chart.name, day=day)
+        topic = f"patient:{chart.id}"
+        rows = _first(scene, chart, person, day)
+        out.say(person.chat, text, buttons=rows, patient=chart.id, topic=topic, quiet=True)
+    out.add(Due(key, "wound", again, chart.id, data))
+
+
+def tapped(
+    scene: Scene, out: Outcome, event: Incoming, person: Person, chart: Chart, day: int, what: str
+) -> bool:
+    """A button of the question: ``ok``, ``bad``, ``back``, ``done``, or one of SIGNS. False
+    for one that there is not."""
+    check = next((one for one in chart.wounds if one.day == day), None)
+    if check is None or what not in ("ok", "bad", "back", "done", *SIGNS):
+        return False
+    lang = person.lang
+    drafts = dict(check.drafts)
+    mine = drafts.get(person.id, ())
+    if what in ("ok", "done"):
+        told = Healing(
+            problem=what == "done", **dict.fromkeys(mine if what == "done" else (), True)
+        )
+        _told(scene, out, event, person, chart, check, told)
+        return True
+    if what == "back":
+        drafts.pop(person.id, None)
+        text = scene.words.say("wound_ask", lang, name=chart.name, day=day)
+        rows = _first(scene, chart, person, day)
+    else:
+        if what in SIGNS:
+            mine = tuple(one for one in SIGNS if (one in mine) != (one == what))
+        drafts[person.id] = mine
+        text = scene.words.say("wound_which", lang, name=chart.name)
+        rows = _signs(scene, chart, person, day, mine)
+    out.answer(event.callback)
+    out.add(WoundPut(chart.id, replace(check, drafts=drafts)))
+    out.heard.add(chart.id)
+    out.edit(event.chat, "", text, rows, patient=chart.id, message=event.message)
+    return True
+
+
+def _told(
+    scene: Scene, out: Outcome, event: Incoming, person: Person, chart: Chart, check: WoundCheck,
+    told: Healing,
+) -> None:  # fmt: skip
+    """Keep the answer. That of another at home gives way only to a worse one."""
+    lang, words = person.lang, scene.words
+    out.heard.add(chart.id)
+    before = check.told
+    if (
+        before is not None
+        and check.person != person.id
+        and RANK.index(verdict(told)) <= RANK.index(verdict(before))
+    ):
+        out.answer(event.callback)
+        text = words.say("wound_known", lang, what=in_words(words, before, lang))
+        out.edit(event.chat, "", text, (), patient=chart.id, message=event.message)
+        return
+    drafts = {who: signs for who, signs in check.drafts.items() if who != person.id}
+    out.add(
+        WoundPut(
+            chart.id, WoundCheck(check.day, check.asked_at, told, scene.now, person.id, drafts)
+        )
+    )
+    out.cancel.append(key_of(chart.id, check.day))
+    source, clinic_lang = f"tap:{event.update}", scene.clinic.language
+    staff_words = words.say(
+        "wound_logged", clinic_lang, day=check.day, what=in_words(words, told, clinic_lang)
+    )
+    said = Said(person.name, staff_words, source, by_button=True)
+    data = {"source": source, "wound_check": check.day, "counts_as": verdict(told)}
+    out.add(Entry("tapped", person.name, staff_words, chart.id, data))
+    what = in_words(words, told, lang)
+    if told.problem:
+        finding = _finding(scene, told)
+        raise_findings(scene, out, chart, [finding], said)
+        then = what_happens_now(scene, chart, finding.urgency, lang)
+        text = words.say("wound_problem", lang, what=what, then=then)
+    else:
+        text = words.say("wound_healed", lang, what=what, phone=both_phones(scene, lang))
+    change = button(
+        scene.secret, person.chat, words.say("wound_change", lang),
+        f"y.{check.day}.back.{chart.id}",
+    )  # fmt: skip
+    out.answer(event.callback)
+    out.edit(event.chat, "", text, ((change,),), patient=chart.id, message=event.message)
+
+
+def _finding(scene: Scene, told: Healing) -> Finding:
+    """A problem is read by a person: today where it counts as an infection or pus or an
+    open wound was told (it may be so still), else by the next working day."""
+    today = verdict(told) == "infection" or told.pus or told.opened
+    level = Urgency.same_day if today else Urgency.next_day
+    en, es = ({"what": in_words(scene.words, told, lang)} for lang in LANGS)
+    because = scene.rules.file.notices.wound_problem.fill({**en}, {**es})
+    return Finding("wound-check", level, "incision", because, (), scene.rules.advice(level))
+
+
+def in_words(words: Words, told: Healing, lang: Lang) -> str:
+    """The answer in a few words."""
+    if not told.problem:
+        return words.say("wound_ok", lang).lower()
+    signs = [words.say(f"wound_{one}", lang).lower() for one in SIGNS if getattr(told, one)]
+    return ", ".join([words.say("wound_bad", lang).lower(), *signs])
+
+
+def _first(scene: Scene, chart: Chart, person: Person, day: int) -> Rows:
+    return tuple((_button(scene, chart, person, day, what, ""),) for what in ("ok", "bad"))
+
+
+def _signs(
+    scene: Scene, chart: Chart, person: Person, day: int, ticked: tuple[str, ...]
+) -> Rows:  # fmt: skip
+    made = [_button(scene, chart, person, day, one, "✓ " if one in ticked else "") for one in SIGNS]
+    last = tuple(_button(scene, chart, person, day, what, "") for what in ("back", "done"))
+    return (*(tuple(made[at : at + 2]) for at in range(0, len(made), 2)), last)
+
+
+def _button(scene: Scene, chart: Chart, person: Person, day: int, what: str, mark: str) -> Any:
+    label = mark + scene.words.say(f"wound_{what}", person.lang)
+    return button(scene.secret, person.chat, label, f"y.{day}.{what}.{chart.id}")
