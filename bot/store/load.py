@@ -19,6 +19,7 @@ from bot.talk.scene import (
     Chart,
     Desk,
     Invitation,
+    LateTap,
     Line,
     Member,
     Person,
@@ -171,6 +172,10 @@ def chart(tx: Tx, patient: int, now: datetime, prompt: int | None = None) -> Cha
             for one in tx.all("reviews_of", patient_id=patient)
         ),
         wounds=tuple(wound_of(one) for one in tx.all("wounds_of", patient_id=patient)),
+        late_taps=tuple(
+            LateTap(tuple(json.loads(one["data"])["lines"]), moment(one["due_at"]))
+            for one in tx.all("due_of_kind", patient_id=patient, kind="given")
+        ),
     )
 
 

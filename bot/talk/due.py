@@ -15,7 +15,7 @@ from bot.plan.doses import AskStaff, TooEarly, Yes, may_give
 from bot.plan.walks import walk_plan, walk_text
 from bot.triage import silence
 
-from . import wound
+from . import late, wound
 from .board import morning_board
 from .cases import Said, overdue, page_again, raise_findings
 from .clarify import hand_over
@@ -24,6 +24,7 @@ from .outcome import Due, Entry, Mark, MoveLine, Outcome, Retext
 from .phones import both_phones
 from .scene import Chart, Line, Person, Scene, Sheet
 from .sheet import marked, show
+from .tap import when_not_told
 from .words import clock
 
 STALE = timedelta(hours=6)
@@ -54,6 +55,9 @@ def on_due(scene: Scene, kind: str, data: dict[str, Any]) -> Outcome:
         return out
     if kind == "unclear":
         hand_over(scene, out, chart, data)
+        return out
+    if kind == late.KIND:
+        when_not_told(scene, out, chart, data)
         return out
     if kind == "wound":
         wound.fell_due(scene, out, chart, data)
@@ -95,7 +99,7 @@ def _unreachable(scene: Scene, out: Outcome, chart: Chart, chat: int) -> None:
 
 
 def _prompt(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet) -> None:
-    late = scene.now - sheet.due_at > STALE
+    stale = scene.now - sheet.due_at > STALE
     marks: list[Mark] = []
     kept: list[Line] = []
     findings: list[Finding] = []
@@ -106,7 +110,7 @@ def _prompt(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet) -> None:
             finding = _dose_now(scene, out, chart, sheet, line, kept, marks)
             if finding is not None:
                 findings.append(finding)
-        elif late:
+        elif stale:
             marks.append(Mark(line.id, "unanswered"))
             out.add(
                 Entry(
@@ -230,6 +234,12 @@ def _dose_now(
         for person in chart.people:
             words = scene.words.say("dose_hold", person.lang, med=medicine.name)
             out.say(person.chat, words, patient=chart.id, topic=f"patient:{chart.id}")
+        return None
+    asked_until = late.answer_awaited(chart, medicine.name, scene.now)
+    if asked_until is not None:
+        # Was the last one given just now? Until that is told, or taken so, this one waits.
+        at = asked_until + timedelta(minutes=1)
+        out.add(MoveLine(chart.id, line.id, f"later:{line.item.id}", at, chart.day(at)))
         return None
     later = [one.item.slot_at for one in chart.doses(medicine.name) if one.item.slot_at]
     following = min((at for at in later if at > slot), default=None)

@@ -151,6 +151,14 @@ class WoundCheck:
     drafts: Mapping[int, tuple[str, ...]] = field(default_factory=dict)
 
 
+@dataclass(frozen=True, slots=True)
+class LateTap:
+    """Doses (``lines``) tapped late: when they were given is waited for ``until`` then."""
+
+    lines: tuple[int, ...]
+    until: datetime
+
+
 FILMS = ("video", "animation", "video_note")
 
 
@@ -212,6 +220,7 @@ class Chart:
     pictures: tuple[Picture, ...] = ()
     reviews: tuple[Review, ...] = ()
     wounds: tuple[WoundCheck, ...] = ()
+    late_taps: tuple[LateTap, ...] = ()
 
     @property
     def name(self) -> str:

@@ -3,19 +3,20 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import datetime, timedelta
+from datetime import datetime
+from typing import Any
 
 from bot.model.chat import Incoming
 from bot.model.finding import Finding
 from bot.model.observation import Observation
 from bot.model.text import Lang
 
-from . import clarify
-from .buttons import button
+from . import clarify, late
 from .cases import Said
 from .dosing import after_given, next_words
+from .late import ask_when, is_late
 from .noting import advice_for, take_note
-from .outcome import Due, Entry, Mark, Outcome
+from .outcome import Entry, Mark, Outcome
 from .scene import Chart, Line, Person, Scene, Sheet
 from .sheet import choice_label, marked, refresh
 from .undo import take_back
@@ -43,13 +44,13 @@ def tap_line(
     if line.state == "answered":
         out.answer(event.callback, _already(scene, chart, line, person))
         return True
-    if choice_id == _good(line) and _is_late(scene, sheet, line):
+    if choice_id == _good(line) and is_late(scene, sheet, line):
         out.answer(event.callback)
-        _ask_when(scene, out, chart, person, sheet, [line])
+        ask_when(scene, out, chart, person, sheet, [line], f"tap:{event.update}")
         return True
     out.answer(event.callback, words.say("tap_noted", lang, choice=choice.label.say(lang)))
     answers = [(line, choice_id)]
-    _answer(scene, out, event, person, chart, sheet, answers)
+    _answer(scene, out, f"tap:{event.update}", person, chart, sheet, answers)
     if not choice.notes:
         out.say(person.chat, words.say("describe", lang), patient=chart.id)
         out.threads[person.chat] = {**scene.thread, "describe": line.item.asks}
@@ -67,44 +68,14 @@ def tap_all(scene: Scene, out: Outcome, event: Incoming, person: Person, sheet_i
             out.answer(event.callback, scene.words.say("nothing_open", person.lang))
             return True
         out.answer(event.callback, scene.words.say("tap_noted", person.lang, choice="✓"))
-        late = [line for line in todo if _is_late(scene, sheet, line)]
-        now = [(line, _good(line)) for line in todo if line not in late]
+        old = [line for line in todo if is_late(scene, sheet, line)]
+        now = [(line, _good(line)) for line in todo if line not in old]
         if now:
-            _answer(scene, out, event, person, chart, sheet, now)
-        if late:
-            _ask_when(scene, out, chart, person, sheet, late)
+            _answer(scene, out, f"tap:{event.update}", person, chart, sheet, now)
+        if old:
+            ask_when(scene, out, chart, person, sheet, old, f"tap:{event.update}")
         return True
     return False
-
-
-LATE = timedelta(hours=1)
-"""A dose tapped so long after its prompt may have been given at its hour, or just now."""
-
-
-def _is_late(scene: Scene, sheet: Sheet, line: Line) -> bool:
-    return line.item.kind == "dose" and scene.now - sheet.due_at > LATE
-
-
-def _ask_when(
-    scene: Scene, out: Outcome, chart: Chart, person: Person, sheet: Sheet, lines: list[Line]
-) -> None:
-    """When was it given? The next dose hangs on it, so nothing is noted before."""
-    words, lang = scene.words, person.lang
-    at = clock(chart.local(sheet.due_at))
-    ids = "-".join(str(line.id) for line in lines)
-    made = [
-        button(scene.secret, person.chat, words.say(key, lang, at=at), f"g.{sheet.id}.{ids}.{how}")
-        for key, how in (("given_slot", "s"), ("given_now", "n"))
-    ]
-    meds = ", ".join(line.item.med or "" for line in lines)
-    text = words.say("given_when", lang, med=meds, at=at)
-    out.say(person.chat, text, buttons=(tuple(made),), patient=chart.id)
-    data = {
-        "patient": chart.id, "chat": person.chat, "by": person.name, "text": text,
-        "source": scene.cause,
-    }  # fmt: skip
-    again = scene.now + clarify.PATIENCE
-    out.add(Due(f"given:{sheet.id}:{person.chat}", "unclear", again, chart.id, data))
 
 
 def tap_when(
@@ -116,7 +87,7 @@ def tap_when(
         if sheet is None:
             continue
         out.answer(event.callback)
-        out.cancel.append(f"given:{sheet.id}:{person.chat}")
+        out.cancel.append(late.key_of(sheet.id, ids, person.chat))
         wanted = set(ids.split("-"))
         lines = [line for line in sheet.open if str(line.id) in wanted]
         at = sheet.due_at if how == "s" else scene.now
@@ -124,9 +95,25 @@ def tap_when(
         note = scene.words.say("tap_noted", person.lang, choice=clock(chart.local(at)))
         out.edit(event.chat, "", f"✓ {note}", (), patient=chart.id, message=event.message)
         if answers:
-            _answer(scene, out, event, person, chart, sheet, answers, at=at)
+            _answer(scene, out, f"tap:{event.update}", person, chart, sheet, answers, at=at)
         return True
     return False
+
+
+def when_not_told(scene: Scene, out: Outcome, chart: Chart, data: dict[str, Any]) -> None:
+    """Nobody said when: given when it was tapped, the latest that it can have been."""
+    sheet = chart.sheet(int(data["prompt"]))
+    person = next((one for one in chart.people if one.chat == data["chat"]), None)
+    if sheet is None or person is None:
+        return
+    answers = [(line, _good(line)) for line in sheet.open if line.id in data["lines"]]
+    if not answers:
+        return
+    at = datetime.fromisoformat(data["tapped"])
+    _answer(scene, out, data["source"], person, chart, sheet, answers, at=at)
+    meds = ", ".join(line.item.med or "" for line, _ in answers)
+    text = scene.words.say("given_taken", person.lang, med=meds, at=clock(chart.local(at)))
+    out.say(person.chat, text, patient=chart.id, topic=f"patient:{chart.id}")
 
 
 def tap_undo(scene: Scene, out: Outcome, event: Incoming, person: Person, sheet_id: int) -> bool:
@@ -211,7 +198,7 @@ def _good(line: Line) -> str:
 def _answer(
     scene: Scene,
     out: Outcome,
-    event: Incoming,
+    source: str,
     person: Person,
     chart: Chart,
     sheet: Sheet,
@@ -220,7 +207,6 @@ def _answer(
     at: datetime | None = None,
 ) -> None:
     """Mark lines, keep what they note, tell what follows, and bring all copies up to date."""
-    source = f"tap:{event.update}"
     at = at or scene.now
     marks: list[Mark] = []
     observations: list[Observation] = []

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Final
 
 from bot.plan.prompts import last_day
 from bot.store.database import Tx
+from bot.talk.late import LATE
 from bot.talk.scene import Line, Person
 
 from .course import good
@@ -76,11 +77,21 @@ class Owners:
         todo = [line for line in lines if line.item.kind in ("dose", "session")]
         done = [line for line, choice in picks if good(line, choice)]
         actions: list[str] = []
+        late = at - home.sheets[prompt].due_at > LATE
         if len(todo) > 1 and len(done) == len(todo):
             actions.append(f"a.{prompt}")
             picks = [(line, choice) for line, choice in picks if line not in done]
-        actions += [f"i.{line.id}.{choice}" for line, choice in picks]
+            actions += self._when(home, prompt, [one for one in done if late])
+        for line, choice in picks:
+            actions.append(f"i.{line.id}.{choice}")
+            actions += self._when(home, prompt, [line] if late and line in done else [])
         self._tap(tx, home, person, actions, at)
+
+    def _when(self, home: Home, prompt: int, lines: Sequence[Line]) -> list[str]:
+        """A dose tapped late: about its hour, just now, or no word of it."""
+        ids = "-".join(str(line.id) for line in lines if line.item.kind == "dose")
+        how = home.spins.choices(("s", "n", ""), (55, 35, 10))[0]
+        return [f"g.{prompt}.{ids}.{how}"] if ids and how else []
 
     def _pictures(self, home: Home, lines: Sequence[Line], at: datetime) -> None:
         """What was asked for by picture or film is sent within the afternoon, mostly."""

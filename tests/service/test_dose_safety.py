@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bot.store import load
 from bot.talk.scene import Chart
+from demo.standin.values import Message
 from tests.service.box import Box, at
 
 
@@ -75,18 +76,56 @@ async def _chart(box: Box) -> Chart:
 
 async def test_a_late_tap_is_asked_when_it_was_and_never_loses_the_next_dose(canela: Box) -> None:
     await canela.to(2, 19, 50)
-    morning = canela.last(canela.ines, "day 2")
-    while "carprofen" not in morning.words:
-        morning = next(
-            m
-            for m in reversed(canela.stage.standin.messages(morning.chat))
-            if "carprofen" in m.words and "day 2" in m.words
-        )
+    morning = _morning(canela)
     await canela.taps(canela.ines, "1 · Given", morning)
     await canela.taps(canela.ines, "At about 08:00")
     await canela.to(2, 20, 1)
     assert "Give carprofen" in canela.last(canela.ines, "carprofen").words
     assert not any("do not give" in text for text in canela.heard(canela.ines))
+
+
+async def test_a_late_tap_that_nobody_explains_counts_from_the_tap(canela: Box) -> None:
+    await canela.to(2, 19, 50)
+    await canela.taps(canela.ines, "1 · Given", _morning(canela))
+    await canela.to(2, 20, 9)  # the evening dose waits: was the morning's given just now?
+    assert not any("Give carprofen" in text for text in canela.heard(canela.ines)[-2:])
+    await canela.to(2, 20, 12)
+    assert any("given at 19:50, when you tapped" in text for text in canela.heard(canela.ines))
+    assert "dose: given" in await canela.seen()
+    # Given at ten to eight it leaves no room for the evening's: staff say when.
+    assert "When to give the next carprofen is not plain" in canela.case("carprofen").words
+    asked = _asked_to_give(canela)
+    await canela.to(3, 7)
+    assert _asked_to_give(canela) == asked
+
+
+async def test_a_dose_some_hours_late_with_no_word_of_when_needs_nobody(canela: Box) -> None:
+    await canela.to(2, 11)
+    await canela.taps(canela.ines, "1 · Given", _morning(canela))
+    await canela.to(2, 11, 21)
+    assert "given at 11:00, when you tapped" in canela.heard(canela.ines)[-1]
+    await canela.to(2, 20, 1)
+    assert "Give carprofen" in canela.last(canela.ines, "carprofen").words
+    assert not any("carprofen" in text for text in canela.on_desk())
+
+
+async def test_two_late_taps_on_one_prompt_are_both_kept(canela: Box) -> None:
+    await canela.to(2, 12)
+    morning = _morning(canela)
+    await canela.taps(canela.ines, "1 · Given", morning)
+    await canela.taps(canela.ines, "2 · Given", morning)
+    await canela.to(2, 12, 30)
+    assert (await canela.seen()).count("dose: given") == 2
+
+
+def _morning(box: Box) -> Message:
+    """The message of day 2 at eight o'clock."""
+    chat = box.stage.standin.private(box.ines)
+    return next(
+        m
+        for m in reversed(box.stage.standin.messages(chat))
+        if "carprofen" in m.words and "day 2" in m.words
+    )
 
 
 async def test_an_edited_dose_is_the_same_dose_at_its_first_time(canela: Box) -> None:

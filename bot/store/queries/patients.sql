@@ -107,6 +107,10 @@ UPDATE due SET state = 'done' WHERE patient_id = :patient_id AND state = 'waitin
 UPDATE due SET state = 'done' WHERE patient_id = :patient_id AND state = 'waiting'
   AND kind = 'wound';
 
+-- name: due_of_kind
+SELECT data, due_at FROM due
+WHERE patient_id = :patient_id AND kind = :kind AND state = 'waiting';
+
 -- name: due_first
 SELECT min(due_at) AS at FROM due WHERE state = 'waiting';
 
