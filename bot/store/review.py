@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import unicodedata
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any, Final, TypeVar
@@ -19,6 +19,7 @@ from bot.talk.scene import Member
 
 from . import load
 from .apply import apply, log
+from .audit import head
 from .database import Database, Row, Tx, moment, stamp
 from .search import Found, Query, search
 from .whole import courses, statement_of, whole
@@ -253,9 +254,20 @@ class ReviewStore:
 
         return await self._db.transact(look)
 
-    async def courses(self, now: datetime) -> tuple[Course, ...]:
-        """All courses, for the statistics."""
-        return await self._read(lambda tx: courses(tx, now))
+    async def went_on(self, after: int) -> tuple[list[int], int]:
+        """The patients of whom something was kept after this entry of the log (0: all), or
+        who have an open case, which grows older by itself; and the newest entry."""
+
+        def look(tx: Tx) -> tuple[list[int], int]:
+            last = head(tx)
+            rows = tx.all("patients_after", after=after) if after else tx.all("patient_ids")
+            return [row["id"] for row in rows], last.entry if last else 0
+
+        return await self._read(look)
+
+    async def courses(self, patients: Sequence[int], now: datetime) -> tuple[Course, ...]:
+        """The courses of these, for the statistics."""
+        return await self._read(lambda tx: courses(tx, now, patients))
 
     async def act(self, out: Outcome, now: datetime) -> None:
         """Keep what a clinician corrected or noted, in one transaction."""

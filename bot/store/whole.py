@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections import defaultdict
+from collections.abc import Sequence
 from datetime import datetime
 
 from bot.measures.course import Course
@@ -56,33 +56,32 @@ def log_of(tx: Tx, patient: int) -> tuple[Record, ...]:
     )
 
 
-def courses(tx: Tx, now: datetime) -> tuple[Course, ...]:
-    """Every patient's course, for the statistics of the practice (``bot.measures``). What
-    was asked comes in no order. Three to four seconds for a thousand whole courses: read
-    it off the loop."""
-    use: dict[int, list[tuple[int, Observation]]] = defaultdict(list)
-    for row in tx.all("cohort_use"):
-        seen = Observation.from_dict(json.loads(row["body"]))
-        use[row["patient_id"]].append((row["day"], seen))
-    asked = defaultdict(list)
-    for row in tx.all("cohort_items"):
-        asked[row["patient_id"]].append(
-            asked_of(row["item_id"], row["kind"], row["med"], row["day"], row["state"],
-                     row["choice"])
-        )  # fmt: skip
-    cases: dict[int, list[CaseFile]] = defaultdict(list)
-    for row in tx.all("cohort_cases"):
-        cases[row["patient_id"]].append(_case(row))
-    wounds = defaultdict(list)
-    for row in tx.all("cohort_wounds"):
-        wounds[row["patient_id"]].append(wound_of(row))
-    return tuple(
-        course_of(
-            row["id"], plan_of(row["plan"]), _maybe(row["ended_at"]), _maybe(row["last_heard_at"]),
-            use[row["id"]], asked[row["id"]], cases[row["id"]],
-            wounds[row["id"]], now,
-        )
-        for row in tx.all("cohort_patients")
+def courses(tx: Tx, now: datetime, patients: Sequence[int] | None = None) -> tuple[Course, ...]:
+    """The courses of ``patients``, or of all, for the statistics of the practice
+    (``bot.measures``). What was asked comes in no order. A millisecond and a half each:
+    read many off the loop, some at a time."""
+    if patients is None:
+        patients = [row["id"] for row in tx.all("patient_ids")]
+    found = (_course(tx, id, now) for id in patients)
+    return tuple(one for one in found if one is not None)
+
+
+def _course(tx: Tx, patient: int, now: datetime) -> Course | None:
+    row = tx.one("cohort_patient", id=patient)
+    if row is None:
+        return None
+    use = [
+        (one["day"], Observation.from_dict(json.loads(one["body"])))
+        for one in tx.all("cohort_use", patient_id=patient)
+    ]
+    asked = [
+        asked_of(one["item_id"], one["kind"], one["med"], one["day"], one["state"], one["choice"])
+        for one in tx.all("cohort_items", patient_id=patient)
+    ]
+    return course_of(
+        patient, plan_of(row["plan"]), _maybe(row["ended_at"]), _maybe(row["last_heard_at"]),
+        use, asked, [_case(one) for one in tx.all("whole_cases", patient_id=patient)],
+        [wound_of(one) for one in tx.all("wounds_of", patient_id=patient)], now,
     )  # fmt: skip
 
 

@@ -106,7 +106,7 @@ class Copies:
     def write(self) -> None:
         """All tables, the log last."""
         for table in ("patient", "person", "caregiver", "prompt", "item", "observation",
-                      "case_file", "media", "due", "inbox", "outbox"):  # fmt: skip
+                      "case_file", "wound_check", "media", "due", "inbox", "outbox"):  # fmt: skip
             where = "WHERE state = 'waiting'" if table == "due" else ""
             rows = self._plain.execute(f"SELECT * FROM {table} {where}").fetchall()  # noqa: S608
             change = getattr(self, f"_{table}")
@@ -169,6 +169,9 @@ class Copies:
     def _case_file(self, row: dict[str, Any], n: int) -> dict[str, Any]:
         row["id"] = self._case(row["id"], n)
         return self._moved(row, n, patient_id="patient")
+
+    def _wound_check(self, row: dict[str, Any], n: int) -> dict[str, Any]:
+        return self._moved(row, n, patient_id="patient", person_id="person")
 
     def _media(self, row: dict[str, Any], n: int) -> dict[str, Any]:
         return self._moved(row, n, id="media", patient_id="patient", person_id="person",

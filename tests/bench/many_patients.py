@@ -140,6 +140,8 @@ async def pages(db: Database, practice: Practice, again: int) -> None:
                 where = path()
                 start = time.perf_counter()
                 answer = await browser.get(where)
+                while "refresh" in answer.headers:  # still reading, and it says how far
+                    answer = await browser.get(where)
                 times.append(time.perf_counter() - start)
                 if answer.status_code != 200:
                     raise SystemExit(f"{where} answered {answer.status_code}")

@@ -21,26 +21,22 @@ SELECT id, patient_id, matter, urgency, state, opened_at, acknowledged_at, ackno
   answered_at, answered_by, closed_at, closed_by, outcome, note, pages, body
 FROM case_file WHERE patient_id = :patient_id ORDER BY opened_at, id;
 
--- name: cohort_patients
-SELECT id, plan, ended_at, last_heard_at, enrolled_at FROM patient ORDER BY id;
+-- name: cohort_patient
+SELECT plan, ended_at, last_heard_at FROM patient WHERE id = :id;
 
 -- name: cohort_use
-SELECT patient_id, day, body FROM observation
-WHERE about = 'weight_bearing' AND state = 'stands' ORDER BY patient_id, at, id;
+SELECT day, body FROM observation
+WHERE patient_id = :patient_id AND about = 'weight_bearing' AND state = 'stands'
+ORDER BY at, id;
 
 -- name: cohort_items
-SELECT i.patient_id, i.item_id, i.kind, i.med, i.state, i.choice, p.day
+SELECT i.item_id, i.kind, i.med, i.state, i.choice, p.day
 FROM item AS i JOIN prompt AS p ON p.id = i.prompt_id
-WHERE p.sent_at IS NOT NULL AND i.kind <> 'notice';
+WHERE i.patient_id = :patient_id AND p.sent_at IS NOT NULL AND i.kind <> 'notice';
 
--- name: cohort_cases
-SELECT id, patient_id, matter, urgency, state, opened_at, acknowledged_at, acknowledged_by,
-  answered_at, answered_by, closed_at, closed_by, outcome, note, pages, body
-FROM case_file ORDER BY patient_id, opened_at, id;
-
--- name: cohort_wounds
-SELECT patient_id, day, asked_at, told, told_at, person_id, drafts FROM wound_check
-ORDER BY patient_id, day;
+-- name: patients_after
+SELECT patient_id AS id FROM log WHERE id > :after AND patient_id IS NOT NULL
+UNION SELECT patient_id FROM case_file WHERE state <> 'closed';
 
 -- name: whole_pictures
 SELECT id, kind, at, day, caption, state, sha256 FROM media
