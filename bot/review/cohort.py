@@ -77,7 +77,8 @@ class CohortPage:
             surgeons=_names(one.surgeon for one in courses),
             curves=[("toe_touching", figures.toe_touching, drawn(figures.toe_touching)),
                     ("full", figures.full, drawn(figures.full))],
-            percent=percent, quantile=quantile, waited=waited, implant_day=DEEP_DAYS, bars=bars(figures.flags),
+            percent=percent, quantile=quantile, waited=waited,
+            bars=bars(figures.flags), implant_day=DEEP_DAYS,
             sensitivity=f"{SENSITIVITY:.1%}", specificity=f"{SPECIFICITY:.1%}",
         )  # fmt: skip
 
