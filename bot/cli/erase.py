@@ -76,8 +76,9 @@ def _person(tx: Tx, words: str) -> int:
 
 
 def _remove(shelf: Shelf, files: list[str]) -> None:
-    for file in files:
-        place = shelf.full(file)
-        place.unlink(missing_ok=True)
-        with contextlib.suppress(OSError):  # not empty yet
-            place.parent.rmdir()
+    """With all that was made of them (two side by side, frames): it lies beside them."""
+    for folder in {shelf.full(file).parent for file in files}:
+        for place in folder.iterdir() if folder.is_dir() else ():
+            place.unlink(missing_ok=True)
+        with contextlib.suppress(OSError):
+            folder.rmdir()

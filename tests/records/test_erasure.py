@@ -152,6 +152,8 @@ def test_pictures_go_when_they_need_be_kept_no_longer(
 ) -> None:
     shelf = Shelf(copy)
     kept = shelf.put(1, b"\x89PNG\r\n\x1a\n a cut")
+    made = shelf.put(1, b"\x89PNG\r\n\x1a\n the first beside the last")
+    others = shelf.put(2, b"\x89PNG\r\n\x1a\n another patient's")
     with sqlite3.connect(copy) as plain:
         plain.execute(
             "INSERT INTO media (patient_id, source, kind, file_id, file_unique, day, at, caption,"
@@ -169,6 +171,8 @@ def test_pictures_go_when_they_need_be_kept_no_longer(
     args = ["1", "--yes", "--database", str(copy), "--clinic", str(clinic)]
     assert command.main(args) == 0
     assert shelf.full(kept.path).exists() is left
+    assert shelf.full(made.path).exists() is left
+    assert shelf.full(others.path).exists()
     assert (holds(copy, "a cut") != []) is left
 
 
