@@ -40,21 +40,6 @@ def clean(data: bytes) -> bytes:
     return out.getvalue()
 
 
-def kind_of(data: bytes) -> str:
-    """The file's ending by its first bytes: jpg, png, webp, mp4, webm, or bin."""
-    if data[:3] == b"\xff\xd8\xff":
-        return "jpg"
-    if data[:8] == b"\x89PNG\r\n\x1a\n":
-        return "png"
-    if data[:4] == b"RIFF" and data[8:12] == b"WEBP":
-        return "webp"
-    if data[4:8] == b"ftyp":
-        return "mp4"
-    if data[:4] == b"\x1a\x45\xdf\xa3":
-        return "webm"
-    return "bin"
-
-
 def _ordinary_colours(image: Image.Image, profile: object) -> Image.Image:
     """Phones record in wider colours and say so in a profile. Redness must look the same
     without it, so it is worked into the pixels."""

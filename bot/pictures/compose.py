@@ -17,6 +17,8 @@ if TYPE_CHECKING:
 HEIGHT, WIDEST, BAND, GAP = 900, 1100, 64, 12
 """Pixels: of each picture side by side, and of the labels above them. Chat apps show photos
 of up to 1280 or 2560 pixels."""
+ALONE: Final = 1600
+"""The longer side in pixels of one picture shown alone: far below what chat apps refuse."""
 FRAME: Final = 320
 """The longer side of a frame on a contact sheet."""
 PAPER, INK = "#ffffff", "#1d1d1f"
@@ -36,6 +38,14 @@ def side_by_side(first: bytes, last: bytes, labels: tuple[str, str]) -> bytes:
         pen.text((left + GAP, BAND // 2), label, INK, font=_font(BAND * 5 // 9), anchor="lm")
         left += image.width + GAP
     return as_jpeg(whole)
+
+
+def alone(picture: bytes) -> bytes:
+    """A picture as every app shows it: one JPEG, not too large. PictureError when it cannot
+    be used."""
+    image = flat(decode(open_picture(picture))).convert("RGB")
+    image.thumbnail((ALONE, ALONE))
+    return as_jpeg(image)
 
 
 def _fitted(image: Image.Image) -> Image.Image:

@@ -13,9 +13,8 @@ from starlette.requests import Request
 from starlette.responses import FileResponse, Response
 
 from bot.measures.covered import covered_by_doses
-from bot.pictures.clean import kind_of
 from bot.pictures.film import can_film, contact_sheet
-from bot.pictures.opening import PictureError
+from bot.pictures.opening import PictureError, kind_of
 from bot.plan.calendar import as_icalendar
 from bot.records.course import asked_in
 from bot.records.fhir import bundle

@@ -14,10 +14,10 @@ from typing import Any
 
 from bot.model.chat import Media
 from bot.pictures.check import check_picture
-from bot.pictures.clean import clean, kind_of
-from bot.pictures.compose import side_by_side
+from bot.pictures.clean import clean
+from bot.pictures.compose import alone, side_by_side
 from bot.pictures.film import can_film, check_film, clean_film, contact_sheet
-from bot.pictures.opening import PictureError
+from bot.pictures.opening import PictureError, kind_of
 from bot.store import load
 from bot.store.apply import apply, log, put_due
 from bot.store.database import Database, Row, Tx, pack, stamp
@@ -35,17 +35,20 @@ logger = logging.getLogger(__name__)
 
 WAITS = (5, 30, 120, 600, 3600)
 """Seconds before the next tries of a fetch; the last for all that follow."""
+SELDOM_SHOWN = ("heic", "avif")
+"""Pictures that most apps show as a file with a name. Common practice."""
 TELL_AFTER, GIVE_UP_AFTER = 5, 200
 """Tries after which staff are told, and after which it is given up (about a week)."""
 
 
 @dataclass(frozen=True, slots=True)
 class Looked:
-    """A fetched file: where it is kept (None: it is neither picture nor film) and what was
-    measured."""
+    """A fetched file: where it is kept (None: it is neither picture nor film), what was
+    measured, and, for what few apps show, a picture that all do."""
 
     kept: Kept | None
     verdict: dict[str, Any]
+    shown: Media | None = None
 
 
 async def handle_media(
@@ -162,14 +165,17 @@ def look(shelf: Shelf, patient: int, media: Media, content: bytes) -> Looked:
             verdict |= {"cleaned": False, "why": f"{film.why}; {error}"}
         return Looked(shelf.put(patient, content), verdict)
     check = check_picture(content)
-    verdict = {**check.as_dict(), "is": "picture" if check.opens else "file"}
+    came_as = kind_of(content)
+    verdict = {**check.as_dict(), "is": "picture" if check.opens else "file", "came_as": came_as}
     if not check.opens:
         return Looked(None, verdict)
     try:
         cleaned = clean(content)
     except PictureError as error:  # damaged further down than the check looks
         return Looked(None, {**verdict, "verdict": "unreadable", "why": str(error)})
-    return Looked(shelf.put(patient, cleaned), verdict)
+    kept = shelf.put(patient, cleaned)
+    shown = _made(shelf, patient, lambda: alone(cleaned)) if came_as in SELDOM_SHOWN else None
+    return Looked(kept, verdict, shown)
 
 
 def _kept(
@@ -195,7 +201,7 @@ def _kept(
     again = _picture(scene.charts[0], picture.id) if scene else None
     if scene is not None and again is not None:
         out = Outcome(scene.cause)
-        pictures.kept(scene, out, scene.charts[0], again)
+        pictures.kept(scene, out, scene.charts[0], again, looked.shown if looked else None)
         apply(tx, out, now)
 
 
@@ -268,20 +274,22 @@ def _together(shelf: Shelf, chart: Chart, best: Picture) -> tuple[Media, Picture
             return best.media, None
         content = shelf.full(best.path).read_bytes()
         if best.film:
-            return _made(shelf, chart, lambda: contact_sheet(content)), None
+            return _made(shelf, chart.id, lambda: contact_sheet(content)), None
         first = recheck.first_of(chart, best)
         if first is None or first.path is None:
+            if best.media.kind == "document":  # a file's name says nothing to who decides
+                return _made(shelf, chart.id, lambda: alone(content)), None
             return best.media, None
         before = shelf.full(first.path).read_bytes()
         labels = (_label(chart, first), _label(chart, best))
-        return _made(shelf, chart, lambda: side_by_side(before, content, labels)), first
+        return _made(shelf, chart.id, lambda: side_by_side(before, content, labels)), first
     except (PictureError, OSError) as error:
         logger.warning("picture %d is shown as it came: %s", best.id, error)
         return best.media, None
 
 
-def _made(shelf: Shelf, chart: Chart, make: Callable[[], bytes]) -> Media:
-    kept = shelf.put(chart.id, make())
+def _made(shelf: Shelf, patient: int, make: Callable[[], bytes]) -> Media:
+    kept = shelf.put(patient, make())
     return Media(kind="photo", file=shelf.full(kept.path).as_uri())
 
 

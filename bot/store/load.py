@@ -195,6 +195,7 @@ def _picture(row: Row) -> Picture:
         verdict=json.loads(row["verdict"]),
         retake=bool(row["retake"]),
         attempts=row["attempts"],
+        source=row["source"],
     )
 
 

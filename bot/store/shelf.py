@@ -8,8 +8,7 @@ import os
 from dataclasses import dataclass
 from pathlib import Path
 
-from bot.pictures.clean import kind_of
-from bot.pictures.opening import checksum
+from bot.pictures.opening import checksum, kind_of
 
 
 @dataclass(frozen=True, slots=True)

@@ -28,6 +28,9 @@ practice, clinic to confirm."""
 SEEN = ("photo", "document", *FILMS)
 """What may be a picture or a film; voice and music are not looked at."""
 
+PICTURES = ("jpg", "png", "webp", "heic", "avif")
+"""First bytes (``bot.pictures``) by which a file says that it is a picture."""
+
 
 def got(
     scene: Scene, out: Outcome, event: Incoming, chart: Chart, person: Person, source: str
@@ -179,13 +182,38 @@ def _show_staff(
 # -- after it was fetched and looked at -----------------------------------------------------
 
 
-def kept(scene: Scene, out: Outcome, chart: Chart, picture: Picture) -> None:
+def kept(
+    scene: Scene, out: Outcome, chart: Chart, picture: Picture, shown: Media | None = None
+) -> None:
     """It has been fetched, or cannot be for now: what asked for it is looked at, an album
-    when it is complete."""
+    when it is complete. ``shown``: the same picture as every app shows it, for staff, who
+    have seen a file's name so far."""
     if picture.line is None:
+        if shown is not None:
+            _show_copy(scene, out, chart, picture, shown)
+        elif picture.verdict.get("came_as") in PICTURES and picture.path is None:
+            out.add(RetakeAsked(picture.id))
+            _say_how(scene, out, chart, picture)  # thanked already, and yet it is not there
         return
     wait = TOGETHER if picture.media.album else timedelta(0)
     out.add(_look_at(chart, picture.line, scene.now + wait))
+
+
+def _show_copy(scene: Scene, out: Outcome, chart: Chart, picture: Picture, shown: Media) -> None:
+    """An answer to it goes where one to the file itself goes: to the case, if it made one."""
+    lang = scene.clinic.language
+    text = scene.words.say(
+        "desk_picture_copy", lang, name=chart.name, day=picture.day, by=sender_name(chart, picture)
+    )
+    made = [
+        case.id
+        for case in chart.cases
+        if any(entry["source"] == picture.source for entry in case.body.get("entries", []))
+    ]
+    topic = f"case:{made[-1]}" if made else f"patient:{chart.id}"
+    for desk in scene.desks:
+        if desk.rank == 0:
+            out.say(desk.chat, text, media=shown, patient=chart.id, topic=topic, quiet=True)
 
 
 def _look_at(chart: Chart, line: int, at: datetime, *, late: bool = False) -> Due:
@@ -219,6 +247,10 @@ def ask_retake(scene: Scene, out: Outcome, chart: Chart, line: int, picture: Pic
             {"retake": picture.verdict.get("verdict"), "check": picture.verdict},
         ),
     )  # fmt: skip
+    _say_how(scene, out, chart, picture)
+
+
+def _say_how(scene: Scene, out: Outcome, chart: Chart, picture: Picture) -> None:
     person = _from(chart, picture)
     if person is None or chart.state == "ended":
         return

@@ -126,6 +126,7 @@ class Picture:
     verdict: dict[str, Any]
     retake: bool
     attempts: int
+    source: str = ""  # the message that it came in
 
     @property
     def film(self) -> bool:

@@ -8,6 +8,8 @@ from typing import Any
 import numpy as np
 from PIL import Image, ImageDraw, ImageFilter
 
+from bot.pictures.opening import can_heif
+
 
 def leg(width: int = 960, height: int = 720, seed: int = 1) -> Image.Image:
     """Skin with texture, a cut and stitches, and a little noise as a camera has."""
@@ -38,7 +40,10 @@ def blurred(image: Image.Image, share: float = 0.006) -> Image.Image:
 def data(image: Image.Image, kind: str = "JPEG", **options: Any) -> bytes:
     """The file that it becomes."""
     out = BytesIO()
-    if kind in ("JPEG", "WEBP"):
+    if kind == "HEIF":
+        assert can_heif(), "pillow-heif is a dependency"
+        options.setdefault("enc_params", {"preset": "ultrafast"})
+    if kind in ("JPEG", "WEBP", "HEIF"):
         options.setdefault("quality", 90)
     image.save(out, kind, **options)
     return out.getvalue()
@@ -52,4 +57,4 @@ def with_place(image: Image.Image, kind: str = "JPEG", orientation: int = 1) -> 
     place = exif.get_ifd(0x8825)
     place[1], place[2] = "N", (39.0, 44.0, 21.0)
     place[3], place[4] = "W", (104.0, 59.0, 5.0)
-    return data(image, kind, exif=exif)
+    return data(image, kind, exif=exif.tobytes())

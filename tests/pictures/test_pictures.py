@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import hashlib
 import struct
+import sys
 import zlib
 from io import BytesIO
 from pathlib import Path
@@ -23,11 +24,13 @@ from bot.pictures.check import (
     check_picture,
     laplacian,
 )
-from bot.pictures.clean import clean, kind_of
+from bot.pictures.clean import clean
 from bot.pictures.compose import clock_of, side_by_side
-from bot.pictures.opening import MOST_PIXELS, PictureError, checksum
+from bot.pictures.opening import MOST_PIXELS, PictureError, can_heif, checksum, kind_of
 from tests.pictures.made import blurred, data, leg, lit, with_place
 
+HEIC = data(leg(), "HEIF")
+TILED = data(leg(1200, 900), "HEIF", tile_size=512)  # as iPhones store it
 DRAWING = (Path(demo.__file__).parent / "pictures" / "incision.png").read_bytes()
 
 
@@ -38,6 +41,14 @@ DRAWING = (Path(demo.__file__).parent / "pictures" / "incision.png").read_bytes(
         (data(leg(4032, 3024)), "ok"),
         (data(leg(), "PNG"), "ok"),
         (data(leg(), "WEBP"), "ok"),
+        (data(leg(), "AVIF"), "ok"),
+        (HEIC, "ok"),
+        (TILED, "ok"),
+        (data(blurred(leg()), "HEIF"), "blurred"),
+        (data(lit(leg(), 0.15), "HEIF"), "too_dark"),
+        (data(leg(320, 240), "HEIF"), "too_small"),
+        (TILED[:-9000], "unreadable"),
+        (HEIC[:200], "unreadable"),
         (data(leg().convert("L")), "ok"),
         (DRAWING, "ok"),
         (data(lit(leg(), 0.45)), "ok"),  # an evening lamp
@@ -107,7 +118,7 @@ def test_the_laplacian_is_that_of_pillow() -> None:
     assert np.array_equal(ours, theirs)
 
 
-@pytest.mark.parametrize("kind", ["JPEG", "PNG", "WEBP", "MPO"])
+@pytest.mark.parametrize("kind", ["JPEG", "PNG", "WEBP", "MPO", "HEIF"])
 def test_place_and_device_are_gone_and_the_picture_stands_upright(kind: str) -> None:
     lying = leg().rotate(90, expand=True)  # held upright: stored lying, with a note
     sent = with_place(lying, kind, orientation=6)
@@ -116,6 +127,7 @@ def test_place_and_device_are_gone_and_the_picture_stands_upright(kind: str) -> 
     kept = clean(sent)
     assert b"Phone 9" not in kept
     assert b"Exif" not in kept
+    assert kind_of(kept) == {"PNG": "png", "WEBP": "webp"}.get(kind, "jpg")
     with Image.open(BytesIO(kept)) as after:
         assert not after.getexif()
         assert set(after.info) <= {"jfif", "jfif_version", "jfif_unit", "jfif_density",
@@ -141,6 +153,76 @@ def test_words_and_profiles_hidden_in_a_picture_are_gone_too() -> None:
 def test_a_damaged_profile_costs_the_picture_nothing() -> None:
     kept = clean(data(leg(), icc_profile=b"no profile at all" * 9))
     assert check_picture(kept).verdict == "ok"
+
+
+def test_a_heic_stands_as_its_container_says_whatever_its_exif_says() -> None:
+    """ISO/IEC 23008-12 (from memory): the container's rotation counts, EXIF's is a note."""
+    lying = leg().rotate(90, expand=True)
+    sent = with_place(lying, "HEIF", orientation=6)
+    assert b"irot" in sent
+    with Image.open(BytesIO(sent)) as image:
+        assert image.info["original_orientation"] == 6, "the note is in it, too"
+    with Image.open(BytesIO(clean(sent))) as image:
+        assert image.size == leg().size
+    with Image.open(BytesIO(clean(sent.replace(b"irot", b"free")))) as image:
+        assert image.size == lying.size
+
+
+def test_of_a_heic_with_several_pictures_the_one_it_names_is_kept() -> None:
+    both = data(
+        leg(), "HEIF", save_all=True, append_images=[leg(500, 450, seed=3)], primary_index=1
+    )
+    check = check_picture(both)
+    assert (check.width, check.height) == (500, 450)
+    assert Image.open(BytesIO(clean(both))).size == (500, 450)
+
+
+@pytest.mark.parametrize(
+    ("start", "kind"),
+    [
+        (b"ftypheic\0\0\0\0mif1heic", "heic"),
+        (b"ftypmif1\0\0\0\0mif1heic", "heic"),
+        (b"ftypmif1\0\0\0\0mif1avif", "avif"),
+        (b"ftypavif\0\0\0\0avifmif1", "avif"),
+        (b"ftypisom\0\0\0\0isommp41", "mp4"),
+        (b"ftypqt  \0\0\0\0qt  heic", "mp4"),  # the film of a moving picture
+    ],
+)
+def test_pictures_and_films_in_one_container_are_told_apart(start: bytes, kind: str) -> None:
+    assert kind_of(b"\0\0\0\x18" + start + bytes(40)) == kind
+
+
+def says_it_is(picture: bytes, width: int, height: int) -> bytes:
+    """A HEIC that announces another size than it has."""
+    at = picture.index(b"ispe") + 8
+    return picture[:at] + struct.pack(">II", width, height) + picture[at + 8 :]
+
+
+@pytest.mark.parametrize("size", [(9000, 8000), (65_535, 65_535), (2**31, 2**31), (0, 0)])
+def test_a_heic_that_announces_too_much_is_refused_unopened(size: tuple[int, int]) -> None:
+    assert check_picture(says_it_is(HEIC, *size)).verdict == "unreadable"
+
+
+def test_a_heic_that_holds_more_than_it_announces_is_refused() -> None:
+    content = says_it_is(data(Image.new("RGB", (2048, 2048)), "HEIF"), 64, 64)
+    assert check_picture(content).verdict == "unreadable"
+    with pytest.raises(PictureError, match="send it again"):
+        clean(content)
+
+
+def test_where_the_library_cannot_be_had_a_heic_is_refused_with_words(
+    monkeypatch: pytest.MonkeyPatch,
+) -> None:
+    monkeypatch.setitem(sys.modules, "pillow_heif", None)
+    can_heif.cache_clear()
+    try:
+        assert not can_heif()
+        assert "send it as JPEG" in check_picture(HEIC).why
+        assert check_picture(data(leg())).verdict == "ok"
+    finally:
+        monkeypatch.undo()
+        can_heif.cache_clear()
+    assert check_picture(HEIC).verdict == "ok"
 
 
 @pytest.mark.parametrize("mode", ["1", "L", "LA", "P", "RGBA", "CMYK", "I;16", "YCbCr"])
@@ -191,7 +273,7 @@ def test_no_bytes_bring_the_check_down(content: bytes) -> None:
 
 
 @settings(max_examples=60)
-@given(st.sampled_from(["JPEG", "PNG", "WEBP"]), st.data())
+@given(st.sampled_from(["JPEG", "PNG", "WEBP", "HEIF"]), st.data())
 def test_no_damaged_picture_does_either(kind: str, draw: st.DataObject) -> None:
     whole = bytearray(with_place(leg(48, 40), kind))
     for _ in range(draw.draw(st.integers(1, 6))):
@@ -206,7 +288,9 @@ def test_no_damaged_picture_does_either(kind: str, draw: st.DataObject) -> None:
 
 
 def test_first_and_last_stand_side_by_side_with_their_days() -> None:
-    both = side_by_side(data(lit(leg(), 0.5)), data(leg(600, 900)), ("d3, 6 Mar", "d12, 15 Mar"))
+    both = side_by_side(
+        data(lit(leg(), 0.5)), data(leg(600, 900), "HEIF"), ("d3, 6 Mar", "d12, 15 Mar")
+    )
     with Image.open(BytesIO(both)) as image:
         assert image.format == "JPEG"
         assert image.width > image.height

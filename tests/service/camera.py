@@ -25,6 +25,15 @@ async def sends(box: Box, content: bytes, caption: str = "", who: User | None = 
     return sent
 
 
+async def sends_file(box: Box, content: bytes, name: str, caption: str = "") -> Message:
+    """As a file, uncompressed: how an iPhone's own pictures come."""
+    sent = box.stage.standin.send(
+        box.ines, None, "document", content, caption, name=name, mime="image/heic"
+    )
+    await box.stage.settle()
+    return sent
+
+
 async def films(box: Box, content: bytes = WALK, caption: str = "") -> Message:
     sent = box.stage.standin.send(
         box.ines, None, "video", content, caption, name="walk.mp4", mime="video/mp4"
@@ -40,6 +49,11 @@ async def kept(box: Box) -> list[Row]:
 def shown_picture(box: Box, message: Message) -> Image.Image:
     assert message.file is not None
     return Image.open(BytesIO(message.file.content))
+
+
+def copies(box: Box) -> list[Message]:
+    """Pictures that staff were shown in place of a file."""
+    return [m for m in box.stage.standin.messages(box.desk) if "as a picture" in m.words]
 
 
 def decisions(box: Box) -> list[Message]:

@@ -18,12 +18,16 @@ from tests.service.camera import (
     DARK,
     GOOD,
     WALK,
+    copies,
     decisions,
     films,
     kept,
     sends,
+    sends_file,
     shown_picture,
 )
+
+HEIC = with_place(leg().rotate(90, expand=True), "HEIF", orientation=6)
 
 # -- kept -----------------------------------------------------------------------------------
 
@@ -300,6 +304,67 @@ async def test_without_the_extra_the_film_itself_is_shown(
 
 def _no_av(content: bytes) -> bytes:
     raise PictureError("films need PyAV")
+
+
+# -- as an iPhone's own file ----------------------------------------------------------------
+
+
+async def test_an_iphones_file_answers_a_recheck_and_is_shown_upright_as_jpeg(
+    recheck: Box,
+) -> None:
+    await sends_file(recheck, HEIC, "IMG_0042.HEIC")
+    assert "the picture is clear" in recheck.last(recheck.ines).words
+    (row,) = await kept(recheck)
+    content = (recheck.stage.app.shelf.folder / row["path"]).read_bytes()
+    assert row["path"].endswith(".jpg")
+    assert b"Phone 9" not in content
+    (shown,) = decisions(recheck)
+    assert shown.file is not None
+    assert shown.file.kind == "photo"
+    picture = shown_picture(recheck, shown)
+    assert (picture.format, picture.size) == ("JPEG", leg().size)
+    assert copies(recheck) == []  # shown once
+    await recheck.staff_taps("Send another")
+    await sends(recheck, data(leg(seed=5)))
+    assert "Left day 12, right day 12." in decisions(recheck)[-1].words
+
+
+async def test_at_any_other_time_staff_get_it_as_a_picture_and_an_answer_goes_to_its_case(
+    canela: Box,
+) -> None:
+    await canela.to(5, 10)
+    await sends_file(canela, HEIC, "IMG_0042.HEIC", "there is pus coming out of the incision")
+    (copy,) = copies(canela)
+    assert shown_picture(canela, copy).format == "JPEG"
+    await canela.staff_says("Please come in today.", copy)
+    assert "Please come in today." in canela.last(canela.ines).words
+    rows = await canela.stage.app.db.read(lambda tx: tx.all("cases_of", patient_id=1))
+    assert [row["state"] for row in rows] == ["answered"]
+    await sends(canela, GOOD)
+    assert len(copies(canela)) == 1  # what every app shows is not shown twice
+
+
+@pytest.mark.parametrize("broken", ["cut short", "no library"])
+async def test_an_iphones_file_that_cannot_be_read_is_asked_for_again(
+    recheck: Box, monkeypatch: pytest.MonkeyPatch, broken: str
+) -> None:
+    if broken == "no library":
+        monkeypatch.setattr("bot.pictures.opening.can_heif", lambda: False)
+    content = HEIC if broken == "no library" else HEIC[:-4000]
+    await sends_file(recheck, content, "IMG_0042.HEIC")
+    assert "send it from the phone's gallery, not as a file" in recheck.last(recheck.ines).words
+    assert (await kept(recheck))[0]["state"] == "failed"
+    await sends(recheck, GOOD)
+    assert "the picture is clear" in recheck.last(recheck.ines).words
+    await sends_file(recheck, content + b" ", "IMG_0043.HEIC")  # nobody asked for this one
+    assert "not as a file" in recheck.last(recheck.ines).words
+
+
+async def test_a_file_that_never_said_it_was_a_picture_is_left_to_staff(canela: Box) -> None:
+    before = len(canela.heard(canela.ines))
+    await sends_file(canela, b"%PDF-1.7 a laboratory's figures", "blood.pdf")
+    assert len(canela.heard(canela.ines)) == before + 1
+    assert canela.case("from Ines").file is not None
 
 
 # -- words and cases ------------------------------------------------------------------------
