@@ -140,6 +140,8 @@ def _turn(record: WholeRecord, entry: Record, tongue: Tongue) -> Turn:
         return Turn(entry.id, at, "bot", "bot", to, entry.text, short=short)
     if entry.kind in ("staff", "note"):
         verb = tongue.say("answered" if entry.kind == "staff" else "note")
+        if entry.data.get("corrects"):
+            verb = tongue.say("corrected an answer")
         return Turn(entry.id, at, entry.kind, entry.author, verb, entry.text)
     return _event(record, entry, tongue)
 

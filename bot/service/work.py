@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import json
 import logging
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import Any
@@ -17,12 +18,12 @@ from bot.store.database import Database, Row, Tx, moment, stamp
 from bot.talk.board import find
 from bot.talk.buttons import digest_of
 from bot.talk.desk import COMMANDS as DESK_COMMANDS
-from bot.talk.desk import on_desk
+from bot.talk.desk import on_desk, source_of
 from bot.talk.due import on_due
 from bot.talk.outcome import Outcome
 from bot.talk.owner import on_owner
 from bot.talk.record import Record, readable
-from bot.talk.scene import Chart, Member, RosterLine, Scene
+from bot.talk.scene import Chart, Member, RosterLine, Scene, Written
 from bot.telegram.translate import incoming
 
 from .practice import Practice, fresh_code
@@ -94,6 +95,7 @@ def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Outcome
         "actor": _actor(members, event),
         "answers": practice.answers,
         "review_url": practice.review_url,
+        "written": load.written(tx, source_of(event), now) if event.kind == "edited" else (),
         "thread": json.loads(thread["body"]) if thread else {},
         "reply_topic": topic["topic"] if topic else "",
         "fresh_code": fresh_code(),
@@ -102,7 +104,7 @@ def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Outcome
     }
     for_staff = invitation is not None and invitation.kind in ("desk", "staff")
     if not event.private or for_staff or _staff_act(event, common):
-        charts = _charts_for_desk(tx, event, common["reply_topic"], now)
+        charts = _charts_for_desk(tx, event, common["reply_topic"], common["written"], now)
         board = event.kind == "button" and event.data.startswith("b.")
         names = board or event.text.startswith(ABOUT_PATIENTS)
         return on_desk(
@@ -165,6 +167,8 @@ def _staff_act(event: Incoming, common: dict[str, Any]) -> bool:
     invitation = common["invitation"]
     if invitation is not None and invitation.kind == "owner":
         return False  # staff may have a pet, too
+    if common["written"]:
+        return True
     if common["actor"] is None and not any(d.chat == event.chat for d in common["desks"]):
         return event.text.startswith("/join ")
     if event.kind == "button":
@@ -173,12 +177,16 @@ def _staff_act(event: Incoming, common: dict[str, Any]) -> bool:
     return first in (*DESK_COMMANDS, "/join") or common["reply_topic"].startswith("case:")
 
 
-def _charts_for_desk(tx: Tx, event: Incoming, topic: str, now: datetime) -> tuple[Chart, ...]:
-    """The patient that a staff event is about: by its button, the message that it
-    answers, or the name behind a command."""
+def _charts_for_desk(
+    tx: Tx, event: Incoming, topic: str, written: Sequence[Written], now: datetime
+) -> tuple[Chart, ...]:
+    """The patient that a staff event is about: by what the changed message led to, its
+    button, the message that it answers, or the name behind a command."""
     patient: int | None = None
     parts = event.data.rpartition("~")[0].split(".")
-    if event.kind == "button" and len(parts) == 3 and parts[0] in ("t", "p", "o"):
+    if written:
+        patient = written[-1].patient
+    elif event.kind == "button" and len(parts) == 3 and parts[0] in ("t", "p", "o"):
         patient = int(parts[1]) if parts[1].isdigit() else None
     elif event.kind == "button" and len(parts) == 3 and parts[0] == "c":
         row = tx.one("case_patient", id=parts[1])

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Iterable
 from datetime import datetime, timedelta
 from functools import lru_cache
 
@@ -28,6 +29,7 @@ from bot.talk.scene import (
     RosterLine,
     Sheet,
     WoundCheck,
+    Written,
 )
 
 from .database import Row, Tx, moment, stamp
@@ -271,3 +273,32 @@ def invitation(tx: Tx, digest: str, now: datetime) -> Invitation | None:
     return Invitation(
         row["digest"], row["kind"], good, row["patient_id"], row["rank"], row["name"], row["role"]
     )
+
+
+CHANGEABLE = timedelta(days=7)
+"""How long a message can be changed, and more: 48 hours in groups (Telegram, from memory)."""
+
+
+def written(tx: Tx, source: str, now: datetime) -> tuple[Written, ...]:
+    """What staff's message ``source`` has led to, oldest first."""
+    rows = tx.all("log_written", source=f'%"{source}"%', since=stamp(now - CHANGEABLE))
+    found = [(row, json.loads(row["data"])) for row in rows]
+    return tuple(
+        Written(
+            at=moment(row["at"]),
+            kind=row["kind"],
+            user=data["user"],
+            text=row["text"],
+            patient=row["patient_id"],
+            topic=data.get("topic", ""),
+            picture=data.get("picture", ""),
+            sent=_arrived(tx, data.get("sent", ())),
+        )
+        for row, data in found
+        if isinstance(data.get("user"), int)
+    )
+
+
+def _arrived(tx: Tx, keys: Iterable[str]) -> dict[int, int]:
+    rows = (tx.one("outbox_arrived", dedupe=key) for key in keys)
+    return {row["chat_id"]: row["message_id"] for row in rows if row is not None}

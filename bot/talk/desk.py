@@ -2,9 +2,19 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from bot.model.chat import Incoming
 
-from . import desk_cases, desk_patients, desk_people, desk_plan, desk_review, recheck
+from . import (
+    desk_cases,
+    desk_edits,
+    desk_patients,
+    desk_people,
+    desk_plan,
+    desk_review,
+    recheck,
+)
 from .board import board, board_detail
 from .buttons import action_of
 from .outcome import Entry, Outcome
@@ -37,7 +47,27 @@ def on_desk(scene: Scene, event: Incoming) -> Outcome:
         _button(scene, out, event)
     elif event.kind == "message" and (event.text.strip() or event.media):
         _message(scene, out, event)
+        _sign(out, event)
+    elif event.kind == "edited" and desk_edits.concerns(scene, event):
+        actor = allowed(scene, out, event, "case")
+        if actor is not None:
+            desk_edits.edited(scene, out, event, actor)
+            _sign(out, event)
     return out
+
+
+def _sign(out: Outcome, event: Incoming) -> None:
+    """The log says which message led to each entry, so that a later change of it is known."""
+    mark = {"source": source_of(event), "user": event.sender.user if event.sender else None}
+    out.changes = [
+        replace(change, data={**change.data, **mark}) if isinstance(change, Entry) else change
+        for change in out.changes
+    ]
+
+
+def source_of(event: Incoming) -> str:
+    """How a message is named where something came from it."""
+    return f"message:{event.chat}:{event.message}"
 
 
 def _message(scene: Scene, out: Outcome, event: Incoming) -> None:

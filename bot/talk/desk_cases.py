@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from typing import Any
 from zoneinfo import ZoneInfo
 
 from bot.model.chat import Incoming, Media
@@ -10,7 +11,7 @@ from .buttons import button
 from .card import OUTCOMES, case_buttons, case_text, outcome_buttons
 from .cases import chain, change_case, quieten
 from .outcome import CaseNote, Entry, Outcome, Rows
-from .scene import Case, Chart, Member, Scene
+from .scene import Case, Chart, Member, Person, Scene
 from .words import clock
 
 
@@ -169,8 +170,7 @@ def _send_ready(
         out.answer(event.callback, text)
         return True
     for person in people:
-        _to_person(scene, out, chart, person.chat, person.lang,
-                   answer.text.say(person.lang, **fields), None, case.id)  # fmt: skip
+        to_person(scene, out, chart, person, answer.text.say(person.lang, **fields), None, case.id)
     to = ", ".join(person.name for person in people)
     sent = scene.words.say("desk_sent", lang, to=f"{to} ({chart.name})")
     out.answer(event.callback, sent)
@@ -190,46 +190,55 @@ def to_owner(scene: Scene, out: Outcome, event: Incoming, actor: Member, chart: 
         return
     kind, _, ident = scene.reply_topic.partition(":")
     case = next((one for one in chart.cases if kind == "case" and one.id == ident), None)
-    for person in people:
-        first = event.media[0] if event.media else None
-        _to_person(scene, out, chart, person.chat, person.lang, event.text, first,
-                   case.id if case else None)  # fmt: skip
+    first = event.media[0] if event.media else None
+    keys = [
+        to_person(scene, out, chart, person, event.text, first, case.id if case else None)
+        for person in people
+    ]
     to = ", ".join(person.name for person in people)
+    more = {"sent": keys, "picture": first.unique if first else ""}
     if case is not None:
-        _answered(scene, out, actor, chart, case, event.text, to)
+        _answered(scene, out, actor, chart, case, event.text, to, more)
     else:
-        data = {"to": to, "topic": scene.reply_topic}
+        data = {"to": to, "topic": scene.reply_topic, **more}
         out.add(Entry("staff", actor.name, event.text, chart.id, data))
     sent = scene.words.say("desk_sent", lang, to=f"{to} ({chart.name})")
     out.say(event.chat, sent, patient=chart.id, quiet=True)
 
 
-def _to_person(
+def to_person(
     scene: Scene,
     out: Outcome,
     chart: Chart,
-    chat: int,
-    lang: str,
+    person: Person,
     text: str,
     media: Media | None,
     case: str | None,
-) -> None:
-    head = scene.words.say(
-        "saved_for_staff", "es" if lang == "es" else "en", clinic=scene.clinic.name
-    )
-    out.say(
-        chat, f"{head}\n{text}".strip(), media=media, patient=chart.id,
-        topic=f"patient:{chart.id}",
-    )  # fmt: skip
+    *,
+    reply_to: int | None = None,
+) -> str:
+    """Words of staff to someone at home, whose answer goes to the case; the message's key."""
+    head = scene.words.say("saved_for_staff", person.lang, clinic=scene.clinic.name)
     if case is not None:
-        out.threads[chat] = {"case": case}
+        out.threads[person.chat] = {"case": case}
+    return out.say(
+        person.chat, f"{head}\n{text}".strip(), media=media, patient=chart.id,
+        topic=f"patient:{chart.id}", reply_to=reply_to,
+    )  # fmt: skip
 
 
 def _answered(
-    scene: Scene, out: Outcome, actor: Member, chart: Chart, case: Case, text: str, to: str
+    scene: Scene,
+    out: Outcome,
+    actor: Member,
+    chart: Chart,
+    case: Case,
+    text: str,
+    to: str,
+    more: dict[str, Any] | None = None,
 ) -> None:
     """The owner has been answered: whoever answers has the case, and pages stop."""
-    data = {"to": to, "topic": f"case:{case.id}"}
+    data = {"to": to, "topic": f"case:{case.id}", **(more or {})}
     out.add(Entry("staff", actor.name, text, chart.id, data))
     if case.state != "closed":
         out.add(change_case(case, state="answered", by=actor.name))

@@ -305,6 +305,21 @@ class Invitation:
 
 
 @dataclass(frozen=True, slots=True)
+class Written:
+    """An entry of the log that came from a message of staff. ``sent``: chat → the message
+    there that it became; ``picture`` names the picture in it; ``topic`` what it answered."""
+
+    at: datetime
+    kind: str  # staff (an answer to the owner), note, plan, …
+    user: int
+    text: str
+    patient: int | None = None
+    topic: str = ""
+    picture: str = ""
+    sent: Mapping[int, int] = field(default_factory=dict)
+
+
+@dataclass(frozen=True, slots=True)
 class RosterLine:
     """One patient in the list of those who are with us."""
 
@@ -329,7 +344,8 @@ class Scene:
     ``charts`` are the patients of the person who speaks (or, for a staff chat, the one
     that the event is about); ``staff`` are the practice's people and ``actor`` the one of
     them who speaks; ``thread`` is what the chat is in the middle of;
-    ``reply_topic`` the topic of the message that was answered; ``former`` the
+    ``reply_topic`` the topic of the message that was answered; ``written`` what a message
+    of staff that is changed now has led to, oldest first; ``former`` the
     chat's ids before it was upgraded; ``fresh_code`` an unused
     random code in case a link is to be made; ``secret`` signs buttons.
     """
@@ -355,6 +371,7 @@ class Scene:
     log_tail: tuple[str, ...] = ()
     former: tuple[int, ...] = ()
     answers: Answers = NO_ANSWERS
+    written: tuple[Written, ...] = ()
     review_url: str = ""  # of the review pages; empty while they are not open
 
     def desk(self, chat: int) -> Desk | None:

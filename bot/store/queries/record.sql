@@ -69,6 +69,12 @@ ORDER BY id;
 -- name: log_nobody
 SELECT id, at, kind, author, text, data FROM log WHERE patient_id IS NULL ORDER BY id;
 
+-- name: log_written
+SELECT at, patient_id, kind, text, data FROM log
+WHERE kind IN ('staff', 'note', 'plan', 'ended', 'left', 'link', 'desk')
+  AND at >= :since AND data LIKE :source
+ORDER BY at, id;
+
 -- name: cases_silence
 UPDATE case_file SET state = 'closed', closed_at = :now, closed_by = 'bot', outcome = 'ended'
 WHERE patient_id = :patient_id AND state <> 'closed';
