@@ -14,7 +14,7 @@ What the clinician says stands above all this, and is never judged by earlier si
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
@@ -66,33 +66,81 @@ def walk_weeks(
     overrides: Sequence[WalkOverride] = (),
 ) -> tuple[WalkWeek, ...]:
     """Every week up to ``day``: past ones as they ended, the last as it is on ``day``."""
+    return tuple(
+        week.stands(week.last, week.last)
+        for week in _weeks(plan, protocol, history, day, overrides)
+    )
+
+
+def walk_days(
+    plan: Plan,
+    protocol: Protocol,
+    history: Sequence[Noted],
+    day: int,
+    overrides: Sequence[WalkOverride] = (),
+) -> tuple[WalkWeek, ...]:
+    """Every day from 0 to ``day`` as it began, so that what was walked can be held against
+    what was planned then: words told on a day change the next. ``day`` itself as it is."""
+    return tuple(
+        week.stands(on, on if on == max(day, 0) else on - 1)
+        for week in _weeks(plan, protocol, history, day, overrides)
+        for on in range(week.first, week.last + 1)
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class _Week:
+    """A week as it was decided on its first morning, and what may change it: ``base`` are
+    last week's minutes. ``first`` and ``last`` are days."""
+
+    begun: WalkWeek
+    base: int
+    first: int
+    last: int
+    walks: Walks
+    history: Sequence[Noted]
+    overrides: Sequence[WalkOverride]
+
+    def stands(self, on: int, heard: int) -> WalkWeek:
+        """The walks on day ``on``, after all that was told up to day ``heard``."""
+        week = self.begun
+        said = [one for one in self.overrides if self.first <= one.from_day <= on]
+        if said:
+            for override in said:
+                week = _overrule(week, override, self.walks, self.base)
+        elif week.change == "advanced" and _set_back(now := signs(self.history, self.first, heard)):
+            because = _reason(_TAKEN_BACK, now, minutes=self.base)
+            week = replace(week, minutes=self.base, change="held", because=because)
+        return week
+
+
+def _weeks(
+    plan: Plan,
+    protocol: Protocol,
+    history: Sequence[Noted],
+    day: int,
+    overrides: Sequence[WalkOverride],
+) -> Iterator[_Week]:
     day = max(day, 0)
     walks = plan.walks or protocol.walks
     ordered = sorted(overrides, key=lambda one: one.from_day)
-    weeks: list[WalkWeek] = []
+    before: WalkWeek | None = None
     decided = 0
     for number in range(day // DAYS + 1):
         first = number * DAYS
-        today = min(first + DAYS - 1, day)
-        before = weeks[-1] if weeks else None
+        last = min(first + DAYS - 1, day)
         judged_from = max(
             (o.from_day for o in ordered if first - DAYS <= o.from_day < first), default=0
         )
         against = signs(history, max(first - DAYS, judged_from), first - 1) if before else []
         told = leg_told(history, first - DAYS, first - 1)
-        week = _begin(plan, walks, number, before, decided, against, told)
-        decided = week.minutes
-        base = before.minutes if before else week.minutes
-        said = [o for o in ordered if first <= o.from_day <= today]
-        if said:
-            for override in said:
-                week = _overrule(week, override, walks, base)
-            decided = week.minutes
-        elif week.change == "advanced" and _set_back(now := signs(history, first, today)):
-            because = _reason(_TAKEN_BACK, now, minutes=base)
-            week = replace(week, minutes=base, change="held", because=because)
-        weeks.append(week)
-    return tuple(weeks)
+        begun = _begin(plan, walks, number, before, decided, against, told)
+        base = before.minutes if before else begun.minutes
+        week = _Week(begun, base, first, last, walks, history, ordered)
+        yield week
+        before = week.stands(last, last)
+        # A week that was taken back counts as what it began with: a setback counts once.
+        decided = before.minutes if before.change == "overruled" else begun.minutes
 
 
 def walk_text(item: Item, week: WalkWeek) -> Item:

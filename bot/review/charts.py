@@ -6,12 +6,12 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
-from itertools import pairwise
+from itertools import groupby, pairwise
 from typing import Final
 
 from bot.model.urgency import Urgency
 from bot.model.vocabulary import TOPICS
-from bot.plan.walks import walk_weeks
+from bot.plan.walks import WalkWeek, walk_days
 from bot.records.whole import Entry, Statement, WholeRecord
 
 from .words import Tongue
@@ -160,27 +160,33 @@ class _Told:
     def walks(self) -> Lane:
         """Minutes told against minutes planned."""
         record, lane = self._record, Lane("walk", self._tongue.name("chart", "walk"), 76)
-        history = [one.noted for one in record.standing]
-        weeks = walk_weeks(
-            record.plan, record.protocol, history, self._axis.day, record.plan.walk_overrides
-        )
+        planned = [one.day for one in record.entries if one.item.asks == "walk"]
+        days = list(enumerate(self._planned_walks() if planned else ()))
+        days = [(on, week) for on, week in days if min(planned) <= on <= max(planned)]
         walked = [o for o in self._about("walk") if o.observation.minutes is not None]
-        most = max([w.minutes for w in weeks] + [o.observation.minutes or 0 for o in walked])
+        most = max(
+            [week.minutes for _, week in days] + [o.observation.minutes or 0 for o in walked] + [1]
+        )
 
         def y(minutes: float) -> float:
-            return round(50 - 42 * minutes / max(most, 1), 1)
+            return round(50 - 42 * minutes / most, 1)
 
         lane.ticks = [(50, "0"), (8, f"{most:g} min"), (66, self._tongue.name("step", "done"))]
-        for week in weeks:
-            start, end = week.week * 7, min(week.week * 7 + 7, self._axis.day + 1)
-            here, there = self._axis.of(start), self._axis.of(end)
-            lane.strokes.append(Stroke(here, y(week.minutes), there, y(week.minutes), True))
+        for minutes, same in groupby(days, key=lambda one: one[1].minutes):
+            first, *rest = (on for on, _ in same)
+            here, there = self._axis.of(first), self._axis.of((rest or [first])[-1] + 1)
+            lane.strokes.append(Stroke(here, y(minutes), there, y(minutes), True))
         lane.marks = [self._mark(o, y(o.observation.minutes or 0), "dot") for o in walked]
         bare = [o for o in self._about("walk") if o.observation.minutes is None]
         for one in bare:
             done = one.observation.value == "done"
             lane.marks.append(self._mark(one, 66, "ring" if done else "cross"))
         return lane
+
+    def _planned_walks(self) -> tuple[WalkWeek, ...]:
+        """Of each day as it began, so that later words do not change what was planned."""
+        plan, history = self._record.plan, [one.noted for one in self._record.standing]
+        return walk_days(plan, self._record.protocol, history, self._axis.day, plan.walk_overrides)
 
     def temperature(self) -> Lane:
         """Degrees as they were measured."""

@@ -19,7 +19,7 @@ from bot.model.text import LANGS, Text
 from bot.model.urgency import Urgency
 from bot.model.vocabulary import TOPICS
 from bot.plan.prompts import prompts
-from bot.plan.walks import WalkWeek, walk_plan, walk_text, walk_weeks
+from bot.plan.walks import WalkWeek, walk_days, walk_plan, walk_text, walk_weeks
 from bot.triage import default_rules, triage, urgency
 
 from .patients import activity, plan, protocol, same
@@ -327,6 +327,16 @@ def test_what_was_decided_stays_whatever_is_told_later(
     now = walk_weeks(plan(), COURSE, history, max(day, later))
     assert now[: len(then) - 1] == then[:-1]
     assert walk_plan(plan(), COURSE, history, day) == then[-1]
+
+
+@given(HISTORIES | BETTER, DAYS)
+def test_a_day_shows_what_was_planned_when_it_began(history: list[Noted], day: int) -> None:
+    """Or a chart would hold a walk against a plan that was made after it."""
+    days = walk_days(plan(), COURSE, history, day)
+    for on, shown in enumerate(days[:-1]):
+        known = [noted for noted in history if noted.day < on]
+        assert shown == walk_plan(plan(), COURSE, known, on)
+    assert days[-1] == walk_plan(plan(), COURSE, history, day)
 
 
 @given(HISTORIES, st.randoms(use_true_random=False))
