@@ -67,7 +67,7 @@ class _Maker(Refs):
             }),
             *(self.carer(number) for number in range(len(record.carers))),
             self.entry("CarePlan", "0", self.plan()),
-            *(self.entry("MedicationRequest", str(number), order(self, medicine))
+            *(self.entry("MedicationRequest", str(number), order(self, medicine, self.now))
               for number, medicine in enumerate(record.plan.medicines)),
             *(self.entry("MedicationAdministration", str(line.id), dose(self, line))
               for line in record.entries if is_dose(line)),

@@ -2,27 +2,34 @@
 
 from __future__ import annotations
 
+from datetime import datetime
 from typing import Final
 
 from bot.model.plan import Medicine
 
 from .fhir_parts import UCUM, Resource, instant, local_code
 from .fhir_refs import Refs
-from .whole import Entry, Statement
+from .orders import last_day_of, regimen, standing
+from .whole import Entry, Statement, WholeRecord
 
 _GIVEN: Final = ("given", "doubled", "vomited_up")
 """Answers that say that the medicine was given, whatever became of it."""
+_ORDER_STATES: Final = {
+    "under_way": "active", "over": "completed", "stopped": "stopped", "paused": "on-hold",
+}  # fmt: skip
 
 
-def order(refs: Refs, medicine: Medicine) -> Resource:
-    """A MedicationRequest, as the clinician ordered it."""
-    timing: Resource = {"frequency": 1, "period": medicine.every_hours, "periodUnit": "h"}
-    if not medicine.as_needed:
-        timing["boundsDuration"] = {
-            "value": medicine.days, "unit": "d", "system": UCUM, "code": "d",
-        }  # fmt: skip
+def order(refs: Refs, medicine: Medicine, now: datetime) -> Resource:
+    """A MedicationRequest, as the clinician ordered it and as it stands at ``now``."""
+    record = refs.record
+    first = medicine.first_dose.replace(tzinfo=record.zone)
+    timing: Resource = {
+        "boundsPeriod": {"start": instant(first), "end": instant(last_day_of(record, medicine))},
+        "frequency": 1, "period": medicine.every_hours, "periodUnit": "h",
+    }  # fmt: skip
+    ordered = f"{medicine.amount.say(refs.lang)}, {regimen(record, medicine, now, refs.lang)}"
     dosage: Resource = {
-        "text": medicine.sig or f"{medicine.amount.say(refs.lang)}, every {medicine.every_hours} h",
+        "text": medicine.sig or ordered,
         "timing": {"repeat": timing},
         "asNeededBoolean": medicine.as_needed,
         "route": {"text": medicine.route},
@@ -31,7 +38,7 @@ def order(refs: Refs, medicine: Medicine) -> Resource:
         mg = {"value": medicine.dose_mg, "unit": "mg", "system": UCUM, "code": "mg"}
         dosage["doseAndRate"] = [{"doseQuantity": mg}]
     return {
-        "status": "completed" if refs.record.ended_at else "active",
+        "status": _order_state(record, medicine, now),
         "intent": "order",
         "medicationCodeableConcept": {"text": medicine.name},
         "subject": refs.patient,
@@ -39,6 +46,17 @@ def order(refs: Refs, medicine: Medicine) -> Resource:
         "requester": refs.person(refs.record.plan.clinician),
         "dosageInstruction": [dosage],
     }
+
+
+def _order_state(record: WholeRecord, medicine: Medicine, now: datetime) -> str:
+    """As FHIR R4 calls it; ``unknown`` where the course ended before the order: whether the
+    medicine went on is not told here."""
+    state = standing(record, medicine, record.ended_at or now)
+    if state == "under_way" and record.ended_at is not None:
+        return "completed" if now >= last_day_of(record, medicine) else "unknown"
+    if state == "under_way" and record.state == "paused":
+        return "on-hold"
+    return _ORDER_STATES[state]
 
 
 def is_dose(line: Entry) -> bool:

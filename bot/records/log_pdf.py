@@ -9,13 +9,14 @@ from io import BytesIO
 from itertools import groupby
 from typing import Any, Final
 
-from reportlab.platypus import BaseDocTemplate, Flowable, Frame, PageTemplate, Spacer
+from reportlab.platypus import Flowable, Frame, PageTemplate, Spacer
 from reportlab.platypus.tables import Table
 
 from bot.model.text import Lang
 from bot.talk.record import Record
 
 from .labels import KINDS, full_date, label
+from .orders import plan_words
 from .paper import (
     BOLD,
     GREY,
@@ -28,6 +29,7 @@ from .paper import (
     canvas_for,
     document,
     plain,
+    template_for,
     words,
 )
 from .summary import seal_line
@@ -48,10 +50,10 @@ def _build(record: WholeRecord, now: datetime, lang: Lang, paper: Paper, out: By
     width, height = SIZES[paper]
     inner = width - 2 * MARGIN
     frame = Frame(MARGIN, MARGIN, inner, height - 2 * MARGIN, 0, 0, 0, 0, id="page")
-    template = BaseDocTemplate(out, pagesize=(width, height))
-    template.addPageTemplates(PageTemplate(id="log", frames=[frame]))
     plan = record.plan
     title = f"{plan.patient}: {label('log_title', lang)}"
+    template = template_for(out, (width, height), title)
+    template.addPageTemplates(PageTemplate(id="log", frames=[frame]))
     foot = f"{title} · {plan.procedure} · {label('zone', lang, zone=plan.zone)}"
     parts: list[Flowable] = [
         words(label("log_title", lang), 9, grey=True),
@@ -62,7 +64,7 @@ def _build(record: WholeRecord, now: datetime, lang: Lang, paper: Paper, out: By
         Spacer(1, 8),
         *_days(record, lang, inner),
     ]
-    template.build(parts, canvasmaker=canvas_for(foot, lang, title, width))
+    template.build(parts, canvasmaker=canvas_for(foot, lang, width))
 
 
 def _days(record: WholeRecord, lang: Lang, width: float) -> Iterator[Flowable]:
@@ -103,7 +105,7 @@ _STYLE: Final[list[Any]] = [
 
 
 def _row(record: WholeRecord, entry: Record, lang: Lang) -> list[Any]:
-    who, what, text = cells_of(entry, lang)
+    who, what, text = cells_of(record, entry, lang)
     loud = entry.kind in _LOUD
     return [
         str(entry.id),
@@ -114,12 +116,14 @@ def _row(record: WholeRecord, entry: Record, lang: Lang) -> list[Any]:
     ]
 
 
-def cells_of(entry: Record, lang: Lang) -> tuple[str, str, str]:
+def cells_of(record: WholeRecord, entry: Record, lang: Lang) -> tuple[str, str, str]:
     """Who, what and the words of an entry; its reason, rule and urgency after them."""
     who = entry.author
     if entry.kind == "sent":
         who = f"{entry.author} > {entry.data.get('to', '')}"
     what = KINDS[entry.kind].say(lang) if entry.kind in KINDS else entry.kind.replace("_", " ")
+    if entry.kind == "plan":
+        return who, what, plan_words(record, entry, lang)
     tail = ""
     if entry.kind == "finding":
         tail = f" [{entry.data.get('urgency')}, {entry.data.get('rule')}]"

@@ -20,7 +20,7 @@ from reportlab.lib.styles import ParagraphStyle
 from reportlab.pdfbase import pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFont
 from reportlab.pdfgen.canvas import Canvas
-from reportlab.platypus import Paragraph
+from reportlab.platypus import BaseDocTemplate, Paragraph
 
 from bot.model.text import Lang
 
@@ -107,16 +107,23 @@ def words(text: str, size: float, *, bold: bool = False, grey: bool = False) -> 
     return Paragraph(marked(text), style(size, bold=bold, grey=grey))
 
 
-def canvas_for(foot: str, lang: Lang, title: str, wide: float) -> Callable[..., Canvas]:
-    """A canvas that writes ``foot`` and "page 2 of 9" on each page, and the document's
-    properties; the same content gives the same bytes. ``wide`` is the paper, in points."""
+def template_for(
+    out: BytesIO, size: tuple[float, float], title: str, author: str = ""
+) -> BaseDocTemplate:
+    """A document with its properties; ``size`` in points."""
+    return BaseDocTemplate(
+        out, pagesize=size, title=plain(title), author=plain(author), creator="slowleash"
+    )
+
+
+def canvas_for(foot: str, lang: Lang, wide: float) -> Callable[..., Canvas]:
+    """A canvas that writes ``foot`` and "page 2 of 9" on each page; the same content gives
+    the same bytes. ``wide`` is the paper, in points."""
 
     class Numbered(Canvas):
         def __init__(self, *args: Any, **options: Any) -> None:
             options.update(invariant=1, lang=lang)
             super().__init__(*args, **options)
-            self.setTitle(plain(title))
-            self.setCreator("slowleash")
             self._pages: list[dict[str, Any]] = []
 
         def showPage(self) -> None:

@@ -13,21 +13,31 @@ from typing import Final
 from bot.measures.covered import Covered, covered_by_doses
 from bot.measures.limb import Milestone, first_day
 from bot.measures.sessions import sessions_done
-from bot.model.plan import Medicine
 from bot.model.settings import Clinic
 from bot.model.text import Lang
 from bot.model.vocabulary import TOPICS as VOCABULARY
-from bot.talk.words import Words
+from bot.talk.record import Record
+from bot.talk.words import Words, date_of
 from bot.talk.wound import in_words
 
 from .course import asked_in, course_in
 from .labels import TOPICS, full_date, label
+from .orders import plan_words, regimen
 from .summary_cases import case_row, most_urgent
 from .whole import Statement, WholeRecord
 
-WORSE: Final[dict[str, tuple[str, ...]]] = {"vomiting": ("no", "yes", "bloody"),
-                                            "licking": ("no", "yes")}  # fmt: skip
-"""Topics whose values stand in another order than from good to bad."""
+WORSE: Final[dict[str, tuple[str, ...]]] = {
+    "vomiting": ("no", "yes", "bloody"),
+    "licking": ("no", "yes"),
+    "seizure": ("no", "yes"),
+    "urine": ("normal", "accident", "none", "bloody", "straining"),
+    "stool": ("normal", "none", "loose", "straining", "bloody", "black"),
+    "gums": ("pink", "yellow", "pale", "blue"),
+}
+"""Topics whose values the vocabulary does not hold from good to bad (common practice)."""
+MOST_CHANGES: Final = 6
+QUOTED: Final = 150
+"""Characters of a note that the page shows."""
 CHARTS: Final = ("weight_bearing", "pain")
 
 
@@ -62,6 +72,8 @@ class Summary:
     milestones: tuple[tuple[str, str], ...]
     medicines: Table
     sessions: Table
+    changes: Table
+    more_changes: str
     cases: Table
     more_cases: str
     gaps: str
@@ -80,6 +92,8 @@ def summarise(
     end = record.ended_at or now
     cases = most_urgent(record.cases)
     left = len(record.cases) - len(cases)
+    changes = _changes(record)
+    earlier = len(changes) - MOST_CHANGES
     return Summary(
         lang=lang,
         practice=f"{clinic.name}, {clinic.phone}" if clinic else "",
@@ -88,8 +102,14 @@ def summarise(
         facts=_facts(record, now, lang),
         told=_told(record, words, lang),
         milestones=_milestones(record, now, words, lang),
-        medicines=_medicines(record, lang),
+        medicines=_medicines(record, end, lang),
         sessions=_sessions(record, lang),
+        changes=Table(
+            label("changes", lang),
+            (label("when", lang), label("who", lang), label("what", lang)),
+            tuple(_change_row(record, one, lang) for one in changes[-MOST_CHANGES:]),
+        ),
+        more_changes=label("more_changes", lang, n=earlier) if earlier > 0 else "",
         cases=Table(
             label("cases", lang),
             (label("when", lang), label("why", lang), label("done_about", lang)),
@@ -191,7 +211,7 @@ def _milestones(
     return tuple(found)
 
 
-def _medicines(record: WholeRecord, lang: Lang) -> Table:
+def _medicines(record: WholeRecord, now: datetime, lang: Lang) -> Table:
     asked = [one for one in asked_in(record) if one.kind == "dose"]
     covered = covered_by_doses(asked)
     rows = []
@@ -211,17 +231,10 @@ def _medicines(record: WholeRecord, lang: Lang) -> Table:
                 label("of", lang, part=given, whole=len(due)), str(len(due) - given - silent),
                 str(silent), _share(covered.get(medicine.name), lang),
             )  # fmt: skip
-        rows.append((f"{medicine.name}: {medicine.amount.say(lang)}", _regimen(medicine, lang),
-                     *counts))  # fmt: skip
+        rows.append((f"{medicine.name}: {medicine.amount.say(lang)}",
+                     regimen(record, medicine, now, lang), *counts))  # fmt: skip
     columns = ("medicine", "regimen", "given", "missed", "not_told", "covered")
     return Table(label("medicines", lang), tuple(label(key, lang) for key in columns), tuple(rows))
-
-
-def _regimen(medicine: Medicine, lang: Lang) -> str:
-    if medicine.as_needed:
-        return label("as_needed", lang, hours=medicine.every_hours)
-    first = full_date(medicine.first_dose.date(), lang)
-    return label("every", lang, hours=medicine.every_hours, days=medicine.days, date=first)
 
 
 def _share(covered: Covered | None, lang: Lang) -> str:
@@ -252,6 +265,25 @@ def _name_of(record: WholeRecord, activity: str, lang: Lang) -> str:
         if one.id == activity and colon and len(name) <= 30:
             return name
     return activity.replace("-", " ")
+
+
+def _changes(record: WholeRecord) -> list[Record]:
+    """What people changed in the plan, and their notes; a case's notes stand with it."""
+    return [
+        one
+        for one in record.log
+        if one.author != "bot"
+        and (one.kind == "plan" or (one.kind == "note" and "case" not in one.data))
+    ]
+
+
+def _change_row(record: WholeRecord, one: Record, lang: Lang) -> tuple[str, str, str]:
+    local = record.local(one.at)
+    day = label("day", lang, day=record.day(one.at))
+    words = plan_words(record, one, lang)
+    if len(words) > QUOTED:
+        words = words[: QUOTED - 1].rstrip() + "…"
+    return f"{day}, {date_of(local, lang)} {local:%H:%M}", one.author, words
 
 
 def _gaps(record: WholeRecord, lang: Lang) -> str:

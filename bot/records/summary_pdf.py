@@ -9,7 +9,7 @@ from typing import Any
 
 from reportlab.graphics.shapes import Circle, Drawing, Line, Polygon, PolyLine, String
 from reportlab.lib.colors import black, white
-from reportlab.platypus import BaseDocTemplate, Flowable, Frame, KeepInFrame, PageTemplate, Spacer
+from reportlab.platypus import Flowable, Frame, KeepInFrame, PageTemplate, Spacer
 from reportlab.platypus.tables import Table as Grid
 
 from .labels import label
@@ -24,6 +24,7 @@ from .paper import (
     canvas_for,
     document,
     plain,
+    template_for,
     words,
 )
 from .summary import Strip, Summary, Table
@@ -43,13 +44,13 @@ def _build(page: Summary, paper: Paper, out: BytesIO) -> None:
     width, height = SIZES[paper]
     inner = width - 2 * MARGIN
     frame = Frame(MARGIN, FOOT, inner, height - FOOT - MARGIN / 1.4, 0, 0, 0, 0, id="page")
-    template = BaseDocTemplate(out, pagesize=(width, height))
+    title = f"{page.title}: {page.patient}"
+    template = template_for(out, (width, height), title, page.practice)
     template.addPageTemplates(PageTemplate(id="one", frames=[frame]))
     body = KeepInFrame(
         inner, height - FOOT - MARGIN / 1.4, _parts(page, inner), mode="shrink", hAlign="LEFT"
     )
-    title = f"{page.title}: {page.patient}"
-    template.build([body], canvasmaker=canvas_for(page.practice, page.lang, title, width))
+    template.build([body], canvasmaker=canvas_for(page.practice, page.lang, width))
 
 
 def _parts(page: Summary, width: float) -> list[Flowable]:
@@ -73,6 +74,11 @@ def _parts(page: Summary, width: float) -> list[Flowable]:
     if page.medicines.rows:
         share = (0.27, 0.30, 0.11, 0.09, 0.09, 0.14)
         parts += [_head(page.medicines.title), _grid(page.medicines, width, share), Spacer(1, 6)]
+    if page.changes.rows:
+        parts += [_head(page.changes.title), _grid(page.changes, width, (0.2, 0.16, 0.64))]
+        if page.more_changes:
+            parts.append(words(page.more_changes, SMALL, grey=True))
+        parts.append(Spacer(1, 6))
     parts.append(_head(page.cases.title))
     if page.cases.rows:
         parts.append(_grid(page.cases, width, (0.16, 0.48, 0.36)))

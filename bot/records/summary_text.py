@@ -34,6 +34,13 @@ def _lines(page: Summary) -> Iterator[str]:
         yield from _table(page.medicines)
     if page.sessions.rows:
         yield from _table(page.sessions)
+    if page.changes.rows:
+        yield page.changes.title.upper()
+        for when, who, what in page.changes.rows:
+            yield from _hanging(f"  {when}: ", f"{who}: {what}")
+        if page.more_changes:
+            yield "  " + page.more_changes
+        yield ""
     yield page.cases.title.upper()
     for when, why, done in page.cases.rows:
         yield "  " + when.replace("\n", " · ")

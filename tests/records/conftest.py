@@ -5,14 +5,17 @@ from __future__ import annotations
 import asyncio
 import shutil
 from collections.abc import AsyncIterator
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 
+from bot.model.plan import Withheld
 from bot.model.settings import Clinic
 from bot.records.whole import WholeRecord
 from bot.store.database import Database
 from bot.store.whole import whole
+from bot.talk.record import Record
 from demo.stage import Stage
 from tests.service.box import CLINIC, Box, at, plan
 
@@ -80,3 +83,22 @@ async def record(db: Database) -> WholeRecord:
     found = await db.read(lambda tx: whole(tx, 1))
     assert found is not None
     return found
+
+
+@pytest.fixture
+def stopped(record: WholeRecord) -> WholeRecord:
+    """Canela, still under way, whose carprofen was stopped on day 3, and with a note."""
+    since = at(3, 9)
+    carprofen, *others = record.plan.medicines
+    held = carprofen.model_copy(update={"withheld": (Withheld(since=since),)})
+    plan_now = record.plan.model_copy(update={"medicines": (held, *others)})
+    said = [
+        ("plan", "Please give Canela no more carprofen.",
+         {"change": "told_med_stop", "med": "carprofen", "why": "black stool"}),
+        ("note", "phoned, all calm", {"member": 1}),
+    ]  # fmt: skip
+    log = tuple(
+        Record(9000 + n, since, kind, "Dr Okafor", words, data)
+        for n, (kind, words, data) in enumerate(said)
+    )
+    return replace(record, plan=plan_now, log=(*record.log, *log), state="active", ended_at=None)

@@ -6,6 +6,7 @@ import csv
 import io
 import json
 from collections import Counter
+from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
 
@@ -143,6 +144,30 @@ def test_doses_observations_and_flags_say_what_the_record_says(
     assert [flag["status"] for flag in of_kind(made, "Flag")] == ["active", "active"]
     (plan,) = of_kind(made, "CarePlan")
     assert plan["status"] == "completed"
+
+
+def test_an_order_is_active_only_while_it_is(stopped: WholeRecord, record: WholeRecord) -> None:
+    """FHIR R4, MedicationRequest.status: another system must not go on with what is over."""
+
+    def states(of: WholeRecord, now: datetime) -> list[object]:
+        orders = of_kind(bundle(of, now, default_words(), "en"), "MedicationRequest")
+        return [order["status"] for order in orders]
+
+    early, late = datetime(2026, 3, 7, tzinfo=UTC), datetime(2026, 4, 1, tzinfo=UTC)
+    assert states(stopped, early) == ["stopped", "active", "active"]
+    assert states(stopped, datetime(2026, 3, 12, 6, tzinfo=UTC)) == [
+        "stopped",
+        "completed",
+        "active",
+    ]
+    assert states(replace(stopped, state="paused"), early) == ["stopped", "on-hold", "on-hold"]
+    assert states(record, early) == ["unknown"] * 3  # our course ended before the orders
+    assert states(record, late) == ["completed"] * 3
+    (first, *_) = of_kind(bundle(stopped, early, default_words(), "es"), "MedicationRequest")
+    text = json.dumps(first, ensure_ascii=False)
+    assert "cada 12 h" in text
+    assert "suspendida el 6 mar 2026" in text
+    assert '"start": "2026-03-05T03:00:00Z", "end": "2026-03-19T02:00:00Z"' in text  # 8 pm
 
 
 def test_the_same_record_gives_the_same_bundle(

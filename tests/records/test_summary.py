@@ -8,15 +8,18 @@ from datetime import UTC, datetime
 import pypdfium2
 import pytest
 
+from bot.model.observation import Observation
 from bot.model.settings import Clinic
 from bot.model.text import Lang
 from bot.records.log_pdf import log_pdf
+from bot.records.orders import plan_words
 from bot.records.paper import Paper, marked, plain
-from bot.records.summary import Summary, summarise
+from bot.records.summary import Summary, rank, summarise
 from bot.records.summary_cases import MOST_CASES
 from bot.records.summary_pdf import as_pdf
 from bot.records.summary_text import WIDTH, as_text
-from bot.records.whole import WholeRecord
+from bot.records.whole import Statement, WholeRecord
+from bot.talk.record import Record
 from bot.talk.words import default_words
 from tests.service.box import CLINIC
 
@@ -57,6 +60,54 @@ def test_the_page_says_what_was_told_and_what_was_done(record: WholeRecord) -> N
     assert record.head.hash in made.seal
 
 
+def test_a_medicine_that_was_stopped_is_not_shown_as_ordered_alone(stopped: WholeRecord) -> None:
+    made = page(stopped)
+    assert made.medicines.rows[0][1].endswith("; stopped 6 Mar 2026")
+    assert "stopped" not in made.medicines.rows[1][1]
+    assert [row[1:] for row in made.changes.rows] == [
+        ("Dr Okafor", "Please give Canela no more carprofen. (black stool)"),
+        ("Dr Okafor", "phoned, all calm"),
+    ]
+    (sheet,) = pages(as_pdf(made))
+    assert "phoned, all calm" in flat(sheet)
+    assert "day 3, 6 Mar 09:00: Dr Okafor: phoned, all calm" in as_text(made)
+
+
+def test_many_changes_stay_on_one_page_with_the_newest(stopped: WholeRecord) -> None:
+    *earlier, note = stopped.log
+    many = [replace(note, id=n, text=f"note {n} " + "x" * 300) for n in range(9100, 9130)]
+    made = page(replace(stopped, log=(*earlier, *many)))
+    assert [row[2][:9] for row in made.changes.rows][-1] == "note 9129"
+    assert "25 earlier" in made.more_changes
+    assert len(pages(as_pdf(made))) == 1
+
+
+@pytest.mark.parametrize("about", ["stool", "urine", "gums", "seizure"])
+def test_the_worst_told_is_the_worst_for_the_patient(record: WholeRecord, about: str) -> None:
+    """Blood and straining weigh more than a puddle on the floor (common practice)."""
+    best, worst = {"stool": ("straining", "black"), "urine": ("accident", "straining"),
+                   "gums": ("yellow", "blue"), "seizure": ("no", "yes")}[about]  # fmt: skip
+    assert rank(about, best) < rank(about, worst)
+    first = record.statements[0]
+
+    def told(value: str) -> Statement:
+        return replace(first, noted=replace(first.noted, observation=Observation(about, value)))
+
+    made = page(replace(record, statements=(told(worst), told(best))))
+    (row,) = made.told.rows
+    assert row[2]  # what was worse, told before, is not lost
+
+
+def test_the_log_speaks_of_the_plan_by_the_households_clock(record: WholeRecord) -> None:
+    moved = Record(1, NOW, "plan", "bot", "carprofen: 2026-03-05T03:00:00+00:00 → "
+                   "2026-03-05T05:30:00+00:00", {"why": "at least 8 h apart"})  # fmt: skip
+    assert plan_words(record, moved, "en") == (
+        "carprofen: 4 Mar 20:00 → 4 Mar 22:30 (at least 8 h apart)"
+    )
+    walks = Record(2, NOW, "plan", "bot", "walks: advanced", {"minutes": 20, "outings": 3})
+    assert plan_words(record, walks, "es") == "paseos: 20 min cada uno, 3 al día"
+
+
 @pytest.mark.parametrize("lang", ["en", "es"])
 @pytest.mark.parametrize("paper", ["letter", "a4"])
 def test_it_is_one_page_in_both_languages(record: WholeRecord, lang: Lang, paper: Paper) -> None:
@@ -66,6 +117,8 @@ def test_it_is_one_page_in_both_languages(record: WholeRecord, lang: Lang, paper
     for words in ("Canela", "Inés", "carprofen", "Dr Okafor", made.caution):
         assert words in shown
     assert as_pdf(made, paper) == as_pdf(made, paper)
+    with pypdfium2.PdfDocument(as_pdf(made, paper)) as document:
+        assert document.get_metadata_dict()["Title"] == f"{made.title}: {made.patient}"
     text = as_text(made)
     assert flat(made.caution) in flat(text)
     assert max(map(len, text.splitlines())) <= WIDTH
