@@ -4,7 +4,7 @@ that the page draws it at any width; up is better in every chart of steps."""
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 from itertools import groupby, pairwise
 from typing import Final
@@ -29,11 +29,17 @@ CARE: Final = ("ice", "warm_compress", "massage", "cone")
 DONE: Final = ("done", "on")
 PER_STEP: Final = 15
 MANY: Final = 16
+"""Of more marks in a lane each is drawn small."""
+PHONE: Final = 2.6
+"""Pixels of one percent of a chart's width on a narrow phone."""
+REACH: Final = (3, 9)
+"""Pixels around a mark's middle that take a finger, at least and at most."""
 
 
 @dataclass(frozen=True, slots=True)
 class Mark:
-    """``shape``: dot, ring, cross, ask, bar, or case. ``href`` leads to the words."""
+    """``shape``: dot, ring, cross, ask, bar, or case. ``href`` leads to the words;
+    ``reach``: so many pixels around it do, too."""
 
     x: float
     y: float
@@ -41,6 +47,7 @@ class Mark:
     label: str
     href: str = ""
     tone: str = ""
+    reach: int = REACH[1]
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,6 +120,8 @@ def charts(record: WholeRecord, tongue: Tongue, now: datetime, anchors: dict[str
     lanes.append(told.temperature())
     lanes += told.doses(now)
     lanes += [told.care(about) for about in CARE]
+    for lane in lanes:
+        _settle(lane)
     return Charts(
         tuple(lane for lane in lanes if lane.marks or lane.strokes), axis.weeks,
         axis.at(record.ended_at or now),
@@ -217,7 +226,7 @@ class _Told:
             lane = lanes.setdefault(entry.series, Lane("dose", entry.series, 18, quiet=True))
             lane.marks.append(self._line(entry, item.slot_at))
         for lane in lanes.values():
-            _settle(lane)
+            _worst_on_top(lane)
         return list(lanes.values())
 
     def care(self, about: str) -> Lane:
@@ -227,7 +236,7 @@ class _Told:
             asked = entry.item.asks == about and entry.item.kind in ("session", "question")
             if asked and entry.sent_at is not None and entry.state != "planned":
                 lane.marks.append(self._line(entry, entry.due_at))
-        _settle(lane)
+        _worst_on_top(lane)
         return lane
 
     def _line(self, entry: Entry, at: datetime) -> Mark:
@@ -268,10 +277,25 @@ class _Told:
         return lane
 
 
-def _settle(lane: Lane) -> None:
-    """What went wrong is drawn over what went well; many marks are drawn small."""
+def _worst_on_top(lane: Lane) -> None:
+    """What went wrong is drawn over what went well."""
     lane.marks.sort(key=lambda mark: mark.shape != "dot")
+
+
+def _settle(lane: Lane) -> None:
+    """Many marks are drawn small, and none takes the finger that is meant for the next."""
     lane.many = len(lane.marks) > MANY
+    places = sorted(mark.x for mark in lane.marks)
+    gaps: dict[float, float] = {}
+    for before, after in pairwise(places):
+        gap = (after - before) * PHONE
+        gaps[before] = min(gaps.get(before, gap), gap)
+        gaps[after] = gap
+    low, high = REACH
+    lane.marks = [
+        replace(mark, reach=round(min(max(gaps.get(mark.x, 2 * high) / 2, low), high)))
+        for mark in lane.marks
+    ]
 
 
 def _joined(marks: Sequence[Mark]) -> list[Stroke]:

@@ -9,6 +9,7 @@ from itertools import groupby, pairwise
 from typing import Any, Final
 
 from bot.model.urgency import Urgency
+from bot.records.orders import plan_words
 from bot.records.whole import Statement, WholeRecord
 from bot.talk.record import Record
 
@@ -19,6 +20,12 @@ UNSEEN: Final = ("viewed", "entered", "delivery", "noted", "refused")
 """Kinds that are no part of the conversation; what was noted stands with its words."""
 QUIET: Final = ("sent", "unanswered", "not_sent", "page")
 """Kinds of the bot's own round, unless they come in answer to someone."""
+MATTERS: Final = ("plan", "corrected", "ended", "left")
+"""Kinds of events that a colleague wants to know of when people caused them."""
+SENT: Final = {
+    "photo": "sent a picture", "video": "sent a film", "animation": "sent a film",
+    "video_note": "sent a film", "voice": "sent a voice message", "audio": "sent a voice message",
+}  # fmt: skip
 SHORT: Final = 110
 """Characters of a message of the bot that are shown before it is opened."""
 
@@ -68,6 +75,8 @@ class Turn:
     short: str = ""
     tap: bool = False  # an owner's button
     quiet: bool = False  # of the bot's own round: prompts, what stayed open, pages
+    matters: bool = False  # an event that a colleague wants to know of
+    picture: int = 0  # the kept picture or film that was sent
 
     @property
     def urgency(self) -> str:
@@ -98,6 +107,7 @@ def conversation(record: WholeRecord, tongue: Tongue, before: int) -> tuple[Day,
     """All days with something said, the newest first. ``before``: the last entry that was
     seen earlier; what comes after it is new."""
     turns: list[Turn] = []
+    pictures = _pictures(record)
     of_source: dict[str, list[Turn]] = {}
     last: Turn | None = None
     for entry in record.log:
@@ -114,6 +124,9 @@ def conversation(record: WholeRecord, tongue: Tongue, before: int) -> tuple[Day,
         else:
             turn = _turn(record, entry, tongue)
         turn.new = before > 0 and entry.id > before
+        turn.matters = _matters(entry)
+        if entry.kind == "picture" and (kept := pictures.get(entry.at)):
+            turn.picture = kept.pop(0)
         answers = last is not None and last.at == turn.at
         turn.quiet = entry.kind in QUIET and not answers
         if entry.kind in OWNER:
@@ -129,8 +142,8 @@ def conversation(record: WholeRecord, tongue: Tongue, before: int) -> tuple[Day,
 def _turn(record: WholeRecord, entry: Record, tongue: Tongue) -> Turn:
     at = record.local(entry.at)
     if entry.kind in OWNER:
-        verb = tongue.say({"said": "wrote", "tapped": "tapped", "picture": "sent a picture"}
-                          [entry.kind])  # fmt: skip
+        sent = SENT.get(str(entry.data.get("media", {}).get("kind")), "sent a file")
+        verb = tongue.say({"said": "wrote", "tapped": "tapped", "picture": sent}[entry.kind])
         tap = entry.kind == "tapped"
         return Turn(entry.id, at, "owner", entry.author, verb, entry.text, tap=tap)
     if entry.kind == "sent":
@@ -148,10 +161,26 @@ def _turn(record: WholeRecord, entry: Record, tongue: Tongue) -> Turn:
 
 def _event(record: WholeRecord, entry: Record, tongue: Tongue) -> Turn:
     verb = tongue.name("kind", entry.kind, "other")
-    text = " / ".join(part.strip() for part in entry.text.splitlines() if part.strip())
+    text = plan_words(record, entry, tongue.lang)
     if entry.kind == "finding":
         text = ""
     return Turn(entry.id, record.local(entry.at), "event", entry.author, verb, text[:300])
+
+
+def _matters(entry: Record) -> bool:
+    """A plan that people changed, a case that they closed, the end of the course."""
+    if entry.kind == "ended":
+        return True
+    closed = entry.kind == "case" and entry.data.get("state") == "closed"
+    return entry.author not in ("bot", "rule") and (closed or entry.kind in MATTERS)
+
+
+def _pictures(record: WholeRecord) -> dict[datetime, list[int]]:
+    """What was sent at a moment and is kept, in order."""
+    found: dict[datetime, list[int]] = {}
+    for one in record.pictures:
+        found.setdefault(one.at, []).append(one.id if one.sha256 else 0)
+    return found
 
 
 def _attach(

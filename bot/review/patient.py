@@ -19,8 +19,10 @@ from bot.plan.calendar import as_icalendar
 from bot.records.course import asked_in
 from bot.records.fhir import bundle
 from bot.records.log_pdf import log_pdf
-from bot.records.summary import summarise
+from bot.records.orders import standing
+from bot.records.summary import Summary, summarise
 from bot.records.summary_pdf import as_pdf
+from bot.records.summary_text import as_text
 from bot.records.tables import as_csv, json_lines
 from bot.records.whole import CaseFile, WholeRecord
 from bot.store.review import Visit
@@ -32,6 +34,9 @@ from .site import Site
 
 NEWS: Final = 8
 """How many new things stand at the top; the rest is marked in the conversation."""
+LONGEST: Final = 160
+"""Characters of one of them."""
+FILMS: Final = ("video", "animation", "video_note")
 TYPES: Final = {
     "jpg": "image/jpeg", "png": "image/png", "webp": "image/webp", "gif": "image/gif",
     "mp4": "video/mp4", "mov": "video/quicktime", "webm": "video/webm",
@@ -49,35 +54,48 @@ class News:
     verb: str
     text: str
     urgency: str
+    quoted: bool  # the words are somebody's own
+    picture: int
 
 
 @dataclass(frozen=True, slots=True)
 class Head:
-    """What the surgeon reads first."""
+    """What the surgeon reads first. ``covered``: medicine, days with every dose, days, and
+    whether staff stopped or paused it."""
 
     day: int
     open_cases: tuple[CaseFile, ...]
     leg: tuple[int, str] | None
-    covered: tuple[tuple[str, int, int], ...]
+    covered: tuple[tuple[str, int, int, str], ...]
     recheck: tuple[int, str] | None
 
 
 def news(days: tuple[Day, ...], before: int) -> tuple[list[News], int, int]:
-    """What is new and was said in words, or was found by a rule, the newest first; how much
-    of that there is; and how many buttons were tapped. At the first visit: of all."""
+    """What is new and was said in words, was found by a rule, or was decided by people, the
+    newest first; how much of that there is; and how many buttons were tapped. At the first
+    visit: of all."""
     found, taps = [], 0
     for day in days:
         for turn in day.turns:
             if before and not turn.new:
                 continue
             words = turn.side in ("staff", "note") or (turn.side == "owner" and not turn.tap)
-            if turn.why or words:
+            if turn.why or words or turn.matters:
                 text = turn.text or "; ".join(w.because for w in turn.why)
                 urgency = turn.urgency if turn.why else ""
-                found.append(News(turn.id, turn.at, turn.who, turn.verb, text[:160], urgency))
+                quoted = words or turn.tap
+                found.append(
+                    News(turn.id, turn.at, turn.who, turn.verb, cut(text), urgency, quoted,
+                         turn.picture)
+                )  # fmt: skip
             taps += turn.tap
     found.sort(key=lambda one: (one.at, one.anchor), reverse=True)
     return found[:NEWS], len(found), taps
+
+
+def cut(text: str) -> str:
+    """As much as the top of the page has room for."""
+    return text if len(text) <= LONGEST else text[: LONGEST - 1].rstrip() + "…"
 
 
 def anchors(visit: Visit) -> dict[str, str]:
@@ -105,6 +123,9 @@ def head(record: WholeRecord, site: Site, now: datetime) -> Head:
     day = record.day(record.ended_at or now)
     rechecks = sorted((spans[n], n) for n in ("recheck", "radiographs") if n in spans)
     covered = covered_by_doses(asked_in(record))
+    states = {one.name: standing(record, one, record.ended_at or now)
+              for one in record.plan.medicines}  # fmt: skip
+    held = {name: state for name, state in states.items() if state in ("stopped", "paused")}
     return Head(
         day=day,
         open_cases=tuple(
@@ -114,7 +135,9 @@ def head(record: WholeRecord, site: Site, now: datetime) -> Head:
             )
         ),
         leg=(legs[-1].noted.day, site.tongue.seen(legs[-1].observation)) if legs else None,
-        covered=tuple((name, of.covered, of.days) for name, of in covered.items()),
+        covered=tuple(
+            (name, of.covered, of.days, held.get(name, "")) for name, of in covered.items()
+        ),
         recheck=next((one for one in rechecks if one[0] >= day), None),
     )
 
@@ -125,7 +148,11 @@ class PatientPage:
     def __init__(self, site: Site) -> None:
         self._site = site
         self._records: dict[str, tuple[str, Callable[[WholeRecord, datetime], bytes]]] = {
-            "summary.pdf": ("application/pdf", self._summary),
+            "summary.pdf": ("application/pdf", lambda r, now: as_pdf(self._summary(r, now))),
+            "summary.txt": (
+                "text/plain; charset=utf-8",
+                lambda r, now: as_text(self._summary(r, now)).encode(),
+            ),
             "log.pdf": ("application/pdf", self._log),
             "log.csv": ("text/csv; charset=utf-8", lambda r, _: as_csv(r).encode()),
             "log.jsonl": ("application/jsonl", lambda r, _: json_lines(r).encode()),
@@ -148,7 +175,8 @@ class PatientPage:
             news=fresh, news_count=count,
             taps=taps, visit=visit, records=list(self._records), where=where,
             charts=charts(record, site.tongue, now, where), figures=figures(record, site.tongue),
-            pictures=[one for one in record.pictures if one.sha256], can_film=can_film(),
+            pictures=[one for one in record.pictures if one.sha256], films=FILMS,
+            can_film=can_film(),
         )  # fmt: skip
 
     def missing(self, request: Request) -> Response:
@@ -203,10 +231,9 @@ class PatientPage:
         headers = {"content-disposition": f'attachment; filename="patient-{record.id}-{name}"'}
         return Response(content, media_type=kind, headers=headers)
 
-    def _summary(self, record: WholeRecord, now: datetime) -> bytes:
-        site = self._site
-        clinic = site.practice.clinic
-        return as_pdf(summarise(record, now, site.practice.words, clinic.language, clinic))
+    def _summary(self, record: WholeRecord, now: datetime) -> Summary:
+        clinic = self._site.practice.clinic
+        return summarise(record, now, self._site.practice.words, clinic.language, clinic)
 
     def _log(self, record: WholeRecord, now: datetime) -> bytes:
         return log_pdf(record, now, self._site.practice.clinic.language)

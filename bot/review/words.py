@@ -66,6 +66,10 @@ class Tongue:
         found = TOPICS.get(about)
         return found.say(self.lang) if found else self.say(about.replace("_", " "))
 
+    def who(self, name: str) -> str:
+        """A person by name; the bot and its rules by what they are."""
+        return self.say(name) if name in ("bot", "rule") else name
+
     def matter(self, matter: str) -> str:
         """What a case is about: a topic, silence, or words that were not understood."""
         if matter in VOCABULARY:

@@ -7,6 +7,7 @@ import shutil
 from collections.abc import AsyncIterator
 from dataclasses import replace
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -92,7 +93,7 @@ def stopped(record: WholeRecord) -> WholeRecord:
     carprofen, *others = record.plan.medicines
     held = carprofen.model_copy(update={"withheld": (Withheld(since=since),)})
     plan_now = record.plan.model_copy(update={"medicines": (held, *others)})
-    said = [
+    said: list[tuple[str, str, dict[str, Any]]] = [
         ("plan", "Please give Canela no more carprofen.",
          {"change": "told_med_stop", "med": "carprofen", "why": "black stool"}),
         ("note", "phoned, all calm", {"member": 1}),

@@ -53,7 +53,8 @@ async def build(path: Path) -> None:
         await box.to(3, 9)
         for name, kind, mime in FROM_HOME:
             content = (PICTURES / name).read_bytes()
-            people.send(box.ines, None, kind, content, "the leg today", name=name, mime=mime)
+            caption = "the leg today" if kind == "photo" else ""
+            people.send(box.ines, None, kind, content, caption, name=name, mime=mime)
             await stage.settle()
         await box.says(box.ines, "temp 38.6 C, some swelling, pain is mild")
         await box.to(4, 18)

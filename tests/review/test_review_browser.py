@@ -80,6 +80,27 @@ async def test_a_mark_on_a_chart_leads_to_the_words(pages: Pages, chromium: str)
         await expect(why).to_contain_text("Rule")
 
 
+async def test_every_mark_can_be_hit_with_a_finger_and_its_words_are_seen(
+    pages: Pages, chromium: str
+) -> None:
+    """On a phone the marks of neighbouring days do not take each other's touch."""
+    async with look(pages, chromium, "phone", "Dr Okafor") as page:
+        await page.goto("/patients/1")
+        marks = page.locator(".lane:not(.case) a")
+        labels = [await mark.get_attribute("aria-label") for mark in await marks.all()]
+        assert len(set(labels)) > 5
+        for number, label in enumerate(labels):
+            href = await marks.nth(number).get_attribute("href")
+            await marks.nth(number).click(timeout=2_000)
+            assert page.url.endswith(str(href)), label
+            turn = (
+                page.locator("li.turn")
+                .filter(has=page.locator(":target"))
+                .or_(page.locator("li.turn:target"))
+            )
+            await expect(turn.locator(".by")).to_be_in_viewport()
+
+
 async def test_a_reading_is_corrected_and_a_note_added_with_the_keyboard(
     pages: Pages, chromium: str
 ) -> None:

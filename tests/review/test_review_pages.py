@@ -13,6 +13,7 @@ import pytest
 from bot.review.words import Tongue, spanish
 from bot.store.audit import verify
 from bot.store.search import terms
+from bot.talk.outcome import Entry, Outcome
 from bot.talk.words import default_words
 from tests.review.conftest import Pages
 from tests.review.practice import RED_FLAG, WORDS
@@ -75,6 +76,37 @@ async def test_what_is_new_since_the_last_look(pages: Pages) -> None:
     looks = await pages.logged("viewed", 1)
     assert len(looks) == 5  # each look, and the redirect after the note, is in the trail
     assert {row["author"] for row in looks} == {"Dr Okafor"}
+
+
+async def test_what_a_colleague_decided_is_news_with_the_reason(pages: Pages) -> None:
+    await pages.enter("Dr Okafor")
+    await pages.web.get("/patients/1")
+    pages.watch.move(timedelta(hours=3))
+    out = Outcome("test")
+    stop = {"change": "told_med_stop", "med": "carprofen", "why": "black stool"}
+    out.add(
+        Entry("plan", "Ruiz", "Please give Canela no more carprofen.", 1, stop),
+        Entry("plan", "bot", "walks: advanced", 1, {"minutes": 10, "outings": 3, "why": "well"}),
+        Entry("case", "Ruiz", "Closed by Ruiz: Advice given", 1, {"state": "closed"}),
+    )
+    await pages.store.act(out, pages.watch.now())
+    page = plain((await pages.web.get("/patients/1")).text)
+    news = page[page.index("Since you last looked") : page.index("The course")]
+    assert "Ruiz plan: Please give Canela no more carprofen. (black stool)" in news
+    assert "Closed by Ruiz" in news
+    assert "walks:" not in news  # the bot's own round
+    assert "bot plan new walks: 10 min each, 3 a day (well)" in page
+
+
+async def test_a_picture_without_words_is_shown_and_not_quoted(pages: Pages) -> None:
+    await pages.enter("Dr Okafor")
+    html = (await pages.web.get("/patients/1")).text
+    assert "<q></q>" not in html
+    words = plain(html)
+    assert "Ines sent a film look at it" in words
+    assert "Ines sent a picture: the leg today look at it" in words
+    assert html.count('href="#p2"') == 2  # at the top and in the conversation
+    assert re.search(r'<li id="p2" class="film">.*?/pictures/2/frames', html, re.S)
 
 
 async def test_a_correction_keeps_the_old_reading_with_author_and_reason(pages: Pages) -> None:
@@ -208,7 +240,8 @@ async def test_words_that_are_erased_are_found_no_more(pages: Pages) -> None:
 
 @pytest.mark.parametrize(
     ("name", "begins"),
-    [("summary.pdf", b"%PDF-"), ("log.pdf", b"%PDF-"), ("log.csv", b""), ("log.jsonl", b"{"),
+    [("summary.pdf", b"%PDF-"), ("summary.txt", b"Cottonwood Bend"), ("log.pdf", b"%PDF-"),
+     ("log.csv", b""), ("log.jsonl", b"{"),
      ("plan.ics", b"BEGIN:VCALENDAR"), ("fhir.json", b"{")],
 )  # fmt: skip
 async def test_records_leave_the_system_and_the_log_says_so(
