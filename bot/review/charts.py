@@ -121,7 +121,7 @@ def charts(record: WholeRecord, tongue: Tongue, now: datetime, anchors: dict[str
     lanes += told.doses(now)
     lanes += [told.care(about) for about in CARE]
     for lane in lanes:
-        _settle(lane)
+        settle(lane)
     return Charts(
         tuple(lane for lane in lanes if lane.marks or lane.strokes), axis.weeks,
         axis.at(record.ended_at or now),
@@ -282,7 +282,7 @@ def _worst_on_top(lane: Lane) -> None:
     lane.marks.sort(key=lambda mark: mark.shape != "dot")
 
 
-def _settle(lane: Lane) -> None:
+def settle(lane: Lane) -> None:
     """Many marks are drawn small, and none takes the finger that is meant for the next."""
     lane.many = len(lane.marks) > MANY
     places = sorted(mark.x for mark in lane.marks)

@@ -188,9 +188,7 @@ class PatientPage:
 
     async def picture(self, request: Request) -> Response:
         """A kept picture or film."""
-        found = await self._site.store.picture(
-            request.path_params["id"], request.path_params["picture"]
-        )
+        found = await self._kept(request)
         if found is None or self._site.shelf is None:
             return self.missing(request)
         path = self._site.shelf.full(found[0])
@@ -201,10 +199,14 @@ class PatientPage:
             return FileResponse(path, media_type="application/octet-stream", filename=path.name)
         return FileResponse(path, media_type=kind)
 
+    async def _kept(self, request: Request) -> tuple[str, str] | None:
+        ids, site = request.path_params, self._site
+        member, now = request.state.member, site.clock.now()
+        return await site.store.picture(ids["id"], ids["picture"], member, now)
+
     async def frames(self, request: Request) -> Response:
         """A film as a sheet of frames, for thirty seconds and for paper."""
-        ids = request.path_params
-        found = await self._site.store.picture(ids["id"], ids["picture"])
+        found = await self._kept(request)
         if found is None or self._site.shelf is None or not can_film():
             return self.missing(request)
         path = self._site.shelf.full(found[0])

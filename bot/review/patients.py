@@ -97,7 +97,9 @@ class Patients:
         pages = max(1, -(-len(found) // PER_PAGE))
         number = min(max(number, 1), pages)
         here = found[(number - 1) * PER_PAGE : number * PER_PAGE]
-        glances = await self._site.store.glances([one.id for one in here], now)
+        glances = await self._site.store.glances(
+            [one.id for one in here], request.state.member, now
+        )
         counts = {
             name: len(chosen(everyone, name, "", now)) for name in ("active", "case", "silent")
         }

@@ -178,9 +178,18 @@ class ReviewStore:
         row = await self._read(lambda tx: tx.one("review_count"))
         return int(row["n"]) if row else 0
 
-    async def glances(self, patients: list[int], now: datetime) -> dict[int, Glance]:
-        """The rest of what the list shows, for those that are on the page."""
-        return await self._read(lambda tx: {id: _glance(tx, id, now) for id in patients})
+    async def glances(
+        self, patients: list[int], member: Member, now: datetime
+    ) -> dict[int, Glance]:
+        """The rest of what the list shows, for those that are on the page; the look is kept
+        in the log."""
+
+        def look(tx: Tx) -> dict[int, Glance]:
+            data: dict[str, object] = {"member": member.id, "patients": patients}
+            log(tx, "viewed", member.name, "looked at the list of patients", now, None, data)
+            return {id: _glance(tx, id, now) for id in patients}
+
+        return await self._db.transact(look)
 
     async def visit(self, patient: int, member: Member, now: datetime) -> Visit | None:
         """One patient, all of it; the look is kept in the log."""
@@ -237,10 +246,26 @@ class ReviewStore:
 
         return await self._db.transact(look)
 
-    async def picture(self, patient: int, picture: int) -> tuple[str, str] | None:
-        """(path on the shelf, kind) of a kept picture or film."""
-        row = await self._read(lambda tx: tx.one("review_picture", patient_id=patient, id=picture))
-        return (row["path"], row["kind"]) if row else None
+    async def picture(
+        self, patient: int, picture: int, member: Member, now: datetime
+    ) -> tuple[str, str] | None:
+        """(path on the shelf, kind) of a kept picture or film. A look that is no part of a
+        visit to the patient's page is kept in the log."""
+
+        def find(tx: Tx) -> tuple[Row | None, bool]:
+            seen = tx.one("review_seen", member_id=member.id, patient_id=patient)
+            visiting = seen is not None and now - moment(seen["at"]) < ONE_VISIT
+            return tx.one("review_picture", patient_id=patient, id=picture), visiting
+
+        row, visiting = await self._read(find)
+        if row is None:
+            return None
+        if not visiting:
+            await self._db.transact(
+                lambda tx: log(tx, "viewed", member.name, f"looked at picture {picture}", now,
+                               patient, {"member": member.id})
+            )  # fmt: skip
+        return row["path"], row["kind"]
 
     async def search(self, query: Query, member: Member, now: datetime) -> list[Found]:
         """Conversations that hold the words, newest first; the look is kept in the log."""

@@ -7,9 +7,13 @@ import re
 import sqlite3
 from datetime import timedelta
 from html import unescape
+from itertools import combinations
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
+from bot.review.charts import LEFT, PHONE, REACH, Lane, Mark, settle
 from bot.review.words import Tongue, spanish
 from bot.store.audit import verify
 from bot.store.search import terms
@@ -76,6 +80,18 @@ async def test_what_is_new_since_the_last_look(pages: Pages) -> None:
     looks = await pages.logged("viewed", 1)
     assert len(looks) == 5  # each look, and the redirect after the note, is in the trail
     assert {row["author"] for row in looks} == {"Dr Okafor"}
+
+
+@given(st.lists(st.floats(LEFT, 99).map(lambda x: round(x, 2)), max_size=60))
+def test_no_mark_takes_the_finger_that_is_meant_for_another(places: list[float]) -> None:
+    """Two circles do not meet on a phone, unless both are as small as a mark itself."""
+    lane = Lane("walk", "Walks", 76, [], [Mark(x, 66, "dot", "", "#r1") for x in places])
+    settle(lane)
+    low, high = REACH
+    for one, other in combinations(lane.marks, 2):
+        assert low <= one.reach <= high
+        apart = abs(one.x - other.x) * PHONE
+        assert one.reach + other.reach <= apart + 1 or low in (one.reach, other.reach)
 
 
 async def test_what_a_colleague_decided_is_news_with_the_reason(pages: Pages) -> None:
@@ -270,6 +286,22 @@ async def test_pictures_and_films_come_from_the_shelf(pages: Pages) -> None:
     assert sheet.headers["content-type"].startswith("image/")
     assert (await pages.web.get("/patients/1/pictures/1/frames")).status_code == 404
     assert (await pages.web.get("/patients/2/pictures/1")).status_code == 404  # another's
+
+
+async def test_no_look_at_a_patient_leaves_no_trace(pages: Pages) -> None:
+    await pages.enter("Pell")
+    (look,) = [row for row in await pages.logged("viewed") if "list" in row["text"]]
+    assert json.loads(look["data"])["patients"] == [1, 2]
+    await pages.web.get("/patients/1/pictures/1")
+    assert [row["text"] for row in await pages.logged("viewed", 1)] == ["looked at picture 1"]
+    await pages.web.get("/patients/1")
+    for _ in range(3):  # what a page shows belongs to the look at the page
+        await pages.web.get("/patients/1/pictures/1")
+    assert len(await pages.logged("viewed", 1)) == 2
+    pages.watch.move(timedelta(hours=1))
+    await pages.web.get("/patients/1/pictures/2/frames")
+    assert (await pages.logged("viewed", 1))[-1]["text"] == "looked at picture 2"
+    assert (await pages.db.read(lambda tx: verify(tx))).stands
 
 
 async def test_small_numbers_are_said_to_be_small(pages: Pages) -> None:
