@@ -17,8 +17,8 @@ _EVER: Final = ("0000", "9999")
 
 @dataclass(frozen=True, slots=True)
 class Query:
-    """What is looked for; ``words`` empty: everything that owners said. Times are aware,
-    ``until`` not included."""
+    """What is looked for; ``words`` empty: everything that owners wrote, and with a topic or
+    an urgency what they tapped as well. Times are aware, ``until`` not included."""
 
     words: str = ""
     patient: int | None = None
@@ -71,9 +71,12 @@ def search(tx: Tx, query: Query) -> list[Found]:
     words = terms(query.words)
     if query.words.strip() and not words:
         return []
-    rows = tx.all("search_words", words=words, **params) if words else tx.all(
-        "search_all", **params
-    )  # fmt: skip
+    if words:
+        rows = tx.all("search_words", words=words, **params)
+    elif query.urgency:
+        rows = tx.all("search_urgency", **params)
+    else:
+        rows = tx.all("search_topic" if query.topic else "search_all", **params)
     return [
         Found(row["id"], row["patient_id"], row["name"], moment(row["at"]), row["kind"],
               row["author"], row["text"])

@@ -201,6 +201,8 @@ async def test_staff_add_notes_but_correct_nothing(pages: Pages) -> None:
         ('q="toe+touching"&patient=1', "toe touching now"),
         ("topic=temperature", "temp 38.6 C"),
         ("urgency=emergency", RED_FLAG),
+        ("topic=dose&patient=1", "Given: Give carprofen"),  # a button
+        ("topic=breathing&urgency=emergency", RED_FLAG),
         ("q=breath&since=2026-03-06&until=2026-03-06", RED_FLAG),
     ],
 )
@@ -214,7 +216,9 @@ async def test_search_finds_both_languages_accents_aside(
 @pytest.mark.parametrize(
     "asked",
     ["q=unicorn", "q=pill&patient=2", "q=pill&since=2026-03-07", "q=pill&topic=temperature",
-     "q=pill&urgency=emergency", "q=%22%28%29", "q=pill&patient=trufa"],
+     "q=pill&urgency=emergency", "q=%22%28%29", "q=pill&patient=trufa",
+     "urgency=emergency&patient=2", "urgency=emergency&since=2026-03-07",
+     "topic=swelling&urgency=emergency", "topic=temperature&until=2026-03-05"],
 )  # fmt: skip
 async def test_search_finds_nothing_else(pages: Pages, asked: str) -> None:
     await pages.enter("Pell")

@@ -52,7 +52,12 @@ def test_statements_keep_to_what_both_databases_take() -> None:
         re.IGNORECASE,
     )
     found = {name for name, sql in statements().items() if odd.search(sql)}
-    assert found <= {"search_words", "search_all"}  # full text is each back end's own
+    assert found <= {
+        "search_words",
+        "search_all",
+        "search_topic",
+        "search_urgency",
+    }  # full text is each back end's own
 
 
 async def test_a_transaction_is_kept_whole_or_not_at_all(tmp_path: Path) -> None:

@@ -22,14 +22,39 @@ FROM log AS l INDEXED BY log_said_all JOIN patient AS p ON p.id = l.patient_id
 WHERE l.kind = 'said' AND l.id BETWEEN :first AND :last
   AND (:patient_id IS NULL OR l.patient_id = :patient_id)
   AND l.at >= :since AND l.at < :until
-  AND (:topic IS NULL OR EXISTS (
-    SELECT 1 FROM observation AS o
-    WHERE o.patient_id = l.patient_id AND o.about = :topic AND o.state = 'stands'
-      AND o.source = json_extract(l.data, '$.source')))
-  AND (:urgency IS NULL OR EXISTS (
-    SELECT 1 FROM log AS f
-    WHERE f.patient_id = l.patient_id AND f.id > l.id AND f.id <= l.id + 40 AND f.at = l.at
-      AND f.kind = 'finding' AND json_extract(f.data, '$.urgency') = :urgency))
+ORDER BY l.id DESC LIMIT :most;
+
+-- Words and buttons alike. A few findings stand at one message, so some more are taken.
+-- name: search_urgency
+WITH hit AS (
+  SELECT f.id AS finding, coalesce((
+      SELECT max(h.id) FROM log AS h
+      WHERE h.patient_id = f.patient_id AND h.id < f.id AND h.id >= f.id - 40 AND h.at = f.at
+        AND h.kind IN ('said', 'tapped', 'picture')), f.id) AS entry
+  FROM log AS f INDEXED BY log_finding
+  WHERE f.kind = 'finding' AND json_extract(f.data, '$.urgency') = :urgency
+    AND (:patient_id IS NULL OR f.patient_id = :patient_id)
+    AND f.at >= :since AND f.at < :until
+  ORDER BY f.id DESC LIMIT CASE WHEN :topic IS NULL THEN :most * 4 ELSE -1 END)
+SELECT DISTINCT l.id, l.patient_id, l.at, l.kind, l.author, p.name, l.text
+FROM hit JOIN log AS l ON l.id = hit.entry JOIN patient AS p ON p.id = l.patient_id
+WHERE :topic IS NULL OR EXISTS (
+  SELECT 1 FROM observation AS o
+  WHERE o.patient_id = l.patient_id AND o.about = :topic AND o.state = 'stands'
+    AND o.source = json_extract(l.data, '$.source'))
+ORDER BY l.id DESC LIMIT :most;
+
+-- name: search_topic
+WITH hit AS (
+  SELECT o.patient_id, o.source FROM observation AS o
+  WHERE o.about = :topic AND o.state = 'stands'
+    AND (:patient_id IS NULL OR o.patient_id = :patient_id)
+    AND o.at >= :since AND o.at < :until
+  ORDER BY o.at DESC LIMIT :most * 4)
+SELECT DISTINCT l.id, l.patient_id, l.at, l.kind, l.author, p.name, l.text
+FROM hit JOIN log AS l ON l.patient_id = hit.patient_id
+  AND l.kind IN ('said', 'tapped', 'picture') AND json_extract(l.data, '$.source') = hit.source
+  JOIN patient AS p ON p.id = l.patient_id
 ORDER BY l.id DESC LIMIT :most;
 
 -- name: search_bounds
