@@ -51,7 +51,7 @@ TRENDS: Final = ("better", "same", "worse")
 
 ASKED: Final = (
     "dose", "ice", "warm_compress", "massage", "walk", "cone", "appetite", "bathroom",
-    "incision", "mobility", "general", "none",
+    "incision", "bandage", "mobility", "general", "none",
 )  # fmt: skip
 """What a prompt may ask about. ``bathroom`` covers stool and urine; ``mobility``
 use of the leg; ``general`` how the patient is; ``none``: nothing was asked."""

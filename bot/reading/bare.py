@@ -25,6 +25,7 @@ _YES: dict[str, tuple[tuple[str, str], ...]] = {
     "appetite": (("appetite", "normal"),),
     "bathroom": (("stool", "normal"), ("urine", "normal")),
     "incision": (("incision", "clean"),),
+    "bandage": (("bandage", "fine"),),
     "mobility": (("weight_bearing", "full"),),
     "general": (("energy", "normal"),),
 }
@@ -165,7 +166,9 @@ _HARMLESS = {
 def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number: int) -> str:
     """ "yes", "no" or "" of one clause."""
     body = [t for t in tokens[clause.start : clause.end] if "<joiner>" not in t.keys]
-    if not body:
+    if not body:  # "ok": it is well; of something to do it may only mean "I shall"
+        return "yes" if len(tokens) == 1 and tokens[0].word == "ok" and asked not in _NO else ""
+    if "<wrongness>" in clause.keys:
         return ""
     first = body[0]
     keys = clause.keys

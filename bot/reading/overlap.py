@@ -22,6 +22,7 @@ OVERRIDES: dict[str, frozenset[str]] = {
             "gums",
             "swallowed",
             "bruising",
+            "energy",
         )
     ),
     "walk": frozenset(("dose", "mishap")),

@@ -33,6 +33,10 @@ OFFERED: dict[str, tuple[tuple[str, str], ...]] = {
         ("incision", "discharge"), ("incision", "pus"), ("incision", "open"),
         ("incision", "bleeding"),
     ),
+    "bandage": (
+        ("bandage", "fine"), ("bandage", "wet"), ("bandage", "slipped"), ("bandage", "odour"),
+        ("bandage", "tight"),
+    ),
     "mobility": (
         ("weight_bearing", "full"), ("weight_bearing", "partial"),
         ("weight_bearing", "toe_touching"), ("weight_bearing", "none"), ("mobility", "worse"),
@@ -48,6 +52,9 @@ OFFERED: dict[str, tuple[tuple[str, str], ...]] = {
     ),
 }  # fmt: skip
 """What may be meant by a topic, as buttons, the usual first."""
+
+ONLY_WHERE_ASKED = frozenset(("bandage",))
+"""Topics that are offered only where the patient's protocol asks about them."""
 
 
 def pending(scene: Scene) -> dict[str, Any] | None:
@@ -91,6 +98,8 @@ def _buttons(scene: Scene, chart: Chart, person: Person) -> Rows:
     topics = [
         button(secret, person.chat, words.say(f"ask_about_{topic}", lang), f"q.{topic}.{chart.id}")
         for topic in OFFERED
+        if topic not in ONLY_WHERE_ASKED
+        or any(one.asks == topic for one in chart.protocol.activities)
     ]
     rows += [tuple(topics[i : i + 2]) for i in range(0, len(topics), 2)]
     clinic = words.say("ask_about_clinic", lang)

@@ -37,6 +37,7 @@ from .words import clock
 ANSWERS: dict[str, tuple[str, ...]] = {
     "bathroom": ("stool", "urine"),
     "incision": ("incision", "swelling", "bruising", "licking", "bandage"),
+    "bandage": ("bandage", "swelling", "licking"),
     "mobility": ("mobility", "weight_bearing"),
     "appetite": ("appetite", "drinking"),
     "general": ("energy", "pain"),

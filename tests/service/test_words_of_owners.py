@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from tests.service.box import Box, at
+from tests.service.box import Box, at, plan
 
 
 async def test_a_bare_done_answers_what_was_asked_and_only_that(canela: Box) -> None:
@@ -155,3 +155,21 @@ async def test_walking_like_a_drunk_is_neither_drinking_nor_fine(canela: Box) ->
     await canela.says(canela.ines, "hes acting weird and wobbly like drunk")
     assert "drinking: normal" not in await canela.seen()
     assert "TODAY" in canela.case("wobbly like drunk").words
+
+
+async def test_a_bandage_check_is_answered_and_cleared_up_in_its_own_terms(practice: Box) -> None:
+    box = await practice.with_patient(plan(protocol="joint-fusion-bandage", medicines=[]))
+    await box.to(3, 10)
+    assert "Look at the bandage" in box.last(box.ines, "Look at the bandage").words
+    await box.says(box.ines, "fine")
+    assert "bandage: fine" in await box.seen()
+    await box.says(box.ines, "the blorp of the zibble again")
+    await box.taps(box.ines, "The bandage")
+    await box.taps(box.ines, "bandage tight")
+    assert "bandage: tight" in await box.seen()
+
+
+async def test_nobody_without_a_bandage_is_offered_one(canela: Box) -> None:
+    await canela.to(2, 11)
+    await canela.says(canela.ines, "the blorp of the zibble again")
+    assert "The bandage" not in canela.last(canela.ines, "not sure that I understood").labels

@@ -50,7 +50,13 @@ RULES = {
     two fingers
     <bandageword> ~4 still_on|in_place|staying|stays|on_properly -<wetword>
     = fine @bandage
-    ^ dry|clean|intact|snug|seca|seco|limpia|limpio|firme
+    ^ ~ dry|clean|intact|snug|seca|seco|limpia|limpio|firme|sequito|sequita -<neg>
+    ^ <good> -<food> -<ingest>
+    looks|look|looking|se_ve|lo_veo|la_veo|smells|huele ~ <good> -<neg>
+    todo|all|everything ~2 <good>
+    in_place|en_su_lugar|en_su_sitio|still_on|bien_puesto|bien_puesta
+    hasnt|not ~ moved|slipped|shifted
+    no se|lo? ha? movido|movio|mueve|corrido
     = wet
     <bandageword> & <wetword>
     moja|mojo|mojado|empapo|mojaron ~3 <bandageword>
@@ -71,11 +77,19 @@ RULES = {
         got|gets ~4 <bandageword> ~ off|apart|completely?
     lost|perdio ~3 <bandageword>
     <bandageword> ~5 ankle|foot|down|round|abajo|around_his_foot -<legit_ok>
+    = slipped @asked-bandage
+    ^ slipped|slipping|loose|undone|unravelled|unravelling|unwrapped|chewed|flojo|floja|suelto|
+        suelta|chueco|chueca|zafado|recorrido|corrido|roto|rota|torn|shredded
+    ^ its|it|se|lo|la ~2 slipped|slipping|loose|undone|off|down|moved|bunched|twisted|unravelling|
+        zafo|corrio|recorrio|bajo|movio|aflojo|quito|arranco|solto|cayo|deshizo|mordio|rompio
+    chewed|chewing|pulled|tore|ripped|mordio|arranco|masco ~2 it|off|lo|la
     = odour
     <bandageword> & <smellword>
     <smellword> ~4 <bandageword>
     = odour @bandage
-    <smellword>
+    <smellword> -<good>
+    = odour @asked-bandage
+    <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|off|funky|nasty|raro|weird|funny
     = tight
     <bandageword> ~4 <tightword>
     <tightword> ~4 <bandageword>

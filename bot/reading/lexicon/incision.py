@@ -178,6 +178,7 @@ RULES = {
     = odour
     <wound>|operacion|operation|surgery ~5 <smellword> -<bandageword>
     <smellword> ~4 <wound> -<bandageword>
+    = odour !@asked-bandage
     <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|rancio|off|funky|disgusting|
         fuerte|nasty|rank|asqueroso|fishy|cheesy|sour|sweet|dead|muerto|raro|weird|funny|
         gacho|horrores|feito|putrido -<other_than_wound>
