@@ -66,6 +66,14 @@ def person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
         if "<person>" in keys and "<patient>" not in keys and tokens[place].word not in _DATIVE:
             ahead = {t.word for t in tokens[max(clause.start, place - 2) : place]}
             return not ahead & PREPOSITIONS
+        word = tokens[place].word
+        cleft = word in ("que", "who", "that") or (
+            word in ("el", "la", "one") and tokens[place + 1].word in ("que", "who", "that")
+        )
+        if cleft:  # "mi abuela es la que se ahoga"
+            place -= 1
+            steps += 1
+            continue
         if "<patient>" in keys and "<aux>" not in keys and "<person>" not in keys:
             return False
         if tokens[place].word not in _DATIVE and not (

@@ -74,6 +74,7 @@ def answer(
         told |= {"weight_bearing"}
     if told & _about(asked):
         return out
+    later = any(m.rule.about == "request" and m.rule.value == "snooze" for m in matches)
     pick: tuple[tuple[str, str], ...] = ()
     chosen = clauses[0]
     first = 0
@@ -90,7 +91,7 @@ def answer(
         verdict = _verdict(tokens, clause, asked, bool(own), number)
         if verdict == "yes":
             pick = _YES[asked]
-        elif verdict == "no":
+        elif verdict == "no" and not later:
             if asked in _NO:
                 pick = (_NO[asked],)
             elif asked in _BESIDE_NO and _more(tokens, clauses, clause):
@@ -99,9 +100,13 @@ def answer(
             chosen = clause
             break
     if not pick and asked in _SESSIONS:
-        for clause in clauses:
-            if ("<minutes>" in clause.keys or "<metres>" in clause.keys) and not (
-                clause.moods & {"question", "hypo", "wish"} or "<neg>" in clause.keys
+        for number, clause in enumerate(clauses):
+            own = {m.rule.about for m in matches if m.clause == number}
+            if (
+                ("<minutes>" in clause.keys or "<metres>" in clause.keys)
+                and not (clause.moods & {"question", "hypo", "wish"} or "<neg>" in clause.keys)
+                and own <= _ON_A_WALK
+                and not _dates(tokens, clause)
             ):
                 pick, chosen = _YES[asked], clause
                 break
@@ -136,6 +141,22 @@ def answer(
         out.found.append(Found(observation, match))
         out.reasons.append(f"an answer to what was asked ({asked}) → {about}: {value}")
     return out
+
+
+_ON_A_WALK = frozenset("idiom walk mobility weight_bearing pain energy urine stool".split())
+"""What may be told in one breath with how long a session was."""
+_AGO = frozenset("ago back hace later earlier before after since in inside cada every".split())
+
+
+def _dates(tokens: list[Token], clause: Clause) -> bool:
+    """Whether the duration says when ("an hour ago"), not how long."""
+    for at in range(clause.start, clause.end):
+        if not tokens[at].keys.isdisjoint(("<minutes>", "<hours>", "<metres>")):
+            after = tokens[at + 1].word if at + 1 < clause.end else ""
+            before = {t.word for t in tokens[max(clause.start, at - 2) : at]}
+            if after in _AGO - {"in", "inside"} or before & {"hace", "in", "every", "cada", "last"}:
+                return True
+    return False
 
 
 def _more(tokens: list[Token], clauses: list[Clause], clause: Clause) -> bool:
@@ -176,13 +197,15 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     if "<yesword>" in first.keys and (number == 0 or size <= 3) and "<notyes>" not in keys:
         return "yes"
     negative = "<noword>" in first.keys and (number == 0 or size <= 3) and (size <= 1 or not own)
+    if first.word == "not" and size > 1 and body[1].word not in _NOT_WHAT:
+        negative = False  # "not her stitches"
     if negative and (
         size == 1 or asked in _NO or (asked in _BESIDE_NO and number == 0 and size <= 2)
     ):
         return "no"
     if own:
         return ""
-    if "<notdone>" in keys:
+    if "<notdone>" in keys and (size <= 3 or not _only_nothing(body)):
         return "no" if asked in _NO else ""
     if "<yesword>" in keys and "<neg>" not in keys and size <= 6:
         return "yes"
@@ -204,6 +227,14 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     return ""
 
 
+def _only_nothing(body: list[Token]) -> bool:
+    """ "I give nothing, I wait": the word alone does not tell what was not done."""
+    return all(t.word == "nothing" for t in body if "<notdone>" in t.keys)
+
+
+_NOT_WHAT = frozenset(
+    "yet today tonight now really done this so him her it at given able possible happening".split()
+)
 _ASKING = frozenset(("question", "hypo", "wish"))
 _COURTESY = frozenset(("<hello>", "<thanks>"))
 _TALK = frozenset(

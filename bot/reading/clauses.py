@@ -36,6 +36,7 @@ def _topic(token: Token) -> bool:
 
 
 _NIGHTS = frozenset("last all the every per a at".split())
+_CLITIC = frozenset("lo la le los las les me se nos te ya no".split())
 _POLITE = frozenset(("<thanks>", "<hello>"))
 _RELATIVE = frozenset("had rang saw noticed mentioned called told phoned spoke showed sent".split())
 
@@ -114,6 +115,8 @@ def split(tokens: list[Token]) -> list[Clause]:
             and _topic(tokens[index - 2])
         ):
             rank = max(rank, 1)  # "pee yes poop no"
+        elif word == "he" and previous in _CLITIC:
+            pass  # "no lo he visto"
         elif word in _SUBJECT and size >= 2 and previous not in _HOLDS and not token.cut:
             nxt = tokens[index + 1].word if index + 1 < len(tokens) else ""
             if previous == "time" and tokens[index - 2].word in ("last", "first", "every", "each"):

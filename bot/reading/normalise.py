@@ -141,8 +141,16 @@ def words_of(text: str) -> list[Token]:
 _ONE_LETTER = {"y": "yes", "n": "no", "s": "si", "k": "ok", "ya": "yes"}
 
 
+_CAUSING = frozenset(
+    "could can might may will would to that did does the a another this any what root".split()
+)
+
+
 def _word(build: _Builder, word: str, start: int, end: int) -> None:
-    for part in SHORT.get(word, (word,)):
+    parts = SHORT.get(word, (word,))
+    if word == "cause" and build.tokens and build.tokens[-1].word in _CAUSING:
+        parts = (word,)  # "could it cause a fit", and no "because"
+    for part in parts:
         build.add(part, start, end)
 
 

@@ -39,7 +39,7 @@ OVERRIDES: dict[str, frozenset[str]] = {
     "incision": frozenset(("drinking",)),
     "swelling": frozenset(("mobility", "incision", "bruising")),
     "pain": frozenset(("licking", "energy", "appetite")),
-    "drinking": frozenset(("appetite", "licking", "dose")),
+    "drinking": frozenset(("appetite", "licking", "dose", "walk")),
     "licking": frozenset(("swallowed", "appetite")),
     "mishap": frozenset(("weight_bearing_full", "weight_bearing_none", "walk")),
     "energy": frozenset(("urine", "leg", "mishap", "weight_bearing", "appetite")),
@@ -100,6 +100,11 @@ def drop_overlaps(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     return sorted(out, key=lambda m: (m.first, m.last))
 
 
+def bare_leg(clause: Clause) -> bool:
+    """Whether no part of a leg is named in the clause."""
+    return clause.keys.isdisjoint(("<joint>", "<legword>"))
+
+
 def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     """What another finding of the same sentence explains: the pills swallowed are no dose
     and no meal, pacing after a seizure is no pain."""
@@ -152,6 +157,14 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
         ):
             continue
         if match.rule.about == "mishap" and match.clause in fainted:
+            continue
+        if (
+            match.rule.value == "collapsed"
+            and clause.sentence in seized
+            and match.rule.pattern.source.startswith(("eyes", "ojos"))
+        ):
+            continue
+        if match.rule.about == "swelling" and clause.sentence in bloated and bare_leg(clause):
             continue
         if key in (("vomiting", "yes"), ("vomiting", "no")) and clause.sentence in bloated:
             continue

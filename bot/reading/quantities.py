@@ -21,6 +21,8 @@ def _kept(token: Token, used: int) -> frozenset[str]:
 
 
 def _kinds(kind: str, value: float) -> frozenset[str]:
+    if kind == "number" and 46 <= value <= 200:
+        return frozenset(("<number>", "<three>", "<rapidrate>"))
     if kind in ("number", "times") and 3 <= value <= 100:
         return frozenset((f"<{kind}>", "<three>"))
     return frozenset((f"<{kind}>",))

@@ -154,6 +154,7 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
             tail[:1] == ["free"]
             or ("out" in tail[1:3] and "ruled" in tail[:2] and not set(tail) & _NOT)
             or (any(w in _NOT for w in tail[:2]) and any(w in SEEN for w in tail[1:4]))
+            or (tail[:1] == ["no"] and any(w in _HAS for w in tail[1:4]))
         ):
             flips = True
     for place in range(match.last + 1, min(match.last + 7, clause.end - 1)):
@@ -188,6 +189,23 @@ def torn(match: Match, tokens: list[Token]) -> bool:
 def hedged(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """Whether the owner doubts it."""
     return "<hedge>" in clause.keys
+
+
+_HAS = frozenset(
+    "visto veo vi tiene trae tenido ha hay habido hubo noto notado presenta presento siento "
+    "encuentro ve da dado".split()
+)
+"""Spanish verbs after "no" that deny what was named before: "pus no le veo"."""
+
+_THAN = frozenset("than que since desde from versus vs".split())
+
+
+def _than_then(tokens: list[Token], clause: Clause) -> bool:
+    """ "Miles better than last month": the past is only what it is compared with."""
+    return any(
+        "<farpast>" in tokens[at].keys and tokens[at - 1].word in _THAN
+        for at in range(clause.start + 1, clause.end)
+    )
 
 
 def void(match: Match, tokens: list[Token], clause: Clause) -> str:
@@ -234,7 +252,7 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
         return "only thought"
     if about in _CARE and about != "mishap" and intended(match, tokens, clause):
         return "not done yet"
-    likened = clause.compared > match.last
+    likened = clause.compared > match.last or _than_then(tokens, clause)
     if "far_past" in moods and not match.denied and not likened:
         return "long ago"
     if about == "swallowed" and took_own(match, tokens, clause):

@@ -14,6 +14,34 @@ _CATS = frozenset("cat cats kitty kitten gato gata gatito gatita michi gatos".sp
 _DOGS = frozenset("dog dogs doggy puppy perro perra perrito perrita perros".split())
 
 
+_KIN = frozenset(
+    "neighbour neighbor sister brother friend mum mom mother dad father daughter son cousin aunt "
+    "uncle nan gran grandma mate boss colleague roommate flatmate nephew niece partner boyfriend "
+    "girlfriend ex landlord".split()
+)
+_KIN_ES = frozenset(
+    "vecino vecina vecinos hermana hermano mama papa hija hijo prima primo tia tio amiga amigo "
+    "suegra suegro cunada cunado abuela abuelo comadre compadre sobrina sobrino novia novio jefe "
+    "jefa lado enfrente inquilino".split()
+)
+_BEYOND = frozenset(("door", "doors", "road", "street", "stairs", "opposite"))
+
+
+def _belongs_elsewhere(tokens: list[Token], place: int, end: int) -> bool:
+    """ "My sister's spaniel", "the bulldog next door", "el perro de mi vecina"."""
+    if "<animalnoun>" not in tokens[place].keys:
+        return False
+    before = tokens[place - 1].word if place else ""
+    if before.endswith("s") and before[:-1] in _KIN:
+        return True
+    after = [t.word for t in tokens[place + 1 : min(place + 6, end)]]
+    if after[:1] == ["next"] or after[:2] in (["over", "the"], ["across", "the"], ["down", "the"]):
+        return bool(set(after[1:3]) & _BEYOND)
+    if after[:1] and after[0] in ("de", "del"):
+        return bool(set(after[1:4]) & _KIN_ES)
+    return False
+
+
 _LIKENED = frozenset("those these same as like como igual mismo misma esos esas aquellos".split())
 """Words before another animal that only compare: "one of those fits our old dog had"."""
 
@@ -39,6 +67,8 @@ def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
                     before.person = True
         elif own or "<wound>" in clause.keys:
             person = False
+        elif number and _goes_on_of_person(tokens, clauses[number - 1], clause):
+            person = True
         clause.person = person
         if clause.rank == 2 and number and "<reported>" in clauses[number - 1].keys:
             told = clauses[number - 1]
@@ -50,6 +80,23 @@ def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
             for before in clauses[max(0, number - 3) : number]:
                 if before.sentence == sentence and "<reported>" in before.keys:
                     before.moods.add("denied")
+
+
+_FAMILY = frozenset("my mi our his her".split())
+
+
+def _goes_on_of_person(tokens: list[Token], before: Clause, clause: Clause) -> bool:
+    """ "My brother has epilepsy and had a seizure": the second verb has the same subject."""
+    if clause.joiner != "and" or before.sentence != clause.sentence:
+        return False
+    head = [t for t in tokens[before.start : before.end] if "<joiner>" not in t.keys]
+    if len(head) < 3 or head[0].word not in _FAMILY or "<person>" not in head[1].keys:
+        return False
+    named = any(
+        "<patient>" in t.keys and "<person>" not in t.keys and t.word not in _FAMILY
+        for t in tokens[before.start : clause.end]
+    )
+    return not named
 
 
 _SPEAKER = frozenset("i ive im we weve id yo lo".split())
@@ -83,7 +130,7 @@ def mark_subjects(
         other_at: int | None = None
         for place in range(clause.start, clause.end):
             token = tokens[place]
-            if "<otheranimal>" in token.keys:
+            if "<otheranimal>" in token.keys or _belongs_elsewhere(tokens, place, clause.end):
                 other_at = place
                 break
             if token.word in wrong and place > clause.start:

@@ -55,6 +55,13 @@ CLASSES = {
 RULES = {
     "appetite": """
     = normal
+    polished|scoffed|demolished|hoovered|wolfed|necked|troughed ~2 off|up|down? ~3 <food>|lot
+    cleared|licked|cleaned|emptied|scraped|emptying ~2 plate|bowl|trough|dish|traste|cazo
+    tearing|tore|tears|steaming|ploughing|plowing ~ through ~3 <food>|breakfasts|teas|dinners
+    like|como ~ no ~ tomorrow
+    se la|las|lo|los acaba|acabo|come|comio|termina|termino|traga|acabaron ~2 toda|todas|todo|todos -<meds>
+    apetito|appetite ~ de|of|like ~2 camionero|leon|caballo|lion|horse|wolf|lobo|trucker
+    cenando|comiendo|desayunando ~ como ~ reina|rey|reyes|siempre|loco|campeon|nina
     <eat> -<meds> -grass -pasto
     <devour> -<meds> -<coneword> -<bandageword>
     licked|licking|licks ~2 lips|chops ~~ after|for ~3 <food>
@@ -98,6 +105,12 @@ RULES = {
     como siempre|antes|normal|loco
     same|usual|as ~ as ~ ever|always|usual|before|normal
     = less
+    pecking|picking|picked|picks|pecked|pecks ~ at ~ it|food|his|her
+    no ~ quiere|quiso|queria ~ mas|seguir -<meds>
+    didnt|doesnt|not|wouldnt ~ want|wanted ~ any ~ more -<meds>
+    managed|ate|eaten|had|eats ~2 third|quarter|half|fraction ~ of ~ it|that|his|her
+    then|luego lost|perdio|loses interest|interes
+    <neg> ~2 quiere|quiso mas
     <eat> ~4 <partly>
     <partly>|poco ~4 <eat>
     <partly> ~3 <food> -<water>
@@ -147,6 +160,7 @@ RULES = {
     skipped|missed|skip|salto ~2 breakfast|dinner|lunch|meal|desayuno|cena|comida
     only|just|solo|solamente|nomas|puro ~4 <treatword>|pollo|jamon|salchicha|premios ~~ <neg>|turns|turned|refuses|leaves|walks|deja|rechaza ~4 <food>
     = less @appetite
+    third|quarter|half|cuarto|tercio|mitad ~ of ~ it
     not ~2 fussed|bothered|keen|mad|pushed
     casi nada
     almost|hardly|barely nothing|anything|any

@@ -8,6 +8,7 @@ CLASSES = {
         mojada mojo mojaron empapado empapada empapo humedo humeda mojadito humedecio
         soaked_through dunked puddle moja mojando soaking_wet waterlogged drooled encharcado
         orino
+        chorreando
         """,
     "slipword": """
         slipped slip slipping slid slides sliding fell fallen come_off came_off coming_off off
@@ -42,6 +43,9 @@ CLASSES = {
 RULES = {
     "bandage": """
     = fine
+    caben|cabe|entran|entra|fit|fits ~ los? dos|two|2 dedos|fingers
+    venda|vendaje|bandage|dressing|ferula|cast|splint ~ seca|seco|dry
+    toes|dedos|deditos ~4 calientitos|tibios|rosaditos|warm|pink
     <bandageword> ~5 <good>|dry|clean|intact|place|secure|snug|seco|seca|limpio|limpia|lugar|
         sitio|sitting|neat|puesto|puesta|firme|bien_puesto|sequita|sequito
     <good>|dry|clean|seco|limpio ~2 <bandageword>

@@ -10,11 +10,12 @@ CLASSES = {
     "bloatword": """
         bloated bloat bloating distended distension tympanic tympanitic drum balloon barrel
         tight taut hard swollen big huge blown swelled swelling rigid enormous expanded
-        expanding gas_filled round ballooned tense ballooning swole puffed firm rock hinchado
+        expanding gas_filled ballooned tense ballooning swole puffed firm rock hinchado
         hinchada hincho hinchando inflada inflado inflo inflando inflamada inflamado distendido
         distendida dura duro tambor globo tirante timpanico timpanica enorme grande grandota
         abombada pelota tensa tenso abultada piedra hinchadisima dilatada dilatado llena_de_aire
         crecida bloats pelotota bola timpanismo
+        hinchadisimo infladisima infladisimo durisima durisimo
         """,
     "retchword": """
         retch retches retching retched heave heaves heaving heaved dry_heave dry_heaves
@@ -48,6 +49,7 @@ RULES = {
     soft|blanda ~2 <bellyword> -<neg>
     <neg> ~2 bloat|bloated|bloating|distension|distended|distendido
     = bloated
+    <bellyword> ~3 round|rounded|redonda -<neg_belly>
     <bellyword> ~4 <bloatword> -<neg_belly> -<wound>
     <bloatword> ~3 <bellyword> -<neg_belly> -<bruiseword>
     <bellyword> ~~ drum|tambor|balloon|globo|tympanic|dura|duro|tensa|tight -<neg_belly> -<wound>

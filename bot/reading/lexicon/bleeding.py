@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 CLASSES = {
+    "pressing": """
+        pressing press pressed pressure presionando presiono presione apretando aprieto apriete
+        apretandole comprimiendo compressing presion_con haciendo_presion
+        """,
     "bleedword": """
         blood bloods bleed bleeds bleeding bled bleedin bloody haemorrhage hemorrhage haemorrhaging
         hemorrhaging sangre sangra sangrando sangro sangrado sangrar sangraba hemorragia
@@ -39,6 +43,7 @@ CLASSES = {
         bottom bum heat period celo season spit escupe blood_pressure teeth diente nosebleed
         hematemesis threw_up brought_up vomits throwing_up pis chis tooth guacareo puking barf
         throw_up
+        devolvio devolver devolviendo vomita vomitando arrojo basca
         """,
     "lightly": "stopped just_a_few",
     "pourblood": """
@@ -72,6 +77,17 @@ RULES = {
     = bleeding @incision @licking @bandage
     <bleedword> -<notwoundblood>
     = bleeding heavy
+    cant|cannot|couldnt|wont|doesnt|no|not|nothing|unable|hasnt|nada|isnt ~4 control|controlled|staunch|stem|slow|slowing|contener|controlar|cortar|corta|cede|para ~3 bleeding|blood|flow|sangre|sangrado|hemorragia|sangrando
+    cant|cannot|couldnt|no|not|unable ~3 bleeding|blood|sangre|sangrado|hemorragia ~3 control|controlled|contener|controlar|to_stop
+    no se ~3 corta|cortado|detiene|para|cierra ~3 sangre|sangrado|hemorragia
+    desangr*
+    ^ its|it|still|just|sigue|esta gushing|spurting|squirting|chorreando
+    <pressing> ~~ <neg>|nada ~3 stop|stops|stopping|stopped|para|parar|detiene|corta -<cryout> -<vomit>
+    <pressing> ~~ still|sigue|keeps|todavia ~2 <bleedword>|coming|saliendo|going -<notwoundblood>
+    blood|sangre ~4 keeps|sigue ~ coming|saliendo|flowing
+    sangre ~2 chorritos|chorrito|chorros|borbotones|a_mares
+    bled|bleeds|bleeding ~ through|right_through ~3 towel|towels|bandage|gauze|blanket|bedding|shirt
+    rivers|river|rios of|de blood|sangre
     <bleedword> & <pour> -<notwoundblood> -<lightly>
     <wound> & <pourblood>
     pumping|gushing|spurting|welling|spouting|squirting|pouring out|up|through|over|down -<rainword>
@@ -93,6 +109,7 @@ RULES = {
     lots|lot|loads|tons|so_much|mucha|muchisima|harta|much|bastante ~ of? blood|sangre \
         -<notwoundblood> -<neg>
     = bleeding heavy @incision
+    soaked|soaking|through|empapo|empapado|gastado|gaste|ya_van ~4 towel|towels|gauze|dressings|toalla|toallas|gasas|rollo|papel|pads
     pouring|gushing|spurting|chorreando
     it|just|still|but|y|pero wont|doesnt|cant|hasnt|isnt|not|no ~ stop|stopped|stopping|para|
         detiene -<vomit> -<lick> -<cryout>

@@ -82,6 +82,7 @@ CLASSES = {
         abrazo abrazos besos igualmente todo todos toda tarde noche dia feliz navidad corazon
         angel angeles responder contestar siempre tan son estar pendiente pendientes descanse
         descansen hasta luego pronto lindas lindos tengan tenga pase pasen jaja jajaja
+        mil the are smashing
         """,
     "meh": "so_so meh iffy",
     "excuse": """

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 CLASSES = {
+    "goodrate": "heart pulse bpm ticker lpm latidos pulso corazon",
     "breath": """
         breath breathing breathe breathes breathed breaths breathin breathless respiration
         respirations respiratory resp resps rr respira respirando respiracion respirar respiro
@@ -57,10 +58,13 @@ RULES = {
     <good>|normal|regular|easy|steady ~ <breath> -<neg>
     eupneic|eupnoeic
     = normal fixed
+    no|not|isnt|arent|nunca|sin ~ <breath> ~2 raro|rara|mal|agitado|agitada|rapido|fast|hard|heavy|heavily|funny|forzado|fuerte|quickly|rapidly -bien -can -puede
     no|without|sin|not ~ trouble|difficulty|difficulties|problem|problems|issue|issues|
         problema|problemas|dificultad|struggling ~3 <breath>
     <breath> ~ without|sin ~ trouble|difficulty|dificultad|problema|effort
     = laboured
+    <breath>|breaths|respiraciones ~4 <rapidrate> -<goodrate>
+    <rapidrate> ~2 breaths|respiraciones|respirations|resps|rpm
     <breath> ~4 <hardword> -<notlaboured>
     <hardword> ~3 <breath> -<notlaboured>
     <gaspword>

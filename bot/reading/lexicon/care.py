@@ -53,6 +53,8 @@ CLASSES = {
         inflatable recovery_suit onesie bodysuit surgical_suit buster_collar cono conos
         isabelino collarin campana embudo lampara_isabelina collar_isabelino conito lamp_shade
         of_shame cono_de_la_verguenza pantalla babero collar_de_la_verguenza medical_suit
+        hat_of_shame satellite_dish space_helmet plastic_collar cucurucho lamparita cone_thing
+        collarino neck_ring vergonha cono_isabelino gorro_isabelino plato_isabelino lamparon
         """,
     "food": """
         food kibble breakfast dinner lunch supper tea meal meals bowl biscuits biscuit plate

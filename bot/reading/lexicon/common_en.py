@@ -3,6 +3,14 @@
 from __future__ import annotations
 
 CLASSES = {
+    "animalnoun": """
+        dog dogs cat cats pup puppy pups kitten kitty spaniel terrier labrador lab retriever
+        collie poodle bulldog frenchie chihuahua dachshund beagle husky shepherd shepherds
+        alsatian rottweiler pug boxer greyhound whippet mastiff doodle cockapoo labradoodle
+        corgi mutt mongrel tabby siamese persian ginger_tom tomcat perro perra perrito perrita
+        gato gata gatito gatita cachorro cachorra chihuahuita pastor salchichita bulldogs
+        spaniels terriers
+        """,
     "neg": """
         non no not dont doesnt didnt wont wouldnt cant cannot couldnt hasnt havent hadnt isnt
         arent wasnt werent aint shouldnt never neither nor none nothing nobody without zero
@@ -88,6 +96,8 @@ CLASSES = {
         her_mate her_pal littermate cousin_dog previous_dog last_dog old_dog_before first_dog
         next_doors the_neighbours the_neighbors another_animal friends_cat sisters_cat
         mothers_cat mums_cat brothers_cat cat_next_door dog_next_door neighbours_pup
+        rabbits horses hens ewes ewe sheep cow cows goat goats ponies donkey chickens tortoise
+        ferret budgie canary lizard snake piglet pigs lamb lambs cavy
         """,
     "slight": """
         bit little lil tad slight slightly mild mildly small minor somewhat faint touch fraction
@@ -136,6 +146,8 @@ CLASSES = {
         if_you_could if_you_have as_if even_if if_you_like if_not if_anything if_i_remember
         if_you_want if_it_helps if_only_a what_if_anything if_you_please if_you_dont_mind
         if_memory_serves if_ever
+        dont_know_if_this dont_know_if_it dont_know_if_thats not_sure_if_this not_sure_if_it
+        if_this_matters if_it_matters if_its_relevant
         """,
     "touchif": "if_i if_we if_you if_anyone if_anybody if_someone if_touched if_we_touch",
     "wish": """
@@ -184,6 +196,8 @@ CLASSES = {
         when_she_was_a last_month months_ago before_he_came before_she_came pre_op preop
         a_year_ago always_had last_summer last_winter in_his_youth
         before_the_accident two_weeks_ago back_in when_we_had when_i_had
+        a_month_ago weeks_ago a_few_weeks_ago three_weeks_ago two_months_ago weeks_back
+        months_back when_he_was_little when_she_was_little as_a_pup since_a_pup
         """,
     "nearpast": """
         first_night first_day last_week the_other_day on_monday on_tuesday on_wednesday
@@ -200,6 +214,8 @@ CLASSES = {
         but_not_since but_none_since hasnt_again not_anymore not_any_more no_more
         hasnt_been_since no_further never_since fine_now ok_now gone_now settled_now stopped_now
         no_longer no_recurrence hasnt_recurred
+        behind_us behind_him behind_her long_over all_over_now over_and_done well_over_it
+        over_it_now cleared_up past_that
         """,
     "nowword": """
         now today finally eventually in_the_end third_time tonight at_last since this_morning this_mornin as_of_today these_days lately

@@ -40,6 +40,7 @@ CLASSES = {
         es esta estan estaba estuvo fue ha he hemos han habia sigue siguio sigo anda ando andaba
         estoy estamos empezo empece quedo quede puso puse tiene tengo tenia se me le ya casi voy
         iba soy
+        tuvo tuve tuvieron
         """,
     "adv": """
         muy ya casi tan todavia bien mucho poco algo medio bastante tambien ahora ahorita hoy
@@ -78,6 +79,8 @@ CLASSES = {
         perro_de_la gato_de_la perro_del gato_del gata_del perra_del otro_animal perrita_del
         mi_otra_perra el_del_vecino la_del_vecino su_companera perro_anterior perra_anterior
         gato_anterior gata_anterior
+        conejos caballos gallinas vaca vacas borrego borregos chiva chivas cuyo tortugas pajaros
+        pericos yegua burro
         """,
     "slight": """
         poco poquito poquita tantito tantita ligero ligera ligeramente leve levemente algo medio
@@ -121,6 +124,7 @@ CLASSES = {
         como_si por_si_acaso_les si_no_es_molestia si_me_pueden si_pueden si_puede si_gusta
         si_gustan si_no_les_molesta si_acaso_un si_es_posible casi_si por_si_les_sirve
         por_si_sirve si_les_sirve si_mal_no_recuerdo
+        no_se_si_importe no_se_si_sirva no_se_si_sea_importante
         """,
     "wish": """
         ojala espero_que quisiera_que quisiera ojalá me_gustaria desearia que_ganas esperemos
@@ -156,6 +160,8 @@ CLASSES = {
         antes_de_operarla el_ano_pasado hace_años hace_anos hace_meses de_cachorro de_cachorra
         de_chiquito de_chiquita cuando_era antes_del_accidente hace_mucho el_mes_pasado solia
         la_vez_pasada
+        hace_un_mes hace_dos_meses hace_tres_semanas hace_semanas hace_unas_semanas
+        hace_un_par_de_meses hace_tres_meses hace_un_ano hace_dos_semanas
         """,
     "nearpast": """
         primera_noche primer_dia la_semana_pasada el_otro_dia el_lunes el_martes el_miercoles
@@ -166,6 +172,8 @@ CLASSES = {
         ya_no desde_entonces_no no_otra_vez no_ha_vuelto_a no_ha_vuelto no_volvio ya_no_mas
         desde_entonces_nada desde_entonces_ya hoy_no hoy_nada ya_esta_bien ya_se_le_quito
         ya_se_le_paso ya_paso ya_nada no_se_ha_repetido no_lo_ha_vuelto no_la_ha_vuelto
+        ya_quedo_atras quedo_atras ya_se_acabo ya_se_compuso ya_se_alivio se_le_quito
+        eso_ya_paso
         """,
     "nowword": """
         hoy ahora ahorita ya esta_manana amanecio hoy_ya por_fin finalmente al_final ultimamente al_fin luego despues

@@ -9,6 +9,8 @@ CLASSES = {
         rota rompe partio partida partido quebro quebrado quebrada destrozo destrozado destruyo
         desbarato desgarro trono despedazo mordio hizo_pedazos madreo rajo rajado rajada quebró
         mangled mauled trashed smithereens flitters bits_of cracks busted_up wrecked chewed_up buckled snapped_off hecho_trizas hizo_trizas trizas added_a_hole in_pieces in_half in_bits to_bits fell_apart unvelcroed
+        sprung_a_leak sprung_leak punctured deflated burst popped poncho ponchado pincho
+        pinchado desinflo desinflado flat_as
         """,
     "wore": """
         on wearing wears wore worn puesto puesta trae lleva usa usando trayendo stays stayed

@@ -13,6 +13,8 @@ CLASSES = {
         cheese ham peanut_butter chicken hidden hid hide wrapped crushed crush butter treat
         sausage pate queso jamon salchicha escondida escondido pollo sneaked snuck slipped mixed
         pill_pocket pocket escondi camuflada
+        atun yogur yogurt cajeta higado carnita tuna brie liverwurst pate_de miel honey marmite
+        banana platano crema_de_cacahuate crema_de_mani queso_crema requeson jamoncito
         """,
     "spat": """
         spat spit spits spitting spitted spat_out spit_out escupio escupe escupio_todo escupido
@@ -154,6 +156,7 @@ RULES = {
     slipped ~4 <meds> ~3 out_of_his_mouth|out_of_her_mouth
     foams|foamed|foaming|drools|drooled ~4 <meds>
     = refused @dose @asked-dose
+    push*|spit*|empuja*|saca* ~3 out|fuera|con ~4 tongue|lengua
     <spat>
     <refuse>
     wont|wouldnt|will_not|didnt|doesnt take|swallow|have|eat|want ~ it?
@@ -178,6 +181,8 @@ RULES = {
     devolvio|regreso ~3 <meds>
     found|see|saw|salio|venia|encontre ~2 <meds> ~3 vomit|puke|sick|vomito
     = vomited_up @dose @asked-dose
+    up it|they came|comes
+    came|come|comes ~ straight|right|all? back up
     <vomit> ~2 it|them|la|lo|las
     la|lo|las|los ~ <vomit>
     came back up
@@ -190,7 +195,7 @@ RULES = {
     gave|given|dio|di|dimos|dieron ~3 twice|double|doble -<interval>
     volvi|volvio|volvimos|volvieron a dar|darle|darsela|darselo
     ya ~2 dado ~~ yo|otra|le ~2 di|dio|volvi
-    gave|given|got|dio|di|dimos|diste|dieron|gives ~3 <meds> ~~ gave|dio|di|dieron|given ~ \
+    gave|given|got|dio|di|dimos|diste|dieron|gives ~3 <meds> ~~ gave|dio|di|dieron|given ~4 \
         another|otro|otra|again|too|also|tambien|second|segunda|de_nuevo
     di|dio|dimos|gave|given ~3 <meds> ~~ esposo|esposa|husband|wife|hijo|hija|mama|partner ~2 \
         dio|gave|did|again|tambien|too

@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 CLASSES = {
+    "waterbowl": """
+        water_bowl waterbowl bowl_of_water bebedero tazon_de_agua plato_de_agua water_dish
+        fountain
+        """,
     "drink": """
         drink drinks drinking drank drunk drinkin lapping laps_water lapped bebe bebio bebiendo
         bebido beber drinked hydrating hydrated hidratado hidratada toma_agua tomo_agua
@@ -16,6 +20,8 @@ CLASSES = {
 RULES = {
     "drinking": """
     = normal
+    agua|water ~2 si|also|tambien|yes ~4 toma|tomar|tomado|tomo|bebe|bebido|beber|visto|drinks|drinking|drank
+    agua|water ~ tambien|too|also
     <drink> -acting -acts -wobbly -staggering -weird -drunken
     <drink> ~3 <good>
     water|agua ~3 <good>|normally
@@ -23,6 +29,9 @@ RULES = {
     toma|tomo|tomando|tomado|tomar|taking|takes|took|had|bebe|bebio ~3 water|agua
     <drink> ~2 <slight> $
     = less
+    sips ~ of ~ water ~~ nowhere|less|not|menos
+    nowhere near ~4 normally|usual|normal|drinks +<drink>|<drinkwater>|sips
+    taking|takes|took|drinking|having ~2 less ~ water
     <drink> ~3 less|little|bit|menos|poco|poquito|barely -more
     <barely>|less|little|menos|poca|poco ~3 <drink>|<drinkwater>
     toma|tomo|tomando|bebe|bebio|tomado ~2 menos|poca|poco|poquita|poquito|tantita ~ agua?
@@ -58,6 +67,7 @@ RULES = {
     <drink>|toma|bebe|tomando|bebiendo ~3 cada_rato|a_cada_rato|todo_el_rato|todo_el_dia|litros|litres|gallons|bucketful|bucketloads|buckets
     toma|bebe|tomando|bebiendo ~~ mas que antes|normal|siempre
     = more @drinking
+    fill*|refill*|top*|rellen* ~2 it|him|her|lo ~~ times|veces|day|dia|again|constantly|barmaid|<times>
     more than|que usual|normal|antes|lo
     = none
     <neg> ~5 sip|drop|gota|trago|traguito -<pee> -<bleedword>
@@ -78,8 +88,8 @@ RULES = {
     agua intacta
     adipsic|adipsia|adipsico
     sin tomar|beber|probar|tomado ~2 agua|liquidos|nada_de_agua
-    <neg> ~ a? drop|sip|gota|trago|traguito|lap
-    ni ~ agua|gota|traguito|trago
+    <neg> ~ a? drop|sip|gota|trago|traguito|lap -<bleedword> -<pee> -<seepword> -pus
+    ni ~ agua|gota|traguito|trago -<bleedword> -<pee> -<seepword> -pus
     stopped drinking
     = none @drinking
     nothing|nada|none

@@ -15,7 +15,7 @@ CLASSES = {
         juguetona despierto despierta alerta feliz mueve_la_cola moviendo_la_cola
         moviendo_su_cola de_buenas de_buen_animo con_ganas muy_vivo vivaracho vivaracha
         energia_normal energico energica inquieto_normal meneando_la_cola meneando movio_la_cola
-        colita_moviendo menea_la_cola buen_humor como_si_nada bien_animado
+        colita_moviendo menea_la_cola buen_humor bien_animado
         """,
     "quietword": """
         down_in_the_dumps in_the_dumps pachucho pachucha mustio mustia chilling chillin chill under_the_weather peaky not_on_form mimoso quiet quieter subdued sleepy sleepier drowsy groggy dozy dopey woozy tired
@@ -39,6 +39,7 @@ CLASSES = {
         achicopalada tirado tirada desvanecido_poco deprimido deprimida postrado postrada
         echado_todo flojito flojita guango lánguido languido languida agotado agotada exhausted
         bajoneado bajoneada caido_de_animo caida_de_animo como_trapo
+        without_strength no_strength sin_ganas_de_nada no_puede_con_su_alma
         """,
     "collapseword": """
         collapse collapsed collapses collapsing collapsd passed_out passes_out passing_out
@@ -67,6 +68,7 @@ CLASSES = {
 RULES = {
     "energy": """
     = normal
+    anda|esta|sigue|estaba|amanecio|ella|el|corre|juega ~2 como_si_nada
     seems|is|hes|shes|quite|completely|almost|like|very|totally ~ himself|herself \
         -<brightcolour>
     back to himself|herself
@@ -142,6 +144,8 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    no ~3 quiere ~2 mover|moverse|levantar|levantarse|pararse -<legword> -pata
+    moves|move|mueve ~2 only|just|solo|nomas ~ the|his|her|los ~ eyes|ojos
     <neg> ~ go|get_up_and_go|life|spark|pep|energy|interest|oomph in him|her
     like|acting|acts|seems|looks|if|walks|walking|parece|anda|como|como_si ~3 drunk|drunken|tipsy|
         borracho|borracha|borrachito|borrachita
@@ -197,6 +201,10 @@ RULES = {
         despertamos|reacciona|reaccionando|responde|respond|responding|responsive|responds ~ \
         up|him|her|at|to|all? -<sleepwell>
     = collapsed
+    floor|ground|side|lying|laid|tirado|tirada|echado|echada|suelo|piso ~~ <neg> ~ moving|responding|respond|mueve|responde|reacciona -much -mucho -around -<lastdone>
+    limp ~3 rag_doll|doll|ragdoll|trapo|noodle|lettuce|dishrag
+    no ~2 puedo|podemos|logro|logramos|consigo|pude|pudimos ~2 despert*|reanim*|reaccione
+    ido|ida|perdido|perdida & no ~2 responde|contesta|reacciona|mira
     off his|her|their ~ legs|feet -<bandageword>
     <collapseword> -snoring
     faint -line -lines -pink -red -smell -scar -mark -whiff -limp -odour -odor -tinge -hint \

@@ -9,6 +9,9 @@ CLASSES = {
         inside_his_mouth inside_her_mouth inside_of_his_mouth inside_the_mouth tongue lengua
         conjunctiva conjunctivae conjunctivas inner_eyelids eyelids parpados sclera sclerae
         whites_of_his_eyes whites_of_her_eyes whites_of_the_eyes encillas boquita paladar
+        labio inside_of_her_mouth inside_of_the_lip inside_the_lip inside_of_their_mouth
+        inside_her_lip inside_of_his_lips inside_of_her_lips inside_of_her_cheek
+        inside_of_his_cheek
         """,
     "paleword": """
         pale pallor pallid white whitish ghostly grey gray greyish grayish ashen chalky chalk

@@ -9,6 +9,30 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    brincando|brinca|saltando|salta|hopping|hops|brinquitos como|like|en ~2 canguro|conejo|chapulin|kangaroo|rabbit|bunny|tres|three|3|one
+    de|a|con brinquito|brinquitos|brincos|saltitos|brinco
+    where|donde ~ do? i start|begin|empiezo|empezar
+    where to start|begin
+    would you believe
+    punto y coma
+    polished off
+    semi colon
+    cayo|cayeron|caen ~2 el|la|los|las|un|una|mi frasco|vaso|plato|telefono|celular|cel|taza|botella|diente|silla|puerta|cuchara|cubeta|maceta|cuadro|salsa|agua|control|foto
+    no ~ lo|la|los|las? suelta|suelto|suelten
+    mientras|cuando|while|whilst ~3 come|comia|coma|eats|eating|eat|desayuna|cena|comer -<neg> -llora -cries -<vomit> -<whimper>
+    so|para_que|pa_que|that ~2 could|can|pueda|pudiera|puede ~ eat|comer ~ in? peace|paz?
+    none|neither|ninguno ~ of|de ~2 us|nosotros ~2 <drink>|<ingest>|drinking|eating
+    yo ~2 lloraba|llorando|lloro|llore
+    lloraba|lloro|llore yo
+    scratched|scratching|scratches|pawed|rasco|rascando ~ at|en ~3 door|puerta|window|ventana|gate|crate|carpet|floor
+    flat as a pancake
+    muri|muero|muere ~ de? verguenza|pena|aburrimiento
+    <xray> ~3 se? ve|veia|shows|show|showed|looks|sale|salio|muestra|mostro ~4 <deepword>
+    want*|offered|offer|thinking|thought|tempted|quiso|queria|quieren|queriendo|pensaba|penso|suggested|sugirio|told|dijo ~3 give|giving|dar|darle|diera|dieramos|dar_le ~5 <humandrug>|aspirin|aspirina|paracetamol|ibuprofen|ibuprofeno -gave -di -dio -dimos
+    <xray> ~6 <deepword>
+    <deepword> ~6 <xray>
+    hissy|paddy|strop|screaming|toddler fit
+    ataque|ataques|ataquito|crisis ~ estornudos|hipo|estornudo|calor|ansiedad|ladridos|mimos|cosquillas|arranques|coraje|llanto|ternura
     dying|starving|starved of? starvation|hunger|thirst
     screaming|crying|howling|shouting|whining|barking|yelling|begging|whinging ~3 for|at ~3 \
         <food>|attention|treats|cuddles|walk|walkies|ball|cookies

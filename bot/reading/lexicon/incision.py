@@ -3,6 +3,12 @@
 from __future__ import annotations
 
 CLASSES = {
+    # "x" is written out as "por".
+    "xray": """
+        x_ray x_rays xray xrays radiograph radiographs radiografia radiografias rayos_x imaging
+        films tomografia ct_scan
+        por_ray por_rays
+        """,
     "redword": """
         red redness reddish redder reddened pink pinkish pinker erythema erythematous inflamed
         angry angry_looking rojo roja rojita rojito enrojecido enrojecida enrojecimiento rojiza
@@ -127,6 +133,7 @@ RULES = {
     looks|look|looking|se_ve|se_ven|la_veo|veo ~ <good>
     todo|all|everything ~2 <good>
     = red
+    <redword> ~4 esquina|esquinita|corner|one_end|bottom_end|top_end|edge|orilla|orillita|puntita -gums -<bloodything> -<eyes>
     <wound> ~5 <redword> -<bloodything> -gums
     <redword> ~4 <wound>|edges|around|alrededor|bordes|orillas|stitches -<bloodything> -gums
     edges|bordes|orillas|skin|piel|around|alrededor|area|line ~3 <redword> -gums
@@ -213,6 +220,10 @@ RULES = {
     <openword> -<eyes> -<neg>
     popped open
     = open deep
+    metal|fierro|fierrito|tornillo|placa|clavo|hueso|alambre|pin|screw|plate|wire ~3 sale|asoma|sobresale|salio|saliendo|sticks|pokes|protrudes|sobresaliendo ~3 de|por|out|through|la
+    something|algo ~3 white|shiny|blanco|metal|metallic|brillante|duro|hard ~~ asomando|asoma|sale|saliendo|sticking|poking|through|sobresale -<eyes>
+    abierta|abierto|open|opened|abrio|split ~2 de_lado_a_lado|end_to_end|from_end|top_to_bottom|de_arriba_abajo|completita|todita|de_punta_a_punta
+    toda|todita|completamente|totalmente|entera ~ abierta|abierto -<slight>
     <seeword> ~5 <deepword> -<nodeep> -<toyctx>
     <deepword> ~4 <seeword> -<nodeep> -<toyctx>
     <deepbone> ~2 in|from|of|through|en|de ~2 <wound>
@@ -227,7 +238,7 @@ RULES = {
     something|algo|knuckle|bit ~3 white|shiny|blanco|metal|metallic|brillante ~5 <wound>|<seeword> \
         -<bandageword>
     <wound> ~~ something|algo ~3 white|shiny|blanco|metal|metallic|brillante
-    wide open
+    wide open -<eyes> -mouth -jaw -door
     burst|bursted|split|popped|ripped|tore|torn ~ open|apart -<bagctx>
     tornillo|placa|clavo|hueso|fierro|alambre|plate|screw|pin|wire ~3 salio|salido|salir|
         fuera|out|poking

@@ -26,6 +26,12 @@ CLASSES = {
 RULES = {
     "leg": """
     = crooked
+    bends|bending|bent|moves|moving|dobla|doblando ~2 where|donde ~4 shouldnt|isnt|no|not|arent ~4 joint|bend|knee|articulacion|coyuntura|doblar|dobla|rodilla
+    <legonly> ~4 pointing|points|bending|bends|going|goes|apunta|dobla|va ~3 direction|way|direccion|lado|angle ~~ shouldnt|not_right|no_debe|not_supposed|no_deberia|isnt_right
+    <legonly> ~4 angulo|angulos|posicion|position|angle ~ raro|rara|extrano|extrana|feo|fea|imposible|weird|odd|strange|funny|wrong|horrible|unnatural|anormal|que_no
+    volvio|volvieron ~3 quebrar|romper|fracturar|quebrarse|romperse|zafar ~3 <legonly>
+    oyo|oi|oimos|escuche|escuchamos|sono|heard|hear|was|hubo ~4 snap|crack|pop|tronido|crujido|chasquido|trueno ~~ <legonly> ~3 colgando|cuelga|chueca|dangling|hanging|swinging|limp|loose|useless
+    <legonly> ~3 del? reves
     <legonly> ~5 <crookedword> -<notleg> -<coneword> -<bandageword>
     cuelga|colgando ~2 <legonly>
     crooked|dangling|deformed|dislocated|chueca|colgando|deforme|dangles|misshapen|quebrada|

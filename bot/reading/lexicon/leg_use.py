@@ -24,6 +24,8 @@ CLASSES = {
         hopping hops hop hopped tres_patas 3_patas tres_patitas 3_patitas brinquitos
         brincando_en nwb non_weight_bearing nonweightbearing non_weightbearing 3_legger on_three
         on_3 three_pawed saltitos leg_up
+        de_brinquito de_brinquitos a_brinquitos a_brincos de_brincos brincando_como hop_hop
+        saltando_como a_saltitos de_saltitos en_tres
         """,
     "toetouch": """
         toe_touching toe_touch toe_touches toe_touched toetouching toe_tap toe_taps toe_tapping
@@ -49,6 +51,9 @@ CLASSES = {
 RULES = {
     "weight_bearing": """
     = full
+    striding|strides|strode ~ out
+    puts|putting|puttin|placing|plants ~3 foot|paw|leg ~ down ~2 square|squarely|flat|proper|properly|like
+    foot|paw|leg ~2 square|squarely ~ on|down|like
     full|fully|normal|normally|evenly|equal|equally ~ <bear>
     <bear> ~3 full|fully|normal|normally|evenly|well|properly|great|confidently|completely|
         bien|completo|todo|total|parejo|fine|four|all|nicely|again -<neg>
@@ -115,6 +120,7 @@ RULES = {
     <barely> ~2 puts|bears weight
     50 ~~ 50
     = toe_touching
+    toes|toe|dedos|deditos ~5 tapping|brushing|grazing|tocando|rozando ~3 floor|ground|suelo|piso
     <toetouch>
     ^ only|just|solo|nomas ~3 toes|toe|punta|puntita|dedos
     toe|toes|tips|punta|dedos|dedito|deditos|puntita ~4 touch|touches|touching|down|ground|
@@ -206,6 +212,7 @@ RULES = {
     """,
     "mobility": """
     = better
+    moving|walking|moves|walks ~2 more|mas ~ freely|easily|comfortably|fluidly|suelto|libre|facil
     walking|walks|moving|moves|mobility|leg|camina|caminando|gait|limp|limping|pata|anda|knee \
         ~5 better|mejor|easier|improved|improving|stronger|steadier|mejorando|mejorado|
         smoother|faster|progress
@@ -223,6 +230,7 @@ RULES = {
     gets|getting|got|stands|rises|lies ~ up|down|stairs ~ easier|quicker|better|faster
     quicker|steadier|looser|smoother|stronger ~4 than|each|every -<swell>
     = better @mobility @weight_bearing
+    miles|heaps|loads|worlds|streets|leagues|tons better
     less|menos $
     = better @mobility @weight_bearing @walk @mishap
     better|mejor|improving|mejorando|improved|mejoro|stronger|progress|mejorcito|mejorcita|
@@ -240,6 +248,11 @@ RULES = {
     = same @mishap
     no_change|no_different|sin_cambios|no_changes|<samey>
     = worse
+    stiffer|slower|wobblier|weaker|lamer|creakier ~ getting|on|getting_up|in|at|when|to|going -<neg>
+    taken|took|step|steps|gone|paso ~ a? step|steps|pasos? back|backwards|backward|atras
+    backward|backwards step
+    mas encogida|levantada|coja|floja ~ que|than
+    lleva|trae|carries|holds ~2 mas|more|higher ~2 que|than
     walking|walks|moving|moves|mobility|leg|limp|limping|limps|gait|camina|caminando|anda|
         cojea|cojeando|pata|lame|lameness ~5 worse|peor|worsened|worsening|deteriorated|
         badly_than|harder|empeoro|worst|deteriorating -<neg>

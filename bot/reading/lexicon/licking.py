@@ -38,6 +38,8 @@ CLASSES = {
 RULES = {
     "licking": """
     = yes
+    pasa|pasando|paso|pasaba|dando|da ~ la? lengua|lenguetazos|lengüetazos -<food>
+    bugging|messing|bothering|worrying|fussing|fiddling|picking|obsessed ~2 <at_place> -<food>
     <lick> ~4 <at_wound>|himself|herself|there -<elsewhere>
     <at_wound> ~3 <lick> -<elsewhere>
     <chew> ~3 <at_place> -<coneword> -<meds>
@@ -62,6 +64,7 @@ RULES = {
     got|gets|getting|been at it|them|stitches
     <chew> ~ it|them|at|la|los|ahi
     = no
+    leaving|leaves|left|leave ~ it|them|stitches|wound|line|cut ~ be|alone
     left|leaves|leaving ~2 <at_wound>|alone alone
     leaves it alone
     ignoring|ignores|ignored ~3 <at_wound>

@@ -24,6 +24,8 @@ CLASSES = {
         se_nos_solto salio_corriendo correteo correteando correr carrera made_a_run made_a_break mad_half_hour mad_five_minutes the_zoomies doing_laps gave_chase
         did_a_runner did_a_bunk bombed_off bombing_around tearing_around tearing_about
         charging_about belting_around
+        tearing_round tore_round tore_around legging_it careering bombing_round tearing_across
+        sprinting_round charging_round
         """,
     "fallword": """
         fell fall falls falling fallen felled tumbled tumble tumbles tumbling toppled
@@ -97,6 +99,7 @@ CLASSES = {
         cae_bien cayo_bien cayo_mal le_cayo in_line dropped_off_to dropped_him_off dropped_her_off dropped_in drop_in gordo_el
         """,
     "bloodrun": """
+        bum bottom backend arse rear
         blood bleeding runny sangre nose fever temperature water discharge pus fluid liquid temp
         diarrhea through_him fiebre well
         """,
@@ -119,6 +122,7 @@ CLASSES = {
 RULES = {
     "mishap": """
     = jumped
+    tiro|lanzo|avento|aventó ~ de|del|desde ~2 <perch>
     got|gets|getting|climbed|climbs|hopped ~ on|onto|up ~2 <perch> -<carried>
     <jumpword> ~4 <perch>|up|off|down|over|out|on|onto|in|into|al|a|del|de|encima|door|dog|me|
         him|visitors|postman|floor|fence -<stairword> -<nojump>
@@ -135,12 +139,16 @@ RULES = {
         garden|harness|gate|house|street -<coneword> -<bandageword>
     se solto|escapo|salio|zafo ~4 correa|calle|puerta|patio|casa|arnes -<stitchword> \
         -<bandageword> -<coneword>
-    chased|chasing|chase|tras|persiguio ~3 squirrel|cat|cats|rabbit|rabbits|ball|bird|postman|
+    chased|chasing|chase|tras|persiguio -<nomishapword> ~3 squirrel|cat|cats|rabbit|rabbits|ball|bird|postman|
         ardilla|gato|gatos|pelota|pajaro|moto|squirrels|deer|fox|paloma
     zoomies
     = ran agent
     left ~2 gate|door open ~~ off|away|out|gone|bolted|ran|escaped|street|road -<stairword>
     = stairs
+    charged|ran|raced|went|shot|bolted|tore|bounded ~ up|down|upstairs|downstairs ~~ <stairword>
+    avento|aventó|brinco|salto|bajo|subio|boto|corrio ~3 <stairword>
+    escapo|fue|solto|subio ~2 por|x|a ~ la|las? <stairword>
+    subio|bajo|subieron|bajaron|sube|baja ~3 pisos|piso|gradas|tramos
     up|down|climbed|climbs|climbing|went|goes|ran|used|took|did|raced|shot|flew|on|bounded|
         charged|subio|bajo|sube|baja|subir|subido|bajado|subiendo|corrio|trepo ~4 <stairword> \
         -<carried> -<fellat> -<fewsteps>

@@ -16,6 +16,13 @@ CLASSES = {
 RULES = {
     "mood": """
     = question
+    am i|we allowed|ok|okay|supposed|meant|right|safe|expected|overreacting|worrying
+    kindly|please|can_you|could_you confirm|clarify|advise|tell ~2 whether|if|when|how|what
+    confirm|clarify|advise whether
+    could|can|would|might|does|do|will the|those|these|his|her|all ~6 +<askmark>
+    ^ que|de_que color|colores|aspecto|sintomas|senales|temperatura|cantidad|tipo|tanto|tan +<askmark>
+    es|son|is|are ~4 verdad|cierto|right|correct $ +<askmark>
+    ^ ok hago|hacemos
     ^ should|shall|can|could|may|do|does|is|are|was|will|would|must|isnt|shouldnt|doesnt i|we|
         he|she|it|you|they|that|this|there|these|his|her|the|anyone|him
     ^ did|has|have|wont i|we|he|she|you|they|anyone -<sitwith>
@@ -24,7 +31,8 @@ RULES = {
     do|can|could|may i|we
     ^ which is|are +<askmark>
     ^ which one|leg|pill|med|meds|medicine|should|do|does|can|of|tablet|day|foot
-    ^ what|who|whose is|are|should|do|does|can|could|if|about|would|will|to|time|kind|
+    ^ who is|are|should|do|does|can|could|would|will +<askmark>
+    ^ what|whose is|are|should|do|does|can|could|if|about|would|will|to|time|kind|
         happens|now|else|did
     ^ what|which|who +<askmark>
     ^ how is|are|should|do|does|can|could|would|will|much|long|many|often|soon|far|to|come|bad \
@@ -71,7 +79,8 @@ RULES = {
     quick question
     <askword>
     = factive
-    normal|ok|okay|common|weird|usual|bad|expected|fine that|for|hes|shes
+    normal|okay|common|weird|usual|bad|expected for|para ~ him|her|<patient>|un|una|el|la ~~ to|be|que
+    normal|ok|okay|common|weird|usual|bad|expected|fine that|hes|shes
     normal ~2 que
     ^ why +<askmark>
     ^ why is|are|does|do|did|wont|isnt|doesnt|would|cant|hasnt|might|not
@@ -94,6 +103,7 @@ RULES = {
     = wish
     <wish>
     = worry
+    was|were|got|estaba|andaba ~ <worry> ~ his|her|the|that|que|sus|la|de
     <worry> ~2 that|of|about|he|she|it|hell|shell|may|might|que
     <worry> for him|her|it
     <worry> he|she|it|hes|shes ~ <future>|might|may|will|could
@@ -104,7 +114,9 @@ RULES = {
     ^ so|so_that|until|till|before he|she ~ can|does|doesnt|wont|cant
     until|till|hasta ~ better|heals|que
     = denied
-    <denyword>
+    <reported> ~~ y|and|but|pero no|nope|not ~ era|was|fue|it
+    juraba|jurando|swore ~~ y|pero|but|and no|wasnt|nope|era
+    <denyword> -sideways -outwards -toes -foot -paw
     = thought
     <thought>
     straight as ~ die|arrow|pencil|rod

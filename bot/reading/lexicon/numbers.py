@@ -66,6 +66,7 @@ ONCE = {
 
 CLASSES = {
     "number": "",
+    "rapidrate": "",  # a number that may be breaths in a minute: 46 to 200
     "three": "bunch handful several triple varias puno monton",  # and every number from 3
     "numberword": " ".join(word for word in NUMBERS if len(word) > 3),
     "minutes": "",

@@ -84,6 +84,7 @@ RULES = {
     <neg> ~ slept|sleep|dormido|durmio|dormimos|dormir ~4 pain|dolor|crying|llorando
     no ~ dormimos|durmio|pego|pegamos ~3 noche|ojo
     = severe agent
+    <touched> ~~ <bite> -<meds> -<at_wound>
     <bite> & <touched>
     <bite> ~3 me|us|him|anyone|nos|dedo|finger|hand|mano|if|when|cuando|near -<at_wound> -<meds>
     me|nos tira|tiro|avento|avienta|quiso|quiere|lanzo ~2 <bite>
@@ -155,7 +156,7 @@ RULES = {
     <neg> ~2 <soreword>
     <neg> ~2 <whimper> -<stopword>
     <neg> ~2 <cryout> -<stopword>
-    <neg> ~ se queja|quejado|quejo ~ nada?
+    <neg> ~ se ~ queja|quejado|quejo ~ nada?
     <neg> ~ le duele|molesta
     sin ~ <painword>|quejarse|molestias|quejas
     pain free

@@ -8,6 +8,7 @@ CLASSES = {
         llamen llamada llaman llamarme llama llámenme llamenme marcar marquen marcarme marque
         marquenme hablar hablen hablarme hablenme telefonear comunicarse comuniquense
         comunicarme comuniquen telefonazo llamadita ringing calling
+        fonazo timbrazo marcada toque telefonema ringback
         """,
     "staff": """
         someone somebody anyone you nurse vet doctor surgeon tech receptionist girls team clinic
@@ -28,6 +29,8 @@ CLASSES = {
 RULES = {
     "request": """
     = call_back
+    echenme|denme|peguenme|echeme|deme|dame|pegame|echame|echen|den|pueden_dar ~ un|una <callword>|llamada|grito
+    give ~ me|us a ~ <callword>|ring|bell|bell|tinkle
     <callword> ~2 me|us|back|nos|por_favor|please -<wecall>
     can|could|please|would|have|get|need|want|like|ask|pueden|puede|podrian|podria|puedes|
         quiero|necesito|por_favor|favor|me|nos|chance|if ~5 <staff>|me|nos ~4 <callword> \
@@ -48,6 +51,8 @@ RULES = {
     callback|call_back|ring_back
     give ~ me|us ~2 call|ring|bell|buzz|shout
     = stop
+    switch|turn|shut|take|turning|switching ~3 <msgword> ~ off
+    switch|turn|shut ~ off ~4 <msgword>
     ^ stop|baja|alto|unsubscribe|parar|cancelar|unenroll|basta|detener $
     ^ stop|unsubscribe|basta|cancelar
     stop|stopping|quit|cease|dejen|deja|paren|para|parar|detener|cancel|cancelar|end|suspend|
@@ -62,6 +67,10 @@ RULES = {
     leave ~ me|us alone
     <msgword> ~4 stop|parar
     = snooze
+    ask|remind|nudge|ping|prod|poke|message|text|try|check|write ~2 me|us|with_me ~4 later|tonight|tomorrow|again|around|after|manana|noche|rato
+    luego|despues|al_rato|ahorita ~ t|te|les|le digo|aviso|contesto|respondo|cuento|escribo
+    voy|estoy manejando|en_junta|trabajando|ocupado|ocupada
+    nudge|ping|prod me
     ^ snooze
     please|pls snooze
     snooze ~ it|this|reminder|that|until|till|<minutes>|<hours>

@@ -34,6 +34,7 @@ CLASSES = {
 RULES = {
     "seizure": """
     = yes
+    he|she|<patient> ~ seized -<seizedup> -up -the -toy -on -my -his -her -it
     <seizureword> -<notfit> -<notattack> -<seizedup>
     had|having|has|went|took|threw|suffered|got ~ a|into|another|some|two|first|second ~ fit|
         fits|convulsion|seizure

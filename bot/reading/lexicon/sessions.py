@@ -7,7 +7,7 @@ CLASSES = {
     "cold_therapy cryo hielo hielos hielito compresa_fria compresas_frias bolsa_de_hielo el_frio frio_local compresa_de_hielo bolsa_fria gel_frio bolsita_fria "
     "icepacks chicharos_congelados compresita_fria ice_packs slush",
     "warmpack": "warm_compress warm_pack heat_pack hot_pack heat_pad warm_compresses heating_pad "
-    "warm_flannel warm_cloth warm_towel hot_compress hot_water_bottle wheat_bag warm_soak rice_sock heat_therapy "
+    "wheat_bag bean_bag heat_bag hot_bag warm_flannel warm_wheat_bag warm_cloth warm_towel hot_compress hot_water_bottle wheat_bag warm_soak rice_sock heat_therapy "
     "compresa_tibia compresas_tibias compresa_caliente compresas_calientes fomentos fomento "
     "calorcito compresas_calientitas compresita tibia tibias tibio tibios pano_tibio toalla_tibia "
     "lienzos_tibios lienzos compresas compresa trapo_caliente trapito paño_caliente",
@@ -26,6 +26,7 @@ CLASSES = {
 _SKIP = """
     slipped_up|fallen_behind|behind|lapsed|slacked ~3 {c}
     forgot|forgotten|skipped|skip|missed|miss|olvide|olvido|olvidamos|skipping|salte|saltamos ~3 {c}
+    {c} ~ we|i|was|got|he|she forgot|skipped|missed|cancelled
     {c} ~3 forgot|forgotten|skipped|missed|olvido|olvide|not_yet|later|tomorrow
     se me|nos olvido|paso ~3 {c}
     <neg> ~ time|had|did|do|done|get|got|manage|managed|hice|hicimos|hecho|pude|pudimos|di|dimos|puse|pusimos|hubo|toco|tuve|tuvimos|salimos|saque|sacamos|quiso ~4 {c}
@@ -40,6 +41,7 @@ _SKIP = """
 RULES = {
     "ice": """
     = done
+    iced|icing ~ him|her|it|them -<neg> -<intent>
     <icepack> for <number> -<neg>
     then|plus|also|and|y|luego|despues|followed_by|con ~2 <icepack> -<neg> -<intent> -<askmark>
     <icepack> ~3 <donework>

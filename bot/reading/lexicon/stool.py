@@ -14,6 +14,8 @@ CLASSES = {
         del_dos del_2 popis popito hizo_del_dos del_baño_grande popocha cagar cago caga cagado
         cagada cagando deposicion deposiciones materia_fecal no_twos pooey ensucio number_twoed
         solids poopies cuita
+        dado_del_cuerpo dar_del_cuerpo da_del_cuerpo dio_del_cuerpo hace_del_cuerpo
+        hacer_del_cuerpo hizo_del_cuerpo hecho_del_cuerpo obraba logs
         """,
     "diarrhoea": """
         diarrhea diarrhoea diarrea diarreas diarea diahrrea diarhea diarhoea the_runs squits
@@ -68,6 +70,9 @@ CLASSES = {
 RULES = {
     "stool": """
     = normal
+    <poo> ~3 no ~ durita|duritas|normal|formada|formadas|firme|formed|solid|firm
+    conservada|conservado|conservadas ~2 <poo>
+    <poo> ~3 conservada|conservadas|formadas
     <poo> -<yucky>
     <poo> ~3 <formed>
     did|done|made|had|hizo|ha|hecho|took|went|go|gone ~3 <poo>
@@ -111,10 +116,14 @@ RULES = {
     back_end|bowels|rear on strike
     back_end|bowels|rear ~~ nothing|nada since|desde
     = none @stool @bathroom
+    waiting|hoping|looking ~3 log|motion|movement|present|delivery|deposit|turd
     no|ninguna de|of las? dos
     neither|ninguna|nothing|nada -<pee> -wrong -<comeword> -<strain>
     todavia|aun|no ~2 hace|hizo|ha_hecho|hecho ~ del baño
     = loose
+    sloppy|runny|squitty|watery|liquid|aguado|aguada|floja|suelta ~3 like|como ~3 mousse|gravy|pudding|cow|soup|custard|water|sopa|agua|atole|pure
+    bum|bottom|backend|back_end|rear|arse|behind ~3 running|runs|leaking|squirting|exploding|explosive
+    splats|splattered|explosive ~4 patio|yard|garden|grass|floor|everywhere|wall
     <diarrhoea>
     <poo> ~4 <runny>
     <runny> ~3 <poo>
@@ -146,8 +155,9 @@ RULES = {
     melena|melaena
     hizo|hace|salio|sale ~2 negro|negra|chapopote
     <diarrhoea> & <tarry>
-    = black @stool
-    black|tarry|negra|negro|chapopote|tar
+    = black @stool @bathroom
+    black|tarry|negra|negro|chapopote|tar|alquitran -<pee>
+    business ~ looks|was|like|came ~3 tar|black|tarry
     = straining
     <strain> ~3 <poo> -<neg_strain>
     <poo> ~4 <strain>

@@ -24,6 +24,9 @@ CLASSES = {
         trago comio tragado comido traga ingirio se_comio se_trago masco mastico masticado
         devoro agarro se_tomo se_atasco se_robo lamio lamido se_mando se_zampo zampo se_bajo
         se_echo se_papeo morfo se_morfo ingerido robo comiendo tragando comi
+        snaffled snaffles scarfed inhaled demolished troughed pilfered swiped snatched
+        sneaked_off hoovered_up made_off_with legged_it_with guzzled se_chuto se_jambo tragaron
+        comieron ingirieron
         """,
     "handed": """
         gave given giving give fed feed feeds slipped sneaked snuck dosed administered popped
@@ -59,6 +62,8 @@ CLASSES = {
         prescribed label_says as_directed sheet_says gave_us gave_me vet_gave left quedan
         remaining to_go different_ones different_tablets each_day every_day al_dia por_dia
         per_day a_day daily por_tomar para_terminar nos_dieron me_dieron nos_dio me_dio
+        tomo_todas_sus tomo_sus tomo_todos_sus tomando_sus tome_sus como_debe como_dios
+        como_buen como_buena como_campeon
         """,
     "jointly": """
         at_once in_one at_one_go in_one_go together instead accidentally mistake mistaken juntas
@@ -91,6 +96,7 @@ CLASSES = {
         ate eat eaten eats swallowed swallow swallows ingested got_into scoffed wolfed devoured
         gobbled consumed nicked stole trago comio tragado traga ingirio se_comio se_trago tragó
         robo comido raided gulped necked downed
+        snaffled scarfed inhaled demolished guzzled se_zampo se_jambo
         """,
     "kinswhose": "laws himselfs herselfs " + " ".join(f"{word}s" for word in _KIN_EN.split()),
     "kin": _KIN_EN + _KIN_ES,
@@ -119,6 +125,16 @@ CLASSES = {
 RULES = {
     "swallowed": """
     = medicine_overdose
+    drank|drunk|drinks|bebio|tomo|chupo|lamio ~2 whole|entire|rest|all|todo|toda|full ~3 <meds> -water -<wholeone>
+    <medcontainer> ~~ <wrecked>|<noneleft> ~~ <three> ~ <meds>
+    blister|blisters|blister_pack|pill_bottle|tableta ~~ <wrecked>|<noneleft> -<planned>
+    <wrecked>|<noneleft> ~3 blister|blisters|blister_pack|pill_bottle
+    <handed> ~3 <three> ~ de|of ~3 <meds> -<planned> -treats
+    <meds> ~~ <ingest> ~3 <three> -<food> -<planned>
+    <meds>|<medcontainer> ~~ se lo|la|los|las bajo|comio|trago|zampo|mando|echo|devoro|acabo|bajaron ~2 <lot> -<food>
+    vacio|vaciaron|emptied|tipped|poured|squirted|squeezed|echo ~5 <lot> ~3 <meds> -<food>
+    <medcontainer> ~2 de|of ~ <meds> ~~ se lo|la|los|las bajo|comio|trago|zampo|mando|acabo
+    left|quedaban|habia|faltan|faltaban|missing ~3 <three> ~ <meds> ~~ <ingest>|<wrecked>|<noneleft>
     <ingest> ~4 <lot> ~3 <meds> -<wholeone> -<planned>
     <ingest> ~6 <meds> ~4 <lot> -<wholeone> -<food>
     had|given ~ all ~2 <meds> ~3 left|remaining
@@ -150,7 +166,7 @@ RULES = {
     <times> ~ the|la|su|his|her|el|lo ~ dose|amount|dosis|cantidad
     <amount> ~3 instead|en_vez|en_lugar
     overdose|overdosed|od|sobredosis|overdosing -<future>
-    ten_times|10_times|tenfold
+    ten_times|10_times|tenfold ~3 dose|amount|dosis|much|strength|what|normal|recommended|lo
     = medicine_overdose @dose @swallowed @asked-dose
     <ingest> ~3 whole|entire|all|todas|todo|lot|bottle|frasco|packet ~3 of|them|bottle|lot|
         packet|bag|frasco|pastillas -<food> -<poisonthing> -<objectthing>
@@ -158,6 +174,7 @@ RULES = {
     <three> ~ <jointly>
     <handed>|<took> ~ <three> $
     = human_medicine
+    <humandrug>|<pillkind> ~ <pillword>? ~~ strip|packet|blister|bottle|box|frasco|caja ~~ <wrecked>|<noneleft>
     <humandrug> -<humanno> -<putaway> -<humanthing>
     <ingest>|<handed>|<took>|chewed|licked|dropped|found|dieron ~5 <humandrug> -<humanno>
     <humandrug> ~~ <ingest>|<noneleft>|<wrecked> -<humanno>
@@ -190,10 +207,11 @@ RULES = {
         something|algo|half|part|pedazo|piece|some ~2 <anyobject> -<meds> -<food>
     <objectthing> ~3 swallowed|ate|eaten|gone|missing|trago|comio|tragado|disappeared \
         -<stitchfall> -<foodbone>
-    swallowed|swallow|trago|ingested ~ something|it|algo -<meds> -<food>
     pieces|piece|bits|bit|chunk|chunks|part|pedazo|pedazos|cacho ~ of|de|del ~3 <objectthing> \
         ~2 missing|gone|faltan|falta|eaten|ate
     <objectthing> ~~ pieces|piece|bits|bit|chunk|part|pedazo|cacho ~3 missing|gone|falta|faltan
+    = bandage_or_object !@asked-dose !@dose
+    swallowed|swallow|trago|ingested ~ something|it|algo -<meds> -<food>
     """,
 }
 

@@ -31,6 +31,9 @@ CLASSES = {
         golf_ball tennis_ball grapefruit orange balloon baseball softball melon fist egg lemon
         apple pelota globo toronja naranja limon mandarin tangerine plum peach football huevo
         manzana mandarina durazno nectarine potato papa doorknob
+        cricket_ball ping_pong_ball snooker_ball rugby_ball bowling_ball tree_trunk elephant
+        pear kiwi aguacate mango satsuma clementine turnip coconut coco elefante tronco papaya
+        jitomate tomate
         """,
     "notswell": """
         belly tummy stomach abdomen panza barriga estomago vientre gums balls mattress
@@ -73,6 +76,7 @@ RULES = {
     puffier|fatter|thicker|rounder|gordota -<neg> -<fewer> -<notswell>
     started|starting|begun|empezo|begins|empieza|comenzo ~3 <swell>
     = marked
+    bulge|bulto|bump|lump|swelling ~~ <sizeword>
     so|tan|re|bien <swell> -<notswell>
     <very> ~3 <swell> -<notvery> -<notswell> -<fewer>
     <swell> ~4 <very> -<notvery> -<notswell> -<fewer>
@@ -113,6 +117,8 @@ RULES = {
     = mild trend:same fixed
     no|not more|less|bigger|worse ~2 <swell> ~3 than|que
     = none fixed
+    <swell> ~4 down|gone|bajo|bajado|fue ~ completely|completamente|totally|entirely|entirely|por_completo
+    <swell> ~~ no|nothing ~ hay|queda|left ~ nada?
     <neg> ~3 <swell>
     <swell> ~7 all|completely|totally|has|have|ha gone|disappeared|vanished|desaparecido \
         -<fewer> -<nearly>
@@ -144,6 +150,8 @@ RULES = {
     <bruiseword> ~2 all_but|almost|nearly|practically|casi|mostly ~ gone|away|faded|desaparecido|quitado -<neg>
     <bruiseplace>|<bruisecolour> ~~ fading|faded|fades +<bruisecolour>
     = marked
+    <bruiseword> ~~ whole|entire|toda|todo ~3 <bruiseplace>
+    aubergine|eggplant|beetroot|berenjena ~2 coloured|colored|colour|color? ~ <bruiseword>
     <very> ~3 <bruiseword> -<notvery> -gums
     <bruiseword> ~4 <very> -<notvery> -gums
     huge|big|massive|dark|deep|giant|nasty|impressive|spectacular|large|grande|enorme|

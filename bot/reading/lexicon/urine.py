@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 CLASSES = {
+    "redliquid": """
+        jamaica vino wine coca cola te tea ketchup sangria granadina rose beetroot betabel rust
+        oxido cherry cereza tamarindo port
+        """,
     "pee": """
         pee pees peed peeing pea peepee pee_pee wee wees weed weeing wee_wee weewee weeed piddle
         piddled piddles urine urinate urinated urinates urinating urination wizz wizzed whizz
@@ -12,6 +16,7 @@ CLASSES = {
         pishar pisha pisho micciono miccion micciones micciona hacer_del_uno bladder vejiga
         weewees cocked_his_leg cocked_leg cocks_his_leg passed_water passing_water pass_water
         pichi hacer_chis waterworks peepees pishi lifted_his_leg anuria anuric
+        diuresis
         """,
     "lastdone": "last ultima ultimo since",
     "accidentword": """
@@ -34,6 +39,8 @@ CLASSES = {
 RULES = {
     "urine": """
     = normal
+    diuresis|miccion ~3 conservada|normal|presente|adecuada
+    pass|passed|passing|passes ~2 water|urine -<neg>
     <pee>
     <pee> ~3 <formed>
     did|done|had|hizo|ha|hecho|plenty|lots|took|long ~3 <pee>
@@ -67,6 +74,7 @@ RULES = {
     ganarle|gano ~ <pee>
     se hizo pipi|pis|chis
     = none
+    <neg> ~2 pass|passed|passing|passes ~2 water|urine
     <neg> ~4 <pee>
     <neg>|nothing|nada ~2 drop|drops|thing|gota out ~ of? him|her
     last <pee>
@@ -80,7 +88,8 @@ RULES = {
     sin ~2 <pee>
     lleva ~4 sin ~3 <pee>
     <neg> ~2 gone|been|go ~2 bathroom|toilet|litter|litterbox|tray|potty ~ since|in|for
-    litter|litterbox|litter_box|tray|arenero ~3 dry|seco|clean|limpio|empty|bone_dry -<poo>
+    litter|litterbox|litter_box|tray|arenero ~3 dry|seco|empty|bone_dry -<poo>
+    litter|litterbox|litter_box|tray|arenero|arena ~3 still|sigue|stayed|stays|amanecio|completely|totally|untouched ~ clean|limpio|limpia|intacto|intacta|seca -<poo>
     anuric|anuria|anurico|anurica
     cant|couldnt|unable|no pee|wee|urinate|puede|go ~2 at? all|orinar|hacer|pipi
     no|ni pipi|pee ni|nor|or popo|poo|poop
@@ -96,6 +105,9 @@ RULES = {
     neither|ninguna|nothing|nada -<poo> -wrong -<comeword> -<strain>
     not a drop
     = straining
+    gotas|gotitas|gotita|drops|dribbles|chorritos ~ de|of ~ <pee> -<neg> -<blood>
+    hace|haciendo ~ fuerza ~~ gotas|gotitas|pis|pipi|orina
+    se acomoda ~~ fuerza|nada|gotas
     <strain> ~3 <pee> -<neg_strain>
     <pee> ~4 strain|strains|straining|puja|pujando|esfuerzo|struggling|struggles|batalla|
         painful|hurts|cries|crying|llora|duele|dolor|trabajo|cuesta
@@ -123,6 +135,8 @@ RULES = {
     keeps|sigue trying|intentando|tratando
     strain|straining|strains|puja|pujando
     = bloody
+    <pee> ~~ como|like|color|colour|coloured|de_color|tipo|looks ~3 <redliquid>
+    <pee> ~3 sale|salio|comes|came|looks|is|was|esta ~~ rojo|roja|red|pink|rojizo|rojiza|rosado|rosada|rusty -gums -<wound>
     <pee> & <blood>
     <pee> ~4 red|pink|pinkish|rosa|rosita|rosada|rojo|roja|rusty|coca_cola|cola_coloured|
         brown_red|rojiza|reddish

@@ -31,6 +31,9 @@ CLASSES = {
 RULES = {
     "vomiting": """
     = yes
+    lots|lot|round|rounds|patch|patches|pool|pools|load of ~ sick|vomit|puke
+    up it|she|he comes|came|come|went
+    come|came|comes|shot straight|right|all back? up
     <vomit>
     is|was|been|being|got|gets|bit|violently|just|hes|shes ~ sick ~ again|twice|once|times|
         everywhere|up|on|in|over|after|this|last|all|three|two
