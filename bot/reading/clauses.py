@@ -36,6 +36,12 @@ def _topic(token: Token) -> bool:
 
 
 _NIGHTS = frozenset("last all the every per a at".split())
+def _participle(tokens: list[Token], index: int) -> bool:
+    """Whether a Spanish participle stands there: visto, dado, podido."""
+    word = tokens[index].word if index < len(tokens) else ""
+    return word.endswith(("ado", "ido")) or word in ("visto", "hecho", "dicho", "puesto")
+
+
 _CLITIC = frozenset("lo la le los las les me se nos te ya no".split())
 _POLITE = frozenset(("<thanks>", "<hello>"))
 _RELATIVE = frozenset("had rang saw noticed mentioned called told phoned spoke showed sent".split())
@@ -115,7 +121,7 @@ def split(tokens: list[Token]) -> list[Clause]:
             and _topic(tokens[index - 2])
         ):
             rank = max(rank, 1)  # "pee yes poop no"
-        elif word == "he" and previous in _CLITIC:
+        elif word == "he" and previous in _CLITIC and _participle(tokens, index + 1):
             pass  # "no lo he visto"
         elif word in _SUBJECT and size >= 2 and previous not in _HOLDS and not token.cut:
             nxt = tokens[index + 1].word if index + 1 < len(tokens) else ""

@@ -154,7 +154,7 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
             tail[:1] == ["free"]
             or ("out" in tail[1:3] and "ruled" in tail[:2] and not set(tail) & _NOT)
             or (any(w in _NOT for w in tail[:2]) and any(w in SEEN for w in tail[1:4]))
-            or (tail[:1] == ["no"] and any(w in _HAS for w in tail[1:4]))
+            or _named_and_denied(tokens, match.last + 1, clause.end)
         ):
             flips = True
     for place in range(match.last + 1, min(match.last + 7, clause.end - 1)):
@@ -192,10 +192,50 @@ def hedged(match: Match, tokens: list[Token], clause: Clause) -> bool:
 
 
 _HAS = frozenset(
-    "visto veo vi tiene trae tenido ha hay habido hubo noto notado presenta presento siento "
-    "encuentro ve da dado".split()
+    "visto veo vi tiene trae tenido hay habido hubo noto notado presenta presentado siento "
+    "encuentro".split()
 )
-"""Spanish verbs after "no" that deny what was named before: "pus no le veo"."""
+_LEAST = frozenset("nada ninguno ninguna hoy ya gracias tampoco por ahora".split())
+
+
+def _named_and_denied(tokens: list[Token], at: int, end: int) -> bool:
+    """ "Pus no le veo", "fiebre no ha tenido": what is named first is denied, where no more
+    follows the verb."""
+    words = [t.word for t in tokens[at:end]]
+    if words[:1] != ["no"]:
+        return False
+    for place, word in enumerate(words[1:5], 1):
+        if word in _HAS:
+            return all(rest in _LEAST for rest in words[place + 1 :])
+    return False
+
+
+_WH = frozenset(
+    "what whats when where which why how whether if wondering wonder asking que como cuando "
+    "cuanto cuanta cual donde puedo podemos debo debemos deberia sera seria duda pregunta".split()
+)
+_INVERTED = frozenset(
+    "is are was do does did can could should shall will would am may might es esta".split()
+)
+_SUBJECTS = frozenset(
+    "i we he she it you they that this these there the his her normal malo grave bien mal".split()
+)
+_DEEDS = frozenset(("<ingest>", "<handed>", "<took>"))
+
+
+def _told_first(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """ "He ate my tablets will the clinic be open": told before the asking begins."""
+    for at in range(clause.start, clause.end - 1):
+        word = tokens[at].word
+        if word in _WH or (word in _INVERTED and tokens[at + 1].word in _SUBJECTS):
+            if match.last >= at or match.last - clause.start < 2:
+                return False
+            said = tokens[clause.start : at]
+            return match.rule.about != "swallowed" or any(
+                not t.keys.isdisjoint(_DEEDS) for t in said
+            )
+    return False
+
 
 _THAN = frozenset("than que since desde from versus vs".split())
 
@@ -221,7 +261,7 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
             return "a likeness"
     if "wish" in moods and "<stopping>" not in clause.keys:
         return "a wish"
-    if "question" in moods and "factive" not in moods:
+    if "question" in moods and "factive" not in moods and not _told_first(match, tokens, clause):
         return "a question"
     if "hypo" in moods:
         heads = [
@@ -253,7 +293,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
     if about in _CARE and about != "mishap" and intended(match, tokens, clause):
         return "not done yet"
     likened = clause.compared > match.last or _than_then(tokens, clause)
-    if "far_past" in moods and not match.denied and not likened:
+    dated = not clause.keys.isdisjoint(("<surgery>", "<longsince>"))
+    if "far_past" in moods and not match.denied and not likened and not dated:
         return "long ago"
     if about == "swallowed" and took_own(match, tokens, clause):
         return "a person"

@@ -42,6 +42,18 @@ def _belongs_elsewhere(tokens: list[Token], place: int, end: int) -> bool:
     return False
 
 
+_DEEDS = frozenset("<bite> <jumpword> <fallword> <roughword> <chew> <runword> <lick>".split())
+_DONE_TO = frozenset("him her him's le lo la his".split())
+
+
+def _hurts(deed: list[Token]) -> bool:
+    """ "Next door's dog bit him": what follows is of this patient again."""
+    return any(t.word in _DONE_TO for t in deed) and any(
+        not t.keys.isdisjoint(_DEEDS) or t.word in _ATTACKS for t in deed
+    )
+
+
+_ATTACKS = frozenset("attacked ataco got grabbed agarro hit knocked tumbo tiro barged".split())
 _LIKENED = frozenset("those these same as like como igual mismo misma esos esas aquellos".split())
 """Words before another animal that only compare: "one of those fits our old dog had"."""
 
@@ -131,7 +143,8 @@ def mark_subjects(
         for place in range(clause.start, clause.end):
             token = tokens[place]
             if "<otheranimal>" in token.keys or _belongs_elsewhere(tokens, place, clause.end):
-                other_at = place
+                owned = place and tokens[place - 1].word[:-1] in _KIN
+                other_at = place - 1 if owned else place
                 break
             if token.word in wrong and place > clause.start:
                 before = tokens[place - 1].word
@@ -162,7 +175,8 @@ def mark_subjects(
             if likened:
                 clause.compared = other_at
             elif not patient_first or (head and head[-1].word in _IS):
-                clause.other = sticky = True
+                clause.other = True
+                sticky = not _hurts(tokens[other_at : clause.end])
         elif sticky:
             first = tokens[clause.start : clause.start + 3]
             back = (

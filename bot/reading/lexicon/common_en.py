@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 CLASSES = {
+    "longsince": "operated surgery operation op",
     "animalnoun": """
         dog dogs cat cats pup puppy pups kitten kitty spaniel terrier labrador lab retriever
         collie poodle bulldog frenchie chihuahua dachshund beagle husky shepherd shepherds
@@ -96,8 +97,8 @@ CLASSES = {
         her_mate her_pal littermate cousin_dog previous_dog last_dog old_dog_before first_dog
         next_doors the_neighbours the_neighbors another_animal friends_cat sisters_cat
         mothers_cat mums_cat brothers_cat cat_next_door dog_next_door neighbours_pup
-        rabbits horses hens ewes ewe sheep cow cows goat goats ponies donkey chickens tortoise
-        ferret budgie canary lizard snake piglet pigs lamb lambs cavy
+        rabbits horses hens ewes ewe sheep goat goats ponies donkey chickens tortoise
+        ferret budgie canary lizard snake piglet pigs cavy
         """,
     "slight": """
         bit little lil tad slight slightly mild mildly small minor somewhat faint touch fraction
@@ -196,7 +197,7 @@ CLASSES = {
         when_she_was_a last_month months_ago before_he_came before_she_came pre_op preop
         a_year_ago always_had last_summer last_winter in_his_youth
         before_the_accident two_weeks_ago back_in when_we_had when_i_had
-        a_month_ago weeks_ago a_few_weeks_ago three_weeks_ago two_months_ago weeks_back
+        a_month_ago a_few_weeks_ago two_months_ago weeks_back
         months_back when_he_was_little when_she_was_little as_a_pup since_a_pup
         """,
     "nearpast": """

@@ -25,7 +25,6 @@ RULES = {
     yo ~2 lloraba|llorando|lloro|llore
     lloraba|lloro|llore yo
     scratched|scratching|scratches|pawed|rasco|rascando ~ at|en ~3 door|puerta|window|ventana|gate|crate|carpet|floor
-    flat as a pancake
     muri|muero|muere ~ de? verguenza|pena|aburrimiento
     <xray> ~3 se? ve|veia|shows|show|showed|looks|sale|salio|muestra|mostro ~4 <deepword>
     want*|offered|offer|thinking|thought|tempted|quiso|queria|quieren|queriendo|pensaba|penso|suggested|sugirio|told|dijo ~3 give|giving|dar|darle|diera|dieramos|dar_le ~5 <humandrug>|aspirin|aspirina|paracetamol|ibuprofen|ibuprofeno -gave -di -dio -dimos

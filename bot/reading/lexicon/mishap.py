@@ -146,9 +146,9 @@ RULES = {
     left ~2 gate|door open ~~ off|away|out|gone|bolted|ran|escaped|street|road -<stairword>
     = stairs
     charged|ran|raced|went|shot|bolted|tore|bounded ~ up|down|upstairs|downstairs ~~ <stairword>
-    avento|aventó|brinco|salto|bajo|subio|boto|corrio ~3 <stairword>
-    escapo|fue|solto|subio ~2 por|x|a ~ la|las? <stairword>
-    subio|bajo|subieron|bajaron|sube|baja ~3 pisos|piso|gradas|tramos
+    avento|aventó|brinco|salto|bajo|subio|boto|corrio ~3 <stairword> -<carried>
+    escapo|fue|solto|subio ~2 por|x|a ~ la|las? <stairword> -<carried>
+    subio|bajo|subieron|bajaron|sube|baja ~3 pisos|piso|gradas|tramos -<carried>
     up|down|climbed|climbs|climbing|went|goes|ran|used|took|did|raced|shot|flew|on|bounded|
         charged|subio|bajo|sube|baja|subir|subido|bajado|subiendo|corrio|trepo ~4 <stairword> \
         -<carried> -<fellat> -<fewsteps>

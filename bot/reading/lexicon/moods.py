@@ -16,7 +16,7 @@ CLASSES = {
 RULES = {
     "mood": """
     = question
-    am i|we allowed|ok|okay|supposed|meant|right|safe|expected|overreacting|worrying
+    am i|we allowed
     kindly|please|can_you|could_you confirm|clarify|advise|tell ~2 whether|if|when|how|what
     confirm|clarify|advise whether
     could|can|would|might|does|do|will the|those|these|his|her|all ~6 +<askmark>
@@ -114,7 +114,6 @@ RULES = {
     ^ so|so_that|until|till|before he|she ~ can|does|doesnt|wont|cant
     until|till|hasta ~ better|heals|que
     = denied
-    <reported> ~~ y|and|but|pero no|nope|not ~ era|was|fue|it
     juraba|jurando|swore ~~ y|pero|but|and no|wasnt|nope|era
     <denyword> -sideways -outwards -toes -foot -paw
     = thought

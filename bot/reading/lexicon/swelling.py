@@ -118,7 +118,7 @@ RULES = {
     no|not more|less|bigger|worse ~2 <swell> ~3 than|que
     = none fixed
     <swell> ~4 down|gone|bajo|bajado|fue ~ completely|completamente|totally|entirely|entirely|por_completo
-    <swell> ~~ no|nothing ~ hay|queda|left ~ nada?
+    <swell> ~~ no|nothing hay|queda|left nada
     <neg> ~3 <swell>
     <swell> ~7 all|completely|totally|has|have|ha gone|disappeared|vanished|desaparecido \
         -<fewer> -<nearly>
