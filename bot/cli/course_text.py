@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from datetime import date, time, timedelta
 from itertools import groupby
 
+from bot.measures.infection import ask_on
 from bot.model.plan import Item, Plan, Prompt
 from bot.model.protocol import ItemKind, Protocol
 from bot.model.text import Lang, Text
@@ -43,6 +44,11 @@ _VERSION = Text(en="version {version}", es="versión {version}")
 _WALKS = Text(
     en="Minutes of walks are the most planned for the week; what is told may keep them shorter.",
     es="Los minutos de paseo son lo máximo de la semana; lo que se diga puede acortarlos.",
+)
+
+_WOUND = Text(
+    en="How the wound healed is asked on {days}, to count infections.",
+    es="Cómo sanó la herida se pregunta el {days}, para contar infecciones.",
 )
 
 
@@ -138,6 +144,11 @@ def _head(
             yield _IF_NEEDED.say(lang, name=medicine.name, how=how)
     if any(item.walk is not None for prompt in coming for item in prompt.items):
         yield _WALKS.say(lang)
+    asked = (
+        f"{_DAY.say(lang, day=(on - plan.surgery).days).lower()} ({short_date(on, lang)})"
+        for on in ask_on(plan.surgery, protocol.implant)
+    )
+    yield _WOUND.say(lang, days={"en": " and ", "es": " y el "}[lang].join(asked))
 
 
 def _block_head(surgery: date, numbers: Sequence[int], day: Day, lang: Lang) -> str:

@@ -64,7 +64,8 @@ class Tongue:
     def topic(self, about: str) -> str:
         """A topic's name."""
         found = TOPICS.get(about)
-        return found.say(self.lang) if found else self.say(about.replace("_", " "))
+        name = found.say(self.lang) if found else self.say(about.replace("_", " "))
+        return name[:1].upper() + name[1:]
 
     def who(self, name: str) -> str:
         """A person by name; the bot and its rules by what they are."""
@@ -75,7 +76,8 @@ class Tongue:
         if matter in VOCABULARY:
             return self.topic(matter)
         found = names().get(f"matter:{matter}")
-        return found.say(self.lang) if found else matter.replace("_", " ")
+        name = found.say(self.lang) if found else matter.replace("_", " ")
+        return name[:1].upper() + name[1:]
 
     def urgency(self, name: str) -> str:
         """An urgency's name."""
