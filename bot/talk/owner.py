@@ -233,7 +233,7 @@ def _edited(scene: Scene, out: Outcome, event: Incoming, person: Person) -> None
             told = [n.at for n in chart.history if chart.sources[n.id][0] == source]
             retract(scene, out, chart, person, source, "corrected")
             reply(
-                scene, out, event, without(chart, source), person, event.text, source,
+                scene, out, event, without(scene, chart, source), person, event.text, source,
                 without=source, first_at=min(told, default=None),
             )  # fmt: skip
             return

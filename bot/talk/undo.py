@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from datetime import timedelta
 
+from bot.plan.doses import AskStaff, Yes, may_give, next_dose
+from bot.plan.slots import slots
+
 from .cases import Said, tell_of_withdrawal
-from .outcome import Entry, Mark, Outcome, Retract
-from .scene import Chart, Line, Person, Scene
+from .dosing import medicine_of, waits_for_staff
+from .outcome import Entry, Mark, MoveLine, Outcome, Retract
+from .scene import Chart, Line, Person, Scene, Sheet
 from .sheet import marked, refresh
+from .words import when
 
 REACH = timedelta(hours=24)
 """How far back "undo" reaches."""
@@ -39,6 +44,8 @@ def retract(
         if marks:
             out.add(*marks, *_released(scene, chart, mine))
             refresh(scene, out, chart, marked(sheet, marks), reminded=sheet.reminded)
+    for dose in planned_again(scene, chart, source):
+        dose.carry_out(out, chart)
     return tell_of_withdrawal(scene, out, chart, Said(person.name, "", source))
 
 
@@ -56,8 +63,121 @@ def _released(scene: Scene, chart: Chart, lines: list[Line]) -> list[Mark]:
     ]
 
 
-def without(chart: Chart, source: str) -> Chart:
+@dataclass(frozen=True, slots=True)
+class PlannedAgain:
+    """A dose that had been moved to ``moved`` comes at its slot again: with its own prompt
+    (``home``), or alone where that is gone."""
+
+    line: Line
+    moved: Sheet
+    home: Sheet | None
+
+    def carry_out(self, out: Outcome, chart: Chart) -> None:
+        """Move it, and say so in the log."""
+        slot, item = self.line.item.slot_at, self.line.item
+        if slot is None:
+            return
+        if self.home is not None:
+            out.cancel.append(f"prompt:{self.moved.id}")
+        key = self.home.key if self.home else self.moved.key
+        out.add(
+            MoveLine(chart.id, self.line.id, key, slot, chart.day(slot)),
+            Entry(
+                "plan",
+                "bot",
+                f"{item.med}: {self.moved.due_at.isoformat()} → {slot.isoformat()}",
+                chart.id,
+                {"line": item.id, "why": "the dose that had moved it was taken back"},
+            ),
+        )
+
+
+def planned_again(scene: Scene, chart: Chart, source: str) -> list[PlannedAgain]:
+    """Doses still to come that are later than planned, and need not be once ``source`` is
+    taken back. Where anything else speaks against the planned time (a dose that stands, a
+    case that waits for staff, an order changed since), the later time stays."""
+    meds = {
+        line.item.med
+        for line in chart.dose_lines
+        if line.source == source and line.choice == "given"
+    } | {
+        noted.observation.med
+        for noted in chart.history
+        if chart.sources[noted.id][0] == source and noted.observation.about == "dose"
+    }
+    left = _freed(chart, source)
+    return [
+        PlannedAgain(line, sheet, _home(chart, line))
+        for sheet in chart.sheets
+        if sheet.key.startswith("later:") and sheet.sent_at is None
+        for line in sheet.lines
+        if line.state == "planned"
+        and line.item.med in meds
+        and line.item.slot_at
+        and scene.now < line.item.slot_at < sheet.due_at
+        and _may_come_as_planned(scene, left, line)
+    ]
+
+
+def _may_come_as_planned(scene: Scene, left: Chart, line: Line) -> bool:
+    medicine, slot = medicine_of(left, line.item.med), line.item.slot_at
+    if medicine is None or slot is None or waits_for_staff(left, medicine):
+        return False
+    if slot not in {one.at for one in slots(left.plan, medicine)}:
+        return False
+    known = [one.item.slot_at for one in left.doses(medicine.name) if one.item.slot_at]
+    given = left.given(medicine.name)
+    if isinstance(next_dose(medicine, known, given, scene.now), AskStaff):
+        return False
+    following = min((at for at in known if at > slot), default=None)
+    return isinstance(may_give(medicine, slot, given, slot, following), Yes)
+
+
+def _home(chart: Chart, line: Line) -> Sheet | None:
+    """The prompt that the line was planned for, while it is still to come."""
+    return next(
+        (
+            sheet
+            for sheet in chart.sheets
+            if sheet.sent_at is None
+            and sheet.due_at == line.item.slot_at
+            and not sheet.key.startswith("later:")
+        ),
+        None,
+    )
+
+
+def without(scene: Scene, chart: Chart, source: str) -> Chart:
     """The chart as if ``source`` had never been said: what an edited message is read in."""
+    left = _freed(chart, source)
+    for back in planned_again(scene, chart, source):
+        left = _moved_back(left, back)
+    return left
+
+
+def _moved_back(chart: Chart, back: PlannedAgain) -> Chart:
+    line, slot = back.line, back.line.item.slot_at
+    if back.home is None or slot is None:
+        sheets = tuple(
+            replace(one, due_at=slot or one.due_at) if one.id == back.moved.id else one
+            for one in chart.sheets
+        )
+        return replace(chart, sheets=sheets)
+    line = replace(line, prompt=back.home.id)
+
+    def lines(sheet: Sheet) -> tuple[Line, ...]:
+        others = tuple(one for one in sheet.lines if one.id != line.id)
+        return (*others, line) if sheet.id == line.prompt else others
+
+    return replace(
+        chart,
+        sheets=tuple(replace(sheet, lines=lines(sheet)) for sheet in chart.sheets),
+        dose_lines=tuple(line if one.id == line.id else one for one in chart.dose_lines),
+    )
+
+
+def _freed(chart: Chart, source: str) -> Chart:
+    """The chart without what came from ``source``; doses stay where they were moved to."""
 
     def freed(line: Line, *, sent: bool) -> Line:
         if line.source != source:
@@ -88,6 +208,10 @@ def take_back(scene: Scene, out: Outcome, chart: Chart, person: Person, source: 
     what = words.observations(gone, lang) or "✓"
     seen_by_staff = retract(scene, out, chart, person, source, "undone")
     parts = [words.say("undone", lang, what=what)]
+    for back in planned_again(scene, chart, source):
+        slot = chart.local(back.line.item.slot_at or scene.now)
+        at = when(slot, chart.local(scene.now), lang)
+        parts.append(words.say("undone_dose", lang, med=back.line.item.med, when=at))
     if seen_by_staff:
         parts.append(words.say("undone_case", lang))
     out.heard.add(chart.id)

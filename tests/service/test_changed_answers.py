@@ -236,11 +236,15 @@ async def test_with_nobody_to_reach_staff_hear_it_and_may_change_it_again(asked:
 
 async def test_a_changed_order_is_not_taken_and_the_clinician_is_told(canela: Box) -> None:
     standin = canela.stage.standin
-    order = "/medicine Canela\nname: tramadol\nsig: 1 tablet PO q12h x 3d\nkind: pain"
+    order = (
+        "/medicine Canela\nname: gabapentin\namount: {en: 1 capsule, es: 1 cápsula}\n"
+        "every_hours: 12\nfirst_dose: 2026-03-05T20:00\ndays: 3"
+    )
     message = standin.say(canela.nurse, canela.desk, order)
     await canela.stage.settle()
     before = len(canela.heard(canela.ines))
-    await changes(canela, message, order.replace("1 tablet", "2 tablets"))
+    assert "Clinician's decision" in canela.case("gabapentin").labels
+    await changes(canela, message, order.replace("1 c", "2 c"))
     told = canela.case("changes nothing")
     assert told.reply_to is message
     assert "cancel it first" in told.words
