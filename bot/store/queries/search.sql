@@ -46,9 +46,9 @@ ORDER BY l.id DESC LIMIT :most;
 
 -- name: search_topic
 WITH hit AS (
-  SELECT o.patient_id, o.source FROM observation AS o
+  SELECT o.patient_id, o.source FROM observation AS o INDEXED BY observation_topic
   WHERE o.about = :topic AND o.state = 'stands'
-    AND (:patient_id IS NULL OR o.patient_id = :patient_id)
+    AND o.patient_id BETWEEN coalesce(:patient_id, 0) AND coalesce(:patient_id, 9223372036854775807)
     AND o.at >= :since AND o.at < :until
   ORDER BY o.at DESC LIMIT :most * 4)
 SELECT DISTINCT l.id, l.patient_id, l.at, l.kind, l.author, p.name, l.text
