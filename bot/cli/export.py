@@ -23,6 +23,7 @@ from bot.records.tables import as_csv, json_lines
 from bot.records.whole import WholeRecord
 from bot.service.clock import SystemClock
 from bot.store import load
+from bot.store.apply import log
 from bot.store.database import Database, Tx
 from bot.store.whole import whole
 from bot.talk.record import readable
@@ -61,6 +62,8 @@ def main(argv: list[str]) -> int:
     parser.add_argument("--paper", choices=("letter", "a4"), default="letter",
                         help="the paper of a PDF (default: letter)")  # fmt: skip
     parser.add_argument("--lang", choices=("en", "es"), help="the language (the practice's own)")
+    parser.add_argument("--by", default="the practice", metavar="NAME",
+                        help="who takes it along; it is written into the log")  # fmt: skip
     parser.add_argument("--to", type=Path, metavar="FILE", help="the file (default: the screen)")
     add_place(parser)
     args = parser.parse_args(argv)
@@ -69,10 +72,12 @@ def main(argv: list[str]) -> int:
     if args.pdf and args.to is None and sys.stdout.isatty():
         raise CommandError("a PDF goes to a file: add --to record.pdf")
     clinic = clinic_of(args) if args.clinic.exists() else None
-    record = asyncio.run(_record(database_of(args), args.patient))
+    now = SystemClock().now()
+    what = f"{args.form}.pdf" if args.pdf else args.form
+    record = asyncio.run(_record(database_of(args), args.patient, args.by, what, now))
     lang = args.lang or (clinic.language if clinic else "en")
     paper: Paper = "a4" if args.paper == "a4" else "letter"
-    wanted = Wanted(record, SystemClock().now(), lang, clinic, paper)
+    wanted = Wanted(record, now, lang, clinic, paper)
     content = PDFS[args.form](wanted) if args.pdf else FORMS[args.form](wanted).encode()
     if args.to is None:
         sys.stdout.buffer.write(content)
@@ -84,16 +89,19 @@ def main(argv: list[str]) -> int:
     return 0
 
 
-async def _record(path: Path, words: str | None) -> WholeRecord:
+async def _record(path: Path, words: str | None, by: str, what: str, now: datetime) -> WholeRecord:
+    """The record as it stands; that it was taken out of the system is written after it."""
+
     def read(tx: Tx) -> WholeRecord:
         row = patient_of(load.roster(tx, ended=True), words)
         found = whole(tx, row.id)
         if found is None:
             raise CommandError(f"there is no patient {row.id}")
+        log(tx, "viewed", by, f"took {what} out of the system", now, row.id, {"by": "command"})
         return found
 
     async with Database(path) as db:
-        return await db.read(read)
+        return await db.transact(read)
 
 
 def keep(path: Path, content: bytes) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import csv
 import io
 import json
@@ -23,6 +24,8 @@ from bot.records.fhir import bundle
 from bot.records.fhir_parts import LOCAL
 from bot.records.tables import as_csv, guarded, json_lines
 from bot.records.whole import WholeRecord
+from bot.store.audit import verify
+from bot.store.database import Database
 from bot.talk.words import default_words
 
 NOW = datetime(2026, 3, 10, 16, tzinfo=UTC)
@@ -195,6 +198,23 @@ def test_every_form_is_written_whole_and_for_its_owner_only(
     assert target.stat().st_mode & 0o077 == 0
     if form == "ics":
         assert Calendar.from_ical(target.read_text()).walk("VEVENT")
+
+
+def test_what_the_command_takes_out_is_in_the_log(copy: Path, tmp_path: Path) -> None:
+    place = ["--to", str(tmp_path / "out"), "--database", str(copy), "--by", "Records"]
+    assert command.main(["Canela", "--as", "csv", *place]) == 0
+    assert command.main(["Canela", "--pdf", *place]) == 0
+
+    async def looks() -> list[tuple[str, str]]:
+        async with Database(copy) as db:
+            assert (await db.read(lambda tx: verify(tx))).stands
+            rows = await db.read(lambda tx: tx.all("log_of", patient_id=1))
+            return [(row["author"], row["text"]) for row in rows if row["kind"] == "viewed"]
+
+    assert asyncio.run(looks()) == [
+        ("Records", "took csv out of the system"),
+        ("Records", "took summary.pdf out of the system"),
+    ]
 
 
 def test_a_pdf_of_the_page_and_of_the_log(copy: Path, tmp_path: Path) -> None:
