@@ -36,6 +36,8 @@ def _topic(token: Token) -> bool:
 
 
 _NIGHTS = frozenset("last all the every per a at".split())
+
+
 def _participle(tokens: list[Token], index: int) -> bool:
     """Whether a Spanish participle stands there: visto, dado, podido."""
     word = tokens[index].word if index < len(tokens) else ""
