@@ -97,6 +97,7 @@ class CaseFile:
     urgency: Urgency
     state: str
     opened_at: datetime
+    deadline: datetime
     acknowledged_at: datetime | None
     acknowledged_by: str | None
     answered_at: datetime | None

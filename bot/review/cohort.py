@@ -78,9 +78,21 @@ class CohortPage:
             curves=[("toe_touching", figures.toe_touching, drawn(figures.toe_touching)),
                     ("full", figures.full, drawn(figures.full))],
             percent=percent, quantile=quantile, waited=waited,
+            line_name=self._line_name,
+            levels={rule.id: rule.urgency for rule in site.practice.rules.file.rules},
             bars=bars(figures.flags), implant_day=DEEP_DAYS,
             sensitivity=f"{SENSITIVITY:.1%}", specificity=f"{SPECIFICITY:.1%}",
         )  # fmt: skip
+
+    def _line_name(self, activity: str) -> str:
+        """What the household reads before the colon; a medicine, or an activity that has no
+        such name, by what it is called."""
+        for protocol in self._site.practice.protocols.values():
+            for one in protocol.activities:
+                if one.id == activity:
+                    name, colon, _ = one.text.say(self._site.tongue.lang).partition(":")
+                    return name if colon and len(name) <= 30 else activity.replace("-", " ")
+        return activity
 
 
 def _names(values: Iterable[str]) -> list[str]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import json
 import sqlite3
 from collections.abc import Callable, Iterable, Mapping
@@ -102,6 +103,11 @@ class Database:
         """Close the file; harmless when it is closed."""
         if self._db is not None:
             db, self._db = self._db, None
+            # Statistics for the query plans, where they are missing or old (sqlite.org,
+            # pragma.html); a file that cannot be written, or is none, does without.
+            with contextlib.suppress(sqlite3.Error):
+                await db.execute("PRAGMA analysis_limit = 400")
+                await db.execute("PRAGMA optimize")
             await db.close()
 
     async def _on_thread(self, function: Callable[[sqlite3.Connection], T]) -> T:

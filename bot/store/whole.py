@@ -122,7 +122,8 @@ def _picture(row: Row) -> Picture:
 def _case(row: Row) -> CaseFile:
     return CaseFile(
         id=row["id"], matter=row["matter"], urgency=Urgency(row["urgency"]), state=row["state"],
-        opened_at=moment(row["opened_at"]), acknowledged_at=_maybe(row["acknowledged_at"]),
+        opened_at=moment(row["opened_at"]), deadline=moment(row["deadline_at"]),
+        acknowledged_at=_maybe(row["acknowledged_at"]),
         acknowledged_by=row["acknowledged_by"], answered_at=_maybe(row["answered_at"]),
         answered_by=row["answered_by"], closed_at=_maybe(row["closed_at"]),
         closed_by=row["closed_by"], outcome=row["outcome"], note=row["note"],

@@ -12,7 +12,7 @@ from bot.model.finding import Finding
 from bot.model.text import Text
 from bot.plan.clock import to_utc
 from bot.plan.doses import AskStaff, TooEarly, Yes, may_give
-from bot.plan.walks import walk_plan, walk_text
+from bot.plan.walks import walk_days, walk_text
 from bot.triage import silence
 
 from . import late, wound
@@ -186,10 +186,16 @@ def _with_walks(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet, kept: li
     if not walking:
         return sheet
     plan, day = chart.plan, chart.day(scene.now)
-    week = walk_plan(plan, chart.protocol, chart.history, day, plan.walk_overrides)
-    before = walk_plan(plan, chart.protocol, chart.history, day - 1, plan.walk_overrides)
-    # The reason is said when a week begins, and when anything changed since yesterday.
-    explain = day > 0 and (day % 7 == 0 or (week.minutes, week.outings) != (
+    days = walk_days(plan, chart.protocol, chart.history, day, plan.walk_overrides)
+    week, before = days[-1], days[max(0, len(days) - 2)]
+    # The reason is said once, when a week begins and when it differs from what stood
+    # yesterday.
+    said = any(
+        other.day == day and other.sent_at is not None and other.id != sheet.id
+        and any(line.item.walk is not None for line in other.lines)
+        for other in chart.sheets
+    )  # fmt: skip
+    explain = day > 0 and not said and (day % 7 == 0 or (week.minutes, week.outings) != (
         before.minutes, before.outings))  # fmt: skip
     lines: list[Line] = []
     for line in sheet.lines:

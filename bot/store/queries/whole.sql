@@ -17,8 +17,8 @@ FROM item AS i JOIN prompt AS p ON p.id = i.prompt_id
 WHERE i.patient_id = :patient_id ORDER BY p.due_at, i.id;
 
 -- name: whole_cases
-SELECT id, patient_id, matter, urgency, state, opened_at, acknowledged_at, acknowledged_by,
-  answered_at, answered_by, closed_at, closed_by, outcome, note, pages, body
+SELECT id, patient_id, matter, urgency, state, opened_at, deadline_at, acknowledged_at,
+  acknowledged_by, answered_at, answered_by, closed_at, closed_by, outcome, note, pages, body
 FROM case_file WHERE patient_id = :patient_id ORDER BY opened_at, id;
 
 -- name: cohort_patient
