@@ -121,7 +121,13 @@ async def open_hall(
         await cast.come_in()
         world = None
         if practice:
-            world = await fill(stage.app.db, stage.app.practice, scenario.start, progress)
+            world = await fill(
+                stage.app.db,
+                stage.app.practice,
+                scenario.start,
+                progress,
+                phone=stage.standin.at_home,
+            )
         controls = StageControls(stage, scenario, world)
         Page(stage.standin, stage.clock, controls, _seats(cast), _samples(scenario)).attach()
         attach_review(stage)

@@ -62,6 +62,9 @@ def review_app(
     async def style(request: Request) -> Response:
         return Response(css, media_type="text/css")
 
+    async def icon(request: Request) -> Response:
+        return Response(status_code=204)  # browsers ask for one unasked
+
     async def lost(request: Request, error: Exception) -> Response:
         request.state.member = None
         return patient.missing(request)
@@ -72,6 +75,7 @@ def review_app(
         routes=[
             Route("/", inside(first)),
             Route("/review.css", style),
+            Route("/favicon.ico", icon),
             Route("/enter", door.ask),
             Route("/enter", door.enter, methods=["POST"]),
             Route("/leave", inside(door.leave), methods=["POST"]),

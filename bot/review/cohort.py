@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Iterable
-from datetime import date
 from zoneinfo import ZoneInfo
 
 from starlette.requests import Request
@@ -17,6 +16,7 @@ from bot.measures.survival import Quantile
 
 from .courses import Courses, Reading
 from .curves import bars, drawn
+from .dates import date_in, no_dates
 from .site import Site
 
 
@@ -68,12 +68,12 @@ class CohortPage:
                   for k in ("procedure", "surgeon", "since", "until")}  # fmt: skip
         picked = chosen(
             courses, procedure=values["procedure"] or None, surgeon=values["surgeon"] or None,
-            since=_date(values["since"]), until=_date(values["until"]),
+            since=date_in(values["since"]), until=date_in(values["until"]),
         )  # fmt: skip
         figures = await asyncio.to_thread(cohort, picked)
         return site.page(
             request, "cohort.html", cohort=figures, values=values, as_of=there,
-            lang=site.tongue.lang, procedures=_names(one.procedure for one in courses),
+            wrong=no_dates(values), lang=site.tongue.lang, procedures=_names(one.procedure for one in courses),
             surgeons=_names(one.surgeon for one in courses),
             curves=[("toe_touching", figures.toe_touching, drawn(figures.toe_touching)),
                     ("full", figures.full, drawn(figures.full))],
@@ -97,10 +97,3 @@ class CohortPage:
 
 def _names(values: Iterable[str]) -> list[str]:
     return sorted({one.strip() for one in values}, key=str.casefold)
-
-
-def _date(text: str) -> date | None:
-    try:
-        return date.fromisoformat(text)
-    except ValueError:
-        return None

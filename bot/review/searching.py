@@ -16,6 +16,7 @@ from bot.model.vocabulary import TOPICS
 from bot.store.review import Listed, plain
 from bot.store.search import MARK_OFF, MARK_ON, Query
 
+from .dates import date_in, no_dates
 from .site import Site
 
 MOST: Final = 100
@@ -71,7 +72,7 @@ class Search:
         look = given and not unclear
         found = await site.store.search(query, request.state.member, now) if look else []
         return site.page(
-            request, "search.html", values=values, asked=given,
+            request, "search.html", values=values, asked=given, wrong=no_dates(values),
             found=[(one, parts(one.text), self._local(one.at)) for one in found],
             full=len(found) == MOST, most=MOST,
             several=several[:SEVERAL] if unclear else [], unclear=unclear,
@@ -85,7 +86,7 @@ class Search:
     def _query(self, asked: QueryParams, patient: int | None) -> Query:
         topic = asked.get("topic", "")
         urgency = asked.get("urgency", "")
-        since, until = _date(asked.get("since", "")), _date(asked.get("until", ""))
+        since, until = date_in(asked.get("since", "")), date_in(asked.get("until", ""))
         return Query(
             words=asked.get("q", "").strip()[:200],
             patient=patient,
@@ -101,11 +102,3 @@ class Search:
 
     def _local(self, at: datetime) -> datetime:
         return at.astimezone(ZoneInfo(self._site.practice.clinic.zone))
-
-
-def _date(text: str) -> date | None:
-    try:
-        found = date.fromisoformat(text.strip())
-    except ValueError:
-        return None
-    return found if date(1900, 1, 1) < found < date(9000, 1, 1) else None

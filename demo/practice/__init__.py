@@ -10,7 +10,7 @@ from bot.store.database import Database
 from bot.store.shelf import Shelf
 
 from .book import Book, load_book
-from .world import World
+from .world import Phone, World
 
 __all__ = ["Book", "Progress", "World", "fill", "go_on", "load_book"]
 
@@ -26,15 +26,17 @@ async def fill(
     now: datetime,
     progress: Progress | None = None,
     book: Book | None = None,
+    phone: Phone | None = None,
 ) -> World:
     """Write the invented practice into ``db``: everything that happened before ``now``
     (aware), and what is planned after it.
 
-    ``progress`` is told how much is done, from 0 to 1. Nobody in it can be reached, and
-    nothing waits to be sent. The world that comes back goes on with ``go_on``.
+    ``progress`` is told how much is done, from 0 to 1; ``phone`` of each who joins at home
+    (account, name, language), so that the bot can write to them: without it nobody can be
+    reached. Nothing waits to be sent. The world that comes back goes on with ``go_on``.
     """
     now = now.astimezone(UTC)
-    world = World(practice, book or load_book(), now, Shelf(db.path))
+    world = World(practice, book or load_book(), now, Shelf(db.path), phone)
     await db.transact(world.open)
     first = world.next_at or now
     while await db.transact(lambda tx: world.go(tx, now, BATCH)):

@@ -44,6 +44,7 @@ NOBODY_LOOKS = timedelta(hours=24)
 LOOK_AGAIN = timedelta(hours=4)
 
 Event = Callable[[Tx, datetime], None]
+Phone = Callable[[int, str, str], None]
 
 
 @dataclass
@@ -54,6 +55,7 @@ class World:
     book: Book
     now: datetime
     shelf: Shelf
+    phone: Phone | None = None
     homes: list[Home] = field(default_factory=list)
     until: datetime = field(init=False)
     desks: Desks = field(init=False)
@@ -187,7 +189,10 @@ class World:
             invitation = Invitation(digest_of(link), "owner", True, home.id)
             scene = self.scene(at, event, charts=(home.chart(at),), invitation=invitation)
             out = on_owner(scene, event)
-            out.reachable[user] = False  # nobody holds a phone with this account
+            if self.phone is None:
+                out.reachable[user] = False  # nobody holds a phone with this account
+            else:
+                self.phone(user, carer.name, carer.lang)
             self.keep(tx, home, out, at)
             row = tx.one("person_of_user", user_id=user)
             if row is None:

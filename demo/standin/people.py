@@ -24,6 +24,12 @@ class People:
         """A new person; the bot cannot write to them before they ``start`` it."""
         return self._chats.add_user(name, language, username)
 
+    def at_home(self, id: int, name: str, language: str) -> None:
+        """Someone with an account of this number, who has opened the bot before."""
+        user = User(id, name, language)
+        self._chats.users[id] = user
+        self._chats.chats[id] = Chat(id, "private", name, {id: user}, open=True)
+
     def group(
         self, title: str, members: list[User], *, large: bool = False, with_bot: bool = True
     ) -> Chat:

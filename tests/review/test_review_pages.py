@@ -314,6 +314,8 @@ async def test_small_numbers_are_said_to_be_small(pages: Pages) -> None:
     assert "only 2: too few for a rate" in words
     assert "1 of 2 have reached it" in words
     assert "Nobody fits" in (await pages.web.get("/cohort?procedure=none+such")).text
+    for path in ("/cohort?since=yesterday", "/search?q=pill&since=yesterday"):
+        assert "“yesterday” is no date" in plain((await pages.web.get(path)).text)
 
 
 @pytest.mark.parametrize(
