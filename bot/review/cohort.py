@@ -74,7 +74,8 @@ class CohortPage:
         return site.page(
             request, "cohort.html", cohort=figures, values=values, as_of=there,
             wrong=no_dates(values), lang=site.tongue.lang,
-            procedures=_names(one.procedure for one in courses), surgeons=_names(one.surgeon for one in courses),
+            procedures=_names(one.procedure for one in courses),
+            surgeons=_names(one.surgeon for one in courses),
             curves=[("toe_touching", figures.toe_touching, drawn(figures.toe_touching)),
                     ("full", figures.full, drawn(figures.full))],
             percent=percent, quantile=quantile, waited=waited,
