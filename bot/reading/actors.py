@@ -14,6 +14,7 @@ _DATIVE = frozenset(("me", "nos", "mi"))
 """In "se me cayó" the patient fell; the person only feels it."""
 
 
+_ARTICLES = frozenset("a an una un the another otra otro".split())
 _MYSELF = frozenset("estoy ando estuve estamos andamos".split())
 
 
@@ -55,7 +56,8 @@ def took_own(match: Match, tokens: list[Token], clause: Clause) -> bool:
 
 def person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """A person is the subject: "I feel sick", "my husband threw up", not "I saw blood"."""
-    if tokens[match.first].word in SEEN or "<seeword>" in tokens[match.first].keys:
+    seen = match.rule.about == "incision" and "<seeword>" in tokens[match.first].keys
+    if seen or tokens[match.first].word in SEEN:
         return False
     place = match.first - 1
     steps = 0
@@ -76,7 +78,7 @@ def person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
             continue
         if "<patient>" in keys and "<aux>" not in keys and "<person>" not in keys:
             return False
-        if tokens[place].word not in _DATIVE and not (
+        if word not in _DATIVE and word not in _ARTICLES and not (
             "<aux>" in keys or "<adv>" in keys or "<neg>" in keys or "<slight>" in keys
         ):
             return False

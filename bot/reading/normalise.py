@@ -142,13 +142,13 @@ _ONE_LETTER = {"y": "yes", "n": "no", "s": "si", "k": "ok", "ya": "yes"}
 
 
 _CAUSING = frozenset(
-    "could can might may will would to that did does the a another this any what root".split()
+    "could can might may will would to did does another root".split()
 )
 
 
 def _word(build: _Builder, word: str, start: int, end: int) -> None:
     parts = SHORT.get(word, (word,))
-    if word == "cause" and build.tokens and build.tokens[-1].word in _CAUSING:
+    if word == "cause" and any(t.word in _CAUSING for t in build.tokens[-4:]):
         parts = (word,)  # "could it cause a fit", and no "because"
     for part in parts:
         build.add(part, start, end)

@@ -50,6 +50,8 @@ OVERRIDES: dict[str, frozenset[str]] = {
 
 def _yields(match: Match, to: Match) -> bool:
     names = OVERRIDES.get(to.rule.about)
+    if match.rule.value == "collapsed" and to.rule.about == "pain":
+        return False
     if names is None or to.rule.weight < match.rule.weight:
         return False
     about = match.rule.about

@@ -54,6 +54,8 @@ def read(text: str, context: Context) -> Reading:
     for clause in clauses:
         if clause.asked:
             clause.keys |= {"<askmark>"}
+        if context.species == "cat":
+            clause.keys |= {"<felid>"}  # a cat that pants is short of breath
     matches, moods = _match(tokens, clauses, context)
     scope.mark_moods(tokens, clauses, moods)
     scope.mark_carried(tokens, clauses)

@@ -77,6 +77,11 @@ RULES = {
     = bleeding @incision @licking @bandage
     <bleedword> -<notwoundblood>
     = bleeding heavy
+    soaked|drenched|empapado|empapada|dripping ~ red|rojo|in_red
+    <neg> ~ clot|clotting|clots|coagula|coagular|coagulando
+    crime|murder scene
+    bloodbath|carniceria|matadero|blood_bath
+    reguero|rio|rastro|charcos|trail|trails ~ de|of sangre|blood
     cant|cannot|couldnt|wont|doesnt|no|not|nothing|unable|hasnt|nada|isnt ~4 control|controlled|staunch|stem|slow|slowing|contener|controlar|cortar|corta|cede|para ~3 bleeding|blood|flow|sangre|sangrado|hemorragia|sangrando
     cant|cannot|couldnt|no|not|unable ~3 bleeding|blood|sangre|sangrado|hemorragia ~3 control|controlled|contener|controlar|to_stop
     no se ~3 corta|cortado|detiene|para|cierra ~3 sangre|sangrado|hemorragia

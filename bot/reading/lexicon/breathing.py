@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 CLASSES = {
+    "felid": "",
     "goodrate": "heart pulse bpm ticker lpm latidos pulso corazon",
     "breath": """
         breath breathing breathe breathes breathed breaths breathin breathless respiration
@@ -63,6 +64,13 @@ RULES = {
         problema|problemas|dificultad|struggling ~3 <breath>
     <breath> ~ without|sin ~ trouble|difficulty|dificultad|problema|effort
     = laboured
+    panting|pants|panted|jadea|jadeando|jadeaba|jadeo +<felid> -<excited> -<cryout> -<neg>
+    puffing|huffing|blowing ~ and|n puffing|huffing|blowing -hot
+    <breath> ~~ gaps|pauses|gap|pausas|pausa|gulp|gulps|gulping
+    panza|pecho|costillas|barriga|chest|tummy|sides|ribs ~3 <very>? rapido|rapidisimo|acelerado|fast|quick|rapidly -<cryout>
+    chest|sides|ribs|flanks ~2 going ~ nineteen|like|ten_to_the|clappers|hammer|bellows
+    se le atora|corta|acaba|va|escapa|atoro|acorta ~ aire|respiracion|resuello
+    no ~ alcanza|llega|rinde ~ aire
     <breath>|breaths|respiraciones ~4 <rapidrate> -<goodrate>
     <rapidrate> ~2 breaths|respiraciones|respirations|resps|rpm
     <breath> ~4 <hardword> -<notlaboured>

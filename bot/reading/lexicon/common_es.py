@@ -62,6 +62,8 @@ CLASSES = {
         novio novia pareja jefe prima primo comadre compadre viejo vieja senora señora doctor
         doctora veterinario veterinaria alguien nieto nieta sobrino sobrina nosotros muchacha
         roomie roomate
+        abuelita abuelito suegrita tiita vecinita cunadita jefecita bebita sobrinito nietecito
+        nietecita
         """,
     "mine": """
         es_mia es_mio era_mia era_mio mi_sangre mi_dedo mi_mano me_duele me_duelen me_corte

@@ -200,7 +200,18 @@ RULES = {
     <neg> ~2 wake|waking|rouse|roused|awaken|woken|woke|wakes|despierta|desperto|despertar|
         despertamos|reacciona|reaccionando|responde|respond|responding|responsive|responds ~ \
         up|him|her|at|to|all? -<sleepwell>
+    = collapsed agent
+    calling|shaking|shook|poked|poking|pinched|nudged|nudging|sacudo|muevo|toco|llamo|grito|hablo ~~ nothing|nada $ -clinic -vet -phone -office -you -clinica -veterinario -head
     = collapsed
+    eyes|ojos ~3 open|abiertos ~~ <neg>|sin ~2 there|responding|responds|responde|responder|reacciona|reaccionar|moving|blinking
+    <barely>|semi|only_just ~ conscious|responsive|alive|consciente
+    lost|losing|loses|lose|regained|out|perdio|perdia|pierde of? ~ consciousness|conciencia|conocimiento
+    perdio|pierde|perdiendo el sentido|conocimiento
+    in and out of? it|consciousness
+    desguanz*
+    se aflojo|fue|cayo ~ todo|toda|redondito
+    legs|patas|back_end|back_legs ~2 gave|give|doblaron|buckled|went ~ way|from|out|under ~~ floor|up|piso|cant|wont|down
+    barely|hardly|apenas ~2 alive|breathing|respira|vivo|viva
     floor|ground|side|lying|laid|tirado|tirada|echado|echada|suelo|piso ~~ <neg> ~ moving|responding|respond|mueve|responde|reacciona -much -mucho -around -<lastdone>
     limp ~3 rag_doll|doll|ragdoll|trapo|noodle|lettuce|dishrag
     no ~2 puedo|podemos|logro|logramos|consigo|pude|pudimos ~2 despert*|reanim*|reaccione

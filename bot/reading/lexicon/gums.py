@@ -47,6 +47,7 @@ RULES = {
     <gumword> ~~ pink|rosadas|rositas|rosita -<neg> -<paleword>
     crt ~3 normal|<number>
     = pale
+    <gumword> ~~ <neg> ~2 regresa|vuelve|vuelven|come|go|return|goes|returning|coming ~2 rosa|pink|back|color|colour
     <gumword> ~5 <paleword>
     <paleword> ~4 <gumword>
     <gumword> ~~ <paleword>|white|blancas|palidas
@@ -68,6 +69,7 @@ RULES = {
     = blue @gums
     <blueword>
     = yellow
+    <yellowword> ~4 eyes|ojos|encias|gums|skin|piel -<discharged> -<bruiseword>
     <gumword> ~6 <yellowword>
     <yellowword> ~4 <gumword>
     jaundice|jaundiced|icteric|icterus|ictericia|icterico|icterica

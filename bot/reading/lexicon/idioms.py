@@ -9,6 +9,8 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    threw|throws|throwing|had|has|having ~ a ~ hissy|paddy|strop|tantrum fit?
+    hissy fit|fits
     brincando|brinca|saltando|salta|hopping|hops|brinquitos como|like|en ~2 canguro|conejo|chapulin|kangaroo|rabbit|bunny|tres|three|3|one
     de|a|con brinquito|brinquitos|brincos|saltitos|brinco
     where|donde ~ do? i start|begin|empiezo|empezar

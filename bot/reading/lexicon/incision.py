@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 CLASSES = {
+    "bowel": "stool poop poo house box tray mouth boca hocico casa oreja",
     # "x" is written out as "por".
     "xray": """
         x_ray x_rays xray xrays radiograph radiographs radiografia radiografias rayos_x imaging
@@ -220,6 +221,8 @@ RULES = {
     <openword> -<eyes> -<neg>
     popped open
     = open deep
+    ve|ven|see|seeing|looking|veo ~ todo? por_dentro|adentro|inside|right_in|into_it|right_inside|hasta_adentro -<eyes> -<bowel>
+    salio|sale|saliendo|came|coming|cayo ~3 pedazo|piece|bit|pedacito ~ de|of ~ metal|fierro|alambre|placa|tornillo|wire|plate|screw
     metal|fierro|fierrito|tornillo|placa|clavo|hueso|alambre|pin|screw|plate|wire ~3 sale|asoma|sobresale|salio|saliendo|sticks|pokes|protrudes|sobresaliendo ~3 de|por|out|through|la
     something|algo ~3 white|shiny|blanco|metal|metallic|brillante|duro|hard ~~ asomando|asoma|sale|saliendo|sticking|poking|through|sobresale -<eyes>
     abierta|abierto|open|opened|abrio|split ~2 de_lado_a_lado|end_to_end|from_end|top_to_bottom|de_arriba_abajo|completita|todita|de_punta_a_punta

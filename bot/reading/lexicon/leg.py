@@ -11,6 +11,7 @@ CLASSES = {
         deformada bailando bamboleando suelta desviada quebrada rota dislocada zafada zafo_se
         girada virada malformed malalignment misshapen unstable rotated broken_again banana
         askew torcidita chuequita unnatural angulated desencajada fracturada fractured guanga
+        bambolea desarmada guango
         """,
     "legonly": """
         leg legs limb paw foot foots pata patas patita pierna piernita hindleg hind_leg back_leg
@@ -26,6 +27,9 @@ CLASSES = {
 RULES = {
     "leg": """
     = crooked
+    bent|bends|doblada|bending|angled ~2 halfway|below|above|middle|mitad|medio ~3 <legonly>|shin
+    <legonly> ~3 out|fuera of|de ~ joint|place|socket|lugar|su_lugar
+    <legonly> ~3 all? wrong|mal|raro|rara ~~ pointing|apuntando|twisted|side|lado|turned
     bends|bending|bent|moves|moving|dobla|doblando ~2 where|donde ~4 shouldnt|isnt|no|not|arent ~4 joint|bend|knee|articulacion|coyuntura|doblar|dobla|rodilla
     <legonly> ~4 pointing|points|bending|bends|going|goes|apunta|dobla|va ~3 direction|way|direccion|lado|angle ~~ shouldnt|not_right|no_debe|not_supposed|no_deberia|isnt_right
     <legonly> ~4 angulo|angulos|posicion|position|angle ~ raro|rara|extrano|extrana|feo|fea|imposible|weird|odd|strange|funny|wrong|horrible|unnatural|anormal|que_no

@@ -292,4 +292,52 @@ wives woes wolf wolfe wolff wolfgang women wonderfully wonders wong wooded woods
 worded wording worker workings works workshop worlds worm wounded woven wraps wrestler wrestlers
 wretched wright wrists writ writer writes writings wrongs wrote wrought yarn yearning yell
 yelled yells yesterdays yielding youngest youngster yours youthful youths zara zombies zone
+abba abnormal abode absentee abuja abundantly acer aided aims airy alia alice alike alot alton
+amir analysis anita appalled applies arcs aries armor army arya ashe asher aspect aspects
+attaches aunty avert baffling bama barns basque batches beale beef benny bette billion blacklist
+blanchard blinding bling blocker blockers bomber boner bonn booing bora bose botox bounces bouts
+bowers brackets branched bree bribe bride brief brisk brit bubbling bucket buick bumpy bundy
+burr byte cabs camo carat cardigan carers carney carp carte cert channing chaplin chaps charting
+chaser chet chime chipotle chute clams clashed classify click climber clinched cloak clout
+clutching coles collier colton colts comets complacent condos conform conner conscience
+contended contender contenders contends cops cortez coulter court cram creme crete cricketer
+crimea current currents curvy dade daley dancer danger daylight decaying deepen defer
+definitively defying deliver delivered delivers demi denoted depp desert deserted deserts
+desperately desperation dessert desserts destroyers deteriorate detour devolved devout dior
+disgrace disgraced diss dons doth doubly doug drew drinkers egan emil emitted emotion emotions
+emperors employing entice entirety etching examines exist exists exit exits expertise exploiting
+exploring facet fairness fave faye fend files finisher fireball firth flake flame flaps flask
+flattering fling floss foes folds folk follower followers footy foraging foresight foreword
+forks founder franchise francois frying fueling furthest fused gallup gator gazing gent gentry
+gents giver glaring gliding gloom gloomy grabbing grady grate grating grids gripped grossed
+grossing gustav gusts gyms hahn hailing halal hamper hana hardness harem hari hater heartache
+heather hermione hijab hindered hives hogs hone honoring hookers hormonal horne hubble hunk icon
+imagine imagined imagines importance importantly imran indicate indicates indication indications
+indicator indicted indigo indy infer intersect invests irony isps jamaican jars jays jerry jews
+judging jumbo juno kara keel kern kick kimi kindle kinky kirk labourers lager lagging lair laird
+lamented lange lapd lark lashes latinos launchers league leather leds levant lewd libel libs
+lice lien loathing lobes looted loyal lube lyft lyme magma mantra maps marc mari marlon mars
+mart marx mask massacred massacres mata matteo meade meantime medial medics mentoring meps
+metabolic metallica midway migrating mika milne minh mink miserably moat mobs moira molding
+molested montreal mori moths moyes muir multiplier munro murky nanny nemo nifty nigel nook novel
+novo nude nugget obligated offended officer ogden oleg omen opec operas organise organised
+organize organized overtly oxide paine pant parisian partridge pasha passer pastry patsy patti
+pave peaked peaking pebble peking peng perilous perk perm persia persuade peruvian peta
+pickering pickled pierre pitchers pitted pixar planner planners platter plow plume plump
+poaching pont potts premiers prepping prescribe preserve preserves presided presumed pricey
+primate primates primed prince prize proc processed professed prog propel protectors pryor
+pumpkins puns purse putin puzzled puzzling quickest quirk rabid racking ranting ratchet raving
+reciting recorded recreated redo redress reels refunded refute regina reins relentless
+relentlessly relevance remodeling repression resolves resorting retainer retrieved reusable
+revising riddled riders rife ringo ritchie rivera roaring romo routing rovers roxy rudder rumble
+rundown rung ruse salah saudi saudis saunders scent schedule schedules scoreless scripted secs
+sects seduced seeding serb settler sever sewn shaq shawl shay shea shippers shower showering
+shred silas simple skim skis skit slabs slag slaps slashed slicing slider slur smacked snuff
+soaps sobs soma sonny sprinter stacked staffers stalling stamping starlight staten static
+station stead stomping storming streamline strikers strives striving sufferers sugary sumner
+sums sunni supplemental swayed tapering tardis tarot telly templar terminus tessa thaw theresa
+thong thrones tinker tomatoes torches tori torque toto tout tracer tracker traits tranquil
+trials tsar tung turing unbeatable unbreakable uniformed unmatched usps valet vast vendetta
+vents vest vests veterinarian veto vice vigil wafer wavy weaken weaver welding wellbeing wheeled
+wheeling whipped whistler whit wielding withhold woof worthy zoned
 """

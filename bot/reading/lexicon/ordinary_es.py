@@ -276,4 +276,55 @@ viena vienen vienes viento viera vigila vigo vila vina vinos violacion violando 
 violentas violento violentos visito viste vistos vitamina vitaminas vito vive vivi vivio vivos
 voces volvamos volvemos volvia vosotros votando votaron vuela vuelo vuelva vuelvas vuelven
 vuelves vuestra vuestras vuestro webs zombis zonas
+aboga abogada abordo abreu acabaran aceptaba aceptara aceptaria acomodada acosta administradora
+administran adoro aforo agota agotador alabanza alcanzada alcanzara aleje alice alimentando amar
+ambar amigables analistas anita anitos anticipacion apliquen aporta apreciada arcangel arcas
+arde armado armados armadura armas armo army arpa arranque arrestada arrojan aspirante asustan
+ataquen atentar atomo atraco atropellado aumenten autora balones bana barbero barrer basica
+basquet bazar beni benny besame bigote boba boletas bolo bomba bordados borro bosta boxeo
+brindado buscados buzo calcular calidas calidos caminantes cancelada canoa caray carecer careta
+carles carpas carreta carrio caseta catolicos caudales cebo celso celula celulas cerraba cerrara
+certeza cerveza ceso chalecos champu charlando chinas chistoso cierre clases click cliente clon
+coahuila cobraron cofre cogi coincido colacion combinando comicos comparativo compartian
+compartida compartido compartidos compartimos compartir compartirlo comparto compra compren
+comprenda comprensiva compro computo concienciar confiado confiere confirma confirman confirmar
+confirme confirmo conforma conforme conocen conoceras conoci conocido consecuente conseguia
+conseguido conseguir conseguira conservador conservadora conservadoras conservando consiente
+consiguio contarlo contenedor contienen controle convencer conventos copio coronada corrector
+cortijo costos creen creiamos crimea crimen crio cuestion culminar culta cupon darias daros
+deberemos delia depositar deposito depositos derramar desafiar desagradable desagradables
+descansan descartes desesperanza despachos desperdiciar desperdicio desperdicios desuso
+desviacion desviar detendra dieta diles doug drew dudan elegante elegantes elevan emitida
+emitido emociona emocional empato empezaran empezaria empuje encontrados encontraremos
+encontrarnos escogida escogido escogio escondio escribiera escrito escritor escritos escucharlos
+esforzado esfuerzan esperados estatica estrenada estrenado evito excedente excedentes exijo
+exista explosiva explosivo explosivos faltaria fase fede fernet ferrea ferrer fiel filas filmes
+filmo finde finge fluida fluir folk fomentan forjado formara francois francos fritos fuego fuga
+fumo galo ganarme ganes garay gaucho gire gomas gomes grabada grabados gramo granadas grau grava
+gravedad grite gustado haciendome hallada haro hazlo heroe hipolito horca horda hormona humos
+hurto idem ignorada ignoran ignorar imagina imaginacion imaginan imaginar imaginas imagine
+imaginen imagino importan importara incienso indicador indicando indice indicio indignacion
+indignado indio ingesta ingrediente invirtio japones japonesa jerry jota jugaran kafka kara kirk
+ladrillos lanchas lapida latinos league leganes libere lidero lios lirico llamarte llegadas
+llueva lluvia lograremos losa madera mame manco maneja manjar manso manten mantendra mantenernos
+maps maradona marc marcaron mari marico marinas mars mart marx mata mataria meade mediar
+mensajeros mestizos metallica metidos midiendo mili mimo minera mitos modelado modestia
+monitoreo mons montados montan montreal monzon mori moribundo mostrada mozos muestreo nava navas
+nigel nodo nodos normalistas obligada obligado oculares ocultado ocupamos ocupara ofreciendo
+oido oidos olivares olmo olvidarlo olvidarnos ongs operacional opta ordena ordenada ordene
+ordeno organizar orientada pachuca pagadas pagarse pajas pajero palco pancho paralela parir
+pastora patrio periodos persia pesame pierre pinza pita plantillas platillo podes portan
+postulado predios preocuparnos presas prescripcion presi presos previos prince priori prisiones
+prisma profesion provocada provocado provocan provocar pudor pulgadas pulpo punaladas putin
+quedandose queres rada radicado rambla raso rastreo reconocen reconocia reconozca reconozco
+recordarles recordarte recuerdes recurren recurrido recurrio refuerzo regalar regina regresion
+relativa relativas relativo relativos relevante removido repartido reponer represion reprimido
+resina resistio reuna reunimos reyna rezando rias rige rivera rivero robando rodado rodando
+rodeando rogando romo rompo rostro ruina sabre sacro salmos salones salvados santidad satelite
+saudi saudita sedimentos senalada sentaba sentirlo separando separe sesion setas significan
+simple simular sito soler soplo soportado soya station subte suelen sugerido suma sumo supieron
+talle talones tasa tejas telefonia telefonico tello telmo terminados termo tetas tiburones
+tienden tilde tino tirador tonica torturar traian trama trampa traslada traslados trataba
+trataban tratada tratadas trazo tula unicos unidas unido unimos vacante vaciar vago vals vasco
+veda vente veros vete veto vice vido vinilo vistio volado yardas zarate
 """

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "seizureword": """
-        seizure seizures seizuring seizured seized_up convulsion convulsions convulsing
+        seizure seizures seizuring seizured convulsion convulsions convulsing
         convulsed convulses convulse convulsive fit fits fitting epileptic tonic_clonic
         grand_mal petit_mal ictal post_ictal postictal status_epilepticus convulsiones
         convulsiono convulsionando convulsiona convulsionar convulsionado convulsionó
@@ -34,8 +34,15 @@ CLASSES = {
 RULES = {
     "seizure": """
     = yes
+    body|cuerpo ~2 went|puso|goes|quedo ~ stiff|rigid|tieso|rigido|duro -<legword>
+    stiff|rigid|tieso|tiesa|rigido|rigida|duro|dura ~~ jerky|twitchy|frothing|foaming|temblar|temblo|sacudi*|convuls* -<legword> -<walkword>
+    champing|chomping|snapping|clacking|chattering|masticando|mascando|trabo ~2 jaw|jaws|teeth|mandibula|quijada|dientes -at -food
+    puso|quedo|esta duro|dura ~ como ~ tabla|palo|piedra
+    mirada|eyes ~ perdida|glazed|vacant ~~ shaking|temblando|pataleando|babeando|drooling|twitching
+    tirado|tirada|tiro|piso|suelo|side|costado|lado ~~ pataleando|patalea|paddling|twitching|drooling_and ~~ babeando|espuma|drooling|foam
     he|she|<patient> ~ seized -<seizedup> -up -the -toy -on -my -his -her -it
-    <seizureword> -<notfit> -<notattack> -<seizedup>
+    <seizureword> -<notfit> -<notattack>
+    seized_up -<seizedup>
     had|having|has|went|took|threw|suffered|got ~ a|into|another|some|two|first|second ~ fit|
         fits|convulsion|seizure
     paddling|paddled|paddle ~3 legs|feet|paws|air

@@ -94,6 +94,7 @@ RULES = {
     ^ <good> -thumbsup
     todo|all|everything ~2 <good>
     = none
+    <zero> ~ <poo>
     <constipated>
     <neg> ~4 <poo>
     <neg> ~3 hecho|done|had|made|passed|gone ~3 <poo>

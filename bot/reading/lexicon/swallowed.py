@@ -125,6 +125,12 @@ CLASSES = {
 RULES = {
     "swallowed": """
     = medicine_overdose
+    home|found|find|encontre|encontramos|halle|vi ~4 <noneleft>|<wrecked> ~ <meds> ~ <medcontainer>
+    <ingest> ~3 <three> ~4 <meds> -<planned>
+    <wrecked>|mordio ~~ no|not|isnt ~ queda|quedan|quedo|left|remaining ~3 <meds>
+    acabo|trago|bebio|drank|finished ~2 frasco|bote|botella|caja|bottle|box ~2 <jointly>|jalon|sentada|tiron
+    whole|entire|all|todo|todas|full ~ gotero|dropper|syringe|jeringa|syringes ~3 <meds>
+    <meds> ~3 <number> ~ ml|cc|mg ~ instead|en_vez|en_lugar
     drank|drunk|drinks|bebio|tomo|chupo|lamio ~2 whole|entire|rest|all|todo|toda|full ~3 <meds> -water -<wholeone>
     <medcontainer> ~~ <wrecked>|<noneleft> ~~ <three> ~ <meds>
     blister|blisters|blister_pack|pill_bottle|tableta ~~ <wrecked>|<noneleft> -<planned>

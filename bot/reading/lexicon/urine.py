@@ -74,6 +74,9 @@ RULES = {
     ganarle|gano ~ <pee>
     se hizo pipi|pis|chis
     = none
+    nothing|nada ~ in|en ~2 litter|tray|litterbox|litter_box|arenero|box ~~ since|desde|day|days|<hours>|ayer|yesterday -<poo>
+    <zero> ~ <pee>
+    no_pee|sin_pipi|sin_orinar
     <neg> ~2 pass|passed|passing|passes ~2 water|urine
     <neg> ~4 <pee>
     <neg>|nothing|nada ~2 drop|drops|thing|gota out ~ of? him|her
