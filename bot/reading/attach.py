@@ -179,13 +179,22 @@ def _count(
         many = False
         for at in range(clause.start, clause.end):
             token = tokens[at]
-            if "<times>" in token.keys and token.value:
+            if "<times>" in token.keys and token.value and token.value >= 1:
                 return int(token.value)
             if (
                 "<number>" in token.keys
                 and token.value
                 and at > clause.start
                 and tokens[at - 1].word in ("last", "past", "ultimas", "ultimos", "previous")
+            ):
+                return int(token.value)
+            if (
+                "<number>" in token.keys
+                and token.value
+                and at + 1 < clause.end
+                and tokens[at + 1].word in ("in", "en")
+                and at + 2 < clause.end
+                and tokens[at + 2].word in ("all", "total")
             ):
                 return int(token.value)
             if "<number>" in token.keys and token.value and token.value < 40:
@@ -196,13 +205,32 @@ def _count(
                     return int(token.value)
             if "<manytimes>" in token.keys and place == match.clause:
                 many = True
-            if "<againword>" in token.keys and match.rule.about == "dose":
+            if "<againword>" in token.keys and (
+                match.rule.about == "dose"
+                or (match.rule.about == "vomiting" and place != match.clause)
+            ):
                 many = True
         if many and match.rule.about in ("vomiting", "seizure", "dose"):
+            return 2
+        if match.rule.about == "dose" and _two_times(clauses, places):
             return 2
         if match.rule.count:
             return match.rule.count
     return match.rule.count
+
+
+_THEN = frozenset(("<lastnight>", "<yesterday>", "<yesterdayevening>", "<yesterdaymorning>"))
+_TODAY = frozenset(("<thismorning>", "<nowword>", "<allday>"))
+
+
+def _two_times(clauses: list[Clause], places: list[int]) -> bool:
+    """ "Last night's and tonight's as well": two doses in a row."""
+    keys: frozenset[str] = frozenset().union(*(clauses[place].keys for place in places))
+    return (
+        not keys.isdisjoint(_THEN)
+        and not keys.isdisjoint(_TODAY)
+        and not keys.isdisjoint(("<againword>", "tambien", "also", "both", "as_well", "tampoco"))
+    )
 
 
 def medicine(

@@ -10,6 +10,7 @@ from typing import Final
 from .grammar import Compiler, Lexis
 from .inflect import forms
 from .lexicon.ordinary import ORDINARY
+from .sounds import spellings
 from .spelling import Speller
 from .token import Token
 
@@ -81,11 +82,23 @@ def _substituted(word: str, entry: str) -> bool:
     return len(word) == len(entry) and sorted(word) != sorted(entry)
 
 
+def _of_base(word: str) -> frozenset[str]:
+    """The classes of the word that this is a form of ("knees", "despertarla")."""
+    bases = (word[:-1],) if word.endswith("s") and len(word) > 3 else ()
+    for form in (*bases, *forms(word)):
+        keys = LEXIS.words.get(form)
+        if keys and form not in ORDINARY:
+            return frozenset(key for key in keys if key[0] == "<")
+    return frozenset()
+
+
 @lru_cache(maxsize=16384)
 def look_up(word: str) -> tuple[frozenset[str], str, bool]:
     """Classes of a word, the word as understood, and whether its spelling was repaired."""
     keys = _known(word)
     if keys is not None:
+        if not any(key[0] == "<" for key in keys) and word not in ORDINARY:
+            keys |= _of_base(word)
         return keys, word, False
     if not word.isalpha() or len(word) > 40:
         return frozenset((word,)), word, False
@@ -99,6 +112,11 @@ def look_up(word: str) -> tuple[frozenset[str], str, bool]:
         for form in forms(word):
             if form not in ORDINARY and (keys := _known(form)) is not None:
                 return keys | {word}, word, False
+        if len(word) >= 4:
+            for sound in spellings(word):
+                keys = LEXIS.words.get(sound)
+                if keys and any(key[0] == "<" for key in keys):
+                    return keys | {word, sound}, sound, len(word) < 6
         repaired = SPELLER.repair(word)
         if repaired:
             entry, stem = repaired
@@ -115,10 +133,13 @@ def tag(tokens: list[Token]) -> None:
     """Give every token its keys and, where it was misspelt, the word that was meant."""
     for token in tokens:
         token.keys, word, token.guessed = look_up(token.word)
+        if token.base and token.base not in _PRONOUNS:
+            token.keys |= look_up(token.base)[0]
         if token.value is None:
             token.word = word
 
 
+_PRONOUNS = frozenset("that there what here where when who she let it's he".split())
 _LITTLE = frozenset("a little tiny lil wee small slight one teeny".split())
 
 

@@ -129,7 +129,10 @@ def words_of(text: str) -> list[Token]:
                 if tight in TIGHT:
                     end = pieces[index].end()
                     index += 1
-            _word(build, flat[start:end].replace("'", ""), back[start], back[end - 1] + 1)
+            spelt = flat[start:end]
+            _word(build, spelt.replace("'", ""), back[start], back[end - 1] + 1)
+            if spelt.endswith("'s") and len(spelt) > 5 and build.tokens:
+                build.tokens[-1].base = spelt[:-2]
         else:
             _mark(build, flat, text, back, piece, start)
     if len(build.tokens) == 1:  # a whole answer of one letter

@@ -34,8 +34,7 @@ OVERRIDES: dict[str, frozenset[str]] = {
     "vomiting": frozenset(("incision", "stool", "gums", "appetite", "drinking", "bruising")),
     "gums": frozenset(("incision", "bruising", "swelling", "pain")),
     "leg": frozenset(("weight_bearing", "mishap")),
-    "mobility": frozenset(("weight_bearing_partial",)),
-    "weight_bearing": frozenset(("mobility_same", "pain_none", "stool", "mishap", "leg", "walk")),
+        "weight_bearing": frozenset(("mobility_same", "pain_none", "stool", "mishap", "leg", "walk")),
     "incision": frozenset(("drinking",)),
     "swelling": frozenset(("mobility", "incision", "bruising")),
     "pain": frozenset(("licking", "energy", "appetite")),
@@ -134,6 +133,7 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     tight = sentences_of(("bandage", "tight"))
     blue = sentences_of(("gums", "blue"), ("gums", "pale"), ("breathing", "laboured"))
     given = sentences_of(("dose", "given"))
+    cones = any(m.rule.about == "cone" for m in matches)
     weeping = {  # "pink discharge": the colour is the discharge's
         at
         for m in matches
@@ -166,6 +166,8 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             and match.rule.pattern.source.startswith(("eyes", "ojos"))
         ):
             continue
+        if match.rule.value == "lethargic" and "pancake" in clause.keys and cones:
+            continue  # the inflatable ring is flat
         if match.rule.about == "swelling" and clause.sentence in bloated and bare_leg(clause):
             continue
         if key in (("vomiting", "yes"), ("vomiting", "no")) and clause.sentence in bloated:

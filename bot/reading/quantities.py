@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from .clock import clock_at, nearest_past
-from .lexicon.numbers import HALVES, ONCE, UNITS, VAGUE
+from .lexicon.numbers import HALVES, ONCE, ORDINALS, UNITS, VAGUE
 from .number_words import SMALL, number_at, word_at
 from .token import Token
 
@@ -21,6 +21,8 @@ def _kept(token: Token, used: int) -> frozenset[str]:
 
 
 def _kinds(kind: str, value: float) -> frozenset[str]:
+    if kind == "number" and 0 < value < 1:
+        return frozenset(("<number>", "<partly>"))
     if kind == "number" and 46 <= value <= 200:
         return frozenset(("<number>", "<three>", "<rapidrate>"))
     if kind in ("number", "times") and 3 <= value <= 100:
@@ -129,6 +131,8 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
     word = tokens[index].word
     if word in ONCE:
         return _make(tokens, index, 1, "times", ONCE[word]), 1
+    if word in ORDINALS and word_at(tokens, index + 1) in ("time", "vez", "round", "lot"):
+        return _make(tokens, index, 2, "times", ORDINALS[word]), 2
     if word in _AT or word in ("noon", "midnight", "mediodia", "medianoche"):
         made = _at(tokens, index, now)
         if made:

@@ -62,6 +62,7 @@ def read(text: str, context: Context) -> Reading:
     subjects.mark_people(tokens, clauses)
     own = frozenset(word for name in context.names for word in name.casefold().split())
     other = subjects.mark_subjects(tokens, clauses, context.species, own)
+    matches = [m for m in matches if not _tail_of_talk(m, clauses)]
     for match in matches:
         clause = clauses[match.clause]
         match.denied = scope.denied(match, tokens, clause)
@@ -74,6 +75,17 @@ def read(text: str, context: Context) -> Reading:
     return _conclude(text, tokens, clauses, matches, context, lang, other)
 
 
+def _tail_of_talk(match: Match, clauses: list[Clause]) -> bool:
+    """A "later" that only ends what was told is no wish to be asked later."""
+    pattern = match.rule.pattern
+    return (
+        match.rule.value == "snooze"
+        and pattern.at_start
+        and pattern.at_end
+        and clauses[match.clause].rank < 2
+    )
+
+
 def _match(
     tokens: list[Token], clauses: list[Clause], context: Context
 ) -> tuple[list[Match], dict[int, set[str]]]:
@@ -83,7 +95,12 @@ def _match(
     moods: dict[int, set[str]] = {}
     focus = asked
     before: dict[tuple[object, ...], tuple[list[tuple[Rule, tuple[int, ...]]], frozenset[str]]] = {}
+    pointed = -9
     for number, clause in enumerate(clauses):
+        if any("<pillofman>" in t.keys for t in tokens[clause.start : clause.end]):
+            pointed = number
+        if number - pointed <= 4:
+            clause.keys |= {"<menspills>"}  # "my tablets … he ate eight of them"
         far = clause.end
         keys = clause.keys
         step = number + 1
@@ -92,7 +109,7 @@ def _match(
             keys = keys | clauses[step].keys
             step += 1
         said = tuple(t.word for t in tokens[clause.start : far])
-        known = (said, clause.end - clause.start, clause.asked, focus)
+        known = (said, clause.end - clause.start, clause.asked, focus, number - pointed <= 4)
         if known not in before:  # the same words again say the same again
             found, after = _in_clause(tokens, clause, far, keys, focus, asked, context.asked)
             start = clause.start

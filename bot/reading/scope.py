@@ -23,6 +23,8 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
     before: Clause | None = None
     for number, clause in enumerate(clauses):
         clause.moods = set(moods.get(number, ()))
+        if "phatic" in clause.moods:
+            clause.moods -= {"question", "factive"}
         word = tokens[clause.start].word
         if before and before.sentence == clause.sentence:
             held = before.moods & {"hypo", "wish", "purpose", "question", "denied"}
@@ -204,6 +206,8 @@ def _named_and_denied(tokens: list[Token], at: int, end: int) -> bool:
     words = [t.word for t in tokens[at:end]]
     if words[:1] != ["no"]:
         return False
+    if len(words) > 1 and len(words[1]) > 3 and tokens[at - 1].word[:4] == words[1][:4]:
+        return True  # "gritar no gritó"
     for place, word in enumerate(words[1:5], 1):
         if word in _HAS:
             return all(rest in _LEAST for rest in words[place + 1 :])
@@ -243,7 +247,8 @@ _THAN = frozenset("than que since desde from versus vs".split())
 def _than_then(tokens: list[Token], clause: Clause) -> bool:
     """ "Miles better than last month": the past is only what it is compared with."""
     return any(
-        "<farpast>" in tokens[at].keys and tokens[at - 1].word in _THAN
+        "<farpast>" in tokens[at].keys
+        and any(t.word in _THAN for t in tokens[max(clause.start, at - 3) : at])
         for at in range(clause.start + 1, clause.end)
     )
 

@@ -194,7 +194,6 @@ def mark_subjects(
                         "herself",
                         "nuestro",
                         "este",
-                        "esta",
                     )
                     or (species == "dog" and t.word in _DOGS)
                     or (species == "cat" and t.word in _CATS)

@@ -22,6 +22,7 @@ class Token:
     asks: bool = False  # the sentence that ends after this word has a question mark
     value: float | None = None
     decimal: bool = False
+    base: str = ""  # before an apostrophe and s: "leg's" is leg as well
     guessed: bool = False  # read through a repaired spelling
     parts: tuple[str, ...] = field(default=())
     sizes: dict[str, int] | None = None  # classes of the phrase that begins here → its words

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 CLASSES = {
+    "offverb": "polished finished wolfed scoffed knocked bolted horsed saw wiped took",
     "eat": """
         eat eats eating ate eaten eatin eated feeding feeds fed come comio comiendo comido comer
         comia morfa morfo morfar morfando lastro lastra comen comimos coma cena ceno desayuno
@@ -160,6 +161,7 @@ RULES = {
     skipped|missed|skip|salto ~2 breakfast|dinner|lunch|meal|desayuno|cena|comida
     only|just|solo|solamente|nomas|puro ~4 <treatword>|pollo|jamon|salchicha|premios ~~ <neg>|turns|turned|refuses|leaves|walks|deja|rechaza ~4 <food>
     = less @appetite
+    <partly> -<meds> -<water> -<eat>
     third|quarter|half|cuarto|tercio|mitad ~ of ~ it
     not ~2 fussed|bothered|keen|mad|pushed
     casi nada
@@ -170,11 +172,15 @@ RULES = {
         regular|partly|barely|apenas|third|bocaditos -<water> -<eat>
     <neg> ~ much|mucho|lot|all|todo|everything|great|whole|really
     = none
+    no_interest|interest ~ in ~2 <food>|eating|meals
+    hace|hizo|haciendo ~ el? feo|fuchi|gacho|gestos ~3 todo|comida|<food>
+    acerco|acercamos|ofrezco|sirvo|acerque|ofreci|servi|puse|pongo|ponemos ~3 <food> ~~ nada|voltea|ni|no|huele|va
     <neg> ~3 <eat>
     <neg> ~2 <eat> ~3 anything|nada|thing|bite|bocado|nothing|all|single
     <eat> ~3 <zero>
     <neg> ~2 touch|touched|touching|toca|tocado|toco|tocar|look|looked|sniff|olio|probo|
         probado|prueba|probar|pela ~4 <food>
+    <neg> ~2 fancy|fancies|fancied|fancying ~4 <food>|eat|eating
     <neg> ~2 want|wants|wanted|interested|interest|quiere|quiso|querido|quiera|acepta|acepto|
         take|taking|taken|had|accept|try ~4 <food>|eat|comer|eating|desayunar|cenar
     <neg> ~2 want|wanted|quiere|quiso|interested ~2 ni
@@ -189,7 +195,7 @@ RULES = {
     turned|turns ~ nose|away|head|down ~2 at|from|everything|food
     sniffs|sniffed|smells|olfatea|huele|olio ~~ walks|walked|turns|leaves|wanders|voltea|va|
         deja|away|off
-    <food> ~3 untouched|intacto|intacta|not_touched|intactas|igual
+    <food> ~3 untouched|intacto|intacta|not_touched|intactas|igual -<drinkwater>
     untouched ~2 <food>
     walks|walked|turns|turned away from ~2 <food>
     not|hasnt|havent|no a|one|ni single|bite|scrap|morsel|crumb|thing|un|bocado -<leftword>
@@ -202,7 +208,7 @@ RULES = {
     dejo de comer
     nothing|nada ~3 to|de eat|comer|comida
     eaten|eats|ate|come|comio nothing|nada|zero|ni
-    wont|doesnt|didnt|wouldnt ~ even take|eat|touch|look|try -<meds> -<drinkwater> -step -steps
+    wont|doesnt|didnt|wouldnt ~ even take|eat|touch|look|try -<meds> -<drinkwater> -step -steps -round -up -me -around -back
     nothing|nada ~2 going|gone|goes in|down -<meds> -<wound>
     no le entra|pasa nada
     still|remains|sigue|todavia|aun ~4 full|lleno|llenos +bowl|plate|plato|dish|tazon|platito -<drinkwater>
@@ -220,7 +226,7 @@ RULES = {
     ni ~ <patient>|lo|la ~ voltea|mira|pela|huele|toca|prueba ~4 <food>
     turned|turns|turning ~2 nose up at ~2 everything|all|anything
     nose up at everything
-    off ~ his|her|their|the ~ food|grub|dinner|breakfast|tea|meals|feed|biscuits|kibble|supper|meat -<partly> -<slight>
+    off ~ his|her|their|the ~ food|grub|dinner|breakfast|tea|meals|feed|biscuits|kibble|supper|meat -<partly> -<slight> -<offverb>
     clean|right|completely|totally off ~ his|her|their? food|grub|feed|dinner
     = none @appetite
     nothing|no doing|luck|interest|takers
@@ -230,7 +236,8 @@ RULES = {
     ni probo|toco|olio
     ni ~ la|lo probo|toco|olio
     = none !@dose
-    ni ~ agua|comida|pollo|pollito|atun|croquetas|salchicha|jamon|premios
+    ni ~ agua|comida|pollo|pollito|atun|croquetas|salchicha|jamon|premios|carne|carnita|bistec|sobre|salmon|higado|churu|caldo
+    de comer ni
     = none @appetite
     ^ nothing|nada|none|zero|zilch|nil -<wrongword>
     refuses|refused|refusing

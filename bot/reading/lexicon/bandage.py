@@ -9,6 +9,7 @@ CLASSES = {
         soaked_through dunked puddle moja mojando soaking_wet waterlogged drooled encharcado
         orino
         chorreando
+        squelching squelchy squelches sloshing squidgy chorrea escurre
         """,
     "slipword": """
         slipped slip slipping slid slides sliding fell fallen come_off came_off coming_off off
@@ -72,13 +73,15 @@ RULES = {
     = wet @bandage
     <wetword>
     = slipped
+    <bandageword> ~~ shreds|bits|tatters|pieces|trizas|pedazos|tiras|ribbons|hilachos
     <neg> ~2 tiene|trae|has|have|wearing|got ~2 <bandageword>
     <bandageword> ~~ arranco|quito|zafo|destrozo
     <bandageword> & <slipword> -<byvet>
     <slipword> ~4 <bandageword> -<byvet>
     <bandageword> ~~ cayo|caido|fell|slipped|came off?
-    took|pulled|chewed|chews|ripped|tore|chewing|arranco|quito|mordio|kicked|shredded|worked|
+    took|pulled|chewed|chews|ripped|tore|arranco|quito|mordio|kicked|shredded|worked|
         got|gets ~4 <bandageword> ~ off|apart|completely?
+    chewing|pulling|tearing ~4 <bandageword> ~ off|apart|through|to_bits
     lost|perdio ~3 <bandageword>
     <bandageword> ~5 ankle|foot|down|round|abajo|around_his_foot -<legit_ok>
     = slipped @asked-bandage

@@ -113,6 +113,10 @@ CLASSES = {
         no_nos_dio mas_tarde luego al_rato despues me_falto hates hated refused refuses cant
         nothing imposible impossible wont skipeamos gave_up saltamos salte no_deja no_quiere
         nadie_pudo unable struggle_too ni_de_chiste
+        slipped_my_mind slipped_our_minds out_of_my_head never_happened didnt_happen
+        se_me_fue_el_santo se_me_borro se_me_barrio too_icy too_wet_out too_slippery too_dark
+        stayed_in stopped_in stayed_home stayed_indoors bad_weather chucking_it_down 
+        hacia_mucho_frio hacia_mucho_calor hizo_mucho
         """,
     "afterzero": """
         since today tonight at all so yet in for this desde hoy en hace all_day still ayer todo

@@ -64,7 +64,8 @@ RULES = {
         problema|problemas|dificultad|struggling ~3 <breath>
     <breath> ~ without|sin ~ trouble|difficulty|dificultad|problema|effort
     = laboured
-    panting|pants|panted|jadea|jadeando|jadeaba|jadeo +<felid> -<excited> -<cryout> -<neg>
+    panting|pants|panted|jadea|jadeando|jadeaba|jadeo & mouth|boca|hocico|tongue|lengua|dog|perro|perrito +<felid> -<neg>
+    mouth|boca|hocico ~2 open|abierta ~~ panting|jadea|jadeando +<felid>
     puffing|huffing|blowing ~ and|n puffing|huffing|blowing -hot
     <breath> ~~ gaps|pauses|gap|pausas|pausa|gulp|gulps|gulping
     panza|pecho|costillas|barriga|chest|tummy|sides|ribs ~3 <very>? rapido|rapidisimo|acelerado|fast|quick|rapidly -<cryout>

@@ -185,7 +185,7 @@ CLASSES = {
         """,
     "denyword": """
         false_alarm turned_out turns_out cheek_of_it not_true he_was_wrong she_was_wrong
-        nothing_of_the_sort never_happened my_mistake panicked_for_nothing
+        nothing_of_the_sort my_mistake panicked_for_nothing
         """,
     "thought": """
         thought_he thought_she thought_it i_thought we_thought was_convinced looked_like_he_was
@@ -236,6 +236,6 @@ CLASSES = {
         """,
     "hello": """
         hi hello hey hiya morning good_morning good_evening good_afternoon good_night evening
-        bye goodbye goodnight see_you night howdy greetings dear yo
+        bye goodbye goodnight see_you night howdy greetings dear
         """,
 }

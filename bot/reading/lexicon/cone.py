@@ -9,7 +9,7 @@ CLASSES = {
         rota rompe partio partida partido quebro quebrado quebrada destrozo destrozado destruyo
         desbarato desgarro trono despedazo mordio hizo_pedazos madreo rajo rajado rajada quebró
         mangled mauled trashed smithereens flitters bits_of cracks busted_up wrecked chewed_up buckled snapped_off hecho_trizas hizo_trizas trizas added_a_hole in_pieces in_half in_bits to_bits fell_apart unvelcroed
-        sprung_a_leak sprung_leak punctured deflated burst popped poncho ponchado pincho
+        sprung_a_leak sprung_leak punctured deflated poncho ponchado pincho
         pinchado desinflo desinflado flat_as
         """,
     "wore": """
@@ -84,6 +84,8 @@ RULES = {
     quitado|quitada|quitarselo|quitarsela
     wont|doesnt|didnt|refuses|no wear|keep|aguanta|deja|tolera|quiere
     = damaged
+    <coneword> ~3 popped|burst|bursted|punctured|deflated|flat
+    popped|burst|punctured|deflated ~3 <coneword> -to
     <broke> ~5 <coneword>
     <coneword> ~5 <broke>
     = damaged fixed

@@ -40,6 +40,7 @@ CLASSES = {
 RULES = {
     "dose": """
     = given
+    <meds> ~ tambien|too|also|as_well|igual -<neg> -<missword> -<spat>
     <meds> yes|si|thumbsup
     <meds> ~2 in|down|given|done|taken|swallowed|eaten|gone|adentro|dada|dadas|dado|dados|
         tomada|tomadas|administrada|administrado|administrados|listo|lista|listas|ok|fine|good
@@ -80,6 +81,8 @@ RULES = {
     pude|pudimos|logre|logramos|consegui|managed|able|finally ~3 dar|darle|get|give -<neg> -<bandageword> -<coneword> -<food> -<icepack>
     cayo|fell|dropped|rolled|spat|escupio|tiro|lost ~~ di|gave|got|dio|dimos ~3 otra|otro|another|new|again
     = given @dose @asked-dose
+    gave|di|dimos|given|given_him|dado ~ thismornings|mornings|tonights|todays|evenings|usual|morning's
+    di|dimos|dado la de hoy|ahorita|esta|manana|noche
     ^ half|media|mitad ~ it|of|tab
     tercera|third|second|segunda|finally|eventually|al_final|por_fin ~2 si|yes|time|worked|
         tomo|trago|got|took|swallowed|acepto
@@ -124,6 +127,9 @@ RULES = {
     missed|missing|forgot|forgotten|skipped ~3 lastnights|mornings|nights|tonights|evening|morning|one|noon
     no me|nos acorde|acordamos|acordo
     = missed @dose @asked-dose
+    never happened|went|got
+    didnt happen|manage
+    one|dose|pill|tablet|dosis ~ never|didnt ~ happened|happen|went|given
     ran|run out
     out of ~ it|them
     forgot|forgotten|missed|skipped|olvido|olvide|olvidamos|olvidaron
@@ -194,7 +200,7 @@ RULES = {
     <meds> ~4 twice|double|doble|dos_veces -<interval>
     gave|given|dio|di|dimos|dieron ~3 twice|double|doble -<interval>
     volvi|volvio|volvimos|volvieron a dar|darle|darsela|darselo
-    ya ~2 dado ~~ yo|otra|le ~2 di|dio|volvi
+    ya ~4 dado ~~ yo|otra|le ~2 di|dio|volvi
     gave|given|got|dio|di|dimos|diste|dieron|gives ~3 <meds> ~~ gave|dio|di|dieron|given ~4 \
         another|otro|otra|again|too|also|tambien|second|segunda|de_nuevo
     di|dio|dimos|gave|given ~3 <meds> ~~ esposo|esposa|husband|wife|hijo|hija|mama|partner ~2 \

@@ -43,6 +43,7 @@ RULES = {
     few|couple|some|unos ~ sips|laps|tragos|traguitos
     casi no ~2 toma|bebe|tomo ~ agua?
     = more
+    guzzl*|gulp*|drinking|drinks ~3 more|far_more|twice ~2 water
     vive|pasa|tiempo tomando|bebiendo
     stop|stops ~ drinking|tomando
     <drink> ~3 more|lots|lot|loads|tons|gallons|england|excessive|excessively|constantly|mas|
@@ -70,12 +71,13 @@ RULES = {
     fill*|refill*|top*|rellen* ~2 it|him|her|lo ~~ times|veces|day|dia|again|constantly|barmaid|<times>
     more than|que usual|normal|antes|lo
     = none
+    agua|water ~4 sigue|still|esta ~2 igual|same|just ~3 lleno|llena|full
     <neg> ~5 sip|drop|gota|trago|traguito -<pee> -<bleedword>
     <neg> ~3 <drink>
     <neg> ~2 <drink> ~3 anything|nada|drop|nothing|all|gota|sip
     <drink> ~2 <zero>
     <drink> ~3 nothing|nada
-    no ~2 toma|tomo|tomado|tomando|quiere|acepta|bebe|prueba|probado ~2 agua|liquidos
+    no ~2 toma|tomo|tomado|tomando|quiere|quiso|querido|acepta|bebe|prueba|probado ~2 agua|liquidos
     no ~ tomado|toma|bebido ni
     <neg> ~3 touch|touched|want|wants|take|taking|tocado|toca|gone_near|interested|lick ~3 \
         <drinkwater>

@@ -28,6 +28,7 @@ CLASSES = {
         modorro modorra dormido dormida duerme_mucho dormidito dormidita sonoliento
         medio_dormido medio_dormida zombi apachurrado tristón triston tristona triste sad grogui
         drugged hungover knackered pooped_out shattered
+        crashed_out conked_out flaked_out zonked_out sparked_out
         """,
     "lethargicword": """
         droopy lethargic lethargy listless lifeless floppy weak weakness very_flat flat_as
@@ -68,6 +69,7 @@ CLASSES = {
 RULES = {
     "energy": """
     = normal
+    bossing|bullying|terrorising|terrorizing|annoying|mithering|rude|bothering ~3 about|cat|dog|everyone|kitten|kids|us
     anda|esta|sigue|estaba|amanecio|ella|el|corre|juega ~2 como_si_nada
     seems|is|hes|shes|quite|completely|almost|like|very|totally ~ himself|herself \
         -<brightcolour>
@@ -144,6 +146,7 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    no ~ tiene|le_quedan|trae ~ fuerza|fuerzas|energia|energias|animo|animos
     no ~3 quiere ~2 mover|moverse|levantar|levantarse|pararse -<legword> -pata
     moves|move|mueve ~2 only|just|solo|nomas ~ the|his|her|los ~ eyes|ojos
     <neg> ~ go|get_up_and_go|life|spark|pep|energy|interest|oomph in him|her

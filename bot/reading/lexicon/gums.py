@@ -30,6 +30,8 @@ CLASSES = {
         yellow yellowish jaundiced icteric icterus jaundice yellowy orangey amarilla amarillas
         amarillo amarillos amarillentas amarillenta ictericas icterica ictericia amarillitas amarillentos amarillento amarillean amarillo_palido mustard
         yellow_tinge
+        custard lemon butter turmeric curry saffron mostaza curcuma yellowy_white amarillosas
+        amarillosa
         """,
     "pinkword": """
         pink pinkish rosy rosadas rosada rosas rosa rosita rositas rosado rosados rosaditas
@@ -49,7 +51,7 @@ RULES = {
     = pale
     <gumword> ~~ <neg> ~2 regresa|vuelve|vuelven|come|go|return|goes|returning|coming ~2 rosa|pink|back|color|colour
     <gumword> ~5 <paleword>
-    <paleword> ~4 <gumword>
+    <paleword> ~4 <gumword> -whites
     <gumword> ~~ <paleword>|white|blancas|palidas
     pallor|palidez
     <neg> ~4 colour|color|pink|blood ~3 in|left|en ~4 <gumword>|them|mouth +<gumword>

@@ -9,6 +9,18 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    pujando|vomitando|sangrando|cojeando|llorando|lamiendose no ~3 visto|vi|veo|vimos
+    size|like|as ~ of? a ~ pea|peas
+    ah|oh|aw|well|holy|no crap|shit
+    was|were|been ~ doing|going ~ so|really|much|very|pretty|quite? well|better|great|good +used_to|until|before|yesterday|now|but
+    andaba|iba|estaba|caminaba|venia ~ mejor
+    was|were better
+    crashed|flaked|conked|zonked|sparked|flopped out -<neg> -wake -waking -awake
+    se me fue ~ mano|alma|corazon|pajaro
+    <legonly> ~4 trapo|rag
+    polished|finished|wolfed|scoffed|horsed ~ off
+    puts|put ~ down +she|he|eats|everything|whatever
+    without ~ a hiccup
     threw|throws|throwing|had|has|having ~ a ~ hissy|paddy|strop|tantrum fit?
     hissy fit|fits
     brincando|brinca|saltando|salta|hopping|hops|brinquitos como|like|en ~2 canguro|conejo|chapulin|kangaroo|rabbit|bunny|tres|three|3|one

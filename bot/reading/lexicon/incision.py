@@ -64,6 +64,8 @@ CLASSES = {
         tornillo tornillos clavo clavos alambre implante musculo carne carnita tejido grasa
         adentro lo_de_adentro fierro fierros tripas intestines nail shiny deep hondo honda
         profundo profunda femur tibia
+        fierrito fierritos tornillito tornillitos huesito placita metalito clavito musculito
+        bistec
         """,
     "stitchword": """
         stitch stitches suture sutures staple staples puntos punto puntada puntadas grapa grapas
@@ -93,11 +95,14 @@ CLASSES = {
     "removal": """
         remove removed removal removing appointment today's dissolvable dissolved removeing
         quitar quitan quitaron retirar retiraron came_out_today vet_took when_do
+        due_out out_on coming_out_on coming_out_tomorrow come_out_on due friday_at come_out_next
+        coming_out_next
         """,
     "tooth": "teeth tooth fence gate hedge diente",
     "deepbone": """
         bone metal plate screw screws implant hardware hueso placa tornillo tornillos implante
         tendon tendons
+        fierrito tornillito huesito
         """,
     "nodeep": """
         no_deeper no_bone no_muscle superficial nothing_to_see superficially no_deep toy chew

@@ -51,6 +51,8 @@ CLASSES = {
 RULES = {
     "weight_bearing": """
     = full
+    apoya|pisa|usa|carga|apoyando ~ las|sus? cuatro|las_cuatro|las_4|sus_cuatro
+    camina|caminando|anda derechito|derechita|parejito|parejita
     striding|strides|strode ~ out
     puts|putting|puttin|placing|plants ~3 foot|paw|leg ~ down ~2 square|squarely|flat|proper|properly|like
     foot|paw|leg ~2 square|squarely ~ on|down|like
@@ -80,6 +82,7 @@ RULES = {
     limp|limping|cojera ~ gone|vanished|disappeared
     no longer|ya_no ~ <limpword>
     = full @mobility @weight_bearing @walk
+    derechito|derechita|parejito|parejita
     anda|va ~ <good>
     = full @mobility @weight_bearing
     flying|cruising|motoring|strutting -<neg>
@@ -184,6 +187,7 @@ RULES = {
     ^ <neg> ~ yet|todavia $
     ^ lo|la <neg> ~ apoya|usa|pisa
     = none sudden
+    suddenly|sudden|de_repente|de_pronto|de_golpe|out_of_nowhere|de_la_nada ~3 trae|lleva|tiene ~3 levantada|encogida|alzada|arriba|colgando
     suddenly|sudden|de_repente|de_pronto|de_golpe|overnight|out_of_nowhere|all_of_a|subito|
         subitamente|abruptly|de_la_nada|acute|acutely ~~ <threeleg>
     suddenly|sudden|de_repente|de_pronto|de_golpe|overnight|out_of_nowhere|subitamente|
@@ -248,6 +252,8 @@ RULES = {
     = same @mishap
     no_change|no_different|sin_cambios|no_changes|<samey>
     = worse
+    va|vamos|anda|viene|fue pa|para atras
+    patras|pa_atras|para_atras
     stiffer|slower|wobblier|weaker|lamer|creakier ~ getting|on|getting_up|in|at|when|to|going -<neg>
     taken|took|step|steps|gone|paso ~ a? step|steps|pasos? back|backwards|backward|atras
     backward|backwards step

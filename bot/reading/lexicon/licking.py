@@ -14,6 +14,7 @@ CLASSES = {
         masca mascando biting bites bit bite worrying nips scratch scratches scratched
         scratching rasca rasco rascando rascarse rascandose rascado rascar pawing paws paw
         picking fussing bothering messing muerda mordido mordisquear roe royendo
+        itch itching itches itched
         """,
     "at_wound": """
         stitches wound incision staples sutures bandage it leg knee area site dressing cut scar

@@ -102,6 +102,7 @@ CLASSES = {
         bum bottom backend arse rear
         blood bleeding runny sangre nose fever temperature water discharge pus fluid liquid temp
         diarrhea through_him fiebre well
+        bloods
         """,
     "carried": """
         carry carried carrying carries cargo cargue cargamos cargando cargado en_brazos blocked
@@ -132,6 +133,8 @@ RULES = {
     up and over
     off|from|del|de ~2 <perch> ~2 <jumpword>
     = ran
+    away|off|across ~ across|over|down|up|through ~3 field|fields|road|street|park|lane|meadow
+    broke|snapped|slipped|chewed|rompio|zafo|trozo ~3 rope|lead|leash|chain|tether|cuerda|correa|cadena|mecate|lazo ~~ away|off|gone|ran|fue|corrio|across
     <runword> -<nomove> -<nomishapword> -<bloodrun> -<stairword> -<diarrhoea>
     off like ~ shot|rocket|bullet|flash
     off|away he|she|<patient> went|goes|ran|flew|shot|tore
@@ -149,7 +152,7 @@ RULES = {
     avento|aventó|brinco|salto|bajo|subio|boto|corrio ~3 <stairword> -<carried>
     escapo|fue|solto|subio ~2 por|x|a ~ la|las? <stairword> -<carried>
     subio|bajo|subieron|bajaron|sube|baja ~3 pisos|piso|gradas|tramos -<carried>
-    up|down|climbed|climbs|climbing|went|goes|ran|used|took|did|raced|shot|flew|on|bounded|
+    up|down|climbed|climbs|climbing|went|goes|ran|used|took|did|raced|shot|flew|bounded|
         charged|subio|bajo|sube|baja|subir|subido|bajado|subiendo|corrio|trepo ~4 <stairword> \
         -<carried> -<fellat> -<fewsteps>
     <stairword> ~4 like|rocket|alone|solo|sola|himself|herself -<carried>

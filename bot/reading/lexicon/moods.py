@@ -16,6 +16,7 @@ CLASSES = {
 RULES = {
     "mood": """
     = question
+    ^ a|de|con|por que +<askmark>
     am i|we allowed
     kindly|please|can_you|could_you confirm|clarify|advise|tell ~2 whether|if|when|how|what
     confirm|clarify|advise whether
@@ -113,7 +114,19 @@ RULES = {
     <future> ~2 <patient> be|need|have
     ^ so|so_that|until|till|before he|she ~ can|does|doesnt|wont|cant
     until|till|hasta ~ better|heals|que
+    = phatic
+    where do? i start|begin
+    where to start|begin
+    would you believe
+    guess what
+    you know what|how
+    ya ven como|que|lo
+    que creen|cree
+    what can i say
+    adivinen|adivine que
+    sabe|saben que
     = denied
+    look|looked|checked|check|felt|feel|busque|revise|fije|revisado|mire ~2 for|si|por|algo ~~ isnt|arent|wasnt|no|nothing|none|nada ~2 any|there|hay|ninguna|ninguno|nada|encontre|found $
     juraba|jurando|swore ~~ y|pero|but|and no|wasnt|nope|era
     <denyword> -sideways -outwards -toes -foot -paw
     = thought

@@ -64,6 +64,12 @@ ONCE = {
     "constantly": 3.0, "constantemente": 3.0, "continuously": 3.0,
 }  # fmt: skip
 
+ORDINALS = {
+    "second": 2.0, "third": 3.0, "fourth": 4.0, "fifth": 5.0, "sixth": 6.0, "2nd": 2.0,
+    "3rd": 3.0, "4th": 4.0, "segunda": 2.0, "tercera": 3.0, "cuarta": 4.0, "quinta": 5.0,
+}  # fmt: skip
+"""Before "time", "vez": how often until now."""
+
 CLASSES = {
     "number": "",
     "rapidrate": "",  # a number that may be breaths in a minute: 46 to 200

@@ -340,4 +340,7 @@ thong thrones tinker tomatoes torches tori torque toto tout tracer tracker trait
 trials tsar tung turing unbeatable unbreakable uniformed unmatched usps valet vast vendetta
 vents vest vests veterinarian veto vice vigil wafer wavy weaken weaver welding wellbeing wheeled
 wheeling whipped whistler whit wielding withhold woof worthy zoned
+fuck vote mission height zones junk wicked apollo vent cite kobe skirts zack stalls inject owls
+sherry jang kale katz stalled shiva vowel volt tolls kool haunts kali vowels volts shilling voss
+redneck jagged kant
 """

@@ -327,4 +327,5 @@ talle talones tasa tejas telefonia telefonico tello telmo terminados termo tetas
 tienden tilde tino tirador tonica torturar traian trama trampa traslada traslados trataba
 trataban tratada tratadas trazo tula unicos unidas unido unimos vacante vaciar vago vals vasco
 veda vente veros vete veto vice vido vinilo vistio volado yardas zarate
+ello campo onda suyo acusar arder
 """

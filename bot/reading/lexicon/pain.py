@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 CLASSES = {
+    "playing": "playing play playfully jugando juega playful jugar cariño game",
+    "softly": "quedito bajito finito suavecito softly quietly occasionally faintly",
     "cryout": """
         screaming scream screams screamed shrieking shriek shrieks shrieked howling howls howled
         howl yelping_nonstop crying_out cries_out cried_out cry_out squealing squeals squealed
@@ -38,6 +40,7 @@ CLASSES = {
         sore soreness stiff stiffness tender tenderness uncomfy ouchy achey achy incomodo
         incomoda entumido entumida sentido sensible adoloridito adoloridita dolorcito tieso
         tiesa resentido resentida
+        molestito molestita sentidito sentidita
         """,
     "touched": """
         touch touched touches touching petted handle handled pick picked lift lifted near move
@@ -64,7 +67,8 @@ CLASSES = {
 RULES = {
     "pain": """
     = severe
-    <cryout> -<coneword> -<excited>
+    wont_stop|cant_stop|doesnt_stop|no_para|no_deja|hasnt_stopped|no_ha_parado|not_stopped ~ de? crying|howling|yelping|screaming|llorar|aullar|gritar|chillar -<excited>
+    <cryout> -<coneword> -<excited> -<softly>
     <very>|severe|terrible|awful|extreme|intense|lot|lots|real|bad|horrible|tons|so_much ~3 \
         pain|dolor|hurting|discomfort|agony
     <painword> ~3 severe|terrible|horrible|unbearable|intense|intenso|fuerte|muchisimo|
@@ -83,10 +87,14 @@ RULES = {
     <neg> ~2 slept a wink
     <neg> ~ slept|sleep|dormido|durmio|dormimos|dormir ~4 pain|dolor|crying|llorando
     no ~ dormimos|durmio|pego|pegamos ~3 noche|ojo
+    = severe fixed
+    no ~3 dejo|dejaba|deja|dejado|dejan ~ dormir|descansar
+    nobody|noone|nadie ~3 slept|durmio|dormimos|sleep ~~ crying|llorando|llanto
     = severe agent
     <touched> ~~ <bite> -<meds> -<at_wound>
-    <bite> & <touched>
-    <bite> ~3 me|us|him|anyone|nos|dedo|finger|hand|mano|if|when|cuando|near -<at_wound> -<meds>
+    <bite> & <touched> -<playing>
+    <bite> ~3 me|us|him|anyone|nos|dedo|finger|hand|mano|if|when|cuando|near -<at_wound> -<meds> -<playing>
+    snapped|growled|lunged|nipped|snarled|hissed|swiped|bit ~5 when|if|cuando ~4 leg|pata|touched|moved|lifted|near|past|brushed -<playing>
     me|nos tira|tiro|avento|avienta|quiso|quiere|lanzo ~2 <bite>
     went|goes|going for me|us|him -walk -a
     take|took|taken|have|had ~2 hand|arm|finger|fingers ~ off me|us|him
@@ -107,6 +115,8 @@ RULES = {
     no soporta|aguanta ~2 dolor
     muere|muriendo ~ de|del dolor
     = moderate
+    <cryout> ~3 <softly>
+    <softly> ~3 <cryout>
     <whimper> -<excited> -<coneword>
     <painword>
     <painword> ~ moderate|moderado|moderada|medio

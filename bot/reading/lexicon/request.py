@@ -51,6 +51,9 @@ RULES = {
     callback|call_back|ring_back
     give ~ me|us ~2 call|ring|bell|buzz|shout
     = stop
+    no_need|dont|stop|no ~3 keep|need|more? pinging|messaging|texting|contacting|sending|writing|notifying
+    borren|borra|borrar|quiten|eliminen|saquen|saquenme|delete|remove ~2 mi|my|me numero|number|contacto|phone
+    done|finished|over here|now ~~ pinging|messages|texts|messaging
     switch|turn|shut|take|turning|switching ~3 <msgword> ~ off
     switch|turn|shut ~ off ~4 <msgword>
     ^ stop|baja|alto|unsubscribe|parar|cancelar|unenroll|basta|detener $

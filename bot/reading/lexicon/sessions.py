@@ -55,6 +55,7 @@ RULES = {
     <icepack> ~2 <times>|twice|once -<neg>
     on|puesto ~ <icepack> -<neg>
     = done @ice @asked-ice
+    ^ <number>|<minutes> ~3 <icepack> -<neg>
     did|do|done|managed|got ~2 <number> of|out ~2 <number>
     did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
     = skipped"""
@@ -73,6 +74,7 @@ RULES = {
     <warmpack> ~2 <good>
     had|put|puse|pusimos|tuvo|held|used ~3 <warmpack>
     = done @warm_compress @asked-warm_compress
+    ^ <number>|<minutes> ~3 <warmpack> -<neg>
     did|do|done|managed|got ~2 <number> of|out ~2 <number>
     did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
     = skipped"""
@@ -90,12 +92,14 @@ RULES = {
     gave|give|loved|enjoyed|disfruto|le_gusto|dio ~3 <massageword>
     massaged|masajee|masajeamos ~3 <legword>|him|her
     = done @massage @asked-massage
+    ^ <number>|<minutes> ~3 <massageword> -<neg>
     did|do|done|managed|got ~2 <number> of|out ~2 <number>
     did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
     = skipped"""
     + _SKIP.format(c="<massageword>"),
     "walk": """
     = done
+    <minutes> ~ round|around|up|down ~ the|our? block|park|lane|road|garden|green|field|street
     <walkword> ~4 <minutes>|<metres>
     <minutes>|<metres> ~4 <walkword>
     went|gone|took|been|did|had|salimos|fuimos|dimos|hicimos|saque|sacamos|sali ~4 walk|walks|walkies|wander|stroll|caminata|paseo|paseito|vuelta|vueltas|caminar|pasear|caminata|toddle|potter|amble

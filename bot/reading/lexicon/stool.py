@@ -70,6 +70,7 @@ CLASSES = {
 RULES = {
     "stool": """
     = normal
+    used|uso|usado ~ the|su|el|her|his? litter|litterbox|litter_box|tray|arenero ~4 both|dos|fine|bien|well|twice|normally
     <poo> ~3 no ~ durita|duritas|normal|formada|formadas|firme|formed|solid|firm
     conservada|conservado|conservadas ~2 <poo>
     <poo> ~3 conservada|conservadas|formadas
@@ -160,6 +161,7 @@ RULES = {
     black|tarry|negra|negro|chapopote|tar|alquitran -<pee>
     business ~ looks|was|like|came ~3 tar|black|tarry
     = straining
+    pushing|straining|puja|pujando|pushes|strains ~~ cant|couldnt|wont|cannot ~2 go|poop|poo -<pee>
     <strain> ~3 <poo> -<neg_strain>
     <poo> ~4 <strain>
     <strain> ~3 go|poop|poo|defecate|defecar|popo|caca|baño|bathroom -<pee>
@@ -173,7 +175,8 @@ RULES = {
     pebbles|pellets|nuggets|bolitas & <strain>
     pebbles|pellets|nuggets|bolitas ~~ strains|straining|pushing|puja|pushes
     squat*|hunch* ~~ slime|mucus|jelly|moco|mocos -<pee>
-    puja|pujando|pujo|puje ~~ nada|no ~2 sale? -<pee>
+    puja|pujando|pujo|puje ~~ nada|no ~2 sale|salir|hace|puede -<pee>
+    puja|pujando|pujo|puje ~~ nada -<pee> -nada_mas
     <strain> ~4 para|pa|to ~ hacer|ir|go ~4 <poo>
     batalla|sufre|cuesta|trabajo|struggling|struggles ~4 hacer|ir ~ del|al ~ dos|2|baño
     = straining @stool

@@ -15,6 +15,21 @@ _KIN_ES = """
     """
 
 CLASSES = {
+    "menspills": "",
+    "pillofman": """
+        my_pills my_tablets my_meds my_medicine my_medication my_pill my_tablet my_sleeping
+        my_blood_pressure my_heart_pills my_antidepressants my_painkillers husbands_pills
+        husbands_tablets wifes_pills wifes_tablets mums_tablets moms_pills nans_tablets
+        dads_tablets dads_pills his_own_pills mis_pastillas mi_pastilla mis_medicinas
+        mi_medicina sus_pastillas_de mis_tabletas pastillas_de_mi medicinas_de_mi medicina_de_mi
+        pastilla_de_mi ibuprofen paracetamol aspirin ibuprofeno aspirina acetaminophen naproxen
+        naproxeno diclofenac diclofenaco blood_pressure_pills blood_pressure_tablets
+        heart_tablets sleeping_tablets sleeping_pills antidepressants
+        """,
+    "gaveit": """
+        had_his had_her took_his took_her gave_him gave_her got_his got_her le_di le_dimos
+        se_tomo_su tomo_su
+        """,
     "ingest": """
         ate eat eaten eats eating swallowed swallow swallows swallowing ingested ingest ingests
         got_into gotten_into got_hold got_at found_and_ate chewed chewed_up chewed_open
@@ -125,6 +140,8 @@ CLASSES = {
 RULES = {
     "swallowed": """
     = medicine_overdose
+    fue ~ mano ~ con ~3 <meds>|dosis
+    eaten|ate|swallowed|comio|trago ~ all ~ <three>
     home|found|find|encontre|encontramos|halle|vi ~4 <noneleft>|<wrecked> ~ <meds> ~ <medcontainer>
     <ingest> ~3 <three> ~4 <meds> -<planned>
     <wrecked>|mordio ~~ no|not|isnt ~ queda|quedan|quedo|left|remaining ~3 <meds>
@@ -146,7 +163,7 @@ RULES = {
     had|given ~ all ~2 <meds> ~3 left|remaining
     <meds> ~5 <ingest> ~4 <lot> -<wholeone> -<food>
     <lot> ~3 <meds> ~5 <ingest>|<noneleft> -<wholeone>
-    <meds> ~~ <ingest> ~4 <lot> -<wholeone> -<food>
+    <meds> ~~ <ingest> ~4 <lot> -<wholeone> -<food> -<clock> -<gaveit>
     <lot> ~~ <meds> ~~ <ingest> -<wholeone> -<food>
     <medcontainer> ~3 <meds> ~~ <wrecked>|<noneleft>
     <meds> ~3 <medcontainer> ~~ <wrecked>|<noneleft>
@@ -160,7 +177,7 @@ RULES = {
     <three> ~3 <meds> ~4 <ingest>|<noneleft> -<planned>
     <noneleft> ~2 <three> ~2 <meds> -<planned>
     <handed> ~3 <three> ~2 his|her|the <meds> -<planned> -treats
-    <handed>|<took> ~3 <three> ~ <meds>|doses|dosis|pills|instead -<planned> -treats
+    <handed>|<took> ~3 <three> ~ <meds>|doses|dosis|pills|instead -<planned> -treats -oclock
     <three> ~3 <meds> ~3 <jointly> -<planned>
     <amount> ~4 <amount> +<jointly>
     <handed>|<took> ~5 <wholelotmed> ~4 <meds> -<wholeone>
@@ -180,6 +197,9 @@ RULES = {
     <three> ~ <jointly>
     <handed>|<took> ~ <three> $
     = human_medicine
+    <ingest>|<took>|comio|trago ~3 <three>|<number>|one|some|una|unas|dos ~ of|de ~ them|those|ellas|esas +<menspills>
+    se|las|los|la ~ comio|trago|tomo ~ todas|todos|una|dos|<three> +<menspills> -<food>
+    <ingest> ~ them|those|one|two|<three> +<menspills> -<food>
     <humandrug>|<pillkind> ~ <pillword>? ~~ strip|packet|blister|bottle|box|frasco|caja ~~ <wrecked>|<noneleft>
     <humandrug> -<humanno> -<putaway> -<humanthing>
     <ingest>|<handed>|<took>|chewed|licked|dropped|found|dieron ~5 <humandrug> -<humanno>

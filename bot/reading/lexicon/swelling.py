@@ -89,6 +89,7 @@ RULES = {
     <joint>|leg|foot|paw|pata|patita ~3 twice|double|doble|triple|ballooned|blown|huge|
         massive|enorme|hinchadisima|enormous
     ballooned|blown|blew up
+    <legword> ~2 ballooned|massive|huge|enormous -<neg>
     tight|shiny|tense|duro|dura|tensa|hard ~2 <swell>
     <swell> ~3 tight|shiny|tense|hard|duro|dura|tensa|brillosa|hot|down_to|whole|entire|
         entera|toda|rock|badly
@@ -150,6 +151,7 @@ RULES = {
     <bruiseword> ~2 all_but|almost|nearly|practically|casi|mostly ~ gone|away|faded|desaparecido|quitado -<neg>
     <bruiseplace>|<bruisecolour> ~~ fading|faded|fades +<bruisecolour>
     = marked
+    <bruiseword> ~~ grandote|grandotote|enorme|enormes|negrisimo|hasta|extendido|huge|massive|enormous|hip_to|from_hip -<neg> -<fewer>
     <bruiseword> ~~ whole|entire|toda|todo ~3 <bruiseplace>
     aubergine|eggplant|beetroot|berenjena ~2 coloured|colored|colour|color? ~ <bruiseword>
     <very> ~3 <bruiseword> -<notvery> -gums
@@ -163,7 +165,10 @@ RULES = {
     black_and_blue
     purple all|down|from|as|to|like -gums
     whole|entire|toda|todo ~4 purple|black_and_blue|morada|morado|bruised|amoratada
+    = marked @bruising
+    grandote|grandota|enorme|huge|massive|negrisimo|hasta|everywhere|extensive -<neg> -<fewer>
     = mild @bruising
+    fading
     yellow|green|yellowy|greenish|yellowish|fading|amarillo|verde -<wound>
     = none fixed
     <neg> ~3 <bruiseword>

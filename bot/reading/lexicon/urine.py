@@ -39,6 +39,8 @@ CLASSES = {
 RULES = {
     "urine": """
     = normal
+    <pee> ~ is|are|was? ~ no_bother|no_problem|no_problems|no_trouble|no_issue|no_issues|grand|gallons
+    used|uso|usado ~ the|su|el|her|his? litter|litterbox|litter_box|tray|arenero ~4 both|dos|fine|bien|well|twice|normally
     diuresis|miccion ~3 conservada|normal|presente|adecuada
     pass|passed|passing|passes ~2 water|urine -<neg>
     <pee>
@@ -87,7 +89,7 @@ RULES = {
         <yesterdayevening> -<accidentword> +<lastdone>
     ultima|ultimo ~2 vez ~5 <pee>
     ultimo|ultima <pee>|meada|orinada
-    <pee> ~3 not_yet|none|nothing|nada|no|nope|nil|zero -<but>
+    <pee> ~3 not_yet|none|nothing|nada|no|nope|nil|zero -<but> -no_bother -no_problem -no_problems -no_trouble -no_issue -no_issues
     sin ~2 <pee>
     lleva ~4 sin ~3 <pee>
     <neg> ~2 gone|been|go ~2 bathroom|toilet|litter|litterbox|tray|potty ~ since|in|for
@@ -108,6 +110,7 @@ RULES = {
     neither|ninguna|nothing|nada -<poo> -wrong -<comeword> -<strain>
     not a drop
     = straining
+    squat*|crouch* ~~ barely|hardly|only|little|tiny ~3 <pee>
     gotas|gotitas|gotita|drops|dribbles|chorritos ~ de|of ~ <pee> -<neg> -<blood>
     hace|haciendo ~ fuerza ~~ gotas|gotitas|pis|pipi|orina
     se acomoda ~~ fuerza|nada|gotas

@@ -19,6 +19,7 @@ CLASSES = {
         sick_everywhere sick_once sick_twice chundered chunder retched_up hairball emesed
         hacked_up came_back_up cant_keep_anything keep_anything_down keep_food_down keep_it_down
         keep_water_down keeping_anything_down keeping_food_down retiene_nada
+        devuelto devuelva vomitadas vomitada guacala
         """,
     "vomitstuff": """
         vomit puke sick bile barf vomito bilis yellow_foam white_foam espuma_amarilla foam
@@ -31,6 +32,8 @@ CLASSES = {
 RULES = {
     "vomiting": """
     = yes
+    ^ sick again|twice|once|everywhere|<times>|over|all
+    hes|shes|been sick again
     lots|lot|round|rounds|patch|patches|pool|pools|load of ~ sick|vomit|puke
     up it|she|he comes|came|come|went
     come|came|comes|shot straight|right|all back? up
@@ -63,6 +66,7 @@ RULES = {
     more|another|second ~ vomit
     projectile
     = no fixed
+    no|nor|not|without|never ~ sick|sickness|being_sick|been_sick
     <neg> ~2 <vomit> -<stopword>
     <neg> ~ hairball
     kept|keeping|keeps|held ~4 down -<neg>
