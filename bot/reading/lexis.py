@@ -143,6 +143,7 @@ _PRONOUNS = frozenset("that there what here where when who she let it's he".spli
 _LITTLE = frozenset("a little tiny lil wee small slight one teeny".split())
 
 
+_WHOSE = frozenset("his her the a that this other bad front back good left right my".split())
 _NAMES_A_BABY = frozenset("como mi el la un pobre nuestro".split())
 
 
@@ -157,6 +158,8 @@ def settle_bit(tokens: list[Token]) -> None:
         if token.word == "wee" and _adjective(tokens, index, before):
             token.keys -= {"<pee>", "<sign>"}
             token.keys |= {"<slight>"}
+        if token.word in ("paw", "paws") and before in _WHOSE:
+            token.keys -= {"<chew>"}  # "his paw below the bandage"
         if token.word != "bit":
             continue
         after = tokens[index + 1] if index + 1 < len(tokens) else None

@@ -131,6 +131,7 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     bloated = sentences_of(("belly", "bloated"))
     hurt = sentences_of(("mishap", "slipped"), ("mishap", "ran"), ("mishap", "rough_play"))
     tight = sentences_of(("bandage", "tight"))
+    loose = sentences_of(("bandage", "slipped"))
     blue = sentences_of(("gums", "blue"), ("gums", "pale"), ("breathing", "laboured"))
     given = sentences_of(("dose", "given"))
     cones = any(m.rule.about == "cone" for m in matches)
@@ -166,6 +167,8 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             and match.rule.pattern.source.startswith(("eyes", "ojos"))
         ):
             continue
+        if key == ("mishap", "slipped") and clause.sentence in loose:
+            continue  # the bandage it is that slips
         if match.rule.value == "lethargic" and "pancake" in clause.keys and cones:
             continue  # the inflatable ring is flat
         if match.rule.about == "swelling" and clause.sentence in bloated and bare_leg(clause):

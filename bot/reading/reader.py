@@ -240,7 +240,7 @@ def _conclude(
     wish = any("wish" in c.moods or "hypo" in c.moods for c in clauses)
     feared = any(m.void == "something feared or prevented" for m in matches)
     worry = any("worry" in c.moods for c in clauses)
-    marked = any(c.asked and c.end - c.start > 2 for c in clauses)
+    marked = any(c.asked and c.end - c.start > 1 for c in clauses)
     lone = not said and not requests and (voids or wish or other or feared or worry or marked)
     if ((asks and not calls) or lone) and not any(o.value == "question" for o in requests):
         span = (tokens[0].start, tokens[-1].end)

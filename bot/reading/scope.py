@@ -23,10 +23,16 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
     before: Clause | None = None
     for number, clause in enumerate(clauses):
         clause.moods = set(moods.get(number, ()))
+        if "dream" in clause.moods:
+            clause.moods.add("thought")
         if "phatic" in clause.moods:
             clause.moods -= {"question", "factive"}
         word = tokens[clause.start].word
         if before and before.sentence == clause.sentence:
+            if "dream" in before.moods:
+                clause.moods |= {"dream", "thought"}
+            if "far_past" in before.moods and tokens[before.start].word in ("when", "cuando"):
+                clause.moods |= {"far_past"} if clause.rank == 1 else set()
             held = before.moods & {"hypo", "wish", "purpose", "question", "denied"}
             hangs = clause.joiner in ("and", "or") or word in ("or", "o", "that", "que")
             whole = (

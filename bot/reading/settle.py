@@ -144,6 +144,8 @@ def _one(about: str, merged: dict[str, Found], order: tuple[str, ...]) -> dict[s
         and last.match.clause - worst.match.clause <= 2
     ):
         return {last.observation.value: last}
+    if about == "cone" and last.observation.value == "on" and "back" in last.match.rule.pattern.source:
+        return {"on": last}  # "out of it in the night, I've put it back on"
     if about == "cone" and worst.observation.value == "damaged":
         if "on" in merged:
             merged.pop("off", None)

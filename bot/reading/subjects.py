@@ -24,6 +24,7 @@ _KIN_ES = frozenset(
     "suegra suegro cunada cunado abuela abuelo comadre compadre sobrina sobrino novia novio jefe "
     "jefa lado enfrente inquilino".split()
 )
+_OUTSIDERS = frozenset("postman neighbour neighbor friend mate colleague boss cousin lady man".split())
 _BEYOND = frozenset(("door", "doors", "road", "street", "stairs", "opposite"))
 
 
@@ -34,6 +35,10 @@ def _belongs_elsewhere(tokens: list[Token], place: int, end: int) -> bool:
     before = tokens[place - 1].word if place else ""
     if before.endswith("s") and before[:-1] in _KIN:
         return True
+    if before in ("his", "her", "their", "su"):
+        said = tokens[max(0, place - 6) : place - 1]
+        if any(t.word in _OUTSIDERS or t.word in _KIN_ES for t in said):
+            return True
     after = [t.word for t in tokens[place + 1 : min(place + 6, end)]]
     if after[:1] == ["next"] or after[:2] in (["over", "the"], ["across", "the"], ["down", "the"]):
         return bool(set(after[1:3]) & _BEYOND)

@@ -56,6 +56,9 @@ CLASSES = {
 RULES = {
     "appetite": """
     = normal
+    arraso|acabo|termino|barrio ~ con ~ todo|toda
+    lamio|licked|limpio ~ el|the|su|his|her? plato|plate|bowl|dish
+    looked|looking|mirando|pidio ~3 for|por|mas? more|mas
     polished|scoffed|demolished|hoovered|wolfed|necked|troughed ~2 off|up|down? ~3 <food>|lot
     cleared|licked|cleaned|emptied|scraped|emptying ~2 plate|bowl|trough|dish|traste|cazo
     tearing|tore|tears|steaming|ploughing|plowing ~ through ~3 <food>|breakfasts|teas|dinners
@@ -106,6 +109,8 @@ RULES = {
     como siempre|antes|normal|loco
     same|usual|as ~ as ~ ever|always|usual|before|normal
     = less
+    had|took|ate|has|dio|comio ~2 lick|licks|nibble|nibbles|mouthful|mouthfuls|taste|few|lenguetazos|lengueteada|bocados|mordidas|probaditas|probadas ~2 of|de|a|al|<food> -my -mi -our
+    left|leaves|leaving|dejo ~ the|his|her|la|el|las? <food> -<meds>
     pecking|picking|picked|picks|pecked|pecks ~ at ~ it|food|his|her
     no ~ quiere|quiso|queria ~ mas|seguir -<meds>
     didnt|doesnt|not|wouldnt ~ want|wanted ~ any ~ more -<meds>
@@ -143,7 +148,7 @@ RULES = {
     off ~ his|her ~ food a|bit|little
     only|just|solo|solamente|nomas ~3 <eat> ~3 treats|chicken|bit|little|pollo|some|premios|poco
     <eat> ~ only|just|solo|solamente|nomas|nada_mas
-    nibbled|nibbles|nibbling|mordisqueo|probadita|lamio ~3 <food>|chicken|a|some
+    nibbled|nibbles|nibbling|mordisqueo|probadita|lamio ~3 <food>|chicken|a|some -plato -plate -bowl -dish -clean
     comio|come|comiendo menos|poco|poquito|mal|a_medias|la_mitad
     medio comio|come|ha
     half|mitad ~ his|her|the|of|de ~2 <food>
@@ -161,6 +166,9 @@ RULES = {
     skipped|missed|skip|salto ~2 breakfast|dinner|lunch|meal|desayuno|cena|comida
     only|just|solo|solamente|nomas|puro ~4 <treatword>|pollo|jamon|salchicha|premios ~~ <neg>|turns|turned|refuses|leaves|walks|deja|rechaza ~4 <food>
     = less @appetite
+    <neg> ~2 bothered|fussed|keen|impressed
+    third|thirds|quarters|tercios|cuartos
+    lick|licks|lenguetazos
     <partly> -<meds> -<water> -<eat>
     third|quarter|half|cuarto|tercio|mitad ~ of ~ it
     not ~2 fussed|bothered|keen|mad|pushed
@@ -223,14 +231,14 @@ RULES = {
     nothing|not|nada|no|cant ~3 tempt|tentar|antojar ~ him|her|lo|la
     nothing|nada|not|hasnt ~4 passed|crossed ~2 lips|mouth|muzzle
     le|les da|dan asco|nauseas ~3 todo|toda|<food>|comer
-    ni ~ <patient>|lo|la ~ voltea|mira|pela|huele|toca|prueba ~4 <food>
+    ni ~ <patient>|lo|la ~ voltea|volteo|mira|miro|pela|pelo|huele|olio|toca|toco|prueba|probo ~4 <food>
     turned|turns|turning ~2 nose up at ~2 everything|all|anything
     nose up at everything
     off ~ his|her|their|the ~ food|grub|dinner|breakfast|tea|meals|feed|biscuits|kibble|supper|meat -<partly> -<slight> -<offverb>
     clean|right|completely|totally off ~ his|her|their? food|grub|feed|dinner
     = none @appetite
     nothing|no doing|luck|interest|takers
-    ni ~ <patient>|lo|la ~ voltea|mira|pela|huele
+    ni ~ <patient>|lo|la ~ voltea|volteo|mira|miro|pela|pelo|huele|olio|toca|toco
     ^ today|hoy|ayer|tonight|yesterday ~ nothing|nada $
     ni|no|not|didnt ~ la|lo|las|it probo|toco|olio|touch|look|sniff
     ni probo|toco|olio

@@ -98,6 +98,7 @@ RULES = {
     = odour @asked-bandage
     <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|off|funky|nasty|raro|weird|funny
     = tight
+    <toeword> ~4 below|under|abajo|debajo|beneath ~2 <bandageword> ~~ twice|double|size|doble|fat|huge|ballooned
     <bandageword> ~4 <tightword>
     <tightword> ~4 <bandageword>
     <toeword> ~3 <coldswollen> & <bandageword>

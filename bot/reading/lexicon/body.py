@@ -13,7 +13,7 @@ CLASSES = {
         knee stifle hock ankle hip elbow wrist shin thigh rodilla cadera codo muslo tobillo
         corva joint articulacion carpus tarsus leg paw foot pata patita pierna tibia femur
         """,
-    "ground": "floor ground down suelo piso tierra",
+    "ground": "floor ground down suelo piso tierra lino carpet tiles grass",
     "bodyword": """
         eye eyes ear ears nose tail skin head neck ojo ojos oreja nariz cola piel cabeza cuello
         mouth lip lips boca labio side chest pecho rash lump bump bulto bola bolita sarpullido
@@ -101,8 +101,14 @@ CLASSES = {
         no nope nah not never negative didnt couldnt havent hasnt wasnt cant thumbsdown nada nel
         nop negativo para_nada todavia_no aun_no not_yet ya_no nones ni_madres forgot skipped
         no_way not_today
+        absolutely_not definitely_not certainly_not of_course_not claro_que_no
+        por_supuesto_que_no
         """,
-    "notyes": "ok_but notquite",
+    "notyes": """
+        ok_but notquite absolutely_not definitely_not certainly_not of_course_not claro_que_no
+        por_supuesto_que_no desde_luego_que_no obvio_no obvio_que_no yeah_no yes_but_no
+        yeah_right
+        """,
     "notdone": """
         too_hot too_cold too_wet raining rained pouring snowing llovio lloviendo llovia forgot
         forgotten skipped skip skipping missed miss didnt couldnt havent not_yet not_today
@@ -117,6 +123,7 @@ CLASSES = {
         se_me_fue_el_santo se_me_borro se_me_barrio too_icy too_wet_out too_slippery too_dark
         stayed_in stopped_in stayed_home stayed_indoors bad_weather chucking_it_down 
         hacia_mucho_frio hacia_mucho_calor hizo_mucho
+        having_none none_of_it wasnt_having_it not_having_it wouldnt_have_it blowing_a_gale
         """,
     "afterzero": """
         since today tonight at all so yet in for this desde hoy en hace all_day still ayer todo

@@ -199,6 +199,8 @@ CLASSES = {
         before_the_accident two_weeks_ago back_in when_we_had when_i_had
         a_month_ago a_few_weeks_ago two_months_ago weeks_back
         months_back when_he_was_little when_she_was_little as_a_pup since_a_pup
+        first_op first_surgery first_operation last_surgery previous_surgery previous_op
+        other_surgery
         """,
     "nearpast": """
         first_night first_day last_week the_other_day on_monday on_tuesday on_wednesday

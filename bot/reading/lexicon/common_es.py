@@ -164,6 +164,8 @@ CLASSES = {
         la_vez_pasada
         hace_un_mes hace_dos_meses hace_tres_semanas hace_semanas hace_unas_semanas
         hace_un_par_de_meses hace_tres_meses hace_un_ano hace_dos_semanas
+        la_primera_cirugia la_otra_cirugia la_primera_operacion la_otra_operacion cirugia_pasada
+        cirugia_anterior
         """,
     "nearpast": """
         primera_noche primer_dia la_semana_pasada el_otro_dia el_lunes el_martes el_miercoles

@@ -91,6 +91,8 @@ RULES = {
     = damaged fixed
     <coneword> ~~ <broke>
     = damaged @cone
+    in ~2 pieces|bits|half|pedazos|trozos
+    taped|pegged|glued|stapled|pegue|parche|remende ~ it|lo|up|together|con|with
     <broke>
     """,
 }

@@ -40,6 +40,7 @@ CLASSES = {
 RULES = {
     "dose": """
     = given
+    did|does|doing ~ the|his|her|all|both? <meds> -<neg> -<askmark>
     <meds> ~ tambien|too|also|as_well|igual -<neg> -<missword> -<spat>
     <meds> yes|si|thumbsup
     <meds> ~2 in|down|given|done|taken|swallowed|eaten|gone|adentro|dada|dadas|dado|dados|
@@ -127,6 +128,7 @@ RULES = {
     missed|missing|forgot|forgotten|skipped ~3 lastnights|mornings|nights|tonights|evening|morning|one|noon
     no me|nos acorde|acordamos|acordo
     = missed @dose @asked-dose
+    not ~2 morning|evening|night|lunchtime|last|lunch ~ one|dose|tablet|pill
     never happened|went|got
     didnt happen|manage
     one|dose|pill|tablet|dosis ~ never|didnt ~ happened|happen|went|given
@@ -162,6 +164,10 @@ RULES = {
     slipped ~4 <meds> ~3 out_of_his_mouth|out_of_her_mouth
     foams|foamed|foaming|drools|drooled ~4 <meds>
     = refused @dose @asked-dose
+    found|find|encontre|halle ~ it|one|them|la|lo|las ~ behind|under|on|in|down|debajo|atras|detras|en ~3 <perch>|floor|rug|blanket|cushion|cushions|carpet|piso|cobija
+    having none
+    <neg> ~ having it|any
+    spits|hides|hid|stashed ~2 cheek|mouth|cachete
     push*|spit*|empuja*|saca* ~3 out|fuera|con ~4 tongue|lengua
     <spat>
     <refuse>

@@ -43,6 +43,7 @@ RULES = {
     few|couple|some|unos ~ sips|laps|tragos|traguitos
     casi no ~2 toma|bebe|tomo ~ agua?
     = more
+    toma|tomando|bebe|bebiendo|drinks|drinking ~2 como|like ~2 loco|loca|camello|crazy|mad|desesperado|desesperada
     guzzl*|gulp*|drinking|drinks ~3 more|far_more|twice ~2 water
     vive|pasa|tiempo tomando|bebiendo
     stop|stops ~ drinking|tomando
@@ -72,7 +73,8 @@ RULES = {
     more than|que usual|normal|antes|lo
     = none
     agua|water ~4 sigue|still|esta ~2 igual|same|just ~3 lleno|llena|full
-    <neg> ~5 sip|drop|gota|trago|traguito -<pee> -<bleedword>
+    <neg> ~5 sip|trago|traguito -<pee> -<bleedword>
+    <neg> ~5 drop|gota -<pee> -<bleedword> +water|agua|drink|drunk|drank|drinking|tomado|toma|tomar|bebido|bebe|had|taken
     <neg> ~3 <drink>
     <neg> ~2 <drink> ~3 anything|nada|drop|nothing|all|gota|sip
     <drink> ~2 <zero>
@@ -90,10 +92,11 @@ RULES = {
     agua intacta
     adipsic|adipsia|adipsico
     sin tomar|beber|probar|tomado ~2 agua|liquidos|nada_de_agua
-    <neg> ~ a? drop|sip|gota|trago|traguito|lap -<bleedword> -<pee> -<seepword> -pus
-    ni ~ agua|gota|traguito|trago -<bleedword> -<pee> -<seepword> -pus
+    <neg> ~ a? sip|trago|traguito|lap -<bleedword> -<pee> -<seepword> -pus
+    ni ~ agua|traguito|trago -<bleedword> -<pee> -<seepword> -pus
     stopped drinking
     = none @drinking
+    <neg>|ni ~ a? drop|gota
     nothing|nada|none
     """,
 }

@@ -69,6 +69,7 @@ CLASSES = {
 RULES = {
     "energy": """
     = normal
+    ^ el|la|the perro|perra|perrito|perrita|gato|gata|gatito|gatita|dog|cat <good> $
     bossing|bullying|terrorising|terrorizing|annoying|mithering|rude|bothering ~3 about|cat|dog|everyone|kitten|kids|us
     anda|esta|sigue|estaba|amanecio|ella|el|corre|juega ~2 como_si_nada
     seems|is|hes|shes|quite|completely|almost|like|very|totally ~ himself|herself \
@@ -146,6 +147,8 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    sleeping|sleeps|asleep|duerme|dormido|dormida ~ all ~ time|todo_el_tiempo|todo_el_dia|constantly|non_stop|nonstop
+    have|had|tengo|toca ~ to|que ~ wake|despertar*  ~~ for|para ~ his|her|<meds>|comer|food|meds
     no ~ tiene|le_quedan|trae ~ fuerza|fuerzas|energia|energias|animo|animos
     no ~3 quiere ~2 mover|moverse|levantar|levantarse|pararse -<legword> -pata
     moves|move|mueve ~2 only|just|solo|nomas ~ the|his|her|los ~ eyes|ojos
@@ -187,7 +190,7 @@ RULES = {
     doesnt|wont|no react|respond|hace|pela|greet|reacciona ~3 to|caso|me|us|cuando|name|nadie
     under|beneath|behind|debajo|bajo ~2 bed|sofa|couch|table|cama|sillon|mesa ~3 since|all_day|desde|all|whole|todo
     <barely> ~2 moves|move|moved|moving|mueve|levanta|stirs|stir|leaves|left|opens|abre -<legword>
-    hiding|hides|hid|esconde|escondido|escondida|escondiendose ~3 under|bajo|debajo|away|
+    hiding|hides|esconde|escondido|escondida|escondiendose ~3 under|bajo|debajo|away|
         closet|bed|all -<pillhide>
     slept|sleeping|sleeps|duerme|durmiendo|dormido ~2 all|todo|entire|whole ~ day|dia -<nearly>
     glassy|vidriosos|glazed ~2 eyes|ojos

@@ -9,6 +9,9 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    wriggle*|slip*|squirm*|get|got|wiggle*|climb* ~ out of it
+    school|milk|shop|errand|bread run
+    de corrido|corridito
     pujando|vomitando|sangrando|cojeando|llorando|lamiendose no ~3 visto|vi|veo|vimos
     size|like|as ~ of? a ~ pea|peas
     ah|oh|aw|well|holy|no crap|shit
@@ -23,8 +26,6 @@ RULES = {
     without ~ a hiccup
     threw|throws|throwing|had|has|having ~ a ~ hissy|paddy|strop|tantrum fit?
     hissy fit|fits
-    brincando|brinca|saltando|salta|hopping|hops|brinquitos como|like|en ~2 canguro|conejo|chapulin|kangaroo|rabbit|bunny|tres|three|3|one
-    de|a|con brinquito|brinquitos|brincos|saltitos|brinco
     where|donde ~ do? i start|begin|empiezo|empezar
     where to start|begin
     would you believe

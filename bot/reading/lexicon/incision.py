@@ -156,6 +156,7 @@ RULES = {
     redder|more_red|mas_roja|mas_rojo
     more|mas <redword>
     = discharge
+    aguita|agua|liquido|liquidito|fluid|water|watery ~ con|with|and|mixed_with ~2 sangre|sangrita|blood
     yellow|yellowish|amber|amarilla ~ crust|crusts|crusty|scab|scabs|costra|costrita
     pinkish|pink|reddish|rosado|rosada|rosita ~ <goo>|stuff|fluid|seepage -<eyes>
     <wound> ~5 <seepword> -<bandageword>

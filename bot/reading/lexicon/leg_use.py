@@ -89,6 +89,10 @@ RULES = {
     ^ <good> $
     ^ all|todo <good> $
     = partial
+    casi ~ ni|no ~ se ~ nota|ve -<wound> -<swell> -<bruiseword> +cojera|cojea|le
+    barely|hardly ~ noticeable|tell|see|notice +<limpword>
+    casi|almost|nearly ~ apoya|pisa|full|fully|normal|completely ~2 toda|completa|bien|weight|full
+    ya casi apoya|pisa|usa
     <limpword>
     carries|holds|lifts|hops|hop|hopping|skips|lifted ~~ but|pero ~3 uses|using|puts|walks|bears|weight|touches ~ it|leg|on|down?
     three ~ legged|legs ~~ four|4|all ~3 walk|times|mostly
@@ -123,6 +127,7 @@ RULES = {
     <barely> ~2 puts|bears weight
     50 ~~ 50
     = toe_touching
+    casi_no|apenas ~ pone|asienta|baja|usa|carga +pata|patita|pierna|la|leg
     toes|toe|dedos|deditos ~5 tapping|brushing|grazing|tocando|rozando ~3 floor|ground|suelo|piso
     <toetouch>
     ^ only|just|solo|nomas ~3 toes|toe|punta|puntita|dedos
@@ -216,6 +221,9 @@ RULES = {
     """,
     "mobility": """
     = better
+    <limpword> ~~ not|nowhere|nothing ~3 as bad
+    not|nowhere ~2 as bad ~ as|before +<limpword>|<legword>|walking
+    <limpword> ~ menos|less
     moving|walking|moves|walks ~2 more|mas ~ freely|easily|comfortably|fluidly|suelto|libre|facil
     walking|walks|moving|moves|mobility|leg|camina|caminando|gait|limp|limping|pata|anda|knee \
         ~5 better|mejor|easier|improved|improving|stronger|steadier|mejorando|mejorado|
@@ -234,6 +242,7 @@ RULES = {
     gets|getting|got|stands|rises|lies ~ up|down|stairs ~ easier|quicker|better|faster
     quicker|steadier|looser|smoother|stronger ~4 than|each|every -<swell>
     = better @mobility @weight_bearing
+    apoya|apoyo|usa|uso|pisa|piso|cargo|asento ~ mas|mejor -<neg>
     miles|heaps|loads|worlds|streets|leagues|tons better
     less|menos $
     = better @mobility @weight_bearing @walk @mishap

@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 CLASSES = {
+    "hopping": """
+        canguro conejo chapulin kangaroo bunny de_brinquito de_brinquitos a_brinquitos a_brincos
+        de_brincos con_brinquitos en_tres on_three
+        """,
     "jumpword": """
         jump jumps jumped jumping jumpd leap leaps leapt leaped leaping leapd hop_up hopped_up
         hopped_onto hopped_on hopped_off hopped_down pounced pounces launched launches
@@ -127,7 +131,7 @@ RULES = {
     got|gets|getting|climbed|climbs|hopped ~ on|onto|up ~2 <perch> -<carried>
     <jumpword> ~4 <perch>|up|off|down|over|out|on|onto|in|into|al|a|del|de|encima|door|dog|me|
         him|visitors|postman|floor|fence -<stairword> -<nojump>
-    <jumpword> -<stairword> -<nojump>
+    <jumpword> -<stairword> -<nojump> -<threeleg> -<hopping>
     up on ~2 <perch>
     cleared|clears ~2 <perch>|gate|fence|sofa
     up and over

@@ -16,6 +16,10 @@ CLASSES = {
 RULES = {
     "mood": """
     = question
+    pasa|paso|pasara algo|nada +<askmark>
+    hay problema|bronca|lio +<askmark>
+    le hace|hara|hace_dano mal|dano +<askmark>
+    esta|estara bien|mal si
     ^ a|de|con|por que +<askmark>
     am i|we allowed
     kindly|please|can_you|could_you confirm|clarify|advise|tell ~2 whether|if|when|how|what
@@ -114,6 +118,10 @@ RULES = {
     <future> ~2 <patient> be|need|have
     ^ so|so_that|until|till|before he|she ~ can|does|doesnt|wont|cant
     until|till|hasta ~ better|heals|que
+    = dream
+    had|having|have ~2 dream|nightmare|nightmares|dreams
+    i|we ~ dreamt|dreamed|dreaming
+    sone|sonaba|soñe|soñaba ~ que
     = phatic
     where do? i start|begin
     where to start|begin

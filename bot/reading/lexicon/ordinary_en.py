@@ -343,4 +343,5 @@ wheeling whipped whistler whit wielding withhold woof worthy zoned
 fuck vote mission height zones junk wicked apollo vent cite kobe skirts zack stalls inject owls
 sherry jang kale katz stalled shiva vowel volt tolls kool haunts kali vowels volts shilling voss
 redneck jagged kant
+stubble nibble_x
 """

@@ -328,4 +328,5 @@ tienden tilde tino tirador tonica torturar traian trama trampa traslada traslado
 trataban tratada tratadas trazo tula unicos unidas unido unimos vacante vaciar vago vals vasco
 veda vente veros vete veto vice vido vinilo vistio volado yardas zarate
 ello campo onda suyo acusar arder
+chispoteo chispotear resistir enterado
 """

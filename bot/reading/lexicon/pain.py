@@ -90,6 +90,10 @@ RULES = {
     = severe fixed
     no ~3 dejo|dejaba|deja|dejado|dejan ~ dormir|descansar
     nobody|noone|nadie ~3 slept|durmio|dormimos|sleep ~~ crying|llorando|llanto
+    = severe
+    llora|chilla|grita|aulla|gime y llora|chilla|grita|aulla|gime -<excited>
+    crying|screaming|yelping|howling and crying|screaming|yelping|howling -<excited>
+    desde ~4 madrugada|noche|manana|anoche ~~ llora|llorando|aullando|chillando -<excited>
     = severe agent
     <touched> ~~ <bite> -<meds> -<at_wound>
     <bite> & <touched> -<playing>
@@ -121,7 +125,7 @@ RULES = {
     <painword>
     <painword> ~ moderate|moderado|moderada|medio
     in|de|with|con|shows|showing ~2 pain|dolor|discomfort
-    <neg> ~ quiere|deja|want|wants|let|lets|like|likes ~5 touch|touched|touching|toque|toquen|toquemos|tocar|tocarle|tocarla|tocarlo|handle|handled|near -<meds> -<coneword> -<food> -<water>
+    <neg> ~ quiere|deja|want|wants|let|lets|like|likes ~5 touch|touched|touching|toque|toquen|toquemos|tocar|tocarle|tocarla|tocarlo|handle|handled|near -<meds> -<coneword> -<food> -<water> -<ground>
     jumps|jumped|jump|brinca|salta ~ when|if|whenever|cuando|si ~5 <touched>|near
     <whimper> ~3 <touched>|stands|standing|walk|walks|lying|hunches
     cant|wont|couldnt|not|doesnt|never|wouldnt|unable|no ~2 settle|settled|settling|comfy|
@@ -148,6 +152,8 @@ RULES = {
     mild|slight|little|bit|some|minor ~2 pain|discomfort|painful|sore|tender|dolor
     algo|poco|poquito|leve|ligero|ligera ~2 dolor|duele|dolorido|adolorido|molestia
     = none
+    slept|sleeps ~ right|straight? through ~ til|till|until|to|all|six|seven|five
+    durmio|dormido|duerme ~2 de_corrido|corrido|tiron|jalon
     comfortable|comfy|cosy|cozy|comodo|comoda|content|snug|relaxed|settled|relajado|relajada|
         a_gusto|agusto|pain_free|painfree|painless -<neg>
     lying|resting|sleeping|rests|sleeps|slept|duerme|durmio|descansa|dormido|resting ~2 \

@@ -95,6 +95,7 @@ RULES = {
     ^ <good> -thumbsup
     todo|all|everything ~2 <good>
     = none
+    hasnt|not|havent ~ been ~ since ~3 operation|surgery|op|home
     <zero> ~ <poo>
     <constipated>
     <neg> ~4 <poo>
@@ -161,6 +162,7 @@ RULES = {
     black|tarry|negra|negro|chapopote|tar|alquitran -<pee>
     business ~ looks|was|like|came ~3 tar|black|tarry
     = straining
+    pushing|straining|pujando ~ and|y|while|cuando ~ <whimper>|crying|yelping -<pee>
     pushing|straining|puja|pujando|pushes|strains ~~ cant|couldnt|wont|cannot ~2 go|poop|poo -<pee>
     <strain> ~3 <poo> -<neg_strain>
     <poo> ~4 <strain>
@@ -182,6 +184,7 @@ RULES = {
     = straining @stool
     cuesta|struggles|struggled|hard_time
     = straining @stool @bathroom
+    batallo|batalla|batallando|sufrio|sufre|le_costo -<pee>
     strain|strains|straining|strained|puja|pujando|pujo|pushing|pushes|esfuerzo|tenesmus -<pee>
     hunch*|squat* ~~ nothing|nada -<pee>
     """,

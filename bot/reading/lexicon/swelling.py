@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 CLASSES = {
+    "scared": "throat ran into dog",
     "swell": """
         swelling swellings swollen swell swells swelled swole swolen puffy puffiness puffed puff
         oedema edema oedematous edematous seroma fluid_pocket pocket_of_fluid lump_of_fluid
@@ -45,6 +46,8 @@ CLASSES = {
 RULES = {
     "swelling": """
     = mild
+    lump|bump|bulto|bolita|bola|chipote ~~ <joint>|<wound>|ankle|hock -<notswell>
+    lump|bump|bulto|bolita|bola|chipote|chichon ~~ come|came|appeared|popped|salio|aparecio|salido ~ up? -<notswell> -<scared>
     <swell> -<notswell>
     <slight> ~3 <swell> -<notswell>
     <swell> ~3 <slight> -<notswell>
@@ -65,7 +68,8 @@ RULES = {
     <swell> ~4 <more> -<neg> -<notswell> -<fewer>
     more|mas|increased|worse|new|extra|bigger|increasing ~2 <swell> -<neg> -<notswell>
     <swell> ~~ getting_worse|getting_bigger|creeping|growing|spreading|up_not_down|
-        wasnt_there|bigger_than|worse_than|mas_que|creciendo|aumentando
+        wasnt_there|bigger_than|worse_than|creciendo|aumentando
+    <swell> ~6 mas_que
     <swell> ~ getting|is|going|keeps ~ worse|bigger|up
     <swell> ~~ back_up|come_back|came_back|returned|crept_up|vuelto|volvio_a|regreso -<neg>
     volvio ~2 hinchar|inflamar|hincharse|inflamarse|hinchazon

@@ -89,7 +89,7 @@ RULES = {
         <yesterdayevening> -<accidentword> +<lastdone>
     ultima|ultimo ~2 vez ~5 <pee>
     ultimo|ultima <pee>|meada|orinada
-    <pee> ~3 not_yet|none|nothing|nada|no|nope|nil|zero -<but> -no_bother -no_problem -no_problems -no_trouble -no_issue -no_issues
+    <pee> ~3 not_yet|none|nothing|nada|no|nope|nil|zero -<but> -no_bother -no_problem -no_problems -no_trouble -no_issue -no_issues -no_to
     sin ~2 <pee>
     lleva ~4 sin ~3 <pee>
     <neg> ~2 gone|been|go ~2 bathroom|toilet|litter|litterbox|tray|potty ~ since|in|for
@@ -110,6 +110,7 @@ RULES = {
     neither|ninguna|nothing|nada -<poo> -wrong -<comeword> -<strain>
     not a drop
     = straining
+    agacha|agachan|acomoda|posicion ~~ no|nada ~2 sale|hace ~3 <pee>
     squat*|crouch* ~~ barely|hardly|only|little|tiny ~3 <pee>
     gotas|gotitas|gotita|drops|dribbles|chorritos ~ de|of ~ <pee> -<neg> -<blood>
     hace|haciendo ~ fuerza ~~ gotas|gotitas|pis|pipi|orina
