@@ -35,6 +35,8 @@ def _topic(token: Token) -> bool:
     return "<poo>" in token.keys or "<pee>" in token.keys
 
 
+_BEFORE_TIME = frozenset("his her the this that every each yesterday tomorrow one".split())
+"""Before "morning", "evening", "night", which then greet nobody."""
 _NIGHTS = frozenset("last all the every per a at".split())
 
 
@@ -65,6 +67,7 @@ class Clause:
     other: bool = False  # about another animal
     compared: int = -1  # where another animal is named only to compare ("fits our old dog had")
     person: bool = False  # about a human being
+    done_to: bool = False  # another animal, or a person, does it to the patient
 
 
 _ASK_HEADS = frozenset("is should shall can do does any what es que should".split())
@@ -109,11 +112,14 @@ def split(tokens: list[Token]) -> list[Clause]:
             pass  # "so swollen", "not so much as"
         elif word in _OPEN and size > 1:
             rank, joiner = max(rank, 1), word
-        elif (size and not token.keys.isdisjoint(_POLITE)) or (
+        elif (
+            size and not token.keys.isdisjoint(_POLITE) and previous not in _BEFORE_TIME
+        ) or (
             index
             and not tokens[index - 1].keys.isdisjoint(_POLITE)
             and not (index > 1 and previous == "night" and tokens[index - 2].word in _NIGHTS)
             and word not in ("you", "u", "so")
+            and previous not in _BEFORE_TIME
         ):
             rank = max(rank, 1)
         elif (

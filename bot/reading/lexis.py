@@ -143,6 +143,7 @@ _PRONOUNS = frozenset("that there what here where when who she let it's he".spli
 _LITTLE = frozenset("a little tiny lil wee small slight one teeny".split())
 
 
+_BITTEN = frozenset("me my him her his us the a at into through off on someone it them".split())
 _WHOSE = frozenset("his her the a that this other bad front back good left right my".split())
 _NAMES_A_BABY = frozenset("como mi el la un pobre nuestro".split())
 
@@ -163,6 +164,9 @@ def settle_bit(tokens: list[Token]) -> None:
         if token.word != "bit":
             continue
         after = tokens[index + 1] if index + 1 < len(tokens) else None
+        alone = index == 0 or token.cut
+        if alone and after and not after.cut and after.word not in _BITTEN:
+            token.keys -= {"<bite>", "<chew>"}  # "bit whingey today"
         if before in _LITTLE or (after and (after.word == "of" or "<sign>" in after.keys)):
             token.keys -= {"<bite>", "<chew>"}
 

@@ -131,7 +131,7 @@ def words_of(text: str) -> list[Token]:
                     index += 1
             spelt = flat[start:end]
             _word(build, spelt.replace("'", ""), back[start], back[end - 1] + 1)
-            if spelt.endswith("'s") and len(spelt) > 5 and build.tokens:
+            if spelt.endswith("'s") and len(spelt) > 4 and build.tokens:
                 build.tokens[-1].base = spelt[:-2]
         else:
             _mark(build, flat, text, back, piece, start)

@@ -15,6 +15,9 @@ REACH = 9
 _CARE = frozenset("dose ice warm_compress massage walk cone request swallowed mishap".split())
 """Topics in which people act: a person as subject does not take the finding away."""
 
+_SUFFERED = frozenset("licking incision bandage cone mishap".split())
+"""What another animal may do to this patient."""
+
 _NOT = frozenset("not wasnt werent isnt arent never no".split())
 
 
@@ -311,7 +314,7 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
         return "a person"
     if about in _CARE and about != "mishap":
         return ""
-    if clause.other:
+    if clause.other and not (clause.done_to and about in _SUFFERED):
         return "another animal"
     if about == "mishap" and thing_before(match, tokens, clause):
         return "a thing"

@@ -47,7 +47,7 @@ def _belongs_elsewhere(tokens: list[Token], place: int, end: int) -> bool:
     return False
 
 
-_DEEDS = frozenset("<bite> <jumpword> <fallword> <roughword> <chew> <runword> <lick>".split())
+_DEEDS = frozenset("<bite> <jumpword> <fallword> <roughword> <chew> <lick>".split())
 _DONE_TO = frozenset("him her him's le lo la his".split())
 
 
@@ -145,9 +145,11 @@ def mark_subjects(
         if clause.sentence != sentence:
             sentence, sticky = clause.sentence, False
         other_at: int | None = None
+        elsewhere = False
         for place in range(clause.start, clause.end):
             token = tokens[place]
-            if "<otheranimal>" in token.keys or _belongs_elsewhere(tokens, place, clause.end):
+            elsewhere = _belongs_elsewhere(tokens, place, clause.end)
+            if "<otheranimal>" in token.keys or elsewhere:
                 owned = place and tokens[place - 1].word[:-1] in _KIN
                 other_at = place - 1 if owned else place
                 break
@@ -179,9 +181,10 @@ def mark_subjects(
             likened = any(t.word in _LIKENED for t in head)
             if likened:
                 clause.compared = other_at
-            elif not patient_first or (head and head[-1].word in _IS):
+            elif not patient_first or elsewhere or (head and head[-1].word in _IS):
                 clause.other = True
-                sticky = not _hurts(tokens[other_at : clause.end])
+                clause.done_to = _hurts(tokens[other_at : clause.end])
+                sticky = not clause.done_to
         elif sticky:
             first = tokens[clause.start : clause.start + 3]
             back = (

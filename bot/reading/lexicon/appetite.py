@@ -109,6 +109,7 @@ RULES = {
     como siempre|antes|normal|loco
     same|usual|as ~ as ~ ever|always|usual|before|normal
     = less
+    <eat> ~~ only|solo|solamente ~2 if|when|si|cuando|from ~ i|we|hand|fed|le|my
     had|took|ate|has|dio|comio ~2 lick|licks|nibble|nibbles|mouthful|mouthfuls|taste|few|lenguetazos|lengueteada|bocados|mordidas|probaditas|probadas ~2 of|de|a|al|<food> -my -mi -our
     left|leaves|leaving|dejo ~ the|his|her|la|el|las? <food> -<meds>
     pecking|picking|picked|picks|pecked|pecks ~ at ~ it|food|his|her
@@ -153,7 +154,7 @@ RULES = {
     medio comio|come|ha
     half|mitad ~ his|her|the|of|de ~2 <food>
     <eat> ~4 not|no|skipped|but_not ~ dinner|breakfast|lunch|supper|cena|desayuno|tea
-    less|menos ~ than|de|que usual|normal|siempre|before|lo|antes
+    less|menos ~ than|de|que usual|normal|siempre|before|lo|antes -<drink> -<drinkwater> -<limpword> -<swell> -<walkword>
     coaxing|coax|hand|tempt|tempted|persuading|rogandole|rogarle ~3 eat|feed|fed|feeding|him|
         her|comer
     <neg> ~ his|her|as usual|normal|full appetite|self_eating
@@ -206,7 +207,7 @@ RULES = {
     <food> ~3 untouched|intacto|intacta|not_touched|intactas|igual -<drinkwater>
     untouched ~2 <food>
     walks|walked|turns|turned away from ~2 <food>
-    not|hasnt|havent|no a|one|ni single|bite|scrap|morsel|crumb|thing|un|bocado -<leftword>
+    not|hasnt|havent|no a|one|ni single? bite|scrap|morsel|crumb|thing|un|bocado|mouthful|kibble -<leftword>
     sin comer|probar|probado|apetito|desayunar|cenar
     wont|doesnt|didnt|not ~ even ~3 <treatword>
     food|comida|breakfast|dinner ~ no $

@@ -15,6 +15,7 @@ CLASSES = {
         pill_pocket pocket escondi camuflada
         atun yogur yogurt cajeta higado carnita tuna brie liverwurst pate_de miel honey marmite
         banana platano crema_de_cacahuate crema_de_mani queso_crema requeson jamoncito
+        taquito tortilla taco rollito pancito croqueta_humeda bolillo mantequilla
         """,
     "spat": """
         spat spit spits spitting spitted spat_out spit_out escupio escupe escupio_todo escupido
@@ -27,6 +28,7 @@ CLASSES = {
     "stash": """
         slipped slip snuck sneaked hid hidden popped crushed tucked buried stuffed put
         escondi escondimos meti metimos disfrace machaque
+        puse puso pusimos wrapped
         """,
     "missword": "missed forgot forgotten skipped olvide olvido olvidamos falta faltan left behind",
     "twiceword": "twice two_times double doubled doubles dos_veces doble 2_times",

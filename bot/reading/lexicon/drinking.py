@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 CLASSES = {
+    "tipsy": """
+        makes_him_drunk makes_her_drunk like_a_drunk bit_drunk hes_drunk shes_drunk looks_drunk
+        seems_drunk him_drunk her_drunk little_drunk drunk_sailor
+        """,
     "waterbowl": """
         water_bowl waterbowl bowl_of_water bebedero tazon_de_agua plato_de_agua water_dish
         fountain
@@ -20,9 +24,10 @@ CLASSES = {
 RULES = {
     "drinking": """
     = normal
+    bowl|bowlful|whole|half ~3 of water -<neg> -soaked -hot -warm -<drink>
     agua|water ~2 si|also|tambien|yes ~4 toma|tomar|tomado|tomo|bebe|bebido|beber|visto|drinks|drinking|drank
     agua|water ~ tambien|too|also
-    <drink> -acting -acts -wobbly -staggering -weird -drunken
+    <drink> -acting -acts -wobbly -staggering -weird -drunken -<tipsy>
     <drink> ~3 <good>
     water|agua ~3 <good>|normally
     water|agua ~~ taking|drinks|drinking|toma ~2 <good>

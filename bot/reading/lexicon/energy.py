@@ -29,6 +29,7 @@ CLASSES = {
         medio_dormido medio_dormida zombi apachurrado tristón triston tristona triste sad grogui
         drugged hungover knackered pooped_out shattered
         crashed_out conked_out flaked_out zonked_out sparked_out
+        seems_down looks_down feeling_down
         """,
     "lethargicword": """
         droopy lethargic lethargy listless lifeless floppy weak weakness very_flat flat_as
@@ -123,6 +124,7 @@ RULES = {
     skipping|bouncing|prancing ~2 like|about|around -<bear>
     in ~2 form|fettle|spirits +<good>
     = quiet
+    tail_between -thunder -fireworks -vet -vets -trouble
     <quietword>
     quiet|quieter|sleepy|tired
     sleeping|sleep|sleepy|duerme|duerma|dormir|tired|quiet ~ so|this|that|tanto|tan ~ much|

@@ -9,6 +9,8 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    stinks|smells|reeks|rolled|rolling|rolls|huele|revolco ~2 of|in|a|en ~2 <poo>
+    knocked|knocks ~ back
     wriggle*|slip*|squirm*|get|got|wiggle*|climb* ~ out of it
     school|milk|shop|errand|bread run
     de corrido|corridito

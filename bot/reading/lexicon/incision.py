@@ -119,7 +119,7 @@ RULES = {
     <wound> ~6 clean|dry|perfect|fine|good|great|ok|lovely|healing|healed|neat|tidy|closed|
         intact|beautiful|nice|well|excellent|normal|flat|sealed|cicatrizando|limpia|limpio|
         limpita|seca|seco|sequita|bien|perfecta|cerrada|cerrado|cerradita|cerraditos|sana|
-        sanando|bonita|excelente|impecable|linda|cicatrizado|alright|gorgeous|limpios|secos|
+        sanando|bonita|excelente|impecable|linda|preciosa|hermosa|divina|chula|perfectita|cicatrizado|alright|gorgeous|limpios|secos|
         unremarkable|apposed|brilliant
     clean|dry|healing|healed|limpia|seca|cerrada|cicatriza|cicatrizando|intact|sana ~3 <wound>
     clean|limpia|limpio|limpita ~ and|y|n|& dry|seca|seco|sequita

@@ -88,6 +88,8 @@ RULES = {
     flying|cruising|motoring|strutting -<neg>
     ^ <good> $
     ^ all|todo <good> $
+    = partial fixed
+    <neg> ~ <limpword> ~3 more|worse|mas|peor than|que
     = partial
     casi ~ ni|no ~ se ~ nota|ve -<wound> -<swell> -<bruiseword> +cojera|cojea|le
     barely|hardly ~ noticeable|tell|see|notice +<limpword>
@@ -249,6 +251,7 @@ RULES = {
     better|mejor|improving|mejorando|improved|mejoro|stronger|progress|mejorcito|mejorcita|
         avanzando
     = same
+    <neg> ~ <limpword> ~3 more|worse|mas|peor than|que
     walking|walks|walkin|moving|mobility|leg|camina|caminando|limp|limping|gait|anda|cojea|
         pata|about|getting_about ~4 <samey> -better -mejor
     <samey> ~2 limp|walking|mobility|leg|gait

@@ -30,6 +30,7 @@ CLASSES = {
         no_halla_acomodo no_halla_como_ponerse no_se_hallaba desesperado desesperada no_se_halla
         no_puede_dormir no_puede_descansar ansioso ansiosa ay_ay da_vueltas dando_vueltas
         no_encuentra_como_ponerse
+        whingey whingy chillon chillona chilloncito chillonsita grizzly grizzling grizzles
         """,
     "painword": """
         pain painful pains hurts hurt hurting hurty aching aches ache discomfort uncomfortable
@@ -91,8 +92,8 @@ RULES = {
     no ~3 dejo|dejaba|deja|dejado|dejan ~ dormir|descansar
     nobody|noone|nadie ~3 slept|durmio|dormimos|sleep ~~ crying|llorando|llanto
     = severe
-    llora|chilla|grita|aulla|gime y llora|chilla|grita|aulla|gime -<excited>
-    crying|screaming|yelping|howling and crying|screaming|yelping|howling -<excited>
+    llora|chilla|grita|aulla|gime ~~ y llora|chilla|grita|aulla|gime -<excited>
+    crying|screaming|yelping|howling ~~ and crying|screaming|yelping|howling -<excited>
     desde ~4 madrugada|noche|manana|anoche ~~ llora|llorando|aullando|chillando -<excited>
     = severe agent
     <touched> ~~ <bite> -<meds> -<at_wound>

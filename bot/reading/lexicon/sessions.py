@@ -81,6 +81,7 @@ RULES = {
     + _SKIP.format(c="<warmpack>"),
     "massage": """
     = done
+    <massageword> ~3 encanto|gusto|relajo|disfruto -<neg>
     <massageword> for <number> -<neg>
     then|plus|also|and|y|luego|despues|followed_by|con ~2 <massageword> -<neg> -<intent> -<askmark>
     <massageword> ~3 <donework>

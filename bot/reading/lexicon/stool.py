@@ -133,7 +133,8 @@ RULES = {
     <poo> & mush|water|liquid|soup|moco|mucus|sauce|custard|gravy|mousse|pudding|slurry|soup|
         sopa|atole
     cacas|popo|heces|popos blandas|sueltas|aguadas|liquidas|flojas
-    hizo|hace|salio ~3 aguado|aguada|suelto|suelta|liquido|liquida|chorro
+    hizo|hace ~3 aguado|aguada|suelto|suelta|liquido|liquida|chorro
+    salio ~3 aguado|aguada|suelto|suelta|chorro -<wound>
     got|has|have|having|had|with the runs|squits|trots
     cow_pat|cow_pats|cowpat|splat|splats|squits
     runny|watery|squirty ~ every_time|each_time|every|each -nose -eyes -eye

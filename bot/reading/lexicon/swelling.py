@@ -122,6 +122,7 @@ RULES = {
     = mild trend:same fixed
     no|not more|less|bigger|worse ~2 <swell> ~3 than|que
     = none fixed
+    esta|tiene|quedo|anda|trae ~4 deshinchado|deshinchada|desinflamado|desinflamada -<slight> -<nearly> -<more>
     <swell> ~4 down|gone|bajo|bajado|fue ~ completely|completamente|totally|entirely|entirely|por_completo
     <swell> ~~ no|nothing hay|queda|left nada
     <neg> ~3 <swell>

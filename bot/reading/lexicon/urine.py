@@ -33,6 +33,8 @@ CLASSES = {
         dentro cobija encima jaula cocina colchon bedding cushion hallway hall room dormido
         dormida corridor outside_the_box outside_the_litter outside_the_tray outside_his_litter
         outside_her_litter fuera_del_arenero everywhere duvet laundry pillow settee
+        carrier car my_lap playpen pen transportadora transportin basket coat jersey colcha
+        edredon sabanas
         """,
 }
 
