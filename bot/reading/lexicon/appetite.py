@@ -56,6 +56,12 @@ CLASSES = {
 RULES = {
     "appetite": """
     = normal
+    appetite|apetito ~ is|through|back|a ~2 roof|vengeance|tope|full|cien
+    back ~ on ~ his|her ~ food|grub|meals|feed|dinners
+    back ~ to ~ eating ~ <good>|properly|everything
+    no complaints|problems|issues|worries ~ in|with|on ~ the? food|eating|appetite|meal|feeding
+    food|eating|appetite department|wise|front ~ <good>|no
+    inhaled|hoovered|vacuumed|destroyed|annihilated|smashed ~3 <food>|everything
     arraso|acabo|termino|barrio ~ con ~ todo|toda
     lamio|licked|limpio ~ el|the|su|his|her? plato|plate|bowl|dish
     looked|looking|mirando|pidio ~3 for|por|mas? more|mas
@@ -109,6 +115,11 @@ RULES = {
     como siempre|antes|normal|loco
     same|usual|as ~ as ~ ever|always|usual|before|normal
     = less
+    licks|licked|lame|lamio ~ the|his|her|la? spoon|cuchara|gravy|jelly|juice|sauce|caldo ~~ thats|only|ya|nothing|lot|nomas
+    only|just|solo|nomas ~ licks|licked|lame|lamio ~ the|his|her|la? spoon|cuchara|gravy|jelly|juice|sauce|caldo
+    <neg> ~2 clearing|clear|clears|finishing|finishes|emptying|cleaning|acabando ~2 <food>|plate|bowl|plato
+    ate|eaten|comio ~ his|her|su? breakfast|desayuno ~~ left|dejo|skipped|not ~ his|her|la? dinner|tea|supper|lunch|cena
+    leaving|leaves|dejando ~2 bits|some|half|most|algo
     <eat> ~~ only|solo|solamente ~2 if|when|si|cuando|from ~ i|we|hand|fed|le|my
     had|took|ate|has|dio|comio ~2 lick|licks|nibble|nibbles|mouthful|mouthfuls|taste|few|lenguetazos|lengueteada|bocados|mordidas|probaditas|probadas ~2 of|de|a|al|<food> -my -mi -our
     left|leaves|leaving|dejo ~ the|his|her|la|el|las? <food> -<meds>
@@ -181,6 +192,14 @@ RULES = {
         regular|partly|barely|apenas|third|bocaditos -<water> -<eat>
     <neg> ~ much|mucho|lot|all|todo|everything|great|whole|really
     = none
+    tried|trying|probado|offered|ofrecido ~6 <food> ~~ turns|turned|walks|walked|refuses|refused|sniffs|wont|voltea|rechaza|ignora
+    turns|turned|turning|voltea|volteo|gira ~ his|her|la head|face|cabeza|cara ~3 away|every|cada|time|to|from|when|cuando -<meds> -<coneword>
+    bowl|plate|plato|dish|food|dinner|breakfast|comida|croquetas ~~ exactly|just|still|sigue|esta ~2 as|como|igual|where ~ i|lo|la|le left|put|deje|servi|puse -<drinkwater>
+    hunger strike
+    huelga de hambre
+    <neg> ~3 passed ~ lips
+    <food> ~~ hasnt|not|no|never been? ~ touched|tocado|moved -<drinkwater>
+    cant|couldnt|wont ~2 get|tempt|interest ~ him|her ~ to|with|in ~3 <food>|eat
     no_interest|interest ~ in ~2 <food>|eating|meals
     hace|hizo|haciendo ~ el? feo|fuchi|gacho|gestos ~3 todo|comida|<food>
     acerco|acercamos|ofrezco|sirvo|acerque|ofreci|servi|puse|pongo|ponemos ~3 <food> ~~ nada|voltea|ni|no|huele|va

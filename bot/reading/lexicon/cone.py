@@ -38,7 +38,7 @@ CLASSES = {
 RULES = {
     "cone": """
     = on
-    <coneword> ~5 on|<wore>
+    <coneword> ~5 on|<wore> -lawn -bits -pieces -floor -out
     <wore>|wears|wearing|kept|keeps ~5 <coneword>
     tolerates|tolerating|tolerated|accepts|tolera|aguanta|puts_up_with ~2 <coneword>
     <coneword> ~ yes|si|fine|good|ok|thumbsup|done|bien
@@ -58,6 +58,7 @@ RULES = {
     stays|stayed|staying|stay on
     ahi|pero|bien|todavia|aun ~ lo|la trae|tiene|lleva|usa
     = off
+    out|free ~ of ~ his|her|the? <coneword>
     <coneword> ~4 off|removed|quitado|quitada|fuera
     took|takes|taken|taking|gets|got|get|getting|slipped|pulled|pulls|wriggled|wiggled|shook|
         kicked|pawed|rips|ripped|tore|sacó|saco|worked|managed|has|had ~4 <coneword> ~3 off
@@ -84,6 +85,7 @@ RULES = {
     quitado|quitada|quitarselo|quitarsela
     wont|doesnt|didnt|refuses|no wear|keep|aguanta|deja|tolera|quiere
     = damaged
+    <coneword> ~3 bits|pieces|pedazos|trizas|shreds|half|two
     <coneword> ~3 popped|burst|bursted|punctured|deflated|flat
     popped|burst|punctured|deflated ~3 <coneword> -to
     <broke> ~5 <coneword>

@@ -42,6 +42,7 @@ CLASSES = {
 RULES = {
     "dose": """
     = given
+    <meds> ~~ went|go|goes ~ in|down ~~ stayed|kept|swallowed|gone
     did|does|doing ~ the|his|her|all|both? <meds> -<neg> -<askmark>
     <meds> ~ tambien|too|also|as_well|igual -<neg> -<missword> -<spat>
     <meds> yes|si|thumbsup
@@ -144,6 +145,8 @@ RULES = {
     no|couldnt find|encuentro|encontre
     slept|dormi|dormimos through|quede|se
     = refused
+    spat|spits|spit ~ it|them ~ at|on|onto|out ~ my|the|me
+    wise|onto|cottoned ~ to|on ~ the ~2 trick|cheese|ham|pill
     no|wont|wouldnt ~ abre|abrio|abrir|open ~2 hocico|boca|mouth
     <meds> ~3 still|on|under ~2 bowl|floor|bed|plate|carpet|rug|piso|plato|suelo
     found|find|encontre|halle ~3 <meds> ~4 floor|bed|bowl|rug|sofa|piso|cama|under|plato \
@@ -203,6 +206,10 @@ RULES = {
     brought|threw|fetched ~2 it|them|lot ~ back? up
     <vomit> ~3 after|despues|luego|later
     = doubled
+    tonights|tonight|mornings ~~ tomorrows|tomorrow|evenings ~ together|both|at_once|mistake +<meds>|dose|had|together
+    so did ~ my ~ wife|husband|partner|mum|mom|daughter|son
+    i|we ~ gave ~~ so did|has
+    tambien|igual le ~ dio|habia ~ mi <person>
     <twiceword> ~4 <meds>|dose|dosis
     two|double|2|doble|dos|extra|second|otra|another|segunda ~ dose|doses|dosis -<missword> -<askmark>
     <meds> ~4 twice|double|doble|dos_veces -<interval>

@@ -48,6 +48,8 @@ RULES = {
     few|couple|some|unos ~ sips|laps|tragos|traguitos
     casi no ~2 toma|bebe|tomo ~ agua?
     = more
+    empties|emptying|emptied|draining|drains ~3 water|agua|bebedero ~4 fast|quick|as|again
+    drinks|drinking|drank ~ us|me|the ~2 dry|house
     toma|tomando|bebe|bebiendo|drinks|drinking ~2 como|like ~2 loco|loca|camello|crazy|mad|desesperado|desesperada
     guzzl*|gulp*|drinking|drinks ~3 more|far_more|twice ~2 water
     vive|pasa|tiempo tomando|bebiendo

@@ -70,6 +70,8 @@ CLASSES = {
 RULES = {
     "energy": """
     = normal
+    perked|perks|brightened ~ up -<neg> -ears
+    sparkling|cracking|flying|top|fine|great|good ~ form|spirits|nick
     ^ el|la|the perro|perra|perrito|perrita|gato|gata|gatito|gatita|dog|cat <good> $
     bossing|bullying|terrorising|terrorizing|annoying|mithering|rude|bothering ~3 about|cat|dog|everyone|kitten|kids|us
     anda|esta|sigue|estaba|amanecio|ella|el|corre|juega ~2 como_si_nada
@@ -124,7 +126,6 @@ RULES = {
     skipping|bouncing|prancing ~2 like|about|around -<bear>
     in ~2 form|fettle|spirits +<good>
     = quiet
-    tail_between -thunder -fireworks -vet -vets -trouble
     <quietword>
     quiet|quieter|sleepy|tired
     sleeping|sleep|sleepy|duerme|duerma|dormir|tired|quiet ~ so|this|that|tanto|tan ~ much|
@@ -149,6 +150,12 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    hasnt|not|wont|doesnt|no ~ stirred|stirs|budged|budge|shifted|moved ~2 off|from|out ~ his|her|the|that? <perch>|basket|bed|sofa|rug|mat|crate|box|spot
+    zero|no|little|lost ~ interest|enthusiasm ~ in ~ anything|life|us|everything|nothing
+    <neg> ~2 wagged|wag|wagging|mueve|movido ~3 day|days|once|all|today|cola|since
+    tail ~3 hasnt|not|no|doesnt ~ wagged|wag|moved
+    glazed|vacant|staring ~ look|into_space|at_nothing
+    no spark|life|fight|oomph|get_up_and_go
     sleeping|sleeps|asleep|duerme|dormido|dormida ~ all ~ time|todo_el_tiempo|todo_el_dia|constantly|non_stop|nonstop
     have|had|tengo|toca ~ to|que ~ wake|despertar*  ~~ for|para ~ his|her|<meds>|comer|food|meds
     no ~ tiene|le_quedan|trae ~ fuerza|fuerzas|energia|energias|animo|animos

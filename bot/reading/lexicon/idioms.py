@@ -9,6 +9,10 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    no_interest|interest ~ in ~3 wound|incision|stitches|scar|cut|squirrels|cone|walk|bandage
+    heaven|goodness|god|lord|christ knows|only? how|what|why
+    quien sabe como|que
+    not taken ~ eyes off
     stinks|smells|reeks|rolled|rolling|rolls|huele|revolco ~2 of|in|a|en ~2 <poo>
     knocked|knocks ~ back
     wriggle*|slip*|squirm*|get|got|wiggle*|climb* ~ out of it

@@ -75,7 +75,7 @@ RULES = {
         pierna|femur|tibia -<coneword>
     implant|plate|placa|pin ~3 failure|failed|broken|snapped|rota|doblada
     <legonly> ~4 hanging|hangs|hung|hang -<notleg>
-    hanging ~ by ~ thread
+    hanging ~ by ~ thread -<stitchword> -<coneword> -<bandageword>
     doblo|volteo|torcio ~3 <legonly>
     hanging|hangs ~3 leg|paw|limb
     <legonly> ~~ swings ~3 pendulum

@@ -129,6 +129,7 @@ RULES = {
     <barely> ~2 puts|bears weight
     50 ~~ 50
     = toe_touching
+    dot|dots and|n carry
     casi_no|apenas ~ pone|asienta|baja|usa|carga +pata|patita|pierna|la|leg
     toes|toe|dedos|deditos ~5 tapping|brushing|grazing|tocando|rozando ~3 floor|ground|suelo|piso
     <toetouch>
@@ -141,11 +142,13 @@ RULES = {
     barely|just|only|lightly|apenas|apenitas|hardly|casi_no ~3 <bear>|touches|touching|toca|
         apoya|pisa|touch ~ it|leg|ground|floor|down|la?
     apenas ~2 apoya|pisa|toca|asienta|usa
-    dot|dots and carry
     dots|dabs|taps|dips ~ it|leg|foot|paw ~ down|ground|floor
     on|en ~2 tiptoe|tiptoes|puntitas|puntas
     solo|nomas|only|just ~ apoya|pone|puts ~2 punta|puntita|toes|dedos
     = none
+    from|de ~ four|4|cuatro ~ legs|patas? ~ to|a ~ three|3|tres
+    leg|paw|pata ~3 decoration|decorative|ornamental|ornament|adorno|passenger|dead_weight
+    four|4 ~ to three|3
     <neg> ~4 <bear> ~4 leg|it|foot|paw|pata|patita|pierna|ground|floor|la|suelo|piso|all|nada|
         limb
     <neg> ~3 <bear> -<coneword>
@@ -251,6 +254,8 @@ RULES = {
     better|mejor|improving|mejorando|improved|mejoro|stronger|progress|mejorcito|mejorcita|
         avanzando
     = same
+    no better|worse|change nor|no|or worse|better
+    no_better_no_worse|no_worse_no_better|neither_better
     <neg> ~ <limpword> ~3 more|worse|mas|peor than|que
     walking|walks|walkin|moving|mobility|leg|camina|caminando|limp|limping|gait|anda|cojea|
         pata|about|getting_about ~4 <samey> -better -mejor

@@ -39,6 +39,8 @@ CLASSES = {
 RULES = {
     "licking": """
     = yes
+    at ~ his|her|the ~ leg|wound|stitches|scar|incision|cut|knee ~ again|constantly|nonstop|all|like|slurp
+    slurp|slurping|slurps
     pasa|pasando|paso|pasaba|dando|da ~ la? lengua|lenguetazos|lengüetazos -<food>
     bugging|messing|bothering|worrying|fussing|fiddling|picking|obsessed ~2 <at_place> -<food>
     <lick> ~4 <at_wound>|himself|herself|there -<elsewhere>
@@ -65,6 +67,8 @@ RULES = {
     got|gets|getting|been at it|them|stitches
     <chew> ~ it|them|at|la|los|ahi
     = no
+    no|zero ~ interest ~ in ~2 <at_place>|cone|wound|it
+    no_interest in ~ the|his|her? <at_place>
     leaving|leaves|left|leave ~ it|them|stitches|wound|line|cut ~ be|alone
     left|leaves|leaving ~2 <at_wound>|alone alone
     leaves it alone

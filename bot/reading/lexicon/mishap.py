@@ -176,6 +176,7 @@ RULES = {
     bump|knock to|on|en ~2 leg|knee
     stepped|trod|tripped|piso|pise|pisaron ~ on|over ~ him|her|leg|foot|paw|pata|patita
     = slipped
+    legs|feet|paws|patas ~2 went|go|flew|shot|fueron|salieron|slid ~2 out|from|everywhere|under|sideways
     <slidword> -<coneword> -<bandageword> -<leashslip> -<meds> -<noslipword>
     <slidword> ~4 floor|tile|tiles|ice|wet|kitchen|laminate|piso|mud|grass|wood|ramp|curva|
         mojado|loseta|banqueta|baño|wooden|mosaico -<bandageword> -<noslipword>

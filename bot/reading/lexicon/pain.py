@@ -12,6 +12,7 @@ CLASSES = {
         yowl agony excruciating unbearable grito grita gritando gritaba gritos gritar aulla
         aullando aullo aullidos aullaba chilla chillando chillo chillidos chillaba alarido
         alaridos berrea berreando agonia insoportable berridos bramando aullar chillar
+        yelled yells yelling
         """,
     "whimper": """
         whimper whimpers whimpered whimpering whine whines whined whining whiny cry cries cried
@@ -68,6 +69,8 @@ CLASSES = {
 RULES = {
     "pain": """
     = severe
+    <cryout> ~5 <touched>|lifted|picked|moved|carried|cargue|levante|toque -<coneword>
+    <touched> ~~ <cryout> -<coneword>
     wont_stop|cant_stop|doesnt_stop|no_para|no_deja|hasnt_stopped|no_ha_parado|not_stopped ~ de? crying|howling|yelping|screaming|llorar|aullar|gritar|chillar -<excited>
     <cryout> -<coneword> -<excited> -<softly>
     <very>|severe|terrible|awful|extreme|intense|lot|lots|real|bad|horrible|tons|so_much ~3 \
@@ -96,6 +99,7 @@ RULES = {
     crying|screaming|yelping|howling ~~ and crying|screaming|yelping|howling -<excited>
     desde ~4 madrugada|noche|manana|anoche ~~ llora|llorando|aullando|chillando -<excited>
     = severe agent
+    trod|stepped|pise|pisamos ~~ yelled|screamed|yelped|shrieked|grito|chillo
     <touched> ~~ <bite> -<meds> -<at_wound>
     <bite> & <touched> -<playing>
     <bite> ~3 me|us|him|anyone|nos|dedo|finger|hand|mano|if|when|cuando|near -<at_wound> -<meds> -<playing>

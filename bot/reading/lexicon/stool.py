@@ -16,6 +16,7 @@ CLASSES = {
         solids poopies cuita
         dado_del_cuerpo dar_del_cuerpo da_del_cuerpo dio_del_cuerpo hace_del_cuerpo
         hacer_del_cuerpo hizo_del_cuerpo hecho_del_cuerpo obraba logs
+        firm_log nice_log proper_log good_log
         """,
     "diarrhoea": """
         diarrhea diarrhoea diarrea diarreas diarea diahrrea diarhea diarhoea the_runs squits
@@ -70,6 +71,7 @@ CLASSES = {
 RULES = {
     "stool": """
     = normal
+    nice|good|firm|proper|solid|healthy ~ firm|solid|healthy? log|logs|motion|stool|poo
     used|uso|usado ~ the|su|el|her|his? litter|litterbox|litter_box|tray|arenero ~4 both|dos|fine|bien|well|twice|normally
     <poo> ~3 no ~ durita|duritas|normal|formada|formadas|firme|formed|solid|firm
     conservada|conservado|conservadas ~2 <poo>
@@ -124,6 +126,7 @@ RULES = {
     neither|ninguna|nothing|nada -<pee> -wrong -<comeword> -<strain>
     todavia|aun|no ~2 hace|hizo|ha_hecho|hecho ~ del baño
     = loose
+    tummy|tum|stomach|bowels ~3 upset|dodgy|off|funny|bad ~~ water|liquid|four|out|runny|night|garden|all
     sloppy|runny|squitty|watery|liquid|aguado|aguada|floja|suelta ~3 like|como ~3 mousse|gravy|pudding|cow|soup|custard|water|sopa|agua|atole|pure
     bum|bottom|backend|back_end|rear|arse|behind ~3 running|runs|leaking|squirting|exploding|explosive
     splats|splattered|explosive ~4 patio|yard|garden|grass|floor|everywhere|wall
@@ -163,6 +166,7 @@ RULES = {
     black|tarry|negra|negro|chapopote|tar|alquitran -<pee>
     business ~ looks|was|like|came ~3 tar|black|tarry
     = straining
+    strains|straining|pushes|pushing|puja ~~ rabbit|pebble|pebbles|nugget|nuggets|dropping|droppings|marble|marbles|bolita|bolitas|pellet|pellets
     pushing|straining|pujando ~ and|y|while|cuando ~ <whimper>|crying|yelping -<pee>
     pushing|straining|puja|pujando|pushes|strains ~~ cant|couldnt|wont|cannot ~2 go|poop|poo -<pee>
     <strain> ~3 <poo> -<neg_strain>

@@ -80,6 +80,7 @@ RULES = {
     puffier|fatter|thicker|rounder|gordota -<neg> -<fewer> -<notswell>
     started|starting|begun|empezo|begins|empieza|comenzo ~3 <swell>
     = marked
+    <joint>|ankle|foot|leg|paw|toes|pata ~4 sausage|balloon|burst|bursting|reventar|salchicha|jamon|ham -<bandageword> -<food>
     bulge|bulto|bump|lump|swelling ~~ <sizeword>
     so|tan|re|bien <swell> -<notswell>
     <very> ~3 <swell> -<notvery> -<notswell> -<fewer>
@@ -136,6 +137,7 @@ RULES = {
     """,
     "bruising": """
     = mild
+    <bruiseplace> ~4 aubergine|eggplant|beetroot|plum|berenjena|uva
     <bruiseword> -gums -tongue -cone
     <slight> ~3 <bruiseword> -gums
     <bruiseplace> ~4 <bruisecolour> -gums -<toeword> -<coneword>

@@ -61,6 +61,7 @@ RULES = {
     ^ <good> -thumbsup
     todo|all|everything ~2 <good>
     = accident
+    woke|wakes|found|amanecio ~4 puddle|charco|soaked|empapado -<bleedword> -rain -blood -sangre
     <pee> ~3 on|in|inside|all|over|en|por|sobre|encima|adentro|dentro ~3 <indoor>|bed|floor
     <accidentword> ~4 <pee>
     <pee> ~4 <accidentword> -outside
@@ -78,6 +79,8 @@ RULES = {
     ganarle|gano ~ <pee>
     se hizo pipi|pis|chis
     = none
+    not|ni so|hardly ~ much ~ as ~2 dribble|drop|drip|trickle|squirt|gota
+    <neg> ~2 dribble|trickle|squirt ~~ day|night|since|hours|<hours>
     nothing|nada ~ in|en ~2 litter|tray|litterbox|litter_box|arenero|box ~~ since|desde|day|days|<hours>|ayer|yesterday -<poo>
     <zero> ~ <pee>
     no_pee|sin_pipi|sin_orinar
@@ -112,6 +115,8 @@ RULES = {
     neither|ninguna|nothing|nada -<poo> -wrong -<comeword> -<strain>
     not a drop
     = straining
+    leg up|cocked|lifted|raised ~~ only|just|few|nothing|drops ~3 drops|drips|came|comes|dribble|out
+    few|couple|only|just|dos|tres ~ drops|drips|gotas|gotitas ~2 came|come|out|salieron|salen -<bleedword> -<wound> -<eyes>
     agacha|agachan|acomoda|posicion ~~ no|nada ~2 sale|hace ~3 <pee>
     squat*|crouch* ~~ barely|hardly|only|little|tiny ~3 <pee>
     gotas|gotitas|gotita|drops|dribbles|chorritos ~ de|of ~ <pee> -<neg> -<blood>

@@ -20,6 +20,7 @@ CLASSES = {
         hacked_up came_back_up cant_keep_anything keep_anything_down keep_food_down keep_it_down
         keep_water_down keeping_anything_down keeping_food_down retiene_nada
         devuelto devuelva vomitadas vomitada guacala
+        hoiked hoik hoicked hoiking honked yakked yacked yakking upped chundering fetched_up
         """,
     "vomitstuff": """
         vomit puke sick bile barf vomito bilis yellow_foam white_foam espuma_amarilla foam
@@ -32,6 +33,9 @@ CLASSES = {
 RULES = {
     "vomiting": """
     = yes
+    <food>|water|it|everything ~ came|comes|coming|shot ~ straight|right|all? back
+    came|comes|coming straight|right back|up
+    lots|lot|piles|pile ~ of ~ sick|vomit|puke
     ^ sick again|twice|once|everywhere|<times>|over|all
     hes|shes|been sick again
     lots|lot|round|rounds|patch|patches|pool|pools|load of ~ sick|vomit|puke
@@ -53,6 +57,7 @@ RULES = {
     hairball|furball|bola_de_pelo
     cleaned|cleaning|limpiando ~2 sick|vomit|vomito|puke
     = yes count:2
+    cant|couldnt|wont|doesnt ~ hold|keep ~ anything|food|water|it|nothing ~ down
     <neg> ~2 keep|keeping ~7 down
     <neg> ~2 keep|keeping|kept|retiene|retener|tolera|aguanta ~3 down|nada|food|comida|water|
         anything|agua
