@@ -57,6 +57,26 @@ def _yields(match: Match, to: Match) -> bool:
     return about in names or f"{about}_{match.rule.value}" in names
 
 
+_FIRST = (
+    "swallowed leg breathing seizure belly gums incision urine stool vomiting bandage "
+    "weight_bearing mishap pain energy cone dose appetite drinking licking swelling bruising"
+).split()
+"""Where two would each take the words from the other, the graver keeps them."""
+
+
+def _taken(match: Match, by: Match) -> bool:
+    """Whether the words that both stand on are the other's."""
+    if not _yields(match, by):
+        return False
+    if not _yields(by, match):
+        return True
+    mine, its = (
+        _FIRST.index(about) if about in _FIRST else len(_FIRST)
+        for about in (match.rule.about, by.rule.about)
+    )
+    return mine > its
+
+
 def drop_overlaps(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     """Of matches on the same words, the most specific within a topic, and the topic that
     the words belong to; idioms beat all that are no more specific."""
@@ -94,7 +114,7 @@ def drop_overlaps(matches: list[Match], clauses: list[Clause]) -> list[Match]:
         match
         for match in kept
         if not any(
-            other is not match and _yields(match, other) for at in match.at for other in owners[at]
+            other is not match and _taken(match, other) for at in match.at for other in owners[at]
         )
     ]
     out = _beside(out, clauses)

@@ -56,6 +56,9 @@ CLASSES = {
 RULES = {
     "appetite": """
     = normal
+    recupero|recuperado|regreso|volvio|tiene|trae ~2 apetito|hambre -<neg>
+    come|comio|comiendo|cena|ceno ~2 con_ganas|con_gusto|gustoso|gustosa|rico
+    pide|pidio|pidiendo ~ mas|comida -agua
     appetite|apetito ~ is|through|back|a ~2 roof|vengeance|tope|full|cien
     back ~ on ~ his|her ~ food|grub|meals|feed|dinners
     back ~ to ~ eating ~ <good>|properly|everything
@@ -115,6 +118,8 @@ RULES = {
     como siempre|antes|normal|loco
     same|usual|as ~ as ~ ever|always|usual|before|normal
     = less
+    picotea|picoteo|pica|pico|probo|prueba|mordisquea ~ tantito|poquito|algo|nomas|dos|un|y
+    comio|come ~ solo|nomas|puro|pura ~3 <food> ~~ dejo|deja
     licks|licked|lame|lamio ~ the|his|her|la? spoon|cuchara|gravy|jelly|juice|sauce|caldo ~~ thats|only|ya|nothing|lot|nomas
     only|just|solo|nomas ~ licks|licked|lame|lamio ~ the|his|her|la? spoon|cuchara|gravy|jelly|juice|sauce|caldo
     <neg> ~2 clearing|clear|clears|finishing|finishes|emptying|cleaning|acabando ~2 <food>|plate|bowl|plato
@@ -192,6 +197,10 @@ RULES = {
         regular|partly|barely|apenas|third|bocaditos -<water> -<eat>
     <neg> ~ much|mucho|lot|all|todo|everything|great|whole|really
     = none
+    ni con ~ jeringa|cuchara|mano|pollo|carne|premio ~3 come|entra|quiere|comida|acepta|abre
+    <food> ~~ ni asi
+    no|ni ~2 entra|entro ~ nada|comida|bocado|la -<air>
+    hice|prepare|compre|cocine|made|cooked|bought ~4 <food> ~~ ni|no|nada|nothing|wont|refused|turned
     tried|trying|probado|offered|ofrecido ~6 <food> ~~ turns|turned|walks|walked|refuses|refused|sniffs|wont|voltea|rechaza|ignora
     turns|turned|turning|voltea|volteo|gira ~ his|her|la head|face|cabeza|cara ~3 away|every|cada|time|to|from|when|cuando -<meds> -<coneword>
     bowl|plate|plato|dish|food|dinner|breakfast|comida|croquetas ~~ exactly|just|still|sigue|esta ~2 as|como|igual|where ~ i|lo|la|le left|put|deje|servi|puse -<drinkwater>

@@ -64,6 +64,8 @@ CLASSES = {
         pienso alimento premio premios salchicha caldo cosa snack snacks din_dins dindins scraps
         scrap croquet ration ham cheese nibbles crunchies feed feeding turkey mince gravy bocado
         bocados cucharada churu tazon balanceado
+        huevito huevo papilla atole sopa jamoncito carnita higadito lomito_de bisquet tortillita
+        queso quesito yogur
         """,
     "water": "water agua aguita agüita",
     "good_state": "clean dry closed",

@@ -42,6 +42,7 @@ CLASSES = {
 RULES = {
     "dose": """
     = given
+    <meds> ~2 entro|paso|bajo ~ a|al|hasta ~ la|el? tercera|segunda|tercer|fin|final
     <meds> ~~ went|go|goes ~ in|down ~~ stayed|kept|swallowed|gone
     did|does|doing ~ the|his|her|all|both? <meds> -<neg> -<askmark>
     <meds> ~ tambien|too|also|as_well|igual -<neg> -<missword> -<spat>
@@ -206,6 +207,8 @@ RULES = {
     brought|threw|fetched ~2 it|them|lot ~ back? up
     <vomit> ~3 after|despues|luego|later
     = doubled
+    yo ~ le|se_la? di|dimos ~~ esposa|esposo|marido|mama|hijo|hija|novio|novia|pareja|hermana ~ a|tambien|otra|le|igual +<clock>|tambien|otra|igual
+    no ~ pusimos|pusieron|pusimos_de ~ acuerdo
     tonights|tonight|mornings ~~ tomorrows|tomorrow|evenings ~ together|both|at_once|mistake +<meds>|dose|had|together
     so did ~ my ~ wife|husband|partner|mum|mom|daughter|son
     i|we ~ gave ~~ so did|has

@@ -48,6 +48,7 @@ RULES = {
     few|couple|some|unos ~ sips|laps|tragos|traguitos
     casi no ~2 toma|bebe|tomo ~ agua?
     = more
+    acaba|acabo|termina|vacia|tomo ~2 bebedero|tazon|plato_de_agua|cubeta|agua ~4 veces|<times>|dia|rato|seguido
     empties|emptying|emptied|draining|drains ~3 water|agua|bebedero ~4 fast|quick|as|again
     drinks|drinking|drank ~ us|me|the ~2 dry|house
     toma|tomando|bebe|bebiendo|drinks|drinking ~2 como|like ~2 loco|loca|camello|crazy|mad|desesperado|desesperada
@@ -79,6 +80,7 @@ RULES = {
     fill*|refill*|top*|rellen* ~2 it|him|her|lo ~~ times|veces|day|dia|again|constantly|barmaid|<times>
     more than|que usual|normal|antes|lo
     = none
+    no ~3 bajado|baja|bajo|movido ~ nada? ~4 agua|bebedero
     agua|water ~4 sigue|still|esta ~2 igual|same|just ~3 lleno|llena|full
     <neg> ~5 sip|trago|traguito -<pee> -<bleedword>
     <neg> ~5 drop|gota -<pee> -<bleedword> +water|agua|drink|drunk|drank|drinking|tomado|toma|tomar|bebido|bebe|had|taken

@@ -13,7 +13,7 @@ CLASSES = {
         in_great_form in_fine_form spirited sparky right_as_rain fit_as_a_fiddle up_to_mischief
         happy content alegre contento contenta animado animada activo activa juguetón jugueton
         juguetona despierto despierta alerta feliz mueve_la_cola moviendo_la_cola
-        moviendo_su_cola de_buenas de_buen_animo con_ganas muy_vivo vivaracho vivaracha
+        moviendo_su_cola de_buenas de_buen_animo muy_vivo vivaracho vivaracha
         energia_normal energico energica inquieto_normal meneando_la_cola meneando movio_la_cola
         colita_moviendo menea_la_cola buen_humor bien_animado
         """,
@@ -70,6 +70,8 @@ CLASSES = {
 RULES = {
     "energy": """
     = normal
+    es|volvio|vuelve|parece|siendo ~ a? ser? ~ el|la|ella ~ de antes|siempre
+    travieso|traviesa|latoso|latosa|necio|necia|inquieto_como|encimoso|tremendo ~ y|como|de|todo|siempre
     perked|perks|brightened ~ up -<neg> -ears
     sparkling|cracking|flying|top|fine|great|good ~ form|spirits|nick
     ^ el|la|the perro|perra|perrito|perrita|gato|gata|gatito|gatita|dog|cat <good> $
@@ -150,6 +152,8 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    no ~ sale|salio|ha_salido ~ de ~ su ~ casita|cama|jaula|rincon|transportadora|kennel|camita
+    no ~ levanta|alza ~ cabeza|la
     hasnt|not|wont|doesnt|no ~ stirred|stirs|budged|budge|shifted|moved ~2 off|from|out ~ his|her|the|that? <perch>|basket|bed|sofa|rug|mat|crate|box|spot
     zero|no|little|lost ~ interest|enthusiasm ~ in ~ anything|life|us|everything|nothing
     <neg> ~2 wagged|wag|wagging|mueve|movido ~3 day|days|once|all|today|cola|since

@@ -9,6 +9,7 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    me la|lo avento|tiro|escupio ~ en|a
     no_interest|interest ~ in ~3 wound|incision|stitches|scar|cut|squirrels|cone|walk|bandage
     heaven|goodness|god|lord|christ knows|only? how|what|why
     quien sabe como|que

@@ -116,6 +116,7 @@ CLASSES = {
 RULES = {
     "incision": """
     = clean
+    preciosa|hermosa|linda|bonita|lovely|beautiful|gorgeous|perfect|chula ~3 <wound>|costura|cicatriz
     <wound> ~6 clean|dry|perfect|fine|good|great|ok|lovely|healing|healed|neat|tidy|closed|
         intact|beautiful|nice|well|excellent|normal|flat|sealed|cicatrizando|limpia|limpio|
         limpita|seca|seco|sequita|bien|perfecta|cerrada|cerrado|cerradita|cerraditos|sana|
@@ -174,6 +175,8 @@ RULES = {
     = discharge @incision
     <seepword> -<bandageword> -<eyes> -<dryword>
     = pus
+    <wound> ~5 custard|natilla|crema|mayonesa|atole|mostaza|mustard|mayonnaise -<coneword>
+    custard|natilla|mayonesa|mostaza|mustard ~5 <wound>|puntos
     <pusword> -<notpus>
     <puscolour> ~3 <goo> -<vomitctx>
     <goo> ~3 <puscolour> -<vomitctx>

@@ -91,6 +91,7 @@ RULES = {
     = partial fixed
     <neg> ~ <limpword> ~3 more|worse|mas|peor than|que
     = partial
+    pone|apoya|asienta|baja ~3 de_a_poquito|poquito_a_poco|a_ratitos|de_a_poco|poco_a_poco|con_cuidado|con_miedo
     casi ~ ni|no ~ se ~ nota|ve -<wound> -<swell> -<bruiseword> +cojera|cojea|le
     barely|hardly ~ noticeable|tell|see|notice +<limpword>
     casi|almost|nearly ~ apoya|pisa|full|fully|normal|completely ~2 toda|completa|bien|weight|full
@@ -129,6 +130,7 @@ RULES = {
     <barely> ~2 puts|bears weight
     50 ~~ 50
     = toe_touching
+    dot ~~ carry one|on
     dot|dots and|n carry
     casi_no|apenas ~ pone|asienta|baja|usa|carga +pata|patita|pierna|la|leg
     toes|toe|dedos|deditos ~5 tapping|brushing|grazing|tocando|rozando ~3 floor|ground|suelo|piso
@@ -146,6 +148,8 @@ RULES = {
     on|en ~2 tiptoe|tiptoes|puntitas|puntas
     solo|nomas|only|just ~ apoya|pone|puts ~2 punta|puntita|toes|dedos
     = none
+    la|pata|patita ~3 de adorno
+    no ~ la baja|bajo|apoya|asienta|planta|usa +pata|patita|pierna|la|fuerza
     from|de ~ four|4|cuatro ~ legs|patas? ~ to|a ~ three|3|tres
     leg|paw|pata ~3 decoration|decorative|ornamental|ornament|adorno|passenger|dead_weight
     four|4 ~ to three|3
@@ -269,6 +273,9 @@ RULES = {
     = same @mishap
     no_change|no_different|sin_cambios|no_changes|<samey>
     = worse
+    retrocedimos|retrocedio|retroceder|retrocediendo
+    mas tieso|tiesa|rigido|rigida|duro|torpe|lento -<neg>
+    tieso|tiesa ~ mas|otra_vez
     va|vamos|anda|viene|fue pa|para atras
     patras|pa_atras|para_atras
     stiffer|slower|wobblier|weaker|lamer|creakier ~ getting|on|getting_up|in|at|when|to|going -<neg>

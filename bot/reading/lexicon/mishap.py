@@ -137,6 +137,9 @@ RULES = {
     up and over
     off|from|del|de ~2 <perch> ~2 <jumpword>
     = ran
+    agarro|agarraron|jalo|tomo ~ monte|calle|camino|carrera|vuelo
+    se fue|arranco ~ hecho|como ~ bala|rayo|cohete|raya
+    tardamos|took|costo ~6 alcanzar*|catch|agarrar*|atrapar*|get_him|get_her
     away|off|across ~ across|over|down|up|through ~3 field|fields|road|street|park|lane|meadow
     broke|snapped|slipped|chewed|rompio|zafo|trozo ~3 rope|lead|leash|chain|tether|cuerda|correa|cadena|mecate|lazo ~~ away|off|gone|ran|fue|corrio|across
     <runword> -<nomove> -<nomishapword> -<bloodrun> -<stairword> -<diarrhoea>
@@ -182,6 +185,7 @@ RULES = {
         mojado|loseta|banqueta|baño|wooden|mosaico -<bandageword> -<noslipword>
     legs went|slid ~ from|under|out
     = rough_play
+    jugando|jugo|juegan|jugaron|anduvo ~3 mordidas|luchas|luchitas|guerritas|peleas|brusco
     <roughword> -<meds> -<wantword> -it
     play|plays|played|playing|jugo|jugar|jugando|jugaron|jugado|juega ~3 rough|roughly|brusco|
         pesado|fuerte|tosco|hard|ball|fetch|tug|pelota|with|con ~3 dog|dogs|cat|other|puppy|

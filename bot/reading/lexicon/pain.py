@@ -48,6 +48,7 @@ CLASSES = {
         touch touched touches touching petted handle handled pick picked lift lifted near move
         moves moved toco tocan toca tocar tocarle tocarlo acerco acerca cargo cargar cargarlo
         muevo mueven moverlo tocarla tocando rozar rozo agarro agarrar cargarla
+        aprieto apretarle apretar presiono
         """,
     "bite": """
         bit bite bites biting snap snaps snapped snapping nip nips nipped lunged lunges attacked
@@ -147,6 +148,7 @@ RULES = {
     tense|tenso|tensa ~ belly|when
     se le ve|nota dolor|adolorido
     = mild
+    molesta|molesto ~ si|cuando ~3 <touched>|aprieto|presiono|reviso
     <soreword>
     <slight> ~2 <painword>|<soreword>|whiny|whimpery|uncomfortable|discomfort|moan|grumble
     <painword> ~3 <slight>

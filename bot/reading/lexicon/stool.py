@@ -126,6 +126,9 @@ RULES = {
     neither|ninguna|nothing|nada -<pee> -wrong -<comeword> -<strain>
     todavia|aun|no ~2 hace|hizo|ha_hecho|hecho ~ del baño
     = loose
+    haciendo|hace|hizo ~ pura|puro|solo|nomas? agua|agüita|aguita -<pee> -<wound> -<vomit>
+    sale|echa|saca ~ pura|puro agua|agüita|aguita -<pee> -<wound> -<vomit>
+    pura|puro agua|aguita ~3 <poo>|baño|cola|colita
     tummy|tum|stomach|bowels ~3 upset|dodgy|off|funny|bad ~~ water|liquid|four|out|runny|night|garden|all
     sloppy|runny|squitty|watery|liquid|aguado|aguada|floja|suelta ~3 like|como ~3 mousse|gravy|pudding|cow|soup|custard|water|sopa|agua|atole|pure
     bum|bottom|backend|back_end|rear|arse|behind ~3 running|runs|leaking|squirting|exploding|explosive
@@ -145,6 +148,7 @@ RULES = {
     runny|loose|watery|liquid|mushy|soft|aguada|aguado|suelta|suelto|liquida|blandita|blanda|
         floja|sloppy
     = bloody
+    <poo> ~~ como|like|looks|parece ~3 mermelada|jam|ketchup|catsup|jamaica|fresa|raspberry|strawberry|redcurrant|jelly|vino
     <poo> & <blood>
     <diarrhoea> & <blood>
     <blood> ~2 <diarrhoea>

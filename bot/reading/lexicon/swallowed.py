@@ -197,6 +197,8 @@ RULES = {
     <three> ~ <jointly>
     <handed>|<took> ~ <three> $
     = human_medicine
+    <ingest>|<handed> ~4 jarabe|pastilla|pastillas|gotas|syrup|medicina ~ para|pa|for ~ la|the|el? ~ tos|gripa|gripe|fiebre|cabeza|cough|cold|fever|presion|acidez
+    <ingest> ~3 pomada|crema|unguento|ointment|cream|gel|balm ~ de|of|for|para? -<food> -cheese -ice -sour -queso -leche
     <ingest>|<took>|comio|trago ~3 <three>|<number>|one|some|una|unas|dos ~ of|de ~ them|those|ellas|esas +<menspills>
     se|las|los|la ~ comio|trago|tomo ~ todas|todos|una|dos|<three> +<menspills> -<food>
     <ingest> ~ them|those|one|two|<three> +<menspills> -<food>
@@ -228,6 +230,8 @@ RULES = {
     <poisonthing> & <ingest>
     <ingest> ~4 <poisonthing>
     = bandage_or_object
+    trago|comio|swallowed|ate ~2 tapa|tapita|tapon|lid|cap|corcholata|taparrosca|popote|straw|globo|balloon|chancla|cordon|agujeta|etiqueta|label|wrapper
+    hilo|string|thread|cordon|ribbon|liga ~~ trago|swallowed|tragado ~ el|the? resto|rest
     <gulp> ~5 <objectthing> -<humandrug> -<foodbone>
     swallowed|swallow|trago|se_trago|ingested|tragó ~4 a|an|the|his|her|un|una|su|el|la|my|
         something|algo|half|part|pedazo|piece|some ~2 <anyobject> -<meds> -<food>

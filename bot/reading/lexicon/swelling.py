@@ -18,6 +18,7 @@ CLASSES = {
         bruise bruises bruised bruising ecchymosis ecchymoses contusion haematoma hematoma
         black_and_blue moreton moretones moreteado moreteada amoratado amoratada hematomas
         cardenal cardenales moretoncito moretoncitos equimosis negro_y_azul
+        moretonsote moretonazo moretonzote
         """,
     "bruisecolour": """
         purple violet morado morada morados moradas moradito moradita violaceo violeta purplish
@@ -35,6 +36,7 @@ CLASSES = {
         cricket_ball ping_pong_ball snooker_ball rugby_ball bowling_ball tree_trunk elephant
         pear kiwi aguacate mango satsuma clementine turnip coconut coco elefante tronco papaya
         jitomate tomate
+        bolillo pambazo tamal chayote globito pelotota
         """,
     "notswell": """
         belly tummy stomach abdomen panza barriga estomago vientre gums balls mattress
@@ -137,6 +139,7 @@ RULES = {
     """,
     "bruising": """
     = mild
+    <bruiseplace> ~ is|looks|gone|turned ~2 colour|color|shade ~ of ~2 <bruisecolour>|aubergine|eggplant|beetroot|plum
     <bruiseplace> ~4 aubergine|eggplant|beetroot|plum|berenjena|uva
     <bruiseword> -gums -tongue -cone
     <slight> ~3 <bruiseword> -gums
@@ -158,6 +161,7 @@ RULES = {
     <bruiseword> ~2 all_but|almost|nearly|practically|casi|mostly ~ gone|away|faded|desaparecido|quitado -<neg>
     <bruiseplace>|<bruisecolour> ~~ fading|faded|fades +<bruisecolour>
     = marked
+    moretonsote|moretonazo|moretonzote|moretonote|moretonotes
     <bruiseword> ~~ grandote|grandotote|enorme|enormes|negrisimo|hasta|extendido|huge|massive|enormous|hip_to|from_hip -<neg> -<fewer>
     <bruiseword> ~~ whole|entire|toda|todo ~3 <bruiseplace>
     aubergine|eggplant|beetroot|berenjena ~2 coloured|colored|colour|color? ~ <bruiseword>

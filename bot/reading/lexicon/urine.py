@@ -61,6 +61,7 @@ RULES = {
     ^ <good> -thumbsup
     todo|all|everything ~2 <good>
     = accident
+    amanecio|desperto|lo_encontre|la_encontre ~ mojado|mojada|empapado|empapada ~3 <pee>|orina
     woke|wakes|found|amanecio ~4 puddle|charco|soaked|empapado -<bleedword> -rain -blood -sangre
     <pee> ~3 on|in|inside|all|over|en|por|sobre|encima|adentro|dentro ~3 <indoor>|bed|floor
     <accidentword> ~4 <pee>
@@ -115,6 +116,8 @@ RULES = {
     neither|ninguna|nothing|nada -<poo> -wrong -<comeword> -<strain>
     not a drop
     = straining
+    levanta|alza|subio ~ la pata|patita ~~ gotea|gotas|gotitas|nada|no ~ sale?
+    nada_mas|nomas|solo ~ le? ~ gotea|gotean|gotita|gotitas -<wound> -<bleedword> -nariz
     leg up|cocked|lifted|raised ~~ only|just|few|nothing|drops ~3 drops|drips|came|comes|dribble|out
     few|couple|only|just|dos|tres ~ drops|drips|gotas|gotitas ~2 came|come|out|salieron|salen -<bleedword> -<wound> -<eyes>
     agacha|agachan|acomoda|posicion ~~ no|nada ~2 sale|hace ~3 <pee>

@@ -33,6 +33,8 @@ CLASSES = {
 RULES = {
     "vomiting": """
     = yes
+    todo ~4 lo|la regresa|regreso|devuelve|devolvio|avienta|saca
+    regresa|regreso|devuelve|saca ~ todo ~ lo que
     <food>|water|it|everything ~ came|comes|coming|shot ~ straight|right|all? back
     came|comes|coming straight|right back|up
     lots|lot|piles|pile ~ of ~ sick|vomit|puke
