@@ -91,6 +91,26 @@ def _asks(tokens: list[Token], index: int, previous: str) -> bool:
     return word != "es" or after == "normal"
 
 
+_BEGINS = frozenset(
+    "his her the he she its it theres there my our le se tiene esta trae la el lo no ya shes hes".split()
+)
+_HELP = (
+    ("what", "do", "i", "do"), ("what", "should", "i", "do"), ("what", "shall", "i", "do"),
+    ("what", "can", "i", "do"), ("what", "do", "we", "do"), ("what", "now"), ("que", "hago"),
+    ("que", "hacemos"), ("ok", "hago"), ("please", "help"), ("ayuda",), ("auxilio",), ("help",),
+    ("que", "debo", "hacer"), ("que", "le", "hago"), ("que", "puedo", "hacer"),
+)  # fmt: skip
+
+
+def _asked_for_help(tokens: list[Token], index: int) -> bool:
+    """ "What do I do his stitches are open": told without a stop after the question."""
+    return any(
+        index >= len(words)
+        and all(tokens[index - len(words) + n].word == word for n, word in enumerate(words))
+        for words in _HELP
+    )
+
+
 def split(tokens: list[Token]) -> list[Clause]:
     """Clauses in order; together they cover every token."""
     starts: list[tuple[int, int, str]] = []
@@ -139,6 +159,8 @@ def split(tokens: list[Token]) -> list[Clause]:
                 pass  # "the swelling we had", "the bleeding I rang about"
             elif word not in ("it", "i") or nxt in ("is", "was", "has", "looks", "gave", "did"):
                 rank, joiner = max(rank, 1), "subject"
+        elif size >= 2 and not token.cut and word in _BEGINS and _asked_for_help(tokens, index):
+            rank, joiner = max(rank, 1), "subject"
         elif size >= 2 and not token.cut and _asks(tokens, index, previous):
             rank, joiner = max(rank, 1), "asks"
         if index == 0 or rank or size >= LONGEST:

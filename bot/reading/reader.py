@@ -22,7 +22,9 @@ from .retold import also_given, resolve_past
 from .settle import Found, settle
 from .token import Token
 
-_WAS = frozenset("was were been had yesterday ayer anoche estaba estuvo andaba".split())
+_WAS = frozenset(
+    "was were been had yesterday ayer anoche estaba estuvo andaba thought pense crei".split()
+)
 _EARLIER = frozenset(
     ("<yesterday>", "<lastnight>", "<yesterdaymorning>", "<yesterdayevening>", "<daybefore>")
 )

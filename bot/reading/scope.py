@@ -34,7 +34,10 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
         if before and before.sentence == clause.sentence:
             if "dream" in before.moods:
                 clause.moods |= {"dream", "thought"}
-            if "far_past" in before.moods and tokens[before.start].word in ("when", "cuando"):
+            if "far_past" in before.moods and (
+                tokens[before.start].word in ("when", "cuando", "before", "antes")
+                or before.end - before.start <= 4
+            ):
                 clause.moods |= {"far_past"} if clause.rank == 1 else set()
             held = before.moods & {"hypo", "wish", "purpose", "question", "denied"}
             hangs = clause.joiner in ("and", "or") or word in ("or", "o", "that", "que")

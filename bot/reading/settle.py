@@ -97,6 +97,8 @@ def settle(found: list[Found]) -> list[Observation]:
                 merged[value].final |= item.final
             else:
                 merged[value] = item
+        if about == "gums" and "pink" in merged:
+            _looked_again(merged)
         good = GOOD.get(about)
         if good and good in merged and len(merged) > 1:
             del merged[good]
@@ -116,6 +118,15 @@ def settle(found: list[Found]) -> list[Observation]:
         out.extend(merged.values())
     out.sort(key=lambda item: item.match.first)
     return [item.observation for item in out]
+
+
+def _looked_again(merged: dict[str, Found]) -> None:
+    """ "Thought his gums were white, turned on the light, they're pink"."""
+    pink = merged["pink"]
+    for value in ("pale", "blue"):
+        item = merged.get(value)
+        if item and item.past and pink.match.first > item.match.first and not pink.past:
+            del merged[value]
 
 
 def _share_unnamed(groups: dict[tuple[str, str | None], list[Found]]) -> None:

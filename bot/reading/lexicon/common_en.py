@@ -223,6 +223,7 @@ CLASSES = {
     "nowword": """
         now today finally eventually in_the_end third_time tonight at_last since this_morning this_mornin as_of_today these_days lately
         currently this_evening this_afternoon then afterwards
+        this_week
         """,
     "barely": """
         hardly barely scarcely hardly_any barely_any next_to_nothing almost_nothing almost_no

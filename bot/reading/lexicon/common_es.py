@@ -181,6 +181,7 @@ CLASSES = {
         """,
     "nowword": """
         hoy ahora ahorita ya esta_manana amanecio hoy_ya por_fin finalmente al_final ultimamente al_fin luego despues
+        esta_semana
         """,
     "barely": "apenas apenitas casi_no casi_nada a_penas apenas_si",
     "fix": """

@@ -9,6 +9,13 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    running ~3 hot|warm|temperature|fever|cold
+    makes|make|making|made ~ it|him|her|leg ~ look ~2 fat|fatter|big|bigger|swollen|puffy|crooked|thin
+    nail|claw|uña|una|toenail ~~ bled|bleeds|bleeding|blood|sangro|sangra|sangre
+    cant|couldnt ~ breathe ~ for|from ~ laughing
+    collapsed|fainted|died|dying ~ laughing|de_risa
+    gave|give|giving ~4 <pillword> a miss
+    before|antes ~3 <surgery> he|she ~ <cryout>
     me la|lo avento|tiro|escupio ~ en|a
     no_interest|interest ~ in ~3 wound|incision|stitches|scar|cut|squirrels|cone|walk|bandage
     heaven|goodness|god|lord|christ knows|only? how|what|why

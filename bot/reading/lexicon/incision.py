@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 CLASSES = {
+    "applied": "put putting puse puso poner rub rubbed apply applied dabbed untamos cleaned limpie",
     "bowel": "stool poop poo house box tray mouth boca hocico casa oreja",
     # "x" is written out as "por".
     "xray": """
@@ -185,7 +186,7 @@ RULES = {
     <puscolour> ~ slime|mucus|matter|crud -<vomitctx>
     matter|materia ~2 like ~ custard|cream
     <wound> ~5 yellow|green|amarillo|amarilla|verde|cream|creamy|gunk|gunky|goo|verdoso|
-        amarillento
+        amarillento -<applied>
     yellow|green|amarillo|verde|creamy|thick|espeso|verdoso ~3 <wound>
     sale|salio|saliendo|coming|comes|escurre|sacando ~4 amarillo|verde|espeso|amarillento|
         verdoso|yellow|green|thick|blanco|creamy|materia

@@ -51,6 +51,7 @@ CLASSES = {
 RULES = {
     "weight_bearing": """
     = full
+    trotting|trots|trotando|trotar -<neg> -<limpword>
     apoya|pisa|usa|carga|apoyando ~ las|sus? cuatro|las_cuatro|las_4|sus_cuatro
     camina|caminando|anda derechito|derechita|parejito|parejita
     striding|strides|strode ~ out

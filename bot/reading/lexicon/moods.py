@@ -16,6 +16,7 @@ CLASSES = {
 RULES = {
     "mood": """
     = question
+    ^ does|do|did|can|could|should|would|will +<askmark> -<patient>
     pasa|paso|pasara algo|nada +<askmark>
     hay problema|bronca|lio +<askmark>
     le hace|hara|hace_dano mal|dano +<askmark>
@@ -84,6 +85,7 @@ RULES = {
     quick question
     <askword>
     = factive
+    should ~ his|her|the <gumword>|<wound>|<legword>|<bellyword> ~ be|look|feel
     normal|okay|common|weird|usual|bad|expected for|para ~ him|her|<patient>|un|una|el|la ~~ to|be|que
     normal|ok|okay|common|weird|usual|bad|expected|fine that|hes|shes
     normal ~2 que
@@ -108,6 +110,7 @@ RULES = {
     = wish
     <wish>
     = worry
+    dreading|afraid|scared|terrified|worried|nervous ~ of|about? ~ him|her|it
     was|were|got|estaba|andaba ~ <worry> ~ his|her|the|that|que|sus|la|de
     <worry> ~2 that|of|about|he|she|it|hell|shell|may|might|que
     <worry> for him|her|it
@@ -142,6 +145,8 @@ RULES = {
     straight as ~ die|arrow|pencil|rod
     esta ~ derecha|recta|derechita
     = general
+    read|saw|heard|googled|lei|vi|see ~ online|google|internet|facebook|that|que ~2 dogs|cats|animals|perros|gatos
+    dogs|cats|perros|gatos ~ can|could|may|might|sometimes|pueden|suelen|often|do|get
     a|any|every|all|un|una|los|las cat|cats|dog|dogs|perro|gato|gatos|perros who|that|que|which
     in my country
     = since_not

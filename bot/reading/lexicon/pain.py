@@ -174,6 +174,7 @@ RULES = {
     sleeping|asleep ~ peacefully|sound|soundly|comfortably
     pain ~ under_control|controlled|controlado|well
     = none fixed
+    no way|chance|doubt ~2 in pain
     <neg> ~3 <painword> -<dontlook>
     <neg> ~ sign|signs|signo|senales|muestra ~3 <painword>
     <neg> ~2 <soreword>

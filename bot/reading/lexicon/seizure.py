@@ -34,6 +34,8 @@ CLASSES = {
 RULES = {
     "seizure": """
     = yes
+    fell|falls|cayo ~~ went|goes|puso|quedo ~ stiff|rigid|tieso|tiesa|rigido|rigida -<legword>
+    went|goes|puso|quedo ~ stiff|rigid|tieso|rigido ~~ fell|falls|cayo -<legword>
     body|cuerpo ~2 went|puso|goes|quedo ~ stiff|rigid|tieso|rigido|duro -<legword>
     stiff|rigid|tieso|tiesa|rigido|rigida|duro|dura ~~ jerky|twitchy|frothing|foaming|temblar|temblo|sacudi*|convuls* -<legword> -<walkword>
     champing|chomping|snapping|clacking|chattering|masticando|mascando|trabo ~2 jaw|jaws|teeth|mandibula|quijada|dientes -at -food
