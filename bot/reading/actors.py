@@ -39,7 +39,7 @@ def thing_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
     return False
 
 
-_SELF = frozenset("i ive we weve yo me nos".split())
+_SELF = frozenset("i ive id we weve wed yo me nos".split())
 
 
 def took_own(match: Match, tokens: list[Token], clause: Clause) -> bool:

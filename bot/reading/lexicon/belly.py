@@ -31,7 +31,7 @@ CLASSES = {
     "nothingup": """
         nothing nada zero none foam froth saliva spit drool non_productive nonproductive
         unproductive improductivas improductivo improductivos improductiva espuma baba
-        unproductively dry empty solo_baba solo_espuma air
+        unproductively dry empty solo_baba solo_espuma
         """,
     "neg_belly": """
         not_hard not_bloated isnt_hard not_tight isnt_bloated not_swollen isnt_swollen rub rubs
@@ -49,6 +49,8 @@ RULES = {
     soft|blanda ~2 <bellyword> -<neg>
     <neg> ~2 bloat|bloated|bloating|distension|distended|distendido
     = bloated
+    like ~ swallowed ~2 football|basketball|melon|balloon|beach_ball|ball
+    inflo|inflado|inflada|hincho ~ como ~ sapo|globo|pelota|tambor|sandia|garrafon
     <bellyword> ~3 round|rounded|redonda -<neg_belly>
     <bellyword> ~4 <bloatword> -<neg_belly> -<wound>
     <bloatword> ~3 <bellyword> -<neg_belly> -<bruiseword>

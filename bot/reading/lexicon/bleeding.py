@@ -77,6 +77,11 @@ RULES = {
     = bleeding @incision @licking @bandage
     <bleedword> -<notwoundblood>
     = bleeding heavy
+    <bandageword>|toalla|towel|bedding|blanket ~3 red|roja|rojo ~2 through|soaked|dripping|right|empapada
+    <pressing>|holding|hold|held|aprieto ~3 towel|toalla|cloth|gauze|gasa|pad|trapo|flannel ~~ soaked|soaking|empapa|empapada|empapo|through
+    tanta|tantisima|so_much|all_this ~ blood|sangre -<notwoundblood>
+    between ~ my|the ~ fingers +<bleedword>|running
+    tap|llave|manguera|hose +blood|sangre
     soaked|drenched|empapado|empapada|dripping ~ red|rojo|in_red
     <neg> ~ clot|clotting|clots|coagula|coagular|coagulando
     crime|murder scene

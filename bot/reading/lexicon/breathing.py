@@ -64,6 +64,14 @@ RULES = {
         problema|problemas|dificultad|struggling ~3 <breath>
     <breath> ~ without|sin ~ trouble|difficulty|dificultad|problema|effort
     = laboured
+    heaving|hauling|sucking|clawing|begging|reaching|gulping|snatching|fighting|desperate ~ for|at ~ air|breath
+    aire ~ a|con ~ jalones|tirones|jaloncitos|trabajo|dificultad
+    mete|entra|jala|toma|agarra ~ el? aire ~ a|con ~ jalones|tirones|trabajo
+    resopl* ~~ resopl*|descansa|para|acostado|echado
+    suena|hierve|chifla|ronca|truena|silba ~2 pecho
+    busca|buscando ~ aire
+    pescuezo|cuello|neck ~2 estirado|stretched|extended|out
+    breaths|breathing|breath ~4 snatches|gulps|jerks|bursts|whole_body
     panting|pants|panted|jadea|jadeando|jadeaba|jadeo & mouth|boca|hocico|tongue|lengua|dog|perro|perrito +<felid> -<neg>
     mouth|boca|hocico ~2 open|abierta ~~ panting|jadea|jadeando +<felid>
     puffing|huffing|blowing ~ and|n puffing|huffing|blowing -hot

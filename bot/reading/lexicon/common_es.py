@@ -142,6 +142,8 @@ CLASSES = {
         no_vaya_a no_vaya_ser no_sea_que indicaciones me_dijeron_que_si las_instrucciones
         cuidando_que vigilando_que estoy_al_pendiente_de por_miedo_a no_quiero_que
         no_queremos_que antes_de_que evitando_que no_dejo_que no_lo_dejo no_la_dejo
+        que_vigilara que_vigile que_vigilaramos que_me_fijara que_nos_fijaramos me_fijara_si
+        vigilara_si estar_pendiente al_pendiente_de
         """,
     "asif": "como_si como_que_si cual_si",
     "stopping": "deje dejara dejar pare parara",

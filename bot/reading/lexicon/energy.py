@@ -222,6 +222,10 @@ RULES = {
     = collapsed agent
     calling|shaking|shook|poked|poking|pinched|nudged|nudging|sacudo|muevo|toco|llamo|grito|hablo ~~ nothing|nada $ -clinic -vet -phone -office -you -clinica -veterinario -head
     = collapsed
+    flatlined|flatlining
+    out_of_it ~~ cold|respond|responding|limp|floppy|wake
+    aguado|aguada|guango|guanga|flojo|floja ~~ cerro|cierra|cerrados ~ ojos?
+    floppy|limp ~~ wont|doesnt|not|isnt|no ~ answer|respond|responding|react|wake|waking|reacciona|responde
     eyes|ojos ~3 open|abiertos ~~ <neg>|sin ~2 there|responding|responds|responde|responder|reacciona|reaccionar|moving|blinking
     <barely>|semi|only_just ~ conscious|responsive|alive|consciente
     lost|losing|loses|lose|regained|out|perdio|perdia|pierde of? ~ consciousness|conciencia|conocimiento

@@ -20,6 +20,7 @@ CLASSES = {
         descoloridas descolorida grises gris sin_color transparentes blanquitas blanquita
         anaemic anemic palidez anemicas paler whiter bloodless putty clay candle wax waxy dough marble washed_out bleached_out pasty snowy pallor light_coloured paper milk snow putty sheet
         no_colour no_color papel pálidas blancuzca palidita paliditas
+        bleached cera yeso leche cal gis porcelana tiza harina
         """,
     "blueword": """
         blueness blue bluish blueish purple purplish cyanotic cyanosed cyanosis lilac lavender
@@ -65,6 +66,7 @@ RULES = {
     = pale @gums
     <paleword>
     = blue
+    blue|bluish|purple|morado|azul|morada ~ round|around|alrededor|in ~2 mouth|lips|muzzle|boca|hocico|nose
     <gumword> ~5 <blueword>
     <blueword> ~4 <gumword>
     cyanotic|cyanosis|cyanosed|cianotica|cianotico|cianosis

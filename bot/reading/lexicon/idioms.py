@@ -9,6 +9,9 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    shook|shake|shakes|shaking ~ himself|herself|itself ~ dry|off|down|all|over
+    bled|bleed|bleeding ~ my|the|our ~ radiator|radiators|brakes|valve|line|system
+    passed|pass out ~~ snoring|snores|snored
     running ~3 hot|warm|temperature|fever|cold
     makes|make|making|made ~ it|him|her|leg ~ look ~2 fat|fatter|big|bigger|swollen|puffy|crooked|thin
     nail|claw|uña|una|toenail ~~ bled|bleeds|bleeding|blood|sangro|sangra|sangre

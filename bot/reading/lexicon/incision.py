@@ -67,6 +67,7 @@ CLASSES = {
         profundo profunda femur tibia
         fierrito fierritos tornillito tornillitos huesito placita metalito clavito musculito
         bistec
+        rod rods bolt bolts spike varilla perno pernos
         """,
     "stitchword": """
         stitch stitches suture sutures staple staples puntos punto puntada puntadas grapa grapas
@@ -104,6 +105,7 @@ CLASSES = {
         bone metal plate screw screws implant hardware hueso placa tornillo tornillos implante
         tendon tendons
         fierrito tornillito huesito
+        rod varilla perno pernos
         """,
     "nodeep": """
         no_deeper no_bone no_muscle superficial nothing_to_see superficially no_deep toy chew
@@ -205,6 +207,7 @@ RULES = {
     = odour @incision
     <smellword> -<other_than_wound>
     = open
+    descosio|descosieron|descosido|descosida -<bandageword> -<coneword> -<toyctx>
     <wound> ~5 <openword> -<eyes>
     <openword> ~4 <wound>|incision|edges -<eyes>
     = open edges
@@ -231,6 +234,12 @@ RULES = {
     <openword> -<eyes> -<neg>
     popped open
     = open deep
+    unzipped|parted|ripped|torn|split|gaping ~3 end|top|lado ~ to|a ~ end|bottom|lado
+    see|ve|veo|seeing ~2 white|blanco|blanca|bone|red|rojo ~ in_there|inside|adentro|underneath|in ~ there?
+    carne|hueso|musculo ~ de_fuera|de_afuera|al_aire|viva|afuera -<toyctx>
+    carne|hueso|musculo de fuera -<toyctx>
+    flesh|muscle ~3 exposed
+    <seeword> ~ at ~ red|raw meat
     ve|ven|see|seeing|looking|veo ~ todo? por_dentro|adentro|inside|right_in|into_it|right_inside|hasta_adentro -<eyes> -<bowel>
     salio|sale|saliendo|came|coming|cayo ~3 pedazo|piece|bit|pedacito ~ de|of ~ metal|fierro|alambre|placa|tornillo|wire|plate|screw
     metal|fierro|fierrito|tornillo|placa|clavo|hueso|alambre|pin|screw|plate|wire ~3 sale|asoma|sobresale|salio|saliendo|sticks|pokes|protrudes|sobresaliendo ~3 de|por|out|through|la

@@ -27,6 +27,12 @@ CLASSES = {
 RULES = {
     "leg": """
     = crooked
+    <legonly> ~4 back_to_front|wrong_way_round|inside_out
+    <legonly> ~3 bend|kink|angle|step|dent in it
+    heard ~ it ~ go|snap|crack|pop
+    se le quebro|rompio|fracturo|zafo ~ otra_vez|de_nuevo|de_vuelta -<coneword> -<bandageword>
+    hueso ~2 de lado
+    hueso ~2 salido|chueco|desviado|fuera_de_lugar
     bent|bends|doblada|bending|angled ~2 halfway|below|above|middle|mitad|medio ~3 <legonly>|shin
     <legonly> ~3 out|fuera of|de ~ joint|place|socket|lugar|su_lugar
     <legonly> ~3 all? wrong|mal|raro|rara ~~ pointing|apuntando|twisted|side|lado|turned
@@ -79,6 +85,8 @@ RULES = {
     doblo|volteo|torcio ~3 <legonly>
     hanging|hangs ~3 leg|paw|limb
     <legonly> ~~ swings ~3 pendulum
+    = crooked !@bandage !@cone !@asked-bandage !@asked-cone !@incision
+    its|it|leg|paw|foot ~ hanging ~ off -<bandageword> -<coneword> -<stitchword>
     """,
 }
 

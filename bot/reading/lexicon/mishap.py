@@ -6,6 +6,7 @@ CLASSES = {
     "hopping": """
         canguro conejo chapulin kangaroo bunny de_brinquito de_brinquitos a_brinquitos a_brincos
         de_brincos con_brinquitos en_tres on_three
+        cuerpo
         """,
     "jumpword": """
         jump jumps jumped jumping jumpd leap leaps leapt leaped leaping leapd hop_up hopped_up

@@ -34,6 +34,12 @@ CLASSES = {
 RULES = {
     "seizure": """
     = yes
+    thrashing|flailing ~~ frothing|foaming|froth|foam|conscious|drooling -<sleeping>
+    shakes ~ all over|body -hands -i
+    went|goes|gone rigid|stiff ~ with|and ~2 head|neck|legs|eyes|back
+    brincaba|brincando|brinca|saltaba ~2 todo ~2 cuerpo
+    patalear|pataleando|pataleo|pataleaba ~~ espuma|baba|babeando
+    echar|echo|echaba ~ espuma -<meds>
     fell|falls|cayo ~~ went|goes|puso|quedo ~ stiff|rigid|tieso|tiesa|rigido|rigida -<legword>
     went|goes|puso|quedo ~ stiff|rigid|tieso|rigido ~~ fell|falls|cayo -<legword>
     body|cuerpo ~2 went|puso|goes|quedo ~ stiff|rigid|tieso|rigido|duro -<legword>

@@ -140,6 +140,12 @@ CLASSES = {
 RULES = {
     "swallowed": """
     = medicine_overdose
+    necked|drank|downed|ate|swallowed|trago|tomo|bebio ~2 whole|entire|todo ~ bottle|frasco|blister|strip|vial -<food> -water -milk -beer -wine -agua -leche
+    <handed> ~3 <amount>|ml|<number> ~~ should ~ be|been|have ~3 <number>|<amount>|ml
+    <handed> ~3 <amount>|ml|<number> ~~ era|eran|debia|tocaba|debian ~ ser? <number>|<amount>|ml|media|solo
+    <took>|<ingest>|had ~3 weeks|months|semana|mes ~ <meds> -<planned> -left -ago -since
+    <handed> ~3 jeringa|syringe ~ completa|entera|llena|whole|full ~~ era|should|instead|eran|only|solo|hasta
+    whole|full|entire syringe|syringeful ~~ should|instead|supposed|only
     fue ~ mano ~ con ~3 <meds>|dosis
     eaten|ate|swallowed|comio|trago ~ all ~ <three>
     home|found|find|encontre|encontramos|halle|vi ~4 <noneleft>|<wrecked> ~ <meds> ~ <medcontainer>
@@ -197,6 +203,8 @@ RULES = {
     <three> ~ <jointly>
     <handed>|<took> ~ <three> $
     = human_medicine
+    <handed>|gave|di|fed ~3 one|two|some|half|una|uno|media|dos|<number> ~ of|de ~ mine|mias|mios|ours|my_own|las_mias|mis
+    <handed> ~ de ~ mis ~ <pillword>
     <ingest>|<handed> ~4 jarabe|pastilla|pastillas|gotas|syrup|medicina ~ para|pa|for ~ la|the|el? ~ tos|gripa|gripe|fiebre|cabeza|cough|cold|fever|presion|acidez
     <ingest> ~3 pomada|crema|unguento|ointment|cream|gel|balm ~ de|of|for|para? -<food> -cheese -ice -sour -queso -leche
     <ingest>|<took>|comio|trago ~3 <three>|<number>|one|some|una|unas|dos ~ of|de ~ them|those|ellas|esas +<menspills>
