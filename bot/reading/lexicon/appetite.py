@@ -197,6 +197,13 @@ RULES = {
         regular|partly|barely|apenas|third|bocaditos -<water> -<eat>
     <neg> ~ much|mucho|lot|all|todo|everything|great|whole|really
     = none
+    <neg> ~3 much ~ as ~2 looked|sniffed|glanced|touched ~4 <food>
+    clamps|clamped|shuts|grits|cierra|aprieta ~2 teeth|mouth|jaws|hocico|boca|dientes ~~ offer|food|feed|try|comida|comer|cuchara -<meds>
+    no|ni ~ le ~ pasa|paso|pasan ~ bocado|nada|comida
+    no ~ come ~ ni
+    voltea|volteo|hace ~ la? cara ~ al|a ~ la? plato|comida|<food>
+    ni ~ el|la|los|las <food> ~ que
+    turned|turns ~ up ~ his|her nose
     ni con ~ jeringa|cuchara|mano|pollo|carne|premio ~3 come|entra|quiere|comida|acepta|abre
     <food> ~~ ni asi
     no|ni ~2 entra|entro ~ nada|comida|bocado|la -<air>

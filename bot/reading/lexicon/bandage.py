@@ -20,11 +20,14 @@ CLASSES = {
         suelta solto flojo floja aflojo cayo caido caida zafo movio corrio corrido arranco quito
         quitado quita deshizo desbarato chueca rompio rodo desenrollo desenrollado despego
         despegado enrollo safo escurrio escurrido
+        trailing unpicked rotated spun voltea volteo volteado giro girado concertinaed
+        bunched_up desato desatado bufanda
         """,
     "legit_ok": "fine good dry clean intact snug secure warm normal bien seca limpia firme tight apretada",
     "byvet": """
         planned vet vets clinic nurse appointment scheduled checkup check_up you_said
         veterinario veterinaria clinica cita enfermera doctora
+        tomorrow manana monday friday hooray due finally
         """,
     "tightword": """
         tight tighter apretado apretada aprieta apretando muy_justo constricting cutting_in
@@ -73,6 +76,8 @@ RULES = {
     = wet @bandage
     <wetword>
     = slipped
+    <bandageword> ~~ trailing|unpicked|dragging|arrastrando|colgando
+    unpicked|undid|unwound|desato|desenredo ~3 <bandageword>
     <bandageword> ~~ shreds|bits|tatters|pieces|trizas|pedazos|tiras|ribbons|hilachos
     <neg> ~2 tiene|trae|has|have|wearing|got ~2 <bandageword>
     <bandageword> ~~ arranco|quito|zafo|destrozo
@@ -98,6 +103,9 @@ RULES = {
     = odour @asked-bandage
     <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|off|funky|nasty|raro|weird|funny
     = tight
+    <toeword> ~3 gordos|gordo|fat|spread|separados|splayed|abiertos ~4 abajo|debajo|below|under|venda|vendaje|bandage|splint|ferula
+    toes|dedos|deditos ~2 gordos|fat|spread|separados|splayed ~ and|y ~ fat|spread|separados|gordos
+    toes|dedos|deditos ~ fat|gordos|spread|splayed -<neg>
     <toeword> ~4 below|under|abajo|debajo|beneath ~2 <bandageword> ~~ twice|double|size|doble|fat|huge|ballooned
     <bandageword> ~4 <tightword>
     <tightword> ~4 <bandageword>

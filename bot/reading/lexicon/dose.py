@@ -207,6 +207,10 @@ RULES = {
     brought|threw|fetched ~2 it|them|lot ~ back? up
     <vomit> ~3 after|despues|luego|later
     = doubled
+    two|2|dos|double ~ lots|goes|rounds|tandas|veces ~ of|de ~3 <meds>
+    wires crossed
+    le toco|tocaron ~ doble|dos
+    confundi|confundimos|confused|muddled ~~ doble|double|two|dos|twice +<meds>|dosis|dose|doble
     yo ~ le|se_la? di|dimos ~~ esposa|esposo|marido|mama|hijo|hija|novio|novia|pareja|hermana ~ a|tambien|otra|le|igual +<clock>|tambien|otra|igual
     no ~ pusimos|pusieron|pusimos_de ~ acuerdo
     tonights|tonight|mornings ~~ tomorrows|tomorrow|evenings ~ together|both|at_once|mistake +<meds>|dose|had|together

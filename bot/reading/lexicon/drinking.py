@@ -80,6 +80,8 @@ RULES = {
     fill*|refill*|top*|rellen* ~2 it|him|her|lo ~~ times|veces|day|dia|again|constantly|barmaid|<times>
     more than|que usual|normal|antes|lo
     = none
+    syringe|syringing|syringed|jeringa ~ water|agua ~~ wont|no|not|refuses ~ take|drink|toma|quiere|bebe
+    wont|doesnt|no ~ take|drink|toma|bebe ~ any ~ himself|herself|solo|sola +water|agua
     no ~3 bajado|baja|bajo|movido ~ nada? ~4 agua|bebedero
     agua|water ~4 sigue|still|esta ~2 igual|same|just ~3 lleno|llena|full
     <neg> ~5 sip|trago|traguito -<pee> -<bleedword>

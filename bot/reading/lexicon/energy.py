@@ -152,6 +152,13 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    head|ears|tail ~ down ~~ wont|not|no|hardly|doesnt
+    <neg>|just ~2 there|with_us ~ today|mentally|at_all -pain
+    <neg> ~ bothered ~ with ~ anything|everything|us|ball|toys
+    no go|life|spark ~ in ~ him|her
+    vive|pasa|la_pasa ~ echado|echada|tirado|tirada|acostado|acostada
+    ni ~ se ~ inmuta|inmuto|mueve|entera
+    no ~ se ~ inmuta
     no ~ sale|salio|ha_salido ~ de ~ su ~ casita|cama|jaula|rincon|transportadora|kennel|camita
     no ~ levanta|alza ~ cabeza|la
     hasnt|not|wont|doesnt|no ~ stirred|stirs|budged|budge|shifted|moved ~2 off|from|out ~ his|her|the|that? <perch>|basket|bed|sofa|rug|mat|crate|box|spot

@@ -9,6 +9,8 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    gap ~ between ~2 walks|walk|meals|doses|visits|teeth
+    stitch ~ knitting
     shook|shake|shakes|shaking ~ himself|herself|itself ~ dry|off|down|all|over
     bled|bleed|bleeding ~ my|the|our ~ radiator|radiators|brakes|valve|line|system
     passed|pass out ~~ snoring|snores|snored

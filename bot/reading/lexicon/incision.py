@@ -49,6 +49,7 @@ CLASSES = {
         rotten putrid putrefied off_smell huele hiede apesta apestoso apestosa apesto olor
         oloroso mal_olor pestilente peste hedor fetido fetida olia oliendo hediondo hedionda
         oler huela tufo cheesy_smell podrido podrida ahiede jiede
+        honks honk honking hums humming_smell ponging minging agrio rancio acido pestazo tufillo
         """,
     "openword": """
         open opened opening opens reopened gaping gape gapes gap gaps split splitting splits
@@ -178,6 +179,8 @@ RULES = {
     = discharge @incision
     <seepword> -<bandageword> -<eyes> -<dryword>
     = pus
+    <seepword>|sale|salio|escurre|brota ~4 colour|color|colour_of|de_color|like|como ~3 mustard|mostaza|custard|natilla|cream|crema|snot|pea_soup|mocos|guacamole -<bowel>
+    <touched>|pressed|press|squeezed|aprieto|apretas|apriete ~~ sale|salio|came|comes|oozed|popped ~4 espeso|espesa|amarillo|amarilla|verde|blanco|thick|yellow|creamy|green|white -<poo>
     <wound> ~5 custard|natilla|crema|mayonesa|atole|mostaza|mustard|mayonnaise -<coneword>
     custard|natilla|mayonesa|mostaza|mustard ~5 <wound>|puntos
     <pusword> -<notpus>
@@ -196,6 +199,8 @@ RULES = {
     yellow|green|gunk|gunky|goo|pus|creamy|amarillo|verde|thick|espeso|yellowish|greenish \
         -<poo> -<vomit> -<bruiseword>
     = odour
+    olor|smell|odour|whiff|odor ~ agrio|acido|rancio|sour|sweet|acid -<other_than_wound>
+    <smellword> ~3 operacion|cirugia|operation|surgery
     <wound>|operacion|operation|surgery ~5 <smellword> -<bandageword>
     <smellword> ~4 <wound> -<bandageword>
     = odour !@asked-bandage
@@ -211,6 +216,10 @@ RULES = {
     <wound> ~5 <openword> -<eyes>
     <openword> ~4 <wound>|incision|edges -<eyes>
     = open edges
+    slot|slit|eyelet|buttonhole|ojalito|ojal|rajita|ranurita|boquita ~~ wound|cut|scar|stitches|penny|finger|herida|puntada|puntadas|punto|puntos
+    desprendio|desprendieron|desprendido|given|gave|let ~ una|un|dos|way|go? <stitchword>
+    <stitchword> ~3 given|gave way|out
+    glue ~3 let|given|gave|failed|come|peeled|lifted
     <stitchword> ~3 given|gave way -<removal>
     edges|bordes|orillas|skin|sides ~4 apart|separated|open|separados|separada|abiertos|
         parting|not_meeting|pulled|abren|separan|gaping|lifting|abiertas

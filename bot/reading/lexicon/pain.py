@@ -70,6 +70,12 @@ CLASSES = {
 RULES = {
     "pain": """
     = severe
+    never ~ heard ~ him|her ~2 cry|scream|yelp|make
+    <whimper>|cried|crying ~~ none|nobody|no_one|nadie ~3 slept|durmio|dormimos|dormir|sleep
+    paced|pacing|crying|cried|whimpering|llorando ~~ midnight|madrugada ~ till|until|to|hasta ~ dawn|morning|six|five|amanecer
+    revuelca|revolcaba|retuerce|revolcandose ~ del|de dolor
+    pegar|pegado|pego ~ ojo|el_ojo ~~ llorar|llorido|lloridos|chillidos|quejidos|dolor
+    lloridos|lloridero|chillidos -<softly>
     <cryout> ~5 <touched>|lifted|picked|moved|carried|cargue|levante|toque -<coneword>
     <touched> ~~ <cryout> -<coneword>
     wont_stop|cant_stop|doesnt_stop|no_para|no_deja|hasnt_stopped|no_ha_parado|not_stopped ~ de? crying|howling|yelping|screaming|llorar|aullar|gritar|chillar -<excited>
@@ -93,6 +99,7 @@ RULES = {
     <neg> ~ slept|sleep|dormido|durmio|dormimos|dormir ~4 pain|dolor|crying|llorando
     no ~ dormimos|durmio|pego|pegamos ~3 noche|ojo
     = severe fixed
+    no ~3 dejo|deja|dejaba ~ pegar ~ ojo|el_ojo
     no ~3 dejo|dejaba|deja|dejado|dejan ~ dormir|descansar
     nobody|noone|nadie ~3 slept|durmio|dormimos|sleep ~~ crying|llorando|llanto
     = severe
@@ -100,6 +107,8 @@ RULES = {
     crying|screaming|yelping|howling ~~ and crying|screaming|yelping|howling -<excited>
     desde ~4 madrugada|noche|manana|anoche ~~ llora|llorando|aullando|chillando -<excited>
     = severe agent
+    goes|went|come|comes ~ for ~ me|us|him ~~ if|when|hand|near|touch -walk
+    tira|tiro|avienta ~ el|la|un|una mordisco|tarascada|mordida|dentellada
     trod|stepped|pise|pisamos ~~ yelled|screamed|yelped|shrieked|grito|chillo
     <touched> ~~ <bite> -<meds> -<at_wound>
     <bite> & <touched> -<playing>

@@ -148,6 +148,8 @@ RULES = {
     runny|loose|watery|liquid|mushy|soft|aguada|aguado|suelta|suelto|liquida|blandita|blanda|
         floja|sloppy
     = bloody
+    sangre|sangrita ~ al ~ hacer|defecar|evacuar|obrar
+    blood ~2 after|when|as ~ he|she ~ poos|goes|poops|pooed
     <poo> ~~ como|like|looks|parece ~3 mermelada|jam|ketchup|catsup|jamaica|fresa|raspberry|strawberry|redcurrant|jelly|vino
     <poo> & <blood>
     <diarrhoea> & <blood>
@@ -170,6 +172,8 @@ RULES = {
     black|tarry|negra|negro|chapopote|tar|alquitran -<pee>
     business ~ looks|was|like|came ~3 tar|black|tarry
     = straining
+    hunched|hunching|squatting|squats|crouching ~~ pushing|pushes|nothing -<pee> -tray -litter
+    circles|circling ~ squatting|hunching|pushing -<pee> -tray -litter
     strains|straining|pushes|pushing|puja ~~ rabbit|pebble|pebbles|nugget|nuggets|dropping|droppings|marble|marbles|bolita|bolitas|pellet|pellets
     pushing|straining|pujando ~ and|y|while|cuando ~ <whimper>|crying|yelping -<pee>
     pushing|straining|puja|pujando|pushes|strains ~~ cant|couldnt|wont|cannot ~2 go|poop|poo -<pee>

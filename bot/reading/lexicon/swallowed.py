@@ -238,6 +238,7 @@ RULES = {
     <poisonthing> & <ingest>
     <ingest> ~4 <poisonthing>
     = bandage_or_object
+    bit|piece|chunk|lump|some|pedazo|pedacito ~ of|de ~2 <objectthing> ~ went|gone|fue|paso ~ down|in|adentro
     trago|comio|swallowed|ate ~2 tapa|tapita|tapon|lid|cap|corcholata|taparrosca|popote|straw|globo|balloon|chancla|cordon|agujeta|etiqueta|label|wrapper
     hilo|string|thread|cordon|ribbon|liga ~~ trago|swallowed|tragado ~ el|the? resto|rest
     <gulp> ~5 <objectthing> -<humandrug> -<foodbone>

@@ -37,6 +37,7 @@ CLASSES = {
         pear kiwi aguacate mango satsuma clementine turnip coconut coco elefante tronco papaya
         jitomate tomate
         bolillo pambazo tamal chayote globito pelotota
+        boxing_glove salvavidas flotador llanta tyre tire bagel
         """,
     "notswell": """
         belly tummy stomach abdomen panza barriga estomago vientre gums balls mattress
@@ -67,6 +68,7 @@ RULES = {
     <swell> ~~ going_down|gone_down|coming_down|went_down|half_what|better|improving|bajando|
         bajado
     = mild trend:worse
+    bag|bolsa|pocket|bolsita|sac ~ of|de|con ~ fluid|agua|liquid|liquido ~~ filled|crecio|crece|bigger|more|mas|grande|creciendo|lleno|growing
     <swell> ~4 <more> -<neg> -<notswell> -<fewer>
     more|mas|increased|worse|new|extra|bigger|increasing ~2 <swell> -<neg> -<notswell>
     <swell> ~~ getting_worse|getting_bigger|creeping|growing|spreading|up_not_down|
@@ -82,6 +84,8 @@ RULES = {
     puffier|fatter|thicker|rounder|gordota -<neg> -<fewer> -<notswell>
     started|starting|begun|empezo|begins|empieza|comenzo ~3 <swell>
     = marked
+    hinchado|hinchada|inflamado|inflamada|hinchadito ~ como ~ <sizeword>|salvavidas|flotador|globo|pelota
+    <swell> ~ hasta|up|down ~ to? ~ ingle|groin|arriba|knee|hip|cadera|dedos
     <joint>|ankle|foot|leg|paw|toes|pata ~4 sausage|balloon|burst|bursting|reventar|salchicha|jamon|ham -<bandageword> -<food>
     bulge|bulto|bump|lump|swelling ~~ <sizeword>
     so|tan|re|bien <swell> -<notswell>

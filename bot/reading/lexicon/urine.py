@@ -80,6 +80,9 @@ RULES = {
     ganarle|gano ~ <pee>
     se hizo pipi|pis|chis
     = none
+    <neg> ~ been ~ since ~ <lastnight>|yesterday|<clock>|morning|anoche +dry|tray|litter|garden|pad|grass
+    no ~ moja|mojado ~ el|la? arenero|arena|pad|tapete
+    dry ~ pad|pads|bed|garden|litter ~~ <neg> ~ been|gone|wee
     not|ni so|hardly ~ much ~ as ~2 dribble|drop|drip|trickle|squirt|gota
     <neg> ~2 dribble|trickle|squirt ~~ day|night|since|hours|<hours>
     nothing|nada ~ in|en ~2 litter|tray|litterbox|litter_box|arenero|box ~~ since|desde|day|days|<hours>|ayer|yesterday -<poo>
@@ -116,6 +119,8 @@ RULES = {
     neither|ninguna|nothing|nada -<poo> -wrong -<comeword> -<strain>
     not a drop
     = straining
+    yowls|yowling|cries|crying|maulla|llora|grita|howls ~ in|en ~ the|el|his|her? litter|tray|litterbox|arenero|box|caja
+    fuerza|fuercita|esfuerzo ~~ salen|sale ~2 gotas|gotitas|gota
     levanta|alza|subio ~ la pata|patita ~~ gotea|gotas|gotitas|nada|no ~ sale?
     nada_mas|nomas|solo ~ le? ~ gotea|gotean|gotita|gotitas -<wound> -<bleedword> -nariz
     leg up|cocked|lifted|raised ~~ only|just|few|nothing|drops ~3 drops|drips|came|comes|dribble|out
@@ -152,6 +157,8 @@ RULES = {
     keeps|sigue trying|intentando|tratando
     strain|straining|strains|puja|pujando
     = bloody
+    pink|red|rosa|rojo|rojiza|reddish ~ puddle|charco|patch|mancha|wet_patch ~4 litter|tray|litterbox|arenero|bed|floor -<wound>
+    <pee> ~3 parece|looks|like|como ~3 jugo|betabel|vino|jamaica|coca|te|wine|beetroot|juice -orange -manzana -apple
     <pee> ~~ como|like|color|colour|coloured|de_color|tipo|looks ~3 <redliquid>
     <pee> ~3 sale|salio|comes|came|looks|is|was|esta ~~ rojo|roja|red|pink|rojizo|rojiza|rosado|rosada|rusty -gums -<wound>
     <pee> & <blood>

@@ -33,6 +33,8 @@ CLASSES = {
 RULES = {
     "vomiting": """
     = yes
+    retching|heaving ~ then|and|before|until ~ sick|sicked
+    nothing|nada ~ stays|stayed|stay|queda|se_queda ~ down|adentro
     todo ~4 lo|la regresa|regreso|devuelve|devolvio|avienta|saca
     regresa|regreso|devuelve|saca ~ todo ~ lo que
     <food>|water|it|everything ~ came|comes|coming|shot ~ straight|right|all? back
@@ -59,6 +61,10 @@ RULES = {
     hairball|furball|bola_de_pelo
     cleaned|cleaning|limpiando ~2 sick|vomit|vomito|puke
     = yes count:2
+    sick sick
+    vomita|vomito|vomitando y vomita|vomito|vomitando
+    cada ~ que ~4 vomita|devuelve|regresa
+    perdi|lost ~2 cuenta|count
     cant|couldnt|wont|doesnt ~ hold|keep ~ anything|food|water|it|nothing ~ down
     <neg> ~2 keep|keeping ~7 down
     <neg> ~2 keep|keeping|kept|retiene|retener|tolera|aguanta ~3 down|nada|food|comida|water|
