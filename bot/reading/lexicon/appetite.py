@@ -197,6 +197,7 @@ RULES = {
         regular|partly|barely|apenas|third|bocaditos -<water> -<eat>
     <neg> ~ much|mucho|lot|all|todo|everything|great|whole|really
     = none
+    <neg>|havent|hasnt ~3 much ~ as ~ looked|sniffed ~ at ~2 <food>|dish
     <neg> ~3 much ~ as ~2 looked|sniffed|glanced|touched ~4 <food>
     clamps|clamped|shuts|grits|cierra|aprieta ~2 teeth|mouth|jaws|hocico|boca|dientes ~~ offer|food|feed|try|comida|comer|cuchara -<meds>
     no|ni ~ le ~ pasa|paso|pasan ~ bocado|nada|comida

@@ -116,7 +116,7 @@ RULES = {
     toes|dedos|deditos ~4 <swell> -<neg>
     cold|swollen|blue|purple|puffy|fat|icy|hinchados|frios|helados|morados|freezing ~2 toes|
         dedos|deditos
-    foot|paw|pie|pata|patita ~4 <coldswollen> ~4 <bandageword>|below|under|abajo|debajo
+    foot|paw|pie|pata|patita ~4 <coldswollen> ~4 <bandageword>|below|under|abajo|debajo -hasta -down
     <bandageword> ~~ <toeword> ~3 <coldswollen>
     <toeword>|pata|patita ~4 <bandageword> ~3 <coldswollen>
     cant|no|not ~3 finger|fingers|dedo ~3 under|in|inside|debajo ~ <bandageword>|it?

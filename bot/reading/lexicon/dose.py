@@ -207,6 +207,7 @@ RULES = {
     brought|threw|fetched ~2 it|them|lot ~ back? up
     <vomit> ~3 after|despues|luego|later
     = doubled
+    <number> ~ <meds> ~~ gave|di|dimos|dio|gived ~3 one_more|another|more|otra|una_mas
     two|2|dos|double ~ lots|goes|rounds|tandas|veces ~ of|de ~3 <meds>
     wires crossed
     le toco|tocaron ~ doble|dos

@@ -70,6 +70,8 @@ CLASSES = {
 RULES = {
     "energy": """
     = normal
+    patient|pt|bright ~ bar|alert
+    ^ bar $
     es|volvio|vuelve|parece|siendo ~ a? ser? ~ el|la|ella ~ de antes|siempre
     travieso|traviesa|latoso|latosa|necio|necia|inquieto_como|encimoso|tremendo ~ y|como|de|todo|siempre
     perked|perks|brightened ~ up -<neg> -ears
@@ -128,6 +130,7 @@ RULES = {
     skipping|bouncing|prancing ~2 like|about|around -<bear>
     in ~2 form|fettle|spirits +<good>
     = quiet
+    qar
     <quietword>
     quiet|quieter|sleepy|tired
     sleeping|sleep|sleepy|duerme|duerma|dormir|tired|quiet ~ so|this|that|tanto|tan ~ much|

@@ -9,6 +9,8 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    smells|smelled|stinks|smelling|huele|olia ~ of|like|a ~ <pee>|<poo>
+    me mordi ~ la? lengua|labio|cachete
     gap ~ between ~2 walks|walk|meals|doses|visits|teeth
     stitch ~ knitting
     shook|shake|shakes|shaking ~ himself|herself|itself ~ dry|off|down|all|over
@@ -34,7 +36,8 @@ RULES = {
     pujando|vomitando|sangrando|cojeando|llorando|lamiendose no ~3 visto|vi|veo|vimos
     size|like|as ~ of? a ~ pea|peas
     ah|oh|aw|well|holy|no crap|shit
-    was|were|been ~ doing|going ~ so|really|much|very|pretty|quite? well|better|great|good +used_to|until|before|yesterday|now|but
+    was|were ~ doing|going ~ so|really|much|very|pretty|quite? well|better|great|good|fine
+    been ~ doing|going ~ so|really|much|very|pretty|quite? well|better|great|good +used_to|until|before|yesterday|now|but
     andaba|iba|estaba|caminaba|venia ~ mejor
     was|were better
     crashed|flaked|conked|zonked|sparked|flopped out -<neg> -wake -waking -awake

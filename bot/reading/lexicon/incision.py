@@ -120,6 +120,7 @@ CLASSES = {
 RULES = {
     "incision": """
     = clean
+    c de i
     preciosa|hermosa|linda|bonita|lovely|beautiful|gorgeous|perfect|chula ~3 <wound>|costura|cicatriz
     <wound> ~6 clean|dry|perfect|fine|good|great|ok|lovely|healing|healed|neat|tidy|closed|
         intact|beautiful|nice|well|excellent|normal|flat|sealed|cicatrizando|limpia|limpio|

@@ -149,6 +149,7 @@ RULES = {
     on|en ~2 tiptoe|tiptoes|puntitas|puntas
     solo|nomas|only|just ~ apoya|pone|puts ~2 punta|puntita|toes|dedos
     = none
+    leg|paw|foot|pata|patita ~ in|en ~ the|el? air|aire
     carries|carrying|holds|holding ~ it|leg|paw ~ like ~4 glass|broken|egg|eggshell
     la|pata|patita ~3 de adorno
     no ~ la baja|bajo|apoya|asienta|planta|usa +pata|patita|pierna|la|fuerza

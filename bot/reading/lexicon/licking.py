@@ -52,7 +52,7 @@ RULES = {
     scratch|scratches|scratching|scratched|rasca|rascando ~4 back|hind foot|leg|paw -<otherears>
     itchy|comezon|picazon ~~ <chew>|<lick>
     se muerde|mordio|rasca|rasco|mordisquea ~3 puntos|herida|venda|vendaje|pata|ahi|grapas
-    <lick> ~3 constantly|nonstop|lot|mucho|todo|non_stop|like_mad|obsessively
+    <lick> ~3 constantly|nonstop|lot|mucho|todo|non_stop|like_mad|obsessively -<elsewhere>
     ^ <lick> $
     got|gets|getting ~ at ~ his|her|the <at_wound>
     lick|lamida|lengua ~ or|o two|dos

@@ -176,7 +176,7 @@ RULES = {
     hit|run by|over|car|bike
     fue|fueron|cayo de hocico|boca|bruces|cara
     golpeo|golpeo|golpe|choco|bumped|banged|knocked|hit|atropello|pego ~4 leg|knee|pata|
-        patita|rodilla|door|pared|wall|car|head|coche
+        patita|rodilla|door|pared|wall|car|head|coche -<coneword>
     bump|knock to|on|en ~2 leg|knee
     stepped|trod|tripped|piso|pise|pisaron ~ on|over ~ him|her|leg|foot|paw|pata|patita
     = slipped

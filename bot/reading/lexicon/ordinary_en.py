@@ -344,4 +344,5 @@ fuck vote mission height zones junk wicked apollo vent cite kobe skirts zack sta
 sherry jang kale katz stalled shiva vowel volt tolls kool haunts kali vowels volts shilling voss
 redneck jagged kant
 stubble nibble_x
+pitting knitting kitting sitting_x
 """

@@ -119,6 +119,7 @@ RULES = {
     neither|ninguna|nothing|nada -<poo> -wrong -<comeword> -<strain>
     not a drop
     = straining
+    going|goes|keeps|went ~3 in|into|to ~2 tray|litter|litterbox|box|arenero ~~ coming|comes|came|sale ~ out|back? ~~ crying|cries|nothing|nada|llora
     yowls|yowling|cries|crying|maulla|llora|grita|howls ~ in|en ~ the|el|his|her? litter|tray|litterbox|arenero|box|caja
     fuerza|fuercita|esfuerzo ~~ salen|sale ~2 gotas|gotitas|gota
     levanta|alza|subio ~ la pata|patita ~~ gotea|gotas|gotitas|nada|no ~ sale?

@@ -33,6 +33,7 @@ CLASSES = {
 RULES = {
     "vomiting": """
     = yes
+    brought|brings|threw ~2 straight|right back
     retching|heaving ~ then|and|before|until ~ sick|sicked
     nothing|nada ~ stays|stayed|stay|queda|se_queda ~ down|adentro
     todo ~4 lo|la regresa|regreso|devuelve|devolvio|avienta|saca
