@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 CLASSES = {
+    "leavingword": "leave leaves leaving left dejo deja wastes",
     "offverb": "polished finished wolfed scoffed knocked bolted horsed saw wiped took",
     "eat": """
         eat eats eating ate eaten eatin eated feeding feeds fed come comio comiendo comido comer
@@ -197,6 +198,24 @@ RULES = {
         regular|partly|barely|apenas|third|bocaditos -<water> -<eat>
     <neg> ~ much|mucho|lot|all|todo|everything|great|whole|really
     = none
+    living|lives|existing ~ on ~ fresh|thin? air
+    <neg> ~3 morsel|mouthful|crumb|bite|nibble -<leftword> -<leavingword>
+    looks|looked|looking|stares|mira ~ at|la|lo ~ it|food|<food>|comida|plato ~~ poison|mad|veneno|nothing|walks
+    cant|couldnt|cannot|no ~2 get|tempt|puedo|logro ~ a ~ thing|bite|mouthful|crumb|anything ~ into|in|past ~ him|her
+    even|ni ~4 <food> ~2 doesnt|wont|didnt|no ~ tempt|interest|tienta|antoja
+    no matter|importa what|que ~2 cook|offer|give|cocine|ofrezca ~3 wont|doesnt|no
+    gone|right|totally|completely off ~ everything|all|food|eating
+    starve|starving ~ rather
+    breakfast|lunch|dinner|tea|supper|desayuno|comida|cena ~~ in|to|a ~ the|la ~ bin|basura|trash
+    no ~ le ~ interesa|llama|apetece|antoja|provoca ~3 comida|comer|plato|<food>|nada
+    desprecia|desaira|rechaza ~ todo
+    todo ~3 desprecia|desaira|rechaza|deja
+    plato|bowl|dish|tazon ~2 igualito|igual|intacto|lleno|as_was|untouched -agua
+    comidas|meals ~3 sin|without|un ~ tocarlas|tocar|touching|touched|left|eaten
+    sin|without tocarlas|tocarla
+    meal|comida|meals ~4 in ~ a? row ~3 left|dejado|refused|missed
+    cero|zero|nada_de|no ~ ganas|hambre|apetito ~2 comer|food?
+    sin ~ ganas ~ de ~ comer
     <neg>|havent|hasnt ~3 much ~ as ~ looked|sniffed ~ at ~2 <food>|dish
     <neg> ~3 much ~ as ~2 looked|sniffed|glanced|touched ~4 <food>
     clamps|clamped|shuts|grits|cierra|aprieta ~2 teeth|mouth|jaws|hocico|boca|dientes ~~ offer|food|feed|try|comida|comer|cuchara -<meds>
@@ -243,7 +262,7 @@ RULES = {
     <food> ~3 untouched|intacto|intacta|not_touched|intactas|igual -<drinkwater>
     untouched ~2 <food>
     walks|walked|turns|turned away from ~2 <food>
-    not|hasnt|havent|no a|one|ni single? bite|scrap|morsel|crumb|thing|un|bocado|mouthful|kibble -<leftword>
+    not|hasnt|havent|no a|one|ni single? bite|scrap|morsel|crumb|thing|un|bocado|mouthful|kibble -<leftword> -<strain> -<poo> -<pee>
     sin comer|probar|probado|apetito|desayunar|cenar
     wont|doesnt|didnt|not ~ even ~3 <treatword>
     food|comida|breakfast|dinner ~ no $

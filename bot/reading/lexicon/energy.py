@@ -155,6 +155,24 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    have|has|had|tengo ~ to|que ~ carry|cargar*|cargarlo|lift ~3 garden|toilet|out|wee|porque|afuera|patio|because
+    <neg> ~ got|get|gotten|been|ha|paro|parado|levantado|levanta ~ up ~2 once|all|today|since
+    no ~ se ~ ha ~ parado|levantado|movido ~3 dia|hoy|manana|desde|todo
+    flat out|on ~~ staring|wall|blank|glazed
+    staring|mirando|stares ~ at|into|a|la ~2 wall|space|nothing|pared|nada
+    <neg> ~3 greet|greeted|greeting|meet|recibe|recibio|recibirme|saludar|saluda|recibir
+    wont|not|doesnt|didnt|no ~ come ~ to ~ the? door
+    slept|sleeps|sleeping|asleep ~ round|around the clock
+    hardly|barely|apenas|cant ~ get ~ him|her ~ to|on|up ~ his|her ~ feet
+    lie|lies|lying|hide|hides|esconde|sits|stays ~3 dark|oscuro|corner|rincon -toy
+    lump|ton|sack ~ of ~ lead|bricks|potatoes|spuds|cement
+    aplastado|aplastada|desmadejado|desmadejada|derrumbado|desguanzado|desguanzada|amolado
+    ni ~ la|el|su ~ pelota|juguete|correa|premio ~2 llama|emociona|mueve|interesa|hace
+    <neg> ~ tiene ~ fuerzas|fuerza|energia
+    fuerzas|fuerza ~ no|ni ~ tiene
+    ni fuerzas|energia|ganas tiene|trae
+    mirada|ojos ~ triste|perdida|apagada|tristes ~~ sin|no ~ levantarse|levanta|moverse|mueve
+    sin ~ levantarse|moverse|pararse
     head|ears|tail ~ down ~~ wont|not|no|hardly|doesnt
     <neg>|just ~2 there|with_us ~ today|mentally|at_all -pain
     <neg> ~ bothered ~ with ~ anything|everything|us|ball|toys

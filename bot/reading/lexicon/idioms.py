@@ -9,6 +9,7 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    cant|couldnt|wont ~ rouse ~ any|much|interest
     smells|smelled|stinks|smelling|huele|olia ~ of|like|a ~ <pee>|<poo>
     me mordi ~ la? lengua|labio|cachete
     gap ~ between ~2 walks|walk|meals|doses|visits|teeth

@@ -217,6 +217,10 @@ RULES = {
     <wound> ~5 <openword> -<eyes>
     <openword> ~4 <wound>|incision|edges -<eyes>
     = open edges
+    gap ~5 match|finger|fingernail|pencil|coin|penny|cerillo|lapiz|get_in|fit
+    sprung|popped|pinged|burst|peeled|lifted|come ~ open|apart -<bagctx> -<coneword> -<bandageword>
+    lips|mouth|boquita|labios ~4 come_apart|apart|opened|abierta|abierto
+    stitches|puntos|staples|sutures ~ out ~3 teeth|mouth|tongue|himself|herself
     slot|slit|eyelet|buttonhole|ojalito|ojal|rajita|ranurita|boquita ~~ wound|cut|scar|stitches|penny|finger|herida|puntada|puntadas|punto|puntos
     desprendio|desprendieron|desprendido|given|gave|let ~ una|un|dos|way|go? <stitchword>
     <stitchword> ~3 given|gave way|out

@@ -149,6 +149,13 @@ RULES = {
     on|en ~2 tiptoe|tiptoes|puntitas|puntas
     solo|nomas|only|just ~ apoya|pone|puts ~2 punta|puntita|toes|dedos
     = none
+    wont|doesnt|not|no ~ trust|confia ~ it|leg|pata|en
+    <neg> ~2 touched|touch|touches|seen|met ~ the ~ carpet|floor|ground|lino|grass|rug -<bandageword>
+    carries|carrying|holds|wears ~ it|leg|paw ~ like ~ a ~ handbag|purse|bag|trophy|flag|baby
+    trae|lleva|tiene|anda ~3 pata|patita|pierna ~2 guardada|guardadita|pegada|recogida|metida|en_el_aire
+    four|4|cuatro ~ feet|legs|paws|patas ~~ three|3|tres
+    tripod
+    <barely> ~ ounce
     leg|paw|foot|pata|patita ~ in|en ~ the|el? air|aire
     carries|carrying|holds|holding ~ it|leg|paw ~ like ~4 glass|broken|egg|eggshell
     la|pata|patita ~3 de adorno

@@ -172,6 +172,10 @@ RULES = {
         -<bandageword> -<coneword> -<stitchword>
     dropped ~ from|off|out ~3 <perch>|<stairword>|arms
     = fell agent
+    barged|flattened|bowled|atropello|arrollo|embistio ~ into|over|him|her|by|lo|la
+    knocked|tumbo ~ him|her ~ over|down|flying
+    lo|la|le atropello|tumbo|arrollo|tiro|empujo
+    got|was|been barged|flattened|bowled|trampled|knocked
     dropped|drop|solte|tire ~ him|her|lo|la -<meds>
     hit|run by|over|car|bike
     fue|fueron|cayo de hocico|boca|bruces|cara

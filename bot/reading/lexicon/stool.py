@@ -50,6 +50,8 @@ CLASSES = {
         black tarry tar melena melaena negra negro negras negruzca negruzco chapopote alquitran
         oscura_como_cafe coffee_grounds carbon petroleo pitch_black jet_black brea prieta
         renegrida blackish dark_black negrisima negrisimo
+        liquorice licorice marmite treacle bitumen soot coal charcoal vegemite oil molasses
+        melaza hollin
         """,
     "strain": """
         strain strains straining strained pushing push pushes pushed squat squats squatting
@@ -148,6 +150,8 @@ RULES = {
     runny|loose|watery|liquid|mushy|soft|aguada|aguado|suelta|suelto|liquida|blandita|blanda|
         floja|sloppy
     = bloody
+    blood|sangre ~4 paper|wipe|wiped|bottom|tissue|bum|limpio|papel|colita|rabo -<wound>
+    red ~ splashes|specks|flecks|spots|streaks|bits ~3 <poo>|<diarrhoea>|stool|motion
     sangre|sangrita ~ al ~ hacer|defecar|evacuar|obrar
     blood ~2 after|when|as ~ he|she ~ poos|goes|poops|pooed
     <poo> ~~ como|like|looks|parece ~3 mermelada|jam|ketchup|catsup|jamaica|fresa|raspberry|strawberry|redcurrant|jelly|vino
@@ -163,6 +167,8 @@ RULES = {
     = bloody @stool
     blood|bloody|sangre|bloods|red|sangrita -<pee>
     = black
+    <poo> ~~ <tarry>
+    dark|oscura|oscuro ~ as|like|como ~2 <tarry>
     <poo> & <tarry>
     <tarry> ~3 <poo>
     melena|melaena
@@ -172,6 +178,10 @@ RULES = {
     black|tarry|negra|negro|chapopote|tar|alquitran -<pee>
     business ~ looks|was|like|came ~3 tar|black|tarry
     = straining
+    sore|hurts|cries|yelps|squeals|painful|duele|llora|queja ~3 when|cuando|al|as|if ~ he|she? ~ tries|trying|goes|pushes|hacer|intenta|puja +<poo>|go|goes|baño|toilet
+    <poo> ~~ sore|hurts|cries|yelps|squeals|painful|duele|llora ~ when|cuando ~3 tries|goes|intenta|puja
+    straining|pushing|pujando ~3 grass|lawn|garden|patio|pasto|yard -<pee>
+    quiere|intenta|trata ~ hacer ~~ no ~2 puede|sale|hace -<pee> -fila
     hunched|hunching|squatting|squats|crouching ~~ pushing|pushes|nothing -<pee> -tray -litter
     circles|circling ~ squatting|hunching|pushing -<pee> -tray -litter
     strains|straining|pushes|pushing|puja ~~ rabbit|pebble|pebbles|nugget|nuggets|dropping|droppings|marble|marbles|bolita|bolitas|pellet|pellets

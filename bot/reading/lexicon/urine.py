@@ -80,6 +80,11 @@ RULES = {
     ganarle|gano ~ <pee>
     se hizo pipi|pis|chis
     = none
+    pad|pads|litter|tray|box|arenero|tapete|bed|cama ~3 dry ~3 day|night|all|since|<hours>|days
+    <neg> ~2 seen ~ him|her ~ wee|pee|go|urinate|piddle
+    <neg> ~2 visto ~ orinar|hacer|mear
+    <neg> ~ cocked|cocks|lifted ~ his ~ leg
+    no ~ me? ~ ha ~ hecho ~ <pee>
     <neg> ~ been ~ since ~ <lastnight>|yesterday|<clock>|morning|anoche +dry|tray|litter|garden|pad|grass
     no ~ moja|mojado ~ el|la? arenero|arena|pad|tapete
     dry ~ pad|pads|bed|garden|litter ~~ <neg> ~ been|gone|wee
@@ -119,6 +124,10 @@ RULES = {
     neither|ninguna|nothing|nada -<poo> -wrong -<comeword> -<strain>
     not a drop
     = straining
+    cocking|cocks|cocked|lifting|lifts|raising|levanta|alza ~ his|her|la? leg|pata|patita ~~ nothing|no|nada|drops ~ comes|coming|comes_out|sale|hace|happens?
+    sat|sits|sitting|sienta|sentado|sentada|parada|posing|poses ~3 in|en ~ her|his|the|el|su? tray|litter|arenero|box|caja ~~ hour|hours|<hours>|<minutes>|ages|nothing|maulla|crying|rato|horas|nada
+    urge|quiere|ganas|trata|intenta ~~ no ~2 sale ~3 <pee>|orina|chis
+    licking ~ herself|himself ~ down|there|privates|bits|under ~~ tray|litter|crying|straining
     going|goes|keeps|went ~3 in|into|to ~2 tray|litter|litterbox|box|arenero ~~ coming|comes|came|sale ~ out|back? ~~ crying|cries|nothing|nada|llora
     yowls|yowling|cries|crying|maulla|llora|grita|howls ~ in|en ~ the|el|his|her? litter|tray|litterbox|arenero|box|caja
     fuerza|fuercita|esfuerzo ~~ salen|sale ~2 gotas|gotitas|gota
@@ -158,6 +167,9 @@ RULES = {
     keeps|sigue trying|intentando|tratando
     strain|straining|strains|puja|pujando
     = bloody
+    red|pink|blood|bloody|rojo|rosa|sangre ~3 in|en ~ the|her|his|el|la? litter|tray|litterbox|arenero|arena -<wound> -<bandageword> -<poo>
+    <pee> ~~ tomato|beetroot|cherry|cranberry|ketchup|jamaica|betabel ~ juice|sauce|soup?
+    <pee> ~3 coagulos|coagulo|clots|clot
     pink|red|rosa|rojo|rojiza|reddish ~ puddle|charco|patch|mancha|wet_patch ~4 litter|tray|litterbox|arenero|bed|floor -<wound>
     <pee> ~3 parece|looks|like|como ~3 jugo|betabel|vino|jamaica|coca|te|wine|beetroot|juice -orange -manzana -apple
     <pee> ~~ como|like|color|colour|coloured|de_color|tipo|looks ~3 <redliquid>

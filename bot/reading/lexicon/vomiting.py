@@ -33,6 +33,10 @@ CLASSES = {
 RULES = {
     "vomiting": """
     = yes
+    sick ~ in ~ every|each|the|my ~ room|hall|car|kitchen|bed|lounge
+    twice|<times>|once ~ sick -of
+    limpie|cleaned|limpiamos|mopped ~3 vomito|vomitos|sick|puke|vomit
+    no ~ le ~ para ~ el|la? ~ vomito|vomitadera
     brought|brings|threw ~2 straight|right back
     retching|heaving ~ then|and|before|until ~ sick|sicked
     nothing|nada ~ stays|stayed|stay|queda|se_queda ~ down|adentro
@@ -101,7 +105,8 @@ RULES = {
     throwing|threw|vomiting|bringing|coughing|threw_up|brought_up ~2 blood
     blood ~2 came|coming up
     came|comes|brought|threw|coming|bringing up ~~ coffee|bloody|blood|cafe|grounds|grainy|tar
-    <vomit>|sick ~~ red|rojo|roja|rojizo|reddish|coffee|blood|sangre|streaks_of_red
+    <vomit>|sick ~~ red|rojo|roja|rojizo|reddish|blood|sangre|streaks_of_red
+    <vomit>|sick ~~ like|looks|grainy|brown|grounds ~3 coffee|cafe
     como cafe|posos|asientos ~ molido|cafe?
     escupe|escupio|arroja|devolvio ~2 sangre
     = bloody @vomiting
