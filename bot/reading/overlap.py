@@ -30,7 +30,7 @@ OVERRIDES: dict[str, frozenset[str]] = {
     "warm_compress": frozenset(("dose", "drinking")),
     "massage": frozenset(("dose",)),
     "urine": frozenset(("bandage", "incision", "drinking", "vomiting", "pain", "stool_loose")),
-    "stool": frozenset(("incision", "vomiting", "bruising", "pain")),
+    "stool": frozenset(("incision", "vomiting", "bruising", "pain", "energy")),
     "vomiting": frozenset(("incision", "stool", "gums", "appetite", "drinking", "bruising")),
     "gums": frozenset(("incision", "bruising", "swelling", "pain")),
     "leg": frozenset(("weight_bearing", "mishap")),

@@ -57,6 +57,7 @@ CLASSES = {
 RULES = {
     "appetite": """
     = normal
+    tucked|tucking|tucks ~ into|in
     recupero|recuperado|regreso|volvio|tiene|trae ~2 apetito|hambre -<neg>
     come|comio|comiendo|cena|ceno ~2 con_ganas|con_gusto|gustoso|gustosa|rico
     pide|pidio|pidiendo ~ mas|comida -agua
@@ -119,6 +120,8 @@ RULES = {
     como siempre|antes|normal|loco
     same|usual|as ~ as ~ ever|always|usual|before|normal
     = less
+    only ~ eating|eats|eat ~ if|when|from
+    solo|nomas ~ come ~ si|cuando|de
     picotea|picoteo|pica|pico|probo|prueba|mordisquea ~ tantito|poquito|algo|nomas|dos|un|y
     comio|come ~ solo|nomas|puro|pura ~3 <food> ~~ dejo|deja
     licks|licked|lame|lamio ~ the|his|her|la? spoon|cuchara|gravy|jelly|juice|sauce|caldo ~~ thats|only|ya|nothing|lot|nomas

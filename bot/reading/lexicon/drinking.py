@@ -34,6 +34,8 @@ RULES = {
     toma|tomo|tomando|tomado|tomar|taking|takes|took|had|bebe|bebio ~3 water|agua
     <drink> ~2 <slight> $
     = less
+    only|just|solo|nomas ~2 sip|sips|trago|tragos|traguito|traguitos
+    casi_no|casi ~2 tomado|bebido ~ agua
     sips ~ of ~ water ~~ nowhere|less|not|menos
     nowhere near ~4 normally|usual|normal|drinks +<drink>|<drinkwater>|sips
     taking|takes|took|drinking|having ~2 less ~ water
@@ -48,6 +50,7 @@ RULES = {
     few|couple|some|unos ~ sips|laps|tragos|traguitos
     casi no ~2 toma|bebe|tomo ~ agua?
     = more
+    cant|no|couldnt ~ get ~ enough ~ water|drink
     acaba|acabo|termina|vacia|tomo ~2 bebedero|tazon|plato_de_agua|cubeta|agua ~4 veces|<times>|dia|rato|seguido
     empties|emptying|emptied|draining|drains ~3 water|agua|bebedero ~4 fast|quick|as|again
     drinks|drinking|drank ~ us|me|the ~2 dry|house
@@ -90,7 +93,7 @@ RULES = {
     <neg> ~2 <drink> ~3 anything|nada|drop|nothing|all|gota|sip
     <drink> ~2 <zero>
     <drink> ~3 nothing|nada
-    no ~2 toma|tomo|tomado|tomando|quiere|quiso|querido|acepta|bebe|prueba|probado ~2 agua|liquidos
+    no ~2 toma|tomo|tomado|tomando|quiere|quiso|querido|acepta|bebe|prueba|probado ~2 agua|liquidos -casi_no -casi
     no ~ tomado|toma|bebido ni
     <neg> ~3 touch|touched|want|wants|take|taking|tocado|toca|gone_near|interested|lick ~3 \
         <drinkwater>

@@ -70,6 +70,8 @@ CLASSES = {
 RULES = {
     "energy": """
     = normal
+    his|her usual|normal|old ~ self
+    happy as ~ larry|clam|pig|sandboy|anything|ever
     patient|pt|bright ~ bar|alert
     ^ bar $
     es|volvio|vuelve|parece|siendo ~ a? ser? ~ el|la|ella ~ de antes|siempre

@@ -212,7 +212,6 @@ RULES = {
     stop|stopped at|by|for
     can|cant|could|couldnt hardly|barely? contain|wait
     blowing|blew a? kisses
-    happy as
     water bottle
     hot|cold water|bottle
     tea towel|time|break|cup

@@ -120,6 +120,8 @@ CLASSES = {
 RULES = {
     "incision": """
     = clean
+    healed|sealed|closed|knitted ~ shut|over|together
+    cerro|cierra|cerrado|sello|pego ~ bien? ~ la? <wound>
     c de i
     preciosa|hermosa|linda|bonita|lovely|beautiful|gorgeous|perfect|chula ~3 <wound>|costura|cicatriz
     <wound> ~6 clean|dry|perfect|fine|good|great|ok|lovely|healing|healed|neat|tidy|closed|
@@ -162,6 +164,8 @@ RULES = {
     redder|more_red|mas_roja|mas_rojo
     more|mas <redword>
     = discharge
+    clear|clearish|transparente|clarito|straw ~ stuff|goo|drops|gotitas|gotas|patch
+    damp|wet ~ patch ~2 clear|straw|pink|line|wound|scar
     aguita|agua|liquido|liquidito|fluid|water|watery ~ con|with|and|mixed_with ~2 sangre|sangrita|blood
     yellow|yellowish|amber|amarilla ~ crust|crusts|crusty|scab|scabs|costra|costrita
     pinkish|pink|reddish|rosado|rosada|rosita ~ <goo>|stuff|fluid|seepage -<eyes>

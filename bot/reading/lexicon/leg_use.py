@@ -51,6 +51,7 @@ CLASSES = {
 RULES = {
     "weight_bearing": """
     = full
+    walks|walking|walked|camina|caminando|anda|runs ~ as_if_nothing|as_though_nothing|like_nothing|como_si_nada
     trotting|trots|trotando|trotar -<neg> -<limpword>
     apoya|pisa|usa|carga|apoyando ~ las|sus? cuatro|las_cuatro|las_4|sus_cuatro
     camina|caminando|anda derechito|derechita|parejito|parejita
@@ -92,6 +93,7 @@ RULES = {
     = partial fixed
     <neg> ~ <limpword> ~3 more|worse|mas|peor than|que
     = partial
+    bears|bearing|puts|uses|put ~ weight|it ~2 when|if|only ~ standing|still|stood
     pone|apoya|asienta|baja ~3 de_a_poquito|poquito_a_poco|a_ratitos|de_a_poco|poco_a_poco|con_cuidado|con_miedo
     casi ~ ni|no ~ se ~ nota|ve -<wound> -<swell> -<bruiseword> +cojera|cojea|le
     barely|hardly ~ noticeable|tell|see|notice +<limpword>
@@ -283,6 +285,7 @@ RULES = {
     = same @mishap
     no_change|no_different|sin_cambios|no_changes|<samey>
     = worse
+    gait|walk|walking|leg|limp ~ gone|went ~ off|backwards|downhill
     retrocedimos|retrocedio|retroceder|retrocediendo
     mas tieso|tiesa|rigido|rigida|duro|torpe|lento -<neg>
     tieso|tiesa ~ mas|otra_vez

@@ -39,6 +39,9 @@ CLASSES = {
 RULES = {
     "licking": """
     = yes
+    sound|noise|ruido ~ of|de licking|chewing|lamido|lamerse
+    nose|mouth|teeth|hocico|trompa ~ in|on|at|en ~ his|her|the|la|su <at_place>
+    chuparse|lamerse|morderse|rascarse|mordisquearse ~3 <at_place>
     at ~ his|her|the ~ leg|wound|stitches|scar|incision|cut|knee ~ again|constantly|nonstop|all|like|slurp
     slurp|slurping|slurps
     pasa|pasando|paso|pasaba|dando|da ~ la? lengua|lenguetazos|lengüetazos -<food>

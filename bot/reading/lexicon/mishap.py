@@ -128,6 +128,7 @@ CLASSES = {
 RULES = {
     "mishap": """
     = jumped
+    hopped|popped|scrambled|clambered ~ into|onto|up|in|on|off|out ~3 <perch>|car|boot
     tiro|lanzo|avento|aventó ~ de|del|desde ~2 <perch>
     got|gets|getting|climbed|climbs|hopped ~ on|onto|up ~2 <perch> -<carried>
     <jumpword> ~4 <perch>|up|off|down|over|out|on|onto|in|into|al|a|del|de|encima|door|dog|me|
@@ -138,6 +139,7 @@ RULES = {
     up and over
     off|from|del|de ~2 <perch> ~2 <jumpword>
     = ran
+    tore|raced|pelted|charged|zoomed|hared|belted|shot|flew ~ round|around|up|down|across|about|through ~2 garden|yard|park|house|field|beach|room|lawn
     agarro|agarraron|jalo|tomo ~ monte|calle|camino|carrera|vuelo
     se fue|arranco ~ hecho|como ~ bala|rayo|cohete|raya
     tardamos|took|costo ~6 alcanzar*|catch|agarrar*|atrapar*|get_him|get_her

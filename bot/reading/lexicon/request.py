@@ -70,6 +70,7 @@ RULES = {
     leave ~ me|us alone
     <msgword> ~4 stop|parar
     = snooze
+    ratito|rato ~ contesto|aviso|respondo|digo|escribo
     ill|i_will ~2 answer|reply|respond|write|text ~ in_the_morning|tomorrow|later|tonight
     ask|remind|nudge|ping|prod|poke|message|text|try|check|write ~2 me|us|with_me ~4 later|tonight|tomorrow|again|around|after|manana|noche|rato
     luego|despues|al_rato|ahorita ~ t|te|les|le digo|aviso|contesto|respondo|cuento|escribo

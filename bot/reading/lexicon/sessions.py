@@ -54,6 +54,8 @@ RULES = {
     iced ~3 <legword>
     <icepack> ~2 <times>|twice|once -<neg>
     on|puesto ~ <icepack> -<neg>
+    = done !@asked-ice
+    <icepack> on for <number> -<neg>
     = done @ice @asked-ice
     ^ <number>|<minutes> ~3 <icepack> -<neg>
     did|do|done|managed|got ~2 <number> of|out ~2 <number>
@@ -91,6 +93,7 @@ RULES = {
     <massageword> ~2 <times> -<neg>
     <minutes> ~4 <massageword>
     gave|give|loved|enjoyed|disfruto|le_gusto|dio ~3 <massageword>
+    rubbed|massaged ~2 <legword> ~ for <number>
     massaged|masajee|masajeamos ~3 <legword>|him|her
     = done @massage @asked-massage
     ^ <number>|<minutes> ~3 <massageword> -<neg>
@@ -100,6 +103,7 @@ RULES = {
     + _SKIP.format(c="<massageword>"),
     "walk": """
     = done
+    trip|spin|turn|jaunt|lap ~ round|around ~ block|green|park|garden|field|manzana|cuadra
     <minutes> ~ round|around|up|down ~ the|our? block|park|lane|road|garden|green|field|street
     <walkword> ~4 <minutes>|<metres>
     <minutes>|<metres> ~4 <walkword>

@@ -128,6 +128,9 @@ RULES = {
     neither|ninguna|nothing|nada -<pee> -wrong -<comeword> -<strain>
     todavia|aun|no ~2 hace|hizo|ha_hecho|hecho ~ del baño
     = loose
+    runny|dodgy|upset|loose|squirty ~ bottom|bum|tum|tummy|botty|guts
+    hizo|hace ~3 aguadito|aguadita|blandito|blandita
+    suelto|suelta|flojo|floja ~ de|del ~ la? panza|estomago|pancita|barriga
     haciendo|hace|hizo ~ pura|puro|solo|nomas? agua|agüita|aguita -<pee> -<wound> -<vomit>
     sale|echa|saca ~ pura|puro agua|agüita|aguita -<pee> -<wound> -<vomit>
     pura|puro agua|aguita ~3 <poo>|baño|cola|colita

@@ -49,6 +49,7 @@ CLASSES = {
 RULES = {
     "swelling": """
     = mild
+    fat|thick|chunky|puffy|gordito|gordita ~ ankle|hock|knee|foot|tobillo
     lump|bump|bulto|bolita|bola|chipote ~~ <joint>|<wound>|ankle|hock -<notswell>
     lump|bump|bulto|bolita|bola|chipote|chichon ~~ come|came|appeared|popped|salio|aparecio|salido ~ up? -<notswell> -<scared>
     <swell> -<notswell>

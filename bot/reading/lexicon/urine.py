@@ -35,6 +35,7 @@ CLASSES = {
         outside_her_litter fuera_del_arenero everywhere duvet laundry pillow settee
         carrier car my_lap playpen pen transportadora transportin basket coat jersey colcha
         edredon sabanas
+        landing doorstep porch bathmat stairs
         """,
 }
 
@@ -61,6 +62,7 @@ RULES = {
     ^ <good> -thumbsup
     todo|all|everything ~2 <good>
     = accident
+    left|made|makes|leaves ~ a? puddle|puddles|pool ~2 under|on|in|where -<bleedword>
     amanecio|desperto|lo_encontre|la_encontre ~ mojado|mojada|empapado|empapada ~3 <pee>|orina
     woke|wakes|found|amanecio ~4 puddle|charco|soaked|empapado -<bleedword> -rain -blood -sangre
     <pee> ~3 on|in|inside|all|over|en|por|sobre|encima|adentro|dentro ~3 <indoor>|bed|floor

@@ -33,6 +33,7 @@ CLASSES = {
 RULES = {
     "vomiting": """
     = yes
+    regreso|saco|echo|arrojo ~4 espuma|bilis|baba_amarilla -boca -hocico -<meds> -tembl*
     sick ~ in ~ every|each|the|my ~ room|hall|car|kitchen|bed|lounge
     twice|<times>|once ~ sick -of
     limpie|cleaned|limpiamos|mopped ~3 vomito|vomitos|sick|puke|vomit
