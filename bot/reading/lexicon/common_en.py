@@ -191,6 +191,7 @@ CLASSES = {
     "thought": """
         thought_he thought_she thought_it i_thought we_thought was_convinced looked_like_he_was
         i_feared
+        thinking_it thinking_he thinking_she thinking_that
         """,
     "farpast": """
         before_surgery before_the_surgery before_the_op before_the_operation before_his_op

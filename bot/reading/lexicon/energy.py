@@ -252,6 +252,9 @@ RULES = {
     = collapsed agent
     calling|shaking|shook|poked|poking|pinched|nudged|nudging|sacudo|muevo|toco|llamo|grito|hablo ~~ nothing|nada $ -clinic -vet -phone -office -you -clinica -veterinario -head
     = collapsed
+    went|goes|fell|keeled|dropped|cayo ~ over|down|redondo ~ like|como ~3 tree|log|plank|skittle|domino|arbol|tronco|tabla
+    eyes|ojos ~ are? ~ open|abiertos ~~ <neg>|sin|ausente|perdido ~ know|recognise|conoce|reconoce|responde|ausente
+    shaking|shook|shaken|poked|pinched|nudged|sacudo|muevo|soplo|grito|gritado|shouted|hablo|llamo ~~ and|y nothing|nada -phone -clinic -vet
     flatlined|flatlining
     out_of_it ~~ cold|respond|responding|limp|floppy|wake
     aguado|aguada|guango|guanga|flojo|floja ~~ cerro|cierra|cerrados ~ ojos?

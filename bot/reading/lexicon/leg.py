@@ -27,6 +27,7 @@ CLASSES = {
 RULES = {
     "leg": """
     = crooked
+    from|below|desde|de ~ the|la|el? <joint> ~ down|abajo|para ~~ swinging|swings|dangling|flopping|cuelga|hanging|colgando|flops|loose|suelta
     <legonly> ~4 back_to_front|wrong_way_round|inside_out
     <legonly> ~3 bend|kink|angle|step|dent in it
     heard ~ it ~ go|snap|crack|pop

@@ -166,8 +166,8 @@ RULES = {
     leg|paw|pata ~3 decoration|decorative|ornamental|ornament|adorno|passenger|dead_weight
     four|4 ~ to three|3
     <neg> ~4 <bear> ~4 leg|it|foot|paw|pata|patita|pierna|ground|floor|la|suelo|piso|all|nada|
-        limb
-    <neg> ~3 <bear> -<coneword>
+        limb -<bathroom>
+    <neg> ~3 <bear> -<coneword> -<bathroom>
     <neg> ~3 put|puts|putting|place|placing|set|touch|touches|pone|poner|baja|bajar|toca|rest|
         resting|asienta ~4 down|weight|floor|ground|piso|suelo|foot|pata|patita|leg|paw|pie|
         carga

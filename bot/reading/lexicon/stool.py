@@ -99,6 +99,7 @@ RULES = {
     ^ <good> -thumbsup
     todo|all|everything ~2 <good>
     = none
+    <neg> ~ used|using|visited|usado|usa ~2 tray|litter|litterbox|litter_box|arenero
     hasnt|not|havent ~ been ~ since ~3 operation|surgery|op|home
     <zero> ~ <poo>
     <constipated>

@@ -25,6 +25,7 @@ CLASSES = {
         pastilla_de_mi ibuprofen paracetamol aspirin ibuprofeno aspirina acetaminophen naproxen
         naproxeno diclofenac diclofenaco blood_pressure_pills blood_pressure_tablets
         heart_tablets sleeping_tablets sleeping_pills antidepressants
+        my_heart_tablets my_bp my_statins my_thyroid my_inhaler heart_pills mi_pastillero
         """,
     "gaveit": """
         had_his had_her took_his took_her gave_him gave_her got_his got_her le_di le_dimos
@@ -203,6 +204,7 @@ RULES = {
     <three> ~ <jointly>
     <handed>|<took> ~ <three> $
     = human_medicine
+    dish|bowl|plate|box|bottle|packet|strip|blister|plato|caja|frasco|pot ~~ empty|gone|vacio|vacia|licked|chewed +<menspills> -<food>
     <handed>|gave|di|fed ~3 one|two|some|half|una|uno|media|dos|<number> ~ of|de ~ mine|mias|mios|ours|my_own|las_mias|mis
     <handed> ~ de ~ mis ~ <pillword>
     <ingest>|<handed> ~4 jarabe|pastilla|pastillas|gotas|syrup|medicina ~ para|pa|for ~ la|the|el? ~ tos|gripa|gripe|fiebre|cabeza|cough|cold|fever|presion|acidez

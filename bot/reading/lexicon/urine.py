@@ -82,6 +82,7 @@ RULES = {
     ganarle|gano ~ <pee>
     se hizo pipi|pis|chis
     = none
+    <neg> ~ used|using|been|visited|usado|usa ~2 tray|litter|litterbox|litter_box|arenero|box
     pad|pads|litter|tray|box|arenero|tapete|bed|cama ~3 dry ~3 day|night|all|since|<hours>|days
     <neg> ~2 seen ~ him|her ~ wee|pee|go|urinate|piddle
     <neg> ~2 visto ~ orinar|hacer|mear
