@@ -345,4 +345,13 @@ sherry jang kale katz stalled shiva vowel volt tolls kool haunts kali vowels vol
 redneck jagged kant
 stubble nibble_x
 pitting knitting kitting sitting_x
+agatha aged ames amid apes arbor arid axes barge barrie basel betty boasting boosting braves
+calgary catheter christi christy circle circled claiming clement climate climates climatic
+climax cocaine confessed confuse cosmo costco crochet crotch dawg declaration deformation
+departmental deportation divine docking dreaded dreamer dubbed elias ellis enthusiast
+enthusiasts etiquette exiting fifa finite flakes flattered glance hooked hooks hump inch inches
+juicy kernel lansing launching lorry machete mapped march mardi masking mentality mitch mocking
+noticeably opal oral oval pallet porno radiation remanded resolute resolution resolutions revive
+scramble shores slump slurs sonata spice spine spoke spores squire studs template templates
+temple temples thrust transporting traveling truss upper vanilla visit waste whatsoever
 """

@@ -329,4 +329,20 @@ trataban tratada tratadas trazo tula unicos unidas unido unimos vacante vaciar v
 veda vente veros vete veto vice vido vinilo vistio volado yardas zarate
 ello campo onda suyo acusar arder
 chispoteo chispotear resistir enterado
+acabado acercarnos acerquen aclarando acuerdan acuerde adivina adivinar agro alcantara
+alcantarillado alcazar ames ampliado aparentar aprendas apuestas arrestar asunto atrapa atrapada
+atrapado atrapados aves barrido betty bolsillo bolsillos borre bosque buque buscado buscan
+buscar busquen cabanas cagaron capilla carceles cargadores cargamento carrillo cemento cepillo
+circulos climatica climaticas climatico climaticos comete concha condon confian confiar confunde
+confunden confundida confundido confundidos confundio confundir decian decoracion deleite
+departamento descarado destacado destinado divisa elche elias eliminan elimine ellis encantado
+encantan encantar etiquetado fifa fijada fijar filo gestor guardaba guardando guerrillas hacian
+harian hermosura histerica lecho machete march merida metalico metalicos mostraba mostrara nacio
+ofrezcan oral orar padilla pague paisanos pandilla paralelo parrilla planilla porno prepara
+preparan preparar preparate preparo prestado prestamo recambio recibian recibida recibido
+recibidos recibimos recibira recibiran recibiras recibiria recuperar recupere relato resolucion
+resoluciones resolverlo resolverse resolviendo resolvio resplandor revisando revisen revuelta
+revueltas sabana santisima satanas senores serlo servir sufri sufrido sufrir tapia temible
+templado temple templos teoricos tienda tomaron trujillo unio vainilla vasca visita visitado
+visitas visite
 """
