@@ -51,9 +51,9 @@ RULES = {
     crt ~3 normal|<number>
     = pale
     <gumword> ~~ <neg> ~2 regresa|vuelve|vuelven|come|go|return|goes|returning|coming ~2 rosa|pink|back|color|colour
-    <gumword> ~5 <paleword>
+    <gumword> ~5 <paleword> -whites
     <paleword> ~4 <gumword> -whites
-    <gumword> ~~ <paleword>|white|blancas|palidas
+    <gumword> ~~ <paleword>|white|blancas|palidas -whites
     pallor|palidez
     <neg> ~4 colour|color|pink|blood ~3 in|left|en ~4 <gumword>|them|mouth +<gumword>
     <barely> ~ pink|colour|color|rosa ~5 <gumword>

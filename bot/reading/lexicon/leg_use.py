@@ -299,8 +299,9 @@ RULES = {
     walking|walks|moving|moves|mobility|leg|limp|limping|limps|gait|camina|caminando|anda|
         cojea|cojeando|pata|lame|lameness ~5 worse|peor|worsened|worsening|deteriorated|
         badly_than|harder|empeoro|worst|deteriorating -<neg>
-    worse|peor|more|mas ~ on|lame|limping|limp|limpy|coja|cojo|wobbly|stiff|cojera|unsteady|
+    worse|peor|more|mas ~ lame|limping|limp|limpy|coja|cojo|wobbly|stiff|cojera|unsteady|
         hobbly -<neg>
+    worse|peor on -<neg>
     <limpword> ~2 more|mas|again|otra_vez|de_nuevo
     <limpword> ~4 worse|peor|mas_que
     <limpword> ~2 more|mas than|que

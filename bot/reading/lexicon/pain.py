@@ -107,6 +107,7 @@ RULES = {
     crying|screaming|yelping|howling ~~ and crying|screaming|yelping|howling -<excited>
     desde ~4 madrugada|noche|manana|anoche ~~ llora|llorando|aullando|chillando -<excited>
     = severe agent
+    touch|move|go_near|lift|toca|tocas|toco ~3 leg|him|it|her|pata|hip|knee ~~ he|she|hes|shes|hell|shell|te|me ~ bites|bite|snaps|snap|growls|muerde
     goes|went|come|comes ~ for ~ me|us|him ~~ if|when|hand|near|touch -walk
     tira|tiro|avienta ~ el|la|un|una mordisco|tarascada|mordida|dentellada
     trod|stepped|pise|pisamos ~~ yelled|screamed|yelped|shrieked|grito|chillo

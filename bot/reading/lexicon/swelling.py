@@ -69,6 +69,7 @@ RULES = {
     <swell> ~~ going_down|gone_down|coming_down|went_down|half_what|better|improving|bajando|
         bajado
     = mild trend:worse
+    <swell> ~~ but|pero more|mas than|que
     bag|bolsa|pocket|bolsita|sac ~ of|de|con ~ fluid|agua|liquid|liquido ~~ filled|crecio|crece|bigger|more|mas|grande|creciendo|lleno|growing
     <swell> ~4 <more> -<neg> -<notswell> -<fewer>
     more|mas|increased|worse|new|extra|bigger|increasing ~2 <swell> -<neg> -<notswell>
