@@ -78,8 +78,10 @@ def person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
             continue
         if "<patient>" in keys and "<aux>" not in keys and "<person>" not in keys:
             return False
-        if word not in _DATIVE and word not in _ARTICLES and not (
-            "<aux>" in keys or "<adv>" in keys or "<neg>" in keys or "<slight>" in keys
+        if (
+            word not in _DATIVE
+            and word not in _ARTICLES
+            and not ("<aux>" in keys or "<adv>" in keys or "<neg>" in keys or "<slight>" in keys)
         ):
             return False
         place -= 1

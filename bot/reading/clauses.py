@@ -92,7 +92,8 @@ def _asks(tokens: list[Token], index: int, previous: str) -> bool:
 
 
 _BEGINS = frozenset(
-    "his her the he she its it theres there my our le se tiene esta trae la el lo no ya shes hes".split()
+    "his her the he she its it theres there my our shes hes le se tiene esta trae la el lo no "
+    "ya".split()
 )
 _HELP = (
     ("what", "do", "i", "do"), ("what", "should", "i", "do"), ("what", "shall", "i", "do"),
@@ -132,9 +133,7 @@ def split(tokens: list[Token]) -> list[Clause]:
             pass  # "so swollen", "not so much as"
         elif word in _OPEN and size > 1:
             rank, joiner = max(rank, 1), word
-        elif (
-            size and not token.keys.isdisjoint(_POLITE) and previous not in _BEFORE_TIME
-        ) or (
+        elif (size and not token.keys.isdisjoint(_POLITE) and previous not in _BEFORE_TIME) or (
             index
             and not tokens[index - 1].keys.isdisjoint(_POLITE)
             and not (index > 1 and previous == "night" and tokens[index - 2].word in _NIGHTS)

@@ -144,9 +144,7 @@ def words_of(text: str) -> list[Token]:
 _ONE_LETTER = {"y": "yes", "n": "no", "s": "si", "k": "ok", "ya": "yes"}
 
 
-_CAUSING = frozenset(
-    "could can might may will would to did does another root".split()
-)
+_CAUSING = frozenset("could can might may will would to did does another root".split())
 
 
 def _word(build: _Builder, word: str, start: int, end: int) -> None:

@@ -34,7 +34,7 @@ OVERRIDES: dict[str, frozenset[str]] = {
     "vomiting": frozenset(("incision", "stool", "gums", "appetite", "drinking", "bruising")),
     "gums": frozenset(("incision", "bruising", "swelling", "pain")),
     "leg": frozenset(("weight_bearing", "mishap")),
-        "weight_bearing": frozenset(("mobility_same", "pain_none", "stool", "mishap", "leg", "walk")),
+    "weight_bearing": frozenset(("mobility_same", "pain_none", "stool", "mishap", "leg", "walk")),
     "incision": frozenset(("drinking",)),
     "swelling": frozenset(("mobility", "incision", "bruising")),
     "pain": frozenset(("licking", "energy", "appetite")),

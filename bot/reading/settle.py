@@ -65,6 +65,8 @@ def _join(old: Observation, new: Observation) -> Observation:
                 if first in _DETAILS and second in _DETAILS
                 else first
             )
+        elif name == "trend":
+            fields["trend"] = value  # "was going down, but it's up again": the last word counts
         elif name == "unsure" and not old.unsure:
             continue
         elif name not in fields:
@@ -155,7 +157,11 @@ def _one(about: str, merged: dict[str, Found], order: tuple[str, ...]) -> dict[s
         and last.match.clause - worst.match.clause <= 2
     ):
         return {last.observation.value: last}
-    if about == "cone" and last.observation.value == "on" and "back" in last.match.rule.pattern.source:
+    if (
+        about == "cone"
+        and last.observation.value == "on"
+        and "back" in last.match.rule.pattern.source
+    ):
         return {"on": last}  # "out of it in the night, I've put it back on"
     if about == "cone" and worst.observation.value == "damaged":
         if "on" in merged:

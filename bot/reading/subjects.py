@@ -24,7 +24,9 @@ _KIN_ES = frozenset(
     "suegra suegro cunada cunado abuela abuelo comadre compadre sobrina sobrino novia novio jefe "
     "jefa lado enfrente inquilino".split()
 )
-_OUTSIDERS = frozenset("postman neighbour neighbor friend mate colleague boss cousin lady man".split())
+_OUTSIDERS = frozenset(
+    "postman neighbour neighbor friend mate colleague boss cousin lady man".split()
+)
 _BEYOND = frozenset(("door", "doors", "road", "street", "stairs", "opposite"))
 
 

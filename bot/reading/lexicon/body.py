@@ -121,7 +121,7 @@ CLASSES = {
         nadie_pudo unable struggle_too ni_de_chiste
         slipped_my_mind slipped_our_minds out_of_my_head never_happened didnt_happen
         se_me_fue_el_santo se_me_borro se_me_barrio too_icy too_wet_out too_slippery too_dark
-        stayed_in stopped_in stayed_home stayed_indoors bad_weather chucking_it_down 
+        stayed_in stopped_in stayed_home stayed_indoors bad_weather chucking_it_down
         hacia_mucho_frio hacia_mucho_calor hizo_mucho
         having_none none_of_it wasnt_having_it not_having_it wouldnt_have_it blowing_a_gale
         """,

@@ -69,6 +69,9 @@ RULES = {
     <swell> ~~ going_down|gone_down|coming_down|went_down|half_what|better|improving|bajando|
         bajado
     = mild trend:worse
+    <swell> ~~ up|back again -<neg>
+    otra_vez|de_nuevo|again ~3 <swell> -<neg>
+    <swell> ~3 otra_vez|again|de_nuevo -<neg>
     <swell> ~~ but|pero more|mas than|que
     bag|bolsa|pocket|bolsita|sac ~ of|de|con ~ fluid|agua|liquid|liquido ~~ filled|crecio|crece|bigger|more|mas|grande|creciendo|lleno|growing
     <swell> ~4 <more> -<neg> -<notswell> -<fewer>
