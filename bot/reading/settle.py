@@ -65,8 +65,6 @@ def _join(old: Observation, new: Observation) -> Observation:
                 if first in _DETAILS and second in _DETAILS
                 else first
             )
-        elif name == "trend":
-            fields["trend"] = value  # "was going down, but it's up again": the last word counts
         elif name == "unsure" and not old.unsure:
             continue
         elif name not in fields:
@@ -99,6 +97,13 @@ def settle(found: list[Found]) -> list[Observation]:
                 merged[value].final |= item.final
             else:
                 merged[value] = item
+        told = [item for item in items if item.observation.trend]
+        if told:  # "was going down, but it's up again": the last word counts
+            last = max(told, key=lambda item: item.match.last)
+            for item in merged.values():
+                if item.observation.trend:
+                    trend = last.observation.trend
+                    item.observation = replace(item.observation, trend=trend)
         if about == "gums" and "pink" in merged:
             _looked_again(merged)
         good = GOOD.get(about)

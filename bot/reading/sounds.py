@@ -7,7 +7,8 @@ from collections.abc import Iterator
 _SWAPS = (
     ("ke", "que"), ("ki", "qui"), ("k", "c"), ("v", "b"), ("b", "v"), ("z", "s"), ("s", "z"),
     ("s", "c"), ("c", "s"), ("z", "c"), ("c", "z"), ("ll", "y"), ("y", "ll"), ("j", "g"),
-    ("g", "j"), ("w", "gu"), ("w", "hu"), ("gue", "hue"), ("nio", "no"), ("x", "j"), ("ch", "sh"), ("sh", "ch"),
+    ("g", "j"), ("w", "gu"), ("w", "hu"), ("gue", "hue"), ("nio", "no"), ("x", "j"),
+    ("ch", "sh"), ("sh", "ch"),
 )  # fmt: skip
 
 
