@@ -112,7 +112,7 @@ def look_up(word: str) -> tuple[frozenset[str], str, bool]:
         for form in forms(word):
             if form not in ORDINARY and (keys := _known(form)) is not None:
                 return keys | {word}, word, False
-        if len(word) >= 4:
+        if 4 <= len(word) <= 12:
             for sound in spellings(word):
                 keys = LEXIS.words.get(sound)
                 if keys and any(key[0] == "<" for key in keys):

@@ -21,7 +21,7 @@ def spellings(word: str) -> Iterator[str]:
             seen.add(made)
             first.append(made)
             yield made
-    for one in first[:8]:
+    for one in first[:4]:
         for made in (*_once(one), *_hushed(one)):
             if made not in seen:
                 seen.add(made)
