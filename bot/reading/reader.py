@@ -18,7 +18,7 @@ from .matching import Match, candidates, find
 from .normalise import words_of
 from .overlap import drop_overlaps
 from .quantities import fold_quantities
-from .retold import also_given, resolve_past
+from .retold import also_given, brought_up, resolve_past
 from .settle import Found, settle
 from .token import Token
 
@@ -233,6 +233,7 @@ def _conclude(
     answer = bare.answer(tokens, clauses, matches, found, context)
     found.extend(answer.found)
     reasons.extend(answer.reasons)
+    found.extend(brought_up(found))
     observations = settle(found)
     requests = [o for o in observations if o.about == "request"]
     said = [o for o in observations if o.about != "request"]

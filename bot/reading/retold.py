@@ -38,6 +38,14 @@ def also_given(
     return out
 
 
+def brought_up(found: list[Found]) -> list[Found]:
+    """A pill that came up again is vomiting as well, where that was not said besides."""
+    pills = [f for f in found if f.observation.value == "vomited_up"]
+    if not pills or any(f.observation.about == "vomiting" for f in found):
+        return []
+    return [Found(Observation("vomiting", "yes", span=pills[0].observation.span), pills[0].match)]
+
+
 def resolve_past(found: list[Found], clauses: list[Clause]) -> list[Found]:
     """ "Sick the first night, but not since": the finding is over, and said to be absent."""
     out: list[Found] = []

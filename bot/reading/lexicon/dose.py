@@ -42,6 +42,7 @@ CLASSES = {
 RULES = {
     "dose": """
     = given
+    <partly>|mitad ~ of|de ~ la|the|his|her? <meds> ~2 como|as ~ decia|dijo|dijeron|said|directed|label|receta
     <meds> ~2 entro|paso|bajo ~ a|al|hasta ~ la|el? tercera|segunda|tercer|fin|final
     <meds> ~~ went|go|goes ~ in|down ~~ stayed|kept|swallowed|gone
     did|does|doing ~ the|his|her|all|both? <meds> -<neg> -<askmark>
@@ -199,6 +200,7 @@ RULES = {
     devolvio|regreso ~3 <meds>
     found|see|saw|salio|venia|encontre ~2 <meds> ~3 vomit|puke|sick|vomito
     = vomited_up @dose @asked-dose
+    chucked|hoiked|sicked|coughed|spewed ~2 it|them|lot ~ up
     up it|they came|comes
     came|come|comes ~ straight|right|all? back up
     <vomit> ~2 it|them|la|lo|las

@@ -9,6 +9,7 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    ears ~ jumped|pricked|shot|went ~ up
     even|ni|not ~ in|with|con ~2 <hid>
     cant|couldnt|wont ~ rouse ~ any|much|interest
     smells|smelled|stinks|smelling|huele|olia ~ of|like|a ~ <pee>|<poo>

@@ -42,6 +42,7 @@ CLASSES = {
 RULES = {
     "urine": """
     = normal
+    watered|waters|watering ~ every|the|all|my ~2 plant|plants|lamppost|tree|trees|bush|hedge|grass|flowers
     <pee> ~ is|are|was? ~ no_bother|no_problem|no_problems|no_trouble|no_issue|no_issues|grand|gallons
     used|uso|usado ~ the|su|el|her|his? litter|litterbox|litter_box|tray|arenero ~4 both|dos|fine|bien|well|twice|normally
     diuresis|miccion ~3 conservada|normal|presente|adecuada
@@ -124,7 +125,7 @@ RULES = {
     last|previous one|time was ~2 yesterday|<lastnight>|<clock>|<hours>|<daybefore>
     el|la ultimo|ultima fue ~2 ayer|<lastnight>|<clock>|<hours>|<daybefore>
     no|ninguna de|of las? dos
-    neither|ninguna|nothing|nada -<poo> -wrong -<comeword> -<strain>
+    neither|ninguna|nothing|nada -<poo> -wrong -<comeword> -<strain> -solid -solido
     not a drop
     = straining
     cocking|cocks|cocked|lifting|lifts|raising|levanta|alza ~ his|her|la? leg|pata|patita ~~ nothing|no|nada|drops ~ comes|coming|comes_out|sale|hace|happens?
