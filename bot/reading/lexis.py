@@ -19,9 +19,9 @@ SHARED: Final = ("common_en", "common_es", "numbers", "body", "care")
 
 TOPIC_MODULES: Final = (
     "moods", "idioms", "dose", "sessions", "cone", "licking", "appetite", "drinking", "stool",
-    "urine", "vomiting", "energy", "pain", "leg_use", "swelling", "incision", "bleeding",
-    "bandage", "mishap", "breathing", "gums", "temperature", "seizure", "swallowed", "belly",
-    "leg", "request", "danger",
+    "urine", "vomiting", "energy", "pain", "leg_use", "swelling", "incision", "opened",
+    "bleeding", "bandage", "mishap", "breathing", "gums", "temperature", "seizure", "swallowed",
+    "belly", "leg", "request", "danger",
 )  # fmt: skip
 
 NEGATED: dict[str, dict[str, str | None]] = {}
@@ -251,6 +251,6 @@ def _fits(tokens: list[Token], index: int, words: tuple[str, ...]) -> bool:
         want = words[offset]
         if token.cut > 1 or (token.cut and want != "and"):
             return False
-        if token.word != want:
+        if want not in (token.word, token.base):
             return False
     return True

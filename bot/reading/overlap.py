@@ -11,7 +11,19 @@ OVERRIDES: dict[str, frozenset[str]] = {
     "dose": frozenset(("appetite", "weight_bearing", "licking", "vomiting_no", "cone")),
     "breathing": frozenset(("pain", "belly", "energy", "incision", "stool", "urine")),
     "seizure": frozenset(("pain", "energy", "belly", "weight_bearing", "leg")),
-    "cone": frozenset(("dose", "licking", "bandage", "mishap", "leg", "incision")),
+    "cone": frozenset(
+        (
+            "dose",
+            "licking",
+            "bandage",
+            "mishap",
+            "leg",
+            "incision",
+            "appetite",
+            "energy_lethargic",
+            "weight_bearing_none",
+        )
+    ),
     "bandage": frozenset(
         (
             "incision",
@@ -23,6 +35,8 @@ OVERRIDES: dict[str, frozenset[str]] = {
             "swallowed",
             "bruising",
             "energy",
+            "pain_none",
+            "cone_off",
         )
     ),
     "walk": frozenset(("dose", "mishap")),
@@ -35,11 +49,22 @@ OVERRIDES: dict[str, frozenset[str]] = {
     "gums": frozenset(("incision", "bruising", "swelling", "pain")),
     "leg": frozenset(("weight_bearing", "mishap")),
     "weight_bearing": frozenset(("mobility_same", "pain_none", "stool", "mishap", "leg", "walk")),
-    "incision": frozenset(("drinking",)),
+    "incision": frozenset(
+        (
+            "drinking",
+            "pain",
+            "mishap",
+            "weight_bearing_toe_touching",
+            "seizure",
+            "urine_bloody",
+            "appetite",
+            "energy",
+        )
+    ),
     "swelling": frozenset(("mobility", "incision", "bruising")),
     "pain": frozenset(("licking", "energy", "appetite")),
     "drinking": frozenset(("appetite", "licking", "dose", "walk")),
-    "licking": frozenset(("swallowed", "appetite")),
+    "licking": frozenset(("swallowed", "appetite", "incision_clean")),
     "mishap": frozenset(("weight_bearing_full", "weight_bearing_none", "walk")),
     "energy": frozenset(("urine", "leg", "mishap", "weight_bearing", "appetite")),
     "request": frozenset(("dose", "energy")),

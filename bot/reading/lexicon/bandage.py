@@ -46,7 +46,13 @@ CLASSES = {
 
 RULES = {
     "bandage": """
+    = fine agent
+    two|2 ~ fingers -<wound> -<openword> -<neg>
+    get|fit|slide|fits|slip|cabe|caben|entran|meter ~3 two|2|dos|couple ~2 fingers|dedos -<neg> -<wound>
     = fine
+    <bandageword> ~~ nice|bien|good and|y ~ snug|tight|dry|firm|firme|seca
+    <bandageword> ~4 where|donde|como ~4 be|left|was|put|dejaron|pusieron|deja
+    <bandageword> ~3 intacta|intacto|budged|igualita|igualito -<wetword>
     caben|cabe|entran|entra|fit|fits ~ los? dos|two|2 dedos|fingers
     venda|vendaje|bandage|dressing|ferula|cast|splint ~ seca|seco|dry
     toes|dedos|deditos ~4 calientitos|tibios|rosaditos|warm|pink
@@ -55,8 +61,19 @@ RULES = {
     <good>|dry|clean|seco|limpio ~2 <bandageword>
     toes|dedos|deditos|toe ~3 warm|pink|normal|fine|good|tibios|calientitos|rosaditos|rosas|
         calientes|ok|bien -<bandageword>
-    two fingers
     <bandageword> ~4 still_on|in_place|staying|stays|on_properly -<wetword>
+    = fine fixed
+    toes|dedos|deditos|toe ~~ <neg> ~ puffy|swollen|cold|hinchados|frios|swelling|fat
+    = fine @asked-bandage
+    hasnt|not|isnt|no ~2 budged|shifted|moved|slipped|loose
+    no se|lo|la? ~ ha movido|corrido|bajado|aflojado
+    ^ exactly|just|still|right ~ where|how|as ~3 left|was|put|should|did
+    igual|igualita|igualito|tal ~ como|cual ~3 dejaron|pusieron|dejo|estaba $
+    tal cual
+    ni|not|no mojada|mojado|wet|floja|suelta|loose ni|not|or|nor|no ~ mojada|floja|suelta|slipped|loose|smelly|wet|huele
+    intacta|intacto|en_su_lugar|ajustadita
+    = fine @asked-bandage fixed
+    ^ not|no|isnt wet|mojada|slipped|smelly|loose|floja
     = fine @bandage
     ^ ~ dry|clean|intact|snug|seca|seco|limpia|limpio|firme|sequito|sequita -<neg>
     ^ <good> -<food> -<ingest>
@@ -66,6 +83,13 @@ RULES = {
     hasnt|not ~ moved|slipped|shifted
     no se|lo? ha? movido|movio|mueve|corrido
     = wet
+    <bandageword> ~4 in|into|al|en|a ~3 water|agua|puddle|charco|bath|river|sea|pond|toilet|sink|bowl|lago|rio|alberca|tina -dry -clean -<good>
+    stepped|stood|walked|metio|piso|pisado|sat|splashed|dipped|dunked|paddled ~5 water|agua|puddle|charco|bowl|bath|pond|sea|lodo|mud ~~ <bandageword> -dry -seca
+    metio|meti|dipped|dunked|stuck|put ~4 <bandageword> ~4 water|agua|puddle|charco|bowl|bath
+    spilt|spilled|tipped|knocked|tiro|cayo|regue|rego|derramo|threw|poured|splashed ~4 water|agua|cafe|coffee|tea|drink|juice|jugo|refresco|milk|leche|squash|beer|cerveza|soup|sopa ~4 on|over|all|encima|en|sobre ~3 <bandageword>
+    hizo|hace|hicieron|did|done ~ pipi|pis|chis|wee|pee|popo|caca ~3 en|encima|sobre|on|over ~2 <bandageword>
+    wringing|sopping|soaking|dripping|absolutely|right wet|through +<bandageword>
+    rain|rained|lluvia|llovio ~~ <bandageword> ~3 wet|mojo|mojada|mojado|damp
     <bandageword> & <wetword>
     moja|mojo|mojado|empapo|mojaron ~3 <bandageword>
     got|gets|getting ~4 <bandageword> ~3 wet|soaked|damp
@@ -76,6 +100,17 @@ RULES = {
     = wet @bandage
     <wetword>
     = slipped
+    found|encontre|halle|hallamos|amanecio|woke ~4 <bandageword> ~3 on|in|under|tirada|tirado|botada|floor|bed|suelo|piso|cama -<toeword>
+    wriggled|wiggled|slipped|pulled|got|worked|squirmed ~ out of ~2 <bandageword>
+    destroyed|destroys|wrecked|trashed|shredded|mangled|despedazo|destrozo|desbarato|deshizo|rompio|trozo ~2 <bandageword>
+    hizo ~ trizas|pedazos|garras|jirones ~2 <bandageword>
+    <bandageword> ~3 wont|doesnt|no ~ stay|queda|aguanta|sostiene ~ on|up?
+    <bandageword> ~5 opening|unravel*|fraying|peeling|lifting|desbarat*|desenvol*|deshac*|saliendo|abriendo|zafando|cayendo|bajando|aflojando
+    desenvolvio|desenvuelve|desenrollo ~3 <bandageword>
+    tape|cinta|esparadrapo|micropore ~4 come|came|off|peeling|lifting|despego|solto|undone
+    trae|tiene|lleva|has|got ~2 <bandageword> ~ en|round|around|at|down|on ~ el|his|her|the? tobillo|pie|ankle
+    sin ~ la? <bandageword> -<byvet> -<neg>
+    ya no ~2 trae|tiene|lleva ~2 <bandageword> -<byvet>
     <bandageword> ~~ trailing|unpicked|dragging|arrastrando|colgando
     unpicked|undid|unwound|desato|desenredo ~3 <bandageword>
     <bandageword> ~~ shreds|bits|tatters|pieces|trizas|pedazos|tiras|ribbons|hilachos
@@ -84,12 +119,19 @@ RULES = {
     <bandageword> & <slipword> -<byvet>
     <slipword> ~4 <bandageword> -<byvet>
     <bandageword> ~~ cayo|caido|fell|slipped|came off?
-    took|pulled|chewed|chews|ripped|tore|arranco|quito|mordio|kicked|shredded|worked|
-        got|gets ~4 <bandageword> ~ off|apart|completely?
+    took|pulled|chewed|chews|ripped|tore|kicked|worked|got|gets ~4 <bandageword> ~ off|apart|completely|down
+    ripped|tore|shredded|arranco|quito|mordio ~4 <bandageword>
     chewing|pulling|tearing ~4 <bandageword> ~ off|apart|through|to_bits
     lost|perdio ~3 <bandageword>
     <bandageword> ~5 ankle|foot|down|round|abajo|around_his_foot -<legit_ok>
     = slipped @asked-bandage
+    took|takes|tore|ripped|pulled|got|had|chewed|kicked ~ it ~ off|apart|to
+    bit|little|quite|rather|un_poco|medio|algo ~ loose|floja|flojo|suelta|aguada|aguado
+    slid|sliding|slides|slipping|falling|coming|riding|working ~ down|off|loose|undone
+    ya no la|lo? trae|tiene
+    ^ gone|missing|aguada|desbaratada
+    se ~ le? esta|anda|va ~ saliendo|bajando|cayendo|zafando|aflojando|deshaciendo
+    se le aflojo|solto|bajo|corrio|zafo|desbarato|deshizo
     ^ slipped|slipping|loose|undone|unravelled|unravelling|unwrapped|chewed|flojo|floja|suelto|
         suelta|chueco|chueca|zafado|recorrido|corrido|roto|rota|torn|shredded
     ^ its|it|se|lo|la ~2 slipped|slipping|loose|undone|off|down|moved|bunched|twisted|unravelling|
@@ -103,6 +145,14 @@ RULES = {
     = odour @asked-bandage
     <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|off|funky|nasty|raro|weird|funny
     = tight
+    toes|dedos|deditos ~~ gordos|gordo|gorditos|frios|helados|hinchados|morados|icy|puffed|puffy|cold|swollen +<bandageword> -<neg>
+    toes|dedos|deditos|toe ~4 gorditos|gordito|salchichas|salchicha|sausages|ice|hielo|icicles|paleta|paletas -<neg> -<walkword>
+    toes|dedos|deditos ~~ and|y|e|plus <coldswollen>|<swell> -<neg>
+    foot|paw|pata|patita|pie ~3 <coldswollen>|<swell>|ballooned|huge|massive|twice ~~ below|under|beneath|debajo|abajo|underneath ~3 <bandageword> -<neg>
+    below|under|beneath|debajo|abajo|underneath ~3 <bandageword> ~3 <coldswollen>|<swell>|ballooned|huge -<neg>
+    cutting|cuts|cortando|corta|cut ~3 circulation|circulacion|blood_supply
+    <neg> ~3 cabe|caben|fit|get|entra|entran|meter|slide|squeeze|slip ~4 finger|fingers|dedo|dedos|pinky|pinkie
+    <bandageword> ~4 digging|biting|pinching|squeezing|strangling|encajando|lastimando|marcando ~ in|into?
     <toeword> ~3 gordos|gordo|fat|spread|separados|splayed|abiertos ~4 abajo|debajo|below|under|venda|vendaje|bandage|splint|ferula
     toes|dedos|deditos ~2 gordos|fat|spread|separados|splayed ~ and|y ~ fat|spread|separados|gordos
     toes|dedos|deditos ~ fat|gordos|spread|splayed -<neg>
@@ -119,7 +169,7 @@ RULES = {
     foot|paw|pie|pata|patita ~4 <coldswollen> ~4 <bandageword>|below|under|abajo|debajo -hasta -down
     <bandageword> ~~ <toeword> ~3 <coldswollen>
     <toeword>|pata|patita ~4 <bandageword> ~3 <coldswollen>
-    cant|no|not ~3 finger|fingers|dedo ~3 under|in|inside|debajo ~ <bandageword>|it?
+    cant|no|not|barely|hardly ~3 finger|fingers|dedo ~3 under|in|inside|debajo ~ <bandageword>|it?
     = tight @bandage
     <toeword> ~3 <coldswollen> -<neg>
     <tightword>

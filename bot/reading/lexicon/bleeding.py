@@ -39,8 +39,8 @@ CLASSES = {
     "notwoundblood": """
         vomit vomited vomiting puke puked poo poop poops stool stools pee wee urine sick popo
         caca vomito orina pipi diarrhea diarrhoea diarrea heces pressure test tests work gums
-        nose mouth tongue ear eye nail claw cough coughing coughed nariz boca oreja uña bile
-        bottom bum heat period celo season spit escupe blood_pressure teeth diente nosebleed
+        nose mouth tongue ear eye nail claw cough coughing coughed nariz boca oreja unita su_una una_una sus_unas bile
+        his_bottom her_bottom their_bottom bum heat period celo season spit escupe blood_pressure teeth diente nosebleed
         hematemesis threw_up brought_up vomits throwing_up pis chis tooth guacareo puking barf
         throw_up
         devolvio devolver devolviendo vomita vomitando arrojo basca
@@ -49,6 +49,8 @@ CLASSES = {
     "pourblood": """
         bleeding_heavily bleeding_profusely bleeding_a_lot gushing spurting chorreando
         """,
+    "bleedslots": "stool_blood urine_blood",
+    "hesitates": "pero but",
     "rainword": "rain raining sky outside love tea weather love head",
     "heavywords": "gushing pouring everywhere soaked",
 }
@@ -56,6 +58,7 @@ CLASSES = {
 RULES = {
     "incision": """
     = bleeding
+    haemorrhage|hemorrhage|haemorrhaging|hemorrhaging|hemorragia -<notwoundblood>
     <bleedword> & <wound>
     <bleedword> & operacion|operation|surgery|cirugia
     <wound> ~5 <bleedword>
@@ -72,11 +75,20 @@ RULES = {
     fresh|bright ~2 blood -<notwoundblood>
     = bleeding !@vomiting !@stool !@urine !@swallowed !@gums
     ^ blood|sangre|bleeding|sangrando $
+    <redword> ~ blood|sangre -<notwoundblood>
     there|theres|hay|veo|see|seeing|found|encontre|lots|tiene|has|trae ~3 blood|sangre \
         -<notwoundblood> -<neg>
     = bleeding @incision @licking @bandage
     <bleedword> -<notwoundblood>
     = bleeding heavy
+    its|it|leg|wound|cut|pata|knee ~2 pissing|pishing|pissed|pouring ~ blood|out
+    chorro|chorros ~ de sangre
+    sigue|sale|saliendo|salia|salio ~ a chorro|chorros|chorritos|borbotones
+    pumping|pouring|gushing|spurting|streaming ~2 red
+    blood|bleeding ~4 buckets|rivers|stuck_pig|mad|tap
+    bloody ~ paw? prints|pawprints|footprints|huellas ~ everywhere|all|por|todos
+    <bleedword> ~4 everywhere|por_todos|por_toda|por_todas
+    sin|no ~2 parar ~ de? sangrar
     <bandageword>|toalla|towel|bedding|blanket ~3 red|roja|rojo ~2 through|soaked|dripping|right|empapada
     <pressing>|holding|hold|held|aprieto ~3 towel|toalla|cloth|gauze|gasa|pad|trapo|flannel ~~ soaked|soaking|empapa|empapada|empapo|through
     tanta|tantisima|so_much|all_this ~ blood|sangre -<notwoundblood>
@@ -125,11 +137,22 @@ RULES = {
         detiene -<vomit> -<lick> -<cryout>
     ^ wont|doesnt|cant|hasnt|isnt stop|stopped|stopping
     = bleeding slow
+    red|rojas|rojos|roja ~ spot|spots|drops|drop|smear|stain|manchas|manchitas|gotas|gotitas|puntitos|mancha ~~ <wound>|bed|bedding|blanket|gauze|sheet|floor|cama|cobija|gasa|bandage -<pee> -<poo> -<eyes> -gums -belly -<bruiseword>
+    spotting ~4 blanket|bed|bedding|sheet|floor|gauze|towel -<pee>
+    bead|pinprick|pinpricks|dab|dribble|smidge|touch|hint|trace|pizca|chin|chispa|rastro|rastrito|nada_de|tiny ~3 blood|sangre|sangrita -<pour> -<vomit> -<bleedslots>
+    sangrita -<pour> -<heavywords> -<notwoundblood>
+    gotea|goteando|goteo|gotas|gotita|drip|drips|dripping ~ sangre|blood ~3 despacio|despacito|slow|slowly|lento|lentamente|apenas
+    <bleedword> ~3 despacio|despacito|slowly|lentamente|apenitas
+    manchita|manchitas|gota|gotita|gotitas|puntito|puntitos ~2 <redword>? de ~ sangre
     <dripword> ~3 <bleedword> -<notwoundblood> -<pour>
     <bleedword> ~3 <dripword> -<notwoundblood> -<pour>
     <dripword> ~4 blood|sangre -<notwoundblood> -<heavywords>
     <bleedword> ~3 <wound> & <dripword> -<pour>
     = bleeding stopped
+    <bleedword> ~~ not any_more|anymore|any_longer|now
+    sangro|sangraba|sangre|bled|blood|bleeding ~~ <hesitates>? ya|y ~ paro|quito|corto|ya|nada|cedio|pasado|corta|detuvo|no -<neg> -sigue -todavia -ya_van
+    se le? corto|detuvo|quito ~ la|el sangre|sangrado
+    sangro|bled|sangre|blood ~2 ratito|rato|minute|moment|momento|second ~ y|and ya|stopped|done|paro|thats
     <bleedword> ~~ <stopword2> -<neg> -<notwoundblood>
     <stopword2> ~2 bleeding|sangrar|sangrando|sangrado -<neg>
     dejo de sangrar

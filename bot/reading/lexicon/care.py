@@ -37,7 +37,7 @@ CLASSES = {
         vitamin vitamins multivitamin multivitamins vitamina vitaminas
         """,
     "wound": """
-        wound wounds incision incisions cut scar stitch stitches staple staples suture sutures
+        wound wounds incision incisions cut scar stitch stitches staple staples puntitos suture sutures
         surgical_site surgery_site op_site surgery_area incision_site incisión seam line site
         closure wound_edge wound_edges herida heridas herida_quirurgica corte puntos punto
         puntada puntadas sutura suturas grapas grapa cicatriz costura cortada costurita heridita

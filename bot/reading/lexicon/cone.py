@@ -38,7 +38,7 @@ CLASSES = {
 RULES = {
     "cone": """
     = on
-    <coneword> ~5 on|<wore> -lawn -bits -pieces -floor -out
+    <coneword> ~5 on|<wore> -lead -leash -correa -harness -lawn -bits -pieces -floor -out
     <wore>|wears|wearing|kept|keeps ~5 <coneword>
     tolerates|tolerating|tolerated|accepts|tolera|aguanta|puts_up_with ~2 <coneword>
     <coneword> ~ yes|si|fine|good|ok|thumbsup|done|bien
@@ -49,6 +49,21 @@ RULES = {
     sleeps|slept|sleeping|durmio|duerme ~3 <coneword>
     no se lo|la ~ quito|quitado|ha|hemos|he|quitamos|quita
     put|popped|stuck|puse|pusimos|volvi_a_poner ~ it|him|her|lo|se_lo|<coneword> ~3 back|again|de_nuevo|otra_vez +<coneword>
+    = on @asked-cone
+    24 7
+    las 24 horas?
+    all ~ the time
+    all|todo ~ day|dia
+    day|dia|morning and|y night|noche
+    always|siempre|religiously|constantly|continuously|permanently|as_we_speak|full_time|round_the_clock|a_toda_hora|sin_falta|todo_el_rato|en_todo_momento -off -sin -quita -<broke>
+    used to it
+    acostumbr* -no
+    wears|wearing|wore|keeps ~ it|on -<neg>
+    <neg> ~2 come|comes|came|been|taken|goes|take ~ it? off
+    <neg> ~3 had|has ~ it? off
+    duerme|come|camina|anda|sale|vive ~ con el|eso|ella
+    volvi|volvimos|volver ~ a poner
+    hasta|even ~ para|to|for dormir|sleep|bed
     = on @cone @asked-cone
     put|popped|got|puse|pusimos|poner ~ it|him|her|lo|se_lo? ~ back|again|de_nuevo|otra_vez ~ on?
     ^ <coneword> $
@@ -58,6 +73,11 @@ RULES = {
     stays|stayed|staying|stay on
     ahi|pero|bien|todavia|aun ~ lo|la trae|tiene|lleva|usa
     = off
+    ditched|binned|chucked|abandoned|retired|removed|lost|scrapped ~3 <coneword>
+    got|get|gave|given ~ rid|up ~ of|on ~2 <coneword>
+    slipped|slips|slip|backed ~2 cone|cono|donut|lampshade|campana|buster_collar|e_collar|ecollar
+    break|rest|breather|time_off|descanso|descansito ~2 from|of|de|sin ~3 <coneword>
+    stopped|quit|dejo|dejamos|deje ~ de? using|wearing|usar|ponerle|usarlo ~2 <coneword>
     out|free ~ of ~ his|her|the? <coneword>
     <coneword> ~4 off|removed|quitado|quitada|fuera
     took|takes|taken|taking|gets|got|get|getting|slipped|pulled|pulls|wriggled|wiggled|shook|
@@ -76,6 +96,22 @@ RULES = {
     <coneword> ~~ wont|doesnt|didnt|cant ~ stay|keep|wear ~ on?
     no ~ deja|aguanta|tolera|quiere ~4 <coneword>
     se lo|la quito|quita|saco|zafo|arranco ~~ <coneword>
+    = off @asked-cone
+    goes|going|go|put|pongo ~3 back on ~ directly|after|when|once|soon
+    out of it for|while|so|to|at
+    he|she|they|always|hes|shes|keeps|managed|its|it ~2 got|gets|getting|get|wriggle*|slip*|squirm*|wiggle*|climb*|escape* ~ out of it
+    houdini
+    slipped|slips|slip ~ it|his|her|<coneword>
+    <neg> ~2 wearing|wear|wears|using|use|got|have|has|having ~2 it
+    break|rest|breather|time_off|descanso|descansito ~3 from|of|de|sin|from_it?
+    stopped|quit|dejo|dejamos|deje ~ de? using|wearing|usar|usarlo|ponerselo it?
+    free of|from ~ it
+    anda|esta|estuvo|queda|dejamos|deje ~2 sin ~ el|nada|cono|eso
+    se ~ le cae|cayo|sale|salio
+    se lo? zafa|zafo|safo|saca|saco
+    no ~ lo usa|trae|usamos|lleva|pongo|ponemos|aguanta
+    gave up on|with ~ it
+    <neg> at|for ~ the ~ minute|moment|second|now
     = off @cone @asked-cone
     had|has|got|get|gets ~ it|that ~ off
     off|removed
@@ -85,6 +121,21 @@ RULES = {
     quitado|quitada|quitarselo|quitarsela
     wont|doesnt|didnt|refuses|no wear|keep|aguanta|deja|tolera|quiere
     = damaged
+    <broke> ~4 <coneword> ~ strap|straps|tie|ties|velcro|clip|clips|edge|rim|side
+    <coneword> ~3 velcro|clip|clips|strap|clasp|buckle|broche|seguro|boton ~4 gone|broke|broken|loose|off|roto|rota|undone|ripped|snapped|rompio|zafo|torn
+    <coneword> ~3 had_it|knackered|kaput|toast|history|buggered|done_for|totalled|totaled|inservible|fucked|beyond|seen_better
+    mordio|mordido|mordida|masco|mascado|mordisqueado|roido ~3 <coneword>
+    <coneword> ~4 mordido|mordida|mordisqueado|roido|mascado|chueco|aplastado|aplastada
+    ya no ~ sirve +<coneword>
+    = damaged @asked-cone
+    <broke> ~ it ~ on|against ~3 door|wall|frame|doorframe|furniture|step|fence
+    <broke> ~3 off
+    velcro|clip|clips|strap|clasp|buckle|broche|seguro|boton|snap|fastener|popper|tab ~4 gone|broke|broken|loose|off|roto|rota|undone|ripped|snapped|rompio|zafo|torn|worn
+    had_it|knackered|kaput|toast|history|buggered|done_for|totalled|totaled|inservible
+    no sirve
+    held|holding|hold|stuck|kept ~ together
+    ate|eaten|eats|comio|trago ~ it|half|bits|part|chunk|lo|un|parte|medio|la
+    tape|cinta|duct|gorilla_glue|staples ~3 it|holding|together? -off
     <coneword> ~3 bits|pieces|pedazos|trizas|shreds|half|two
     <coneword> ~3 popped|burst|bursted|punctured|deflated|flat
     popped|burst|punctured|deflated ~3 <coneword> -to

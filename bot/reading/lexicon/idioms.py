@@ -21,7 +21,7 @@ RULES = {
     passed|pass out ~~ snoring|snores|snored
     running ~3 hot|warm|temperature|fever|cold
     makes|make|making|made ~ it|him|her|leg ~ look ~2 fat|fatter|big|bigger|swollen|puffy|crooked|thin
-    nail|claw|uña|una|toenail ~~ bled|bleeds|bleeding|blood|sangro|sangra|sangre
+    nail|claw|toenail|unita|su_una|sus_unas|una_una|la_una_se|de_la_una ~~ bled|bleeds|bleeding|blood|sangro|sangra|sangre
     cant|couldnt ~ breathe ~ for|from ~ laughing
     collapsed|fainted|died|dying ~ laughing|de_risa
     gave|give|giving ~4 <pillword> a miss

@@ -1,4 +1,4 @@
-"""The incision: clean, red, weeping, smelling, open. Bleeding has its own module."""
+"""The incision: clean, red, weeping, smelling. Opening and bleeding have their own modules."""
 
 from __future__ import annotations
 
@@ -6,6 +6,32 @@ CLASSES = {
     "applied": "put putting puse puso poner rub rubbed apply applied dabbed untamos cleaned limpie",
     "bowel": "stool poop poo house box tray mouth boca hocico casa oreja",
     # "x" is written out as "por".
+    "woundfine": """
+        textbook ace peachy tickety_boo the_business a_treat as_it_should like_it_should
+        how_it_should present_and_correct como_nueva como_nuevo como_debe todo_en_su_lugar
+        nada_raro na_raro nada_feo nothing_wrong nothing_weird nothing_odd nothing_nasty
+        nothing_to_see nothing_alarming couldnt_ask_for_better couldnt_be_better not_a_mark
+        picture_perfect chulada uncomplicated pristine mint immaculate spotless impecable
+        no_leaks no_leaking no_oozing no_gunk no_goo good_as_new on_the_mend nada_de_que_preocuparse
+        sin_nada_raro ni_se_nota de_lujo pro_job a1
+        """,
+    "shutword": """
+        closed shut sealed knitted knitting fused glued_together pego pegada pegado cerro cerrado
+        cerrada cerradita cerradito sellada sello soldo cicatrizo healed healing knits closing
+        cerrando
+        """,
+    "redlike": """
+        raw rosy rash sarpullido roncha ronchas rozada rozado rozadura sunburn sunburnt ruby
+        scarlet crimson blotchy salpullido
+        """,
+    "spotword": """
+        pimple zit boil pustule pustules pustula espinilla grano granito barro barrito whitehead
+        absceso fistula
+        """,
+    "slimeword": """
+        snot snotty moco mocos mayonesa mayo mayonnaise natilla custard atole yoghurt yogurt
+        yogur cottage_cheese requeson curdled gusano gusanos gusanera maggot maggots larvas
+        """,
     "xray": """
         x_ray x_rays xray xrays radiograph radiographs radiografia radiografias rayos_x imaging
         films tomografia ct_scan
@@ -14,7 +40,7 @@ CLASSES = {
     "redword": """
         red redness reddish redder reddened pink pinkish pinker erythema erythematous inflamed
         angry angry_looking rojo roja rojita rojito enrojecido enrojecida enrojecimiento rojiza
-        rojizo rosada rosadita rosita coloradita colorada colorado eritema irritado irritada
+        rojizo rosadito rosaditos rosada rosadita rosita coloradita colorada colorado eritema irritado irritada
         irritadita irritated flushed rosa rojos rojas ruborizada
         """,
     "seepword": """
@@ -23,12 +49,12 @@ CLASSES = {
         ooze oozes oozed oozing oozy drainage draining drains drain exudate serous
         serosanguinous serosanguineous leak leaks leaking leaked drips dripping moist damp wet
         fluid clear_fluid liquid clear_liquid watery secrecion secreciones supura supurando
-        supuracion liquido liquidito aguita sale_liquido escurre escurriendo escurrimiento llora
+        supuracion liquido liquidito aguita moisture tacky serum juguito babosita baboso pegajosa pegajoso pegajosito llorosa sale_liquido escurre escurriendo escurrimiento llora
         lloroso drenando drena drenaje exudado sanguaza serosa suero rezuma rezumando humeda
         humedo mojadita mojado mojada seeply plasma
         """,
     "pusword": """
-        pus pussy pussing pussed pussy_stuff purulent purulento purulenta suppurating
+        pus pussy pussing pussed pussy_stuff purulent purulento purulenta suppurating septic festering festered festers encono enconada enconado enconandose
         suppurative infected infection abscess abscessed infectado infectada infeccion infecto
         absceso postema materia pusy puss pús pusulento
         """,
@@ -49,30 +75,7 @@ CLASSES = {
         rotten putrid putrefied off_smell huele hiede apesta apestoso apestosa apesto olor
         oloroso mal_olor pestilente peste hedor fetido fetida olia oliendo hediondo hedionda
         oler huela tufo cheesy_smell podrido podrida ahiede jiede
-        honks honk honking hums humming_smell ponging minging agrio rancio acido pestazo tufillo
-        """,
-    "openword": """
-        open opened opening opens reopened gaping gape gapes gap gaps split splitting splits
-        apart separated separating separation dehisced dehiscence dehiscing popped burst bursted
-        unzipped came_apart come_apart came_open come_open coming_apart coming_open popped_open
-        split_open wide_open parted hole undone abierto abierta abrio abriendo abre abierta_la
-        abrieron reventado revento reventaron separo separado separada separados hueco hoyo
-        hoyito rajada rajado boquete agujero dehiscencia descosio descosido descosida desgarro
-        zafaron zafo_un
-        """,
-    "deepword": """
-        bone metal plate screw screws pin pins wire wires implant implants hardware muscle meat
-        flesh fat tendon tendons tissue inside insides guts raw_meat joint ligament hueso placa
-        tornillo tornillos clavo clavos alambre implante musculo carne carnita tejido grasa
-        adentro lo_de_adentro fierro fierros tripas intestines nail shiny deep hondo honda
-        profundo profunda femur tibia
-        fierrito fierritos tornillito tornillitos huesito placita metalito clavito musculito
-        bistec
-        rod rods bolt bolts spike varilla perno pernos
-        """,
-    "stitchword": """
-        stitch stitches suture sutures staple staples puntos punto puntada puntadas grapa grapas
-        sutura suturas hilo hilos
+        olorcito olorcillo ripe gamey gamy honks honk honking hums humming_smell ponging minging agrio rancio acido pestazo tufillo
         """,
     "seeword": """
         see seeing sees saw visible showing shows exposed looking_at staring_at look_at sticking poking peeking protruding out
@@ -90,30 +93,12 @@ CLASSES = {
     "bagctx": "bag packet box tin bottle bandage cone food sack pill bin bolsa",
     "eyes": "eye eyes nose nasal ojo ojos nariz mouth boca puerta door gate reja",
     "dryword": "dry seca",
+    "looksbad": "but pero except though",
+    "pinkline": "line linea rayita raya",
     "notpus": "chest ear ears eye urinary uti bladder throat stomach ojo oreja puss_in",
     "vomitctx": """
         vomit puke vomito sick bile foam poo poop popo diarrhea diarrhoea diarrea eye eyes nose
         bruise moreton food bowl gums
-        """,
-    "removal": """
-        remove removed removal removing appointment today's dissolvable dissolved removeing
-        quitar quitan quitaron retirar retiraron came_out_today vet_took when_do
-        due_out out_on coming_out_on coming_out_tomorrow come_out_on due friday_at come_out_next
-        coming_out_next
-        """,
-    "tooth": "teeth tooth fence gate hedge diente",
-    "deepbone": """
-        bone metal plate screw screws implant hardware hueso placa tornillo tornillos implante
-        tendon tendons
-        fierrito tornillito huesito
-        rod varilla perno pernos
-        """,
-    "nodeep": """
-        no_deeper no_bone no_muscle superficial nothing_to_see superficially no_deep toy chew
-        """,
-    "toyctx": """
-        toy chew chewing chewed treat eating food bowl tin nylon ate juguete masticando
-        mordiendo premio buried
         """,
 }
 
@@ -139,12 +124,33 @@ RULES = {
     looks|looking ~ clean|dry|healed
     no gap|infection
     spotless|immaculate
+    <wound> ~5 <woundfine>|<shutword>
+    <woundfine>|<shutword> ~3 <wound> -<openword>
+    hardly|barely|scarcely|never ~ know|think|guess|tell|believe ~5 surgery|operated|operation|cut|op|opened
+    <wound> ~3 hardly|barely|scarcely|casi_ni|casi_no|apenas ~3 noticeable|visible|there|nota|ve|see|notice
+    <wound> ~4 fading|faded|flat|flattening -<swell>
+    fur|hair|pelo|pelito ~3 growing|grown|coming|creciendo|saliendo|sale|salio ~3 back|around|over? +<wound>
+    los|las|all|every|todos|todas ~2 <stitchword> ~2 there|in|todos|todas|puestos|ahi -out -<removal>
+    <stitchword> ~3 all|todos|todas ~ there|in_place|ahi|puestos|presentes
+    operacion|cirugia|op|surgery ~2 seca|seco|limpia|clean|dry|healed|healing
+    = clean fixed @asked-incision
+    ni <redword> ni <swell>
+    ni <swell> ni <redword>
+    = clean @asked-incision
+    <woundfine>|<shutword> -<openword> -<stopneg>
+    fur|hair|pelo|pelito ~3 growing|grown|coming|creciendo|saliendo|sale|salio
+    hardly|barely|scarcely|casi_ni|casi_no ~3 noticeable|visible|there|nota|notan|ve|see|notice|tell -<swell>
+    <neg> ~4 wrong|nasty|feo|fea|raro|rara|malo ~2 see? -<looksbad>
+    bonita|bonito|linda|lindo|hermosa|divina|preciosa|chula|lisa|lisita
+    fading|better ~ every|each|cada|day|dia
+    cayo|cayendo|fallen|come|came|falling ~3 costra|costrita|scab ~~ smooth|lisa|lisita|new|pink|rosita|nueva
+    costra|costrita|scab|scabs ~3 cayo|cayendo|fallen|come|came|falling ~~ smooth|lisa|lisita|new|nueva|pink|rosita
     = clean @incision
     scab|scabs|scabby|costra|costrita -<seepword> -<redword>
     clean|dry|closed|intact|neat|healed|limpia|seca|limpiecita|sequita|cerrada|cerradita|
         limpio|seco|healing|cicatrizando|tidy -<bandageword>
     ^ <good>
-    looks|look|looking|se_ve|se_ven|la_veo|veo ~ <good>
+    looks|look|looking|se_ve|se_ven|la_veo|veo|sanando|cicatrizando ~ <good>|rebien
     todo|all|everything ~2 <good>
     = red
     <redword> ~4 esquina|esquinita|corner|one_end|bottom_end|top_end|edge|orilla|orillita|puntita -gums -<bloodything> -<eyes>
@@ -155,6 +161,15 @@ RULES = {
     skin|piel ~7 <redword> -gums -<bloodything>
     cherry|beefy|fiery|angry|beetroot red -gums -<bloodything>
     <redword> ~3 hot|hinchada|swollen|puffy|warm -gums
+    sore|tender|hot|warm|swollen_and|caliente|inflamada ~ and|y <redword> -gums -<eyes>
+    <redlike> ~4 <wound>|edges|around|alrededor|bordes|orillas -meat -steak -chicken -carne
+    <wound> ~5 <redlike> -meat -steak -chicken -carne
+    edges|orillas|bordes ~3 sore ~ and|y? inflamed|inflamadas|irritadas
+    = clean @incision
+    thin|fine|just|only|nomas|solo|little ~3 pink|red|rosa|rosita|roja ~ <pinkline>
+    abajo|underneath|under ~3 rosita|pink ~ y|and lisa|smooth|lisita
+    = red @incision @asked-incision
+    <redlike> -meat -steak -chicken -carne -<food>
     = red @incision @swelling @licking
     <redword> -<bloodything> -gums
     = red @incision trend:better
@@ -181,9 +196,24 @@ RULES = {
     blood|bloody tinged|stained ~2 <seepword>
     blood_tinged|bloodstained ~2 <seepword>|fluid
     crust|crusty|crusting|crusts|costra|costrita ~3 wound|incision|herida|line
+    pinkish|pink|reddish|rosado|rosada|rosita|rosa|rojizo ~ water|agua|aguita|juguito|moisture|drip|drips|liquido|liquidito
+    water|watery|agua|aguita|escurrimiento|juguito|secrecion|secrecioncita ~ pinkish|pink|reddish|rosado|rosada|rosita|rosa|rojiza|rojizo
+    crust|crusts|crusted|costra|costrita|costras ~ yellow|yellowish|amber|amarilla|amarillas|amarillita
+    <wound> ~3 llorando|llora|sudando|sudorosa|sticky|tacky
+    llorando|llora ~2 <wound>
+    = discharge @incision @asked-incision
+    sticky|crusty|crusted|moist -<bandageword>
     = discharge @incision
     <seepword> -<bandageword> -<eyes> -<dryword>
     = pus
+    <wound> ~6 <spotword>|<slimeword> -<applied>
+    <spotword>|<slimeword> ~4 <wound> -<applied>
+    white|blanca|blanco head|cabeza|cabecita ~~ <wound>|pimple|barro|espinilla
+    <wound> ~4 full|filled|llena|lleno ~ of|de <pusword>|matter|gunk|goo|muck
+    cheesy|caseous|snotty|snot_like|mucky ~2 stuff|gunk|goo|matter|slime|material ~4 <wound>
+    <slimeword> ~~ sale|saliendo|salio|coming|came|escurre|tira -<poo> -<vomit> -<eyes>
+    suelta|soltando|echa|echando|bota|botando|tira|tirando|saca ~2 <pusword>|amarillo|verde
+    got|has|is|its|gone|went|turned ~ all? septic|manky
     <seepword>|sale|salio|escurre|brota ~4 colour|color|colour_of|de_color|like|como ~3 mustard|mostaza|custard|natilla|cream|crema|snot|pea_soup|mocos|guacamole -<bowel>
     <touched>|pressed|press|squeezed|aprieto|apretas|apriete ~~ sale|salio|came|comes|oozed|popped ~4 espeso|espesa|amarillo|amarilla|verde|blanco|thick|yellow|creamy|green|white -<poo>
     <wound> ~5 custard|natilla|crema|mayonesa|atole|mostaza|mustard|mayonnaise -<coneword>
@@ -203,11 +233,17 @@ RULES = {
     = pus @incision
     yellow|green|gunk|gunky|goo|pus|creamy|amarillo|verde|thick|espeso|yellowish|greenish \
         -<poo> -<vomit> -<bruiseword>
+    = pus @incision @asked-incision
+    <spotword>|<slimeword> -<applied> -<eyes> -<food> -toe -<smellword>
     = odour
     olor|smell|odour|whiff|odor ~ agrio|acido|rancio|sour|sweet|acid -<other_than_wound>
     <smellword> ~3 operacion|cirugia|operation|surgery
     <wound>|operacion|operation|surgery ~5 <smellword> -<bandageword>
     <smellword> ~4 <wound> -<bandageword>
+    = odour agent
+    i|we|you|can|puedo ~2 smell|smells|huelo|oler ~3 <wound>|leg|it ~4 from|across|room|desde|a_metros?
+    i|we can smell ~2 <wound>
+    de|from ~3 <wound> ~ sale|viene|comes|coming ~3 <smellword>
     = odour !@asked-bandage
     <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|rancio|off|funky|disgusting|
         fuerte|nasty|rank|asqueroso|fishy|cheesy|sour|sweet|dead|muerto|raro|weird|funny|
@@ -216,83 +252,6 @@ RULES = {
         cheesy|dead ~ smell|smells|odour|odor|olor|whiff|stench -<other_than_wound>
     = odour @incision
     <smellword> -<other_than_wound>
-    = open
-    descosio|descosieron|descosido|descosida -<bandageword> -<coneword> -<toyctx>
-    <wound> ~5 <openword> -<eyes>
-    <openword> ~4 <wound>|incision|edges -<eyes>
-    = open edges
-    gap ~5 match|finger|fingernail|pencil|coin|penny|cerillo|lapiz|get_in|fit
-    sprung|popped|pinged|burst|peeled|lifted|come ~ open|apart -<bagctx> -<coneword> -<bandageword>
-    lips|mouth|boquita|labios ~4 come_apart|apart|opened|abierta|abierto
-    stitches|puntos|staples|sutures ~ out ~3 teeth|mouth|tongue|himself|herself
-    slot|slit|eyelet|buttonhole|ojalito|ojal|rajita|ranurita|boquita ~~ wound|cut|scar|stitches|penny|finger|herida|puntada|puntadas|punto|puntos
-    desprendio|desprendieron|desprendido|given|gave|let ~ una|un|dos|way|go? <stitchword>
-    <stitchword> ~3 given|gave way|out
-    glue ~3 let|given|gave|failed|come|peeled|lifted
-    <stitchword> ~3 given|gave way -<removal>
-    edges|bordes|orillas|skin|sides ~4 apart|separated|open|separados|separada|abiertos|
-        parting|not_meeting|pulled|abren|separan|gaping|lifting|abiertas
-    <stitchword> ~4 popped|burst|came|come|missing|out|gone|fell|broke|broken|loose|undone|
-        snapped|ripped|torn|pulled|solto|soltaron|salio|salieron|zafo|zafaron|cayo|cayeron|
-        faltan|falta|revento|reventaron|rompio|rompieron|arranco|abrio|abrieron|suelto|
-        sueltos|flojos|tronaron|trono|botaron|boto|desprendieron -<removal>
-    soltaron|solto|zafo|zafaron|cayo|cayeron|botaron|reventaron|abrieron ~4 <stitchword> \
-        -<removal>
-    popped|burst|missing|lost|broke|pulled|ripped|snapped|tore|loose|chewed|arranco|perdio|
-        solto|faltan|falta|se_quito|quito|mordio|bit|ate|comio ~4 <stitchword> -<removal>
-    edges|bordes|orillas|lados|sides|skin ~4 no|not|arent|isnt|ya_no|never|dont|havent ~3 pegados|pegadas|juntos|juntas|together|meeting|meet|touching|joined|closed|met|cerrados|cerradas|unidos
-    dehiscence|dehisced|dehiscing|dehiscencia
-    gap|gaping|hole|hoyo|hoyito|hueco|agujero|abertura|slit ~4 <wound>|where|line|edges|in|
-        stitches|en_la_herida|millimetres|mm|<size> -<tooth>
-    <size> ~2 gap|hole|opening|dehiscence
-    <slight> ~4 <openword> -<eyes>
-    <openword> ~4 <slight>|<size>|superficial -<eyes>
-    <size> ~5 <openword> -<eyes>
-    = open @incision
-    <openword> -<eyes> -<neg>
-    popped open
-    = open deep
-    unzipped|parted|ripped|torn|split|gaping ~3 end|top|lado ~ to|a ~ end|bottom|lado
-    see|ve|veo|seeing ~2 white|blanco|blanca|bone|red|rojo ~ in_there|inside|adentro|underneath|in ~ there?
-    carne|hueso|musculo ~ de_fuera|de_afuera|al_aire|viva|afuera -<toyctx>
-    carne|hueso|musculo de fuera -<toyctx>
-    flesh|muscle ~3 exposed
-    <seeword> ~ at ~ red|raw meat
-    ve|ven|see|seeing|looking|veo ~ todo? por_dentro|adentro|inside|right_in|into_it|right_inside|hasta_adentro -<eyes> -<bowel>
-    salio|sale|saliendo|came|coming|cayo ~3 pedazo|piece|bit|pedacito ~ de|of ~ metal|fierro|alambre|placa|tornillo|wire|plate|screw
-    metal|fierro|fierrito|tornillo|placa|clavo|hueso|alambre|pin|screw|plate|wire ~3 sale|asoma|sobresale|salio|saliendo|sticks|pokes|protrudes|sobresaliendo ~3 de|por|out|through|la
-    something|algo ~3 white|shiny|blanco|metal|metallic|brillante|duro|hard ~~ asomando|asoma|sale|saliendo|sticking|poking|through|sobresale -<eyes>
-    abierta|abierto|open|opened|abrio|split ~2 de_lado_a_lado|end_to_end|from_end|top_to_bottom|de_arriba_abajo|completita|todita|de_punta_a_punta
-    toda|todita|completamente|totalmente|entera ~ abierta|abierto -<slight>
-    <seeword> ~5 <deepword> -<nodeep> -<toyctx>
-    <deepword> ~4 <seeword> -<nodeep> -<toyctx>
-    <deepbone> ~2 in|from|of|through|en|de ~2 <wound>
-    down|hasta to|el ~ bone|hueso|muscle
-    <openword> ~~ <deepbone> -<nodeep> -<eyes>
-    hole|gap|open|opened|abierto|abierta|hueco|hoyo|abrio ~~ bone|metal|plate|screw|muscle|
-        meat|flesh|hueso|placa|tornillo|musculo|carne|fat|tendon|tendons|tissue|grasa|tejido|
-        deep|profunda|profundo|honda|hondo|clavo|fierro|pin -<nodeep> -<toyctx>
-    hole|gap|open|opened|abierto|abierta|hueco|hoyo|abrio ~~ wide -<nodeep> -<toyctx> -<size> -<slight>
-    gap|hole|hoyo|hueco|opening|abertura|slit|split ~~ shiny|white|blanco|brillante|bone|hueso
-    <seeword> ~3 something|algo ~3 white|shiny|blanco|metal|metallic|brillante|duro|hard -<bandageword>
-    something|algo|knuckle|bit ~3 white|shiny|blanco|metal|metallic|brillante ~5 <wound>|<seeword> \
-        -<bandageword>
-    <wound> ~~ something|algo ~3 white|shiny|blanco|metal|metallic|brillante
-    wide open -<eyes> -mouth -jaw -door
-    burst|bursted|split|popped|ripped|tore|torn ~ open|apart -<bagctx>
-    tornillo|placa|clavo|hueso|fierro|alambre|plate|screw|pin|wire ~3 salio|salido|salir|
-        fuera|out|poking
-    salio|sale|asoma|salido|saliendo ~3 hueso|placa|tornillo|clavo|fierro|carne
-    open wide
-    abierta|abierto ~ completa|toda|completamente|totalmente|todita|bastante|de_par
-    completely|totally|fully|all_the_way ~ open|opened|split|apart|burst
-    gaping ~ wound|hole|open|incision
-    bone|metal|plate|screw|pin|hueso|placa|tornillo|clavo|muscle|fierro ~3 showing|exposed|
-        visible|out|sticking|through|expuesto|expuesta|salido|salida|poking|asoma|asomando|ve|
-        protruding|fuera|afuera
-    exposed|expuesto ~2 bone|metal|plate|hueso|implant|muscle|tissue|tendon
-    se ve|ven|mira|asoma|alcanza ~4 hueso|placa|tornillo|carne|musculo|metal|adentro|clavo|
-        tejido|tornillos|fierro|grasa|carnita
     """,
 }
 

@@ -6,7 +6,7 @@ CLASSES = {
     "lick": """
         lick licks licked licking lickety lame lamer lamio lamiendo lamido lamerse lamia lami
         lamiendose lamiendola lamiendolo lamida lamidas lamen lamerla lamerlo lametea lamiéndose
-        chupa chupo chupando lenguetea lenguetazos licky
+        chupa chupo chupando chuparse chupandose chupetea lamerse lamérsela lickin lamerselo darse_lengua dandose_lengua slurping grooms grooming groomed acicala acicalando acicalarse slobbering slobbers slobbered lametazos lenguetea lengüetea lengüeteando lenguetea lenguetazos licky
         """,
     "chew": """
         chew chews chewed chewing chewin nibble nibbles nibbled nibbling gnaw gnaws gnawed
@@ -14,7 +14,7 @@ CLASSES = {
         masca mascando biting bites bit bite worrying nips scratch scratches scratched
         scratching rasca rasco rascando rascarse rascandose rascado rascar pawing paws paw
         picking fussing bothering messing muerda mordido mordisquear roe royendo
-        itch itching itches itched
+        itch itching itches itched yanking tugging plucking
         """,
     "at_wound": """
         stitches wound incision staples sutures bandage it leg knee area site dressing cut scar
@@ -29,7 +29,7 @@ CLASSES = {
         """,
     "otherears": "ear ears neck chin oreja orejas cuello",
     "at_place": """
-        stitches wound incision staples sutures bandage leg knee area site dressing cut scar
+        stitches wound incision staples sutures bandage leg knee area site scab scabs costra dressing cut scar
         line puntos herida grapas vendaje venda pata patita sutura operacion cirugia rodilla ahi
         cicatriz seam splint cast surgical_site surgery surgery_site lesion ella_misma op_site
         hip cadera paw zona puntadas
@@ -38,6 +38,20 @@ CLASSES = {
 
 RULES = {
     "licking": """
+    = yes fixed
+    no|wont|cant|doesnt|never|hasnt|isnt|wouldnt ~ deja|para|stop|stops|stopped|stopping|quit|dejado|parado ~ de? <lick> -<elsewhere>
+    no ~ deja|dejo|dejaba en_paz ~3 <at_wound>
+    = yes
+    <lick> ~ <lick> ~ <lick>
+    keeps|kept|always|constantly|forever|sigue ~2 going|having|getting|trying|back ~ for|at|to ~2 <at_wound>
+    few|couple|one|two|some|good|quick lick|licks ~ in|of|at -<food>
+    got|get|gets|getting|reach|reaches|reached ~ to? ~3 <at_wound> ~ with ~2 tongue|teeth|mouth
+    rub|rubs|rubbing|rubbed|scooting|talla|tallando|tallo|restriega|restregando|frota|frotando ~3 <wound> ~4 carpet|sofa|floor|rug|wall|furniture|couch|alfombra|suelo|piso|pared|sillon|mueble|tapete
+    quitar|quitarse|jalar|jalarse|arrancar|arrancarse|jala|jalando|estira ~3 puntos|puntadas|grapas|costura|<stitchword> ~3 con ~ boca|dientes|hocico|trompa
+    obsesion*|obsessed|empenado|terco|necia|encanta|aferrado ~3 <lick> -<food> -<elsewhere>
+    dale|duro|anda|esta|sigue|puro ~4 con ~ lengua -<food>
+    dale que? dale ~3 <lick>|lengua
+    licking|licked|chewing ~ raw|himself|herself
     = yes
     sound|noise|ruido ~ of|de licking|chewing|lamido|lamerse
     nose|mouth|teeth|hocico|trompa ~ in|on|at|en ~ his|her|the|la|su <at_place>
@@ -69,7 +83,20 @@ RULES = {
     <lick> -<food> -<elsewhere> -<coneword>
     got|gets|getting|been at it|them|stitches
     <chew> ~ it|them|at|la|los|ahi
+    = no fixed
+    stopped|quit|dejo|dejado|ya_no|ya ~ de|se? <lick> -wont -cant -hasnt -doesnt -no -not
+    ya no ~ <lick>
+    <neg> ~3 rascado|mordido|rasca|muerde|chewed|scratched ~ ni|or|nor <lick>
+    ni ~3 caso ~4 <wound>|cicatriz
+    <neg> ~3 near ~5 tongue|teeth
+    = no fixed @asked-incision @asked-bandage @asked-cone @licking
+    <neg> ~2 touched|touching|touches|toca|tocado|near ~ it|la|lo $
+    ni ~ se la|lo toca|pela|lame|mira|voltea -<food>
+    ni ~ la|lo pela|toca -<food>
+    la|lo ~ deja|dejado en_paz|tranquila|quieta
     = no
+    couldnt|could care less ~3 <at_place>
+    leaving|leaves|left|leave ~3 <at_place> ~ well? alone|be
     no|zero ~ interest ~ in ~2 <at_place>|cone|wound|it
     no_interest in ~ the|his|her? <at_place>
     leaving|leaves|left|leave ~ it|them|stitches|wound|line|cut ~ be|alone

@@ -20,7 +20,7 @@ CLASSES = {
         """,
     "diarrhoea": """
         diarrhea diarrhoea diarrea diarreas diarea diahrrea diarhea diarhoea the_runs squits
-        squitty the_trots runny_bum runny_tummy scours churrias chorrillo chorro chorrito
+        squitty the_trots runny_bum runny_tummy scours churrias chorrillo con_chorro tiene_chorro trae_chorro mucho_chorro puro_chorro dio_chorro da_chorro hay_chorro con_chorrito del_chorro
         soltura flojo_del_estomago suelto_del_estomago suelta_del_estomago chorreo cagalera
         churria colitis
         """,

@@ -11,14 +11,14 @@ CLASSES = {
         hinchadito hinchadita hinchando hinchó hinchados hinchadas inflamado inflamada inflamo
         inflama inflamacion inflamadito inflamadita inflamando inflamados bolsita_de_liquido
         bola_de_agua bolsa_de_liquido abultado abultada boludo abotagado tumefacto bulge bulging
-        inchado inchada inchazon chipote
+        inchado inchada inchazon chipote hinchar hincharse inflamar inflamarse hinche swellin hinchao hincha hinchaito inflamao
         """,
     "bruiseword": """
         moraton moratones moretonote
         bruise bruises bruised bruising ecchymosis ecchymoses contusion haematoma hematoma
         black_and_blue moreton moretones moreteado moreteada amoratado amoratada hematomas
         cardenal cardenales moretoncito moretoncitos equimosis negro_y_azul
-        moretonsote moretonazo moretonzote
+        shiner moraetes morete moretes cardenalito moretonsito moretonsote moretonazo moretonzote
         """,
     "bruisecolour": """
         purple violet morado morada morados moradas moradito moradita violaceo violeta purplish
@@ -42,6 +42,22 @@ CLASSES = {
     "notswell": """
         belly tummy stomach abdomen panza barriga estomago vientre gums balls mattress
         """,
+    "lumpword": """
+        lump lumps bump bumps knot bulto bultito bola bolita bolota chipote chichon chichoncito
+        bubble pouch blister ampolla bolsita lumpy tumorcito pelotita pelota_de_agua
+        """,
+    "sized": """
+        jamon jamones salchicha salchichas sausage sausages balloon globo tamal tronco camote
+        chorizo bolillo ham gammon marrow
+        """,
+    "wholly": """
+        completely totally entirely fully altogether completamente totalmente por_completo
+        all_the_way disappeared vanished
+        """,
+    "verymuch": """
+        recontra requete requeteque retequete un_chorro un_resto machin caleta un_monton
+        un_chorrote kilos to_hell demasiado_demasiado cantidad un_vergo harto_harto arto
+        """,
     "notvery": "not no isnt nothing wasnt arent",
     "nearly": "nearly almost casi mostly",
 }
@@ -50,13 +66,28 @@ RULES = {
     "swelling": """
     = mild
     fat|thick|chunky|puffy|gordito|gordita ~ ankle|hock|knee|foot|tobillo
-    lump|bump|bulto|bolita|bola|chipote ~~ <joint>|<wound>|ankle|hock -<notswell>
-    lump|bump|bulto|bolita|bola|chipote|chichon ~~ come|came|appeared|popped|salio|aparecio|salido ~ up? -<notswell> -<scared>
+    squishy|soft|squidgy|jelly|blandita|blando|aguadita|aguado ~ <lumpword>|spot|area|bulge
+    bag|bolsa|pocket|bolsita|sac|pouch|bubble ~ of|de|con ~ fluid|agua|liquid|liquido
+    <lumpword> ~ <wound>|cicatriz
+    = mild fixed
+    not|isnt|arent|no ~ that|too|very|muy ~ <swell> -<notswell>
+    = mild trend:better fixed
+    not|isnt|arent|no|ya_no|nowhere ~ as|tan|nearly|near ~ as? <swell> -<notswell>
+    = mild trend:worse fixed
+    wasnt|werent|not|estaba ~ <swell> ~2 yesterday|before|ayer|antes|earlier|morning ~~ is|now|hoy|ya|ahora -<notswell>
+    ayer|antes|anoche|before|yesterday|lunes|martes|monday|tuesday ~3 nada|no|nothing|flat|normal|fine|bien ~~ <swell>|<lumpword> -<notswell>
+    = mild trend:worse
+    creciendo|crecio|crece|growing|grew ~3 <lumpword> -<notswell>
+    <swell> ~3 subiendo|sube|subio|avanza|avanzando|extendiendo|climbing|rising|creeping -<notswell>
+    going|getting|gone ~ up not ~ down +<swell>
+    = mild
+    <lumpword> ~~ <joint>|<wound>|ankle|hock -<notswell>
+    <lumpword> ~~ come|came|appeared|popped|salio|aparecio|salido ~ up? -<notswell> -<scared>
     <swell> -<notswell>
     <slight> ~3 <swell> -<notswell>
     <swell> ~3 <slight> -<notswell>
-    lump|bump|bulto|bolita|bola|chipote ~4 <joint>|<wound>|ankle|hock -<notswell>
-    <joint>|<wound> ~4 lump|bump|bulto|bolita|chipote
+    <lumpword> ~4 <joint>|<wound>|ankle|hock -<notswell>
+    <joint>|<wound> ~4 <lumpword>
     <joint>|leg|pata|patita|foot|ankle ~3 fat|fatter|thick|thicker|bigger|gordita|gorda|
         grande|chunky|round|gruesa ~ than?
     = mild trend:same
@@ -64,10 +95,10 @@ RULES = {
     <samey> ~3 <swell> -<notswell>
     <swell> ~~ <samey> ~ as|que -<notswell>
     = mild trend:better
-    <swell> ~5 <fewer> -<neg> -<notswell>
-    <fewer> ~3 <swell> -<neg> -<notswell>
+    <swell> ~5 <fewer> -<neg> -<notswell> -<wholly>
+    <fewer> ~3 <swell> -<neg> -<notswell> -<wholly>
     <swell> ~~ going_down|gone_down|coming_down|went_down|half_what|better|improving|bajando|
-        bajado
+        bajado -<wholly>
     = mild trend:worse
     <swell> ~~ up|back again -<neg>
     otra_vez|de_nuevo|again ~3 <swell> -<neg>
@@ -83,21 +114,30 @@ RULES = {
     <swell> ~~ back_up|come_back|came_back|returned|crept_up|vuelto|volvio_a|regreso -<neg>
     volvio ~2 hinchar|inflamar|hincharse|inflamarse|hinchazon
     <swell> ~5 wasnt|werent|no ~ there|before|yesterday|estaba|ayer|antes|habia
-    lump|bump|bulto|bola|chipote|<joint>|thicker ~~ wasnt|werent|no ~ there|estaba|tenia -<notswell> +lump|bump|bulto|bola|chipote|<swell>|thicker
-    lump|bump|bulto|bola|chipote ~4 <more> -<notswell>
+    <lumpword>|<joint>|thicker ~~ wasnt|werent|no ~ there|estaba|tenia -<notswell> +<lumpword>|<swell>|thicker
+    <lumpword> ~4 <more> -<notswell>
     more|mas big|fat|thick|grande|gorda than|que -<notswell>
     puffier|fatter|thicker|rounder|gordota -<neg> -<fewer> -<notswell>
     started|starting|begun|empezo|begins|empieza|comenzo ~3 <swell>
     = marked
+    parece|like|como|looks ~3 <sizeword>|<sized> ~3 <joint>|<legword> -<notswell> -<food>
+    <joint>|<legword> ~3 parece|parecen|like|como ~2 <sized>|<sizeword> -<bandageword>
+    tiene|trae|puso|quedo|hincho|inflamo ~ como ~2 <sizeword> -<notswell> -<poo>
+    tamano|size ~ de|of ~2 <sizeword> -<poo> -<bruiseword> -<eyes>
+    tremendo|tremenda|tamano|menudo|menuda|flor_de bola|bolota|bulto|chichon|chipote
+    inflo|inflado|inflada|esponjo ~3 <joint> -<notswell>
+    hinchadota|hinchadote|hinchadotes|hinchadotas|inflamadota|hinchonsisima|hinchadona
+    <swell> ~3 <verymuch>
+    <verymuch> ~ <swell>
     hinchado|hinchada|inflamado|inflamada|hinchadito ~ como ~ <sizeword>|salvavidas|flotador|globo|pelota
-    <swell> ~ hasta|up|down ~ to? ~ ingle|groin|arriba|knee|hip|cadera|dedos
+    <swell> ~ hasta|up_to|down_to|up_past|past ~2 ingle|groin|arriba|knee|hip|cadera|dedos
     <joint>|ankle|foot|leg|paw|toes|pata ~4 sausage|balloon|burst|bursting|reventar|salchicha|jamon|ham -<bandageword> -<food>
     bulge|bulto|bump|lump|swelling ~~ <sizeword>
     so|tan|re|bien <swell> -<notswell>
     <very> ~3 <swell> -<notvery> -<notswell> -<fewer>
     <swell> ~4 <very> -<notvery> -<notswell> -<fewer>
     <swell> ~~ <sizeword>
-    lump|bump|bulto|bola|chipote|bolita|hinchazon ~5 <sizeword> -<notswell>
+    <lumpword>|hinchazon ~5 <sizeword> -<notswell>
     <sizeword> ~5 <joint> -<notswell> +size
     like|size|as|como|tamano|tamaño ~5 <sizeword> ~4 <joint>|<swell>|leg|pata|foot
     <joint>|leg|foot|ankle|paw|hock|knee|rodilla|pata|tobillo|patita ~5 size|like|big|como|
@@ -134,6 +174,14 @@ RULES = {
     = mild trend:same fixed
     no|not more|less|bigger|worse ~2 <swell> ~3 than|que
     = none fixed
+    swelling|hinchazon|<swell> ~3 gone|down|went|bajo|bajado|fue ~ <wholly>
+    bajo|quito|fue|desaparecio ~ toda|todo|completa ~ la|lo <swell>
+    se le ~ deshincho|desinflamo|deshinchado|desinflamado $ -<slight> -<nearly>
+    legs|patas|piernas|knees|rodillas|sides ~4 same|iguales|equal ~ size|width|tamano|grosor|grandes
+    legs|patas|patitas|piernas|knees|rodillas ~3 iguales|igualitas -<bandageword>
+    same|mismo size|tamano|grosor ~3 other|otra
+    back to ~2 normal|usual|proper ~ size|shape|thickness
+    <neg> ~2 <bruiseword> or|nor|and|ni|y|o|u ~ <swell>
     esta|tiene|quedo|anda|trae ~4 deshinchado|deshinchada|desinflamado|desinflamada -<slight> -<nearly> -<more>
     <swell> ~4 down|gone|bajo|bajado|fue ~ completely|completamente|totally|entirely|entirely|por_completo
     <swell> ~~ no|nothing hay|queda|left nada
@@ -151,6 +199,8 @@ RULES = {
     <bruiseplace> ~ is|looks|gone|turned ~2 colour|color|shade ~ of ~2 <bruisecolour>|aubergine|eggplant|beetroot|plum
     <bruiseplace> ~4 aubergine|eggplant|beetroot|plum|berenjena|uva
     <bruiseword> -gums -tongue -cone
+    skin|piel ~3 greenish|verdosa|verde|violet|violeta -gums
+    greenish|verdosa ~3 skin|piel -gums
     <slight> ~3 <bruiseword> -gums
     <bruiseplace> ~4 <bruisecolour> -gums -<toeword> -<coneword>
     <bruisecolour> ~3 <bruiseplace> -gums -<toeword> -<coneword>
@@ -170,6 +220,12 @@ RULES = {
     <bruiseword> ~2 all_but|almost|nearly|practically|casi|mostly ~ gone|away|faded|desaparecido|quitado -<neg>
     <bruiseplace>|<bruisecolour> ~~ fading|faded|fades +<bruisecolour>
     = marked
+    whole|entire|all|toda|todo ~4 <bruiseplace> ~4 <bruisecolour>|aubergine|eggplant|berenjena -gums -<toeword>
+    <bruisecolour>|negra|negro ~2 toda|todo|entera|entero|completa|completo ~3 <bruiseplace> -gums
+    <bruiseplace> ~3 toda|todo|entera|entero|whole|entire|all ~ <bruisecolour>|negra -gums -<toeword>
+    <bruiseplace> ~2 negra|negro|morada|morado ~ de|con <bruiseword>
+    bien|tan|so|re <bruiseword>
+    <bruiseword> ~3 cubre|covers|covering|abarca|agarra|takes|taking|llega|goes|reaches|baja|desde|from -<neg>
     moretonsote|moretonazo|moretonzote|moretonote|moretonotes
     <bruiseword> ~~ grandote|grandotote|enorme|enormes|negrisimo|hasta|extendido|huge|massive|enormous|hip_to|from_hip -<neg> -<fewer>
     <bruiseword> ~~ whole|entire|toda|todo ~3 <bruiseplace>
@@ -191,6 +247,10 @@ RULES = {
     fading
     yellow|green|yellowy|greenish|yellowish|fading|amarillo|verde -<wound>
     = none fixed
+    <neg> ~2 <swell> or|nor|and|ni|y|o|u ~ <bruiseword>
+    <neg> ~ esta|tiene|ve|veo|is|isnt|looks ~ morado|morada|moradito|purple|black_and_blue -gums
+    quito|borro|desaparecio|fue|desvanecio|quitaron|borraron ~3 <bruiseword> -<nearly>
+    <bruiseword> ~3 cleared|healed|gone|went|faded up|away|over|completely|altogether -<nearly>
     <neg> ~3 <bruiseword>
     bruise|bruising|bruises|moreton|moretones ~3 gone|disappeared|cleared|vanished|
         desaparecio|desaparecieron|quito -<nearly>
