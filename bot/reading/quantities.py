@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from bisect import bisect_left
+
 from .clock import clock_at, nearest_past
 from .lexicon.numbers import HALVES, ONCE, ORDINALS, UNITS, VAGUE
 from .number_words import SMALL, number_at, word_at
@@ -112,9 +114,11 @@ def fold_quantities(tokens: list[Token], now: int | None) -> list[Token]:
 
 def _fold_sentence(tokens: list[Token], now: int | None) -> list[Token]:
     out: list[Token] = []
+    began: list[int] = []
     index = 0
     while index < len(tokens):
         token = tokens[index]
+        began.append(index)
         made: tuple[Token, int] | None = None
         if not token.parts and word_at(tokens, index - 1) not in ("number", "numero", "nr"):
             made = _fold(tokens, index, now)
@@ -124,7 +128,19 @@ def _fold_sentence(tokens: list[Token], now: int | None) -> list[Token]:
         else:
             out.append(token)
             index += 1
+    if len(out) < len(tokens):
+        _shorten(out, began)
     return out
+
+
+def _shorten(out: list[Token], began: list[int]) -> None:
+    """A phrase that holds a folded quantity ("de una vez") has fewer words now."""
+    for place, token in enumerate(out):
+        if token.sizes:
+            for key, size in token.sizes.items():
+                if size > 1:
+                    end = bisect_left(began, began[place] + size)
+                    token.sizes[key] = max(1, end - place)
 
 
 def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] | None:
