@@ -63,7 +63,10 @@ OVERRIDES: dict[str, frozenset[str]] = {
     ),
     "swelling": frozenset(("mobility", "incision", "bruising")),
     "pain": frozenset(("licking", "energy", "appetite")),
-    "drinking": frozenset(("appetite", "licking", "dose", "walk")),
+    "appetite": frozenset(
+        ("incision_clean", "energy_quiet", "energy_normal", "energy_lethargic", "licking_no")
+    ),
+    "drinking": frozenset(("appetite", "licking", "dose", "walk", "energy_normal")),
     "licking": frozenset(("swallowed", "appetite", "incision_clean")),
     "mishap": frozenset(("weight_bearing_full", "weight_bearing_none", "walk")),
     "energy": frozenset(("urine", "leg", "mishap", "weight_bearing", "appetite")),

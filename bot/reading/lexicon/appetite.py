@@ -3,6 +3,31 @@
 from __future__ import annotations
 
 CLASSES = {
+    "bingeword": """
+        pig hog hoover dustbin bin vacuum piranha horse gannet vulture
+        """,
+    "meaty": """
+        roast beef steak mince bacon lamb turkey fish salmon sardines sardine prawns prawn liver burger
+        frankfurter frankfurters sausages sausage pate broth egg eggs yoghurt peanut_butter ice_cream
+        bistec carne molida carnita higado sardina huevo huevito jamon salchichas queso barbacoa chorizo
+        milanesa asado pavo caldito premios chuches golosinas pescado carnaza filete
+        """,
+    "foodie": """
+        foodie gannet glutton gluttonous greedy greedyguts gutsy piggy chowhound tragon tragona gloton
+        glotona comelon comelona tragaldabas bottomless_pit barril_sin_fondo pozo_sin_fondo buen_diente
+        good_doer gutbucket
+        """,
+    "mouthfulword": """
+        bite bites mouthful mouthfuls spoonful spoonfuls teaspoon teaspoons teaspoonful tablespoon
+        tablespoons tbsp tsp biscuit biscuits kibble kibbles pieces crunchies licks lick nibbles bits
+        cucharada cucharadas cucharadita cucharaditas croqueta croquetas croquetitas granito granitos
+        bocado bocados bocadito bocaditos mordida mordidas mordiditas probadita probaditas lamida
+        lamidas lametazos lengüetazos lenguetazos trocitos pedacitos cachitos lambidas chunks
+        """,
+    "serving": """
+        ration rations racion raciones plateful bowlful bowlfuls helping helpings serving servings tin
+        tins pouch pouches sachet sachets scoop scoops lata latas tupper porcion porciones tinful
+        """,
     "leavingword": "leave leaves leaving left dejo deja wastes",
     "offverb": "polished finished wolfed scoffed knocked bolted horsed saw wiped took",
     "eat": """
@@ -29,6 +54,9 @@ CLASSES = {
         hearty_appetite plates_are_empty comelon comelona atasco traga tragando zampo
         hoovered_up back_for_more lo_dejo_limpio no_dejo_nada ate_up eats_up repitio comio_todo
         come_todo lamio_el_plato lamio_su_plato
+        vacuumed vacuumed_up tucked_into tucks_into horsed_down necked_it woofed woofs woofed_down
+        put_away_his put_away_her munched_through sees_off saw_off_his saw_off_her
+        arraso se_despacho se_bajo_el_plato se_bajo_todo se_jamo se_mando_el_plato se_mando_todo
         """,
     "appetiteword": "appetite apetito hambre hunger appetit eating eat",
     "partly": """
@@ -86,7 +114,7 @@ RULES = {
     <eat> as usual|normal|always|though
     appetite|apetito|hunger ~2 <good>|back|returned|excellent|normal|regreso|volvio
     <good>|back|normal|excellent|healthy ~ appetite|apetito
-    bowl|plate|plato|food|comida ~2 empty|vacio|clean|limpio|gone|finished|all_gone
+    bowl|plate|plato|food|comida ~2 empty|vacio|clean|limpio|gone|finished|all_gone -<drinkwater>
     had|has|finished|cleared|cleaned|took|got ~3 breakfast|dinner|supper|tea|lunch|meal|tea|
         kibble|food|desayuno|cena -<noteat>
     finished|acabo|termino ~3 <food>
@@ -117,8 +145,8 @@ RULES = {
     <clock> like ~ champion|horse|pig|king
     gone|finished|cleared
     hungry|hambre
-    como siempre|antes|normal|loco
-    same|usual|as ~ as ~ ever|always|usual|before|normal
+    como siempre|antes|normal|loco -<neg>
+    same|usual|as ~ as ~ ever|always|usual|before|normal -<neg>
     = less
     only ~ eating|eats|eat ~ if|when|from
     solo|nomas ~ come ~ si|cuando|de
@@ -262,7 +290,7 @@ RULES = {
     turned|turns ~ nose|away|head|down ~2 at|from|everything|food
     sniffs|sniffed|smells|olfatea|huele|olio ~~ walks|walked|turns|leaves|wanders|voltea|va|
         deja|away|off
-    <food> ~3 untouched|intacto|intacta|not_touched|intactas|igual -<drinkwater>
+    <food> ~3 untouched|intacto|intacta|not_touched|intactas|igual -<drinkwater> -bien -<good>
     untouched ~2 <food>
     walks|walked|turns|turned away from ~2 <food>
     not|hasnt|havent|no a|one|ni single? bite|scrap|morsel|crumb|thing|un|bocado|mouthful|kibble -<leftword> -<strain> -<poo> -<pee>
@@ -275,7 +303,7 @@ RULES = {
     dejo de comer
     nothing|nada ~3 to|de eat|comer|comida
     eaten|eats|ate|come|comio nothing|nada|zero|ni
-    wont|doesnt|didnt|wouldnt ~ even take|eat|touch|look|try -<meds> -<drinkwater> -step -steps -round -up -me -around -back
+    wont|doesnt|didnt|wouldnt ~ even take|eat|touch|look|try|sniff|smell|entertain|taste -<meds> -<drinkwater> -step -steps -round -up -me -around -back
     nothing|nada ~2 going|gone|goes in|down -<meds> -<wound>
     no le entra|pasa nada
     still|remains|sigue|todavia|aun ~4 full|lleno|llenos +bowl|plate|plato|dish|tazon|platito -<drinkwater>
@@ -313,6 +341,127 @@ RULES = {
     = less trend:worse
     <eat> ~ less and less
     cada_vez ~ menos
+    = normal
+    polish*|scoff*|hoover*|wolf*|demolish*|vacuum*|inhale*|snaffle*|finish*|gobble* ~2 it|that|lot|everything|all ~ off|up|down -<meds>
+    had|got|ate|eaten|took|takes|eating ~2 full|whole|entire|normal|usual|complete ~3 <serving>|<food> -<neg>
+    straight ~ to ~ his|her|the bowl|dish|plate|food|dinner|breakfast -<neg>
+    demanding|begging|asking|crying|screaming|shouting|meowing|whining|barking|nagging|pestering|yelling ~2 for ~ his|her|more|the|some? <food> ~ as|like|again|already|always|now? -<neg>
+    <eat> just ~ fine|normal|normally|as|like|great|well|lovely|grand|perfectly|okay|ok
+    <foodie> -<neg> -<coneword>
+    plate|bowl|dish|plato|tazon|traste ~2 spotless|gleaming|shining|sparkling|bare|reluciente|brillando|limpiecito|rechinando
+    dejo|deja|left|leaves ~ el|la|the|his|her? plato|tazon|bowl|plate|dish ~2 limpio|reluciente|vacio|brillando|limpiecito|spotless|clean|empty|bare|gleaming
+    bajo|jamo|despacho|chuto|aviento|atasco|echo|bajó|mando ~2 plato|platote|comida|croquetas|racion|cena|desayuno|almuerzo -<neg> -<meds>
+    le ~ entro|entra|hinco|da|dio ~ con ~ ganas|todo|gusto|fe|furia -<neg>
+    le ~ hinco ~ el diente
+    apetito|hambre ~ lo|la? ~ tiene ~ intacto|intacta|bien|normal|perfecto|como
+    apetito|hambre ~2 intacto|perfecto|excelente|buenisimo|de_siempre|feroz|voraz
+    barrio|arraso|acabo|termino ~ con ~ el|la|las|los|su|sus? <food> -<meds>
+    vuela|volo|volaron|desaparecio|desaparecieron ~2 comida|croquetas|cena|plato|desayuno
+    <food> ~2 volo|volaron|desaparecio|vanished|disappeared ~ in|en|seconds|minutes|segundos|al?
+    le ~ dio|da|puso ~ fin|mate|baje|vuelta ~ a|al ~2 <food>
+    hasta|even ~ lo ~ del ~ gato|perro|otro|hermano
+    = normal fixed
+    <neg> ~ touched|touch ~ the? sides
+    nothing|nowt|nada ~2 wrong|amiss|malo ~ with|about|con|en ~2 appetite|eating|apetito|comida
+    appetite|eating|apetito ~2 <neg> ~2 changed|dropped|suffered|altered|faltered|disminuido|cambiado|bajado
+    no ~ le ~ falla|falta|fallo ~ el|la? apetito|hambre|diente
+    no ~ perdona|perdono ~ ni? ~2 comida|plato|croqueta|una|nada
+    no ~ hay ~ quien ~ lo|la ~ llene|pare
+    nunca|jamas ~ le ~ hace|hizo ~ el? ~ feo|asco
+    = normal @appetite
+    every|last|todito|toditita ~ bit|scrap|morsel|crumb|kibble|biscuit|mouthful|drop|poquito -<neg>
+    ^ 100|110|hundred|cien percent|pct?
+    went|gone|goes ~ down ~ a? treat|well|nicely|great|fine|lovely|easy -<meds> -<neg>
+    usual|always|still|such|total|proper|complete|being|like|little|back ~ a|an|the? <bingeword>
+    <neg> ~ issue|issues|problem|problems|worries|complaints|concerns|trouble|dramas|fuss|quejas|broncas ~ there|here|at|por_ahi|ahi?
+    se ~ lo|la|los|las ~ echo|bajo|jamo|chuto|mando|zampo|despacho|sampo -<neg>
+    = normal fixed @appetite
+    <neg> ~ issue|issues|problem|problems|worries|complaints|concerns|trouble|dramas ~ there|here|at
+    = less
+    <slight> ~ off ~ his|her|their|the? <food>
+    only|just|solo|nomas|nada_mas ~ <eat> ~2 when|if|because|from|off|cuando|si|porque|de
+    feed|fed|feeding|fed ~2 by|from|with|off ~ my|the|a? hand|spoon|fingers|finger|palm
+    dar|darle|doy|di|dando|damos|dimos|come|comio ~3 en|de|con ~ la|mi? mano|boquita|cuchara|cucharita|dedo|dedos -<meds>
+    only|just|solo|nomas|puro|pura ~2 take|takes|took|taking|eat|eats|have|had|want|wants|accept|accepts|quiere|quiso|acepta|acepto|agarra ~3 <treatword>|<food>|<meaty> -<meds> -<neg>
+    solo|nomas|nada_mas|only ~ le ~ hace|hizo|entra|entro|gusta ~ caso|ojitos|ojo? ~ al|a|el|la <food>|<meaty>
+    <food>|<meaty>|<mouthfulword> ~~ thats|that|ya|eso ~ it|was|all|nada_mas|es|fue|todo -<neg> -<devour>
+    had|took|ate|managed|eaten|comio|quiso|acepto ~2 few|couple|some|unas|unos|pocas|pocos|cuantas|<number>|one|tres|dos ~ <mouthfulword> -<meds>
+    <neg> ~2 <devour>|hoovering|wolfing|scoffing|inhaling|gobbling|hoover|wolf|inhale|gobble it? up|off|down? like|as? -hungry -hambre
+    <neg> ~2 diving|dive|rushing|tucking|digging ~ in|into|to
+    bribe*|bribing|persuade*|cajole* ~2 him|her|with|to|into|needed? ~2 eat|<food>|<meaty>|treats
+    had|have ~ to ~ be? ~ bribe|bribed|coax|coaxed|tempt|tempted|persuade|persuaded ~~ eat|<food>|<meaty>
+    rogar*|rogue|rogando|insistir*|batalle|batallo|suplicar|apapachar ~~ coma|comiera|comer|come|comio
+    grazing|grazed|grazes ~2 on|at|through|bits|all|food|rather
+    come|comio|comiendo|comido|desayuno|ceno|cena ~2 a_regañadientes|a_reganadientes|sin_ganas|con_desgano|desganado|desganada|sin_gusto|sin_animo|de_mala_gana|a_fuerzas|a_la_fuerza|a_duras_penas|regular|regularcito -<neg> -<walkword>
+    desganado|desganada ~~ come|comio|comida|plato|mitad|poco
+    desayuno|ceno|cena|almorzo ~~ no ~ ceno|desayuno|cena|almorzo|comio
+    no ~ con ~ el|las? ~ gusto|ganas|apetito|hambre|entusiasmo ~ de|que ~ siempre|antes
+    no ~ tiene|trae|tenia ~ mucho|mucha|tanto|tanta|gran apetito|hambre|ganas
+    no ~ come|comio|comido|comiendo|cena|ceno ~2 tanto|mucho|igual|completo|bien
+    no ~ se ~ lo|la|las|los? acabo|acaba|termino|termina|acabó ~2 todo|toda|comida|plato|croquetas|cena|desayuno? -<meds>
+    se ~ dejo|deja ~ casi ~ todo|toda|todas|entera|completo
+    dejo|deja|left|leaves|leaving ~ casi|bastante|almost|nearly|mucho|good|fair|un ~ todo|toda|all|of|bit|en|poco|lot ~ it|comida|plato|el|bowl|<food>?
+    = less @appetite
+    ^ bit|little|slightly|tad|poquito|algo off|desganado|desganada|apagado|bajo|floja|flojo today|tonight|hoy? this|esta?
+    <neg> ~ as|so|very|that|too|overly|particularly|super ~ keen|hungry|interested|enthusiastic|fussed|eager|bothered|into
+    less|menos ~ keen|enthusiastic|interested|interest|entusiasmo|ganas|hungry|eager
+    <number>|few|couple|one|un|una|unas|unos|cuantas|dos|tres|some|several ~ <mouthfulword> -<neg> -<meds> -<devour>
+    taste|smidge|smidgen|tad|speck|sliver|pinch|probadita|pizca -<neg>
+    <number> percent|por_ciento -100 -90 -95 -hundred -cien -110
+    <eat> ~2 like|as? ~ a ~ bird|pajarito
+    only|just|solo|nomas|puro|puros|puras ~ el|la|lo|las|los|the <food>|<meaty>|caldito|blandito|blando|humedo|wet|soft|gravy|mojadito
+    picky|picotear|picoteo|picotea|picoteando
+    hand|mano ~ feeding|fed|only|nomas
+    = none
+    even|ni|hasta|not ~3 <meaty> ~2 <neg>|doesnt|wont|didnt|quiere|quiso|tienta|pela|acepta|le|get|got
+    even|ni ~ el|la|las|los|con|un|su|siquiera|sus ~ <meaty>
+    <neg> ~ get|got|gets ~ a ~ look|sniff|glance|lookin
+    no|ningun <food> ~ no|ni|nor|or|and|y ningun? ~ <food> -treats -<meds>
+    had|has|ate|eaten|took ~ no ~ <food> -treats -treat -since_treats
+    left|leave|leaves|leaving|dejo|deja ~ it|the|her|his|his_whole|su? all|lot|everything|whole|todo|toda|entero|entera|completo|completa|todito|intacto ~ of? it|<food>|plato? -<meds> -<bandageword> -<coneword>
+    <three>|third|second|two|dos|another|every|tercera|segunda meal|meals|breakfast|dinner|comida|comidas ~~ ignored|refused|turned|missed|skipped|left|ignora|rechaza|deja|despreciado
+    turned|turns|turning|turn ~2 down ~3 <food>|meals|everything|food
+    turned|turns|turning|turn ~ <food>|it|everything|them|all|meals ~ down -<meds> -<coneword> -<wound>
+    ignored|ignores|ignoring|snubbed|snubs|blanked|blanks|ignoro|desairo|desprecio|desprecia ~ his|her|the|all|su|la|el|every? <food>|meal|meals|everything|plato|comida
+    everything|whatever|anything|todo ~ i|we|le|que ~ put|offer|give|try|doy|pongo|ofrezco|damos ~~ left|ignored|refused|untouched|rechaza|deja|desprecia|no|turned|nothing
+    <food>|bowl|plate|plato|comida|croquetas ~ just|still|is|was|ahi|sigue|siguen|esta|been|has ~ just|still|is|ahi? ~ sitting|sat|lying|servido|servida|ahi|servidas|there -<drinkwater>
+    no|cero|zero|nil|zip ~ apetito|appetite ~ whatsoever|at|alguno|para?
+    no ~ prueba|probo|probado|prueban|probó ~ nada|bocado|alimento -<drinkwater>
+    rechazo|rechaza|rechazado|desprecia|desprecio|dejo|ignoro ~ todo|toda|todito -<meds>
+    love|amor ~ nor|or|ni money|dinero
+    no|ni|sin ~ hay|encuentro|existe ~ manera|forma|modo|poder ~ de ~ que ~ coma|pruebe|acepte
+    ni|no ~ a ~ la fuerza|fuerzas|rastras
+    <neg> ~2 entertain|entertained|entertaining ~3 <food>|it|any|anything|even
+    ayuno|ayunando|ayunas -<neg> -antes -before -cirugia
+    = none @appetite
+    <neg> ~ even ~ sniff|smell|look|lick|touch|try|come|taste|glance|open
+    <neg> ~ go|goes|gone|went|came|going|get|acerca|acerco|acercarse ~ near|close|al
+    turn*|voltea|volteo ~2 away|round|around|cara|cabeza|head|back -<meds>
+    <neg> ~ had|has|have|touched|eaten|took|taken ~ anything|nothing|any|thing|a_thing -<meds>
+    get|got|getting ~ anything|nothing|food|thing|any|it|scrap ~ down|into|in|past ~ him|her +<neg> -<meds>
+    just|only|solo|nomas|no_mas ~ look*|stare*|sniff*|mira|ve|huele|olfatea ~ at? ~ it|lo|la|y|food?
+    ni ~ un|una|el|la ~ grano|croqueta|migaja|pedacito|bocado|gramo|lamida|mordida|probada -dejo -deja -quedo
+    ni se ~ acerco|acerca|asomo|asoma|arrimo|arrima|inmuto
+    nadita|nadota|naa|nothin|nuttin|nowt
+    ni ~ fu ~ ni? fa
+    ^ ignored|ignores|ignoring ~ it|me|bowl|completely|totally?
+    stub* ~ his|her ~ nose
+    clamp*|shut*|grit*|aprieta|cierra ~2 mouth|jaw|jaws|teeth|dientes|boca|hocico
+    servi|puse|sirvo|pongo ~ el|la|su ~ plato|comida|<food> ~~ volteo|voltea|fue|va|huele|ni|nada|dejo
+    = normal
+    appetite|eating|apetito|hunger ~2 <samey>
+    se ~ lo|la|los|las ~ comio|comió todito|todita|todo|toda|enterito|enterita|completo -<meds>
+    = normal fixed
+    no ~ dejo|deja|quedo ~ ni ~ un|una ~ <food>|<mouthfulword>|<serving>|migaja|grano|granito
+    = less
+    grazing|grazes ~~ bits|through|day|dia
+    puras|puros|pura ~ <mouthfulword>|probaditas|mordiditas
+    turned|turns ~ his|her nose ~ up|at ~ <food> ~~ but|pero|though ~ ate|had|took|eaten ~ some|bit|little|half|the?
+    = none
+    <neg> ~ want|wants|wanted ~2 any|the|his|her|to? <food>|eat|eating at? all?
+    <neg> ~ had a? bite|mouthful|morsel|crumb since|all|today|yet|of?
+    = none !@dose
+    clamp*|shut*|grit*|aprieta|cierra ~ his|her|its|la|el|su|los? ~ mouth|jaws|teeth|hocico|boca|dientes shut? ~~ food|feed|eat|spoon|<food>|comida|comer|cuchara|jeringa
     """,
 }
 

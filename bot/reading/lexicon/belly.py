@@ -78,6 +78,20 @@ RULES = {
         vomitos|efforts
     = bloated @vomiting @belly
     nothing|nada ~3 comes|coming|came|sale|up|out -better
+    = normal
+    <bellyword> ~2 <neg> ~2 swollen|bloated|hard|tight|distended|hinchado|hinchada|inflada|inflado|dura|duro|big
+    no ~ esta|tiene|trae|anda|se ~ ve? ~ inflado|inflada|hinchado|hinchada|abotagado|distendido ~ de|la ~ la? ~ <bellyword>
+    <bellyword> ~ esta|is|feels|todo|toda ~ todo|nice|nice_and|lovely|and? ~ soft|squishy|squashy|floppy|blandito|blandita|suavecita|flat|normal
+    = bloated
+    blown|puffed|swelled|swollen|ballooned|inflated|filled ~ up|out ~ like ~ beach|football|balloon|barrel|pufferfish|tick|drum|whale|space_hopper|basketball|melon -<wound> -<legword> -<joint> -<bandageword> -face -eye -eyes
+    looks|look|looking|parece|como ~ like|heavily|he|she|hes|shes|is|que|si? ~2 pregnant|embarazado|embarazada|prenada|preñada|preñado|panzon|panzona
+    arquea|arqueo|arqueando|arcadas ~ y|pero|and ~ no|nada|nothing
+    timpanico|timpanica|meteorismo
+    <bellyword> ~3 tieso|tiesa|dura|duro|enorme|grande|grandisima|hinchadota|botada|saltada|parada ~ y|como|e? ~ grande|dura|tiesa|hinchada|roca|piedra|enorme?
+    sides|flanks|costados|costillas|ribs|costado ~2 blown|bulging|ballooned|out|inflados|hinchados|abombados|bulged ~ out|like|up?  -breath -breathe -breath -breathing
+    intenta|quiere|trata|tries|trying|keeps ~2 vomitar|devolver|vomit|sick|puke|throw_up ~~ solo|nomas|only|pura|just ~ saca|sale|brings|bringing|echa|up? ~ espuma|baba|foam|froth|spit|saliva|flem|white
+    = bloated @belly
+    hard|tight|huge|tense|distended|swollen|dura|tensa|hinchada|inflada -soft -<neg>
     """,
 }
 

@@ -163,7 +163,7 @@ RULES = {
     couldnt|cant|couldn't|no get|pude|pudimos|puedo ~4 <meds> ~3 down|in|into|darle|dar
     couldnt|cant|impossible|struggled|no|unable ~ get|pude|pudimos|puedo|to darle|dar|give|
         get|him|her ~4 <meds>
-    fought|fights|fighting|bit|clamps|clamped ~4 <meds>|mouth
+    fought|fights|fighting|bit|clamps|clamped ~4 <meds>|mouth -<food>
     wont|wouldnt|will_not take ~ <meds>
     hides|hid|runs|ran ~3 when|from ~3 <meds>
     no se ~ deja|dejo ~3 dar|pastilla|medicina|medicar
@@ -188,7 +188,7 @@ RULES = {
     drools|drooled|dribbles|dribbled|foams ~3 out|everywhere|all
     hides|hid|keeps|holds|tucks ~3 cheek|mouth|lip ~~ drops|spits|out|later
     only half ~~ rest
-    clamps|clamped ~ mouth|jaw|shut
+    clamps|clamped ~ mouth|jaw|shut -<food>
     bit me|us
     = vomited_up
     <vomit> ~4 <meds> -post

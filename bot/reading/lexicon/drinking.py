@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 CLASSES = {
+    "sipword": """
+        sip sips lap laps lick licks trago tragos traguito traguitos sorbo sorbos sorbito sorbitos lengüetazos
+        lenguetazos lenguetazo lamidas lamida lambidas gotita gotitas buchito buchitos mouthful mouthfuls
+        """,
     "tipsy": """
         makes_him_drunk makes_her_drunk like_a_drunk bit_drunk hes_drunk shes_drunk looks_drunk
         seems_drunk him_drunk her_drunk little_drunk drunk_sailor
@@ -10,11 +14,13 @@ CLASSES = {
     "waterbowl": """
         water_bowl waterbowl bowl_of_water bebedero tazon_de_agua plato_de_agua water_dish
         fountain
+        watering_hole traste_del_agua traste_de_agua bowl_de_agua cubeta_de_agua
         """,
     "drink": """
         drink drinks drinking drank drunk drinkin lapping laps_water lapped bebe bebio bebiendo
         bebido beber drinked hydrating hydrated hidratado hidratada toma_agua tomo_agua
         tomando_agua tomado_agua tomar_agua sips sipped sipping guzzling bebe_agua fluids
+        slurping slurps slurped hidratandose bebia hidratarse bebiendose
         """,
     "drinkwater": """
         water agua aguita awa fountain water_bowl fuente bebedero trago traguito sip drop gota
@@ -69,7 +75,7 @@ RULES = {
     mucha|bastante|demasiada sed
     more ~2 water
     guzzling|gulping|glugging|guzzles|gulps ~2 water|bowl|it
-    <drink> ~3 doubled|tripled|increased|up|aumentado
+    <drink> ~3 doubled|tripled|increased|gone_up|is_up|right_up|way_up|subido|aumentado
     fill|filling|topping|refilling|filled|refill|rellenar|relleno|lleno|refilled ~4 bowl|water|agua|plato|
         tazon|bebedero
     empties|emptied|empty|drains|drained|vacia|vacio ~3 water|bowl|agua|bebedero ~3 times|
@@ -112,6 +118,47 @@ RULES = {
     = none @drinking
     <neg>|ni ~ a? drop|gota
     nothing|nada|none
+    = normal
+    good|big|long|decent|nice|proper ~ drink|slurp|lap|guzzle -<neg>
+    lapped|lapping|laps|slurp* ~ up|down? ~ some|his|her|the|a? ~ water
+    si ~ toma|tomo|bebe|bebio ~ su? agua
+    <drink>|hidratandose ~ bien|normal|normalmente|like_normal
+    = less
+    <sipword> ~ of|de ~ water|agua ~2 off|from|only|in|en|all|y -more -mas
+    only|just|solo|nomas|puro|nada_mas ~3 <sipword> ~ of|de? ~ water|agua
+    <sipword> ~2 nada_mas|nomas|only|and_no_more|at_most|en_todo|all_day|todo_el_dia|or_two -<neg> -<food> -<meds> -<wound>
+    only|just|solo|nomas|nada_mas ~ <drink>|toma|bebe|tomo|drinks|drank ~2 if|when|because|si|cuando|from|de ~ i|we|le|add|put|la|mi|my
+    water|agua|bowl ~2 barely|hardly|scarcely|apenas|casi ~ gone|moved|touched|dropped|down|bajo|bajado|tocado|tocó
+    <number>|few|couple|unos|unas|dos|tres ~ <sipword> ~ of|de|al? ~ water|agua
+    le ~ dio|da ~2 <sipword> ~ al|a|del ~ agua
+    no ~ toma|tomo|tomando|tomado|bebe|bebio ~ mucha|mucho|tanta|bastante|suficiente ~ agua
+    drinks|drinking|bebe|toma ~ menos|less|poco|little
+    = more
+    <drink>|toma|bebe|tomo|bebio|tomando ~2 un? monton|chorro|resto|chingo|bestia|vaca|esponja|barbaridad|barbaro|doble|triple|litros|cubetas|baldes|monte -<neg>
+    toma|tomando|bebe|bebiendo|drinks|drinking ~ agua? ~ como|like ~2 desesperado|desesperada|loco|loca|camello|esponja|vaca|pez|caballo|sponge|camel|horse|fish|crazy|mad
+    drank|drinks|drunk|drinking|emptied|empties|drained|drains ~ the|his|her|it|two|three|<number>? ~ water? bowl|bowls ~ dry|twice|<times>|water|since
+    <number>|<three> ~ bowls|tazones|platos|trastes|bebederos|cubetas|litros|bottles ~ de|of ~ agua|water
+    emptied|empties|emptying|drains|drained|vacio|vacia|acaba|acabo ~3 <waterbowl>|water|agua -<bandageword>
+    constantly|always|forever|all_day|continually|continuously|never_away|todo_el_dia|siempre|pegado|pegada|metido|metida|forever ~2 at|a|al|en|to|from|filling|del ~3 <waterbowl>|water|tap|faucet|bebedero|agua|llave -<neg> -bandage -warm
+    no ~ para|deja|paraba|sale|despega|suelta ~ de|del|el ~ beber|tomar|agua|bebedero|tomando|<waterbowl>
+    tanking|necking|glugging|knocking ~ up|back|down? ~ on? ~ water|it
+    water|agua ~3 like|como ~ its|it|si ~ going|fuera|no
+    drinks|drinking|bebe ~ and|y ~ drinks|drinking|bebe
+    se ~ la|lo|pasa ~ pasa|vive ~ bebiendo|tomando|en ~ el|agua?
+    = none
+    <neg> ~2 go|goes|gone|went|going|come|acerca|acerco|arrima|near ~ near|close|a|al|to|her? ~ her|his|the|it|su|el? <drinkwater>|<waterbowl>|agua
+    no|sin|zero|cero ~ water|agua|fluids|liquidos ~ since|for|all|in|desde|en|today|hoy
+    agua|water ~ esta|sigue|is|still ~ igual|intacta|untouched|intacto|full|llena|where
+    get ~ him|her ~ to ~ drink|take +<neg>
+    <neg> ~2 get|convince|make|hago|logro|consigo ~2 drink|<drinkwater>|beba|tome
+    ni ~ agua ~ ha|quiere|toma|bebe|acepta|prueba|con
+    ni ~ con ~ jeringa|cuchara|gotero ~2 agua|water
+    = more
+    <drink>|toma|bebe|tomo|bebio|tomando ~2 el|a? ~ doble|triple|lo_bestia|lo_loco|chorros|mares -<neg>
+    = none
+    get|getting ~ her|him|them to drink +<neg>
+    ni ~ un|una? ~ <sipword> ~ de ~ agua
+    ni ~ un|una ~ <sipword> ~~ en todo ~~ jeringa|agua
     """,
 }
 

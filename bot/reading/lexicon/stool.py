@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 CLASSES = {
+    "othersense": """
+        load_of bit_of_a pile_of this_cone full_of like_a piece_of stepped_in stepped trod pick_up picked_up
+        recoger recogi pisado pise bags little_shit no_shit give_a talk_shit
+        """,
     "poo": """
         kaka cacas popos poo poos pooed pooing pood poop poops pooped pooping pooper poopy
         poopie stool stools faeces feces number_two number_twos no_2 number_2 nr_2 no_2s
@@ -17,22 +21,31 @@ CLASSES = {
         dado_del_cuerpo dar_del_cuerpo da_del_cuerpo dio_del_cuerpo hace_del_cuerpo
         hacer_del_cuerpo hizo_del_cuerpo hecho_del_cuerpo obraba logs
         firm_log nice_log proper_log good_log
+        popocita popocitas popocha zurullo zurullos mojon ñordo cacona caquita caquitas
+        bombed_out took_a_crap dropped_a_log logs_today poopoo doo_doo doodoo poops_are dookie plopped
+        va_de_vientre ir_de_vientre fue_de_vientre ido_de_vientre popeo popea
         """,
     "diarrhoea": """
         diarrhea diarrhoea diarrea diarreas diarea diahrrea diarhea diarhoea the_runs squits
         squitty the_trots runny_bum runny_tummy scours churrias chorrillo con_chorro tiene_chorro trae_chorro mucho_chorro puro_chorro dio_chorro da_chorro hay_chorro con_chorrito del_chorro
         soltura flojo_del_estomago suelto_del_estomago suelta_del_estomago chorreo cagalera
         churria colitis
+        skitters skits skitter the_squirts squirts cagaderas cagadera chorrillos churretes obradera
+        the_shits bad_tummy dicky_tummy upset_tummy upset_stomach stomach_upset mal_de_la_panza
+        mal_de_la_barriga descompuesto descompuesta estomago_suelto panza_suelta soltura
         """,
     "constipated": """
         constipated constipation blocked_up backed_up bunged_up estrenido estrenida
         estrenimiento tapado tapada constipado estreñido
+        estitico estitica costipado costipada constipado tapadito tapadita trancado trancada seco_de_vientre
         """,
     "runny": """
         runny loose soft watery liquid mushy sloppy squirty squishy soupy wet_poop mush pudding
         unformed puddle cow_pat slurry mucus mucousy blando blanda blandita blandito aguado
         aguada aguadita aguadito liquido liquida suelto suelta flojo floja pastosa pastoso moco
         mocos chorro caldosa custard gravy_like softer looser jelly
+        custardy squidgy porridge claylike soft_serve smoothie milkshake ice_cream atolito puré pure
+        babosa babosas chocolate_milk chirle blandengue
         """,
     "formed": """
         durita brown cafe cafecita marron normal good fine solid formed firm regular healthy ok
@@ -52,6 +65,7 @@ CLASSES = {
         renegrida blackish dark_black negrisima negrisimo
         liquorice licorice marmite treacle bitumen soot coal charcoal vegemite oil molasses
         melaza hollin
+        axle_grease grease soy_sauce prietas prieto petroleo tinta ink
         """,
     "strain": """
         strain strains straining strained pushing push pushes pushed squat squats squatting
@@ -78,7 +92,7 @@ RULES = {
     <poo> ~3 no ~ durita|duritas|normal|formada|formadas|firme|formed|solid|firm
     conservada|conservado|conservadas ~2 <poo>
     <poo> ~3 conservada|conservadas|formadas
-    <poo> -<yucky>
+    <poo> -<yucky> -<othersense>
     <poo> ~3 <formed>
     did|done|made|had|hizo|ha|hecho|took|went|go|gone ~3 <poo>
     <poo> ~ and|n|y ~ pee|peed|wee|pipi|pis
@@ -118,7 +132,7 @@ RULES = {
     <poo> ~ todavia_no|aun_no|not_yet
     ^ <poo> ~2 todavia|aun|still no|nada
     no|ni poop|popo ni|nor|or pipi|pee
-    nothing|nada ~2 <poo>|back_end|rear
+    nothing|nada ~4 <poo>|back_end|rear|back_door|other_end|rear_end|otro_lado
     = none fixed
     <poo> ~2 since surgery|operation|before|cirugia
     back_end|bowels|rear on strike
@@ -126,7 +140,7 @@ RULES = {
     = none @stool @bathroom
     waiting|hoping|looking ~3 log|motion|movement|present|delivery|deposit|turd
     no|ninguna de|of las? dos
-    neither|ninguna|nothing|nada -<pee> -wrong -<comeword> -<strain>
+    neither|ninguna|nothing|nada -<pee> -wrong -<comeword> -<strain> -<wrongword> -dramatic -<runny>
     todavia|aun|no ~2 hace|hizo|ha_hecho|hecho ~ del baño
     = loose
     runny|dodgy|upset|loose|squirty ~ bottom|bum|tum|tummy|botty|guts
@@ -214,6 +228,67 @@ RULES = {
     batallo|batalla|batallando|sufrio|sufre|le_costo -<pee>
     strain|strains|straining|strained|puja|pujando|pujo|pushing|pushes|esfuerzo|tenesmus -<pee>
     hunch*|squat* ~~ nothing|nada -<pee>
+    = normal
+    had|did|done|passed|laid|dropped|produced ~2 nice|lovely|good|solid|firm|proper|perfect|big|healthy ~ solid|firm|formed|big ~ one|ones -<neg>
+    <poo>|log|logs ~ como|like|as siempre|always|usual|normal
+    hizo|hace|hecho ~ del ~ dos|2|baño
+    two|three|couple|<number> ~ nice|good|firm|lovely|solid|normal ~ firm|solid? ~ ones|jobs|motions|poos
+    <poo> ~2 <samey>
+    <poo> ~2 bien ~ formada|formadas|durita|duritas|solida|formadito
+    = none
+    <poo> ~2 awol|missing|mia|no_show|pending|pendiente|outstanding|ausente
+    no|zero|without ~ poop_emoji|poo|poop|bm|stool
+    no ~ va|ido|fue ~ de vientre|cuerpo
+    hasnt|not|havent|nada|nothing ~ come|came|coming|happening|out|sale|salido ~2 back|other|rear|otro ~ end|door|lado
+    hasnt|not|no ~ gone|go|been ~ number|del ~ two|2|dos
+    bunged|blocked|backed|stopped|plugged up -<wound> -nose
+    <poo> ~3 on strike|hold
+    = none @bathroom
+    ^ hasnt|not|havent|didnt|hadnt ~ gone|been yet|today|since?
+    lleva|llevamos|va ~ <hours>|days|dias ~ sin ~ hacer|ir
+    de|del|la lo|la|el otra|otro|dos|2|grande ~~ nada|no|todavia|aun
+    otra|otro|segundo|second|2|other ~~ nada|nothing|no|zero ~ todavia|aun|yet|so|still|de?
+    = none fixed @bathroom
+    del ~ dos|2 nada|no|todavia|aun
+    = loose
+    loose|runny|soft|sloppy|squishy|wet|watery|squirty one|ones|motion|motions|tummy|bowels|guts|movement -<wound> -<coneword>
+    <poo> ~3 <neg> ~ firm|solid|formed|firme|formada|dura|solida|durita
+    no|not ~ firm|solid|formed|firme|formada|dura|solida ~ <poo>
+    explod*|shoot*|squirt*|pour*|blast*|spray* ~ out|all|from|over|everywhere|down ~~ back|rear|bum|brown|bottom|butt|behind|poo|poop|water|legs
+    brown water|liquid|soup|puddle|puddles|juice -<wound> -<pee> -discharge
+    hizo|hace|haciendo|hecho|salio ~2 muy|bien|medio|algo|puro|pura|super aguado|aguadito|aguada|aguadita|blando|blandito|blanda|suelto|suelta|liquido|agua|agüita|aguita|flojo|floja
+    hizo|hace|haciendo ~ aguado|aguadito|aguada|blandito|blando|suelto|suelta|flojo|floja|liquido
+    anda|esta|amanecio|sigue ~2 flojo|floja|suelto|suelta|malito|malita ~ del|de ~ estomago|panza|barriga|vientre|intestino
+    estomago|panza|barriga|tripa|intestino ~ suelto|suelta|flojo|floja|descompuesto|descompuesta|revuelto
+    <poo> ~~ pura|puro ~ agua|agüita|aguita|liquido
+    como|like ~ sopa|soup|atole|agua|water|custard|pudding|gravy|mousse|porridge ~~ <poo>|baño
+    <poo> ~3 como|like|consistency|textura ~3 sopa|soup|atole|agua|water|custard|pudding|gravy|mousse|porridge|milk|milkshake|smoothie|yogurt|mashed|pure|puré|cream|serve|lodo|mud|clay
+    = loose @bathroom
+    anda|esta|amanecio ~ flojo|floja|suelto|suelta|flojito|flojita
+    bit|little|slightly|medio|algo|un_poco ~ loose|runny|soft|wet|sloppy|suelto|suelta|blando|blandito
+    = bloody
+    <blood> ~4 when|after|as|while|cuando|al|despues ~2 he|she|it|hacer|hace|de? ~ <poo>|goes
+    passed|passing|pooping|pooped|pasa|echa|hizo|hace|evacua|saca ~2 <blood> -<wound> -<pee> -<vomit>
+    passed|passing|pooping|pooped|hizo|hace ~ jelly|slime|mucus|moco|mocos ~~ <blood>|red|roja
+    <poo> ~2 rojiza|rojizo|rojas|rojos|reddish|pinkish|maroon|guinda|vino|tinto
+    <blood> ~3 por|from|out ~ atras|detras
+    <blood> ~3 por|from|out ~2 his|her|el|la|the ~ bum|rear|behind|trasero|cola|colita|ano|culo|bottom|butt -<wound>
+    = bloody @stool @bathroom
+    ^ hizo|hace|con|with|theres|there|some|bit|little ~3 <blood> ~ on|in|with|it?
+    red|roja|rojo ~ streaks|specks|spots|flecks|bits|hilitos|puntitos|manchas
+    = straining
+    struggl*|batall*|strain*|push*|fight*|sufre ~ to|para|for|al ~ poo|poop|go|hacer|pass|get ~ anything|it|one|del|<poo>? ~ out? -<pee> -breathe -breath -breathing -<walkword>
+    hunch*|squat*|crouch* ~ and|y|n? ~ hunch*|squat*|strain*|push* -<pee> -tray -litter
+    hunch*|squat*|crouch* ~~ no|nothing|nada|zero ~ <poo>
+    <poo> ~3 hard_work|effort|uncomfortable|sore|tough|hard ~ for|to|going ~ him|her|pass
+    se ~ agacha|acomoda|pone|encorva ~~ no|nada|ni ~ le? ~ sale|salio|hace ~ nada?  -<pee> -<vomit>
+    quiere|intenta|trata|tries|trying|wants ~ hacer|poop|poo|obrar|cagar|evacuar|defecar ~ popo|caca|del|baño? ~~ no|nada|nothing|cant|ni ~ puede|sale|out|comes? -<pee>
+    le ~ cuesta|duele|arde|batalla ~ mucho|trabajo|al|para|hacer|evacuar ~ <poo>|hacer|evacuar|obrar|baño
+    gets|get|sale|salen|only|solo ~2 out|pasa? ~2 tiny|little|hard|small|bolitas|pellets ~ hard|dry? ~ pellets|pebbles|nuggets|balls|duras|secas ~~ strain*|push*|puja|esfuerzo|cries
+    = straining @bathroom @stool
+    hunch*|squat* ~ over|and|n|again ~~ nothing|nada|no
+    puja ~ y|que puja
+    pushing ~ and pushing
     """,
 }
 

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 CLASSES = {
+    "othersense_pee": """
+        pissed_off pissing_down piss_off the_number_one my_number_one number_one_boy number_one_girl number_one_fan number_one_priority number_one_concern
+        """,
     "redliquid": """
         jamaica vino wine coca cola te tea ketchup sangria granadina rose beetroot betabel rust
         oxido cherry cereza tamarindo port
@@ -17,6 +20,9 @@ CLASSES = {
         weewees cocked_his_leg cocked_leg cocks_his_leg passed_water passing_water pass_water
         pichi hacer_chis waterworks peepees pishi lifted_his_leg anuria anuric
         diuresis
+        clump clumps pee_clump peeing_like orinada orinadas meadita pipicito pipisito chichi pichin
+        lifted_leg marked marking marks_every marca_territorio leg_up_on wazz wazzed widdle widdled widdling
+        emptied_his_bladder emptied_her_bladder empties_his_bladder empties_her_bladder
         """,
     "lastdone": "last ultima ultimo since",
     "accidentword": """
@@ -47,7 +53,7 @@ RULES = {
     used|uso|usado ~ the|su|el|her|his? litter|litterbox|litter_box|tray|arenero ~4 both|dos|fine|bien|well|twice|normally
     diuresis|miccion ~3 conservada|normal|presente|adecuada
     pass|passed|passing|passes ~2 water|urine -<neg>
-    <pee>
+    <pee> -<othersense_pee> -marking -marked -clump -clumps
     <pee> ~3 <formed>
     did|done|had|hizo|ha|hecho|plenty|lots|took|long ~3 <pee>
     litter|tray|litterbox|litter_box|toileting|bathroom|toilet ~4 as_normal|as_usual|normally|
@@ -125,7 +131,7 @@ RULES = {
     last|previous one|time was ~2 yesterday|<lastnight>|<clock>|<hours>|<daybefore>
     el|la ultimo|ultima fue ~2 ayer|<lastnight>|<clock>|<hours>|<daybefore>
     no|ninguna de|of las? dos
-    neither|ninguna|nothing|nada -<poo> -wrong -<comeword> -<strain> -solid -solido
+    neither|ninguna|nothing|nada -<poo> -wrong -<comeword> -<strain> -solid -solido -<wrongword> -dramatic -<runny>
     not a drop
     = straining
     cocking|cocks|cocked|lifting|lifts|raising|levanta|alza ~ his|her|la? leg|pata|patita ~~ nothing|no|nada|drops ~ comes|coming|comes_out|sale|hace|happens?
@@ -187,6 +193,51 @@ RULES = {
     rojizo|rojiza|reddish|pinkish|rosada
     colour|color ~4 wine|rose|coke|cola|tea|blood|rust|vino|beetroot
     blood|bloody|sangre|red|roja|pink -<poo>
+    = normal
+    marked|marking|marks|watered|watering|sprayed|baptised ~3 tree|trees|lamppost|lampposts|bush|bushes|post|posts|hedge|fence|street|wheel|garden -<neg>
+    big|good|normal|huge|nice|healthy|usual|decent|two|three|<number> ~ clump|clumps|pee_clump ~ in|of|litter|tray|box|this|today? -<neg>
+    clump|clumps ~ in|de|en ~ litter|tray|box|litterbox|arenero|litter_box -<neg> -<blood> -small -tiny
+    levanto|levanta|alzo|alza ~ la|su ~ pata|patita ~ en|y ~ cada|todos|arbol|orino|llanta|poste|meo -<neg>
+    pees|peed|peeing|pee|wee ~ like ~ racehorse|horse|champ|river|hosepipe|fire|normal
+    vejiga|bladder ~ empty|emptied|vacia|vacio ~ fully|completely|bien|well -<neg>
+    = none
+    hold|holding|aguantando|aguanta ~ his|her|la|el|it|in? ~ <pee> ~~ <neg>|since|desde
+    hasnt|not|no|havent|didnt ~ wet|wetted|moja|mojado|mojo ~ the|her|his|el|la|any? ~ pad|pads|litter|tray|arenero|sand|bed|arena
+    no|zero|ningun ~ clump|clumps|wet|pee_clump|bola|bolas|grumos|terrones ~2 in|litter|tray|box|today|since|all|arenero|arena
+    refus*|rehusa|niega to|a ~ go? have? <pee>
+    bladder|vejiga ~ <neg> ~ emptied|been|vaciado|vacia ~ since|in|for|desde?
+    <neg> ~ emptied|empty|empties ~ his|her|the ~ bladder
+    no ~ ha|quiere|quiso ~ levantado|levantar|alzado ~ la|su? ~ pata|patita ~ para|ni?
+    <neg> ~ lifted|lift|cocked|cock|raised ~ his|her? ~ leg once|all|today|since|at?
+    cannot|cant|couldnt ~ get ~ him|her ~ to <pee>
+    = straining
+    <pee> ~3 but|pero|only|solo ~ drops|drips|dribbles|trickle|gotas|gotitas
+    squat*|crouch*|agacha|acomoda ~~ only|just|solo|nomas|few|couple|but|puras ~ drops|drips|dribbles|trickle|gotas|gotitas -<wound>
+    tries|trying|tried|attempt*|quiere|intenta|trata|queriendo ~2 <pee> ~~ nothing|nada|cant|no|every|over|again|ni ~ puede|sale|comes|minutes|few|out? -<poo>
+    trying ~ to <pee> every|over|again|constantly|all|nonstop
+    litter|litterbox|litter_box|tray|box|arenero ~~ only|just|solo|nomas|but ~ dribbles|dribble|drops|drips|trickle|gotas|gotitas
+    little|tiny|small|few|only|just ~ drips|drops|dribbles|squirts|spurts ~ every|each|at|come|when ~ time|go|squat?  +<pee>
+    leg|legs ~ up|cocked|lifted ~~ ages|minutes|forever|long|hours|just|only ~~ trickle|drops|drips|dribble|nothing
+    cant|couldnt|doesnt|not ~2 seem|able|manage ~ to? ~ <pee> ~ properly|right|proper|freely ~ just|only? ~ drops|drips?
+    push*|puja|fuerza ~ to|for|para|cuando|al|when ~ he|she? ~ <pee>
+    salen|sale|hace|echa|cae|caen ~ puras|unas|solo|nomas|algunas|apenas|nada_mas? ~ gotas|gotitas|gotita|chorritos|chorrito ~~ orinar|orina|pipi|chis|mear|pis -<blood>
+    salen|sale|hace|echa ~ gotas|gotitas|gotita|chorritos ~ nada_mas|nomas|apenas|solo? ~ al|cuando ~ <pee>
+    queja|chilla|grita|llora|aulla|duele|arde|maulla|quejaba|cries|whines|yelps|screams|howls|hurts|sore|burning|burns ~ cuando|al|when|while|as|to|si|mientras ~ he|she|va|a|for|hace|le|for? ~ <pee> -<neg_strain>
+    pasa|vive|lleva ~ en|metido|metida|dentro|adentro ~ el|del|la? ~ arenero|caja|arena ~~ nada|no|gotas|ni
+    dribs and drabs
+    dribs_and_drabs|drip_by_drip|gota_a_gota|drop_by_drop & <pee>
+    in|out|dentro|sale ~ in|out|and|y|of|del ~ of? ~ the|her|his|el? litter|litterbox|litter_box|tray|arenero
+    = accident
+    <pee> ~ himself|herself|themselves|hisself|encima
+    <pee>|orinado|orinada|meado|meada ~ outside_the_box|outside_the_litter|outside_the_tray|fuera_del|por_toda
+    amanecio|desperto|encontre|esta|estaba|aparecio ~ todo|toda|el|la? ~ orinado|orinada|meado|meada
+    <pee> ~2 outside|out|fuera|beside|next ~ of|to|the|del? ~ litter|litterbox|litter_box|tray|box|arenero|arena|caja
+    puddles|puddle|spots|patches|drips|drops|trail|trails|charcos|charquitos|gotas|rastros ~ of|de ~ <pee> ~ where|round|around|all|on|in|everywhere|behind|por|donde|en
+    se ~ hace|hizo|orina|mea|orino|meo ~ <pee>|chis|pipi|pis|orina? ~ dormido|dormida|acostado|acostada|cuando|encima|adentro|sin
+    moja|mojo|mojado|mojando|moje ~ la|su|el|las|sus ~ cama|camita|cobija|colchon|cobijas|tapete|sillon|sabanas -<neg> -<bandageword>
+    wets|wetting|wet ~ his|her|the|our ~2 bed|bedding|blanket|crate|rug|floor|carpet|sofa|mat -<bandageword> -<coneword> -<neg> -<wound>
+    wets|wetting ~ himself|herself|themselves
+    <neg> ~ hold|aguanto|aguanta|aguantar ~ it|la|lo|las|in? ~~ <pee>|floor|rug|carpet|bed|piso|cama|sala
     """,
 }
 

@@ -21,6 +21,11 @@ CLASSES = {
         keep_water_down keeping_anything_down keeping_food_down retiene_nada
         devuelto devuelva vomitadas vomitada guacala
         hoiked hoik hoicked hoiking honked yakked yacked yakking upped chundering fetched_up
+        ralphed ralph ralphing ralphs threw_all blew_groceries brought_his_dinner brought_her_dinner
+        guacara_ lanzo_todo lanzo_la_cena lanzo_el_desayuno lanzo_la_comida largo_la_comida lo_largo
+        largo_todo deponio depone deponiendo vomitazo vomitona vomitó_todo basca basqueando echo_la_papa
+        echo_las_tripas echo_el_desayuno echo_la_cena echo_la_comida tiro_la_comida cat_sick dog_sick
+        technicolour_yawn technicolor_yawn pukey puker sicks sicking chunder chunders vomits_up up_chuck
         """,
     "vomitstuff": """
         vomit puke sick bile barf vomito bilis yellow_foam white_foam espuma_amarilla foam
@@ -113,6 +118,14 @@ RULES = {
     = bloody @vomiting
     blood|bloody|sangre|sangrita|hilitos_de_sangre|bloodstained|blood_tinged -<wound> -<poo> \
         -<pee>
+    = yes
+    chuck*|threw|throw|bring|brought|spew*|cough*|hack*|heav*|gak* ~ his|her|the|all|it|that|some|up|more ~ <food>|lot|it|bile|foam|water|everything|liquid up|again|all? -<phlegm>
+    up ~ came|comes|it|went ~ his|her|the|came|went ~ <food>|lot|it|everything|tea
+    saco|echo|devolvio|regreso|largo|lanzo|avento|tiro|arrojo ~ todo ~ lo que|del|de -pelota -ball
+    devolvio|regreso|saco|largo|lanzo|arrojo|depuso|deponio|avento ~ la|el|lo|su|toda|todo|pura ~ <food>|comida|desayuno|cena|bilis|espuma|amarillo|croquetas|agua -llamada -pelota -ball
+    ^ lanzo|depuso|basqueo|guacareo|deponio $
+    = yes @vomiting @appetite
+    lo|la|todo largo|lanzo|devolvio|regreso|echo|deponio -llamada
     """,
 }
 
