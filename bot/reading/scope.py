@@ -34,9 +34,15 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
         if before and before.sentence == clause.sentence:
             if "dream" in before.moods:
                 clause.moods |= {"dream", "thought"}
-            if "far_past" in before.moods and (
-                tokens[before.start].word in ("when", "cuando", "before", "antes")
-                or before.end - before.start <= 4
+            direct = clause.joiner == "subject" and tokens[clause.start].cut == 0
+            if (
+                direct
+                and "far_past" in before.moods
+                and "<nowword>" not in clause.keys
+                and (
+                    tokens[before.start].word in ("when", "cuando", "before", "antes")
+                    or before.end - before.start <= 4
+                )
             ):
                 clause.moods |= {"far_past"} if clause.rank == 1 else set()
             held = before.moods & {"hypo", "wish", "purpose", "question", "denied"}
@@ -293,7 +299,7 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
             or "<future>" in clause.keys
         ):
             return "a condition"
-    if "purpose" in moods or "worry" in moods:
+    if ("purpose" in moods or "worry" in moods) and "<unceasing>" not in clause.keys:
         heads = [
             at
             for at in range(clause.start, clause.end)

@@ -39,7 +39,7 @@ CLASSES = {
     "notwoundblood": """
         vomit vomited vomiting puke puked poo poop poops stool stools pee wee urine sick popo
         caca vomito orina pipi diarrhea diarrhoea diarrea heces pressure test tests work gums
-        nose mouth tongue ear eye nail claw cough coughing coughed nariz boca oreja unita su_una una_una sus_unas bile
+        nose mouth tongue ear eye nail claw cough coughing coughed nariz boca oreja su_una una_una sus_unas bile
         his_bottom her_bottom their_bottom bum heat period celo season spit escupe blood_pressure teeth diente nosebleed
         hematemesis threw_up brought_up vomits throwing_up pis chis tooth guacareo puking barf
         throw_up
@@ -125,7 +125,7 @@ RULES = {
     soaked|soaking|through|empapo|empapado ~3 towel|towels|bandage|pads|dressing|toalla|venda|
         vendaje|gauze|sheet|gasa|rags ~~ blood|sangre
     blood|sangre ~5 soaked|soaking|empapada|empapado|pool|puddle|charco|through|floor
-    pool|puddle|charco|pools of|de blood|sangre
+    pool|puddle|charco|pools|poza|pozo|lake of|de blood|sangre
     losing|lost|perdiendo|perdido ~3 blood|sangre
     covered|bañado|bañada|lleno|llena|cubierto ~2 in|de|en|with blood|sangre
     lots|lot|loads|tons|so_much|mucha|muchisima|harta|much|bastante ~ of? blood|sangre \

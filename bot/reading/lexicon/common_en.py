@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 CLASSES = {
+    "unceasing": """
+        wont_stop cant_stop doesnt_stop hasnt_stopped not_stopping isnt_stopping didnt_stop
+        never_stops keeps_on still
+        """,
     "longsince": "operated surgery operation op",
     "animalnoun": """
         dog dogs cat cats pup puppy pups kitten kitty spaniel terrier labrador lab retriever
@@ -171,7 +175,7 @@ CLASSES = {
         dont_want_her dont_want_it not_allowed isnt_allowed supposed_to_be_on instructions
         leaflet sheet_says in_case_he in_case_she watching_for looking_out_for watch_for
         keep_an_eye keeping_an_eye preventing before_he_can warned_me told_me_to rather_than
-        look_out_for watch_out_for to_watch things_to_watch keep_watch
+        look_out_for watch_out_for
         """,
     "appears": """
         sounds sound sounded looks look looked seems seem seemed feels felt acting acts acted

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 CLASSES = {
+    "unceasing": """
+        no_para no_deja no_ha_parado no_deja_de no_para_de sin_parar no_cede sigue
+        """,
     "neg": """
         negado negando niegan libre_de negativo_para sin_quejas_de no nunca jamas ni tampoco sin
         ningun ninguno ninguna nadie niega rehusa ya_no todavia_no aun_no no_ha ni_siquiera

@@ -11,8 +11,8 @@ RULES = {
     = void
     ears ~ jumped|pricked|shot|went ~ up
     even|ni|not ~ in|with|con ~2 <hid>
-    cant|couldnt|wont ~ rouse ~ any|much|interest
-    smells|smelled|stinks|smelling|huele|olia ~ of|like|a ~ <pee>|<poo>
+    cant|couldnt|wont ~ rouse ~ any|much interest
+    smells|smelled|stinks|smelling|huele|olia ~ of|like|a ~ <pee>|<poo> -<wound> -<bandageword>
     me mordi ~ la? lengua|labio|cachete
     gap ~ between ~2 walks|walk|meals|doses|visits|teeth
     stitch ~ knitting
@@ -21,7 +21,7 @@ RULES = {
     passed|pass out ~~ snoring|snores|snored
     running ~3 hot|warm|temperature|fever|cold
     makes|make|making|made ~ it|him|her|leg ~ look ~2 fat|fatter|big|bigger|swollen|puffy|crooked|thin
-    nail|claw|toenail|unita|su_una|sus_unas|una_una|la_una_se|de_la_una ~~ bled|bleeds|bleeding|blood|sangro|sangra|sangre
+    nail|claw|toenail|uñita|su_una|sus_unas|una_una|la_una_se|de_la_una ~~ bled|bleeds|bleeding|blood|sangro|sangra|sangre
     cant|couldnt ~ breathe ~ for|from ~ laughing
     collapsed|fainted|died|dying ~ laughing|de_risa
     gave|give|giving ~4 <pillword> a miss
@@ -31,7 +31,7 @@ RULES = {
     heaven|goodness|god|lord|christ knows|only? how|what|why
     quien sabe como|que
     not taken ~ eyes off
-    stinks|smells|reeks|rolled|rolling|rolls|huele|revolco ~2 of|in|a|en ~2 <poo>
+    stinks|smells|reeks|rolled|rolling|rolls|huele|revolco ~2 of|in|a|en ~2 <poo> -<wound> -<bandageword>
     knocked|knocks ~ back
     wriggle*|slip*|squirm*|get|got|wiggle*|climb* ~ out of it
     school|milk|shop|errand|bread run
@@ -45,9 +45,9 @@ RULES = {
     was|were better
     crashed|flaked|conked|zonked|sparked|flopped out -<neg> -wake -waking -awake
     se me fue ~ mano|alma|corazon|pajaro
-    <legonly> ~4 trapo|rag
+    como_trapo +<legonly>
     polished|finished|wolfed|scoffed|horsed ~ off
-    puts|put ~ down +she|he|eats|everything|whatever
+    whatever ~ i|we ~ put|puts ~ down
     without ~ a hiccup
     threw|throws|throwing|had|has|having ~ a ~ hissy|paddy|strop|tantrum fit?
     hissy fit|fits
@@ -57,7 +57,7 @@ RULES = {
     punto y coma
     polished off
     semi colon
-    cayo|cayeron|caen ~2 el|la|los|las|un|una|mi frasco|vaso|plato|telefono|celular|cel|taza|botella|diente|silla|puerta|cuchara|cubeta|maceta|cuadro|salsa|agua|control|foto
+    cayo|cayeron|caen el|la|los|las|un|una|mi frasco|vaso|plato|telefono|celular|cel|taza|botella|diente|silla|puerta|cuchara|cubeta|maceta|cuadro|salsa|agua|control|foto
     no ~ lo|la|los|las? suelta|suelto|suelten
     mientras|cuando|while|whilst ~3 come|comia|coma|eats|eating|eat|desayuna|cena|comer -<neg> -llora -cries -<vomit> -<whimper>
     so|para_que|pa_que|that ~2 could|can|pueda|pudiera|puede ~ eat|comer ~ in? peace|paz?

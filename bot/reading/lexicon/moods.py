@@ -110,7 +110,8 @@ RULES = {
     = wish
     <wish>
     = worry
-    dreading|afraid|scared|terrified|worried|nervous ~ of|about? ~ him|her|it
+    dreading ~ him|her|it
+    afraid|scared|terrified|worried|nervous of|about him|her|it
     was|were|got|estaba|andaba ~ <worry> ~ his|her|the|that|que|sus|la|de
     <worry> ~2 that|of|about|he|she|it|hell|shell|may|might|que
     <worry> for him|her|it
@@ -122,7 +123,7 @@ RULES = {
     ^ so|so_that|until|till|before he|she ~ can|does|doesnt|wont|cant
     until|till|hasta ~ better|heals|que
     = dream
-    had|having|have ~2 dream|nightmare|nightmares|dreams
+    i|we had ~ dream|dreams
     i|we ~ dreamt|dreamed|dreaming
     sone|sonaba|soñe|soñaba ~ que
     = phatic
