@@ -112,7 +112,9 @@ def answer(
                 break
     if asked in ("appetite", "bathroom", "incision", "mobility", "general"):
         bad = {(i.observation.about, i.observation.value) for i in found} - _HARMLESS
-        spoken = any(m.clause == first and m.rule.about not in ("idiom", "request") for m in matches)
+        spoken = any(
+            m.clause == first and m.rule.about not in ("idiom", "request") for m in matches
+        )
         plainly = chosen is clauses[first] and chosen.end - chosen.start <= 3 and not spoken
         if asked == "general" and (bad or (told and not plainly) or "energy" in told):
             pick = ()

@@ -103,9 +103,12 @@ _HELP = (
 )  # fmt: skip
 
 
+_HELP_ENDS = frozenset(words[-1] for words in _HELP)
+
+
 def _asked_for_help(tokens: list[Token], index: int) -> bool:
     """ "What do I do his stitches are open": told without a stop after the question."""
-    return any(
+    return tokens[index - 1].word in _HELP_ENDS and any(
         index >= len(words)
         and all(tokens[index - len(words) + n].word == word for n, word in enumerate(words))
         for words in _HELP

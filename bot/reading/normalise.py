@@ -73,7 +73,8 @@ class _Builder:
 
     def add(self, word: str, start: int, end: int, value: float | None = None) -> None:
         said = self.tokens
-        if self.cut < 2 and len(said) >= REPEATS and all(t.word == word for t in said[-REPEATS:]):
+        again = self.cut < 2 and len(said) >= REPEATS and said[-1].word == word
+        if again and all(t.word == word for t in said[-REPEATS:]):
             said[-1].end = end
             self.cut = 0
             return

@@ -5,7 +5,7 @@ from __future__ import annotations
 from bisect import bisect_left
 
 from .clock import clock_at, nearest_past
-from .lexicon.numbers import HALVES, ONCE, ORDINALS, UNITS, VAGUE
+from .lexicon.numbers import HALVES, HUNDREDS, NUMBERS, ONCE, ORDINALS, UNITS, VAGUE
 from .number_words import SMALL, number_at, word_at
 from .token import Token
 
@@ -143,8 +143,19 @@ def _shorten(out: list[Token], began: list[int]) -> None:
                     token.sizes[key] = max(1, end - place)
 
 
+_BEGINS = frozenset(
+    (
+        *ONCE, *ORDINALS, *_AT, *HALVES, *HUNDREDS, *NUMBERS, *VAGUE, "noon", "midnight", "midday",
+        "mediodia", "medianoche", "quarter", "hora", "hour", "day", "dia", "week", "semana",
+    )
+)  # fmt: skip
+"""Words that a quantity can begin with, figures aside."""
+
+
 def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] | None:
     word = tokens[index].word
+    if word not in _BEGINS and tokens[index].value is None and not any(map(str.isdigit, word)):
+        return None
     if word in ONCE:
         return _make(tokens, index, 1, "times", ONCE[word]), 1
     if word in ORDINALS and word_at(tokens, index + 1) in ("time", "vez", "round", "lot"):
