@@ -11,7 +11,7 @@ from bot.store.database import Database
 from bot.store.shelf import Shelf
 
 from .errors import CommandError
-from .place import add_place, database_of
+from .place import add_database, database_of, target
 
 
 def main(argv: list[str]) -> int:
@@ -23,13 +23,12 @@ def main(argv: list[str]) -> int:
         "in the place of the old ones, start the bot.",
     )
     parser.add_argument("target", type=Path, help="the copy to write; it must not exist yet")
-    add_place(parser)
+    add_database(parser)
     args = parser.parse_args(argv)
     path = database_of(args)
     if args.target.exists():
         raise CommandError(f"{args.target} is there already. Name a new file.")
-    if not args.target.absolute().parent.is_dir():
-        raise CommandError(f"the folder {args.target.absolute().parent} is not there. Make it.")
+    target(args.target)
     asyncio.run(_copy(path, args.target))
     print(f"{args.target}: {args.target.stat().st_size:,} bytes, checked")
     # After the database: every file that the copy names is there by now.
@@ -43,6 +42,6 @@ def main(argv: list[str]) -> int:
     return 0
 
 
-async def _copy(path: Path, target: Path) -> None:
+async def _copy(path: Path, copy: Path) -> None:
     async with Database(path) as db:
-        await db.backup(target)
+        await db.backup(copy)

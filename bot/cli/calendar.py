@@ -5,13 +5,12 @@ from __future__ import annotations
 import argparse
 import sys
 from pathlib import Path
-from zoneinfo import ZoneInfo
 
 from bot.plan.calendar import as_icalendar
-from bot.plan.order import read_order
-from bot.protocol.library import protocols
+from bot.plan.order import load_plan, read_order
 from bot.protocol.yaml_lines import read_text
-from bot.service.clock import SystemClock
+
+from .place import add_flows, protocols_of, target
 
 
 def main(argv: list[str]) -> int:
@@ -23,10 +22,12 @@ def main(argv: list[str]) -> int:
     parser.add_argument("order", type=Path, help="the order, a YAML file")
     parser.add_argument("--lang", choices=("en", "es"), help="the language (the order's own)")
     parser.add_argument("--to", type=Path, metavar="FILE", help="the file (default: the screen)")
+    add_flows(parser)
     args = parser.parse_args(argv)
     text = read_text(args.order)
-    today = SystemClock().now().astimezone(ZoneInfo("UTC")).date()
-    known = protocols()
+    known = protocols_of(args)
+    # As on the day of surgery: whether it is too late to enrol is not asked here.
+    today = load_plan(text, str(args.order)).surgery
     plan, warnings = read_order(text, str(args.order), known, today)
     for problem in warnings:
         print(problem, file=sys.stderr)
@@ -34,6 +35,6 @@ def main(argv: list[str]) -> int:
     if args.to is None:
         sys.stdout.write(made.decode())
     else:
-        args.to.write_bytes(made)
+        target(args.to).write_bytes(made)
         print(f"{args.to}: written")
     return 0

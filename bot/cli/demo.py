@@ -6,11 +6,22 @@ import argparse
 import asyncio
 import contextlib
 import logging
+import os
+import shutil
+import socket
 import sys
 import tempfile
 import webbrowser
 from collections.abc import Callable
 from pathlib import Path
+
+from bot.store.shelf import Shelf
+
+from .alone import alone
+from .errors import CommandError
+from .place import port
+
+PORT = 8080
 
 
 def main(argv: list[str]) -> int:
@@ -25,7 +36,10 @@ def main(argv: list[str]) -> int:
         "--play", action="store_true",
         help="play an invented patient's eight weeks in under a minute, and print them",
     )  # fmt: skip
-    parser.add_argument("--port", type=int, default=8080, help="of the page (default 8080)")
+    parser.add_argument(
+        "--port", type=port, metavar="N",
+        help=f"of the page (default {PORT}, or a free one where that is taken)",
+    )  # fmt: skip
     parser.add_argument("--no-browser", action="store_true", help="do not open the page by itself")
     parser.add_argument(
         "--keep", type=Path, metavar="FOLDER",
@@ -39,9 +53,13 @@ def main(argv: list[str]) -> int:
             folder = Path(stack.enter_context(made))
         else:
             folder = args.keep
+            if folder.exists() and not folder.is_dir():
+                raise CommandError(f"--keep {folder}: that is a file. Name a folder.")
             folder.mkdir(parents=True, exist_ok=True)
-            for old in folder.glob("demo.db*"):
-                old.unlink()
+            stack.enter_context(alone(folder / "demo.db"))
+            for end in ("", "-wal", "-shm"):
+                (folder / f"demo.db{end}").unlink(missing_ok=True)
+            shutil.rmtree(Shelf(folder / "demo.db").folder, ignore_errors=True)
         return asyncio.run(_play(folder) if args.play else _show(folder, args))
 
 
@@ -75,10 +93,26 @@ def _progress() -> Callable[[float], None]:
     return tell
 
 
+def _free(wanted: int | None) -> int:
+    """The port to take: the one that was asked for (CommandError when it is taken), or
+    the usual one, or 0 for any."""
+    with socket.socket() as here:
+        if os.name != "nt":  # as the page's own server does
+            here.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+        try:
+            here.bind(("127.0.0.1", wanted or PORT))
+        except OSError as error:
+            if wanted is None:
+                return 0
+            raise CommandError(f"port {wanted}: {error.strerror}. Try another: --port") from error
+    return wanted or PORT
+
+
 async def _show(folder: Path, args: argparse.Namespace) -> int:
     from demo.hall import open_hall
 
-    async with open_hall(folder, args.port, progress=_progress()) as (_, url):
+    wanted = _free(args.port)
+    async with open_hall(folder, wanted, progress=_progress()) as (_, url):
         print(f"The demo is open at  {url}", flush=True)
         print("Everyone in it is invented. Stop it with Ctrl-C.", flush=True)
         if not args.no_browser:

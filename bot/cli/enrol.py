@@ -7,28 +7,31 @@ import asyncio
 import getpass
 import os
 import sys
+from collections.abc import Sequence
 from importlib.resources import files
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
 import segno
 
+from bot.model.plan import Plan
 from bot.plan.formulary import formulary
 from bot.plan.medicines import confirm, needs_confirmation
 from bot.plan.order import read_order
-from bot.protocol.library import protocols
 from bot.protocol.yaml_lines import read_text
 from bot.service.clock import SystemClock
 from bot.service.practice import fresh_code
+from bot.store import load
 from bot.store.apply import apply
-from bot.store.database import Database
+from bot.store.database import Database, Tx
 from bot.talk.enrol import enrol
 from bot.talk.household import start_link
 from bot.talk.outcome import Outcome
+from bot.talk.scene import RosterLine
 from bot.telegram.client import PLATFORM, Client
 
 from .errors import CommandError
-from .place import add_place, clinic_of, token
+from .place import add_flows, add_place, clinic_of, protocols_of, token
 
 
 def main(argv: list[str]) -> int:
@@ -45,12 +48,18 @@ def main(argv: list[str]) -> int:
         "--confirm", metavar="CLINICIAN",
         help="the clinician who keeps an order that lies outside a stated limit",
     )  # fmt: skip
-    parser.add_argument("--by", default="", help="who enrols (default: this computer's user)")
+    parser.add_argument("--by", default="", metavar="NAME",
+                        help="who enrols (default: this computer's user)")  # fmt: skip
+    parser.add_argument(
+        "--again", action="store_true",
+        help="enrol although a patient of this name and day of surgery is enrolled already",
+    )  # fmt: skip
+    add_flows(parser)
     add_place(parser)
     parser.add_argument("--base-url", default=PLATFORM, help=argparse.SUPPRESS)
     args = parser.parse_args(argv)
     if args.example:
-        print((files("flows") / "enrolment-example.yaml").read_text(encoding="utf-8"))
+        print((files("flows") / "enrolment-example.yaml").read_text(encoding="utf-8"), end="")
         return 0
     if args.order is None:
         parser.error("name the file with the order; --example prints one to begin with")
@@ -60,7 +69,7 @@ def main(argv: list[str]) -> int:
 async def _enrol(args: argparse.Namespace) -> int:
     clinic = clinic_of(args)
     now = SystemClock().now()
-    known = protocols()
+    known = protocols_of(args)
     today = now.astimezone(ZoneInfo(clinic.zone)).date()
     text = read_text(args.order)
     plan, warnings = read_order(text, str(args.order), known, today)
@@ -83,8 +92,14 @@ async def _enrol(args: argparse.Namespace) -> int:
     code = fresh_code()
     by = args.by or os.environ.get("USER") or getpass.getuser()
     coming, expires = enrol(out, plan, known[plan.protocol], clinic, by=by, code=code, now=now)
+
+    def keep(tx: Tx) -> None:
+        if not args.again:
+            _refuse_twice(load.roster(tx), plan)
+        apply(tx, out, now)
+
     async with Database(args.database) as db:
-        await db.transact(lambda tx: apply(tx, out, now))
+        await db.transact(keep)
     link = start_link(name, code)
     zone = ZoneInfo(plan.zone)
     print(f"{plan.patient} is enrolled: {len(coming)} messages", end="")
@@ -95,3 +110,19 @@ async def _enrol(args: argparse.Namespace) -> int:
     if sys.stdout.isatty():
         segno.make(link, error="m").terminal(compact=True)
     return 0
+
+
+def _refuse_twice(rows: Sequence[RosterLine], plan: Plan) -> None:
+    """CommandError when the patient is with us already: an owner would get all twice."""
+    for row in rows:
+        theirs = row.plan
+        if (
+            row.under_way
+            and theirs.patient.casefold() == plan.patient.casefold()
+            and (theirs.surgery, theirs.species) == (plan.surgery, plan.species)
+        ):
+            raise CommandError(
+                f"{theirs.patient}, surgery {theirs.surgery}, is enrolled already, as patient "
+                f"{row.id}. For a new link to the owner write /link {row.id} in the staff chat; "
+                "if this is another patient, add --again."
+            )

@@ -31,7 +31,7 @@ from bot.talk.words import default_words
 
 from .errors import CommandError
 from .patient import patient_of
-from .place import add_place, clinic_of, database_of
+from .place import add_database, clinic_if_any, database_of, paper_of, target
 
 Paper = Literal["letter", "a4"]
 PDF = ("summary", "log")
@@ -59,24 +59,29 @@ def main(argv: list[str]) -> int:
     parser.add_argument("--as", dest="form", choices=tuple(FORMS), default="summary",
                         help="what to write (default: summary)")  # fmt: skip
     parser.add_argument("--pdf", action="store_true", help="as PDF (summary and log)")
-    parser.add_argument("--paper", choices=("letter", "a4"), default="letter",
-                        help="the paper of a PDF (default: letter)")  # fmt: skip
+    parser.add_argument("--paper", choices=("letter", "a4"),
+                        help="of a PDF (letter for time zones of America, else a4)")  # fmt: skip
     parser.add_argument("--lang", choices=("en", "es"), help="the language (the practice's own)")
     parser.add_argument("--by", default="the practice", metavar="NAME",
                         help="who takes it along; it is written into the log")  # fmt: skip
     parser.add_argument("--to", type=Path, metavar="FILE", help="the file (default: the screen)")
-    add_place(parser)
+    parser.add_argument("--clinic", type=Path, metavar="FILE",
+                        help="the practice's settings, for its name and phone; default: "
+                        "clinic.yaml, and where there is none, without them")  # fmt: skip
+    add_database(parser)
     args = parser.parse_args(argv)
     if args.pdf and args.form not in PDF:
         raise CommandError(f"--pdf goes with --as {' or --as '.join(PDF)}, not with {args.form}")
     if args.pdf and args.to is None and sys.stdout.isatty():
         raise CommandError("a PDF goes to a file: add --to record.pdf")
-    clinic = clinic_of(args) if args.clinic.exists() else None
+    if args.to is not None:
+        target(args.to)  # first: it is written down that the record was taken out
+    clinic = clinic_if_any(args.clinic)
     now = SystemClock().now()
     what = f"{args.form}.pdf" if args.pdf else args.form
     record = asyncio.run(_record(database_of(args), args.patient, args.by, what, now))
     lang = args.lang or (clinic.language if clinic else "en")
-    paper: Paper = "a4" if args.paper == "a4" else "letter"
+    paper: Paper = args.paper or paper_of(record.plan.zone)
     wanted = Wanted(record, now, lang, clinic, paper)
     content = PDFS[args.form](wanted) if args.pdf else FORMS[args.form](wanted).encode()
     if args.to is None:
@@ -107,8 +112,6 @@ async def _record(path: Path, words: str | None, by: str, what: str, now: dateti
 def keep(path: Path, content: bytes) -> None:
     """Writes the file whole or not at all, readable by its owner only: it is a medical
     record."""
-    if not path.absolute().parent.is_dir():
-        raise CommandError(f"the folder {path.absolute().parent} is not there. Make it.")
     part = path.with_name(f"{path.name}.part")
     with open(os.open(part, os.O_WRONLY | os.O_CREAT | os.O_TRUNC, 0o600), "wb") as out:
         out.write(content)

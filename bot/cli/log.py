@@ -14,7 +14,7 @@ from bot.talk.record import Record, readable
 from bot.talk.scene import RosterLine
 
 from .patient import patient_of
-from .place import add_place, database_of
+from .place import add_database, count, database_of
 
 
 def main(argv: list[str]) -> int:
@@ -25,8 +25,8 @@ def main(argv: list[str]) -> int:
     )
     parser.add_argument("patient", nargs="?", help="the patient's name or number")
     parser.add_argument("--json", action="store_true", help="JSON Lines, one record a line")
-    parser.add_argument("--last", type=int, metavar="N", help="only the last N lines of the log")
-    add_place(parser)
+    parser.add_argument("--last", type=count, metavar="N", help="only the last N lines of the log")
+    add_database(parser)
     args = parser.parse_args(argv)
     path = database_of(args)
     rows = asyncio.run(_roster(path))

@@ -1,28 +1,46 @@
-"""Where a practice keeps its things: settings, database, token. For the sub-commands."""
+"""Where a practice keeps its things: settings, flows, database, token. For the sub-commands."""
 
 from __future__ import annotations
 
 import argparse
 import os
 from pathlib import Path
+from typing import Literal
+from urllib.parse import urlsplit
 
+from bot.model.protocol import Protocol
 from bot.model.settings import Clinic
+from bot.protocol.library import FOLDER, protocols
 from bot.protocol.settings import load_clinic
 
 from .errors import CommandError
 
 TOKEN = "SLOWLEASH_TOKEN"  # noqa: S105  the name of a variable, not a token
+CLINIC = Path("clinic.yaml")
 
 
 def add_place(parser: argparse.ArgumentParser) -> None:
-    """The options by which a command finds the practice."""
+    """The options by which a command finds the practice: settings and database."""
     parser.add_argument(
-        "--clinic", type=Path, default=Path("clinic.yaml"), metavar="FILE",
+        "--clinic", type=Path, default=CLINIC, metavar="FILE",
         help="the practice's settings (default: clinic.yaml in this folder)",
     )  # fmt: skip
+    add_database(parser)
+
+
+def add_database(parser: argparse.ArgumentParser) -> None:
+    """The option by which a command finds the database."""
     parser.add_argument(
         "--database", type=Path, default=Path("slowleash.db"), metavar="FILE",
         help="the database (default: slowleash.db in this folder)",
+    )  # fmt: skip
+
+
+def add_flows(parser: argparse.ArgumentParser) -> None:
+    """The option by which a command finds the practice's own protocols."""
+    parser.add_argument(
+        "--flows", type=Path, metavar="FOLDER",
+        help="the practice's own protocols, red-flag rules and words, as with slowleash run",
     )  # fmt: skip
 
 
@@ -34,6 +52,23 @@ def clinic_of(args: argparse.Namespace) -> Clinic:
             f"  slowleash run --example > {args.clinic}"
         )
     return load_clinic(args.clinic)
+
+
+def clinic_if_any(named: Path | None) -> Clinic | None:
+    """The settings that were named, or those in this folder; None where there are none."""
+    return load_clinic(named or CLINIC) if named is not None or CLINIC.exists() else None
+
+
+def protocols_of(args: argparse.Namespace) -> dict[str, Protocol]:
+    """Every protocol by its name, the practice's own before ours; CommandError when
+    ``--flows`` is no folder, FlowError for what cannot be used in it."""
+    folder: Path | None = args.flows
+    if folder is None:
+        return protocols()
+    if not folder.is_dir():
+        raise CommandError(f"--flows {folder}: there is no such folder. Check its name.")
+    own = folder / FOLDER
+    return protocols(own if own.is_dir() else None)
 
 
 def database_of(args: argparse.Namespace) -> Path:
@@ -56,3 +91,42 @@ def token() -> str:
             "own @BotFather gives one after /newbot. Keep it secret; it is never logged."
         )
     return found
+
+
+def paper_of(zone: str) -> Literal["letter", "a4"]:
+    """The paper of a household's place (common practice: letter in the Americas)."""
+    return "letter" if zone.startswith(("America/", "US/")) else "a4"
+
+
+def port(text: str) -> int:
+    """A port's number, for argparse."""
+    if text.isascii() and text.isdecimal() and len(text) <= 5 and 1 <= int(text) <= 65535:
+        return int(text)
+    raise argparse.ArgumentTypeError(f"{text!r} is no port: write a number from 1 to 65535")
+
+
+def count(text: str) -> int:
+    """How many, at least 1, for argparse."""
+    if text.isascii() and text.isdecimal() and len(text) <= 9 and int(text):
+        return int(text)
+    raise argparse.ArgumentTypeError(f"{text!r}: write a whole number, 1 or more")
+
+
+def https(text: str) -> str:
+    """An https address, for argparse."""
+    parts = urlsplit(text.strip())
+    if parts.scheme == "https" and parts.hostname:
+        return text.strip()
+    raise argparse.ArgumentTypeError(
+        f"{text!r} is no https address: write it whole, as https://bot.example.org/telegram"
+    )
+
+
+def target(path: Path) -> Path:
+    """A file that can be written, before any work goes into it; CommandError otherwise."""
+    if path.is_dir():
+        raise CommandError(f"{path} is a folder. Name a file in it.")
+    folder = path.absolute().parent
+    if not folder.is_dir():
+        raise CommandError(f"the folder {folder} is not there. Make it.")
+    return path

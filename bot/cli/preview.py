@@ -12,14 +12,13 @@ from bot.model.protocol import Protocol
 from bot.plan.fridge import Fridge, fridge
 from bot.plan.order import load_plan, read_order
 from bot.plan.prompts import last_day
-from bot.protocol.library import protocols
-from bot.protocol.settings import load_clinic
 from bot.protocol.yaml_lines import read_text
 
 from .course_text import course, one_day
 from .errors import CommandError
 from .fridge_html import as_html
 from .fridge_pdf import Paper, TooMuch, as_pdf, as_png
+from .place import add_flows, clinic_if_any, paper_of, protocols_of, target
 
 ABOUT = """\
 Shows the course of an order: every message of every day, days that repeat in one block.
@@ -46,11 +45,12 @@ def main(argv: list[str]) -> int:
     parser.add_argument("--clinic", type=Path, metavar="FILE",
                         help="the practice's settings, for the phones; default: clinic.yaml, "
                         "and where there is none, lines to fill in")  # fmt: skip
+    add_flows(parser)
     args = parser.parse_args(argv)
     if args.to is not None and args.day is not None:
         parser.error("--day is for the screen; the page of --to holds the whole course")
     text = read_text(args.order)
-    known = protocols()
+    known = protocols_of(args)
     # As on the day of surgery: whether it is too late to enrol is not asked here.
     today = load_plan(text, str(args.order)).surgery
     plan, warnings = read_order(text, str(args.order), known, today)
@@ -82,11 +82,10 @@ def _show(args: argparse.Namespace, plan: Plan, protocol: Protocol) -> None:
 
 
 def _write(args: argparse.Namespace, plan: Plan, protocol: Protocol) -> int:
-    to: Path = args.to
-    clinic_file = args.clinic or Path("clinic.yaml")
-    clinic = load_clinic(clinic_file) if args.clinic or clinic_file.exists() else None
+    to = target(args.to)
+    clinic = clinic_if_any(args.clinic)
     page = fridge(plan, protocol, args.lang or plan.language, clinic)
-    paper: Paper = args.paper or ("letter" if plan.zone.startswith(("America/", "US/")) else "a4")
+    paper: Paper = args.paper or paper_of(plan.zone)
     to.write_bytes(_drawn(page, paper, to.suffix.lower()))
     print(f"{to}: one page to print, in {'English' if page.lang == 'en' else 'Spanish'}")
     if clinic is None:

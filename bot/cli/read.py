@@ -122,6 +122,7 @@ def _words(row: Mapping[str, object], key: str) -> tuple[str, ...]:
 def read_lines(lines: Iterable[str]) -> Iterator[str]:
     """Each line of JSON to a line of JSON; a bad one to ``{"error", "line"}``."""
     for number, line in enumerate(lines, 1):
+        line = line.removeprefix("\ufeff")  # some editors begin a file with it
         if not line.strip():
             continue
         try:
@@ -146,6 +147,11 @@ def main(argv: list[str]) -> int:
     )
     parser.parse_args(argv)
     bad = False
+    if sys.stdin is None:  # closed by whoever started us
+        return 0
+    if sys.stdin.isatty():
+        print('One reply a line, such as {"text": "ate well"}; end with Ctrl-D '
+              "(Windows: Ctrl-Z, Enter).", file=sys.stderr)  # fmt: skip
     for line in read_lines(sys.stdin):
         print(line, flush=True)
         if line.startswith('{"error"'):

@@ -24,7 +24,7 @@ from bot.talk.outcome import Outcome
 from bot.talk.scene import Member
 
 from .errors import CommandError
-from .place import add_place, clinic_of, database_of
+from .place import add_flows, add_place, clinic_of, database_of, https, port
 
 PORT = 8642
 
@@ -42,9 +42,7 @@ def main(argv: list[str]) -> int:
         "--as", dest="name", metavar="NAME",
         help="print a one-time link for this member of the practice",
     )  # fmt: skip
-    parser.add_argument(
-        "--flows", type=Path, metavar="FOLDER", help="the practice's own flows, as with run"
-    )
+    add_flows(parser)
     add_review(parser, "--port", PORT)
     add_place(parser)
     args = parser.parse_args(argv)
@@ -57,12 +55,12 @@ def main(argv: list[str]) -> int:
 def add_review(parser: argparse.ArgumentParser, option: str, default: int | None) -> None:
     """The options of the pages; also of ``slowleash run``."""
     parser.add_argument(
-        option, type=int, default=default, metavar="N",
+        option, type=port, default=default, metavar="N",
         help="the port of the review pages on this machine"
         + (f" (default {default})" if default else " (default: they are not open)"),
     )  # fmt: skip
     parser.add_argument(
-        "--review-url", metavar="URL",
+        "--review-url", type=https, metavar="URL",
         help="the https address under which your own web server shows the review pages",
     )  # fmt: skip
 
@@ -81,12 +79,12 @@ async def _serve(args: argparse.Namespace, clinic: Clinic, path: Path) -> None:
         app = review_app(store, practice, clock, shelf=Shelf(path), hosts=hosts_of(args.review_url))
         async with contextlib.AsyncExitStack() as served:
             try:
-                port = await served.enter_async_context(serving(app, args.port))
+                there = await served.enter_async_context(serving(app, args.port))
             except OSError as error:
                 raise CommandError(
                     f"port {args.port}: {error.strerror}. Try another: --port"
                 ) from error
-            address = args.review_url or f"http://127.0.0.1:{port}"
+            address = args.review_url or f"http://127.0.0.1:{there}"
             print(f"The review pages of {clinic.name} are open at  {address}", flush=True)
             if args.name:
                 link = await link_for(db, args.name, address)
@@ -101,7 +99,8 @@ async def _serve(args: argparse.Namespace, clinic: Clinic, path: Path) -> None:
 async def _until_stopped() -> None:
     stop = asyncio.Event()
     with contextlib.suppress(NotImplementedError):  # Windows: there Ctrl-C interrupts
-        asyncio.get_running_loop().add_signal_handler(signal.SIGTERM, stop.set)
+        for name in (signal.SIGINT, signal.SIGTERM):
+            asyncio.get_running_loop().add_signal_handler(name, stop.set)
     await stop.wait()
 
 

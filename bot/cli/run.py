@@ -11,10 +11,9 @@ import signal
 from collections.abc import AsyncIterator
 from datetime import timedelta
 from importlib.resources import files
-from pathlib import Path
+from urllib.parse import urlsplit
 
-import uvicorn
-
+from bot.model.settings import Clinic
 from bot.review import review_app
 from bot.review.app import serving
 from bot.service.app import App
@@ -24,15 +23,19 @@ from bot.store.review import ReviewStore
 from bot.talk.buttons import digest_of
 from bot.talk.outcome import Invite, Outcome
 from bot.telegram.client import PLATFORM, Client
+from bot.telegram.outcome import PlatformError
 from bot.telegram.webhook import delete_webhook, set_webhook, webhook
 
+from .alone import alone
 from .errors import CommandError
-from .place import add_place, clinic_of, token
+from .place import add_flows, add_place, clinic_of, https, port, token
 from .review import add_review, hosts_of
 
 log = logging.getLogger("slowleash")
 
 SECRET = "SLOWLEASH_WEBHOOK_SECRET"  # noqa: S105  the name of a variable, not a secret
+FIRST_PAUSE, LONGEST_PAUSE = 2.0, 60.0
+"""Seconds between two tries to reach the platform at the start; doubled after each."""
 
 
 def main(argv: list[str]) -> int:
@@ -44,25 +47,26 @@ def main(argv: list[str]) -> int:
     add_place(parser)
     parser.add_argument("--example", action="store_true", help="print example settings and stop")
     parser.add_argument(
-        "--staff-code", type=int, nargs="?", const=0, metavar="RANK",
+        "--staff-code", type=_rank, nargs="?", const=0, metavar="RANK",
         help="print a one-time code first: sent as /join CODE in a chat, it makes that a staff "
         "chat. RANK 0 is the clinic's group (the default), 1 the person paged next, and so on",
     )  # fmt: skip
-    parser.add_argument(
-        "--flows", type=Path, metavar="FOLDER",
-        help="the practice's own protocols, red-flag rules and words (see slowleash check)",
-    )  # fmt: skip
+    add_flows(parser)
     parser.add_argument("--base-url", default=PLATFORM, help=argparse.SUPPRESS)
     parser.add_argument(
-        "--webhook", metavar="URL",
-        help="be called at this https address instead of asking for updates; the secret comes "
-        f"from the variable {SECRET}",
+        "--webhook", type=https, metavar="URL",
+        help="be called at this https address instead of asking for updates. Your web server "
+        "hands what comes there on to --port, with the same path; the secret comes from the "
+        f"variable {SECRET}, where it is set",
     )  # fmt: skip
-    parser.add_argument("--port", type=int, default=8443, help="where the webhook listens (8443)")
+    parser.add_argument(
+        "--port", type=port, default=8443, metavar="N",
+        help="where the webhook listens on this machine (default 8443)",
+    )  # fmt: skip
     add_review(parser, "--review-port", None)
     args = parser.parse_args(argv)
     if args.example:
-        print((files("flows") / "clinic-example.yaml").read_text(encoding="utf-8"))
+        print((files("flows") / "clinic-example.yaml").read_text(encoding="utf-8"), end="")
         return 0
     logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(message)s")
     logging.getLogger("apscheduler").setLevel(logging.WARNING)
@@ -77,8 +81,38 @@ async def _run(args: argparse.Namespace) -> int:
         # Windows has no signal handlers on the loop; there Ctrl-C interrupts.
         if hasattr(signal, name) and os.name != "nt":
             loop.add_signal_handler(getattr(signal, name), stop.set)
+    with alone(args.database):
+        async with Client(token(), args.base_url, belt=True) as client:
+            if await _reached(client, stop):
+                await _serve(args, clinic, client, stop)
+    log.info("stopped; nothing is lost, and all goes on at the next start")
+    return 0
+
+
+async def _reached(client: Client, stop: asyncio.Event) -> bool:
+    """Once the platform has answered; a network that is not there yet (as when the computer
+    has just started) is waited for. False when ``stop`` came first."""
+    pause = FIRST_PAUSE
+    while not stop.is_set():
+        try:
+            await client.me()
+        except PlatformError as error:
+            if not error.passing:
+                raise
+            pause = max(pause, error.after_seconds)
+            log.warning("Telegram cannot be reached: %s. Trying again in %.0f s", error, pause)
+            with contextlib.suppress(TimeoutError):
+                await asyncio.wait_for(stop.wait(), pause)
+            pause = min(2 * pause, LONGEST_PAUSE)
+        else:
+            return True
+    return False
+
+
+async def _serve(
+    args: argparse.Namespace, clinic: Clinic, client: Client, stop: asyncio.Event
+) -> None:
     async with (
-        Client(token(), args.base_url, belt=True) as client,
         App(clinic, args.database, client, flows=args.flows) as app,
         contextlib.AsyncExitStack() as parts,
     ):
@@ -98,8 +132,12 @@ async def _run(args: argparse.Namespace) -> int:
         else:
             await delete_webhook(client)
             await app.run(stop)
-    log.info("stopped; nothing is lost, and all goes on at the next start")
-    return 0
+
+
+def _rank(text: str) -> int:
+    if text.isascii() and text.isdecimal() and len(text) <= 2:
+        return int(text)
+    raise argparse.ArgumentTypeError(f"{text!r} is no rank: 0 is the clinic's group, then 1, 2 …")
 
 
 @contextlib.asynccontextmanager
@@ -128,19 +166,16 @@ async def _with_webhook(
     app: App, client: Client, args: argparse.Namespace, stop: asyncio.Event
 ) -> None:
     secret = os.environ.get(SECRET, "") or fresh_code()
-    server = uvicorn.Server(
-        uvicorn.Config(
-            webhook(app.keep, secret),
-            host="127.0.0.1",
-            port=args.port,
-            log_level="warning",
-            access_log=False,
-        )
-    )
-    serving = asyncio.create_task(server.serve())
     try:
+        calls = webhook(app.keep, secret, urlsplit(args.webhook).path or "/")
+    except ValueError as error:
+        raise CommandError(f"the variable {SECRET}: {error}") from None
+    async with contextlib.AsyncExitStack() as served:
+        try:
+            await served.enter_async_context(serving(calls, args.port))
+        except OSError as error:
+            raise CommandError(
+                f"port {args.port}: {error.strerror}. Try another: --port"
+            ) from error
         await set_webhook(client, args.webhook, secret)
         await app.run(stop, polling=False)
-    finally:
-        server.should_exit = True
-        await serving

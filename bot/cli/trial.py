@@ -12,16 +12,15 @@ from bot.model.observation import Noted
 from bot.model.plan import Item, Plan
 from bot.model.protocol import Protocol
 from bot.model.reading import Context, Reading
-from bot.model.settings import Clinic
 from bot.model.text import Lang
 from bot.plan.clock import day_of, to_utc, wall_at
 from bot.plan.prompts import prompts
 from bot.reading import read
+from bot.service.practice import Practice
 from bot.talk.outcome import Entry, Outcome
 from bot.talk.reply import reply
 from bot.talk.scene import Chart, Desk, Line, Person, Scene, Sheet
-from bot.talk.words import default_words
-from bot.triage import RuleBook, default_rules, triage
+from bot.triage import RuleBook, triage
 
 OWNER, STAFF = 1, -1
 """The two chats."""
@@ -55,11 +54,13 @@ class Trial:
     open_now: bool
 
 
-def try_reply(text: str, moment: Moment, plan: Plan, protocol: Protocol, clinic: Clinic) -> Trial:
+def try_reply(
+    text: str, moment: Moment, plan: Plan, protocol: Protocol, practice: Practice
+) -> Trial:
     """Read, judge and answer ``text``; the same functions as for a real owner."""
+    clinic, rules = practice.clinic, practice.rules
     wall = datetime.combine(plan.surgery + timedelta(days=moment.day), moment.at)
     now = to_utc(wall, plan.zone)
-    rules = default_rules()
     history = tuple(_before(moment, plan))
     doses = _dose_lines(plan, protocol, now)
     sheet = _sheet(plan, protocol, moment, doses, now)
@@ -80,10 +81,10 @@ def try_reply(text: str, moment: Moment, plan: Plan, protocol: Protocol, clinic:
     scene = Scene(
         now=now,
         clinic=clinic,
-        words=default_words(),
+        words=practice.words,
         rules=rules,
-        secret=b"only for trying",
-        bot_name="slowleash",
+        secret=practice.secret,
+        bot_name=practice.bot_name,
         cause=SOURCE,
         person=owner,
         charts=(chart,),

@@ -6,7 +6,7 @@ import argparse
 import shutil
 import sys
 import textwrap
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from datetime import time, timedelta
 from importlib.resources import files
 from pathlib import Path
@@ -18,13 +18,13 @@ from bot.model.settings import Clinic
 from bot.model.urgency import Urgency
 from bot.model.vocabulary import ASKED
 from bot.plan.order import load_plan, read_order
-from bot.protocol.library import protocols
-from bot.protocol.settings import load_clinic, read_clinic
+from bot.protocol.settings import read_clinic
 from bot.protocol.yaml_lines import read_text
-from bot.talk.words import default_words
-from bot.triage import default_rules
+from bot.service.practice import Practice, open_practice
+from bot.triage import RuleBook
 
 from .errors import CommandError
+from .place import add_flows, clinic_if_any
 from .spans import marked
 from .trial import Moment, Trial, try_reply
 
@@ -62,30 +62,34 @@ def main(argv: list[str]) -> int:
     parser.add_argument("--clinic", type=Path, metavar="FILE",
                         help="the practice's settings; default: clinic.yaml, and where there "
                         "is none, the example's")  # fmt: skip
+    add_flows(parser)
     args = parser.parse_args(argv)
     if args.order and args.species:
         parser.error("the order says which species it is: leave out --species")
     if any(day > args.day for day, _ in args.before):
         parser.error("--before is of a day before --day")
     text = " ".join(args.reply)
-    plan, protocol = _plan(args.order, args.species)
-    clinic, example = _clinic(args.clinic)
+    own = clinic_if_any(args.clinic)
+    practice = open_practice(own or _example(), args.flows, "slowleash", b"only for trying")
+    plan, protocol = _plan(args.order, args.species, practice.protocols)
     if args.day < 0:
         raise CommandError("--day counts from surgery, which is day 0")
     lang = args.lang or plan.language
     moment = Moment(args.day, args.at, args.asked, lang, tuple(args.before))
-    trial = try_reply(text, moment, plan, protocol, clinic)
+    trial = try_reply(text, moment, plan, protocol, practice)
     width = max(40, min(shutil.get_terminal_size((WIDTH, 24)).columns, WIDTH) - 2)
-    for line in report(text, trial, moment, plan, width):
+    for line in report(text, trial, moment, plan, width, practice):
         print(line)
-    if args.order is None or example:
-        what = [w for w, own in (("patient", args.order), ("clinic", not example)) if not own]
+    if args.order is None or own is None:
+        what = [w for w, mine in (("patient", args.order), ("clinic", own)) if mine is None]
         print(f"\nThe {' and the '.join(what)} are an example's. ", end="")
         print("Yours: --order FILE, --clinic FILE.")
     return 0
 
 
-def report(text: str, trial: Trial, moment: Moment, plan: Plan, width: int) -> Iterator[str]:
+def report(
+    text: str, trial: Trial, moment: Moment, plan: Plan, width: int, practice: Practice
+) -> Iterator[str]:
     """What came of it, for a terminal."""
     on = plan.surgery + timedelta(days=moment.day)
     shut = "the clinic is open" if trial.open_now else "the clinic is closed"
@@ -99,7 +103,7 @@ def report(text: str, trial: Trial, moment: Moment, plan: Plan, width: int) -> I
     yield ""
     whole = "all of it understood" if reading.understood else "NOT all of it understood"
     yield f"Read as {LANGUAGES[reading.lang]}, {whole}:"
-    words = default_words()
+    words = practice.words
     for number, seen in enumerate(reading.observations, 1):
         unsure = ", unsure" if seen.unsure else ""
         yield f"  {number}  {seen.about}: {seen.value} – {words.observation(seen, 'en')}{unsure}"
@@ -112,15 +116,14 @@ def report(text: str, trial: Trial, moment: Moment, plan: Plan, width: int) -> I
         yield from _wrapped([f"because {why}"], width)
     yield ""
     yield "Rules:"
-    yield from _wrapped(_rules(trial), width)
+    yield from _wrapped(_rules(trial, practice.rules), width)
     yield ""
     yield from _told("The owner is told", trial.owner, width)
     yield ""
     yield from _told("The staff are told", trial.staff, width)
 
 
-def _rules(trial: Trial) -> Iterator[str]:
-    book = default_rules()
+def _rules(trial: Trial, book: RuleBook) -> Iterator[str]:
     for finding in trial.findings:
         place = f"{book.name}:{book.place(finding.rule).line}"
         yield f"{_urgency(finding.urgency)} · {finding.rule} ({place}): {finding.because.en}"
@@ -155,8 +158,9 @@ def _told(head: str, sends: Sequence[Outgoing], width: int) -> Iterator[str]:
             yield f"  |   {' '.join(f'[{button.label}]' for button in row)}"
 
 
-def _plan(order: Path | None, species: str | None) -> tuple[Plan, Protocol]:
-    known = protocols()
+def _plan(
+    order: Path | None, species: str | None, known: Mapping[str, Protocol]
+) -> tuple[Plan, Protocol]:
     if order is None:
         name = "enrolment-example.yaml"
         plan = load_plan((files("flows") / name).read_text("utf-8"), name)
@@ -170,13 +174,9 @@ def _plan(order: Path | None, species: str | None) -> tuple[Plan, Protocol]:
     return plan, known[plan.protocol]
 
 
-def _clinic(path: Path | None) -> tuple[Clinic, bool]:
-    """The settings, and whether they are the example's."""
-    own = path or Path("clinic.yaml")
-    if path is not None or own.exists():
-        return load_clinic(own), False
+def _example() -> Clinic:
     name = "clinic-example.yaml"
-    return read_clinic((files("flows") / name).read_text("utf-8"), name), True
+    return read_clinic((files("flows") / name).read_text("utf-8"), name)
 
 
 def _clock(text: str) -> time:

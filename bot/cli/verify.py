@@ -13,7 +13,7 @@ from bot.store.database import Database, Tx
 from bot.store.shelf import Shelf
 
 from .errors import CommandError
-from .place import add_place, database_of
+from .place import add_database, database_of
 
 SHOWN = 20
 _HASH = re.compile(r"[0-9a-fA-F]{16,64}")
@@ -32,7 +32,7 @@ def main(argv: list[str]) -> int:
     parser.add_argument("--against", metavar="HASH", default="",
                         help="a hash of the log's last entry, written down earlier (16 figures "
                         "or more)")  # fmt: skip
-    add_place(parser)
+    add_database(parser)
     args = parser.parse_args(argv)
     if args.against and not _HASH.fullmatch(args.against):
         raise CommandError(f"--against wants 16 to 64 figures of a hash, not {args.against!r}")
@@ -82,7 +82,8 @@ def _lines(found: Verified, against: str) -> list[str]:
     if found.head is not None:
         lines += [
             f"Last entry: {found.head.entry}, sealed {found.head.hash}",
-            "Keep that line outside this computer. Later, `slowleash verify --against` with it "
-            "shows that nothing up to it was cut off.",
+            "Keep that line outside this computer. Later, this shows that nothing up to it was "
+            "cut off:",
+            f"  slowleash verify --against {found.head.hash}",
         ]
     return lines

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import contextlib
 import json
+import os
 import sqlite3
 from collections.abc import Callable, Iterable, Mapping
 from datetime import UTC, datetime
@@ -78,11 +79,12 @@ class Database:
 
     async def __aenter__(self) -> Database:
         try:
+            self._private()
             self._db = await aiosqlite.connect(self.path, isolation_level=None, timeout=10)
             await self._on_thread(self._prepare)
-        except StoreError:
+        except StoreError as error:
             await self.close()
-            raise
+            raise StoreError(f"{self.path}: {error}") from None
         except sqlite3.DatabaseError as error:
             await self.close()
             raise StoreError(
@@ -90,6 +92,12 @@ class Database:
                 "to its folder? Restore it from a backup, or name another file."
             ) from error
         return self
+
+    def _private(self) -> None:
+        """A new file is readable by its owner only, and so are SQLite's files beside it:
+        it holds every word that was said. What goes wrong here, SQLite tells."""
+        with contextlib.suppress(OSError):
+            os.close(os.open(self.path, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600))
 
     async def __aexit__(
         self,
@@ -158,6 +166,7 @@ class Database:
 
         def copy(connection: sqlite3.Connection) -> None:
             part.unlink(missing_ok=True)
+            os.close(os.open(part, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600))
             with sqlite3.connect(part) as other:
                 connection.backup(other)
                 (verdict,) = other.execute("PRAGMA integrity_check").fetchone()
@@ -186,6 +195,9 @@ class Database:
     @staticmethod
     def _prepare(connection: sqlite3.Connection) -> None:
         connection.row_factory = sqlite3.Row
+        tables = {row["name"] for row in connection.execute("SELECT name FROM sqlite_master")}
+        if tables and "schema_version" not in tables:
+            raise StoreError("this is the database of another program. Name another file.")
         connection.execute("PRAGMA journal_mode = WAL")
         connection.execute("PRAGMA synchronous = FULL")
         connection.execute("PRAGMA foreign_keys = ON")
@@ -199,7 +211,7 @@ class Database:
             newest = max(done, default=0)
             if newest > scripts[-1][0]:
                 raise StoreError(
-                    f"the database is of version {newest}, newer than this program knows "
+                    f"its version is {newest}, newer than this program knows "
                     f"({scripts[-1][0]}). Install the newer slowleash."
                 )
             for number, script in scripts:

@@ -58,7 +58,7 @@ _NOTHING_LEFT_TO_DO = (
 )
 MEND = (
     "the token is wrong: the platform does not know it. Copy it again from BotFather, whole "
-    "and without spaces, into the setting; if it was revoked there, use the new one"
+    "and without spaces, into SLOWLEASH_TOKEN; if it was revoked there, use the new one"
 )
 
 

@@ -17,10 +17,12 @@ from bot.model.urgency import Urgency
 from bot.plan.order import load_plan
 from bot.protocol.library import protocols
 from bot.protocol.settings import read_clinic
+from bot.service.practice import open_practice
 
 BISCUIT = load_plan((files("flows") / "enrolment-example.yaml").read_text("utf-8"), "example")
 CLINIC = read_clinic((files("flows") / "clinic-example.yaml").read_text("utf-8"), "clinic")
 COURSE = protocols()["general-orthopaedic"]
+PRACTICE = open_practice(CLINIC, None, "slowleash", b"only for trying")
 PHONE, AT_NIGHT = "+1 303 555 0142", "+1 303 555 0187"
 
 
@@ -39,7 +41,7 @@ def tried(capsys: pytest.CaptureFixture[str], *words: str, code: int = 0) -> str
 
 def come_of(text: str, day: int, asked: str = "none", at: time = time(12), **more: object) -> Trial:
     moment = Moment(day, at, asked, "en", **more)  # type: ignore[arg-type]
-    return try_reply(text, moment, BISCUIT, COURSE, CLINIC)
+    return try_reply(text, moment, BISCUIT, COURSE, PRACTICE)
 
 
 def test_words_rules_and_messages_stand_under_each_other(
