@@ -1,0 +1,282 @@
+"""The commands about a practice: what can be mended is said, and nothing is half done."""
+
+from __future__ import annotations
+
+import asyncio
+import os
+import re
+import signal
+import socket
+import sqlite3
+import stat
+import sys
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+
+import pytest
+
+from bot import cli
+from bot.model.settings import Clinic
+from bot.protocol.settings import read_clinic
+from bot.store.database import Database
+from demo.standin import Standin
+
+ROOT = Path(__file__).resolve().parents[2]
+
+
+@pytest.fixture(autouse=True)
+def folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """A practice's folder, with the settings and the order as the command prints them."""
+    place = tmp_path / "Clínica del río"
+    place.mkdir()
+    monkeypatch.chdir(place)
+    monkeypatch.delenv("SLOWLEASH_TOKEN", raising=False)
+    return place
+
+
+def said(capsys: pytest.CaptureFixture[str], *words: str, code: int = 0) -> str:
+    """What the command printed, when it ended as it should."""
+    try:
+        ended = cli.main(list(words))
+    except SystemExit as stopped:  # argparse
+        ended = stopped.code if isinstance(stopped.code, int) else 1
+    out = capsys.readouterr()
+    assert ended == code, out.err
+    return out.err if code else out.out
+
+
+def settings(capsys: pytest.CaptureFixture[str]) -> None:
+    Path("clinic.yaml").write_text(said(capsys, "run", "--example"), "utf-8")
+
+
+def order(capsys: pytest.CaptureFixture[str], **changed: object) -> None:
+    """The example, as if the surgery had been yesterday."""
+    text = said(capsys, "enrol", "--example")
+    yesterday = datetime.now(UTC).date() - timedelta(days=1)
+    for number in range(3):
+        old = f"2026-03-{3 + number:02d}"
+        text = text.replace(old, str(yesterday + timedelta(days=number)))
+    for key, value in changed.items():
+        text = re.sub(rf"(?m)^{key}: \S+", f"{key}: {value}", text)
+    Path("order.yaml").write_text(text, "utf-8")
+
+
+def test_the_examples_pass_their_check(capsys: pytest.CaptureFixture[str]) -> None:
+    for command, name in (("run", "clinic.yaml"), ("enrol", "order.yaml")):
+        text = said(capsys, command, "--example")
+        assert text.endswith("\n")
+        assert not text.endswith("\n\n")
+        Path(name).write_text(text, "utf-8")
+        assert said(capsys, "check", name) == "1 file, no problems\n"
+    assert "BEGIN:VCALENDAR" in said(capsys, "calendar", "order.yaml")  # of a course long over
+
+
+@pytest.mark.parametrize(
+    ("words", "mend"),
+    [
+        ("run --review-port 99999999", "from 1 to 65535"),
+        ("run --port -5", "from 1 to 65535"),
+        ("review --port 0", "from 1 to 65535"),
+        ("demo --port eighty", "from 1 to 65535"),
+        ("run --webhook http://bot.example.org/", "https"),
+        ("run --review-url bot", "https"),
+        ("run --staff-code -3", "0 is the clinic's group"),
+        ("log 1 --last -1", "1 or more"),
+        ("log", "slowleash run"),
+        ("export 1 --to no/where.txt", "Make it"),
+        ("export 1 --to .", "Name a file in it"),
+        ("export 1 --clinic gone.yaml", "gone.yaml"),
+        ("calendar order.yaml --to no/where.ics", "Make it"),
+        ("preview order.yaml --to no/where.pdf", "Make it"),
+        ("preview order.yaml --flows gone", "no such folder"),
+        ("enrol order.yaml --flows clinic.yaml", "no such folder"),
+        ("enrol order.yaml", "BotFather"),
+        ("run", "BotFather"),
+    ],
+)
+def test_a_wrong_word_gets_its_mend(
+    words: str, mend: str, capsys: pytest.CaptureFixture[str]
+) -> None:
+    settings(capsys)
+    order(capsys)
+    told = said(capsys, *words.split(), code=2)
+    assert mend in told
+    assert not Path("slowleash.db").exists()
+
+
+async def test_an_enrolment_needs_a_good_order_and_comes_once(
+    capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    settings(capsys)
+    order(capsys)
+    async with Standin() as people:
+        monkeypatch.setenv("SLOWLEASH_TOKEN", people.token)
+        enrol = ("enrol", "order.yaml", "--base-url", people.base_url)
+        first = await asyncio.to_thread(said, capsys, *enrol)
+        assert re.search(r"https://t\.me/\w+\?start=\S{22}\n", first)
+        again = await asyncio.to_thread(said, capsys, *enrol, code=2)
+        assert "is enrolled already, as patient 1" in again
+        assert "Biscuit is enrolled" in await asyncio.to_thread(said, capsys, *enrol, "--again")
+    told = await asyncio.to_thread(said, capsys, "log", "Biscuit", code=2)
+    assert "1 Biscuit, 2 Biscuit" in told
+    if os.name != "nt":
+        assert stat.S_IMODE(Path("slowleash.db").stat().st_mode) == 0o600
+        await asyncio.to_thread(said, capsys, "backup", "copy.db")
+        assert stat.S_IMODE(Path("copy.db").stat().st_mode) == 0o600
+
+
+async def test_an_own_protocol_serves_every_command(
+    capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    settings(capsys)
+    own = Path("ours/protocols/our-knees.yaml")
+    own.parent.mkdir(parents=True)
+    own.write_text("protocol: our-knees\nbased_on: tibial-osteotomy\nversion: 1\n", "utf-8")
+    order(capsys, protocol="our-knees")
+    told = said(capsys, "preview", "order.yaml", code=2)
+    assert "our-knees" in told
+    flows = ("order.yaml", "--flows", "ours")
+    assert "Day 1" in said(capsys, "preview", *flows)
+    assert "BEGIN:VCALENDAR" in said(capsys, "calendar", *flows)
+    assert "Rules:" in said(capsys, "try", "she is limping", "--order", *flows)
+    async with Standin() as people:
+        monkeypatch.setenv("SLOWLEASH_TOKEN", people.token)
+        done = await asyncio.to_thread(said, capsys, "enrol", *flows, "--base-url", people.base_url)
+    assert "Biscuit is enrolled" in done
+    assert "protocol our-knees" in await asyncio.to_thread(said, capsys, "log", "Biscuit")
+
+
+def test_a_database_of_another_program_is_left_alone(capsys: pytest.CaptureFixture[str]) -> None:
+    with sqlite3.connect("books.db") as books:
+        books.execute("CREATE TABLE books (title TEXT)")
+    books.close()
+    before = Path("books.db").read_bytes()
+    told = said(capsys, "log", "--database", "books.db", code=2)
+    assert "books.db: this is the database of another program" in told
+    assert Path("books.db").read_bytes() == before
+
+
+async def test_a_newer_database_names_itself_and_the_mend(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    async with Database(Path("newer.db")):
+        pass
+    with sqlite3.connect("newer.db") as newer:
+        newer.execute("INSERT INTO schema_version VALUES (999)")
+    newer.close()
+    told = await asyncio.to_thread(said, capsys, "verify", "--database", "newer.db", code=2)
+    assert told.startswith("slowleash verify: newer.db: ")
+    assert "Install the newer slowleash" in told
+
+
+class Bot:
+    """``slowleash run`` as a process of its own; what it says is read line by line."""
+
+    def __init__(self, base_url: str, token: str, *words: str) -> None:
+        self._command = [sys.executable, "-m", "bot.cli", "run", "--base-url", base_url, *words]
+        self._env = {**os.environ, "SLOWLEASH_TOKEN": token, "PYTHONPATH": str(ROOT)}
+
+    async def __aenter__(self) -> Bot:
+        self._process = await asyncio.create_subprocess_exec(
+            *self._command, env=self._env, stdout=asyncio.subprocess.PIPE,
+            stderr=asyncio.subprocess.STDOUT,
+        )  # fmt: skip
+        return self
+
+    async def __aexit__(self, *error: object) -> None:
+        if self._process.returncode is None:
+            self._process.kill()
+            await self._process.wait()
+
+    async def until(self, words: str) -> str:
+        """The first line with these words; fails when the bot ends without it."""
+        assert self._process.stdout
+        seen = []
+        async for line in self._process.stdout:
+            seen.append(line.decode())
+            if words in seen[-1]:
+                return seen[-1]
+        raise AssertionError("".join(seen))
+
+    async def ended(self) -> int:
+        return await self._process.wait()
+
+    def stop(self) -> None:
+        self._process.send_signal(signal.SIGINT)
+
+
+async def test_a_second_bot_on_the_same_database_is_refused(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    settings(capsys)
+    async with Standin() as people, Bot(people.base_url, people.token) as first:
+        await first.until("is served by")
+        async with Bot(people.base_url, people.token) as second:
+            await second.until("another slowleash is already running on slowleash.db")
+            assert await second.ended() == 2
+        first.stop()
+        await first.until("nothing is lost")
+        assert await first.ended() == 0
+        async with Bot(people.base_url, people.token) as third:
+            await third.until("is served by")
+
+
+async def test_the_bot_waits_for_the_network_at_the_start(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    settings(capsys)
+    with socket.socket() as free:
+        free.bind(("127.0.0.1", 0))
+        port = free.getsockname()[1]
+    async with Bot(f"http://127.0.0.1:{port}/bot", "42:not-asked") as bot:
+        assert "Trying again" in await bot.until("Telegram cannot be reached")
+        async with Standin(token="42:not-asked", port=port):
+            await bot.until("is served by")
+            bot.stop()
+            assert await bot.ended() == 0
+
+
+async def test_a_port_in_use_and_a_wrong_token_are_told(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    settings(capsys)
+    async with Standin() as people:
+        taken = people.base_url.rpartition(":")[2].removesuffix("/bot")
+        calls = ("--webhook", "https://bot.example.org/telegram", "--port", taken)
+        for words in (calls, ("--review-port", taken)):
+            async with Bot(people.base_url, people.token, *words) as bot:
+                assert "Try another" in await bot.until(f"slowleash run: port {taken}")
+                assert await bot.ended() == 2
+        async with Bot(people.base_url, "42:wrong") as bot:
+            assert "SLOWLEASH_TOKEN" in await bot.until("the token is wrong")
+            assert await bot.ended() == 2
+
+
+async def test_the_webhook_listens_on_the_path_of_its_address(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    settings(capsys)
+    with socket.socket() as free:
+        free.bind(("127.0.0.1", 0))
+        port = str(free.getsockname()[1])
+    async with Standin() as people:
+        calls = ("--webhook", f"http://127.0.0.1:{port}/a/b", "--port", port)
+        async with Bot(people.base_url, people.token, *calls) as bot:
+            await bot.until("is served by")
+            ines = people.user("Ines")
+            people.start(ines)
+            await people.wait_for(lambda: bool(people.said(people.private(ines))))
+            bot.stop()
+            assert await bot.ended() == 0
+
+
+def test_the_settings_example_shows_every_setting(capsys: pytest.CaptureFixture[str]) -> None:
+    text = said(capsys, "run", "--example")
+    shown = {key for key in Clinic.model_fields if re.search(rf"(?m)^(# )?{key}:", text)}
+    assert shown == set(Clinic.model_fields)
+    whole = re.sub(
+        r"(?m)^# (duty:|  \w{3}: \[|holidays:|closed_on:|emergency_answer_minutes:)", r"\1", text
+    )
+    clinic = read_clinic(whole, "clinic.yaml")
+    assert clinic.duty
+    assert clinic.holidays
