@@ -175,10 +175,18 @@ def chart(tx: Tx, patient: int, now: datetime, prompt: int | None = None) -> Cha
         ),
         wounds=tuple(wound_of(one) for one in tx.all("wounds_of", patient_id=patient)),
         late_taps=tuple(
-            LateTap(tuple(json.loads(one["data"])["lines"]), moment(one["due_at"]))
+            _late_tap(one)
             for one in tx.all("due_of_kind", patient_id=patient, kind="given")
         ),
     )
+
+
+def _late_tap(row: Row) -> LateTap:
+    data = json.loads(row["data"])
+    return LateTap(
+        tuple(data["lines"]), moment(row["due_at"]), data["prompt"], data["chat"],
+        datetime.fromisoformat(data["tapped"]), data["source"],
+    )  # fmt: skip
 
 
 def _picture(row: Row) -> Picture:

@@ -9,12 +9,14 @@ from bot.model.chat import Media
 from bot.model.finding import Finding
 from bot.model.observation import Observation
 from bot.model.text import Lang
+from bot.model.urgency import Urgency
 from bot.triage import handed_over
 
 from .buttons import button
 from .cases import Said, raise_findings
+from .dosing import hold_next
 from .outcome import Due, Entry, Outcome, Rows
-from .phones import both_phones, whom_to_phone
+from .phones import both_phones, what_happens_now, whom_to_phone
 from .scene import Chart, Person, Scene
 from .sheet import sheet_buttons
 
@@ -122,15 +124,16 @@ def hand_over(scene: Scene, out: Outcome, chart: Chart, data: dict[str, Any]) ->
     """Give the owner's own words to staff, and tell the owner so."""
     finding = handed_over(data["text"], scene.rules)
     said = Said(data["by"], data["text"], data["source"])
-    raise_findings(scene, out, chart, [finding], said)
     person = next((one for one in chart.people if one.chat == data["chat"]), None)
     lang: Lang = person.lang if person else chart.plan.language
+    # It may have been a second dose, and nobody says: the next one waits for staff.
+    wait, held = hold_next(scene, out, chart, data.get("maybe_twice"), lang)
+    raise_findings(scene, out, chart, [finding, *held], said)
     key = "passed_on" if data.get("asked_for") else "handed_over"
-    out.say(
-        data["chat"],
-        scene.words.say(key, lang, phone=both_phones(scene, lang)),
-        patient=chart.id,
-    )
+    told = scene.words.say(key, lang, phone=both_phones(scene, lang))
+    if held:
+        told = what_happens_now(scene, chart, Urgency.same_day, lang)
+    out.say(data["chat"], "\n\n".join([*wait, told]), patient=chart.id)
     for media in data.get("media", ()):
         for desk in scene.desks:
             if desk.rank == 0:

@@ -14,6 +14,7 @@ from bot.plan.medicines import check_medicines_against, confirm, needs_confirmat
 from bot.plan.order import read_order
 from bot.protocol.problem import FlowError
 
+from . import wound
 from .board import named
 from .buttons import button, digest_of, mark_of
 from .enrol import enrol
@@ -232,6 +233,7 @@ def _log(scene: Scene, out: Outcome, event: Incoming, actor: Member, chart: Char
 
 def _end(scene: Scene, out: Outcome, event: Incoming, actor: Member, chart: Chart) -> None:
     out.end.add(chart.id)
+    out.cancel += wound.keys_of(chart.id)
     lang = scene.clinic.language
     text = scene.words.say("desk_ended", lang, name=chart.name)
     out.add(Entry("ended", actor.name, text, chart.id))

@@ -14,6 +14,7 @@ from bot.plan.order import load_medicine
 from bot.plan.prompts import rebuild
 from bot.protocol.problem import FlowError
 
+from . import wound
 from .board import named
 from .buttons import button, mark_of
 from .cases import heard_again
@@ -259,6 +260,7 @@ def carry_out(
         out.states[chart.id] = "active"
     elif made.then:
         out.end.add(chart.id)
+        out.cancel += wound.keys_of(chart.id)  # "and with it my messages"
     if made.then == "died":
         out.silence.add(chart.id)
         return

@@ -42,6 +42,10 @@ def after_given(
     gap = too_close(medicine, _neighbours(before, given_at))
     if gap is not None:
         findings.append(dose_too_close(medicine.name, gap, medicine.gap_hours))
+    if waits_for_staff(chart, medicine):
+        # It was to wait, and was given: whoever answers must know, and it still waits.
+        words = scene.words.say("dose_hold", lang, name=chart.name, med=medicine.name)
+        return [words], [*findings, _given_on_hold(medicine.name)]
     coming = _coming(chart, medicine, line)
     if not coming:
         return [], findings
@@ -50,13 +54,14 @@ def after_given(
     following = coming[0]
     slot = following.item.slot_at or scene.now
     fields = {
+        "name": chart.name,
         "med": medicine.name,
         "given": clock(chart.local(given_at)),
         "slot": clock(chart.local(slot)),
     }
     if isinstance(result, DueAt) and result.slot > slot:
         # The one in between cannot be given any more: never skipped in silence.
-        result = AskStaff(_SKIPPED)
+        result = AskStaff(_SO_LATE)
     if isinstance(result, DueAt) and result.at > slot:
         out.add(
             MoveLine(
@@ -108,14 +113,18 @@ def hold_next(
     if not coming:
         return [], []
     out.add(Mark(coming[0].id, "held"))
-    return [scene.words.say("dose_hold", lang, med=medicine.name)], [
-        unsure_finding(medicine.name, _SKIPPED)
+    return [scene.words.say("dose_hold", lang, name=chart.name, med=medicine.name)], [
+        unsure_finding(medicine.name, _TOO_MUCH)
     ]
 
 
-_SKIPPED = Text(
-    en="too much was given too close together.",
-    es="se dio demasiado y demasiado junto.",
+_TOO_MUCH = Text(
+    en="too much may have been given too close together.",
+    es="puede que se haya dado demasiado y muy junto.",
+)
+_SO_LATE = Text(
+    en="the last one was given so late that the one after it does not fit any more.",
+    es="la última se dio tan tarde que la siguiente ya no cabe.",
 )
 
 
@@ -148,6 +157,18 @@ def unsure_finding(med: str, why: Text) -> Finding:
     )
 
 
+def _given_on_hold(med: str) -> Finding:
+    return Finding(
+        rule="dose-given-on-hold",
+        urgency=Urgency.same_day,
+        matter="dose",
+        because=Text(
+            en=f"{med} was given although the owner had been asked to wait with it.",
+            es=f"Se dio {med} aunque se había pedido esperar.",
+        ),
+    )
+
+
 HOLDING = frozenset({"dose-doubled", "dose-too-close", "dose-time-unsure"})
 """Rules after which the owner was told to wait with a medicine until staff answer."""
 
@@ -175,7 +196,7 @@ def next_words(scene: Scene, chart: Chart, line: Line, lang: Lang) -> str:
         return ""
     coming = _coming(chart, medicine, line)
     if not coming or coming[0].item.slot_at is None:
-        return scene.words.say("dose_no_more", lang, med=medicine.name)
+        return scene.words.say("dose_no_more", lang, name=chart.name, med=medicine.name)
     due = next(
         (
             sheet.due_at
@@ -185,7 +206,7 @@ def next_words(scene: Scene, chart: Chart, line: Line, lang: Lang) -> str:
         coming[0].item.slot_at,
     )
     at = when(chart.local(due), chart.local(scene.now), lang)
-    return scene.words.say("dose_next_at", lang, med=medicine.name, when=at)
+    return scene.words.say("dose_next_at", lang, name=chart.name, med=medicine.name, when=at)
 
 
 def line_for(chart: Chart, med: str, at: datetime) -> Line | None:

@@ -20,11 +20,11 @@ from .board import morning_board
 from .cases import Said, overdue, page_again, raise_findings
 from .clarify import hand_over
 from .dosing import medicine_of, unsure_finding, waits_for_staff
+from .late_told import when_not_told
 from .outcome import Due, Entry, Mark, MoveLine, Outcome, Retext
 from .phones import both_phones
 from .scene import Chart, Line, Person, Scene, Sheet
 from .sheet import marked, show
-from .tap import when_not_told
 from .words import clock
 
 STALE = timedelta(hours=6)
@@ -238,7 +238,7 @@ def _dose_now(
     if waits_for_staff(chart, medicine):
         marks.append(Mark(line.id, "held"))
         for person in chart.people:
-            words = scene.words.say("dose_hold", person.lang, med=medicine.name)
+            words = scene.words.say("dose_hold", person.lang, name=chart.name, med=medicine.name)
             out.say(person.chat, words, patient=chart.id, topic=f"patient:{chart.id}")
         return None
     asked_until = late.answer_awaited(chart, medicine.name, scene.now)
@@ -267,7 +267,11 @@ def _dose_now(
         marks.append(Mark(line.id, "held"))
         for person in chart.people:
             words = scene.words.say(
-                "dose_too_late", person.lang, med=medicine.name, slot=clock(chart.local(slot))
+                "dose_too_late",
+                person.lang,
+                name=chart.name,
+                med=medicine.name,
+                slot=clock(chart.local(slot)),
             )
             out.say(person.chat, words, patient=chart.id, topic=f"patient:{chart.id}")
         return unsure_finding(medicine.name, verdict.why)
@@ -294,7 +298,10 @@ def _remind(scene: Scene, out: Outcome, chart: Chart, sheet: Sheet) -> None:
 
 
 def _may_still(scene: Scene, chart: Chart, line: Line) -> bool:
-    """Whether a line may still be reminded of: never a dose that it is too late for."""
+    """Whether a line may still be reminded of: never a dose that it is too late for, nor
+    one that was tapped as given."""
+    if chart.tapped_late(line) is not None:
+        return False
     medicine = medicine_of(chart, line.item.med)
     slot = line.item.slot_at
     if medicine is None or slot is None:

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import timedelta
 
 from bot.model.observation import Observation
 from bot.model.text import Lang
 from bot.plan.expected import expected_on
 from bot.reading import human_medicine_in
 
+from .dosing import waits_for_staff
 from .phones import both_phones
 from .scene import Chart, Scene
 
@@ -16,6 +18,10 @@ NORMAL_NOW = (
     "bruising", "swelling", "weight_bearing", "incision", "appetite", "stool", "energy", "pain",
 )  # fmt: skip
 """What owners ask about most, for "what is normal now"."""
+
+
+JUST_TOLD = timedelta(hours=1)
+"""How long a question that names nothing is about what was told before it."""
 
 
 def _said(chart: Chart, topics: Sequence[str], day: int, lang: Lang) -> list[str]:
@@ -37,8 +43,20 @@ def answer_question(
     if human_medicine_in(text):
         phone = both_phones(scene, lang)
         return [scene.words.say("human_medicine", lang, name=chart.name, phone=phone)]
+    held = [one.name for one in chart.plan.medicines if waits_for_staff(chart, one)]
+    about = [name for name in held if name.casefold() in text.casefold()] or held
+    if about and ("dose" in questions or any(one.about == "dose" for one in observations)):
+        # "As the label says" would be said against what was asked a moment ago: to wait.
+        med = ", ".join(about)
+        return [scene.words.say("dose_hold", lang, name=chart.name, med=med)]
     day = chart.day(scene.now)
     topics = list(questions) or [one.about for one in observations if one.about != "request"]
+    # "Is that normal?" is about what was told just before.
+    topics = topics or [
+        noted.observation.about
+        for noted in reversed(chart.history)
+        if scene.now - noted.at <= JUST_TOLD and noted.observation.about not in ("dose", "request")
+    ]
     words = _said(chart, topics, day, lang)
     if not words:
         return [scene.words.say("expected_no_words", lang, day=day)]

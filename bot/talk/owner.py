@@ -2,26 +2,21 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-from datetime import UTC, datetime
-
 from bot.model.chat import Incoming
-from bot.model.observation import Observation
 from bot.model.text import Lang
 
-from . import clarify, household, pictures, wishes, wound
+from . import clarify, household, pictures, twice, wishes, wound
 from .buttons import action_of
-from .cases import Said, heard_again
-from .dosing import after_given, hold_next, medicine_of
-from .noting import advice_for, take_note
+from .cases import heard_again
+from .late_told import tap_when, told_when_anew
 from .outcome import Entry, Outcome
 from .phones import both_phones
 from .reply import cannot_be_read, reply
-from .scene import Chart, Person, Scene
-from .tap import tap_all, tap_line, tap_undo, tap_value, tap_when
+from .scene import Person, Scene
+from .spoken import spoken
+from .tap import tap_all, tap_line, tap_undo, tap_value
 from .undo import retract, without
 from .which import ask_which, changed_while_waiting, told_which, which
-from .words import clock
 
 
 def on_owner(scene: Scene, event: Incoming) -> Outcome:
@@ -110,7 +105,7 @@ def _message(scene: Scene, out: Outcome, event: Incoming, person: Person) -> Non
     elif event.media:
         pictures.got(scene, out, event, chart, person, source)
     elif event.text.strip():
-        reply(scene, out, event, chart, person, event.text, source)
+        spoken(scene, out, event, chart, person, event.text, source)
     else:
         cannot_be_read(scene, out, chart, person, source)
 
@@ -118,7 +113,9 @@ def _message(scene: Scene, out: Outcome, event: Incoming, person: Person) -> Non
 def _button(scene: Scene, out: Outcome, event: Incoming, person: Person) -> None:
     action = action_of(scene.secret, (event.chat, *scene.former), event.data)
     if action is None or not _act(scene, out, event, person, action.split(".")):
-        out.answer(event.callback)
+        # One that was ours is too old, or about what is theirs no longer: never silence.
+        old = action is not None and scene.person is not None
+        out.answer(event.callback, scene.words.say("tap_over", person.lang) if old else "")
         out.add(
             Entry(
                 "refused", _who(event), "a button that is not ours or not theirs", None,
@@ -139,7 +136,7 @@ def _act(scene: Scene, out: Outcome, event: Incoming, person: Person, action: li
     if kind == "z":
         return tap_undo(scene, out, event, person, int(rest[0]))
     if kind == "x":
-        return _same_dose(scene, out, event, person, int(rest[0]), rest[1])
+        return twice.same_dose(scene, out, event, person, int(rest[0]), rest[1])
     if kind == "w":
         return told_which(scene, out, event, person, int(rest[0]))
     if kind == "l":
@@ -176,53 +173,6 @@ def _act(scene: Scene, out: Outcome, event: Incoming, person: Person, action: li
     return False
 
 
-def _same_dose(
-    scene: Scene, out: Outcome, event: Incoming, person: Person, line_id: int, which: str
-) -> bool:
-    """Whether a dose noted twice was one or two."""
-    for chart in scene.charts:
-        line = next((one for one in chart.dose_lines if one.id == line_id), None)
-        if line is None:
-            continue
-        out.answer(event.callback)
-        clarify.settle(scene, out, person.chat)
-        if which == "same":
-            at = f"{chart.local(line.at):%H:%M}" if line.at else ""
-            text = scene.words.say("dose_same_noted", person.lang, at=at)
-            out.add(Entry("tapped", person.name, text, chart.id))
-            out.say(person.chat, text, patient=chart.id)
-            return True
-        _second_dose(scene, out, event, person, chart, line_id, which)
-        return True
-    return False
-
-
-def _second_dose(
-    scene: Scene,
-    out: Outcome,
-    event: Incoming,
-    person: Person,
-    chart: Chart,
-    line_id: int,
-    minute: str,
-) -> None:
-    """A second dose, given at ``minute`` (since the epoch): from now on both times count."""
-    at = datetime.fromtimestamp(int(minute) * 60, UTC) if minute.isdigit() else scene.now
-    line = next(one for one in chart.dose_lines if one.id == line_id)
-    medicine = medicine_of(chart, line.item.med)
-    label = scene.words.say("dose_second", person.lang)
-    said = Said(person.name, f"{label}: {line.item.med}", f"tap:{event.update}", by_button=True)
-    med = medicine.name if medicine else line.item.med
-    doubled = Observation("dose", "doubled", med=med, at=clock(chart.local(at)))
-    tell, more = after_given(scene, out, chart, replace(line, at=None), at, person.lang)
-    if not tell:
-        tell, held = hold_next(scene, out, chart, line.item.med, person.lang)
-        more = [*more, *held]
-    findings = take_note(scene, out, chart, [doubled], said, person=person, more=more)
-    parts = [*advice_for(scene, chart, findings, person.lang), *tell]
-    out.say(person.chat, "\n\n".join(parts), patient=chart.id, urgent=True)
-
-
 def _edited(scene: Scene, out: Outcome, event: Incoming, person: Person) -> None:
     """An edited message corrects: the old reading no longer counts, the new one does."""
     source = f"message:{event.chat}:{event.message}"
@@ -232,8 +182,11 @@ def _edited(scene: Scene, out: Outcome, event: Incoming, person: Person) -> None
         ):
             told = [n.at for n in chart.history if chart.sources[n.id][0] == source]
             retract(scene, out, chart, person, source, "corrected")
+            left = without(scene, chart, source)
+            if told_when_anew(scene, out, left, chart, person, event.text, source):
+                return
             reply(
-                scene, out, event, without(scene, chart, source), person, event.text, source,
+                scene, out, event, left, person, event.text, source,
                 without=source, first_at=min(told, default=None),
             )  # fmt: skip
             return
@@ -241,4 +194,4 @@ def _edited(scene: Scene, out: Outcome, event: Incoming, person: Person) -> None
         return
     chart_or_none = which(scene, event)
     if chart_or_none is not None and event.text.strip():
-        reply(scene, out, event, chart_or_none, person, event.text, source, without=source)
+        spoken(scene, out, event, chart_or_none, person, event.text, source, without=source)

@@ -15,7 +15,7 @@ from bot.model.urgency import Urgency
 from bot.reading import read
 from bot.triage import handed_over
 
-from . import clarify
+from . import clarify, talking, twice
 from .buttons import button
 from .cases import Said, raise_findings
 from .dosing import (
@@ -30,7 +30,7 @@ from .expected import answer_question
 from .noting import advice_for, take_note
 from .outcome import Due, Entry, Mark, Outcome
 from .phones import both_phones, what_happens_now
-from .scene import Case, Chart, Line, Person, Scene, Sheet
+from .scene import Chart, Line, Person, Scene, Sheet
 from .sheet import marked, refresh
 from .words import clock
 
@@ -49,6 +49,13 @@ _EARLIER = re.compile(
 )
 """Words by which a dose with no clock time was given when it was due, not just now."""
 
+_BARE_TIME = re.compile(
+    r"^\W*(this|last|in the|esta|por la|en la)\s+"
+    r"(morning|afternoon|evening|night|ma[nñ]ana|tarde|noche)\W*$",
+    re.IGNORECASE,
+)
+"""Read as a greeting ("this morning"), but it says when something was."""
+
 SNOOZE = timedelta(hours=1)
 
 
@@ -65,6 +72,7 @@ def reply(
     shown: str = "",
     about: str = "",
     looked_at: bool = False,
+    of_the_past: bool = False,
     first_at: datetime | None = None,
 ) -> None:
     """Read ``text`` in the light of what was asked, and do what follows.
@@ -72,6 +80,7 @@ def reply(
     ``without`` names the source that this message corrects; ``shown`` is what staff see in
     place of the words alone; ``about`` what was asked, where it is known (a picture);
     ``looked_at``: a clinician is shown them in any case, so they need not be understood;
+    ``of_the_past``: a medicine in them that is not of the plan is no dose of today;
     ``first_at`` when an edited message was first sent: a dose in it was given then.
     """
     moment = first_at or scene.now
@@ -79,17 +88,25 @@ def reply(
     asked = about or _asked(scene, sheet)
     context = context_for(chart, asked, person, moment)
     reading = read(text, context)
+    if of_the_past:
+        reading = replace(reading, observations=_of_now(chart, reading.observations))
     if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):
         reading = replace(reading, understood=False, greeting=False)
     said = Said(person.name, shown or text, source, topics=reading.questions)
     out.heard.add(chart.id)
     out.add(Entry("said", person.name, text, chart.id, {"source": source, "asked": asked}))
-    _copy_to_case(scene, out, chart, person, text)
+    in_hand = talking.case_in_hand(scene, chart) is not None
+    # Staff read these words as they are; what they do not need to act on is a mere thank-you.
+    thanked = in_hand and bool(talking.THANKS.match(text)) and not reading.observations
+    if reading.understood or looked_at or thanked:
+        talking.copy_to_case(scene, out, chart, person, text)
     if "describe" in scene.thread:
         left = out.threads.get(person.chat, scene.thread)
         out.threads[person.chat] = {k: v for k, v in left.items() if k != "describe"}
     thanks = reading.greeting and reading.understood and not reading.observations
-    if thanks and chart.state == "active":
+    if thanks and _BARE_TIME.match(text):
+        thanks, reading = False, replace(reading, understood=False, greeting=False)
+    if (thanks or thanked) and chart.state == "active":
         out.say(person.chat, scene.words.say("thanks", person.lang), patient=chart.id)
         return
     observations, marks, tell, more = _doses_and_sessions(
@@ -105,11 +122,17 @@ def reply(
     _answer(scene, out, chart, person, reading, text, observations, findings, tell, bool(without))
     _requests(scene, out, chart, person, observations)
     if reading.understood:
-        clarify.settle(scene, out, person.chat)
+        if not twice.asked(scene):  # other words do not answer whether it was a second dose
+            clarify.settle(scene, out, person.chat)
     elif looked_at:
         out.add(Entry("unclear", "bot", text, chart.id, {"source": source}))
     else:
         _not_understood(scene, out, chart, person, said, rest=bool(observations))
+
+
+def _of_now(chart: Chart, seen: Sequence[Observation]) -> tuple[Observation, ...]:
+    plans = {medicine.name for medicine in chart.plan.medicines}
+    return tuple(one for one in seen if one.about != "dose" or one.med in plans)
 
 
 def _asked_sheet(scene: Scene, chart: Chart) -> Sheet | None:
@@ -235,7 +258,7 @@ def _dose(
 ) -> bool:
     """One dose in words. False when it may be the same dose that someone else noted:
     then it is asked about, and nothing is kept yet."""
-    at = _when(chart, moment, seen.at)
+    at = wall_time(chart, moment, seen.at)
     line: Line | None = None
     if seen.med and seen.value in ("missed", "refused", "vomited_up"):
         line = line_behind(chart, seen.med, moment)
@@ -256,7 +279,7 @@ def _dose(
         return True
     if seen.value == "given":
         if line.state == "answered" and line.choice == "given":
-            _ask_same(scene, out, chart, person, line, at)
+            twice.ask_same(scene, out, chart, person, line, at)
             return False
         marks.append(Mark(line.id, "answered", "given", person.name, at, source))
         words, findings = after_given(scene, out, chart, line, at, person.lang)
@@ -270,7 +293,7 @@ def _dose(
     return True
 
 
-def _when(chart: Chart, now: datetime, at: str | None) -> datetime:
+def wall_time(chart: Chart, now: datetime, at: str | None) -> datetime:
     """The nearest past moment with this local wall-clock time; now without one."""
     if at is None:
         return now
@@ -280,32 +303,6 @@ def _when(chart: Chart, now: datetime, at: str | None) -> datetime:
     if found > local + timedelta(minutes=5):
         found -= timedelta(days=1)
     return min(found.astimezone(now.tzinfo), now)
-
-
-def _ask_same(
-    scene: Scene, out: Outcome, chart: Chart, person: Person, line: Line, at: datetime
-) -> None:
-    """Someone noted this dose already: is it the same one, or was a second one given?"""
-    words, lang = scene.words, person.lang
-    text = words.say(
-        "dose_twice",
-        lang,
-        by=line.by or "",
-        med=line.item.med or "",
-        at=clock(chart.local(line.at)) if line.at else "",
-    )
-    stamp = int(at.timestamp()) // 60
-    row = (
-        button(scene.secret, person.chat, words.say("dose_same", lang), f"x.{line.id}.same"),
-        button(scene.secret, person.chat, words.say("dose_second", lang), f"x.{line.id}.{stamp}"),
-    )
-    out.say(person.chat, text, buttons=(row,), patient=chart.id, topic=f"patient:{chart.id}")
-    data = {
-        "patient": chart.id, "chat": person.chat, "by": person.name, "text": text,
-        "source": scene.cause,
-    }  # fmt: skip
-    out.add(Due(f"unclear:{person.chat}", "unclear", scene.now + clarify.PATIENCE, chart.id, data))
-    out.threads[person.chat] = {**scene.thread, "unclear": data}
 
 
 def _answer(
@@ -330,7 +327,9 @@ def _answer(
         what = words.observations(noted, lang)
         matters = bool(urgent) or any(one.unsure for one in noted)
         key = "noted_unsure" if matters else "noted"
-        parts.append(words.say(key, lang, what=what))
+        several = sum(one.state != "ended" for one in scene.charts) > 1
+        said = words.say(key, lang, what=what)
+        parts.append(f"{chart.name} · {said}" if several else said)
     if corrected:
         parts.insert(0, words.say("corrected", lang))
     asked_something = any(
@@ -341,7 +340,7 @@ def _answer(
     parts += tell
     if top is Urgency.next_day:
         parts += urgent
-    if chart.state == "ended":
+    if chart.state == "ended" and top is Urgency.none:  # else it is said whom to phone
         parts.append(
             words.say("ended_reply", lang, name=chart.name, phone=both_phones(scene, lang))
         )
@@ -389,9 +388,12 @@ def _not_understood(
     scene: Scene, out: Outcome, chart: Chart, person: Person, said: Said, *, rest: bool
 ) -> None:
     """Ask once; the second time in a row staff get both messages, word for word."""
-    if _case_in_hand(scene, chart) is not None:
-        # Staff and owner are talking and a person reads this: no question, but no silence.
-        raise_findings(scene, out, chart, [handed_over(said.text, scene.rules)], said)
+    case = talking.case_in_hand(scene, chart)
+    if case is not None:
+        # Staff and owner are talking and a person reads this: no question, but no silence,
+        # and no case of its own.
+        finding = Finding("wrote-back", Urgency.next_day, case.matter, talking.WROTE_BACK)
+        raise_findings(scene, out, chart, [finding], said)
         words = what_happens_now(scene, chart, Urgency.next_day, person.lang)
         out.say(person.chat, words, patient=chart.id)
         return
@@ -406,14 +408,9 @@ def _not_understood(
     both = f"{before['text']}\n{said.text}"
     data = {
         "patient": chart.id, "chat": person.chat, "by": person.name, "text": both,
-        "source": said.source,
+        "source": said.source, **twice.kept(before, chart),
     }  # fmt: skip
     clarify.hand_over(scene, out, chart, data)
-
-
-def _case_in_hand(scene: Scene, chart: Chart) -> Case | None:
-    """The case in which staff have written to this chat, until it is closed."""
-    return next((one for one in chart.cases if one.id == scene.thread.get("case")), None)
 
 
 def cannot_be_read(scene: Scene, out: Outcome, chart: Chart, person: Person, source: str) -> None:
@@ -422,24 +419,3 @@ def cannot_be_read(scene: Scene, out: Outcome, chart: Chart, person: Person, sou
     out.heard.add(chart.id)
     out.add(Entry("said", person.name, said.text, chart.id, {"source": source}))
     _not_understood(scene, out, chart, person, said, rest=False)
-
-
-def _copy_to_case(scene: Scene, out: Outcome, chart: Chart, person: Person, text: str) -> None:
-    """While staff talk with an owner, the owner's words go to the case as they are."""
-    case = _case_in_hand(scene, chart)
-    if case is None:
-        return
-    for desk in scene.desks:
-        if desk.rank == 0:
-            out.say(
-                desk.chat,
-                scene.words.say(
-                    "case_said",
-                    scene.clinic.language,
-                    by=f"{person.name} ({chart.name})",
-                    at=clock(chart.local(scene.now)),
-                    text=text,
-                ),
-                topic=f"case:{case.id}",
-                patient=chart.id,
-            )

@@ -154,10 +154,15 @@ class WoundCheck:
 
 @dataclass(frozen=True, slots=True)
 class LateTap:
-    """Doses (``lines``) tapped late: when they were given is waited for ``until`` then."""
+    """Doses (``lines`` of ``prompt``) tapped late at ``tapped`` in ``chat``: when they were
+    given is waited for ``until`` then. ``source`` is the button."""
 
     lines: tuple[int, ...]
     until: datetime
+    prompt: int
+    chat: int
+    tapped: datetime
+    source: str
 
 
 FILMS = ("video", "animation", "video_note")
@@ -235,6 +240,12 @@ class Chart:
     def local(self, at: datetime) -> datetime:
         """``at`` on the patient's own clock."""
         return at.astimezone(ZoneInfo(self.plan.zone))
+
+    def tapped_late(self, line: Line) -> LateTap | None:
+        """The tap on this dose of which it is not told yet when it was given."""
+        if line.state not in ("open", "unanswered"):
+            return None
+        return next((one for one in self.late_taps if line.id in one.lines), None)
 
     def lines(self) -> list[Line]:
         """Every known line of every known prompt."""

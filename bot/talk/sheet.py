@@ -29,14 +29,19 @@ def sheet_text(scene: Scene, chart: Chart, sheet: Sheet, lang: Lang, first: str 
 
 
 def _numbers(sheet: Sheet) -> dict[int, int]:
-    """Line id → its number; notices have none."""
-    asking = [line for line in sheet.lines if line.item.kind != "notice"]
+    """Line id → its number; notices have none, nor have doses that wait for staff: they were
+    not in the message that first came."""
+    asking = [line for line in sheet.lines if line.item.kind != "notice" and line.state != "held"]
     return {line.id: number for number, line in enumerate(asking, 1)}
 
 
 def _after(scene: Scene, chart: Chart, line: Line, lang: Lang) -> str:
     if line.state == "held":
         return f"\n   → {scene.words.say('held_line', lang)}"
+    if (tap := chart.tapped_late(line)) is not None:
+        by = next((one.name for one in chart.people if one.chat == tap.chat), "")
+        at = clock(chart.local(tap.tapped))
+        return f"\n   → {scene.words.say('given_asked', lang, by=by, at=at)}"
     if line.state != "answered":
         return ""
     done = scene.words.say(

@@ -4,14 +4,13 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import datetime
-from typing import Any
 
 from bot.model.chat import Incoming
 from bot.model.finding import Finding
 from bot.model.observation import Observation
 from bot.model.text import Lang
 
-from . import clarify, late
+from . import clarify
 from .cases import Said
 from .dosing import after_given, next_words
 from .late import ask_when, is_late
@@ -35,22 +34,24 @@ def tap_line(
     if choice is None or sheet.sent_at is None:
         return False
     words, lang = scene.words, person.lang
-    if chart.state != "active":
+    # A dose given before the patient went back to the clinic is worth knowing there.
+    before_stay = chart.state == "paused" and line.item.kind == "dose"
+    if chart.state != "active" and not before_stay:
         out.answer(event.callback, words.say("tap_over", lang))
         return True
     if line.state == "held":
         out.answer(event.callback, words.say("held_line", lang))
         return True
     if line.state == "answered":
-        out.answer(event.callback, _already(scene, chart, line, person))
+        out.answer(event.callback, already(scene, chart, line, person))
         return True
-    if choice_id == _good(line) and is_late(scene, sheet, line):
+    if choice_id == good(line) and is_late(scene, sheet, line):
         out.answer(event.callback)
         ask_when(scene, out, chart, person, sheet, [line], f"tap:{event.update}")
         return True
     out.answer(event.callback, words.say("tap_noted", lang, choice=choice.label.say(lang)))
     answers = [(line, choice_id)]
-    _answer(scene, out, f"tap:{event.update}", person, chart, sheet, answers)
+    answer(scene, out, f"tap:{event.update}", person, chart, sheet, answers)
     if not choice.notes:
         out.say(person.chat, words.say("describe", lang), patient=chart.id)
         out.threads[person.chat] = {**scene.thread, "describe": line.item.asks}
@@ -69,51 +70,13 @@ def tap_all(scene: Scene, out: Outcome, event: Incoming, person: Person, sheet_i
             return True
         out.answer(event.callback, scene.words.say("tap_noted", person.lang, choice="✓"))
         old = [line for line in todo if is_late(scene, sheet, line)]
-        now = [(line, _good(line)) for line in todo if line not in old]
+        now = [(line, good(line)) for line in todo if line not in old]
         if now:
-            _answer(scene, out, f"tap:{event.update}", person, chart, sheet, now)
+            answer(scene, out, f"tap:{event.update}", person, chart, sheet, now)
         if old:
             ask_when(scene, out, chart, person, sheet, old, f"tap:{event.update}")
         return True
     return False
-
-
-def tap_when(
-    scene: Scene, out: Outcome, event: Incoming, person: Person, sheet_id: int, ids: str, how: str
-) -> bool:
-    """It was told when a dose was given: about its hour, or just now."""
-    for chart in scene.charts:
-        sheet = chart.sheet(sheet_id)
-        if sheet is None:
-            continue
-        out.answer(event.callback)
-        out.cancel.append(late.key_of(sheet.id, ids, person.chat))
-        wanted = set(ids.split("-"))
-        lines = [line for line in sheet.open if str(line.id) in wanted]
-        at = sheet.due_at if how == "s" else scene.now
-        answers = [(line, _good(line)) for line in lines]
-        note = scene.words.say("tap_noted", person.lang, choice=clock(chart.local(at)))
-        out.edit(event.chat, "", f"✓ {note}", (), patient=chart.id, message=event.message)
-        if answers:
-            _answer(scene, out, f"tap:{event.update}", person, chart, sheet, answers, at=at)
-        return True
-    return False
-
-
-def when_not_told(scene: Scene, out: Outcome, chart: Chart, data: dict[str, Any]) -> None:
-    """Nobody said when: given when it was tapped, the latest that it can have been."""
-    sheet = chart.sheet(int(data["prompt"]))
-    person = next((one for one in chart.people if one.chat == data["chat"]), None)
-    if sheet is None or person is None:
-        return
-    answers = [(line, _good(line)) for line in sheet.open if line.id in data["lines"]]
-    if not answers:
-        return
-    at = datetime.fromisoformat(data["tapped"])
-    _answer(scene, out, data["source"], person, chart, sheet, answers, at=at)
-    meds = ", ".join(line.item.med or "" for line, _ in answers)
-    text = scene.words.say("given_taken", person.lang, med=meds, at=clock(chart.local(at)))
-    out.say(person.chat, text, patient=chart.id, topic=f"patient:{chart.id}")
 
 
 def tap_undo(scene: Scene, out: Outcome, event: Incoming, person: Person, sheet_id: int) -> bool:
@@ -175,7 +138,7 @@ def _find(scene: Scene, line_id: int) -> tuple[Chart, Sheet, Line] | None:
     return None
 
 
-def _already(scene: Scene, chart: Chart, line: Line, person: Person) -> str:
+def already(scene: Scene, chart: Chart, line: Line, person: Person) -> str:
     key = "tap_already" if line.by == person.name else "tap_other"
     at = clock(chart.local(line.at)) if line.at else ""
     return scene.words.say(
@@ -187,7 +150,7 @@ def _already(scene: Scene, chart: Chart, line: Line, person: Person) -> str:
     )
 
 
-def _good(line: Line) -> str:
+def good(line: Line) -> str:
     """The choice of a dose or session that means: done."""
     for choice in line.item.choices:
         if any(note.value in ("given", "done") for note in choice.notes):
@@ -195,7 +158,7 @@ def _good(line: Line) -> str:
     return line.item.choices[0].id
 
 
-def _answer(
+def answer(
     scene: Scene,
     out: Outcome,
     source: str,
@@ -205,8 +168,12 @@ def _answer(
     answers: list[tuple[Line, str]],
     *,
     at: datetime | None = None,
-) -> None:
-    """Mark lines, keep what they note, tell what follows, and bring all copies up to date."""
+    silent: bool = False,
+    text: str = "",
+) -> bool:
+    """Mark lines, keep what they note, tell what follows, and bring all copies up to date.
+    ``silent``: whoever tapped is not told; ``text``: own words in place of a button. True
+    when they were told what follows."""
     at = at or scene.now
     marks: list[Mark] = []
     observations: list[Observation] = []
@@ -226,14 +193,17 @@ def _answer(
             tell += words
             more += findings
     out.add(*marks)
-    said = Said(person.name, "; ".join(labels), source, by_button=True)
+    said = Said(person.name, text or "; ".join(labels), source, by_button=not text)
     out.heard.add(chart.id)
     out.add(Entry("tapped", person.name, said.text, chart.id, {"source": source}))
-    findings = take_note(scene, out, chart, observations, said, person=person, more=more)
+    known = person if person.id else None
+    findings = take_note(scene, out, chart, observations, said, person=known, more=more)
     tell += advice_for(scene, chart, findings, person.lang)
     refresh(scene, out, chart, marked(sheet, marks), reminded=sheet.reminded)
-    if tell:
-        out.say(person.chat, "\n\n".join(tell), patient=chart.id, urgent=bool(findings))
+    if not tell or silent:
+        return False
+    out.say(person.chat, "\n\n".join(tell), patient=chart.id, urgent=bool(findings))
+    return True
 
 
 def _about_dose(

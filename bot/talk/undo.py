@@ -211,7 +211,9 @@ def take_back(scene: Scene, out: Outcome, chart: Chart, person: Person, source: 
     for back in planned_again(scene, chart, source):
         slot = chart.local(back.line.item.slot_at or scene.now)
         at = when(slot, chart.local(scene.now), lang)
-        parts.append(words.say("undone_dose", lang, med=back.line.item.med, when=at))
+        parts.append(
+            words.say("undone_dose", lang, name=chart.name, med=back.line.item.med, when=at)
+        )
     if seen_by_staff:
         parts.append(words.say("undone_case", lang))
     out.heard.add(chart.id)

@@ -13,26 +13,36 @@ from bot.model.urgency import Urgency
 from bot.reading import read
 from bot.triage import triage, urgency
 
-from . import clarify, pictures, wishes
+from . import clarify, pictures, wishes, wound
 from .buttons import button
 from .cases import Said, raise_findings
 from .noting import advice_for
 from .outcome import Due, Entry, Outcome
 from .phones import whom_to_phone
-from .reply import context_for, reply
+from .reply import context_for
 from .scene import Chart, Person, Scene
+from .spoken import spoken
 
 
 def candidates(scene: Scene) -> list[Chart]:
-    """The patients that a message may be about: those not ended, else the newest."""
+    """The patients that a message may be about: those not ended, and one of the past of
+    whom it was asked last how the wound healed; else the newest."""
     under_way = [chart for chart in scene.charts if chart.state != "ended"]
-    return under_way or [max(scene.charts, key=lambda chart: chart.id)]
+    sent = [one.sent_at for chart in under_way for one in chart.sheets if one.sent_at]
+    asked = [
+        chart
+        for chart in scene.charts
+        if chart.state == "ended"
+        and (last := wound.last_asked(chart, scene.now))
+        and all(at <= last[1] for at in sent)
+    ]
+    return [*under_way, *asked] or [max(scene.charts, key=lambda chart: chart.id)]
 
 
 def which(scene: Scene, event: Incoming) -> Chart | None:
     """The patient that is meant: the one answered about, named, or the only one."""
     topic = scene.reply_topic.split(":")
-    if topic[0] in ("patient", "prompt", "unclear") and topic[-1].isdigit():
+    if topic[0] in ("patient", "prompt", "unclear", "wound") and topic[-1].isdigit():
         found = scene.chart(int(topic[-1]))
         if found is not None:
             return found
@@ -123,7 +133,7 @@ def told_which(scene: Scene, out: Outcome, event: Incoming, person: Person, pati
             wishes.carry_out(scene, out, event, chart, person, command)
     words = "\n".join(text for text in texts if wishes.command_of(text) is None)
     if words:
-        reply(scene, out, event, chart, person, words, data["source"])
+        spoken(scene, out, event, chart, person, words, data["source"])
     return True
 
 

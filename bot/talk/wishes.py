@@ -11,13 +11,13 @@ from bot.model.plan import Hours
 from bot.model.text import Lang
 from bot.plan.prompts import rebuild
 
-from . import household
+from . import household, late, wound
 from .buttons import button
 from .expected import normal_now
 from .outcome import Due, Entry, NewPlan, Outcome, OwnSetting, Rows
 from .phones import both_phones
 from .scene import Chart, Person, Scene
-from .undo import last_source, take_back
+from .undo import REACH, last_source, take_back
 from .words import clock
 
 COMMANDS: dict[str, frozenset[str]] = {
@@ -56,11 +56,7 @@ def carry_out(
     words, lang = scene.words, person.lang
     out.heard.add(chart.id)
     if wish == "undo":
-        source = last_source(scene, chart, person)
-        if source is None:
-            out.say(person.chat, words.say("undo_nothing", lang), patient=chart.id)
-        else:
-            take_back(scene, out, chart, person, source)
+        _undo(scene, out, chart, person)
         return True
     if wish in ("english", "spanish"):
         new: Lang = "en" if wish == "english" else "es"
@@ -92,6 +88,29 @@ def carry_out(
     out.say(person.chat, text, buttons=rows, patient=chart.id, topic=f"patient:{chart.id}")
     del event
     return True
+
+
+def _undo(scene: Scene, out: Outcome, chart: Chart, person: Person) -> None:
+    """Take back what came last: a late tap that still waits for its time, or what was noted."""
+    tap = late.waiting(chart, person.chat, scene.now)
+    source = last_source(scene, chart, person)
+    since = [noted.at for noted in chart.history if chart.sources[noted.id][0] == source]
+    wounds = [one for one in chart.wounds if one.person == person.id and one.told_at]
+    healed = max(wounds, key=lambda one: one.told_at or one.asked_at, default=None)
+    if (
+        healed is not None
+        and healed.told_at
+        and scene.now - healed.told_at < REACH
+        and all(at <= healed.told_at for at in [*since, *([tap.tapped] if tap else [])])
+    ):
+        wound.ask(scene, out, chart, person, healed.day)  # it stands until another is tapped
+    elif tap is not None and all(at <= tap.tapped for at in since):
+        text = late.forget(scene, out, chart, person, tap)
+        out.say(person.chat, text, patient=chart.id, topic=f"patient:{chart.id}")
+    elif source is None:
+        out.say(person.chat, scene.words.say("undo_nothing", person.lang), patient=chart.id)
+    else:
+        take_back(scene, out, chart, person, source)
 
 
 def _pause(scene: Scene, out: Outcome, chart: Chart, lang: Lang) -> str:

@@ -93,11 +93,20 @@ def date_of(local: datetime, lang: Lang) -> str:
     return f"{local.day} {_MONTHS[lang][local.month - 1]}"
 
 
+_DAYS = {
+    "en": {-1: "yesterday", 0: "today", 1: "tomorrow"},
+    "es": {-1: "ayer", 0: "hoy", 1: "mañana"},
+}
+
+
 def when(local: datetime, now: datetime, lang: Lang) -> str:
     """A local time seen from local ``now``: "today at 20:00", "5 Mar at 08:00"."""
     days = (local.date() - now.date()).days
-    if lang == "en":
-        day = {0: "today", 1: "tomorrow"}.get(days, date_of(local, lang))
-        return f"{day} at {clock(local)}"
-    day = {0: "hoy", 1: "mañana"}.get(days, f"el {date_of(local, lang)}")
-    return f"{day} a las {clock(local)}"
+    date = date_of(local, lang) if lang == "en" else f"el {date_of(local, lang)}"
+    return f"{_DAYS[lang].get(days, date)} {'at' if lang == 'en' else 'a las'} {clock(local)}"
+
+
+def day_word(local: datetime, now: datetime, lang: Lang) -> str:
+    """The day of a local time seen from local ``now``; nothing for today."""
+    days = (local.date() - now.date()).days
+    return _DAYS[lang].get(days, date_of(local, lang)) if days else ""

@@ -4,11 +4,12 @@ was a problem goes to staff."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import replace
 from datetime import date, datetime, timedelta
 from typing import Any, Final
 
-from bot.measures.infection import SIGNS, Healing, ask_on, verdict
+from bot.measures.infection import DEEP_DAYS, SIGNS, SUPERFICIAL_DAYS, Healing, ask_on, verdict
 from bot.model.chat import Incoming
 from bot.model.finding import Finding
 from bot.model.plan import Plan
@@ -25,6 +26,10 @@ from .words import Words
 
 REMIND, GIVE_UP = timedelta(days=2), timedelta(days=7)
 """One reminder, and when it is taken that nobody will answer. Common practice, from memory."""
+FRESH = timedelta(hours=12)
+"""How long words without a button may be an answer to the question."""
+PATIENCE = timedelta(minutes=20)
+"""How long "Done" is waited for once a problem was tapped. Common practice, from memory."""
 RANK: Final = ("none", "inconclusive", "infection")
 
 
@@ -43,6 +48,11 @@ def key_of(patient: int, day: int) -> str:
     return f"wound:{patient}:{day}"
 
 
+def keys_of(patient: int) -> list[str]:
+    """The keys of all askings: for a patient whose messages staff have ended."""
+    return [key_of(patient, day) for day in (SUPERFICIAL_DAYS, DEEP_DAYS)]
+
+
 def _midday(plan: Plan, on: date) -> datetime:
     return to_utc(datetime.combine(on, plan.hours.midday), plan.zone)
 
@@ -54,6 +64,9 @@ def fell_due(scene: Scene, out: Outcome, chart: Chart, data: dict[str, Any]) -> 
     key = key_of(chart.id, day)
     there = chart.local(scene.now)
     check = next((one for one in chart.wounds if one.day == day), None)
+    if check is not None and "chat" in data:
+        _not_sent(scene, out, chart, check, int(data["chat"]))
+        return
     if check is not None and check.told is not None:
         return
     if chart.state == "paused" or chart.plan.hours.quiet(there.time()):
@@ -73,11 +86,43 @@ def fell_due(scene: Scene, out: Outcome, chart: Chart, data: dict[str, Any]) -> 
     else:
         again = check.asked_at + GIVE_UP
     for person in (one for one in chart.people if one.reachable):
-        text = scene.words.say("wound_ask", person.lang, name=chart.name, day=day)
-        topic = f"patient:{chart.id}"
-        rows = _first(scene, chart, person, day)
-        out.say(person.chat, text, buttons=rows, patient=chart.id, topic=topic, quiet=True)
+        ask(scene, out, chart, person, day, quiet=True)
     out.add(Due(key, "wound", again, chart.id, data))
+
+
+def ask(
+    scene: Scene, out: Outcome, chart: Chart, person: Person, day: int, *, key: str = "wound_ask",
+    quiet: bool = False,
+) -> None:  # fmt: skip
+    """The question, with its two buttons."""
+    text = scene.words.say(key, person.lang, name=chart.name, day=day)
+    rows = _first(scene, chart, person, day)
+    topic = f"wound:{day}:{chart.id}"
+    out.say(person.chat, text, buttons=rows, patient=chart.id, topic=topic, quiet=quiet)
+
+
+def last_asked(chart: Chart, now: datetime) -> tuple[WoundCheck, datetime] | None:
+    """The question, and when it came, while it is the last thing that was asked here."""
+    for check in reversed(chart.wounds):
+        at = check.asked_at + (REMIND if now - check.asked_at >= REMIND else timedelta(0))
+        later = any(one.sent_at is not None and one.sent_at > at for one in chart.sheets)
+        if check.told is None and now - at < FRESH and not later:
+            return check, at
+    return None
+
+
+def _not_sent(scene: Scene, out: Outcome, chart: Chart, check: WoundCheck, chat: int) -> None:
+    """A problem was tapped, "Done" was not: it must not be lost with that."""
+    person = next((one for one in chart.people if one.chat == chat), None)
+    if person is None or person.id not in check.drafts:
+        return
+    told = Healing(problem=True, **dict.fromkeys(check.drafts[person.id], True))
+
+    def show(text: str, rows: Rows) -> None:
+        topic = f"wound:{check.day}:{chart.id}"
+        out.say(person.chat, text, buttons=rows, patient=chart.id, topic=topic)
+
+    keep(scene, out, person, chart, check, told, scene.cause, show)
 
 
 def tapped(
@@ -89,47 +134,64 @@ def tapped(
     if check is None or what not in ("ok", "bad", "back", "done", *SIGNS):
         return False
     lang = person.lang
-    drafts = dict(check.drafts)
-    mine = drafts.get(person.id, ())
-    if what in ("ok", "done"):
-        told = Healing(
-            problem=what == "done", **dict.fromkeys(mine if what == "done" else (), True)
-        )
-        _told(scene, out, event, person, chart, check, told)
-        return True
-    if what == "back":
-        drafts.pop(person.id, None)
-        text = scene.words.say("wound_ask", lang, name=chart.name, day=day)
-        rows = _first(scene, chart, person, day)
-    else:
-        if what in SIGNS:
-            mine = tuple(one for one in SIGNS if (one in mine) != (one == what))
-        drafts[person.id] = mine
-        text = scene.words.say("wound_which", lang, name=chart.name)
-        rows = _signs(scene, chart, person, day, mine)
+
+    def show(text: str, rows: Rows) -> None:
+        out.edit(event.chat, "", text, rows, patient=chart.id, message=event.message)
+
     out.answer(event.callback)
-    out.add(WoundPut(chart.id, replace(check, drafts=drafts)))
+    mine = check.drafts.get(person.id, ())
+    if what in ("ok", "done"):
+        signs = mine if what == "done" else ()
+        told = Healing(problem=what == "done", **dict.fromkeys(signs, True))
+        keep(scene, out, person, chart, check, told, f"tap:{event.update}", show)
+        return True
     out.heard.add(chart.id)
-    out.edit(event.chat, "", text, rows, patient=chart.id, message=event.message)
+    if what == "back":
+        drafts = {who: signs for who, signs in check.drafts.items() if who != person.id}
+        out.add(WoundPut(chart.id, replace(check, drafts=drafts)))
+        out.cancel.append(_draft_key(chart, check, person))
+        text = scene.words.say("wound_ask", lang, name=chart.name, day=day)
+        show(text, _first(scene, chart, person, day))
+        return True
+    if what in SIGNS:
+        mine = tuple(one for one in SIGNS if (one in mine) != (one == what))
+    show(scene.words.say("wound_which", lang, name=chart.name),
+         draft(scene, out, chart, person, check, mine))  # fmt: skip
     return True
 
 
-def _told(
-    scene: Scene, out: Outcome, event: Incoming, person: Person, chart: Chart, check: WoundCheck,
-    told: Healing,
+def draft(
+    scene: Scene, out: Outcome, chart: Chart, person: Person, check: WoundCheck,
+    signs: tuple[str, ...],
+) -> Rows:  # fmt: skip
+    """Keep what is ticked so far, for as long as "Done" is waited for; the buttons."""
+    out.add(WoundPut(chart.id, replace(check, drafts={**check.drafts, person.id: signs})))
+    data = {"day": check.day, "chat": person.chat}
+    due = _draft_key(chart, check, person)
+    out.add(Due(due, "wound", scene.now + PATIENCE, chart.id, data))
+    return _signs(scene, chart, person, check.day, signs)
+
+
+def _draft_key(chart: Chart, check: WoundCheck, person: Person) -> str:
+    return f"{key_of(chart.id, check.day)}:{person.chat}"
+
+
+def keep(
+    scene: Scene, out: Outcome, person: Person, chart: Chart, check: WoundCheck, told: Healing,
+    source: str, show: Callable[[str, Rows], None], own: str = "",
 ) -> None:  # fmt: skip
-    """Keep the answer. That of another at home gives way only to a worse one."""
+    """Keep the answer. That of another at home gives way only to a worse one. ``own``: the
+    words that it was told in."""
     lang, words = person.lang, scene.words
     out.heard.add(chart.id)
+    out.cancel.append(_draft_key(chart, check, person))
     before = check.told
     if (
         before is not None
         and check.person != person.id
         and RANK.index(verdict(told)) <= RANK.index(verdict(before))
     ):
-        out.answer(event.callback)
-        text = words.say("wound_known", lang, what=in_words(words, before, lang))
-        out.edit(event.chat, "", text, (), patient=chart.id, message=event.message)
+        show(words.say("wound_known", lang, what=in_words(words, before, lang)), ())
         return
     drafts = {who: signs for who, signs in check.drafts.items() if who != person.id}
     out.add(
@@ -138,11 +200,11 @@ def _told(
         )
     )
     out.cancel.append(key_of(chart.id, check.day))
-    source, clinic_lang = f"tap:{event.update}", scene.clinic.language
+    clinic_lang = scene.clinic.language
     staff_words = words.say(
         "wound_logged", clinic_lang, day=check.day, what=in_words(words, told, clinic_lang)
     )
-    said = Said(person.name, staff_words, source, by_button=True)
+    said = Said(person.name, own or staff_words, source, by_button=not own)
     data = {"source": source, "wound_check": check.day, "counts_as": verdict(told)}
     out.add(Entry("tapped", person.name, staff_words, chart.id, data))
     what = in_words(words, told, lang)
@@ -157,8 +219,7 @@ def _told(
         scene.secret, person.chat, words.say("wound_change", lang),
         f"y.{check.day}.back.{chart.id}",
     )  # fmt: skip
-    out.answer(event.callback)
-    out.edit(event.chat, "", text, ((change,),), patient=chart.id, message=event.message)
+    show(text, ((change,),))
 
 
 def _finding(scene: Scene, told: Healing) -> Finding:

@@ -52,7 +52,7 @@ async def test_taken_back_the_next_dose_comes_when_it_was_planned_with_the_other
     await box.says(box.ines, "undo")
     told = box.last(box.ines).words
     assert "Taken back" in told
-    assert "next carprofen is today at 20:00 again, as planned" in told
+    assert "next carprofen for Canela is today at 20:00 again, as planned" in told
     assert "If the dose was given after all, tell me before you give another." in told
     assert await coming(box) == EVENING
     before = len(asked(box))

@@ -108,7 +108,7 @@ async def test_someone_else_saying_given_again_is_asked_about(canela: Box) -> No
     await canela.to(1, 20, 40)
     await canela.says(canela.marco, "ya le di el carprofeno")
     asked = canela.last(canela.marco, "segunda dosis")
-    assert "Ines ya anotó carprofen a las 20:02" in asked.words
+    assert "Ines ya anotó carprofen para Canela a las 20:02" in asked.words
     assert (await canela.seen()).count("dose: given") == 1
     await canela.taps(canela.marco, "Se dio una segunda dosis")
     assert "dose: doubled" in await canela.seen()

@@ -111,3 +111,80 @@ async def test_who_died_is_not_asked_about(healed: Box) -> None:
     before = len(healed.heard(healed.ines))
     await healed.to(91, 14)
     assert not any("90 days" in text for text in healed.heard(healed.ines)[before:])
+
+
+async def test_a_plain_answer_in_words_counts_like_a_tap(healed: Box) -> None:
+    await healed.says(healed.ines, "yes it healed fine, thanks")
+    noted = healed.last(healed.ines)
+    assert noted.words.startswith("Noted: no problem with the cut.")
+    assert await _counts(healed, 30) == "none"
+    assert await healed.seen() == []  # nothing is noted for today by it
+    await healed.says(healed.ines, "undo")
+    assert "did the cut heal" in healed.last(healed.ines).words
+
+
+async def test_a_problem_in_words_is_ticked_and_sent_even_without_done(healed: Box) -> None:
+    await healed.says(healed.ines, "it opened and he got antibiotics")
+    asked = healed.last(healed.ines)
+    assert "I understood: there was a problem, it opened, antibiotics" in asked.words
+    assert "555 0142" in asked.words
+    assert "✓ It opened" in asked.labels
+    assert "✓ Antibiotics" in asked.labels
+    assert await healed.seen() == []  # no dose of an antibiotic today
+    await healed.to(30, 13, 30)
+    assert await _counts(healed, 30) == "inconclusive"
+    assert "it opened, antibiotics" in healed.case("Asked how the wound healed").words
+
+
+async def test_what_may_be_so_now_is_read_like_any_reply(healed: Box) -> None:
+    await healed.says(healed.ines, "it is red and oozing")
+    assert {"incision: red", "incision: discharge"} <= set(await healed.seen())
+    assert "✓ Fluid" in healed.last(healed.ines, "I understood").labels
+
+
+async def test_a_bare_no_or_an_unclear_word_is_no_answer(healed: Box) -> None:
+    for words in ("no", "yes"):
+        healed.stage.standin.say(healed.ines, None, words, healed.last(healed.ines, "did the cut"))
+        await healed.stage.settle()
+        if words == "no":
+            assert "please tap" in healed.last(healed.ines).words
+            assert await _counts(healed, 30) == "not counted"
+    assert await _counts(healed, 30) == "none"
+
+
+async def test_ticks_without_done_reach_staff(healed: Box) -> None:
+    await healed.taps(healed.ines, "There was a problem")
+    await healed.taps(healed.ines, "Pus", healed.last(healed.ines, "Tap all that fit"))
+    await healed.to(30, 13, 40)
+    assert "pus" in healed.case("Asked how the wound healed").words
+    assert "I noted: there was a problem, pus" in healed.last(healed.ines).words
+    # Taken back in time it reaches nobody.
+    await healed.taps(healed.marco, "Hubo un problema")
+    await healed.taps(healed.marco, "Atrás", healed.last(healed.marco, "Qué problema"))
+    cases = len(healed.on_desk())
+    await healed.to(30, 14, 30)
+    assert not any("Marco, 13" in text for text in healed.on_desk()[cases:])
+
+
+async def test_whom_staff_have_ended_is_asked_nothing_more(healed: Box) -> None:
+    await healed.staff_says("/plan Canela")
+    for label in ("Pause or end", "End early", "Clinician's decision"):
+        await healed.staff_taps(label)
+    assert "with it my messages" in healed.last(healed.ines).words
+    before = len(healed.heard(healed.ines))
+    await healed.to(91, 14)
+    assert len(healed.heard(healed.ines)) == before
+
+
+async def test_after_one_has_ended_words_are_not_taken_for_the_other(practice: Box) -> None:
+    box = await practice.with_patient(plan(home="2026-04-01T10:30", medicines=[]))
+    await box.to(57, 23)  # Canela's course is over
+    other = plan(patient="Pepa", surgery="2026-05-28", home="2026-05-29T10:30", medicines=[])
+    await box.with_patient(other)
+    await box.to(90, 13, 5)
+    assert "Canela, 90 days" in box.last(box.ines, "did the cut").words
+    await box.says(box.ines, "yes it healed fine")
+    assert "Who is this about?" in box.last(box.ines).words
+    await box.taps(box.ines, "Canela")
+    assert "Noted: no problem with the cut" in box.last(box.ines).words
+    assert await box.seen(2) == []
