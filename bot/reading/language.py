@@ -47,9 +47,18 @@ def settle_homographs(tokens: list[Token], hint: Lang) -> None:
             english = sum(t.word in _EN for t in sentence)
             spanish = sum(t.word in _ES for t in sentence)
             lang = hint if english == spanish else "en" if english > spanish else "es"
-            for token in sentence:
-                _choose(token, lang)
+            for place, token in enumerate(sentence):
+                before = sentence[place - 1] if place else None
+                _choose(token, "en" if before and _helps(before) else lang)
         start = index
+
+
+_HELPERS = frozenset("has have had its hes shes theyve been will wont didnt".split())
+
+
+def _helps(token: Token) -> bool:
+    """Before an English participle: "the wrap's come undone"."""
+    return bool(token.base) or token.word in _HELPERS
 
 
 def _choose(token: Token, lang: str) -> None:

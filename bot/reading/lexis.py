@@ -157,7 +157,7 @@ def settle_bit(tokens: list[Token]) -> None:
         if token.word == "so" and index + 1 < len(tokens) and tokens[index + 1].word == "much":
             token.keys -= {"<stopneg>"}
         if token.word == "wee" and _adjective(tokens, index, before):
-            token.keys -= {"<pee>", "<sign>"}
+            token.keys -= {"<pee>", "<sign>", "<notwoundblood>"}
             token.keys |= {"<slight>"}
         if token.word in ("paw", "paws") and before in _WHOSE:
             token.keys -= {"<chew>"}  # "his paw below the bandage"

@@ -21,6 +21,7 @@ OVERRIDES: dict[str, frozenset[str]] = {
             "incision",
             "appetite",
             "energy_lethargic",
+            "energy_quiet",
             "weight_bearing_none",
         )
     ),

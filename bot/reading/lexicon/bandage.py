@@ -4,6 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "wetword": """
+        sogging orinada orinado meada meado remojada remojado encharcada encharcó chorreada salpicada salpico sprayed rained_on swamped sploshed
         wet soaked soaking damp drenched soggy sodden saturated moist sopping splashed mojado
         mojada mojo mojaron empapado empapada empapo humedo humeda mojadito humedecio
         soaked_through dunked puddle moja mojando soaking_wet waterlogged drooled encharcado
@@ -12,6 +13,7 @@ CLASSES = {
         squelching squelchy squelches sloshing squidgy chorrea escurre
         """,
     "slipword": """
+        desamarro desamarrado aguado aguada aguo cayendo saliendo bajando dropped drooped sagging sags sagged slumped slump slouched desacomodo desacomodado desarreglo descolgo desajusto desajustado saco aflojando deshilacho shuffled migrated ridden_up crept
         slipped slip slipping slid slides sliding fell fallen come_off came_off coming_off off
         loose moved down falling_off fallen_off slipping_down ridden shifted undone unravelled
         unraveled unraveling unwrapping unwrapped bunched twisted half_off hanging hangs rolled
@@ -24,12 +26,14 @@ CLASSES = {
         bunched_up desato desatado bufanda
         """,
     "legit_ok": "fine good dry clean intact snug secure warm normal bien seca limpia firme tight apretada",
+    "spill": "agua water lluvia rain cafe coffee jugo dew soaked empapo",
     "byvet": """
         planned vet vets clinic nurse appointment scheduled checkup check_up you_said
         veterinario veterinaria clinica cita enfermera doctora
         tomorrow manana monday friday hooray due finally
         """,
     "tightword": """
+        justa justo rubbing ceñida strangled pinching ahorcando asfixiando estrangulando ajustadisima rozando squeezing
         tight tighter apretado apretada aprieta apretando muy_justo constricting cutting_in
         digging ajustado ajustada tirante strangling apretadisimo
         """,
@@ -83,6 +87,10 @@ RULES = {
     hasnt|not ~ moved|slipped|shifted
     no se|lo? ha? movido|movio|mueve|corrido
     = wet
+    paddled|waded|swam|stood|puddle|stream|pond|snow|nieve|dew|grass|sprinkler|sprinklers|shower|hose|sea ~~ <bandageword> ~ on|wet|soaked|drenched|mojada? -dry -<good>
+    cayo|cayeron|regue|rego|tiro|echo|derramo|tipped|spilled|spilt ~2 agua|water|liquido|leche|milk ~4 <bandageword>
+    meo|orino|peed|weed|meado|orinado ~ en|on|all|over? ~2 <bandageword>
+    <bandageword> ~3 orinada|orinado|meada|meado
     <bandageword> ~4 in|into|al|en|a ~3 water|agua|puddle|charco|bath|river|sea|pond|toilet|sink|bowl|lago|rio|alberca|tina -dry -clean -<good>
     stepped|stood|walked|metio|piso|pisado|sat|splashed|dipped|dunked|paddled ~5 water|agua|puddle|charco|bowl|bath|pond|sea|lodo|mud ~~ <bandageword> -dry -seca
     metio|meti|dipped|dunked|stuck|put ~4 <bandageword> ~4 water|agua|puddle|charco|bowl|bath
@@ -109,18 +117,24 @@ RULES = {
     desenvolvio|desenvuelve|desenrollo ~3 <bandageword>
     tape|cinta|esparadrapo|micropore ~4 come|came|off|peeling|lifting|despego|solto|undone
     trae|tiene|lleva|has|got ~2 <bandageword> ~ en|round|around|at|down|on ~ el|his|her|the? tobillo|pie|ankle
-    sin ~ la? <bandageword> -<byvet> -<neg>
+    sin <bandageword> -<byvet>
+    sin ~1 <bandageword> -<byvet> -problema -problemas -novedad -broncas
+    <bandageword> ~2 va|anda|esta ~ por|en ~ el tobillo|pie|suelo|piso
+    <bandageword> ~3 sticking|poking|hanging|coming ~ out|off
+    se ~ saco|quito|arranco|jalo ~2 <bandageword>
+    <bandageword> se ~ le? ~ salio|sale -<bleedword> -<seepword> -<smellword>
+    salio ~2 <bandageword> -<spill> -<bleedword> -<seepword>
     ya no ~2 trae|tiene|lleva ~2 <bandageword> -<byvet>
     <bandageword> ~~ trailing|unpicked|dragging|arrastrando|colgando
     unpicked|undid|unwound|desato|desenredo ~3 <bandageword>
     <bandageword> ~~ shreds|bits|tatters|pieces|trizas|pedazos|tiras|ribbons|hilachos
     <neg> ~2 tiene|trae|has|have|wearing|got ~2 <bandageword>
     <bandageword> ~~ arranco|quito|zafo|destrozo
-    <bandageword> & <slipword> -<byvet>
-    <slipword> ~4 <bandageword> -<byvet>
-    <bandageword> ~~ cayo|caido|fell|slipped|came off?
+    <bandageword> & <slipword> -<byvet> -<spill>
+    <slipword> ~4 <bandageword> -<byvet> -<spill>
+    <bandageword> ~~ cayo|caido|fell|slipped|came off? -<spill>
     took|pulled|chewed|chews|ripped|tore|kicked|worked|got|gets ~4 <bandageword> ~ off|apart|completely|down
-    ripped|tore|shredded|arranco|quito|mordio ~4 <bandageword>
+    ripped|tore|shredded|arranco|quito ~4 <bandageword>
     chewing|pulling|tearing ~4 <bandageword> ~ off|apart|through|to_bits
     lost|perdio ~3 <bandageword>
     <bandageword> ~5 ankle|foot|down|round|abajo|around_his_foot -<legit_ok>
@@ -145,6 +159,8 @@ RULES = {
     = odour @asked-bandage
     <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|off|funky|nasty|raro|weird|funny
     = tight
+    toes|dedos|deditos ~3 ballooned|balloon|balloons|twice|double|blown|huge|enormes|ball|size|giant|turning|gone ~ up|purple|blue|morado?
+    <bandageword> ~4 rubbing|cutting|digging|biting ~ and|y? ~ cutting|digging|in
     toes|dedos|deditos ~~ gordos|gordo|gorditos|frios|helados|hinchados|morados|icy|puffed|puffy|cold|swollen +<bandageword> -<neg>
     toes|dedos|deditos|toe ~4 gorditos|gordito|salchichas|salchicha|sausages|ice|hielo|icicles|paleta|paletas -<neg> -<walkword>
     toes|dedos|deditos ~~ and|y|e|plus <coldswollen>|<swell> -<neg>

@@ -13,6 +13,7 @@ CLASSES = {
         sangrita sangrante ensangrentado ensangrentada hemorrhages gore
         """,
     "pour": """
+        spraying sprays sprayed gushy flooded flooding flood galore reguerio regueria cantidad montón chorreadero charcote tirando_mucha machin litros_de un_monton montones bastantisima muchísima un_pocoton burda chorreo chorrea river rivers buckets
         pouring pours poured pour gushing gush gushes gushed spurting spurts spurt spurted
         squirting squirts squirted pumping pumps flowing flows flowed flow streaming streams
         pooling pool pools puddle puddles everywhere soaked soaking soaks drenched profuse
@@ -25,6 +26,7 @@ CLASSES = {
         uncontrolled uncontrollably arterial
         """,
     "dripword": """
+        spots_of dots specks flecks fleck streaks puntitos gotica goticas gotitas chispita chispitas pinta pintas pintitas poquitico poquititico apenitas manchaditas tad tantico bead beads smears dabs touch hint
         spot spots spotting drop drops drip drips dripping dripped drippy trickle trickling
         trickled bit little slight slightly slow slowly tiny few ooze oozes oozing oozed seep
         seeping speck specks smear smears streak dot dots dab stain stains light lightly minor
@@ -81,6 +83,13 @@ RULES = {
     = bleeding @incision @licking @bandage
     <bleedword> -<notwoundblood>
     = bleeding heavy
+    bleeding|bleeds|bled ~ out -fine -check
+    spraying|sprays|squirts|jetting ~2 blood|everywhere
+    corre|corriendo|escurre|baja|bajando ~3 sangre
+    sangre|blood ~ no ~2 para|detiene|cede|corta|deja
+    sangra|sangrando|sangro ~2 feo|horrible|mucho|muchisimo|bastante|demasiado|harto|un_monton|cantidad
+    steady|constant|continuous ~ stream|flow|trickle|drip ~ of? ~ blood|bleeding?
+    mojo|moje|empape|empapo|gaste|llevo|van ~3 toallas|trapos|gasas|towels ~~ sangre|sangrando
     its|it|leg|wound|cut|pata|knee ~2 pissing|pishing|pissed|pouring ~ blood|out
     chorro|chorros ~ de sangre
     sigue|sale|saliendo|salia|salio ~ a chorro|chorros|chorritos|borbotones
@@ -124,7 +133,8 @@ RULES = {
     no para|deja|ha_parado ~2 de? sangrar|sangrando
     soaked|soaking|through|empapo|empapado ~3 towel|towels|bandage|pads|dressing|toalla|venda|
         vendaje|gauze|sheet|gasa|rags ~~ blood|sangre
-    blood|sangre ~5 soaked|soaking|empapada|empapado|pool|puddle|charco|through|floor
+    blood|sangre ~5 soaked|soaking|empapada|empapado|pool|puddle|charco|through -<dripword>
+    blood|sangre ~5 floor|piso|suelo -<dripword>
     pool|puddle|charco|pools|poza|pozo|lake of|de blood|sangre
     losing|lost|perdiendo|perdido ~3 blood|sangre
     covered|bañado|bañada|lleno|llena|cubierto ~2 in|de|en|with blood|sangre
@@ -141,6 +151,7 @@ RULES = {
     spotting ~4 blanket|bed|bedding|sheet|floor|gauze|towel -<pee>
     bead|pinprick|pinpricks|dab|dribble|smidge|touch|hint|trace|pizca|chin|chispa|rastro|rastrito|nada_de|tiny ~3 blood|sangre|sangrita -<pour> -<vomit> -<bleedslots>
     sangrita -<pour> -<heavywords> -<notwoundblood>
+    gotea|goteando|goteo ~3 sangre|sangrita -<pour>
     gotea|goteando|goteo|gotas|gotita|drip|drips|dripping ~ sangre|blood ~3 despacio|despacito|slow|slowly|lento|lentamente|apenas
     <bleedword> ~3 despacio|despacito|slowly|lentamente|apenitas
     manchita|manchitas|gota|gotita|gotitas|puntito|puntitos ~2 <redword>? de ~ sangre
@@ -149,6 +160,10 @@ RULES = {
     <dripword> ~4 blood|sangre -<notwoundblood> -<heavywords>
     <bleedword> ~3 <wound> & <dripword> -<pour>
     = bleeding stopped
+    bled|bleed|blood|bleeding|sangro|sangre ~~ dry|fine|clean|ok|okay|seco|seca|bien|limpio|limpia ~ now|today|this|ahora|hoy|ya -<neg> -<pour> -dry_blood
+    bled|bleed|blood|bleeding ~~ but|and ~ its|it|all? dry|fine|ok|good ~ now|again|since -<pour>
+    eased|slowed ~ off|down ~ and stopped
+    ceased|halted ~2 bleeding
     <bleedword> ~~ not any_more|anymore|any_longer|now
     sangro|sangraba|sangre|bled|blood|bleeding ~~ <hesitates>? ya|y ~ paro|quito|corto|ya|nada|cedio|pasado|corta|detuvo|no -<neg> -sigue -todavia -ya_van
     se le? corto|detuvo|quito ~ la|el sangre|sangrado

@@ -49,6 +49,7 @@ CLASSES = {
         yeso bendaje parche apósito aposito soft_cast
         """,
     "coneword": """
+        dona donita dona_inflable collar_inflable inflatable_collar recovery_collar cervical_collar plastic_thing lamp_thing space_collar blow_up_collar body_suit baby_grow babygrow bodi traje_quirurgico isavelino isabelina collar_protector pantallita cucuruchito embudito campanita pet_shirt
         cone cones collar lampshade elizabethan e_collar ecollar e_cone donut doughnut comb
         inflatable recovery_suit onesie bodysuit surgical_suit buster_collar cono conos
         isabelino collarin campana embudo lampara_isabelina collar_isabelino conito lamp_shade

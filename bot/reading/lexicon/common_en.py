@@ -40,7 +40,7 @@ CLASSES = {
         not_been_ruled_out not_necessarily no_end no_biggie no_sooner not_happy not_ideal
         not_good wasnt_looking wasnt_watching didnt_notice didnt_see not_nice nothing_major
         nothing_serious as_though_nothing as_if_nothing like_nothing not_half no_sorry no_wait
-        not_pretty not_going_to_lie
+        not_pretty not_going_to_lie i_dont_like i_do_not_like
         """,
     "denial": """
         isnt_that isnt_as_if not_that_he not_that_she not_that_it its_not_that not_because

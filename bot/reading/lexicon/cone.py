@@ -4,6 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "broke": """
+        abollado abollada abollo aplasto aplastado aplastada chafo doblo doblado desprendio torn_up rip ripped_up snapping fractured cuarteo cuarteado cuarteada rasgo rasgado rasgada agujereado agujero desarmo desarmado tronado tronada tronó reventado reventada smooshed squished buggered
         broke broken break cracked crack snapped split shattered smashed destroyed ripped torn
         damaged bust busted wrecked ruined chewed demolished dented bent split_in rompio roto
         rota rompe partio partida partido quebro quebrado quebrada destrozo destrozado destruyo
@@ -96,7 +97,18 @@ RULES = {
     <coneword> ~~ wont|doesnt|didnt|cant ~ stay|keep|wear ~ on?
     no ~ deja|aguanta|tolera|quiere ~4 <coneword>
     se lo|la quito|quita|saco|zafo|arranco ~~ <coneword>
+    = off fixed @asked-cone
+    out of it
     = off @asked-cone
+    not|isnt|aint on
+    without it
+    only|solo|nomas ~3 it|lo|nights|bed ~2 at|en|para|for ~ night|noche|dormir|bed
+    naked|bare ~ neck|head
+    ahora|ahorita ~ mismo? no
+    lo|la trae|tiene|lleva fuera|quitado|de_lado|colgando
+    se ~ lo|la acaba ~ de quitar|sacar|arrancar
+    had|has|got ~ it off ~ again
+    se ~ escapo|escapa|salio|sale ~2 del|de ~ <coneword>|el
     goes|going|go|put|pongo ~3 back on ~ directly|after|when|once|soon
     out of it for|while|so|to|at
     he|she|they|always|hes|shes|keeps|managed|its|it ~2 got|gets|getting|get|wriggle*|slip*|squirm*|wiggle*|climb*|escape* ~ out of it
@@ -128,6 +140,14 @@ RULES = {
     <coneword> ~4 mordido|mordida|mordisqueado|roido|mascado|chueco|aplastado|aplastada
     ya no ~ sirve +<coneword>
     = damaged @asked-cone
+    hole|holes|rip|tear|gash|crack|hoyo|hueco|rajada|rajadura|agujero|grieta|cortada ~2 in|en? it|el?
+    <broke> ~3 up ~ the? seam|side|middle|edge
+    <broke> ~ through ~ it
+    falling|coming|fell|come|came ~ apart|to ~ pieces|bits? -edges -<wound> -<stitchword>
+    sat|stood|lay|stepped|trod|rolled|slept|jumped ~ on it
+    se le ~ desprendio|zafo|rompio|despego|quebro|solto|arranco ~3 velcro|broche|seguro|correa|cinta|boton|pestana
+    despego|desprendio ~3 velcro|broche|cinta|pestana
+    mordio|masco|comio ~ la|el|toda|todo? orilla|borde|esquina|plastico
     <broke> ~ it ~ on|against ~3 door|wall|frame|doorframe|furniture|step|fence
     <broke> ~3 off
     velcro|clip|clips|strap|clasp|buckle|broche|seguro|boton|snap|fastener|popper|tab ~4 gone|broke|broken|loose|off|roto|rota|undone|ripped|snapped|rompio|zafo|torn|worn

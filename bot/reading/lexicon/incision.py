@@ -7,6 +7,7 @@ CLASSES = {
     "bowel": "stool poop poo house box tray mouth boca hocico casa oreja",
     # "x" is written out as "por".
     "woundfine": """
+        no_dramas not_a_bother cant_fault_it healthy healthy_looking mending viento_en_popa estupenda estupendo dabuti chevere bacano bacana espectacular buena_pinta buen_aspecto buena_cara muy_sana sanita sana_sanita coming_on coming_along bang_on sound happy_with_it pleased_with_it delighted top_notch cojonudo de_puta_madre pura_rayita una_rayita thin_line white_line thin_white fina_linea no_trouble no_drama nada_que_decir
         textbook ace peachy tickety_boo the_business a_treat as_it_should like_it_should
         how_it_should present_and_correct como_nueva como_nuevo como_debe todo_en_su_lugar
         nada_raro na_raro nada_feo nothing_wrong nothing_weird nothing_odd nothing_nasty
@@ -16,11 +17,13 @@ CLASSES = {
         sin_nada_raro ni_se_nota de_lujo pro_job a1
         """,
     "shutword": """
+        mended mending skinned flush reconnected unida unido juntita juntitas pegadita pegaditos cerraditos firmes
         closed shut sealed knitted knitting fused glued_together pego pegada pegado cerro cerrado
         cerrada cerradita cerradito sellada sello soldo cicatrizo healed healing knits closing
         cerrando
         """,
     "redlike": """
+        rug_burn friction_burn carpet_burn razor_burn welt welts weal weals quemada quemado quemadura escaldada escaldado excoriated chafed raspada eczema hives urticaria
         raw rosy rash sarpullido roncha ronchas rozada rozado rozadura sunburn sunburnt ruby
         scarlet crimson blotchy salpullido
         """,
@@ -29,6 +32,7 @@ CLASSES = {
         absceso fistula
         """,
     "slimeword": """
+        slough sloughy nata pudriendo pudriendose pudre gangrena necrotic necrosis grangrena gunge
         snot snotty moco mocos mayonesa mayo mayonnaise natilla custard atole yoghurt yogurt
         yogur cottage_cheese requeson curdled gusano gusanos gusanera maggot maggots larvas
         """,
@@ -38,12 +42,15 @@ CLASSES = {
         por_ray por_rays
         """,
     "redword": """
+        rojona rojon rojisimo rojisima rojote rojiza enrojecio enrojeciendo enrojecidas enrojecidos colorados coloraditos coloradas irritadas irritados reds
         red redness reddish redder reddened pink pinkish pinker erythema erythematous inflamed
         angry angry_looking rojo roja rojita rojito enrojecido enrojecida enrojecimiento rojiza
         rojizo rosadito rosaditos rosada rosadita rosita coloradita colorada colorado eritema irritado irritada
         irritadita irritated flushed rosa rojos rojas ruborizada
         """,
     "seepword": """
+        gunge_weeping clear_gunge
+        linfa lymph agua_clarita agua_clara liquidos juguitos flujo destila destilando gotea_claro chorreadita babeando soggy squelchy clammy sweating dewy gunge_clear seepy dampish wettish dampness wetness moistness escurrir mojadas mojados humedita humedito goteando goteo
         dribble dribbles dribbling goopy goop gloopy gloop straw_coloured straw_colored weep weeps
         discharge discharging seep seeps seeped seeping seepage weep weeps weeping wept weepy
         ooze oozes oozed oozing oozy drainage draining drains drain exudate serous
@@ -69,6 +76,7 @@ CLASSES = {
         escurre sale saliendo mucky matter
         """,
     "smellword": """
+        atufa atufo hedionda olisco olisca chuquia chuquio grajo berrinche sniffy smellier ponged olorazo apestan hieden jede jediondo jedionda
         smell smells smelled smelly smelling smelt stink stinks stinky stinking stunk stank reek
         reeks reeking reeked whiff whiffs whiffy pong pongs pongy odour odor odours odors
         malodorous foul rank pungent fetid foetid stench niff niffy funky_smell manky_smell
@@ -137,6 +145,11 @@ RULES = {
     ni <redword> ni <swell>
     ni <swell> ni <redword>
     = clean @asked-incision
+    doing|coming|going|healing|looking|coming_along|va|viene|sigue ~ well|good|great|fine|grand|nicely|lovely|away|bien|mejor|perfecto
+    cada ~ dia|vez mejor
+    smaller|paler|thinner|flatter|fainter ~~ smaller|paler|thinner|flatter|fainter -<swell> -<bruiseword>
+    flat|smooth ~~ dry|seca
+    its|it as flat as
     <woundfine>|<shutword> -<openword> -<stopneg>
     fur|hair|pelo|pelito ~3 growing|grown|coming|creciendo|saliendo|sale|salio
     hardly|barely|scarcely|casi_ni|casi_no ~3 noticeable|visible|there|nota|notan|ve|see|notice|tell -<swell>
@@ -168,9 +181,11 @@ RULES = {
     = clean @incision
     thin|fine|just|only|nomas|solo|little ~3 pink|red|rosa|rosita|roja ~ <pinkline>
     abajo|underneath|under ~3 rosita|pink ~ y|and lisa|smooth|lisita
+    inflammation|inflamation|inflammed|inflamacion ~3 red|redness|roja|rojo
+    inflammation|inflamation|irritation|irritacion ~ along|around|round|near|next|en|de ~2 <wound>
     = red @incision @asked-incision
     <redlike> -meat -steak -chicken -carne -<food>
-    = red @incision @swelling @licking
+    = red @incision @swelling @licking @asked-incision
     <redword> -<bloodything> -gums
     = red @incision trend:better
     better ~6 red
@@ -198,12 +213,18 @@ RULES = {
     crust|crusty|crusting|crusts|costra|costrita ~3 wound|incision|herida|line
     pinkish|pink|reddish|rosado|rosada|rosita|rosa|rojizo ~ water|agua|aguita|juguito|moisture|drip|drips|liquido|liquidito
     water|watery|agua|aguita|escurrimiento|juguito|secrecion|secrecioncita ~ pinkish|pink|reddish|rosado|rosada|rosita|rosa|rojiza|rojizo
+    liquidito|liquido|fluid|gotas ~ rosa|rosado|rosita|pink|pinkish|rojizo
     crust|crusts|crusted|costra|costrita|costras ~ yellow|yellowish|amber|amarilla|amarillas|amarillita
     <wound> ~3 llorando|llora|sudando|sudorosa|sticky|tacky
     llorando|llora ~2 <wound>
+    yellowish|yellowy|amarillita|amarillito|amber|straw clear|clara|clarito|claro|transparent|transparente|watery <goo>|seep|liquid?
+    <goo>|agua|aguita ~3 amarillita|amarillito ~ clara|clarita|claro|clarito|transparente?
+    agua|aguita|gotas|liquido ~2 clarita|clara|clarito|transparente
+    sale|suelta|echa|bota|tira|botando|soltando|echando ~3 agua|aguita|liquido|liquidito|suero|jugo -<poo> -<eyes> -<vomit>
+    suda|sweats|sweating|sudando ~2 <wound>
     = discharge @incision @asked-incision
     sticky|crusty|crusted|moist -<bandageword>
-    = discharge @incision
+    = discharge @incision @asked-incision
     <seepword> -<bandageword> -<eyes> -<dryword>
     = pus
     <wound> ~6 <spotword>|<slimeword> -<applied>
@@ -212,6 +233,9 @@ RULES = {
     <wound> ~4 full|filled|llena|lleno ~ of|de <pusword>|matter|gunk|goo|muck
     cheesy|caseous|snotty|snot_like|mucky ~2 stuff|gunk|goo|matter|slime|material ~4 <wound>
     <slimeword> ~~ sale|saliendo|salio|coming|came|escurre|tira -<poo> -<vomit> -<eyes>
+    yellow|green|white|amarilla|amarillo ~ blob|lump|bubble|patch|crater|spot|head|bolita|bulto ~~ burst|popped|revento|came|open
+    blob|lump|bit|glob|dollop|string ~ of ~ yellow|green|thick|creamy
+    amarillento|amarillo|verdoso|yellow ~ y|and ~ apestoso|stinky|smelly|espeso|thick
     suelta|soltando|echa|echando|bota|botando|tira|tirando|saca ~2 <pusword>|amarillo|verde
     got|has|is|its|gone|went|turned ~ all? septic|manky
     <seepword>|sale|salio|escurre|brota ~4 colour|color|colour_of|de_color|like|como ~3 mustard|mostaza|custard|natilla|cream|crema|snot|pea_soup|mocos|guacamole -<bowel>
@@ -230,7 +254,7 @@ RULES = {
     yellow|green|amarillo|verde|creamy|thick|espeso|verdoso ~3 <wound>
     sale|salio|saliendo|coming|comes|escurre|sacando ~4 amarillo|verde|espeso|amarillento|
         verdoso|yellow|green|thick|blanco|creamy|materia
-    = pus @incision
+    = pus @incision @asked-incision
     yellow|green|gunk|gunky|goo|pus|creamy|amarillo|verde|thick|espeso|yellowish|greenish \
         -<poo> -<vomit> -<bruiseword>
     = pus @incision @asked-incision
@@ -243,6 +267,9 @@ RULES = {
     = odour agent
     i|we|you|can|puedo ~2 smell|smells|huelo|oler ~3 <wound>|leg|it ~4 from|across|room|desde|a_metros?
     i|we can smell ~2 <wound>
+    sniff|whiff|smell|nose ~ of|at|to|near ~2 <wound> ~~ gagged|retched|heaved|recoiled|horrible|awful|disgusting
+    no huele ~2 bien
+    giving|gives|dando|coming ~ off ~3 smell|odour|odor|stink|pong|whiff -<bandageword>
     de|from ~3 <wound> ~ sale|viene|comes|coming ~3 <smellword>
     = odour !@asked-bandage
     <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|rancio|off|funky|disgusting|
@@ -250,7 +277,7 @@ RULES = {
         gacho|horrores|feito|putrido -<other_than_wound>
     bad|foul|rotten|nasty|strange|funny|horrible|awful|off|mal|funky|weird|strong|sweet|
         cheesy|dead ~ smell|smells|odour|odor|olor|whiff|stench -<other_than_wound>
-    = odour @incision
+    = odour @incision @asked-incision
     <smellword> -<other_than_wound>
     """,
 }

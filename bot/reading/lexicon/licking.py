@@ -4,11 +4,13 @@ from __future__ import annotations
 
 CLASSES = {
     "lick": """
+        lambe lambiendo lamber lambio lambida lambidas lambiendose lambetea lambeteo lame_y lenguazos lick_lick licky_licky
         lick licks licked licking lickety lame lamer lamio lamiendo lamido lamerse lamia lami
         lamiendose lamiendola lamiendolo lamida lamidas lamen lamerla lamerlo lametea lamiéndose
         chupa chupo chupando chuparse chupandose chupetea lamerse lamérsela lickin lamerselo darse_lengua dandose_lengua slurping grooms grooming groomed acicala acicalando acicalarse slobbering slobbers slobbered lametazos lenguetea lengüetea lengüeteando lenguetea lenguetazos licky
         """,
     "chew": """
+        morderse mordisquearse mordisquear mordiéndole rascada rascones scrapes scraping nibbly munching munched munches
         chew chews chewed chewing chewin nibble nibbles nibbled nibbling gnaw gnaws gnawed
         gnawing mordisquea mordisqueo mordisqueando muerde mordio mordiendo morder mordiendose
         masca mascando biting bites bit bite worrying nips scratch scratches scratched
@@ -42,6 +44,15 @@ RULES = {
     no|wont|cant|doesnt|never|hasnt|isnt|wouldnt ~ deja|para|stop|stops|stopped|stopping|quit|dejado|parado ~ de? <lick> -<elsewhere>
     no ~ deja|dejo|dejaba en_paz ~3 <at_wound>
     = yes
+    every|each|cada ~ time|vez|rato|chance ~~ <lick> -<food>
+    sneaky|quick|good|little|crafty|cheeky|proper|big ~ lick|licks|chew|nibble|scratch -<food> -face -hand -toy -toys -bone -treat -ball -stick -juguete -hueso
+    pulling|pulls|tugging|tugs|plucking|yanking|pawing|scratching|digging|worrying ~ at|on ~2 <at_wound> -<coneword> -door
+    constantly|always|forever|keeps|still|nonstop|back ~ at ~2 <at_wound>
+    at ~ his|her|the ~ <at_place> ~ with ~2 tongue|teeth|mouth|paw|foot
+    quiere|trata|intenta|queriendo|tratando|wants|trying|tries|tried ~3 arrancar|arrancarse|quitar|quitarse|jalar|sacar|sacarse|morder|morderse|chew|pull|bite|rip|lick ~3 <at_place>|<lick>
+    morderse|mordisquearse|rascarse|lamerse|chuparse ~2 <at_place>
+    se la? pasa|vive|vivio|paso ~ <lick>
+    <lick> y|and|e <lick>
     <lick> ~ <lick> ~ <lick>
     keeps|kept|always|constantly|forever|sigue ~2 going|having|getting|trying|back ~ for|at|to ~2 <at_wound>
     few|couple|one|two|some|good|quick lick|licks ~ in|of|at -<food>
@@ -84,6 +95,10 @@ RULES = {
     got|gets|getting|been at it|them|stitches
     <chew> ~ it|them|at|la|los|ahi
     = no fixed
+    no se ~ anda|esta|ha|pone|la|lo|le|vive|estuvo ~2 <lick>
+    no|ni ~ se? acerca|arrima|asoma|mete ~2 <wound>
+    paying|pays|paid|takes|taking|giving ~ no attention|notice|heed ~3 <at_place>
+    no se ~ ha|ha_andado? tocado|toca|tocaba ~3 <wound>|puntos
     stopped|quit|dejo|dejado|ya_no|ya ~ de|se? <lick> -wont -cant -hasnt -doesnt -no -not
     ya no ~ <lick>
     <neg> ~3 rascado|mordido|rasca|muerde|chewed|scratched ~ ni|or|nor <lick>

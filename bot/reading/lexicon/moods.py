@@ -62,7 +62,8 @@ RULES = {
     worried should
     puedo|puede|podemos|debo|debemos|deberia|deberiamos|puedes|pueden|se_puede +<askmark>
     ^ le|la|lo|se|les puedo|podemos|debo|puede|debemos|deberia dar|darle|banar|quitar|poner|sacar|dejar|llevar|cambiar|limpiar|mover|cargar|tocar|lavar
-    ^ puedo|debo|podemos|debemos|deberia|sera|cuanto|cuanta|cuantos|cuantas|cual|cuales
+    ^ puedo|podemos -ver -verle -verlo -sentir -oler
+    ^ debo|podremos|debemos|deberia|sera|cuanto|cuanta|cuantos|cuantas|cual|cuales
     ^ cuando|donde|como +<askmark>
     ^ como hago|hacer|puedo|le_hago|se_hace|se_le|le_doy|lo_hago
     ^ que hago|hacemos|debo|puedo|podemos|sigue|pasa|tan|me|hacer|tal

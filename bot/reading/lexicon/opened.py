@@ -3,7 +3,21 @@
 from __future__ import annotations
 
 CLASSES = {
+    "lostverb": """
+        snapped broke broken popped pinged burst bust busted unpicked undone tugged yanked gone
+        missing failed failing hanging dangling loose flapping unravelled unraveled lifted lost
+        reventado reventados rompio rompieron roto rotos partio partieron solto soltaron suelto
+        sueltos zafo zafaron zafado zafados botado botados safo safaron trono tronaron tronado
+        desprendio desprendieron desprendido arranco arrancado arrancados perdio perdido falta
+        faltan salido salidos caido caidos colgando flojo flojos abierto abiertos saltado saltados
+        """,
+    "wantsto": """
+        trying tries try wants want quiere intenta trata queriendo intentando tratando almost nearly
+        casi
+        """,
     "openword": """
+        ladito_abierto
+        rajo rajando partio parting partiendo separando separan separa desgarro desgarrado desgarrando abriendose abrirse abierto_de despego despegando despegada unpicked unstitched ripped_open torn_open tear tearing chasm cavity crevice cavidad grietita fissure parts abrieron desprendida desprendio
         open opened opening opens reopened gaping gape gapes gap gaps split splitting splits
         apart separated separating separation dehisced dehiscence dehiscing popped burst bursted
         unzipped came_apart come_apart came_open come_open coming_apart coming_open popped_open
@@ -55,6 +69,12 @@ RULES = {
     <wound> ~5 <openword> -<eyes>
     <openword> ~4 <wound>|incision|edges -<eyes>
     = open edges
+    <stitchword> ~5 <lostverb> -<removal> -<wantsto>
+    <lostverb> ~3 <stitchword> -<removal> -<wantsto> -<seepword> -<bleedword> -<pusword> -<goo> -<smellword>
+    found|encontre|halle|vi|hay|theres ~3 <stitchword> ~4 floor|bed|bedding|suelo|cama|piso|cobija|tirado|tirada|lying|basket|crate|sofa|carpet
+    <neg> ~2 there|holding|esta|estan ~2 <stitchword> -<wantsto>
+    <stitchword> ~2 isnt|arent|not|no|ya_no there|holding|esta|estan
+    zip|zipper|cierre ~4 open|opened|undone|abierto|abrio -jacket -bag
     gap ~5 match|finger|fingernail|pencil|coin|penny|cerillo|lapiz|get_in|fit
     sprung|popped|pinged|burst|peeled|lifted|come ~ open|apart -<bagctx> -<coneword> -<bandageword>
     lips|mouth|boquita|labios ~4 come_apart|apart|opened|abierta|abierto
@@ -67,13 +87,13 @@ RULES = {
     edges|bordes|orillas|skin|sides ~4 apart|separated|open|separados|separada|abiertos|
         parting|not_meeting|pulled|abren|separan|gaping|lifting|abiertas
     <stitchword> ~4 popped|burst|missing|out|gone|fell|broke|broken|loose|undone|
-        snapped|ripped|torn|pulled|solto|soltaron|salio|salieron|zafo|zafaron|cayo|cayeron|
+        snapped|ripped|torn|pulled|unpicked|solto|soltaron|salio|salieron|zafo|zafaron|cayo|cayeron|
         faltan|falta|revento|reventaron|rompio|rompieron|arranco|abrio|abrieron|suelto|
-        sueltos|flojos|tronaron|trono|botaron|boto|desprendieron -<removal>
+        sueltos|flojos|tronaron|trono|botaron|boto|desprendieron -<removal> -<wantsto>
     soltaron|solto|zafo|zafaron|cayo|cayeron|botaron|reventaron|abrieron ~4 <stitchword> \
         -<removal>
-    popped|burst|missing|lost|broke|pulled|ripped|snapped|tore|loose|chewed|arranco|perdio|
-        solto|faltan|falta|se_quito|quito|mordio|bit|ate|comio ~4 <stitchword> -<removal>
+    popped|burst|missing|lost|broke|pulled|ripped|snapped|tore|loose|chewed|unpicked|arranco|perdio|
+        solto|faltan|falta|se_quito|quito|mordio|bit|ate|comio ~4 <stitchword> -<removal> -<wantsto>
     edges|bordes|orillas|lados|sides|skin ~4 no|not|arent|isnt|ya_no|never|dont|havent ~3 pegados|pegadas|juntos|juntas|together|meeting|meet|touching|joined|closed|met|cerrados|cerradas|unidos
     <stitchword> ~4 came|come|coming ~ out|undone|apart|loose|away|off|free -<removal>
     dehiscence|dehisced|dehiscing|dehiscencia
@@ -101,6 +121,15 @@ RULES = {
     <neg> ~3 closed|shut|cierra|cerrado|cerrada|pega|pegado|cerro -<good>
     popped open
     = open deep
+    abrio|abierta|abierto|abrieron|abri ~ toda|todita|todo|completa|completita|entera|enterita|de_par|totalmente|completamente
+    abrio|abierta|abierto ~2 de ~ par ~ en
+    cuelga|colgando|hanging|flap|flapping ~3 carne|piel|skin|flesh|meat|colgajo -<good> -fur
+    flap|colgajo ~ of|de ~ skin|piel|flesh ~~ see|ve|underneath|debajo|hanging
+    boquete|hoyote|hoyazo|huecote|crater|cavern|boquetote
+    hole|hoyo|hueco ~3 hondo|honda|deep|profundo
+    peeled|pelo|pelado ~ back ~~ see|red|muscle|bone
+    insides|guts|tripas ~3 out|hanging|fuera|ven|ve|salen|saliendo
+    rod|pin|screw|wire|nail|plate|metal ~4 poking|sticking|coming|protruding|jutting ~3 out|through|from
     completely|totally|fully|totalmente|completamente|completita|todita unzipped|unzipped|abierta|descosida|undone
     laid|slit|sliced|filleted|ripped|torn|peeled open
     <wound>|whole|all|leg|knee|thing ~4 hanging|gaping|flapping|wide open

@@ -5,6 +5,7 @@ from __future__ import annotations
 CLASSES = {
     "scared": "throat ran into dog",
     "swell": """
+        inchadita inchadito hinchaita swolled swollend hinchao inflamaíta hinchás abombado abombada abotagada bloated_leg edematizado tumefacta swoll
         swelling swellings swollen swell swells swelled swole swolen puffy puffiness puffed puff
         oedema edema oedematous edematous seroma fluid_pocket pocket_of_fluid lump_of_fluid
         effusion tumefaction swollen_up distended_leg hinchado hinchada hinchazon hincho hincha
@@ -14,6 +15,7 @@ CLASSES = {
         inchado inchada inchazon chipote hinchar hincharse inflamar inflamarse hinche swellin hinchao hincha hinchaito inflamao
         """,
     "bruiseword": """
+        cardenales moraduras moradura magulladura magullado magullada golpeado contusión moretoneado moretoneada moretonada
         moraton moratones moretonote
         bruise bruises bruised bruising ecchymosis ecchymoses contusion haematoma hematoma
         black_and_blue moreton moretones moreteado moreteada amoratado amoratada hematomas
@@ -21,6 +23,7 @@ CLASSES = {
         shiner moraetes morete moretes cardenalito moretonsito moretonsote moretonazo moretonzote
         """,
     "bruisecolour": """
+        purply moretoncitos negruzco negruzca azulado azulada azulosa indigo maroon livida lívido
         purple violet morado morada morados moradas moradito moradita violaceo violeta purplish
         bluish blue black greenish plum
         """,
@@ -30,6 +33,7 @@ CLASSES = {
         zona herida alrededor shaved pecho
         """,
     "sizeword": """
+        sandia watermelon mandarina duraznos kiwi nuez_grande plato cantaloupe onion potato beach_ball bowling puño puno fists cantalupo coquito guayaba chirimoya
         golf_ball tennis_ball grapefruit orange balloon baseball softball melon fist egg lemon
         apple pelota globo toronja naranja limon mandarin tangerine plum peach football huevo
         manzana mandarina durazno nectarine potato papa doorknob
@@ -43,6 +47,7 @@ CLASSES = {
         belly tummy stomach abdomen panza barriga estomago vientre gums balls mattress
         """,
     "lumpword": """
+        bultico bolitas chichona burbuja vejiga nodulo nódulo hernia bultazo fluid_filled swelling_lump bolón pelotica bump_thing quiste cyst knobble
         lump lumps bump bumps knot bulto bultito bola bolita bolota chipote chichon chichoncito
         bubble pouch blister ampolla bolsita lumpy tumorcito pelotita pelota_de_agua
         """,
@@ -55,16 +60,24 @@ CLASSES = {
         all_the_way disappeared vanished
         """,
     "verymuch": """
+        exageradamente exagerado brutal brutalmente ridiculous impresionante impresionantemente terriblemente canon un_chingo un_chingos bestia horrores un_monton_ resto cualquier_cantidad awful_lot something_awful
         recontra requete requeteque retequete un_chorro un_resto machin caleta un_monton
         un_chorrote kilos to_hell demasiado_demasiado cantidad un_vergo harto_harto arto
         """,
+    "seepword2": "drink drinks drank bowl bebe toma clear coming sale leaking",
+    "patientfat": "esta_gordo esta_gorda",
     "notvery": "not no isnt nothing wasnt arent",
-    "nearly": "nearly almost casi mostly",
+    "nearly": "way_out on_its_way going coming nearly almost casi mostly",
 }
 
 RULES = {
     "swelling": """
     = mild
+    fluid|liquid|liquido|agua ~3 in|on|round|around|acumulado|acumulada|juntado|junto|alrededor|en ~3 <joint>|joint -<seepword2>
+    <joint> ~ is|looks|bit? up ~ a? bit|little|touch
+    <lumpword> ~~ <wound>|<joint> ~ small|chiquito|chiquita|pequeno|pequena
+    small|little|tiny|chiquito|pequeno ~ <sizeword> ~ shaped|sized ~ <lumpword>
+    tobillo|rodilla|pata|pierna|pie|codo ~4 gordo|gorda|gordito|gordita|ancha|ancho|gruesa|grueso -<patientfat>
     fat|thick|chunky|puffy|gordito|gordita ~ ankle|hock|knee|foot|tobillo
     squishy|soft|squidgy|jelly|blandita|blando|aguadita|aguado ~ <lumpword>|spot|area|bulge
     bag|bolsa|pocket|bolsita|sac|pouch|bubble ~ of|de|con ~ fluid|agua|liquid|liquido
@@ -95,11 +108,20 @@ RULES = {
     <samey> ~3 <swell> -<notswell>
     <swell> ~~ <samey> ~ as|que -<notswell>
     = mild trend:better
+    <swell> ~3 on ~ way out
+    <swell> ~3 halved|settled|settling|cediendo|bajo|baja|cede|quitando
     <swell> ~5 <fewer> -<neg> -<notswell> -<wholly>
     <fewer> ~3 <swell> -<neg> -<notswell> -<wholly>
     <swell> ~~ going_down|gone_down|coming_down|went_down|half_what|better|improving|bajando|
         bajado -<wholly>
     = mild trend:worse
+    <swell> ~3 otra_vez|de_nuevo|de_repente|suddenly|overnight|de_golpe|again -<neg>
+    otra vez <swell>
+    is|its|hes|shes|sigue|esta ~ swelling|hinchando|inflamando ~ up|mas|more
+    <joint>|it|<legword> ~ is|its swelling -down -<neg>
+    <swell> ~2 since|desde -<surgery> -doubled -tripled -twice -<neg> -<fewer> -<samey>
+    wasnt|werent|no ~2 fat|thick|big|gorda|grande ~ like|that|as|asi|como ~~ yesterday|ayer|before|antes|this
+    crecio|creciendo|crece|aumento|aumentando ~3 hinchazon|inflamacion|bola|bulto|chichon
     <swell> ~~ up|back again -<neg>
     otra_vez|de_nuevo|again ~3 <swell> -<neg>
     <swell> ~3 otra_vez|again|de_nuevo -<neg>
@@ -120,6 +142,10 @@ RULES = {
     puffier|fatter|thicker|rounder|gordota -<neg> -<fewer> -<notswell>
     started|starting|begun|empezo|begins|empieza|comenzo ~3 <swell>
     = marked
+    fat|thick|big|gorda|gordo|gruesa ~ as|like|como ~ a|an|un|una? <sizeword>|<sized>
+    salio|hizo|tiene|trae|has|got ~2 bolota|bultote|bultazo|bolon|chichonzote|chipotote
+    ridiculous|insane|incredible|horrendous|terrible|enormous|major|serious|bad|nasty|extreme ~ <swell> -<neg>
+    crecio|puso|quedo|esta|hincho ~ al|el doble
     parece|like|como|looks ~3 <sizeword>|<sized> ~3 <joint>|<legword> -<notswell> -<food>
     <joint>|<legword> ~3 parece|parecen|like|como ~2 <sized>|<sizeword> -<bandageword>
     tiene|trae|puso|quedo|hincho|inflamo ~ como ~2 <sizeword> -<notswell> -<poo>
@@ -174,6 +200,9 @@ RULES = {
     = mild trend:same fixed
     no|not more|less|bigger|worse ~2 <swell> ~3 than|que
     = none fixed
+    se le ~ quito|fue|acabo|desaparecio ~ toda? ~ la|el|lo <swell>
+    <zero> ~ <swell>
+    <neg> ~2 lumps|bumps|bultos|bolitas|bolas ~ or|nor|ni|o bumps|lumps|bultos|bolas?
     swelling|hinchazon|<swell> ~3 gone|down|went|bajo|bajado|fue ~ <wholly>
     bajo|quito|fue|desaparecio ~ toda|todo|completa ~ la|lo <swell>
     se le ~ deshincho|desinflamo|deshinchado|desinflamado $ -<slight> -<nearly>
@@ -199,6 +228,8 @@ RULES = {
     <bruiseplace> ~ is|looks|gone|turned ~2 colour|color|shade ~ of ~2 <bruisecolour>|aubergine|eggplant|beetroot|plum
     <bruiseplace> ~4 aubergine|eggplant|beetroot|plum|berenjena|uva
     <bruiseword> -gums -tongue -cone
+    <bruisecolour> ~ mark|marks|patch|patches|blotch|blotches|stain|mancha|manchas|manchita|manchitas ~4 <bruiseplace>|cut|scar|stitches -gums
+    esta|anda|ve|tiene|trae ~ medio|algo|poco|poquito|bit morado|morada|moradito|moradita|purple -gums -<toeword>
     skin|piel ~3 greenish|verdosa|verde|violet|violeta -gums
     greenish|verdosa ~3 skin|piel -gums
     <slight> ~3 <bruiseword> -gums
@@ -220,6 +251,10 @@ RULES = {
     <bruiseword> ~2 all_but|almost|nearly|practically|casi|mostly ~ gone|away|faded|desaparecido|quitado -<neg>
     <bruiseplace>|<bruisecolour> ~~ fading|faded|fades +<bruisecolour>
     = marked
+    <bruiseword> ~3 size ~ of ~3 plate|saucer|hand|palm|dinner|fist|phone|plato|mano
+    <bruiseword> ~ del? tamano ~ de ~2 plato|mano|palma
+    toda|todo|whole|one|all ~2 <bruiseword> -gone -cleared -<neg> -<fewer>
+    <bruisecolour> ~ de|from ~ la|el|the? <bruiseplace>|hip|cadera ~ a|al|to|hasta|down
     whole|entire|all|toda|todo ~4 <bruiseplace> ~4 <bruisecolour>|aubergine|eggplant|berenjena -gums -<toeword>
     <bruisecolour>|negra|negro ~2 toda|todo|entera|entero|completa|completo ~3 <bruiseplace> -gums
     <bruiseplace> ~3 toda|todo|entera|entero|whole|entire|all ~ <bruisecolour>|negra -gums -<toeword>
@@ -248,6 +283,9 @@ RULES = {
     yellow|green|yellowy|greenish|yellowish|fading|amarillo|verde -<wound>
     = none fixed
     <neg> ~2 <swell> or|nor|and|ni|y|o|u ~ <bruiseword>
+    sin|no morados|morado|moradito|moraditos|moraduras $
+    <bruiseword> ~ all|have|has|totally gone|cleared|disappeared|vanished -<nearly>
+    <bruiseword> no ~ tiene|hay|veo|trae $
     <neg> ~ esta|tiene|ve|veo|is|isnt|looks ~ morado|morada|moradito|purple|black_and_blue -gums
     quito|borro|desaparecio|fue|desvanecio|quitaron|borraron ~3 <bruiseword> -<nearly>
     <bruiseword> ~3 cleared|healed|gone|went|faded up|away|over|completely|altogether -<nearly>
