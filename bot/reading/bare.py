@@ -89,7 +89,7 @@ def answer(
             if m.clause == number + first and m.rule.about not in ("idiom", "request")
         }
         verdict = _verdict(tokens, clause, asked, bool(own), number)
-        if verdict == "yes":
+        if verdict == "yes" and not later:
             pick = _YES[asked]
         elif verdict == "no" and not later:
             if asked in _NO:

@@ -21,7 +21,7 @@ _ES = frozenset(
 
 
 HOMOGRAPHS = {
-    "come": "es", "once": "en", "sale": "es", "pie": "es", "sin": "es", "son": "es", "rota": "es",
+    "come": "es", "once": "en", "sale": "es", "pie": "es", "sin": "es", "rota": "es",
     "red": "en", "pare": "es", "sana": "es", "van": "es", "parte": "es", "coma": "es", "pan": "es",
     "ten": "en", "tire": "es", "pone": "es", "dice": "es", "cae": "es", "pisa": "es", "vale": "es",
     "dale": "es", "mala": "es", "hay": "es", "den": "es", "dado": "es", "sea": "es", "he": "en",
@@ -31,6 +31,7 @@ HOMOGRAPHS = {
 
 
 ONE_SENSE: dict[str, dict[str, frozenset[str]]] = {
+    "son": {"en": frozenset(), "es": frozenset(("<person>", "<kin>"))},
     "lame": {"en": frozenset(("<lick>",)), "es": frozenset(("<limpword>",))},
 }
 """Words with a class in each language → what to drop in a sentence of either."""

@@ -49,7 +49,11 @@ def number_at(tokens: list[Token], index: int) -> tuple[float, int] | None:
             inner = number_at(tokens, index + 1)
             return (inner[0], inner[1] + 1) if inner else None
         if word in SMALL and word_at(tokens, index + 1) in HUNDREDS:
-            return HUNDREDS[word_at(tokens, index + 1)], 2
+            value, used = HUNDREDS[word_at(tokens, index + 1)], 2
+        if word == "one" and word_at(tokens, index + 1) in ("oh", "o") and index + 2 < len(tokens):
+            digit = _below_hundred(tokens, index + 2)
+            if digit and digit[0] < 10:  # "one oh two point six"
+                value, used = 100.0 + digit[0], 3
         if word in TENS:
             skip = 1 if word_at(tokens, index + 1) in ("y", "and") else 0
             below = NUMBERS.get(word_at(tokens, index + 1 + skip), 0.0)

@@ -41,9 +41,9 @@ OVERRIDES: dict[str, frozenset[str]] = {
         )
     ),
     "walk": frozenset(("dose", "mishap")),
-    "ice": frozenset(("dose", "drinking")),
+    "ice": frozenset(("dose", "drinking", "warm_compress", "swelling")),
     "warm_compress": frozenset(("dose", "drinking")),
-    "massage": frozenset(("dose",)),
+    "massage": frozenset(("dose", "stool")),
     "urine": frozenset(("bandage", "incision", "drinking", "vomiting", "pain", "stool_loose")),
     "stool": frozenset(("incision", "vomiting", "bruising", "pain", "energy")),
     "vomiting": frozenset(("incision", "stool", "gums", "appetite", "drinking", "bruising")),
@@ -182,7 +182,7 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     tight = sentences_of(("bandage", "tight"))
     loose = sentences_of(("bandage", "slipped"))
     blue = sentences_of(("gums", "blue"), ("gums", "pale"), ("breathing", "laboured"))
-    given = sentences_of(("dose", "given"))
+    given = sentences_of(("dose", "given"), ("dose", "refused"), ("dose", "vomited_up"))
     cones = any(m.rule.about == "cone" for m in matches)
     weeping = {  # "pink discharge": the colour is the discharge's
         at

@@ -90,8 +90,21 @@ def _heat(tokens: list[Token], index: int, value: float, used: int) -> tuple[flo
             return None
         if not (told or (telling and (37 <= value <= 42.9 or 99 <= value <= 108))):
             return None
+    if _weather(tokens, index, end):
+        return None
     celsius = _celsius(value, unit if unit != "d" else "")
     return (celsius, end - index) if celsius is not None else None
+
+
+_WEATHER = frozenset("outside weather sunshine shade garden afuera sombra clima calor sol".split())
+
+
+def _weather(tokens: list[Token], index: int, end: int) -> bool:
+    """ "It's 40 degrees outside", "hace 40 grados": nobody's temperature."""
+    near = {t.word for t in tokens[max(0, index - 4) : end + 4]}
+    return not near & _TEMP_WORDS and (
+        word_at(tokens, index - 1) in ("hace", "hacen", "hizo") or bool(near & _WEATHER)
+    )
 
 
 _TEMP_WORDS = frozenset(

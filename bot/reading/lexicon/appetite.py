@@ -55,8 +55,8 @@ CLASSES = {
         hoovered_up back_for_more lo_dejo_limpio no_dejo_nada ate_up eats_up repitio comio_todo
         come_todo lamio_el_plato lamio_su_plato
         vacuumed vacuumed_up tucked_into tucks_into horsed_down necked_it woofed woofs woofed_down
-        put_away_his put_away_her munched_through sees_off saw_off_his saw_off_her
-        arraso se_despacho se_bajo_el_plato se_bajo_todo se_jamo se_mando_el_plato se_mando_todo
+        munched_through sees_off saw_off_his saw_off_her
+        arraso
         """,
     "appetiteword": "appetite apetito hambre hunger appetit eating eat",
     "partly": """
@@ -259,7 +259,6 @@ RULES = {
     <food> ~~ ni asi
     no|ni ~2 entra|entro ~ nada|comida|bocado|la -<air>
     hice|prepare|compre|cocine|made|cooked|bought ~4 <food> ~~ ni|no|nada|nothing|wont|refused|turned
-    tried|trying|probado|offered|ofrecido ~6 <food> ~~ turns|turned|walks|walked|refuses|refused|sniffs|wont|voltea|rechaza|ignora
     turns|turned|turning|voltea|volteo|gira ~ his|her|la head|face|cabeza|cara ~3 away|every|cada|time|to|from|when|cuando -<meds> -<coneword>
     bowl|plate|plato|dish|food|dinner|breakfast|comida|croquetas ~~ exactly|just|still|sigue|esta ~2 as|como|igual|where ~ i|lo|la|le left|put|deje|servi|puse -<drinkwater>
     hunger strike
@@ -309,7 +308,6 @@ RULES = {
     still|remains|sigue|todavia|aun ~4 full|lleno|llenos +bowl|plate|plato|dish|tazon|platito -<drinkwater>
     bowl|plate|plato|dish|platito|tazon ~3 full|lleno|llenos ~ since|from|desde|still -<drinkwater>
     so_much_as ~2 sniff|look|lick|touch|taste|nibble|eat|try +<neg> -<drinkwater> -<legword>
-    offered|ofreci|ofrecimos|ofrecio|ofrecido|ofrecemos|tried|trying|probamos|intente ~4 <food>|everything|todo ~~ nothing|nada|none|no|wont|refused
     desprecia|desprecio|desaira|ignora|ignoro|ignores|ignored|snubbed|snubs|spurns|spurned ~4 <food>|todo|everything
     nothing|nowt doing|tempts|appeals +<food>
     nothing|nada ~2 tempts|tempt|appeals|interests|apetece|antoja
@@ -331,6 +329,8 @@ RULES = {
     ni probo|toco|olio
     ni ~ la|lo probo|toco|olio
     = none !@dose
+    tried|trying|probado|offered|ofrecido ~6 <food> ~~ turns|turned|walks|walked|refuses|refused|sniffs|wont|voltea|rechaza|ignora
+    offered|ofreci|ofrecimos|ofrecio|ofrecido|ofrecemos|tried|trying|probamos|intente ~4 <food>|everything|todo ~~ nothing|nada|none|no|wont|refused
     ni ~ agua|comida|pollo|pollito|atun|croquetas|salchicha|jamon|premios|carne|carnita|bistec|sobre|salmon|higado|churu|caldo
     de comer ni
     = none @appetite
@@ -428,7 +428,6 @@ RULES = {
     no|cero|zero|nil|zip ~ apetito|appetite ~ whatsoever|at|alguno|para?
     no ~ prueba|probo|probado|prueban|probó ~ nada|bocado|alimento -<drinkwater>
     rechazo|rechaza|rechazado|desprecia|desprecio|dejo|ignoro ~ todo|toda|todito -<meds>
-    love|amor ~ nor|or|ni money|dinero
     no|ni|sin ~ hay|encuentro|existe ~ manera|forma|modo|poder ~ de ~ que ~ coma|pruebe|acepte
     ni|no ~ a ~ la fuerza|fuerzas|rastras
     <neg> ~2 entertain|entertained|entertaining ~3 <food>|it|any|anything|even
@@ -462,6 +461,8 @@ RULES = {
     <neg> ~ had a? bite|mouthful|morsel|crumb since|all|today|yet|of?
     = none !@dose
     clamp*|shut*|grit*|aprieta|cierra ~ his|her|its|la|el|su|los? ~ mouth|jaws|teeth|hocico|boca|dientes shut? ~~ food|feed|eat|spoon|<food>|comida|comer|cuchara|jeringa
+    = none @appetite
+    love|amor ~ nor|or|ni money|dinero
     """,
 }
 

@@ -8,6 +8,7 @@ CLASSES = {
         administered popped medicated dosed dosing ate eaten administer di dio dimos dieron dado
         dando damos tomo tomado toma tomando trago comio comido administre administro
         administramos suministre
+        pilled
         """,
     "hid": """
         cheese ham peanut_butter chicken hidden hid hide wrapped crushed crush butter treat
@@ -256,6 +257,79 @@ RULES = {
     gave|dio|di|dimos|given ~ again|another|otra|otro|otra_vez
     also|already|tambien|ya gave|given|dio|dado
     two|2|dos instead|by|en|por ~ of|mistake|accident|lugar|vez|error
+    = given
+    <meds> ~ on board|onboard
+    pilled ~ him|her|it|them
+    dosed|medicated|drugged|medicado|medicada ~ up? -<neg> -double -doble -<twiceword>
+    = given @dose @asked-dose
+    had|has|took|taken|takes|eaten|ate ~ it|his|hers|them|one|em|her ~ with|in|alongside|inside|wrapped ~ his|her|a|some|the? <food>|<hid> -<neg>
+    ^ had|hes|shes|has ~ had? ~ his|hers|it|them|em|theirs $
+    had hers|his|theirs -<neg>
+    in|inside|down ~ his|her|the belly|tummy|mouth|gob|hatch|throat -<neg> -<spat>
+    down the hatch
+    ^ its|theyre|all|both|thats|hers|his ~ in|down|gone|inside $
+    goes|tries|attempts|intentos ~ but|and|pero ~ its|its_in|it|he|she ~ in|down|took|gone
+    slipped|slip|snuck|sneaked|hid|hidden|popped|tucked|buried|stirred|mixed|chucked|wrapped|smuggled|crushed|disguised|bunged|meti|escondi|camufle|revolvi|disfrace|puse|mezcle|envolvi ~ it|them|one|la|lo|las? ~ in|into|inside|with|en|con|dentro|entre ~ his|her|some|a|the|un|una|su? ~4 <food>|<hid> -<neg> -<spat>
+    third|second|3rd|2nd|fourth|last|next ~ time|go|attempt|try|lucky ~ lucky|charm|worked|it|was|did? -<neg> -forgot -missed
+    ^ adentro|dentro
+    pa|para adentro|dentro -<vomit>
+    tragada|tragadas|adentrada
+    machaque|moli|triture|disolvi|aplaste ~ con|en|y|la|lo -<neg>
+    down|gone ~ in one|a_flash|seconds
+    = missed
+    <neg> ~ acorde|acordamos|acordaron|acordé
+    no|none|nothing|zero ~ more|meds|pills|tablets? ~ left -pain -<food>
+    = missed @dose @asked-dose
+    ran|run clean? all? out of? it|them? $
+    ^ ran|run|running all? out
+    none|nothing left
+    asleep|slept|overslept|dozed|nodded ~~ before|without|and ~ giving|i|we|could|didnt|missed|forgot|giving
+    gone without ~ lastnights|last|tonights|mornings|this|his|her?
+    <neg> ~ got|get ~ round|around to
+    ni|no ~ me|nos acorde|acordamos
+    se ~ me|nos ~ hizo tarde|dormi|barrio|borro|fue|paso
+    no ~ alcance|alcanzo|llegue|llegamos|pude ~ a? darsela|darselo|dar|tiempo
+    me|nos ~ quede|quedamos|dormi dormido|dormida|dormidos ~~ no|olvide
+    = refused
+    found|find|encontre|encontramos|halle ~ pill|tablet|pastilla ~ behind|under|on|in|debajo|atras|detras|en|tirada|tirado ~3 sofa|couch|floor|bed|rug|cushion|piso|cama|sillon|suelo|mueble -<vomit>
+    imposible|no_hay_modo|no_hay_manera|no_hay_forma|impossible ~ de? ~ darsela|darselo|dar|darle|que_se|get|give|pill|medicate
+    = refused @dose @asked-dose
+    wont|wouldnt|doesnt|didnt ~ have ~ it|any|them|none
+    ate|eats|eating|eaten|come|comio|licked ~ round|around|alrededor|all_around ~ it|the|de? -fine
+    left|leaves|leaving|leave|dejo|deja|deja_solo ~ the|la|solo? pill|tablet|pastilla|capsule|capsula|meds ~ behind|there|in|ahi? -<neg>
+    la|lo|las|los ~ tira|tiro|avienta|avento|bota|boto|saca|saco|empuja|rechaza -<neg>
+    push*|saca|empuja|poke* ~2 it|la|lo|out|con ~2 tongue|lengua
+    having none
+    not|isnt|wasnt|no ~ having ~ any|it|none|that
+    couldnt|cant|no ~ get ~ near ~ mouth|him|her|his|hocico
+    = vomited_up
+    <meds> came|come|comes ~ back -<neg>
+    = vomited_up @dose @asked-dose
+    la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo $
+    la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo ~ toda|todo|entera|entero|para|pa|con|luego|despues|al|a|ya|y|enseguida|completa
+    salio|estaba|venia|came|was|aparecio|iba ~ en|in|con|con_todo|out ~ el|la|his|her|the? <vomit>|vomito|sick|puke
+    la|lo ~ ha ~ echado|vomitado|devuelto|regresado
+    = doubled
+    gave|given|had|got|fed|di|dimos|dieron|dio ~ him|her? ~ an|one|una? extra|additional|de_mas ~ one|pill|dose|tablet|half|lot?
+    gave|given|had|di|dimos ~ tomorrows|tonights|mornings|la_de_mañana ~~ as_well|too|also|by_mistake|by_accident|mistake|tambien|error
+    se ~ la|lo|las dimos ~ los ~ dos|ambos|dos
+    di|dimos|gave|given|dio ~~ <kin> ~2 otra|otro|another|tambien|igual|too|also|again|volvio|as_well
+    dado|given|gave|dio|daba ~~ yo|i|we|nosotros ~3 di|dimos|gave|given ~ otra|otro|another|again|also|de_nuevo
+    <kin> ~3 gave|dio|given|dado|dieron ~~ so did|tambien i|we|yo|nosotros?
+    repeti|repetimos|repitio ~ la|le|por ~ dosis|pastilla|error
+    = given @dose @asked-dose
+    <times> ~ lucky|charm|worked|suerte -<neg>
+    <clock> ~ en_vez|en_lugar|instead|rather -<neg>
+    """,
+    "idiom": """
+    = void
+    me|nos ~ quede|quedamos|habia_quedado dormido|dormida|dormidos
+    me|nos dormi|dormimos
+    he dormido
+    """,
+    "mood": """
+    = phatic
+    so did i|we|he|she|they|my
     """,
 }
 

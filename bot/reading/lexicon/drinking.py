@@ -124,7 +124,7 @@ RULES = {
     si ~ toma|tomo|bebe|bebio ~ su? agua
     <drink>|hidratandose ~ bien|normal|normalmente|like_normal
     = less
-    <sipword> ~ of|de ~ water|agua ~2 off|from|only|in|en|all|y -more -mas
+    <sipword> ~ of|de ~ water|agua ~2 off|from|only|in|en|all|y -more -mas -<neg> -ni -sin
     only|just|solo|nomas|puro|nada_mas ~3 <sipword> ~ of|de? ~ water|agua
     <sipword> ~2 nada_mas|nomas|only|and_no_more|at_most|en_todo|all_day|todo_el_dia|or_two -<neg> -<food> -<meds> -<wound>
     only|just|solo|nomas|nada_mas ~ <drink>|toma|bebe|tomo|drinks|drank ~2 if|when|because|si|cuando|from|de ~ i|we|le|add|put|la|mi|my

@@ -45,7 +45,7 @@ aspirin: aspirina aspirins aspirinas aspirine
 naproxen: naproxeno
 diclofenac: diclofenaco
 ketorolac: ketorolaco
-codeine: codeina cocodamol
+codeine: codeina cocodamol codamol
 nimesulide: nimesulida
 oxycodone: oxicodona
 hydrocodone: hidrocodona

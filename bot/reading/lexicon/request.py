@@ -9,11 +9,13 @@ CLASSES = {
         marquenme hablar hablen hablarme hablenme telefonear comunicarse comuniquense
         comunicarme comuniquen telefonazo llamadita ringing calling
         fonazo timbrazo marcada toque telefonema ringback
+        llamarnos marcarnos hablarnos rang phoned phoning
         """,
     "staff": """
         someone somebody anyone you nurse vet doctor surgeon tech receptionist girls team clinic
         reception practice doctora alguien ustedes veterinaria veterinario clinica enfermera dr
         dra staff lads
+        persona
         """,
     "msgword": """
         message messages messaging msgs msg texts texting text reminders reminder notifications
@@ -97,6 +99,66 @@ RULES = {
     check back later
     te|les digo|aviso|contesto|respondo ~ luego|rato|tarde|despues|al_rato
     ill ~2 answer|reply|get_back|respond|let_you_know|do_it ~ later|tomorrow|soon
+    = call_back
+    could|can|may|chance|possible|would|like|love|want|need|appreciate|prefer|appreciated ~4 a|the|any|phone|of|get|quick ~ call|callback|phone_call|phonecall -<wecall> -<neg> -close
+    call|ring|phone ~ from ~ <staff>|vet|nurse|surgeon|you|yous
+    if|like|for|want|wish|have|get|ask|need ~ <staff> to? rang|called|phoned|ring|call|phone ~ me|us -<wecall>
+    someone|somebody|anyone|anybody|person|human|alguien|quien ~ i|we|que|con|me|to ~ can|could|quien|pueda|puedo|podria|speak|talk? ~ talk|speak|hablar|chat|ask|llamar|pueda
+    puede|pueden|podria|podrian|puedes|podrias|podes|pueda ~ hablarme|llamarme|marcarme|hablarnos|llamarnos|marcarnos
+    me|nos llamas|llaman|llama|marcas|marcan|marca|hablan ~ cuando|porfa|por_favor|luego|hoy|please|pls|a|ahorita|al -<wecall> -se
+    ^ me llamas|llaman|llama|marcas|marcan|marca|llamarian $
+    quisiera|quiero|necesito|gustaria|urge ~ me? ~ comunicarme|comunicar|contactar|contactarme|hablar ~ con
+    contact|reach|get_hold ~ of? me|us ~ by|on|at ~ phone|mobile|cell|number|landline
+    please|pls|por_favor|porfa ~ ring|phone|call|llamen|llame|marquen -<wecall> -name
+    phone|ring|call me|us -<wecall> -if -called
+    = stop
+    <neg> ~3 want|need|like|wish|receive|get ~4 <msgword> ~ anymore|any_more|any|more|again?
+    enough|sick|fed_up|tired|had_it|harto|harta|cansado|cansada ~ with|of|already|de ~3 <msgword>
+    you ~ can|may|could ~ stop ~ now|messaging|sending|asking|texting|these|with|writing|checking
+    ^ end|quit|cancel|fin|termina|terminar $
+    no ~ me? ~ escriban|escriba|escribas|manden|mande|mandes|molesten|moleste|envien ~ mas|nada|por_favor|porfa|ya
+    no ~ quiero|queremos|deseo ~ recibir
+    quiten*|saquen*|borren*|eliminen*|quita* ~ de ~ la|su|el|lista|aqui|grupo|esto
+    dejen|deje|dejar|dejenme|paren ~ de? ~ molestar|escribir|escribirme|mandar|mandarme|fregar|chingar|enviar|en_paz
+    paren*|pare ~ con ~3 <msgword>
+    neednt|need_not|no_need|dont_have_to|dont_need_to ~ send|message|text|write|keep|contact|check ~ any|us|me|to|more
+    no ~ longer ~ want|need|require ~3 <msgword>|this|it|these
+    discharged|signed_off|alta|finished ~~ stop|dejen|neednt|no_need|no ~2 <msgword>|escribirme|escriban|messaging|send|texting
+    = snooze
+    remind|nudge|ping|prod|poke|message|text|ask|try|recuerda*|recuerde*|recorda*|avisame|preguntame|escribeme ~2 at|in|a|en|on|after|dentro ~ a|las? <clock>|<minutes>|<hours>|morning|hour|bit|while|lunch|dinner
+    remind|nudge|ping|recuerda*|recuerde*|recordame|recorda* ~3 <clock>|<minutes>|<hours>|tonight|tomorrow|later|morning|noche|rato
+    will|ill|we|i ~ do|give|answer|reply|check|look|send|get|tell|update ~ it|that|him|back|to|you? ~ later|after|tonight|tomorrow|soon|when_i|once|in_a
+    give|dame|deme|denme ~ me|us? ~ a|un|una|like|5|ten|another? ~ <minutes>|<hours>|minute|min|sec|second|moment|while|bit|ratito|rato|minuto|minutito|momento|momentito|segundo|chance|tiempo|mins -<callword> -call
+    ^ driving|manejando|busy|ocupado|ocupada|conduciendo|trabajando|working|at_work|snoozing $
+    ^ in|en|dentro ~ de|like|about|un|una? <minutes>|<hours> $
+    ^ in ~ a ~ bit|sec|while|minute|moment|mo|min|few $
+    ^ not right|just now|yet?
+    ^ ahora|ahorita|ahora_mismo|horita no|ocupado|ocupada|estoy ~ mismo|puedo? $
+    al_rato|al_ratito|ratito|luego|luegito|mas_tarde|despues|en_un_rato|ahorita ~ te|le|les|lo|se|la ~ digo|aviso|contesto|respondo|mando|doy|hago|reviso|escribo|checo|cuento
+    te|les|le ~ aviso|digo|contesto|respondo ~ luego|rato|tarde|despues|al_rato|al_ratito
+    mas|más tarde -<eat> -<meds> -<vomit> -<walkword> -<gave>
+    dejame|dejeme|let_me|lemme ~ ahorita|llegar|salir|get|finish|terminar|acabar|check ~ home|de|y|this|and?
+    = snooze @asked-dose @asked-ice @asked-warm_compress @asked-massage @asked-walk
+    estoy|ando|i_am|im ~ en|in|at|on ~ una|el|la|a|my|the? ~ junta|reunion|clase|clases|trabajo|oficina|jale|meeting|class|work|train|bus|shift|call|break|camino|hospital|consulta
+    """,
+    "idiom": """
+    = void
+    he|she|hes|shes|him|her|it ~ calls|calling|called|cries|shouts ~ for|out|to ~ me|us
+    vet|clinic|nurse|they|doctor|someone|surgeon|you|reception|receptionist called|rang|phoned ~ me|us|back -if -want -would -until
+    ya me|nos llamaron|marcaron|hablaron
+    """,
+    "mood": """
+    = phatic
+    no|zero|sin|ninguna|ningun|cero ~ question|questions|duda|dudas|pregunta|preguntas
+    = question
+    ^ cuando es|son|sera|seria|abren|cierran|empieza|empiezan
+    ^ cuando le quitan|sacan|retiran|quitamos ~ puntos|grapas|suturas|cono|vendaje $
+    ^ donde es|estan|queda|quedan|compro|consigo
+    ^ a que hora
+    ^ cada cuanto|cuantas|cuantos|que
+    ^ con que|cuanto
+    ya ~ lo|la|le puedo|podemos|podria|pueden ~ banar|bañar|sacar|quitar|dejar|pasear|dar|soltar|subir
+    ^ ya ~ puede|podra ~ banarse|bañarse|salir|correr|caminar|subir|jugar|brincar|comer
     """,
 }
 

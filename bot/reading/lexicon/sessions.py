@@ -3,24 +3,46 @@
 from __future__ import annotations
 
 CLASSES = {
-    "icepack": "ice icing iced cold_pack ice_pack cold_compress frozen_peas peas cold_packs gel_pack icepack "
-    "cold_therapy cryo hielo hielos hielito compresa_fria compresas_frias bolsa_de_hielo el_frio frio_local compresa_de_hielo bolsa_fria gel_frio bolsita_fria "
-    "icepacks chicharos_congelados compresita_fria ice_packs slush",
-    "warmpack": "warm_compress warm_pack heat_pack hot_pack heat_pad warm_compresses heating_pad "
-    "wheat_bag bean_bag heat_bag hot_bag warm_flannel warm_wheat_bag warm_cloth warm_towel hot_compress hot_water_bottle wheat_bag warm_soak rice_sock heat_therapy "
-    "compresa_tibia compresas_tibias compresa_caliente compresas_calientes fomentos fomento "
-    "calorcito compresas_calientitas compresita tibia tibias tibio tibios pano_tibio toalla_tibia "
-    "lienzos_tibios lienzos compresas compresa trapo_caliente trapito paño_caliente",
-    "warmish": "heat warm warmth calor",
-    "massageword": "massage massaged massages massaging massage_session rub rubbed rubdown masaje masajes "
-    "masajito masajitos masajeamos masajee sobadita sobe sobamos sobada masajear physio stretches rom",
-    "walkword": "dander ramble saunter mooch walk walked walks walkies walkie wander stroll leash_walk lead_walk potty_walk outing "
-    "toddle potter plod amble caminata caminatas paseo paseos paseito paseamos camino caminamos "
-    "caminado vuelta vueltas vueltita caminar caminadita sacamos saque salimos sali paseado "
-    "paseando caminando walking went_out lap laps strolled pottered took_him_out took_her_out "
-    "caminatita caminito constitutional been_out saidas leash on_leash lead con_correa",
-    "donework": "did done finished completed had managed yes did_it hice hicimos hecho puse pusimos dimos di puesto "
-    "listo lista termine terminamos aplicamos aplique complete logramos good fine ok",
+    "icepack": """
+        ice icing iced cold_pack ice_pack cold_compress frozen_peas peas cold_packs gel_pack
+        icepack cold_therapy cryo hielo hielos hielito compresa_fria compresas_frias
+        bolsa_de_hielo el_frio frio_local compresa_de_hielo bolsa_fria gel_frio bolsita_fria
+        icepacks chicharos_congelados compresita_fria ice_packs slush bolsa_de_chicharos
+        bag_of_peas bag_of_frozen chicharos compresa_helada bolsa_helada gel_helado froze_peas
+        """,
+    "warmpack": """
+        warm_compress warm_pack heat_pack hot_pack heat_pad warm_compresses heating_pad
+        wheat_bag bean_bag heat_bag hot_bag warm_flannel warm_wheat_bag warm_cloth warm_towel
+        hot_compress hot_water_bottle warm_soak rice_sock heat_therapy compresa_tibia
+        compresas_tibias compresa_caliente compresas_calientes fomentos fomento calorcito
+        compresas_calientitas compresita tibia tibias tibio tibios pano_tibio toalla_tibia
+        lienzos_tibios lienzos compresas compresa trapo_caliente trapito paño_caliente
+        panos_tibios panos_calientes pano_caliente paños_tibios trapito_caliente
+        trapito_calientito lienzo_tibio bolsa_de_agua_caliente bolsa_caliente bolsa_de_semillas
+        """,
+    "warmish": """
+        heat warm warmth calor
+        """,
+    "massageword": """
+        massage massaged massages massaging massage_session rub rubbed rubdown masaje masajes
+        masajito masajitos masajeamos masajee sobadita sobe sobamos sobada masajear physio
+        stretches rom sobar sobarle sobarlo sobarla masajearle range_of_motion kneaded fisio
+        fisioterapia physiotherapy bicycle_legs
+        sobar sobarle sobarlo sobo masajearle range_of_motion kneaded fisio fisioterapia physiotherapy bicycle_legs stretching amasar
+        """,
+    "walkword": """
+        dander ramble saunter mooch walk walked walks walkies walkie wander stroll leash_walk
+        lead_walk potty_walk outing toddle potter plod amble caminata caminatas paseo paseos
+        paseito paseamos camino caminamos caminado vuelta vueltas vueltita caminar caminadita
+        sacamos saque salimos sali paseado paseando caminando walking went_out lap laps strolled
+        pottered took_him_out took_her_out caminatita caminito constitutional been_out saidas
+        leash on_leash lead con_correa
+        """,
+    "donework": """
+        did done finished completed had managed yes did_it hice hicimos hecho puse pusimos dimos
+        di puesto listo lista termine terminamos aplicamos aplique complete logramos good fine
+        ok
+        """,
 }
 
 _SKIP = """
@@ -60,7 +82,16 @@ RULES = {
     ^ <number>|<minutes> ~3 <icepack> -<neg>
     did|do|done|managed|got ~2 <number> of|out ~2 <number>
     did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
-    = skipped"""
+    = done
+    <icepack> ~ on? ~ for <number>|<minutes>|rato|while|bit|ratito -<neg>
+    <icepack> ~ un|a|for ~ rato|while|bit|ratito -<neg>
+    aplique|aplicamos|puse|pusimos|ponemos|pongo|applied ~2 frio|cold ~2 <minutes>|rato|veces|<times>|en|on -<neg> -agua
+    = skipped
+    <neg> ~ <icepack> ~ it|him|her|his|today|tonight|leg|knee|the
+    couldnt|didnt|havent|hasnt|dont|nadie ~ <icepack>
+    <icepack> ~ didnt|not|never|no ~ happen|happened|done|hubo|se
+    paso|olvido|olvide ~ lo de ~ <icepack>
+    """
     + _SKIP.format(c="<icepack>"),
     "warm_compress": """
     = done
@@ -79,7 +110,16 @@ RULES = {
     ^ <number>|<minutes> ~3 <warmpack> -<neg>
     did|do|done|managed|got ~2 <number> of|out ~2 <number>
     did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
-    = skipped"""
+    = done
+    <warmpack> ~ on? ~ for <number>|<minutes>|rato|while|bit|ratito -<neg>
+    <warmpack> ~ un|a|for ~ rato|while|bit|ratito -<neg>
+    warm|heat ~ packed|compressed ~ him|her|his|it|leg
+    <donework> ~ <warmish> ~ <number>|<minutes> -<neg>
+    = skipped
+    skipped|skip|forgot|missed|forgotten|salte|olvide|olvido ~ the|her|his|el|lo? <warmish>
+    <neg> ~ <warmpack> ~ it|him|her|his|today|tonight|leg|knee|the
+    paso|olvido|olvide ~ lo de ~3 <warmpack>
+    """
     + _SKIP.format(c="<warmpack>"),
     "massage": """
     = done
@@ -99,6 +139,17 @@ RULES = {
     ^ <number>|<minutes> ~3 <massageword> -<neg>
     did|do|done|managed|got ~2 <number> of|out ~2 <number>
     did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
+    = done
+    rubbed|rubbing|rub|sobe|sobamos|massaged|kneaded|masajee|sobando ~3 <legword>|muscle|muscles|musculo|thigh -<neg> -against -eyes
+    did|done|hicimos|hice|hago|completed|finished ~ his|her|the|los|sus|las|all? <massageword>|exercises|ejercicios|ejercicio|rehab|terapia|fisio -<neg>
+    exercises|ejercicios|rehab|terapia|fisio|fisioterapia ~ done|good|fine|hechos|listos|hecha|completed|bien -<neg>
+    flexed|bent|stretched|flexionamos|doblamos|estire|estiramos ~3 <legword> ~ <times>|<number> -<neg>
+    = skipped
+    <neg> ~ se? ~ deja|dejo|dejaba|quiso|quiere|let|lets ~ me? ~ sobar|sobarlo|sobarla|masajear|massage|que_lo|que_le ~ sobe|masaje|it?
+    give|gave|giving ~ up|over ~2 <massageword>
+    = skipped @massage @asked-massage
+    give|gave|had_to ~ up|stop|parar
+    rendi|rendimos|desisti
     = skipped"""
     + _SKIP.format(c="<massageword>"),
     "walk": """
@@ -115,18 +166,25 @@ RULES = {
     took|taken|take him|her out|outside -<pee> -<poo> -business -toilet -potty -vet -vets -car
     walk|walked|walks|paseo|caminata|paseito|vuelta|caminamos|caminado ~3 <number>|15|10|5 $ -<neg>
     la|el <walkword> ~ si ~ hicimos|dimos|salio
+    <number>|one|two|three|una|dos|tres|un ~ short|quick|little|slow|wee|gentle <walkword> -<neg>
+    <walkword> ~ corta|cortita|cortito|rapida|rapidita|lenta|chiquita|tranquila -<neg>
     walked|strolled|pottered|toddled|wandered|trotted ~ to|round|around|up|down|as ~4 corner|park|gate|lane|lamppost|garden|block|postbox|shop|shops|field|end|road|driveway|mailbox
     walked ~3 <minutes>|block|blocks|cuadra|cuadras|round|around
     caminamos|paseamos|caminó
     dimos la|una|dos ~ vuelta|vueltas
-    dio|di una|la ~ vuelta
+    dio|di una|la ~ vuelta -verle -revisarle -ver -revisar -limpiarle
     did|about|hicimos|caminamos ~3 <metres>
     block|blocks|cuadra|cuadras ~ walk|walked
     loop|lap|laps|circuit ~3 garden|yard|block
     = done @walk @asked-walk
     out|outside ~2 <minutes>
     did|managed|hicimos|aguanto ~3 <minutes>|<metres>
-    went|round|around|to|gone|al|a ~3 block|park|garden|corner|yard|field|lane|gate|green|manzana|cuadra|parque|esquina|postbox|mailbox ~ and? back? -<mishapish>
+    went|round|around|to|gone|al|a|down|up|hasta ~4 block|park|garden|corner|yard|field|lane|gate|green|manzana|cuadra|parque|esquina|postbox|mailbox|road|street|drive|driveway|shop|shops|tree|lamppost|bench|stop|tienda|plaza|porton|calle ~ and? back? -<mishapish> -<neg>
+    = done @walk @asked-walk
+    half|media|medio|una|dos|tres|<number>|one|two|couple ~ block|cuadra|cuadras|blocks|manzana|manzanas|laps|lap|vueltas|vuelta|loop|loops|circuit|circuits -<neg>
+    there and back -<neg>
+    ida y vuelta
+    <number>|one|two|three|una|dos|tres|couple ~ short|quick|little|slow ~ ones|one|goes|sessions|cortas|cortitas -<neg>
     = skipped"""
     + _SKIP.format(c="<walkword>")
     + """

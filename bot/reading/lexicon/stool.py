@@ -30,7 +30,7 @@ CLASSES = {
         squitty the_trots runny_bum runny_tummy scours churrias chorrillo con_chorro tiene_chorro trae_chorro mucho_chorro puro_chorro dio_chorro da_chorro hay_chorro con_chorrito del_chorro
         soltura flojo_del_estomago suelto_del_estomago suelta_del_estomago chorreo cagalera
         churria colitis
-        skitters skits skitter the_squirts squirts cagaderas cagadera chorrillos churretes obradera
+        skitters the_squirts squirts cagaderas cagadera chorrillos churretes obradera
         the_shits bad_tummy dicky_tummy upset_tummy upset_stomach stomach_upset mal_de_la_panza
         mal_de_la_barriga descompuesto descompuesta estomago_suelto panza_suelta soltura
         """,

@@ -71,6 +71,7 @@ CLASSES = {
         whole_tablet whole_pill whole_capsule whole_dose entire_tablet entire_pill entire_dose
         full_tablet full_pill full_dose complete_dose whole_thing_down pastilla_entera
         todo_con toda_con pastilla_completa tableta_entera dosis_completa dosis_entera whole_course full_course
+        pill_whole tablet_whole capsule_whole one_whole it_whole them_whole pills_whole
         """,
     "planned": """
         all_four all_five all_4 all_5 his_three her_three the_three all_three his_3 her_3 the_3 all_3 sus_tres las_tres
@@ -80,6 +81,7 @@ CLASSES = {
         per_day a_day daily por_tomar para_terminar nos_dieron me_dieron nos_dio me_dio
         tomo_todas_sus tomo_sus tomo_todos_sus tomando_sus tome_sus como_debe como_dios
         como_buen como_buena como_campeon
+        tomo_toda_su toma_toda_su tomado_toda_su took_all_his took_all_her taken_all_his taken_all_her had_all_his had_all_her
         """,
     "jointly": """
         at_once in_one at_one_go in_one_go together instead accidentally mistake mistaken juntas
@@ -101,6 +103,7 @@ CLASSES = {
         chew_toy rag cone dish_cloth tea_towel collar leash strap shoelace lace envoltura
         bolsita chupon tapon corcho cork imán iman tornillo clip pin zip peluche relleno
         stuffing
+        stitch punto grapa balloon globo chancla cordon agujeta etiqueta label popote straw tapa lid corcholata candle crayon marble bead earring pebble pebbles acorn conker peach_stone peach_pit avocado_stone skewer toothpick palillo mango_stone tinfoil clingfilm
         """,
     "poisonthing": """
         chocolate weed grapes grape raisins raisin xylitol antifreeze rat_poison ratpoison
@@ -155,7 +158,7 @@ RULES = {
     acabo|trago|bebio|drank|finished ~2 frasco|bote|botella|caja|bottle|box ~2 <jointly>|jalon|sentada|tiron
     whole|entire|all|todo|todas|full ~ gotero|dropper|syringe|jeringa|syringes ~3 <meds>
     <meds> ~3 <number> ~ ml|cc|mg ~ instead|en_vez|en_lugar
-    drank|drunk|drinks|bebio|tomo|chupo|lamio ~2 whole|entire|rest|all|todo|toda|full ~3 <meds> -water -<wholeone>
+    drank|drunk|drinks|bebio|tomo|chupo|lamio ~2 whole|entire|rest|all|todo|toda|full ~3 <meds> -water -<wholeone> -<planned>
     <medcontainer> ~~ <wrecked>|<noneleft> ~~ <three> ~ <meds>
     blister|blisters|blister_pack|pill_bottle|tableta ~~ <wrecked>|<noneleft> -<planned>
     <wrecked>|<noneleft> ~3 blister|blisters|blister_pack|pill_bottle
@@ -187,7 +190,7 @@ RULES = {
     <handed>|<took> ~3 <three> ~ <meds>|doses|dosis|pills|instead -<planned> -treats -oclock
     <three> ~3 <meds> ~3 <jointly> -<planned>
     <amount> ~4 <amount> +<jointly>
-    <handed>|<took> ~5 <wholelotmed> ~4 <meds> -<wholeone>
+    <handed>|<took> ~5 <wholelotmed> ~4 <meds> -<wholeone> -<planned>
     <meds> ~4 <wholelotmed> ~3 squirted|gave|down|in
     <handed>|squirted|squeezed|poured|syringed ~5 <wholelotmed> ~~ <meds> -<wholeone>
     <three> ~2 doses|dosis|times ~5 dose|once|juntas|together|hoy|error|mistake|instead
@@ -253,6 +256,13 @@ RULES = {
     <objectthing> ~~ pieces|piece|bits|bit|chunk|part|pedazo|cacho ~3 missing|gone|falta|faltan
     = bandage_or_object !@asked-dose !@dose
     swallowed|swallow|trago|ingested ~ something|it|algo -<meds> -<food>
+    = medicine_overdose
+    had|has_had|<ingest>|<took> ~2 whole|entire|full|entero|entera|completo|completa ~ blister|blisters|blister_pack|strip|pill_bottle|pill|medicine|medication|meds ~ bottle|packet|box? -<wholeone> -<planned> -<food>
+    blister|blister_pack|pill_bottle|tableta|frasco ~ entero|entera|completo|completa ~~ <ingest>|tomo|comio -<food>
+    <wrecked>|mordio|abrio|opened|destapo|rompio|knocked|got_into ~3 <medcontainer> ~~ <ingest> ~3 <meds>|todas|them|lot|everything -<food> -<humandrug>
+    robo|agarro|stole|nicked|swiped|pinched|saco|alcanzo ~3 <meds> ~~ no|none|nothing|ni ~ queda|quedan|left|quedo|una|dejo -<food>
+    <meds> ~3 <medcontainer> ~ empty|vacio|vacia|chewed|open|licked ~ and|y|on|en? ~ chewed|empty|floor|piso|todo|his? -<planned> -need -refill
+    <medcontainer> ~ of|de ~ <meds> ~2 empty|vacio|vacia|chewed|gone|licked -<planned> -need -refill
     """,
 }
 

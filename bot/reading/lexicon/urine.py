@@ -21,7 +21,7 @@ CLASSES = {
         pichi hacer_chis waterworks peepees pishi lifted_his_leg anuria anuric
         diuresis
         clump clumps pee_clump peeing_like orinada orinadas meadita pipicito pipisito chichi pichin
-        lifted_leg marked marking marks_every marca_territorio leg_up_on wazz wazzed widdle widdled widdling
+        lifted_leg marca_territorio leg_up_on wazz wazzed widdle widdled widdling
         emptied_his_bladder emptied_her_bladder empties_his_bladder empties_her_bladder
         """,
     "lastdone": "last ultima ultimo since",

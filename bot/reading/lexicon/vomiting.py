@@ -23,9 +23,9 @@ CLASSES = {
         hoiked hoik hoicked hoiking honked yakked yacked yakking upped chundering fetched_up
         ralphed ralph ralphing ralphs threw_all blew_groceries brought_his_dinner brought_her_dinner
         guacara_ lanzo_todo lanzo_la_cena lanzo_el_desayuno lanzo_la_comida largo_la_comida lo_largo
-        largo_todo deponio depone deponiendo vomitazo vomitona vomitó_todo basca basqueando echo_la_papa
+        largo_todo vomitazo vomitona vomitó_todo basca basqueando echo_la_papa
         echo_las_tripas echo_el_desayuno echo_la_cena echo_la_comida tiro_la_comida cat_sick dog_sick
-        technicolour_yawn technicolor_yawn pukey puker sicks sicking chunder chunders vomits_up up_chuck
+        technicolour_yawn technicolor_yawn pukey sicking chunder chunders vomits_up up_chuck
         """,
     "vomitstuff": """
         vomit puke sick bile barf vomito bilis yellow_foam white_foam espuma_amarilla foam
@@ -122,10 +122,17 @@ RULES = {
     chuck*|threw|throw|bring|brought|spew*|cough*|hack*|heav*|gak* ~ his|her|the|all|it|that|some|up|more ~ <food>|lot|it|bile|foam|water|everything|liquid up|again|all? -<phlegm>
     up ~ came|comes|it|went ~ his|her|the|came|went ~ <food>|lot|it|everything|tea
     saco|echo|devolvio|regreso|largo|lanzo|avento|tiro|arrojo ~ todo ~ lo que|del|de -pelota -ball
-    devolvio|regreso|saco|largo|lanzo|arrojo|depuso|deponio|avento ~ la|el|lo|su|toda|todo|pura ~ <food>|comida|desayuno|cena|bilis|espuma|amarillo|croquetas|agua -llamada -pelota -ball
-    ^ lanzo|depuso|basqueo|guacareo|deponio $
+    devolvio|regreso|saco|largo|lanzo|arrojo|depuso|avento ~ la|el|lo|su|toda|todo|pura ~ <food>|comida|desayuno|cena|bilis|espuma|amarillo|croquetas|agua -llamada -pelota -ball
+    ^ lanzo|depuso|basqueo|guacareo $
     = yes @vomiting @appetite
-    lo|la|todo largo|lanzo|devolvio|regreso|echo|deponio -llamada
+    lo|la|todo largo|lanzo|devolvio|regreso|echo -llamada
+    = bloody
+    <blood> ~~ al|when|while|as|cuando ~ he|she? ~ <vomit>
+    = yes
+    <meds> came|come|comes ~ back -<neg>
+    = yes @dose
+    la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo|deposo $
+    la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo ~ toda|todo|entera|entero|para|pa|con|luego|despues|al|a|ya|y|enseguida|completa
     """,
 }
 
