@@ -83,6 +83,7 @@ def _asks(tokens: list[Token], index: int, previous: str) -> bool:
         or after not in _ASK_NEXT
         or previous in _HOLDS
         or previous in ("no", "lo")
+        or (word == "do" and after == "it")  # "saw her do it"
     ):
         return False
     if word == "is":

@@ -204,7 +204,8 @@ def _mark(build: _Builder, flat: str, text: str, back: list[int], piece: str, st
         if word:
             build.add(word, back[start], back[start] + 1)
     elif char in EMOJI:
-        build.bound(1)
+        if not (build.tokens and build.tokens[-1].word in ("no", "sin", "zero", "cero")):
+            build.bound(1)
         build.add(EMOJI[char], back[start], back[start] + 1)
         build.bound(1)
     elif piece == "-":

@@ -80,6 +80,8 @@ def _heat(tokens: list[Token], index: int, value: float, used: int) -> tuple[flo
     following = UNITS.get(word_at(tokens, end), ("", 1.0))[0]
     if word_at(tokens, end) == "in" and tokens[end].keys.isdisjoint(("<size>",)):
         following = ""  # "105.6 in the ear"
+    if word_at(tokens, end) == "mi":
+        following = ""  # "39.8, mi señora dice": my, and no miles
     if not unit:
         if following or not (34 <= value <= 44 or 93 <= value <= 111):
             return None

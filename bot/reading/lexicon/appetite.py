@@ -202,7 +202,7 @@ RULES = {
     medio comio|come|ha
     half|mitad ~ his|her|the|of|de ~2 <food>
     <eat> ~4 not|no|skipped|but_not ~ dinner|breakfast|lunch|supper|cena|desayuno|tea
-    less|menos ~ than|de|que usual|normal|siempre|before|lo|antes -<drink> -<drinkwater> -<limpword> -<swell> -<walkword>
+    less|menos ~ than|de|que usual|normal|siempre|before|lo|antes +<eat>|<food>|appetite|apetito -<drink> -<drinkwater> -<limpword> -<swell> -<walkword>
     coaxing|coax|hand|tempt|tempted|persuading|rogandole|rogarle ~3 eat|feed|fed|feeding|him|
         her|comer
     <neg> ~ his|her|as usual|normal|full appetite|self_eating
@@ -463,6 +463,30 @@ RULES = {
     clamp*|shut*|grit*|aprieta|cierra ~ his|her|its|la|el|su|los? ~ mouth|jaws|teeth|hocico|boca|dientes shut? ~~ food|feed|eat|spoon|<food>|comida|comer|cuchara|jeringa
     = none @appetite
     love|amor ~ nor|or|ni money|dinero
+    = normal
+    <eat> ~ every|last bit|scrap|crumb|mouthful|drop|morsel|biscuit
+    vacio|vacia|vaciando ~ el|su ~ plato|tazon|traste -agua
+    trago|comio|acabo|zampo|devoro ~ lo suyo
+    full of ~ his|her|its <food>
+    = less
+    half|quarter|third|bit|little|some|couple ~ a|of|una? ~ <serving>
+    = less @appetite
+    less|menos ~ than|de|que usual|normal|siempre|before|lo|antes -<drink> -<drinkwater> -<limpword> -<swell> -<walkword> -bouncy -active -energy
+    thats ~ his|her lot
+    = none
+    no_interest|interest|zero_interest ~ in ~ his|her|the|any? <food>|eating|meals
+    2nd|3rd|second|third|segundo|tercer|<hours>|day|days|dia|dias ~ no|without|sin|with ~ no? <food>
+    ni|no ~ bola|caso|pelota|bolilla ~ a|al|le|da ~ la|el? <food>
+    = none @appetite
+    ^ no|zero <food> -treats -left -since -problem
+    """,
+    "idiom": """
+    = void
+    ate|eaten|eats|chewed|eating ~ his|her way|away
+    eating|eats away at
+    para|pa ~ que|q coma|coman
+    desde|antes|despues|hora|durante|until|since|before|after ~ de? la|el|her|his|our ~ cena|comida|desayuno|almuerzo -<neg>
+    nos|me comio|come ~ la|las|el prisa|tiempo|uñas|unas|cuento
     """,
 }
 

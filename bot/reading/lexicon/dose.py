@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 CLASSES = {
+    "nowword": """
+        that_time this_time second_attempt esta_vez esa_vez al_final
+        """,
     "gave": """
         gave given give giving get got gets took taken take takes taking had has_had swallowed
         administered popped medicated dosed dosing ate eaten administer di dio dimos dieron dado
@@ -68,7 +71,7 @@ RULES = {
     ya se la|lo|las|los ~ tomo|trago|comio|di|dimos|dio|paso
     had his|her|the <meds>
     got his|her|the <meds>
-    <meds> ~3 as directed|prescribed|instructed|planned|scheduled|indicated|per|ordered -<askmark>
+    <meds> ~3 as directed|prescribed|instructed|planned|scheduled|indicated|per|ordered -<askmark> -saving -keeping -later
     <meds> ~3 segun|como indicado|indicacion|indicaciones|receta|indicaron|indico -<askmark>
     finished|completed|termino|acabo ~3 <meds>
     has had ~ <meds>
@@ -99,12 +102,12 @@ RULES = {
     took|taken|tomo|trago well|fine|la|lo|las|los|his|her -<neg>
     <hid> ~~ ate|eaten|eats|took|gone|down|swallowed ~ it?
     le dio|di|dimos|dieron|dado
-    gave|give|gives ~ it|him|her|them -<human> -<food>
+    gave|give|gives ~ it|him|her|them -<human> -<food> -nobody -nadie
     given|administered|swallowed|down|dado|dada|tomada
     took|gave|di|dimos|dio|tomo|trago -<neg>
     <gave> ~ late|tarde
     all|both|everything ~ given|taken|done|in|down
-    in|with|con|en ~2 <hid>
+    in|with|con|en ~2 <hid> -even -ni -todo -hasta -aun -siquiera
     a las <clock>
     not|no til|till|until|hasta <clock>
     late|closer|nearer|around|about|cerca ~2 <clock>|<number> than|que
@@ -143,7 +146,7 @@ RULES = {
     forgot|forgotten|missed|skipped|olvido|olvide|olvidamos|olvidaron
     not|havent|hasnt|didnt|no|aun|todavia ~ yet|given|had|gave|give|dado|di|darle|todavia
     not|didnt|nope|no|hes ~2 asleep|sleeping
-    not yet
+    not yet -home
     se me|nos olvido|paso|fue|pasaron
     no|couldnt find|encuentro|encontre
     slept|dormi|dormimos through|quede|se
@@ -253,7 +256,7 @@ RULES = {
     extra <meds>
     = doubled @dose @asked-dose
     had|got|tomo|took ~3 twice|double|doble -<interval> -<neg>
-    twice|double|doubled|doble|dos_veces -<interval> -<missword> -<spat> -<vomit> -<refuse> -<trying> -<lick>
+    gave|dio|di|given|dado|had|dose|dosis|took ~3 twice|double|doubled|doble|dos_veces -<interval> -<missword> -<spat> -<vomit> -<refuse> -<trying> -<lick>
     gave|dio|di|dimos|given ~ again|another|otra|otro|otra_vez
     also|already|tambien|ya gave|given|dio|dado
     two|2|dos instead|by|en|por ~ of|mistake|accident|lugar|vez|error
@@ -320,9 +323,21 @@ RULES = {
     = given @dose @asked-dose
     <times> ~ lucky|charm|worked|suerte -<neg>
     <clock> ~ en_vez|en_lugar|instead|rather -<neg>
+    = given @dose @asked-dose
+    <meds>|it|one|that|la|lo ~2 went ~ down ~ like|a|well|fine|easy|no|in
+    = missed
+    gone|went|going ~ without ~ his|her|the|any|last? ~ <meds>
+    = refused
+    <meds> ~5 <refuse>
+    = refused @dose @asked-dose
+    ni ~ con ~ <hid>|<food>|nada ~ la|lo|las|los? ~ quiso|quiere|agarra|acepta|pasa|traga
+    = doubled @dose
+    twice|double|doubled|doble|dos_veces -<interval> -<missword> -<spat> -<vomit> -<refuse> -<trying> -<lick>
     """,
     "idiom": """
     = void
+    dieron|dio|dan|dar|dado de alta
+    para|pa|for|por ~ la|el|lo|the? hinchazon|inflamacion|dolor|fiebre|temperatura
     me|nos ~ quede|quedamos|habia_quedado dormido|dormida|dormidos
     me|nos dormi|dormimos
     he dormido

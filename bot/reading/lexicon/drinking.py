@@ -46,7 +46,7 @@ RULES = {
     nowhere near ~4 normally|usual|normal|drinks +<drink>|<drinkwater>|sips
     taking|takes|took|drinking|having ~2 less ~ water
     <drink> ~3 less|little|bit|menos|poco|poquito|barely -more
-    <barely>|less|little|menos|poca|poco ~3 <drink>|<drinkwater>
+    <barely>|less|little|menos|poca|poco ~3 <drink>|<drinkwater> -<wound> -<vomit>
     toma|tomo|tomando|bebe|bebio|tomado ~2 menos|poca|poco|poquita|poquito|tantita ~ agua?
     <neg> ~2 <drink> ~3 much|lot|mucho|mucha|enough|suficiente|tanto|usual|bien
     no ~2 toma|tomo|tomado|tomando mucha|mucho|casi|bastante|suficiente
@@ -117,7 +117,7 @@ RULES = {
     stopped drinking
     = none @drinking
     <neg>|ni ~ a? drop|gota
-    nothing|nada|none
+    nothing|nada|none -grave -<wrongword> -dramatic -raro -preocupante -serio
     = normal
     good|big|long|decent|nice|proper ~ drink|slurp|lap|guzzle -<neg>
     lapped|lapping|laps|slurp* ~ up|down? ~ some|his|her|the|a? ~ water
@@ -159,6 +159,12 @@ RULES = {
     get|getting ~ her|him|them to drink +<neg>
     ni ~ un|una? ~ <sipword> ~ de ~ agua
     ni ~ un|una ~ <sipword> ~~ en todo ~~ jeringa|agua
+    = normal
+    water|agua ~2 taking|takes|toma|drinks|drinking|bebe|la_bebe ~ the|it|lo? same|as|normal|mismo|fine|like -<neg>
+    = more
+    double|twice|triple|doble ~ what|the|of|lo|de? ~3 <drink>|normally|usual|normal
+    = none
+    <neg> ~ had|taken|took|have ~ a single? sip|lap|drop|drink|lick -<blood>
     """,
 }
 

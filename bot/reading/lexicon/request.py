@@ -90,7 +90,7 @@ RULES = {
     ^ later $
     ^ luego|al_rato|mas_tarde|despues $
     not now|rn
-    ahorita no|ocupado|ocupada|estoy
+    ahorita ocupado|ocupada|estoy
     al rato $
     busy|at_work|driving|in_a_meeting|manejando|en_una_junta ~3 later|rato|luego|remind|now
     ask me later|tomorrow
@@ -127,7 +127,7 @@ RULES = {
     = snooze
     remind|nudge|ping|prod|poke|message|text|ask|try|recuerda*|recuerde*|recorda*|avisame|preguntame|escribeme ~2 at|in|a|en|on|after|dentro ~ a|las? <clock>|<minutes>|<hours>|morning|hour|bit|while|lunch|dinner
     remind|nudge|ping|recuerda*|recuerde*|recordame|recorda* ~3 <clock>|<minutes>|<hours>|tonight|tomorrow|later|morning|noche|rato
-    will|ill|we|i ~ do|give|answer|reply|check|look|send|get|tell|update ~ it|that|him|back|to|you? ~ later|after|tonight|tomorrow|soon|when_i|once|in_a
+    will|ill|we|i ~ do|give|answer|reply|check|look|send|get|tell|update ~ it|that|him|back|to|you? ~ later|after|tonight|tomorrow|soon|when_i|once|in_a -<askmark> -should -shall
     give|dame|deme|denme ~ me|us? ~ a|un|una|like|5|ten|another? ~ <minutes>|<hours>|minute|min|sec|second|moment|while|bit|ratito|rato|minuto|minutito|momento|momentito|segundo|chance|tiempo|mins -<callword> -call
     ^ driving|manejando|busy|ocupado|ocupada|conduciendo|trabajando|working|at_work|snoozing $
     ^ in|en|dentro ~ de|like|about|un|una? <minutes>|<hours> $
@@ -140,6 +140,10 @@ RULES = {
     dejame|dejeme|let_me|lemme ~ ahorita|llegar|salir|get|finish|terminar|acabar|check ~ home|de|y|this|and?
     = snooze @asked-dose @asked-ice @asked-warm_compress @asked-massage @asked-walk
     estoy|ando|i_am|im ~ en|in|at|on ~ una|el|la|a|my|the? ~ junta|reunion|clase|clases|trabajo|oficina|jale|meeting|class|work|train|bus|shift|call|break|camino|hospital|consulta
+    = call_back
+    alguien|someone|doctor|doctora|vet|enfermera ~ que|who|can|could|me|nos ~ me|nos? ~ hable|llame|marque|ring|call|phone ~ me|us|al|a|por|hoy|porfa?
+    = snooze !@asked-cone
+    ahorita no
     """,
     "idiom": """
     = void
@@ -159,6 +163,13 @@ RULES = {
     ^ con que|cuanto
     ya ~ lo|la|le puedo|podemos|podria|pueden ~ banar|bañar|sacar|quitar|dejar|pasear|dar|soltar|subir
     ^ ya ~ puede|podra ~ banarse|bañarse|salir|correr|caminar|subir|jugar|brincar|comer
+    = question
+    ok|k hago|hacemos
+    la|lo|las|los ~ doy|pongo|quito|repito ~~ o|u ~ espero|no|mejor
+    la|lo|las|los doy|repito|pongo +<askmark>
+    = phatic
+    que tal ~ te|les|le|doctora|doc|cuento
+    puedo ver|sentir|oler|notar|escuchar -<askmark>
     """,
 }
 

@@ -46,6 +46,7 @@ CLASSES = {
 }
 
 _SKIP = """
+    = skipped
     slipped_up|fallen_behind|behind|lapsed|slacked ~3 {c}
     forgot|forgotten|skipped|skip|missed|miss|olvide|olvido|olvidamos|skipping|salte|saltamos ~3 {c}
     {c} ~ we|i|was|got|he|she forgot|skipped|missed|cancelled
@@ -150,7 +151,7 @@ RULES = {
     = skipped @massage @asked-massage
     give|gave|had_to ~ up|stop|parar
     rendi|rendimos|desisti
-    = skipped"""
+    """
     + _SKIP.format(c="<massageword>"),
     "walk": """
     = done
@@ -160,7 +161,7 @@ RULES = {
     <minutes>|<metres> ~4 <walkword>
     went|gone|took|been|did|had|salimos|fuimos|dimos|hicimos|saque|sacamos|sali ~4 walk|walks|walkies|wander|stroll|caminata|paseo|paseito|vuelta|vueltas|caminar|pasear|caminata|toddle|potter|amble
     walk|paseo|caminata|walkies ~ done|fine|good|great|went|ok|was|listo|lista|hecho|hecha|hechos|bien
-    went|gone|been out|outside <minutes>?
+    went|gone|been out|outside <minutes>
     out for ~2 <minutes>
     out|afuera|fuera ~ on the? lead|leash|correa
     took|taken|take him|her out|outside -<pee> -<poo> -business -toilet -potty -vet -vets -car
@@ -185,11 +186,16 @@ RULES = {
     there and back -<neg>
     ida y vuelta
     <number>|one|two|three|una|dos|tres|couple ~ short|quick|little|slow ~ ones|one|goes|sessions|cortas|cortitas -<neg>
-    = skipped"""
+    = skipped
+    = done @walk @asked-walk
+    went|gone|been out|outside
+    ^ <minutes>|<metres> ~ no|sin|zero limp|limping|problem|problems|issues|pain|cojera|cojear|problema|dolor|trouble|bother|fuss
+    """
     + _SKIP.format(c="<walkword>")
     + """
     <neg> ~ go|went|gone|been ~ out|walk|walking
-    no salimos|hemos|sali
+    no salimos|sali
+    no hemos salido|paseado|caminado
     didnt go out
     """,
 }

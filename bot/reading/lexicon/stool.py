@@ -43,7 +43,7 @@ CLASSES = {
         runny loose soft watery liquid mushy sloppy squirty squishy soupy wet_poop mush pudding
         unformed puddle cow_pat slurry mucus mucousy blando blanda blandita blandito aguado
         aguada aguadita aguadito liquido liquida suelto suelta flojo floja pastosa pastoso moco
-        mocos chorro caldosa custard gravy_like softer looser jelly
+        mocos caldosa custard gravy_like softer looser jelly
         custardy squidgy porridge claylike soft_serve smoothie milkshake ice_cream atolito puré pure
         babosa babosas chocolate_milk chirle blandengue
         """,
@@ -97,7 +97,7 @@ RULES = {
     did|done|made|had|hizo|ha|hecho|took|went|go|gone ~3 <poo>
     <poo> ~ and|n|y ~ pee|peed|wee|pipi|pis
     hizo ~ las? dos cosas|baño|banos|necesidades
-    both|las_dos|ambas ~ done|times|cosas|normal|good|fine
+    both|las_dos|ambas ~ done|cosas
     hizo|hace|haciendo|hecho ~ sus? necesidades
     hizo|hace|hecho del baño
     bathroom|toilet|toileting|baño|necesidades ~ <good>|<formed>
@@ -140,7 +140,7 @@ RULES = {
     = none @stool @bathroom
     waiting|hoping|looking ~3 log|motion|movement|present|delivery|deposit|turd
     no|ninguna de|of las? dos
-    neither|ninguna|nothing|nada -<pee> -wrong -<comeword> -<strain> -<wrongword> -dramatic -<runny>
+    neither|ninguna|nothing|nada -<pee> -wrong -<comeword> -<strain> -<wrongword> -dramatic -<runny> -mas -grave
     todavia|aun|no ~2 hace|hizo|ha_hecho|hecho ~ del baño
     = loose
     runny|dodgy|upset|loose|squirty ~ bottom|bum|tum|tummy|botty|guts
@@ -159,7 +159,7 @@ RULES = {
     <poo> & mush|water|liquid|soup|moco|mucus|sauce|custard|gravy|mousse|pudding|slurry|soup|
         sopa|atole
     cacas|popo|heces|popos blandas|sueltas|aguadas|liquidas|flojas
-    hizo|hace ~3 aguado|aguada|suelto|suelta|liquido|liquida|chorro
+    hizo|hace|hecho ~3 aguado|aguada|suelto|suelta|liquido|liquida|chorro|chorros|chorrito
     salio ~3 aguado|aguada|suelto|suelta|chorro -<wound>
     got|has|have|having|had|with the runs|squits|trots
     cow_pat|cow_pats|cowpat|splat|splats|squits
@@ -200,7 +200,7 @@ RULES = {
     <poo> ~~ sore|hurts|cries|yelps|squeals|painful|duele|llora ~ when|cuando ~3 tries|goes|intenta|puja
     straining|pushing|pujando ~3 grass|lawn|garden|patio|pasto|yard -<pee>
     quiere|intenta|trata ~ hacer ~~ no ~2 puede|sale|hace -<pee> -fila
-    hunched|hunching|squatting|squats|crouching ~~ pushing|pushes|nothing -<pee> -tray -litter
+    hunched|hunching|hunches|squatting|squats|crouching|crouches ~~ pushing|pushes|nothing -<pee> -tray -litter
     circles|circling ~ squatting|hunching|pushing -<pee> -tray -litter
     strains|straining|pushes|pushing|puja ~~ rabbit|pebble|pebbles|nugget|nuggets|dropping|droppings|marble|marbles|bolita|bolitas|pellet|pellets
     pushing|straining|pujando ~ and|y|while|cuando ~ <whimper>|crying|yelping -<pee>
@@ -289,6 +289,16 @@ RULES = {
     hunch*|squat* ~ over|and|n|again ~~ nothing|nada|no
     puja ~ y|que puja
     pushing ~ and pushing
+    = straining
+    other|another ~ business|thing|job ~ <patient>? ~ <strain>
+    = normal
+    <poo> ~3 as ~ they|it|they_should|should ~ should|be
+    = normal @bathroom @stool
+    both|las_dos|ambas ~ normal|good|fine|times
+    """,
+    "idiom": """
+    = void
+    <poo>|<pee> ~ no ~ me|nos|he|lo ~ fije|fijado|fijamos
     """,
 }
 

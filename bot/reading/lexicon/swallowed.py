@@ -263,6 +263,15 @@ RULES = {
     robo|agarro|stole|nicked|swiped|pinched|saco|alcanzo ~3 <meds> ~~ no|none|nothing|ni ~ queda|quedan|left|quedo|una|dejo -<food>
     <meds> ~3 <medcontainer> ~ empty|vacio|vacia|chewed|open|licked ~ and|y|on|en? ~ chewed|empty|floor|piso|todo|his? -<planned> -need -refill
     <medcontainer> ~ of|de ~ <meds> ~2 empty|vacio|vacia|chewed|gone|licked -<planned> -need -refill
+    = medicine_overdose
+    <ingest> ~ all|everything|whatever|what ~4 left|remaining|quedaba|quedaban ~3 <meds> -<food>
+    = human_medicine
+    <mymine>|<kinswhose> own? antihistamine*|steroid*|supplement*|vitamin*|multivitamin*|gummies|insulin|laxative*|antacid*|thinners|sedative* ~~ <wrecked>|<noneleft>|<ingest>
+    give|giving|dar|darle|diera|dieramos|try|trying ~3 <humandrug> ~~ so|and|y|then ~ se|le|i|we|she|he ~ did|gave|have|la|lo di?|dimos?
+    give|giving|dar|darle|diera|dieramos ~3 <humandrug> ~~ se|le ~ la|lo|las|los? ~ di|dimos|dio|dieron
+    = bandage_or_object
+    <bandageword>|<objectthing> ~~ lo|la|se ~ habia|ha ~ tragado|comido
+    <bandageword>|<objectthing> ~~ fui|went|quise|before|antes|got|tried ~~ tragado|tragada|swallowed|tragó
     """,
 }
 

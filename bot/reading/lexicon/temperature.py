@@ -2,6 +2,10 @@
 
 from __future__ import annotations
 
+CLASSES = {
+    "ifvoid": "por_si_acaso por_si_las_moscas por_las_dudas just_in_case",
+}
+
 RULES = {
     "temperature": """
     = measured fixed

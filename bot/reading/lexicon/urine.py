@@ -61,7 +61,7 @@ RULES = {
     <poo> ~ and|n|y ~ <pee>
     <pee> ~ and|n|y ~ <poo>
     hizo ~ las? dos cosas
-    both|las_dos|ambas ~ done|times|cosas|normal|good|fine
+    both|las_dos|ambas ~ done|cosas
     hizo|hace|haciendo ~ sus? necesidades
     bathroom|toileting|necesidades ~ <good>|<formed>
     <pee> ~ outside|afuera|garden|yard|grass|bins|patio|calle
@@ -131,7 +131,7 @@ RULES = {
     last|previous one|time was ~2 yesterday|<lastnight>|<clock>|<hours>|<daybefore>
     el|la ultimo|ultima fue ~2 ayer|<lastnight>|<clock>|<hours>|<daybefore>
     no|ninguna de|of las? dos
-    neither|ninguna|nothing|nada -<poo> -wrong -<comeword> -<strain> -solid -solido -<wrongword> -dramatic -<runny>
+    neither|ninguna|nothing|nada -<poo> -wrong -<comeword> -<strain> -solid -solido -<wrongword> -dramatic -<runny> -otro -otra -other -mas -grave -behind
     not a drop
     = straining
     cocking|cocks|cocked|lifting|lifts|raising|levanta|alza ~ his|her|la? leg|pata|patita ~~ nothing|no|nada|drops ~ comes|coming|comes_out|sale|hace|happens?
@@ -175,7 +175,7 @@ RULES = {
     = straining @urine
     trying|tries|intenta|trata ~ trying|tries|intenta|trata
     keeps|sigue trying|intentando|tratando
-    strain|straining|strains|puja|pujando
+    strain|straining|strains|puja|pujando -other -otro -otra -second
     = bloody
     red|pink|blood|bloody|rojo|rosa|sangre ~3 in|en ~ the|her|his|el|la? litter|tray|litterbox|arenero|arena -<wound> -<bandageword> -<poo>
     <pee> ~~ tomato|beetroot|cherry|cranberry|ketchup|jamaica|betabel ~ juice|sauce|soup?
@@ -238,6 +238,13 @@ RULES = {
     wets|wetting|wet ~ his|her|the|our ~2 bed|bedding|blanket|crate|rug|floor|carpet|sofa|mat -<bandageword> -<coneword> -<neg> -<wound>
     wets|wetting ~ himself|herself|themselves
     <neg> ~ hold|aguanto|aguanta|aguantar ~ it|la|lo|las|in? ~~ <pee>|floor|rug|carpet|bed|piso|cama|sala
+    = bloody
+    <pee> ~6 rojo|roja|rojizo|rojiza|red|rosado|rosada|reddish -gums -<wound> -<poo> -light -blanket
+    """,
+    "idiom": """
+    = void
+    para|pa ~ hacer|ir|salir a|al|del? <pee>|<poo>|baño -<strain> -cuesta -duele
+    hed|shed|had ~ been bunged|blocked|constipated|backed up?
     """,
 }
 

@@ -133,6 +133,17 @@ RULES = {
     = yes @dose
     la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo|deposo $
     la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo ~ toda|todo|entera|entero|para|pa|con|luego|despues|al|a|ya|y|enseguida|completa
+    = yes
+    choke*|gag*|heave* ~ up ~ his|her|the|all|some? <food>|lot|supper
+    = yes @dose
+    la|lo|las|los ~ ha|habia ~ echado|devuelto|regresado|vomitado|devolvido
+    """,
+    "idiom": """
+    = void
+    choke*|gag* up
+    threw|throws|throw up ~ his|her|my|our hands|head|arms
+    brought|bring|bringing up ~ the|a|this|that|it subject|topic|matter|concern|idea|question
+    me|nos devolvio|regreso ~ la|el|mi llamada|dinero|telefono|mensaje
     """,
 }
 
