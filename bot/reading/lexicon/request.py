@@ -159,7 +159,8 @@ RULES = {
     ^ cuando le quitan|sacan|retiran|quitamos ~ puntos|grapas|suturas|cono|vendaje $
     ^ donde es|estan|queda|quedan|compro|consigo
     ^ a que hora
-    ^ cada cuanto|cuantas|cuantos|que
+    ^ cada cuanto|cuantas|cuantos
+    ^ cada que ~ tiempo|hora|horas
     ^ con que|cuanto
     ya ~ lo|la|le puedo|podemos|podria|pueden ~ banar|bañar|sacar|quitar|dejar|pasear|dar|soltar|subir
     ^ ya ~ puede|podra ~ banarse|bañarse|salir|correr|caminar|subir|jugar|brincar|comer
