@@ -178,9 +178,9 @@ def _one(about: str, merged: dict[str, Found], order: tuple[str, ...]) -> dict[s
         and last.after_but
     ):
         return {last.observation.value: last}  # "nose up at his dinner but had some tuna"
-    if about == "dose" and set(merged) == {"given", "missed"}:
-        if merged["missed"].past and not merged["given"].past:
-            return merged  # last night's was forgotten, today's is in
+    both = about == "dose" and set(merged) == {"given", "missed"}
+    if both and merged["missed"].past and not merged["given"].past:
+        return merged  # last night's was forgotten, today's is in
     if last is not worst and last.final:
         if (about == "dose" and worst.observation.value != "doubled") or (
             about == "cone" or (about in ("appetite", "drinking") and last.now)

@@ -175,8 +175,7 @@ def chart(tx: Tx, patient: int, now: datetime, prompt: int | None = None) -> Cha
         ),
         wounds=tuple(wound_of(one) for one in tx.all("wounds_of", patient_id=patient)),
         late_taps=tuple(
-            _late_tap(one)
-            for one in tx.all("due_of_kind", patient_id=patient, kind="given")
+            _late_tap(one) for one in tx.all("due_of_kind", patient_id=patient, kind="given")
         ),
     )
 
