@@ -34,10 +34,13 @@ _BEFORE = re.compile(r"\b(last night|yesterday|anoche|ayer)\b", re.IGNORECASE)
 _AGO = re.compile(r"\bago\b|\bhace\b", re.IGNORECASE)
 _GAVE: dict[Lang, str] = {"en": "gave it", "es": "se lo di"}
 _NOT_GIVEN = re.compile(
-    r"^\W*(no|nope|not yet|todav[ií]a no|a[uú]n no)\W*$|\bmistake\b|\bwrong (button|one)\b"
-    r"|\bme equivoqu[eé]\b|\bpor error\b|\bsin querer\b",
+    r"^\W*((oops|sorry|perd[oó]n|it was|that was|fue|a|my|un|i|tapped|pressed|hit|by|por|the)\W+)*"
+    r"(no|nope|not yet|not given|todav[ií]a no|a[uú]n no|mistake|error|wrong button|sin querer"
+    r"|me equivoqu[eé]( de bot[oó]n)?)"
+    r"(\W+(sorry|perd[oó]n|my|mistake|by|error|wrong|button|it was|a|un|por|fue))*\W*$",
     re.IGNORECASE,
 )
+"""The whole message, and nothing else: "by mistake" may be said of a pill that was eaten."""
 _WORDS = 9
 """More words than this are no bare answer to the question."""
 

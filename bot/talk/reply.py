@@ -97,7 +97,7 @@ def reply(
     out.add(Entry("said", person.name, text, chart.id, {"source": source, "asked": asked}))
     in_hand = talking.case_in_hand(scene, chart) is not None
     # Staff read these words as they are; what they do not need to act on is a mere thank-you.
-    thanked = in_hand and bool(talking.THANKS.match(text)) and not reading.observations
+    thanked = in_hand and talking.is_thanks(text) and not reading.observations
     if reading.understood or looked_at or thanked:
         talking.copy_to_case(scene, out, chart, person, text)
     if "describe" in scene.thread:

@@ -18,6 +18,11 @@ THANKS = re.compile(
 WROTE_BACK = Text(en="The owner has written back.", es="El dueño ha respondido.")
 
 
+def is_thanks(text: str) -> bool:
+    """Whether the words are a thank-you or an "understood", and nothing more."""
+    return len(text) <= 120 and bool(THANKS.match(text))
+
+
 def case_in_hand(scene: Scene, chart: Chart) -> Case | None:
     """The case in which staff have written to this chat, until it is closed."""
     return next((one for one in chart.cases if one.id == scene.thread.get("case")), None)

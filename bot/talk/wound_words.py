@@ -20,6 +20,8 @@ from .phones import whom_to_phone
 from .reply import context_for, reply
 from .scene import Chart, Person, Scene, WoundCheck
 
+_SHORT = 120
+"""Letters of a plain answer, at most."""
 _END = r"[\s,.!]*(thanks?|thank you|gracias)?[\s.!]*$"
 _HEALED = re.compile(
     r"^\W*((yes|yep|yeah|yup|s[ií])\W+)?"
@@ -32,9 +34,9 @@ _HEALED = re.compile(
     re.IGNORECASE,
 )
 _YES = re.compile(
-    r"^\W*((yes|yep|yeah|yup|s[ií]|claro)\W*)?"
+    r"^(yes|yep|yeah|yup|s[ií]|claro)" + _END + r"|^((yes|yep|yeah|yup|s[ií]|claro)\W+)?"
     r"(it did|(no|without any|not any) (problems?|issues?|trouble)( at all)?"
-    r"|all (good|fine|well)|(sin|ning[uú]n|sin ning[uú]n) problemas?|todo bien)?" + _END,
+    r"|all (good|fine|well)|(sin|ning[uú]n|sin ning[uú]n) problemas?|todo bien)" + _END,
     re.IGNORECASE,
 )
 _NO = re.compile(r"^\W*(no|nope|nop)(,? (it )?did(n.?t| not)|,? para nada)?[\s.!]*$", re.IGNORECASE)
@@ -71,7 +73,8 @@ def answered(
     check, replied = found
     # With another question open, a bare "yes" may be for that one.
     alone = replied or not chart.asked(scene.now)
-    if _HEALED.match(text) or (alone and _YES.match(text)):
+    plain = " ".join(re.sub(r"[^\w\s'’]", " ", text).split()) if len(text) <= _SHORT else ""
+    if _HEALED.match(plain) or (alone and _YES.match(plain)):
         _said(out, chart, person, text, source)
 
         def show(words: str, rows: Rows) -> None:
@@ -81,7 +84,7 @@ def answered(
         told = Healing(problem=False)
         wound.keep(scene, out, person, chart, check, told, source, show, own=text)
         return True
-    if _NO.match(text) or _YES.match(text):
+    if _NO.match(plain) or _YES.match(plain):
         _said(out, chart, person, text, source)
         wound.ask(scene, out, chart, person, check.day, key="wound_tap")
         return True

@@ -205,3 +205,12 @@ async def test_a_button_of_last_week_says_that_it_is_over(canela: Box) -> None:
     old = prompts(canela, 1)[0]
     await canela.to(6, 9)
     assert await canela.taps(canela.ines, "1 · Given", old) == "This one is over."
+
+
+async def test_a_mistake_that_is_a_poisoning_is_never_taken_for_a_slip(canela: Box) -> None:
+    await late(canela)
+    await canela.says(canela.ines, "he ate my ibuprofen by mistake")
+    assert "phone now" in canela.last(canela.ines).words.casefold()
+    assert "EMERGENCY" in canela.case("ibuprofen").words
+    await canela.says(canela.ines, "she got the wrong one")
+    assert "I do not count" not in canela.last(canela.ines).words

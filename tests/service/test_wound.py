@@ -152,6 +152,14 @@ async def test_a_bare_no_or_an_unclear_word_is_no_answer(healed: Box) -> None:
     assert await _counts(healed, 30) == "none"
 
 
+async def test_what_says_nothing_of_the_cut_is_never_a_healed_one(healed: Box) -> None:
+    question = healed.last(healed.ines, "did the cut")
+    for words in ("thanks", "??", "\U0001f622", "ok", "yes but not really", "not healed"):
+        await healed.says(healed.ines, words, question)
+        assert not any("Noted: no problem" in text for text in healed.heard(healed.ines))
+    assert await _counts(healed, 30) == "not counted"
+
+
 async def test_ticks_without_done_reach_staff(healed: Box) -> None:
     await healed.taps(healed.ines, "There was a problem")
     await healed.taps(healed.ines, "Pus", healed.last(healed.ines, "Tap all that fit"))
