@@ -22,7 +22,7 @@ _ES = frozenset(
 
 HOMOGRAPHS = {
     "come": "es", "once": "en", "sale": "es", "pie": "es", "sin": "es", "rota": "es",
-    "red": "en", "pare": "es", "sana": "es", "van": "es", "parte": "es", "coma": "es", "pan": "es",
+    "pare": "es", "sana": "es", "van": "es", "parte": "es", "coma": "es", "pan": "es",
     "ten": "en", "tire": "es", "pone": "es", "dice": "es", "cae": "es", "pisa": "es", "vale": "es",
     "dale": "es", "mala": "es", "hay": "es", "den": "es", "dado": "es", "sea": "es", "he": "en",
     "has": "en", "as": "en", "pies": "es", "menos": "es", "mete": "es", "toma": "es",

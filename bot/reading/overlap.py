@@ -57,6 +57,7 @@ OVERRIDES: dict[str, frozenset[str]] = {
             "mishap",
             "weight_bearing_toe_touching",
             "seizure",
+            "mobility",
             "urine_bloody",
             "appetite",
             "energy",

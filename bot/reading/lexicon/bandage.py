@@ -4,6 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "wetword": """
+        escurriendo estilando chorreada encharcando
         sogging orinada orinado meada meado remojada remojado encharcada encharcó chorreada salpicada salpico sprayed rained_on swamped sploshed
         wet soaked soaking damp drenched soggy sodden saturated moist sopping splashed mojado
         mojada mojo mojaron empapado empapada empapo humedo humeda mojadito humedecio
@@ -108,6 +109,7 @@ RULES = {
     = wet @bandage
     <wetword>
     = slipped
+    <bandageword> ~6 round|around|over|por|en ~ his|her|its|the|el|los|su? foot|ankle|toes|pie|tobillo|dedos -<legit_ok> -<wetword> -<tightword> -<coldswollen> -<swell>
     found|encontre|halle|hallamos|amanecio|woke ~4 <bandageword> ~3 on|in|under|tirada|tirado|botada|floor|bed|suelo|piso|cama -<toeword>
     wriggled|wiggled|slipped|pulled|got|worked|squirmed ~ out of ~2 <bandageword>
     destroyed|destroys|wrecked|trashed|shredded|mangled|despedazo|destrozo|desbarato|deshizo|rompio|trozo ~2 <bandageword>

@@ -160,6 +160,7 @@ RULES = {
     <dripword> ~4 blood|sangre -<notwoundblood> -<heavywords>
     <bleedword> ~3 <wound> & <dripword> -<pour>
     = bleeding stopped
+    sangro|sangre|sangraba|bled|blood ~~ ya|now|its|all ~ esta|quedo|anda|is|looks? bien|seco|seca|limpia|limpio|mejor|ok|fine|dry -<neg> -<pour>
     bled|bleed|blood|bleeding|sangro|sangre ~~ dry|fine|clean|ok|okay|seco|seca|bien|limpio|limpia ~ now|today|this|ahora|hoy|ya -<neg> -<pour> -dry_blood
     bled|bleed|blood|bleeding ~~ but|and ~ its|it|all? dry|fine|ok|good ~ now|again|since -<pour>
     eased|slowed ~ off|down ~ and stopped

@@ -27,7 +27,7 @@ CLASSES = {
         sin_embargo sin_quejarse sin_chistar sin_protestar
         """,
     "denial": """
-        no_es_que no_es_cierto_que no_era_que no_fue_que nunca_no no_porque no_vayan_a_creer
+        no_es_que no_es_cierto_que no_era_que no_fue_que nunca_no no_vayan_a_creer
         """,
     "stopneg": """
         sigue siempre anda embargo pesar obstante pero solo solamente nomas sino excepto aunque

@@ -158,7 +158,9 @@ RULES = {
     fading|better ~ every|each|cada|day|dia
     cayo|cayendo|fallen|come|came|falling ~3 costra|costrita|scab ~~ smooth|lisa|lisita|new|pink|rosita|nueva
     costra|costrita|scab|scabs ~3 cayo|cayendo|fallen|come|came|falling ~~ smooth|lisa|lisita|new|nueva|pink|rosita
-    = clean @incision
+    = clean @incision @asked-incision
+    dry|seca|hard ~ crust|crusty|scab|scabby|costra|costrita
+    looks|looking|se_ve|va|way|much|lot|bit|esta|mucho|un_poco ~2 better|mejor|improved|prettier -<legword> -<swell>
     scab|scabs|scabby|costra|costrita -<seepword> -<redword>
     clean|dry|closed|intact|neat|healed|limpia|seca|limpiecita|sequita|cerrada|cerradita|
         limpio|seco|healing|cicatrizando|tidy -<bandageword>
@@ -178,7 +180,8 @@ RULES = {
     <redlike> ~4 <wound>|edges|around|alrededor|bordes|orillas -meat -steak -chicken -carne
     <wound> ~5 <redlike> -meat -steak -chicken -carne
     edges|orillas|bordes ~3 sore ~ and|y? inflamed|inflamadas|irritadas
-    = clean @incision
+    <redword> and|y|e ~2 <swell>|hot|sore|warm|caliente ~4 <wound> -gums -<eyes>
+    = clean @incision @asked-incision
     thin|fine|just|only|nomas|solo|little ~3 pink|red|rosa|rosita|roja ~ <pinkline>
     abajo|underneath|under ~3 rosita|pink ~ y|and lisa|smooth|lisita
     inflammation|inflamation|inflammed|inflamacion ~3 red|redness|roja|rojo
@@ -268,7 +271,9 @@ RULES = {
     i|we|you|can|puedo ~2 smell|smells|huelo|oler ~3 <wound>|leg|it ~4 from|across|room|desde|a_metros?
     i|we can smell ~2 <wound>
     sniff|whiff|smell|nose ~ of|at|to|near ~2 <wound> ~~ gagged|retched|heaved|recoiled|horrible|awful|disgusting
-    no huele ~2 bien
+    no huele ~2 bien|rico|bonito
+    doesnt|dont|not|isnt ~2 smell|smelling ~ so|too|very|that|particularly? great|good|right|nice|clean|healthy|sweet
+    smell|smells|pong|whiff|olor|stink ~~ from|de ~2 where|donde ~4 <wound>|cut|operated|operaron|opened
     giving|gives|dando|coming ~ off ~3 smell|odour|odor|stink|pong|whiff -<bandageword>
     de|from ~3 <wound> ~ sale|viene|comes|coming ~3 <smellword>
     = odour !@asked-bandage

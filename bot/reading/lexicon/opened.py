@@ -69,6 +69,7 @@ RULES = {
     <wound> ~5 <openword> -<eyes>
     <openword> ~4 <wound>|incision|edges -<eyes>
     = open edges
+    end|corner|side|bit|part|esquina|punta|puntita|orilla|ladito|lado ~3 <openword> -<eyes> -<toyctx> -<bandageword> -<coneword> -<legword>
     <stitchword> ~5 <lostverb> -<removal> -<wantsto>
     <lostverb> ~3 <stitchword> -<removal> -<wantsto> -<seepword> -<bleedword> -<pusword> -<goo> -<smellword>
     found|encontre|halle|vi|hay|theres ~3 <stitchword> ~4 floor|bed|bedding|suelo|cama|piso|cobija|tirado|tirada|lying|basket|crate|sofa|carpet

@@ -60,6 +60,7 @@ CLASSES = {
         all_the_way disappeared vanished
         """,
     "verymuch": """
+        something_chronic something_terrible something_rotten something_fierce big_time bigtime summat_awful like_anything no_end
         exageradamente exagerado brutal brutalmente ridiculous impresionante impresionantemente terriblemente canon un_chingo un_chingos bestia horrores un_monton_ resto cualquier_cantidad awful_lot something_awful
         recontra requete requeteque retequete un_chorro un_resto machin caleta un_monton
         un_chorrote kilos to_hell demasiado_demasiado cantidad un_vergo harto_harto arto
@@ -184,6 +185,9 @@ RULES = {
     doubled|tripled|twice|double ~3 <swell>|size
     <joint> ~~ now|ahora|ya|today|hoy ~4 <sizeword>
     <swell> ~4 doubled|tripled
+    = mild @asked-incision @swelling
+    <lumpword> -<wound> -<spotword>
+    raised|bulging|proud|puffed|saltada|levantada|abultada|bumpy|lumpy -<neg>
     = mild @swelling
     walnut|hazelnut|pea|marble|grape|almond|nuez|chicharo|uva|canica|cherry|small|little|slight
     = mild trend:worse @swelling
