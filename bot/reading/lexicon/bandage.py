@@ -14,6 +14,7 @@ CLASSES = {
         squelching squelchy squelches sloshing squidgy chorrea escurre
         """,
     "slipword": """
+        a_medias a_la_mitad despuesta
         desamarro desamarrado aguado aguada aguo cayendo saliendo bajando dropped drooped sagging sags sagged slumped slump slouched desacomodo desacomodado desarreglo descolgo desajusto desajustado saco aflojando deshilacho shuffled migrated ridden_up crept
         slipped slip slipping slid slides sliding fell fallen come_off came_off coming_off off
         loose moved down falling_off fallen_off slipping_down ridden shifted undone unravelled
@@ -88,6 +89,7 @@ RULES = {
     hasnt|not ~ moved|slipped|shifted
     no se|lo? ha? movido|movio|mueve|corrido
     = wet
+    metio|meti|mete ~3 <bandageword> ~3 cubeta|balde|tina|alberca|pileta|lavadero|charco|fuente|inodoro|excusado|tinaco|plato
     paddled|waded|swam|stood|puddle|stream|pond|snow|nieve|dew|grass|sprinkler|sprinklers|shower|hose|sea ~~ <bandageword> ~ on|wet|soaked|drenched|mojada? -dry -<good>
     cayo|cayeron|regue|rego|tiro|echo|derramo|tipped|spilled|spilt ~2 agua|water|liquido|leche|milk ~4 <bandageword>
     meo|orino|peed|weed|meado|orinado ~ en|on|all|over? ~2 <bandageword>
@@ -135,7 +137,7 @@ RULES = {
     <bandageword> & <slipword> -<byvet> -<spill>
     <slipword> ~4 <bandageword> -<byvet> -<spill>
     <bandageword> ~~ cayo|caido|fell|slipped|came off? -<spill>
-    took|pulled|chewed|chews|ripped|tore|kicked|worked|got|gets ~4 <bandageword> ~ off|apart|completely|down
+    took|pulled|chewed|chews|ripped|tore|kicked|shook|pawed|rubbed|scratched|flicked|tugged|wiggled|worked|got|gets ~4 <bandageword> ~ off|apart|completely|down
     ripped|tore|shredded|arranco|quito ~4 <bandageword>
     chewing|pulling|tearing ~4 <bandageword> ~ off|apart|through|to_bits
     lost|perdio ~3 <bandageword>
@@ -161,6 +163,8 @@ RULES = {
     = odour @asked-bandage
     <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|off|funky|nasty|raro|weird|funny
     = tight
+    <swell> ~3 pata|patita|pie|piecito|foot|paw|mano|manita ~ debajo|abajo|below|under|por_debajo ~3 <bandageword>
+    <swell> ~3 pata|patita|pie|foot|paw ~ por ~ debajo|abajo
     toes|dedos|deditos ~3 ballooned|balloon|balloons|twice|double|blown|huge|enormes|ball|size|giant|turning|gone ~ up|purple|blue|morado?
     <bandageword> ~4 rubbing|cutting|digging|biting ~ and|y? ~ cutting|digging|in
     toes|dedos|deditos ~~ gordos|gordo|gorditos|frios|helados|hinchados|morados|icy|puffed|puffy|cold|swollen +<bandageword> -<neg>

@@ -83,6 +83,7 @@ RULES = {
     = bleeding @incision @licking @bandage
     <bleedword> -<notwoundblood>
     = bleeding heavy
+    <bleedword> ~3 all ~ over|down -<bruiseword> -<notwoundblood>
     bleeding|bleeds|bled ~ out -fine -check
     spraying|sprays|squirts|jetting ~2 blood|everywhere
     corre|corriendo|escurre|baja|bajando ~3 sangre
@@ -140,6 +141,9 @@ RULES = {
     covered|bañado|bañada|lleno|llena|cubierto ~2 in|de|en|with blood|sangre
     lots|lot|loads|tons|so_much|mucha|muchisima|harta|much|bastante ~ of? blood|sangre \
         -<notwoundblood> -<neg>
+    = bleeding heavy @asked-incision
+    ^ no para|cesa|deja|parara $
+    ^ no se detiene|corta $
     = bleeding heavy @incision
     soaked|soaking|through|empapo|empapado|gastado|gaste|ya_van ~4 towel|towels|gauze|dressings|toalla|toallas|gasas|rollo|papel|pads
     pouring|gushing|spurting|chorreando

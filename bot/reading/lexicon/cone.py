@@ -39,6 +39,8 @@ CLASSES = {
 RULES = {
     "cone": """
     = on
+    ^ con|with|wearing ~ el|su|the|his|her? <coneword>
+    usado|uso|usa|usando|usar ~2 <coneword> -no -nunca -sin
     <coneword> ~5 on|<wore> -lead -leash -correa -harness -lawn -bits -pieces -floor -out
     <wore>|wears|wearing|kept|keeps ~5 <coneword>
     tolerates|tolerating|tolerated|accepts|tolera|aguanta|puts_up_with ~2 <coneword>
@@ -74,6 +76,8 @@ RULES = {
     stays|stayed|staying|stay on
     ahi|pero|bien|todavia|aun ~ lo|la trae|tiene|lleva|usa
     = off
+    se ~ salio|sale|saca|escapo|zafa|zafo ~2 del|de ~ su? <coneword>
+    perdimos|perdio|perdi|extravio|tiramos|tire ~2 <coneword>
     ditched|binned|chucked|abandoned|retired|removed|lost|scrapped ~3 <coneword>
     got|get|gave|given ~ rid|up ~ of|on ~2 <coneword>
     slipped|slips|slip|backed ~2 cone|cono|donut|lampshade|campana|buster_collar|e_collar|ecollar
@@ -133,6 +137,7 @@ RULES = {
     quitado|quitada|quitarselo|quitarsela
     wont|doesnt|didnt|refuses|no wear|keep|aguanta|deja|tolera|quiere
     = damaged
+    plastic|plastico|clip|edge|velcro|strap|side|part|bit|orilla ~ on|of|de|del ~ the|his|her|el? <coneword> ~4 <broke>
     <broke> ~4 <coneword> ~ strap|straps|tie|ties|velcro|clip|clips|edge|rim|side
     <coneword> ~3 velcro|clip|clips|strap|clasp|buckle|broche|seguro|boton ~4 gone|broke|broken|loose|off|roto|rota|undone|ripped|snapped|rompio|zafo|torn
     <coneword> ~3 had_it|knackered|kaput|toast|history|buggered|done_for|totalled|totaled|inservible|fucked|beyond|seen_better

@@ -7,6 +7,7 @@ CLASSES = {
     "bowel": "stool poop poo house box tray mouth boca hocico casa oreja",
     # "x" is written out as "por".
     "woundfine": """
+        awesome amazing superb terrific stellar fantastic fantastico fantastica buenisima buenisimo marvellous splendid first_class de_10 chingona al_tiro_la macanudo macanuda barbara joyita bien_cuidada
         no_dramas not_a_bother cant_fault_it healthy healthy_looking mending viento_en_popa estupenda estupendo dabuti chevere bacano bacana espectacular buena_pinta buen_aspecto buena_cara muy_sana sanita sana_sanita coming_on coming_along bang_on sound happy_with_it pleased_with_it delighted top_notch cojonudo de_puta_madre pura_rayita una_rayita thin_line white_line thin_white fina_linea no_trouble no_drama nada_que_decir
         textbook ace peachy tickety_boo the_business a_treat as_it_should like_it_should
         how_it_should present_and_correct como_nueva como_nuevo como_debe todo_en_su_lugar
@@ -17,6 +18,7 @@ CLASSES = {
         sin_nada_raro ni_se_nota de_lujo pro_job a1
         """,
     "shutword": """
+        cicatrizada cicatrizado cicatrizados cicatrizando_sola cicatrizadita cerrandito
         mended mending skinned flush reconnected unida unido juntita juntitas pegadita pegaditos cerraditos firmes
         closed shut sealed knitted knitting fused glued_together pego pegada pegado cerro cerrado
         cerrada cerradita cerradito sellada sello soldo cicatrizo healed healing knits closing
@@ -49,6 +51,7 @@ CLASSES = {
         irritadita irritated flushed rosa rojos rojas ruborizada
         """,
     "seepword": """
+        aguadija aguadijas aguosa aguosidad
         gunge_weeping clear_gunge
         linfa lymph agua_clarita agua_clara liquidos juguitos flujo destila destilando gotea_claro chorreadita babeando soggy squelchy clammy sweating dewy gunge_clear seepy dampish wettish dampness wetness moistness escurrir mojadas mojados humedita humedito goteando goteo
         dribble dribbles dribbling goopy goop gloopy gloop straw_coloured straw_colored weep weeps
@@ -139,9 +142,11 @@ RULES = {
     <wound> ~4 fading|faded|flat|flattening -<swell>
     fur|hair|pelo|pelito ~3 growing|grown|coming|creciendo|saliendo|sale|salio ~3 back|around|over? +<wound>
     los|las|all|every|todos|todas ~2 <stitchword> ~2 there|in|todos|todas|puestos|ahi -out -<removal>
-    <stitchword> ~3 all|todos|todas ~ there|in_place|ahi|puestos|presentes
+    <stitchword> ~3 all|todos|todas ~ there|in|in_place|intact|secure|ahi|puestos|presentes
     operacion|cirugia|op|surgery ~2 seca|seco|limpia|clean|dry|healed|healing
     = clean fixed @asked-incision
+    cant|couldnt|ni ~ even|se ~ le? see|ve|nota|find -inside -adentro -bone -<seepword> -because
+    just|pura|puro|basically|only ~ a? scar|cicatriz|line|rayita
     ni <redword> ni <swell>
     ni <swell> ni <redword>
     = clean @asked-incision
@@ -241,7 +246,7 @@ RULES = {
     amarillento|amarillo|verdoso|yellow ~ y|and ~ apestoso|stinky|smelly|espeso|thick
     suelta|soltando|echa|echando|bota|botando|tira|tirando|saca ~2 <pusword>|amarillo|verde
     got|has|is|its|gone|went|turned ~ all? septic|manky
-    <seepword>|sale|salio|escurre|brota ~4 colour|color|colour_of|de_color|like|como ~3 mustard|mostaza|custard|natilla|cream|crema|snot|pea_soup|mocos|guacamole -<bowel>
+    <seepword>|sale|salio|escurre|brota ~4 colour|color|colour_of|de_color|like|como ~3 mustard|mostaza|custard|natilla|cream|crema|snot|pea_soup|mocos|guacamole|milk|leche|queso|cheese -<bowel> -<smellword>
     <touched>|pressed|press|squeezed|aprieto|apretas|apriete ~~ sale|salio|came|comes|oozed|popped ~4 espeso|espesa|amarillo|amarilla|verde|blanco|thick|yellow|creamy|green|white -<poo>
     <wound> ~5 custard|natilla|crema|mayonesa|atole|mostaza|mustard|mayonnaise -<coneword>
     custard|natilla|mayonesa|mostaza|mustard ~5 <wound>|puntos

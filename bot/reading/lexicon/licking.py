@@ -90,6 +90,10 @@ RULES = {
     go|going|went|gone at ~2 <at_wound>
     wont|doesnt|cant|couldnt|wouldnt|no ~ leave|let|stop|deja|dejar ~3 <at_wound> ~ alone|be|en_paz|paz|quieta|quietos
     cache|cacho|cachamos|caught|agarre|pesque|encontre|found ~2 <lick>
+    = yes
+    se ~ lava|asea|lavando|limpiando|acicala ~3 <wound>
+    = yes @asked-incision @asked-bandage
+    se ~ mordio|muerde|mordisqueo|mordisquea|rasco|rasca|rascando|mordiendo -lengua -lips
     = yes @cone @incision @bandage @licking
     <lick> -<food> -<elsewhere> -<coneword>
     got|gets|getting|been at it|them|stitches

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "lostverb": """
+        aflojo aflojaron afloja aflojado aflojados
         snapped broke broken popped pinged burst bust busted unpicked undone tugged yanked gone
         missing failed failing hanging dangling loose flapping unravelled unraveled lifted lost
         reventado reventados rompio rompieron roto rotos partio partieron solto soltaron suelto
@@ -70,6 +71,7 @@ RULES = {
     <openword> ~4 <wound>|incision|edges -<eyes>
     = open edges
     end|corner|side|bit|part|esquina|punta|puntita|orilla|ladito|lado ~3 <openword> -<eyes> -<toyctx> -<bandageword> -<coneword> -<legword>
+    bit|bitten ~3 <stitchword> ~ out|off|through|apart
     <stitchword> ~5 <lostverb> -<removal> -<wantsto>
     <lostverb> ~3 <stitchword> -<removal> -<wantsto> -<seepword> -<bleedword> -<pusword> -<goo> -<smellword>
     found|encontre|halle|vi|hay|theres ~3 <stitchword> ~4 floor|bed|bedding|suelo|cama|piso|cobija|tirado|tirada|lying|basket|crate|sofa|carpet
@@ -94,7 +96,7 @@ RULES = {
     soltaron|solto|zafo|zafaron|cayo|cayeron|botaron|reventaron|abrieron ~4 <stitchword> \
         -<removal>
     popped|burst|missing|lost|broke|pulled|ripped|snapped|tore|loose|chewed|unpicked|arranco|perdio|
-        solto|faltan|falta|se_quito|quito|mordio|bit|ate|comio ~4 <stitchword> -<removal> -<wantsto>
+        solto|faltan|falta|se_quito|quito|mordio|ate|comio ~4 <stitchword> -<removal> -<wantsto>
     edges|bordes|orillas|lados|sides|skin ~4 no|not|arent|isnt|ya_no|never|dont|havent ~3 pegados|pegadas|juntos|juntas|together|meeting|meet|touching|joined|closed|met|cerrados|cerradas|unidos
     <stitchword> ~4 came|come|coming ~ out|undone|apart|loose|away|off|free -<removal>
     dehiscence|dehisced|dehiscing|dehiscencia
@@ -112,7 +114,7 @@ RULES = {
     abierta|abierto ~ de ~2 puntita|esquina|esquinita|orilla|orillita|abajo|arriba
     separacion ~3 <size>
     gap|gaping|hole|hoyo|hoyito|hueco|agujero|abertura|slit ~4 <wound>|where|line|edges|in|
-        stitches|en_la_herida|millimetres|mm|<size> -<tooth>
+        stitches|en_la_herida|millimetres|mm|<size> -<tooth> -<bandageword> -<coneword>
     <size> ~2 gap|hole|opening|dehiscence
     <slight> ~4 <openword> -<eyes>
     <openword> ~4 <slight>|<size>|superficial -<eyes>
@@ -122,6 +124,9 @@ RULES = {
     <neg> ~3 closed|shut|cierra|cerrado|cerrada|pega|pegado|cerro -<good>
     popped open
     = open deep
+    open|opened|abierta|abierto|split ~ all_the_way|completely|fully|totally|end_to_end|completamente|totalmente
+    open|opened|split ~ all ~ the way
+    abiertisima|abiertisimo|abiertota
     abrio|abierta|abierto|abrieron|abri ~ toda|todita|todo|completa|completita|entera|enterita|de_par|totalmente|completamente
     abrio|abierta|abierto ~2 de ~ par ~ en
     cuelga|colgando|hanging|flap|flapping ~3 carne|piel|skin|flesh|meat|colgajo -<good> -fur

@@ -143,6 +143,7 @@ RULES = {
     puffier|fatter|thicker|rounder|gordota -<neg> -<fewer> -<notswell>
     started|starting|begun|empezo|begins|empieza|comenzo ~3 <swell>
     = marked
+    massive|huge|big|giant|enormous|enorme|gigante|tremendo|grande|horrible ~ <lumpword> -<neg> -<notswell>
     fat|thick|big|gorda|gordo|gruesa ~ as|like|como ~ a|an|un|una? <sizeword>|<sized>
     salio|hizo|tiene|trae|has|got ~2 bolota|bultote|bultazo|bolon|chichonzote|chipotote
     ridiculous|insane|incredible|horrendous|terrible|enormous|major|serious|bad|nasty|extreme ~ <swell> -<neg>
@@ -185,8 +186,10 @@ RULES = {
     doubled|tripled|twice|double ~3 <swell>|size
     <joint> ~~ now|ahora|ya|today|hoy ~4 <sizeword>
     <swell> ~4 doubled|tripled
+    = marked @asked-incision
+    like|as|size|como|tamano ~3 <sizeword> -<openword> -<bruiseword> -<bleedword> -<poo> -<seepword>
     = mild @asked-incision @swelling
-    <lumpword> -<wound> -<spotword>
+    <lumpword> -<wound> -<spotword> -<pusword>
     raised|bulging|proud|puffed|saltada|levantada|abultada|bumpy|lumpy -<neg>
     = mild @swelling
     walnut|hazelnut|pea|marble|grape|almond|nuez|chicharo|uva|canica|cherry|small|little|slight
@@ -243,6 +246,12 @@ RULES = {
     yellow|green|yellowish|greenish|amarillento|verdoso ~2 bruise|bruising|moreton|bruises
     bruise|bruising|moreton|moretones ~4 yellow|green|yellowish|fading|amarillo|verde|fainter|
         verdoso
+    = mild @asked-incision
+    ^ morada|morado|moradita|moradito|purple
+    bit|un_poco|poquito|medio|poco ~ morada|morado|moradita|moradito|purple
+    = marked @asked-incision
+    bien|muy|very|super|all|toda ~ morada|morado|purple
+    morada|morado|purple ~ toda|todo|all|everywhere
     = mild trend:better
     <bruiseword> ~4 <fewer> -<neg>
     fading|faded ~ <bruiseword>
