@@ -30,6 +30,7 @@ CLASSES = {
     "legit_ok": "fine good dry clean intact snug secure warm normal bien seca limpia firme tight apretada",
     "spill": "agua water lluvia rain cafe coffee jugo dew soaked empapo",
     "byvet": """
+        took_off_at removed_at hospital surgeon as_planned quitaron sacaron retiraron
         planned vet vets clinic nurse appointment scheduled checkup check_up you_said
         veterinario veterinaria clinica cita enfermera doctora
         tomorrow manana monday friday hooray due finally
@@ -111,37 +112,38 @@ RULES = {
     = wet @bandage
     <wetword>
     = slipped
-    <bandageword> ~6 round|around|over|por|en ~ his|her|its|the|el|los|su? foot|ankle|toes|pie|tobillo|dedos -<legit_ok> -<wetword> -<tightword> -<coldswollen> -<swell>
-    found|encontre|halle|hallamos|amanecio|woke ~4 <bandageword> ~3 on|in|under|tirada|tirado|botada|floor|bed|suelo|piso|cama -<toeword>
-    wriggled|wiggled|slipped|pulled|got|worked|squirmed ~ out of ~2 <bandageword>
-    destroyed|destroys|wrecked|trashed|shredded|mangled|despedazo|destrozo|desbarato|deshizo|rompio|trozo ~2 <bandageword>
-    hizo ~ trizas|pedazos|garras|jirones ~2 <bandageword>
-    <bandageword> ~3 wont|doesnt|no ~ stay|queda|aguanta|sostiene ~ on|up?
-    <bandageword> ~5 opening|unravel*|fraying|peeling|lifting|desbarat*|desenvol*|deshac*|saliendo|abriendo|zafando|cayendo|bajando|aflojando
-    desenvolvio|desenvuelve|desenrollo ~3 <bandageword>
+    <bandageword> ~3 worked|working|wriggled ~~ loose|off|down|free -<byvet>
+    <bandageword> ~6 round|around|over|por|en ~ his|her|its|the|el|los|su? foot|ankle|toes|pie|tobillo|dedos -<legit_ok> -<wetword> -<tightword> -<coldswollen> -<swell> -<byvet>
+    found|encontre|halle|hallamos|amanecio|woke ~4 <bandageword> ~3 on|in|under|tirada|tirado|botada|floor|bed|suelo|piso|cama -<toeword> -<byvet>
+    wriggled|wiggled|slipped|pulled|got|worked|squirmed ~ out of ~2 <bandageword> -<byvet>
+    destroyed|destroys|wrecked|trashed|shredded|mangled|despedazo|destrozo|desbarato|deshizo|rompio|trozo ~2 <bandageword> -<byvet>
+    hizo ~ trizas|pedazos|garras|jirones ~2 <bandageword> -<byvet>
+    <bandageword> ~3 wont|doesnt|no ~ stay|queda|aguanta|sostiene ~ on|up? -<byvet>
+    <bandageword> ~5 opening|unravel*|fraying|peeling|lifting|desbarat*|desenvol*|deshac*|saliendo|abriendo|zafando|cayendo|bajando|aflojando -<byvet>
+    desenvolvio|desenvuelve|desenrollo ~3 <bandageword> -<byvet>
     tape|cinta|esparadrapo|micropore ~4 come|came|off|peeling|lifting|despego|solto|undone
-    trae|tiene|lleva|has|got ~2 <bandageword> ~ en|round|around|at|down|on ~ el|his|her|the? tobillo|pie|ankle
+    trae|tiene|lleva|has|got ~2 <bandageword> ~ en|round|around|at|down|on ~ el|his|her|the? tobillo|pie|ankle -<byvet>
     sin <bandageword> -<byvet>
     sin ~1 <bandageword> -<byvet> -problema -problemas -novedad -broncas
-    <bandageword> ~2 va|anda|esta ~ por|en ~ el tobillo|pie|suelo|piso
-    <bandageword> ~3 sticking|poking|hanging|coming ~ out|off
-    se ~ saco|quito|arranco|jalo ~2 <bandageword>
-    <bandageword> se ~ le? ~ salio|sale -<bleedword> -<seepword> -<smellword>
-    salio ~2 <bandageword> -<spill> -<bleedword> -<seepword>
+    <bandageword> ~2 va|anda|esta ~ por|en ~ el tobillo|pie|suelo|piso -<byvet>
+    <bandageword> ~3 sticking|poking|hanging|coming ~ out|off -<byvet>
+    se ~ saco|quito|arranco|jalo ~2 <bandageword> -<byvet>
+    <bandageword> se ~ le? ~ salio|sale -<bleedword> -<seepword> -<smellword> -<byvet>
+    salio ~2 <bandageword> -<spill> -<bleedword> -<seepword> -<byvet>
     ya no ~2 trae|tiene|lleva ~2 <bandageword> -<byvet>
-    <bandageword> ~~ trailing|unpicked|dragging|arrastrando|colgando
-    unpicked|undid|unwound|desato|desenredo ~3 <bandageword>
-    <bandageword> ~~ shreds|bits|tatters|pieces|trizas|pedazos|tiras|ribbons|hilachos
-    <neg> ~2 tiene|trae|has|have|wearing|got ~2 <bandageword>
-    <bandageword> ~~ arranco|quito|zafo|destrozo
+    <bandageword> ~~ trailing|unpicked|dragging|arrastrando|colgando -<byvet>
+    unpicked|undid|unwound|desato|desenredo ~3 <bandageword> -<byvet>
+    <bandageword> ~~ shreds|bits|tatters|pieces|trizas|pedazos|tiras|ribbons|hilachos -<byvet>
+    <neg> ~2 tiene|trae|has|have|wearing|got ~2 <bandageword> -<byvet>
+    <bandageword> ~~ arranco|quito|zafo|destrozo -<byvet>
     <bandageword> & <slipword> -<byvet> -<spill>
     <slipword> ~4 <bandageword> -<byvet> -<spill>
-    <bandageword> ~~ cayo|caido|fell|slipped|came off? -<spill>
-    took|pulled|chewed|chews|ripped|tore|kicked|shook|pawed|rubbed|scratched|flicked|tugged|wiggled|worked|got|gets ~4 <bandageword> ~ off|apart|completely|down
-    ripped|tore|shredded|arranco|quito ~4 <bandageword>
-    chewing|pulling|tearing ~4 <bandageword> ~ off|apart|through|to_bits
-    lost|perdio ~3 <bandageword>
-    <bandageword> ~5 ankle|foot|down|round|abajo|around_his_foot -<legit_ok>
+    <bandageword> ~~ cayo|caido|fell|slipped|came off? -<spill> -<byvet>
+    took|pulled|chewed|chews|ripped|tore|kicked|shook|pawed|rubbed|scratched|flicked|tugged|wiggled|worked|got|gets ~4 <bandageword> ~ off|apart|completely|down -<byvet>
+    ripped|tore|shredded|arranco|quito ~4 <bandageword> -<byvet>
+    chewing|pulling|tearing ~4 <bandageword> ~ off|apart|through|to_bits -<byvet>
+    lost|perdio ~3 <bandageword> -<byvet>
+    <bandageword> ~5 ankle|foot|down|round|abajo|around_his_foot -<legit_ok> -<byvet>
     = slipped @asked-bandage
     took|takes|tore|ripped|pulled|got|had|chewed|kicked ~ it ~ off|apart|to
     bit|little|quite|rather|un_poco|medio|algo ~ loose|floja|flojo|suelta|aguada|aguado
@@ -156,6 +158,7 @@ RULES = {
         zafo|corrio|recorrio|bajo|movio|aflojo|quito|arranco|solto|cayo|deshizo|mordio|rompio
     chewed|chewing|pulled|tore|ripped|mordio|arranco|masco ~2 it|off|lo|la
     = odour
+    <smellword> ~2 coming|comes|wafting ~ off ~2 <bandageword>
     <bandageword> & <smellword>
     <smellword> ~4 <bandageword>
     = odour @bandage

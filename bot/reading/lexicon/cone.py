@@ -17,6 +17,7 @@ CLASSES = {
         on wearing wears wore worn puesto puesta trae lleva usa usando trayendo stays stayed
         stuck_on in_place back_on keeps_it_on still_on traia
         """,
+    "dueday": "monday tuesday wednesday thursday friday saturday sunday tomorrow next_week soon lunes martes miercoles jueves viernes sabado domingo manana",
     "watched": """
         sitting_beside sitting_right_beside sitting_right_next right_beside beside_him
         beside_her right_next_to while_he_has while_she_has while_he_is_eating lo_estoy_viendo
@@ -76,6 +77,7 @@ RULES = {
     stays|stayed|staying|stay on
     ahi|pero|bien|todavia|aun ~ lo|la trae|tiene|lleva|usa
     = off
+    <coneword> ~~ gets|getting|got|pulls|pulling|takes|taking|has|had|rips|gotten ~ it off
     se ~ salio|sale|saca|escapo|zafa|zafo ~2 del|de ~ su? <coneword>
     perdimos|perdio|perdi|extravio|tiramos|tire ~2 <coneword>
     ditched|binned|chucked|abandoned|retired|removed|lost|scrapped ~3 <coneword>
@@ -84,7 +86,7 @@ RULES = {
     break|rest|breather|time_off|descanso|descansito ~2 from|of|de|sin ~3 <coneword>
     stopped|quit|dejo|dejamos|deje ~ de? using|wearing|usar|ponerle|usarlo ~2 <coneword>
     out|free ~ of ~ his|her|the? <coneword>
-    <coneword> ~4 off|removed|quitado|quitada|fuera
+    <coneword> ~4 off|removed|quitado|quitada|fuera -<dueday>
     took|takes|taken|taking|gets|got|get|getting|slipped|pulled|pulls|wriggled|wiggled|shook|
         kicked|pawed|rips|ripped|tore|sacó|saco|worked|managed|has|had ~4 <coneword> ~3 off
     took|taken|take|got|pulled|ripped|kicked ~ off ~3 <coneword>
@@ -129,6 +131,7 @@ RULES = {
     gave up on|with ~ it
     <neg> at|for ~ the ~ minute|moment|second|now
     = off @cone @asked-cone
+    gets|getting|got|pulls|pulling|takes|taking|rips|wriggles ~ it off
     had|has|got|get|gets ~ it|that ~ off
     off|removed
     took|got|gets|pulled|slipped|wriggled|slips ~2 off|out
@@ -137,6 +140,7 @@ RULES = {
     quitado|quitada|quitarselo|quitarsela
     wont|doesnt|didnt|refuses|no wear|keep|aguanta|deja|tolera|quiere
     = damaged
+    inflatable|ring|donut|doughnut|dona|collar ~3 gone|went|going down|flat
     plastic|plastico|clip|edge|velcro|strap|side|part|bit|orilla ~ on|of|de|del ~ the|his|her|el? <coneword> ~4 <broke>
     <broke> ~4 <coneword> ~ strap|straps|tie|ties|velcro|clip|clips|edge|rim|side
     <coneword> ~3 velcro|clip|clips|strap|clasp|buckle|broche|seguro|boton ~4 gone|broke|broken|loose|off|roto|rota|undone|ripped|snapped|rompio|zafo|torn

@@ -18,6 +18,7 @@ CLASSES = {
         check count counted sheet video monitor baby exercise fine good normal steady
         """,
     "bloodtest": """
+        taken drawn sacaron extrajeron tomaron
         test tests work results bank pressure sample sugar thinner thinners type donor draw count
         panel vessels vessel orange moon relative brother clot analisis examen examenes
         muestra prueba pruebas presion azucar tipo naranja dry dried seca old vieja clean cleaned

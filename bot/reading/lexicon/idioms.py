@@ -9,6 +9,8 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    blood|sangre ~~ ketchup|catsup|beetroot|beet|paint|pintura|jam|mermelada|salsa|lipstick|tomato|tomate|betabel|remolacha
+    blood|sangre ~~ but|pero ~3 from|de my|mi|mis|the <kin>
     ears ~ jumped|pricked|shot|went ~ up
     even|ni|not ~ in|with|con ~2 <hid>
     cant|couldnt|wont ~ rouse ~ any|much interest

@@ -7,6 +7,7 @@ CLASSES = {
     "bowel": "stool poop poo house box tray mouth boca hocico casa oreja",
     # "x" is written out as "por".
     "woundfine": """
+        ship_shape shipshape joined_up all_joined sano ya_sano a_su_lugar knitting_nicely hunky_dory spick_and_span sin_novedad_alguna
         awesome amazing superb terrific stellar fantastic fantastico fantastica buenisima buenisimo marvellous splendid first_class de_10 chingona al_tiro_la macanudo macanuda barbara joyita bien_cuidada
         no_dramas not_a_bother cant_fault_it healthy healthy_looking mending viento_en_popa estupenda estupendo dabuti chevere bacano bacana espectacular buena_pinta buen_aspecto buena_cara muy_sana sanita sana_sanita coming_on coming_along bang_on sound happy_with_it pleased_with_it delighted top_notch cojonudo de_puta_madre pura_rayita una_rayita thin_line white_line thin_white fina_linea no_trouble no_drama nada_que_decir
         textbook ace peachy tickety_boo the_business a_treat as_it_should like_it_should
@@ -44,6 +45,7 @@ CLASSES = {
         por_ray por_rays
         """,
     "redword": """
+        rojez encarnada encarnado encarnadita rubor eritematosa rubicunda
         rojona rojon rojisimo rojisima rojote rojiza enrojecio enrojeciendo enrojecidas enrojecidos colorados coloraditos coloradas irritadas irritados reds
         red redness reddish redder reddened pink pinkish pinker erythema erythematous inflamed
         angry angry_looking rojo roja rojita rojito enrojecido enrojecida enrojecimiento rojiza
@@ -51,6 +53,7 @@ CLASSES = {
         irritadita irritated flushed rosa rojos rojas ruborizada
         """,
     "seepword": """
+        leakage weepage leakiness dribbly drippy
         aguadija aguadijas aguosa aguosidad
         gunge_weeping clear_gunge
         linfa lymph agua_clarita agua_clara liquidos juguitos flujo destila destilando gotea_claro chorreadita babeando soggy squelchy clammy sweating dewy gunge_clear seepy dampish wettish dampness wetness moistness escurrir mojadas mojados humedita humedito goteando goteo
@@ -144,6 +147,8 @@ RULES = {
     los|las|all|every|todos|todas ~2 <stitchword> ~2 there|in|todos|todas|puestos|ahi -out -<removal>
     <stitchword> ~3 all|todos|todas ~ there|in|in_place|intact|secure|ahi|puestos|presentes
     operacion|cirugia|op|surgery ~2 seca|seco|limpia|clean|dry|healed|healing
+    = clean fixed @incision @asked-incision
+    nothing|nada ~ oozing|leaking|red|weeping|open|showing|coming|rojo|abierto|sale|saliendo|escurre|supura -<poo> -<vomit> -<pee>
     = clean fixed @asked-incision
     cant|couldnt|ni ~ even|se ~ le? see|ve|nota|find -inside -adentro -bone -<seepword> -because
     just|pura|puro|basically|only ~ a? scar|cicatriz|line|rayita
@@ -261,7 +266,7 @@ RULES = {
         amarillento -<applied>
     yellow|green|amarillo|verde|creamy|thick|espeso|verdoso ~3 <wound>
     sale|salio|saliendo|coming|comes|escurre|sacando ~4 amarillo|verde|espeso|amarillento|
-        verdoso|yellow|green|thick|blanco|creamy|materia
+        verdoso|yellow|green|thick|blanco|creamy|materia -<poo> -<vomit> -<eyes>
     = pus @incision @asked-incision
     yellow|green|gunk|gunky|goo|pus|creamy|amarillo|verde|thick|espeso|yellowish|greenish \
         -<poo> -<vomit> -<bruiseword>
@@ -284,7 +289,7 @@ RULES = {
     = odour !@asked-bandage
     <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|rancio|off|funky|disgusting|
         fuerte|nasty|rank|asqueroso|fishy|cheesy|sour|sweet|dead|muerto|raro|weird|funny|
-        gacho|horrores|feito|putrido -<other_than_wound>
+        gacho|horrores|feito|putrido -<other_than_wound> -<food>
     bad|foul|rotten|nasty|strange|funny|horrible|awful|off|mal|funky|weird|strong|sweet|
         cheesy|dead ~ smell|smells|odour|odor|olor|whiff|stench -<other_than_wound>
     = odour @incision @asked-incision

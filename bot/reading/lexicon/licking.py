@@ -41,6 +41,7 @@ CLASSES = {
 RULES = {
     "licking": """
     = yes fixed
+    giving|gave|gives|give ~3 <wound> ~3 wash|clean|lick|bath|going|polish|seeing
     no|wont|cant|doesnt|never|hasnt|isnt|wouldnt ~ deja|para|stop|stops|stopped|stopping|quit|dejado|parado ~ de? <lick> -<elsewhere>
     no ~ deja|dejo|dejaba en_paz ~3 <at_wound>
     = yes
@@ -71,7 +72,7 @@ RULES = {
     slurp|slurping|slurps
     pasa|pasando|paso|pasaba|dando|da ~ la? lengua|lenguetazos|lengüetazos -<food>
     bugging|messing|bothering|worrying|fussing|fiddling|picking|obsessed ~2 <at_place> -<food>
-    <lick> ~4 <at_wound>|himself|herself|there -<elsewhere>
+    <lick> ~4 <at_place>|himself|herself|there -<elsewhere> -<food>
     <at_wound> ~3 <lick> -<elsewhere>
     <chew> ~3 <at_place> -<coneword> -<meds>
     keeps|keep|kept|constantly|always|started|caught|sigue|anda|siempre|seguia ~3 <lick>
@@ -92,6 +93,8 @@ RULES = {
     cache|cacho|cachamos|caught|agarre|pesque|encontre|found ~2 <lick>
     = yes
     se ~ lava|asea|lavando|limpiando|acicala ~3 <wound>
+    = yes !@asked-appetite !@asked-dose
+    <lick> ~2 it -<elsewhere> -<food> -up
     = yes @asked-incision @asked-bandage
     se ~ mordio|muerde|mordisqueo|mordisquea|rasco|rasca|rascando|mordiendo -lengua -lips
     = yes @cone @incision @bandage @licking

@@ -58,6 +58,7 @@ CLASSES = {
         no_deeper no_bone no_muscle superficial nothing_to_see superficially no_deep toy chew
         """,
     "toyctx": """
+        telly tv buried enterro cable charger plug fence reja crate jaula
         toy chew chewing chewed treat eating food bowl tin nylon ate juguete masticando
         mordiendo premio buried
         """,
@@ -72,7 +73,8 @@ RULES = {
     = open edges
     end|corner|side|bit|part|esquina|punta|puntita|orilla|ladito|lado ~3 <openword> -<eyes> -<toyctx> -<bandageword> -<coneword> -<legword>
     bit|bitten ~3 <stitchword> ~ out|off|through|apart
-    <stitchword> ~5 <lostverb> -<removal> -<wantsto>
+    not|isnt|arent|no ~2 holding|held|staying|stuck ~ together
+    <stitchword> ~5 <lostverb> -<removal> -<wantsto> -<pusword> -<bleedword>
     <lostverb> ~3 <stitchword> -<removal> -<wantsto> -<seepword> -<bleedword> -<pusword> -<goo> -<smellword>
     found|encontre|halle|vi|hay|theres ~3 <stitchword> ~4 floor|bed|bedding|suelo|cama|piso|cobija|tirado|tirada|lying|basket|crate|sofa|carpet
     <neg> ~2 there|holding|esta|estan ~2 <stitchword> -<wantsto>
@@ -92,7 +94,7 @@ RULES = {
     <stitchword> ~4 popped|burst|missing|out|gone|fell|broke|broken|loose|undone|
         snapped|ripped|torn|pulled|unpicked|solto|soltaron|salio|salieron|zafo|zafaron|cayo|cayeron|
         faltan|falta|revento|reventaron|rompio|rompieron|arranco|abrio|abrieron|suelto|
-        sueltos|flojos|tronaron|trono|botaron|boto|desprendieron -<removal> -<wantsto>
+        sueltos|flojos|tronaron|trono|botaron|boto|desprendieron -<removal> -<wantsto> -<pusword> -<seepword> -<bleedword>
     soltaron|solto|zafo|zafaron|cayo|cayeron|botaron|reventaron|abrieron ~4 <stitchword> \
         -<removal>
     popped|burst|missing|lost|broke|pulled|ripped|snapped|tore|loose|chewed|unpicked|arranco|perdio|
@@ -110,7 +112,7 @@ RULES = {
     despego|despegado|despegada|despegando|despegaron|levanto|levantado ~3 orilla|orillita|puntita|borde|piel|pegamento|bordes|<wound>
     <wound> ~3 despego|despegado|despegada|despegando
     hoyito|huequito|hueco|hoyo|agujerito|abertura|aberturita ~3 orilla|orillita|esquina|punta|puntita|medio|cicatriz
-    se le ~2 abrio|abriendo|abre -<eyes> -puerta -boca -ojo -ojos
+    se le ~2 abrio|abriendo|abre -apetito -hambre -<eyes> -puerta -boca -ojo -ojos
     abierta|abierto ~ de ~2 puntita|esquina|esquinita|orilla|orillita|abajo|arriba
     separacion ~3 <size>
     gap|gaping|hole|hoyo|hoyito|hueco|agujero|abertura|slit ~4 <wound>|where|line|edges|in|
@@ -124,6 +126,8 @@ RULES = {
     <neg> ~3 closed|shut|cierra|cerrado|cerrada|pega|pegado|cerro -<good>
     popped open
     = open deep
+    whole|entire|toda|todita ~3 <wound>|thing ~2 <openword> -<slight> -<neg>
+    <openword> ~~ ve|ven|see ~ todo|everything -<eyes> -<toyctx>
     open|opened|abierta|abierto|split ~ all_the_way|completely|fully|totally|end_to_end|completamente|totalmente
     open|opened|split ~ all ~ the way
     abiertisima|abiertisimo|abiertota
@@ -163,7 +167,7 @@ RULES = {
     hole|gap|open|opened|abierto|abierta|hueco|hoyo|abrio ~~ bone|metal|plate|screw|muscle|
         meat|flesh|hueso|placa|tornillo|musculo|carne|fat|tendon|tendons|tissue|grasa|tejido|
         deep|profunda|profundo|honda|hondo|clavo|fierro|pin -<nodeep> -<toyctx>
-    hole|gap|open|opened|abierto|abierta|hueco|hoyo|abrio ~~ wide -<nodeep> -<toyctx> -<size> -<slight>
+    hole|gap|open|opened|abierto|abierta|hueco|hoyo|abrio ~~ wide -<eyes> -<nodeep> -<toyctx> -<size> -<slight>
     gap|hole|hoyo|hueco|opening|abertura|slit|split ~~ shiny|white|blanco|brillante|bone|hueso
     <seeword> ~3 something|algo ~3 white|shiny|blanco|metal|metallic|brillante|duro|hard -<bandageword>
     something|algo|knuckle|bit ~3 white|shiny|blanco|metal|metallic|brillante ~5 <wound>|<seeword> \

@@ -44,6 +44,7 @@ CLASSES = {
         boxing_glove salvavidas flotador llanta tyre tire bagel
         """,
     "notswell": """
+        pride fur tail hair cheeks orgullo pelo pecho
         belly tummy stomach abdomen panza barriga estomago vientre gums balls mattress
         """,
     "lumpword": """
@@ -102,7 +103,7 @@ RULES = {
     <swell> ~3 <slight> -<notswell>
     <lumpword> ~4 <joint>|<wound>|ankle|hock -<notswell>
     <joint>|<wound> ~4 <lumpword>
-    <joint>|leg|pata|patita|foot|ankle ~3 fat|fatter|thick|thicker|bigger|gordita|gorda|
+    <joint>|leg|pata|patita|foot|ankle ~3 fat|fatter|thick|thicker|bigger|chubby|plump|podgy|tubby|chunkier|gordita|gorda|
         grande|chunky|round|gruesa ~ than?
     = mild trend:same
     <swell> ~4 <samey> -<notswell>
@@ -190,6 +191,7 @@ RULES = {
     like|as|size|como|tamano ~3 <sizeword> -<openword> -<bruiseword> -<bleedword> -<poo> -<seepword>
     = mild @asked-incision @swelling
     <lumpword> -<wound> -<spotword> -<pusword>
+    squishy|spongy|boggy|squidgy|squashy|aguadito|blandito|esponjoso -<poo>
     raised|bulging|proud|puffed|saltada|levantada|abultada|bumpy|lumpy -<neg>
     = mild @swelling
     walnut|hazelnut|pea|marble|grape|almond|nuez|chicharo|uva|canica|cherry|small|little|slight
