@@ -31,7 +31,7 @@ CLASSES = {
     "spill": "agua water lluvia rain cafe coffee jugo dew soaked empapo",
     "byvet": """
         took_off_at removed_at hospital surgeon as_planned quitaron sacaron retiraron
-        planned vet vets clinic nurse appointment scheduled checkup check_up you_said
+        planned the_vet at_the_vet our_vet vets vet_took vet_removed vet_said clinic nurse appointment scheduled checkup check_up you_said
         veterinario veterinaria clinica cita enfermera doctora
         tomorrow manana monday friday hooray due finally
         """,
@@ -57,7 +57,7 @@ RULES = {
     two|2 ~ fingers -<wound> -<openword> -<neg>
     get|fit|slide|fits|slip|cabe|caben|entran|meter ~3 two|2|dos|couple ~2 fingers|dedos -<neg> -<wound>
     = fine
-    <bandageword> ~~ nice|bien|good and|y ~ snug|tight|dry|firm|firme|seca
+    <bandageword> ~3 nice|bien|good ~~ snug|dry|firm|firme|seca
     <bandageword> ~4 where|donde|como ~4 be|left|was|put|dejaron|pusieron|deja
     <bandageword> ~3 intacta|intacto|budged|igualita|igualito -<wetword>
     caben|cabe|entran|entra|fit|fits ~ los? dos|two|2 dedos|fingers
@@ -72,6 +72,7 @@ RULES = {
     = fine fixed
     toes|dedos|deditos|toe ~~ <neg> ~ puffy|swollen|cold|hinchados|frios|swelling|fat
     = fine @asked-bandage
+    clean|dry|limpia|seca ~ and|y? ~ clean|dry|limpia|seca|intact -<wound>
     hasnt|not|isnt|no ~2 budged|shifted|moved|slipped|loose
     no se|lo|la? ~ ha movido|corrido|bajado|aflojado
     ^ exactly|just|still|right ~ where|how|as ~3 left|was|put|should|did
@@ -112,6 +113,8 @@ RULES = {
     = wet @bandage
     <wetword>
     = slipped
+    <bandageword> ~4 hecho|hecha|hizo ~ mierda|polvo|bolsa|trizas|pedazos|garras|anicos|jirones|tiras|pelota|pomada
+    hizo ~ mierda|bolsa|trizas|pedazos|garras|anicos|jirones|tiras ~3 <bandageword>
     <bandageword> ~3 worked|working|wriggled ~~ loose|off|down|free -<byvet>
     <bandageword> ~6 round|around|over|por|en ~ his|her|its|the|el|los|su? foot|ankle|toes|pie|tobillo|dedos -<legit_ok> -<wetword> -<tightword> -<coldswollen> -<swell> -<byvet>
     found|encontre|halle|hallamos|amanecio|woke ~4 <bandageword> ~3 on|in|under|tirada|tirado|botada|floor|bed|suelo|piso|cama -<toeword> -<byvet>
@@ -166,6 +169,7 @@ RULES = {
     = odour @asked-bandage
     <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|off|funky|nasty|raro|weird|funny
     = tight
+    toes|dedos|deditos ~3 como|like|parecen ~2 chorizos|morcillas|longanizas|salchichas|sausages|hot_dogs|tamales
     <swell> ~3 pata|patita|pie|piecito|foot|paw|mano|manita ~ debajo|abajo|below|under|por_debajo ~3 <bandageword>
     <swell> ~3 pata|patita|pie|foot|paw ~ por ~ debajo|abajo
     toes|dedos|deditos ~3 ballooned|balloon|balloons|twice|double|blown|huge|enormes|ball|size|giant|turning|gone ~ up|purple|blue|morado?

@@ -26,6 +26,7 @@ CLASSES = {
         uncontrolled uncontrollably arterial
         """,
     "dripword": """
+        cachito poquitin tris chin pelin toque tilin pizquita nadita miaja mijita chorrito_chiquito
         spots_of dots specks flecks fleck streaks puntitos gotica goticas gotitas chispita chispitas pinta pintas pintitas poquitico poquititico apenitas manchaditas tad tantico bead beads smears dabs touch hint
         spot spots spotting drop drops drip drips dripping dripped drippy trickle trickling
         trickled bit little slight slightly slow slowly tiny few ooze oozes oozing oozed seep
@@ -164,6 +165,8 @@ RULES = {
     <dripword> ~4 blood|sangre -<notwoundblood> -<heavywords>
     <bleedword> ~3 <wound> & <dripword> -<pour>
     = bleeding stopped
+    ya no ~ bota|sale|tira|echa|suelta|escurre|chorrea|gotea|corre ~ mas? sangre
+    sangrado|sangro|sangre ~~ ya ~2 cortado|parado|detenido|secado|cesado|parao|cortao
     sangro|sangre|sangraba|bled|blood ~~ ya|now|its|all ~ esta|quedo|anda|is|looks? bien|seco|seca|limpia|limpio|mejor|ok|fine|dry -<neg> -<pour>
     bled|bleed|blood|bleeding|sangro|sangre ~~ dry|fine|clean|ok|okay|seco|seca|bien|limpio|limpia ~ now|today|this|ahora|hoy|ya -<neg> -<pour> -dry_blood
     bled|bleed|blood|bleeding ~~ but|and ~ its|it|all? dry|fine|ok|good ~ now|again|since -<pour>

@@ -136,10 +136,11 @@ RULES = {
     off|removed
     took|got|gets|pulled|slipped|wriggled|slips ~2 off|out
     se lo|la quita|quito|saca|saco|zafo|arranco|quitamos|arranca
-    lo|la quite|quito|quitamos|quitado
+    lo|la quite|quito|quitamos|quitado|saque|sacamos|sacaron|sacado|sacaste
     quitado|quitada|quitarselo|quitarsela
     wont|doesnt|didnt|refuses|no wear|keep|aguanta|deja|tolera|quiere
     = damaged
+    <coneword> ~4 hecho|hecha|hizo ~ mierda|polvo|bolsa|trizas|pedazos|garras|anicos|tiras|pelota|pomada
     inflatable|ring|donut|doughnut|dona|collar ~3 gone|went|going down|flat
     plastic|plastico|clip|edge|velcro|strap|side|part|bit|orilla ~ on|of|de|del ~ the|his|her|el? <coneword> ~4 <broke>
     <broke> ~4 <coneword> ~ strap|straps|tie|ties|velcro|clip|clips|edge|rim|side
@@ -149,6 +150,8 @@ RULES = {
     <coneword> ~4 mordido|mordida|mordisqueado|roido|mascado|chueco|aplastado|aplastada
     ya no ~ sirve +<coneword>
     = damaged @asked-cone
+    hecho|hecha|hizo ~ mierda|polvo|bolsa|trizas|pedazos|garras|anicos|tiras|pelota|pomada
+    lo|la reventaron|revento|deshizo|desarmo|destruyo|mato|chingo|jodio|cago
     hole|holes|rip|tear|gash|crack|hoyo|hueco|rajada|rajadura|agujero|grieta|cortada ~2 in|en? it|el?
     <broke> ~3 up ~ the? seam|side|middle|edge
     <broke> ~ through ~ it

@@ -7,6 +7,7 @@ CLASSES = {
     "bowel": "stool poop poo house box tray mouth boca hocico casa oreja",
     # "x" is written out as "por".
     "woundfine": """
+        prolija prolijo como_una_seda fenomenal nitida nitido fino finisima filete bacan bakan bakano impeke relinda super_bien_cerrada hecha_una_seda como_si_nada_hubiera de_película de_pelicula flawless faultless exemplary by_the_book as_expected as_hoped exactly_as_expected
         ship_shape shipshape joined_up all_joined sano ya_sano a_su_lugar knitting_nicely hunky_dory spick_and_span sin_novedad_alguna
         awesome amazing superb terrific stellar fantastic fantastico fantastica buenisima buenisimo marvellous splendid first_class de_10 chingona al_tiro_la macanudo macanuda barbara joyita bien_cuidada
         no_dramas not_a_bother cant_fault_it healthy healthy_looking mending viento_en_popa estupenda estupendo dabuti chevere bacano bacana espectacular buena_pinta buen_aspecto buena_cara muy_sana sanita sana_sanita coming_on coming_along bang_on sound happy_with_it pleased_with_it delighted top_notch cojonudo de_puta_madre pura_rayita una_rayita thin_line white_line thin_white fina_linea no_trouble no_drama nada_que_decir
@@ -45,6 +46,7 @@ CLASSES = {
         por_ray por_rays
         """,
     "redword": """
+        irrita irritao colorao coloraa enrojecia rojiblanca
         rojez encarnada encarnado encarnadita rubor eritematosa rubicunda
         rojona rojon rojisimo rojisima rojote rojiza enrojecio enrojeciendo enrojecidas enrojecidos colorados coloraditos coloradas irritadas irritados reds
         red redness reddish redder reddened pink pinkish pinker erythema erythematous inflamed
@@ -82,6 +84,7 @@ CLASSES = {
         escurre sale saliendo mucky matter
         """,
     "smellword": """
+        baranda catinga vaho tufarada pestilencia huelen oliera
         atufa atufo hedionda olisco olisca chuquia chuquio grajo berrinche sniffy smellier ponged olorazo apestan hieden jede jediondo jedionda
         smell smells smelled smelly smelling smelt stink stinks stinky stinking stunk stank reek
         reeks reeking reeked whiff whiffs whiffy pong pongs pongy odour odor odours odors

@@ -41,6 +41,9 @@ CLASSES = {
 RULES = {
     "licking": """
     = yes fixed
+    no hay ~ manera|forma|modo ~4 deje|pare ~ de? <lick>
+    cant|cannot|couldnt|impossible|hard ~4 stop|keep|get ~2 him|her|it ~2 from|off|stop|to|stopping? ~2 <lick>
+    got|had|sneaked|snuck|stole|managed ~3 lick|licks -<food>
     giving|gave|gives|give ~3 <wound> ~3 wash|clean|lick|bath|going|polish|seeing
     no|wont|cant|doesnt|never|hasnt|isnt|wouldnt ~ deja|para|stop|stops|stopped|stopping|quit|dejado|parado ~ de? <lick> -<elsewhere>
     no ~ deja|dejo|dejaba en_paz ~3 <at_wound>

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "lostverb": """
+        soltado soltada soltados quitado quitados reventadas rota rotas partido partida rajado tronada despegado despegada despegados caida caidas suelta sueltas
         aflojo aflojaron afloja aflojado aflojados
         snapped broke broken popped pinged burst bust busted unpicked undone tugged yanked gone
         missing failed failing hanging dangling loose flapping unravelled unraveled lifted lost

@@ -33,6 +33,7 @@ CLASSES = {
         zona herida alrededor shaved pecho
         """,
     "sizeword": """
+        bote barco tambor poste bolo morcilla remolacha ballon
         sandia watermelon mandarina duraznos kiwi nuez_grande plato cantaloupe onion potato beach_ball bowling puño puno fists cantalupo coquito guayaba chirimoya
         golf_ball tennis_ball grapefruit orange balloon baseball softball melon fist egg lemon
         apple pelota globo toronja naranja limon mandarin tangerine plum peach football huevo
@@ -53,6 +54,7 @@ CLASSES = {
         bubble pouch blister ampolla bolsita lumpy tumorcito pelotita pelota_de_agua
         """,
     "sized": """
+        chorizos morcilla morcillas longaniza longanizas poste postes morrongas
         jamon jamones salchicha salchichas sausage sausages balloon globo tamal tronco camote
         chorizo bolillo ham gammon marrow
         """,
@@ -171,7 +173,7 @@ RULES = {
     like|size|as|como|tamano|tamaño ~5 <sizeword> ~4 <joint>|<swell>|leg|pata|foot
     <joint>|leg|foot|ankle|paw|hock|knee|rodilla|pata|tobillo|patita ~5 size|like|big|como|
         tamaño|tamano ~3 <sizeword>
-    <joint>|leg|foot|paw|pata|patita ~3 twice|double|doble|triple|ballooned|blown|huge|
+    <joint>|leg|foot|paw|pata|patita ~3 twice|double|doble|triple|ballooned|blown|huge|gigante|gigantesca|inmensa|descomunal|humongous|ginormous|
         massive|enorme|hinchadisima|enormous
     ballooned|blown|blew up
     <legword> ~2 ballooned|massive|huge|enormous -<neg>
