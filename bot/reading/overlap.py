@@ -49,7 +49,18 @@ OVERRIDES: dict[str, frozenset[str]] = {
     "vomiting": frozenset(("incision", "stool", "gums", "appetite", "drinking", "bruising")),
     "gums": frozenset(("incision", "bruising", "swelling", "pain")),
     "leg": frozenset(("weight_bearing", "mishap")),
-    "weight_bearing": frozenset(("mobility_same", "pain_none", "stool", "mishap", "leg", "walk")),
+    "weight_bearing": frozenset(
+        (
+            "mobility_same",
+            "pain_none",
+            "stool",
+            "mishap",
+            "leg",
+            "walk",
+            "energy_collapsed",
+            "appetite_less",
+        )
+    ),
     "incision": frozenset(
         (
             "drinking",
@@ -64,7 +75,7 @@ OVERRIDES: dict[str, frozenset[str]] = {
         )
     ),
     "swelling": frozenset(("mobility", "incision", "bruising")),
-    "pain": frozenset(("licking", "energy", "appetite")),
+    "pain": frozenset(("licking", "energy", "appetite", "weight_bearing_none")),
     "appetite": frozenset(
         ("incision_clean", "energy_quiet", "energy_normal", "energy_lethargic", "licking_no")
     ),
@@ -149,6 +160,12 @@ def drop_overlaps(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     ]
     out = _beside(out, clauses)
     return sorted(out, key=lambda m: (m.first, m.last))
+
+
+_AFTER_A_FIT = frozenset(
+    (("pain", "moderate"), ("pain", "mild"), ("energy", "lethargic"), ("energy", "quiet"))
+)
+"""What a fit brings with it."""
 
 
 def bare_leg(clause: Clause) -> bool:
@@ -250,8 +267,7 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
         if match.rule.about == "appetite" and clause.sentence in given and "<hid>" in clause.keys:
             continue
         if (
-            match.rule.about == "pain"
-            and match.rule.value in ("moderate", "mild")
+            (match.rule.about, match.rule.value) in _AFTER_A_FIT
             and clause.sentence in seized
         ):
             continue

@@ -7,7 +7,7 @@ from .token import Token
 
 PREPOSITIONS = frozenset(
     "with con of by to at from for like como than que al against contra after tras para pa hacia "
-    "por on in en entre "
+    "por on in en entre del "
     "over into onto past beside chased chasing chase saw met sees persiguio correteo".split()
 )
 _CATS = frozenset("cat cats kitty kitten gato gata gatito gatita michi gatos".split())

@@ -3,6 +3,16 @@
 from __future__ import annotations
 
 CLASSES = {
+    "calmly": """
+        quietly gently peacefully slowly silently softly evenly easily comfortably
+        calmado calmada calmadito calmadita tranquilito tranquilita suave suavecito
+        despacito pausado pausada igual igualito como_siempre rico parejito
+        profundo_y_tranquilo al_ritmo sereno relajado
+        """,
+    "calmrate": """
+        12 14 15 16 18 20 21 22 23 24 25 26 27 28 30 twenty_four twenty_two veinticuatro
+        veintidos veinte
+        """,
     "felid": "",
     "goodrate": "heart pulse bpm ticker lpm latidos pulso corazon",
     "breath": """
@@ -42,6 +52,10 @@ CLASSES = {
         struggling_for_air open_mouth_breathing mouth_breathing agonal open_mouthed_breathing
         gulping_air gulping_for_air sin_aire dificultad_respiratoria flail_chest
         respirando_por_la_boca respira_por_la_boca
+        darth_vader huffing_and_puffing puffing_and_panting puffing_and_blowing sofocado
+        sofocada sofocandose se_sofoca boqueadas bocanadas agonal_breaths
+        le_falta_la_respiracion le_falta_el_aliento sin_resuello se_queda_sin_aire
+        quedando_sin_aire quedarse_sin_aire hiperventilado asfixiandose ahogandose_solo
         """,
     "fresh": "fresh outside fuera conditioning con",
     "fastrate": "50 52 54 56 58 60 62 64 66 68 70 72 75 78 80 85 88 90 95 100 110 120",
@@ -52,6 +66,14 @@ CLASSES = {
 RULES = {
     "breathing": """
     = normal
+    <breath> ~ hondo|profundo|deep|deeply ~~ tranquilo|calmado|parejo|lento|tranquila|relajado|steady|even|calm|slow -<neg>
+    <breath> ~3 <calmly> -<neg> -<hardword>
+    <calmly> ~ <breath> -<neg> -<hardword>
+    respira|respirando|breathing|breathes ~ ya? mejor|better -<neg> -no -peor -worse
+    nice|slow|easy|calm|gentle|quiet|even|regular|steady ~2 breaths|breathing -<neg> -<hardword>
+    <breath> ~4 <calmrate> -<hardword> -<neg> -<fastrate>
+    <calmrate> ~2 breaths|respiraciones|respirations|resps|rpm|respiration -<hardword> -<neg>
+    <breath> ~3 same|usual|igual ~ as? always|usual|normal|siempre -<neg>
     <breath> ~3 nice|lovely|slow|slowly|softly|gently|despacio|lento|comoda|comodo -<hardword> \
         -<neg>
     <breath> ~3 <good>|regular|steady|easy|calm|quiet|tranquilo|tranquila|regular|even|
@@ -59,6 +81,8 @@ RULES = {
     <good>|normal|regular|easy|steady ~ <breath> -<neg>
     eupneic|eupnoeic
     = normal fixed
+    no|without|sin|zero|ningun|not_any ~ breathing|respiratory|respiration|wheezing ~ problem|problems|issue|issues|trouble|difficulty|difficulties|distress|concerns
+    no|not|isnt|nunca|sin ~ <breath> ~ <hardword>|agitado -bien -can -puede -<notlaboured>
     no|not|isnt|arent|nunca|sin ~ <breath> ~2 raro|rara|mal|agitado|agitada|rapido|fast|hard|heavy|heavily|funny|forzado|fuerte|quickly|rapidly -bien -can -puede
     no|without|sin|not ~ trouble|difficulty|difficulties|problem|problems|issue|issues|
         problema|problemas|dificultad|struggling ~3 <breath>
@@ -150,6 +174,10 @@ RULES = {
     ollares|narinas ~3 abre|abren|abiertas|aletean
     cant|couldnt|struggling|fighting|no|not|unable ~5 air|aire|oxygen|oxigeno -<fresh>
     <breath> ~2 stopping|stops|pauses|stopped
+    = laboured fixed
+    out_of_breath|winded|breathless|puffed|short_of_breath ~~ nothing|lying|resting|still|asleep|just
+    winded
+    hunden|hunde|marcan|marca|sume|sumen ~2 costillas|costados|costado|panza|pecho|ijares
     """,
 }
 

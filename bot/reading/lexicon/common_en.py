@@ -85,6 +85,7 @@ CLASSES = {
         niece nephew colleague landlord somebody someone everybody everyone nobody
         """,
     "mine": """
+        its_me_that its_me_thats its_me_who i_came_over ive_come_over
         it_was_me my_nosebleed from_my_nose is_mine was_mine are_mine of_mine my_own mine
         my_breathing my_lungs my_blood my_thumb my_finger my_back my_stomach my_tummy my_head my_leg my_knee my_heart
         my_nose my_eyes my_arm my_chest my_nerves my_throat my_self my_foot my_gums my_belly

@@ -69,11 +69,12 @@ CLASSES = {
         nietecita
         """,
     "mine": """
+        me_he_dormido me_dormi me_quede_dormido me_quede_dormida
         es_mia es_mio era_mia era_mio mi_sangre mi_dedo mi_mano me_duele me_duelen me_corte
         me_cai me_desmaye me_siento me_maree mi_estomago mi_cabeza mi_espalda mi_rodilla
         me_dio_fiebre tengo_fiebre tengo_gripa vomite_yo yo_vomite mi_panza me_resbale
         me_enferme me_enfermé me_lastime mi_presion mi_pie mi_pierna mi_corazon me_falta_el_aire me_quede_sin_aire me_faltaba_el_aire me_ahogaba
-        me_muero casi_me_da casi_me_desmayo casi_me_muero me_queme yo_tengo me_dio_el
+        me_torci me_doble_el me_quebre me_rompi me_fracture me_muero casi_me_da casi_me_desmayo casi_me_muero me_queme yo_tengo me_dio_el
         """,
     "otheranimal": """
         otra_gata otro_gato otra_perra otro_perro otra_perrita otro_perrito la_otra el_otro

@@ -41,7 +41,7 @@ RULES = {
     <breath> -<good> -<calmbreath> -<notlaboured>
     panting|jadeando|jadea & hours|nonstop|blue|gums|cold|still
     = gums.pale
-    gum|gums|gumline|encias|mucous_membranes|mucosas & <uneasy>
+    gum|gums|gumline|encias|mucous_membranes|mucosas & <uneasy> -what -should -que
     = gums.pale fixed
     gum|gums|gumline|encias|mucous_membranes|mucosas ~ <neg> ~2 right|normal|good|great|healthy|
         bien|normales

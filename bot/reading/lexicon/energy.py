@@ -1,4 +1,4 @@
-"""Energy: bright, quiet, listless, collapsed."""
+"""Energy: bright, quiet, listless."""
 
 from __future__ import annotations
 
@@ -16,10 +16,23 @@ CLASSES = {
         moviendo_su_cola de_buenas de_buen_animo muy_vivo vivaracho vivaracha
         energia_normal energico energica inquieto_normal meneando_la_cola meneando movio_la_cola
         colita_moviendo menea_la_cola buen_humor bien_animado
+        up_and_about out_and_about up_and_at_it mischievous boisterous bubbly zippy
+        peppy frisky feisty sassy pepped_up raring bouncing_about full_of_mischief
+        full_of_the_joys mad_as_a_box happy_chappy happy_camper good_mood great_mood
+        fine_mood sunny_mood smiley grinning inquisitive como_nuevo como_nueva re_pilas
+        muy_pilas pilas_puestas a_mil al_100_de_animo despabilado despabilada vivaz
+        entusiasta entusiasmado entusiasmada alborotado alborotada coqueto coqueta
+        chispa_de_siempre saltarin espabilado espabilada buen_animo
+        buenos_animos happy_dog happy_girl happy_boy jolly merry spritely sprightly
+        upbeat on_top_form top_form
+         
+        haciendo_travesuras haciendo_de_las_suyas haciendo_diabluras
+        parrandero parrandera fiestero fiestera tail_like_a_helicopter
+        tail_like_a_propeller helicopter_tail
         """,
     "quietword": """
         down_in_the_dumps in_the_dumps pachucho pachucha mustio mustia chilling chillin chill under_the_weather peaky not_on_form mimoso quiet quieter subdued sleepy sleepier drowsy groggy dozy dopey woozy tired
-        sleeping_a_lot sleeping_more mellow sedate sedated spaced_out spacey out_of_it zonked
+        sleeping_a_lot sleeping_more mellow sedate sedated spaced_out spacey zonked
         sleeping_lots less_active bit_flat a_bit_flat bit_down bit_off off_colour off_color
         slept_all sleeping_most quietish dazed doped loopy stoned high_as_a_kite mopey
         adormilado adormilada dormilon dormilona somnoliento somnolienta cansado cansada
@@ -30,10 +43,23 @@ CLASSES = {
         drugged hungover knackered pooped_out shattered
         crashed_out conked_out flaked_out zonked_out sparked_out
         seems_down looks_down feeling_down
+        worn_out tuckered tuckered_out moping mopes mopey sulking sulks sulky sulk
+        feeling_sorry_for_himself feeling_sorry_for_herself lazing napping naps
+        dozing low_key lacking_his lacking_her taking_it_easy down_in_the_mouth glum
+        gloomy blah meh_today sluggish_ish laid_back snoozy yawning not_much_go callado
+        callada mas_callado mas_callada tristecito tristecita quietecito quietecita
+        con_sueno con_sueñito bajito_de_animo medio_ido medio_ida medio_perdido
+            desanimado desanimada con_flojera flojera
+        flojo_de_animo cansadito cansadita atarantado atarantada turulato turulata
+        embobado embobada alelado alelada apachurradito chipil mohino mohina enchipilado
+        planchado planchada como_borracho quietud medio_zombi medio_grogui abombado
+        abombada
+        drogado drogada not_firing_on_all not_firing snoozing_a_lot bit_blah
+        away_with_it sad_sack dopado dopada
         """,
     "lethargicword": """
         droopy lethargic lethargy listless lifeless floppy weak weakness very_flat flat_as
-        depressed obtunded no_energy zero_energy no_interest withdrawn dull apathetic lacklustre
+        depressed obtunded no_energy zero_energy withdrawn dull apathetic lacklustre
         like_a_rag_doll wet_dishcloth rag_doll ragdoll limp_as prostrate sluggish no_life
         wiped_out very_weak letargico letargica letargo decaido decaida decaimiento desganado
         desganada apatico apatica apagado apagada aplatanado aplatanada debil debilidad
@@ -42,16 +68,18 @@ CLASSES = {
         echado_todo flojito flojita guango lánguido languido languida agotado agotada exhausted
         bajoneado bajoneada caido_de_animo caida_de_animo como_trapo
         without_strength no_strength sin_ganas_de_nada no_puede_con_su_alma
-        """,
-    "collapseword": """
-        collapse collapsed collapses collapsing collapsd passed_out passes_out passing_out
-        pass_out fainted faints fainting blacked_out unconscious unresponsive
-        nonresponsive non_responsive comatose lost_consciousness keeled_over keels_over syncope
-        syncopal moribund knocked_out_cold lights_out desmayo desmaya desmayado desmayada
-        desmayando desmayó desvanecio desvanece desvanecido desvanecida desvanecimiento
-        inconsciente colapso colapsado colapsada desplomo desploma desplomado desplomada
-        se_fue_de_lado perdio_el_conocimiento perdio_el_sentido perdio_la_conciencia
-        no_reacciona no_responde se_nos_va desplomó sincope desfallecio
+        aletargado aletargada decaidisimo decaidisima sin_chispa sin_vida sin_pilas
+        desinflado_de_animo crook_as listlessness moribundo_no apagadisimo apagadisima
+        debilucho debilucha debilísimo hecho_bolsa hecha_bolsa hecho_mierda hecha_mierda
+        hecho_polvo hecha_polvo hecho_un_trapo hecha_un_trapo hecho_trapo hecha_trapo
+        hecho_pomada hecho_garras hecho_percha echo_bolsa echo_mierda echo_polvo
+        hecho_un_guinapo no_da_mas no_da_para_mas no_le_quedan_fuerzas desganadisimo
+        alicaido alicaida abatido abatida mustio_mustio caidito caidita
+        dead_to_the_world like_death_warmed_up half_dead at_deaths_door bombed_out
+        ko_total knackered_looking poorly_looking desguanzado desguanzada
+        desmejoradisimo fundido fundida muertito_en_vida
+        lack_lustre lackluster lack_luster
+        apagadisima apagadisimo decaidota
         """,
     "brightcolour": """
         bright_red bright_pink bright_yellow bright_green bright_orange bright_light
@@ -60,16 +88,32 @@ CLASSES = {
         licking_himself licking_herself biting_himself scratching_himself throws_himself
         peed_himself
         """,
-    "slipctx": "tiles tile lino laminate slipped slippery ice floor mat cone",
     "mishapwords": "cama sillon escalera escaleras puntos cono venda",
-    "sleepwell": "during in_the_night overnight all_night once_in_the_night us me",
-    "hungry": "hungry starvation hunger hambre food to for",
     "pillhide": "pill pills pastilla tablet cheese",
 }
 
 RULES = {
     "energy": """
     = normal
+    tail ~2 like ~ a? helicopter|propeller|windmill|metronome|rotor|mad|crazy|whip
+    being|such|right|proper|little|total ~ a|an|the|his|her|usual? ~ pest|nuisance|menace|terror|brat|monster|imp|clown|goofball|comedian|handful|diva|madam|pickle|monkey -<coneword>
+    bring|brings|bringing|brought|fetched|fetching|carrying ~ me|us ~3 ball|toy|toys|lead|leash|slipper|slippers|teddy|sock|things
+    barks|barking|barked ~ at ~3 mailman|postman|everything|everyone|door|doorbell|window|neighbours|neighbors|birds|cat|squirrels|bin
+    nosy|nosey|naughty|cheeky|sassy|rude|noisy|greedy|daft|silly|loving|affectionate|cuddly ~ as ~ ever|always|usual|normal
+    cant|hard|impossible|difficult|struggling|struggle|tough|trouble|cannot ~ to? keep|keeping him|her|<patient> ~ quiet|still|calm|rested|contained|in|settled
+    mad|desperate|dying|itching|keen|wanting|begging ~ to ~ be? go|get|play|run ~ out|outside|walk|walkies
+    es|esta|sigue|anda|vuelve|ya ~2 el|la de_siempre
+    ^ el|la de_siempre
+    anda|esta|sigue|de|bien|muy|re|super|todo ~ de? travieso|traviesa|latoso|latosa|encimoso|encimosa|metiche|necio|necia|lata|loquito|loquita|tremendo|tremenda -<coneword>
+    da|dando|dar|dio ~ lata|guerra|lora|vueltas_de_gusto -<coneword>
+    recibio|recibe|recibieron ~3 puerta|cola|contento|fiestas|brincos
+    sigue|anda|persigue|camina ~ tras|detras|atras ~ de? mi|nosotros|nos|todos
+    ladra|ladrando|ladro|ladrandole ~ a|al|como|toda ~2 cartero|timbre|vecino|siempre|perros|puerta|todo|gente|todos
+    <neg> ~ hay ~ quien ~ lo|la ~ pare|aguante|calme
+    full of himself|herself|sass|fun
+    game for
+    hes|shes|is|he|she|seems|acting|back ~ his|her|a? ~ total|complete|usual|normal|regular|silly|goofy|happy|cheeky|daft|lovely ~ self|dog|cat|boy|girl|lad
+    energy|energia|animo|animos|mood ~2 buena|buenos|bueno|normal|bien|alto|altos|arriba|excelente|great -<neg>
     his|her usual|normal|old ~ self
     happy as ~ larry|clam|pig|sandboy|anything|ever
     patient|pt|bright ~ bar|alert
@@ -132,6 +176,23 @@ RULES = {
     skipping|bouncing|prancing ~2 like|about|around -<bear>
     in ~2 form|fettle|spirits +<good>
     = quiet
+    hes|shes|he|she|bit|being|feeling|very|is ~ lazy -sunday -day -morning
+    <slight>|medio|algo|bit|little|slightly|touch|tad|kinda|sorta|somewhat|kind_of|sort_of ~ <lethargicword>
+    <neg> ~ esta|anda|es|lo_veo|la_veo ~ como_siempre|igual_de|tan ~ animado|animada|activo|activa|contento|contenta|alegre|juguetona|jugueton
+    <neg> ~ esta|anda ~ como_siempre
+    <neg> ~ tan|muy ~ animado|animada|activo|activa|contento|contenta|alegre|jugueton|juguetona|vivo|despierto|despierta
+    less ~ active|lively|energetic|playful|bouncy|chirpy|perky ~ than ~2 normal|usual|before
+    bit|little|touch ~ less ~ bouncy|lively|active|playful|energetic|chirpy ~ than? normal|usual?
+    <neg> ~ much ~ energy|oomph|go|bounce|pep|sparkle
+    <neg> ~ much ~ life ~ in
+    sleeps|sleeping|slept|duerme|dormido ~3 most|casi ~ of|todo ~2 day|time|dia|tiempo
+    seems|bit|little|feeling ~ down|low ~ today|tonight|lately
+    low ~ in ~ himself|herself
+    lacking|lost|missing ~2 sparkle|bounce|spark|mojo|oomph
+    anda|esta|lo_noto|la_noto|lo_veo|la_veo|sigue ~2 quieto|quieta|calladito|bajito|bajita|bajon -<neg>
+    con poca|poco|menos ~ energia|pila|pilas|animo|ganas
+    duerme|duermen|durmiendo ~2 bastante|mucho|harto|resto|montones|siesta
+    off today|tonight -<food> -<coneword>
     qar
     <quietword>
     quiet|quieter|sleepy|tired
@@ -157,6 +218,33 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    hasnt|not|wont|doesnt|no|wouldnt|refuses ~2 shift|shifted|move|moved|budge|budged|stir|stirred|leave|leaving|left|rise ~3 blanket|mat|rug|cushion|basket|duvet|kennel|corner|spot|pillow -<coneword>
+    llamo|llaman|hablan|silbo ~~ ni|no ~ voltea|mira|caso|inmuta|asoma
+    <neg> ~ want|wants|wanting|wanna|feel|feels|wanted ~ to? move|budge|stir|rise|shift|stand|get_up -<legword>
+    <neg> ~ even? ~ look|looks|looked|looking ~ up -<food>
+    <neg> ~ react|reacts|respond|stir|stirred|budge|budged|move|lift ~~ when|to|for ~3 home|door|doorbell|came|come|walk|food|leash|lead|treats|treat|postman|keys
+    have|had|need|needed|having ~ to ~ carry|lift|drag ~ him|her ~3 pee|wee|potty|toilet|bowl|yard
+    not|isnt ~ with it $
+    <neg> ~ interested|bothered|fussed|keen|excited ~ in|about|with|for|by ~3 walk|ball|toy|toys|lead|leash|squirrels|visitors|anything|anyone|me|us -<coneword>
+    seems|looks|looking|feels|acting|acts ~2 ill|poorly|unwell|rough|awful|dreadful|terrible|miserable|drained|wretched|crook -<wound> -<swell> -<stitchword> -<poo>
+    crook -<legword> -<wound>
+    lies|lying|sits|sitting|stands|standing|stares|staring|faces|facing ~3 wall|corner
+    <neg> ~ le ~ interesa|importa|emociona|llama|anima ~ la? nada
+    ni|no ~ me|nos pela|topa|voltea|fuma|pelan
+    no ~2 hace caso +ni|nada|nadie|cuando|llamo|hablo
+    esconde|escondido|escondida|metido|metida ~3 todo|desde|dia|bajo|debajo|abajo|closet|ropero -<pillhide>
+    durmio|dormido|durmiendo|pasado|paso|duerme ~2 todo|entero ~ el? ~ dia|tiempo|rato -casi -<nearly>
+    como|medio|muy|esta|anda|toda|todo ida|ido|perdida|perdido|zombie|zombi|zombificado -medio
+    anda|esta|sigue|amanecio|lo_veo|la_veo|la_noto|lo_noto ~2 malito|malita|maluco|maluca|enfermo|enfermito|enfermita|fatal -<wound> -<legword> -<swell> -<poo>
+    todo|toda|bien|muy|esta|anda aguadito|aguadita|guango|guanga|desguanzado|desguanzada -<poo>
+    sin ~ ganas|fuerzas ~ de|para ~ nada|levantarse|moverse|pararse|vivir
+    pasa|paso|paso_todo|la_pasa ~2 echado|echada|tirado|tirada|acostado|acostada|dormido|durmiendo ~~ todo|dia|siempre|sin
+    apenas|casi_no|ni ~ se ~ mueve|movio|levanta|levanto|para|asoma -<legword>
+    ni ~ se ~ asoma|asomo|acerca|acerco
+    hardly|barely|scarcely ~2 awake|alert|budged|stirring|lifts|raised|there
+    <neg> ~ the? ~ energy|strength ~ to
+    <neg> ~ even ~ get|got|lift|raise|come|greet|wag ~ up|tail|head|to|out -<legword>
+    too|so ~ weak|tired|exhausted|lethargic ~ to
     have|has|had|tengo ~ to|que ~ carry|cargar*|cargarlo|lift ~3 garden|toilet|out|wee|porque|afuera|patio|because
     <neg> ~ got|get|gotten|been|ha|paro|parado|levantado|levanta ~ up ~2 once|all|today|since
     no ~ se ~ ha ~ parado|levantado|movido ~3 dia|hoy|manana|desde|todo
@@ -227,7 +315,7 @@ RULES = {
     no se quiere ~ levantar|mover|parar
     no quiere ~ levantarse|moverse|pararse|salir|hacer
     no ~2 interest|interes|interested|ganas|energy|energia|life|spark ~3 anything|nada|me|us|
-        toys|life|todo|in?
+        toys|life|todo|in? -<food> -comer -<meds>
     <neg> ~2 care|cares|interested ~2 about|in ~2 anything
     sin ~ ganas|interes|energia|fuerzas|animos
     doesnt|wont|no react|respond|hace|pela|greet|reacciona ~3 to|caso|me|us|cuando|name|nadie
@@ -244,97 +332,7 @@ RULES = {
     seems|looks|acts|se_ve drained|lifeless|terrible|miserable|sick|ill|malito|malita|muy_mal|
         enfermo|enferma
     se ve|siente|pone|esta muy? mal|malito|malita|enfermo|enferma
-    like|como ~ zombie|zombi|rag|dishcloth|ragdoll|corpse|trapo|muerto|muneco
-    = collapsed fixed agent
-    <neg> ~2 wake|waking|rouse|roused|awaken|woken|woke|wakes|despierta|desperto|despertar|
-        despertamos|reacciona|reaccionando|responde|respond|responding|responsive|responds ~ \
-        up|him|her|at|to|all? -<sleepwell>
-    = collapsed agent
-    calling|shaking|shook|poked|poking|pinched|nudged|nudging|sacudo|muevo|toco|llamo|grito|hablo ~~ nothing|nada $ -clinic -vet -phone -office -you -clinica -veterinario -head
-    = collapsed
-    went|goes|fell|keeled|dropped|cayo ~ over|down|redondo ~ like|como ~3 tree|log|plank|skittle|domino|arbol|tronco|tabla
-    eyes|ojos ~ are? ~ open|abiertos ~~ <neg>|sin|ausente|perdido ~ know|recognise|conoce|reconoce|responde|ausente
-    shaking|shook|shaken|poked|pinched|nudged|sacudo|muevo|soplo|grito|gritado|shouted|hablo|llamo ~~ and|y nothing|nada -phone -clinic -vet
-    flatlined|flatlining
-    out_of_it ~~ cold|respond|responding|limp|floppy|wake
-    aguado|aguada|guango|guanga|flojo|floja ~~ cerro|cierra|cerrados ~ ojos?
-    floppy|limp ~~ wont|doesnt|not|isnt|no ~ answer|respond|responding|react|wake|waking|reacciona|responde
-    eyes|ojos ~3 open|abiertos ~~ <neg>|sin ~2 there|responding|responds|responde|responder|reacciona|reaccionar|moving|blinking
-    <barely>|semi|only_just ~ conscious|responsive|alive|consciente
-    lost|losing|loses|lose|regained|out|perdio|perdia|pierde of? ~ consciousness|conciencia|conocimiento
-    perdio|pierde|perdiendo el sentido|conocimiento
-    in and out of? it|consciousness
-    desguanz*
-    se aflojo|fue|cayo ~ todo|toda|redondito
-    legs|patas|back_end|back_legs ~2 gave|give|doblaron|buckled|went ~ way|from|out|under ~~ floor|up|piso|cant|wont|down
-    barely|hardly|apenas ~2 alive|breathing|respira|vivo|viva
-    floor|ground|side|lying|laid|tirado|tirada|echado|echada|suelo|piso ~~ <neg> ~ moving|responding|respond|mueve|responde|reacciona -much -mucho -around -<lastdone>
-    limp ~3 rag_doll|doll|ragdoll|trapo|noodle|lettuce|dishrag
-    no ~2 puedo|podemos|logro|logramos|consigo|pude|pudimos ~2 despert*|reanim*|reaccione
-    ido|ida|perdido|perdida & no ~2 responde|contesta|reacciona|mira
-    off his|her|their ~ legs|feet -<bandageword>
-    <collapseword> -snoring
-    faint -line -lines -pink -red -smell -scar -mark -whiff -limp -odour -odor -tinge -hint \
-        -trace -bruise -wheeze -noise -heart
-    legs|patas|hind ~3 buckled|buckle|gave|give|doblaron|fallaron|doblan|aflojaron ~ way|out?
-    gave|give way ~ and|he|she fell
-    fell|falls|drops|dropped|flops|flopped|went|slumped|crumpled ~3 over|down|flat ~4 \
-        unconscious|wont|cant|limp|not|unable
-    went|gone|goes|going|totally|completely|suddenly|all ~ limp|floppy|lifeless -free
-    se me? ~ fue|cayo|va|voltea de lado
-    legs|feet ~2 went|gave|go ~3 under|out|way -<slipctx>
-    flat_out|out ~3 not|wont|isnt ~2 responding|moving|waking
-    staring|stares ~3 nothing|space ~~ <neg> ~3 respond|responding|react|know|name
-    <neg> ~2 respond|responds|responding|answer|answers|react|reacts|reacting|reaction|hear ~3 \
-        name|voice|us|me|touch|call|anything|to
-    le hablo|grito|llamo|toco ~4 no|ni ~3 reacciona|responde|contesta|abre|mueve|despierta|
-        voltea|pela
-    no|ni ~3 abre los|sus? ojos
-    <neg> ~ opening|open|opens his|her eyes
-    <neg> ~ stay|stayed|staying on|upright ~ feet?
-    cant|couldnt|unable|hard|cannot|difficult|impossible|wont|not ~2 be? ~ woken|roused|rouse|
-        rousable|arouse|awakened|waken
-    keeled|keeling|keels
-    unable|cant|cannot|couldnt ~2 rise|hold ~ himself|herself|up
-    <neg> ~2 hold|support|holding ~ himself|herself|itself ~ up?
-    no se sostiene|mantiene|tiene -<legword>
-    cayo|cae|caido ~ redondo|redonda|fulminado|desmayado|desmayada|tieso
-    quedo|esta|como ~ como muerto|muerta|muertito|muertita
-    nobody|noone|no_one|none home
-    <neg> ~ know ~ i|we was|were ~ there
-    nonambulatory|non_ambulatory
-    unrousable|unarousable|recumbent|ataxic_collapse|stuporous|stupor|estupor|estuporoso
-    no lo|la|le|se? puedo|podemos|logro|logramos|consigo ~2 despertar|reanimar
-    no ~ hay ~2 manera|forma|modo ~ despertar*|reaccione|levante
-    limp and|n|like unresponsive|cold|pale|lifeless|rag
-    cant|cannot|couldnt|unable|no ~ stand|parar|levantar|sostener ~2 up|at|se|solo|all|
-        himself|herself
-    cant|cannot|unable|couldnt|can't ~2 stand|get|stay|rise ~2 up|feet
-    no ~ puede|pudo|logra ~ levantar|parar|pararse|levantarse|sostenerse|mantenerse|caminar
-    cant walk|stand
-    cant|couldnt|cannot|wont|unable|no ~2 wake|rouse|despertar|despierta|wakeup
-    <neg> ~ wake|waking up
-    dropped|fell|falls|cayo|se_cayo to? ~ like|como ~ stone|sack|costal|piedra|tabla|fulminado
-    out cold
-    sank|slumped|crumpled|folded|buckled ~ down|under|over|floor|knees
-    <neg> ~ be got up
-    patas|patitas|legs|piernas ~~ no ~2 sostiene|sostienen|aguantan|aguanta|responden
-    went|goes|dropped|fell|cayo|drops|goes_down down? like|como ~ sack|stone|brick|costal|
-        piedra|ton|tree
-    <neg> ~ come|came round|around
-    eyes ~2 rolled|roll|rolling -scratch -scratched -scratching -rub -rubs -bliss -massage -at
-    ojos ~2 blanco|blancos|volteados
-    lying motionless|limp
-    unable|cant|cannot|couldnt|no ~2 lift|raise|levantar ~ himself|herself|itself
-    <neg> ~2 flicker|response|reaction|reaccion -phone -vet -office -email -text -line
-    <neg> ~ there|home behind|eyes
-    motionless|inmovil|inerte
-    no ~ reacciona|responde|despierta|se_despierta
-    almost|nearly|casi se? collapsed|fainted|desmaya|desmayo
-    dying|dies|muere|muriendo|esta_muriendo|agonizando -<hungry>
-    going|in into? shock
-    shock
-    no se mueve ~ nada|para
+    like|como ~ zombie|zombi|rag|dishcloth|ragdoll|corpse|trapo|muerto|muneco -<smellword> -huele -smells
     """,
 }
 

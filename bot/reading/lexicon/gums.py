@@ -12,6 +12,7 @@ CLASSES = {
         labio inside_of_her_mouth inside_of_the_lip inside_the_lip inside_of_their_mouth
         inside_her_lip inside_of_his_lips inside_of_her_lips inside_of_her_cheek
         inside_of_his_cheek
+        labios belfos enciitas
         """,
     "paleword": """
         pale pallor pallid white whitish ghostly grey gray greyish grayish ashen chalky chalk
@@ -21,11 +22,16 @@ CLASSES = {
         anaemic anemic palidez anemicas paler whiter bloodless putty clay candle wax waxy dough marble washed_out bleached_out pasty snowy pallor light_coloured paper milk snow putty sheet
         no_colour no_color papel pálidas blancuzca palidita paliditas
         bleached cera yeso leche cal gis porcelana tiza harina
+        paliducha paliduchas paliduchos faded blanchy bleachy pálidos blancuzco
+        blancusca blancuscas descolorido descoloridos palideces desteñidas destenidas
+        clarito claritas blanquisima blanquisimas
         """,
     "blueword": """
         blueness blue bluish blueish purple purplish cyanotic cyanosed cyanosis lilac lavender
         azul azules azulada azuladas moradas morada morado azuladitas cianotica cianoticas
         cianosis violetas azulosas amoratadas amoratada violaceas violacea slate navy inky plum violeta azulosa moraditas grey_blue blue_grey
+        mauve dusky lila lilas violet morados moraditos azulado azulados azulito
+        amoratado amoratados moretonadas blackberries blueberries blueberry
         """,
     "yellowword": """
         yellow yellowish jaundiced icteric icterus jaundice yellowy orangey amarilla amarillas
@@ -45,11 +51,20 @@ CLASSES = {
 RULES = {
     "gums": """
     = pink
+    good|healthy|normal|great|lovely|nice ~ pink? colour|color|pink ~3 <gumword> -<neg>
+    <gumword> ~~ like_always|like_they|like_usual|as_usual|as_always|same_as|como_siempre|igual -<paleword> -<blueword> -<yellowword> -<neg>
     <gumword> ~5 <pinkword> -<neg>
     pink|rosadas|rositas|normal ~2 <gumword> -<neg>
     <gumword> ~~ pink|rosadas|rositas|rosita -<neg> -<paleword>
     crt ~3 normal|<number>
     = pale
+    trompa|hocico|boca|belfo|labio ~3 dentro|<paleword> ~3 <paleword> -espuma -<wound>
+    belfo|lip|labio ~~ palido|pale|white|blanco|palida -<wound> -<swell> -espuma
+    mouth|boca|hocico ~ gone|is|looks|es|esta|muy? pale|palida|palido|blanquita -foam -espuma -<wound>
+    <gumword> ~3 very|too|rather|really|muy ~ light|faded|faint|dull|claras|clarita|clara
+    <neg> ~ tiene|trae|estan|ve|ven|veo ~3 <gumword> ~2 <pinkword>
+    <gumword> ~3 menos|less ~ pink|rosa|rosas|rosadas|color
+    se ~ le ~ fue ~ el ~ color|sangre ~3 <gumword>
     <gumword> ~~ <neg> ~2 regresa|vuelve|vuelven|come|go|return|goes|returning|coming ~2 rosa|pink|back|color|colour
     <gumword> ~5 <paleword> -whites
     <paleword> ~4 <gumword> -whites
@@ -66,6 +81,7 @@ RULES = {
     = pale @gums
     <paleword>
     = blue
+    <patient> ~ turned|gone|went|going|goes blue|purple -<bruiseword> -<legword> -<wound> -<toeword>
     blue|bluish|purple|morado|azul|morada ~ round|around|alrededor|in ~2 mouth|lips|muzzle|boca|hocico|nose
     <gumword> ~5 <blueword>
     <blueword> ~4 <gumword>
@@ -73,6 +89,11 @@ RULES = {
     = blue @gums
     <blueword>
     = yellow
+    eyes|ojos|ojitos|skin|piel|ears|ear|orejas|orejitas|oreja ~4 <yellowword> -<discharged> -<bruiseword> -<wound>
+    piel|skin|eyes|ojos|<gumword> ~~ <yellowword> -<discharged> -<bruiseword> -<wound>
+    todo|toda|se_puso|se_puso_todo|gone|turned|turning|going ~ a? yellow|amarillo|amarilla +<patient> -<discharged> -<wound> -<bruiseword> -<poo> -<pee> -<swell> -<vomit>
+    eyes|gums|encias|ojos ~3 yolk|yema|mustard|mostaza|lemon|limon
+    tirando a amarillo|amarilla ~3 <gumword>|ojos
     <yellowword> ~4 eyes|ojos|encias|gums|skin|piel -<discharged> -<bruiseword>
     <gumword> ~6 <yellowword>
     <yellowword> ~4 <gumword>

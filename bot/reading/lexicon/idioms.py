@@ -9,6 +9,33 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    choked|chokes|choking up
+    colour|color ~ of ~2 weak
+    bump*|bang*|crash* ~2 every|frames|doorframes|furniture|walls|skirting
+    was|were|been doing|going|getting|coming ~ so|really|very|pretty? nicely|beautifully|brilliantly|grand|lovely
+    ^ cojo la|el|las|los|un|una
+    cojo ~ la|el|las|los ~ correa|pastilla|pastillas|juguete|pelota|plato|llaves|jeringa|hielo|toalla
+    llorandome|llorando|llora|llorandole ~ el|por|mi|al ~2 plato|comida
+    dele|dale que dele|dale
+    on ~ ice|frost|snow +<slidword>
+    a|real|right|total|proper|bit_of_a|such ~ a? pain -has -have -having -shows -lot -<legword>
+    pains me|us
+    i|im|my|we|were ~ in pain
+    dolor de cabeza|muelas|huevos
+    crate|tent|cage|chair|table|shelf|roof|gate|pen|box|cama|caja|jaula ~2 collapsed|collapses|colapso|desplomo
+    leg|legs|pata|patas of|de ~ the|a|la|el|una chair|table|bed|sofa|desk|couch|silla|mesa|cama|mueble|sillon
+    chair|table|sofa|bed|desk leg|legs
+    howls|howling|howled|aulla|aullando|aullo|ladra|ladrando ~ at|con|a|al|along ~4 siren|sirens|ambulance|ambulancias|ambulancia|moon|luna|tv|music|sirenas|patrullas
+    pants|panting|panted|jadea|jadeaba|jadeando ~ when|because|after|from|in|cuando|porque|despues|por|en|con ~4 hot|heat|warm|sun|running|playing|car|calor|sol|carro|coche|correr|jugar|walk|paseo -not -isnt -no -sin -ni -hasnt
+    lifts|holds|cocks|raises|lifted|lifting|levanta|alza ~2 leg|pata|patita ~3 to|para|when|on|cuando|en|at|against ~4 <pee>|lamppost|tree|post|bush|arbol|poste|maceta|llanta
+    hides|hiding|hid|hidden|esconde|escondiendo|escondio ~ his|her|the|sus|los|las|su|el|la ~ toys|bones|treats|ball|bone|juguetes|premios|hueso|pelota|comida
+    subio|bajo|sube|baja|subir|bajar ~2 precio|costo|peso|presion|volumen|fiebre|temperatura|foto|video
+    cayo|caer|cae|caia ~2 aguacero|lluvia|noche|rayo|granizo|tormenta|helada|nevada|tarde|domingo|sabado
+    llora|llorando|lloraba|chilla|crying|cries|whines|whining ~4 quiere|wants|porque|because ~3 salir|comida|comer|premio|atencion|calle|mimos|out|food|attention|dinner|fed
+    we|were|weve|everyone all ~2 tired|exhausted|shattered|knackered
+    ran|running|run|sali|corri|fui ~2 to|down|over|a|al ~ the|la|el pharmacy|store|clinic|vets|vet|chemist|farmacia|tienda|veterinaria|clinica
+    bored stiff|rigid
+    beside himself|herself
     blood|sangre ~~ ketchup|catsup|beetroot|beet|paint|pintura|jam|mermelada|salsa|lipstick|tomato|tomate|betabel|remolacha
     blood|sangre ~~ but|pero ~3 from|de my|mi|mis|the <kin>
     ears ~ jumped|pricked|shot|went ~ up

@@ -27,6 +27,34 @@ CLASSES = {
 RULES = {
     "leg": """
     = crooked
+    extra|second|another|an|like elbow|joint|knee|bend ~3 in ~ it|leg|shin|middle
+    <legonly> ~3 swings|flops|dangles|flaps|swinging|flopping ~ free|loose|about|around|freely
+    like|as_if|como_si|como ~~ no|sin|without ~2 bone|bones|hueso|huesos +<legonly>
+    floppy|floppy_as ~2 halfway|below|from|under ~2 knee|down|elbow|hock|shin|there
+    <legonly> ~3 reves
+    reves ~3 <legonly>
+    trono|trueno|crac|crack|snap|pop|tronido|crujido|chasquido ~~ le|la|ahora|now|it|its ~3 cuelga|colgando|suelta|dangling|dangles|hanging|floppy|swinging|chueca
+    dislocated|dislocation|luxated|luxation|deformed|deforme|deformada|dislocada|dislocado|dislocó|luxada|luxado|luxo -<coneword> -<bandageword> -<bruiseword>
+    hip|knee|kneecap|stifle|elbow|shoulder|ankle|hock|bone|joint ~3 popped|pops|slipped|slid|jumped|came|come|gone ~ right? out|off -<wound> -cushion
+    rodilla|cadera|codo|hueso|rotula|hombro|tobillo|articulacion ~3 salio|zafo|safo|disloco|brinco|desencajo|movio|corrio
+    salio|zafo|safo|disloco|torcio|desencajo|luxo|desvio|descoyunto|volteo|viro|giro ~3 rodilla|cadera|codo|hueso|rotula|hombro|tobillo|pata|patita|pierna|pie -<coneword> -<bandageword>
+    <legonly> ~3 torcio|zafo|safo|disloco|desencajo|luxo|desvio|descoyunto|viro|volteo -<coneword> -<bandageword>
+    <legonly> ~4 isnt|not|no|aint ~3 straight|derecha|recta|derechita|aligned|lined_up|alineada
+    <legonly> ~3 turned|turns|turning|twisted|rotated|rotating|swung|splayed|rolled|swivelled|swiveled|spun ~2 out|outwards|in|inwards|round|around|over|sideways|backwards|under -<bandageword>
+    <legonly> ~3 bowed|bows|bowing|curved|curves|curving|arqueada|arqueado|chuequita
+    <legonly> ~4 like|como ~ a|un|una|de|si? jelly|rubber|spaghetti|noodle|gelatina|chicle|hule|trapo|goma|fideo|rag|wet_noodle
+    below|abajo_de|debajo_de ~ the|la|his|her|su ~ knee|elbow|hock|rodilla|codo ~~ jelly|rubber|loose|floppy|swinging|swings|flops|gelatina|suelta|colgando|cuelga
+    volteada|virada|girada|chueca|torcida|desviada|guanga|desencajada|descuadrada|zafada|arqueada ~2 <legonly> -<bandageword>
+    pata|patita|pie|pierna ~2 para|pa|hacia ~ afuera|fuera|adentro|otro -<walkword> -echado -acostado -<swell>
+    baila|bailotea|bambolea|bamboleando|bailando|balancea|columpia|zangolotea ~2 <legonly>
+    <legonly> ~3 baila|bailotea|bambolea|bamboleando|balancea|columpia|zangolotea|zarandea
+    la|le ~ trae|tiene|lleva|cuelga|quedo ~ bailando|bamboleando|suelta|chueca|volteada|torcida|deforme|zafada|quebrada|virada|guanga -<coneword> -<bandageword> -<stitchword>
+    volvio|vuelto|vuelve ~2 quebrar|romper|fracturar|zafar|quebrarse|romperse|fracturarse|salir ~3 hueso|pata|pierna|placa|tornillo|clavo
+    fracturo|fracturado|quebro|refracturo ~ de_nuevo|otra_vez|de_vuelta -<coneword>
+    pata|patita|pierna|pie ~2 colgando|cuelga|colgada -lleva -<neg>
+    trono|trueno|crack|snap|pop ~~ colgando|cuelga|suelta|chueca|dangling|hanging|floppy|swinging|useless +<legonly>
+    trono ~~ quedo ~ colgando|suelta|chueca
+    <legonly> ~3 shorter|longer ~~ twisted|crooked|turned|than
     from|below|desde|de ~ the|la|el? <joint> ~ down|abajo|para ~~ swinging|swings|dangling|flopping|cuelga|hanging|colgando|flops|loose|suelta
     <legonly> ~4 back_to_front|wrong_way_round|inside_out
     <legonly> ~3 bend|kink|angle|step|dent in it
@@ -71,6 +99,7 @@ RULES = {
     instability|crepitus ~3 fracture|site|tibia|femur|limb
     como si ~2 no ~2 tuviera ~ hueso|huesos +<legonly>
     = crooked @weight_bearing @leg @mobility
+    turns|turned|twists|splays|sticks ~ out to|sideways|at
     hanging|dangling|swinging|pointing|points|twisted|bent|swings|flopping|flops ~3 sideways|
         out|loose|wrong|outwards|backwards|around
     = crooked
@@ -84,9 +113,15 @@ RULES = {
     <legonly> ~4 hanging|hangs|hung|hang -<notleg>
     hanging ~ by ~ thread -<stitchword> -<coneword> -<bandageword>
     doblo|volteo|torcio ~3 <legonly>
-    hanging|hangs ~3 leg|paw|limb
+    hanging|hangs ~3 leg|paw|limb -<bandageword> -<coneword> -<stitchword>
     <legonly> ~~ swings ~3 pendulum
     = crooked !@bandage !@cone !@asked-bandage !@asked-cone !@incision
+    he|she|hes|shes|its|it|looks ~2 broken|broke|rebroken|rebroke|refractured|snapped ~ it? ~ again -<anyobject>
+    se ~ le|lo? ~ volvio|vuelve ~ a ~ quebrar|romper|fracturar|zafar
+    se ~ le|lo? ~ quebro|fracturo|zafo|disloco ~ otra_vez|de_nuevo|de_vuelta
+    bend|kink|angle|curve|wobble ~ in it
+    la trae|tiene|lleva ~ de lado
+    trae|lleva|tiene ~ la ~ pata colgando
     its|it|leg|paw|foot ~ hanging ~ off -<bandageword> -<coneword> -<stitchword>
     """,
 }

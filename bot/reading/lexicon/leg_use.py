@@ -1,14 +1,33 @@
-"""Use of the leg: weight bearing on its own, and mobility against earlier days."""
+"""Use of the leg: weight bearing."""
 
 from __future__ import annotations
 
 CLASSES = {
+    "easygait": """
+        like_nothing like_new like_normal like_never like_it_never as_if_nothing
+        as_though_nothing like_its_nothing like_theres_nothing as_if_it_never
+        like_there_was_never como_si_nada como_si_nunca como_nuevo como_nueva como_antes
+        """,
+    "skim": """
+        skim skims skimming kiss kisses kissing graze grazes grazing brush brushes
+        brushing scuff scuffs roza rozan rozando rozar acaricia
+        scrape scrapes scraping dust dusts
+        """,
+    "attimes": """
+        on_and_off off_and_on now_and_then now_and_again every_now_and_then
+        every_now_and_again some_of_the_time most_of_the_time part_of_the_time
+        half_the_time once_in_a_while from_time_to_time sometimes occasionally at_times
+        here_and_there intermittently de_vez_en_cuando de_vez_en_vez de_cuando_en_cuando
+        a_ratos por_ratos a_veces algunas_veces a_ratitos ratos mostly some_days
+        """,
     "limpword": """
         limp limps limped limping limpin lame lameness hobble hobbles hobbling hobbled hobbly
         gimpy gimp gimping hitch favoring favouring favors favours favoured favored wobbly unsteady shaky_on cojea
         cojeando cojeo cojera coja cojo cojito cojita cojear renguea rengueando renquea
         renqueando renco renga rengo cojeaba limpy lopsided toe_dragging ginger gingerly
         renguera claudica claudicacion renguear tentative
+        dot_and_carry dot_n_carry renqueo renqueaba rengueaba cojerita cojeadita
+        renguito rengueo chuequea claudicando limpish hobbledy gammy
         """,
     "bear": """
         weight weight_bearing weightbearing weightbear bear bears bearing use uses using used
@@ -26,12 +45,17 @@ CLASSES = {
         on_3 three_pawed saltitos leg_up
         de_brinquito de_brinquitos a_brinquitos a_brincos de_brincos brincando_como hop_hop
         saltando_como a_saltitos de_saltitos en_tres
+        tripawd tripodding three_wheeling three_legging patita_arriba pata_arriba
+        a_la_pata_coja pata_coja a_la_patita_coja
+        three_pegs three_pins three_wheels three_limbs on_three_pegs pegs
         """,
     "toetouch": """
         toe_touching toe_touch toe_touches toe_touched toetouching toe_tap toe_taps toe_tapping
         tip_toe tip_toes tiptoe tiptoes tip_toeing tippy_toes tippy_toe tiptoeing ttwb
         toe_touch_weight toes_down puntita puntitas de_puntitas la_puntita de_puntas de_punta
         toe_down toe_dips toes_touching dabs_it ttouch
+        ballerina bailarina ballet toe_touch_only tippytoes tippytoe tippie_toes
+        puros_deditos pura_puntita
         """,
     "legit": """
         it leg legs foot paw pata patita pie that_leg bad_leg pierna la back_leg limb patica
@@ -51,6 +75,31 @@ CLASSES = {
 RULES = {
     "weight_bearing": """
     = full
+    camina|anda|corre|va ~~ sin ~3 note|notarse|nota|noten
+    walking|walks|walk|walkin|using|uses|moving|moves|trotting|running|goes|treats|anda|camina|usa|apoya|corre ~3 <easygait>
+    <easygait> ~ camina|anda|apoya|pisa|corre
+    <neg> ~ know|tell|guess|say ~ which ~2 leg|one|side|paw
+    <neg>|never ~ know|guess|think|believe|tell ~~ op|operation|surgery|operated|hurt|injured|limped -<wound>
+    solid|sound|100|steady|firm|firme|seguro|segura percent? ~2 on|en|con ~ it|leg|paw|pata|ella
+    all|his|her|on|the|las|sus four|4|cuatro ~2 paws|feet|legs|patas|patitas ~2 on|down|hitting|flat|en
+    four|4|cuatro ~2 on|en|down ~2 floor|ground|piso|suelo|deck
+    four|4|cuatro ~ paws|feet|legs|patas|patitas ~ down|planted|square|flat|squarely|en|al ~2 floor|ground|piso|suelo?
+    anda|camina|corre|para|va ~2 en|con|sobre ~ las|sus? cuatro|4 -tres
+    puts|put|putting|plants|placing|places ~ it|foot|paw|leg ~ down ~2 every|each|always step|stride|time -other -few -second -third -two -three
+    la|pata|patita ~2 pone|apoya|asienta|pisa ~2 cada|todos|siempre ~ paso|pasos|vez
+    stands|standing|stood ~2 square|squarely|evenly|foursquare
+    <bear> ~4 without|sin ~2 problem|problems|trouble|issue|issues|hesitation|hesitating|problema|problemas|miedo|limping|cojear|renguear|renquear|dudar|complaint
+    foot|paw ~2 flat ~ on|to|every
+    walks|walking|trots|moves|runs ~2 straight|square|even|level|true -for -to
+    steps|stepping ~2 out like|nicely|well|properly|lovely|great
+    trusts|trusting|confia ~ it|leg|en ~2 now|completely|fully|again|ya|totalmente
+    apoya|pisa|usa|carga|asienta|planta ~2 completamente|totalmente|toda|todito|enterita|entera|fuerte|firme|ganas|confianza|perfecto -<neg> -mas
+    la|pata|patita ~ apoya|pisa|usa|asienta|planta ~ toda|entera|completa|completita|con_ganas|con_confianza|normal|firme -<neg>
+    using|uses|use ~ it|leg ~ 100|hundred|fully percent? -<neg>
+    feet|paws|legs|patas ~3 all ~ working|down|going
+    even|equal|same ~2 weight ~2 both|all|all_four
+    cero|ni|zero <limpword> -more -less -mas -menos
+    <neg> ~2 <limpword> -<barely>
     walks|walking|walked|camina|caminando|anda|runs ~ as_if_nothing|as_though_nothing|like_nothing|como_si_nada
     trotting|trots|trotando|trotar -<neg> -<limpword>
     apoya|pisa|usa|carga|apoyando ~ las|sus? cuatro|las_cuatro|las_4|sus_cuatro
@@ -81,6 +130,12 @@ RULES = {
     limp|cojera ~ gone|disappeared|desaparecio|quito
     ya apoya|pisa|usa|camina ~3 bien|completa|normal|toda
     = full fixed
+    <neg> ~ see|notice|spot|detect|make_out|pick_up ~3 <limpword>
+    <neg> ~ se ~ le ~ nota|ve|veo|noto ~ nada|cual|que ~2 pata|camina|caminar|andar|anda|cojera
+    limp|cojera|limping|renguera ~3 gone|vanished|disappeared|cleared|desaparecio|quito|se_fue
+    quito|fue|desaparecio ~2 cojera|renguera|renquera|cojerita
+    without|sin ~2 <limpword>
+    <neg> ~3 <limpword> ~2 at_all|anymore|any_more|whatsoever|nada|para_nada|now|left|ya
     limp|limping|cojera ~ gone|vanished|disappeared
     no longer|ya_no ~ <limpword>
     = full @mobility @weight_bearing @walk
@@ -91,8 +146,41 @@ RULES = {
     ^ <good> $
     ^ all|todo <good> $
     = partial fixed
+    <neg> ~ improvement|change|difference|mejoria|cambio|progress ~3 <limpword>
     <neg> ~ <limpword> ~3 more|worse|mas|peor than|que
     = partial
+    babying|babies|babied|nursing|sparing|protecting|cuidando|protegiendo ~2 it|leg|paw|foot|pata|patita
+    hesitant|cautious|unsure|uncertain|insecure|wobbly|unsteady|shaky|timid|inseguro|insegura|desconfiado|desconfiada|precavido ~2 on|with|en|con ~ it|leg|foot|paw|pata|al? apoyar?
+    <bear>|walks|puts|pone|baja|sets ~ <legit>? ~4 <attimes>
+    <attimes> ~4 <bear>|puts|pone|baja
+    <bear>|puts|down|walks ~ <legit>? ~~ picks|lifts|raises|tucks|hops|hop|skips|levanta|sube|encoge|alza ~2 when|if|cuando|si|corre|corriendo|runs|running|faster|trots|ratos|y? -<neg>
+    <bear>|puts|down|usa|apoya|baja ~4 when|if|cuando|para|al|at|on ~3 walk|walks|walking|slow|slowly|stands|standing|despacio|despacito|caminar|camina|parado|quieto ~~ hops|hop|lifts|picks|skips|levanta|sube|encoge|carries|up
+    corriendo|corre|trota|runs|running|trots ~2 la? sube|levanta|encoge|alza|lifts|hops|picks
+    baja|pone|apoya ~3 cuando|si|al ~ camina|va|anda|caminar ~2 despacio|despacito|lento|lentito
+    <bear> ~3 half|quarters|third|most|some|partly|<partly> ~2 time|times
+    walks|using|uses|puts|camina|apoya ~ <legit>? ~4 every ~ other|few|second|third|so step|often|steps?
+    puts|put|putting ~ it|foot|paw|leg ~ down ~3 other|few|second|third|most|some step|steps|time|times
+    skip|skips|skipping|hop|hops|brinquito|saltito|brinca ~2 in|every|cada|each ~3 step|steps|stride|gait|pasos|paso
+    every|cada ~3 step|steps|stride|pasos|paso ~3 skip|skips|hop|hops|brinca|brinquito|saltito|lifts
+    does|little|da|da_un ~2 skip|skips|brinquito|brinquitos|saltito|saltitos ~3 <attimes>
+    bunny|rabbit hop|hops|hopping|hopped
+    takes|taking|shifts|shifting|keeps|keeping|quita ~2 weight|peso ~ off|de|a
+    weight shifting|shifts|shift
+    leans|leaning|recarga|recargado|recargando|carga|se_apoya ~4 other|good|sound|otra|buena leg|side|one|pata|patita?
+    head ~ bob|bobs|bobbing|nod|nods|nodding -breathing -breath -breaths -panting -sleep -food
+    nodding lame
+    <neg> ~ 100|hundred|fully|completely|quite ~2 on ~ it|leg
+    not|isnt|doesnt|no ~3 all|full|whole|todo|completo|total ~3 weight|peso
+    not|isnt|doesnt|no ~ fully|completely|totally|entirely|del_todo ~2 <bear>
+    uneven -<wound> -<stitchword> -<swell>
+    walks|camina|anda|walking ~2 crooked|funny|wonky|chueco|chueca|chuequito|ladeado|ladeada|de_lado|de_ladito|sideways|lopsided|raro -<neg> -<legonly>
+    apoya|pisa|usa|carga|baja ~3 mitad|miedo|miedito|cuidado|cuidadito|pena|cautela|desconfianza
+    apoya|pisa|usa ~2 pero|y|but ~~ cansa|levanta|encoge|cojea
+    <bear> ~2 50|60|70|75|80|cincuenta|sesenta|setenta|ochenta ~2 percent|por_ciento|ciento
+    cuesta|costandole|batalla ~~ pero ~2 apoya|pisa|usa|camina
+    puts|putting ~2 some|little|bit|half|more ~2 weight -<neg>
+    using|uses ~ it ~2 more|less
+    mobile|up_on_it|on_it but ~ <limpword>
     bears|bearing|puts|uses|put ~ weight|it ~2 when|if|only ~ standing|still|stood
     pone|apoya|asienta|baja ~3 de_a_poquito|poquito_a_poco|a_ratitos|de_a_poco|poco_a_poco|con_cuidado|con_miedo
     casi ~ ni|no ~ se ~ nota|ve -<wound> -<swell> -<bruiseword> +cojera|cojea|le
@@ -133,6 +221,25 @@ RULES = {
     <barely> ~2 puts|bears weight
     50 ~~ 50
     = toe_touching
+    claws|claw|toenails ~3 touch|touching|<skim>|down|reach|reaching|ground|floor -<nottouch>
+    only|just|merely ~ rests|resting|rest|hovers|perches|props it|leg|foot|paw -<bandageword>
+    arrima|roza ~ nomas|apenas|tantito|la|al|el ~ piso|suelo
+    nomas|apenas|solo ~ la ~ arrima|roza|posa
+    puts|put|putting|touches|touching|touch|sets|rests|pops|dots|dabs|foot|toe|paw ~3 down ~~ <neg> ~4 weight
+    toca|pone|baja|apoya|asienta ~3 pero ~ <neg>|sin ~3 peso|carga|cargar
+    touches|touching|pops|popping|dots|dabs|taps|tapping|dips|dipping|touch ~ it|leg|foot|paw ~ down|ground|floor -<neg>
+    touching|touches|hits|hitting|toca|pisa ~2 ground|floor|piso|suelo ~~ barely|just|only|apenas|nomas
+    <skim> ~3 floor|ground|grass|carpet|piso|suelo|tierra -incision -<wound>
+    toes|toe|nails|paw|foot|tip|dedos|uñas|unas|nails ~3 <skim>
+    on|en|with|down ~2 tip|tips|end|point|puntas|punta ~ of|de ~2 toes|toe|foot|nails|paw|dedos|pie
+    end|tip|tips|front|edge ~ of ~2 foot|paw|toes|toe ~2 down|touches|touch|only
+    only|just|solo|nomas|nada_mas|puro|puros|pura ~4 tips|tip|toes|nails|punta|puntita|dedos|deditos|uñas|uñitas|unas -<nottouch> -swollen
+    pone|pisa|apoya|toca|asienta ~3 uñitas|unitas|uñas|deditos|puntita|punta|dedos
+    for|para ~ balance|equilibrio|equilibrarse|equilibrar|steady ~ herself|himself?
+    la|pata|patita ~ pone|baja|apoya|asienta|pisa ~2 tantito|apenas|apenitas|poquitito
+    apenas|apenitas|casi_no|apenas_si ~2 la|lo ~ pone|baja|apoya|pisa|asienta|usa|planta
+    apenas|apenitas|barely|just|just_about ~2 toca|roza|touches|touching|grazes ~3 suelo|piso|ground|floor
+    la|pata|patita ~ baja|apoya|pone ~3 solo|nomas|nada_mas ~ para|cuando|al
     dot ~~ carry one|on
     dot|dots and|n carry
     casi_no|apenas ~ pone|asienta|baja|usa|carga +pata|patita|pierna|la|leg
@@ -151,6 +258,30 @@ RULES = {
     on|en ~2 tiptoe|tiptoes|puntitas|puntas
     solo|nomas|only|just ~ apoya|pone|puts ~2 punta|puntita|toes|dedos
     = none
+    got|gets|has|keeps|keeping|holding|holds|had|its|it ~2 hoisted|hitched|hiked|cocked|hooked|hoiked|clamped|curled ~ up|under
+    hoists|hitches|hikes|hoisting|hitching ~ it|leg|foot|paw ~ up
+    leg|paw|foot|its ~ still|always|permanently|constantly up $
+    ni ~ de ~ chiste|broma|chiripa|loco ~ la? ~ apoya|pisa|asienta|baja|usa
+    hoppy -more -less -mas -menos
+    <threeleg> ~ <limpword>
+    dead|completely|totally|fully|hopping|severely|utterly|completamente|totalmente lame|cojo|coja|lameness
+    10|5|five|ten 10|5|five|ten <limpword>
+    keeps|keeping|kept|holds|holding|stays|staying ~ it|leg|foot|paw ~2 off ~ the? ground|floor|deck
+    acts|acting|like|as_if|as_though|como|como_si ~2 leg|paw|foot|pata ~2 isnt|not|wasnt|no|doesnt ~ there|exist|existe|estuviera|existiera
+    como|como_si ~ no ~2 tuviera|existiera|fuera ~3 pata|patita|pierna
+    forgotten|forgot|forgets ~~ fourth|leg|foot -pill -tablet -dose
+    <neg> ~ put ~ any|much ~ weight ~ on
+    no ~2 ponerle|pone|puso|quiere_ponerle ~ peso|carga
+    no ~2 quiere|quiso|ha|deja ~ apoyar*|pisar*|asentar*|bajar*|usar*|plantar*|poner +pata|patita|pierna|la|pie|peso|ella
+    no ~ la|le ~ ha bajado|apoyado|usado|pisado|puesto|asentado
+    ni ~ la pone|baja|usa|apoya|pisa|asienta
+    la|pata|patita ~ recoge|encoge|levanta|sube|guarda ~~ no ~ la ~ baja|apoya|pone
+    siempre|todo_el_tiempo|todo_el_dia|todavia|sigue ~2 encogida|levantada|recogida|alzada|arriba +pata|la|patita|trae|tiene|lleva|siempre
+    va|anda|camina ~ dando|a|de|con ~ saltitos|brincos|brinquitos|saltos -contento
+    not|isnt|wont|no ~2 any ~ weight
+    won't|wont|doesnt|refuses ~ commit ~ to? it
+    leg|paw|foot ~2 does ~ nothing
+    just|only ~ swings|hangs ~ it|leg ~2 when|as|uses
     wont|doesnt|not|no ~ trust|confia ~ it|leg|pata|en
     <neg> ~2 touched|touch|touches|seen|met ~ the ~ carpet|floor|ground|lino|grass|rug -<bandageword>
     carries|carrying|holds|wears ~ it|leg|paw ~ like ~ a ~ handbag|purse|bag|trophy|flag|baby
@@ -208,11 +339,24 @@ RULES = {
     never|not ~ once ~ touches|touched
     lame 10
     = none @mobility @weight_bearing
+    ^ tucked|held|carried|lifted|hiked ~ up|under
+    its|it|leg|paw|foot ~ still|always|constantly ~ up|raised|lifted|tucked
+    ^ still ~ up|raised|lifted|tucked
+    ^ never ~ down|touches
+    ^ no ~ apoya|pisa|asienta|planta
+    ^ no pisa|apoya|asienta
     ^ not at all|yet
     ^ nada|nothing $
     ^ <neg> ~ yet|todavia $
     ^ lo|la <neg> ~ apoya|usa|pisa
     = none sudden
+    ya ~ no ~ la ~ apoyo|piso|bajo|uso|puso|asento
+    back|vuelta ~ to|on|a|en <threeleg>|carrying|holding|lifting|tres|three|3|hopping
+    volvio|vuelve|regreso ~ a ~ levantar*|encoger*|cargar*|alzar*|brincar|saltar|recoger* ~3 pata|patita|pierna|pie|la|tres? -<meds> -<perch> -<walkword>
+    apoyando|usando|pisando|caminando ~~ dejo ~ de ~ hacerlo|usarla|apoyarla|apoyar
+    started|starts|empezo ~ holding|carrying|lifting|tucking|a_levantar|a_encoger|a_cargar ~2 it|leg|paw|foot|pata|patita|up|la -<neg>
+    ya ~ no ~ pisa|asienta|planta
+    ya ~ no|ni ~ la|le pone|baja|apoya|pisa|asienta
     suddenly|sudden|de_repente|de_pronto|de_golpe|out_of_nowhere|de_la_nada ~3 trae|lleva|tiene ~3 levantada|encogida|alzada|arriba|colgando
     suddenly|sudden|de_repente|de_pronto|de_golpe|overnight|out_of_nowhere|all_of_a|subito|
         subitamente|abruptly|de_la_nada|acute|acutely ~~ <threeleg>
@@ -228,98 +372,21 @@ RULES = {
     dejo de ~ usar|apoyar|pisar|usarla|apoyarla
     dejo_de|dejó_de usar|apoyar|pisar|usarla|apoyarla
     no longer|ya_no ~ <bear>|putting|apoya|usa|pisa|quiere_apoyar
-    ya no ~ apoya|pisa|usa|apoyo|la|quiere ~2 pata|patita|apoya|apoyar|pisa|usa|nada|leg|pierna
+    ya no ~ apoya|pisa|usa|apoyo|la|quiere ~2 pata|patita|apoya|apoyar|pisa|usa|nada|leg|pierna -<food> -comer -<ingest>
     was|were|had_been|been|estaba|venia ~2 <bear>|walking|walkin|putting|usando|apoyando|
         caminando ~~ now|ahora|today|hoy|this_morning|ahorita|but|pero ~4 <threeleg>|wont|
         cant|not|no|nothing|refuses|nada|none|holds|carries|doesnt
-    apoyaba|usaba|pisaba|caminaba|andaba ~~ ya_no|no|nada|hoy_no
+    apoyaba|usaba|pisaba|caminaba|andaba ~~ ya_no|no|hoy_no
     went|gone|goes|paso ~ from|de ~4 <bear>|<legmove>|caminar|apoyar|usar|fine|normal|sound ~~ \
         not|none|nothing|nada|zero|cero|no
     from|de <bear>|<legmove>|caminar|apoyar|usarla ~~ to|a ~ not|none|nothing|nada|zero|no|cero
     since|desde ~5 nothing|nada|none|not_at_all $ +<slidword>
     acute|acutely|sudden ~2 nwb|<threeleg>
     de_golpe|de_pronto|de_repente|subitamente ~3 levanto|encogio|levanta|encoge|alzo|alza
-    """,
-    "mobility": """
-    = better
-    <limpword> ~~ not|nowhere|nothing ~3 as bad
-    not|nowhere ~2 as bad ~ as|before +<limpword>|<legword>|walking
-    <limpword> ~ menos|less
-    moving|walking|moves|walks ~2 more|mas ~ freely|easily|comfortably|fluidly|suelto|libre|facil
-    walking|walks|moving|moves|mobility|leg|camina|caminando|gait|limp|limping|pata|anda|knee \
-        ~5 better|mejor|easier|improved|improving|stronger|steadier|mejorando|mejorado|
-        smoother|faster|progress
-    better|mejor ~2 on|than|que ~3 leg|it -<wound> -<swell>
-    less ~ limp|limping|lame|stiff|wobbly
-    <limpword> ~ less|menos
-    using ~3 more
-    apoya|usa|pisa|camina|anda ~ mejor|mejorcito
-    apoya|usa|pisa|cojea ~2 mas|mejor|menos ~ cada|que|hoy|pata
-    cojea menos
-    improving|getting_stronger|going_from_strength|leaps_and_bounds|from_strength|on_the_mend
-    putting|puts ~ more weight
-    more weight|steady|confident|stable
-    getting there
-    gets|getting|got|stands|rises|lies ~ up|down|stairs ~ easier|quicker|better|faster
-    quicker|steadier|looser|smoother|stronger ~4 than|each|every -<swell>
-    = better @mobility @weight_bearing
-    apoya|apoyo|usa|uso|pisa|piso|cargo|asento ~ mas|mejor -<neg>
-    miles|heaps|loads|worlds|streets|leagues|tons better
-    less|menos $
-    = better @mobility @weight_bearing @walk @mishap
-    better|mejor|improving|mejorando|improved|mejoro|stronger|progress|mejorcito|mejorcita|
-        avanzando
-    = same
-    no better|worse|change nor|no|or worse|better
-    no_better_no_worse|no_worse_no_better|neither_better
-    <neg> ~ <limpword> ~3 more|worse|mas|peor than|que
-    walking|walks|walkin|moving|mobility|leg|camina|caminando|limp|limping|gait|anda|cojea|
-        pata|about|getting_about ~4 <samey> -better -mejor
-    <samey> ~2 limp|walking|mobility|leg|gait
-    no_change|no_changes|no_difference|sin_cambios|sin_cambio ~3 leg|limp|walking|walk|
-        mobility|walks|pata|moving|moves|camina
-    <neg> ~2 worse|peor ~2 than|que|for ~ before|antes|ayer|yesterday|it
-    = same @mobility @weight_bearing @walk @mishap
-    <samey>
-    no_change|no_changes|sin_cambios|sin_cambio|no_different
-    = same @mishap
-    no_change|no_different|sin_cambios|no_changes|<samey>
-    = worse
-    gait|walk|walking|leg|limp ~ gone|went ~ off|backwards|downhill
-    retrocedimos|retrocedio|retroceder|retrocediendo
-    mas tieso|tiesa|rigido|rigida|duro|torpe|lento -<neg>
-    tieso|tiesa ~ mas|otra_vez
-    va|vamos|anda|viene|fue pa|para atras
-    patras|pa_atras|para_atras
-    stiffer|slower|wobblier|weaker|lamer|creakier ~ getting|on|getting_up|in|at|when|to|going -<neg>
-    taken|took|step|steps|gone|paso ~ a? step|steps|pasos? back|backwards|backward|atras
-    backward|backwards step
-    mas encogida|levantada|coja|floja ~ que|than
-    lleva|trae|carries|holds ~2 mas|more|higher ~2 que|than
-    walking|walks|moving|moves|mobility|leg|limp|limping|limps|gait|camina|caminando|anda|
-        cojea|cojeando|pata|lame|lameness ~5 worse|peor|worsened|worsening|deteriorated|
-        badly_than|harder|empeoro|worst|deteriorating -<neg>
-    worse|peor|more|mas ~ lame|limping|limp|limpy|coja|cojo|wobbly|stiff|cojera|unsteady|
-        hobbly -<neg>
-    worse|peor on -<neg>
-    <limpword> ~2 more|mas|again|otra_vez|de_nuevo
-    <limpword> ~4 worse|peor|mas_que
-    <limpword> ~2 more|mas than|que
-    using ~3 less
-    apoya|usa|pisa menos
-    less weight
-    stiffer|slower|wobblier|weaker|lamer|shakier ~5 than|today|tonight|now -<neg>
-    getting|going|gone|getting_worse|vamos|va ~ worse|downhill|backwards|peor|empeorando|
-        patras -<wound> -<swell>
-    setback|retroceso|step backwards
-    camina|anda|cojea|apoya ~2 peor
-    more of a limp|hitch
-    was|were|used|been|had ~3 <bear>|walking|walkin|fine|better|good|using|on|doing ~~ now|
-        today|but ~4 <threeleg>|limping|wont|cant|worse|lame|not
-    caminaba|apoyaba|estaba|andaba ~2 bien|mejor|normal ~~ pero|hoy|ahora|ya ~4 cojea|no|peor|
-        cojeando
-    = worse @mobility @weight_bearing @walk @mishap
-    worse|peor|worsened|empeoro|deteriorated|empeorando|peorcito|peorsito
+    = full fixed agent
+    <neg> ~ see|notice|spot|detect|make_out|pick_up|veo|noto ~3 <limpword>
+    <neg>|never ~ know|tell|guess|say|notice ~~ which ~2 leg|one|side|paw
+    <neg> ~ se|le ~ nota|ve|veo|noto ~~ cual|que ~2 pata
     """,
 }
 
@@ -329,10 +396,5 @@ NEGATED = {
         "partial": "full",
         "toe_touching": "none",
         "none": "full",
-    },
-    "mobility": {
-        "worse": "same",
-        "better": "same",
-        "same": None,
     },
 }

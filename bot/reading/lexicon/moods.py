@@ -16,6 +16,9 @@ CLASSES = {
 RULES = {
     "mood": """
     = question
+    side effect|effects +<askmark>
+    ^ are|is <sign>|<seizureword>|<limpword> +<askmark>
+    dan|causan|provocan|cause|causes|provoca|causa ~2 <seizureword>|<sign> +<askmark>
     ^ does|do|did|can|could|should|would|will +<askmark> -<patient>
     pasa|paso|pasara algo|nada +<askmark>
     hay problema|bronca|lio +<askmark>
@@ -36,7 +39,7 @@ RULES = {
     should|shall i|we
     do|can|could|may i|we
     ^ which is|are +<askmark>
-    ^ which one|leg|pill|med|meds|medicine|should|do|does|can|of|tablet|day|foot
+    ^ which one|leg|pill|med|meds|medicine|should|do|does|can|of|tablet|day|foot -was -were -wouldnt
     ^ who is|are|should|do|does|can|could|would|will +<askmark>
     ^ what|whose is|are|should|do|does|can|could|if|about|would|will|to|time|kind|
         happens|now|else|did
@@ -128,6 +131,7 @@ RULES = {
     i|we ~ dreamt|dreamed|dreaming
     sone|sonaba|soñe|soñaba ~ que
     = phatic
+    <neg>|never ~ know|tell|guess|say ~ which ~2 leg|one|side|paw
     where do? i start|begin
     where to start|begin
     would you believe
@@ -157,12 +161,14 @@ RULES = {
     but|pero ~2 ya|ahora|hoy ~2 <good>
     but|pero not|none|nothing|no|nada since|desde
     = far_past
+    ^ antes ~2 cojeaba|rengueaba|renqueaba|lloraba|jadeaba
     <farpast>
     in_the_past -<hours> -<minutes> -day -days -week -hour -hours -few -couple
     last_time -<pee> -<poo> -<vomit> -<food>
     = near_past
     <nearpast>
     = used_before
+    was|were ~2 fine|ok|okay|grand|perfect|great|good|normal|sound|walking ~2 going|this|an|yesterday|when|earlier|before|until|last|at|on|ago -<neg>
     was|were|been|had ~3 <bear>|<legmove>|<toetouch> -<neg>
     <legmoved> ~4 leg|legs|it|four|4|fours|on|normally|fine|well|grand|normal|great|properly|
         lovely|away|soundly -<neg>

@@ -345,6 +345,7 @@ sherry jang kale katz stalled shiva vowel volt tolls kool haunts kali vowels vol
 redneck jagged kant
 stubble nibble_x
 pitting knitting kitting sitting_x
+burp burped burping burps belch belched
 agatha aged ames amid apes arbor arid axes barge barrie basel betty boasting boosting braves
 calgary catheter christi christy circle circled claiming clement climate climates climatic
 climax cocaine confessed confuse cosmo costco crochet crotch dawg declaration deformation

@@ -3,6 +3,11 @@
 from __future__ import annotations
 
 CLASSES = {
+    "badly": """
+        bad badly lots loads heaps bastante harto harta demasiado cañon gacho so_bad
+        real_bad really_bad like_hell a_ton something_awful something_terrible
+        like_crazy muchisimo resto burda full horrores una_barbaridad un_monton
+        """,
     "playing": "playing play playfully jugando juega playful jugar cariño game",
     "softly": "quedito bajito finito suavecito softly quietly occasionally faintly",
     "cryout": """
@@ -32,17 +37,25 @@ CLASSES = {
         no_puede_dormir no_puede_descansar ansioso ansiosa ay_ay da_vueltas dando_vueltas
         no_encuentra_como_ponerse
         whingey whingy chillon chillona chilloncito chillonsita grizzly grizzling grizzles
+        lamenta lamentando lamentos lamento estremece estremecio brinca_si_lo_toco
+        mewling mewing_in_pain yips yipped yipping yip grunting_when sobbing blubbering
+        grizzly rechina_los_dientes chillotea chilloteando pucherea aulliditos
+         grunts_when huffing_and_moaning
         """,
     "painword": """
         pain painful pains hurts hurt hurting hurty aching aches ache discomfort uncomfortable
         distress dolor duele dolorido dolorida adolorido adolorida doliendo dolores doler dolia
         dolio molestia lastima lastimado
+        dolerle dolerles duela achiness owie owies suffering sufriendo sufre
+        adoloridisimo
         """,
     "soreword": """
         sore soreness stiff stiffness tender tenderness uncomfy ouchy achey achy incomodo
         incomoda entumido entumida sentido sensible adoloridito adoloridita dolorcito tieso
         tiesa resentido resentida
         molestito molestita sentidito sentidita
+        twinge twinges twingey niggle niggles niggly niggling stiffness resentidito
+        punzada punzadas molestillas incomodita incomodito quisquilloso quisquillosa
         """,
     "touched": """
         touch touched touches touching petted handle handled pick picked lift lifted near move
@@ -53,10 +66,12 @@ CLASSES = {
     "bite": """
         bit bite bites biting snap snaps snapped snapping nip nips nipped lunged lunges attacked
         attacks growl growled growls growling savage aggressive snarls snarled snarling bared
-        hissed hisses hissing swiped swipes muerde mordio morder mordida tarascada
+        swiped swipes muerde mordio morder mordida tarascada
         tira_la_mordida tira_mordidas tira_a_morder gruñe gruno gruñó agresivo agresiva
         tarascadas mordernos morderme ataca ataco gruñendo mordidas avento_la_mordida
-        avienta_la_mordida bufa bufo
+        avienta_la_mordida 
+        tarascon tarascazo tarascazos mordisco mordiscos mordernos dentellada snappy
+        snippy
         """,
     "excited": """
         happily sunbathing thunder thunders fireworks doorbell postman excited excitement
@@ -70,6 +85,17 @@ CLASSES = {
 RULES = {
     "pain": """
     = severe
+    absolute|sheer|utter|total|worst ~2 pain|agony
+    in bits|pieces ~2 with|from
+    <painword> ~3 <badly> -<neg>
+    7|8|9|10 ~ out_of|of|de? 10|ten|diez ~ pain|dolor
+    snapped|snaps|growled|lunged|snarled|bit|bites|nipped|snapping|growls ~ at? me|us|husband|him|wife ~~ check|look|touch|touched|lift|move|picked|near -<coneword> -<meds> -<playing>
+    cant|doesnt|wont|cannot|no|couldnt ~ bear|stand|tolerate|soporta|aguanta|tolera ~ to|que|ni ~3 touched|toquen|toque|tocar|tocarlo|touch|near|rozar
+    toda|all|whole ~ the|la? night|noche|madrugada ~2 <whimper>|<cryout>
+    noche|madrugada|night ~2 en ~ un? grito|llanto
+    no_paro|no_dejo|no_deja_de|no_para_de|no_paraba|no_dejaba|sin_dejar_de|sin_parar_de|never_stopped|didnt_stop|wouldnt_stop|hasnt_quit|wont_quit ~ de? llorar|chillar|aullar|gritar|quejarse|gemir|crying|screaming|howling|yelping|whining|wailing -<excited>
+    en ~ un ~ puro? grito
+    beside himself|herself ~ with|in pain|agony
     never ~ heard ~ him|her ~2 cry|scream|yelp|make
     <whimper>|cried|crying ~~ none|nobody|no_one|nadie ~3 slept|durmio|dormimos|dormir|sleep
     paced|pacing|crying|cried|whimpering|llorando ~~ midnight|madrugada ~ till|until|to|hasta ~ dawn|morning|six|five|amanecer
@@ -86,7 +112,7 @@ RULES = {
         insoportable|fuertisimo|extreme|mucho|un_chingo|horrores|feo|10
     mucho|muchisimo|demasiado|tanto|fuerte|bastante|harto ~ dolor
     up|awake|despierto|despierta all|whole|entire|toda|all_night ~ night|noche? -<pee> -<good> \
-        -<vomit> -<poo>
+        -<vomit> -<poo> -weighed -thought -worrying
     kept ~2 up|awake all_night|all|night
     all_night ~2 <whimper>|<painword>
     <whimper> ~4 all_night|constantly|nonstop|non_stop|todo_el_tiempo|inconsolably|
@@ -107,11 +133,15 @@ RULES = {
     crying|screaming|yelping|howling ~~ and crying|screaming|yelping|howling -<excited>
     desde ~4 madrugada|noche|manana|anoche ~~ llora|llorando|aullando|chillando -<excited>
     = severe agent
+    had|has|have|having ~ a ~ go|pop|snap|lunge at me|us|him|my|anyone|hubby
+    went|goes|going|lunged|lunges for ~ my|our|me|us|his|her|the ~ hand|arm|face|fingers|throat|finger
+    quiso|quiere|intento|casi|trato|queria|intenta ~2 morder*|muerde|mordio -<coneword> -<bandageword> -<wound>
+    tried|tries|trying|went|wants|almost|nearly ~ to? bite|bit|snap|nip|bitten ~2 me|us|him|my|when|if -<coneword> -<playing>
     touch|move|go_near|lift|toca|tocas|toco ~3 leg|him|it|her|pata|hip|knee ~~ he|she|hes|shes|hell|shell|te|me ~ bites|bite|snaps|snap|growls|muerde
     goes|went|come|comes ~ for ~ me|us|him ~~ if|when|hand|near|touch -walk
     tira|tiro|avienta ~ el|la|un|una mordisco|tarascada|mordida|dentellada
     trod|stepped|pise|pisamos ~~ yelled|screamed|yelped|shrieked|grito|chillo
-    <touched> ~~ <bite> -<meds> -<at_wound>
+    <touched> ~~ <bite> -<meds> -<at_wound> -a_mordidas
     <bite> & <touched> -<playing>
     <bite> ~3 me|us|him|anyone|nos|dedo|finger|hand|mano|if|when|cuando|near -<at_wound> -<meds> -<playing>
     snapped|growled|lunged|nipped|snarled|hissed|swiped|bit ~5 when|if|cuando ~4 leg|pata|touched|moved|lifted|near|past|brushed -<playing>
@@ -135,6 +165,20 @@ RULES = {
     no soporta|aguanta ~2 dolor
     muere|muriendo ~ de|del dolor
     = moderate
+    <painword> ~3 4|5|6|four|five|six|cuatro|cinco|seis ~3 10|ten|diez
+    getting|gets|keeps ~2 up ~~ lying|laying|lies|lay ~ back? down ~~ again|constantly|over
+    se ~ levanta ~~ se acuesta|tumba
+    de ~ un ~ lado ~ a|al|para|pa otro
+    bad|rough|terrible|rotten|restless|poor|awful|mala|pesima|fatal|horrible night|noche -<pee> -<poo> -<vomit>
+    durmio|dormido|duerme ~ mal|fatal|pesimo|entrecortado|a_ratos
+    slept|sleeping|sleeps ~ badly|poorly|terribly|awful|fitfully
+    <neg>|no ~ deja|dejo|dejaba ~3 toque|tocar|toquen|revise|revisar|mueva|mover|acerque ~ pata|patita|pierna|la|le? -<meds> -<coneword>
+    <neg> ~ let|lets|letting|allow ~ me|us|anyone|anybody ~2 touch|near|handle|move|look|check -<meds> -<coneword> -<bandageword>
+    no ~ para quieto|quieta +<painword>
+    ears ~ pinned|flattened
+    shifting|shuffling|fidgeting ~2 about|around|constantly|lots
+    cant|couldnt ~ find ~2 position|spot
+    no ~ halla|encuentra ~2 posicion|postura|lugar|lado
     <cryout> ~3 <softly>
     <softly> ~3 <cryout>
     <whimper> -<excited> -<coneword>
@@ -158,6 +202,10 @@ RULES = {
     tense|tenso|tensa ~ belly|when
     se le ve|nota dolor|adolorido
     = mild
+    <painword> ~3 1|2|3|one|two|three|uno|dos|tres ~3 10|ten|diez
+    poco|poquito|tantito|algo|poquitin|little|un_poco|un_poquito ~ de|of dolor|molestia|molestias|pain|discomfort
+    molesta|molestan|duele|incomoda|molestando ~2 poco|poquito|tantito|algo|leve|apenas -<neg>
+    minor|slight|odd|occasional|little twinge|niggle|wince|grumble|ache
     molesta|molesto ~ si|cuando ~3 <touched>|aprieto|presiono|reviso
     <soreword>
     <slight> ~2 <painword>|<soreword>|whiny|whimpery|uncomfortable|discomfort|moan|grumble
@@ -169,6 +217,23 @@ RULES = {
     mild|slight|little|bit|some|minor ~2 pain|discomfort|painful|sore|tender|dolor
     algo|poco|poquito|leve|ligero|ligera ~2 dolor|duele|dolorido|adolorido|molestia
     = none
+    slept|sleeps ~ straight|right|clean through
+    <painword> ~3 0|cero|zero ~3 10|ten|diez
+    lets|let|letting|allows|allowed|deja|dejo ~ me|us|que ~3 touch|handle|feel|bend|press|poke|toque|toquen|tocar|tocarle|tocarsela|mover|moversela|revisar|revisarla|palpar -<neg> -no_deja -no_dejo -no_dejaba -<meds> -<coneword>
+    se ~ deja|dejo|deja_que ~3 tocar|agarrar|mover|revisar|palpar|manipular|toquen -<neg> -<meds>
+    <neg> ~3 bother|bothering|bothers|bothered him|her|them -<coneword> -<bandageword> -<food>
+    not|isnt|hardly|wasnt|barely bothered ~ by ~ it|leg|foot|op
+    dolor ~ controlado|bajo_control|manejado|dominado
+    pain ~2 under|well|nicely ~ control|controlled|managed
+    snoring|snored|snores ~ away|happily|like|peacefully|head|loudly|soundly|all
+    tranquilo|tranquila|calmado|calmada ~ y? descansando|durmiendo|dormido|dormida
+    slept|dormido|durmio ~2 like|como ~ a|un|una ~ log|baby|top|rock|tronco|bebe|piedra|angelito|liron|rey
+    paso|tuvo|pasado ~ muy? buena|bonita|linda|tranquila ~ noche
+    comfy|comfortable|cosy ~ as
+    out for the count
+    se nota comodo|comoda
+    durmio|dormido|duerme|dormida ~ de corrido|corridito|largo -<neg>
+    a pierna suelta
     slept|sleeps ~ right|straight? through ~ til|till|until|to|all|six|seven|five
     durmio|dormido|duerme ~2 de_corrido|corrido|tiron|jalon
     comfortable|comfy|cosy|cozy|comodo|comoda|content|snug|relaxed|settled|relajado|relajada|
@@ -184,6 +249,15 @@ RULES = {
     sleeping|asleep ~ peacefully|sound|soundly|comfortably
     pain ~ under_control|controlled|controlado|well
     = none fixed
+    <neg> ~ mind|minds|minded|object|objects|fuss|fussed|react|flinch ~ me|us|when|if|it|to ~3 touch|touched|touching|poking|poke|handling|moving|feeling|checking|cleaning|pressing|bend|bending|move|press
+    cero|zero|nil|nada_de|ningun|ninguna ~ <painword>|<whimper>|<soreword>
+    <neg> ~3 murmur|squeak|whimper ~2 out|from|all|at|since|once|when
+    ni ~ pio|un_ay|ay -comio
+    <neg> ~ made|make|heard|hear ~ a ~ peep|murmur|squeak|whimper
+    <neg> ~ parece|siento|veo|noto ~2 <painword>
+    <neg> ~ le ~ molesta|duele|incomoda ~ nada|para_nada|ya|tanto
+    ni ~ un|una quejido|chillido|lloro|queja|ay
+    <neg> ~ look|seem|appear|act|looks|seems|acting ~3 <painword>|<soreword>
     no way|chance|doubt ~2 in pain
     <neg> ~3 <painword> -<dontlook>
     <neg> ~ sign|signs|signo|senales|muestra ~3 <painword>
@@ -194,6 +268,27 @@ RULES = {
     <neg> ~ le duele|molesta
     sin ~ <painword>|quejarse|molestias|quejas
     pain free
+    = none fixed agent
+    dont|doesnt|no ~ think|believe|creo|reckon|pienso ~~ <painword>|<soreword> -<very> -<badly>
+    = none @pain
+    ^ 0|cero|zero|none|nothing|nada|1 ~ 10|diez|ten
+    ^ none|nada|nothing|ninguno
+    ^ <neg> ~ that ~ i ~ can
+    = mild @pain
+    ^ 1|2|3|two|three|uno|dos|tres ~ out_of|of|de? 10|ten|diez
+    ^ bit|slight|slightly|mild|poquito|poco|leve|minimal|tantito $
+    = moderate @pain
+    ^ 4|5|6|four|five|six|cuatro|cinco|seis ~ out_of|of|de? 10|ten|diez
+    ^ moderate|medium|moderado|regular|middling|medio|bastante $
+    up and down
+    = severe fixed agent
+    none|nobody|nadie|noone|neither ~3 slept|sleep|durmio|dormimos|dormi|pego ~~ cried|crying|whining|<whimper>|<cryout>|llantos|quejidos|ojo|wink
+    <neg> ~ sleep|slept|pegar|pego|pegamos|pegue ~ a|el|un ~ wink|ojo
+    = severe @pain
+    ^ 7|8|9|10|seven|eight|nine|ten|siete|ocho|nueve|diez ~ out_of|of|de? 10|ten|diez
+    ^ severe|agony|terrible|horrible|mucho|muchisimo|fuerte|awful|unbearable $
+    = none fixed @asked-general @pain
+    <neg> ~3 peep|sound|noise|grumble ~2 out|from|all|at|since|once|todo -<breath>
     """,
 }
 

@@ -34,6 +34,20 @@ CLASSES = {
 RULES = {
     "seizure": """
     = yes
+    thrashing|flailing|convulsing ~~ side|eyes|wet|peed|drool|floor -<sleeping>
+    temblar|temblando|temblaba|tembladera ~~ orino|meo|reconoc*|inconsciente|espuma|babe*
+    stiff|rigid|stiffened|tieso|tiesa|rigido ~~ twitched|twitching|kicking|kicked|drooling|drooled|babeando|babeaba|babear|pateando|pataleaba|pataleando|sacudia|sacudiendo -<legword> -<walkword>
+    seized ~2 <minutes>|<seconds>|minutes|seconds|again|twice
+    tuvo|dio|dieron|tiene|dando|tenido ~ una|otra|la? crisis -<notattack>
+    pataleaba|pataleo|pataleando|pataleaban|pedaleaba ~4 aire|lado|suelo|acostado|acostada|tirado|tirada|costado|piso
+    mueve|movia|moviendo|movio ~2 patas|patitas|piernas ~3 como|como_si ~3 corr*|nad*|pedal*|bici
+    sacudia|sacudio|sacudidas|sacudiendose|sacudiendo|sacude|retorcia|retorciendose|convulsos ~~ bab*|espuma|orin*|meo|tieso|tiesa|ojos|mordia|inconsciente -<touched> -<coneword> -agua
+    bab*|espuma|orino|meo|tieso|tiesa|ojos ~~ sacudia|sacudio|sacudiendose|sacudiendo -<coneword> -agua -<meds>
+    engarroto|engarrotaba|engarroto|engarrotado -<legword> -frio
+    shaking|jerking|twitching|shook ~~ peed|pissed|wet|soiled|pooped himself|herself|itself
+    episode|episodio ~~ stiff|rigid|drooling|kicking|paddling|jerking|twitching|tieso|babe*|temblando|unconscious
+    legs ~3 going|running|paddling ~~ drooling|foaming|unconscious|rolled|stiff
+    staring|stared|mirando ~~ chewing|chomping|champing|masticando ~ air|aire|nothing|nada
     thrashing|flailing ~~ frothing|foaming|froth|foam|conscious|drooling -<sleeping>
     shakes ~ all over|body -hands -i
     went|goes|gone rigid|stiff ~ with|and ~2 head|neck|legs|eyes|back
@@ -94,6 +108,8 @@ RULES = {
     jaw ~2 chomping|clapping|clamping|snapping|chattering
     chewing gum fits
     = no fixed
+    <neg> ~ seized|convulsed|fitted|convulsionado
+    <neg> ~ vuelto ~ a ~ convulsionar|darle|dar ~2 ataque|convulsion
     <neg> ~3 <seizureword> -<notfit> -<seizedup>
     <neg> ~ more <seizureword>
     just|only|was|probably|solo|estaba|nomas dreaming|dreams|dream|soñando|sonando
