@@ -20,8 +20,8 @@ SHARED: Final = ("common_en", "common_es", "numbers", "body", "care")
 TOPIC_MODULES: Final = (
     "moods", "idioms", "dose", "sessions", "cone", "licking", "appetite", "drinking", "stool",
     "urine", "vomiting", "energy", "collapse", "pain", "leg_use", "mobility", "swelling",
-    "incision", "opened", "bleeding", "bandage", "mishap", "breathing", "gums", "temperature", "seizure",
-    "swallowed", "belly", "leg", "request", "danger",
+    "incision", "opened", "bleeding", "bandage", "mishap", "breathing", "gums", "temperature",
+    "seizure", "swallowed", "belly", "leg", "request", "danger",
 )  # fmt: skip
 
 NEGATED: dict[str, dict[str, str | None]] = {}

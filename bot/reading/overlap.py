@@ -266,10 +266,7 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             continue
         if match.rule.about == "appetite" and clause.sentence in given and "<hid>" in clause.keys:
             continue
-        if (
-            (match.rule.about, match.rule.value) in _AFTER_A_FIT
-            and clause.sentence in seized
-        ):
+        if (match.rule.about, match.rule.value) in _AFTER_A_FIT and clause.sentence in seized:
             continue
         out.append(match)
     return out

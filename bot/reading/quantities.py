@@ -272,6 +272,12 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
     return _make(tokens, index, used, "number", value), used
 
 
+_HANDED = frozenset("gave given give administered".split())
+_THEN = frozenset("this last tonight today yesterday with and but so he she just or ish".split())
+"""After "gave it about 8": it was an hour, and no count of tablets."""
+_GAVE = frozenset("gave given had took got di dimos dio dieron doy tomo tomaron it him her".split())
+
+
 def _at(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] | None:
     """ "At eight", "a las ocho", "since about nine last night"."""
     start = index + 1
@@ -282,6 +288,9 @@ def _at(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] |
         start += 1
     if start >= len(tokens) or (tokens[start].cut >= 3 and start > index):
         return None
+    before = word_at(tokens, index - 1)
+    if word in ("las", "la") and before in _GAVE and word_at(tokens, start) in ("dos", "2"):
+        return None  # "ya le di las dos": both of them, and no hour
     clock = clock_at(tokens, start)
     if not clock:
         return None
@@ -297,6 +306,11 @@ def _at(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] |
         and not (clock[2] or clock[1] > 1)
         and not (word == "la" and word_at(tokens, start) in ("una", "1"))
         and word not in ("around", "by")
+        and not (
+            word == "about"
+            and {before, word_at(tokens, index - 2)} & _HANDED
+            and (end == len(tokens) or tokens[end].cut or following in _THEN)
+        )
     ):
         return None
     if (

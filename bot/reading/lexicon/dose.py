@@ -90,6 +90,9 @@ RULES = {
     pude|pudimos|logre|logramos|consegui|managed|able|finally ~3 dar|darle|get|give ~4 <meds> -<neg>
     pude|pudimos|logre|logramos|consegui|managed|able|finally ~3 dar|darle|get|give -<neg> -<bandageword> -<coneword> -<food> -<icepack>
     cayo|fell|dropped|rolled|spat|escupio|tiro|lost ~~ di|gave|got|dio|dimos ~3 otra|otro|another|new|again
+    = given
+    gave|give|given ~ him|her|them|it? ~ both -<neg> -<human> -<food> -<icepack>
+    di|dimos|dio|dieron|doy ~ las|los|ambas|ambos dos|ambas|ambos -<neg> -<food> -vuelta -vueltas
     = given @dose @asked-dose
     gave|di|dimos|given|given_him|dado ~ thismornings|mornings|tonights|todays|evenings|usual|morning's
     di|dimos|dado la de hoy|ahorita|esta|manana|noche
@@ -313,6 +316,7 @@ RULES = {
     salio|estaba|venia|came|was|aparecio|iba ~ en|in|con|con_todo|out ~ el|la|his|her|the? <vomit>|vomito|sick|puke
     la|lo ~ ha ~ echado|vomitado|devuelto|regresado
     = doubled
+    gave|given|dio|di ~ it|him|her|one|las|la? ~ too|also|as_well|tambien ~~ had|has|got|lleva|tiene|van|tomo ~ two|2|double|twice|dos|doble
     gave|given|had|got|fed|di|dimos|dieron|dio ~ him|her? ~ an|one|una? extra|additional|de_mas ~ one|pill|dose|tablet|half|lot?
     gave|given|had|di|dimos ~ tomorrows|tonights|mornings|la_de_mañana ~~ as_well|too|also|by_mistake|by_accident|mistake|tambien|error
     se ~ la|lo|las dimos ~ los ~ dos|ambos|dos

@@ -25,7 +25,7 @@ CLASSES = {
         chispa_de_siempre saltarin espabilado espabilada buen_animo
         buenos_animos happy_dog happy_girl happy_boy jolly merry spritely sprightly
         upbeat on_top_form top_form
-         
+
         haciendo_travesuras haciendo_de_las_suyas haciendo_diabluras
         parrandero parrandera fiestero fiestera tail_like_a_helicopter
         tail_like_a_propeller helicopter_tail

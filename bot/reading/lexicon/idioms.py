@@ -9,6 +9,8 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    inside ~ of ~ the|his|her thigh|thighs|leg|hock|flank|groin|hip|elbow|knee +<bruiseword>
+    swing|swings|swinging|swung ~ that|his|her|the ~ hip|hips out|round|wide
     choked|chokes|choking up
     colour|color ~ of ~2 weak
     bump*|bang*|crash* ~2 every|frames|doorframes|furniture|walls|skirting

@@ -270,7 +270,7 @@ RULES = {
     yellow|green|amarillo|verde|creamy|thick|espeso|verdoso ~3 <wound>
     sale|salio|saliendo|coming|comes|escurre|sacando ~4 amarillo|verde|espeso|amarillento|
         verdoso|yellow|green|thick|blanco|creamy|materia -<poo> -<vomit> -<eyes>
-    = pus @incision @asked-incision
+    = pus !@bruising @incision @asked-incision
     yellow|green|gunk|gunky|goo|pus|creamy|amarillo|verde|thick|espeso|yellowish|greenish \
         -<poo> -<vomit> -<bruiseword>
     = pus @incision @asked-incision

@@ -69,7 +69,7 @@ CLASSES = {
         swiped swipes muerde mordio morder mordida tarascada
         tira_la_mordida tira_mordidas tira_a_morder gruñe gruno gruñó agresivo agresiva
         tarascadas mordernos morderme ataca ataco gruñendo mordidas avento_la_mordida
-        avienta_la_mordida 
+        avienta_la_mordida
         tarascon tarascazo tarascazos mordisco mordiscos mordernos dentellada snappy
         snippy
         """,

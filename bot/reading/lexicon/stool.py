@@ -199,6 +199,7 @@ RULES = {
     sore|hurts|cries|yelps|squeals|painful|duele|llora|queja ~3 when|cuando|al|as|if ~ he|she? ~ tries|trying|goes|pushes|hacer|intenta|puja +<poo>|go|goes|baño|toilet
     <poo> ~~ sore|hurts|cries|yelps|squeals|painful|duele|llora ~ when|cuando ~3 tries|goes|intenta|puja
     straining|pushing|pujando ~3 grass|lawn|garden|patio|pasto|yard -<pee>
+    queriendo|quiso|ganas|intentando|tratando|quiere ~ de? ~ hacer|ir ~ del|al baño ~~ no ~2 puede|pudo|sale|logra|nada -<pee>
     quiere|intenta|trata ~ hacer ~~ no ~2 puede|sale|hace -<pee> -fila
     hunched|hunching|hunches|squatting|squats|crouching|crouches ~~ pushing|pushes|nothing -<pee> -tray -litter
     circles|circling ~ squatting|hunching|pushing -<pee> -tray -litter

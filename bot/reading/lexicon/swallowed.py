@@ -200,6 +200,12 @@ RULES = {
     <amount> ~3 instead|en_vez|en_lugar
     overdose|overdosed|od|sobredosis|overdosing -<future>
     ten_times|10_times|tenfold ~3 dose|amount|dosis|much|strength|what|normal|recommended|lo
+    = medicine_overdose
+    helped ~ himself|herself|themselves ~ to ~4 packet|bottle|box|strip|blister|tablets|pills|meds|tub
+    got|gotten|broke|chewed|ripped|tore ~ into|open|at|through|hold_of ~3 <meds>|<pillword>|packet|bottle|strip|blister ~~ empty|gone|none|everything|nothing_left|all
+    packet|bottle|strip|blister|tub ~ is|was|now? ~ empty|gone ~~ got|helped|chewed|raided ~ at|into|it|himself|herself?
+    se ~ metio|agarro|trepo|echo ~3 <meds>|<pillword>|caja|frasco|tira|blister ~~ vacio|vacia|ninguna|nada|ya_no_hay|todas
+    every|all|each ~ single|last|of_the? ~ tablet|pill|capsule|tablets|pills|capsules ~4 gone|missing|eaten|swallowed|vanished
     = medicine_overdose @dose @swallowed @asked-dose
     <ingest> ~3 whole|entire|all|todas|todo|lot|bottle|frasco|packet ~3 of|them|bottle|lot|
         packet|bag|frasco|pastillas -<food> -<poisonthing> -<objectthing>
