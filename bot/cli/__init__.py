@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import difflib
+import errno
 import os
 import sys
 from collections.abc import Callable
@@ -39,7 +40,7 @@ def main(argv: list[str] | None = None) -> int:
     0: done; 1: the command's own "no" (a check that found something); 2: it could not
     run, and the last lines say why; 130: interrupted.
     """
-    _printable_everywhere()
+    _plain_text()
     words = list(sys.argv[1:] if argv is None else argv)
     if words[:1] == ["help"]:
         words = [*words[1:2], "--help"]
@@ -77,13 +78,24 @@ def _run(name: str, argv: list[str]) -> int:
     except OSError as error:
         if error.filename is None:
             raise
-        print(f"slowleash {name}: {error.filename}: {error.strerror}", file=sys.stderr)
+        print(f"slowleash {name}: {error.filename}: {error.strerror}.{_mend(error)}",
+              file=sys.stderr)  # fmt: skip
         return 2
     except Exception as error:
         if not isinstance(error, _known_errors()):
             raise
         print(f"slowleash {name}: {error}", file=sys.stderr)
         return 2
+
+
+def _mend(error: OSError) -> str:
+    if isinstance(error, PermissionError):
+        return " This user may not write or read there: name another place."
+    if isinstance(error, FileNotFoundError | NotADirectoryError | IsADirectoryError):
+        return " Check the name."
+    if error.errno == errno.ENOSPC:
+        return " Make room, then try again."
+    return ""
 
 
 def _known_errors() -> tuple[type[Exception], ...]:
@@ -96,12 +108,17 @@ def _known_errors() -> tuple[type[Exception], ...]:
     return (CommandError, FlowError, UnknownProtocol, StoreError, PlatformError)
 
 
-def _printable_everywhere() -> None:
-    """A character that this terminal lacks becomes a question mark, never an error."""
-    for stream in (sys.stdout, sys.stderr):
+def _plain_text() -> None:
+    """Files and pipes are UTF-8, whatever the system's own encoding; a character that a
+    terminal lacks, or a byte that is none, becomes a question mark, never an error."""
+    for stream in (sys.stdin, sys.stdout, sys.stderr):
         reconfigure = getattr(stream, "reconfigure", None)
-        if reconfigure is not None:
+        if reconfigure is None:
+            continue
+        if stream.isatty() or "PYTHONIOENCODING" in os.environ:
             reconfigure(errors="replace")
+        else:
+            reconfigure(encoding="utf-8", errors="replace")
 
 
 def _help() -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import codecs
 from collections.abc import Callable
 from pathlib import Path
 from typing import TypeVar
@@ -101,10 +102,18 @@ def read_text(path: Path) -> str:
 
 
 def decode(data: bytes, name: str) -> str:
-    """``data`` as words, without a byte order mark; FlowError when it is not UTF-8."""
+    """``data`` as words, without a byte order mark; FlowError when it is not UTF-8.
+
+    UTF-16 with its mark is taken, too: Windows PowerShell 5 writes it after ``>``.
+    """
     if len(data) > MAX_BYTES:
         mend = f"Keep it under {MAX_BYTES // 1_000_000} MB; is it the right file?"
         raise FlowError([Problem(name, 1, 1, "the file is too long", mend)])
+    if data.startswith((codecs.BOM_UTF16_LE, codecs.BOM_UTF16_BE)):
+        try:
+            return data.decode("utf-16")
+        except UnicodeDecodeError:
+            pass  # it only begins like it; what is told of UTF-8 mends it as well
     try:
         return data.decode("utf-8-sig")
     except UnicodeDecodeError as error:

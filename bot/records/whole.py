@@ -141,7 +141,6 @@ class WholeRecord:
     protocol: Protocol
     state: str
     enrolled_at: datetime
-    enrolled_by: str
     last_heard: datetime | None
     ended_at: datetime | None
     carers: tuple[Carer, ...]

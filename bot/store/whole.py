@@ -32,7 +32,6 @@ def whole(tx: Tx, patient: int) -> WholeRecord | None:
         protocol=protocol_of(row["protocol"]),
         state=row["state"],
         enrolled_at=moment(row["enrolled_at"]),
-        enrolled_by=row["enrolled_by"],
         last_heard=_maybe(row["last_heard_at"]),
         ended_at=_maybe(row["ended_at"]),
         carers=tuple(_carer(one) for one in tx.all("whole_carers", patient_id=patient)),

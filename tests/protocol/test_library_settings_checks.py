@@ -13,7 +13,7 @@ from bot.protocol.library import UnknownProtocol, load_protocol, packaged_texts,
 from bot.protocol.problem import FlowError, Problem
 from bot.protocol.settings import load_clinic, read_clinic
 
-NAME, STEM, ORTHO = next(one for one in packaged_texts() if one[1] == "general-orthopaedic")
+_, STEM, ORTHO = next(one for one in packaged_texts() if one[1] == "general-orthopaedic")
 EXAMPLE = Path(__file__).resolve().parents[2] / "flows" / "clinic-example.yaml"
 CLINIC = EXAMPLE.read_text("utf-8")
 

@@ -136,3 +136,24 @@ def test_the_readme_lists_every_command_as_the_help_does() -> None:
     readme = (ROOT / "README.md").read_text("utf-8")
     rows = dict(re.findall(r"^\| `slowleash (\w+)` \| (.+) \|$", readme, re.MULTILINE))
     assert rows == cli.COMMANDS
+
+
+@pytest.mark.parametrize("system", ["cp1252", "ascii"])
+def test_pipes_are_utf8_whatever_the_system_has(system: str) -> None:
+    """JSON Lines in and out; bytes that are no UTF-8 are a bad line, not an error of ours."""
+    program = (
+        "import io, sys\n"
+        "for name in ('stdin', 'stdout', 'stderr'):\n"
+        "    raw = getattr(sys, name).detach()\n"
+        f"    setattr(sys, name, io.TextIOWrapper(raw, encoding={system!r}))\n"
+        "from bot.cli import main\n"
+        "sys.exit(main(['read']))"
+    )
+    lines = '\ufeff{"text": "no apoya la pata"}\n'.encode() + b"\xff\xf6\x80\n"
+    done = subprocess.run([sys.executable, "-c", program], input=lines, cwd=ROOT,
+                          capture_output=True, check=False)  # fmt: skip
+    good, bad = done.stdout.decode("utf-8").splitlines()
+    assert "“no apoya” → weight_bearing: none" in good
+    assert '"line": 2' in bad
+    assert done.stderr.decode("utf-8").startswith("standard input:2: not JSON")
+    assert done.returncode == 2

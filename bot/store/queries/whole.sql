@@ -1,5 +1,5 @@
 -- name: whole_patient
-SELECT id, plan, protocol, state, enrolled_at, enrolled_by, last_heard_at, ended_at
+SELECT id, plan, protocol, state, enrolled_at, last_heard_at, ended_at
 FROM patient WHERE id = :id;
 
 -- name: whole_carers
