@@ -4,6 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "wetword": """
+        soppy sopping_wet rain_soaked muddy_wet empapadita empapadisima mojadisima humedecida sudada
         escurriendo estilando chorreada encharcando
         sogging orinada orinado meada meado remojada remojado encharcada encharcó chorreada salpicada salpico sprayed rained_on swamped sploshed
         wet soaked soaking damp drenched soggy sodden saturated moist sopping splashed mojado
@@ -14,6 +15,7 @@ CLASSES = {
         squelching squelchy squelches sloshing squidgy chorrea escurre
         """,
     "slipword": """
+        rucked ruckled scrunched crumpled baggy gappy slack floppy saggy unwound unwinding flapping adrift holgada holgado colgada colgado medio_suelta arrugada arrugado corrida bolsuda desprendida desprendido
         a_medias a_la_mitad despuesta
         desamarro desamarrado aguado aguada aguo cayendo saliendo bajando dropped drooped sagging sags sagged slumped slump slouched desacomodo desacomodado desarreglo descolgo desajusto desajustado saco aflojando deshilacho shuffled migrated ridden_up crept
         slipped slip slipping slid slides sliding fell fallen come_off came_off coming_off off
@@ -36,6 +38,7 @@ CLASSES = {
         tomorrow manana monday friday hooray due finally
         """,
     "tightword": """
+        indenting choking pinched gripping vice clamped marca_mucho comprime comprimiendo tiesa_apretada incrustada incrustado
         justa justo rubbing ceñida strangled pinching ahorcando asfixiando estrangulando ajustadisima rozando squeezing
         tight tighter apretado apretada aprieta apretando muy_justo constricting cutting_in
         digging ajustado ajustada tirante strangling apretadisimo
@@ -91,6 +94,7 @@ RULES = {
     hasnt|not ~ moved|slipped|shifted
     no se|lo? ha? movido|movio|mueve|corrido
     = wet
+    <bandageword> ~3 gone|got|went|puso ~2 <wetword>
     metio|meti|mete ~3 <bandageword> ~3 cubeta|balde|tina|alberca|pileta|lavadero|charco|fuente|inodoro|excusado|tinaco|plato
     paddled|waded|swam|stood|puddle|stream|pond|snow|nieve|dew|grass|sprinkler|sprinklers|shower|hose|sea ~~ <bandageword> ~ on|wet|soaked|drenched|mojada? -dry -<good>
     cayo|cayeron|regue|rego|tiro|echo|derramo|tipped|spilled|spilt ~2 agua|water|liquido|leche|milk ~4 <bandageword>
@@ -113,6 +117,8 @@ RULES = {
     = wet @bandage
     <wetword>
     = slipped
+    no|without|lost|missing ~ his|her|the|any? <bandageword> ~ on|left|anymore|at_all
+    padding|cotton|stuffing|lining|relleno|algodon|guata ~3 coming|out|showing|hanging|saliendo|sale +<bandageword>
     <bandageword> ~4 hecho|hecha|hizo ~ mierda|polvo|bolsa|trizas|pedazos|garras|anicos|jirones|tiras|pelota|pomada
     hizo ~ mierda|bolsa|trizas|pedazos|garras|anicos|jirones|tiras ~3 <bandageword>
     <bandageword> ~3 worked|working|wriggled ~~ loose|off|down|free -<byvet>
@@ -169,6 +175,8 @@ RULES = {
     = odour @asked-bandage
     <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|off|funky|nasty|raro|weird|funny
     = tight
+    dent|dents|indent|indents|marks|groove|ridge|marca|marcas ~4 <bandageword> -wet
+    toes|dedos|deditos ~3 puffing|puff|swelling|bulging|bulge|ballooning|inflating ~ up|out? -<neg>
     toes|dedos|deditos ~3 como|like|parecen ~2 chorizos|morcillas|longanizas|salchichas|sausages|hot_dogs|tamales
     <swell> ~3 pata|patita|pie|piecito|foot|paw|mano|manita ~ debajo|abajo|below|under|por_debajo ~3 <bandageword>
     <swell> ~3 pata|patita|pie|foot|paw ~ por ~ debajo|abajo

@@ -26,6 +26,7 @@ CLASSES = {
         uncontrolled uncontrollably arterial
         """,
     "dripword": """
+        pinpricks tinge tinged smidgen teeny
         cachito poquitin tris chin pelin toque tilin pizquita nadita miaja mijita chorrito_chiquito
         spots_of dots specks flecks fleck streaks puntitos gotica goticas gotitas chispita chispitas pinta pintas pintitas poquitico poquititico apenitas manchaditas tad tantico bead beads smears dabs touch hint
         spot spots spotting drop drops drip drips dripping dripped drippy trickle trickling
@@ -84,6 +85,7 @@ RULES = {
     = bleeding @incision @licking @bandage
     <bleedword> -<notwoundblood>
     = bleeding heavy
+    <bleedword> ~~ cant|couldnt|cannot|unable|no_puedo|no_logro ~3 stop|staunch|stem|parar|pararla|detenerla|pararlo|control ~ it|la|lo?
     <bleedword> ~3 all ~ over|down -<bruiseword> -<notwoundblood>
     bleeding|bleeds|bled ~ out -fine -check
     spraying|sprays|squirts|jetting ~2 blood|everywhere
@@ -164,6 +166,8 @@ RULES = {
     <bleedword> ~3 <dripword> -<notwoundblood> -<pour>
     <dripword> ~4 blood|sangre -<notwoundblood> -<heavywords>
     <bleedword> ~3 <wound> & <dripword> -<pour>
+    = bleeding stopped fixed
+    <bleedword> ~~ but|pero ~ not|none|no|nothing|nada ~ since|desde|anymore|again|more|mas
     = bleeding stopped
     ya no ~ bota|sale|tira|echa|suelta|escurre|chorrea|gotea|corre ~ mas? sangre
     sangrado|sangro|sangre ~~ ya ~2 cortado|parado|detenido|secado|cesado|parao|cortao

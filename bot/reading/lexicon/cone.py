@@ -4,6 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "broke": """
+        crushed squashed flattened crumpled shredded obliterated annihilated tatters mashed warped cracking squash demolition rotito rotita hundido hundida machucado machucada rompido fisurado fisurada
         abollado abollada abollo aplasto aplastado aplastada chafo doblo doblado desprendio torn_up rip ripped_up snapping fractured cuarteo cuarteado cuarteada rasgo rasgado rasgada agujereado agujero desarmo desarmado tronado tronada tronó reventado reventada smooshed squished buggered
         broke broken break cracked crack snapped split shattered smashed destroyed ripped torn
         damaged bust busted wrecked ruined chewed demolished dented bent split_in rompio roto
@@ -53,6 +54,9 @@ RULES = {
     sleeps|slept|sleeping|durmio|duerme ~3 <coneword>
     no se lo|la ~ quito|quitado|ha|hemos|he|quitamos|quita
     put|popped|stuck|puse|pusimos|volvi_a_poner ~ it|him|her|lo|se_lo|<coneword> ~3 back|again|de_nuevo|otra_vez +<coneword>
+    = on fixed @asked-cone
+    never ~2 without|off it?
+    off never
     = on @asked-cone
     24 7
     las 24 horas?
@@ -120,7 +124,8 @@ RULES = {
     he|she|they|always|hes|shes|keeps|managed|its|it ~2 got|gets|getting|get|wriggle*|slip*|squirm*|wiggle*|climb*|escape* ~ out of it
     houdini
     slipped|slips|slip ~ it|his|her|<coneword>
-    <neg> ~2 wearing|wear|wears|using|use|got|have|has|having ~2 it
+    <neg> ~2 wearing|wear|wears|using|use|got|have|has|having ~2 it|one
+    unclipped|undid|unhooked|undone|hid|hides|hidden ~ it
     break|rest|breather|time_off|descanso|descansito ~3 from|of|de|sin|from_it?
     stopped|quit|dejo|dejamos|deje ~ de? using|wearing|usar|usarlo|ponerselo it?
     free of|from ~ it
@@ -150,6 +155,9 @@ RULES = {
     <coneword> ~4 mordido|mordida|mordisqueado|roido|mascado|chueco|aplastado|aplastada
     ya no ~ sirve +<coneword>
     = damaged @asked-cone
+    it|its|ha|se|ya|esta|quedo|it_s ~2 <broke> -break
+    munched|chomped|gnawed|nibbled|bitten|ate|eaten ~2 edge|rim|side|half|bit|corner|piece
+    bent|out of ~ shape
     hecho|hecha|hizo ~ mierda|polvo|bolsa|trizas|pedazos|garras|anicos|tiras|pelota|pomada
     lo|la reventaron|revento|deshizo|desarmo|destruyo|mato|chingo|jodio|cago
     hole|holes|rip|tear|gash|crack|hoyo|hueco|rajada|rajadura|agujero|grieta|cortada ~2 in|en? it|el?

@@ -7,6 +7,7 @@ CLASSES = {
     "bowel": "stool poop poo house box tray mouth boca hocico casa oreja",
     # "x" is written out as "por".
     "woundfine": """
+        clean_as ship_shape_now without_issue good_as_gold dry_as on_schedule on_track no_infection sin_infeccion looking_lush lush dandy hunky fine_and_dandy no_ill no_bother flying clearing cleared
         prolija prolijo como_una_seda fenomenal nitida nitido fino finisima filete bacan bakan bakano impeke relinda super_bien_cerrada hecha_una_seda como_si_nada_hubiera de_película de_pelicula flawless faultless exemplary by_the_book as_expected as_hoped exactly_as_expected
         ship_shape shipshape joined_up all_joined sano ya_sano a_su_lugar knitting_nicely hunky_dory spick_and_span sin_novedad_alguna
         awesome amazing superb terrific stellar fantastic fantastico fantastica buenisima buenisimo marvellous splendid first_class de_10 chingona al_tiro_la macanudo macanuda barbara joyita bien_cuidada
@@ -27,6 +28,7 @@ CLASSES = {
         cerrando
         """,
     "redlike": """
+        ruddy flared flared_up flare lit_up glowing strawberry raw_looking sore_looking brick
         rug_burn friction_burn carpet_burn razor_burn welt welts weal weals quemada quemado quemadura escaldada escaldado excoriated chafed raspada eczema hives urticaria
         raw rosy rash sarpullido roncha ronchas rozada rozado rozadura sunburn sunburnt ruby
         scarlet crimson blotchy salpullido
@@ -55,6 +57,7 @@ CLASSES = {
         irritadita irritated flushed rosa rojos rojas ruborizada
         """,
     "seepword": """
+        glistening glisteny stickiness gooey_clear wept weepiness lagrimea lagrimeando destilando supurita
         leakage weepage leakiness dribbly drippy
         aguadija aguadijas aguosa aguosidad
         gunge_weeping clear_gunge
@@ -74,11 +77,13 @@ CLASSES = {
         absceso postema materia pusy puss pús pusulento
         """,
     "puscolour": """
+        khaki mustard_coloured chunky clumpy curdled mostaza caqui pastoso pastosa marron cafe_espeso grumoso grumosa crema_espesa
         yellow green greenish yellowish creamy cream thick cloudy white milky gunky gunk goo
         gooey grey gray brown custard amarillo amarilla amarillento amarillenta verde verdoso
         verdosa espeso espesa cremoso cremosa blanco blanca turbio lechoso gris blancuzco beige
         """,
     "goo": """
+        gunge crud yuck crust_with porqueria cochinada mugre plasta pasta
         discharge stuff goo gunk liquid fluid ooze oozing drainage liquido secrecion cosa
         materia exudate seep gunge slime weeping dripping leaking coming liquidito crema muck
         escurre sale saliendo mucky matter
@@ -140,6 +145,10 @@ RULES = {
     hardly|barely|apenas|casi_no see|tell|notice|ve|nota ~3 <wound>|where
     looks|looking ~ clean|dry|healed
     no gap|infection
+    <neg> ~ infection|infeccion|infected|infectada
+    just|only|nomas|solo ~2 faint|thin|fine|white|pale|pink|delgadita|fina ~ line|scar|linea|rayita
+    healthy|normal|nice|good ~ pink|colour|color ~3 skin|edges|line|wound|healthy|normal?
+    pink|rosita ~ healthy|normal|sana|y_sana
     spotless|immaculate
     <wound> ~5 <woundfine>|<shutword>
     <woundfine>|<shutword> ~3 <wound> -<openword>
@@ -233,11 +242,13 @@ RULES = {
     crust|crusts|crusted|costra|costrita|costras ~ yellow|yellowish|amber|amarilla|amarillas|amarillita
     <wound> ~3 llorando|llora|sudando|sudorosa|sticky|tacky
     llorando|llora ~2 <wound>
-    yellowish|yellowy|amarillita|amarillito|amber|straw clear|clara|clarito|claro|transparent|transparente|watery <goo>|seep|liquid?
+    yellow|yellowish|yellowy|amarillo|amarillita|amarillito|amber|straw|pale_yellow clear|thin|watery|aguado|aguadito|clara|clarito|claro|transparent|transparente|watery <goo>|seep|liquid?
     <goo>|agua|aguita ~3 amarillita|amarillito ~ clara|clarita|claro|clarito|transparente?
     agua|aguita|gotas|liquido ~2 clarita|clara|clarito|transparente
     sale|suelta|echa|bota|tira|botando|soltando|echando ~3 agua|aguita|liquido|liquidito|suero|jugo -<poo> -<eyes> -<vomit>
     suda|sweats|sweating|sudando ~2 <wound>
+    = discharge @asked-incision
+    clear|wet|damp|moist|humeda|mojada|clarita ~ stain|mark|marks|patch|patches|ring|spot|spots|mancha|manchita|marca
     = discharge @incision @asked-incision
     sticky|crusty|crusted|moist -<bandageword>
     = discharge @incision @asked-incision
@@ -292,7 +303,7 @@ RULES = {
     = odour !@asked-bandage
     <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|rancio|off|funky|disgusting|
         fuerte|nasty|rank|asqueroso|fishy|cheesy|sour|sweet|dead|muerto|raro|weird|funny|
-        gacho|horrores|feito|putrido -<other_than_wound> -<food>
+        gacho|horrores|feito|putrido|eggy|meaty|mouldy|moldy|musty|sickly|gross|unpleasant|vile|yeasty|iffy|dodgy|minging|horrid|maluco|asquerosa|asco|nauseabundo|espantoso -<other_than_wound> -<food>
     bad|foul|rotten|nasty|strange|funny|horrible|awful|off|mal|funky|weird|strong|sweet|
         cheesy|dead ~ smell|smells|odour|odor|olor|whiff|stench -<other_than_wound>
     = odour @incision @asked-incision

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "lick": """
+        lapping lapped sucking suckling sucked tonguing lametea lametear lametón lamidota relame relamiendo relamerse chupetón
         lambe lambiendo lamber lambio lambida lambidas lambiendose lambetea lambeteo lame_y lenguazos lick_lick licky_licky
         lick licks licked licking lickety lame lamer lamio lamiendo lamido lamerse lamia lami
         lamiendose lamiendola lamiendolo lamida lamidas lamen lamerla lamerlo lametea lamiéndose
@@ -43,11 +44,15 @@ RULES = {
     = yes fixed
     no hay ~ manera|forma|modo ~4 deje|pare ~ de? <lick>
     cant|cannot|couldnt|impossible|hard ~4 stop|keep|get ~2 him|her|it ~2 from|off|stop|to|stopping? ~2 <lick>
-    got|had|sneaked|snuck|stole|managed ~3 lick|licks -<food>
+    got|had|sneaked|snuck|stole|managed ~3 lick|licks -<food> -of
     giving|gave|gives|give ~3 <wound> ~3 wash|clean|lick|bath|going|polish|seeing
     no|wont|cant|doesnt|never|hasnt|isnt|wouldnt ~ deja|para|stop|stops|stopped|stopping|quit|dejado|parado ~ de? <lick> -<elsewhere>
     no ~ deja|dejo|dejaba en_paz ~3 <at_wound>
     = yes
+    tongue|lengua|mouth|teeth ~ is|its? never|always ~3 off|on|out|at
+    goes|going|went|gone ~ to town ~ on ~2 <at_place>
+    attack*|munch*|demolish*|destroy* ~2 <wound> -cone
+    suck*|lap* ~ at|on ~2 <at_place>
     every|each|cada ~ time|vez|rato|chance ~~ <lick> -<food>
     sneaky|quick|good|little|crafty|cheeky|proper|big ~ lick|licks|chew|nibble|scratch -<food> -face -hand -toy -toys -bone -treat -ball -stick -juguete -hueso
     pulling|pulls|tugging|tugs|plucking|yanking|pawing|scratching|digging|worrying ~ at|on ~2 <at_wound> -<coneword> -door
@@ -105,6 +110,7 @@ RULES = {
     got|gets|getting|been at it|them|stitches
     <chew> ~ it|them|at|la|los|ahi
     = no fixed
+    <neg> ~ been ~ at|near|bothering|touching ~2 <at_place>|them
     no se ~ anda|esta|ha|pone|la|lo|le|vive|estuvo ~2 <lick>
     no|ni ~ se? acerca|arrima|asoma|mete ~2 <wound>
     paying|pays|paid|takes|taking|giving ~ no attention|notice|heed ~3 <at_place>

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "lostverb": """
+        untied unstuck unglued detached sheared undid loosened unfastened let_go gave_out
         soltado soltada soltados quitado quitados reventadas rota rotas partido partida rajado tronada despegado despegada despegados caida caidas suelta sueltas
         aflojo aflojaron afloja aflojado aflojados
         snapped broke broken popped pinged burst bust busted unpicked undone tugged yanked gone
@@ -18,6 +19,7 @@ CLASSES = {
         casi
         """,
     "openword": """
+        unstuck unglued untied unsealed detached sprung ruptured breached widened widening cleft divot notch rip unravelling_open cracked_open gapping gapped spreading_apart drawn_apart drifted_apart pulled_apart come_away coming_away sheared rasgado rasgada rasgo entreabierta entreabierto despegadita ojalito tajito tajo_abierto aberturilla desunida desunido desunieron
         ladito_abierto
         rajo rajando partio parting partiendo separando separan separa desgarro desgarrado desgarrando abriendose abrirse abierto_de despego despegando despegada unpicked unstitched ripped_open torn_open tear tearing chasm cavity crevice cavidad grietita fissure parts abrieron desprendida desprendio
         open opened opening opens reopened gaping gape gapes gap gaps split splitting splits
@@ -75,6 +77,10 @@ RULES = {
     end|corner|side|bit|part|esquina|punta|puntita|orilla|ladito|lado ~3 <openword> -<eyes> -<toyctx> -<bandageword> -<coneword> -<legword>
     bit|bitten ~3 <stitchword> ~ out|off|through|apart
     not|isnt|arent|no ~2 holding|held|staying|stuck ~ together
+    <wound> ~ edge|edges|side|corner|end ~3 lifted|lifting|curled|curling|peeled|peeling|raised|levantado
+    space|gap ~ between ~3 <stitchword>|edges
+    <stitchword>|<wound> ~2 sprung|pulled|drawn apart|open|loose
+    <stitchword>|staple|grapa ~4 poking|sticking|standing ~ up|out ~~ not|isnt|no|skin|gap|piel
     <stitchword> ~5 <lostverb> -<removal> -<wantsto> -<pusword> -<bleedword>
     <lostverb> ~3 <stitchword> -<removal> -<wantsto> -<seepword> -<bleedword> -<pusword> -<goo> -<smellword>
     found|encontre|halle|vi|hay|theres ~3 <stitchword> ~4 floor|bed|bedding|suelo|cama|piso|cobija|tirado|tirada|lying|basket|crate|sofa|carpet
@@ -106,7 +112,8 @@ RULES = {
     boto|botaron|botado|salio|salieron|fue|fueron|saltaron|salto|desprendio|desprendieron|volo|volaron|
         cayo|cayeron|tronaron|trono ~2 <stitchword> -<removal> -<seepword> -<bleedword> -<pusword> -<goo> -<smellword>
     <stitchword> ~3 failed|failing|fails|hanging|dangling|let_go|pinged|bust|busted|lifted|unravelled|unraveled|botado|salido|suelta -<removal>
-    bust|busted|pinged|undone|tugged|yanked|scratched ~3 <stitchword> -<removal>
+    bust|busted|pinged|undone ~3 <stitchword> -<removal>
+    tugged|yanked|scratched|rubbed|nibbled|licked ~3 <stitchword> ~ out|loose|off|free|apart -<removal> -<wantsto>
     fit|get|stick|put|poke|cabe|meter ~3 pencil|finger|fingertip|fingernail|match|coin|penny|lapiz|dedo|moneda ~2 in|into|inside|it|between|through|there -<bandageword> -under
     <neg> ~3 <stitchword> ~~ arranco|quito|solto|mordio|pulled|chewed|ripped
     <neg> ~2 closed|shut|cierra|cerrado|cerrada|pega|pegado|joined ~4 <wound>|top|bottom|end|middle|esquina|punta|abajo|arriba|enmedio|orilla

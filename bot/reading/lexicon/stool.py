@@ -168,7 +168,6 @@ RULES = {
     runny|loose|watery|liquid|mushy|soft|aguada|aguado|suelta|suelto|liquida|blandita|blanda|
         floja|sloppy
     = bloody
-    blood|sangre ~4 paper|wipe|wiped|bottom|tissue|bum|limpio|papel|colita|rabo -<wound>
     red ~ splashes|specks|flecks|spots|streaks|bits ~3 <poo>|<diarrhoea>|stool|motion
     sangre|sangrita ~ al ~ hacer|defecar|evacuar|obrar
     blood ~2 after|when|as ~ he|she ~ poos|goes|poops|pooed
@@ -182,6 +181,8 @@ RULES = {
     <blood> ~4 back_end|bum|bottom|butt|ano|anus|culo|colita|rear|rectum|recto|backside|ass \
         -<wound>
     <poo> ~4 roja|rojo
+    = bloody !@asked-incision
+    blood|sangre ~4 paper|wipe|wiped|bottom|tissue|bum|limpio|papel|colita|rabo -<wound>
     = bloody @stool
     blood|bloody|sangre|bloods|red|sangrita -<pee>
     = black

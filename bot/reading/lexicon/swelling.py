@@ -5,6 +5,7 @@ from __future__ import annotations
 CLASSES = {
     "scared": "throat ran into dog",
     "swell": """
+        enlarged engorged engrosado engrosada abultamiento tumefaccion ensanchado ensanchada
         inchadita inchadito hinchaita swolled swollend hinchao inflamaíta hinchás abombado abombada abotagada bloated_leg edematizado tumefacta swoll
         swelling swellings swollen swell swells swelled swole swolen puffy puffiness puffed puff
         oedema edema oedematous edematous seroma fluid_pocket pocket_of_fluid lump_of_fluid
@@ -49,6 +50,7 @@ CLASSES = {
         belly tummy stomach abdomen panza barriga estomago vientre gums balls mattress
         """,
     "lumpword": """
+        mound hump nodule egg_shaped protuberance protuberancia joroba bulge_thing lumpiness
         bultico bolitas chichona burbuja vejiga nodulo nódulo hernia bultazo fluid_filled swelling_lump bolón pelotica bump_thing quiste cyst knobble
         lump lumps bump bumps knot bulto bultito bola bolita bolota chipote chichon chichoncito
         bubble pouch blister ampolla bolsita lumpy tumorcito pelotita pelota_de_agua
@@ -91,6 +93,8 @@ RULES = {
     = mild trend:better fixed
     not|isnt|arent|no|ya_no|nowhere ~ as|tan|nearly|near ~ as? <swell> -<notswell>
     = mild trend:worse fixed
+    <swell> ~2 has|have|is|its|have? ~ gone|went|shot|going|crept up -down
+    bigger|fatter|thicker|mas_gorda|mas_grande ~2 than|que ~2 yesterday|before|ayer|antes|this|monday|tuesday|wednesday|anoche +<joint>
     wasnt|werent|not|estaba ~ <swell> ~2 yesterday|before|ayer|antes|earlier|morning ~~ is|now|hoy|ya|ahora -<notswell>
     ayer|antes|anoche|before|yesterday|lunes|martes|monday|tuesday ~3 nada|no|nothing|flat|normal|fine|bien ~~ <swell>|<lumpword> -<notswell>
     = mild trend:worse
@@ -146,6 +150,7 @@ RULES = {
     puffier|fatter|thicker|rounder|gordota -<neg> -<fewer> -<notswell>
     started|starting|begun|empezo|begins|empieza|comenzo ~3 <swell>
     = marked
+    <joint> ~~ like|como ~2 <sizeword> -<food>
     massive|huge|big|giant|enormous|enorme|gigante|tremendo|grande|horrible ~ <lumpword> -<neg> -<notswell>
     fat|thick|big|gorda|gordo|gruesa ~ as|like|como ~ a|an|un|una? <sizeword>|<sized>
     salio|hizo|tiene|trae|has|got ~2 bolota|bultote|bultazo|bolon|chichonzote|chipotote
@@ -173,7 +178,7 @@ RULES = {
     like|size|as|como|tamano|tamaño ~5 <sizeword> ~4 <joint>|<swell>|leg|pata|foot
     <joint>|leg|foot|ankle|paw|hock|knee|rodilla|pata|tobillo|patita ~5 size|like|big|como|
         tamaño|tamano ~3 <sizeword>
-    <joint>|leg|foot|paw|pata|patita ~3 twice|double|doble|triple|ballooned|blown|huge|gigante|gigantesca|inmensa|descomunal|humongous|ginormous|
+    <joint>|leg|foot|paw|pata|patita ~3 twice|double|doble|triple|ballooned|blown|huge|gigante|gigantesca|inmensa|descomunal|humongous|ginormous|gigantic|colossal|immense|whopping|
         massive|enorme|hinchadisima|enormous
     ballooned|blown|blew up
     <legword> ~2 ballooned|massive|huge|enormous -<neg>
@@ -184,6 +189,7 @@ RULES = {
     hinchadisima|hinchadisimo|inflamadisima|inflamadisimo
     toda|todo|whole|entire ~2 <swell> -<slight>
     = marked trend:worse
+    like|como ~2 <sizeword> ~~ more|mas|now|ahora|ya|hoy ~ like|como? ~2 <sizeword> -<food> -<poo>
     <very> ~2 <more> ~ <swell>
     <swell> ~3 much|lot|way|mucho ~ <more>
     doubled|tripled|twice|double ~3 <swell>|size
@@ -226,7 +232,7 @@ RULES = {
     <swell> ~4 down|gone|bajo|bajado|fue ~ completely|completamente|totally|entirely|entirely|por_completo
     <swell> ~~ no|nothing hay|queda|left nada
     <neg> ~3 <swell>
-    <swell> ~7 all|completely|totally|has|have|ha gone|disappeared|vanished|desaparecido \
+    <swell> ~7 all|completely|totally|has|have|ha gone|disappeared|vanished|desaparecido -up \
         -<fewer> -<nearly>
     swelling|hinchazon|inflamacion ~3 gone|disappeared|vanished|nil|none|completely_gone|
         resolved|desaparecio|all_gone|zero -<nearly>
@@ -237,7 +243,7 @@ RULES = {
     "bruising": """
     = mild
     <bruiseplace> ~ is|looks|gone|turned ~2 colour|color|shade ~ of ~2 <bruisecolour>|aubergine|eggplant|beetroot|plum
-    <bruiseplace> ~4 aubergine|eggplant|beetroot|plum|berenjena|uva
+    <bruiseplace> ~4 aubergine|eggplant|beetroot|plum|berenjena|uva -red -roja -rojo
     <bruiseword> -gums -tongue -cone
     <bruisecolour> ~ mark|marks|patch|patches|blotch|blotches|stain|mancha|manchas|manchita|manchitas ~4 <bruiseplace>|cut|scar|stitches -gums
     esta|anda|ve|tiene|trae ~ medio|algo|poco|poquito|bit morado|morada|moradito|moradita|purple -gums -<toeword>
