@@ -94,6 +94,8 @@ RULES = {
     hasnt|not ~ moved|slipped|shifted
     no se|lo? ha? movido|movio|mueve|corrido
     = wet
+    <bandageword> ~3 hecha|hecho ~ una? sopa
+    <bandageword> ~2 took|had|having ~ a bath|swim|dip|soak
     <bandageword> ~3 gone|got|went|puso ~2 <wetword>
     metio|meti|mete ~3 <bandageword> ~3 cubeta|balde|tina|alberca|pileta|lavadero|charco|fuente|inodoro|excusado|tinaco|plato
     paddled|waded|swam|stood|puddle|stream|pond|snow|nieve|dew|grass|sprinkler|sprinklers|shower|hose|sea ~~ <bandageword> ~ on|wet|soaked|drenched|mojada? -dry -<good>
@@ -117,6 +119,10 @@ RULES = {
     = wet @bandage
     <wetword>
     = slipped
+    <bandageword> ~2 did|done|doing ~ runner
+    <bandageword> ~2 parted|gone ~ company|walkabout|awol
+    <bandageword> ~2 amanecio|aparecio|estaba|is|was|lying ~ en|on|in|under ~2 piso|suelo|cama|floor|bed|ground|basket|crate|patio
+    <bandageword> ~5 de|como|like|a ~2 calcetin|calceta|calceton|pulsera|bufanda|legwarmer|leg_warmer|sock|anklet|scarf|bracelet
     no|without|lost|missing ~ his|her|the|any? <bandageword> ~ on|left|anymore|at_all
     padding|cotton|stuffing|lining|relleno|algodon|guata ~3 coming|out|showing|hanging|saliendo|sale +<bandageword>
     <bandageword> ~4 hecho|hecha|hizo ~ mierda|polvo|bolsa|trizas|pedazos|garras|anicos|jirones|tiras|pelota|pomada
@@ -175,6 +181,7 @@ RULES = {
     = odour @asked-bandage
     <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|off|funky|nasty|raro|weird|funny
     = tight
+    toes|dedos|deditos ~3 como|like|parecen ~2 <sizeword>|globitos|globos|balloons|bolitas
     dent|dents|indent|indents|marks|groove|ridge|marca|marcas ~4 <bandageword> -wet
     toes|dedos|deditos ~3 puffing|puff|swelling|bulging|bulge|ballooning|inflating ~ up|out? -<neg>
     toes|dedos|deditos ~3 como|like|parecen ~2 chorizos|morcillas|longanizas|salchichas|sausages|hot_dogs|tamales

@@ -26,6 +26,7 @@ CLASSES = {
         uncontrolled uncontrollably arterial
         """,
     "dripword": """
+        pinprickly
         pinpricks tinge tinged smidgen teeny
         cachito poquitin tris chin pelin toque tilin pizquita nadita miaja mijita chorrito_chiquito
         spots_of dots specks flecks fleck streaks puntitos gotica goticas gotitas chispita chispitas pinta pintas pintitas poquitico poquititico apenitas manchaditas tad tantico bead beads smears dabs touch hint
@@ -111,7 +112,9 @@ RULES = {
     <neg> ~ clot|clotting|clots|coagula|coagular|coagulando
     crime|murder scene
     bloodbath|carniceria|matadero|blood_bath
-    reguero|rio|rastro|charcos|trail|trails ~ de|of sangre|blood
+    reguero|rio|rastro|charcos|trail|trails|camino|hilera|hilerita ~ de|of sangre|blood
+    <bleedword> ~~ not|isnt|no ~ slowing|easing|letting|baja|cede|disminuye
+    <bleedword> y|and <bleedword>
     cant|cannot|couldnt|wont|doesnt|no|not|nothing|unable|hasnt|nada|isnt ~4 control|controlled|staunch|stem|slow|slowing|contener|controlar|cortar|corta|cede|para ~3 bleeding|blood|flow|sangre|sangrado|hemorragia|sangrando
     cant|cannot|couldnt|no|not|unable ~3 bleeding|blood|sangre|sangrado|hemorragia ~3 control|controlled|contener|controlar|to_stop
     no se ~3 corta|cortado|detiene|para|cierra ~3 sangre|sangrado|hemorragia

@@ -41,6 +41,7 @@ CLASSES = {
 RULES = {
     "cone": """
     = on
+    anda|sigue|duerme|come|camina|va ~5 con ~ su|el <coneword> -choca -choco
     ^ con|with|wearing ~ el|su|the|his|her? <coneword>
     usado|uso|usa|usando|usar ~2 <coneword> -no -nunca -sin
     <coneword> ~5 on|<wore> -lead -leash -correa -harness -lawn -bits -pieces -floor -out
@@ -81,6 +82,8 @@ RULES = {
     stays|stayed|staying|stay on
     ahi|pero|bien|todavia|aun ~ lo|la trae|tiene|lleva|usa
     = off
+    <coneword> ~2 in|en ~ the|la|el? bin|trash|rubbish|basura|bote|closet|cupboard|drawer|cajon
+    volvio ~ a quitar|sacar|arrancar ~2 <coneword>
     <coneword> ~~ gets|getting|got|pulls|pulling|takes|taking|has|had|rips|gotten ~ it off
     se ~ salio|sale|saca|escapo|zafa|zafo ~2 del|de ~ su? <coneword>
     perdimos|perdio|perdi|extravio|tiramos|tire ~2 <coneword>
@@ -145,6 +148,8 @@ RULES = {
     quitado|quitada|quitarselo|quitarsela
     wont|doesnt|didnt|refuses|no wear|keep|aguanta|deja|tolera|quiere
     = damaged
+    <coneword> ~4 held|taped|stuck|patched|glued|pegado|pegada|parchado|parchada|remendado ~3 tape|cinta|duct|glue|string|staples|pegamento|kola_loka|silicon
+    <coneword> ~4 held|holding|hold ~ together
     <coneword> ~4 hecho|hecha|hizo ~ mierda|polvo|bolsa|trizas|pedazos|garras|anicos|tiras|pelota|pomada
     inflatable|ring|donut|doughnut|dona|collar ~3 gone|went|going down|flat
     plastic|plastico|clip|edge|velcro|strap|side|part|bit|orilla ~ on|of|de|del ~ the|his|her|el? <coneword> ~4 <broke>

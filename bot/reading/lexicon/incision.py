@@ -72,11 +72,13 @@ CLASSES = {
         humedo mojadita mojado mojada seeply plasma
         """,
     "pusword": """
+        pudricion podredumbre podre suppuration pyogenic empyema
         pus pussy pussing pussed pussy_stuff purulent purulento purulenta suppurating septic festering festered festers encono enconada enconado enconandose
         suppurative infected infection abscess abscessed infectado infectada infeccion infecto
         absceso postema materia pusy puss pús pusulento
         """,
     "puscolour": """
+        yellowy greeny amarillosa verdusco verdusca amarilloso yellowgreen
         khaki mustard_coloured chunky clumpy curdled mostaza caqui pastoso pastosa marron cafe_espeso grumoso grumosa crema_espesa
         yellow green greenish yellowish creamy cream thick cloudy white milky gunky gunk goo
         gooey grey gray brown custard amarillo amarilla amarillento amarillenta verde verdoso
@@ -89,6 +91,7 @@ CLASSES = {
         escurre sale saliendo mucky matter
         """,
     "smellword": """
+        humming fester_smell cantar_feo
         baranda catinga vaho tufarada pestilencia huelen oliera
         atufa atufo hedionda olisco olisca chuquia chuquio grajo berrinche sniffy smellier ponged olorazo apestan hieden jede jediondo jedionda
         smell smells smelled smelly smelling smelt stink stinks stinky stinking stunk stank reek
@@ -202,6 +205,7 @@ RULES = {
     <redlike> ~4 <wound>|edges|around|alrededor|bordes|orillas -meat -steak -chicken -carne
     <wound> ~5 <redlike> -meat -steak -chicken -carne
     edges|orillas|bordes ~3 sore ~ and|y? inflamed|inflamadas|irritadas
+    <redword> ~~ <swell>|sore|hot|warm|puffy|caliente|hinchada ~4 <wound> -gums -<eyes> -<bloodything>
     <redword> and|y|e ~2 <swell>|hot|sore|warm|caliente ~4 <wound> -gums -<eyes>
     = clean @incision @asked-incision
     thin|fine|just|only|nomas|solo|little ~3 pink|red|rosa|rosita|roja ~ <pinkline>
@@ -259,6 +263,8 @@ RULES = {
     white|blanca|blanco head|cabeza|cabecita ~~ <wound>|pimple|barro|espinilla
     <wound> ~4 full|filled|llena|lleno ~ of|de <pusword>|matter|gunk|goo|muck
     cheesy|caseous|snotty|snot_like|mucky ~2 stuff|gunk|goo|matter|slime|material ~4 <wound>
+    muck|gunge|crud|gunk|goop|yuck|porqueria|cochinada ~4 <wound> -clear
+    <wound> ~5 muck|gunge|crud|goop|yuck|porqueria|cochinada -clear
     <slimeword> ~~ sale|saliendo|salio|coming|came|escurre|tira -<poo> -<vomit> -<eyes>
     yellow|green|white|amarilla|amarillo ~ blob|lump|bubble|patch|crater|spot|head|bolita|bulto ~~ burst|popped|revento|came|open
     blob|lump|bit|glob|dollop|string ~ of ~ yellow|green|thick|creamy

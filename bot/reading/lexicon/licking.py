@@ -49,6 +49,10 @@ RULES = {
     no|wont|cant|doesnt|never|hasnt|isnt|wouldnt ~ deja|para|stop|stops|stopped|stopping|quit|dejado|parado ~ de? <lick> -<elsewhere>
     no ~ deja|dejo|dejaba en_paz ~3 <at_wound>
     = yes
+    like|como ~4 lolly|lollipop|ice_cream|icecream|popsicle|paleta|paletita|helado|chupete ~3 <at_place>|them
+    <at_place> ~ like|como ~3 lolly|lollipop|popsicle|paleta|helado|chupete
+    va|fue|lanza|tira ~ sobre|directo|derechito|derecho ~3 <wound>|puntos|herida
+    tanto|puro|tan ~ <lick>
     tongue|lengua|mouth|teeth ~ is|its? never|always ~3 off|on|out|at
     goes|going|went|gone ~ to town ~ on ~2 <at_place>
     attack*|munch*|demolish*|destroy* ~2 <wound> -cone

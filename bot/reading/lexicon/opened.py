@@ -4,6 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "lostverb": """
+        awol aguantaron fallaron reventaronse
         untied unstuck unglued detached sheared undid loosened unfastened let_go gave_out
         soltado soltada soltados quitado quitados reventadas rota rotas partido partida rajado tronada despegado despegada despegados caida caidas suelta sueltas
         aflojo aflojaron afloja aflojado aflojados
@@ -81,6 +82,12 @@ RULES = {
     space|gap ~ between ~3 <stitchword>|edges
     <stitchword>|<wound> ~2 sprung|pulled|drawn apart|open|loose
     <stitchword>|staple|grapa ~4 poking|sticking|standing ~ up|out ~~ not|isnt|no|skin|gap|piel
+    <stitchword> ~~ soltaron|zafaron|reventaron|aguantaron|desprendieron|salieron -<removal> -<seepword> -<bleedword>
+    <stitchword> ~~ one|two|una|un|dos ~ has|have|is|are? gone|missing|awol|popped|salio|cayo|falta -<removal>
+    lips|mouth|boquita|boca ~3 opening|open|abierta|abriendo ~4 <wound>
+    isnt|not|no|arent ~2 knitting|closing|joining|joined|pegando|cerrando ~~ <wound>|end|skin|piel|edges
+    skin|piel|<wound> ~2 isnt|not|no|arent ~2 knitting|closing|joining|joined|pegando|cerrando
+    leg|knee|pata|rodilla|pierna ~ is|has|esta open|opened|abierta
     <stitchword> ~5 <lostverb> -<removal> -<wantsto> -<pusword> -<bleedword>
     <lostverb> ~3 <stitchword> -<removal> -<wantsto> -<seepword> -<bleedword> -<pusword> -<goo> -<smellword>
     found|encontre|halle|vi|hay|theres ~3 <stitchword> ~4 floor|bed|bedding|suelo|cama|piso|cobija|tirado|tirada|lying|basket|crate|sofa|carpet
@@ -134,6 +141,8 @@ RULES = {
     <neg> ~3 closed|shut|cierra|cerrado|cerrada|pega|pegado|cerro -<good>
     popped open
     = open deep
+    should ~ be ~3 inside
+    lo de adentro +<openword>
     whole|entire|toda|todita ~3 <wound>|thing ~2 <openword> -<slight> -<neg>
     <openword> ~~ ve|ven|see ~ todo|everything -<eyes> -<toyctx>
     open|opened|abierta|abierto|split ~ all_the_way|completely|fully|totally|end_to_end|completamente|totalmente

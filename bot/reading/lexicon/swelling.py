@@ -93,6 +93,7 @@ RULES = {
     = mild trend:better fixed
     not|isnt|arent|no|ya_no|nowhere ~ as|tan|nearly|near ~ as? <swell> -<notswell>
     = mild trend:worse fixed
+    <swell> ~4 gets|getting|got|growing|keeps|va|anda ~ bigger|larger|fatter|puffier|creciendo
     <swell> ~2 has|have|is|its|have? ~ gone|went|shot|going|crept up -down
     bigger|fatter|thicker|mas_gorda|mas_grande ~2 than|que ~2 yesterday|before|ayer|antes|this|monday|tuesday|wednesday|anoche +<joint>
     wasnt|werent|not|estaba ~ <swell> ~2 yesterday|before|ayer|antes|earlier|morning ~~ is|now|hoy|ya|ahora -<notswell>
@@ -217,6 +218,8 @@ RULES = {
     = mild trend:same fixed
     no|not more|less|bigger|worse ~2 <swell> ~3 than|que
     = none fixed
+    <swell> ~3 history|historia
+    <swell> ~ is|are? ~ thing ~ of ~ past
     se le ~ quito|fue|acabo|desaparecio ~ toda? ~ la|el|lo <swell>
     <zero> ~ <swell>
     <neg> ~2 lumps|bumps|bultos|bolitas|bolas ~ or|nor|ni|o bumps|lumps|bultos|bolas?
@@ -274,6 +277,9 @@ RULES = {
     <bruiseword> ~2 all_but|almost|nearly|practically|casi|mostly ~ gone|away|faded|desaparecido|quitado -<neg>
     <bruiseplace>|<bruisecolour> ~~ fading|faded|fades +<bruisecolour>
     = marked
+    <bruiseplace> ~5 colour|color|colours|colores ~ of|del|de ~ the|el? rainbow|arcoiris
+    <bruiseplace> ~ de? todos ~ los? colores
+    <bruiseword> ~2 from|de|desde ~2 <bruiseplace>|hip|cadera ~3 to|al|a|hasta
     <bruiseword> ~3 size ~ of ~3 plate|saucer|hand|palm|dinner|fist|phone|plato|mano
     <bruiseword> ~ del? tamano ~ de ~2 plato|mano|palma
     toda|todo|whole|one|all ~2 <bruiseword> -gone -cleared -<neg> -<fewer>
