@@ -173,6 +173,11 @@ def bare_leg(clause: Clause) -> bool:
     return clause.keys.isdisjoint(("<joint>", "<legword>"))
 
 
+def _sore(clause: Clause) -> bool:
+    """Whether the wound or the leg is named in the clause."""
+    return not clause.keys.isdisjoint(("<wound>", "<bandageword>", "<joint>", "<legword>"))
+
+
 def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     """What another finding of the same sentence explains: the pills swallowed are no dose
     and no meal, pacing after a seizure is no pain."""
@@ -199,6 +204,8 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     hurt = sentences_of(("mishap", "slipped"), ("mishap", "ran"), ("mishap", "rough_play"))
     tight = sentences_of(("bandage", "tight"))
     loose = sentences_of(("bandage", "slipped"))
+    gulped = sentences_of(("swallowed", "bandage_or_object"))
+    bloody = sentences_of(("vomiting", "bloody"), ("stool", "bloody"), ("urine", "bloody"))
     blue = sentences_of(("gums", "blue"), ("gums", "pale"), ("breathing", "laboured"))
     given = sentences_of(("dose", "given"), ("dose", "refused"), ("dose", "vomited_up"))
     cones = any(m.rule.about == "cone" for m in matches)
@@ -236,6 +243,10 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             continue
         if key == ("mishap", "slipped") and clause.sentence in loose:
             continue  # the bandage it is that slips
+        if key == ("bandage", "slipped") and clause.sentence in gulped:
+            continue  # what was pulled off was swallowed
+        if key == ("incision", "bleeding") and clause.sentence in bloody and not _sore(clause):
+            continue  # the blood is told of already
         if match.rule.value == "lethargic" and "pancake" in clause.keys and cones:
             continue  # the inflatable ring is flat
         if match.rule.about == "swelling" and clause.sentence in bloated and bare_leg(clause):

@@ -19,6 +19,7 @@ CLASSES = {
         stuck_on in_place back_on keeps_it_on still_on traia
         """,
     "dueday": "monday tuesday wednesday thursday friday saturday sunday tomorrow next_week soon lunes martes miercoles jueves viernes sabado domingo manana",
+    "perchy": "sofa bed couch chair work school vet",
     "watched": """
         sitting_beside sitting_right_beside sitting_right_next right_beside beside_him
         beside_her right_next_to while_he_has while_she_has while_he_is_eating lo_estoy_viendo
@@ -77,7 +78,10 @@ RULES = {
     put|popped|got|puse|pusimos|poner ~ it|him|her|lo|se_lo? ~ back|again|de_nuevo|otra_vez ~ on?
     ^ <coneword> $
     tolerates|tolerating|tolerated|accepts|accepted|tolera|aguanta ~ it|him|her
-    on|wearing|worn|puesto|puesta -<neg>
+    wearing|worn|puesto|puesta -<neg>
+    on $ -<neg>
+    ^ on -<neg>
+    is|its|still|stays|staying|been|kept|firmly|got|has|had|leave|leaving|left|wears|keeps|keep|put|popped|yes|yep|yeah ~1 on -<neg>
     swap|swapped|swapping|changed|switched|change ~3 to|for|por ~4 ring|inflatable|donut|doughnut|soft|suit|collar|neck
     stays|stayed|staying|stay on
     ahi|pero|bien|todavia|aun ~ lo|la trae|tiene|lleva|usa
@@ -141,7 +145,11 @@ RULES = {
     = off @cone @asked-cone
     gets|getting|got|pulls|pulling|takes|taking|rips|wriggles ~ it off
     had|has|got|get|gets ~ it|that ~ off
-    off|removed
+    removed
+    off $ -<food>
+    ^ off -to
+    is|its|was|been|had|has|take|taken|comes|came|keep|keeps|goes|wriggled|still|left ~2 off -<food> -<perchy>
+    off while|when|for|at|during|because|since|now|again|overnight|til|till|until|so|and|but|mientras
     took|got|gets|pulled|slipped|wriggled|slips ~2 off|out
     se lo|la quita|quito|saca|saco|zafo|arranco|quitamos|arranca
     lo|la quite|quito|quitamos|quitado|saque|sacamos|sacaron|sacado|sacaste

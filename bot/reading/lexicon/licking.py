@@ -49,6 +49,7 @@ RULES = {
     no|wont|cant|doesnt|never|hasnt|isnt|wouldnt ~ deja|para|stop|stops|stopped|stopping|quit|dejado|parado ~ de? <lick> -<elsewhere>
     no ~ deja|dejo|dejaba en_paz ~3 <at_wound>
     = yes
+    been|gone|was|is|hes|shes|having_a_go ~ at ~ his|her|the|its <wound> -<neg>
     like|como ~4 lolly|lollipop|ice_cream|icecream|popsicle|paleta|paletita|helado|chupete ~3 <at_place>|them
     <at_place> ~ like|como ~3 lolly|lollipop|popsicle|paleta|helado|chupete
     va|fue|lanza|tira ~ sobre|directo|derechito|derecho ~3 <wound>|puntos|herida
@@ -126,7 +127,7 @@ RULES = {
     <neg> ~3 near ~5 tongue|teeth
     = no fixed @asked-incision @asked-bandage @asked-cone @licking
     <neg> ~2 touched|touching|touches|toca|tocado|near ~ it|la|lo $
-    ni ~ se la|lo toca|pela|lame|mira|voltea -<food>
+    ni|no ~ se? la|lo toca|pela|lame|mira|voltea $ -<food>
     ni ~ la|lo pela|toca -<food>
     la|lo ~ deja|dejado en_paz|tranquila|quieta
     = no
