@@ -134,6 +134,7 @@ CLASSES = {
         dijeron juraba jura cree asegura
         """,
     "ownbody": """
+        ankle ankles tobillo tobillos wrist elbow shoulder codo hombro muneca
         thumb back head stomach tummy knee leg arm foot heart throat chest nose eyes nerves
         thumbs wrist blood dedo mano espalda cabeza estomago rodilla pierna brazo pie corazon
         garganta pecho nariz ojos sangre panza

@@ -41,6 +41,8 @@ CLASSES = {
 
 RULES = {
     "cone": """
+    = on fixed
+    <coneword> ~ hasnt|isnt|not|never|no|wasnt ~2 <broke>
     = on
     anda|sigue|duerme|come|camina|va ~5 con ~ su|el <coneword> -choca -choco
     ^ con|with|wearing ~ el|su|the|his|her? <coneword>

@@ -9,6 +9,11 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    keep|keeps|keeping|help|helps|bring|brings|para|pa ~3 swelling|hinchazon|inflamacion down|under|baje|bajar
+    swelling|hinchazon <pillword>
+    for|para|pa ~ the|his|her|la|su? hinchazon|comezon|bruising
+    se me hincho|hincharon|inflamo|inflamaron ~2 pie|pies|tobillo|tobillos|mano|manos|cara|rodilla
+    hed|shed|would ~ love|like|kill|give ~ to <lick>
     inside ~ of ~ the|his|her thigh|thighs|leg|hock|flank|groin|hip|elbow|knee +<bruiseword>
     swing|swings|swinging|swung ~ that|his|her|the ~ hip|hips out|round|wide
     choked|chokes|choking up

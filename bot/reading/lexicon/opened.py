@@ -130,8 +130,11 @@ RULES = {
     se le ~2 abrio|abriendo|abre -apetito -hambre -<eyes> -puerta -boca -ojo -ojos
     abierta|abierto ~ de ~2 puntita|esquina|esquinita|orilla|orillita|abajo|arriba
     separacion ~3 <size>
-    gap|gaping|hole|hoyo|hoyito|hueco|agujero|abertura|slit ~4 <wound>|where|line|edges|in|
+    gap|gaping|hole|hoyo|hoyito|hueco|agujero|abertura|slit ~4 <wound>|line|edges|
         stitches|en_la_herida|millimetres|mm|<size> -<tooth> -<bandageword> -<coneword>
+    gap|hole|hoyo|hoyito|hueco|agujero|slit ~ in|en it|him|her|ella $ -<coneword> -dug
+    gap|hole|hoyo|hoyito|hueco|agujero|slit ~ in|en ~2 <legword>|<joint>|skin|piel -<bandageword> -sock -floor
+    gap|hole|hoyo|hueco ~3 where|donde ~3 <wound>|cut|was|were|estaba
     <size> ~2 gap|hole|opening|dehiscence
     <slight> ~4 <openword> -<eyes>
     <openword> ~4 <slight>|<size>|superficial -<eyes>

@@ -53,7 +53,7 @@ CLASSES = {
         mound hump nodule egg_shaped protuberance protuberancia joroba bulge_thing lumpiness
         bultico bolitas chichona burbuja vejiga nodulo nódulo hernia bultazo fluid_filled swelling_lump bolón pelotica bump_thing quiste cyst knobble
         lump lumps bump bumps knot bulto bultito bola bolita bolota chipote chichon chichoncito
-        bubble pouch blister ampolla bolsita lumpy tumorcito pelotita pelota_de_agua
+        bubble pouch blister ampolla lumpy tumorcito pelotita pelota_de_agua
         """,
     "sized": """
         chorizos morcilla morcillas longaniza longanizas poste postes morrongas
