@@ -66,6 +66,7 @@ CLASSES = {
 RULES = {
     "breathing": """
     = normal
+    fr|rr <calmrate>
     <breath> ~ hondo|profundo|deep|deeply ~~ tranquilo|calmado|parejo|lento|tranquila|relajado|steady|even|calm|slow -<neg>
     <breath> ~3 <calmly> -<neg> -<hardword>
     <calmly> ~ <breath> -<neg> -<hardword>

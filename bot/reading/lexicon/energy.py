@@ -29,6 +29,8 @@ CLASSES = {
         haciendo_travesuras haciendo_de_las_suyas haciendo_diabluras
         parrandero parrandera fiestero fiestera tail_like_a_helicopter
         tail_like_a_propeller helicopter_tail
+        happier livelier cheerier chirpier bouncier more_himself more_herself
+        more_like_himself more_like_herself
         """,
     "quietword": """
         down_in_the_dumps in_the_dumps pachucho pachucha mustio mustia chilling chillin chill under_the_weather peaky not_on_form mimoso quiet quieter subdued sleepy sleepier drowsy groggy dozy dopey woozy tired
@@ -56,6 +58,7 @@ CLASSES = {
         abombada
         drogado drogada not_firing_on_all not_firing snoozing_a_lot bit_blah
         away_with_it sad_sack dopado dopada
+        clingy
         """,
     "lethargicword": """
         droopy lethargic lethargy listless lifeless floppy weak weakness very_flat flat_as
@@ -95,6 +98,7 @@ CLASSES = {
 RULES = {
     "energy": """
     = normal
+    got|gets|came|comes|jumped ~ up? ~ to ~ greet|meet|say_hello -<neg>
     tail ~2 like ~ a? helicopter|propeller|windmill|metronome|rotor|mad|crazy|whip
     being|such|right|proper|little|total ~ a|an|the|his|her|usual? ~ pest|nuisance|menace|terror|brat|monster|imp|clown|goofball|comedian|handful|diva|madam|pickle|monkey -<coneword>
     bring|brings|bringing|brought|fetched|fetching|carrying ~ me|us ~3 ball|toy|toys|lead|leash|slipper|slippers|teddy|sock|things
@@ -176,6 +180,7 @@ RULES = {
     skipping|bouncing|prancing ~2 like|about|around -<bear>
     in ~2 form|fettle|spirits +<good>
     = quiet
+    anda|esta|muy|bien ~ muy? pegajoso|pegajosa|mimoso|mimosa -<poo> -<wound>
     hes|shes|he|she|bit|being|feeling|very|is ~ lazy -sunday -day -morning
     <slight>|medio|algo|bit|little|slightly|touch|tad|kinda|sorta|somewhat|kind_of|sort_of ~ <lethargicword>
     <neg> ~ esta|anda|es|lo_veo|la_veo ~ como_siempre|igual_de|tan ~ animado|animada|activo|activa|contento|contenta|alegre|juguetona|jugueton

@@ -9,6 +9,24 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    bolt*|raced|races|tore|flew|galloped|zoomed|ripped|charged|shot|ran|powered ~ down|through|into? ~3 <food>|kibble|biscuits|bowlful -out -door -yard -off -after -leash -lead
+    chas* ~ his|her|the|a|last ~2 <food>|pill|bowl|kibble|biscuit|kong|tail|treat
+    this|last|next|early|late|every fall
+    runs|run|running ~2 warm|hot|cold|errands
+    tummy|stomach|belly|bum|nose|eyes|barriga|panza ~2 runs|running|ran|corre
+    knock*|hit|tip*|kick*|flip*|tumbo|tiro|volteo ~3 bowl|bowls|cup|glass|tv|lamp|vase|plant|bin|dish|mug|plato|vaso|maceta|lampara|basura
+    crashed|crashes|crashing|conked ~ out? on|onto|in ~2 bed|sofa|couch|lap|basket|cushion|crate|rug
+    thunder|lightning ~2 crash|crashes|crashing|clap
+    with a crash|bang
+    slid|slides|pushed|pushes|slid_his ~ his|her|the|su|el ~ bowl|plate|toy|dish|plato
+    climb*|get*|got|goes|went|hop*|settle*|se_sube|se_subio|subio|sube ~ back? on|in|into|onto|to|a|en ~ his|her|its|own|su bed|basket|crate|cushion|mat|spot|cama|camita|colchon|cojin|jaula|transportadora
+    climb* the walls
+    crying|whining|cries|howling|howls|whines|yelling|barking|screaming|screams ~ for ~ me|us|mum|mom|mommy|daddy|dad|more
+    yelling|yells|yelled|bark*|scream*|howl*|shout*|whin*|hiss*|growl*|squeal*|cry|crying ~ at|a ~4 cat|cats|dog|dogs|squirrel|squirrels|bird|birds|mailman|postman|neighbour|neighbours|neighbor|neighbors|door|window|hoover|vacuum|tv|fridge
+    gasping for ~ a ~ drink|cuppa|tea|walk|beer|coffee|fag
+    came|comes ~ off worse|best|second|lightly|unscathed
+    hell|shell|itll|will|wont|soon|gonna|going_to|theyll ~ be ~2 <runword>|<jumpword>|climbing|wrestling
+    wrestl*|fight*|fought|battl*|struggl*|pelea|peleando|batalla ~4 <coneword>|<meds>|drops|harness|bandage
     keep|keeps|keeping|help|helps|bring|brings|para|pa ~3 swelling|hinchazon|inflamacion down|under|baje|bajar
     swelling|hinchazon <pillword>
     for|para|pa ~ the|his|her|la|su? hinchazon|comezon|bruising

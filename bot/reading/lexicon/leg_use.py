@@ -75,6 +75,9 @@ CLASSES = {
 RULES = {
     "weight_bearing": """
     = full
+    foot|paw|leg ~ down ~2 every|each ~ single? ~ stride|step|time -other -few -second -third
+    ambulatory ~ x4|on|all|4|four|without
+    ambulatory -<neg> -non
     camina|anda|corre|va ~~ sin ~3 note|notarse|nota|noten
     walking|walks|walk|walkin|using|uses|moving|moves|trotting|running|goes|treats|anda|camina|usa|apoya|corre ~3 <easygait>
     <easygait> ~ camina|anda|apoya|pisa|corre
@@ -146,9 +149,15 @@ RULES = {
     ^ <good> $
     ^ all|todo <good> $
     = partial fixed
+    casi ~ no|ni|nada <limpword>
+    hardly|barely|scarcely ~ a? ~ <limpword>
+    casi ~ ni|no ~ <limpword>
     <neg> ~ improvement|change|difference|mejoria|cambio|progress ~3 <limpword>
     <neg> ~ <limpword> ~3 more|worse|mas|peor than|que
     = partial
+    first|few|couple|some ~ of? steps ~2 on|with ~ leg|it|foot
+    apoya|pisa|usa ~2 casi siempre|todo
+    brinca|salta|saltita ~2 cuando ~3 prisa|rapido|apurado|corre|emociona
     babying|babies|babied|nursing|sparing|protecting|cuidando|protegiendo ~2 it|leg|paw|foot|pata|patita
     hesitant|cautious|unsure|uncertain|insecure|wobbly|unsteady|shaky|timid|inseguro|insegura|desconfiado|desconfiada|precavido ~2 on|with|en|con ~ it|leg|foot|paw|pata|al? apoyar?
     <bear>|walks|puts|pone|baja|sets ~ <legit>? ~4 <attimes>
@@ -192,7 +201,7 @@ RULES = {
     three ~ legged|legs ~~ four|4|all ~3 walk|times|mostly
     <neg> ~ full|fully|all ~ weight
     partial|some|little|bit|half|light|lightly|partially|part|less|parcial|poco|poquito|algo|
-        tantito ~3 <bear>|weight|peso
+        tantito ~3 <bear>|weight|peso -lost -lose -dropped -gained -gain -losing -bajo -subio -bajado
     <bear> ~4 little|bit|some|poco|poquito|tantito|partially|lightly|gingerly|sometimes|
         a_veces|parcial|occasionally|intermittently|half|50|algo|carefully|cuidado|
         mas_o_menos|ratos|partial -<neg>
@@ -258,6 +267,9 @@ RULES = {
     on|en ~2 tiptoe|tiptoes|puntitas|puntas
     solo|nomas|only|just ~ apoya|pone|puts ~2 punta|puntita|toes|dedos
     = none
+    holding|holds|lifting|keeping|carrying|hiking|tucking ~ up ~ the|his|her|that|its ~ paw|leg|foot|limb
+    no ~ ha bajado|apoyado|puesto|asentado|pisado|plantado|usado ~2 pata|patita|pierna|pie|la -<meds> -<coneword>
+    ahora|siempre|sigue|todavia levanta|encoge|recoge|alza ~ la ~ pata|patita|pierna -<pee>
     got|gets|has|keeps|keeping|holding|holds|had|its|it ~2 hoisted|hitched|hiked|cocked|hooked|hoiked|clamped|curled ~ up|under
     hoists|hitches|hikes|hoisting|hitching ~ it|leg|foot|paw ~ up
     leg|paw|foot|its ~ still|always|permanently|constantly up $
@@ -350,6 +362,7 @@ RULES = {
     ^ <neg> ~ yet|todavia $
     ^ lo|la <neg> ~ apoya|usa|pisa
     = none sudden
+    lifting|holding|carrying|hopping ~ the|his|her|that|it|up ~ leg|paw|foot|it|up ~ again
     ya ~ no ~ la ~ apoyo|piso|bajo|uso|puso|asento
     back|vuelta ~ to|on|a|en <threeleg>|carrying|holding|lifting|tres|three|3|hopping
     volvio|vuelve|regreso ~ a ~ levantar*|encoger*|cargar*|alzar*|brincar|saltar|recoger* ~3 pata|patita|pierna|pie|la|tres? -<meds> -<perch> -<walkword>

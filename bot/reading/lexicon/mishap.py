@@ -69,7 +69,7 @@ CLASSES = {
         wrestled wrestling wrestles wrestle rough_play roughhousing rough_housing roughhoused
         playfight play_fight playfought playfighting play_fighting roughed tussle tussled
         tussling romping romped played_rough playing_rough play_bowing got_in_a_fight fight
-        fought scrapped tug_of_war fetch played_fetch playing_ball chased_a_ball pelearon peleo
+        fought scrapped tug_of_war played_fetch playing_fetch playing_ball chased_a_ball pelearon peleo
         pelea pelearse jugo_brusco jugando_brusco jugo_pesado jugaron_pesado jugo_fuerte
         juego_brusco forcejeo forcejeando luchitas a_las_luchas jugar_pesado se_agarro
         se_agarraron jugaron revolcaron revolcandose mounted humping jugando_con_el_otro
@@ -116,6 +116,9 @@ CLASSES = {
         app message messages telefono tiempo temperatura hinchazon pelo inflamacion pila bateria
         celular cel animo dia semana peso clock supply stock tap bath pills stitch scab tooth
         rain car van bus sight score appetite nose eyes eye blood clip tape plaster toy ball
+        crate picture tv lamp plant shelf branch tree bowl dish plate glass patch lid
+        bucket book sock vase mirror ladder cuadro maceta vaso taza lampara arbol rama
+        florero espejo cubeta
         """,
     "nomishapword": """
         dream dreams dreaming dreamt in_his_sleep in_her_sleep sueno suenos sonando behind
@@ -155,6 +158,7 @@ CLASSES = {
 RULES = {
     "mishap": """
     = jumped
+    hop|hops|hopped|hopping ~ in|into|onto|off|out|over|up|on ~3 <perch>|me|him|bath -<neg>
     been|gone|got|gets|is|was ~ back? on|up|onto|atop ~2 windowsill|counter|worktop|table|wardrobe|shelf|desk|dresser|fridge|countertop|mesa -<carried> -<food> -<meds> -<coneword> -tube -bowl
     bounced|bounces|threw|throws|dove|dived|dives|launched|catapulted|hurled|flung|plunged|parachuted ~ himself|herself? ~ off|from|out|over ~2 <perch>
     up|stood|stands|standing ~ on ~ his|her ~ back|hind ~ legs|feet ~ at|against|to|trying
@@ -167,11 +171,12 @@ RULES = {
     <jumpword> ~4 <perch>|up|off|down|over|out|on|onto|in|into|al|a|del|de|encima|door|dog|me|
         him|visitors|postman|floor|fence -<stairword> -<nojump> -piso -pisos
     <jumpword> -<stairword> -<nojump> -<threeleg> -<hopping>
-    up on ~2 <perch> -gave -give -given -giving
+    up on ~2 <perch> -vets -vet -gave -give -given -giving
     cleared|clears ~2 <perch>|gate|fence|sofa
     up and over
     off|from|del|de ~2 <perch> ~2 <jumpword>
     = ran
+    shot|darted|dashed|bolted|flew|ran|legged|pegged|hared ~ into|across|onto|up|down ~ the? ~ road|street|traffic|driveway|highway|lane|park|alley
     dropped|drop|lost|slipped|let_go ~3 leash|lead ~~ gone|off|away|halfway
     tearing|tore|pelting|hurtling|belting|flying|careering|barrelling|barreling|storming off|across|after|down|round|around|out -<food>
     made|make|makes|making ~ a ~ dash|run|bolt|break|beeline ~ for|out
@@ -207,11 +212,12 @@ RULES = {
     pulled|yanked|ripped|tugged|jerked|dragged ~2 lead|leash|rope ~ out|from|off|right -<coneword>
     left ~2 gate|door open ~~ off|away|out|gone|bolted|ran|escaped|street|road -<stairword>
     = stairs
+    did|does|done|managed|tackled ~3 front|back|porch|garden|all steps -<carried> -<fewsteps>
     nipped|popped|scooted|darted|dashed|slipped|hopped|crept|shot ~ off? upstairs|downstairs -<carried>
     all ~2 stairs|flights -<carried>
     colo|metio|escabullo|largo ~~ <stairword>|segundo -<carried>
     went|got|gone|goes|gets|came|comes|wandered|made_it|sneaked|crept|scampered|trotted ~ all_the_way? upstairs|downstairs -<carried>
-    top|middle|halfway|bottom ~ of|up|down ~ the? stairs -<carried> -gate -<fellat>
+    top|middle|halfway ~ of|up|down ~ the? stairs -<carried> -gate -<fellat>
     managed|manages|tackled|attempted|conquered|negotiated ~4 <stairword> -<carried>
     subio|bajo|sube|baja|subieron|bajaron|anduvo|fue|echo|agarro|trepo|avento|andaba|corrio ~~ <stairword> -<carried> -<fellat>
     escaleras|gradas|escalones arriba|abajo
@@ -222,11 +228,13 @@ RULES = {
     subio|bajo|subieron|bajaron|sube|baja ~3 pisos|piso|gradas|tramos -<carried>
     up|down|climbed|climbs|climbing|went|goes|ran|used|took|did|raced|shot|flew|bounded|
         charged|subio|bajo|sube|baja|subir|subido|bajado|subiendo|corrio|trepo ~4 <stairword> \
-        -<carried> -<fellat> -<fewsteps>
+        -<carried> -<fellat> -<fewsteps> -i_went -we_went -i_go -we_go -i_came -i_ran -i_walked -i_come \
+        -live -lives -few -couple
     <stairword> ~4 like|rocket|alone|solo|sola|himself|herself -<carried>
     snuck|sneaked|escaped ~3 upstairs|stairs
     subio|bajo|subido|subiendo ~3 escaleras|escalera|escalones -<carried>
     = fell
+    came|come|comes|coming ~ down ~ awkwardly|badly|wrong|heavily|hard|funny|awkward|sideways|crooked
     went|goes|going splat|sprawling|tumbling|headfirst|headlong|nose_first
     took|takes|taken ~ a ~2 header|dive|nosedive|tumble|spill|knock|topple|fall -<meds>
     rolled|tumbled|bounced|crashed|slid|fell ~ down|off ~3 <stairword>|<perch>|ramp|bank
@@ -265,7 +273,7 @@ RULES = {
     knocked|tumbo ~ him|her ~ over|down|flying
     lo|la|le atropello|tumbo|arrollo|tiro|empujo
     got|was|been barged|flattened|bowled|trampled|knocked
-    dropped|drop|solte|tire ~ him|her|lo|la -<meds>
+    dropped|drop|solte|tire ~ him|her|lo|la -<meds> -at -daycare -groomers -groomer -kennels -clinic -vets -off
     hit by|car|bike
     got|was|been|nearly ~ run over|down
     fue|fueron|cayo de hocico|boca|bruces|cara
@@ -298,11 +306,12 @@ RULES = {
     play|playing|played|plays ~3 tug|wrestle|chase|keepaway
     tug ~ of
     jugando|jugo|juegan|jugaron|anduvo ~3 mordidas|luchas|luchitas|guerritas|peleas|brusco
-    <roughword> -<meds> -<wantword> -it
+    <roughword> -<meds> -<wantword> -it -<coneword> -<bandageword> -blanket -teddy -cushion -mat -kong
     play|plays|played|playing|jugo|jugar|jugando|jugaron|jugado|juega ~3 rough|roughly|brusco|
         pesado|fuerte|tosco|hard|ball|fetch|tug|pelota|with|con ~3 dog|dogs|cat|other|puppy|
-        ball|brother|kids|perro|perra|pelota|niños|ninos|gato|rough|hard|otro -<wantword>
-    fetch -<wantword>
+        ball|brother|kids|perro|perra|pelota|niños|ninos|gato|rough|hard|otro -<wantword> -mat -kong -puzzle -teddy -food -bowl
+    play|played|plays|playing|game|games|bit ~3 fetch -<wantword>
+    ^ fetch
     = jumped agent
     found|caught|encontre|encontramos|cache|cachamos|halle|pille|pillamos ~ him|her|lo|la? ~3 on|onto|up|atop|arriba|encima|trepado|trepada|subido|subida|en ~3 <perch> -his -own -dog -<stairword> -lying -crate -boot
     = stairs agent

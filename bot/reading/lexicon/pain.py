@@ -6,7 +6,7 @@ CLASSES = {
     "badly": """
         bad badly lots loads heaps bastante harto harta demasiado cañon gacho so_bad
         real_bad really_bad like_hell a_ton something_awful something_terrible
-        like_crazy muchisimo resto burda full horrores una_barbaridad un_monton
+        like_crazy muchisimo resto burda horrores una_barbaridad un_monton
         """,
     "playing": "playing play playfully jugando juega playful jugar cariño game",
     "softly": "quedito bajito finito suavecito softly quietly occasionally faintly",
@@ -77,6 +77,8 @@ CLASSES = {
         happily sunbathing thunder thunders fireworks doorbell postman excited excitement
         dreaming dream breakfast dinner treats food walk walkies leash lead car door attention
         at_the_vets the_vets nails hoover i_left we_left i_leave we_leave leaving_him leaving_her left_alone go_out me_voy nos_vamos salgo left_the_room cuddles fuss biscuit biscuits squirrel bill bills wallet want_out play toy emocionado emocionada salir comida hot_day heat correr post-ictal
+        squirrels cats birds neighbours neighbors mailman toast dinnertime cartero
+        vecino ardilla ardillas pajaros timbre
         """,
     "eightplus": "8 9 10 8/10 9/10 10/10",
     "dontlook": "not_that",
@@ -225,7 +227,7 @@ RULES = {
     not|isnt|hardly|wasnt|barely bothered ~ by ~ it|leg|foot|op
     dolor ~ controlado|bajo_control|manejado|dominado
     pain ~2 under|well|nicely ~ control|controlled|managed
-    snoring|snored|snores ~ away|happily|like|peacefully|head|loudly|soundly|all
+    snoring|snored|snores ~ away|happily|peacefully|head|soundly|all
     tranquilo|tranquila|calmado|calmada ~ y? descansando|durmiendo|dormido|dormida
     slept|dormido|durmio ~2 like|como ~ a|un|una ~ log|baby|top|rock|tronco|bebe|piedra|angelito|liron|rey
     paso|tuvo|pasado ~ muy? buena|bonita|linda|tranquila ~ noche
