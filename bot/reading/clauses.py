@@ -89,7 +89,14 @@ def _asks(tokens: list[Token], index: int, previous: str) -> bool:
     if word == "is":
         third = tokens[index + 2].word if index + 2 < len(tokens) else ""
         return third in ("normal", "ok", "okay", "bad", "alright", "fine", "right", "usual", "too")
-    return word != "es" or after == "normal"
+    if word == "es":  # "su respiración es normal" tells
+        return after == "normal" and tokens[index - 1].keys.isdisjoint(_NAMED)
+    return True
+
+
+_NAMED = frozenset(
+    ("<breath>", "<gumword>", "<poo>", "<pee>", "<wound>", "<legword>", "<appetiteword>", "<tempword>")
+)
 
 
 _BEGINS = frozenset(

@@ -12,6 +12,7 @@ CLASSES = {
         inconsciente colapso colapsado colapsada desplomo desploma desplomado desplomada
         se_fue_de_lado perdio_el_conocimiento perdio_el_sentido perdio_la_conciencia
         no_reacciona no_responde se_nos_va desplomó sincope desfallecio
+        patatus soponcio
         """,
     "slipctx": "tiles tile lino laminate slipped slippery ice floor mat cone",
     "sleepwell": "during in_the_night overnight all_night once_in_the_night us me",
@@ -32,6 +33,7 @@ RULES = {
     le|lo|la hablo|llamo|muevo|toco|sacudo|grito|pico ~~ y nada
     calling|shaking|shook|poked|poking|pinched|nudged|nudging|sacudo|muevo|toco|llamo|grito|hablo ~~ nothing|nada $ -clinic -vet -phone -office -you -clinica -veterinario -head
     = collapsed
+    fell|fallen|fainted|toppled ~ over|down ~~ wont|cant|couldnt|hasnt|not ~ get|got|getting ~ back? up
     went|goes|fell|keeled|dropped|cayo ~ over|down|redondo ~ like|como ~3 tree|log|plank|skittle|domino|arbol|tronco|tabla
     eyes|ojos ~ are? ~ open|abiertos ~~ <neg>|sin|ausente|perdido ~ know|recognise|conoce|reconoce|responde|ausente
     shaking|shook|shaken|poked|pinched|nudged|sacudo|muevo|soplo|grito|gritado|shouted|hablo|llamo ~~ and|y nothing|nada -phone -clinic -vet

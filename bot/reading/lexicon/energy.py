@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 CLASSES = {
+    "good": """
+        bacan chevere pura_vida brutal_de_bien de_perlas fenomenal fenomeno estupendo
+        estupenda de_pelos chingon filete
+        """,
     "bright": """
         diez_puntos de_diez full_of_it brand_new a_new_dog himself_today like_new bright brighter perkier perky bouncing_off_the_walls cheerful cheery playful lively
         active alert bouncy energetic chirpy chipper chatty himself_again herself_again
@@ -31,6 +35,7 @@ CLASSES = {
         tail_like_a_propeller helicopter_tail
         happier livelier cheerier chirpier bouncier more_himself more_herself
         more_like_himself more_like_herself
+        up_and_at_em right_as_ninepence full_of_piss full_of_vinegar que_se_sale
         """,
     "quietword": """
         down_in_the_dumps in_the_dumps pachucho pachucha mustio mustia chilling chillin chill under_the_weather peaky not_on_form mimoso quiet quieter subdued sleepy sleepier drowsy groggy dozy dopey woozy tired
@@ -59,6 +64,8 @@ CLASSES = {
         drogado drogada not_firing_on_all not_firing snoozing_a_lot bit_blah
         away_with_it sad_sack dopado dopada
         clingy
+        aguitado aguitada aguitadito aguitadita en_las_nubes en_la_luna
+        explotado_de_cansancio
         """,
     "lethargicword": """
         droopy lethargic lethargy listless lifeless floppy weak weakness very_flat flat_as
@@ -223,6 +230,7 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    <neg> ~ want|wants|quiere ~ to? ~ do|hacer ~ anything|nada|a_thing -<ingest>
     hasnt|not|wont|doesnt|no|wouldnt|refuses ~2 shift|shifted|move|moved|budge|budged|stir|stirred|leave|leaving|left|rise ~3 blanket|mat|rug|cushion|basket|duvet|kennel|corner|spot|pillow -<coneword>
     llamo|llaman|hablan|silbo ~~ ni|no ~ voltea|mira|caso|inmuta|asoma
     <neg> ~ want|wants|wanting|wanna|feel|feels|wanted ~ to? move|budge|stir|rise|shift|stand|get_up -<legword>

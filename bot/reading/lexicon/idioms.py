@@ -9,6 +9,7 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    full of piss
     bolt*|raced|races|tore|flew|galloped|zoomed|ripped|charged|shot|ran|powered ~ down|through|into? ~3 <food>|kibble|biscuits|bowlful -out -door -yard -off -after -leash -lead
     chas* ~ his|her|the|a|last ~2 <food>|pill|bowl|kibble|biscuit|kong|tail|treat
     this|last|next|early|late|every fall

@@ -27,6 +27,8 @@ CLASSES = {
 RULES = {
     "leg": """
     = crooked
+    bending|bends|bent|gives|moving ~2 where|donde ~2 shouldnt|shouldn't|no|not ~~ <joint>|below|above
+    se ~ le ~ dobla|volteo|voltea|tuerce|torcio ~ la|el? <legonly> -<neg>
     extra|second|another|an|like elbow|joint|knee|bend ~3 in ~ it|leg|shin|middle
     <legonly> ~3 swings|flops|dangles|flaps|swinging|flopping ~ free|loose|about|around|freely
     like|as_if|como_si|como ~~ no|sin|without ~2 bone|bones|hueso|huesos +<legonly>

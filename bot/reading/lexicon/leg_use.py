@@ -37,6 +37,7 @@ CLASSES = {
         pisado usa usando usar usado carga cargando cargar asienta asentando asentar asienta_la
         recarga recargar recargando planta plantando plantar usarla apoyándola load loads
         loading
+        wt_bearing wtbearing apolla apollar apollando apollo_la asienta_bien
         """,
     "threeleg": """
         three_legs 3_legs three_legged 3_legged three_legs_only tripod tripoding tripodding
@@ -75,6 +76,9 @@ CLASSES = {
 RULES = {
     "weight_bearing": """
     = full
+    ya ~ la|le esta|anda|va|viene apoyando|pisando|usando|cargando|asentando -<neg>
+    walking|walks|trotting ~ a treat|dream
+    back to ~ normal|usual|himself ~ on|with ~ that|the|his|her leg
     foot|paw|leg ~ down ~2 every|each ~ single? ~ stride|step|time -other -few -second -third
     ambulatory ~ x4|on|all|4|four|without
     ambulatory -<neg> -non
@@ -155,6 +159,13 @@ RULES = {
     <neg> ~ improvement|change|difference|mejoria|cambio|progress ~3 <limpword>
     <neg> ~ <limpword> ~3 more|worse|mas|peor than|que
     = partial
+    weight|down|uses|using|puts ~4 but|pero ~ not|no ~ fully|all|full|completely|100|much|todo|completo|del_todo
+    drags|dragging|scuffs|scuffing|knuckles|knuckling|arrastra|arrastrando ~3 toes|toe|nails|uñas|dedos
+    grade|grado 1|2|3|4|one|two|three|four 5? ~3 hind|leg|lame|lameness|fore|rear|lh|rh|lf|rf|l|r|mpi|mpd|cojera
+    <limpword> 1|2|3|4 5|10
+    weight|down|uses|using|puts ~3 but ~ not ~ fully|all|full|completely|100|much
+    lightly|gingerly|carefully ~ putting|puts|placing|places ~ some? weight|it|foot|paw
+    walks|walking|moves ~ stiff|stiffly ~ legged? ~ on|with|in
     first|few|couple|some ~ of? steps ~2 on|with ~ leg|it|foot
     apoya|pisa|usa ~2 casi siempre|todo
     brinca|salta|saltita ~2 cuando ~3 prisa|rapido|apurado|corre|emociona
@@ -267,6 +278,9 @@ RULES = {
     on|en ~2 tiptoe|tiptoes|puntitas|puntas
     solo|nomas|only|just ~ apoya|pone|puts ~2 punta|puntita|toes|dedos
     = none
+    a la pata coja
+    <neg> ~ walk|walks|walking|camina ~ with|con ~ the|la|his|her|that|esa ~ leg|pata|paw|foot
+    keeps|keeping|has|holding|holds|stays ~ the|his|her|that|it ~ leg|paw|foot|it ~ lifted|raised|tucked|bent_up|hiked|up
     holding|holds|lifting|keeping|carrying|hiking|tucking ~ up ~ the|his|her|that|its ~ paw|leg|foot|limb
     no ~ ha bajado|apoyado|puesto|asentado|pisado|plantado|usado ~2 pata|patita|pierna|pie|la -<meds> -<coneword>
     ahora|siempre|sigue|todavia levanta|encoge|recoge|alza ~ la ~ pata|patita|pierna -<pee>
@@ -326,7 +340,7 @@ RULES = {
     carry|carries|carrying|carried|holds|hold|holding|held|keeps|tucks|tucked|tucking|lifts|
         lifting|pulled|levanta|trae|carga|lleva|encoge|mantiene|recoge|alza|tiene ~3 leg|it|
         foot|paw|limb|pata|patita|pierna|pie|la ~3 up|off|air|arriba|levantada|encogida|aire|
-        recogida|alzada|doblada|high|raised|tucked|colgando|under|volando
+        recogida|alzada|doblada|high|raised|tucked|under|volando
     la|it|leg ~ trae|lleva|tiene|mantiene ~3 aire
     camina|anda|walks|walking|goes|going|brinca en|on tres|three|3 $
     la|it|leg ~ trae|lleva|tiene|mantiene|trae_siempre ~ encogida|levantada|recogida|alzada|

@@ -7,6 +7,7 @@ CLASSES = {
         golpe golpazo chingadazo madrazo porrazo trancazo guamazo fregadazo putazo
         trompada ranazo senton costalazo panzazo batacazo guantazo caida caidon trastazo
         cabezazo revolcon zarpazo
+        mata matada trompazo tortazo lenazo golpetazo bombazo aterrizaje
         """,
     "hopping": """
         canguro conejo chapulin kangaroo bunny de_brinquito de_brinquitos a_brinquitos a_brincos
@@ -42,6 +43,7 @@ CLASSES = {
         salio_rajando salio_embalado salio_hecho echo_carrera a_toda_velocidad
         se_desboco se_dio_a_la_fuga destapado embalado bat_out_of_hell
         haring hared the_zooms had_the_zooms zoomed_off loquera scooted_off bolted_off
+        perseguir corretear escopetado escopetada
         """,
     "fallword": """
         fell fall falls falling fallen felled tumbled tumble tumbles tumbling toppled
@@ -55,6 +57,7 @@ CLASSES = {
         tipped_over rolled_off rolled_out_of fell_out lost_his_balance lost_her_balance
         lost_balance perdio_el_equilibrio se_desbarranco se_desriscó se_estrello
         se_estampo se_estampó se_despeño se_machuco se_vino_abajo se_embarro
+        stacked_it ate_dirt ate_pavement bit_the_dust fel_down fel_off patatazo
         """,
     "slidword": """
         slip slips slipped slipping slid slides sliding skidded skids skidding skid
@@ -64,6 +67,7 @@ CLASSES = {
         patinazo resbalones espatarro espatarró despatarro despatarró despatarrado
         despatarrada abrio_de_patas abrieron_las_patas fueron_las_patas
         fueron_las_patitas skated skating slithered slithering
+        slipt
         """,
     "roughword": """
         wrestled wrestling wrestles wrestle rough_play roughhousing rough_housing roughhoused
@@ -89,6 +93,7 @@ CLASSES = {
         steps balcony balcon
         tailgate ottoman futon recliner bonnet roof_of trampoline playpen litera hamaca
         mecedora lavadora estufa comedor camioneta troca pickup batea puff
+        guagua buseta colectivo moto litera terraza
         """,
     "stairword": """
         stairs stair staircase stairway steps upstairs downstairs escaleras escalera escalones
@@ -176,6 +181,8 @@ RULES = {
     up and over
     off|from|del|de ~2 <perch> ~2 <jumpword>
     = ran
+    mando|pego|echo|dio|metio ~ una|unas ~2 corrida|corridas|carrera|carreras|correteada|corrediza
+    se me|nos pelo ~ por|a|pa|para|del|de
     shot|darted|dashed|bolted|flew|ran|legged|pegged|hared ~ into|across|onto|up|down ~ the? ~ road|street|traffic|driveway|highway|lane|park|alley
     dropped|drop|lost|slipped|let_go ~3 leash|lead ~~ gone|off|away|halfway
     tearing|tore|pelting|hurtling|belting|flying|careering|barrelling|barreling|storming off|across|after|down|round|around|out -<food>
@@ -212,6 +219,7 @@ RULES = {
     pulled|yanked|ripped|tugged|jerked|dragged ~2 lead|leash|rope ~ out|from|off|right -<coneword>
     left ~2 gate|door open ~~ off|away|out|gone|bolted|ran|escaped|street|road -<stairword>
     = stairs
+    se subio|bajo|trepo|aventó|avento|echo ~ las|la|por|todas|los ~2 <stairword> -<carried>
     did|does|done|managed|tackled ~3 front|back|porch|garden|all steps -<carried> -<fewsteps>
     nipped|popped|scooted|darted|dashed|slipped|hopped|crept|shot ~ off? upstairs|downstairs -<carried>
     all ~2 stairs|flights -<carried>
@@ -234,6 +242,7 @@ RULES = {
     snuck|sneaked|escaped ~3 upstairs|stairs
     subio|bajo|subido|subiendo ~3 escaleras|escalera|escalones -<carried>
     = fell
+    se callo|calló ~ de|del|por|en ~3 <perch>|<stairword>
     came|come|comes|coming ~ down ~ awkwardly|badly|wrong|heavily|hard|funny|awkward|sideways|crooked
     went|goes|going splat|sprawling|tumbling|headfirst|headlong|nose_first
     took|takes|taken ~ a ~2 header|dive|nosedive|tumble|spill|knock|topple|fall -<meds>
@@ -317,6 +326,8 @@ RULES = {
     = stairs agent
     found|caught|encontre|cache|halle ~ him|her|lo|la? ~3 stairs|upstairs|landing|escaleras|escalera
     = rough_play agent
+    roughhousing|roughhoused|wrestling|wrestled|roughing ~ with|him|her -it -<meds> -<coneword>
+    jugando|jugaban|jugaron ~2 pesado|brusco|fuerte|rudo
     threw|throwing|throws|throw|kicked|kicking|tossed|tossing ~ the|a|his|her ~ ball|frisbee|toy|stick|tennis ~2 for|to|with
     avento|aventaron|aventando|tiro|tiraron|tirando|lanzo|lanzaron|lanzando ~ le? ~ la|una|su|pelota ~ pelota|pelotita|frisbee|palo
     got|get ~ too ~ rough|excited|rowdy

@@ -55,6 +55,7 @@ RULES = {
     gets|getting|got|stands|rises|lies ~ up|down|stairs ~ easier|quicker|better|faster
     quicker|steadier|looser|smoother|stronger ~4 than|each|every -<swell>
     = better @mobility @weight_bearing
+    se ~ mueve ~ mas
     apoya|apoyo|usa|uso|pisa|piso|cargo|asento ~ mas|mejor -<neg>
     miles|heaps|loads|worlds|streets|leagues|tons better
     less|menos $
@@ -86,6 +87,8 @@ RULES = {
         mobility|walks|pata|moving|moves|camina
     <neg> ~2 worse|peor ~2 than|que|for ~ before|antes|ayer|yesterday
     = same @mobility @weight_bearing @walk @mishap
+    <neg> ~2 changed|cambiado|cambia|change ~ nada|much
+    same|igual ~ as|que ~ last|la ~ time|week|vez|check|visit
     ^ as he|she|it was|were
     nothing|nada ~ changed|different|new|cambia|cambiado|distinto|nuevo
     static|ditto|stable|estable|unaltered|unchanged|idem|steady
@@ -97,6 +100,7 @@ RULES = {
     = same @mishap
     no_change|no_different|sin_cambios|no_changes|<samey>
     = worse
+    went|goes|going|gone|slid|slipped backwards|backward|downhill -<poo> -<food>
     gait|walk|walking|leg|limp ~ gone|went ~ off|backwards|downhill
     worse|peor|more|mas ~ lame|limping|limp|limpy|coja|cojo|wobbly|stiff|cojera|unsteady|
         hobbly -<neg>
@@ -164,6 +168,9 @@ RULES = {
     <neg> ~ hay|noto|veo|has ~3 cambio|cambios
     = same @mishap @mobility
     <neg>|none ~ the? worse ~ for ~ it|wear
+    = same fixed @mobility @weight_bearing @walk @mishap
+    no_ha_cambiado|no_cambia|sin_cambio|sin_cambios|no_hay_cambios nada
+    <neg> ~ changed|cambiado
     """,
 }
 

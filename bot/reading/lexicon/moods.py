@@ -164,7 +164,7 @@ RULES = {
     ^ antes ~2 cojeaba|rengueaba|renqueaba|lloraba|jadeaba
     <farpast>
     in_the_past -<hours> -<minutes> -day -days -week -hour -hours -few -couple
-    last_time -<pee> -<poo> -<vomit> -<food>
+    last_time -<pee> -<poo> -<vomit> -<food> -same -as -than
     = near_past
     <nearpast>
     = used_before

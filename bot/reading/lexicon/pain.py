@@ -7,6 +7,8 @@ CLASSES = {
         bad badly lots loads heaps bastante harto harta demasiado cañon gacho so_bad
         real_bad really_bad like_hell a_ton something_awful something_terrible
         like_crazy muchisimo resto burda horrores una_barbaridad un_monton
+        something_awful summat_awful something_shocking something_fierce
+        something_rotten muxo mucho como_loco como_loca
         """,
     "playing": "playing play playfully jugando juega playful jugar cariño game",
     "softly": "quedito bajito finito suavecito softly quietly occasionally faintly",
@@ -18,6 +20,7 @@ CLASSES = {
         aullando aullo aullidos aullaba chilla chillando chillo chillidos chillaba alarido
         alaridos berrea berreando agonia insoportable berridos bramando aullar chillar
         yelled yells yelling
+        hollered hollering hollers bawling bawled bellowed bellowing squawked squawking
         """,
     "whimper": """
         whimper whimpers whimpered whimpering whine whines whined whining whiny cry cries cried
@@ -87,6 +90,8 @@ CLASSES = {
 RULES = {
     "pain": """
     = severe
+    <whimper> ~2 something|summat|like|como ~ awful|terrible|fierce|shocking|rotten|mad|crazy|banshee|condenado|condenada|loco|loca|desesperado|desesperada -<excited>
+    alot|tons|lotta ~2 pain|dolor|discomfort
     absolute|sheer|utter|total|worst ~2 pain|agony
     in bits|pieces ~2 with|from
     <painword> ~3 <badly> -<neg>
@@ -167,6 +172,8 @@ RULES = {
     no soporta|aguanta ~2 dolor
     muere|muriendo ~ de|del dolor
     = moderate
+    no ~ puede|logra ~ estarse|estar|quedarse ~ quieto|quieta|en_paz|tranquilo
+    no ~ se ~ esta ~ quieto|quieta ~~ <painword>|acomoda|jadea
     <painword> ~3 4|5|6|four|five|six|cuatro|cinco|seis ~3 10|ten|diez
     getting|gets|keeps ~2 up ~~ lying|laying|lies|lay ~ back? down ~~ again|constantly|over
     se ~ levanta ~~ se acuesta|tumba

@@ -10,6 +10,8 @@ CLASSES = {
         convulsiono convulsionando convulsiona convulsionar convulsionado convulsionó
         ataque_epileptico epilepsia epileptica epileptico ataque ataques convulso
         crisis_convulsiva crisis_epileptica ataquito convulsivo le_dio_un_ataque seizing
+        combulsion combulsiones combulsiono combulsionando conbulsion conbulsiones
+        convulcion convulciones convulciono seisure seizur seizurs
         """,
     "onside": """
         on_his_side on_her_side onto_his_side onto_her_side over_sideways de_lado de_costado
