@@ -31,15 +31,22 @@ class Match:
 
 
 def _follow(
-    elements: tuple[Element, ...], which: int, tokens: list[Token], at: int, end: int, far: int
+    elements: tuple[Element, ...],
+    which: int,
+    tokens: list[Token],
+    at: int,
+    end: int,
+    far: int,
+    gap: int = 0,
 ) -> list[int] | None:
-    """The rest of a sequence from ``which`` on, its next word at ``at`` or after a gap."""
+    """The rest of a sequence from ``which`` on, its next word at ``at`` or after a gap: its own
+    or that of an element left out before it."""
     if which == len(elements):
         return []
     element = elements[which]
     limit = far if element.cross else end
     turned = which > 0 and "<neg>" in elements[which - 1].keys
-    for place in range(at, min(at + element.gap + 1, limit)):
+    for place in range(at, min(at + max(gap, element.gap) + 1, limit)):
         token = tokens[place]
         if turned and place > at and "<stopneg>" in tokens[place - 1].keys:
             break  # a denial does not reach over "but", "still", "since"
@@ -50,7 +57,7 @@ def _follow(
             if rest is not None:
                 return [*range(place, place + size), *rest]
     if element.optional:
-        return _follow(elements, which + 1, tokens, at, end, far)
+        return _follow(elements, which + 1, tokens, at, end, far, max(gap, element.gap))
     return None
 
 
