@@ -34,4 +34,25 @@ def mark_sudden(found: list[Found], clauses: list[Clause]) -> None:
                 item.observation = replace(item.observation, detail="sudden")
 
 
+def drop_before(found: list[Found], clauses: list[Clause]) -> list[Found]:
+    """ "Yesterday he was trotting. Today he can hardly get up": the good day is over."""
+    worse = {f.match.clause for f in found if (f.observation.about, f.observation.value) in _DOWN}
+    return [
+        f
+        for f in found
+        if (f.observation.about, f.observation.value) != ("weight_bearing", "full")
+        or "used_before" not in clauses[f.match.clause].moods
+        or not worse - {f.match.clause}
+    ]
+
+
 _LOST = ("weight_bearing", "none")
+_DOWN = frozenset(
+    (
+        ("mobility", "worse"),
+        ("energy", "lethargic"),
+        ("energy", "collapsed"),
+        ("pain", "moderate"),
+        ("pain", "severe"),
+    )
+)

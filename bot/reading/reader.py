@@ -9,7 +9,7 @@ from bot.model.vocabulary import TOPICS
 from . import bare, danger, scope, subjects
 from .attach import area, figures, medicines_meant
 from .clauses import Clause, split
-from .contrast import mark_sudden
+from .contrast import drop_before, mark_sudden
 from .focus import FOCUS_OF, NOUNS, WOUND, kin
 from .grammar import Rule
 from .language import guess, settle_homographs
@@ -230,6 +230,7 @@ def _conclude(
     found.extend(also_given(tokens, clauses, found, taken, context))
     found = resolve_past(found, clauses)
     mark_sudden(found, clauses)
+    found = drop_before(found, clauses)
     answer = bare.answer(tokens, clauses, matches, found, context)
     found.extend(answer.found)
     reasons.extend(answer.reasons)

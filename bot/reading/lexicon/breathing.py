@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 CLASSES = {
+    "fastly": """
+        rapido rapida rapidisimo rapidisima rapidito acelerado acelerada fast quick
+        rapidly recio
+        """,
     "calmly": """
         quietly gently peacefully slowly silently softly evenly easily comfortably
         calmado calmada calmadito calmadita tranquilito tranquilita suave suavecito
@@ -89,6 +93,9 @@ RULES = {
         problema|problemas|dificultad|struggling ~3 <breath>
     <breath> ~ without|sin ~ trouble|difficulty|dificultad|problema|effort
     = laboured
+    panza|pecho|costillas|barriga|chest|tummy|sides|ribs|costados|ijares|pancita ~4 <fastly> -<cryout>
+    codos|elbows ~3 afuera|fuera|out|apart|stuck|abiertos -<wound>
+    stands|standing|parado|parada ~3 elbows|codos|neck|cuello ~3 out|afuera|fuera|stretched|estirado
     heaving|hauling|sucking|clawing|begging|reaching|gulping|snatching|fighting|desperate ~ for|at ~ air|breath
     aire ~ a|con ~ jalones|tirones|jaloncitos|trabajo|dificultad
     mete|entra|jala|toma|agarra ~ el? aire ~ a|con ~ jalones|tirones|trabajo

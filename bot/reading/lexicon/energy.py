@@ -45,7 +45,7 @@ CLASSES = {
         adormilado adormilada dormilon dormilona somnoliento somnolienta cansado cansada
         tranquilo_de_mas calladito calladita apagadito apagadita adormecido adormecida atontado
         atontada mareado mareada borrachito borrachita sedado sedada amodorrado amodorrada
-        modorro modorra dormido dormida duerme_mucho dormidito dormidita sonoliento
+        modorro modorra duerme_mucho dormidito dormidita sonoliento
         medio_dormido medio_dormida zombi apachurrado tristón triston tristona triste sad grogui
         drugged hungover knackered pooped_out shattered
         crashed_out conked_out flaked_out zonked_out sparked_out
@@ -105,6 +105,14 @@ CLASSES = {
 RULES = {
     "energy": """
     = normal
+    more ~ go|life|spark|energy|oomph|bounce|pep|beans in ~ him|her
+    trae|tiene|con ~ mas|mucha|toda|buena ~ pila|pilas|chispa|cuerda -<neg>
+    got|has|have|found ~ his|her ~ mojo|spark|sparkle|bounce|cheek|zip ~ back
+    recupero|recobro|recuperado ~ su|la|el ~ chispa|energia|animo|alegria|brillo
+    spring in his|her step
+    different|new|changed ~ dog|cat|animal|boy|girl|pup -<food>
+    parece|es|esta|anda|hecho ~ otro|otra ~ perro|perra|perrito|perrita|gato|gata
+    hes|shes|is|was|been bouncing -<perch>
     got|gets|came|comes|jumped ~ up? ~ to ~ greet|meet|say_hello -<neg>
     tail ~2 like ~ a? helicopter|propeller|windmill|metronome|rotor|mad|crazy|whip
     being|such|right|proper|little|total ~ a|an|the|his|her|usual? ~ pest|nuisance|menace|terror|brat|monster|imp|clown|goofball|comedian|handful|diva|madam|pickle|monkey -<coneword>
@@ -157,7 +165,8 @@ RULES = {
     in himself|herself|itself ~4 <good>|<bright>
     greeted|greets|greeting|saludo|recibe ~3 me|us|door|puerta
     had|having ~2 <good> ~ day|night|morning|evening|weekend
-    but|pero|otherwise ~2 he|she|hes|shes|ella|dog|cat|patient|perro|gato ~ is|esta|seems? <good> $
+    but|pero|otherwise ~2 he|she|ella|dog|cat|patient|perro|gato ~ is|esta|seems <good> $
+    but|pero|otherwise ~2 hes|shes <good> $
     con ~ energia|energias|animo|ganas_de_jugar -<neg>
     mad to be|get|go
     wants|quiere|queriendo ~ to? play|jugar -<neg>
@@ -187,6 +196,13 @@ RULES = {
     skipping|bouncing|prancing ~2 like|about|around -<bear>
     in ~2 form|fettle|spirits +<good>
     = quiet
+    couch potato
+    puro echado|echada|acostado|acostada
+    anda|esta|sigue|lo_veo|la_veo|amanecio ~ medio|algo|poco|tantito|poquito ~ malito|malita|enfermito|maluco
+    energys|energy|energia|animo|animos ~2 low|down|baja|bajo|bajita|bajito|bajos
+    tiene|trae|con|tenia ~ mucho? sueno|flojera|weba|hueva -<neg>
+    muy|medio|sigue|anda|pasa|mas|puro ~ dormido|dormida
+    ^ esta|ahorita|ahora|ya|sigue ~ dormido|dormida|durmiendo $
     anda|esta|muy|bien ~ muy? pegajoso|pegajosa|mimoso|mimosa -<poo> -<wound>
     hes|shes|he|she|bit|being|feeling|very|is ~ lazy -sunday -day -morning
     <slight>|medio|algo|bit|little|slightly|touch|tad|kinda|sorta|somewhat|kind_of|sort_of ~ <lethargicword>
@@ -230,6 +246,9 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    <neg> ~ bothering|bother|bothers ~ with|about ~ anything|anyone|us|me|toys
+    no ~ ha ~ salido|sale|salio|asomado ~ de ~ atras|abajo|debajo|detras|bajo -<legword>
+    hasnt|wont|not|doesnt|refuses ~2 come|came|coming ~ out ~ from ~ behind|under|beneath|underneath
     <neg> ~ want|wants|quiere ~ to? ~ do|hacer ~ anything|nada|a_thing -<ingest>
     hasnt|not|wont|doesnt|no|wouldnt|refuses ~2 shift|shifted|move|moved|budge|budged|stir|stirred|leave|leaving|left|rise ~3 blanket|mat|rug|cushion|basket|duvet|kennel|corner|spot|pillow -<coneword>
     llamo|llaman|hablan|silbo ~~ ni|no ~ voltea|mira|caso|inmuta|asoma

@@ -15,16 +15,22 @@ CLASSES = {
         labios belfos enciitas
         """,
     "paleword": """
-        pale pallor pallid white whitish ghostly grey gray greyish grayish ashen chalky chalk
-        porridge washed_out colourless colorless blanched white_as_paper paper_white palida
+        pale pallor pallid white whitish ghostly grey gray greyish grayish ashen chalky 
+         washed_out colourless colorless blanched white_as_paper paper_white palida
         palidas palido palidos blanca blancas blanco blancos blanquecinas blanquecina blancuzcas
         descoloridas descolorida grises gris sin_color transparentes blanquitas blanquita
-        anaemic anemic palidez anemicas paler whiter bloodless putty clay candle wax waxy dough marble washed_out bleached_out pasty snowy pallor light_coloured paper milk snow putty sheet
-        no_colour no_color papel pálidas blancuzca palidita paliditas
-        bleached cera yeso leche cal gis porcelana tiza harina
+        anaemic anemic palidez anemicas paler whiter bloodless waxy washed_out bleached_out pasty snowy pallor light_coloured     
+        no_colour no_color pálidas blancuzca palidita paliditas
+        bleached        
         paliducha paliduchas paliduchos faded blanchy bleachy pálidos blancuzco
         blancusca blancuscas descolorido descoloridos palideces desteñidas destenidas
         clarito claritas blanquisima blanquisimas
+        deslavado deslavada deslavadas deslavados desteñida despintadas
+        """,
+    "palenoun": """
+        porridge putty clay candle wax dough marble paper milk snow sheet papel cera yeso leche cal
+        gis porcelana tiza harina chalk ash ceniza ghost fantasma hoja_de_papel candle_wax hueso
+        paste flour cement cemento skimmed_milk
         """,
     "blueword": """
         blueness blue bluish blueish purple purplish cyanotic cyanosed cyanosis lilac lavender
@@ -58,6 +64,9 @@ RULES = {
     <gumword> ~~ pink|rosadas|rositas|rosita -<neg> -<paleword>
     crt ~3 normal|<number>
     = pale
+    <gumword> ~4 <palenoun>
+    <gumword> ~5 like|as|colour|color|como ~4 <palenoun>
+    <palenoun> ~2 <gumword>
     trompa|hocico|boca|belfo|labio ~3 dentro|<paleword> ~3 <paleword> -espuma -<wound>
     belfo|lip|labio ~~ palido|pale|white|blanco|palida -<wound> -<swell> -espuma
     mouth|boca|hocico ~ gone|is|looks|es|esta|muy? pale|palida|palido|blanquita -foam -espuma -<wound>
@@ -79,6 +88,7 @@ RULES = {
     <gumword> ~3 <neg> ~3 pink|rosadas|rositas|rosas|color|colour
     <gumword> ~4 lost ~ colour|color|pink
     = pale @gums
+    like|as|colour|color|como ~4 <palenoun>
     <paleword>
     = blue
     <patient> ~ turned|gone|went|going|goes blue|purple -<bruiseword> -<legword> -<wound> -<toeword>

@@ -9,6 +9,14 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    when|whenever|cuando|if|si he|she|it|hes|shes? runs|run|corre|trota|trots|jogs|running|jumps|salta -<fallword> -ayer -yesterday
+    leg|legs|pata|patas|patita|muscle|muscles|thigh|thighs ~3 shake|shakes|shaking|tremble|trembles|trembling|quiver|quivers|quivering|tiembla|tiemblan|temblando
+    <whimper> ~~ dream|dreaming|dreams|dreamt|suena|sonando|sueno
+    <runword>|<jumpword> ~4 if ~ id|i|we|wed|you|given ~ let|allowed|half|the_chance
+    went|goes|going ~ to <jumpword>|<runword> ~~ thought|but|decided|stopped|caught|changed
+    iba|quiso|queria ~ a? <jumpword>|<runword>|brincar|saltar|correr ~~ arrepintio|pero|agarre|deje|pare
+    thought better of
+    casi ~ se ~ <slidword>|<fallword>
     full of piss
     bolt*|raced|races|tore|flew|galloped|zoomed|ripped|charged|shot|ran|powered ~ down|through|into? ~3 <food>|kibble|biscuits|bowlful -out -door -yard -off -after -leash -lead
     chas* ~ his|her|the|a|last ~2 <food>|pill|bowl|kibble|biscuit|kong|tail|treat

@@ -21,6 +21,7 @@ CLASSES = {
     "notleg": """
         straight derecha derechita neck head ear tail cone collar cola oreja bed basket table
         sofa sills swinging_a carefully normally
+        a_pierna_suelta
         """,
 }
 

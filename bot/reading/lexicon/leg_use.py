@@ -76,6 +76,9 @@ CLASSES = {
 RULES = {
     "weight_bearing": """
     = full
+    foot|paw flat
+    walking|walk|gait ~2 is|looks|seems ~ <good> -<neg>
+    hes|shes|is|up on ~ it|leg|all_four ~2 all|always|whole ~ the? ~ time|day -licking -<neg>
     ya ~ la|le esta|anda|va|viene apoyando|pisando|usando|cargando|asentando -<neg>
     walking|walks|trotting ~ a treat|dream
     back to ~ normal|usual|himself ~ on|with ~ that|the|his|her leg
@@ -159,6 +162,11 @@ RULES = {
     <neg> ~ improvement|change|difference|mejoria|cambio|progress ~3 <limpword>
     <neg> ~ <limpword> ~3 more|worse|mas|peor than|que
     = partial
+    lifts|lifting|picks|picking|levanta|sube ~ it|leg|paw|la|up ~~ like|como|as_if ~3 hot|quemara|quema|burns|burning|lava
+    forgets|forgot|olvida|olvido ~ to? ~ use|usarla|using|apoyarla|pisar
+    hes|shes|is on ~ it|leg ~2 nearly|almost|most|mostly ~ all|of? time
+    three|3|tres ~4 when|cuando|if|si ~~ four|4|cuatro ~3 when|cuando|if|si
+    four|4|cuatro ~4 when|cuando|if|si ~~ three|3|tres ~3 when|cuando|if|si
     weight|down|uses|using|puts ~4 but|pero ~ not|no ~ fully|all|full|completely|100|much|todo|completo|del_todo
     drags|dragging|scuffs|scuffing|knuckles|knuckling|arrastra|arrastrando ~3 toes|toe|nails|uñas|dedos
     grade|grado 1|2|3|4|one|two|three|four 5? ~3 hind|leg|lame|lameness|fore|rear|lh|rh|lf|rf|l|r|mpi|mpd|cojera

@@ -44,6 +44,7 @@ CLASSES = {
         se_desboco se_dio_a_la_fuga destapado embalado bat_out_of_hell
         haring hared the_zooms had_the_zooms zoomed_off loquera scooted_off bolted_off
         perseguir corretear escopetado escopetada
+        galopando galopo galoparon galopar
         """,
     "fallword": """
         fell fall falls falling fallen felled tumbled tumble tumbles tumbling toppled
@@ -242,6 +243,7 @@ RULES = {
     snuck|sneaked|escaped ~3 upstairs|stairs
     subio|bajo|subido|subiendo ~3 escaleras|escalera|escalones -<carried>
     = fell
+    se ~ dio|pego|metio ~ en|con|contra ~ la|el|una|un ~ puerta|pared|mesa|esquina|mueble|poste|reja|banqueta|silla|pata
     se callo|calló ~ de|del|por|en ~3 <perch>|<stairword>
     came|come|comes|coming ~ down ~ awkwardly|badly|wrong|heavily|hard|funny|awkward|sideways|crooked
     went|goes|going splat|sprawling|tumbling|headfirst|headlong|nose_first

@@ -100,6 +100,8 @@ RULES = {
     = same @mishap
     no_change|no_different|sin_cambios|no_changes|<samey>
     = worse
+    reluctant|unwilling ~ to ~ get|stand|rise|walk|move|use ~3 up|today|tonight|now|it|leg -<food>
+    holding|holds|carrying|lifting|keeps|keeping|hopping|trae|lleva ~4 more|mas|higher ~ than|que -<meds>
     went|goes|going|gone|slid|slipped backwards|backward|downhill -<poo> -<food>
     gait|walk|walking|leg|limp ~ gone|went ~ off|backwards|downhill
     worse|peor|more|mas ~ lame|limping|limp|limpy|coja|cojo|wobbly|stiff|cojera|unsteady|

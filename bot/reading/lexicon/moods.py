@@ -128,7 +128,7 @@ RULES = {
     until|till|hasta ~ better|heals|que
     = dream
     i|we had ~ dream|dreams
-    i|we ~ dreamt|dreamed|dreaming
+    i|we|ive|im ~ dreamt|dreamed|dreaming
     sone|sonaba|soñe|soñaba ~ que
     = phatic
     <neg>|never ~ know|tell|guess|say ~ which ~2 leg|one|side|paw
@@ -161,6 +161,7 @@ RULES = {
     but|pero ~2 ya|ahora|hoy ~2 <good>
     but|pero not|none|nothing|no|nada since|desde
     = far_past
+    hace ~3 anos|ano|meses
     ^ antes ~2 cojeaba|rengueaba|renqueaba|lloraba|jadeaba
     <farpast>
     in_the_past -<hours> -<minutes> -day -days -week -hour -hours -few -couple

@@ -90,6 +90,7 @@ CLASSES = {
 RULES = {
     "pain": """
     = severe
+    let|lets|gave|gives ~ out? ~ a|one ~ cry|scream|shriek|howl|holler
     <whimper> ~2 something|summat|like|como ~ awful|terrible|fierce|shocking|rotten|mad|crazy|banshee|condenado|condenada|loco|loca|desesperado|desesperada -<excited>
     alot|tons|lotta ~2 pain|dolor|discomfort
     absolute|sheer|utter|total|worst ~2 pain|agony
@@ -258,6 +259,7 @@ RULES = {
     sleeping|asleep ~ peacefully|sound|soundly|comfortably
     pain ~ under_control|controlled|controlado|well
     = none fixed
+    without|sin ~ a|un? peep|murmur|whimper|whine|quejido|chillido|ruido
     <neg> ~ mind|minds|minded|object|objects|fuss|fussed|react|flinch ~ me|us|when|if|it|to ~3 touch|touched|touching|poking|poke|handling|moving|feeling|checking|cleaning|pressing|bend|bending|move|press
     cero|zero|nil|nada_de|ningun|ninguna ~ <painword>|<whimper>|<soreword>
     <neg> ~3 murmur|squeak|whimper ~2 out|from|all|at|since|once|when

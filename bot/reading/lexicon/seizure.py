@@ -36,6 +36,9 @@ CLASSES = {
 RULES = {
     "seizure": """
     = yes
+    running|corriendo|paddling|moving|mueve|legs ~~ eyes|ojos ~3 open|abiertos ~~ drooling|babeando|drools|babea|foaming
+    shudder*|tremor ~~ went|goes|gone ~ stiff|rigid -<legword>
+    <shakes>|twitches|drool ~~ gone|went|goes|going|puso|quedo ~ all? stiff|rigid|tieso|tiesa|rigido -<legword>
     thrashing|flailing|convulsing ~~ side|eyes|wet|peed|drool|floor -<sleeping>
     temblar|temblando|temblaba|tembladera ~~ orino|meo|reconoc*|inconsciente|espuma|babe*
     stiff|rigid|stiffened|tieso|tiesa|rigido ~~ twitched|twitching|kicking|kicked|drooling|drooled|babeando|babeaba|babear|pateando|pataleaba|pataleando|sacudia|sacudiendo -<legword> -<walkword>
