@@ -70,6 +70,7 @@ CLASSES = {
 RULES = {
     "breathing": """
     = normal
+    <breath> ~ is|are|esta|back ~ back|vuelto to|a normal|usual
     fr|rr <calmrate>
     <breath> ~ hondo|profundo|deep|deeply ~~ tranquilo|calmado|parejo|lento|tranquila|relajado|steady|even|calm|slow -<neg>
     <breath> ~3 <calmly> -<neg> -<hardword>
@@ -86,6 +87,7 @@ RULES = {
     <good>|normal|regular|easy|steady ~ <breath> -<neg>
     eupneic|eupnoeic
     = normal fixed
+    no|not|isnt|sin|doesnt ~ batalla|batallando|struggle|struggles|struggling|cuesta|dificultad ~3 <breath>|aire
     no|without|sin|zero|ningun|not_any ~ breathing|respiratory|respiration|wheezing ~ problem|problems|issue|issues|trouble|difficulty|difficulties|distress|concerns
     no|not|isnt|nunca|sin ~ <breath> ~ <hardword>|agitado -bien -can -puede -<notlaboured>
     no|not|isnt|arent|nunca|sin ~ <breath> ~2 raro|rara|mal|agitado|agitada|rapido|fast|hard|heavy|heavily|funny|forzado|fuerte|quickly|rapidly -bien -can -puede

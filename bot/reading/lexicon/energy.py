@@ -3,6 +3,26 @@
 from __future__ import annotations
 
 CLASSES = {
+    "bienbad": """
+        bien_caliente bien_feo bien_fea bien_hinchado bien_hinchada bien_mal bien_malo
+        bien_mala bien_triste bien_decaido bien_decaida bien_raro bien_rara bien_frio
+        bien_fria bien_rojo bien_roja bien_inflamado bien_inflamada bien_cojo bien_coja
+        bien_renco bien_renga bien_tieso bien_tiesa bien_apagado bien_apagada
+        bien_aguitado bien_aguitada bien_enfermo bien_enferma bien_agotado bien_agotada
+        bien_cansado bien_cansada bien_asustado bien_asustada bien_adolorido
+        bien_adolorida bien_dormido bien_dormida bien_gordo bien_flaco bien_sucio
+        bien_sucia bien_mojado bien_mojada bien_flojo bien_floja bien_aguado bien_aguada
+        bien_guango bien_guanga bien_malito bien_malita bien_inquieto bien_inquieta
+        bien_tirado bien_tirada muy_caliente muy_feo muy_fea muy_hinchado muy_hinchada
+        muy_mal muy_malo muy_mala muy_triste muy_decaido muy_decaida muy_raro muy_rara
+        muy_frio muy_fria muy_rojo muy_roja muy_inflamado muy_inflamada muy_cojo
+        muy_coja muy_renco muy_renga muy_tieso muy_tiesa muy_apagado muy_apagada
+        muy_aguitado muy_aguitada muy_enfermo muy_enferma muy_agotado muy_agotada
+        muy_cansado muy_cansada muy_asustado muy_asustada muy_adolorido muy_adolorida
+        muy_dormido muy_dormida muy_gordo muy_flaco muy_sucio muy_sucia muy_mojado
+        muy_mojada muy_flojo muy_floja muy_aguado muy_aguada muy_guango muy_guanga
+        muy_malito muy_malita muy_inquieto muy_inquieta muy_tirado muy_tirada
+        """,
     "good": """
         bacan chevere pura_vida brutal_de_bien de_perlas fenomenal fenomeno estupendo
         estupenda de_pelos chingon filete
@@ -187,7 +207,7 @@ RULES = {
     ^ sin_novedad|sin_novedades|nothing_to_report
     ^ hes|shes|doing|all|everything|todo|esta|anda|sigue|amanecio|se_ve ~2 <good> $
     he|she|dog|cat|patient|ella is|was|seems|looks|feels|doing|esta|anda|sigue ~2 <good> $
-    anda|esta|sigue|amanecio|va ~ <good> -<neg> -<legword> -<wound>
+    anda|esta|sigue|amanecio|va ~ <good> -<neg> -<legword> -<wound> -<bienbad>
     <good> ~ in himself|herself
     con pila|pilas|toda_la_pila|mucha_pila
     full of ~ joys|mischief|chat|devilment|the_joys
@@ -220,7 +240,7 @@ RULES = {
     anda|esta|lo_noto|la_noto|lo_veo|la_veo|sigue ~2 quieto|quieta|calladito|bajito|bajita|bajon -<neg>
     con poca|poco|menos ~ energia|pila|pilas|animo|ganas
     duerme|duermen|durmiendo ~2 bastante|mucho|harto|resto|montones|siesta
-    off today|tonight -<food> -<coneword>
+    off today|tonight -<food> -<coneword> -<limpword> -on_and_off -on -<bear>
     qar
     <quietword>
     quiet|quieter|sleepy|tired
@@ -246,6 +266,10 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    zero_interest|no_interest|little_interest ~ in ~ getting|moving|walking|standing|playing
+    <neg> ~ gotten|got|getting ~ out ~ of ~ bed|basket|crate
+    no ~ se ~ ha ~ parado|levantado|movido ~8 dia|hoy|manana|cama
+    nada|cero|sin ~ de? ~ ganas ~ de ~ levant*|mover*|parar*|caminar
     <neg> ~ bothering|bother|bothers ~ with|about ~ anything|anyone|us|me|toys
     no ~ ha ~ salido|sale|salio|asomado ~ de ~ atras|abajo|debajo|detras|bajo -<legword>
     hasnt|wont|not|doesnt|refuses ~2 come|came|coming ~ out ~ from ~ behind|under|beneath|underneath
@@ -365,6 +389,10 @@ RULES = {
         enfermo|enferma
     se ve|siente|pone|esta muy? mal|malito|malita|enfermo|enferma
     like|como ~ zombie|zombi|rag|dishcloth|ragdoll|corpse|trapo|muerto|muneco -<smellword> -huele -smells
+    = normal @asked-general
+    anda|esta|sigue|amanecio|ha_estado ~2 tranquilo|tranquila|tranquilito|tranquilita -<neg> -mas
+    = quiet !@cone !@asked-cone
+    kind|sort of out_of_it
     """,
 }
 

@@ -76,6 +76,7 @@ CLASSES = {
 RULES = {
     "weight_bearing": """
     = full
+    ^ leg|foot|paw|pata|patita down|abajo $
     foot|paw flat
     walking|walk|gait ~2 is|looks|seems ~ <good> -<neg>
     hes|shes|is|up on ~ it|leg|all_four ~2 all|always|whole ~ the? ~ time|day -licking -<neg>
@@ -162,6 +163,9 @@ RULES = {
     <neg> ~ improvement|change|difference|mejoria|cambio|progress ~3 <limpword>
     <neg> ~ <limpword> ~3 more|worse|mas|peor than|que
     = partial
+    puts|putting|carga|apoya|bears|bearing ~3 3|2|1 4|3|2 ~3 weight|peso
+    <bear> ~4 <partly>|cuartos|mitad|tercio|tercios ~3 peso|weight
+    trote|trotando|corriendo ~2 la? levanta|sube|encoge ~~ caminando|paso|camina|despacio ~2 apoya|usa|pisa|baja
     lifts|lifting|picks|picking|levanta|sube ~ it|leg|paw|la|up ~~ like|como|as_if ~3 hot|quemara|quema|burns|burning|lava
     forgets|forgot|olvida|olvido ~ to? ~ use|usarla|using|apoyarla|pisar
     hes|shes|is on ~ it|leg ~2 nearly|almost|most|mostly ~ all|of? time
@@ -249,6 +253,8 @@ RULES = {
     <barely> ~2 puts|bears weight
     50 ~~ 50
     = toe_touching
+    casi ~ no|ni ~ la|lo ~ pone|asienta|baja|usa|carga|apoya|pisa
+    barely|hardly|scarcely uses|using ~ it|leg|foot
     claws|claw|toenails ~3 touch|touching|<skim>|down|reach|reaching|ground|floor -<nottouch>
     only|just|merely ~ rests|resting|rest|hovers|perches|props it|leg|foot|paw -<bandageword>
     arrima|roza ~ nomas|apenas|tantito|la|al|el ~ piso|suelo

@@ -69,6 +69,7 @@ CLASSES = {
         despatarrada abrio_de_patas abrieron_las_patas fueron_las_patas
         fueron_las_patitas skated skating slithered slithering
         slipt
+        lost_traction lost_grip lost_his_grip lost_her_grip lost_his_feet
         """,
     "roughword": """
         wrestled wrestling wrestles wrestle rough_play roughhousing rough_housing roughhoused
@@ -220,6 +221,7 @@ RULES = {
     pulled|yanked|ripped|tugged|jerked|dragged ~2 lead|leash|rope ~ out|from|off|right -<coneword>
     left ~2 gate|door open ~~ off|away|out|gone|bolted|ran|escaped|street|road -<stairword>
     = stairs
+    tried|attempted|intento|probo ~ the|las|la|los ~ <stairword> ~~ made|got|llego|all|hasta|top|arriba -<carried>
     se subio|bajo|trepo|aventó|avento|echo ~ las|la|por|todas|los ~2 <stairword> -<carried>
     did|does|done|managed|tackled ~3 front|back|porch|garden|all steps -<carried> -<fewsteps>
     nipped|popped|scooted|darted|dashed|slipped|hopped|crept|shot ~ off? upstairs|downstairs -<carried>
@@ -243,6 +245,7 @@ RULES = {
     snuck|sneaked|escaped ~3 upstairs|stairs
     subio|bajo|subido|subiendo ~3 escaleras|escalera|escalones -<carried>
     = fell
+    tangled|wrapped|caught_up ~~ went|came down|over
     se ~ dio|pego|metio ~ en|con|contra ~ la|el|una|un ~ puerta|pared|mesa|esquina|mueble|poste|reja|banqueta|silla|pata
     se callo|calló ~ de|del|por|en ~3 <perch>|<stairword>
     came|come|comes|coming ~ down ~ awkwardly|badly|wrong|heavily|hard|funny|awkward|sideways|crooked
@@ -270,6 +273,8 @@ RULES = {
         -<bandageword> -<coneword> -<stitchword>
     dropped ~ from|off|out ~3 <perch>|<stairword>|arms
     = fell agent
+    <person>|toddler|kid|kids|baby|child ~2 fell|tripped|stepped|sat|landed ~ on|onto|over ~ him|her
+    le|lo|la cayo ~2 encima
     slammed|bulldozed|steamrolled|barrelled|ploughed|plowed|crashed|body ~ into? him|her|it
     le|lo|la ~ piso ~2 pata|patita|pie|cola|dedito|manita
     shut|slammed|closed ~3 door|gate|drawer ~2 on ~2 him|her|leg|paw|foot|tail|toes

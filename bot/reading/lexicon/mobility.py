@@ -66,6 +66,7 @@ RULES = {
     better|mejor|improving|mejorando|improved|mejoro|stronger|progress|mejorcito|mejorcita|
         avanzando
     = same
+    <neg> ~ difference|change|diferencia|cambio ~~ walk|walks|walking|gait|limp|camina|caminar|cojera|anda -better -worse -peor -mejor -<wound>
     <neg> ~2 worse|peor ~2 than|que|for ~ before|antes|ayer|yesterday|it
     <neg>|neither ~ further ~ on|forward|along ~~ back|backwards|behind
     <neg> ~3 difference|diferencia|change|cambio|cambios|changes -<wound> -<swell> -<bandageword> -<meds> -<food>
@@ -125,13 +126,13 @@ RULES = {
     caminaba|andaba|apoyaba|estaba|iba mejor ~2 ayer|antes|antier|semana|hace
     mas flojo|floja|torpe|lento|lenta|cojo|coja|renco|renga|inestable ~ de|que|hoy|al|para? -<poo>
     esta|anda|va|amanecio|lo_veo|la_veo ~2 mas duro|dura|tieso|tiesa|flojo|floja|torpe
-    slower|stiffer|weaker|wobblier|creakier ~ getting|on|up|to|off|in|since
+    slower|stiffer|weaker|wobblier|creakier ~ getting|on|up|to|off|in|since -mornings -first_thing
     retrocedimos|retrocedio|retroceder|retrocediendo
     mas tieso|tiesa|rigido|rigida|duro|torpe|lento -<neg>
     tieso|tiesa ~ mas|otra_vez
     va|vamos|anda|viene|fue pa|para atras
     patras|pa_atras|para_atras
-    stiffer|slower|wobblier|weaker|lamer|creakier ~ getting|on|getting_up|in|at|when|to|going -<neg>
+    stiffer|slower|wobblier|weaker|lamer|creakier ~ getting|on|getting_up|in|at|when|to|going -<neg> -mornings
     taken|took|step|steps|gone|paso ~ a? step|steps|pasos? back|backwards|backward|atras
     backward|backwards step
     mas encogida|levantada|coja|floja ~ que|than
@@ -139,8 +140,9 @@ RULES = {
     walking|walks|moving|moves|mobility|leg|limp|limping|limps|gait|camina|caminando|anda|
         cojea|cojeando|pata|lame|lameness ~5 worse|peor|worsened|worsening|deteriorated|
         badly_than|harder|empeoro|worst|deteriorating -<neg>
-    worse|peor|more|mas ~ on|lame|limping|limp|limpy|coja|cojo|wobbly|stiff|cojera|unsteady|
+    worse|peor|more|mas ~ lame|limping|limp|limpy|coja|cojo|wobbly|stiff|cojera|unsteady|
         hobbly -<neg>
+    worse|peor on -<wound> -<swell>
     <limpword> ~2 more|mas|again|otra_vez|de_nuevo
     <limpword> ~4 worse|peor|mas_que
     <limpword> ~2 more|mas than|que

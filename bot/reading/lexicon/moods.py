@@ -145,7 +145,7 @@ RULES = {
     = denied
     look|looked|checked|check|felt|feel|busque|revise|fije|revisado|mire ~2 for|si|por|algo ~~ isnt|arent|wasnt|no|nothing|none|nada ~2 any|there|hay|ninguna|ninguno|nada|encontre|found $
     juraba|jurando|swore ~~ y|pero|but|and no|wasnt|nope|era
-    <denyword> -sideways -outwards -toes -foot -paw
+    <denyword> -sideways -outwards -toes -foot -paw -side -leg
     = thought
     <thought>
     straight as ~ die|arrow|pencil|rod
@@ -169,6 +169,8 @@ RULES = {
     = near_past
     <nearpast>
     = used_before
+    he|she did ~ yesterday|before|last|earlier|this -<neg>
+    ^ ayer|antes ~ si
     was|were ~2 fine|ok|okay|grand|perfect|great|good|normal|sound|walking ~2 going|this|an|yesterday|when|earlier|before|until|last|at|on|ago -<neg>
     was|were|been|had ~3 <bear>|<legmove>|<toetouch> -<neg>
     <legmoved> ~4 leg|legs|it|four|4|fours|on|normally|fine|well|grand|normal|great|properly|

@@ -90,6 +90,9 @@ CLASSES = {
 RULES = {
     "pain": """
     = severe
+    <neg>|no ~ let|deja|lets ~~ he|she|y|and? snaps|bites|growls|snarls|muerde|gruñe
+    deal ~ of pain|discomfort
+    chorro|monton|buen|chingo|madral|friego|resto ~ de dolor
     let|lets|gave|gives ~ out? ~ a|one ~ cry|scream|shriek|howl|holler
     <whimper> ~2 something|summat|like|como ~ awful|terrible|fierce|shocking|rotten|mad|crazy|banshee|condenado|condenada|loco|loca|desesperado|desesperada -<excited>
     alot|tons|lotta ~2 pain|dolor|discomfort
@@ -141,6 +144,8 @@ RULES = {
     crying|screaming|yelping|howling ~~ and crying|screaming|yelping|howling -<excited>
     desde ~4 madrugada|noche|manana|anoche ~~ llora|llorando|aullando|chillando -<excited>
     = severe agent
+    tira|avienta|lanza|suelta ~ mordidas|mordida|tarascadas|dentelladas|tarascazos -<coneword>
+    touch|touching|near|move|lift|toca|toque|tocale|mueve ~ that|the|his|her|la|esa? ~ leg|foot|paw|hip|knee|pata|patita ~~ bites|snaps|growls|screams|shrieks|muerde|chilla|grita -<coneword> -<neg>
     had|has|have|having ~ a ~ go|pop|snap|lunge at me|us|him|my|anyone|hubby
     went|goes|going|lunged|lunges for ~ my|our|me|us|his|her|the ~ hand|arm|face|fingers|throat|finger
     quiso|quiere|intento|casi|trato|queria|intenta ~2 morder*|muerde|mordio -<coneword> -<bandageword> -<wound>
@@ -150,7 +155,7 @@ RULES = {
     tira|tiro|avienta ~ el|la|un|una mordisco|tarascada|mordida|dentellada
     trod|stepped|pise|pisamos ~~ yelled|screamed|yelped|shrieked|grito|chillo
     <touched> ~~ <bite> -<meds> -<at_wound> -a_mordidas
-    <bite> & <touched> -<playing>
+    <bite> & <touched> -<playing> -a_mordidas
     <bite> ~3 me|us|him|anyone|nos|dedo|finger|hand|mano|if|when|cuando|near -<at_wound> -<meds> -<playing>
     snapped|growled|lunged|nipped|snarled|hissed|swiped|bit ~5 when|if|cuando ~4 leg|pata|touched|moved|lifted|near|past|brushed -<playing>
     me|nos tira|tiro|avento|avienta|quiso|quiere|lanzo ~2 <bite>
@@ -212,6 +217,7 @@ RULES = {
     tense|tenso|tensa ~ belly|when
     se le ve|nota dolor|adolorido
     = mild
+    stiff|stiffer|tieso|tiesa|entumido ~4 mornings|morning|mananas|first_thing -<neg>
     <painword> ~3 1|2|3|one|two|three|uno|dos|tres ~3 10|ten|diez
     poco|poquito|tantito|algo|poquitin|little|un_poco|un_poquito ~ de|of dolor|molestia|molestias|pain|discomfort
     molesta|molestan|duele|incomoda|molestando ~2 poco|poquito|tantito|algo|leve|apenas -<neg>

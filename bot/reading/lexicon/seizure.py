@@ -36,6 +36,7 @@ CLASSES = {
 RULES = {
     "seizure": """
     = yes
+    twitching|jerking|drooling|tiembla|babea|temblando|babeando ~~ eyes|ojos ~3 roll|rolling|rolled|van|volteados|voltea|voltearon|blanco|fueron|torcidos -<sleeping>
     running|corriendo|paddling|moving|mueve|legs ~~ eyes|ojos ~3 open|abiertos ~~ drooling|babeando|drools|babea|foaming
     shudder*|tremor ~~ went|goes|gone ~ stiff|rigid -<legword>
     <shakes>|twitches|drool ~~ gone|went|goes|going|puso|quedo ~ all? stiff|rigid|tieso|tiesa|rigido -<legword>
