@@ -342,10 +342,10 @@ RULES = {
     <eat> ~ less and less
     cada_vez ~ menos
     = normal
-    polish*|scoff*|hoover*|wolf*|demolish*|vacuum*|inhale*|snaffle*|finish*|gobble* ~2 it|that|lot|everything|all ~ off|up|down -<meds>
+    polish|polishes|polished|polishing|scoff|scoffs|scoffed|scoffing|hoover|hoovers|hoovered|hoovering|wolf|wolfs|wolfed|wolfing|demolish|demolishes|demolished|demolishing|vacuum|vacuums|vacuumed|vacuuming|inhale|inhales|inhaled|inhaling|snaffle|snaffles|snaffled|snaffling|finish|finishes|finished|finishing|gobble|gobbles|gobbled|gobbling ~2 it|that|lot|everything|all ~ off|up|down -<meds>
     had|got|ate|eaten|took|takes|eating ~2 full|whole|entire|normal|usual|complete ~3 <serving>|<food> -<neg>
     straight ~ to ~ his|her|the bowl|dish|plate|food|dinner|breakfast -<neg>
-    demanding|begging|asking|crying|screaming|shouting|meowing|whining|barking|nagging|pestering|yelling ~2 for ~ his|her|more|the|some? <food> ~ as|like|again|already|always|now? -<neg>
+    demanding|begging|asking|shouting|meowing|nagging|pestering|hassling|yelling ~2 for ~ his|her|more|the|some? <food> ~ as|like|again|already|always|now? -<neg>
     <eat> just ~ fine|normal|normally|as|like|great|well|lovely|grand|perfectly|okay|ok
     <foodie> -<neg> -<coneword>
     plate|bowl|dish|plato|tazon|traste ~2 spotless|gleaming|shining|sparkling|bare|reluciente|brillando|limpiecito|rechinando
@@ -388,9 +388,9 @@ RULES = {
     had|took|ate|managed|eaten|comio|quiso|acepto ~2 few|couple|some|unas|unos|pocas|pocos|cuantas|<number>|one|tres|dos ~ <mouthfulword> -<meds>
     <neg> ~2 <devour>|hoovering|wolfing|scoffing|inhaling|gobbling|hoover|wolf|inhale|gobble it? up|off|down? like|as? -hungry -hambre
     <neg> ~2 diving|dive|rushing|tucking|digging ~ in|into|to
-    bribe*|bribing|persuade*|cajole* ~2 him|her|with|to|into|needed? ~2 eat|<food>|<meaty>|treats
+    bribe|bribes|bribed|bribing|persuade|persuades|persuaded|persuading|cajole|cajoled|cajoling ~2 him|her|with|to|into|needed? ~2 eat|<food>|<meaty>|treats
     had|have ~ to ~ be? ~ bribe|bribed|coax|coaxed|tempt|tempted|persuade|persuaded ~~ eat|<food>|<meaty>
-    rogar*|rogue|rogando|insistir*|batalle|batallo|suplicar|apapachar ~~ coma|comiera|comer|come|comio
+    rogar|rogarle|rogue|rogando|insistir|insistirle|batalle|batallo|suplicar|apapachar ~~ coma|comiera|comer|come|comio
     grazing|grazed|grazes ~2 on|at|through|bits|all|food|rather
     come|comio|comiendo|comido|desayuno|ceno|cena ~2 a_regañadientes|a_reganadientes|sin_ganas|con_desgano|desganado|desganada|sin_gusto|sin_animo|de_mala_gana|a_fuerzas|a_la_fuerza|a_duras_penas|regular|regularcito -<neg> -<walkword>
     desganado|desganada ~~ come|comio|comida|plato|mitad|poco
@@ -435,17 +435,17 @@ RULES = {
     = none @appetite
     <neg> ~ even ~ sniff|smell|look|lick|touch|try|come|taste|glance|open
     <neg> ~ go|goes|gone|went|came|going|get|acerca|acerco|acercarse ~ near|close|al
-    turn*|voltea|volteo ~2 away|round|around|cara|cabeza|head|back -<meds>
+    turn|turns|turned|turning|voltea|volteo ~2 away|round|around|cara|cabeza|head|back -<meds>
     <neg> ~ had|has|have|touched|eaten|took|taken ~ anything|nothing|any|thing|a_thing -<meds>
     get|got|getting ~ anything|nothing|food|thing|any|it|scrap ~ down|into|in|past ~ him|her +<neg> -<meds>
-    just|only|solo|nomas|no_mas ~ look*|stare*|sniff*|mira|ve|huele|olfatea ~ at? ~ it|lo|la|y|food?
+    just|only|solo|nomas|no_mas ~ look|looks|looked|looking|stare|stares|stared|staring|sniff|sniffs|sniffed|sniffing|mira|ve|huele|olfatea ~ at? ~ it|lo|la|y|food?
     ni ~ un|una|el|la ~ grano|croqueta|migaja|pedacito|bocado|gramo|lamida|mordida|probada -dejo -deja -quedo
     ni se ~ acerco|acerca|asomo|asoma|arrimo|arrima|inmuto
     nadita|nadota|naa|nothin|nuttin|nowt
     ni ~ fu ~ ni? fa
     ^ ignored|ignores|ignoring ~ it|me|bowl|completely|totally?
-    stub* ~ his|her ~ nose
-    clamp*|shut*|grit*|aprieta|cierra ~2 mouth|jaw|jaws|teeth|dientes|boca|hocico
+    stub|stubs|stubbed ~ his|her ~ nose
+    clamp|clamps|clamped|clamping|shut|shuts|grit|grits|gritted|aprieta|cierra ~2 mouth|jaw|jaws|teeth|dientes|boca|hocico
     servi|puse|sirvo|pongo ~ el|la|su ~ plato|comida|<food> ~~ volteo|voltea|fue|va|huele|ni|nada|dejo
     = normal
     appetite|eating|apetito|hunger ~2 <samey>
@@ -460,7 +460,7 @@ RULES = {
     <neg> ~ want|wants|wanted ~2 any|the|his|her|to? <food>|eat|eating at? all?
     <neg> ~ had a? bite|mouthful|morsel|crumb since|all|today|yet|of?
     = none !@dose
-    clamp*|shut*|grit*|aprieta|cierra ~ his|her|its|la|el|su|los? ~ mouth|jaws|teeth|hocico|boca|dientes shut? ~~ food|feed|eat|spoon|<food>|comida|comer|cuchara|jeringa
+    clamp|clamps|clamped|clamping|shut|shuts|grit|grits|gritted|aprieta|cierra ~ his|her|its|la|el|su|los? ~ mouth|jaws|teeth|hocico|boca|dientes shut? ~~ food|feed|eat|spoon|<food>|comida|comer|cuchara|jeringa
     = none @appetite
     love|amor ~ nor|or|ni money|dinero
     = normal

@@ -304,7 +304,7 @@ RULES = {
     ate|eats|eating|eaten|come|comio|licked ~ round|around|alrededor|all_around ~ it|the|de? -fine
     left|leaves|leaving|leave|dejo|deja|deja_solo ~ the|la|solo? pill|tablet|pastilla|capsule|capsula|meds ~ behind|there|in|ahi? -<neg>
     la|lo|las|los ~ tira|tiro|avienta|avento|bota|boto|saca|saco|empuja|rechaza -<neg>
-    push*|saca|empuja|poke* ~2 it|la|lo|out|con ~2 tongue|lengua
+    push*|saca|empuja|poke|pokes|poked|poking ~2 it|la|lo|out|con ~2 tongue|lengua
     having none
     not|isnt|wasnt|no ~ having ~ any|it|none|that
     couldnt|cant|no ~ get ~ near ~ mouth|him|her|his|hocico

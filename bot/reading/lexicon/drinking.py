@@ -120,7 +120,7 @@ RULES = {
     nothing|nada|none -grave -<wrongword> -dramatic -raro -preocupante -serio
     = normal
     good|big|long|decent|nice|proper ~ drink|slurp|lap|guzzle -<neg>
-    lapped|lapping|laps|slurp* ~ up|down? ~ some|his|her|the|a? ~ water
+    lapped|lapping|laps|slurp|slurps|slurped|slurping ~ up|down? ~ some|his|her|the|a? ~ water
     si ~ toma|tomo|bebe|bebio ~ su? agua
     <drink>|hidratandose ~ bien|normal|normalmente|like_normal
     = less

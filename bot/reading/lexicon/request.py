@@ -118,23 +118,23 @@ RULES = {
     ^ end|quit|cancel|fin|termina|terminar $
     no ~ me? ~ escriban|escriba|escribas|manden|mande|mandes|molesten|moleste|envien ~ mas|nada|por_favor|porfa|ya
     no ~ quiero|queremos|deseo ~ recibir
-    quiten*|saquen*|borren*|eliminen*|quita* ~ de ~ la|su|el|lista|aqui|grupo|esto
+    quiten|quitenme|saquen|saquenme|borren|borrenme|eliminen|eliminenme|quitame|quitenme ~ de ~ la|su|el|lista|aqui|grupo|esto
     dejen|deje|dejar|dejenme|paren ~ de? ~ molestar|escribir|escribirme|mandar|mandarme|fregar|chingar|enviar|en_paz
-    paren*|pare ~ con ~3 <msgword>
+    paren|parenle|pare ~ con ~3 <msgword>
     neednt|need_not|no_need|dont_have_to|dont_need_to ~ send|message|text|write|keep|contact|check ~ any|us|me|to|more
     no ~ longer ~ want|need|require ~3 <msgword>|this|it|these
     discharged|signed_off|alta|finished ~~ stop|dejen|neednt|no_need|no ~2 <msgword>|escribirme|escriban|messaging|send|texting
     = snooze
-    remind|nudge|ping|prod|poke|message|text|ask|try|recuerda*|recuerde*|recorda*|avisame|preguntame|escribeme ~2 at|in|a|en|on|after|dentro ~ a|las? <clock>|<minutes>|<hours>|morning|hour|bit|while|lunch|dinner
-    remind|nudge|ping|recuerda*|recuerde*|recordame|recorda* ~3 <clock>|<minutes>|<hours>|tonight|tomorrow|later|morning|noche|rato
-    will|ill|we|i ~ do|give|answer|reply|check|look|send|get|tell|update ~ it|that|him|back|to|you? ~ later|after|tonight|tomorrow|soon|when_i|once|in_a -<askmark> -should -shall
+    remind|nudge|ping|prod|poke|message|text|ask|try|recuerda|recuerdame|recuerdamelo|recuerdanos|recuerde|recuerdeme|recuerdenme|recuerdemelo|recuerdenmelo|recordame|recordarme|avisame|preguntame|escribeme ~2 at|in|a|en|on|after|dentro ~ a|las? <clock>|<minutes>|<hours>|morning|hour|bit|while|lunch|dinner
+    remind|nudge|ping|recuerda|recuerdame|recuerdamelo|recuerdanos|recuerde|recuerdeme|recuerdenme|recuerdemelo|recuerdenmelo|recordame|recordame|recordarme ~3 <clock>|<minutes>|<hours>|tonight|tomorrow|later|morning|noche|rato
+    will|ill|we|i ~ do|give|answer|reply|check|look|send|get|tell|update ~ it|that|him|back|to|you? ~ later|after|tonight|tomorrow|soon|when_i|once -<askmark> -yet -not -todavia -aun -should -shall
     give|dame|deme|denme ~ me|us? ~ a|un|una|like|5|ten|another? ~ <minutes>|<hours>|minute|min|sec|second|moment|while|bit|ratito|rato|minuto|minutito|momento|momentito|segundo|chance|tiempo|mins -<callword> -call
     ^ driving|manejando|busy|ocupado|ocupada|conduciendo|trabajando|working|at_work|snoozing $
     ^ in|en|dentro ~ de|like|about|un|una? <minutes>|<hours> $
     ^ in ~ a ~ bit|sec|while|minute|moment|mo|min|few $
-    ^ not right|just now|yet?
+    ^ not right|just now
     ^ ahora|ahorita|ahora_mismo|horita no|ocupado|ocupada|estoy ~ mismo|puedo? $
-    al_rato|al_ratito|ratito|luego|luegito|mas_tarde|despues|en_un_rato|ahorita ~ te|le|les|lo|se|la ~ digo|aviso|contesto|respondo|mando|doy|hago|reviso|escribo|checo|cuento
+    al_rato|al_ratito|ratito|luego|luegito|mas_tarde|despues|en_un_rato ~ te|le|les|lo ~ digo|aviso|contesto|respondo|mando|escribo|cuento
     te|les|le ~ aviso|digo|contesto|respondo ~ luego|rato|tarde|despues|al_rato|al_ratito
     mas|más tarde -<eat> -<meds> -<vomit> -<walkword> -<gave>
     dejame|dejeme|let_me|lemme ~ ahorita|llegar|salir|get|finish|terminar|acabar|check ~ home|de|y|this|and?

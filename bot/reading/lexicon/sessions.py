@@ -84,7 +84,6 @@ RULES = {
     did|do|done|managed|got ~2 <number> of|out ~2 <number>
     did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
     = done
-    <icepack> ~ on? ~ for <number>|<minutes>|rato|while|bit|ratito -<neg>
     <icepack> ~ un|a|for ~ rato|while|bit|ratito -<neg>
     aplique|aplicamos|puse|pusimos|ponemos|pongo|applied ~2 frio|cold ~2 <minutes>|rato|veces|<times>|en|on -<neg> -agua
     = skipped
@@ -92,6 +91,8 @@ RULES = {
     couldnt|didnt|havent|hasnt|dont|nadie ~ <icepack>
     <icepack> ~ didnt|not|never|no ~ happen|happened|done|hubo|se
     paso|olvido|olvide ~ lo de ~ <icepack>
+    = done !@asked-ice
+    <icepack> ~ on? ~ for <number>|<minutes>|rato|while|bit|ratito -<neg>
     """
     + _SKIP.format(c="<icepack>"),
     "warm_compress": """
@@ -112,7 +113,6 @@ RULES = {
     did|do|done|managed|got ~2 <number> of|out ~2 <number>
     did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
     = done
-    <warmpack> ~ on? ~ for <number>|<minutes>|rato|while|bit|ratito -<neg>
     <warmpack> ~ un|a|for ~ rato|while|bit|ratito -<neg>
     warm|heat ~ packed|compressed ~ him|her|his|it|leg
     <donework> ~ <warmish> ~ <number>|<minutes> -<neg>
@@ -120,6 +120,8 @@ RULES = {
     skipped|skip|forgot|missed|forgotten|salte|olvide|olvido ~ the|her|his|el|lo? <warmish>
     <neg> ~ <warmpack> ~ it|him|her|his|today|tonight|leg|knee|the
     paso|olvido|olvide ~ lo de ~3 <warmpack>
+    = done !@asked-warm_compress
+    <warmpack> ~ on? ~ for <number>|<minutes>|rato|while|bit|ratito -<neg>
     """
     + _SKIP.format(c="<warmpack>"),
     "massage": """
@@ -146,7 +148,7 @@ RULES = {
     exercises|ejercicios|rehab|terapia|fisio|fisioterapia ~ done|good|fine|hechos|listos|hecha|completed|bien -<neg>
     flexed|bent|stretched|flexionamos|doblamos|estire|estiramos ~3 <legword> ~ <times>|<number> -<neg>
     = skipped
-    <neg> ~ se? ~ deja|dejo|dejaba|quiso|quiere|let|lets ~ me? ~ sobar|sobarlo|sobarla|masajear|massage|que_lo|que_le ~ sobe|masaje|it?
+    <neg> ~ se? ~ deja|dejo|dejaba|quiso|quiere|let|lets ~ me? ~ sobar|sobarlo|sobarla|masajear|massage|sobe|masaje
     give|gave|giving ~ up|over ~2 <massageword>
     = skipped @massage @asked-massage
     give|gave|had_to ~ up|stop|parar

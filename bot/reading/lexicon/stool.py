@@ -256,7 +256,7 @@ RULES = {
     loose|runny|soft|sloppy|squishy|wet|watery|squirty one|ones|motion|motions|tummy|bowels|guts|movement -<wound> -<coneword>
     <poo> ~3 <neg> ~ firm|solid|formed|firme|formada|dura|solida|durita
     no|not ~ firm|solid|formed|firme|formada|dura|solida ~ <poo>
-    explod*|shoot*|squirt*|pour*|blast*|spray* ~ out|all|from|over|everywhere|down ~~ back|rear|bum|brown|bottom|butt|behind|poo|poop|water|legs
+    explode|explodes|exploded|exploding|shoot|shoots|shooting|squirt|squirts|squirted|squirting|pour|pours|poured|pouring|blast|blasts|blasted|blasting|spray|sprays|sprayed|spraying ~ out|all|from|over|everywhere|down ~~ back|rear|bum|brown|bottom|butt|behind|poo|poop|water|legs
     brown water|liquid|soup|puddle|puddles|juice -<wound> -<pee> -discharge
     hizo|hace|haciendo|hecho|salio ~2 muy|bien|medio|algo|puro|pura|super aguado|aguadito|aguada|aguadita|blando|blandito|blanda|suelto|suelta|liquido|agua|agüita|aguita|flojo|floja
     hizo|hace|haciendo ~ aguado|aguadito|aguada|blandito|blando|suelto|suelta|flojo|floja|liquido
@@ -279,14 +279,14 @@ RULES = {
     ^ hizo|hace|con|with|theres|there|some|bit|little ~3 <blood> ~ on|in|with|it?
     red|roja|rojo ~ streaks|specks|spots|flecks|bits|hilitos|puntitos|manchas
     = straining
-    struggl*|batall*|strain*|push*|fight*|sufre ~ to|para|for|al ~ poo|poop|go|hacer|pass|get ~ anything|it|one|del|<poo>? ~ out? -<pee> -breathe -breath -breathing -<walkword>
-    hunch*|squat*|crouch* ~ and|y|n? ~ hunch*|squat*|strain*|push* -<pee> -tray -litter
+    struggle|struggles|struggled|struggling|batalla|batallo|batallando|strain|strains|strained|straining|push*|fight|fights|fighting|sufre ~ to|para|for|al ~ poo|poop|go|hacer|pass|get ~ anything|it|one|del|<poo>? ~ out? -<pee> -breathe -breath -breathing -<walkword>
+    hunch*|squat*|crouch* ~ and|y|n? ~ hunch*|squat*|strain|strains|strained|straining|push* -<pee> -tray -litter
     hunch*|squat*|crouch* ~~ no|nothing|nada|zero ~ <poo>
     <poo> ~3 hard_work|effort|uncomfortable|sore|tough|hard ~ for|to|going ~ him|her|pass
     se ~ agacha|acomoda|pone|encorva ~~ no|nada|ni ~ le? ~ sale|salio|hace ~ nada?  -<pee> -<vomit>
     quiere|intenta|trata|tries|trying|wants ~ hacer|poop|poo|obrar|cagar|evacuar|defecar ~ popo|caca|del|baño? ~~ no|nada|nothing|cant|ni ~ puede|sale|out|comes? -<pee>
     le ~ cuesta|duele|arde|batalla ~ mucho|trabajo|al|para|hacer|evacuar ~ <poo>|hacer|evacuar|obrar|baño
-    gets|get|sale|salen|only|solo ~2 out|pasa? ~2 tiny|little|hard|small|bolitas|pellets ~ hard|dry? ~ pellets|pebbles|nuggets|balls|duras|secas ~~ strain*|push*|puja|esfuerzo|cries
+    gets|get|sale|salen|only|solo ~2 out|pasa? ~2 tiny|little|hard|small|bolitas|pellets ~ hard|dry? ~ pellets|pebbles|nuggets|balls|duras|secas ~~ strain|strains|strained|straining|push*|puja|esfuerzo|cries
     = straining @bathroom @stool
     hunch*|squat* ~ over|and|n|again ~~ nothing|nada|no
     puja ~ y|que puja

@@ -272,7 +272,7 @@ RULES = {
     = medicine_overdose
     <ingest> ~ all|everything|whatever|what ~4 left|remaining|quedaba|quedaban ~3 <meds> -<food>
     = human_medicine
-    <mymine>|<kinswhose> own? antihistamine*|steroid*|supplement*|vitamin*|multivitamin*|gummies|insulin|laxative*|antacid*|thinners|sedative* ~~ <wrecked>|<noneleft>|<ingest>
+    <mymine>|<kinswhose> own? antihistamine|antihistamines|steroid|steroids|supplement|supplements|vitamin|vitamins|multivitamin|multivitamins|gummies|insulin|laxative|laxatives|antacid|antacids|thinners|sedative|sedatives ~~ <wrecked>|<noneleft>|<ingest>
     give|giving|dar|darle|diera|dieramos|try|trying ~3 <humandrug> ~~ so|and|y|then ~ se|le|i|we|she|he ~ did|gave|have|la|lo di?|dimos?
     give|giving|dar|darle|diera|dieramos ~3 <humandrug> ~~ se|le ~ la|lo|las|los? ~ di|dimos|dio|dieron
     = bandage_or_object

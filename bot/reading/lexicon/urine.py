@@ -204,7 +204,7 @@ RULES = {
     hold|holding|aguantando|aguanta ~ his|her|la|el|it|in? ~ <pee> ~~ <neg>|since|desde
     hasnt|not|no|havent|didnt ~ wet|wetted|moja|mojado|mojo ~ the|her|his|el|la|any? ~ pad|pads|litter|tray|arenero|sand|bed|arena
     no|zero|ningun ~ clump|clumps|wet|pee_clump|bola|bolas|grumos|terrones ~2 in|litter|tray|box|today|since|all|arenero|arena
-    refus*|rehusa|niega to|a ~ go? have? <pee>
+    refuse|refuses|refused|refusing|rehusa|niega to|a ~ go? have? <pee>
     bladder|vejiga ~ <neg> ~ emptied|been|vaciado|vacia ~ since|in|for|desde?
     <neg> ~ emptied|empty|empties ~ his|her|the ~ bladder
     no ~ ha|quiere|quiso ~ levantado|levantar|alzado ~ la|su? ~ pata|patita ~ para|ni?
@@ -213,7 +213,7 @@ RULES = {
     = straining
     <pee> ~3 but|pero|only|solo ~ drops|drips|dribbles|trickle|gotas|gotitas
     squat*|crouch*|agacha|acomoda ~~ only|just|solo|nomas|few|couple|but|puras ~ drops|drips|dribbles|trickle|gotas|gotitas -<wound>
-    tries|trying|tried|attempt*|quiere|intenta|trata|queriendo ~2 <pee> ~~ nothing|nada|cant|no|every|over|again|ni ~ puede|sale|comes|minutes|few|out? -<poo>
+    tries|trying|tried|attempt|attempts|attempted|attempting|quiere|intenta|trata|queriendo ~2 <pee> ~~ nothing|nada|cant|no|every|over|again|ni ~ puede|sale|comes|minutes|few|out? -<poo>
     trying ~ to <pee> every|over|again|constantly|all|nonstop
     litter|litterbox|litter_box|tray|box|arenero ~~ only|just|solo|nomas|but ~ dribbles|dribble|drops|drips|trickle|gotas|gotitas
     little|tiny|small|few|only|just ~ drips|drops|dribbles|squirts|spurts ~ every|each|at|come|when ~ time|go|squat?  +<pee>
@@ -240,6 +240,8 @@ RULES = {
     <neg> ~ hold|aguanto|aguanta|aguantar ~ it|la|lo|las|in? ~~ <pee>|floor|rug|carpet|bed|piso|cama|sala
     = bloody
     <pee> ~6 rojo|roja|rojizo|rojiza|red|rosado|rosada|reddish -gums -<wound> -<poo> -light -blanket
+    = normal @bathroom @urine
+    both|las_dos|ambas ~ normal|good|fine|times
     """,
     "idiom": """
     = void

@@ -119,7 +119,7 @@ RULES = {
     blood|bloody|sangre|sangrita|hilitos_de_sangre|bloodstained|blood_tinged -<wound> -<poo> \
         -<pee>
     = yes
-    chuck*|threw|throw|bring|brought|spew*|cough*|hack*|heav*|gak* ~ his|her|the|all|it|that|some|up|more ~ <food>|lot|it|bile|foam|water|everything|liquid up|again|all? -<phlegm>
+    chuck|chucks|chucked|chucking|threw|throw|bring|brought|spew|spews|spewed|spewing|cough|coughs|coughed|coughing|hack|hacks|hacked|hacking|heave|heaves|heaved|heaving|gak|gaked ~ his|her|the|all|it|that|some|up|more ~ <food>|lot|it|bile|foam|water|everything|liquid up|again|all? -<phlegm>
     up ~ came|comes|it|went ~ his|her|the|came|went ~ <food>|lot|it|everything|tea
     saco|echo|devolvio|regreso|largo|lanzo|avento|tiro|arrojo ~ todo ~ lo que|del|de -pelota -ball
     devolvio|regreso|saco|largo|lanzo|arrojo|depuso|avento ~ la|el|lo|su|toda|todo|pura ~ <food>|comida|desayuno|cena|bilis|espuma|amarillo|croquetas|agua -llamada -pelota -ball
@@ -134,13 +134,13 @@ RULES = {
     la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo|deposo $
     la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo ~ toda|todo|entera|entero|para|pa|con|luego|despues|al|a|ya|y|enseguida|completa
     = yes
-    choke*|gag*|heave* ~ up ~ his|her|the|all|some? <food>|lot|supper
+    choke|chokes|choked|choking|gag|gags|gagged|gagging|heave|heaves|heaved ~ up ~ his|her|the|all|some? <food>|lot|supper
     = yes @dose
     la|lo|las|los ~ ha|habia ~ echado|devuelto|regresado|vomitado|devolvido
     """,
     "idiom": """
     = void
-    choke*|gag* up
+    choke|chokes|choked|choking|gag|gags|gagged|gagging up
     threw|throws|throw up ~ his|her|my|our hands|head|arms
     brought|bring|bringing up ~ the|a|this|that|it subject|topic|matter|concern|idea|question
     me|nos devolvio|regreso ~ la|el|mi llamada|dinero|telefono|mensaje
