@@ -16,6 +16,8 @@ def caught(net: list[Match], matches: list[Match], clauses: list[Clause]) -> lis
     taken = {m.clause for m in matches if m.rule.about not in ("idiom", "request")}
     explained = {clauses[m.clause].sentence for m in matches if m.rule.about in _WHOLE}
     said = {m.rule.about for m in matches if not m.void}
+    if any(m.rule.about == "vomiting" and m.rule.value != "no" and not m.denied for m in matches):
+        said.add("belly")  # "retched and then vomited": it did come up
     figures = {at for m in matches if m.rule.about == "idiom" for at in m.at}
     out: list[Match] = []
     for match in net:

@@ -7,7 +7,7 @@ from .matching import Match
 
 OVERRIDES: dict[str, frozenset[str]] = {
     "belly": frozenset(("vomiting", "urine", "stool", "swelling", "appetite")),
-    "swallowed": frozenset(("dose", "appetite", "vomiting", "bandage", "licking")),
+    "swallowed": frozenset(("dose", "appetite", "vomiting", "bandage", "licking", "drinking")),
     "dose": frozenset(("appetite", "weight_bearing", "licking", "vomiting_no", "cone")),
     "breathing": frozenset(("pain", "belly", "energy", "incision", "stool", "urine")),
     "seizure": frozenset(("pain", "energy", "belly", "weight_bearing", "leg")),
@@ -79,7 +79,7 @@ OVERRIDES: dict[str, frozenset[str]] = {
     "appetite": frozenset(
         ("incision_clean", "energy_quiet", "energy_normal", "energy_lethargic", "licking_no")
     ),
-    "drinking": frozenset(("appetite", "licking", "dose", "walk", "energy_normal")),
+    "drinking": frozenset(("appetite", "licking", "dose", "walk", "vomiting", "energy_normal")),
     "licking": frozenset(("swallowed", "appetite", "incision_clean")),
     "mishap": frozenset(("weight_bearing_full", "weight_bearing_none", "walk")),
     "energy": frozenset(("urine", "leg", "mishap", "weight_bearing", "appetite")),

@@ -101,7 +101,7 @@ RULES = {
     polished|scoffed|demolished|hoovered|wolfed|necked|troughed ~2 off|up|down? ~3 <food>|lot
     cleared|licked|cleaned|emptied|scraped|emptying ~2 plate|bowl|trough|dish|traste|cazo
     tearing|tore|tears|steaming|ploughing|plowing ~ through ~3 <food>|breakfasts|teas|dinners
-    like|como ~ no ~ tomorrow
+    like|como ~ no ~ tomorrow -<drinkwater>
     se la|las|lo|los acaba|acabo|come|comio|termina|termino|traga|acabaron ~2 toda|todas|todo|todos -<meds>
     apetito|appetite ~ de|of|like ~2 camionero|leon|caballo|lion|horse|wolf|lobo|trucker
     cenando|comiendo|desayunando ~ como ~ reina|rey|reyes|siempre|loco|campeon|nina
@@ -235,7 +235,7 @@ RULES = {
     cant|couldnt|cannot|no ~2 get|tempt|puedo|logro ~ a ~ thing|bite|mouthful|crumb|anything ~ into|in|past ~ him|her
     even|ni ~4 <food> ~2 doesnt|wont|didnt|no ~ tempt|interest|tienta|antoja
     no matter|importa what|que ~2 cook|offer|give|cocine|ofrezca ~3 wont|doesnt|no
-    gone|right|totally|completely off ~ everything|all|food|eating
+    gone|right|totally|completely|hes|shes|is|still|been off ~ everything|all|food|eating
     starve|starving ~ rather
     breakfast|lunch|dinner|tea|supper|desayuno|comida|cena ~~ in|to|a ~ the|la ~ bin|basura|trash
     no ~ le ~ interesa|llama|apetece|antoja|provoca ~3 comida|comer|plato|<food>|nada
@@ -260,7 +260,7 @@ RULES = {
     no|ni ~2 entra|entro ~ nada|comida|bocado|la -<air>
     hice|prepare|compre|cocine|made|cooked|bought ~4 <food> ~~ ni|no|nada|nothing|wont|refused|turned
     turns|turned|turning|voltea|volteo|gira ~ his|her|la head|face|cabeza|cara ~3 away|every|cada|time|to|from|when|cuando -<meds> -<coneword>
-    bowl|plate|plato|dish|food|dinner|breakfast|comida|croquetas ~~ exactly|just|still|sigue|esta ~2 as|como|igual|where ~ i|lo|la|le left|put|deje|servi|puse -<drinkwater>
+    bowl|plate|plato|dish|food|dinner|breakfast|comida|croquetas ~~ exactly|just|still|sigue|esta ~2 as|como|igual|where|how ~ i|lo|la|le left|put|deje|servi|puse -<drinkwater>
     hunger strike
     huelga de hambre
     <neg> ~3 passed ~ lips
@@ -286,7 +286,7 @@ RULES = {
     lost ~3 appetite
     perdio|perdido|quito|fue ~2 apetito|hambre
     appetite|apetito ~ gone|zero|none|nil|nulo|nada|non_existent|cero|zilch
-    turned|turns ~ nose|away|head|down ~2 at|from|everything|food
+    turned|turns ~ nose|away|head|down ~2 at|from|everything|food -<drinkwater>
     sniffs|sniffed|smells|olfatea|huele|olio ~~ walks|walked|turns|leaves|wanders|voltea|va|
         deja|away|off
     <food> ~3 untouched|intacto|intacta|not_touched|intactas|igual -<drinkwater> -bien -<good>
@@ -408,7 +408,7 @@ RULES = {
     <number>|few|couple|one|un|una|unas|unos|cuantas|dos|tres|some|several ~ <mouthfulword> -<neg> -<meds> -<devour>
     taste|smidge|smidgen|tad|speck|sliver|pinch|probadita|pizca -<neg>
     <number> percent|por_ciento -100 -90 -95 -hundred -cien -110
-    <eat> ~2 like|as? ~ a ~ bird|pajarito
+    <eat> ~2 like|as? ~ a ~ wee|little? ~ bird|pajarito
     only|just|solo|nomas|puro|puros|puras ~ el|la|lo|las|los|the <food>|<meaty>|caldito|blandito|blando|humedo|wet|soft|gravy|mojadito
     picky|picotear|picoteo|picotea|picoteando
     hand|mano ~ feeding|fed|only|nomas
@@ -439,7 +439,7 @@ RULES = {
     <neg> ~ had|has|have|touched|eaten|took|taken ~ anything|nothing|any|thing|a_thing -<meds>
     get|got|getting ~ anything|nothing|food|thing|any|it|scrap ~ down|into|in|past ~ him|her +<neg> -<meds>
     just|only|solo|nomas|no_mas ~ look|looks|looked|looking|stare|stares|stared|staring|sniff|sniffs|sniffed|sniffing|mira|ve|huele|olfatea ~ at? ~ it|lo|la|y|food?
-    ni ~ un|una|el|la ~ grano|croqueta|migaja|pedacito|bocado|gramo|lamida|mordida|probada -dejo -deja -quedo
+    ni ~ un|una|el|la ~ grano|croqueta|migaja|pedacito|bocado|gramo|lamida|mordida|probada|probadita|probadilla|pizca -dejo -deja -quedo
     ni se ~ acerco|acerca|asomo|asoma|arrimo|arrima|inmuto
     nadita|nadota|naa|nothin|nuttin|nowt
     ni ~ fu ~ ni? fa
@@ -479,9 +479,41 @@ RULES = {
     ni|no ~ bola|caso|pelota|bolilla ~ a|al|le|da ~ la|el? <food>
     = none @appetite
     ^ no|zero <food> -treats -left -since -problem
+    = normal
+    second|third|double|<number> helping|helpings|round|rounds -<neg>
+    begging at|by|under ~ table|counter -<neg>
+    nearly|practically|almost|about ~ took|takes|had|bit ~ my|our ~ hand|arm|fingers ~ off
+    making up ~ for ~ lost time
+    = normal fixed
+    not|no|ni|nary ~ a|one|single|un|una? ~ <mouthfulword>|kibble|crumb|scrap|morsel|speck|grain left|behind|remaining
+    <neg> ~ get|eat|wolf|shovel ~ it|food|that ~ down|in ~ fast|quick|quickly enough
+    no ~ quedo|dejo|queda ~ ni ~ rastro|olor|sombra|migajas|polvo|huella
+    = less
+    only|just ~ the ~ meaty|soft|wet|best|juicy|good|tasty bits|parts|stuff|pieces
+    took|takes|taking ~ forever|ages|long|hours|while ~ to eat|finish ~ half|his|her|it|most?
+    <mouthfulword>|nibbles|bites|pecks|bits here ~ and there
+    only|just|solo|nomas|apenas|maybe ~ a|un|una|el? ~ handful|puñito|punado|puñado|cup|tablespoon|scoop|spoonful ~ of|de? ~ <food>|<mouthfulword>|<meaty>|it
+    tercera|cuarta|quinta parte
+    ni la mitad ~ se? <eat>?
+    medio|media|half ~ plato|tazon|lata|sobre|racion|porcion|bowl|plate|tin|can|pouch|sachet|plateful|bowlful
+    lame|lamio|licks|licked|lambe ~ el|the|his|su? ~ caldo|caldito|gravy|jelly|jugo|sauce|salsa|juices
+    cena|comida|desayuno|almuerzo|dinner|tea|supper|breakfast ~ la|lo|he|she dejo|deja|salto|left|skipped
+    = none
+    tempt|tempting|tempted|coaxing|coax|tried|trying ~4 <food>|<meaty>|him|her|everything ~~ no|zero ~ joy|luck|use|dice|success
+    <neg>|ni ~ even ~ a|one? lick|sniff|bite|nibble|taste -ice|mouthful|crumb|morsel -<drinkwater> -<wound> -<meds> -ice -<coneword>
+    nothing|nada ~ to|que do|ver ~ with|con ~2 <food>|eating|comida|comer
+    no ~ querido|quiere|quiso|quizo ~ probar|comer|tocar|agarrar ~ nada|bocado
+    no ~ quiere|quiso ~ saber ~ nada? ~ de|con ~2 <food>|comer
+    = none @appetite
+    no joy|luck|dice|go|takers|interest
+    no ~ agarra|agarro|prueba|probo|toca|toco nada
+    bury|buries|buried|covers|covered|entierra|tapa|burying ~ it|food|his|her|the|bowl|la
+    <neg>|ni ~ even ~ a|one? lick|sniff|bite|nibble|taste
     """,
     "idiom": """
     = void
+    after|before|when|while|tras|despues|antes ~ de? eating|comer|meals -<neg> -<strain>
+    bill|bills|cost|it ate ~ into
     ate|eaten|eats|chewed|eating ~ his|her way|away
     eating|eats away at
     para|pa ~ que|q coma|coman

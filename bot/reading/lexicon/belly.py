@@ -92,6 +92,10 @@ RULES = {
     intenta|quiere|trata|tries|trying|keeps ~2 vomitar|devolver|vomit|sick|puke|throw_up ~~ solo|nomas|only|pura|just ~ saca|sale|brings|bringing|echa|up? ~ espuma|baba|foam|froth|spit|saliva|flem|white
     = bloated @belly
     hard|tight|huge|tense|distended|swollen|dura|tensa|hinchada|inflada -soft -<neg>
+    = bloated
+    swollen|blown|bloated|puffed|huge|bulging|ballooned|tight ~ round|around|in|about ~ the|his|her middle|waist|sides|tummy|guts|gut -<legword>
+    no ~ puede|logra|consigue|alcanza ~ vomitar|devolver|guacarear|basquear
+    cant|cannot|unable ~ to? ~ vomit|throw_up|puke|be_sick ~~ keeps|keep|trying|tries|heaving|gagging|retching|but|only
     """,
 }
 

@@ -54,7 +54,8 @@ RULES = {
     <meds> yes|si|thumbsup
     <meds> ~2 in|down|given|done|taken|swallowed|eaten|gone|adentro|dada|dadas|dado|dados|
         tomada|tomadas|administrada|administrado|administrados|listo|lista|listas|ok|fine|good
-    <gave>|had|having ~4 <meds>
+    <gave>|having ~4 <meds>
+    had ~4 <meds> -<diarrhoea> -<vomit> -<runny>
     <meds> ~4 <gave>
     gave|given it|them ~ to? him|her|at|with|in|<clock>|this|last|late|early|hidden|before|after|$ -<human> -<thing>
     gave|given it|them $
@@ -65,7 +66,7 @@ RULES = {
     la|lo|las|los dio -<human> -<food>
     ya ~ le dio
     took|taken|swallowed ~ it|them well|fine|ok|no
-    le|se|ya la|lo|las|los di|dimos|dio|tomo|trago|comio
+    le|se|ya la|lo|las|los di|dimos|dio|tomo|trago
     ya le di|dimos|dieron $
     ya le di|dimos|dieron su|sus|la|las|lo|todas|todo|ambas|dos <meds>?
     ya se la|lo|las|los ~ tomo|trago|comio|di|dimos|dio|paso
@@ -80,7 +81,7 @@ RULES = {
     no_issues|no_problems|no_problem|no_trouble|good_as_gold|no_bother|sin_problemas|sin_problema ~3 <meds>
     <meds> ~3 no_issues|no_problems|no_trouble|good_as_gold|no_bother
     took ~ like ~ champ|star|lamb|angel|pro|candy
-    se la|lo|las|los di|dimos|dio|tomo|trago|comio
+    se la|lo|las|los di|dimos|dio|tomo|trago
     all|both <meds> ~ taken|given|done|in
     antibiotico|antibiotic|painkiller|analgesico ~ yes|si|done|listo
     se|ya tomo ~2 <meds>
@@ -337,6 +338,16 @@ RULES = {
     ni ~ con ~ <hid>|<food>|nada ~ la|lo|las|los? ~ quiso|quiere|agarra|acepta|pasa|traga
     = doubled @dose
     twice|double|doubled|doble|dos_veces -<interval> -<missword> -<spat> -<vomit> -<refuse> -<trying> -<lick>
+    = given !@asked-appetite
+    se|ya la|lo|las|los comio
+    = given @asked-dose
+    con|with|in ~ su|his|her|some|tantito <food>|<hid> -<neg> -even -ni
+    = refused @dose @asked-dose
+    turned|turns|turning|volteo|voltea|gira ~ his|her|la|su head|face|cabeza|cara ~ away?
+    wont|wouldnt|didnt|doesnt|refused|refuses ~ to? ~ open
+    cierra|aprieta|clamps|locks|shuts ~ la|el|los|his|her? ~ boca|hocico|mouth|jaw|jaws|dientes
+    = doubled
+    los dos|ambos ~ se|le ~ la|lo|las? dimos
     """,
     "idiom": """
     = void

@@ -24,6 +24,7 @@ CLASSES = {
         """,
     "drinkwater": """
         water agua aguita awa fountain water_bowl fuente bebedero trago traguito sip drop gota
+        liquido liquidos
         """,
 }
 
@@ -165,6 +166,26 @@ RULES = {
     double|twice|triple|doble ~ what|the|of|lo|de? ~3 <drink>|normally|usual|normal
     = none
     <neg> ~ had|taken|took|have ~ a single? sip|lap|drop|drink|lick -<blood>
+    = normal
+    fluids|liquids|liquidos ~2 going|staying ~ in|down -<neg>
+    = less
+    <drink> ~ a? lot|much|way|far|loads|bit|little|mucho|bastante less|menos
+    <neg> ~ much|little|great ~ interest|interested ~ in|por|en ~ water|agua|drinking
+    casi ~ no|ni|nada ~ prueba|toma|bebe|tomado|bebido|tomo|bebio|probado ~ el|nada|su? ~ agua?
+    <drink>|toma|tomo|bebio ~ agua? ~~ pero|but|aunque|though ~ poca|poco|poquita|poquito|little|barely|less
+    = more agent
+    <neg> ~ keep up ~ with ~ <waterbowl>|water|drinking
+    fill|filling|topping|refilling|filled|refill|refilled|rellenar|relleno|rellenado|llenado ~4 bowl|water|agua|plato|tazon|bebedero ~ <times>|again|constantly|twice|day
+    = more
+    at|in|on|en|a ~ the|his|her|el|la ~ water|tap|bebedero|<waterbowl> ~2 all|constantly|every|non_stop|always|todo|nonstop
+    <drink> ~2 <times>|double|doble ~ as|what|lo|the|de ~ much|amount|normal|he|she|que|usual
+    <drink> ~ de ~ mas
+    = none agent
+    <neg> ~ seen|visto ~ him|her|lo|la|que? ~ drink|drinking|beber|tome|tomar|beba|bebiendo|tomando ~ agua?
+    = none
+    no_interest|zero_interest|no|zero ~ interest? ~ in|por ~ water|drinking|agua
+    turn|turns|turned|turning|walks|walked ~ away ~ from ~ <drinkwater>|<waterbowl>|water
+    desprecia|rechaza|rechazo|ignora|desprecio|ignores|refuses|snubs ~ el|la|su|the|his|her? ~ agua|water
     """,
 }
 

@@ -80,6 +80,7 @@ tamoxifen: tamoxifeno finasteride minoxidil
 contraceptive: contraceptives anticonceptivo anticonceptivos anticonceptiva anticonceptivas
 vitamin D: calciferol colecalciferol cholecalciferol
 sildenafil: viagra
+melatonin: melatonina
 nicotine: nicotina vape vapes
 cannabis: marihuana marijuana edible edibles
 """

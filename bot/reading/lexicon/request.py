@@ -144,6 +144,28 @@ RULES = {
     alguien|someone|doctor|doctora|vet|enfermera ~ que|who|can|could|me|nos ~ me|nos? ~ hable|llame|marque|ring|call|phone ~ me|us|al|a|por|hoy|porfa?
     = snooze !@asked-cone
     ahorita no
+    = call_back
+    ring|call|phone when|once|as ~ you|u|soon ~ get|can|have|are|as
+    pasenme|paseme|comuniquenme|comuniqueme|pongame|ponganme ~ con|al
+    necesito|espero|quiero|quisiera|ocupo|agradeceria ~ una|su|tu|la|alguna llamada|llamadita
+    = stop
+    <neg> ~ need|want ~ these|this|those|them ~ anymore|any_more|any_longer|messages -<meds> -<coneword>
+    take|remove|drop|get ~ me|us off ~ this|of|the|your|here
+    cancelen|cancela|cancele|cancelar|suspendan|quiten ~ los|las|mis|el|la ~ <msgword>
+    quiero|queremos|deseo|quisiera|me_gustaria ~ cancelar|desuscribirme|salirme|salir_de|darme_de_baja
+    = snooze
+    ask|try|text|message|remind|ping ~ me|us|again? ~ later|tomorrow|tonight|mañana|manana
+    give me ten|five|fifteen|twenty|5|10|15|20|30|thirty|<number> $
+    preguntame|preguntenme|recuerdame|escribeme|avisame|buscame ~ mañana|manana|noche|tarde|luego|rato|ratito
+    mas al|en_un rato|ratito
+    ^ en|al|dentro ~ de? ~ un? ratito|rato|momento|momentito|poco $
+    ^ ratito|ahorita|ahoritita|orita $
+    ^ al ratito $
+    ^ after|despues|cuando ~ del|de|i|we|la|get|salga|llegue ~ work|trabajo|home|jale|chamba|lunch|dinner|casa $
+    = snooze @asked-dose @asked-ice @asked-warm_compress @asked-massage @asked-walk
+    cant now|yet|atm|today_now
+    no ~ puedo ahora|ahorita|orita
+    ^ tomorrow|mañana ~ morning|temprano $
     """,
     "idiom": """
     = void
@@ -171,6 +193,11 @@ RULES = {
     = phatic
     que tal ~ te|les|le|doctora|doc|cuento
     puedo ver|sentir|oler|notar|escuchar -<askmark>
+    = question
+    ^ can|could|may|should|do|will|would dogs|cats|puppies|animals|pets|i|he|she
+    ^ que puede|puedo|debe|debo|deberia ~ comer|tomar|dar|darle|hacer|ponerle
+    ^ hasta cuando
+    ^ a partir de cuando
     """,
 }
 

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 CLASSES = {
+    "unneg": """
+        didnt_mind doesnt_mind dont_mind wasnt_bothered isnt_bothered didnt_complain no_se_quejo no_le_molesto no_le_importo
+        """,
     "icepack": """
         ice icing iced cold_pack ice_pack cold_compress frozen_peas peas cold_packs gel_pack
         icepack cold_therapy cryo hielo hielos hielito compresa_fria compresas_frias
@@ -93,6 +96,10 @@ RULES = {
     paso|olvido|olvide ~ lo de ~ <icepack>
     = done !@asked-ice
     <icepack> ~ on? ~ for <number>|<minutes>|rato|while|bit|ratito -<neg>
+    = done @asked-ice @ice
+    ya ~ se? ~ le|la|lo ~ puse|pusimos|hice|hicimos|di|dimos|aplique
+    = done
+    icing|iced|ice ~ him|her|it|knee|leg ~ <minutes>|for
     """
     + _SKIP.format(c="<icepack>"),
     "warm_compress": """
@@ -122,6 +129,8 @@ RULES = {
     paso|olvido|olvide ~ lo de ~3 <warmpack>
     = done !@asked-warm_compress
     <warmpack> ~ on? ~ for <number>|<minutes>|rato|while|bit|ratito -<neg>
+    = done @asked-warm_compress @warm_compress
+    ya ~ se? ~ le|la|lo ~ puse|pusimos|hice|hicimos|di|dimos|aplique
     """
     + _SKIP.format(c="<warmpack>"),
     "massage": """
@@ -153,6 +162,12 @@ RULES = {
     = skipped @massage @asked-massage
     give|gave|had_to ~ up|stop|parar
     rendi|rendimos|desisti
+    = done @asked-massage @massage
+    ya ~ se? ~ le|la|lo ~ puse|pusimos|hice|hicimos|di|dimos|sobe
+    = done
+    massaged ~ for|him|her|it|his <minutes>|<number>
+    = skipped @asked-massage @massage
+    so|and|asi|y ~ i|we|lo|la|he ~ left|stopped|skipped|deje|dejamos ~ it|him|her|alone?
     """
     + _SKIP.format(c="<massageword>"),
     "walk": """
@@ -192,6 +207,12 @@ RULES = {
     = done @walk @asked-walk
     went|gone|been out|outside
     ^ <minutes>|<metres> ~ no|sin|zero limp|limping|problem|problems|issues|pain|cojera|cojear|problema|dolor|trouble|bother|fuss
+    = done
+    short|quick|little|gentle|slow|tiny|wee|brief walk|stroll|potter|wander|lap|mooch|paseo|paseito -<neg> -<intent> -<askmark> -can -should
+    walk|stroll|potter|wander ~ round|around|up|down|to ~ the|our ~ garden|block|road|park|street|yard|lane|corner -<neg> -<intent> -<askmark>
+    = skipped @asked-walk @walk
+    rest|lazy|duvet|day_off day -<minutes>
+    descanso|reposo|descansando|descansar|guardado|encerrado -<minutes>
     """
     + _SKIP.format(c="<walkword>")
     + """

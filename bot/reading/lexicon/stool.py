@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 CLASSES = {
+    "comeword": """
+        happens happening happened result results
+        """,
     "othersense": """
         load_of bit_of_a pile_of this_cone full_of like_a piece_of stepped_in stepped trod pick_up picked_up
         recoger recogi pisado pise bags little_shit no_shit give_a talk_shit
@@ -33,6 +36,7 @@ CLASSES = {
         skitters the_squirts squirts cagaderas cagadera chorrillos churretes obradera
         the_shits bad_tummy dicky_tummy upset_tummy upset_stomach stomach_upset mal_de_la_panza
         mal_de_la_barriga descompuesto descompuesta estomago_suelto panza_suelta soltura
+        pebbledashed pebbledashing pebble_dashed chorriento chorrienta zurrado zurrada
         """,
     "constipated": """
         constipated constipation blocked_up backed_up bunged_up estrenido estrenida
@@ -110,7 +114,7 @@ RULES = {
     gone|went to|al the? bathroom|toilet|loo|baño
     passed|passing ~3 stool|stools|motion|motions|faeces
     = normal @stool @bathroom
-    ^ <good> -thumbsup
+    ^ <good> -thumbsup -<pee>
     todo|all|everything ~2 <good>
     = none
     <neg> ~ used|using|visited|usado|usa ~2 tray|litter|litterbox|litter_box|arenero
@@ -137,7 +141,7 @@ RULES = {
     <poo> ~2 since surgery|operation|before|cirugia
     back_end|bowels|rear on strike
     back_end|bowels|rear ~~ nothing|nada since|desde
-    = none @stool @bathroom
+    = none @stool @bathroom !@urine
     waiting|hoping|looking ~3 log|motion|movement|present|delivery|deposit|turd
     no|ninguna de|of las? dos
     neither|ninguna|nothing|nada -<pee> -wrong -<comeword> -<strain> -<wrongword> -dramatic -<runny> -mas -grave
@@ -297,6 +301,44 @@ RULES = {
     <poo> ~3 as ~ they|it|they_should|should ~ should|be
     = normal @bathroom @stool
     both|las_dos|ambas ~ normal|good|fine|times
+    = normal @stool @bathroom
+    nice|good|lovely|all ~ and? firm|solid|formed
+    firm|solid|formed|normal|proper|solida|durita|formada one|ones -<neg>
+    proper|nice|good|big|perfect|lovely|great|firm sausage|sausages|log|logs|jobbie|jobbies|number_two
+    = normal fixed
+    first|finally|primera|primer ~2 <poo> ~ since|desde? ~ surgery|op|operation|cirugia|operacion? -no -not -still -waiting -yet -sin -todavia
+    = none agent
+    <neg> ~ seen|visto|see|found ~ any|a|him|her|one|nada? ~ <poo>
+    = none @stool
+    ^ none|nil|zero|nope|nada $
+    = none
+    sin ~ ir|hacer ~ al|del? ~ baño|dos|grueso|solido ~ de? ~ lo? ~ grueso|solido? -<pee>
+    = loose
+    squirty|runny|leaky|explosive|exploding|messy bum|bottom|backend|arse|behind|butt
+    <poo> ~3 like|como|consistency|textura ~3 batter|pancake|sludge|slop|syrup|dough|paste|pate|curry|chili|chilli|slush|wet
+    = loose @bathroom @stool
+    like|como|de ~ soup|sopa|water|agua|custard|atole|mud|lodo|batter|porridge|slurry -<pee>
+    <neg> ~ solid|firm|formed|solida|firme|formada|dura -<strain>
+    ^ pura|puro agua|agüita|aguita|liquido
+    = bloody
+    rojas|rojos|roja|rojo|rojizas ~3 <poo> -<wound>
+    = bloody @bathroom @stool
+    its|it|has|got|trae|con|sale|viene ~2 <blood> ~ in|on|with|it? -<pee> -<wound>
+    = straining
+    tries|tried|trying|keeps ~ and? ~ tries|trying|tried? to ~ <poo> -<pee>
+    hurts|pains|duele|painful|arde ~ him|her|le? ~ to|al|when|cuando ~ he|she|hace|va|goes|hacer|a? ~ <poo>
+    squat|squats|squatting|hunches|hunching|pushing|strains|straining|puja ~~ no|without|sin|zero ~ result|results|success|luck|joy|exito|resultado|avail
+    <poo> ~~ effort|esfuerzo|difficulty|dificultad|trabajos -<neg_strain> -<neg>
+    groan|groans|groaning|grunts|grunting|whimpers|yelps|cries|squeals|moans|queja|llora|chilla|grita ~ when|as|while|cuando|al|every|each|cada ~3 <poo>
+    groan|groans|groaning|grunts|whimpers|yelps|cries|squeals|moans|queja|llora|chilla|grita ~ when|as|while|cuando|al ~ he|she|hes|it|va|a ~ goes|going|has|does|a|hacer ~ for|to|a? <poo>
+    cada ~ que|vez ~4 <poo> ~ llora|queja|chilla|grita|puja|cries
+    fuerza|esfuerzo|puja|pujando|pujar ~~ no|nada|ni ~ le? ~ sale|salio|puede|hace ~ la|el|nada|bien? ~ <poo> -<vomit>
+    puja|pujando|pujar ~~ nada|nothing -<pee> -<vomit>
+    <neg> ~2 push|get|squeeze|pass ~ <poo> ~ out
+    = straining @stool @bathroom
+    <neg> ~2 push|get|squeeze|pass ~ it|anything|one|them|much ~ out -<pee>
+    = straining @stool @bathroom
+    fuerza|esfuerzo ~~ nada|nothing -<pee> -<vomit>
     """,
     "idiom": """
     = void

@@ -15,6 +15,9 @@ _KIN_ES = """
     """
 
 CLASSES = {
+    "pillword": """
+        gomitas gomita_de
+        """,
     "menspills": "",
     "pillofman": """
         my_pills my_tablets my_meds my_medicine my_medication my_pill my_tablet my_sleeping
@@ -173,7 +176,7 @@ RULES = {
     had|given ~ all ~2 <meds> ~3 left|remaining
     <meds> ~5 <ingest> ~4 <lot> -<wholeone> -<food>
     <lot> ~3 <meds> ~5 <ingest>|<noneleft> -<wholeone>
-    <meds> ~~ <ingest> ~4 <lot> -<wholeone> -<food> -<clock> -<gaveit>
+    <meds> ~~ <ingest> ~4 <lot> -<wholeone> -<food> -<clock> -<gaveit> -<spat>
     <lot> ~~ <meds> ~~ <ingest> -<wholeone> -<food>
     <medcontainer> ~3 <meds> ~~ <wrecked>|<noneleft>
     <meds> ~3 <medcontainer> ~~ <wrecked>|<noneleft>
@@ -278,6 +281,16 @@ RULES = {
     = bandage_or_object
     <bandageword>|<objectthing> ~~ lo|la|se ~ habia|ha ~ tragado|comido
     <bandageword>|<objectthing> ~~ fui|went|quise|before|antes|got|tried ~~ tragado|tragada|swallowed|tragó
+    = medicine_overdose
+    every|all|todas|todos ~ single|the|las|los|of? ~ <meds> ~ gone|missing|vanished|eaten|faltan|desaparecieron -<planned> -run -need -<food>
+    <handed> ~3 whole|entire|full ~ bottle|vial|syringe|tube|dropper ~ of|instead|by|when|to|down|not -water -milk -<food>
+    <wrecked>|mordio|mastico|abrio|chews ~3 lid|cap|top|tapa|tapon ~~ drank|drunk|licked|ate|comio|bebio|trago|lamio ~3 <meds>
+    drank|drunk|bebio|bebido|tomo|lamio|chupo ~ el|the|un|his|her|su|all|whole? ~ frasco|bottle|bote|botella ~ de|of|entero|completo|whole ~ <meds>
+    <handed>|di|puse ~ him|her|le? ~ <times> ~ mas|more|the|lo|la|su|as ~ de|than|dose|dosis|que|amount|much
+    acabo|comio|trago|ate|swallowed|zampo|ingested ~3 <meds> ~ de|for ~ toda|whole|the|una|esta|entire|all ~ semana|week|mes|month
+    = human_medicine
+    been|got|gotten|getting ~ at|into|in ~ the|my|some|our|his|her|a ~ <poisonthing>|<humandrug>
+    <kin> ~ le dio|dieron|dieran ~ de ~ su|sus|las|la <pillword>
     """,
 }
 

@@ -11,4 +11,8 @@ RULES = {
     = measured fixed
     <heat>
     """,
+    "idiom": """
+    = void
+    running +<heat>
+    """,
 }

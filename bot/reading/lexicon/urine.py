@@ -23,6 +23,7 @@ CLASSES = {
         clump clumps pee_clump peeing_like orinada orinadas meadita pipicito pipisito chichi pichin
         lifted_leg marca_territorio leg_up_on wazz wazzed widdle widdled widdling
         emptied_his_bladder emptied_her_bladder empties_his_bladder empties_her_bladder
+        orines orin
         """,
     "lastdone": "last ultima ultimo since",
     "accidentword": """
@@ -65,7 +66,7 @@ RULES = {
     hizo|hace|haciendo ~ sus? necesidades
     bathroom|toileting|necesidades ~ <good>|<formed>
     <pee> ~ outside|afuera|garden|yard|grass|bins|patio|calle
-    = normal @urine @bathroom
+    = normal @urine @bathroom !@stool
     ^ <good> -thumbsup
     todo|all|everything ~2 <good>
     = accident
@@ -127,7 +128,7 @@ RULES = {
     dry ~ pads|pee_pad|litter
     ni ~ gota ~ pipi|orina
     <neg> ~ drop ~ urine|pee
-    = none @bathroom @urine
+    = none @bathroom @urine !@stool
     last|previous one|time was ~2 yesterday|<lastnight>|<clock>|<hours>|<daybefore>
     el|la ultimo|ultima fue ~2 ayer|<lastnight>|<clock>|<hours>|<daybefore>
     no|ninguna de|of las? dos
@@ -232,7 +233,7 @@ RULES = {
     <pee>|orinado|orinada|meado|meada ~ outside_the_box|outside_the_litter|outside_the_tray|fuera_del|por_toda
     amanecio|desperto|encontre|esta|estaba|aparecio ~ todo|toda|el|la? ~ orinado|orinada|meado|meada
     <pee> ~2 outside|out|fuera|beside|next ~ of|to|the|del? ~ litter|litterbox|litter_box|tray|box|arenero|arena|caja
-    puddles|puddle|spots|patches|drips|drops|trail|trails|charcos|charquitos|gotas|rastros ~ of|de ~ <pee> ~ where|round|around|all|on|in|everywhere|behind|por|donde|en
+    puddles|puddle|spots|patches|drips|drops|trail|trails|charcos|charquitos|gotas|rastros ~ of|de ~ <pee> ~ where|round|around|all|on|in|everywhere|behind|por|donde|en -tiny -only -litter -tray -arenero
     se ~ hace|hizo|orina|mea|orino|meo ~ <pee>|chis|pipi|pis|orina? ~ dormido|dormida|acostado|acostada|cuando|encima|adentro|sin
     moja|mojo|mojado|mojando|moje ~ la|su|el|las|sus ~ cama|camita|cobija|colchon|cobijas|tapete|sillon|sabanas -<neg> -<bandageword>
     wets|wetting|wet ~ his|her|the|our ~2 bed|bedding|blanket|crate|rug|floor|carpet|sofa|mat -<bandageword> -<coneword> -<neg> -<wound>
@@ -242,6 +243,24 @@ RULES = {
     <pee> ~6 rojo|roja|rojizo|rojiza|red|rosado|rosada|reddish -gums -<wound> -<poo> -light -blanket
     = normal @bathroom @urine
     both|las_dos|ambas ~ normal|good|fine|times
+    = normal
+    good|strong|normal|steady|nice|decent ~ stream|flow|chorro -<blood> -<neg>
+    = none
+    <neg> ~ used|use|uses|usado ~ the|her|his|su|el ~ tray|litter|box|arenero|litterbox ~ to|for|para ~ <pee>|orinar
+    = none agent
+    <neg> ~ seen|visto|see|found ~ any|a|him|her|one|nada? ~ <pee>
+    = straining
+    only|just|but|solo|nomas ~ a|una|un? ~ dribble|trickle|drip|drop|squirt|gotita|chorrito ~ comes|came|out|sale|salio|of|coming
+    squat|squats|squatting|agacha ~~ hardly|barely|little|casi ~ anything|any|nothing|nada
+    <pee> ~~ drop_by_drop|drip_by_drip|gota_a_gota|a_gotas|dribs_and_drabs|bit_by_bit
+    forever|ages|long|siglos ~ to|en <pee>|orinar ~ properly|anything|now?
+    tiny|small|little|few|only|pocas ~ spots|dots|specks|amounts|splashes|spurts ~ of|de ~ <pee>
+    orina|mea|orinando|hace|orine ~ de ~ a? poquito|poquitos|gotitas|poco
+    agacha|acomoda|pone ~3 <pee> ~~ no|nada|ni ~ le? ~ sale|hace|salio
+    = accident
+    chorrea|escurre|gotea|escapa|riega ~ la|el|un ~ <pee>
+    cama|camita|cobija|colchon|bed|bedding|blanket ~ mojada|mojado|empapada|empapado|soaked|wet ~ de|with|in|from ~ <pee>
+    leaking|leaks|leaked|dribbling|dribbles ~ when|as|while|cuando|in ~ he|she|his|her ~ sleep|lies|lying|sleeps|asleep|gets|stands|barks|bed
     """,
     "idiom": """
     = void

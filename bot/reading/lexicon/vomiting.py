@@ -26,6 +26,7 @@ CLASSES = {
         largo_todo vomitazo vomitona vomitó_todo basca basqueando echo_la_papa
         echo_las_tripas echo_el_desayuno echo_la_cena echo_la_comida tiro_la_comida cat_sick dog_sick
         technicolour_yawn technicolor_yawn pukey sicking chunder chunders vomits_up up_chuck
+        guacarear basquear sicked sicks_up borra_de_cafe_vomito
         """,
     "vomitstuff": """
         vomit puke sick bile barf vomito bilis yellow_foam white_foam espuma_amarilla foam
@@ -137,6 +138,14 @@ RULES = {
     choke|chokes|choked|choking|gag|gags|gagged|gagging|heave|heaves|heaved ~ up ~ his|her|the|all|some? <food>|lot|supper
     = yes @dose
     la|lo|las|los ~ ha|habia ~ echado|devuelto|regresado|vomitado|devolvido
+    = yes
+    brought|threw|coughed|fetched|sicked|hacked ~ it|the|his|her? ~3 <meds> ~ back? up
+    = no fixed
+    <neg> ~ brought|bring|bringing|thrown|threw|come|came|coughed ~ anything|nothing|it|any|food? ~ back? up
+    = yes count:2
+    todo|everything|whatever|all ~ lo|what? ~ que|he|she|it? ~ come|comio|eats|ate|drinks|toma ~ lo|la|gets|comes|up? ~ <vomit>
+    = bloody
+    <vomit>|vomito ~~ borra|asiento|asientos|posos|granos|cuncho ~ de|del ~ cafe
     """,
     "idiom": """
     = void
