@@ -16,8 +16,6 @@ def caught(net: list[Match], matches: list[Match], clauses: list[Clause]) -> lis
     taken = {m.clause for m in matches if m.rule.about not in ("idiom", "request")}
     explained = {clauses[m.clause].sentence for m in matches if m.rule.about in _WHOLE}
     said = {m.rule.about for m in matches if not m.void}
-    if any(m.rule.about == "vomiting" and m.rule.value != "no" and not m.denied for m in matches):
-        said.add("belly")  # "retched and then vomited": it did come up
     figures = {at for m in matches if m.rule.about == "idiom" for at in m.at}
     out: list[Match] = []
     for match in net:
@@ -30,10 +28,23 @@ def caught(net: list[Match], matches: list[Match], clauses: list[Clause]) -> lis
             and not match.denied
             and not match.void
             and figures.isdisjoint(match.at)
+            and not (topic == "belly" and _came_up(match, matches, clauses))
         ):
             said.add(topic)
             out.append(match)
     return out
+
+
+def _came_up(match: Match, matches: list[Match], clauses: list[Clause]) -> bool:
+    """ "Retched and then vomited": told in one breath."""
+    return any(
+        m.rule.about == "vomiting"
+        and m.rule.value == "yes"
+        and not (m.denied or m.void)
+        and m.clause - match.clause in (0, 1)
+        and clauses[m.clause].sentence == clauses[match.clause].sentence
+        for m in matches
+    )
 
 
 _WHOLE = frozenset(("seizure", "breathing"))

@@ -8,7 +8,7 @@ from .matching import Match
 OVERRIDES: dict[str, frozenset[str]] = {
     "belly": frozenset(("vomiting", "urine", "stool", "swelling", "appetite")),
     "swallowed": frozenset(("dose", "appetite", "vomiting", "bandage", "licking", "drinking")),
-    "dose": frozenset(("appetite", "weight_bearing", "licking", "vomiting_no", "cone")),
+    "dose": frozenset(("appetite", "weight_bearing", "licking", "vomiting_no", "cone", "mishap")),
     "breathing": frozenset(("pain", "belly", "energy", "incision", "stool", "urine")),
     "seizure": frozenset(("pain", "energy", "belly", "weight_bearing", "leg")),
     "cone": frozenset(
@@ -45,7 +45,7 @@ OVERRIDES: dict[str, frozenset[str]] = {
     "warm_compress": frozenset(("dose", "drinking")),
     "massage": frozenset(("dose", "stool")),
     "urine": frozenset(("bandage", "incision", "drinking", "vomiting", "pain", "stool_loose")),
-    "stool": frozenset(("incision", "vomiting", "bruising", "pain", "energy")),
+    "stool": frozenset(("incision", "vomiting", "bruising", "pain", "energy", "mobility")),
     "vomiting": frozenset(("incision", "stool", "gums", "appetite", "drinking", "bruising")),
     "gums": frozenset(("incision", "bruising", "swelling", "pain")),
     "leg": frozenset(("weight_bearing", "mishap")),

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 CLASSES = {
+    "neg_food": """
+        out_of delivered shop shopping bring run_out
+        """,
     "bingeword": """
         pig hog hoover dustbin bin vacuum piranha horse gannet vulture
         """,
@@ -319,7 +322,7 @@ RULES = {
     ni ~ <patient>|lo|la ~ voltea|volteo|mira|miro|pela|pelo|huele|olio|toca|toco|prueba|probo ~4 <food>
     turned|turns|turning ~2 nose up at ~2 everything|all|anything
     nose up at everything
-    off ~ his|her|their|the ~ food|grub|dinner|breakfast|tea|meals|feed|biscuits|kibble|supper|meat -<partly> -<slight> -<offverb>
+    off ~ his|her|their|the ~ food|grub|dinner|breakfast|tea|meals|feed|biscuits|kibble|supper|meat|nosh|scran|tucker|chow|treats|chicken|snacks -<partly> -<slight> -<offverb>
     clean|right|completely|totally off ~ his|her|their? food|grub|feed|dinner
     = none @appetite
     nothing|no doing|luck|interest|takers
@@ -330,7 +333,7 @@ RULES = {
     ni ~ la|lo probo|toco|olio
     = none !@dose
     tried|trying|probado|offered|ofrecido ~6 <food> ~~ turns|turned|walks|walked|refuses|refused|sniffs|wont|voltea|rechaza|ignora
-    offered|ofreci|ofrecimos|ofrecio|ofrecido|ofrecemos|tried|trying|probamos|intente ~4 <food>|everything|todo ~~ nothing|nada|none|no|wont|refused
+    offered|ofreci|ofrecimos|ofrecio|ofrecido|ofrecemos|tried|trying|probamos|intente ~4 <food>|everything|todo ~~ nothing|nada|none|no|wont|refused|turns|turned|ignores|walks|rechaza|voltea
     ni ~ agua|comida|pollo|pollito|atun|croquetas|salchicha|jamon|premios|carne|carnita|bistec|sobre|salmon|higado|churu|caldo
     de comer ni
     = none @appetite
@@ -338,6 +341,8 @@ RULES = {
     refuses|refused|refusing
     <neg> ~ hungry|interested|interest|touched|touch|want|quiere|quiso|hambre|ganas
     not|hasnt|no a|one|ni single|bite|bit|un|bocado
+    = less !@asked-dose !@dose
+    <neg> ~2 <devour>|hoovering|wolfing|scoffing|inhaling|gobbling|hoover|wolf|inhale|gobble it? up|off|down? like|as? -hungry -hambre
     = less trend:worse
     <eat> ~ less and less
     cada_vez ~ menos
@@ -349,12 +354,12 @@ RULES = {
     <eat> just ~ fine|normal|normally|as|like|great|well|lovely|grand|perfectly|okay|ok
     <foodie> -<neg> -<coneword>
     plate|bowl|dish|plato|tazon|traste ~2 spotless|gleaming|shining|sparkling|bare|reluciente|brillando|limpiecito|rechinando
-    dejo|deja|left|leaves ~ el|la|the|his|her? plato|tazon|bowl|plate|dish ~2 limpio|reluciente|vacio|brillando|limpiecito|spotless|clean|empty|bare|gleaming
+    dejo|deja|left|leaves ~ el|la|the|his|her? plato|tazon|bowl|plate|dish ~2 limpio|limpisimo|reluciente|vacio|brillando|limpiecito|spotless|clean|empty|bare|gleaming
     bajo|jamo|despacho|chuto|aviento|atasco|echo|bajó|mando ~2 plato|platote|comida|croquetas|racion|cena|desayuno|almuerzo -<neg> -<meds>
     le ~ entro|entra|hinco|da|dio ~ con ~ ganas|todo|gusto|fe|furia -<neg>
     le ~ hinco ~ el diente
     apetito|hambre ~ lo|la? ~ tiene ~ intacto|intacta|bien|normal|perfecto|como
-    apetito|hambre ~2 intacto|perfecto|excelente|buenisimo|de_siempre|feroz|voraz
+    apetito|hambre ~2 intacto|perfecto|excelente|buenisimo|de_siempre|feroz|voraz|envidiable|tremendo|brutal|enorme
     barrio|arraso|acabo|termino ~ con ~ el|la|las|los|su|sus? <food> -<meds>
     vuela|volo|volaron|desaparecio|desaparecieron ~2 comida|croquetas|cena|plato|desayuno
     <food> ~2 volo|volaron|desaparecio|vanished|disappeared ~ in|en|seconds|minutes|segundos|al?
@@ -386,7 +391,6 @@ RULES = {
     solo|nomas|nada_mas|only ~ le ~ hace|hizo|entra|entro|gusta ~ caso|ojitos|ojo? ~ al|a|el|la <food>|<meaty>
     <food>|<meaty>|<mouthfulword> ~~ thats|that|ya|eso ~ it|was|all|nada_mas|es|fue|todo -<neg> -<devour>
     had|took|ate|managed|eaten|comio|quiso|acepto ~2 few|couple|some|unas|unos|pocas|pocos|cuantas|<number>|one|tres|dos ~ <mouthfulword> -<meds>
-    <neg> ~2 <devour>|hoovering|wolfing|scoffing|inhaling|gobbling|hoover|wolf|inhale|gobble it? up|off|down? like|as? -hungry -hambre
     <neg> ~2 diving|dive|rushing|tucking|digging ~ in|into|to
     bribe|bribes|bribed|bribing|persuade|persuades|persuaded|persuading|cajole|cajoled|cajoling ~2 him|her|with|to|into|needed? ~2 eat|<food>|<meaty>|treats
     had|have ~ to ~ be? ~ bribe|bribed|coax|coaxed|tempt|tempted|persuade|persuaded ~~ eat|<food>|<meaty>
@@ -485,7 +489,7 @@ RULES = {
     nearly|practically|almost|about ~ took|takes|had|bit ~ my|our ~ hand|arm|fingers ~ off
     making up ~ for ~ lost time
     = normal fixed
-    not|no|ni|nary ~ a|one|single|un|una? ~ <mouthfulword>|kibble|crumb|scrap|morsel|speck|grain left|behind|remaining
+    <neg>|ni|nary ~ a|one|single|un|una? ~ <mouthfulword>|kibble|crumb|scrap|morsel|speck|grain left|behind|remaining
     <neg> ~ get|eat|wolf|shovel ~ it|food|that ~ down|in ~ fast|quick|quickly enough
     no ~ quedo|dejo|queda ~ ni ~ rastro|olor|sombra|migajas|polvo|huella
     = less
@@ -496,7 +500,8 @@ RULES = {
     tercera|cuarta|quinta parte
     ni la mitad ~ se? <eat>?
     medio|media|half ~ plato|tazon|lata|sobre|racion|porcion|bowl|plate|tin|can|pouch|sachet|plateful|bowlful
-    lame|lamio|licks|licked|lambe ~ el|the|his|su? ~ caldo|caldito|gravy|jelly|jugo|sauce|salsa|juices
+    lame|lamio|licks|licked|lambe ~ el|the|his|su? ~ caldo|caldito|gravy|jelly|jugo|sauce|salsa|salsita|juices
+    nada_mas|only|just|solo|nomas lame|lamio|licks|licked ~ el|la|the|his|su? ~ caldo|caldito|gravy|jelly|jugo|sauce|salsa|salsita
     cena|comida|desayuno|almuerzo|dinner|tea|supper|breakfast ~ la|lo|he|she dejo|deja|salto|left|skipped
     = none
     tempt|tempting|tempted|coaxing|coax|tried|trying ~4 <food>|<meaty>|him|her|everything ~~ no|zero ~ joy|luck|use|dice|success
@@ -509,9 +514,28 @@ RULES = {
     no ~ agarra|agarro|prueba|probo|toca|toco nada
     bury|buries|buried|covers|covered|entierra|tapa|burying ~ it|food|his|her|the|bowl|la
     <neg>|ni ~ even ~ a|one? lick|sniff|bite|nibble|taste
+    = normal
+    <number>|dos|two|three|tres|all ~ clean|empty|licked ~ bowls|plates|platos -<neg>
+    old|normal|usual|greedy|hungry self ~ with|around|about|for ~ his|her? ~ food|eating|meals|dinner -<neg>
+    <barely> ~ chewed|tasted|breathed|paused ~ it|his|for?
+    dejo|deja ~ limpisimo|limpiecito|limpio|reluciente ~ el|su ~ plato|tazon|traste
+    come|comio ~ como|cual ~ si ~ no ~ hubiera
+    = less
+    fraction|half|third|quarter|mitad|tercio ~ of|de ~ what|lo ~ que? ~ he|she|it|normally|usual|normal|come|comia?
+    one|single|una ~ meal|comida ~ instead|not|rather|en_vez|en_lugar
+    needs|needed|needing|lots|lot|took|takes|with|plenty|bit ~3 encouragement|coaxing|persuasion|convincing|bribery|encouraging
+    no ~ anda|esta|trae|anduvo ~ con ~ mucha|tanta|mucho|tanto ~ hambre|apetito|ganas
+    = less @appetite
+    tiny|small|little|minimal|wee ~ amount|amounts|portion|portions|helping|quantity
+    = none
+    <neg> ~3 <eat> ~2 <allday>|<hours>|<yesterday>|<lastnight>|since|desde|surgery
+    <neg> ~2 persuade|convince|get|make|coax|entice|tempt ~2 him|her|them ~ to? eat ~ a|any|anything|his|her?
+    no|zero|sin|without ~ food|comida|meals|meal ~ in|for|since|today|all|desde|en|tonight -left -<neg_food>
+    lo que ~ le? ~ pongo|sirvo|doy|ofrezco ~4 queda|deja|rechaza|intacto
     """,
     "idiom": """
     = void
+    and then some
     after|before|when|while|tras|despues|antes ~ de? eating|comer|meals -<neg> -<strain>
     bill|bills|cost|it ate ~ into
     ate|eaten|eats|chewed|eating ~ his|her way|away

@@ -348,6 +348,14 @@ RULES = {
     cierra|aprieta|clamps|locks|shuts ~ la|el|los|his|her? ~ boca|hocico|mouth|jaw|jaws|dientes
     = doubled
     los dos|ambos ~ se|le ~ la|lo|las? dimos
+    = given @dose @asked-dose
+    in|with|inside|con|en ~ a|some|un|una|his|her ~ bit|piece|lump|blob|spoonful|slice|pedazo|pedacito|poquito|cucharada ~ of|de ~ <hid>|<food> -<neg> -even
+    = missed @asked-dose
+    not since
+    = refused @dose @asked-dose
+    <neg> ~2 get|persuade|convince|make ~ him|her|them to? take|swallow|have ~ it|them|any|his|the
+    no ~ se? ~ la|lo|las ~ traga|trague|toma|tome|come
+    hides|hid|runs|ran|bolts|scarpers|disappears ~2 when|from|as|at ~3 <meds>
     """,
     "idiom": """
     = void

@@ -150,14 +150,13 @@ RULES = {
     <neg> ~2 go|goes|gone|went|going|come|acerca|acerco|arrima|near ~ near|close|a|al|to|her? ~ her|his|the|it|su|el? <drinkwater>|<waterbowl>|agua
     no|sin|zero|cero ~ water|agua|fluids|liquidos ~ since|for|all|in|desde|en|today|hoy
     agua|water ~ esta|sigue|is|still ~ igual|intacta|untouched|intacto|full|llena|where
-    get ~ him|her ~ to ~ drink|take +<neg>
     <neg> ~2 get|convince|make|hago|logro|consigo ~2 drink|<drinkwater>|beba|tome
     ni ~ agua ~ ha|quiere|toma|bebe|acepta|prueba|con
     ni ~ con ~ jeringa|cuchara|gotero ~2 agua|water
     = more
     <drink>|toma|bebe|tomo|bebio|tomando ~2 el|a? ~ doble|triple|lo_bestia|lo_loco|chorros|mares -<neg>
     = none
-    get|getting ~ her|him|them to drink +<neg>
+    <neg> ~ get|getting|persuade|convince ~ her|him|them to drink
     ni ~ un|una? ~ <sipword> ~ de ~ agua
     ni ~ un|una ~ <sipword> ~~ en todo ~~ jeringa|agua
     = normal
@@ -186,6 +185,14 @@ RULES = {
     no_interest|zero_interest|no|zero ~ interest? ~ in|por ~ water|drinking|agua
     turn|turns|turned|turning|walks|walked ~ away ~ from ~ <drinkwater>|<waterbowl>|water
     desprecia|rechaza|rechazo|ignora|desprecio|ignores|refuses|snubs ~ el|la|su|the|his|her? ~ agua|water
+    = more
+    water|drinking|thirst|agua|sed ~3 through ~ the roof
+    water|drinking|thirst ~ intake|consumption ~3 up|doubled|increased|rocketed|roof|high|higher
+    drinks|drinking|drank|drained|downs|downed ~ the|a whole|entire|full ~ bowl|bowls -<neg>
+    <neg> ~ leave|leaves|away ~ the|his|her|from ~ water|<waterbowl> ~ alone|be?
+    no ~ se ~ le ~ quita|pasa ~ la sed
+    = none
+    had|has|have|drunk|taken|drank no ~ water|drink|fluids|liquid
     """,
 }
 

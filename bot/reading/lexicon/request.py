@@ -166,6 +166,8 @@ RULES = {
     cant now|yet|atm|today_now
     no ~ puedo ahora|ahorita|orita
     ^ tomorrow|mañana ~ morning|temprano $
+    = snooze
+    im|i_am|estoy|ando|voy|iba|currently ~ driving|manejando|conduciendo|en_carretera -<neg> -him -her -crazy -mad
     """,
     "idiom": """
     = void

@@ -136,7 +136,7 @@ RULES = {
     <poo> ~ todavia_no|aun_no|not_yet
     ^ <poo> ~2 todavia|aun|still no|nada
     no|ni poop|popo ni|nor|or pipi|pee
-    nothing|nada ~4 <poo>|back_end|rear|back_door|other_end|rear_end|otro_lado
+    nothing|nada|nowt ~4 <poo>|back_end|rear|back_door|other_end|rear_end|otro_lado
     = none fixed
     <poo> ~2 since surgery|operation|before|cirugia
     back_end|bowels|rear on strike
@@ -339,6 +339,10 @@ RULES = {
     <neg> ~2 push|get|squeeze|pass ~ it|anything|one|them|much ~ out -<pee>
     = straining @stool @bathroom
     fuerza|esfuerzo ~~ nada|nothing -<pee> -<vomit>
+    = loose
+    <poo> ~2 sin forma
+    <poo> ~3 shapeless|formless|unformed|deshecha|deshecho
+    looser|softer|runnier|wetter ~ than ~ normal|usual|before|it -<bandageword> -<coneword>
     """,
     "idiom": """
     = void

@@ -107,6 +107,7 @@ CLASSES = {
         bolsita chupon tapon corcho cork imán iman tornillo clip pin zip peluche relleno
         stuffing
         stitch punto grapa balloon globo chancla cordon agujeta etiqueta label popote straw tapa lid corcholata candle crayon marble bead earring pebble pebbles acorn conker peach_stone peach_pit avocado_stone skewer toothpick palillo mango_stone tinfoil clingfilm
+        liston cinta moño rope leaf feather pluma hairball_toy squeaky carpet_bit
         """,
     "poisonthing": """
         chocolate weed grapes grape raisins raisin xylitol antifreeze rat_poison ratpoison
@@ -291,6 +292,11 @@ RULES = {
     = human_medicine
     been|got|gotten|getting ~ at|into|in ~ the|my|some|our|his|her|a ~ <poisonthing>|<humandrug>
     <kin> ~ le dio|dieron|dieran ~ de ~ su|sus|las|la <pillword>
+    = medicine_overdose
+    <ingest> ~ el|la|un|una|the|his|a|my? ~ blister|frasco|strip|blister_pack|pill_bottle|pill_packet ~ entero|entera|completo|completa|whole -<food>
+    <ingest> ~ whole|entire|full ~ blister|strip|blister_pack|pill_bottle|pill_packet|bottle_of_pills -<food>
+    = bandage_or_object
+    <gulp> ~2 part|chunk|piece|bit|pieces|bits|pedazo|pedacito|cacho|trozo|lump ~ of|de ~3 bed|bedding|blanket|cushion|carpet|rug|pillow|mat|crate|sofa|cobija|cama|tapete|sillon|colchon|cojin|almohada|puerta|jaula|shoe|slipper|zapato
     """,
 }
 

@@ -210,7 +210,6 @@ RULES = {
     <neg> ~ emptied|empty|empties ~ his|her|the ~ bladder
     no ~ ha|quiere|quiso ~ levantado|levantar|alzado ~ la|su? ~ pata|patita ~ para|ni?
     <neg> ~ lifted|lift|cocked|cock|raised ~ his|her? ~ leg once|all|today|since|at?
-    cannot|cant|couldnt ~ get ~ him|her ~ to <pee>
     = straining
     <pee> ~3 but|pero|only|solo ~ drops|drips|dribbles|trickle|gotas|gotitas
     squat*|crouch*|agacha|acomoda ~~ only|just|solo|nomas|few|couple|but|puras ~ drops|drips|dribbles|trickle|gotas|gotitas -<wound>
@@ -223,7 +222,7 @@ RULES = {
     push*|puja|fuerza ~ to|for|para|cuando|al|when ~ he|she? ~ <pee>
     salen|sale|hace|echa|cae|caen ~ puras|unas|solo|nomas|algunas|apenas|nada_mas? ~ gotas|gotitas|gotita|chorritos|chorrito ~~ orinar|orina|pipi|chis|mear|pis -<blood>
     salen|sale|hace|echa ~ gotas|gotitas|gotita|chorritos ~ nada_mas|nomas|apenas|solo? ~ al|cuando ~ <pee>
-    queja|chilla|grita|llora|aulla|duele|arde|maulla|quejaba|cries|whines|yelps|screams|howls|hurts|sore|burning|burns ~ cuando|al|when|while|as|to|si|mientras ~ he|she|va|a|for|hace|le|for? ~ <pee> -<neg_strain>
+    queja|chilla|grita|llora|aulla|duele|arde|maulla|quejaba|cries|whines|yelps|screams|howls|hurts|sore|burning|burns|whining|crying|yelping|howling|screaming|meowing ~ cuando|al|when|while|as|to|si|mientras ~ he|she|va|a|for|hace|le|for? ~ <pee> -<neg_strain>
     pasa|vive|lleva ~ en|metido|metida|dentro|adentro ~ el|del|la? ~ arenero|caja|arena ~~ nada|no|gotas|ni
     dribs and drabs
     dribs_and_drabs|drip_by_drip|gota_a_gota|drop_by_drop & <pee>
@@ -261,6 +260,10 @@ RULES = {
     chorrea|escurre|gotea|escapa|riega ~ la|el|un ~ <pee>
     cama|camita|cobija|colchon|bed|bedding|blanket ~ mojada|mojado|empapada|empapado|soaked|wet ~ de|with|in|from ~ <pee>
     leaking|leaks|leaked|dribbling|dribbles ~ when|as|while|cuando|in ~ he|she|his|her ~ sleep|lies|lying|sleeps|asleep|gets|stands|barks|bed
+    = none agent
+    cannot|cant|couldnt|unable ~ get|make|coax ~ him|her|them ~ to go? have? <pee>
+    = straining
+    arenero|tray|litter|litterbox|litter_box ~ a? cada_rato|every|constantly|over|todo|seguido ~~ nada|nothing|gotas|drops
     """,
     "idiom": """
     = void
