@@ -18,8 +18,8 @@ SHARED: Final = ("common_en", "common_es", "numbers", "body", "care")
 """Modules with classes that several topics use; read first."""
 
 TOPIC_MODULES: Final = (
-    "moods", "idioms", "dose", "sessions", "cone", "licking", "appetite", "drinking", "stool",
-    "urine", "vomiting", "energy", "collapse", "pain", "leg_use", "mobility", "swelling",
+    "moods", "idioms", "dose", "sessions", "cone", "licking", "appetite", "meals", "drinking",
+    "stool", "urine", "vomiting", "energy", "collapse", "pain", "leg_use", "mobility", "swelling",
     "incision", "opened", "bleeding", "bandage", "mishap", "breathing", "gums", "temperature",
     "seizure", "swallowed", "belly", "leg", "request", "danger",
 )  # fmt: skip

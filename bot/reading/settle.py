@@ -182,8 +182,10 @@ def _one(about: str, merged: dict[str, Found], order: tuple[str, ...]) -> dict[s
     if both and merged["missed"].past and not merged["given"].past:
         return merged  # last night's was forgotten, today's is in
     if last is not worst and last.final:
-        if (about == "dose" and worst.observation.value != "doubled") or (
-            about == "cone" or (about in ("appetite", "drinking") and last.now)
+        if (
+            about == "cone"
+            or (about == "dose" and worst.observation.value != "doubled")
+            or (about in ("appetite", "drinking") and last.now)
         ):
             return {last.observation.value: last}
         if (

@@ -48,6 +48,9 @@ RULES = {
         non_tender|comfortable|plana|palpates_normal|blandito|normalita -<neg>
     soft|blanda ~2 <bellyword> -<neg>
     <neg> ~2 bloat|bloated|bloating|distension|distended|distendido
+    <bellyword> ~2 <neg> ~2 swollen|bloated|hard|tight|distended|hinchado|hinchada|inflada|inflado|dura|duro|big
+    no ~ esta|tiene|trae|anda|se ~ ve? ~ inflado|inflada|hinchado|hinchada|abotagado|distendido ~ de|la ~ la? ~ <bellyword>
+    <bellyword> ~ esta|is|feels|todo|toda ~ todo|nice|nice_and|lovely|and? ~ soft|squishy|squashy|floppy|blandito|blandita|suavecita|flat|normal
     = bloated
     like ~ swallowed ~2 football|basketball|melon|balloon|beach_ball|ball
     inflo|inflado|inflada|hincho ~ como ~ sapo|globo|pelota|tambor|sandia|garrafon
@@ -76,13 +79,6 @@ RULES = {
     <retchword> & <bellyword>
     unproductive|non_productive|nonproductive|improductivas ~ <retchword>|vomiting|vomito|
         vomitos|efforts
-    = bloated @vomiting @belly
-    nothing|nada ~3 comes|coming|came|sale|up|out -better
-    = normal
-    <bellyword> ~2 <neg> ~2 swollen|bloated|hard|tight|distended|hinchado|hinchada|inflada|inflado|dura|duro|big
-    no ~ esta|tiene|trae|anda|se ~ ve? ~ inflado|inflada|hinchado|hinchada|abotagado|distendido ~ de|la ~ la? ~ <bellyword>
-    <bellyword> ~ esta|is|feels|todo|toda ~ todo|nice|nice_and|lovely|and? ~ soft|squishy|squashy|floppy|blandito|blandita|suavecita|flat|normal
-    = bloated
     blown|puffed|swelled|swollen|ballooned|inflated|filled ~ up|out ~ like ~ beach|football|balloon|barrel|pufferfish|tick|drum|whale|space_hopper|basketball|melon -<wound> -<legword> -<joint> -<bandageword> -face -eye -eyes
     looks|look|looking|parece|como ~ like|heavily|he|she|hes|shes|is|que|si? ~2 pregnant|embarazado|embarazada|prenada|preñada|preñado|panzon|panzona
     arquea|arqueo|arqueando|arcadas ~ y|pero|and ~ no|nada|nothing
@@ -90,12 +86,13 @@ RULES = {
     <bellyword> ~3 tieso|tiesa|dura|duro|enorme|grande|grandisima|hinchadota|botada|saltada|parada ~ y|como|e? ~ grande|dura|tiesa|hinchada|roca|piedra|enorme?
     sides|flanks|costados|costillas|ribs|costado ~2 blown|bulging|ballooned|out|inflados|hinchados|abombados|bulged ~ out|like|up?  -breath -breathe -breath -breathing
     intenta|quiere|trata|tries|trying|keeps ~2 vomitar|devolver|vomit|sick|puke|throw_up ~~ solo|nomas|only|pura|just ~ saca|sale|brings|bringing|echa|up? ~ espuma|baba|foam|froth|spit|saliva|flem|white
-    = bloated @belly
-    hard|tight|huge|tense|distended|swollen|dura|tensa|hinchada|inflada -soft -<neg>
-    = bloated
     swollen|blown|bloated|puffed|huge|bulging|ballooned|tight ~ round|around|in|about ~ the|his|her middle|waist|sides|tummy|guts|gut -<legword>
     no ~ puede|logra|consigue|alcanza ~ vomitar|devolver|guacarear|basquear
     cant|cannot|unable ~ to? ~ vomit|throw_up|puke|be_sick ~~ keeps|keep|trying|tries|heaving|gagging|retching|but|only
+    = bloated @vomiting @belly
+    nothing|nada ~3 comes|coming|came|sale|up|out -better
+    = bloated @belly
+    hard|tight|huge|tense|distended|swollen|dura|tensa|hinchada|inflada -soft -<neg>
     """,
 }
 

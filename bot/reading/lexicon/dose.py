@@ -46,6 +46,8 @@ CLASSES = {
 RULES = {
     "dose": """
     = given
+    di|dimos|dio|dieron|doy ~ las|los|ambas|ambos dos|ambas|ambos -<neg> -<food> -vuelta -vueltas
+    gave|give|given ~ him|her|them|it? ~ both -<neg> -<human> -<food> -<icepack>
     <partly>|mitad ~ of|de ~ la|the|his|her? <meds> ~2 como|as ~ decia|dijo|dijeron|said|directed|label|receta
     <meds> ~2 entro|paso|bajo ~ a|al|hasta ~ la|el? tercera|segunda|tercer|fin|final
     <meds> ~~ went|go|goes ~ in|down ~~ stayed|kept|swallowed|gone
@@ -91,9 +93,9 @@ RULES = {
     pude|pudimos|logre|logramos|consegui|managed|able|finally ~3 dar|darle|get|give ~4 <meds> -<neg>
     pude|pudimos|logre|logramos|consegui|managed|able|finally ~3 dar|darle|get|give -<neg> -<bandageword> -<coneword> -<food> -<icepack>
     cayo|fell|dropped|rolled|spat|escupio|tiro|lost ~~ di|gave|got|dio|dimos ~3 otra|otro|another|new|again
-    = given
-    gave|give|given ~ him|her|them|it? ~ both -<neg> -<human> -<food> -<icepack>
-    di|dimos|dio|dieron|doy ~ las|los|ambas|ambos dos|ambas|ambos -<neg> -<food> -vuelta -vueltas
+    <meds> ~ on board|onboard
+    pilled ~ him|her|it|them
+    dosed|medicated|drugged|medicado|medicada ~ up? -<neg> -double -doble -<twiceword>
     = given @dose @asked-dose
     gave|di|dimos|given|given_him|dado ~ thismornings|mornings|tonights|todays|evenings|usual|morning's
     di|dimos|dado la de hoy|ahorita|esta|manana|noche
@@ -118,6 +120,24 @@ RULES = {
     wrestled|poked|shoved|persuaded|squirted|syringed ~ it|them|him|her ~ into|down|in
     gone in ~2 second|seconds|gulp
     wolfed|gobbled|scoffed|ate|devoro|comio ~ it|them|la|lo|todo|down
+    had|has|took|taken|takes|eaten|ate ~ it|his|hers|them|one|em|her ~ with|in|alongside|inside|wrapped ~ his|her|a|some|the? <food>|<hid> -<neg>
+    ^ had|hes|shes|has ~ had? ~ his|hers|it|them|em|theirs $
+    had hers|his|theirs -<neg>
+    in|inside|down ~ his|her|the belly|tummy|mouth|gob|hatch|throat -<neg> -<spat>
+    down the hatch
+    ^ its|theyre|all|both|thats|hers|his ~ in|down|gone|inside $
+    goes|tries|attempts|intentos ~ but|and|pero ~ its|its_in|it|he|she ~ in|down|took|gone
+    slipped|slip|snuck|sneaked|hid|hidden|popped|tucked|buried|stirred|mixed|chucked|wrapped|smuggled|crushed|disguised|bunged|meti|escondi|camufle|revolvi|disfrace|puse|mezcle|envolvi ~ it|them|one|la|lo|las? ~ in|into|inside|with|en|con|dentro|entre ~ his|her|some|a|the|un|una|su? ~4 <food>|<hid> -<neg> -<spat>
+    third|second|3rd|2nd|fourth|last|next ~ time|go|attempt|try|lucky ~ lucky|charm|worked|it|was|did? -<neg> -forgot -missed
+    ^ adentro|dentro
+    pa|para adentro|dentro -<vomit>
+    tragada|tragadas|adentrada
+    machaque|moli|triture|disolvi|aplaste ~ con|en|y|la|lo -<neg>
+    down|gone ~ in one|a_flash|seconds
+    <times> ~ lucky|charm|worked|suerte -<neg>
+    <clock> ~ en_vez|en_lugar|instead|rather -<neg>
+    <meds>|it|one|that|la|lo ~2 went ~ down ~ like|a|well|fine|easy|no|in
+    in|with|inside|con|en ~ a|some|un|una|his|her ~ bit|piece|lump|blob|spoonful|slice|pedazo|pedacito|poquito|cucharada ~ of|de ~ <hid>|<food> -<neg> -even
     = missed
     forgot|forgotten|missed|skipped|skip|miss|olvido|olvide|olvidamos|olvidaron|omiti|
         omitimos|salte|saltamos|olvidaba|olvidado ~5 <meds>|dose|dosis|give|dar|darle
@@ -140,6 +160,9 @@ RULES = {
     after|been missing|forgetting ~3 one|dose|<meds>
     missed|missing|forgot|forgotten|skipped ~3 lastnights|mornings|nights|tonights|evening|morning|one|noon
     no me|nos acorde|acordamos|acordo
+    <neg> ~ acorde|acordamos|acordaron|acordé
+    no|none|nothing|zero ~ more|meds|pills|tablets? ~ left -pain -<food>
+    gone|went|going ~ without ~ his|her|the|any|last? ~ <meds>
     = missed @dose @asked-dose
     not ~2 morning|evening|night|lunchtime|last|lunch ~ one|dose|tablet|pill
     never happened|went|got
@@ -154,6 +177,16 @@ RULES = {
     se me|nos olvido|paso|fue|pasaron
     no|couldnt find|encuentro|encontre
     slept|dormi|dormimos through|quede|se
+    ran|run clean? all? out of? it|them? $
+    ^ ran|run|running all? out
+    none|nothing left
+    asleep|slept|overslept|dozed|nodded ~~ before|without|and ~ giving|i|we|could|didnt|missed|forgot|giving
+    gone without ~ lastnights|last|tonights|mornings|this|his|her?
+    <neg> ~ got|get ~ round|around to
+    ni|no ~ me|nos acorde|acordamos
+    se ~ me|nos ~ hizo tarde|dormi|barrio|borro|fue|paso
+    no ~ alcance|alcanzo|llegue|llegamos|pude ~ a? darsela|darselo|dar|tiempo
+    me|nos ~ quede|quedamos|dormi dormido|dormida|dormidos ~~ no|olvide
     = refused
     spat|spits|spit ~ it|them ~ at|on|onto|out ~ my|the|me
     wise|onto|cottoned ~ to|on ~ the ~2 trick|cheese|ham|pill
@@ -178,6 +211,9 @@ RULES = {
     no ~ hay|encuentro|existe|tengo ~ forma|manera|modo|como ~4 dar|darle|trague|tome|darsela|tomarla
     slipped ~4 <meds> ~3 out_of_his_mouth|out_of_her_mouth
     foams|foamed|foaming|drools|drooled ~4 <meds>
+    found|find|encontre|encontramos|halle ~ pill|tablet|pastilla ~ behind|under|on|in|debajo|atras|detras|en|tirada|tirado ~3 sofa|couch|floor|bed|rug|cushion|piso|cama|sillon|suelo|mueble -<vomit>
+    imposible|no_hay_modo|no_hay_manera|no_hay_forma|impossible ~ de? ~ darsela|darselo|dar|darle|que_se|get|give|pill|medicate
+    <meds> ~5 <refuse>
     = refused @dose @asked-dose
     found|find|encontre|halle ~ it|one|them|la|lo|las ~ behind|under|on|in|down|debajo|atras|detras|en ~3 <perch>|floor|rug|blanket|cushion|cushions|carpet|piso|cobija
     having none
@@ -198,6 +234,20 @@ RULES = {
     only half ~~ rest
     clamps|clamped ~ mouth|jaw|shut -<food>
     bit me|us
+    wont|wouldnt|doesnt|didnt ~ have ~ it|any|them|none
+    ate|eats|eating|eaten|come|comio|licked ~ round|around|alrededor|all_around ~ it|the|de? -fine
+    left|leaves|leaving|leave|dejo|deja|deja_solo ~ the|la|solo? pill|tablet|pastilla|capsule|capsula|meds ~ behind|there|in|ahi? -<neg>
+    la|lo|las|los ~ tira|tiro|avienta|avento|bota|boto|saca|saco|empuja|rechaza -<neg>
+    push*|saca|empuja|poke|pokes|poked|poking ~2 it|la|lo|out|con ~2 tongue|lengua
+    not|isnt|wasnt|no ~ having ~ any|it|none|that
+    couldnt|cant|no ~ get ~ near ~ mouth|him|her|his|hocico
+    ni ~ con ~ <hid>|<food>|nada ~ la|lo|las|los? ~ quiso|quiere|agarra|acepta|pasa|traga
+    turned|turns|turning|volteo|voltea|gira ~ his|her|la|su head|face|cabeza|cara ~ away?
+    wont|wouldnt|didnt|doesnt|refused|refuses ~ to? ~ open
+    cierra|aprieta|clamps|locks|shuts ~ la|el|los|his|her? ~ boca|hocico|mouth|jaw|jaws|dientes
+    <neg> ~2 get|persuade|convince|make ~ him|her|them to? take|swallow|have ~ it|them|any|his|the
+    no ~ se? ~ la|lo|las ~ traga|trague|toma|tome|come
+    hides|hid|runs|ran|bolts|scarpers|disappears ~2 when|from|as|at ~3 <meds>
     = vomited_up
     <vomit> ~4 <meds> -post
     <meds> ~5 <vomit>
@@ -207,6 +257,7 @@ RULES = {
     <vomit> ~~ <meds>
     devolvio|regreso ~3 <meds>
     found|see|saw|salio|venia|encontre ~2 <meds> ~3 vomit|puke|sick|vomito
+    <meds> came|come|comes ~ back -<neg>
     = vomited_up @dose @asked-dose
     chucked|hoiked|sicked|coughed|spewed ~2 it|them|lot ~ up
     up it|they came|comes
@@ -216,7 +267,12 @@ RULES = {
     came back up
     brought|threw|fetched ~2 it|them|lot ~ back? up
     <vomit> ~3 after|despues|luego|later
+    la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo $
+    la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo ~ toda|todo|entera|entero|para|pa|con|luego|despues|al|a|ya|y|enseguida|completa
+    salio|estaba|venia|came|was|aparecio|iba ~ en|in|con|con_todo|out ~ el|la|his|her|the? <vomit>|vomito|sick|puke
+    la|lo ~ ha ~ echado|vomitado|devuelto|regresado
     = doubled
+    gave|given|dio|di ~ it|him|her|one|las|la? ~ too|also|as_well|tambien ~~ had|has|got|lleva|tiene|van|tomo ~ two|2|double|twice|dos|doble
     <number> ~ <meds> ~~ gave|di|dimos|dio|gived ~3 one_more|another|more|otra|una_mas
     two|2|dos|double ~ lots|goes|rounds|tandas|veces ~ of|de ~3 <meds>
     wires crossed
@@ -258,66 +314,6 @@ RULES = {
     le di dos|doble|2
     doble|double dosis|dose|dosed|dosing|dosage|dosificamos
     extra <meds>
-    = doubled @dose @asked-dose
-    had|got|tomo|took ~3 twice|double|doble -<interval> -<neg>
-    gave|dio|di|given|dado|had|dose|dosis|took ~3 twice|double|doubled|doble|dos_veces -<interval> -<missword> -<spat> -<vomit> -<refuse> -<trying> -<lick>
-    gave|dio|di|dimos|given ~ again|another|otra|otro|otra_vez
-    also|already|tambien|ya gave|given|dio|dado
-    two|2|dos instead|by|en|por ~ of|mistake|accident|lugar|vez|error
-    = given
-    <meds> ~ on board|onboard
-    pilled ~ him|her|it|them
-    dosed|medicated|drugged|medicado|medicada ~ up? -<neg> -double -doble -<twiceword>
-    = given @dose @asked-dose
-    had|has|took|taken|takes|eaten|ate ~ it|his|hers|them|one|em|her ~ with|in|alongside|inside|wrapped ~ his|her|a|some|the? <food>|<hid> -<neg>
-    ^ had|hes|shes|has ~ had? ~ his|hers|it|them|em|theirs $
-    had hers|his|theirs -<neg>
-    in|inside|down ~ his|her|the belly|tummy|mouth|gob|hatch|throat -<neg> -<spat>
-    down the hatch
-    ^ its|theyre|all|both|thats|hers|his ~ in|down|gone|inside $
-    goes|tries|attempts|intentos ~ but|and|pero ~ its|its_in|it|he|she ~ in|down|took|gone
-    slipped|slip|snuck|sneaked|hid|hidden|popped|tucked|buried|stirred|mixed|chucked|wrapped|smuggled|crushed|disguised|bunged|meti|escondi|camufle|revolvi|disfrace|puse|mezcle|envolvi ~ it|them|one|la|lo|las? ~ in|into|inside|with|en|con|dentro|entre ~ his|her|some|a|the|un|una|su? ~4 <food>|<hid> -<neg> -<spat>
-    third|second|3rd|2nd|fourth|last|next ~ time|go|attempt|try|lucky ~ lucky|charm|worked|it|was|did? -<neg> -forgot -missed
-    ^ adentro|dentro
-    pa|para adentro|dentro -<vomit>
-    tragada|tragadas|adentrada
-    machaque|moli|triture|disolvi|aplaste ~ con|en|y|la|lo -<neg>
-    down|gone ~ in one|a_flash|seconds
-    = missed
-    <neg> ~ acorde|acordamos|acordaron|acordé
-    no|none|nothing|zero ~ more|meds|pills|tablets? ~ left -pain -<food>
-    = missed @dose @asked-dose
-    ran|run clean? all? out of? it|them? $
-    ^ ran|run|running all? out
-    none|nothing left
-    asleep|slept|overslept|dozed|nodded ~~ before|without|and ~ giving|i|we|could|didnt|missed|forgot|giving
-    gone without ~ lastnights|last|tonights|mornings|this|his|her?
-    <neg> ~ got|get ~ round|around to
-    ni|no ~ me|nos acorde|acordamos
-    se ~ me|nos ~ hizo tarde|dormi|barrio|borro|fue|paso
-    no ~ alcance|alcanzo|llegue|llegamos|pude ~ a? darsela|darselo|dar|tiempo
-    me|nos ~ quede|quedamos|dormi dormido|dormida|dormidos ~~ no|olvide
-    = refused
-    found|find|encontre|encontramos|halle ~ pill|tablet|pastilla ~ behind|under|on|in|debajo|atras|detras|en|tirada|tirado ~3 sofa|couch|floor|bed|rug|cushion|piso|cama|sillon|suelo|mueble -<vomit>
-    imposible|no_hay_modo|no_hay_manera|no_hay_forma|impossible ~ de? ~ darsela|darselo|dar|darle|que_se|get|give|pill|medicate
-    = refused @dose @asked-dose
-    wont|wouldnt|doesnt|didnt ~ have ~ it|any|them|none
-    ate|eats|eating|eaten|come|comio|licked ~ round|around|alrededor|all_around ~ it|the|de? -fine
-    left|leaves|leaving|leave|dejo|deja|deja_solo ~ the|la|solo? pill|tablet|pastilla|capsule|capsula|meds ~ behind|there|in|ahi? -<neg>
-    la|lo|las|los ~ tira|tiro|avienta|avento|bota|boto|saca|saco|empuja|rechaza -<neg>
-    push*|saca|empuja|poke|pokes|poked|poking ~2 it|la|lo|out|con ~2 tongue|lengua
-    having none
-    not|isnt|wasnt|no ~ having ~ any|it|none|that
-    couldnt|cant|no ~ get ~ near ~ mouth|him|her|his|hocico
-    = vomited_up
-    <meds> came|come|comes ~ back -<neg>
-    = vomited_up @dose @asked-dose
-    la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo $
-    la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo ~ toda|todo|entera|entero|para|pa|con|luego|despues|al|a|ya|y|enseguida|completa
-    salio|estaba|venia|came|was|aparecio|iba ~ en|in|con|con_todo|out ~ el|la|his|her|the? <vomit>|vomito|sick|puke
-    la|lo ~ ha ~ echado|vomitado|devuelto|regresado
-    = doubled
-    gave|given|dio|di ~ it|him|her|one|las|la? ~ too|also|as_well|tambien ~~ had|has|got|lleva|tiene|van|tomo ~ two|2|double|twice|dos|doble
     gave|given|had|got|fed|di|dimos|dieron|dio ~ him|her? ~ an|one|una? extra|additional|de_mas ~ one|pill|dose|tablet|half|lot?
     gave|given|had|di|dimos ~ tomorrows|tonights|mornings|la_de_mañana ~~ as_well|too|also|by_mistake|by_accident|mistake|tambien|error
     se ~ la|lo|las dimos ~ los ~ dos|ambos|dos
@@ -325,37 +321,21 @@ RULES = {
     dado|given|gave|dio|daba ~~ yo|i|we|nosotros ~3 di|dimos|gave|given ~ otra|otro|another|again|also|de_nuevo
     <kin> ~3 gave|dio|given|dado|dieron ~~ so did|tambien i|we|yo|nosotros?
     repeti|repetimos|repitio ~ la|le|por ~ dosis|pastilla|error
-    = given @dose @asked-dose
-    <times> ~ lucky|charm|worked|suerte -<neg>
-    <clock> ~ en_vez|en_lugar|instead|rather -<neg>
-    = given @dose @asked-dose
-    <meds>|it|one|that|la|lo ~2 went ~ down ~ like|a|well|fine|easy|no|in
-    = missed
-    gone|went|going ~ without ~ his|her|the|any|last? ~ <meds>
-    = refused
-    <meds> ~5 <refuse>
-    = refused @dose @asked-dose
-    ni ~ con ~ <hid>|<food>|nada ~ la|lo|las|los? ~ quiso|quiere|agarra|acepta|pasa|traga
+    los dos|ambos ~ se|le ~ la|lo|las? dimos
+    = doubled @dose @asked-dose
+    had|got|tomo|took ~3 twice|double|doble -<interval> -<neg>
+    gave|dio|di|given|dado|had|dose|dosis|took ~3 twice|double|doubled|doble|dos_veces -<interval> -<missword> -<spat> -<vomit> -<refuse> -<trying> -<lick>
+    gave|dio|di|dimos|given ~ again|another|otra|otro|otra_vez
+    also|already|tambien|ya gave|given|dio|dado
+    two|2|dos instead|by|en|por ~ of|mistake|accident|lugar|vez|error
     = doubled @dose
     twice|double|doubled|doble|dos_veces -<interval> -<missword> -<spat> -<vomit> -<refuse> -<trying> -<lick>
     = given !@asked-appetite
     se|ya la|lo|las|los comio
     = given @asked-dose
     con|with|in ~ su|his|her|some|tantito <food>|<hid> -<neg> -even -ni
-    = refused @dose @asked-dose
-    turned|turns|turning|volteo|voltea|gira ~ his|her|la|su head|face|cabeza|cara ~ away?
-    wont|wouldnt|didnt|doesnt|refused|refuses ~ to? ~ open
-    cierra|aprieta|clamps|locks|shuts ~ la|el|los|his|her? ~ boca|hocico|mouth|jaw|jaws|dientes
-    = doubled
-    los dos|ambos ~ se|le ~ la|lo|las? dimos
-    = given @dose @asked-dose
-    in|with|inside|con|en ~ a|some|un|una|his|her ~ bit|piece|lump|blob|spoonful|slice|pedazo|pedacito|poquito|cucharada ~ of|de ~ <hid>|<food> -<neg> -even
     = missed @asked-dose
     not since
-    = refused @dose @asked-dose
-    <neg> ~2 get|persuade|convince|make ~ him|her|them to? take|swallow|have ~ it|them|any|his|the
-    no ~ se? ~ la|lo|las ~ traga|trague|toma|tome|come
-    hides|hid|runs|ran|bolts|scarpers|disappears ~2 when|from|as|at ~3 <meds>
     """,
     "idiom": """
     = void

@@ -40,6 +40,12 @@ RULES = {
     water|agua ~~ taking|drinks|drinking|toma ~2 <good>
     toma|tomo|tomando|tomado|tomar|taking|takes|took|had|bebe|bebio ~3 water|agua
     <drink> ~2 <slight> $
+    good|big|long|decent|nice|proper ~ drink|slurp|lap|guzzle -<neg>
+    lapped|lapping|laps|slurp|slurps|slurped|slurping ~ up|down? ~ some|his|her|the|a? ~ water
+    si ~ toma|tomo|bebe|bebio ~ su? agua
+    <drink>|hidratandose ~ bien|normal|normalmente|like_normal
+    water|agua ~2 taking|takes|toma|drinks|drinking|bebe|la_bebe ~ the|it|lo? same|as|normal|mismo|fine|like -<neg>
+    fluids|liquids|liquidos ~2 going|staying ~ in|down -<neg>
     = less
     only|just|solo|nomas ~2 sip|sips|trago|tragos|traguito|traguitos
     casi_no|casi ~2 tomado|bebido ~ agua
@@ -56,6 +62,19 @@ RULES = {
     <drink> ~2 drop|sip|gota|trago|traguito|sips ~ here|now|and|only? -<neg>
     few|couple|some|unos ~ sips|laps|tragos|traguitos
     casi no ~2 toma|bebe|tomo ~ agua?
+    <sipword> ~ of|de ~ water|agua ~2 off|from|only|in|en|all|y -more -mas -<neg> -ni -sin
+    only|just|solo|nomas|puro|nada_mas ~3 <sipword> ~ of|de? ~ water|agua
+    <sipword> ~2 nada_mas|nomas|only|and_no_more|at_most|en_todo|all_day|todo_el_dia|or_two -<neg> -<food> -<meds> -<wound>
+    only|just|solo|nomas|nada_mas ~ <drink>|toma|bebe|tomo|drinks|drank ~2 if|when|because|si|cuando|from|de ~ i|we|le|add|put|la|mi|my
+    water|agua|bowl ~2 barely|hardly|scarcely|apenas|casi ~ gone|moved|touched|dropped|down|bajo|bajado|tocado|tocó
+    <number>|few|couple|unos|unas|dos|tres ~ <sipword> ~ of|de|al? ~ water|agua
+    le ~ dio|da ~2 <sipword> ~ al|a|del ~ agua
+    no ~ toma|tomo|tomando|tomado|bebe|bebio ~ mucha|mucho|tanta|bastante|suficiente ~ agua
+    drinks|drinking|bebe|toma ~ menos|less|poco|little
+    <drink> ~ a? lot|much|way|far|loads|bit|little|mucho|bastante less|menos
+    <neg> ~ much|little|great ~ interest|interested ~ in|por|en ~ water|agua|drinking
+    casi ~ no|ni|nada ~ prueba|toma|bebe|tomado|bebido|tomo|bebio|probado ~ el|nada|su? ~ agua?
+    <drink>|toma|tomo|bebio ~ agua? ~~ pero|but|aunque|though ~ poca|poco|poquita|poquito|little|barely|less
     = more
     cant|no|couldnt ~ get ~ enough ~ water|drink
     acaba|acabo|termina|vacia|tomo ~2 bebedero|tazon|plato_de_agua|cubeta|agua ~4 veces|<times>|dia|rato|seguido
@@ -86,6 +105,27 @@ RULES = {
     todo el tiempo tomando|bebiendo
     <drink>|toma|bebe|tomando|bebiendo ~3 cada_rato|a_cada_rato|todo_el_rato|todo_el_dia|litros|litres|gallons|bucketful|bucketloads|buckets
     toma|bebe|tomando|bebiendo ~~ mas que antes|normal|siempre
+    <drink>|toma|bebe|tomo|bebio|tomando ~2 un? monton|chorro|resto|chingo|bestia|vaca|esponja|barbaridad|barbaro|doble|triple|litros|cubetas|baldes|monte -<neg>
+    toma|tomando|bebe|bebiendo|drinks|drinking ~ agua? ~ como|like ~2 desesperado|desesperada|loco|loca|camello|esponja|vaca|pez|caballo|sponge|camel|horse|fish|crazy|mad
+    drank|drinks|drunk|drinking|emptied|empties|drained|drains ~ the|his|her|it|two|three|<number>? ~ water? bowl|bowls ~ dry|twice|<times>|water|since
+    <number>|<three> ~ bowls|tazones|platos|trastes|bebederos|cubetas|litros|bottles ~ de|of ~ agua|water
+    emptied|empties|emptying|drains|drained|vacio|vacia|acaba|acabo ~3 <waterbowl>|water|agua -<bandageword>
+    constantly|always|forever|all_day|continually|continuously|never_away|todo_el_dia|siempre|pegado|pegada|metido|metida|forever ~2 at|a|al|en|to|from|filling|del ~3 <waterbowl>|water|tap|faucet|bebedero|agua|llave -<neg> -bandage -warm
+    no ~ para|deja|paraba|sale|despega|suelta ~ de|del|el ~ beber|tomar|agua|bebedero|tomando|<waterbowl>
+    tanking|necking|glugging|knocking ~ up|back|down? ~ on? ~ water|it
+    water|agua ~3 like|como ~ its|it|si ~ going|fuera|no
+    drinks|drinking|bebe ~ and|y ~ drinks|drinking|bebe
+    se ~ la|lo|pasa ~ pasa|vive ~ bebiendo|tomando|en ~ el|agua?
+    <drink>|toma|bebe|tomo|bebio|tomando ~2 el|a? ~ doble|triple|lo_bestia|lo_loco|chorros|mares -<neg>
+    double|twice|triple|doble ~ what|the|of|lo|de? ~3 <drink>|normally|usual|normal
+    at|in|on|en|a ~ the|his|her|el|la ~ water|tap|bebedero|<waterbowl> ~2 all|constantly|every|non_stop|always|todo|nonstop
+    <drink> ~2 <times>|double|doble ~ as|what|lo|the|de ~ much|amount|normal|he|she|que|usual
+    <drink> ~ de ~ mas
+    water|drinking|thirst|agua|sed ~3 through ~ the roof
+    water|drinking|thirst ~ intake|consumption ~3 up|doubled|increased|rocketed|roof|high|higher
+    drinks|drinking|drank|drained|downs|downed ~ the|a whole|entire|full ~ bowl|bowls -<neg>
+    <neg> ~ leave|leaves|away ~ the|his|her|from ~ water|<waterbowl> ~ alone|be?
+    no ~ se ~ le ~ quita|pasa ~ la sed
     = more @drinking
     fill*|refill*|top*|rellen* ~2 it|him|her|lo ~~ times|veces|day|dia|again|constantly|barmaid|<times>
     more than|que usual|normal|antes|lo
@@ -116,83 +156,28 @@ RULES = {
     <neg> ~ a? sip|trago|traguito|lap -<bleedword> -<pee> -<seepword> -pus
     ni ~ agua|traguito|trago -<bleedword> -<pee> -<seepword> -pus
     stopped drinking
-    = none @drinking
-    <neg>|ni ~ a? drop|gota
-    nothing|nada|none -grave -<wrongword> -dramatic -raro -preocupante -serio
-    = normal
-    good|big|long|decent|nice|proper ~ drink|slurp|lap|guzzle -<neg>
-    lapped|lapping|laps|slurp|slurps|slurped|slurping ~ up|down? ~ some|his|her|the|a? ~ water
-    si ~ toma|tomo|bebe|bebio ~ su? agua
-    <drink>|hidratandose ~ bien|normal|normalmente|like_normal
-    = less
-    <sipword> ~ of|de ~ water|agua ~2 off|from|only|in|en|all|y -more -mas -<neg> -ni -sin
-    only|just|solo|nomas|puro|nada_mas ~3 <sipword> ~ of|de? ~ water|agua
-    <sipword> ~2 nada_mas|nomas|only|and_no_more|at_most|en_todo|all_day|todo_el_dia|or_two -<neg> -<food> -<meds> -<wound>
-    only|just|solo|nomas|nada_mas ~ <drink>|toma|bebe|tomo|drinks|drank ~2 if|when|because|si|cuando|from|de ~ i|we|le|add|put|la|mi|my
-    water|agua|bowl ~2 barely|hardly|scarcely|apenas|casi ~ gone|moved|touched|dropped|down|bajo|bajado|tocado|tocó
-    <number>|few|couple|unos|unas|dos|tres ~ <sipword> ~ of|de|al? ~ water|agua
-    le ~ dio|da ~2 <sipword> ~ al|a|del ~ agua
-    no ~ toma|tomo|tomando|tomado|bebe|bebio ~ mucha|mucho|tanta|bastante|suficiente ~ agua
-    drinks|drinking|bebe|toma ~ menos|less|poco|little
-    = more
-    <drink>|toma|bebe|tomo|bebio|tomando ~2 un? monton|chorro|resto|chingo|bestia|vaca|esponja|barbaridad|barbaro|doble|triple|litros|cubetas|baldes|monte -<neg>
-    toma|tomando|bebe|bebiendo|drinks|drinking ~ agua? ~ como|like ~2 desesperado|desesperada|loco|loca|camello|esponja|vaca|pez|caballo|sponge|camel|horse|fish|crazy|mad
-    drank|drinks|drunk|drinking|emptied|empties|drained|drains ~ the|his|her|it|two|three|<number>? ~ water? bowl|bowls ~ dry|twice|<times>|water|since
-    <number>|<three> ~ bowls|tazones|platos|trastes|bebederos|cubetas|litros|bottles ~ de|of ~ agua|water
-    emptied|empties|emptying|drains|drained|vacio|vacia|acaba|acabo ~3 <waterbowl>|water|agua -<bandageword>
-    constantly|always|forever|all_day|continually|continuously|never_away|todo_el_dia|siempre|pegado|pegada|metido|metida|forever ~2 at|a|al|en|to|from|filling|del ~3 <waterbowl>|water|tap|faucet|bebedero|agua|llave -<neg> -bandage -warm
-    no ~ para|deja|paraba|sale|despega|suelta ~ de|del|el ~ beber|tomar|agua|bebedero|tomando|<waterbowl>
-    tanking|necking|glugging|knocking ~ up|back|down? ~ on? ~ water|it
-    water|agua ~3 like|como ~ its|it|si ~ going|fuera|no
-    drinks|drinking|bebe ~ and|y ~ drinks|drinking|bebe
-    se ~ la|lo|pasa ~ pasa|vive ~ bebiendo|tomando|en ~ el|agua?
-    = none
     <neg> ~2 go|goes|gone|went|going|come|acerca|acerco|arrima|near ~ near|close|a|al|to|her? ~ her|his|the|it|su|el? <drinkwater>|<waterbowl>|agua
     no|sin|zero|cero ~ water|agua|fluids|liquidos ~ since|for|all|in|desde|en|today|hoy
     agua|water ~ esta|sigue|is|still ~ igual|intacta|untouched|intacto|full|llena|where
     <neg> ~2 get|convince|make|hago|logro|consigo ~2 drink|<drinkwater>|beba|tome
     ni ~ agua ~ ha|quiere|toma|bebe|acepta|prueba|con
     ni ~ con ~ jeringa|cuchara|gotero ~2 agua|water
-    = more
-    <drink>|toma|bebe|tomo|bebio|tomando ~2 el|a? ~ doble|triple|lo_bestia|lo_loco|chorros|mares -<neg>
-    = none
     <neg> ~ get|getting|persuade|convince ~ her|him|them to drink
     ni ~ un|una? ~ <sipword> ~ de ~ agua
     ni ~ un|una ~ <sipword> ~~ en todo ~~ jeringa|agua
-    = normal
-    water|agua ~2 taking|takes|toma|drinks|drinking|bebe|la_bebe ~ the|it|lo? same|as|normal|mismo|fine|like -<neg>
-    = more
-    double|twice|triple|doble ~ what|the|of|lo|de? ~3 <drink>|normally|usual|normal
-    = none
     <neg> ~ had|taken|took|have ~ a single? sip|lap|drop|drink|lick -<blood>
-    = normal
-    fluids|liquids|liquidos ~2 going|staying ~ in|down -<neg>
-    = less
-    <drink> ~ a? lot|much|way|far|loads|bit|little|mucho|bastante less|menos
-    <neg> ~ much|little|great ~ interest|interested ~ in|por|en ~ water|agua|drinking
-    casi ~ no|ni|nada ~ prueba|toma|bebe|tomado|bebido|tomo|bebio|probado ~ el|nada|su? ~ agua?
-    <drink>|toma|tomo|bebio ~ agua? ~~ pero|but|aunque|though ~ poca|poco|poquita|poquito|little|barely|less
-    = more agent
-    <neg> ~ keep up ~ with ~ <waterbowl>|water|drinking
-    fill|filling|topping|refilling|filled|refill|refilled|rellenar|relleno|rellenado|llenado ~4 bowl|water|agua|plato|tazon|bebedero ~ <times>|again|constantly|twice|day
-    = more
-    at|in|on|en|a ~ the|his|her|el|la ~ water|tap|bebedero|<waterbowl> ~2 all|constantly|every|non_stop|always|todo|nonstop
-    <drink> ~2 <times>|double|doble ~ as|what|lo|the|de ~ much|amount|normal|he|she|que|usual
-    <drink> ~ de ~ mas
-    = none agent
-    <neg> ~ seen|visto ~ him|her|lo|la|que? ~ drink|drinking|beber|tome|tomar|beba|bebiendo|tomando ~ agua?
-    = none
     no_interest|zero_interest|no|zero ~ interest? ~ in|por ~ water|drinking|agua
     turn|turns|turned|turning|walks|walked ~ away ~ from ~ <drinkwater>|<waterbowl>|water
     desprecia|rechaza|rechazo|ignora|desprecio|ignores|refuses|snubs ~ el|la|su|the|his|her? ~ agua|water
-    = more
-    water|drinking|thirst|agua|sed ~3 through ~ the roof
-    water|drinking|thirst ~ intake|consumption ~3 up|doubled|increased|rocketed|roof|high|higher
-    drinks|drinking|drank|drained|downs|downed ~ the|a whole|entire|full ~ bowl|bowls -<neg>
-    <neg> ~ leave|leaves|away ~ the|his|her|from ~ water|<waterbowl> ~ alone|be?
-    no ~ se ~ le ~ quita|pasa ~ la sed
-    = none
     had|has|have|drunk|taken|drank no ~ water|drink|fluids|liquid
+    = none @drinking
+    <neg>|ni ~ a? drop|gota
+    nothing|nada|none -grave -<wrongword> -dramatic -raro -preocupante -serio
+    = more agent
+    <neg> ~ keep up ~ with ~ <waterbowl>|water|drinking
+    fill|filling|topping|refilling|filled|refill|refilled|rellenar|relleno|rellenado|llenado ~4 bowl|water|agua|plato|tazon|bebedero ~ <times>|again|constantly|twice|day
+    = none agent
+    <neg> ~ seen|visto ~ him|her|lo|la|que? ~ drink|drinking|beber|tome|tomar|beba|bebiendo|tomando ~ agua?
     """,
 }
 

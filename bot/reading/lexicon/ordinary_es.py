@@ -4,6 +4,8 @@ Chosen by frequency with the `wordfreq` package (22,000 most frequent words).
 """
 
 WORDS = """
+relaciones lider naciones fisico carnaval amado estetica molina jardines gratuito sonar pasillo
+chaqueta gratuitos sordo pasillos hablaremos carranza preguntona demonio demonios
 abdominales abra abran abraza abres abria abrigo abril abrira abro abstencion abuelas abuelos
 acaban acabar acabas acabe acelerador acento aceptada aceptado aceptan aceptarlo aceptaron
 aceptas acepte acera acercan acercar acero acido acierto aciertos aclarado acomodar acoso

@@ -52,6 +52,21 @@ RULES = {
     llamenme|llameme|llamame|marquenme|marqueme|marcame|hablenme
     callback|call_back|ring_back
     give ~ me|us ~2 call|ring|bell|buzz|shout
+    could|can|may|chance|possible|would|like|love|want|need|appreciate|prefer|appreciated ~4 a|the|any|phone|of|get|quick ~ call|callback|phone_call|phonecall -<wecall> -<neg> -close
+    call|ring|phone ~ from ~ <staff>|vet|nurse|surgeon|you|yous
+    if|like|for|want|wish|have|get|ask|need ~ <staff> to? rang|called|phoned|ring|call|phone ~ me|us -<wecall>
+    someone|somebody|anyone|anybody|person|human|alguien|quien ~ i|we|que|con|me|to ~ can|could|quien|pueda|puedo|podria|speak|talk? ~ talk|speak|hablar|chat|ask|llamar|pueda
+    puede|pueden|podria|podrian|puedes|podrias|podes|pueda ~ hablarme|llamarme|marcarme|hablarnos|llamarnos|marcarnos
+    me|nos llamas|llaman|llama|marcas|marcan|marca|hablan ~ cuando|porfa|por_favor|luego|hoy|please|pls|a|ahorita|al -<wecall> -se
+    ^ me llamas|llaman|llama|marcas|marcan|marca|llamarian $
+    quisiera|quiero|necesito|gustaria|urge ~ me? ~ comunicarme|comunicar|contactar|contactarme|hablar ~ con
+    contact|reach|get_hold ~ of? me|us ~ by|on|at ~ phone|mobile|cell|number|landline
+    please|pls|por_favor|porfa ~ ring|phone|call|llamen|llame|marquen -<wecall> -name
+    phone|ring|call me|us -<wecall> -if -called
+    alguien|someone|doctor|doctora|vet|enfermera ~ que|who|can|could|me|nos ~ me|nos? ~ hable|llame|marque|ring|call|phone ~ me|us|al|a|por|hoy|porfa?
+    ring|call|phone when|once|as ~ you|u|soon ~ get|can|have|are|as
+    pasenme|paseme|comuniquenme|comuniqueme|pongame|ponganme ~ con|al
+    necesito|espero|quiero|quisiera|ocupo|agradeceria ~ una|su|tu|la|alguna llamada|llamadita
     = stop
     no_need|dont|stop|no ~3 keep|need|more? pinging|messaging|texting|contacting|sending|writing|notifying
     borren|borra|borrar|quiten|eliminen|saquen|saquenme|delete|remove ~2 mi|my|me numero|number|contacto|phone
@@ -71,6 +86,22 @@ RULES = {
     take|remove ~ me|us off|from ~3 list
     leave ~ me|us alone
     <msgword> ~4 stop|parar
+    <neg> ~3 want|need|like|wish|receive|get ~4 <msgword> ~ anymore|any_more|any|more|again?
+    enough|sick|fed_up|tired|had_it|harto|harta|cansado|cansada ~ with|of|already|de ~3 <msgword>
+    you ~ can|may|could ~ stop ~ now|messaging|sending|asking|texting|these|with|writing|checking
+    ^ end|quit|cancel|fin|termina|terminar $
+    no ~ me? ~ escriban|escriba|escribas|manden|mande|mandes|molesten|moleste|envien ~ mas|nada|por_favor|porfa|ya
+    no ~ quiero|queremos|deseo ~ recibir
+    quiten|quitenme|saquen|saquenme|borren|borrenme|eliminen|eliminenme|quitame|quitenme ~ de ~ la|su|el|lista|aqui|grupo|esto
+    dejen|deje|dejar|dejenme|paren ~ de? ~ molestar|escribir|escribirme|mandar|mandarme|fregar|chingar|enviar|en_paz
+    paren|parenle|pare ~ con ~3 <msgword>
+    neednt|need_not|no_need|dont_have_to|dont_need_to ~ send|message|text|write|keep|contact|check ~ any|us|me|to|more
+    no ~ longer ~ want|need|require ~3 <msgword>|this|it|these
+    discharged|signed_off|alta|finished ~~ stop|dejen|neednt|no_need|no ~2 <msgword>|escribirme|escriban|messaging|send|texting
+    <neg> ~ need|want ~ these|this|those|them ~ anymore|any_more|any_longer|messages -<meds> -<coneword>
+    take|remove|drop|get ~ me|us off ~ this|of|the|your|here
+    cancelen|cancela|cancele|cancelar|suspendan|quiten ~ los|las|mis|el|la ~ <msgword>
+    quiero|queremos|deseo|quisiera|me_gustaria ~ cancelar|desuscribirme|salirme|salir_de|darme_de_baja
     = snooze
     ratito|rato ~ contesto|aviso|respondo|digo|escribo
     ill|i_will ~2 answer|reply|respond|write|text ~ in_the_morning|tomorrow|later|tonight
@@ -99,32 +130,6 @@ RULES = {
     check back later
     te|les digo|aviso|contesto|respondo ~ luego|rato|tarde|despues|al_rato
     ill ~2 answer|reply|get_back|respond|let_you_know|do_it ~ later|tomorrow|soon
-    = call_back
-    could|can|may|chance|possible|would|like|love|want|need|appreciate|prefer|appreciated ~4 a|the|any|phone|of|get|quick ~ call|callback|phone_call|phonecall -<wecall> -<neg> -close
-    call|ring|phone ~ from ~ <staff>|vet|nurse|surgeon|you|yous
-    if|like|for|want|wish|have|get|ask|need ~ <staff> to? rang|called|phoned|ring|call|phone ~ me|us -<wecall>
-    someone|somebody|anyone|anybody|person|human|alguien|quien ~ i|we|que|con|me|to ~ can|could|quien|pueda|puedo|podria|speak|talk? ~ talk|speak|hablar|chat|ask|llamar|pueda
-    puede|pueden|podria|podrian|puedes|podrias|podes|pueda ~ hablarme|llamarme|marcarme|hablarnos|llamarnos|marcarnos
-    me|nos llamas|llaman|llama|marcas|marcan|marca|hablan ~ cuando|porfa|por_favor|luego|hoy|please|pls|a|ahorita|al -<wecall> -se
-    ^ me llamas|llaman|llama|marcas|marcan|marca|llamarian $
-    quisiera|quiero|necesito|gustaria|urge ~ me? ~ comunicarme|comunicar|contactar|contactarme|hablar ~ con
-    contact|reach|get_hold ~ of? me|us ~ by|on|at ~ phone|mobile|cell|number|landline
-    please|pls|por_favor|porfa ~ ring|phone|call|llamen|llame|marquen -<wecall> -name
-    phone|ring|call me|us -<wecall> -if -called
-    = stop
-    <neg> ~3 want|need|like|wish|receive|get ~4 <msgword> ~ anymore|any_more|any|more|again?
-    enough|sick|fed_up|tired|had_it|harto|harta|cansado|cansada ~ with|of|already|de ~3 <msgword>
-    you ~ can|may|could ~ stop ~ now|messaging|sending|asking|texting|these|with|writing|checking
-    ^ end|quit|cancel|fin|termina|terminar $
-    no ~ me? ~ escriban|escriba|escribas|manden|mande|mandes|molesten|moleste|envien ~ mas|nada|por_favor|porfa|ya
-    no ~ quiero|queremos|deseo ~ recibir
-    quiten|quitenme|saquen|saquenme|borren|borrenme|eliminen|eliminenme|quitame|quitenme ~ de ~ la|su|el|lista|aqui|grupo|esto
-    dejen|deje|dejar|dejenme|paren ~ de? ~ molestar|escribir|escribirme|mandar|mandarme|fregar|chingar|enviar|en_paz
-    paren|parenle|pare ~ con ~3 <msgword>
-    neednt|need_not|no_need|dont_have_to|dont_need_to ~ send|message|text|write|keep|contact|check ~ any|us|me|to|more
-    no ~ longer ~ want|need|require ~3 <msgword>|this|it|these
-    discharged|signed_off|alta|finished ~~ stop|dejen|neednt|no_need|no ~2 <msgword>|escribirme|escriban|messaging|send|texting
-    = snooze
     remind|nudge|ping|prod|poke|message|text|ask|try|recuerda|recuerdame|recuerdamelo|recuerdanos|recuerde|recuerdeme|recuerdenme|recuerdemelo|recuerdenmelo|recordame|recordarme|avisame|preguntame|escribeme ~2 at|in|a|en|on|after|dentro ~ a|las? <clock>|<minutes>|<hours>|morning|hour|bit|while|lunch|dinner
     remind|nudge|ping|recuerda|recuerdame|recuerdamelo|recuerdanos|recuerde|recuerdeme|recuerdenme|recuerdemelo|recuerdenmelo|recordame|recordame|recordarme ~3 <clock>|<minutes>|<hours>|tonight|tomorrow|later|morning|noche|rato
     will|ill|we|i ~ do|give|answer|reply|check|look|send|get|tell|update ~ it|that|him|back|to|you? ~ later|after|tonight|tomorrow|soon|when_i|once -<askmark> -yet -not -todavia -aun -should -shall
@@ -138,22 +143,6 @@ RULES = {
     te|les|le ~ aviso|digo|contesto|respondo ~ luego|rato|tarde|despues|al_rato|al_ratito
     mas|más tarde -<eat> -<meds> -<vomit> -<walkword> -<gave>
     dejame|dejeme|let_me|lemme ~ ahorita|llegar|salir|get|finish|terminar|acabar|check ~ home|de|y|this|and?
-    = snooze @asked-dose @asked-ice @asked-warm_compress @asked-massage @asked-walk
-    estoy|ando|i_am|im ~ en|in|at|on ~ una|el|la|a|my|the? ~ junta|reunion|clase|clases|trabajo|oficina|jale|meeting|class|work|train|bus|shift|call|break|camino|hospital|consulta
-    = call_back
-    alguien|someone|doctor|doctora|vet|enfermera ~ que|who|can|could|me|nos ~ me|nos? ~ hable|llame|marque|ring|call|phone ~ me|us|al|a|por|hoy|porfa?
-    = snooze !@asked-cone
-    ahorita no
-    = call_back
-    ring|call|phone when|once|as ~ you|u|soon ~ get|can|have|are|as
-    pasenme|paseme|comuniquenme|comuniqueme|pongame|ponganme ~ con|al
-    necesito|espero|quiero|quisiera|ocupo|agradeceria ~ una|su|tu|la|alguna llamada|llamadita
-    = stop
-    <neg> ~ need|want ~ these|this|those|them ~ anymore|any_more|any_longer|messages -<meds> -<coneword>
-    take|remove|drop|get ~ me|us off ~ this|of|the|your|here
-    cancelen|cancela|cancele|cancelar|suspendan|quiten ~ los|las|mis|el|la ~ <msgword>
-    quiero|queremos|deseo|quisiera|me_gustaria ~ cancelar|desuscribirme|salirme|salir_de|darme_de_baja
-    = snooze
     ask|try|text|message|remind|ping ~ me|us|again? ~ later|tomorrow|tonight|mañana|manana
     give me ten|five|fifteen|twenty|5|10|15|20|30|thirty|<number> $
     preguntame|preguntenme|recuerdame|escribeme|avisame|buscame ~ mañana|manana|noche|tarde|luego|rato|ratito
@@ -162,12 +151,14 @@ RULES = {
     ^ ratito|ahorita|ahoritita|orita $
     ^ al ratito $
     ^ after|despues|cuando ~ del|de|i|we|la|get|salga|llegue ~ work|trabajo|home|jale|chamba|lunch|dinner|casa $
+    im|i_am|estoy|ando|voy|iba|currently ~ driving|manejando|conduciendo|en_carretera -<neg> -him -her -crazy -mad
     = snooze @asked-dose @asked-ice @asked-warm_compress @asked-massage @asked-walk
+    estoy|ando|i_am|im ~ en|in|at|on ~ una|el|la|a|my|the? ~ junta|reunion|clase|clases|trabajo|oficina|jale|meeting|class|work|train|bus|shift|call|break|camino|hospital|consulta
     cant now|yet|atm|today_now
     no ~ puedo ahora|ahorita|orita
     ^ tomorrow|mañana ~ morning|temprano $
-    = snooze
-    im|i_am|estoy|ando|voy|iba|currently ~ driving|manejando|conduciendo|en_carretera -<neg> -him -her -crazy -mad
+    = snooze !@asked-cone
+    ahorita no
     """,
     "idiom": """
     = void
@@ -178,6 +169,8 @@ RULES = {
     "mood": """
     = phatic
     no|zero|sin|ninguna|ningun|cero ~ question|questions|duda|dudas|pregunta|preguntas
+    que tal ~ te|les|le|doctora|doc|cuento
+    puedo ver|sentir|oler|notar|escuchar -<askmark>
     = question
     ^ cuando es|son|sera|seria|abren|cierran|empieza|empiezan
     ^ cuando le quitan|sacan|retiran|quitamos ~ puntos|grapas|suturas|cono|vendaje $
@@ -188,14 +181,9 @@ RULES = {
     ^ con que|cuanto
     ya ~ lo|la|le puedo|podemos|podria|pueden ~ banar|bañar|sacar|quitar|dejar|pasear|dar|soltar|subir
     ^ ya ~ puede|podra ~ banarse|bañarse|salir|correr|caminar|subir|jugar|brincar|comer
-    = question
     ok|k hago|hacemos
     la|lo|las|los ~ doy|pongo|quito|repito ~~ o|u ~ espero|no|mejor
     la|lo|las|los doy|repito|pongo +<askmark>
-    = phatic
-    que tal ~ te|les|le|doctora|doc|cuento
-    puedo ver|sentir|oler|notar|escuchar -<askmark>
-    = question
     ^ can|could|may|should|do|will|would dogs|cats|puppies|animals|pets|i|he|she
     ^ que puede|puedo|debe|debo|deberia ~ comer|tomar|dar|darle|hacer|ponerle
     ^ hasta cuando

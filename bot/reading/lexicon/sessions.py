@@ -80,26 +80,23 @@ RULES = {
     iced ~3 <legword>
     <icepack> ~2 <times>|twice|once -<neg>
     on|puesto ~ <icepack> -<neg>
-    = done !@asked-ice
-    <icepack> on for <number> -<neg>
+    <icepack> ~ un|a|for ~ rato|while|bit|ratito -<neg>
+    aplique|aplicamos|puse|pusimos|ponemos|pongo|applied ~2 frio|cold ~2 <minutes>|rato|veces|<times>|en|on -<neg> -agua
+    icing|iced|ice ~ him|her|it|knee|leg ~ <minutes>|for
     = done @ice @asked-ice
     ^ <number>|<minutes> ~3 <icepack> -<neg>
     did|do|done|managed|got ~2 <number> of|out ~2 <number>
     did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
-    = done
-    <icepack> ~ un|a|for ~ rato|while|bit|ratito -<neg>
-    aplique|aplicamos|puse|pusimos|ponemos|pongo|applied ~2 frio|cold ~2 <minutes>|rato|veces|<times>|en|on -<neg> -agua
     = skipped
     <neg> ~ <icepack> ~ it|him|her|his|today|tonight|leg|knee|the
     couldnt|didnt|havent|hasnt|dont|nadie ~ <icepack>
     <icepack> ~ didnt|not|never|no ~ happen|happened|done|hubo|se
     paso|olvido|olvide ~ lo de ~ <icepack>
     = done !@asked-ice
+    <icepack> on for <number> -<neg>
     <icepack> ~ on? ~ for <number>|<minutes>|rato|while|bit|ratito -<neg>
     = done @asked-ice @ice
     ya ~ se? ~ le|la|lo ~ puse|pusimos|hice|hicimos|di|dimos|aplique
-    = done
-    icing|iced|ice ~ him|her|it|knee|leg ~ <minutes>|for
     """
     + _SKIP.format(c="<icepack>"),
     "warm_compress": """
@@ -115,14 +112,13 @@ RULES = {
     <minutes> ~4 <warmpack>
     <warmpack> ~2 <good>
     had|put|puse|pusimos|tuvo|held|used ~3 <warmpack>
+    <warmpack> ~ un|a|for ~ rato|while|bit|ratito -<neg>
+    warm|heat ~ packed|compressed ~ him|her|his|it|leg
+    <donework> ~ <warmish> ~ <number>|<minutes> -<neg>
     = done @warm_compress @asked-warm_compress
     ^ <number>|<minutes> ~3 <warmpack> -<neg>
     did|do|done|managed|got ~2 <number> of|out ~2 <number>
     did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
-    = done
-    <warmpack> ~ un|a|for ~ rato|while|bit|ratito -<neg>
-    warm|heat ~ packed|compressed ~ him|her|his|it|leg
-    <donework> ~ <warmish> ~ <number>|<minutes> -<neg>
     = skipped
     skipped|skip|forgot|missed|forgotten|salte|olvide|olvido ~ the|her|his|el|lo? <warmish>
     <neg> ~ <warmpack> ~ it|him|her|his|today|tonight|leg|knee|the
@@ -147,15 +143,15 @@ RULES = {
     gave|give|loved|enjoyed|disfruto|le_gusto|dio ~3 <massageword>
     rubbed|massaged ~2 <legword> ~ for <number>
     massaged|masajee|masajeamos ~3 <legword>|him|her
-    = done @massage @asked-massage
-    ^ <number>|<minutes> ~3 <massageword> -<neg>
-    did|do|done|managed|got ~2 <number> of|out ~2 <number>
-    did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
-    = done
     rubbed|rubbing|rub|sobe|sobamos|massaged|kneaded|masajee|sobando ~3 <legword>|muscle|muscles|musculo|thigh -<neg> -against -eyes
     did|done|hicimos|hice|hago|completed|finished ~ his|her|the|los|sus|las|all? <massageword>|exercises|ejercicios|ejercicio|rehab|terapia|fisio -<neg>
     exercises|ejercicios|rehab|terapia|fisio|fisioterapia ~ done|good|fine|hechos|listos|hecha|completed|bien -<neg>
     flexed|bent|stretched|flexionamos|doblamos|estire|estiramos ~3 <legword> ~ <times>|<number> -<neg>
+    massaged ~ for|him|her|it|his <minutes>|<number>
+    = done @massage @asked-massage
+    ^ <number>|<minutes> ~3 <massageword> -<neg>
+    did|do|done|managed|got ~2 <number> of|out ~2 <number>
+    did|done|managed|got|hicimos|hice|logramos|aguanto|tolerated|lasted|stood ~3 <minutes>
     = skipped
     <neg> ~ se? ~ deja|dejo|dejaba|quiso|quiere|let|lets ~ me? ~ sobar|sobarlo|sobarla|masajear|massage|sobe|masaje
     give|gave|giving ~ up|over ~2 <massageword>
@@ -164,8 +160,6 @@ RULES = {
     rendi|rendimos|desisti
     = done @asked-massage @massage
     ya ~ se? ~ le|la|lo ~ puse|pusimos|hice|hicimos|di|dimos|sobe
-    = done
-    massaged ~ for|him|her|it|his <minutes>|<number>
     = skipped @asked-massage @massage
     so|and|asi|y ~ i|we|lo|la|he ~ left|stopped|skipped|deje|dejamos ~ it|him|her|alone?
     """
@@ -194,22 +188,18 @@ RULES = {
     did|about|hicimos|caminamos ~3 <metres>
     block|blocks|cuadra|cuadras ~ walk|walked
     loop|lap|laps|circuit ~3 garden|yard|block
+    short|quick|little|gentle|slow|tiny|wee|brief walk|stroll|potter|wander|lap|mooch|paseo|paseito -<neg> -<intent> -<askmark> -can -should
+    walk|stroll|potter|wander ~ round|around|up|down|to ~ the|our ~ garden|block|road|park|street|yard|lane|corner -<neg> -<intent> -<askmark>
     = done @walk @asked-walk
     out|outside ~2 <minutes>
     did|managed|hicimos|aguanto ~3 <minutes>|<metres>
     went|round|around|to|gone|al|a|down|up|hasta ~4 block|park|garden|corner|yard|field|lane|gate|green|manzana|cuadra|parque|esquina|postbox|mailbox|road|street|drive|driveway|shop|shops|tree|lamppost|bench|stop|tienda|plaza|porton|calle ~ and? back? -<mishapish> -<neg>
-    = done @walk @asked-walk
     half|media|medio|una|dos|tres|<number>|one|two|couple ~ block|cuadra|cuadras|blocks|manzana|manzanas|laps|lap|vueltas|vuelta|loop|loops|circuit|circuits -<neg>
     there and back -<neg>
     ida y vuelta
     <number>|one|two|three|una|dos|tres|couple ~ short|quick|little|slow ~ ones|one|goes|sessions|cortas|cortitas -<neg>
-    = skipped
-    = done @walk @asked-walk
     went|gone|been out|outside
     ^ <minutes>|<metres> ~ no|sin|zero limp|limping|problem|problems|issues|pain|cojera|cojear|problema|dolor|trouble|bother|fuss
-    = done
-    short|quick|little|gentle|slow|tiny|wee|brief walk|stroll|potter|wander|lap|mooch|paseo|paseito -<neg> -<intent> -<askmark> -can -should
-    walk|stroll|potter|wander ~ round|around|up|down|to ~ the|our ~ garden|block|road|park|street|yard|lane|corner -<neg> -<intent> -<askmark>
     = skipped @asked-walk @walk
     rest|lazy|duvet|day_off day -<minutes>
     descanso|reposo|descansando|descansar|guardado|encerrado -<minutes>

@@ -3,9 +3,6 @@
 from __future__ import annotations
 
 CLASSES = {
-    "comeword": """
-        happens happening happened result results
-        """,
     "othersense": """
         load_of bit_of_a pile_of this_cone full_of like_a piece_of stepped_in stepped trod pick_up picked_up
         recoger recogi pisado pise bags little_shit no_shit give_a talk_shit
@@ -81,7 +78,7 @@ CLASSES = {
     "bathroom": "bathroom baño potty toilet litter litterbox litter_box arenero tray loo",
     "yucky": "the_dumps runny loose watery bag bags eat eats",
     "butformed": "but_formed but_firm but_shaped",
-    "comeword": "comes come coming came sale salio saliendo out hace",
+    "comeword": "comes come coming came sale salio saliendo out hace happens happening happened",
     "but": "but pero",
     "neg_strain": """
         without_straining no_straining sin_esfuerzo easily sin_problema without_trouble
@@ -113,9 +110,19 @@ RULES = {
         normal|fine|like_normal -<strain>
     gone|went to|al the? bathroom|toilet|loo|baño
     passed|passing ~3 stool|stools|motion|motions|faeces
+    had|did|done|passed|laid|dropped|produced ~2 nice|lovely|good|solid|firm|proper|perfect|big|healthy ~ solid|firm|formed|big ~ one|ones -<neg>
+    <poo>|log|logs ~ como|like|as siempre|always|usual|normal
+    hizo|hace|hecho ~ del ~ dos|2|baño
+    two|three|couple|<number> ~ nice|good|firm|lovely|solid|normal ~ firm|solid? ~ ones|jobs|motions|poos
+    <poo> ~2 <samey>
+    <poo> ~2 bien ~ formada|formadas|durita|duritas|solida|formadito
+    <poo> ~3 as ~ they|it|they_should|should ~ should|be
     = normal @stool @bathroom
     ^ <good> -thumbsup -<pee>
     todo|all|everything ~2 <good>
+    nice|good|lovely|all ~ and? firm|solid|formed
+    firm|solid|formed|normal|proper|solida|durita|formada one|ones -<neg>
+    proper|nice|good|big|perfect|lovely|great|firm sausage|sausages|log|logs|jobbie|jobbies|number_two
     = none
     <neg> ~ used|using|visited|usado|usa ~2 tray|litter|litterbox|litter_box|arenero
     hasnt|not|havent ~ been ~ since ~3 operation|surgery|op|home
@@ -137,6 +144,14 @@ RULES = {
     ^ <poo> ~2 todavia|aun|still no|nada
     no|ni poop|popo ni|nor|or pipi|pee
     nothing|nada|nowt ~4 <poo>|back_end|rear|back_door|other_end|rear_end|otro_lado
+    <poo> ~2 awol|missing|mia|no_show|pending|pendiente|outstanding|ausente
+    no|zero|without ~ poop_emoji|poo|poop|bm|stool
+    no ~ va|ido|fue ~ de vientre|cuerpo
+    hasnt|not|havent|nada|nothing ~ come|came|coming|happening|out|sale|salido ~2 back|other|rear|otro ~ end|door|lado
+    hasnt|not|no ~ gone|go|been ~ number|del ~ two|2|dos
+    bunged|blocked|backed|stopped|plugged up -<wound> -nose
+    <poo> ~3 on strike|hold
+    sin ~ ir|hacer ~ al|del? ~ baño|dos|grueso|solido ~ de? ~ lo? ~ grueso|solido? -<pee>
     = none fixed
     <poo> ~2 since surgery|operation|before|cirugia
     back_end|bowels|rear on strike
@@ -168,6 +183,23 @@ RULES = {
     got|has|have|having|had|with the runs|squits|trots
     cow_pat|cow_pats|cowpat|splat|splats|squits
     runny|watery|squirty ~ every_time|each_time|every|each -nose -eyes -eye
+    loose|runny|soft|sloppy|squishy|wet|watery|squirty one|ones|motion|motions|tummy|bowels|guts|movement -<wound> -<coneword>
+    <poo> ~3 <neg> ~ firm|solid|formed|firme|formada|dura|solida|durita
+    no|not ~ firm|solid|formed|firme|formada|dura|solida ~ <poo>
+    explode|explodes|exploded|exploding|shoot|shoots|shooting|squirt|squirts|squirted|squirting|pour|pours|poured|pouring|blast|blasts|blasted|blasting|spray|sprays|sprayed|spraying ~ out|all|from|over|everywhere|down ~~ back|rear|bum|brown|bottom|butt|behind|poo|poop|water|legs
+    brown water|liquid|soup|puddle|puddles|juice -<wound> -<pee> -discharge
+    hizo|hace|haciendo|hecho|salio ~2 muy|bien|medio|algo|puro|pura|super aguado|aguadito|aguada|aguadita|blando|blandito|blanda|suelto|suelta|liquido|agua|agüita|aguita|flojo|floja
+    hizo|hace|haciendo ~ aguado|aguadito|aguada|blandito|blando|suelto|suelta|flojo|floja|liquido
+    anda|esta|amanecio|sigue ~2 flojo|floja|suelto|suelta|malito|malita ~ del|de ~ estomago|panza|barriga|vientre|intestino
+    estomago|panza|barriga|tripa|intestino ~ suelto|suelta|flojo|floja|descompuesto|descompuesta|revuelto
+    <poo> ~~ pura|puro ~ agua|agüita|aguita|liquido
+    como|like ~ sopa|soup|atole|agua|water|custard|pudding|gravy|mousse|porridge ~~ <poo>|baño
+    <poo> ~3 como|like|consistency|textura ~3 sopa|soup|atole|agua|water|custard|pudding|gravy|mousse|porridge|milk|milkshake|smoothie|yogurt|mashed|pure|puré|cream|serve|lodo|mud|clay
+    squirty|runny|leaky|explosive|exploding|messy bum|bottom|backend|arse|behind|butt
+    <poo> ~3 like|como|consistency|textura ~3 batter|pancake|sludge|slop|syrup|dough|paste|pate|curry|chili|chilli|slush|wet
+    <poo> ~2 sin forma
+    <poo> ~3 shapeless|formless|unformed|deshecha|deshecho
+    looser|softer|runnier|wetter ~ than ~ normal|usual|before|it -<bandageword> -<coneword>
     = loose @stool @bathroom
     runny|loose|watery|liquid|mushy|soft|aguada|aguado|suelta|suelto|liquida|blandita|blanda|
         floja|sloppy
@@ -185,8 +217,13 @@ RULES = {
     <blood> ~4 back_end|bum|bottom|butt|ano|anus|culo|colita|rear|rectum|recto|backside|ass \
         -<wound>
     <poo> ~4 roja|rojo
-    = bloody !@asked-incision
-    blood|sangre ~4 paper|wipe|wiped|bottom|tissue|bum|limpio|papel|colita|rabo -<wound>
+    <blood> ~4 when|after|as|while|cuando|al|despues ~2 he|she|it|hacer|hace|de? ~ <poo>|goes
+    passed|passing|pooping|pooped|pasa|echa|hizo|hace|evacua|saca ~2 <blood> -<wound> -<pee> -<vomit>
+    passed|passing|pooping|pooped|hizo|hace ~ jelly|slime|mucus|moco|mocos ~~ <blood>|red|roja
+    <poo> ~2 rojiza|rojizo|rojas|rojos|reddish|pinkish|maroon|guinda|vino|tinto
+    <blood> ~3 por|from|out ~ atras|detras
+    <blood> ~3 por|from|out ~2 his|her|el|la|the ~ bum|rear|behind|trasero|cola|colita|ano|culo|bottom|butt -<wound>
+    rojas|rojos|roja|rojo|rojizas ~3 <poo> -<wound>
     = bloody @stool
     blood|bloody|sangre|bloods|red|sangrita -<pee>
     = black
@@ -228,61 +265,6 @@ RULES = {
     puja|pujando|pujo|puje ~~ nada -<pee> -nada_mas
     <strain> ~4 para|pa|to ~ hacer|ir|go ~4 <poo>
     batalla|sufre|cuesta|trabajo|struggling|struggles ~4 hacer|ir ~ del|al ~ dos|2|baño
-    = straining @stool
-    cuesta|struggles|struggled|hard_time
-    = straining @stool @bathroom
-    batallo|batalla|batallando|sufrio|sufre|le_costo -<pee>
-    strain|strains|straining|strained|puja|pujando|pujo|pushing|pushes|esfuerzo|tenesmus -<pee>
-    hunch*|squat* ~~ nothing|nada -<pee>
-    = normal
-    had|did|done|passed|laid|dropped|produced ~2 nice|lovely|good|solid|firm|proper|perfect|big|healthy ~ solid|firm|formed|big ~ one|ones -<neg>
-    <poo>|log|logs ~ como|like|as siempre|always|usual|normal
-    hizo|hace|hecho ~ del ~ dos|2|baño
-    two|three|couple|<number> ~ nice|good|firm|lovely|solid|normal ~ firm|solid? ~ ones|jobs|motions|poos
-    <poo> ~2 <samey>
-    <poo> ~2 bien ~ formada|formadas|durita|duritas|solida|formadito
-    = none
-    <poo> ~2 awol|missing|mia|no_show|pending|pendiente|outstanding|ausente
-    no|zero|without ~ poop_emoji|poo|poop|bm|stool
-    no ~ va|ido|fue ~ de vientre|cuerpo
-    hasnt|not|havent|nada|nothing ~ come|came|coming|happening|out|sale|salido ~2 back|other|rear|otro ~ end|door|lado
-    hasnt|not|no ~ gone|go|been ~ number|del ~ two|2|dos
-    bunged|blocked|backed|stopped|plugged up -<wound> -nose
-    <poo> ~3 on strike|hold
-    = none @bathroom
-    ^ hasnt|not|havent|didnt|hadnt ~ gone|been yet|today|since?
-    lleva|llevamos|va ~ <hours>|days|dias ~ sin ~ hacer|ir
-    de|del|la lo|la|el otra|otro|dos|2|grande ~~ nada|no|todavia|aun
-    otra|otro|segundo|second|2|other ~~ nada|nothing|no|zero ~ todavia|aun|yet|so|still|de?
-    = none fixed @bathroom
-    del ~ dos|2 nada|no|todavia|aun
-    = loose
-    loose|runny|soft|sloppy|squishy|wet|watery|squirty one|ones|motion|motions|tummy|bowels|guts|movement -<wound> -<coneword>
-    <poo> ~3 <neg> ~ firm|solid|formed|firme|formada|dura|solida|durita
-    no|not ~ firm|solid|formed|firme|formada|dura|solida ~ <poo>
-    explode|explodes|exploded|exploding|shoot|shoots|shooting|squirt|squirts|squirted|squirting|pour|pours|poured|pouring|blast|blasts|blasted|blasting|spray|sprays|sprayed|spraying ~ out|all|from|over|everywhere|down ~~ back|rear|bum|brown|bottom|butt|behind|poo|poop|water|legs
-    brown water|liquid|soup|puddle|puddles|juice -<wound> -<pee> -discharge
-    hizo|hace|haciendo|hecho|salio ~2 muy|bien|medio|algo|puro|pura|super aguado|aguadito|aguada|aguadita|blando|blandito|blanda|suelto|suelta|liquido|agua|agüita|aguita|flojo|floja
-    hizo|hace|haciendo ~ aguado|aguadito|aguada|blandito|blando|suelto|suelta|flojo|floja|liquido
-    anda|esta|amanecio|sigue ~2 flojo|floja|suelto|suelta|malito|malita ~ del|de ~ estomago|panza|barriga|vientre|intestino
-    estomago|panza|barriga|tripa|intestino ~ suelto|suelta|flojo|floja|descompuesto|descompuesta|revuelto
-    <poo> ~~ pura|puro ~ agua|agüita|aguita|liquido
-    como|like ~ sopa|soup|atole|agua|water|custard|pudding|gravy|mousse|porridge ~~ <poo>|baño
-    <poo> ~3 como|like|consistency|textura ~3 sopa|soup|atole|agua|water|custard|pudding|gravy|mousse|porridge|milk|milkshake|smoothie|yogurt|mashed|pure|puré|cream|serve|lodo|mud|clay
-    = loose @bathroom
-    anda|esta|amanecio ~ flojo|floja|suelto|suelta|flojito|flojita
-    bit|little|slightly|medio|algo|un_poco ~ loose|runny|soft|wet|sloppy|suelto|suelta|blando|blandito
-    = bloody
-    <blood> ~4 when|after|as|while|cuando|al|despues ~2 he|she|it|hacer|hace|de? ~ <poo>|goes
-    passed|passing|pooping|pooped|pasa|echa|hizo|hace|evacua|saca ~2 <blood> -<wound> -<pee> -<vomit>
-    passed|passing|pooping|pooped|hizo|hace ~ jelly|slime|mucus|moco|mocos ~~ <blood>|red|roja
-    <poo> ~2 rojiza|rojizo|rojas|rojos|reddish|pinkish|maroon|guinda|vino|tinto
-    <blood> ~3 por|from|out ~ atras|detras
-    <blood> ~3 por|from|out ~2 his|her|el|la|the ~ bum|rear|behind|trasero|cola|colita|ano|culo|bottom|butt -<wound>
-    = bloody @stool @bathroom
-    ^ hizo|hace|con|with|theres|there|some|bit|little ~3 <blood> ~ on|in|with|it?
-    red|roja|rojo ~ streaks|specks|spots|flecks|bits|hilitos|puntitos|manchas
-    = straining
     struggle|struggles|struggled|struggling|batalla|batallo|batallando|strain|strains|strained|straining|push*|fight|fights|fighting|sufre ~ to|para|for|al ~ poo|poop|go|hacer|pass|get ~ anything|it|one|del|<poo>? ~ out? -<pee> -breathe -breath -breathing -<walkword>
     hunch*|squat*|crouch* ~ and|y|n? ~ hunch*|squat*|strain|strains|strained|straining|push* -<pee> -tray -litter
     hunch*|squat*|crouch* ~~ no|nothing|nada|zero ~ <poo>
@@ -291,40 +273,7 @@ RULES = {
     quiere|intenta|trata|tries|trying|wants ~ hacer|poop|poo|obrar|cagar|evacuar|defecar ~ popo|caca|del|baño? ~~ no|nada|nothing|cant|ni ~ puede|sale|out|comes? -<pee>
     le ~ cuesta|duele|arde|batalla ~ mucho|trabajo|al|para|hacer|evacuar ~ <poo>|hacer|evacuar|obrar|baño
     gets|get|sale|salen|only|solo ~2 out|pasa? ~2 tiny|little|hard|small|bolitas|pellets ~ hard|dry? ~ pellets|pebbles|nuggets|balls|duras|secas ~~ strain|strains|strained|straining|push*|puja|esfuerzo|cries
-    = straining @bathroom @stool
-    hunch*|squat* ~ over|and|n|again ~~ nothing|nada|no
-    puja ~ y|que puja
-    pushing ~ and pushing
-    = straining
     other|another ~ business|thing|job ~ <patient>? ~ <strain>
-    = normal
-    <poo> ~3 as ~ they|it|they_should|should ~ should|be
-    = normal @bathroom @stool
-    both|las_dos|ambas ~ normal|good|fine|times
-    = normal @stool @bathroom
-    nice|good|lovely|all ~ and? firm|solid|formed
-    firm|solid|formed|normal|proper|solida|durita|formada one|ones -<neg>
-    proper|nice|good|big|perfect|lovely|great|firm sausage|sausages|log|logs|jobbie|jobbies|number_two
-    = normal fixed
-    first|finally|primera|primer ~2 <poo> ~ since|desde? ~ surgery|op|operation|cirugia|operacion? -no -not -still -waiting -yet -sin -todavia
-    = none agent
-    <neg> ~ seen|visto|see|found ~ any|a|him|her|one|nada? ~ <poo>
-    = none @stool
-    ^ none|nil|zero|nope|nada $
-    = none
-    sin ~ ir|hacer ~ al|del? ~ baño|dos|grueso|solido ~ de? ~ lo? ~ grueso|solido? -<pee>
-    = loose
-    squirty|runny|leaky|explosive|exploding|messy bum|bottom|backend|arse|behind|butt
-    <poo> ~3 like|como|consistency|textura ~3 batter|pancake|sludge|slop|syrup|dough|paste|pate|curry|chili|chilli|slush|wet
-    = loose @bathroom @stool
-    like|como|de ~ soup|sopa|water|agua|custard|atole|mud|lodo|batter|porridge|slurry -<pee>
-    <neg> ~ solid|firm|formed|solida|firme|formada|dura -<strain>
-    ^ pura|puro agua|agüita|aguita|liquido
-    = bloody
-    rojas|rojos|roja|rojo|rojizas ~3 <poo> -<wound>
-    = bloody @bathroom @stool
-    its|it|has|got|trae|con|sale|viene ~2 <blood> ~ in|on|with|it? -<pee> -<wound>
-    = straining
     tries|tried|trying|keeps ~ and? ~ tries|trying|tried? to ~ <poo> -<pee>
     hurts|pains|duele|painful|arde ~ him|her|le? ~ to|al|when|cuando ~ he|she|hace|va|goes|hacer|a? ~ <poo>
     squat|squats|squatting|hunches|hunching|pushing|strains|straining|puja ~~ no|without|sin|zero ~ result|results|success|luck|joy|exito|resultado|avail
@@ -335,14 +284,45 @@ RULES = {
     fuerza|esfuerzo|puja|pujando|pujar ~~ no|nada|ni ~ le? ~ sale|salio|puede|hace ~ la|el|nada|bien? ~ <poo> -<vomit>
     puja|pujando|pujar ~~ nada|nothing -<pee> -<vomit>
     <neg> ~2 push|get|squeeze|pass ~ <poo> ~ out
+    = straining @stool
+    cuesta|struggles|struggled|hard_time
     = straining @stool @bathroom
+    batallo|batalla|batallando|sufrio|sufre|le_costo -<pee>
+    strain|strains|straining|strained|puja|pujando|pujo|pushing|pushes|esfuerzo|tenesmus -<pee>
+    hunch*|squat* ~~ nothing|nada -<pee>
     <neg> ~2 push|get|squeeze|pass ~ it|anything|one|them|much ~ out -<pee>
-    = straining @stool @bathroom
     fuerza|esfuerzo ~~ nada|nothing -<pee> -<vomit>
-    = loose
-    <poo> ~2 sin forma
-    <poo> ~3 shapeless|formless|unformed|deshecha|deshecho
-    looser|softer|runnier|wetter ~ than ~ normal|usual|before|it -<bandageword> -<coneword>
+    = none @bathroom
+    ^ hasnt|not|havent|didnt|hadnt ~ gone|been yet|today|since?
+    lleva|llevamos|va ~ <hours>|days|dias ~ sin ~ hacer|ir
+    de|del|la lo|la|el otra|otro|dos|2|grande ~~ nada|no|todavia|aun
+    otra|otro|segundo|second|2|other ~~ nada|nothing|no|zero ~ todavia|aun|yet|so|still|de?
+    = none fixed @bathroom
+    del ~ dos|2 nada|no|todavia|aun
+    = loose @bathroom
+    anda|esta|amanecio ~ flojo|floja|suelto|suelta|flojito|flojita
+    bit|little|slightly|medio|algo|un_poco ~ loose|runny|soft|wet|sloppy|suelto|suelta|blando|blandito
+    = bloody @stool @bathroom
+    ^ hizo|hace|con|with|theres|there|some|bit|little ~3 <blood> ~ on|in|with|it?
+    red|roja|rojo ~ streaks|specks|spots|flecks|bits|hilitos|puntitos|manchas
+    = straining @bathroom @stool
+    hunch*|squat* ~ over|and|n|again ~~ nothing|nada|no
+    puja ~ y|que puja
+    pushing ~ and pushing
+    = normal @bathroom @stool
+    both|las_dos|ambas ~ normal|good|fine|times
+    = normal fixed
+    first|finally|primera|primer ~2 <poo> ~ since|desde? ~ surgery|op|operation|cirugia|operacion? -no -not -still -waiting -yet -sin -todavia
+    = none agent
+    <neg> ~ seen|visto|see|found ~ any|a|him|her|one|nada? ~ <poo>
+    = none @stool
+    ^ none|nil|zero|nope|nada $
+    = loose @bathroom @stool
+    like|como|de ~ soup|sopa|water|agua|custard|atole|mud|lodo|batter|porridge|slurry -<pee>
+    <neg> ~ solid|firm|formed|solida|firme|formada|dura -<strain>
+    ^ pura|puro agua|agüita|aguita|liquido
+    = bloody @bathroom @stool
+    its|it|has|got|trae|con|sale|viene ~2 <blood> ~ in|on|with|it? -<pee> -<wound>
     """,
     "idiom": """
     = void

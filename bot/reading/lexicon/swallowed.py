@@ -148,6 +148,11 @@ CLASSES = {
 RULES = {
     "swallowed": """
     = medicine_overdose
+    every|all|each ~ single|last|of_the? ~ tablet|pill|capsule|tablets|pills|capsules ~4 gone|missing|eaten|swallowed|vanished
+    se ~ metio|agarro|trepo|echo ~3 <meds>|<pillword>|caja|frasco|tira|blister ~~ vacio|vacia|ninguna|nada|ya_no_hay|todas
+    packet|bottle|strip|blister|tub ~ is|was|now? ~ empty|gone ~~ got|helped|chewed|raided ~ at|into|it|himself|herself?
+    got|gotten|broke|chewed|ripped|tore ~ into|open|at|through|hold_of ~3 <meds>|<pillword>|packet|bottle|strip|blister ~~ empty|gone|none|everything|nothing_left|all
+    helped ~ himself|herself|themselves ~ to ~4 packet|bottle|box|strip|blister|tablets|pills|meds|tub
     necked|drank|downed|ate|swallowed|trago|tomo|bebio ~2 whole|entire|todo ~ bottle|frasco|blister|strip|vial -<food> -water -milk -beer -wine -agua -leche
     <handed> ~3 <amount>|ml|<number> ~~ should ~ be|been|have ~3 <number>|<amount>|ml
     <handed> ~3 <amount>|ml|<number> ~~ era|eran|debia|tocaba|debian ~ ser? <number>|<amount>|ml|media|solo
@@ -204,12 +209,21 @@ RULES = {
     <amount> ~3 instead|en_vez|en_lugar
     overdose|overdosed|od|sobredosis|overdosing -<future>
     ten_times|10_times|tenfold ~3 dose|amount|dosis|much|strength|what|normal|recommended|lo
-    = medicine_overdose
-    helped ~ himself|herself|themselves ~ to ~4 packet|bottle|box|strip|blister|tablets|pills|meds|tub
-    got|gotten|broke|chewed|ripped|tore ~ into|open|at|through|hold_of ~3 <meds>|<pillword>|packet|bottle|strip|blister ~~ empty|gone|none|everything|nothing_left|all
-    packet|bottle|strip|blister|tub ~ is|was|now? ~ empty|gone ~~ got|helped|chewed|raided ~ at|into|it|himself|herself?
-    se ~ metio|agarro|trepo|echo ~3 <meds>|<pillword>|caja|frasco|tira|blister ~~ vacio|vacia|ninguna|nada|ya_no_hay|todas
-    every|all|each ~ single|last|of_the? ~ tablet|pill|capsule|tablets|pills|capsules ~4 gone|missing|eaten|swallowed|vanished
+    had|has_had|<ingest>|<took> ~2 whole|entire|full|entero|entera|completo|completa ~ blister|blisters|blister_pack|strip|pill_bottle|pill|medicine|medication|meds ~ bottle|packet|box? -<wholeone> -<planned> -<food>
+    blister|blister_pack|pill_bottle|tableta|frasco ~ entero|entera|completo|completa ~~ <ingest>|tomo|comio -<food>
+    <wrecked>|mordio|abrio|opened|destapo|rompio|knocked|got_into ~3 <medcontainer> ~~ <ingest> ~3 <meds>|todas|them|lot|everything -<food> -<humandrug>
+    robo|agarro|stole|nicked|swiped|pinched|saco|alcanzo ~3 <meds> ~~ no|none|nothing|ni ~ queda|quedan|left|quedo|una|dejo -<food>
+    <meds> ~3 <medcontainer> ~ empty|vacio|vacia|chewed|open|licked ~ and|y|on|en? ~ chewed|empty|floor|piso|todo|his? -<planned> -need -refill
+    <medcontainer> ~ of|de ~ <meds> ~2 empty|vacio|vacia|chewed|gone|licked -<planned> -need -refill
+    <ingest> ~ all|everything|whatever|what ~4 left|remaining|quedaba|quedaban ~3 <meds> -<food>
+    every|all|todas|todos ~ single|the|las|los|of? ~ <meds> ~ gone|missing|vanished|eaten|faltan|desaparecieron -<planned> -run -need -<food>
+    <handed> ~3 whole|entire|full ~ bottle|vial|syringe|tube|dropper ~ of|instead|by|when|to|down|not -water -milk -<food>
+    <wrecked>|mordio|mastico|abrio|chews ~3 lid|cap|top|tapa|tapon ~~ drank|drunk|licked|ate|comio|bebio|trago|lamio ~3 <meds>
+    drank|drunk|bebio|bebido|tomo|lamio|chupo ~ el|the|un|his|her|su|all|whole? ~ frasco|bottle|bote|botella ~ de|of|entero|completo|whole ~ <meds>
+    <handed>|di|puse ~ him|her|le? ~ <times> ~ mas|more|the|lo|la|su|as ~ de|than|dose|dosis|que|amount|much
+    acabo|comio|trago|ate|swallowed|zampo|ingested ~3 <meds> ~ de|for ~ toda|whole|the|una|esta|entire|all ~ semana|week|mes|month
+    <ingest> ~ el|la|un|una|the|his|a|my? ~ blister|frasco|strip|blister_pack|pill_bottle|pill_packet ~ entero|entera|completo|completa|whole -<food>
+    <ingest> ~ whole|entire|full ~ blister|strip|blister_pack|pill_bottle|pill_packet|bottle_of_pills -<food>
     = medicine_overdose @dose @swallowed @asked-dose
     <ingest> ~3 whole|entire|all|todas|todo|lot|bottle|frasco|packet ~3 of|them|bottle|lot|
         packet|bag|frasco|pastillas -<food> -<poisonthing> -<objectthing>
@@ -249,6 +263,11 @@ RULES = {
         ansiedad|corazon|nervios|gripa|gripe|cabeza|depresion|colicos|adulto|adultos|acidez
     <ingest>|<handed>|dieron ~5 vitaminas|suplementos|suplemento|<pillword> ~ de|para ~2 <kin>
     <ingest>|<handed>|<took> ~3 <kin> ~2 <pillword> -<dosegiver>
+    <mymine>|<kinswhose> own? antihistamine|antihistamines|steroid|steroids|supplement|supplements|vitamin|vitamins|multivitamin|multivitamins|gummies|insulin|laxative|laxatives|antacid|antacids|thinners|sedative|sedatives ~~ <wrecked>|<noneleft>|<ingest>
+    give|giving|dar|darle|diera|dieramos|try|trying ~3 <humandrug> ~~ so|and|y|then ~ se|le|i|we|she|he ~ did|gave|have|la|lo di?|dimos?
+    give|giving|dar|darle|diera|dieramos ~3 <humandrug> ~~ se|le ~ la|lo|las|los? ~ di|dimos|dio|dieron
+    been|got|gotten|getting ~ at|into|in ~ the|my|some|our|his|her|a ~ <poisonthing>|<humandrug>
+    <kin> ~ le dio|dieron|dieran ~ de ~ su|sus|las|la <pillword>
     = human_medicine fixed
     <poisonthing> & <ingest>
     <ingest> ~4 <poisonthing>
@@ -264,39 +283,11 @@ RULES = {
     pieces|piece|bits|bit|chunk|chunks|part|pedazo|pedazos|cacho ~ of|de|del ~3 <objectthing> \
         ~2 missing|gone|faltan|falta|eaten|ate
     <objectthing> ~~ pieces|piece|bits|bit|chunk|part|pedazo|cacho ~3 missing|gone|falta|faltan
-    = bandage_or_object !@asked-dose !@dose
-    swallowed|swallow|trago|ingested ~ something|it|algo -<meds> -<food>
-    = medicine_overdose
-    had|has_had|<ingest>|<took> ~2 whole|entire|full|entero|entera|completo|completa ~ blister|blisters|blister_pack|strip|pill_bottle|pill|medicine|medication|meds ~ bottle|packet|box? -<wholeone> -<planned> -<food>
-    blister|blister_pack|pill_bottle|tableta|frasco ~ entero|entera|completo|completa ~~ <ingest>|tomo|comio -<food>
-    <wrecked>|mordio|abrio|opened|destapo|rompio|knocked|got_into ~3 <medcontainer> ~~ <ingest> ~3 <meds>|todas|them|lot|everything -<food> -<humandrug>
-    robo|agarro|stole|nicked|swiped|pinched|saco|alcanzo ~3 <meds> ~~ no|none|nothing|ni ~ queda|quedan|left|quedo|una|dejo -<food>
-    <meds> ~3 <medcontainer> ~ empty|vacio|vacia|chewed|open|licked ~ and|y|on|en? ~ chewed|empty|floor|piso|todo|his? -<planned> -need -refill
-    <medcontainer> ~ of|de ~ <meds> ~2 empty|vacio|vacia|chewed|gone|licked -<planned> -need -refill
-    = medicine_overdose
-    <ingest> ~ all|everything|whatever|what ~4 left|remaining|quedaba|quedaban ~3 <meds> -<food>
-    = human_medicine
-    <mymine>|<kinswhose> own? antihistamine|antihistamines|steroid|steroids|supplement|supplements|vitamin|vitamins|multivitamin|multivitamins|gummies|insulin|laxative|laxatives|antacid|antacids|thinners|sedative|sedatives ~~ <wrecked>|<noneleft>|<ingest>
-    give|giving|dar|darle|diera|dieramos|try|trying ~3 <humandrug> ~~ so|and|y|then ~ se|le|i|we|she|he ~ did|gave|have|la|lo di?|dimos?
-    give|giving|dar|darle|diera|dieramos ~3 <humandrug> ~~ se|le ~ la|lo|las|los? ~ di|dimos|dio|dieron
-    = bandage_or_object
     <bandageword>|<objectthing> ~~ lo|la|se ~ habia|ha ~ tragado|comido
     <bandageword>|<objectthing> ~~ fui|went|quise|before|antes|got|tried ~~ tragado|tragada|swallowed|tragó
-    = medicine_overdose
-    every|all|todas|todos ~ single|the|las|los|of? ~ <meds> ~ gone|missing|vanished|eaten|faltan|desaparecieron -<planned> -run -need -<food>
-    <handed> ~3 whole|entire|full ~ bottle|vial|syringe|tube|dropper ~ of|instead|by|when|to|down|not -water -milk -<food>
-    <wrecked>|mordio|mastico|abrio|chews ~3 lid|cap|top|tapa|tapon ~~ drank|drunk|licked|ate|comio|bebio|trago|lamio ~3 <meds>
-    drank|drunk|bebio|bebido|tomo|lamio|chupo ~ el|the|un|his|her|su|all|whole? ~ frasco|bottle|bote|botella ~ de|of|entero|completo|whole ~ <meds>
-    <handed>|di|puse ~ him|her|le? ~ <times> ~ mas|more|the|lo|la|su|as ~ de|than|dose|dosis|que|amount|much
-    acabo|comio|trago|ate|swallowed|zampo|ingested ~3 <meds> ~ de|for ~ toda|whole|the|una|esta|entire|all ~ semana|week|mes|month
-    = human_medicine
-    been|got|gotten|getting ~ at|into|in ~ the|my|some|our|his|her|a ~ <poisonthing>|<humandrug>
-    <kin> ~ le dio|dieron|dieran ~ de ~ su|sus|las|la <pillword>
-    = medicine_overdose
-    <ingest> ~ el|la|un|una|the|his|a|my? ~ blister|frasco|strip|blister_pack|pill_bottle|pill_packet ~ entero|entera|completo|completa|whole -<food>
-    <ingest> ~ whole|entire|full ~ blister|strip|blister_pack|pill_bottle|pill_packet|bottle_of_pills -<food>
-    = bandage_or_object
     <gulp> ~2 part|chunk|piece|bit|pieces|bits|pedazo|pedacito|cacho|trozo|lump ~ of|de ~3 bed|bedding|blanket|cushion|carpet|rug|pillow|mat|crate|sofa|cobija|cama|tapete|sillon|colchon|cojin|almohada|puerta|jaula|shoe|slipper|zapato
+    = bandage_or_object !@asked-dose !@dose
+    swallowed|swallow|trago|ingested ~ something|it|algo -<meds> -<food>
     """,
 }
 

@@ -66,6 +66,13 @@ RULES = {
     hizo|hace|haciendo ~ sus? necesidades
     bathroom|toileting|necesidades ~ <good>|<formed>
     <pee> ~ outside|afuera|garden|yard|grass|bins|patio|calle
+    marked|marking|marks|watered|watering|sprayed|baptised ~3 tree|trees|lamppost|lampposts|bush|bushes|post|posts|hedge|fence|street|wheel|garden -<neg>
+    big|good|normal|huge|nice|healthy|usual|decent|two|three|<number> ~ clump|clumps|pee_clump ~ in|of|litter|tray|box|this|today? -<neg>
+    clump|clumps ~ in|de|en ~ litter|tray|box|litterbox|arenero|litter_box -<neg> -<blood> -small -tiny
+    levanto|levanta|alzo|alza ~ la|su ~ pata|patita ~ en|y ~ cada|todos|arbol|orino|llanta|poste|meo -<neg>
+    pees|peed|peeing|pee|wee ~ like ~ racehorse|horse|champ|river|hosepipe|fire|normal
+    vejiga|bladder ~ empty|emptied|vacia|vacio ~ fully|completely|bien|well -<neg>
+    good|strong|normal|steady|nice|decent ~ stream|flow|chorro -<blood> -<neg>
     = normal @urine @bathroom !@stool
     ^ <good> -thumbsup
     todo|all|everything ~2 <good>
@@ -89,6 +96,19 @@ RULES = {
     se le sale|salio|escapa|escapo ~3 <pee>
     ganarle|gano ~ <pee>
     se hizo pipi|pis|chis
+    <pee> ~ himself|herself|themselves|hisself|encima
+    <pee>|orinado|orinada|meado|meada ~ outside_the_box|outside_the_litter|outside_the_tray|fuera_del|por_toda
+    amanecio|desperto|encontre|esta|estaba|aparecio ~ todo|toda|el|la? ~ orinado|orinada|meado|meada
+    <pee> ~2 outside|out|fuera|beside|next ~ of|to|the|del? ~ litter|litterbox|litter_box|tray|box|arenero|arena|caja
+    puddles|puddle|spots|patches|drips|drops|trail|trails|charcos|charquitos|gotas|rastros ~ of|de ~ <pee> ~ where|round|around|all|on|in|everywhere|behind|por|donde|en -tiny -only -litter -tray -arenero
+    se ~ hace|hizo|orina|mea|orino|meo ~ <pee>|chis|pipi|pis|orina? ~ dormido|dormida|acostado|acostada|cuando|encima|adentro|sin
+    moja|mojo|mojado|mojando|moje ~ la|su|el|las|sus ~ cama|camita|cobija|colchon|cobijas|tapete|sillon|sabanas -<neg> -<bandageword>
+    wets|wetting|wet ~ his|her|the|our ~2 bed|bedding|blanket|crate|rug|floor|carpet|sofa|mat -<bandageword> -<coneword> -<neg> -<wound>
+    wets|wetting ~ himself|herself|themselves
+    <neg> ~ hold|aguanto|aguanta|aguantar ~ it|la|lo|las|in? ~~ <pee>|floor|rug|carpet|bed|piso|cama|sala
+    chorrea|escurre|gotea|escapa|riega ~ la|el|un ~ <pee>
+    cama|camita|cobija|colchon|bed|bedding|blanket ~ mojada|mojado|empapada|empapado|soaked|wet ~ de|with|in|from ~ <pee>
+    leaking|leaks|leaked|dribbling|dribbles ~ when|as|while|cuando|in ~ he|she|his|her ~ sleep|lies|lying|sleeps|asleep|gets|stands|barks|bed
     = none
     <neg> ~ used|using|been|visited|usado|usa ~2 tray|litter|litterbox|litter_box|arenero|box
     pad|pads|litter|tray|box|arenero|tapete|bed|cama ~3 dry ~3 day|night|all|since|<hours>|days
@@ -128,6 +148,15 @@ RULES = {
     dry ~ pads|pee_pad|litter
     ni ~ gota ~ pipi|orina
     <neg> ~ drop ~ urine|pee
+    hold|holding|aguantando|aguanta ~ his|her|la|el|it|in? ~ <pee> ~~ <neg>|since|desde
+    hasnt|not|no|havent|didnt ~ wet|wetted|moja|mojado|mojo ~ the|her|his|el|la|any? ~ pad|pads|litter|tray|arenero|sand|bed|arena
+    no|zero|ningun ~ clump|clumps|wet|pee_clump|bola|bolas|grumos|terrones ~2 in|litter|tray|box|today|since|all|arenero|arena
+    refuse|refuses|refused|refusing|rehusa|niega to|a ~ go? have? <pee>
+    bladder|vejiga ~ <neg> ~ emptied|been|vaciado|vacia ~ since|in|for|desde?
+    <neg> ~ emptied|empty|empties ~ his|her|the ~ bladder
+    no ~ ha|quiere|quiso ~ levantado|levantar|alzado ~ la|su? ~ pata|patita ~ para|ni?
+    <neg> ~ lifted|lift|cocked|cock|raised ~ his|her? ~ leg once|all|today|since|at?
+    <neg> ~ used|use|uses|usado ~ the|her|his|su|el ~ tray|litter|box|arenero|litterbox ~ to|for|para ~ <pee>|orinar
     = none @bathroom @urine !@stool
     last|previous one|time was ~2 yesterday|<lastnight>|<clock>|<hours>|<daybefore>
     el|la ultimo|ultima fue ~2 ayer|<lastnight>|<clock>|<hours>|<daybefore>
@@ -173,6 +202,30 @@ RULES = {
     squat* ~~ dribble|dribbles|drop|drops|gotas|trickle
     le cuesta ~3 <pee>
     tries|trying|tried|intenta|trata|keeps|quiere ~3 <pee> -<neg_strain>
+    <pee> ~3 but|pero|only|solo ~ drops|drips|dribbles|trickle|gotas|gotitas
+    squat*|crouch*|agacha|acomoda ~~ only|just|solo|nomas|few|couple|but|puras ~ drops|drips|dribbles|trickle|gotas|gotitas -<wound>
+    tries|trying|tried|attempt|attempts|attempted|attempting|quiere|intenta|trata|queriendo ~2 <pee> ~~ nothing|nada|cant|no|every|over|again|ni ~ puede|sale|comes|minutes|few|out? -<poo>
+    trying ~ to <pee> every|over|again|constantly|all|nonstop
+    litter|litterbox|litter_box|tray|box|arenero ~~ only|just|solo|nomas|but ~ dribbles|dribble|drops|drips|trickle|gotas|gotitas
+    little|tiny|small|few|only|just ~ drips|drops|dribbles|squirts|spurts ~ every|each|at|come|when ~ time|go|squat?  +<pee>
+    leg|legs ~ up|cocked|lifted ~~ ages|minutes|forever|long|hours|just|only ~~ trickle|drops|drips|dribble|nothing
+    cant|couldnt|doesnt|not ~2 seem|able|manage ~ to? ~ <pee> ~ properly|right|proper|freely ~ just|only? ~ drops|drips?
+    push*|puja|fuerza ~ to|for|para|cuando|al|when ~ he|she? ~ <pee>
+    salen|sale|hace|echa|cae|caen ~ puras|unas|solo|nomas|algunas|apenas|nada_mas? ~ gotas|gotitas|gotita|chorritos|chorrito ~~ orinar|orina|pipi|chis|mear|pis -<blood>
+    salen|sale|hace|echa ~ gotas|gotitas|gotita|chorritos ~ nada_mas|nomas|apenas|solo? ~ al|cuando ~ <pee>
+    queja|chilla|grita|llora|aulla|duele|arde|maulla|quejaba|cries|whines|yelps|screams|howls|hurts|sore|burning|burns|whining|crying|yelping|howling|screaming|meowing ~ cuando|al|when|while|as|to|si|mientras ~ he|she|va|a|for|hace|le|for? ~ <pee> -<neg_strain>
+    pasa|vive|lleva ~ en|metido|metida|dentro|adentro ~ el|del|la? ~ arenero|caja|arena ~~ nada|no|gotas|ni
+    dribs and drabs
+    dribs_and_drabs|drip_by_drip|gota_a_gota|drop_by_drop & <pee>
+    in|out|dentro|sale ~ in|out|and|y|of|del ~ of? ~ the|her|his|el? litter|litterbox|litter_box|tray|arenero
+    only|just|but|solo|nomas ~ a|una|un? ~ dribble|trickle|drip|drop|squirt|gotita|chorrito ~ comes|came|out|sale|salio|of|coming
+    squat|squats|squatting|agacha ~~ hardly|barely|little|casi ~ anything|any|nothing|nada
+    <pee> ~~ drop_by_drop|drip_by_drip|gota_a_gota|a_gotas|dribs_and_drabs|bit_by_bit
+    forever|ages|long|siglos ~ to|en <pee>|orinar ~ properly|anything|now?
+    tiny|small|little|few|only|pocas ~ spots|dots|specks|amounts|splashes|spurts ~ of|de ~ <pee>
+    orina|mea|orinando|hace|orine ~ de ~ a? poquito|poquitos|gotitas|poco
+    agacha|acomoda|pone ~3 <pee> ~~ no|nada|ni ~ le? ~ sale|hace|salio
+    arenero|tray|litter|litterbox|litter_box ~ a? cada_rato|every|constantly|over|todo|seguido ~~ nada|nothing|gotas|drops
     = straining @urine
     trying|tries|intenta|trata ~ trying|tries|intenta|trata
     keeps|sigue trying|intentando|tratando
@@ -190,80 +243,16 @@ RULES = {
         brown_red|rojiza|reddish
     pink|red|pinkish|reddish|rosa|rojiza|rosada ~2 <pee>
     haematuria|hematuria|haemoglobinuria
+    <pee> ~6 rojo|roja|rojizo|rojiza|red|rosado|rosada|reddish -gums -<wound> -<poo> -light -blanket
     = bloody @urine
     rojizo|rojiza|reddish|pinkish|rosada
     colour|color ~4 wine|rose|coke|cola|tea|blood|rust|vino|beetroot
     blood|bloody|sangre|red|roja|pink -<poo>
-    = normal
-    marked|marking|marks|watered|watering|sprayed|baptised ~3 tree|trees|lamppost|lampposts|bush|bushes|post|posts|hedge|fence|street|wheel|garden -<neg>
-    big|good|normal|huge|nice|healthy|usual|decent|two|three|<number> ~ clump|clumps|pee_clump ~ in|of|litter|tray|box|this|today? -<neg>
-    clump|clumps ~ in|de|en ~ litter|tray|box|litterbox|arenero|litter_box -<neg> -<blood> -small -tiny
-    levanto|levanta|alzo|alza ~ la|su ~ pata|patita ~ en|y ~ cada|todos|arbol|orino|llanta|poste|meo -<neg>
-    pees|peed|peeing|pee|wee ~ like ~ racehorse|horse|champ|river|hosepipe|fire|normal
-    vejiga|bladder ~ empty|emptied|vacia|vacio ~ fully|completely|bien|well -<neg>
-    = none
-    hold|holding|aguantando|aguanta ~ his|her|la|el|it|in? ~ <pee> ~~ <neg>|since|desde
-    hasnt|not|no|havent|didnt ~ wet|wetted|moja|mojado|mojo ~ the|her|his|el|la|any? ~ pad|pads|litter|tray|arenero|sand|bed|arena
-    no|zero|ningun ~ clump|clumps|wet|pee_clump|bola|bolas|grumos|terrones ~2 in|litter|tray|box|today|since|all|arenero|arena
-    refuse|refuses|refused|refusing|rehusa|niega to|a ~ go? have? <pee>
-    bladder|vejiga ~ <neg> ~ emptied|been|vaciado|vacia ~ since|in|for|desde?
-    <neg> ~ emptied|empty|empties ~ his|her|the ~ bladder
-    no ~ ha|quiere|quiso ~ levantado|levantar|alzado ~ la|su? ~ pata|patita ~ para|ni?
-    <neg> ~ lifted|lift|cocked|cock|raised ~ his|her? ~ leg once|all|today|since|at?
-    = straining
-    <pee> ~3 but|pero|only|solo ~ drops|drips|dribbles|trickle|gotas|gotitas
-    squat*|crouch*|agacha|acomoda ~~ only|just|solo|nomas|few|couple|but|puras ~ drops|drips|dribbles|trickle|gotas|gotitas -<wound>
-    tries|trying|tried|attempt|attempts|attempted|attempting|quiere|intenta|trata|queriendo ~2 <pee> ~~ nothing|nada|cant|no|every|over|again|ni ~ puede|sale|comes|minutes|few|out? -<poo>
-    trying ~ to <pee> every|over|again|constantly|all|nonstop
-    litter|litterbox|litter_box|tray|box|arenero ~~ only|just|solo|nomas|but ~ dribbles|dribble|drops|drips|trickle|gotas|gotitas
-    little|tiny|small|few|only|just ~ drips|drops|dribbles|squirts|spurts ~ every|each|at|come|when ~ time|go|squat?  +<pee>
-    leg|legs ~ up|cocked|lifted ~~ ages|minutes|forever|long|hours|just|only ~~ trickle|drops|drips|dribble|nothing
-    cant|couldnt|doesnt|not ~2 seem|able|manage ~ to? ~ <pee> ~ properly|right|proper|freely ~ just|only? ~ drops|drips?
-    push*|puja|fuerza ~ to|for|para|cuando|al|when ~ he|she? ~ <pee>
-    salen|sale|hace|echa|cae|caen ~ puras|unas|solo|nomas|algunas|apenas|nada_mas? ~ gotas|gotitas|gotita|chorritos|chorrito ~~ orinar|orina|pipi|chis|mear|pis -<blood>
-    salen|sale|hace|echa ~ gotas|gotitas|gotita|chorritos ~ nada_mas|nomas|apenas|solo? ~ al|cuando ~ <pee>
-    queja|chilla|grita|llora|aulla|duele|arde|maulla|quejaba|cries|whines|yelps|screams|howls|hurts|sore|burning|burns|whining|crying|yelping|howling|screaming|meowing ~ cuando|al|when|while|as|to|si|mientras ~ he|she|va|a|for|hace|le|for? ~ <pee> -<neg_strain>
-    pasa|vive|lleva ~ en|metido|metida|dentro|adentro ~ el|del|la? ~ arenero|caja|arena ~~ nada|no|gotas|ni
-    dribs and drabs
-    dribs_and_drabs|drip_by_drip|gota_a_gota|drop_by_drop & <pee>
-    in|out|dentro|sale ~ in|out|and|y|of|del ~ of? ~ the|her|his|el? litter|litterbox|litter_box|tray|arenero
-    = accident
-    <pee> ~ himself|herself|themselves|hisself|encima
-    <pee>|orinado|orinada|meado|meada ~ outside_the_box|outside_the_litter|outside_the_tray|fuera_del|por_toda
-    amanecio|desperto|encontre|esta|estaba|aparecio ~ todo|toda|el|la? ~ orinado|orinada|meado|meada
-    <pee> ~2 outside|out|fuera|beside|next ~ of|to|the|del? ~ litter|litterbox|litter_box|tray|box|arenero|arena|caja
-    puddles|puddle|spots|patches|drips|drops|trail|trails|charcos|charquitos|gotas|rastros ~ of|de ~ <pee> ~ where|round|around|all|on|in|everywhere|behind|por|donde|en -tiny -only -litter -tray -arenero
-    se ~ hace|hizo|orina|mea|orino|meo ~ <pee>|chis|pipi|pis|orina? ~ dormido|dormida|acostado|acostada|cuando|encima|adentro|sin
-    moja|mojo|mojado|mojando|moje ~ la|su|el|las|sus ~ cama|camita|cobija|colchon|cobijas|tapete|sillon|sabanas -<neg> -<bandageword>
-    wets|wetting|wet ~ his|her|the|our ~2 bed|bedding|blanket|crate|rug|floor|carpet|sofa|mat -<bandageword> -<coneword> -<neg> -<wound>
-    wets|wetting ~ himself|herself|themselves
-    <neg> ~ hold|aguanto|aguanta|aguantar ~ it|la|lo|las|in? ~~ <pee>|floor|rug|carpet|bed|piso|cama|sala
-    = bloody
-    <pee> ~6 rojo|roja|rojizo|rojiza|red|rosado|rosada|reddish -gums -<wound> -<poo> -light -blanket
     = normal @bathroom @urine
     both|las_dos|ambas ~ normal|good|fine|times
-    = normal
-    good|strong|normal|steady|nice|decent ~ stream|flow|chorro -<blood> -<neg>
-    = none
-    <neg> ~ used|use|uses|usado ~ the|her|his|su|el ~ tray|litter|box|arenero|litterbox ~ to|for|para ~ <pee>|orinar
     = none agent
     <neg> ~ seen|visto|see|found ~ any|a|him|her|one|nada? ~ <pee>
-    = straining
-    only|just|but|solo|nomas ~ a|una|un? ~ dribble|trickle|drip|drop|squirt|gotita|chorrito ~ comes|came|out|sale|salio|of|coming
-    squat|squats|squatting|agacha ~~ hardly|barely|little|casi ~ anything|any|nothing|nada
-    <pee> ~~ drop_by_drop|drip_by_drip|gota_a_gota|a_gotas|dribs_and_drabs|bit_by_bit
-    forever|ages|long|siglos ~ to|en <pee>|orinar ~ properly|anything|now?
-    tiny|small|little|few|only|pocas ~ spots|dots|specks|amounts|splashes|spurts ~ of|de ~ <pee>
-    orina|mea|orinando|hace|orine ~ de ~ a? poquito|poquitos|gotitas|poco
-    agacha|acomoda|pone ~3 <pee> ~~ no|nada|ni ~ le? ~ sale|hace|salio
-    = accident
-    chorrea|escurre|gotea|escapa|riega ~ la|el|un ~ <pee>
-    cama|camita|cobija|colchon|bed|bedding|blanket ~ mojada|mojado|empapada|empapado|soaked|wet ~ de|with|in|from ~ <pee>
-    leaking|leaks|leaked|dribbling|dribbles ~ when|as|while|cuando|in ~ he|she|his|her ~ sleep|lies|lying|sleeps|asleep|gets|stands|barks|bed
-    = none agent
     cannot|cant|couldnt|unable ~ get|make|coax ~ him|her|them ~ to go? have? <pee>
-    = straining
-    arenero|tray|litter|litterbox|litter_box ~ a? cada_rato|every|constantly|over|todo|seguido ~~ nada|nothing|gotas|drops
     """,
     "idiom": """
     = void

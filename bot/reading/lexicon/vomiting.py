@@ -72,6 +72,14 @@ RULES = {
     tummy upset|bug
     hairball|furball|bola_de_pelo
     cleaned|cleaning|limpiando ~2 sick|vomit|vomito|puke
+    chuck|chucks|chucked|chucking|threw|throw|bring|brought|spew|spews|spewed|spewing|cough|coughs|coughed|coughing|hack|hacks|hacked|hacking|heave|heaves|heaved|heaving|gak|gaked ~ his|her|the|all|it|that|some|up|more ~ <food>|lot|it|bile|foam|water|everything|liquid up|again|all? -<phlegm>
+    up ~ came|comes|it|went ~ his|her|the|came|went ~ <food>|lot|it|everything|tea
+    saco|echo|devolvio|regreso|largo|lanzo|avento|tiro|arrojo ~ todo ~ lo que|del|de -pelota -ball
+    devolvio|regreso|saco|largo|lanzo|arrojo|depuso|avento ~ la|el|lo|su|toda|todo|pura ~ <food>|comida|desayuno|cena|bilis|espuma|amarillo|croquetas|agua -llamada -pelota -ball
+    ^ lanzo|depuso|basqueo|guacareo $
+    <meds> came|come|comes ~ back -<neg>
+    choke|chokes|choked|choking|gag|gags|gagged|gagging|heave|heaves|heaved ~ up ~ his|her|the|all|some? <food>|lot|supper
+    brought|threw|coughed|fetched|sicked|hacked ~ it|the|his|her? ~3 <meds> ~ back? up
     = yes count:2
     sick sick
     vomita|vomito|vomitando y vomita|vomito|vomitando
@@ -90,6 +98,7 @@ RULES = {
     <vomit> ~3 again|otra_vez|de_nuevo
     more|another|second ~ vomit
     projectile
+    todo|everything|whatever|all ~ lo|what? ~ que|he|she|it? ~ come|comio|eats|ate|drinks|toma ~ lo|la|gets|comes|up? ~ <vomit>
     = no fixed
     no|nor|not|without|never ~ sick|sickness|being_sick|been_sick
     <neg> ~2 <vomit> -<stopword>
@@ -99,6 +108,7 @@ RULES = {
     nothing|nada came|comes|salio|vino up
     se le quito el? vomito
     ya no ~2 <vomit>
+    <neg> ~ brought|bring|bringing|thrown|threw|come|came|coughed ~ anything|nothing|it|any|food? ~ back? up
     = bloody
     <vomit> ~5 <blood>
     <blood> ~5 <vomit>
@@ -116,36 +126,17 @@ RULES = {
     <vomit>|sick ~~ like|looks|grainy|brown|grounds ~3 coffee|cafe
     como cafe|posos|asientos ~ molido|cafe?
     escupe|escupio|arroja|devolvio ~2 sangre
+    <blood> ~~ al|when|while|as|cuando ~ he|she? ~ <vomit>
+    <vomit>|vomito ~~ borra|asiento|asientos|posos|granos|cuncho ~ de|del ~ cafe
     = bloody @vomiting
     blood|bloody|sangre|sangrita|hilitos_de_sangre|bloodstained|blood_tinged -<wound> -<poo> \
         -<pee>
-    = yes
-    chuck|chucks|chucked|chucking|threw|throw|bring|brought|spew|spews|spewed|spewing|cough|coughs|coughed|coughing|hack|hacks|hacked|hacking|heave|heaves|heaved|heaving|gak|gaked ~ his|her|the|all|it|that|some|up|more ~ <food>|lot|it|bile|foam|water|everything|liquid up|again|all? -<phlegm>
-    up ~ came|comes|it|went ~ his|her|the|came|went ~ <food>|lot|it|everything|tea
-    saco|echo|devolvio|regreso|largo|lanzo|avento|tiro|arrojo ~ todo ~ lo que|del|de -pelota -ball
-    devolvio|regreso|saco|largo|lanzo|arrojo|depuso|avento ~ la|el|lo|su|toda|todo|pura ~ <food>|comida|desayuno|cena|bilis|espuma|amarillo|croquetas|agua -llamada -pelota -ball
-    ^ lanzo|depuso|basqueo|guacareo $
     = yes @vomiting @appetite
     lo|la|todo largo|lanzo|devolvio|regreso|echo -llamada
-    = bloody
-    <blood> ~~ al|when|while|as|cuando ~ he|she? ~ <vomit>
-    = yes
-    <meds> came|come|comes ~ back -<neg>
     = yes @dose
     la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo|deposo $
     la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo ~ toda|todo|entera|entero|para|pa|con|luego|despues|al|a|ya|y|enseguida|completa
-    = yes
-    choke|chokes|choked|choking|gag|gags|gagged|gagging|heave|heaves|heaved ~ up ~ his|her|the|all|some? <food>|lot|supper
-    = yes @dose
     la|lo|las|los ~ ha|habia ~ echado|devuelto|regresado|vomitado|devolvido
-    = yes
-    brought|threw|coughed|fetched|sicked|hacked ~ it|the|his|her? ~3 <meds> ~ back? up
-    = no fixed
-    <neg> ~ brought|bring|bringing|thrown|threw|come|came|coughed ~ anything|nothing|it|any|food? ~ back? up
-    = yes count:2
-    todo|everything|whatever|all ~ lo|what? ~ que|he|she|it? ~ come|comio|eats|ate|drinks|toma ~ lo|la|gets|comes|up? ~ <vomit>
-    = bloody
-    <vomit>|vomito ~~ borra|asiento|asientos|posos|granos|cuncho ~ de|del ~ cafe
     """,
     "idiom": """
     = void
