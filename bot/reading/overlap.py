@@ -40,7 +40,7 @@ OVERRIDES: dict[str, frozenset[str]] = {
             "cone_off",
         )
     ),
-    "walk": frozenset(("dose", "mishap")),
+    "walk": frozenset(("dose", "mishap", "energy_lethargic")),
     "ice": frozenset(("dose", "drinking", "warm_compress", "swelling")),
     "warm_compress": frozenset(("dose", "drinking")),
     "massage": frozenset(("dose", "stool")),

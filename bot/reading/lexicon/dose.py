@@ -336,6 +336,8 @@ RULES = {
     con|with|in ~ su|his|her|some|tantito <food>|<hid> -<neg> -even -ni
     = missed @asked-dose
     not since
+    = refused
+    <neg> ~ go|come|goes|went ~ near ~ anything|it|food|cheese|any? ~ with|that|if|containing ~2 <meds>
     """,
     "idiom": """
     = void

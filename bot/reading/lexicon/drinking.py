@@ -178,6 +178,9 @@ RULES = {
     fill|filling|topping|refilling|filled|refill|refilled|rellenar|relleno|rellenado|llenado ~4 bowl|water|agua|plato|tazon|bebedero ~ <times>|again|constantly|twice|day
     = none agent
     <neg> ~ seen|visto ~ him|her|lo|la|que? ~ drink|drinking|beber|tome|tomar|beba|bebiendo|tomando ~ agua?
+    = more
+    at|on ~ his|her|the ~ water ~ like|again|every|since
+    <number>|two|three|dos|tres ~ bowls|bowlfuls|tazones|platos|trastes ~ of|de|since|already|desde|ya|today -<food> -clean -empty
     """,
 }
 

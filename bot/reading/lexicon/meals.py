@@ -192,7 +192,7 @@ RULES = {
     = none @appetite
     <neg> ~ even ~ sniff|smell|look|lick|touch|try|come|taste|glance|open
     <neg> ~ go|goes|gone|went|came|going|get|acerca|acerco|acercarse ~ near|close|al
-    turn|turns|turned|turning|voltea|volteo ~2 away|round|around|cara|cabeza|head|back -<meds>
+    turn|turns|turned|turning|voltea|volteo ~2 away|round|around|cara|cabeza|head|back -<meds> -before -gone
     <neg> ~ had|has|have|touched|eaten|took|taken ~ anything|nothing|any|thing|a_thing -<meds>
     get|got|getting ~ anything|nothing|food|thing|any|it|scrap ~ down|into|in|past ~ him|her +<neg> -<meds>
     just|only|solo|nomas|no_mas ~ look|looks|looked|looking|stare|stares|stared|staring|sniff|sniffs|sniffed|sniffing|mira|ve|huele|olfatea ~ at? ~ it|lo|la|y|food?
@@ -217,6 +217,16 @@ RULES = {
     <neg> ~2 <devour>|hoovering|wolfing|scoffing|inhaling|gobbling|hoover|wolf|inhale|gobble it? up|off|down? like|as? -hungry -hambre
     = normal fixed @appetite
     <neg> ~ issue|issues|problem|problems|worries|complaints|concerns|trouble|dramas ~ there|here|at
+    = normal
+    had|has ~ the|his|her|it|whole? ~ whole|entire|full? ~ bowl|plate|lot|dish|tin gone|finished|cleared|licked
+    = less
+    takes|taking|take|took|eats|ate|had|has|does|managed ~ a? <number>|few|couple|odd ~ <mouthfulword>|mouthful|bite -<meds>
+    half_hearted|halfhearted|half_heartedly ~~ <food>|mealtimes|eating|food|bowl
+    <food>|mealtimes|eating ~~ half_hearted|halfhearted|half_heartedly
+    apenas|only|barely|hardly|solo|just|nomas|nada_mas|maybe ~ <number>|un|una|par|few|couple|one|two|dos|tres ~ de|of? ~ <mouthfulword> -<meds> -<neg>
+    = none
+    bowl|<food>|plate|dish ~~ hasnt|not|never|didnt|havent|wont ~ so|even|as ~ much? ~ as? ~ look|looked|touched|sniff|sniffed|glanced|been|touch
+    <food>|<meaty> ~~ wasnt|isnt|not|wouldnt|werent ~ having|have ~ any|none|it ~ of? ~ it|that?
     """,
     "idiom": """
     = void

@@ -4,7 +4,7 @@ Chosen by frequency with the `wordfreq` package (22,000 most frequent words).
 """
 
 WORDS = """
-listen culture churches earnings earning twins granite lisbon sewer peggy labeling burner
+listen rumbled culture churches earnings earning twins granite lisbon sewer peggy labeling burner
 abbas abby abel abide abort abound abundance abundant academic accent accents accidental
 accounts aces acne acre acres actual adds administrator administrators adult advise afternoons
 afterward agent aggressively agnes aide aired aires airs alain alarms alba albert alberta

@@ -323,6 +323,14 @@ RULES = {
     ^ pura|puro agua|agüita|aguita|liquido
     = bloody @bathroom @stool
     its|it|has|got|trae|con|sale|viene ~2 <blood> ~ in|on|with|it? -<pee> -<wound>
+    = loose @bathroom @stool
+    came|come|comes|coming|shot|salio|sale ~ out? ~ like|como ~3 soup|sauce|milk|water|gravy|custard|mousse|agua|sopa|atole|chocolate|tap|hose|llave|chisguete -<pee>
+    = bloody @bathroom @stool
+    <blood> ~ on|in|with|around|en|por ~ the|el? ~ outside|surface|it|end|ends|tip|orilla|alrededor -<pee> -<wound> -<vomit>
+    = straining
+    crouched|squatted|hunched|squatting|crouching|hunching|crouches|squats|hunches ~~ nothing|nada|no|nowt ~ came|comes|coming|sale|salio|result|happened|happens|hace|come -<pee> -tray -litter -box
+    = normal @stool @bathroom
+    bien|muy|nice|lovely|bastante firme|firm|formada|formed|durita|solida|solid
     """,
     "idiom": """
     = void

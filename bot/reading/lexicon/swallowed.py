@@ -114,6 +114,7 @@ CLASSES = {
         slug_pellets onion onions lily lilies bleach weedkiller macadamia uva uvas pasas cebolla
         veneno raticida cloro anticongelante rodenticide insecticide garlic mouse_poison lirio
         marijuana edible edibles alcohol chicle rubbing_alcohol
+        easter_egg easter_eggs brownie brownies advent_calendar mince_pie mince_pies christmas_pudding christmas_cake fruitcake hot_cross_buns
         """,
     "gulp": """
         ate eat eaten eats swallowed swallow swallows ingested got_into scoffed wolfed devoured
@@ -288,6 +289,8 @@ RULES = {
     <gulp> ~2 part|chunk|piece|bit|pieces|bits|pedazo|pedacito|cacho|trozo|lump ~ of|de ~3 bed|bedding|blanket|cushion|carpet|rug|pillow|mat|crate|sofa|cobija|cama|tapete|sillon|colchon|cojin|almohada|puerta|jaula|shoe|slipper|zapato
     = bandage_or_object !@asked-dose !@dose
     swallowed|swallow|trago|ingested ~ something|it|algo -<meds> -<food>
+    = bandage_or_object
+    <bandageword> ~~ ate|eaten|swallowed|comio|trago|tragado|eating ~ half|some|bit|part|most|all|pedazo|mitad|it|lo|cacho ~ of? it? -<food>
     """,
 }
 

@@ -74,7 +74,7 @@ RULES = {
     vejiga|bladder ~ empty|emptied|vacia|vacio ~ fully|completely|bien|well -<neg>
     good|strong|normal|steady|nice|decent ~ stream|flow|chorro -<blood> -<neg>
     = normal @urine @bathroom !@stool
-    ^ <good> -thumbsup
+    ^ <good> -thumbsup -firm -firme -formed -solid -durita -solida -formada -formadas
     todo|all|everything ~2 <good>
     = accident
     left|made|makes|leaves ~ a? puddle|puddles|pool ~2 under|on|in|where -<bleedword>
@@ -253,6 +253,8 @@ RULES = {
     = none agent
     <neg> ~ seen|visto|see|found ~ any|a|him|her|one|nada? ~ <pee>
     cannot|cant|couldnt|unable ~ get|make|coax ~ him|her|them ~ to go? have? <pee>
+    = accident
+    <pee> ~ en|on|all|por|in ~ cualquier|todos|todas|over|every|any ~ lado|lugar|lados|partes|place|places|rincon
     """,
     "idiom": """
     = void

@@ -137,6 +137,8 @@ RULES = {
     la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo|deposo $
     la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo ~ toda|todo|entera|entero|para|pa|con|luego|despues|al|a|ya|y|enseguida|completa
     la|lo|las|los ~ ha|habia ~ echado|devuelto|regresado|vomitado|devolvido
+    = yes
+    trajo|echo|saco|tiro|avento|arrojo ~ la|el|toda|todo|lo|su ~ <food>|comida|desayuno|cena|todo? ~ para|pa ~ afuera|fuera
     """,
     "idiom": """
     = void
