@@ -95,7 +95,16 @@ def _asks(tokens: list[Token], index: int, previous: str) -> bool:
 
 
 _NAMED = frozenset(
-    ("<breath>", "<gumword>", "<poo>", "<pee>", "<wound>", "<legword>", "<appetiteword>", "<tempword>")
+    (
+        "<breath>",
+        "<gumword>",
+        "<poo>",
+        "<pee>",
+        "<wound>",
+        "<legword>",
+        "<appetiteword>",
+        "<tempword>",
+    )
 )
 
 

@@ -15,13 +15,13 @@ CLASSES = {
         labios belfos enciitas
         """,
     "paleword": """
-        pale pallor pallid white whitish ghostly grey gray greyish grayish ashen chalky 
+        pale pallor pallid white whitish ghostly grey gray greyish grayish ashen chalky
          washed_out colourless colorless blanched white_as_paper paper_white palida
         palidas palido palidos blanca blancas blanco blancos blanquecinas blanquecina blancuzcas
         descoloridas descolorida grises gris sin_color transparentes blanquitas blanquita
-        anaemic anemic palidez anemicas paler whiter bloodless waxy washed_out bleached_out pasty snowy pallor light_coloured     
+        anaemic anemic palidez anemicas paler whiter bloodless waxy washed_out bleached_out pasty snowy pallor light_coloured
         no_colour no_color pálidas blancuzca palidita paliditas
-        bleached        
+        bleached
         paliducha paliduchas paliduchos faded blanchy bleachy pálidos blancuzco
         blancusca blancuscas descolorido descoloridos palideces desteñidas destenidas
         clarito claritas blanquisima blanquisimas
