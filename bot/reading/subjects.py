@@ -62,8 +62,9 @@ def _hurts(deed: list[Token]) -> bool:
 
 _ATTACKS = frozenset("attacked ataco got grabbed agarro hit knocked tumbo tiro barged".split())
 _LIKENED = frozenset(
-    "those these same as like como igual mismo misma esos esas aquellos parece parecen seems".split()
-)
+    "those these same as like como igual mismo misma esos esas aquellos parece parecen "
+    "seems".split()
+)  # fmt: skip
 """Words before another animal that only compare: "one of those fits our old dog had"."""
 
 _IS = frozenset({"fue", "was", "its", "era", "is"})
