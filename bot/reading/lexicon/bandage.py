@@ -4,44 +4,47 @@ from __future__ import annotations
 
 CLASSES = {
     "wetword": """
-        soppy sopping_wet rain_soaked muddy_wet empapadita empapadisima mojadisima humedecida sudada
-        escurriendo estilando chorreada encharcando
-        sogging orinada orinado meada meado remojada remojado encharcada encharcó chorreada salpicada salpico sprayed rained_on swamped sploshed
+        soppy sopping_wet rain_soaked muddy_wet empapadita empapadisima mojadisima humedecida
+        sudada escurriendo estilando chorreada encharcando sogging orinada orinado meada meado
+        remojada remojado encharcada encharcó salpicada salpico sprayed rained_on swamped sploshed
         wet soaked soaking damp drenched soggy sodden saturated moist sopping splashed mojado
         mojada mojo mojaron empapado empapada empapo humedo humeda mojadito humedecio
-        soaked_through dunked puddle moja mojando soaking_wet waterlogged drooled encharcado
-        orino
-        chorreando
-        squelching squelchy squelches sloshing squidgy chorrea escurre
+        soaked_through dunked puddle moja mojando soaking_wet waterlogged drooled encharcado orino
+        chorreando squelching squelchy squelches sloshing squidgy chorrea escurre
         """,
     "slipword": """
-        rucked ruckled scrunched crumpled baggy gappy slack floppy saggy unwound unwinding flapping adrift holgada holgado colgada colgado medio_suelta arrugada arrugado corrida bolsuda desprendida desprendido
-        a_medias a_la_mitad despuesta
-        desamarro desamarrado aguado aguada aguo cayendo saliendo bajando dropped drooped sagging sags sagged slumped slump slouched desacomodo desacomodado desarreglo descolgo desajusto desajustado saco aflojando deshilacho shuffled migrated ridden_up crept
-        slipped slip slipping slid slides sliding fell fallen come_off came_off coming_off off
-        loose moved down falling_off fallen_off slipping_down ridden shifted undone unravelled
-        unraveled unraveling unwrapping unwrapped bunched twisted half_off hanging hangs rolled
-        ripped torn tore shredded chewed removed gone shifted_down loosened unravelling
-        pulled_off resbalo resbalado deslizo deslizado recorrio recorrido bajo bajado suelto
-        suelta solto flojo floja aflojo cayo caido caida zafo movio corrio corrido arranco quito
-        quitado quita deshizo desbarato chueca rompio rodo desenrollo desenrollado despego
-        despegado enrollo safo escurrio escurrido
-        trailing unpicked rotated spun voltea volteo volteado giro girado concertinaed
-        bunched_up desato desatado bufanda
+        rucked ruckled scrunched crumpled baggy gappy slack floppy saggy unwound unwinding
+        flapping adrift holgada holgado colgada colgado medio_suelta arrugada arrugado corrida
+        bolsuda desprendida desprendido a_medias a_la_mitad despuesta desamarro desamarrado aguado
+        aguada aguo cayendo saliendo bajando dropped drooped sagging sags sagged slumped slump
+        slouched desacomodo desacomodado desarreglo descolgo desajusto desajustado saco aflojando
+        deshilacho shuffled migrated ridden_up crept slipped slip slipping slid slides sliding
+        fell fallen come_off came_off coming_off off loose moved down falling_off fallen_off
+        slipping_down ridden shifted undone unravelled unraveled unraveling unwrapping unwrapped
+        bunched twisted half_off hanging hangs rolled ripped torn tore shredded chewed removed
+        gone shifted_down loosened unravelling pulled_off resbalo resbalado deslizo deslizado
+        recorrio recorrido bajo bajado suelto suelta solto flojo floja aflojo cayo caido caida
+        zafo movio corrio corrido arranco quito quitado quita deshizo desbarato chueca rompio rodo
+        desenrollo desenrollado despego despegado enrollo safo escurrio escurrido trailing
+        unpicked rotated spun voltea volteo volteado giro girado concertinaed bunched_up desato
+        desatado bufanda
         """,
-    "legit_ok": "fine good dry clean intact snug secure warm normal bien seca limpia firme tight apretada",
+    "legit_ok": """
+        fine good dry clean intact snug secure warm normal bien seca limpia firme tight apretada
+        """,
     "spill": "agua water lluvia rain cafe coffee jugo dew soaked empapo",
     "byvet": """
-        took_off_at removed_at hospital surgeon as_planned quitaron sacaron retiraron
-        planned the_vet at_the_vet our_vet vets vet_took vet_removed vet_said clinic nurse appointment scheduled checkup check_up you_said
-        veterinario veterinaria clinica cita enfermera doctora
+        took_off_at removed_at hospital surgeon as_planned quitaron sacaron retiraron planned
+        the_vet at_the_vet our_vet vets vet_took vet_removed vet_said clinic nurse appointment
+        scheduled checkup check_up you_said veterinario veterinaria clinica cita enfermera doctora
         tomorrow manana monday friday hooray due finally
         """,
     "tightword": """
-        indenting choking pinched gripping vice clamped marca_mucho comprime comprimiendo tiesa_apretada incrustada incrustado
-        justa justo rubbing ceñida strangled pinching ahorcando asfixiando estrangulando ajustadisima rozando squeezing
-        tight tighter apretado apretada aprieta apretando muy_justo constricting cutting_in
-        digging ajustado ajustada tirante strangling apretadisimo
+        indenting choking pinched gripping vice clamped marca_mucho comprime comprimiendo
+        tiesa_apretada incrustada incrustado justa justo rubbing ceñida strangled pinching
+        ahorcando asfixiando estrangulando ajustadisima rozando squeezing tight tighter apretado
+        apretada aprieta apretando muy_justo constricting cutting_in digging ajustado ajustada
+        tirante strangling apretadisimo
         """,
     "toeword": """
         toe toes toesies dedo dedos deditos toenails paw foot dedito pie patita pata feet
@@ -180,7 +183,12 @@ RULES = {
     <smellword> -<good>
     = odour @asked-bandage
     <smellword> ~3 bad|foul|rotten|awful|horrible|feo|mal|podrido|off|funky|nasty|raro|weird|funny
+    = tight agent
+    <neg> ~3 cabe|caben|fit|get|entra|entran|meter|slide|squeeze|slip ~4 finger|fingers|dedo|dedos|pinky|pinkie
+    cant|no|not|barely|hardly ~3 finger|fingers|dedo ~3 under|in|inside|debajo ~ <bandageword>|it?
     = tight
+    toes|dedos|deditos ~3 wee|little|tiny ~ sausages|balloons|pillows
+    toes|dedos|deditos ~3 salchichitas|globitos|choricitos
     toes|dedos|deditos ~3 como|like|parecen ~2 <sizeword>|globitos|globos|balloons|bolitas
     dent|dents|indent|indents|marks|groove|ridge|marca|marcas ~4 <bandageword> -wet
     toes|dedos|deditos ~3 puffing|puff|swelling|bulging|bulge|ballooning|inflating ~ up|out? -<neg>
@@ -195,7 +203,6 @@ RULES = {
     foot|paw|pata|patita|pie ~3 <coldswollen>|<swell>|ballooned|huge|massive|twice ~~ below|under|beneath|debajo|abajo|underneath ~3 <bandageword> -<neg>
     below|under|beneath|debajo|abajo|underneath ~3 <bandageword> ~3 <coldswollen>|<swell>|ballooned|huge -<neg>
     cutting|cuts|cortando|corta|cut ~3 circulation|circulacion|blood_supply
-    <neg> ~3 cabe|caben|fit|get|entra|entran|meter|slide|squeeze|slip ~4 finger|fingers|dedo|dedos|pinky|pinkie
     <bandageword> ~4 digging|biting|pinching|squeezing|strangling|encajando|lastimando|marcando ~ in|into?
     <toeword> ~3 gordos|gordo|fat|spread|separados|splayed|abiertos ~4 abajo|debajo|below|under|venda|vendaje|bandage|splint|ferula
     toes|dedos|deditos ~2 gordos|fat|spread|separados|splayed ~ and|y ~ fat|spread|separados|gordos
@@ -213,7 +220,6 @@ RULES = {
     foot|paw|pie|pata|patita ~4 <coldswollen> ~4 <bandageword>|below|under|abajo|debajo -hasta -down
     <bandageword> ~~ <toeword> ~3 <coldswollen>
     <toeword>|pata|patita ~4 <bandageword> ~3 <coldswollen>
-    cant|no|not|barely|hardly ~3 finger|fingers|dedo ~3 under|in|inside|debajo ~ <bandageword>|it?
     = tight @bandage
     <toeword> ~3 <coldswollen> -<neg>
     <tightword>

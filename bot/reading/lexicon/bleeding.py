@@ -8,47 +8,47 @@ CLASSES = {
         apretandole comprimiendo compressing presion_con haciendo_presion
         """,
     "bleedword": """
-        blood bloods bleed bleeds bleeding bled bleedin bloody haemorrhage hemorrhage haemorrhaging
-        hemorrhaging sangre sangra sangrando sangro sangrado sangrar sangraba hemorragia
-        sangrita sangrante ensangrentado ensangrentada hemorrhages gore
+        blood bloods bleed bleeds bleeding bled bleedin bloody haemorrhage hemorrhage
+        haemorrhaging hemorrhaging sangre sangra sangrando sangro sangrado sangrar sangraba
+        hemorragia sangrita sangrante ensangrentado ensangrentada hemorrhages gore
         """,
     "pour": """
-        spraying sprays sprayed gushy flooded flooding flood galore reguerio regueria cantidad montón chorreadero charcote tirando_mucha machin litros_de un_monton montones bastantisima muchísima un_pocoton burda chorreo chorrea river rivers buckets
-        pouring pours poured pour gushing gush gushes gushed spurting spurts spurt spurted
-        squirting squirts squirted pumping pumps flowing flows flowed flow streaming streams
-        pooling pool pools puddle puddles everywhere soaked soaking soaks drenched profuse
-        profusely heavy heavily lots loads tons massive a_lot lot non_stop nonstop covered
-        wont_stop cant_stop doesnt_stop hasnt_stopped not_stopping isnt_stopping running_down
-        running dripping_constantly through_the_bandage chorro chorros chorreando a_chorros
-        chorrea chorreo chorreaba mucha muchisima harta empapado empapada charco charcos
-        brotando brota borbotones no_para no_deja no_ha_parado sin_parar no_se_detiene bastante
-        bañado bañada litros hemorragia abundante un_chingo llena lleno tirando floods
-        uncontrolled uncontrollably arterial
+        spraying sprays sprayed gushy flooded flooding flood galore reguerio regueria cantidad
+        montón chorreadero charcote tirando_mucha machin litros_de un_monton montones bastantisima
+        muchísima un_pocoton burda chorreo chorrea river rivers buckets pouring pours poured pour
+        gushing gush gushes gushed spurting spurts spurt spurted squirting squirts squirted
+        pumping pumps flowing flows flowed flow streaming streams pooling pool pools puddle
+        puddles everywhere soaked soaking soaks drenched profuse profusely heavy heavily lots
+        loads tons massive a_lot lot non_stop nonstop covered wont_stop cant_stop doesnt_stop
+        hasnt_stopped not_stopping isnt_stopping running_down running dripping_constantly
+        through_the_bandage chorro chorros chorreando a_chorros chorreaba mucha muchisima harta
+        empapado empapada charco charcos brotando brota borbotones no_para no_deja no_ha_parado
+        sin_parar no_se_detiene bastante bañado bañada litros hemorragia abundante un_chingo llena
+        lleno tirando floods uncontrolled uncontrollably arterial
         """,
     "dripword": """
-        pinprickly
-        pinpricks tinge tinged smidgen teeny
-        cachito poquitin tris chin pelin toque tilin pizquita nadita miaja mijita chorrito_chiquito
-        spots_of dots specks flecks fleck streaks puntitos gotica goticas gotitas chispita chispitas pinta pintas pintitas poquitico poquititico apenitas manchaditas tad tantico bead beads smears dabs touch hint
-        spot spots spotting drop drops drip drips dripping dripped drippy trickle trickling
-        trickled bit little slight slightly slow slowly tiny few ooze oozes oozing oozed seep
-        seeping speck specks smear smears streak dot dots dab stain stains light lightly minor
-        small gota gotas gotita gotitas poquito poquita poco poca tantito tantita manchita
-        manchitas mancha manchas hilito puntito unas leve lento ligero ligera manchado smudge
-        patch stained
+        rayita raya hilo veta vetita streaky smudges pinpricks tinge tinged smidgen teeny cachito
+        poquitin tris chin pelin toque tilin pizquita nadita miaja mijita chorrito_chiquito
+        spots_of dots specks flecks fleck streaks puntitos gotica goticas gotitas chispita
+        chispitas pinta pintas pintitas poquitico poquititico apenitas manchaditas tad tantico
+        bead beads smears dabs touch hint spot spots spotting drop drops drip drips dripping
+        dripped drippy trickle trickling trickled bit little slight slightly slow slowly tiny few
+        ooze oozes oozing oozed seep seeping speck smear streak dot dab stain stains light lightly
+        minor small gota gotas gotita poquito poquita poco poca tantito tantita manchita manchitas
+        mancha manchas hilito puntito unas leve lento ligero ligera manchado smudge patch stained
         """,
     "stopword2": """
-        stopped stops quit ceased paro dejo_de se_detuvo ya_no detuvo paró se_quito dried
-        clotted seco coagulo cedio quit_bleeding has_stopped its_stopped
+        stopped stops quit ceased paro dejo_de se_detuvo ya_no detuvo paró se_quito dried clotted
+        seco coagulo cedio quit_bleeding has_stopped its_stopped
         """,
     "notwoundblood": """
-        vomit vomited vomiting puke puked poo poop poops stool stools pee wee urine sick popo
-        caca vomito orina pipi diarrhea diarrhoea diarrea heces pressure test tests work gums
-        nose mouth tongue ear eye nail claw cough coughing coughed nariz boca oreja su_una una_una sus_unas bile
-        his_bottom her_bottom their_bottom bum heat period celo season spit escupe blood_pressure teeth diente nosebleed
-        hematemesis threw_up brought_up vomits throwing_up pis chis tooth guacareo puking barf
-        throw_up
-        devolvio devolver devolviendo vomita vomitando arrojo basca
+        vomit vomited vomiting puke puked poo poop poops stool stools pee wee urine sick popo caca
+        vomito orina pipi diarrhea diarrhoea diarrea heces pressure test tests work gums nose
+        mouth tongue ear eye nail claw cough coughing coughed nariz boca oreja unita su_una
+        una_una sus_unas bile his_bottom her_bottom their_bottom bum heat period celo season spit
+        escupe blood_pressure teeth diente nosebleed hematemesis threw_up brought_up vomits
+        throwing_up pis chis tooth guacareo puking barf throw_up devolvio devolver devolviendo
+        vomita vomitando arrojo basca
         """,
     "lightly": "stopped just_a_few",
     "pourblood": """
@@ -56,7 +56,8 @@ CLASSES = {
         """,
     "bleedslots": "stool_blood urine_blood",
     "hesitates": "pero but",
-    "rainword": "rain raining sky outside love tea weather love head",
+    "sizeless": "nada_mas nomas",
+    "rainword": "rain raining sky outside love tea weather head",
     "heavywords": "gushing pouring everywhere soaked",
 }
 
@@ -86,6 +87,7 @@ RULES = {
     = bleeding @incision @licking @bandage
     <bleedword> -<notwoundblood>
     = bleeding heavy
+    <bleedword> ~3 constantly|continuously|nonstop|non_stop|sin_parar|all_the_time|steadily|continually|constantemente|todo_el_tiempo
     <bleedword> ~~ cant|couldnt|cannot|unable|no_puedo|no_logro ~3 stop|staunch|stem|parar|pararla|detenerla|pararlo|control ~ it|la|lo?
     <bleedword> ~3 all ~ over|down -<bruiseword> -<notwoundblood>
     bleeding|bleeds|bled ~ out -fine -check
@@ -157,6 +159,10 @@ RULES = {
         detiene -<vomit> -<lick> -<cryout>
     ^ wont|doesnt|cant|hasnt|isnt stop|stopped|stopping
     = bleeding slow
+    despacio|despacito|slowly|lentamente ~~ sangre|blood|sangrando|bleeding -<pour>
+    <bleedword> ~~ gota|gotita|drop|drip ~ cada|every|a|at|each|now -<pour>
+    faint|thin|tiny|small|little ~ streak|smear|trace|line|spot|stain|hint|smudge ~ of ~ blood
+    wept|weeping|weeps|weep ~2 blood
     red|rojas|rojos|roja ~ spot|spots|drops|drop|smear|stain|manchas|manchitas|gotas|gotitas|puntitos|mancha ~~ <wound>|bed|bedding|blanket|gauze|sheet|floor|cama|cobija|gasa|bandage -<pee> -<poo> -<eyes> -gums -belly -<bruiseword>
     spotting ~4 blanket|bed|bedding|sheet|floor|gauze|towel -<pee>
     bead|pinprick|pinpricks|dab|dribble|smidge|touch|hint|trace|pizca|chin|chispa|rastro|rastrito|nada_de|tiny ~3 blood|sangre|sangrita -<pour> -<vomit> -<bleedslots>
@@ -170,6 +176,8 @@ RULES = {
     <dripword> ~4 blood|sangre -<notwoundblood> -<heavywords>
     <bleedword> ~3 <wound> & <dripword> -<pour>
     = bleeding stopped fixed
+    <bleedword> ~~ nothing|none|nada ~ now|today|tonight|since|ahora|ahorita|hoy|ya
+    <bleedword> ~~ ahorita|hoy|ahora|ya|now|today ~ nada|nothing|none|ninguna -<sizeless>
     <bleedword> ~~ but|pero ~ not|none|no|nothing|nada ~ since|desde|anymore|again|more|mas
     = bleeding stopped
     ya no ~ bota|sale|tira|echa|suelta|escurre|chorrea|gotea|corre ~ mas? sangre

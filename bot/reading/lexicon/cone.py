@@ -4,38 +4,48 @@ from __future__ import annotations
 
 CLASSES = {
     "broke": """
-        crushed squashed flattened crumpled shredded obliterated annihilated tatters mashed warped cracking squash demolition rotito rotita hundido hundida machucado machucada rompido fisurado fisurada
-        abollado abollada abollo aplasto aplastado aplastada chafo doblo doblado desprendio torn_up rip ripped_up snapping fractured cuarteo cuarteado cuarteada rasgo rasgado rasgada agujereado agujero desarmo desarmado tronado tronada tronó reventado reventada smooshed squished buggered
-        broke broken break cracked crack snapped split shattered smashed destroyed ripped torn
-        damaged bust busted wrecked ruined chewed demolished dented bent split_in rompio roto
-        rota rompe partio partida partido quebro quebrado quebrada destrozo destrozado destruyo
-        desbarato desgarro trono despedazo mordio hizo_pedazos madreo rajo rajado rajada quebró
-        mangled mauled trashed smithereens flitters bits_of cracks busted_up wrecked chewed_up buckled snapped_off hecho_trizas hizo_trizas trizas added_a_hole in_pieces in_half in_bits to_bits fell_apart unvelcroed
-        sprung_a_leak sprung_leak punctured deflated poncho ponchado pincho
-        pinchado desinflo desinflado flat_as
+        crushed squashed flattened crumpled shredded obliterated annihilated tatters mashed warped
+        cracking squash demolition rotito rotita hundido hundida machucado machucada rompido
+        fisurado fisurada abollado abollada abollo aplasto aplastado aplastada chafo doblo doblado
+        desprendio torn_up rip ripped_up snapping fractured cuarteo cuarteado cuarteada rasgo
+        rasgado rasgada agujereado agujero desarmo desarmado tronado tronada tronó reventado
+        reventada smooshed squished buggered broke broken break cracked crack snapped split
+        shattered smashed destroyed ripped torn damaged bust busted wrecked ruined chewed
+        demolished dented bent split_in rompio roto rota rompe partio partida partido quebro
+        quebrado quebrada destrozo destrozado destruyo desbarato desgarro trono despedazo mordio
+        hizo_pedazos madreo rajo rajado rajada quebró mangled mauled trashed smithereens flitters
+        bits_of cracks busted_up chewed_up buckled snapped_off hecho_trizas hizo_trizas trizas
+        added_a_hole in_pieces in_half in_bits to_bits fell_apart unvelcroed sprung_a_leak
+        sprung_leak punctured deflated poncho ponchado pincho pinchado desinflo desinflado flat_as
         """,
     "wore": """
         on wearing wears wore worn puesto puesta trae lleva usa usando trayendo stays stayed
         stuck_on in_place back_on keeps_it_on still_on traia
         """,
-    "dueday": "monday tuesday wednesday thursday friday saturday sunday tomorrow next_week soon lunes martes miercoles jueves viernes sabado domingo manana",
+    "dueday": """
+        monday tuesday wednesday thursday friday saturday sunday tomorrow next_week soon lunes
+        martes miercoles jueves viernes sabado domingo manana
+        """,
     "perchy": "sofa bed couch chair work school vet",
     "watched": """
-        sitting_beside sitting_right_beside sitting_right_next right_beside beside_him
-        beside_her right_next_to while_he_has while_she_has while_he_is_eating lo_estoy_viendo
+        sitting_beside sitting_right_beside sitting_right_next right_beside beside_him beside_her
+        right_next_to while_he_has while_she_has while_he_is_eating lo_estoy_viendo
         la_estoy_viendo lo_veo la_veo lo_vigilo la_vigilo im_with_him im_with_her with_him
         mealtime dinner_time for_dinner for_breakfast for_his_meals in_my_sight my_eyes_on
-        watching watched watch i_watch we_watch while_i_am while_im eye_on_him eye_on_her under_my_eye estuve_con mientras_la_cuido supervised supervising supervision watching_him watching_her
-        while_i_watch with_me with_us sitting_with while_he_eats while_she_eats
+        watching watched watch i_watch we_watch while_i_am while_im eye_on_him eye_on_her
+        under_my_eye estuve_con mientras_la_cuido supervised supervising supervision watching_him
+        watching_her while_i_watch with_me with_us sitting_with while_he_eats while_she_eats
         under_supervision vigilado vigilada vigilando supervisado supervisada viendolo viendola
-        conmigo with_someone mientras_come mientras_lo mientras_la estoy_con cuidandolo
-        cuidandola to_eat meals for_meals mealtimes keep_an_eye keeping_an_eye
+        conmigo with_someone mientras_come mientras_lo mientras_la estoy_con cuidandolo cuidandola
+        to_eat meals for_meals mealtimes keep_an_eye keeping_an_eye
         """,
     "unwatched": """
-        overnight all_night at_night i_was_asleep we_were_asleep was_asleep were_asleep popped_out nobody_home went_to_work mientras_dormia mientras_dormiamos durante_la_noche por_la_noche de_noche se_quedo_solo amanecio alone nobody_watching unsupervised unwatched while_we_slept
-        while_i_slept slept sleeping at_work solo sola solito solita en_la_noche toda_la_noche
-        out_of_the_room dormidos anoche sin_vigilar sin_supervision while_i_was_out last_night
-        in_the_night
+        overnight all_night at_night i_was_asleep we_were_asleep was_asleep were_asleep popped_out
+        nobody_home went_to_work mientras_dormia mientras_dormiamos durante_la_noche por_la_noche
+        de_noche se_quedo_solo amanecio alone nobody_watching unsupervised unwatched
+        while_we_slept while_i_slept slept sleeping at_work solo sola solito solita en_la_noche
+        toda_la_noche out_of_the_room dormidos anoche sin_vigilar sin_supervision while_i_was_out
+        last_night in_the_night
         """,
 }
 
@@ -62,7 +72,7 @@ RULES = {
     never ~2 without|off it?
     off never
     = on @asked-cone
-    24 7
+    24 ~~ 7
     las 24 horas?
     all ~ the time
     all|todo ~ day|dia
@@ -119,6 +129,7 @@ RULES = {
     = off fixed @asked-cone
     out of it
     = off @asked-cone
+    se lo|la sacudio|avento|tiro|boto|bajo|desabrocho|desamarro|revento
     not|isnt|aint on
     without it
     only|solo|nomas ~3 it|lo|nights|bed ~2 at|en|para|for ~ night|noche|dormir|bed

@@ -3,35 +3,46 @@
 from __future__ import annotations
 
 CLASSES = {
-    "applied": "put putting puse puso poner rub rubbed apply applied dabbed untamos cleaned limpie",
+    "applied": """
+        put putting puse puso poner rub rubbed apply applied dabbed untamos cleaned limpie
+        """,
     "bowel": "stool poop poo house box tray mouth boca hocico casa oreja",
     # "x" is written out as "por".
     "woundfine": """
-        clean_as ship_shape_now without_issue good_as_gold dry_as on_schedule on_track no_infection sin_infeccion looking_lush lush dandy hunky fine_and_dandy no_ill no_bother flying clearing cleared
-        prolija prolijo como_una_seda fenomenal nitida nitido fino finisima filete bacan bakan bakano impeke relinda super_bien_cerrada hecha_una_seda como_si_nada_hubiera de_película de_pelicula flawless faultless exemplary by_the_book as_expected as_hoped exactly_as_expected
-        ship_shape shipshape joined_up all_joined sano ya_sano a_su_lugar knitting_nicely hunky_dory spick_and_span sin_novedad_alguna
-        awesome amazing superb terrific stellar fantastic fantastico fantastica buenisima buenisimo marvellous splendid first_class de_10 chingona al_tiro_la macanudo macanuda barbara joyita bien_cuidada
-        no_dramas not_a_bother cant_fault_it healthy healthy_looking mending viento_en_popa estupenda estupendo dabuti chevere bacano bacana espectacular buena_pinta buen_aspecto buena_cara muy_sana sanita sana_sanita coming_on coming_along bang_on sound happy_with_it pleased_with_it delighted top_notch cojonudo de_puta_madre pura_rayita una_rayita thin_line white_line thin_white fina_linea no_trouble no_drama nada_que_decir
-        textbook ace peachy tickety_boo the_business a_treat as_it_should like_it_should
-        how_it_should present_and_correct como_nueva como_nuevo como_debe todo_en_su_lugar
-        nada_raro na_raro nada_feo nothing_wrong nothing_weird nothing_odd nothing_nasty
-        nothing_to_see nothing_alarming couldnt_ask_for_better couldnt_be_better not_a_mark
-        picture_perfect chulada uncomplicated pristine mint immaculate spotless impecable
-        no_leaks no_leaking no_oozing no_gunk no_goo good_as_new on_the_mend nada_de_que_preocuparse
-        sin_nada_raro ni_se_nota de_lujo pro_job a1
+        clean_as without_issue good_as_gold dry_as on_schedule on_track no_infection sin_infeccion
+        lush dandy hunky fine_and_dandy no_ill no_bother flying clearing cleared prolija prolijo
+        como_una_seda fenomenal nitida nitido fino finisima filete bacan bakan bakano impeke
+        relinda super_bien_cerrada hecha_una_seda de_película de_pelicula flawless faultless
+        exemplary by_the_book as_expected as_hoped exactly_as_expected ship_shape shipshape
+        joined_up all_joined sano ya_sano a_su_lugar knitting_nicely hunky_dory spick_and_span
+        awesome amazing superb terrific stellar fantastic fantastico fantastica buenisima
+        buenisimo marvellous splendid first_class de_10 chingona al_tiro_la macanudo macanuda
+        barbara joyita bien_cuidada no_dramas not_a_bother cant_fault_it healthy healthy_looking
+        mending viento_en_popa estupenda estupendo dabuti chevere bacano bacana espectacular
+        buena_pinta buen_aspecto buena_cara muy_sana sanita sana_sanita coming_on coming_along
+        bang_on sound happy_with_it pleased_with_it delighted top_notch cojonudo de_puta_madre
+        pura_rayita una_rayita thin_line white_line thin_white fina_linea no_trouble no_drama
+        nada_que_decir textbook ace peachy tickety_boo the_business a_treat as_it_should
+        like_it_should how_it_should present_and_correct como_nueva como_nuevo como_debe
+        todo_en_su_lugar nada_raro na_raro nada_feo nothing_wrong nothing_weird nothing_odd
+        nothing_nasty nothing_to_see nothing_alarming couldnt_ask_for_better couldnt_be_better
+        not_a_mark picture_perfect chulada uncomplicated pristine mint immaculate spotless
+        impecable no_leaks no_leaking no_oozing no_gunk no_goo good_as_new on_the_mend
+        nada_de_que_preocuparse sin_nada_raro ni_se_nota de_lujo pro_job a1
         """,
     "shutword": """
-        cicatrizada cicatrizado cicatrizados cicatrizando_sola cicatrizadita cerrandito
-        mended mending skinned flush reconnected unida unido juntita juntitas pegadita pegaditos cerraditos firmes
-        closed shut sealed knitted knitting fused glued_together pego pegada pegado cerro cerrado
-        cerrada cerradita cerradito sellada sello soldo cicatrizo healed healing knits closing
-        cerrando
+        cicatrizada cicatrizado cicatrizados cicatrizando_sola cicatrizadita cerrandito mended
+        mending skinned flush reconnected unida unido juntita juntitas pegadita pegaditos
+        cerraditos firmes closed shut sealed knitted knitting fused glued_together pego pegada
+        pegado cerro cerrado cerrada cerradita cerradito sellada sello soldo cicatrizo healed
+        healing knits closing cerrando
         """,
     "redlike": """
         ruddy flared flared_up flare lit_up glowing strawberry raw_looking sore_looking brick
-        rug_burn friction_burn carpet_burn razor_burn welt welts weal weals quemada quemado quemadura escaldada escaldado excoriated chafed raspada eczema hives urticaria
-        raw rosy rash sarpullido roncha ronchas rozada rozado rozadura sunburn sunburnt ruby
-        scarlet crimson blotchy salpullido
+        rug_burn friction_burn carpet_burn razor_burn welt welts weal weals quemada quemado
+        quemadura escaldada escaldado excoriated chafed raspada eczema hives urticaria raw rosy
+        rash sarpullido roncha ronchas rozada rozado rozadura sunburn sunburnt ruby scarlet
+        crimson blotchy salpullido
         """,
     "spotword": """
         pimple zit boil pustule pustules pustula espinilla grano granito barro barrito whitehead
@@ -39,78 +50,80 @@ CLASSES = {
         """,
     "slimeword": """
         slough sloughy nata pudriendo pudriendose pudre gangrena necrotic necrosis grangrena gunge
-        snot snotty moco mocos mayonesa mayo mayonnaise natilla custard atole yoghurt yogurt
-        yogur cottage_cheese requeson curdled gusano gusanos gusanera maggot maggots larvas
+        snot snotty moco mocos mayonesa mayo mayonnaise natilla custard atole yoghurt yogurt yogur
+        cottage_cheese requeson curdled gusano gusanos gusanera maggot maggots larvas
         """,
     "xray": """
         x_ray x_rays xray xrays radiograph radiographs radiografia radiografias rayos_x imaging
-        films tomografia ct_scan
-        por_ray por_rays
+        films tomografia ct_scan por_ray por_rays
         """,
     "redword": """
-        irrita irritao colorao coloraa enrojecia rojiblanca
-        rojez encarnada encarnado encarnadita rubor eritematosa rubicunda
-        rojona rojon rojisimo rojisima rojote rojiza enrojecio enrojeciendo enrojecidas enrojecidos colorados coloraditos coloradas irritadas irritados reds
-        red redness reddish redder reddened pink pinkish pinker erythema erythematous inflamed
-        angry angry_looking rojo roja rojita rojito enrojecido enrojecida enrojecimiento rojiza
-        rojizo rosadito rosaditos rosada rosadita rosita coloradita colorada colorado eritema irritado irritada
-        irritadita irritated flushed rosa rojos rojas ruborizada
+        pinkness angrier rubor rojura ruddiness irrita irritao colorao coloraa enrojecia
+        rojiblanca rojez encarnada encarnado encarnadita eritematosa rubicunda rojona rojon
+        rojisimo rojisima rojote rojiza enrojecio enrojeciendo enrojecidas enrojecidos colorados
+        coloraditos coloradas irritadas irritados reds red redness reddish redder reddened pink
+        pinkish pinker erythema erythematous inflamed angry angry_looking rojo roja rojita rojito
+        enrojecido enrojecida enrojecimiento rojizo rosadito rosaditos rosada rosadita rosita
+        coloradita colorada colorado eritema irritado irritada irritadita irritated flushed rosa
+        rojos rojas ruborizada
         """,
     "seepword": """
-        glistening glisteny stickiness gooey_clear wept weepiness lagrimea lagrimeando destilando supurita
-        leakage weepage leakiness dribbly drippy
-        aguadija aguadijas aguosa aguosidad
-        gunge_weeping clear_gunge
-        linfa lymph agua_clarita agua_clara liquidos juguitos flujo destila destilando gotea_claro chorreadita babeando soggy squelchy clammy sweating dewy gunge_clear seepy dampish wettish dampness wetness moistness escurrir mojadas mojados humedita humedito goteando goteo
-        dribble dribbles dribbling goopy goop gloopy gloop straw_coloured straw_colored weep weeps
-        discharge discharging seep seeps seeped seeping seepage weep weeps weeping wept weepy
-        ooze oozes oozed oozing oozy drainage draining drains drain exudate serous
-        serosanguinous serosanguineous leak leaks leaking leaked drips dripping moist damp wet
-        fluid clear_fluid liquid clear_liquid watery secrecion secreciones supura supurando
-        supuracion liquido liquidito aguita moisture tacky serum juguito babosita baboso pegajosa pegajoso pegajosito llorosa sale_liquido escurre escurriendo escurrimiento llora
-        lloroso drenando drena drenaje exudado sanguaza serosa suero rezuma rezumando humeda
-        humedo mojadita mojado mojada seeply plasma
+        glistening glisteny stickiness gooey_clear wept weepiness lagrimea lagrimeando destilando
+        supurita leakage weepage leakiness dribbly drippy aguadija aguadijas aguosa aguosidad
+        linfa lymph agua_clarita agua_clara liquidos juguitos flujo destila gotea_claro
+        chorreadita babeando soggy squelchy clammy sweating dewy seepy dampish wettish dampness
+        wetness moistness escurrir mojadas mojados humedita humedito goteando goteo dribble
+        dribbles dribbling goopy goop gloopy gloop straw_coloured straw_colored weep weeps
+        discharge discharging seep seeps seeped seeping seepage weeping weepy ooze oozes oozed
+        oozing oozy drainage draining drains drain exudate serous serosanguinous serosanguineous
+        leak leaks leaking leaked drips dripping moist damp wet fluid clear_fluid liquid
+        clear_liquid watery secrecion secreciones supura supurando supuracion liquido liquidito
+        aguita moisture tacky serum juguito babosita baboso pegajosa pegajoso pegajosito llorosa
+        sale_liquido escurre escurriendo escurrimiento llora lloroso drenando drena drenaje
+        exudado sanguaza serosa suero rezuma rezumando humeda humedo mojadita mojado mojada seeply
+        plasma
         """,
     "pusword": """
-        pudricion podredumbre podre suppuration pyogenic empyema
-        pus pussy pussing pussed pussy_stuff purulent purulento purulenta suppurating septic festering festered festers encono enconada enconado enconandose
-        suppurative infected infection abscess abscessed infectado infectada infeccion infecto
-        absceso postema materia pusy puss pús pusulento
+        pudricion podredumbre podre suppuration pyogenic empyema pus pussy pussing pussed
+        pussy_stuff purulent purulento purulenta suppurating septic festering festered festers
+        encono enconada enconado enconandose suppurative infected infection abscess abscessed
+        infectado infectada infeccion infecto absceso postema materia pusy puss pús pusulento
         """,
     "puscolour": """
-        yellowy greeny amarillosa verdusco verdusca amarilloso yellowgreen
-        khaki mustard_coloured chunky clumpy curdled mostaza caqui pastoso pastosa marron cafe_espeso grumoso grumosa crema_espesa
-        yellow green greenish yellowish creamy cream thick cloudy white milky gunky gunk goo
-        gooey grey gray brown custard amarillo amarilla amarillento amarillenta verde verdoso
-        verdosa espeso espesa cremoso cremosa blanco blanca turbio lechoso gris blancuzco beige
+        yellowy greeny amarillosa verdusco verdusca amarilloso yellowgreen khaki mustard_coloured
+        chunky clumpy curdled mostaza caqui pastoso pastosa marron cafe_espeso grumoso grumosa
+        crema_espesa yellow green greenish yellowish creamy cream thick cloudy white milky gunky
+        gunk goo gooey grey gray brown custard amarillo amarilla amarillento amarillenta verde
+        verdoso verdosa espeso espesa cremoso cremosa blanco blanca turbio lechoso gris blancuzco
+        beige
         """,
     "goo": """
-        gunge crud yuck crust_with porqueria cochinada mugre plasta pasta
-        discharge stuff goo gunk liquid fluid ooze oozing drainage liquido secrecion cosa
-        materia exudate seep gunge slime weeping dripping leaking coming liquidito crema muck
-        escurre sale saliendo mucky matter
+        gunge crud yuck porqueria cochinada mugre plasta pasta discharge stuff goo gunk liquid
+        fluid ooze oozing drainage liquido secrecion cosa materia exudate seep slime weeping
+        dripping leaking coming liquidito crema muck escurre sale saliendo mucky matter
         """,
     "smellword": """
-        humming fester_smell cantar_feo
-        baranda catinga vaho tufarada pestilencia huelen oliera
-        atufa atufo hedionda olisco olisca chuquia chuquio grajo berrinche sniffy smellier ponged olorazo apestan hieden jede jediondo jedionda
-        smell smells smelled smelly smelling smelt stink stinks stinky stinking stunk stank reek
-        reeks reeking reeked whiff whiffs whiffy pong pongs pongy odour odor odours odors
-        malodorous foul rank pungent fetid foetid stench niff niffy funky_smell manky_smell
-        rotten putrid putrefied off_smell huele hiede apesta apestoso apestosa apesto olor
-        oloroso mal_olor pestilente peste hedor fetido fetida olia oliendo hediondo hedionda
-        oler huela tufo cheesy_smell podrido podrida ahiede jiede
-        olorcito olorcillo ripe gamey gamy honks honk honking hums humming_smell ponging minging agrio rancio acido pestazo tufillo
+        humming baranda catinga vaho tufarada pestilencia huelen oliera atufa atufo hedionda
+        olisco olisca chuquia chuquio grajo berrinche sniffy smellier ponged olorazo apestan
+        hieden jede jediondo jedionda smell smells smelled smelly smelling smelt stink stinks
+        stinky stinking stunk stank reek reeks reeking reeked whiff whiffs whiffy pong pongs pongy
+        odour odor odours odors malodorous foul rank pungent fetid foetid stench niff niffy
+        funky_smell manky_smell rotten putrid putrefied off_smell huele hiede apesta apestoso
+        apestosa apesto olor oloroso mal_olor pestilente peste hedor fetido fetida olia oliendo
+        hediondo oler huela tufo cheesy_smell podrido podrida ahiede jiede olorcito olorcillo ripe
+        gamey gamy honks honk honking hums humming_smell ponging minging agrio rancio acido
+        pestazo tufillo
         """,
     "seeword": """
-        see seeing sees saw visible showing shows exposed looking_at staring_at look_at sticking poking peeking protruding out
-        through ve veo ven asoma asomando asoman salido expuesto expuesta ver mira miro aprecia
-        visto looks viendo alcanza saliendo salida visibles viewable peeping
+        see seeing sees saw visible showing shows exposed looking_at staring_at look_at sticking
+        poking peeking protruding out through ve veo ven asoma asomando asoman salido expuesto
+        expuesta ver mira miro aprecia visto looks viendo alcanza saliendo salida visibles
+        viewable peeping
         """,
     "other_than_wound": """
-        orina urine orin pipis ear ears eye eyes nose teeth breath mouth fart farts food poo
-        poop pee wee bandage dressing wrap cast splint vendaje venda aliento pedo pedos orejas
-        oreja boca popo caca pipi litter tray dog_food gums tongue ferula yeso farty
+        orina urine orin pipis ear ears eye eyes nose teeth breath mouth fart farts food poo poop
+        pee wee bandage dressing wrap cast splint vendaje venda aliento pedo pedos orejas oreja
+        boca popo caca pipi litter tray dog_food gums tongue ferula yeso farty
         """,
     "bloodything": """
         bandage vetwrap collar leash lead towel poop poo pee wee stool urine red_spots popo pipi
@@ -192,6 +205,10 @@ RULES = {
     ^ <good>
     looks|look|looking|se_ve|se_ven|la_veo|veo|sanando|cicatrizando ~ <good>|rebien
     todo|all|everything ~2 <good>
+    thin|fine|just|only|nomas|solo|little ~3 pink|red|rosa|rosita|roja ~ <pinkline>
+    abajo|underneath|under ~3 rosita|pink ~ y|and lisa|smooth|lisita
+    inflammation|inflamation|inflammed|inflamacion ~3 red|redness|roja|rojo
+    inflammation|inflamation|irritation|irritacion ~ along|around|round|near|next|en|de ~2 <wound>
     = red
     <redword> ~4 esquina|esquinita|corner|one_end|bottom_end|top_end|edge|orilla|orillita|puntita -gums -<bloodything> -<eyes>
     <wound> ~5 <redword> -<bloodything> -gums
@@ -207,11 +224,6 @@ RULES = {
     edges|orillas|bordes ~3 sore ~ and|y? inflamed|inflamadas|irritadas
     <redword> ~~ <swell>|sore|hot|warm|puffy|caliente|hinchada ~4 <wound> -gums -<eyes> -<bloodything>
     <redword> and|y|e ~2 <swell>|hot|sore|warm|caliente ~4 <wound> -gums -<eyes>
-    = clean @incision @asked-incision
-    thin|fine|just|only|nomas|solo|little ~3 pink|red|rosa|rosita|roja ~ <pinkline>
-    abajo|underneath|under ~3 rosita|pink ~ y|and lisa|smooth|lisita
-    inflammation|inflamation|inflammed|inflamacion ~3 red|redness|roja|rojo
-    inflammation|inflamation|irritation|irritacion ~ along|around|round|near|next|en|de ~2 <wound>
     = red @incision @asked-incision
     <redlike> -meat -steak -chicken -carne -<food>
     = red @incision @swelling @licking @asked-incision
@@ -255,7 +267,6 @@ RULES = {
     clear|wet|damp|moist|humeda|mojada|clarita ~ stain|mark|marks|patch|patches|ring|spot|spots|mancha|manchita|marca
     = discharge @incision @asked-incision
     sticky|crusty|crusted|moist -<bandageword>
-    = discharge @incision @asked-incision
     <seepword> -<bandageword> -<eyes> -<dryword>
     = pus
     <wound> ~6 <spotword>|<slimeword> -<applied>
@@ -290,7 +301,6 @@ RULES = {
     = pus !@bruising @incision @asked-incision
     yellow|green|gunk|gunky|goo|pus|creamy|amarillo|verde|thick|espeso|yellowish|greenish \
         -<poo> -<vomit> -<bruiseword>
-    = pus @incision @asked-incision
     <spotword>|<slimeword> -<applied> -<eyes> -<food> -toe -<smellword>
     = odour
     olor|smell|odour|whiff|odor ~ agrio|acido|rancio|sour|sweet|acid -<other_than_wound>

@@ -4,26 +4,29 @@ from __future__ import annotations
 
 CLASSES = {
     "lick": """
-        lapping lapped sucking suckling sucked tonguing lametea lametear lametón lamidota relame relamiendo relamerse chupetón
-        lambe lambiendo lamber lambio lambida lambidas lambiendose lambetea lambeteo lame_y lenguazos lick_lick licky_licky
-        lick licks licked licking lickety lame lamer lamio lamiendo lamido lamerse lamia lami
-        lamiendose lamiendola lamiendolo lamida lamidas lamen lamerla lamerlo lametea lamiéndose
-        chupa chupo chupando chuparse chupandose chupetea lamerse lamérsela lickin lamerselo darse_lengua dandose_lengua slurping grooms grooming groomed acicala acicalando acicalarse slobbering slobbers slobbered lametazos lenguetea lengüetea lengüeteando lenguetea lenguetazos licky
+        lapping lapped sucking suckling sucked tonguing lametea lametear lametón lamidota relame
+        relamiendo relamerse chupetón lambe lambiendo lamber lambio lambida lambidas lambiendose
+        lambetea lambeteo lame_y lenguazos lick licks licked licking lickety lame lamer lamio
+        lamiendo lamido lamerse lamia lami lamiendose lamiendola lamiendolo lamida lamidas lamen
+        lamerla lamerlo lamiéndose chupa chupo chupando chuparse chupandose chupetea lamérsela
+        lickin lamerselo darse_lengua dandose_lengua slurping grooms grooming groomed acicala
+        acicalando acicalarse slobbering slobbers slobbered lametazos lenguetea lengüetea
+        lengüeteando lenguetazos licky
         """,
     "chew": """
-        morderse mordisquearse mordisquear mordiéndole rascada rascones scrapes scraping nibbly munching munched munches
-        chew chews chewed chewing chewin nibble nibbles nibbled nibbling gnaw gnaws gnawed
-        gnawing mordisquea mordisqueo mordisqueando muerde mordio mordiendo morder mordiendose
-        masca mascando biting bites bit bite worrying nips scratch scratches scratched
-        scratching rasca rasco rascando rascarse rascandose rascado rascar pawing paws paw
-        picking fussing bothering messing muerda mordido mordisquear roe royendo
-        itch itching itches itched yanking tugging plucking
+        morderse mordisquearse mordisquear mordiéndole rascada rascones scrapes scraping nibbly
+        munching munched munches chew chews chewed chewing chewin nibble nibbles nibbled nibbling
+        gnaw gnaws gnawed gnawing mordisquea mordisqueo mordisqueando muerde mordio mordiendo
+        morder mordiendose masca mascando biting bites bit bite worrying nips scratch scratches
+        scratched scratching rasca rasco rascando rascarse rascandose rascado rascar pawing paws
+        paw picking fussing bothering messing muerda mordido roe royendo itch itching itches
+        itched yanking tugging plucking
         """,
     "at_wound": """
         stitches wound incision staples sutures bandage it leg knee area site dressing cut scar
         line puntos herida grapas vendaje venda pata patita sutura operacion cirugia rodilla ahi
-        cicatriz seam splint cast surgical_site surgery surgery_site lesion ella_misma op_site
-        hip cadera paw zona puntadas
+        cicatriz seam splint cast surgical_site surgery surgery_site lesion ella_misma op_site hip
+        cadera paw zona puntadas
         """,
     "elsewhere": """
         other_leg other_paw other_foot other_hind good_leg front_paws front_paw bigotes labios
@@ -32,10 +35,10 @@ CLASSES = {
         """,
     "otherears": "ear ears neck chin oreja orejas cuello",
     "at_place": """
-        stitches wound incision staples sutures bandage leg knee area site scab scabs costra dressing cut scar
-        line puntos herida grapas vendaje venda pata patita sutura operacion cirugia rodilla ahi
-        cicatriz seam splint cast surgical_site surgery surgery_site lesion ella_misma op_site
-        hip cadera paw zona puntadas
+        stitches wound incision staples sutures bandage leg knee area site scab scabs costra
+        dressing cut scar line puntos herida grapas vendaje venda pata patita sutura operacion
+        cirugia rodilla ahi cicatriz seam splint cast surgical_site surgery surgery_site lesion
+        ella_misma op_site hip cadera paw zona puntadas
         """,
 }
 
@@ -49,6 +52,9 @@ RULES = {
     no|wont|cant|doesnt|never|hasnt|isnt|wouldnt ~ deja|para|stop|stops|stopped|stopping|quit|dejado|parado ~ de? <lick> -<elsewhere>
     no ~ deja|dejo|dejaba en_paz ~3 <at_wound>
     = yes
+    chuparse|lamerse|morderse|rascarse|mordisquearse ~3 <at_place>
+    nose|mouth|teeth|hocico|trompa ~ in|on|at|en ~ his|her|the|la|su <at_place>
+    sound|noise|ruido ~ of|de licking|chewing|lamido|lamerse
     been|gone|was|is|hes|shes|having_a_go ~ at ~ his|her|the|its <wound> -<neg>
     like|como ~4 lolly|lollipop|ice_cream|icecream|popsicle|paleta|paletita|helado|chupete ~3 <at_place>|them
     <at_place> ~ like|como ~3 lolly|lollipop|popsicle|paleta|helado|chupete
@@ -77,10 +83,6 @@ RULES = {
     dale|duro|anda|esta|sigue|puro ~4 con ~ lengua -<food>
     dale que? dale ~3 <lick>|lengua
     licking|licked|chewing ~ raw|himself|herself
-    = yes
-    sound|noise|ruido ~ of|de licking|chewing|lamido|lamerse
-    nose|mouth|teeth|hocico|trompa ~ in|on|at|en ~ his|her|the|la|su <at_place>
-    chuparse|lamerse|morderse|rascarse|mordisquearse ~3 <at_place>
     at ~ his|her|the ~ leg|wound|stitches|scar|incision|cut|knee ~ again|constantly|nonstop|all|like|slurp
     slurp|slurping|slurps
     pasa|pasando|paso|pasaba|dando|da ~ la? lengua|lenguetazos|lengüetazos -<food>
@@ -104,7 +106,6 @@ RULES = {
     go|going|went|gone at ~2 <at_wound>
     wont|doesnt|cant|couldnt|wouldnt|no ~ leave|let|stop|deja|dejar ~3 <at_wound> ~ alone|be|en_paz|paz|quieta|quietos
     cache|cacho|cachamos|caught|agarre|pesque|encontre|found ~2 <lick>
-    = yes
     se ~ lava|asea|lavando|limpiando|acicala ~3 <wound>
     = yes !@asked-appetite !@asked-dose
     <lick> ~2 it -<elsewhere> -<food> -up

@@ -4,67 +4,66 @@ from __future__ import annotations
 
 CLASSES = {
     "lostverb": """
-        awol aguantaron fallaron reventaronse
-        untied unstuck unglued detached sheared undid loosened unfastened let_go gave_out
-        soltado soltada soltados quitado quitados reventadas rota rotas partido partida rajado tronada despegado despegada despegados caida caidas suelta sueltas
-        aflojo aflojaron afloja aflojado aflojados
-        snapped broke broken popped pinged burst bust busted unpicked undone tugged yanked gone
-        missing failed failing hanging dangling loose flapping unravelled unraveled lifted lost
-        reventado reventados rompio rompieron roto rotos partio partieron solto soltaron suelto
-        sueltos zafo zafaron zafado zafados botado botados safo safaron trono tronaron tronado
-        desprendio desprendieron desprendido arranco arrancado arrancados perdio perdido falta
-        faltan salido salidos caido caidos colgando flojo flojos abierto abiertos saltado saltados
+        awol aguantaron fallaron untied unstuck unglued detached sheared undid loosened unfastened
+        let_go gave_out soltado soltada soltados quitado quitados reventadas rota rotas partido
+        partida rajado tronada despegado despegada despegados caida caidas suelta sueltas aflojo
+        aflojaron afloja aflojado aflojados snapped broke broken popped pinged burst bust busted
+        unpicked undone tugged yanked gone missing failed failing hanging dangling loose flapping
+        unravelled unraveled lifted lost reventado reventados rompio rompieron roto rotos partio
+        partieron solto soltaron suelto sueltos zafo zafaron zafado zafados botado botados safo
+        safaron trono tronaron tronado desprendio desprendieron desprendido arranco arrancado
+        arrancados perdio perdido falta faltan salido salidos caido caidos colgando flojo flojos
+        abierto abiertos saltado saltados
         """,
     "wantsto": """
-        trying tries try wants want quiere intenta trata queriendo intentando tratando almost nearly
-        casi
+        trying tries try wants want quiere intenta trata queriendo intentando tratando almost
+        nearly casi
         """,
     "openword": """
-        unstuck unglued untied unsealed detached sprung ruptured breached widened widening cleft divot notch rip unravelling_open cracked_open gapping gapped spreading_apart drawn_apart drifted_apart pulled_apart come_away coming_away sheared rasgado rasgada rasgo entreabierta entreabierto despegadita ojalito tajito tajo_abierto aberturilla desunida desunido desunieron
-        ladito_abierto
-        rajo rajando partio parting partiendo separando separan separa desgarro desgarrado desgarrando abriendose abrirse abierto_de despego despegando despegada unpicked unstitched ripped_open torn_open tear tearing chasm cavity crevice cavidad grietita fissure parts abrieron desprendida desprendio
-        open opened opening opens reopened gaping gape gapes gap gaps split splitting splits
-        apart separated separating separation dehisced dehiscence dehiscing popped burst bursted
-        unzipped came_apart come_apart came_open come_open coming_apart coming_open popped_open
-        split_open wide_open parted hole slot undone separacion aberturita abertura rendija rajita grieta huequito agujerito abierto abierta abrio abriendo abre abierta_la
-        abrieron reventado revento reventaron separo separado separada separados hueco hoyo
-        hoyito rajada rajado boquete agujero dehiscencia descosio descosido descosida desgarro
-        zafaron zafo_un
+        unstuck unglued untied unsealed detached sprung ruptured breached widened widening cleft
+        divot notch rip unravelling_open cracked_open gapping gapped spreading_apart drawn_apart
+        drifted_apart pulled_apart come_away coming_away sheared rasgado rasgada rasgo
+        entreabierta entreabierto despegadita ojalito tajito tajo_abierto aberturilla desunida
+        desunido desunieron rajo rajando partio parting partiendo separando separan separa
+        desgarro desgarrado desgarrando abriendose abrirse abierto_de despego despegando despegada
+        unpicked unstitched ripped_open torn_open tear tearing chasm cavity crevice cavidad
+        grietita fissure parts abrieron desprendida desprendio open opened opening opens reopened
+        gaping gape gapes gap gaps split splitting splits apart separated separating separation
+        dehisced dehiscence dehiscing popped burst bursted unzipped came_apart come_apart
+        came_open come_open coming_apart coming_open popped_open split_open wide_open parted hole
+        slot undone separacion aberturita abertura rendija rajita grieta huequito agujerito
+        abierto abierta abrio abriendo abre abierta_la reventado revento reventaron separo
+        separado separada separados hueco hoyo hoyito rajada rajado boquete agujero dehiscencia
+        descosio descosido descosida zafaron zafo_un
         """,
     "deepword": """
         bone metal plate screw screws pin pins wire wires implant implants hardware muscle meat
         flesh fat tendon tendons tissue inside insides guts raw_meat joint ligament hueso placa
         tornillo tornillos clavo clavos alambre implante musculo carne carnita tejido grasa
         adentro lo_de_adentro fierro fierros tripas intestines nail shiny deep hondo honda
-        profundo profunda femur tibia
-        fierrito fierritos tornillito tornillitos huesito placita metalito clavito musculito
-        bistec
-        rod rods bolt bolts spike varilla perno pernos
+        profundo profunda femur tibia fierrito fierritos tornillito tornillitos huesito placita
+        metalito clavito musculito bistec rod rods bolt bolts spike varilla perno pernos
         """,
     "stitchword": """
         stitch stitches suture sutures staple staples puntos punto puntada puntadas grapa grapas
         sutura suturas hilo hilos
         """,
     "removal": """
-        remove removed removal removing appointment today's dissolvable dissolved removeing
-        quitar quitan quitaron retirar retiraron came_out_today vet_took when_do
-        due_out out_on coming_out_on coming_out_tomorrow come_out_on due friday_at come_out_next
-        coming_out_next
+        remove removed removal removing appointment today's dissolvable dissolved removeing quitar
+        quitan quitaron retirar retiraron came_out_today vet_took when_do due_out out_on
+        coming_out_on coming_out_tomorrow come_out_on due friday_at come_out_next coming_out_next
         """,
     "tooth": "teeth tooth fence gate hedge diente",
     "deepbone": """
         bone metal plate screw screws implant hardware hueso placa tornillo tornillos implante
-        tendon tendons
-        fierrito tornillito huesito
-        rod varilla perno pernos
+        tendon tendons fierrito tornillito huesito rod varilla perno pernos
         """,
     "nodeep": """
         no_deeper no_bone no_muscle superficial nothing_to_see superficially no_deep toy chew
         """,
     "toyctx": """
-        telly tv buried enterro cable charger plug fence reja crate jaula
-        toy chew chewing chewed treat eating food bowl tin nylon ate juguete masticando
-        mordiendo premio buried
+        telly tv buried enterro cable charger plug fence reja crate jaula toy chew chewing chewed
+        treat eating food bowl tin nylon ate juguete masticando mordiendo premio
         """,
 }
 
@@ -88,6 +87,7 @@ RULES = {
     isnt|not|no|arent ~2 knitting|closing|joining|joined|pegando|cerrando ~~ <wound>|end|skin|piel|edges
     skin|piel|<wound> ~2 isnt|not|no|arent ~2 knitting|closing|joining|joined|pegando|cerrando
     leg|knee|pata|rodilla|pierna ~ is|has|esta open|opened|abierta
+    top|bottom|end|middle|arriba|abajo|edge|corner|part|medio|punta|orilla|lado ~4 <neg> ~3 joined|closed|stuck|pegada|pegado|cerrada|cerrado|together|meeting|touching
     <stitchword> ~5 <lostverb> -<removal> -<wantsto> -<pusword> -<bleedword>
     <lostverb> ~3 <stitchword> -<removal> -<wantsto> -<seepword> -<bleedword> -<pusword> -<goo> -<smellword>
     found|encontre|halle|vi|hay|theres ~3 <stitchword> ~4 floor|bed|bedding|suelo|cama|piso|cobija|tirado|tirada|lying|basket|crate|sofa|carpet

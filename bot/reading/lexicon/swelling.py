@@ -6,22 +6,24 @@ CLASSES = {
     "scared": "throat ran into dog",
     "swell": """
         enlarged engorged engrosado engrosada abultamiento tumefaccion ensanchado ensanchada
-        inchadita inchadito hinchaita swolled swollend hinchao inflamaíta hinchás abombado abombada abotagada bloated_leg edematizado tumefacta swoll
-        swelling swellings swollen swell swells swelled swole swolen puffy puffiness puffed puff
-        oedema edema oedematous edematous seroma fluid_pocket pocket_of_fluid lump_of_fluid
-        effusion tumefaction swollen_up distended_leg hinchado hinchada hinchazon hincho hincha
-        hinchadito hinchadita hinchando hinchó hinchados hinchadas inflamado inflamada inflamo
-        inflama inflamacion inflamadito inflamadita inflamando inflamados bolsita_de_liquido
-        bola_de_agua bolsa_de_liquido abultado abultada boludo abotagado tumefacto bulge bulging
-        inchado inchada inchazon chipote hinchar hincharse inflamar inflamarse hinche swellin hinchao hincha hinchaito inflamao
+        inchadita inchadito hinchaita swolled swollend hinchao inflamaíta hinchás abombado
+        abombada abotagada bloated_leg edematizado tumefacta swoll swelling swellings swollen
+        swell swells swelled swole swolen puffy puffiness puffed puff oedema edema oedematous
+        edematous seroma fluid_pocket pocket_of_fluid lump_of_fluid effusion tumefaction
+        swollen_up distended_leg hinchado hinchada hinchazon hincho hincha hinchadito hinchadita
+        hinchando hinchó hinchados hinchadas inflamado inflamada inflamo inflama inflamacion
+        inflamadito inflamadita inflamando inflamados bolsita_de_liquido bola_de_agua
+        bolsa_de_liquido abultado abultada boludo abotagado tumefacto bulge bulging inchado
+        inchada inchazon chipote hinchar hincharse inflamar inflamarse hinche swellin hinchaito
+        inflamao
         """,
     "bruiseword": """
-        cardenales moraduras moradura magulladura magullado magullada golpeado contusión moretoneado moretoneada moretonada
-        moraton moratones moretonote
-        bruise bruises bruised bruising ecchymosis ecchymoses contusion haematoma hematoma
-        black_and_blue moreton moretones moreteado moreteada amoratado amoratada hematomas
-        cardenal cardenales moretoncito moretoncitos equimosis negro_y_azul
-        shiner moraetes morete moretes cardenalito moretonsito moretonsote moretonazo moretonzote
+        cardenales moraduras moradura magulladura magullado magullada golpeado contusión
+        moretoneado moretoneada moretonada moraton moratones moretonote bruise bruises bruised
+        bruising ecchymosis ecchymoses contusion haematoma hematoma black_and_blue moreton
+        moretones moreteado moreteada amoratado amoratada hematomas cardenal moretoncito
+        moretoncitos equimosis negro_y_azul shiner moraetes morete moretes cardenalito moretonsito
+        moretonsote moretonazo moretonzote
         """,
     "bruisecolour": """
         purply moretoncitos negruzco negruzca azulado azulada azulosa indigo maroon livida lívido
@@ -34,41 +36,42 @@ CLASSES = {
         zona herida alrededor shaved pecho
         """,
     "sizeword": """
-        bote barco tambor poste bolo morcilla remolacha ballon
-        sandia watermelon mandarina duraznos kiwi nuez_grande plato cantaloupe onion potato beach_ball bowling puño puno fists cantalupo coquito guayaba chirimoya
-        golf_ball tennis_ball grapefruit orange balloon baseball softball melon fist egg lemon
-        apple pelota globo toronja naranja limon mandarin tangerine plum peach football huevo
-        manzana mandarina durazno nectarine potato papa doorknob
-        cricket_ball ping_pong_ball snooker_ball rugby_ball bowling_ball tree_trunk elephant
-        pear kiwi aguacate mango satsuma clementine turnip coconut coco elefante tronco papaya
-        jitomate tomate
-        bolillo pambazo tamal chayote globito pelotota
-        boxing_glove salvavidas flotador llanta tyre tire bagel
+        bote barco tambor poste bolo morcilla remolacha ballon sandia watermelon mandarina
+        duraznos kiwi nuez_grande plato cantaloupe onion potato beach_ball bowling puño puno fists
+        cantalupo coquito guayaba chirimoya golf_ball tennis_ball grapefruit orange balloon
+        baseball softball melon fist egg lemon apple pelota globo toronja naranja limon mandarin
+        tangerine plum peach football huevo manzana durazno nectarine papa doorknob cricket_ball
+        ping_pong_ball snooker_ball rugby_ball bowling_ball tree_trunk elephant pear aguacate
+        mango satsuma clementine turnip coconut coco elefante tronco papaya jitomate tomate
+        bolillo pambazo tamal chayote globito pelotota boxing_glove salvavidas flotador llanta
+        tyre tire bagel
         """,
     "notswell": """
-        pride fur tail hair cheeks orgullo pelo pecho
-        belly tummy stomach abdomen panza barriga estomago vientre gums balls mattress
+        pride fur tail hair cheeks orgullo pelo pecho belly tummy stomach abdomen panza barriga
+        estomago vientre gums balls mattress
         """,
     "lumpword": """
-        mound hump nodule egg_shaped protuberance protuberancia joroba bulge_thing lumpiness
-        bultico bolitas chichona burbuja vejiga nodulo nódulo hernia bultazo fluid_filled swelling_lump bolón pelotica bump_thing quiste cyst knobble
-        lump lumps bump bumps knot bulto bultito bola bolita bolota chipote chichon chichoncito
-        bubble pouch blister ampolla lumpy tumorcito pelotita pelota_de_agua
+        mound hump nodule egg_shaped protuberance protuberancia joroba lumpiness bultico bolitas
+        burbuja vejiga nodulo nódulo hernia bultazo fluid_filled bolón pelotica quiste cyst
+        knobble lump lumps bump bumps knot bulto bultito bola bolita bolota chipote chichon
+        chichoncito bubble pouch blister ampolla lumpy tumorcito pelotita pelota_de_agua
         """,
     "sized": """
-        chorizos morcilla morcillas longaniza longanizas poste postes morrongas
-        jamon jamones salchicha salchichas sausage sausages balloon globo tamal tronco camote
-        chorizo bolillo ham gammon marrow
+        chorizos morcilla morcillas longaniza longanizas poste postes jamon jamones salchicha
+        salchichas sausage sausages balloon globo tamal tronco camote chorizo bolillo ham gammon
+        marrow
         """,
     "wholly": """
         completely totally entirely fully altogether completamente totalmente por_completo
         all_the_way disappeared vanished
         """,
     "verymuch": """
-        something_chronic something_terrible something_rotten something_fierce big_time bigtime summat_awful like_anything no_end
-        exageradamente exagerado brutal brutalmente ridiculous impresionante impresionantemente terriblemente canon un_chingo un_chingos bestia horrores un_monton_ resto cualquier_cantidad awful_lot something_awful
-        recontra requete requeteque retequete un_chorro un_resto machin caleta un_monton
-        un_chorrote kilos to_hell demasiado_demasiado cantidad un_vergo harto_harto arto
+        something_chronic something_terrible something_rotten something_fierce big_time bigtime
+        summat_awful like_anything no_end exageradamente exagerado brutal brutalmente ridiculous
+        impresionante impresionantemente terriblemente canon un_chingo un_chingos bestia horrores
+        resto cualquier_cantidad awful_lot something_awful recontra requete requeteque retequete
+        un_chorro un_resto machin caleta un_monton un_chorrote kilos to_hell cantidad un_vergo
+        harto_harto arto
         """,
     "seepword2": "drink drinks drank bowl bebe toma clear coming sale leaking",
     "patientfat": "esta_gordo esta_gorda",
@@ -88,6 +91,15 @@ RULES = {
     squishy|soft|squidgy|jelly|blandita|blando|aguadita|aguado ~ <lumpword>|spot|area|bulge
     bag|bolsa|pocket|bolsita|sac|pouch|bubble ~ of|de|con ~ fluid|agua|liquid|liquido
     <lumpword> ~ <wound>|cicatriz
+    <lumpword> ~~ <joint>|<wound>|ankle|hock -<notswell>
+    <lumpword> ~~ come|came|appeared|popped|salio|aparecio|salido ~ up? -<notswell> -<scared>
+    <swell> -<notswell>
+    <slight> ~3 <swell> -<notswell>
+    <swell> ~3 <slight> -<notswell>
+    <lumpword> ~4 <joint>|<wound>|ankle|hock -<notswell>
+    <joint>|<wound> ~4 <lumpword>
+    <joint>|leg|pata|patita|foot|ankle ~3 fat|fatter|thick|thicker|bigger|chubby|plump|podgy|tubby|chunkier|gordita|gorda|
+        grande|chunky|round|gruesa ~ than?
     = mild fixed
     not|isnt|arent|no ~ that|too|very|muy ~ <swell> -<notswell>
     = mild trend:better fixed
@@ -102,28 +114,6 @@ RULES = {
     creciendo|crecio|crece|growing|grew ~3 <lumpword> -<notswell>
     <swell> ~3 subiendo|sube|subio|avanza|avanzando|extendiendo|climbing|rising|creeping -<notswell>
     going|getting|gone ~ up not ~ down +<swell>
-    = mild
-    <lumpword> ~~ <joint>|<wound>|ankle|hock -<notswell>
-    <lumpword> ~~ come|came|appeared|popped|salio|aparecio|salido ~ up? -<notswell> -<scared>
-    <swell> -<notswell>
-    <slight> ~3 <swell> -<notswell>
-    <swell> ~3 <slight> -<notswell>
-    <lumpword> ~4 <joint>|<wound>|ankle|hock -<notswell>
-    <joint>|<wound> ~4 <lumpword>
-    <joint>|leg|pata|patita|foot|ankle ~3 fat|fatter|thick|thicker|bigger|chubby|plump|podgy|tubby|chunkier|gordita|gorda|
-        grande|chunky|round|gruesa ~ than?
-    = mild trend:same
-    <swell> ~4 <samey> -<notswell>
-    <samey> ~3 <swell> -<notswell>
-    <swell> ~~ <samey> ~ as|que -<notswell>
-    = mild trend:better
-    <swell> ~3 on ~ way out
-    <swell> ~3 halved|settled|settling|cediendo|bajo|baja|cede|quitando
-    <swell> ~5 <fewer> -<neg> -<notswell> -<wholly>
-    <fewer> ~3 <swell> -<neg> -<notswell> -<wholly>
-    <swell> ~~ going_down|gone_down|coming_down|went_down|half_what|better|improving|bajando|
-        bajado -<wholly>
-    = mild trend:worse
     <swell> ~3 otra_vez|de_nuevo|de_repente|suddenly|overnight|de_golpe|again -<neg>
     otra vez <swell>
     is|its|hes|shes|sigue|esta ~ swelling|hinchando|inflamando ~ up|mas|more
@@ -150,6 +140,18 @@ RULES = {
     more|mas big|fat|thick|grande|gorda than|que -<notswell>
     puffier|fatter|thicker|rounder|gordota -<neg> -<fewer> -<notswell>
     started|starting|begun|empezo|begins|empieza|comenzo ~3 <swell>
+    = mild trend:same
+    <swell> ~4 <samey> -<notswell>
+    <samey> ~3 <swell> -<notswell>
+    <swell> ~~ <samey> ~ as|que -<notswell>
+    = mild trend:better
+    <swell> ~3 on ~ way out
+    <swell> ~3 halved|settled|settling|cediendo|bajo|baja|cede|quitando
+    <swell> ~5 <fewer> -<neg> -<notswell> -<wholly>
+    <fewer> ~3 <swell> -<neg> -<notswell> -<wholly>
+    <swell> ~~ going_down|gone_down|coming_down|went_down|half_what|better|improving|bajando|
+        bajado -<wholly>
+    desinflam*|deshinch* -<neg>
     = marked
     <joint> ~~ like|como ~2 <sizeword> -<food>
     massive|huge|big|giant|enormous|enorme|gigante|tremendo|grande|horrible ~ <lumpword> -<neg> -<notswell>
@@ -206,8 +208,6 @@ RULES = {
     walnut|hazelnut|pea|marble|grape|almond|nuez|chicharo|uva|canica|cherry|small|little|slight
     = mild trend:worse @swelling
     <more>
-    = mild trend:better
-    desinflam*|deshinch* -<neg>
     = mild trend:better @swelling
     almost|nearly|casi nothing|nada
     <fewer> -<neg>
@@ -268,14 +268,13 @@ RULES = {
     = mild trend:better
     <bruiseword> ~4 <fewer> -<neg>
     fading|faded ~ <bruiseword>
+    <bruiseword> ~2 all_but|almost|nearly|practically|casi|mostly ~ gone|away|faded|desaparecido|quitado -<neg>
+    <bruiseplace>|<bruisecolour> ~~ fading|faded|fades +<bruisecolour>
     = mild trend:worse
     <bruiseword> ~4 <more> -<neg>
     more|new|worse|increased|mas ~2 <bruiseword> -<neg>
     = mild trend:same
     <bruiseword> ~4 <samey>
-    = mild trend:better
-    <bruiseword> ~2 all_but|almost|nearly|practically|casi|mostly ~ gone|away|faded|desaparecido|quitado -<neg>
-    <bruiseplace>|<bruisecolour> ~~ fading|faded|fades +<bruisecolour>
     = marked
     <bruiseplace> ~5 colour|color|colours|colores ~ of|del|de ~ the|el? rainbow|arcoiris
     <bruiseplace> ~ de? todos ~ los? colores
