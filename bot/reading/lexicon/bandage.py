@@ -122,6 +122,7 @@ RULES = {
     = wet @bandage
     <wetword>
     = slipped
+    <bandageword> ~3 apart|abrio|abierto|abierta -<wound> -<byvet> -toes -dedos
     <bandageword> ~2 did|done|doing ~ runner
     <bandageword> ~2 parted|gone ~ company|walkabout|awol
     <bandageword> ~2 amanecio|aparecio|estaba|is|was|lying ~ en|on|in|under ~2 piso|suelo|cama|floor|bed|ground|basket|crate|patio

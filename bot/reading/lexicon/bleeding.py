@@ -27,15 +27,16 @@ CLASSES = {
         lleno tirando floods uncontrolled uncontrollably arterial
         """,
     "dripword": """
-        rayita raya hilo veta vetita streaky smudges pinpricks tinge tinged smidgen teeny cachito
-        poquitin tris chin pelin toque tilin pizquita nadita miaja mijita chorrito_chiquito
-        spots_of dots specks flecks fleck streaks puntitos gotica goticas gotitas chispita
-        chispitas pinta pintas pintitas poquitico poquititico apenitas manchaditas tad tantico
-        bead beads smears dabs touch hint spot spots spotting drop drops drip drips dripping
-        dripped drippy trickle trickling trickled bit little slight slightly slow slowly tiny few
-        ooze oozes oozing oozed seep seeping speck smear streak dot dab stain stains light lightly
-        minor small gota gotas gotita poquito poquita poco poca tantito tantita manchita manchitas
-        mancha manchas hilito puntito unas leve lento ligero ligera manchado smudge patch stained
+        spotty dotty rayita raya hilo veta vetita streaky smudges pinpricks tinge tinged smidgen
+        teeny cachito poquitin tris chin pelin toque tilin pizquita nadita miaja mijita
+        chorrito_chiquito spots_of dots specks flecks fleck streaks puntitos gotica goticas
+        gotitas chispita chispitas pinta pintas pintitas poquitico poquititico apenitas
+        manchaditas tad tantico bead beads smears dabs touch hint spot spots spotting drop drops
+        drip drips dripping dripped drippy trickle trickling trickled bit little slight slightly
+        slow slowly tiny few ooze oozes oozing oozed seep seeping speck smear streak dot dab stain
+        stains light lightly minor small gota gotas gotita poquito poquita poco poca tantito
+        tantita manchita manchitas mancha manchas hilito puntito unas leve lento ligero ligera
+        manchado smudge patch stained
         """,
     "stopword2": """
         stopped stops quit ceased paro dejo_de se_detuvo ya_no detuvo paró se_quito dried clotted
@@ -44,7 +45,7 @@ CLASSES = {
     "notwoundblood": """
         vomit vomited vomiting puke puked poo poop poops stool stools pee wee urine sick popo caca
         vomito orina pipi diarrhea diarrhoea diarrea heces pressure test tests work gums nose
-        mouth tongue ear eye nail claw cough coughing coughed nariz boca oreja unita su_una
+        mouth tongue ear eye nail claw cough coughing coughed nariz boca oreja su_una
         una_una sus_unas bile his_bottom her_bottom their_bottom bum heat period celo season spit
         escupe blood_pressure teeth diente nosebleed hematemesis threw_up brought_up vomits
         throwing_up pis chis tooth guacareo puking barf throw_up devolvio devolver devolviendo

@@ -67,7 +67,7 @@ RULES = {
     in ~4 soft|inflatable|doughnut|donut|cone|collar|suit|onesie
     sleeps|slept|sleeping|durmio|duerme ~3 <coneword>
     no se lo|la ~ quito|quitado|ha|hemos|he|quitamos|quita
-    put|popped|stuck|puse|pusimos|volvi_a_poner ~ it|him|her|lo|se_lo|<coneword> ~3 back|again|de_nuevo|otra_vez +<coneword>
+    put|popped|stuck|puse|pusimos|volvi_a_poner ~ it|him|her|lo|se_lo|<coneword> ~3 back|again|de_nuevo|otra_vez +<coneword> -off -out
     = on fixed @asked-cone
     never ~2 without|off it?
     off never
@@ -87,7 +87,7 @@ RULES = {
     volvi|volvimos|volver ~ a poner
     hasta|even ~ para|to|for dormir|sleep|bed
     = on @cone @asked-cone
-    put|popped|got|puse|pusimos|poner ~ it|him|her|lo|se_lo? ~ back|again|de_nuevo|otra_vez ~ on?
+    put|popped|got|puse|pusimos|poner ~ it|him|her|lo|se_lo? ~ back|again|de_nuevo|otra_vez ~ on? -off -out
     ^ <coneword> $
     tolerates|tolerating|tolerated|accepts|accepted|tolera|aguanta ~ it|him|her
     wearing|worn|puesto|puesta -<neg>
@@ -98,6 +98,9 @@ RULES = {
     stays|stayed|staying|stay on
     ahi|pero|bien|todavia|aun ~ lo|la trae|tiene|lleva|usa
     = off
+    cant|couldnt|wont|unable|cannot|didnt ~2 keep|get|leave ~3 <coneword> ~ on?
+    no ~ pude|pudimos|puedo|pueden|logro|logramos ~2 dejar*|poner*|pongo|mantener* ~3 <coneword>
+    volvio|vuelve ~ a caer|salir|zafar|quitar ~2 <coneword>
     <coneword> ~2 in|en ~ the|la|el? bin|trash|rubbish|basura|bote|closet|cupboard|drawer|cajon
     volvio ~ a quitar|sacar|arrancar ~2 <coneword>
     <coneword> ~~ gets|getting|got|pulls|pulling|takes|taking|has|had|rips|gotten ~ it off

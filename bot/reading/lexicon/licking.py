@@ -52,13 +52,14 @@ RULES = {
     no|wont|cant|doesnt|never|hasnt|isnt|wouldnt ~ deja|para|stop|stops|stopped|stopping|quit|dejado|parado ~ de? <lick> -<elsewhere>
     no ~ deja|dejo|dejaba en_paz ~3 <at_wound>
     = yes
+    quiere|intenta|trata ~ de? <lick> -<food> -plato -cara -mano
     chuparse|lamerse|morderse|rascarse|mordisquearse ~3 <at_place>
     nose|mouth|teeth|hocico|trompa ~ in|on|at|en ~ his|her|the|la|su <at_place>
     sound|noise|ruido ~ of|de licking|chewing|lamido|lamerse
     been|gone|was|is|hes|shes|having_a_go ~ at ~ his|her|the|its <wound> -<neg>
     like|como ~4 lolly|lollipop|ice_cream|icecream|popsicle|paleta|paletita|helado|chupete ~3 <at_place>|them
     <at_place> ~ like|como ~3 lolly|lollipop|popsicle|paleta|helado|chupete
-    va|fue|lanza|tira ~ sobre|directo|derechito|derecho ~3 <wound>|puntos|herida
+    va|fue|lanza|tira ~ sobre|directo|derechito|derecho|encima ~3 <wound>|puntos|herida
     tanto|puro|tan ~ <lick>
     tongue|lengua|mouth|teeth ~ is|its? never|always ~3 off|on|out|at
     goes|going|went|gone ~ to town ~ on ~2 <at_place>
@@ -116,6 +117,7 @@ RULES = {
     got|gets|getting|been at it|them|stitches
     <chew> ~ it|them|at|la|los|ahi
     = no fixed
+    no ~ le? interesa|interesan|importa|importan|llama|llaman ~3 <at_place>
     <neg> ~ been ~ at|near|bothering|touching ~2 <at_place>|them
     no se ~ anda|esta|ha|pone|la|lo|le|vive|estuvo ~2 <lick>
     no|ni ~ se? acerca|arrima|asoma|mete ~2 <wound>

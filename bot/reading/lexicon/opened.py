@@ -144,6 +144,7 @@ RULES = {
     <neg> ~3 closed|shut|cierra|cerrado|cerrada|pega|pegado|cerro -<good>
     popped open
     = open deep
+    carne roja|viva|rojita -<food> -come -comio -premio
     should ~ be ~3 inside
     lo de adentro +<openword>
     whole|entire|toda|todita ~3 <wound>|thing ~2 <openword> -<slight> -<neg>

@@ -5,17 +5,17 @@ from __future__ import annotations
 CLASSES = {
     "scared": "throat ran into dog",
     "swell": """
-        enlarged engorged engrosado engrosada abultamiento tumefaccion ensanchado ensanchada
-        inchadita inchadito hinchaita swolled swollend hinchao inflamaíta hinchás abombado
-        abombada abotagada bloated_leg edematizado tumefacta swoll swelling swellings swollen
-        swell swells swelled swole swolen puffy puffiness puffed puff oedema edema oedematous
-        edematous seroma fluid_pocket pocket_of_fluid lump_of_fluid effusion tumefaction
-        swollen_up distended_leg hinchado hinchada hinchazon hincho hincha hinchadito hinchadita
-        hinchando hinchó hinchados hinchadas inflamado inflamada inflamo inflama inflamacion
-        inflamadito inflamadita inflamando inflamados bolsita_de_liquido bola_de_agua
-        bolsa_de_liquido abultado abultada boludo abotagado tumefacto bulge bulging inchado
-        inchada inchazon chipote hinchar hincharse inflamar inflamarse hinche swellin hinchaito
-        inflamao
+        hincharon hinchan inflamaron inflaman hinche enlarged engorged engrosado engrosada
+        abultamiento tumefaccion ensanchado ensanchada inchadita inchadito hinchaita swolled
+        swollend hinchao inflamaíta hinchás abombado abombada abotagada bloated_leg edematizado
+        tumefacta swoll swelling swellings swollen swell swells swelled swole swolen puffy
+        puffiness puffed puff oedema edema oedematous edematous seroma fluid_pocket
+        pocket_of_fluid lump_of_fluid effusion tumefaction swollen_up distended_leg hinchado
+        hinchada hinchazon hincho hincha hinchadito hinchadita hinchando hinchó hinchados
+        hinchadas inflamado inflamada inflamo inflama inflamacion inflamadito inflamadita
+        inflamando inflamados bolsita_de_liquido bola_de_agua bolsa_de_liquido abultado abultada
+        boludo abotagado tumefacto bulge bulging inchado inchada inchazon chipote hinchar
+        hincharse inflamar inflamarse swellin hinchaito inflamao
         """,
     "bruiseword": """
         cardenales moraduras moradura magulladura magullado magullada golpeado contusión
@@ -153,6 +153,7 @@ RULES = {
         bajado -<wholly>
     desinflam*|deshinch* -<neg>
     = marked
+    <swell> <swell> -<neg>
     <joint> ~~ like|como ~2 <sizeword> -<food>
     massive|huge|big|giant|enormous|enorme|gigante|tremendo|grande|horrible ~ <lumpword> -<neg> -<notswell>
     fat|thick|big|gorda|gordo|gruesa ~ as|like|como ~ a|an|un|una? <sizeword>|<sized>
@@ -202,7 +203,7 @@ RULES = {
     like|as|size|como|tamano ~3 <sizeword> -<openword> -<bruiseword> -<bleedword> -<poo> -<seepword>
     = mild @asked-incision @swelling
     <lumpword> -<wound> -<spotword> -<pusword>
-    squishy|spongy|boggy|squidgy|squashy|aguadito|blandito|esponjoso -<poo>
+    squishy|spongy|boggy|squidgy|squashy|blandito|esponjoso -<poo>
     raised|bulging|proud|puffed|saltada|levantada|abultada|bumpy|lumpy -<neg>
     = mild @swelling
     walnut|hazelnut|pea|marble|grape|almond|nuez|chicharo|uva|canica|cherry|small|little|slight
