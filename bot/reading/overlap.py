@@ -44,7 +44,9 @@ OVERRIDES: dict[str, frozenset[str]] = {
     "ice": frozenset(("dose", "drinking", "warm_compress", "swelling")),
     "warm_compress": frozenset(("dose", "drinking")),
     "massage": frozenset(("dose", "stool")),
-    "urine": frozenset(("bandage", "incision", "drinking", "vomiting", "pain", "stool_loose")),
+    "urine": frozenset(
+        ("bandage", "incision", "drinking", "vomiting", "pain", "stool_loose", "stool_straining")
+    ),
     "stool": frozenset(("incision", "vomiting", "bruising", "pain", "energy", "mobility")),
     "vomiting": frozenset(("incision", "stool", "gums", "appetite", "drinking", "bruising")),
     "gums": frozenset(("incision", "bruising", "swelling", "pain")),

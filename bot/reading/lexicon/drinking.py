@@ -172,7 +172,7 @@ RULES = {
     had|has|have|drunk|taken|drank no ~ water|drink|fluids|liquid
     = none @drinking
     <neg>|ni ~ a? drop|gota
-    nothing|nada|none -grave -<wrongword> -dramatic -raro -preocupante -serio
+    nothing|nada|none -mas -grave -<wrongword> -dramatic -raro -preocupante -serio
     = more agent
     <neg> ~ keep up ~ with ~ <waterbowl>|water|drinking
     fill|filling|topping|refilling|filled|refill|refilled|rellenar|relleno|rellenado|llenado ~4 bowl|water|agua|plato|tazon|bebedero ~ <times>|again|constantly|twice|day

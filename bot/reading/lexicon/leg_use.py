@@ -205,7 +205,8 @@ RULES = {
     not|isnt|doesnt|no ~3 all|full|whole|todo|completo|total ~3 weight|peso
     not|isnt|doesnt|no ~ fully|completely|totally|entirely|del_todo ~2 <bear>
     uneven -<wound> -<stitchword> -<swell>
-    walks|camina|anda|walking ~2 crooked|funny|wonky|chueco|chueca|chuequito|ladeado|ladeada|de_lado|de_ladito|sideways|lopsided|raro -<neg> -<legonly>
+    walks|camina|anda|walking ~2 crooked|funny|wonky|chueco|chueca|chuequito|ladeado|ladeada|de_lado|de_ladito|sideways|lopsided -<neg> -<legonly>
+    walks|camina|walking ~2 raro|rara|rarito|weird|oddly -<neg>
     apoya|pisa|usa|carga|baja ~3 mitad|miedo|miedito|cuidado|cuidadito|pena|cautela|desconfianza
     apoya|pisa|usa ~2 pero|y|but ~~ cansa|levanta|encoge|cojea
     <bear> ~2 50|60|70|75|80|cincuenta|sesenta|setenta|ochenta ~2 percent|por_ciento|ciento
@@ -268,7 +269,7 @@ RULES = {
     on|en|with|down ~2 tip|tips|end|point|puntas|punta ~ of|de ~2 toes|toe|foot|nails|paw|dedos|pie
     end|tip|tips|front|edge ~ of ~2 foot|paw|toes|toe ~2 down|touches|touch|only
     only|just|solo|nomas|nada_mas|puro|puros|pura ~4 tips|tip|toes|nails|punta|puntita|dedos|deditos|uñas|uñitas|unas -<nottouch> -swollen
-    pone|pisa|apoya|toca|asienta ~3 uñitas|unitas|uñas|deditos|puntita|punta|dedos
+    pone|pisa|apoya|toca|asienta ~3 uñitas|unitas|uñas|deditos|puntita|punta|dedos -corte -cortar
     for|para ~ balance|equilibrio|equilibrarse|equilibrar|steady ~ herself|himself?
     la|pata|patita ~ pone|baja|apoya|asienta|pisa ~2 tantito|apenas|apenitas|poquitito
     apenas|apenitas|casi_no|apenas_si ~2 la|lo ~ pone|baja|apoya|pisa|asienta|usa|planta
@@ -313,7 +314,7 @@ RULES = {
     <neg> ~ put ~ any|much ~ weight ~ on
     no ~2 ponerle|pone|puso|quiere_ponerle ~ peso|carga
     no ~2 quiere|quiso|ha|deja ~ apoyar*|pisar*|asentar*|bajar*|usar*|plantar*|poner +pata|patita|pierna|la|pie|peso|ella
-    no ~ la|le ~ ha bajado|apoyado|usado|pisado|puesto|asentado
+    no ~ la|le ~ ha bajado|apoyado|usado|pisado|puesto|asentado -plato -agua -bebedero -comida
     ni ~ la pone|baja|usa|apoya|pisa|asienta
     la|pata|patita ~ recoge|encoge|levanta|sube|guarda ~~ no ~ la ~ baja|apoya|pone
     siempre|todo_el_tiempo|todo_el_dia|todavia|sigue ~2 encogida|levantada|recogida|alzada|arriba +pata|la|patita|trae|tiene|lleva|siempre

@@ -81,7 +81,7 @@ RULES = {
     rub|rubs|rubbing|rubbed|scooting|talla|tallando|tallo|restriega|restregando|frota|frotando ~3 <wound> ~4 carpet|sofa|floor|rug|wall|furniture|couch|alfombra|suelo|piso|pared|sillon|mueble|tapete
     quitar|quitarse|jalar|jalarse|arrancar|arrancarse|jala|jalando|estira ~3 puntos|puntadas|grapas|costura|<stitchword> ~3 con ~ boca|dientes|hocico|trompa
     obsesion*|obsessed|empenado|terco|necia|encanta|aferrado ~3 <lick> -<food> -<elsewhere>
-    dale|duro|anda|esta|sigue|puro ~4 con ~ lengua -<food>
+    dale|duro|anda|esta|sigue|puro ~4 con ~ lengua -<food> -<breath>
     dale que? dale ~3 <lick>|lengua
     licking|licked|chewing ~ raw|himself|herself
     at ~ his|her|the ~ leg|wound|stitches|scar|incision|cut|knee ~ again|constantly|nonstop|all|like|slurp

@@ -262,12 +262,13 @@ RULES = {
     dio|metio|pego|llevo|acomodo|puso|di ~3 <blow> -calor -sol
     dio ~ en ~ la ~ madre|torre
     machuco|prenso|atoro|pellizco|aplasto|atrapo|atranco|enredo ~3 pata|patita|pierna|dedo|deditos|pie -<bandageword> -<coneword>
-    cayo|cae|caido ~ mal|feo|parado|sentado|encima|sobre -<food> -<meds>
     estrello|estampo|azoto ~3 contra|con|en ~2 puerta|pared|mesa|piso|suelo|mueble|vidrio|poste
     golpeo|pego|choco|golpe|pegada ~2 contra|con|en ~2 puerta|pared|mesa|mueble|esquina|silla|vidrio|poste|reja|banqueta|pata|rodilla|pierna -<coneword> -<slidword>
     fell|falls flat
     missed|misjudged|mistimed ~ the|a|his|her ~ step|kerb|curb|jump|landing|edge|sofa|chair
     on his|her side|face with a thump|bump|thud|crash
+    = fell !@mishap
+    cayo|cae|caido ~ mal|feo|parado|sentado|encima|sobre -<food> -<meds>
     <fallword> -<nofall> -<nofallword> -<bandageword> -<stitchword> -<coneword> -<meds>
     <fallword> ~4 <perch>|<stairword>|down|over|on|off|floor|se|al|del|de -<meds> -<nofall> -<nofallword> \
         -<bandageword> -<coneword> -<stitchword>

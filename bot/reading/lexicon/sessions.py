@@ -145,7 +145,7 @@ RULES = {
     massaged|masajee|masajeamos ~3 <legword>|him|her
     rubbed|rubbing|rub|sobe|sobamos|massaged|kneaded|masajee|sobando ~3 <legword>|muscle|muscles|musculo|thigh -<neg> -against -eyes
     did|done|hicimos|hice|hago|completed|finished ~ his|her|the|los|sus|las|all? <massageword>|exercises|ejercicios|ejercicio|rehab|terapia|fisio -<neg>
-    exercises|ejercicios|rehab|terapia|fisio|fisioterapia ~ done|good|fine|hechos|listos|hecha|completed|bien -<neg>
+    exercises|ejercicios|rehab|terapia|fisio|fisioterapia ~ done|fine|hechos|listos|hecha|completed|bien -<neg>
     flexed|bent|stretched|flexionamos|doblamos|estire|estiramos ~3 <legword> ~ <times>|<number> -<neg>
     massaged ~ for|him|her|it|his <minutes>|<number>
     = done @massage @asked-massage

@@ -224,6 +224,8 @@ RULES = {
     <blood> ~3 por|from|out ~ atras|detras
     <blood> ~3 por|from|out ~2 his|her|el|la|the ~ bum|rear|behind|trasero|cola|colita|ano|culo|bottom|butt -<wound>
     rojas|rojos|roja|rojo|rojizas ~3 <poo> -<wound>
+    = bloody !@asked-incision
+    blood|sangre ~4 paper|wipe|wiped|bottom|tissue|bum|limpio|papel|colita|rabo -<wound>
     = bloody @stool
     blood|bloody|sangre|bloods|red|sangrita -<pee>
     = black
@@ -269,7 +271,7 @@ RULES = {
     hunch*|squat*|crouch* ~ and|y|n? ~ hunch*|squat*|strain|strains|strained|straining|push* -<pee> -tray -litter
     hunch*|squat*|crouch* ~~ no|nothing|nada|zero ~ <poo>
     <poo> ~3 hard_work|effort|uncomfortable|sore|tough|hard ~ for|to|going ~ him|her|pass
-    se ~ agacha|acomoda|pone|encorva ~~ no|nada|ni ~ le? ~ sale|salio|hace ~ nada?  -<pee> -<vomit>
+    se ~ agacha|acomoda|pone|encorva ~~ no|ni ~ sale|salio|hace  -<pee> -<vomit>
     quiere|intenta|trata|tries|trying|wants ~ hacer|poop|poo|obrar|cagar|evacuar|defecar ~ popo|caca|del|baño? ~~ no|nada|nothing|cant|ni ~ puede|sale|out|comes? -<pee>
     le ~ cuesta|duele|arde|batalla ~ mucho|trabajo|al|para|hacer|evacuar ~ <poo>|hacer|evacuar|obrar|baño
     gets|get|sale|salen|only|solo ~2 out|pasa? ~2 tiny|little|hard|small|bolitas|pellets ~ hard|dry? ~ pellets|pebbles|nuggets|balls|duras|secas ~~ strain|strains|strained|straining|push*|puja|esfuerzo|cries
