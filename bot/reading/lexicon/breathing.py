@@ -95,6 +95,8 @@ RULES = {
         problema|problemas|dificultad|struggling ~3 <breath>
     <breath> ~ without|sin ~ trouble|difficulty|dificultad|problema|effort
     = laboured
+    <breath> ~3 faster|quicker|heavier|harder|louder|noisier|shallower|rapido|agitado|agitada|fuerte|pesado|acelerado|recio ~2 than|de|que -<neg>
+    <breath> ~3 too|really|super|way|muy|demasiado|bien ~ fast|quick|hard|rapido|agitado|fuerte|recio -<neg>
     panza|pecho|costillas|barriga|chest|tummy|sides|ribs|costados|ijares|pancita ~4 <fastly> -<cryout>
     codos|elbows ~3 afuera|fuera|out|apart|stuck|abiertos -<wound>
     stands|standing|parado|parada ~3 elbows|codos|neck|cuello ~3 out|afuera|fuera|stretched|estirado

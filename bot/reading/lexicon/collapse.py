@@ -33,6 +33,7 @@ RULES = {
     le|lo|la hablo|llamo|muevo|toco|sacudo|grito|pico ~~ y nada
     calling|shaking|shook|poked|poking|pinched|nudged|nudging|sacudo|muevo|toco|llamo|grito|hablo ~~ nothing|nada $ -clinic -vet -phone -office -you -clinica -veterinario -head
     = collapsed
+    no ~ se? ~ podia|puede|pudo ~ parar|pararse|levantar|levantarse|sostener|sostenerse|mantener -<legword>
     fell|fallen|fainted|toppled ~ over|down ~~ wont|cant|couldnt|hasnt|not ~ get|got|getting ~ back? up
     went|goes|fell|keeled|dropped|cayo ~ over|down|redondo ~ like|como ~3 tree|log|plank|skittle|domino|arbol|tronco|tabla
     eyes|ojos ~ are? ~ open|abiertos ~~ <neg>|sin|ausente|perdido ~ know|recognise|conoce|reconoce|responde|ausente

@@ -125,6 +125,7 @@ CLASSES = {
 RULES = {
     "energy": """
     = normal
+    tanta|so_much|tons_of|loads_of|heaps_of energia|energy|pila
     more ~ go|life|spark|energy|oomph|bounce|pep|beans in ~ him|her
     trae|tiene|con ~ mas|mucha|toda|buena ~ pila|pilas|chispa|cuerda -<neg>
     got|has|have|found ~ his|her ~ mojo|spark|sparkle|bounce|cheek|zip ~ back
@@ -216,6 +217,8 @@ RULES = {
     skipping|bouncing|prancing ~2 like|about|around -<bear>
     in ~2 form|fettle|spirits +<good>
     = quiet
+    <neg> ~ acting|seeming|looking|behaving ~ right|normal|normally|herself|himself -<legword> -<wound>
+    only|just|solo|nomas|nada_mas|puro ~ wants|want|quiere|queriendo ~ to? sleep|nap|snooze|dormir|lie|echarse|cuddle
     couch potato
     puro echado|echada|acostado|acostada
     anda|esta|sigue|lo_veo|la_veo|amanecio ~ medio|algo|poco|tantito|poquito ~ malito|malita|enfermito|maluco
@@ -266,6 +269,9 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    just|only|nomas|nada_mas|solo ~ stares|staring|mira|mirando|viendo ~ at|a|fijo
+    wont|doesnt|refuses|wouldnt ~ to? move|budge|get_up|stir|stand_up $ -<legword>
+    queda ~ viendo ~~ no ~ se ~ mueve
     zero_interest|no_interest|little_interest ~ in ~ getting|moving|walking|standing|playing
     <neg> ~ gotten|got|getting ~ out ~ of ~ bed|basket|crate
     no ~ se ~ ha ~ parado|levantado|movido ~8 dia|hoy|manana|cama

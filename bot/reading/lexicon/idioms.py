@@ -9,6 +9,7 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    twitching|twitched|twitches|paddling|running|movia|mueve|moviendo|pataleaba ~~ dreaming|dream|dreams|sonaba|suena|sonando|sueno
     when|whenever|cuando|if|si he|she|it|hes|shes? runs|run|corre|trota|trots|jogs|running|jumps|salta -<fallword> -ayer -yesterday
     leg|legs|pata|patas|patita|muscle|muscles|thigh|thighs ~3 shake|shakes|shaking|tremble|trembles|trembling|quiver|quivers|quivering|tiembla|tiemblan|temblando
     <whimper> ~~ dream|dreaming|dreams|dreamt|suena|sonando|sueno

@@ -28,6 +28,7 @@ CLASSES = {
 RULES = {
     "leg": """
     = crooked
+    wobbly|floja|loose|guanga|suelta|unstable|jelly ~3 below|abajo|debajo|under ~4 knee|elbow|hock|rodilla|codo|shin -<stitchword> -<bandageword> -<coneword>
     bending|bends|bent|gives|moving ~2 where|donde ~2 shouldnt|shouldn't|no|not ~~ <joint>|below|above
     se ~ le ~ dobla|volteo|voltea|tuerce|torcio ~ la|el? <legonly> -<neg>
     extra|second|another|an|like elbow|joint|knee|bend ~3 in ~ it|leg|shin|middle
@@ -102,6 +103,8 @@ RULES = {
     instability|crepitus ~3 fracture|site|tibia|femur|limb
     como si ~2 no ~2 tuviera ~ hueso|huesos +<legonly>
     = crooked @weight_bearing @leg @mobility
+    bent|doblada|torcida|turned|twisted|angled|chueca|girada|volteada|bends|dobla ~2 inward|inwards|in|outward|outwards|out|adentro|afuera -<stitchword> -<bandageword> -<coneword>
+    dangling|dangles|colgando -<stitchword> -<bandageword> -<coneword> -thread -lead -lleva -la
     turns|turned|twists|splays|sticks ~ out to|sideways|at
     hanging|dangling|swinging|pointing|points|twisted|bent|swings|flopping|flops ~3 sideways|
         out|loose|wrong|outwards|backwards|around

@@ -163,6 +163,8 @@ RULES = {
     <neg> ~ improvement|change|difference|mejoria|cambio|progress ~3 <limpword>
     <neg> ~ <limpword> ~3 more|worse|mas|peor than|que
     = partial
+    leans|leaning|recarga|recargado|ladea|ladeado ~3 right|left|derecho|izquierdo|derecha|izquierda|one_side ~~ standing|stands|walks|walking|parado|para|camina|side|lado
+    baja|bajar|pone|poner|put|puts ~ the|it|la? leg|pata|patita|down ~~ sube|levanta|encoge|picks|lifts|up_again|right_back
     puts|putting|carga|apoya|bears|bearing ~3 3|2|1 4|3|2 ~3 weight|peso
     <bear> ~4 <partly>|cuartos|mitad|tercio|tercios ~3 peso|weight
     trote|trotando|corriendo ~2 la? levanta|sube|encoge ~~ caminando|paso|camina|despacio ~2 apoya|usa|pisa|baja

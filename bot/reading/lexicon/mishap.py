@@ -338,7 +338,7 @@ RULES = {
     jugando|jugaban|jugaron ~2 pesado|brusco|fuerte|rudo
     threw|throwing|throws|throw|kicked|kicking|tossed|tossing ~ the|a|his|her ~ ball|frisbee|toy|stick|tennis ~2 for|to|with
     avento|aventaron|aventando|tiro|tiraron|tirando|lanzo|lanzaron|lanzando ~ le? ~ la|una|su|pelota ~ pelota|pelotita|frisbee|palo
-    got|get ~ too ~ rough|excited|rowdy
+    got|get ~ too ~ rough|rowdy
     """,
 }
 

@@ -5,6 +5,11 @@ from __future__ import annotations
 RULES = {
     "mobility": """
     = better
+    <limpword> ~~ ya no tanto
+    <limpword> ~2 <neg> ~ as|so|tan|tanto ~ bad|much|badly|noticeable|fuerte|mucho
+    <limpword> ~~ no|not tanto|much
+    <limpword> ~~ less|menos|better|mejor ~ than|que|de ~2 yesterday|ayer|before|last|antes|week|semana|day
+    <limpword> ~~ but|pero ~ less|menos
     come|came|coming ~ on|along ~ heaps|loads|miles|lots|well|so|great|far|nicely|leaps
     nothing like ~ he|she|it was|used +<limpword>
     mejoro|mejorado ~3 montonazo|chorro|resto|burrada|barbaridad|full|cañon

@@ -178,6 +178,9 @@ RULES = {
     no soporta|aguanta ~2 dolor
     muere|muriendo ~ de|del dolor
     = moderate
+    cambia|cambiando|changes|changing|shifting|shifts ~ de? ~ posicion|postura|lado|lugar|position|positions ~2 rato|constantemente|seguido|constantly|all|every|keeps|mucho
+    keeps ~ changing|shifting|moving ~ position|positions|spots|spot|places
+    <cryout> ~ tantito|poquito|un_poco|little
     no ~ puede|logra ~ estarse|estar|quedarse ~ quieto|quieta|en_paz|tranquilo
     no ~ se ~ esta ~ quieto|quieta ~~ <painword>|acomoda|jadea
     <painword> ~3 4|5|6|four|five|six|cuatro|cinco|seis ~3 10|ten|diez

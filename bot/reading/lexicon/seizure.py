@@ -20,6 +20,7 @@ CLASSES = {
     "sleeping": """
         sleep asleep sleeping dream dreams dreaming dreamt sueno suena sonando soñando dormido
         dormida duerme nap squirrels rabbits durmiendo
+        sonaba soñaba soñando
         """,
     "seizureless": "toy ball",
     "shakes": "twitching jerking drooling shaking paddling tiembla temblando babeando rigid stiff",
