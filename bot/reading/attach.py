@@ -220,6 +220,7 @@ def _count(
 
 
 _THEN = frozenset(("<lastnight>", "<yesterday>", "<yesterdayevening>", "<yesterdaymorning>"))
+_AS_WELL = frozenset("<againword> tambien also both as_well tampoco this_mornings".split())
 _TODAY = frozenset(("<thismorning>", "<nowword>", "<allday>"))
 
 
@@ -229,7 +230,7 @@ def _two_times(clauses: list[Clause], places: list[int]) -> bool:
     return (
         not keys.isdisjoint(_THEN)
         and not keys.isdisjoint(_TODAY)
-        and not keys.isdisjoint(("<againword>", "tambien", "also", "both", "as_well", "tampoco"))
+        and not keys.isdisjoint(_AS_WELL)
     )
 
 

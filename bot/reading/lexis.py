@@ -222,7 +222,7 @@ def mark_phrases(tokens: list[Token]) -> None:
         if not best:
             continue
         if token.inside:
-            keys -= {"<ceased>", "<neg>", "<thismorning>"}
+            keys -= {"<ceased>", "<neg>", "<thismorning>", "<ifword>"}
         keys.add("_".join(t.word for t in tokens[index : index + best]))
         token.sizes = dict.fromkeys(keys, best)
         token.keys = token.keys | keys

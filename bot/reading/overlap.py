@@ -40,7 +40,7 @@ OVERRIDES: dict[str, frozenset[str]] = {
             "cone_off",
         )
     ),
-    "walk": frozenset(("dose", "mishap", "energy_lethargic")),
+    "walk": frozenset(("dose", "mishap", "energy_lethargic", "weight_bearing_none")),
     "ice": frozenset(("dose", "drinking", "warm_compress", "swelling")),
     "warm_compress": frozenset(("dose", "drinking")),
     "massage": frozenset(("dose", "stool")),
@@ -210,6 +210,8 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     bloody = sentences_of(("vomiting", "bloody"), ("stool", "bloody"), ("urine", "bloody"))
     blue = sentences_of(("gums", "blue"), ("gums", "pale"), ("breathing", "laboured"))
     given = sentences_of(("dose", "given"), ("dose", "refused"), ("dose", "vomited_up"))
+    spat = sentences_of(("dose", "refused"))
+    strained = sentences_of(("stool", "straining"), ("urine", "straining"))
     cones = any(m.rule.about == "cone" for m in matches)
     weeping = {  # "pink discharge": the colour is the discharge's
         at
@@ -235,6 +237,19 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             )
         ):
             continue
+        if (
+            key == ("dose", "given")
+            and clause.sentence in spat
+            and clause.rank < 2
+            and match.rule.pattern.source.startswith("in|with|con|en ~2 <hid>")
+        ):
+            continue  # "spat it out, even in cheese"
+        if (
+            match.rule.value == "none"
+            and clause.sentence in strained
+            and match.rule.pattern.source.startswith("neither|ninguna|nothing")
+        ):
+            continue  # "pushing and pushing, nothing"
         if match.rule.about == "mishap" and match.clause in fainted:
             continue
         if (

@@ -138,6 +138,9 @@ def _own_body(tokens: list[Token], clause: Clause) -> bool:
     return False
 
 
+_TELLS = frozenset("fijese fijate digo dice cuento comento resulta pasa sabe es creo".split())
+
+
 def mark_subjects(
     tokens: list[Token], clauses: list[Clause], species: str, own: frozenset[str]
 ) -> bool:
@@ -168,6 +171,8 @@ def mark_subjects(
                 break
         if other_at is not None:
             ahead = {t.word for t in tokens[max(clause.start, other_at - 2) : other_at]}
+            if other_at > clause.start + 1 and tokens[other_at - 2].word in _TELLS:
+                ahead -= {"que"}  # "fíjese que mi otro perro"
             if ahead & PREPOSITIONS:
                 other_at = None
             else:

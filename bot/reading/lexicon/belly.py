@@ -16,6 +16,7 @@ CLASSES = {
         abombada pelota tensa tenso abultada piedra hinchadisima dilatada dilatado llena_de_aire
         crecida bloats pelotota bola timpanismo
         hinchadisimo infladisima infladisimo durisima durisimo
+        balon sandia
         """,
     "retchword": """
         retch retches retching retched heave heaves heaving heaved dry_heave dry_heaves

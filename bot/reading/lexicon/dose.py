@@ -162,7 +162,7 @@ RULES = {
     no me|nos acorde|acordamos|acordo
     <neg> ~ acorde|acordamos|acordaron|acordé
     no|none|nothing|zero ~ more|meds|pills|tablets? ~ left -pain -<food>
-    gone|went|going ~ without ~ his|her|the|any|last? ~ <meds>
+    gone|went|going without ~~ <meds> -<food>
     = missed @dose @asked-dose
     not ~2 morning|evening|night|lunchtime|last|lunch ~ one|dose|tablet|pill
     never happened|went|got
@@ -214,6 +214,7 @@ RULES = {
     found|find|encontre|encontramos|halle ~ pill|tablet|pastilla ~ behind|under|on|in|debajo|atras|detras|en|tirada|tirado ~3 sofa|couch|floor|bed|rug|cushion|piso|cama|sillon|suelo|mueble -<vomit>
     imposible|no_hay_modo|no_hay_manera|no_hay_forma|impossible ~ de? ~ darsela|darselo|dar|darle|que_se|get|give|pill|medicate
     <meds> ~5 <refuse>
+    <neg> ~ go|come|goes|went ~ near ~ anything|it|food|cheese|any? ~ with|that|if|containing ~2 <meds>
     = refused @dose @asked-dose
     found|find|encontre|halle ~ it|one|them|la|lo|las ~ behind|under|on|in|down|debajo|atras|detras|en ~3 <perch>|floor|rug|blanket|cushion|cushions|carpet|piso|cobija
     having none
@@ -268,9 +269,10 @@ RULES = {
     brought|threw|fetched ~2 it|them|lot ~ back? up
     <vomit> ~3 after|despues|luego|later
     la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo $
-    la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo ~ toda|todo|entera|entero|para|pa|con|luego|despues|al|a|ya|y|enseguida|completa
+    la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo ~ toda|todo|entera|entero|para|pa|con|luego|despues|al|a|ya|y|enseguida|completa -se
     salio|estaba|venia|came|was|aparecio|iba ~ en|in|con|con_todo|out ~ el|la|his|her|the? <vomit>|vomito|sick|puke
     la|lo ~ ha ~ echado|vomitado|devuelto|regresado
+    it|they|pill|back ~ was|came|were|came_right back up
     = doubled
     gave|given|dio|di ~ it|him|her|one|las|la? ~ too|also|as_well|tambien ~~ had|has|got|lleva|tiene|van|tomo ~ two|2|double|twice|dos|doble
     <number> ~ <meds> ~~ gave|di|dimos|dio|gived ~3 one_more|another|more|otra|una_mas
@@ -334,10 +336,10 @@ RULES = {
     se|ya la|lo|las|los comio
     = given @asked-dose
     con|with|in ~ su|his|her|some|tantito <food>|<hid> -<neg> -even -ni
+    se la|lo|las|los ~ echo|zampo|bajo|chuto|mando -<neg>
     = missed @asked-dose
     not since
-    = refused
-    <neg> ~ go|come|goes|went ~ near ~ anything|it|food|cheese|any? ~ with|that|if|containing ~2 <meds>
+    went|gone|going without
     """,
     "idiom": """
     = void

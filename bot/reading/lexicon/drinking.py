@@ -126,6 +126,8 @@ RULES = {
     drinks|drinking|drank|drained|downs|downed ~ the|a whole|entire|full ~ bowl|bowls -<neg>
     <neg> ~ leave|leaves|away ~ the|his|her|from ~ water|<waterbowl> ~ alone|be?
     no ~ se ~ le ~ quita|pasa ~ la sed
+    at|on ~ his|her|the ~ water ~ like|again|every|since
+    <number>|two|three|dos|tres ~ bowls|bowlfuls|tazones|platos|trastes ~ of|de|since|already|desde|ya|today -<food> -clean -empty
     = more @drinking
     fill*|refill*|top*|rellen* ~2 it|him|her|lo ~~ times|veces|day|dia|again|constantly|barmaid|<times>
     more than|que usual|normal|antes|lo
@@ -178,9 +180,6 @@ RULES = {
     fill|filling|topping|refilling|filled|refill|refilled|rellenar|relleno|rellenado|llenado ~4 bowl|water|agua|plato|tazon|bebedero ~ <times>|again|constantly|twice|day
     = none agent
     <neg> ~ seen|visto ~ him|her|lo|la|que? ~ drink|drinking|beber|tome|tomar|beba|bebiendo|tomando ~ agua?
-    = more
-    at|on ~ his|her|the ~ water ~ like|again|every|since
-    <number>|two|three|dos|tres ~ bowls|bowlfuls|tazones|platos|trastes ~ of|de|since|already|desde|ya|today -<food> -clean -empty
     """,
 }
 

@@ -72,6 +72,11 @@ RULES = {
     <barely> ~ chewed|tasted|breathed|paused ~ it|his|for?
     dejo|deja ~ limpisimo|limpiecito|limpio|reluciente ~ el|su ~ plato|tazon|traste
     come|comio ~ como|cual ~ si ~ no ~ hubiera
+    had|has ~ the|his|her|it|whole? ~ whole|entire|full? ~ bowl|plate|lot|dish|tin gone|finished|cleared|licked
+    abrio ~ el apetito
+    hasta|to|down ~ el|la|the ultimo|ultima|last ~ grano|croqueta|migaja|bocado|crumb|scrap|morsel -<neg>
+    le ~ entro ~ duro|parejo|durisimo|sabroso ~ al|a ~ plato|comida|la?
+    come|comio|comiendo|comer ~ ya? solo|sola|solito|solita $
     = normal fixed
     <neg> ~ touched|touch ~ the? sides
     nothing|nowt|nada ~2 wrong|amiss|malo ~ with|about|con|en ~2 appetite|eating|apetito|comida
@@ -84,6 +89,8 @@ RULES = {
     <neg>|ni|nary ~ a|one|single|un|una? ~ <mouthfulword>|kibble|crumb|scrap|morsel|speck|grain left|behind|remaining
     <neg> ~ get|eat|wolf|shovel ~ it|food|that ~ down|in ~ fast|quick|quickly enough
     no ~ quedo|dejo|queda ~ ni ~ rastro|olor|sombra|migajas|polvo|huella
+    no|sin|zero|without|any leftovers|leftover|sobras
+    like|como ~ never|nunca ~ been? ~ fed|eaten|comido ~ before?
     = normal @appetite
     como siempre|antes|normal|loco -<neg>
     same|usual|as ~ as ~ ever|always|usual|before|normal -<neg>
@@ -101,7 +108,7 @@ RULES = {
     dar|darle|doy|di|dando|damos|dimos|come|comio ~3 en|de|con ~ la|mi? mano|boquita|cuchara|cucharita|dedo|dedos -<meds>
     only|just|solo|nomas|puro|pura ~2 take|takes|took|taking|eat|eats|have|had|want|wants|accept|accepts|quiere|quiso|acepta|acepto|agarra ~3 <treatword>|<food>|<meaty> -<meds> -<neg>
     solo|nomas|nada_mas|only ~ le ~ hace|hizo|entra|entro|gusta ~ caso|ojitos|ojo? ~ al|a|el|la <food>|<meaty>
-    <food>|<meaty>|<mouthfulword> ~~ thats|that|ya|eso ~ it|was|all|nada_mas|es|fue|todo -<neg> -<devour>
+    <food>|<meaty>|<mouthfulword> ~~ thats_it|thats_all|thats_about|that_was_it|that_was_all|and_no_more|y_ya|eso_fue_todo|es_todo|nada_mas -<neg> -<devour>
     had|took|ate|managed|eaten|comio|quiso|acepto ~2 few|couple|some|unas|unos|pocas|pocos|cuantas|<number>|one|tres|dos ~ <mouthfulword> -<meds>
     <neg> ~2 diving|dive|rushing|tucking|digging ~ in|into|to
     bribe|bribes|bribed|bribing|persuade|persuades|persuaded|persuading|cajole|cajoled|cajoling ~2 him|her|with|to|into|needed? ~2 eat|<food>|<meaty>|treats
@@ -135,6 +142,10 @@ RULES = {
     one|single|una ~ meal|comida ~ instead|not|rather|en_vez|en_lugar
     needs|needed|needing|lots|lot|took|takes|with|plenty|bit ~3 encouragement|coaxing|persuasion|convincing|bribery|encouraging
     no ~ anda|esta|trae|anduvo ~ con ~ mucha|tanta|mucho|tanto ~ hambre|apetito|ganas
+    takes|taking|take|took|eats|ate|had|has|does|managed ~ a? <number>|few|couple|odd ~ <mouthfulword>|mouthful|bite -<meds>
+    half_hearted|halfhearted|half_heartedly ~~ <food>|mealtimes|eating|food|bowl
+    <food>|mealtimes|eating ~~ half_hearted|halfhearted|half_heartedly
+    apenas|only|barely|hardly|solo|just|nomas|nada_mas|maybe ~ <number>|un|una|par|few|couple|one|two|dos|tres ~ de|of? ~ <mouthfulword> -<meds> -<neg>
     = less @appetite
     ^ bit|little|slightly|tad|poquito|algo off|desganado|desganada|apagado|bajo|floja|flojo today|tonight|hoy? this|esta?
     <neg> ~ as|so|very|that|too|overly|particularly|super ~ keen|hungry|interested|enthusiastic|fussed|eager|bothered|into
@@ -149,9 +160,11 @@ RULES = {
     less|menos ~ than|de|que usual|normal|siempre|before|lo|antes -<drink> -<drinkwater> -<limpword> -<swell> -<walkword> -bouncy -active -energy
     thats ~ his|her lot
     tiny|small|little|minimal|wee ~ amount|amounts|portion|portions|helping|quantity
+    ^ only|just|solo|nomas|nada_mas|solamente if|when|cuando|si
+    ^ a medias
     = none
     gone|right|totally|completely|hes|shes|is|still|been off ~ everything|all|food|eating
-    bowl|plate|plato|dish|food|dinner|breakfast|comida|croquetas ~~ exactly|just|still|sigue|esta ~2 as|como|igual|where|how ~ i|lo|la|le left|put|deje|servi|puse -<drinkwater>
+    bowl|plate|plato|dish|food|dinner|breakfast|comida|croquetas ~~ exactly|just|still|sigue|esta|quedo|quedaron|is|are ~2 as|como|igual|where|how ~ i|lo|la|le left|put|deje|servi|puse -<drinkwater>
     turned|turns ~ nose|away|head|down ~2 at|from|everything|food -<drinkwater>
     <food> ~3 untouched|intacto|intacta|not_touched|intactas|igual -<drinkwater> -bien -<good>
     wont|doesnt|didnt|wouldnt ~ even take|eat|touch|look|try|sniff|smell|entertain|taste -<meds> -<drinkwater> -step -steps -round -up -me -around -back
@@ -189,6 +202,10 @@ RULES = {
     <neg> ~2 persuade|convince|get|make|coax|entice|tempt ~2 him|her|them ~ to? eat ~ a|any|anything|his|her?
     no|zero|sin|without ~ food|comida|meals|meal ~ in|for|since|today|all|desde|en|tonight -left -<neg_food>
     lo que ~ le? ~ pongo|sirvo|doy|ofrezco ~4 queda|deja|rechaza|intacto
+    bowl|<food>|plate|dish ~~ hasnt|not|never|didnt|havent|wont ~ so|even|as ~ much? ~ as? ~ look|looked|touched|sniff|sniffed|glanced|been|touch
+    <food>|<meaty> ~~ wasnt|isnt|not|wouldnt|werent ~ having|have ~ any|none|it ~ of? ~ it|that?
+    <neg> ~ bothered|interested|fussed ~ with|in|about|by ~ any ~ <food>
+    ni|no|sin ~ ganas ~ tiene|trae ~ de ~ comer
     = none @appetite
     <neg> ~ even ~ sniff|smell|look|lick|touch|try|come|taste|glance|open
     <neg> ~ go|goes|gone|went|came|going|get|acerca|acerco|acercarse ~ near|close|al
@@ -211,22 +228,12 @@ RULES = {
     bury|buries|buried|covers|covered|entierra|tapa|burying ~ it|food|his|her|the|bowl|la
     <neg>|ni ~ even ~ a|one? lick|sniff|bite|nibble|taste
     = none !@dose
-    offered|ofreci|ofrecimos|ofrecio|ofrecido|ofrecemos|tried|trying|probamos|intente ~4 <food>|everything|todo ~~ nothing|nada|none|no|wont|refused|turns|turned|ignores|walks|rechaza|voltea
+    offered|offering|ofreci|ofrecimos|ofrecio|ofrecido|ofrecemos|tried|trying|probamos|intente ~4 <food>|everything|todo ~~ nothing|nada|none|no|wont|refused|turns|turned|ignores|walks|rechaza|voltea
     clamp|clamps|clamped|clamping|shut|shuts|grit|grits|gritted|aprieta|cierra ~ his|her|its|la|el|su|los? ~ mouth|jaws|teeth|hocico|boca|dientes shut? ~~ food|feed|eat|spoon|<food>|comida|comer|cuchara|jeringa
     = less !@asked-dose !@dose
     <neg> ~2 <devour>|hoovering|wolfing|scoffing|inhaling|gobbling|hoover|wolf|inhale|gobble it? up|off|down? like|as? -hungry -hambre
     = normal fixed @appetite
     <neg> ~ issue|issues|problem|problems|worries|complaints|concerns|trouble|dramas ~ there|here|at
-    = normal
-    had|has ~ the|his|her|it|whole? ~ whole|entire|full? ~ bowl|plate|lot|dish|tin gone|finished|cleared|licked
-    = less
-    takes|taking|take|took|eats|ate|had|has|does|managed ~ a? <number>|few|couple|odd ~ <mouthfulword>|mouthful|bite -<meds>
-    half_hearted|halfhearted|half_heartedly ~~ <food>|mealtimes|eating|food|bowl
-    <food>|mealtimes|eating ~~ half_hearted|halfhearted|half_heartedly
-    apenas|only|barely|hardly|solo|just|nomas|nada_mas|maybe ~ <number>|un|una|par|few|couple|one|two|dos|tres ~ de|of? ~ <mouthfulword> -<meds> -<neg>
-    = none
-    bowl|<food>|plate|dish ~~ hasnt|not|never|didnt|havent|wont ~ so|even|as ~ much? ~ as? ~ look|looked|touched|sniff|sniffed|glanced|been|touch
-    <food>|<meaty> ~~ wasnt|isnt|not|wouldnt|werent ~ having|have ~ any|none|it ~ of? ~ it|that?
     """,
     "idiom": """
     = void

@@ -88,7 +88,7 @@ CLASSES = {
     "sinceword": "since desde",
     "yesterdaynoon": "yesterday_lunch yesterday_lunchtime yesterday_noon yesterday_midday ayer_al_mediodia "
     "ayer_a_mediodia yesterday_dinnertime",
-    "lastnight": "last_night last_nite lastnight anoche overnight all_night whole_night through_the_night "
+    "lastnight": "last_night last_nights last_nite lastnight anoche overnight all_night whole_night through_the_night "
     "toda_la_noche during_the_night in_the_night all_nite durante_la_noche",
     "yesterday": "yesterday ayer",
     "yesterdaymorning": "yesterday_morning ayer_a_la_manana ayer_tempranito ayer_de_manana ayer_por_la_mana ayer_desayuno ayer_en_la_manana ayer_por_la_manana ayer_temprano",
@@ -99,7 +99,7 @@ CLASSES = {
     "ayer_por_la_noche yesterday_night",
     "daybefore": "day_before_yesterday antier anteayer antes_de_ayer antenoche the_night_before_last night_before_last evening_before_last day_before_last "
     "afternoon_before_last anteanoche antes_de_anoche antier_en_la_noche",
-    "thismorning": "this_morning esta_manana en_la_manana breakfast desayuno amanecio "
+    "thismorning": "this_morning this_mornings esta_manana en_la_manana breakfast desayuno amanecio "
     "in_the_morning por_la_manana la_manana",
     "allday": "all_day whole_day todo_el_dia all_day_long en_todo_el_dia today hoy",
     "surgery": "surgery operation op cirugia operacion surgery_day operaron operado operada "

@@ -67,6 +67,8 @@ RULES = {
     ring|call|phone when|once|as ~ you|u|soon ~ get|can|have|are|as
     pasenme|paseme|comuniquenme|comuniqueme|pongame|ponganme ~ con|al
     necesito|espero|quiero|quisiera|ocupo|agradeceria ~ una|su|tu|la|alguna llamada|llamadita
+    glad|grateful|happy|pleased|appreciative ~ of|for|to ~ a|get|have? ~ call|ring|phone_call|callback
+    favor|bondad|amabilidad|posibilidad ~ de ~ que|me? llamarme|marcarme|hablarme|llamar|marcar|llamen|marquen
     = stop
     no_need|dont|stop|no ~3 keep|need|more? pinging|messaging|texting|contacting|sending|writing|notifying
     borren|borra|borrar|quiten|eliminen|saquen|saquenme|delete|remove ~2 mi|my|me numero|number|contacto|phone
@@ -102,6 +104,7 @@ RULES = {
     take|remove|drop|get ~ me|us off ~ this|of|the|your|here
     cancelen|cancela|cancele|cancelar|suspendan|quiten ~ los|las|mis|el|la ~ <msgword>
     quiero|queremos|deseo|quisiera|me_gustaria ~ cancelar|desuscribirme|salirme|salir_de|darme_de_baja
+    enough ~ <msgword> ~ now|thanks|thank_you?
     = snooze
     ratito|rato ~ contesto|aviso|respondo|digo|escribo
     ill|i_will ~2 answer|reply|respond|write|text ~ in_the_morning|tomorrow|later|tonight
@@ -159,6 +162,9 @@ RULES = {
     ^ tomorrow|mañana ~ morning|temprano $
     = snooze !@asked-cone
     ahorita no
+    = snooze @asked-ice @asked-warm_compress @asked-massage @asked-walk
+    al_rato|al_ratito|luego|despues|mas_tarde|en_un_rato ~ se? ~ le|lo|la|las ~ pongo|hago|doy|saco|reviso|damos|hacemos
+    en|in|dentro ~ de? <minutes>|<hours> ~ lo|la|le|i|we|ill ~ hago|pongo|doy|saco|do|will
     """,
     "idiom": """
     = void

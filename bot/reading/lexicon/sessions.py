@@ -203,8 +203,9 @@ RULES = {
     = skipped @asked-walk @walk
     rest|lazy|duvet|day_off day -<minutes>
     descanso|reposo|descansando|descansar|guardado|encerrado -<minutes>
-    = skipped @asked-walk @walk
     <neg> ~ get|got|gotten ~ out|outside ~ for|on|today|tonight|much|there|because?
+    = skipped
+    <neg> ~ set|put ~ foot|paw|a_foot ~ outside|out|over
     """
     + _SKIP.format(c="<walkword>")
     + """

@@ -24,6 +24,7 @@ CLASSES = {
         popocita popocitas popocha zurullo zurullos mojon ñordo cacona caquita caquitas
         bombed_out took_a_crap dropped_a_log logs_today poopoo doo_doo doodoo poops_are dookie plopped
         va_de_vientre ir_de_vientre fue_de_vientre ido_de_vientre popeo popea
+        other_business other_job big_job big_jobs
         """,
     "diarrhoea": """
         diarrhea diarrhoea diarrea diarreas diarea diahrrea diarhea diarhoea the_runs squits
@@ -98,7 +99,6 @@ RULES = {
     did|done|made|had|hizo|ha|hecho|took|went|go|gone ~3 <poo>
     <poo> ~ and|n|y ~ pee|peed|wee|pipi|pis
     hizo ~ las? dos cosas|baño|banos|necesidades
-    both|las_dos|ambas ~ done|cosas
     hizo|hace|haciendo|hecho ~ sus? necesidades
     hizo|hace|hecho del baño
     bathroom|toilet|toileting|baño|necesidades ~ <good>|<formed>
@@ -118,11 +118,12 @@ RULES = {
     <poo> ~2 bien ~ formada|formadas|durita|duritas|solida|formadito
     <poo> ~3 as ~ they|it|they_should|should ~ should|be
     = normal @stool @bathroom
-    ^ <good> -thumbsup -<pee>
+    ^ <good> -thumbsup -<pee> -one -ones
     todo|all|everything ~2 <good>
     nice|good|lovely|all ~ and? firm|solid|formed
     firm|solid|formed|normal|proper|solida|durita|formada one|ones -<neg>
     proper|nice|good|big|perfect|lovely|great|firm sausage|sausages|log|logs|jobbie|jobbies|number_two
+    bien|muy|nice|lovely|bastante firme|firm|formada|formed|durita|solida|solid
     = none
     <neg> ~ used|using|visited|usado|usa ~2 tray|litter|litterbox|litter_box|arenero
     hasnt|not|havent ~ been ~ since ~3 operation|surgery|op|home
@@ -152,6 +153,7 @@ RULES = {
     bunged|blocked|backed|stopped|plugged up -<wound> -nose
     <poo> ~3 on strike|hold
     sin ~ ir|hacer ~ al|del? ~ baño|dos|grueso|solido ~ de? ~ lo? ~ grueso|solido? -<pee>
+    aguanta|aguantando|holding|hold|guardando ~ la|his|her|it|in? ~ <poo>
     = none fixed
     <poo> ~2 since surgery|operation|before|cirugia
     back_end|bowels|rear on strike
@@ -200,6 +202,7 @@ RULES = {
     <poo> ~2 sin forma
     <poo> ~3 shapeless|formless|unformed|deshecha|deshecho
     looser|softer|runnier|wetter ~ than ~ normal|usual|before|it -<bandageword> -<coneword>
+    <poo> ~3 like|como ~3 toothpaste|mousse|puree|mash|yoghurt|cream|whip|dulce|derretido
     = loose @stool @bathroom
     runny|loose|watery|liquid|mushy|soft|aguada|aguado|suelta|suelto|liquida|blandita|blanda|
         floja|sloppy
@@ -286,6 +289,8 @@ RULES = {
     fuerza|esfuerzo|puja|pujando|pujar ~~ no|nada|ni ~ le? ~ sale|salio|puede|hace ~ la|el|nada|bien? ~ <poo> -<vomit>
     puja|pujando|pujar ~~ nada|nothing -<pee> -<vomit>
     <neg> ~2 push|get|squeeze|pass ~ <poo> ~ out
+    crouched|squatted|hunched|squatting|crouching|hunching|crouches|squats|hunches ~~ nothing|nada|no|nowt ~ came|comes|coming|sale|salio|result|happened|happens|hace|come -<pee> -tray -litter -box
+    squealed|squeals|yelped|cried|screamed|whimpered|grunted ~ when|as|while ~ he|she ~ did|does|had|was ~ a|doing|having? ~ <poo>
     = straining @stool
     cuesta|struggles|struggled|hard_time
     = straining @stool @bathroom
@@ -299,6 +304,7 @@ RULES = {
     lleva|llevamos|va ~ <hours>|days|dias ~ sin ~ hacer|ir
     de|del|la lo|la|el otra|otro|dos|2|grande ~~ nada|no|todavia|aun
     otra|otro|segundo|second|2|other ~~ nada|nothing|no|zero ~ todavia|aun|yet|so|still|de?
+    not|hasnt|havent ~ been ~ for|in|since|today|yet ~ days|a? -<pee>
     = none fixed @bathroom
     del ~ dos|2 nada|no|todavia|aun
     = loose @bathroom
@@ -313,6 +319,9 @@ RULES = {
     pushing ~ and pushing
     = normal @bathroom @stool
     both|las_dos|ambas ~ normal|good|fine|times
+    both|las_dos|ambas ~ done|cosas
+    ^ solid|firm|formed|durita|firme|dura|solida -<neg>
+    good|nice|lovely|great|decent one|ones -<neg>
     = normal fixed
     first|finally|primera|primer ~2 <poo> ~ since|desde? ~ surgery|op|operation|cirugia|operacion? -no -not -still -waiting -yet -sin -todavia
     = none agent
@@ -323,16 +332,12 @@ RULES = {
     like|como|de ~ soup|sopa|water|agua|custard|atole|mud|lodo|batter|porridge|slurry -<pee>
     <neg> ~ solid|firm|formed|solida|firme|formada|dura -<strain>
     ^ pura|puro agua|agüita|aguita|liquido
+    came|come|comes|coming|shot|salio|sale ~ out? ~ like|como ~3 soup|sauce|milk|water|gravy|custard|mousse|agua|sopa|atole|chocolate|tap|hose|llave|chisguete -<pee>
+    trae|tiene|es|sale ~ puro? chorro|chorrillo
+    como chocolate|atole|mole|pozol ~ derretido|aguado?
     = bloody @bathroom @stool
     its|it|has|got|trae|con|sale|viene ~2 <blood> ~ in|on|with|it? -<pee> -<wound>
-    = loose @bathroom @stool
-    came|come|comes|coming|shot|salio|sale ~ out? ~ like|como ~3 soup|sauce|milk|water|gravy|custard|mousse|agua|sopa|atole|chocolate|tap|hose|llave|chisguete -<pee>
-    = bloody @bathroom @stool
     <blood> ~ on|in|with|around|en|por ~ the|el? ~ outside|surface|it|end|ends|tip|orilla|alrededor -<pee> -<wound> -<vomit>
-    = straining
-    crouched|squatted|hunched|squatting|crouching|hunching|crouches|squats|hunches ~~ nothing|nada|no|nowt ~ came|comes|coming|sale|salio|result|happened|happens|hace|come -<pee> -tray -litter -box
-    = normal @stool @bathroom
-    bien|muy|nice|lovely|bastante firme|firm|formada|formed|durita|solida|solid
     """,
     "idiom": """
     = void

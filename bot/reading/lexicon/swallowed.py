@@ -225,6 +225,8 @@ RULES = {
     acabo|comio|trago|ate|swallowed|zampo|ingested ~3 <meds> ~ de|for ~ toda|whole|the|una|esta|entire|all ~ semana|week|mes|month
     <ingest> ~ el|la|un|una|the|his|a|my? ~ blister|frasco|strip|blister_pack|pill_bottle|pill_packet ~ entero|entera|completo|completa|whole -<food>
     <ingest> ~ whole|entire|full ~ blister|strip|blister_pack|pill_bottle|pill_packet|bottle_of_pills -<food>
+    cleared|polished|cleaned|worked ~ out|off|through ~ a|the|his|her? ~ whole|entire|all|full ~ blister|strip|packet|bottle|box|<medcontainer> ~ of ~ <meds>
+    empino|chingo|bajo|tumbo ~ el|la|todo ~ frasco|bote|botella|jarabe ~ de ~ <meds>|medicina|jarabe|remedio -<food>
     = medicine_overdose @dose @swallowed @asked-dose
     <ingest> ~3 whole|entire|all|todas|todo|lot|bottle|frasco|packet ~3 of|them|bottle|lot|
         packet|bag|frasco|pastillas -<food> -<poisonthing> -<objectthing>
@@ -276,7 +278,7 @@ RULES = {
     bit|piece|chunk|lump|some|pedazo|pedacito ~ of|de ~2 <objectthing> ~ went|gone|fue|paso ~ down|in|adentro
     trago|comio|swallowed|ate ~2 tapa|tapita|tapon|lid|cap|corcholata|taparrosca|popote|straw|globo|balloon|chancla|cordon|agujeta|etiqueta|label|wrapper
     hilo|string|thread|cordon|ribbon|liga ~~ trago|swallowed|tragado ~ el|the? resto|rest
-    <gulp> ~5 <objectthing> -<humandrug> -<foodbone>
+    <gulp> ~5 <objectthing> -<humandrug> -<foodbone> -<poisonthing>
     swallowed|swallow|trago|se_trago|ingested|tragó ~4 a|an|the|his|her|un|una|su|el|la|my|
         something|algo|half|part|pedazo|piece|some ~2 <anyobject> -<meds> -<food>
     <objectthing> ~3 swallowed|ate|eaten|gone|missing|trago|comio|tragado|disappeared \
@@ -287,10 +289,9 @@ RULES = {
     <bandageword>|<objectthing> ~~ lo|la|se ~ habia|ha ~ tragado|comido
     <bandageword>|<objectthing> ~~ fui|went|quise|before|antes|got|tried ~~ tragado|tragada|swallowed|tragó
     <gulp> ~2 part|chunk|piece|bit|pieces|bits|pedazo|pedacito|cacho|trozo|lump ~ of|de ~3 bed|bedding|blanket|cushion|carpet|rug|pillow|mat|crate|sofa|cobija|cama|tapete|sillon|colchon|cojin|almohada|puerta|jaula|shoe|slipper|zapato
+    <bandageword> ~~ ate|eaten|swallowed|comio|trago|tragado|eating ~ half|some|bit|part|most|all|pedazo|mitad|it|lo|cacho ~ of? it? -<food>
     = bandage_or_object !@asked-dose !@dose
     swallowed|swallow|trago|ingested ~ something|it|algo -<meds> -<food>
-    = bandage_or_object
-    <bandageword> ~~ ate|eaten|swallowed|comio|trago|tragado|eating ~ half|some|bit|part|most|all|pedazo|mitad|it|lo|cacho ~ of? it? -<food>
     """,
 }
 

@@ -62,7 +62,6 @@ RULES = {
     <poo> ~ and|n|y ~ <pee>
     <pee> ~ and|n|y ~ <poo>
     hizo ~ las? dos cosas
-    both|las_dos|ambas ~ done|cosas
     hizo|hace|haciendo ~ sus? necesidades
     bathroom|toileting|necesidades ~ <good>|<formed>
     <pee> ~ outside|afuera|garden|yard|grass|bins|patio|calle
@@ -74,7 +73,7 @@ RULES = {
     vejiga|bladder ~ empty|emptied|vacia|vacio ~ fully|completely|bien|well -<neg>
     good|strong|normal|steady|nice|decent ~ stream|flow|chorro -<blood> -<neg>
     = normal @urine @bathroom !@stool
-    ^ <good> -thumbsup -firm -firme -formed -solid -durita -solida -formada -formadas
+    ^ <good> -thumbsup -one -ones -firm -firme -formed -solid -durita -solida -formada -formadas
     todo|all|everything ~2 <good>
     = accident
     left|made|makes|leaves ~ a? puddle|puddles|pool ~2 under|on|in|where -<bleedword>
@@ -103,12 +102,13 @@ RULES = {
     puddles|puddle|spots|patches|drips|drops|trail|trails|charcos|charquitos|gotas|rastros ~ of|de ~ <pee> ~ where|round|around|all|on|in|everywhere|behind|por|donde|en -tiny -only -litter -tray -arenero
     se ~ hace|hizo|orina|mea|orino|meo ~ <pee>|chis|pipi|pis|orina? ~ dormido|dormida|acostado|acostada|cuando|encima|adentro|sin
     moja|mojo|mojado|mojando|moje ~ la|su|el|las|sus ~ cama|camita|cobija|colchon|cobijas|tapete|sillon|sabanas -<neg> -<bandageword>
-    wets|wetting|wet ~ his|her|the|our ~2 bed|bedding|blanket|crate|rug|floor|carpet|sofa|mat -<bandageword> -<coneword> -<neg> -<wound>
+    wets|wetting|wet ~ his|her|the|our ~2 bed|bedding|blanket|crate|rug|floor|carpet|sofa|mat -<bandageword> -<coneword> -not -<wound>
     wets|wetting ~ himself|herself|themselves
     <neg> ~ hold|aguanto|aguanta|aguantar ~ it|la|lo|las|in? ~~ <pee>|floor|rug|carpet|bed|piso|cama|sala
     chorrea|escurre|gotea|escapa|riega ~ la|el|un ~ <pee>
     cama|camita|cobija|colchon|bed|bedding|blanket ~ mojada|mojado|empapada|empapado|soaked|wet ~ de|with|in|from ~ <pee>
     leaking|leaks|leaked|dribbling|dribbles ~ when|as|while|cuando|in ~ he|she|his|her ~ sleep|lies|lying|sleeps|asleep|gets|stands|barks|bed
+    <pee> ~ en|on|all|por|in ~ cualquier|todos|todas|over|every|any ~ lado|lugar|lados|partes|place|places|rincon
     = none
     <neg> ~ used|using|been|visited|usado|usa ~2 tray|litter|litterbox|litter_box|arenero|box
     pad|pads|litter|tray|box|arenero|tapete|bed|cama ~3 dry ~3 day|night|all|since|<hours>|days
@@ -157,6 +157,7 @@ RULES = {
     no ~ ha|quiere|quiso ~ levantado|levantar|alzado ~ la|su? ~ pata|patita ~ para|ni?
     <neg> ~ lifted|lift|cocked|cock|raised ~ his|her? ~ leg once|all|today|since|at?
     <neg> ~ used|use|uses|usado ~ the|her|his|su|el ~ tray|litter|box|arenero|litterbox ~ to|for|para ~ <pee>|orinar
+    bone_dry|dry tray|litter|litterbox|arenero|pads
     = none @bathroom @urine !@stool
     last|previous one|time was ~2 yesterday|<lastnight>|<clock>|<hours>|<daybefore>
     el|la ultimo|ultima fue ~2 ayer|<lastnight>|<clock>|<hours>|<daybefore>
@@ -226,6 +227,7 @@ RULES = {
     orina|mea|orinando|hace|orine ~ de ~ a? poquito|poquitos|gotitas|poco
     agacha|acomoda|pone ~3 <pee> ~~ no|nada|ni ~ le? ~ sale|hace|salio
     arenero|tray|litter|litterbox|litter_box ~ a? cada_rato|every|constantly|over|todo|seguido ~~ nada|nothing|gotas|drops
+    ganas|quiere|intenta|trata|wants|needs ~ de|to? <pee>|orinar ~~ no|nada|nothing ~ le? ~ sale|salio|puede|comes
     = straining @urine
     trying|tries|intenta|trata ~ trying|tries|intenta|trata
     keeps|sigue trying|intentando|tratando
@@ -250,11 +252,10 @@ RULES = {
     blood|bloody|sangre|red|roja|pink -<poo>
     = normal @bathroom @urine
     both|las_dos|ambas ~ normal|good|fine|times
+    both|las_dos|ambas ~ done|cosas
     = none agent
     <neg> ~ seen|visto|see|found ~ any|a|him|her|one|nada? ~ <pee>
     cannot|cant|couldnt|unable ~ get|make|coax ~ him|her|them ~ to go? have? <pee>
-    = accident
-    <pee> ~ en|on|all|por|in ~ cualquier|todos|todas|over|every|any ~ lado|lugar|lados|partes|place|places|rincon
     """,
     "idiom": """
     = void

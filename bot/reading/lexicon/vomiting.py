@@ -80,6 +80,7 @@ RULES = {
     <meds> came|come|comes ~ back -<neg>
     choke|chokes|choked|choking|gag|gags|gagged|gagging|heave|heaves|heaved ~ up ~ his|her|the|all|some? <food>|lot|supper
     brought|threw|coughed|fetched|sicked|hacked ~ it|the|his|her? ~3 <meds> ~ back? up
+    trajo|echo|saco|tiro|avento|arrojo ~ la|el|toda|todo|lo|su ~ <food>|comida|desayuno|cena|todo? ~ para|pa ~ afuera|fuera
     = yes count:2
     sick sick
     vomita|vomito|vomitando y vomita|vomito|vomitando
@@ -135,10 +136,9 @@ RULES = {
     lo|la|todo largo|lanzo|devolvio|regreso|echo -llamada
     = yes @dose
     la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo|deposo $
-    la|lo|las|los ~ regreso|devolvio|echo|arrojo|guacareo ~ toda|todo|entera|entero|para|pa|con|luego|despues|al|a|ya|y|enseguida|completa
+    la|lo|las|los ~ regreso|devolvio|arrojo|guacareo|echo ~ toda|todo|entera|entero|para|pa|con|luego|despues|al|a|ya|y|enseguida|completa -se
     la|lo|las|los ~ ha|habia ~ echado|devuelto|regresado|vomitado|devolvido
-    = yes
-    trajo|echo|saco|tiro|avento|arrojo ~ la|el|toda|todo|lo|su ~ <food>|comida|desayuno|cena|todo? ~ para|pa ~ afuera|fuera
+    it|they|pill ~ was|came|were back up
     """,
     "idiom": """
     = void
