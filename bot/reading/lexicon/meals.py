@@ -234,6 +234,21 @@ RULES = {
     <neg> ~2 <devour>|hoovering|wolfing|scoffing|inhaling|gobbling|hoover|wolf|inhale|gobble it? up|off|down? like|as? -hungry -hambre
     = normal fixed @appetite
     <neg> ~ issue|issues|problem|problems|worries|complaints|concerns|trouble|dramas ~ there|here|at
+    = normal
+    went|goes|going|gone ~ mad|crazy|nuts|wild|bonkers|loco|loca ~ for|over|por|con ~2 <food> -<neg>
+    full ~ tummy|belly|stomach|barriga|panza -<neg>
+    panza|barriga|pancita llena
+    chupo|chupa|lamio|relamio|relame ~ los|sus|el|su ~ bigotes|bigote|dedos|labios|hocico -<wound>
+    = less
+    comio|come|desayuno|ceno ~ una|solo_una parte|partecita|porcion
+    casi ~ se? ~ lo|la|los|las? acaba|acabo|termina|termino -no -nada
+    = less @appetite
+    bits and bobs|pieces
+    = none
+    <neg> ~ wanted|touched|eaten|fancied ~ anything|thing|nothing ~ since -<meds>
+    = none @appetite
+    turns|turned|turning ~ nose up $
+    not a sausage|bean|dicky|scooby|jot
     """,
     "idiom": """
     = void

@@ -117,7 +117,7 @@ RULES = {
     <poo> ~2 <samey>
     <poo> ~2 bien ~ formada|formadas|durita|duritas|solida|formadito
     <poo> ~3 as ~ they|it|they_should|should ~ should|be
-    = normal @stool @bathroom
+    = normal @stool @bathroom !@urine
     ^ <good> -thumbsup -<pee> -one -ones
     todo|all|everything ~2 <good>
     nice|good|lovely|all ~ and? firm|solid|formed
@@ -338,6 +338,10 @@ RULES = {
     = bloody @bathroom @stool
     its|it|has|got|trae|con|sale|viene ~2 <blood> ~ in|on|with|it? -<pee> -<wound>
     <blood> ~ on|in|with|around|en|por ~ the|el? ~ outside|surface|it|end|ends|tip|orilla|alrededor -<pee> -<wound> -<vomit>
+    = none @stool @bathroom !@urine
+    not a sausage|dicky|jot
+    = straining @stool @bathroom
+    tried|tries|trying|intento|quiso|intenta ~~ couldnt|cant|cannot|no ~ go|pudo|puede|manage|logro -<pee>
     """,
     "idiom": """
     = void

@@ -256,6 +256,13 @@ RULES = {
     = none agent
     <neg> ~ seen|visto|see|found ~ any|a|him|her|one|nada? ~ <pee>
     cannot|cant|couldnt|unable ~ get|make|coax ~ him|her|them ~ to go? have? <pee>
+    = none @urine
+    not a sausage|dicky|jot
+    = straining
+    <pee> ~ every|cada <minutes>|few|rato|couple|ratito
+    <pee> ~ poquito|little|bits|poquitito ~ y|and|pero|but ~ seguido|often|frequently|frecuente|muchas
+    = straining @urine
+    tiny|small|little|wee amounts|bits|dribbles|spurts|drops
     """,
     "idiom": """
     = void

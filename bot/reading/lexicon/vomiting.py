@@ -139,6 +139,8 @@ RULES = {
     la|lo|las|los ~ regreso|devolvio|arrojo|guacareo|echo ~ toda|todo|entera|entero|para|pa|con|luego|despues|al|a|ya|y|enseguida|completa -se
     la|lo|las|los ~ ha|habia ~ echado|devuelto|regresado|vomitado|devolvido
     it|they|pill ~ was|came|were back up
+    = yes
+    hes|shes|is|was|being|gets|got|been ~ sick ~ every|each|whenever|after ~ time|he|she|meal|drinks?
     """,
     "idiom": """
     = void
