@@ -19,8 +19,9 @@ SHARED: Final = ("common_en", "common_es", "numbers", "body", "care")
 
 TOPIC_MODULES: Final = (
     "moods", "idioms", "dose", "sessions", "cone", "licking", "appetite", "meals", "drinking",
-    "stool", "urine", "vomiting", "energy", "collapse", "pain", "leg_use", "mobility", "swelling",
-    "incision", "opened", "bleeding", "bandage", "mishap", "breathing", "gums", "temperature",
+    "stool", "urine", "vomiting", "energy", "collapse", "pain", "leg_use", "leg_unused",
+    "mobility", "swelling", "incision", "opened", "bleeding", "bandage", "mishap", "breathing",
+    "gums", "temperature",
     "seizure", "swallowed", "belly", "leg", "request", "danger",
 )  # fmt: skip
 

@@ -274,6 +274,8 @@ RULES = {
     la|lo ~ ha ~ echado|vomitado|devuelto|regresado
     it|they|pill|back ~ was|came|were|came_right back up
     = doubled
+    puse|di|dimos|dio|pusimos ~ las|los dos ~2 juntas|juntos|de_una|de_un_jalon|al_mismo_tiempo|a_la_vez
+    di|dimos|dio|gave|given ~~ cinco|five|<minutes>|rato|later|luego|despues ~4 doy|di|dimos|gave|give ~3 otra|another|igualita|igual|again
     gave|given|dio|di ~ it|him|her|one|las|la? ~ too|also|as_well|tambien ~~ had|has|got|lleva|tiene|van|tomo ~ two|2|double|twice|dos|doble
     <number> ~ <meds> ~~ gave|di|dimos|dio|gived ~3 one_more|another|more|otra|una_mas
     two|2|dos|double ~ lots|goes|rounds|tandas|veces ~ of|de ~3 <meds>

@@ -181,7 +181,7 @@ RULES = {
     otherwise|apart_from_that|else ~3 <good>|bright|happy
     <good>|bright|happy ~ otherwise
     por lo demas ~3 <good>
-    doing ~2 <good> -<neg>
+    doing ~2 <good> -<neg> -<legword> -<wound>
     ^ bar $
     in himself|herself|itself ~4 <good>|<bright>
     greeted|greets|greeting|saludo|recibe ~3 me|us|door|puerta
@@ -217,8 +217,9 @@ RULES = {
     skipping|bouncing|prancing ~2 like|about|around -<bear>
     in ~2 form|fettle|spirits +<good>
     = quiet
+    anda|esta|amanecio ~ flojo|floja|flojito|flojita|huevon|huevona -<poo> -<legword> -<stitchword> -<bandageword> -<bellyword> -estomago
     <neg> ~ acting|seeming|looking|behaving ~ right|normal|normally|herself|himself -<legword> -<wound>
-    only|just|solo|nomas|nada_mas|puro ~ wants|want|quiere|queriendo ~ to? sleep|nap|snooze|dormir|lie|echarse|cuddle
+    only|just|solo|nomas|nada_mas|puro ~ wants|want|quiere|queriendo ~ to? sleep|nap|snooze|dormir|lie|echarse|cuddle -dark -corner -rincon -oscuro
     couch potato
     puro echado|echada|acostado|acostada
     anda|esta|sigue|lo_veo|la_veo|amanecio ~ medio|algo|poco|tantito|poquito ~ malito|malita|enfermito|maluco
@@ -269,6 +270,8 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    just|only ~ laid|lain|lies|lying|laying ~ in|on|under ~2 mat|rug|blanket|bed|sofa|couch|cushion|floor ~2 since|all
+    echado|echada|tirado|tirada ~4 desde|todo_el_dia -<poo>
     just|only|nomas|nada_mas|solo ~ stares|staring|mira|mirando|viendo ~ at|a|fijo
     wont|doesnt|refuses|wouldnt ~ to? move|budge|get_up|stir|stand_up $ -<legword>
     queda ~ viendo ~~ no ~ se ~ mueve

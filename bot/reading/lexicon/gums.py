@@ -99,6 +99,7 @@ RULES = {
     = blue @gums
     <blueword>
     = yellow
+    <yellowword> ~7 eyes|ojos|encias|gums -<discharged> -<bruiseword> -<wound>
     eyes|ojos|ojitos|skin|piel|ears|ear|orejas|orejitas|oreja ~4 <yellowword> -<discharged> -<bruiseword> -<wound>
     piel|skin|eyes|ojos|<gumword> ~~ <yellowword> -<discharged> -<bruiseword> -<wound>
     todo|toda|se_puso|se_puso_todo|gone|turned|turning|going ~ a? yellow|amarillo|amarilla +<patient> -<discharged> -<wound> -<bruiseword> -<poo> -<pee> -<swell> -<vomit>

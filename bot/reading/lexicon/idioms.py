@@ -9,6 +9,10 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    dangling|dangles|hanging|colgando ~ off|over|out_of|del|de ~3 sofa|bed|couch|chair|edge|basket|cama|sillon
+    foco|luz|bulb|light ~2 fundido|fundida|fundio|gone
+    like|como ~ a? ~2 meat|carne ~ gone|echada|podrida|rotten|off|bad?
+    tiembla|tiemblan|temblaba|tembla ~ la|las|su|sus? pata|patita|pierna|patas|patitas|muslo
     twitching|twitched|twitches|paddling|running|movia|mueve|moviendo|pataleaba ~~ dreaming|dream|dreams|sonaba|suena|sonando|sueno
     when|whenever|cuando|if|si he|she|it|hes|shes? runs|run|corre|trota|trots|jogs|running|jumps|salta -<fallword> -ayer -yesterday
     leg|legs|pata|patas|patita|muscle|muscles|thigh|thighs ~3 shake|shakes|shaking|tremble|trembles|trembling|quiver|quivers|quivering|tiembla|tiemblan|temblando
@@ -65,7 +69,7 @@ RULES = {
     lifts|holds|cocks|raises|lifted|lifting|levanta|alza ~2 leg|pata|patita ~3 to|para|when|on|cuando|en|at|against ~4 <pee>|lamppost|tree|post|bush|arbol|poste|maceta|llanta
     hides|hiding|hid|hidden|esconde|escondiendo|escondio ~ his|her|the|sus|los|las|su|el|la ~ toys|bones|treats|ball|bone|juguetes|premios|hueso|pelota|comida
     subio|bajo|sube|baja|subir|bajar ~2 precio|costo|peso|presion|volumen|fiebre|temperatura|foto|video
-    cayo|caer|cae|caia ~2 aguacero|lluvia|noche|rayo|granizo|tormenta|helada|nevada|tarde|domingo|sabado
+    cayo|caer|cae|caia|cayendo ~2 aguacero|lluvia|noche|rayo|granizo|tormenta|helada|nevada|tarde|domingo|sabado
     llora|llorando|lloraba|chilla|crying|cries|whines|whining ~4 quiere|wants|porque|because ~3 salir|comida|comer|premio|atencion|calle|mimos|out|food|attention|dinner|fed
     we|were|weve|everyone all ~2 tired|exhausted|shattered|knackered
     ran|running|run|sali|corri|fui ~2 to|down|over|a|al ~ the|la|el pharmacy|store|clinic|vets|vet|chemist|farmacia|tienda|veterinaria|clinica

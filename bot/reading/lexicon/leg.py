@@ -28,6 +28,8 @@ CLASSES = {
 RULES = {
     "leg": """
     = crooked
+    <legonly> ~~ now|ahora ~2 bowed|arqueada|chueca|crooked|bent|torcida|curved|twisted -<coneword> -<bandageword>
+    rodilla|cadera|codo|rotula|hombro ~2 sale|salen ~ para|pa|de|hacia
     wobbly|floja|loose|guanga|suelta|unstable|jelly ~3 below|abajo|debajo|under ~4 knee|elbow|hock|rodilla|codo|shin -<stitchword> -<bandageword> -<coneword>
     bending|bends|bent|gives|moving ~2 where|donde ~2 shouldnt|shouldn't|no|not ~~ <joint>|below|above
     se ~ le ~ dobla|volteo|voltea|tuerce|torcio ~ la|el? <legonly> -<neg>

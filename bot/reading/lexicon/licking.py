@@ -123,7 +123,7 @@ RULES = {
     no|ni ~ se? acerca|arrima|asoma|mete ~2 <wound>
     paying|pays|paid|takes|taking|giving ~ no attention|notice|heed ~3 <at_place>
     no se ~ ha|ha_andado? tocado|toca|tocaba ~3 <wound>|puntos
-    stopped|quit|dejo|dejado|ya_no|ya ~ de|se? <lick> -wont -cant -hasnt -doesnt -no -not
+    stopped|quit|dejo|dejado|ya_no ~ de|se? <lick> -wont -cant -hasnt -doesnt -no -not
     ya no ~ <lick>
     <neg> ~3 rascado|mordido|rasca|muerde|chewed|scratched ~ ni|or|nor <lick>
     ni ~3 caso ~4 <wound>|cicatriz

@@ -5,6 +5,7 @@ from __future__ import annotations
 RULES = {
     "mobility": """
     = better
+    <neg> ~ as|tan|so ~ <limpword>|stiff|sore|tieso|tiesa|tambaleante|inestable ~ as|como|que|now|today|anymore
     <limpword> ~~ ya no tanto
     <limpword> ~2 <neg> ~ as|so|tan|tanto ~ bad|much|badly|noticeable|fuerte|mucho
     <limpword> ~~ no|not tanto|much

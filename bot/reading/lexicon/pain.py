@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 CLASSES = {
+    "cross": """
+        grumpy grouchy cranky crabby ratty snarky gruñon gruñona grunon grunona enojon
+        enojona
+        """,
     "badly": """
         bad badly lots loads heaps bastante harto harta demasiado cañon gacho so_bad
         real_bad really_bad like_hell a_ton something_awful something_terrible
@@ -144,6 +148,8 @@ RULES = {
     crying|screaming|yelping|howling ~~ and crying|screaming|yelping|howling -<excited>
     desde ~4 madrugada|noche|manana|anoche ~~ llora|llorando|aullando|chillando -<excited>
     = severe agent
+    <bite> ~~ when|cuando|if|si ~4 <touched>|levanto|levante|movio|movi|reviso|revise -<coneword> -<meds> -<playing> -<at_wound>
+    mordio|bit ~ a? ~ la|el|the|my|mi|her|his ~2 cuando|when ~3 levanto|lifted|touched|toco|picked|moved -<meds>
     tira|avienta|lanza|suelta ~ mordidas|mordida|tarascadas|dentelladas|tarascazos -<coneword>
     touch|touching|near|move|lift|toca|toque|tocale|mueve ~ that|the|his|her|la|esa? ~ leg|foot|paw|hip|knee|pata|patita ~~ bites|snaps|growls|screams|shrieks|muerde|chilla|grita -<coneword> -<neg>
     had|has|have|having ~ a ~ go|pop|snap|lunge at me|us|him|my|anyone|hubby
@@ -178,6 +184,7 @@ RULES = {
     no soporta|aguanta ~2 dolor
     muere|muriendo ~ de|del dolor
     = moderate
+    <cross> ~~ <touched>|near|hip|leg|pata|cadera -<coneword>
     cambia|cambiando|changes|changing|shifting|shifts ~ de? ~ posicion|postura|lado|lugar|position|positions ~2 rato|constantemente|seguido|constantly|all|every|keeps|mucho
     keeps ~ changing|shifting|moving ~ position|positions|spots|spot|places
     <cryout> ~ tantito|poquito|un_poco|little
