@@ -228,9 +228,7 @@ def _two_times(clauses: list[Clause], places: list[int]) -> bool:
     """ "Last night's and tonight's as well": two doses in a row."""
     keys: frozenset[str] = frozenset().union(*(clauses[place].keys for place in places))
     return (
-        not keys.isdisjoint(_THEN)
-        and not keys.isdisjoint(_TODAY)
-        and not keys.isdisjoint(_AS_WELL)
+        not keys.isdisjoint(_THEN) and not keys.isdisjoint(_TODAY) and not keys.isdisjoint(_AS_WELL)
     )
 
 
