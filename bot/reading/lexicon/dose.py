@@ -187,6 +187,7 @@ RULES = {
     se ~ me|nos ~ hizo tarde|dormi|barrio|borro|fue|paso
     no ~ alcance|alcanzo|llegue|llegamos|pude ~ a? darsela|darselo|dar|tiempo
     me|nos ~ quede|quedamos|dormi dormido|dormida|dormidos ~~ no|olvide
+    se ~ me|nos acabo|acabaron|termino|terminaron
     = refused
     spat|spits|spit ~ it|them ~ at|on|onto|out ~ my|the|me
     wise|onto|cottoned ~ to|on ~ the ~2 trick|cheese|ham|pill
@@ -273,6 +274,7 @@ RULES = {
     salio|estaba|venia|came|was|aparecio|iba ~ en|in|con|con_todo|out ~ el|la|his|her|the? <vomit>|vomito|sick|puke
     la|lo ~ ha ~ echado|vomitado|devuelto|regresado
     it|they|pill|back ~ was|came|were|came_right back up
+    gave|given|took|had ~ it|them|his|her? ~~ then|and ~ he|she? <vomit> -<food>
     = doubled
     puse|di|dimos|dio|pusimos ~ las|los dos ~2 juntas|juntos|de_una|de_un_jalon|al_mismo_tiempo|a_la_vez
     di|dimos|dio|gave|given ~~ cinco|five|<minutes>|rato|later|luego|despues ~4 doy|di|dimos|gave|give ~3 otra|another|igualita|igual|again
@@ -332,6 +334,8 @@ RULES = {
     gave|dio|di|dimos|given ~ again|another|otra|otro|otra_vez
     also|already|tambien|ya gave|given|dio|dado
     two|2|dos instead|by|en|por ~ of|mistake|accident|lugar|vez|error
+    had|got|given ~ two|2|dos ~~ one ~ from|by ~ me|us|mum|dad
+    dos_veces|<times> ~ sin querer
     = doubled @dose
     twice|double|doubled|doble|dos_veces -<interval> -<missword> -<spat> -<vomit> -<refuse> -<trying> -<lick>
     = given !@asked-appetite

@@ -77,6 +77,10 @@ RULES = {
     hasta|to|down ~ el|la|the ultimo|ultima|last ~ grano|croqueta|migaja|bocado|crumb|scrap|morsel -<neg>
     le ~ entro ~ duro|parejo|durisimo|sabroso ~ al|a ~ plato|comida|la?
     come|comio|comiendo|comer ~ ya? solo|sola|solito|solita $
+    went|goes|going|gone ~ mad|crazy|nuts|wild|bonkers|loco|loca ~ for|over|por|con ~2 <food> -<neg>
+    full ~ tummy|belly|stomach|barriga|panza -<neg>
+    panza|barriga|pancita llena
+    chupo|chupa|lamio|relamio|relame ~ los|sus|el|su ~ bigotes|bigote|dedos|labios|hocico -<wound>
     = normal fixed
     <neg> ~ touched|touch ~ the? sides
     nothing|nowt|nada ~2 wrong|amiss|malo ~ with|about|con|en ~2 appetite|eating|apetito|comida
@@ -146,6 +150,9 @@ RULES = {
     half_hearted|halfhearted|half_heartedly ~~ <food>|mealtimes|eating|food|bowl
     <food>|mealtimes|eating ~~ half_hearted|halfhearted|half_heartedly
     apenas|only|barely|hardly|solo|just|nomas|nada_mas|maybe ~ <number>|un|una|par|few|couple|one|two|dos|tres ~ de|of? ~ <mouthfulword> -<meds> -<neg>
+    comio|come|desayuno|ceno ~ una|solo_una parte|partecita|porcion
+    casi ~ se? ~ lo|la|los|las? acaba|acabo|termina|termino -no -nada
+    come|comio|comiendo ~ como ~ un? ~ pajarito|pajaro|canario
     = less @appetite
     ^ bit|little|slightly|tad|poquito|algo off|desganado|desganada|apagado|bajo|floja|flojo today|tonight|hoy? this|esta?
     <neg> ~ as|so|very|that|too|overly|particularly|super ~ keen|hungry|interested|enthusiastic|fussed|eager|bothered|into
@@ -162,6 +169,7 @@ RULES = {
     tiny|small|little|minimal|wee ~ amount|amounts|portion|portions|helping|quantity
     ^ only|just|solo|nomas|nada_mas|solamente if|when|cuando|si
     ^ a medias
+    bits and bobs|pieces
     = none
     gone|right|totally|completely|hes|shes|is|still|been off ~ everything|all|food|eating
     bowl|plate|plato|dish|food|dinner|breakfast|comida|croquetas ~~ exactly|just|still|sigue|esta|quedo|quedaron|is|are ~2 as|como|igual|where|how ~ i|lo|la|le left|put|deje|servi|puse -<drinkwater>
@@ -206,6 +214,7 @@ RULES = {
     <food>|<meaty> ~~ wasnt|isnt|not|wouldnt|werent ~ having|have ~ any|none|it ~ of? ~ it|that?
     <neg> ~ bothered|interested|fussed ~ with|in|about|by ~ any ~ <food>
     ni|no|sin ~ ganas ~ tiene|trae ~ de ~ comer
+    <neg> ~ wanted|touched|eaten|fancied ~ anything|thing|nothing ~ since -<meds>
     = none @appetite
     <neg> ~ even ~ sniff|smell|look|lick|touch|try|come|taste|glance|open
     <neg> ~ go|goes|gone|went|came|going|get|acerca|acerco|acercarse ~ near|close|al
@@ -227,6 +236,8 @@ RULES = {
     no ~ agarra|agarro|prueba|probo|toca|toco nada
     bury|buries|buried|covers|covered|entierra|tapa|burying ~ it|food|his|her|the|bowl|la
     <neg>|ni ~ even ~ a|one? lick|sniff|bite|nibble|taste
+    turns|turned|turning ~ nose up $
+    not a sausage|bean|dicky|scooby|jot
     = none !@dose
     offered|offering|ofreci|ofrecimos|ofrecio|ofrecido|ofrecemos|tried|trying|probamos|intente ~4 <food>|everything|todo ~~ nothing|nada|none|no|wont|refused|turns|turned|ignores|walks|rechaza|voltea
     clamp|clamps|clamped|clamping|shut|shuts|grit|grits|gritted|aprieta|cierra ~ his|her|its|la|el|su|los? ~ mouth|jaws|teeth|hocico|boca|dientes shut? ~~ food|feed|eat|spoon|<food>|comida|comer|cuchara|jeringa
@@ -234,21 +245,6 @@ RULES = {
     <neg> ~2 <devour>|hoovering|wolfing|scoffing|inhaling|gobbling|hoover|wolf|inhale|gobble it? up|off|down? like|as? -hungry -hambre
     = normal fixed @appetite
     <neg> ~ issue|issues|problem|problems|worries|complaints|concerns|trouble|dramas ~ there|here|at
-    = normal
-    went|goes|going|gone ~ mad|crazy|nuts|wild|bonkers|loco|loca ~ for|over|por|con ~2 <food> -<neg>
-    full ~ tummy|belly|stomach|barriga|panza -<neg>
-    panza|barriga|pancita llena
-    chupo|chupa|lamio|relamio|relame ~ los|sus|el|su ~ bigotes|bigote|dedos|labios|hocico -<wound>
-    = less
-    comio|come|desayuno|ceno ~ una|solo_una parte|partecita|porcion
-    casi ~ se? ~ lo|la|los|las? acaba|acabo|termina|termino -no -nada
-    = less @appetite
-    bits and bobs|pieces
-    = none
-    <neg> ~ wanted|touched|eaten|fancied ~ anything|thing|nothing ~ since -<meds>
-    = none @appetite
-    turns|turned|turning ~ nose up $
-    not a sausage|bean|dicky|scooby|jot
     """,
     "idiom": """
     = void

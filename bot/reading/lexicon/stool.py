@@ -163,6 +163,7 @@ RULES = {
     no|ninguna de|of las? dos
     neither|ninguna|nothing|nada -<pee> -wrong -<comeword> -<strain> -<wrongword> -dramatic -<runny> -mas -grave
     todavia|aun|no ~2 hace|hizo|ha_hecho|hecho ~ del baño
+    not a sausage|dicky|jot
     = loose
     runny|dodgy|upset|loose|squirty ~ bottom|bum|tum|tummy|botty|guts
     hizo|hace ~3 aguadito|aguadita|blandito|blandita
@@ -299,6 +300,7 @@ RULES = {
     hunch*|squat* ~~ nothing|nada -<pee>
     <neg> ~2 push|get|squeeze|pass ~ it|anything|one|them|much ~ out -<pee>
     fuerza|esfuerzo ~~ nada|nothing -<pee> -<vomit>
+    tried|tries|trying|intento|quiso|intenta ~~ couldnt|cant|cannot|no ~ go|pudo|puede|manage|logro -<pee>
     = none @bathroom
     ^ hasnt|not|havent|didnt|hadnt ~ gone|been yet|today|since?
     lleva|llevamos|va ~ <hours>|days|dias ~ sin ~ hacer|ir
@@ -337,11 +339,7 @@ RULES = {
     como chocolate|atole|mole|pozol ~ derretido|aguado?
     = bloody @bathroom @stool
     its|it|has|got|trae|con|sale|viene ~2 <blood> ~ in|on|with|it? -<pee> -<wound>
-    <blood> ~ on|in|with|around|en|por ~ the|el? ~ outside|surface|it|end|ends|tip|orilla|alrededor -<pee> -<wound> -<vomit>
-    = none @stool @bathroom !@urine
-    not a sausage|dicky|jot
-    = straining @stool @bathroom
-    tried|tries|trying|intento|quiso|intenta ~~ couldnt|cant|cannot|no ~ go|pudo|puede|manage|logro -<pee>
+    <blood> ~ on|in|with|around|en|por ~ the|el? ~ outside|surface|end|ends|tip|orilla|alrededor -<pee> -<wound> -<vomit>
     """,
     "idiom": """
     = void

@@ -21,7 +21,7 @@ CLASSES = {
         pichi hacer_chis waterworks peepees pishi lifted_his_leg anuria anuric
         diuresis
         clump clumps pee_clump peeing_like orinada orinadas meadita pipicito pipisito chichi pichin
-        lifted_leg marca_territorio leg_up_on wazz wazzed widdle widdled widdling
+        lifted_leg marca_territorio wazz wazzed widdle widdled widdling
         emptied_his_bladder emptied_her_bladder empties_his_bladder empties_her_bladder
         orines orin
         """,
@@ -228,10 +228,14 @@ RULES = {
     agacha|acomoda|pone ~3 <pee> ~~ no|nada|ni ~ le? ~ sale|hace|salio
     arenero|tray|litter|litterbox|litter_box ~ a? cada_rato|every|constantly|over|todo|seguido ~~ nada|nothing|gotas|drops
     ganas|quiere|intenta|trata|wants|needs ~ de|to? <pee>|orinar ~~ no|nada|nothing ~ le? ~ sale|salio|puede|comes
+    <pee> ~ every|cada <minutes>|few|rato|couple|ratito
+    <pee> ~ poquito|little|bits|poquitito ~ y|and|pero|but ~ seguido|often|frequently|frecuente|muchas
+    cant|cannot|couldnt ~ <pee> ~ just|only|but ~ drips|drops|dribbles|trickle
     = straining @urine
     trying|tries|intenta|trata ~ trying|tries|intenta|trata
     keeps|sigue trying|intentando|tratando
     strain|straining|strains|puja|pujando -other -otro -otra -second
+    tiny|small|little|wee amounts|bits|dribbles|spurts|drops
     = bloody
     red|pink|blood|bloody|rojo|rosa|sangre ~3 in|en ~ the|her|his|el|la? litter|tray|litterbox|arenero|arena -<wound> -<bandageword> -<poo>
     <pee> ~~ tomato|beetroot|cherry|cranberry|ketchup|jamaica|betabel ~ juice|sauce|soup?
@@ -258,11 +262,6 @@ RULES = {
     cannot|cant|couldnt|unable ~ get|make|coax ~ him|her|them ~ to go? have? <pee>
     = none @urine
     not a sausage|dicky|jot
-    = straining
-    <pee> ~ every|cada <minutes>|few|rato|couple|ratito
-    <pee> ~ poquito|little|bits|poquitito ~ y|and|pero|but ~ seguido|often|frequently|frecuente|muchas
-    = straining @urine
-    tiny|small|little|wee amounts|bits|dribbles|spurts|drops
     """,
     "idiom": """
     = void

@@ -81,6 +81,7 @@ RULES = {
     choke|chokes|choked|choking|gag|gags|gagged|gagging|heave|heaves|heaved ~ up ~ his|her|the|all|some? <food>|lot|supper
     brought|threw|coughed|fetched|sicked|hacked ~ it|the|his|her? ~3 <meds> ~ back? up
     trajo|echo|saco|tiro|avento|arrojo ~ la|el|toda|todo|lo|su ~ <food>|comida|desayuno|cena|todo? ~ para|pa ~ afuera|fuera
+    hes|shes|is|was|being|gets|got|been ~ sick ~ every|each|whenever|after ~ time|he|she|meal|drinks?
     = yes count:2
     sick sick
     vomita|vomito|vomitando y vomita|vomito|vomitando
@@ -139,8 +140,6 @@ RULES = {
     la|lo|las|los ~ regreso|devolvio|arrojo|guacareo|echo ~ toda|todo|entera|entero|para|pa|con|luego|despues|al|a|ya|y|enseguida|completa -se
     la|lo|las|los ~ ha|habia ~ echado|devuelto|regresado|vomitado|devolvido
     it|they|pill ~ was|came|were back up
-    = yes
-    hes|shes|is|was|being|gets|got|been ~ sick ~ every|each|whenever|after ~ time|he|she|meal|drinks?
     """,
     "idiom": """
     = void
