@@ -269,7 +269,8 @@ RULES = {
     on his|her side|face with a thump|bump|thud|crash
     = fell !@mishap
     cayo|cae|caido ~ mal|feo|parado|sentado|encima|sobre -<food> -<meds>
-    <fallword> -<nofall> -<nofallword> -<bandageword> -<stitchword> -<coneword> -<meds>
+    = fell
+    <fallword> -mal -feo -<nofall> -<nofallword> -<bandageword> -<stitchword> -<coneword> -<meds>
     <fallword> ~4 <perch>|<stairword>|down|over|on|off|floor|se|al|del|de -<meds> -<nofall> -<nofallword> \
         -<bandageword> -<coneword> -<stitchword>
     dropped ~ from|off|out ~3 <perch>|<stairword>|arms
