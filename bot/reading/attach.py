@@ -66,7 +66,8 @@ def since_hours(tokens: list[Token], clause: Clause, context: Context) -> float 
         elif "<minutes>" in keys and token.value is not None:
             hours = round(token.value / 60, 2)
         elif "<clock>" in keys and (since or dated) and now is not None and token.value is not None:
-            hours = _clock_hours(token.value, clause.keys, now, "am" in token.parts)
+            said = clause.keys | _dated(token.parts)
+            hours = _clock_hours(token.value, said, now, "am" in token.parts)
         elif "<daybefore>" in keys:
             hours = 36.0
         elif now is None:
@@ -97,11 +98,21 @@ def since_hours(tokens: list[Token], clause: Clause, context: Context) -> float 
     return round(best, 1) if best is not None else None
 
 
+def _dated(parts: tuple[str, ...]) -> frozenset[str]:
+    """The day that a clock time has taken in: "8 last night", "ayer a las 8"."""
+    if "yesterday" in parts or "ayer" in parts:
+        return frozenset(("<yesterday>",))
+    night = "anoche" in parts or ("last" in parts and "night" in parts)
+    return frozenset(("<lastnight>",)) if night else frozenset()
+
+
 def _clock_hours(value: float, keys: frozenset[str], now: int, morning: bool) -> float:
     """Hours since a clock time, of last night or yesterday where that is said."""
     if "<lastnight>" in keys and 300 <= value <= 720:
         value += 720  # "last night at ten"
-    if "<yesterday>" in keys:
+    if "<lastnight>" in keys and value >= 720:
+        return (now + _DAY - value) / 60  # told at nine tonight, eight last night is a day ago
+    if not keys.isdisjoint(("<yesterday>", "<yesterdayevening>", "<yesterdaymorning>")):
         if value < 360 and not morning:
             value += 720  # "yesterday at two" is the afternoon
         return (now + _DAY - value) / 60

@@ -275,7 +275,9 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
 _HANDED = frozenset("gave given give administered".split())
 _THEN = frozenset("this last tonight today yesterday with and but so he she just or ish".split())
 """After "gave it about 8": it was an hour, and no count of tablets."""
-_GAVE = frozenset("gave given had took got di dimos dio dieron doy tomo tomaron it him her".split())
+_GAVE = frozenset(
+    "gave given had took got di dimos dio dieron doy tomo tomaron puse pusimos it him her".split()
+)
 
 
 def _at(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] | None:

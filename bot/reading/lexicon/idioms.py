@@ -75,7 +75,7 @@ RULES = {
     ran|running|run|sali|corri|fui ~2 to|down|over|a|al ~ the|la|el pharmacy|store|clinic|vets|vet|chemist|farmacia|tienda|veterinaria|clinica
     bored stiff|rigid
     beside himself|herself
-    blood|sangre ~~ ketchup|catsup|beetroot|beet|paint|pintura|jam|mermelada|salsa|lipstick|tomato|tomate|betabel|remolacha
+    blood|sangre ~~ was|is|its|just|only|from|off|era|es|fue|resulto|puro ~2 ketchup|catsup|beetroot|beet|paint|pintura|jam|mermelada|salsa|lipstick|tomato|tomate|betabel|remolacha -like -as -como
     blood|sangre ~~ but|pero ~3 from|de my|mi|mis|the <kin>
     ears ~ jumped|pricked|shot|went ~ up
     even|ni|not ~ in|with|con ~2 <hid>

@@ -153,6 +153,7 @@ RULES = {
     se ~ metio|agarro|trepo|echo ~3 <meds>|<pillword>|caja|frasco|tira|blister ~~ vacio|vacia|ninguna|nada|ya_no_hay|todas
     packet|bottle|strip|blister|tub ~ is|was|now? ~ empty|gone ~~ got|helped|chewed|raided ~ at|into|it|himself|herself?
     got|gotten|broke|chewed|ripped|tore ~ into|open|at|through|hold_of ~3 <meds>|<pillword>|packet|bottle|strip|blister ~~ empty|gone|none|everything|nothing_left|all
+    frasco|bottle|jeringa|syringe|botella|liquid|liquido ~~ tomo|lamio|bebio|chupo|drank|licked|lapped|drunk ~2 todo|todito|todita|all|lot|everything|entero -<food> -water -agua
     helped ~ himself|herself|themselves ~ to ~4 packet|bottle|box|strip|blister|tablets|pills|meds|tub
     necked|drank|downed|ate|swallowed|trago|tomo|bebio ~2 whole|entire|todo ~ bottle|frasco|blister|strip|vial -<food> -water -milk -beer -wine -agua -leche
     <handed> ~3 <amount>|ml|<number> ~~ should ~ be|been|have ~3 <number>|<amount>|ml
