@@ -28,6 +28,8 @@ CLASSES = {
 RULES = {
     "leg": """
     = crooked
+    hang|hangs|hanging|hung|stick|sticks|sticking|stuck|point|points|pointing|bend|bends|bent|lies|lying|sits|held|its|it ~3 at ~ a|an|some|this? weird|funny|odd|strange|bad|wrong|impossible|unnatural|crazy|mad|horrible|awful|nasty angle -<coneword> -<bandageword> -ear -ears -tail -head -tongue -neck
+    cuelga|queda|quedo|apunta|esta|tiene|trae ~3 en ~ un angulo ~ raro|feo|extraño|chueco|imposible -<coneword> -<bandageword> -oreja -cola -cabeza
     <legonly> ~~ now|ahora ~2 bowed|arqueada|chueca|crooked|bent|torcida|curved|twisted -<coneword> -<bandageword>
     rodilla|cadera|codo|rotula|hombro ~2 sale|salen ~ para|pa|de|hacia
     wobbly|floja|loose|guanga|suelta|unstable|jelly ~3 below|abajo|debajo|under ~4 knee|elbow|hock|rodilla|codo|shin -<stitchword> -<bandageword> -<coneword>

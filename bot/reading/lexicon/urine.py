@@ -192,8 +192,7 @@ RULES = {
     <pee> ~4 drops|drips|gotas|gotitas|gotea|trickle|dribs -<blood>
     in_and_out|back_and_forth|entra_y_sale|va_y_viene ~4 litter|litterbox|litter_box|box|tray|
         arenero
-    litter|litterbox|litter_box|tray|arenero ~~ nothing|nada|no ~2 comes|coming|sale|hace|pee|
-        there
+    litter|litterbox|litter_box|tray|arenero ~~ nothing|nada|no ~2 comes|coming|sale|hace
     back|going|goes|va|entra|vueltas ~4 litter|litterbox|litter_box|arenero|tray ~4 nothing|
         nada|no|sale
     tiny|small|little ~2 amounts|bits|dribbles|puddles ~2 <pee>
