@@ -1,6 +1,7 @@
-"""A day at home in owners' words: doses, sessions, meals, the leg, what only sounds like news.
+"""A day at home in owners' words: doses, sessions, meals, the leg, the wound and its
+dressing, what only sounds like news.
 
-The table beside this file holds one reply a line: asked | day | words => topic.value, ...
+The tables beside this file hold one reply a line: asked | day | words => topic.value, ...
 A value may carry fields: walk.done(minutes=10;metres=200). "-" is nothing to note; the reply
 came at noon.
 """
@@ -16,13 +17,14 @@ import pytest
 from bot.model.reading import Context
 from bot.reading import read
 
-TABLE = Path(__file__).with_name("owners-daily.txt")
+TABLES = [Path(__file__).with_name(f"owners-{name}.txt") for name in ("daily", "wound")]
 NOON = 720
 WANTED = re.compile(r"([a-z_]+\.[a-z_]+)(?:\(([^)]*)\))?")
 
 
 def _examples() -> Iterator[tuple[str, int, str, str]]:
-    for line in TABLE.read_text(encoding="utf-8").splitlines():
+    lines = (line for table in TABLES for line in table.read_text("utf-8").splitlines())
+    for line in lines:
         if line.strip() and not line.startswith("#"):
             said, _, meant = line.rpartition("=>")
             asked, day, text = said.split("|", 2)
