@@ -166,7 +166,7 @@ RULES = {
     wept|weeping|weeps|weep ~2 blood
     red|rojas|rojos|roja ~ spot|spots|drops|drop|smear|stain|manchas|manchitas|gotas|gotitas|puntitos|mancha ~~ <wound>|bed|bedding|blanket|gauze|sheet|floor|cama|cobija|gasa|bandage -<pee> -<poo> -<eyes> -gums -belly -<bruiseword>
     spotting ~4 blanket|bed|bedding|sheet|floor|gauze|towel -<pee>
-    bead|pinprick|pinpricks|dab|dribble|smidge|touch|hint|trace|pizca|chin|chispa|rastro|rastrito|nada_de|tiny ~3 blood|sangre|sangrita -<pour> -<vomit> -<bleedslots>
+    bead|pinprick|pinpricks|dab|dribble|smidge|touch|hint|trace|pizca|chin|chispa|rastro|rastrito|tiny ~3 blood|sangre|sangrita -<pour> -<vomit> -<bleedslots>
     sangrita -<pour> -<heavywords> -<notwoundblood>
     gotea|goteando|goteo ~3 sangre|sangrita -<pour>
     gotea|goteando|goteo|gotas|gotita|drip|drips|dripping ~ sangre|blood ~3 despacio|despacito|slow|slowly|lento|lentamente|apenas

@@ -276,6 +276,7 @@ RULES = {
     it|they|pill|back ~ was|came|were|came_right back up
     gave|given|took|had ~ it|them|his|her? ~~ then|and ~ he|she? <vomit> -<food>
     = doubled
+    puse|di|dimos|dio|gave|given ~4 <number> ~~ eran|era|supposed|meant|should|tocaba|tocaban|debian ~3 <number>
     gave|give|given|dio|di ~ him|her|le? ~ the|la? ~ same|misma ~ tablet|pill|dose|one|meds|pastilla|dosis|medicine? ~ again|otra_vez|de_nuevo|twice
     gave|given|dio|di ~4 again|another|otra|otra_vez ~~ thinking|forgetting|forgot|creyendo|pensando|automatico|mistake|error -<spat> -<vomit>
     puse|di|dimos|dio|pusimos ~ las|los dos ~2 juntas|juntos|de_una|de_un_jalon|al_mismo_tiempo|a_la_vez

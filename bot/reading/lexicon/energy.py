@@ -291,7 +291,7 @@ RULES = {
     have|had|need|needed|having ~ to ~ carry|lift|drag ~ him|her ~3 pee|wee|potty|toilet|bowl|yard
     not|isnt ~ with it $
     <neg> ~ interested|bothered|fussed|keen|excited ~ in|about|with|for|by ~3 walk|ball|toy|toys|lead|leash|squirrels|visitors|anything|anyone|me|us -<coneword>
-    seems|looks|looking|feels|acting|acts ~2 ill|poorly|unwell|rough|awful|dreadful|terrible|miserable|drained|wretched|crook -<wound> -<swell> -<stitchword> -<poo>
+    seems|looks|looking|feels|acting|acts ~2 ill|poorly|unwell|rough|awful|dreadful|terrible|miserable|drained|wretched|crook -<bruiseword> -<wound> -<swell> -<stitchword> -<poo>
     crook -<legword> -<wound>
     lies|lying|sits|sitting|stands|standing|stares|staring|faces|facing ~3 wall|corner
     <neg> ~ le ~ interesa|importa|emociona|llama|anima ~ la? nada
@@ -397,7 +397,7 @@ RULES = {
     seems|looks|acts|se_ve drained|lifeless|terrible|miserable|sick|ill|malito|malita|muy_mal|
         enfermo|enferma
     se ve|siente|pone|esta muy? mal|malito|malita|enfermo|enferma
-    like|como ~ zombie|zombi|rag|dishcloth|ragdoll|corpse|trapo|muerto|muneco -<smellword> -huele -smells
+    like|como ~ zombie|zombi|rag|dishcloth|ragdoll|corpse|trapo|muerto|muneco -ronca -roncaba -roncando -snoring -snores -<smellword> -huele -smells
     = normal @asked-general
     anda|esta|sigue|amanecio|ha_estado ~2 tranquilo|tranquila|tranquilito|tranquilita -<neg> -mas
     = quiet !@cone !@asked-cone

@@ -9,6 +9,14 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
+    bleeding|bled|blood|sangrado|sangre|sangraba ~~ never|hasnt|havent|not|didnt|no ~ has|ha? ~ come|came|returned|happened|volvio|regreso|vuelto ~ back|again|a_pasar?
+    nearly|almost|casi|por_poco|about_to ~4 gave|give|giving|doy|di|dimos|daba ~4 double|two|twice|another|doble|dos|otra
+    nearly|almost|casi|por_poco ~3 double|doble dosed|dose|dosis
+    scream*|crying|yelling|shouting|grit*|llor* ~2 kids|kid|baby|babies|toddler|toddlers|children|bebe|ninos|niños
+    kids|kid|baby|toddler|children|bebe|ninos ~2 scream*|crying|yelling|grit*|llor*
+    cayo|cae|tiro ~2 phone|telefono|celular|cel|movil|mobile
+    read|reading|heard|googled|lei|leyendo|oi ~2 about|of|on|that|de|sobre|que ~2 dog|dogs|cat|cats|perro|perros|gato|pets|people|someone
+    puede|pueden|can ~3 un|una|a ~ dog|cat|perro|gato|perrito ~ go|be|estar|pasar|survive|last? ~2 without|sin
     dangling|dangles|hanging|colgando ~ off|over|out_of|del|de ~3 sofa|bed|couch|chair|edge|basket|cama|sillon
     foco|luz|bulb|light ~2 fundido|fundida|fundio|gone
     like|como ~ a? ~2 meat|carne ~ gone|echada|podrida|rotten|off|bad?

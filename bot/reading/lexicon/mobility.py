@@ -52,7 +52,7 @@ RULES = {
     <limpword> ~ less|menos
     using ~3 more
     apoya|usa|pisa|camina|anda ~ mejor|mejorcito
-    apoya|usa|pisa|cojea ~2 mas|mejor|menos ~ cada|que|hoy|pata
+    apoya|usa|pisa ~2 mas|mejor ~ cada|que|hoy|pata
     cojea menos
     improving|getting_stronger|going_from_strength|leaps_and_bounds|from_strength|on_the_mend
     putting|puts ~ more weight

@@ -126,6 +126,7 @@ RULES = {
     <neg> ~2 closed|shut|cierra|cerrado|cerrada|pega|pegado|joined ~4 <wound>|top|bottom|end|middle|esquina|punta|abajo|arriba|enmedio|orilla
     despego|despegado|despegada|despegando|despegaron|levanto|levantado ~3 orilla|orillita|puntita|borde|piel|pegamento|bordes|<wound>
     <wound> ~3 despego|despegado|despegada|despegando
+    edges|edge|bordes|orillas|orillitas|bordecitos|sides ~ of_it|are|have|se|ya? ~ se? separaron|separado|separados|separadas|separated|apart|abrieron|despegaron|parted|pulled_apart
     puntito|puntitos|hoyito|hoyitos|agujeritos|piquetito|piquetitos ~ abierto|abiertos
     hoyito|huequito|hueco|hoyo|agujerito|abertura|aberturita ~3 orilla|orillita|esquina|punta|puntita|medio|cicatriz
     se le ~2 abrio|abriendo|abre -apetito -hambre -<eyes> -puerta -boca -ojo -ojos

@@ -165,6 +165,8 @@ RULES = {
     neither|ninguna|nothing|nada -<poo> -wrong -<comeword> -<strain> -solid -solido -<wrongword> -dramatic -<runny> -otro -otra -other -mas -grave -behind
     not a drop
     = straining
+    orinar|orina|pipi|pis|pee|peeing|wee|weeing ~~ puras|puro|solo|nomas|only|just|nada_mas ~2 gotas|gotitas|goticas|drops|drips|dribbles
+    gotas|gotitas|drops|drips ~ nomas|only|nada_mas? ~~ fuerza|puja|pujando|strains|straining|pushing +<pee>
     cocking|cocks|cocked|lifting|lifts|raising|levanta|alza ~ his|her|la? leg|pata|patita ~~ nothing|no|nada|drops ~ comes|coming|comes_out|sale|hace|happens?
     sat|sits|sitting|sienta|sentado|sentada|parada|posing|poses ~3 in|en ~ her|his|the|el|su? tray|litter|arenero|box|caja ~~ hour|hours|<hours>|<minutes>|ages|nothing|maulla|crying|rato|horas|nada
     urge|quiere|ganas|trata|intenta ~~ no ~2 sale ~3 <pee>|orina|chis

@@ -112,6 +112,8 @@ RULES = {
     ya no ~2 <vomit>
     <neg> ~ brought|bring|bringing|thrown|threw|come|came|coughed ~ anything|nothing|it|any|food? ~ back? up
     = bloody
+    <vomit> ~~ coagulos|coagulo|clots|clot|cuajos|cuajo|cuajarones|hilos_de_sangre
+    devolvio|devuelve|regreso ~ el? estomago ~~ coagulos|coagulo|cuajos|sangre|rojo|rojos
     <vomit> ~5 <blood>
     <blood> ~5 <vomit>
     <vomitstuff> & <blood>
