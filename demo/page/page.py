@@ -91,6 +91,7 @@ class Page:
         ]
         routes += [Route(f"/demo/{n}", self._post(f), methods=["POST"]) for n, f in posts.items()]
         routes += [
+            Route("/favicon.ico", _no_icon),
             Route("/demo/upload", self._upload, methods=["POST"]),
             Route("/demo/changes", self._changes),
             Route("/demo/log", self._log),
@@ -302,6 +303,12 @@ def _harmless(mime: str) -> bool:
 
 def _json(body: dict[str, Any], status: int = 200) -> Response:
     return JSONResponse(body, status, headers={"cache-control": "no-store"})
+
+
+async def _no_icon(request: Request) -> Response:
+    """The review pages name none, and browsers ask for one unasked."""
+    del request
+    return Response(status_code=204)
 
 
 def _file(name: str, kind: str) -> Callable[[Request], Awaitable[Response]]:
