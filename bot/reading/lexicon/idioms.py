@@ -12,8 +12,8 @@ RULES = {
     bleeding|bled|blood|sangrado|sangre|sangraba ~~ never|hasnt|havent|not|didnt|no ~ has|ha? ~ come|came|returned|happened|volvio|regreso|vuelto ~ back|again|a_pasar?
     nearly|almost|casi|por_poco|about_to ~4 gave|give|giving|doy|di|dimos|daba ~4 double|two|twice|another|doble|dos|otra
     nearly|almost|casi|por_poco ~3 double|doble dosed|dose|dosis
-    scream*|crying|yelling|shouting|grit*|llor* ~2 kids|kid|baby|babies|toddler|toddlers|children|bebe|ninos|niños
-    kids|kid|baby|toddler|children|bebe|ninos ~2 scream*|crying|yelling|grit*|llor*
+    scream*|crying|yelling|shouting|grit*|llor* ~2 kids|toddler|toddlers|children|ninos
+    kids|toddler|children|ninos ~2 scream*|crying|yelling|grit*|llor*
     cayo|cae|tiro ~2 phone|telefono|celular|cel|movil|mobile
     read|reading|heard|googled|lei|leyendo|oi ~2 about|of|on|that|de|sobre|que ~2 dog|dogs|cat|cats|perro|perros|gato|pets|people|someone
     puede|pueden|can ~3 un|una|a ~ dog|cat|perro|gato|perrito ~ go|be|estar|pasar|survive|last? ~2 without|sin
@@ -43,7 +43,6 @@ RULES = {
     slid|slides|pushed|pushes|slid_his ~ his|her|the|su|el ~ bowl|plate|toy|dish|plato
     climb*|get*|got|goes|went|hop*|settle*|se_sube|se_subio|subio|sube ~ back? on|in|into|onto|to|a|en ~ his|her|its|own|su bed|basket|crate|cushion|mat|spot|cama|camita|colchon|cojin|jaula|transportadora
     climb* the walls
-    crying|whining|cries|howling|howls|whines|yelling|barking|screaming|screams ~ for ~ me|us|mum|mom|mommy|daddy|dad|more
     yelling|yells|yelled|bark*|scream*|howl*|shout*|whin*|hiss*|growl*|squeal*|cry|crying ~ at|a ~4 cat|cats|dog|dogs|squirrel|squirrels|bird|birds|mailman|postman|neighbour|neighbours|neighbor|neighbors|door|window|hoover|vacuum|tv|fridge
     gasping for ~ a ~ drink|cuppa|tea|walk|beer|coffee|fag
     came|comes ~ off worse|best|second|lightly|unscathed
@@ -65,11 +64,11 @@ RULES = {
     llorandome|llorando|llora|llorandole ~ el|por|mi|al ~2 plato|comida
     dele|dale que dele|dale
     on ~ ice|frost|snow +<slidword>
-    a|real|right|total|proper|bit_of_a|such ~ a? pain -has -have -having -shows -lot -<legword>
+    being|such|hes|shes|is ~ a ~ real|right|total|proper|royal? pain -in -has -have -having -shows -lot -<legword>
     pains me|us
-    i|im|my|we|were ~ in pain
+    im in pain
     dolor de cabeza|muelas|huevos
-    crate|tent|cage|chair|table|shelf|roof|gate|pen|box|cama|caja|jaula ~2 collapsed|collapses|colapso|desplomo
+    tent|table|shelf|roof|gate ~2 collapsed|collapses|colapso|desplomo
     leg|legs|pata|patas of|de ~ the|a|la|el|una chair|table|bed|sofa|desk|couch|silla|mesa|cama|mueble|sillon
     chair|table|sofa|bed|desk leg|legs
     howls|howling|howled|aulla|aullando|aullo|ladra|ladrando ~ at|con|a|al|along ~4 siren|sirens|ambulance|ambulancias|ambulancia|moon|luna|tv|music|sirenas|patrullas
@@ -77,7 +76,7 @@ RULES = {
     lifts|holds|cocks|raises|lifted|lifting|levanta|alza ~2 leg|pata|patita ~3 to|para|when|on|cuando|en|at|against ~4 <pee>|lamppost|tree|post|bush|arbol|poste|maceta|llanta
     hides|hiding|hid|hidden|esconde|escondiendo|escondio ~ his|her|the|sus|los|las|su|el|la ~ toys|bones|treats|ball|bone|juguetes|premios|hueso|pelota|comida
     subio|bajo|sube|baja|subir|bajar ~2 precio|costo|peso|presion|volumen|fiebre|temperatura|foto|video
-    cayo|caer|cae|caia|cayendo ~2 aguacero|lluvia|noche|rayo|granizo|tormenta|helada|nevada|tarde|domingo|sabado
+    cayo|caer|cae|caia|cayendo ~2 aguacero|lluvia|rayo|granizo|tormenta|helada|nevada
     llora|llorando|lloraba|chilla|crying|cries|whines|whining ~4 quiere|wants|porque|because ~3 salir|comida|comer|premio|atencion|calle|mimos|out|food|attention|dinner|fed
     we|were|weve|everyone all ~2 tired|exhausted|shattered|knackered
     ran|running|run|sali|corri|fui ~2 to|down|over|a|al ~ the|la|el pharmacy|store|clinic|vets|vet|chemist|farmacia|tienda|veterinaria|clinica
@@ -183,7 +182,8 @@ RULES = {
     muriendo|muere|muero ~ de? hambre|risa|ganas|sueno
     muerta|muerto ~ de? hambre|risa|sueno|miedo|cansancio|cansada
     se muere por
-    collapsed|collapses|flopped|flops|crashed|crashes onto|into|in ~2 bed|sofa|couch|lap|basket|
+    collapsed|collapses onto|into ~2 bed|sofa|couch|lap|basket|cushion
+    flopped|flops|crashed|crashes onto|into|in ~2 bed|sofa|couch|lap|basket|
         cushion|crate
     bleeding heart|hearts
     out cold snoring|asleep
