@@ -36,7 +36,7 @@ OPENER = "Front desk"
 _PLAIN = str.maketrans({"’": "'", "‘": "'", "“": '"', "”": '"', "\u00a0": " "})
 
 
-class Absent(Exception):  # noqa: N818  what is not there, told of the story
+class Absent(Exception):
     """What an event needs is not there: a button, a message, a case."""
 
 
@@ -186,9 +186,9 @@ class Cast:
     def _about_case(self, case: str, label: str = "") -> InChat:
         """The newest message about a case; with ``label`` one that has such a button."""
         for one in self.world.newest(GROUP):
-            if one.sent is not None and core.case_of(one.sent.topic) == case:
-                if not label or any(button.label == label for button in _buttons(one)):
-                    return one
+            about = one.sent is not None and core.case_of(one.sent.topic) == case
+            if about and (not label or any(button.label == label for button in _buttons(one))):
+                return one
         raise Absent(f"no message about case {case} is there" + f" with {label!r}" * bool(label))
 
     def _take(self, who: str) -> None:
@@ -197,9 +197,7 @@ class Cast:
         self._newest_case()
         for case in self._open_cases():
             row = next(
-                row.cases[case]
-                for row in self.world.tables.patients.values()
-                if case in row.cases
+                row.cases[case] for row in self.world.tables.patients.values() if case in row.cases
             )
             if row.acknowledged_by is None:
                 self._press(who, self._about_case(case, label), label)

@@ -46,9 +46,7 @@ class Flows:
     answers: Answers
 
 
-def hear(
-    tables: Tables, flows: Flows, clinic: Clinic, event: Incoming, code: str
-) -> Outcome:
+def hear(tables: Tables, flows: Flows, clinic: Clinic, event: Incoming, code: str) -> Outcome:
     """What an event leads to, whoever it comes from. ``code`` is fresh, for a link."""
     now = event.at
     event = replace(event, text=_plain_command(event.text))

@@ -30,9 +30,7 @@ AT_A_MOMENT = ("cases", "held", "noted", "not_noted")
 KNOWN = ("from", "until", "at", "to", *OF_MESSAGES, *AT_A_MOMENT, "over")
 
 
-def read_expectations(
-    sheet: Sheet, node: Node, people: Collection[str]
-) -> tuple[Expectation, ...]:
+def read_expectations(sheet: Sheet, node: Node, people: Collection[str]) -> tuple[Expectation, ...]:
     """All expectations, in the order of the file. One entry may hold several."""
     found: list[Expectation] = []
     for item in sheet.items(node, "`expect`"):
@@ -69,9 +67,7 @@ def _demands(sheet: Sheet, entry: Mapping, people: Collection[str]) -> Iterator[
             sheet.wrong(node.place, "`over` can only be asked for", "Write `over: true`")
 
 
-def _window(
-    sheet: Sheet, entry: Mapping, at: Moment | None, people: Collection[str]
-) -> Window:
+def _window(sheet: Sheet, entry: Mapping, at: Moment | None, people: Collection[str]) -> Window:
     since = sheet.moment(entry.values["from"], "`from`") if "from" in entry.values else at
     until = sheet.moment(entry.values["until"], "`until`") if "until" in entry.values else None
     if at is not None and until is None:
@@ -99,7 +95,9 @@ def _of_messages(sheet: Sheet, entry: Mapping, window: Window) -> Iterator[Deman
             yield Never(window, sheet.pattern(node, "`never`"))
     for words in some:
         yield Some(window, words)
-    least = sheet.number(entry.values["at_least"], "`at_least`") if "at_least" in entry.values else 0
+    least = (
+        sheet.number(entry.values["at_least"], "`at_least`") if "at_least" in entry.values else 0
+    )
     most = sheet.number(entry.values["at_most"], "`at_most`") if "at_most" in entry.values else None
     if least or most is not None:
         yield Count(window, least, most, tuple(some))

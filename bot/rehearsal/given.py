@@ -62,9 +62,7 @@ def clinic_of(own: Tree, place: Place, name: str) -> Clinic:
     return clinic
 
 
-def _named(
-    place: Place, name: str, wanted: str, protocols: Mapping[str, Protocol]
-) -> FlowError:
+def _named(place: Place, name: str, wanted: str, protocols: Mapping[str, Protocol]) -> FlowError:
     from bot.plan.checks import closest
     from bot.protocol.problem import Problem
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
@@ -31,6 +31,7 @@ class Rehearsed:
     transcript: Transcript
     cast: Cast
     misses: tuple[Miss, ...]
+    wall: Callable[[datetime], str]
 
     @property
     def holds(self) -> bool:
@@ -80,7 +81,7 @@ class Rehearsal:
             world.transcript, self.cast.chats(), self.states, self.time_of, self.wall, self.last
         )
         self.misses += compare(story.expect, played)
-        return Rehearsed(story, world.transcript, self.cast, tuple(self.misses))
+        return Rehearsed(story, world.transcript, self.cast, tuple(self.misses), self.wall)
 
     # -- time -------------------------------------------------------------------------------
 
@@ -123,7 +124,9 @@ class Rehearsal:
     def _agenda(self) -> Iterator[tuple[Moment, Event | str]]:
         """What happens, in order; the state is looked at when all of a moment has happened."""
         plan = self.story.plan
-        home = Moment((plan.home.date() - plan.surgery).days, plan.home.hour * 60 + plan.home.minute)
+        home = Moment(
+            (plan.home.date() - plan.surgery).days, plan.home.hour * 60 + plan.home.minute
+        )
         todo: list[tuple[Moment, int, int, Event | str]] = [(home, 0, 0, "home")]
         todo += [(event.at, 1, n, event) for n, event in enumerate(self.story.events)]
         todo += [(at, 2, n, "look") for n, at in enumerate(moments(self.story.expect))]
@@ -159,9 +162,7 @@ class Rehearsal:
         """What expectations of a moment are asked of."""
         chart = self.world.chart(self.patient)
         return State(
-            tuple(
-                OpenCase(case.urgency, case.acknowledged_by is not None) for case in chart.cases
-            ),
+            tuple(OpenCase(case.urgency, case.acknowledged_by is not None) for case in chart.cases),
             frozenset(core.held_names(chart, self.world.now)),
             tuple(noted.observation for noted in chart.history),
         )

@@ -102,7 +102,9 @@ def _staff(sheet: Sheet, root: Tree, household: Mapping[str, Lang]) -> dict[str,
     found: dict[str, Role] = {}
     if "staff" not in root.values:
         return found
-    for name, place, value in pairs(sheet.mapping(root.values["staff"], "`staff`") or Tree(root.place)):
+    for name, place, value in pairs(
+        sheet.mapping(root.values["staff"], "`staff`") or Tree(root.place)
+    ):
         _person(sheet, name, place, {**household, **found})
         raw = value.raw.strip().casefold() if isinstance(value, Scalar) else ""
         if raw not in ROLES:
