@@ -57,8 +57,8 @@ def main(argv: list[str]) -> int:
                 print(line)
         for line in misses(played):
             print(line)
-    for error in unreadable:
-        print(error, file=sys.stderr)
+    for problems in unreadable:
+        print(problems, file=sys.stderr)
     print(f"{holding} of {len(stories) + len(unreadable)} stories hold")
     if unreadable:
         return 2

@@ -78,7 +78,7 @@ def _film(light: Light) -> bytes:
         video = film.add_stream("mpeg4", rate=RATE)
         video.width, video.height, video.pix_fmt = *SIZE, "yuv420p"
         for step in range(SECONDS * RATE):
-            frame = av.VideoFrame.from_image(_frame(light, step))
-            film.mux(video.encode(frame))
+            frame: Any = av.VideoFrame
+            film.mux(video.encode(frame.from_image(_frame(light, step))))
         film.mux(video.encode(None))
     return made.getvalue()
