@@ -108,9 +108,9 @@ def put_due(
 def add_prompts(tables: Tables, patient: PatientRow, prompts: tuple[Prompt, ...]) -> None:
     """Planned prompts with their lines."""
     for prompt in prompts:
-        id = patient.put_sheet(tables.number("sheet"), prompt.key, prompt.due_at, prompt.day)
+        id = patient.put_sheet(tables.next_sheet(), prompt.key, prompt.due_at, prompt.day)
         for item in prompt.items:
-            patient.put_line(tables.number("line"), id, item)
+            patient.put_line(tables.next_line(), id, item)
         put_due(tables, f"prompt:{id}", "prompt", prompt.due_at, patient.id, {"prompt": id})
 
 
@@ -396,6 +396,6 @@ def _(change: o.WoundPut, tables: Tables, now: datetime) -> None:
 def _(change: o.MoveLine, tables: Tables, now: datetime) -> None:
     del now
     patient = tables.patients[change.patient]
-    id = patient.put_sheet(tables.number("sheet"), change.key, change.at, change.day)
+    id = patient.put_sheet(tables.next_sheet(), change.key, change.at, change.day)
     patient.move_line(change.line, id)
     put_due(tables, f"prompt:{id}", "prompt", change.at, patient.id, {"prompt": id})

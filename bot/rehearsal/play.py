@@ -42,9 +42,11 @@ class Rehearsed:
 class Rehearsal:
     """One story on a world of its own."""
 
-    def __init__(self, story: Story, flows: core.Flows) -> None:
+    def __init__(
+        self, story: Story, flows: core.Flows, world: type[World] = World
+    ) -> None:
         self.story = story
-        self.world = World(flows, story.clinic, self._beginning())
+        self.world = world(flows, story.clinic, self._beginning())
         self.cast = Cast.of(self.world, story)
         self.states: dict[Moment, State] = {}
         self.misses: list[Miss] = []

@@ -27,7 +27,7 @@ from bot.talk.scene import (
 
 from .transcript import Message
 
-Counted = Literal["patient", "person", "member", "sheet", "line", "noted", "media"]
+Counted = Literal["patient", "person", "member", "noted", "media"]
 LATER = "later:"
 """How the key of a prompt begins that was moved to a time of its own: plans leave it alone."""
 
@@ -324,3 +324,11 @@ class Tables:
         """The next number of its kind."""
         self.numbers[of] = self.numbers.get(of, 0) + 1
         return self.numbers[of]
+
+    def next_sheet(self) -> int:
+        """One more than the highest number of a prompt that is there."""
+        return 1 + max(next(reversed(one.sheets), 0) for one in self.patients.values())
+
+    def next_line(self) -> int:
+        """One more than the highest number of a line that is there."""
+        return 1 + max(next(reversed(one.lines), 0) for one in self.patients.values())

@@ -21,7 +21,7 @@ from bot.talk.scene import Chart
 from . import chart as seen
 from . import core
 from .effects import apply, log, put_due
-from .tables import InChat, Tables
+from .tables import DueRow, InChat, Tables
 from .transcript import Edited, Face, Message, Said, Toast, Transcript
 
 
@@ -49,8 +49,12 @@ class World:
         while (row := self.tables.dues.first()) is not None and row.at <= at:
             self.now = max(self.now, row.at)
             self.tables.dues.take(row)
-            self.do(core.due(self.tables, self.flows, self.clinic, row, self.now))
+            self.due(row)
         self.now = max(self.now, at)
+
+    def due(self, row: DueRow) -> None:
+        """Something whose time has come."""
+        self.do(core.due(self.tables, self.flows, self.clinic, row, self.now))
 
     def do(self, out: Outcome) -> None:
         """Keep what an event leads to, and deliver it."""
@@ -61,9 +65,10 @@ class World:
         fresh.reverse()
         for one in fresh:
             if one.kind == "send" and one.patient is not None:
-                log(self.tables, "sent", "bot", one.text, self.now, one.patient, {"to": one.chat})
+                to = self._reader(one)
+                log(self.tables, "sent", "bot", one.text, self.now, one.patient, to)
         for one in sorted(fresh, key=lambda one: not one.urgent):
-            self._deliver(one)
+            self.deliver(one)
 
     def enrol(self, plan: Plan, protocol: Protocol, by: str) -> str:
         """A patient; the code of the first link."""
@@ -138,13 +143,21 @@ class World:
         """The messages of a chat, the newest first."""
         return reversed(self.tables.chats.get(chat, []))
 
+    def _reader(self, message: Outgoing) -> dict[str, object]:
+        """Who reads a message, for the log."""
+        staff = message.chat in self.tables.desks
+        people = self.tables.people.values()
+        name = next((one.name for one in people if one.chat == message.chat), str(message.chat))
+        return {"to": "staff" if staff else name, "staff": staff, "key": message.dedupe}
+
     def _number(self, chat: int) -> int:
         return len(self.tables.chats.get(chat, ())) + 1
 
     def _into(self, chat: int, one: InChat) -> None:
         self.tables.chats.setdefault(chat, []).append(one)
 
-    def _deliver(self, message: Outgoing) -> None:
+    def deliver(self, message: Outgoing) -> None:
+        """Into its chat, and into the transcript."""
         chat = message.chat
         if chat == 0:
             return
