@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import logging
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -14,6 +15,8 @@ from .expect import Miss, OpenCase, Played, State, compare, moments
 from .transcript import Transcript
 from .values import Count, Event, Expectation, Moment, Never, Over, Some, Story
 from .world import World
+
+logger = logging.getLogger(__name__)
 
 LEAD = timedelta(hours=1)
 """So long before the first thing that happens the patient is enrolled at the latest."""
@@ -42,15 +45,14 @@ class Rehearsed:
 class Rehearsal:
     """One story on a world of its own."""
 
-    def __init__(
-        self, story: Story, flows: core.Flows, world: type[World] = World
-    ) -> None:
+    def __init__(self, story: Story, flows: core.Flows, world: type[World] = World) -> None:
         self.story = story
         self.world = world(flows, story.clinic, self._beginning())
         self.cast = Cast.of(self.world, story)
         self.states: dict[Moment, State] = {}
         self.misses: list[Miss] = []
         self.last = self.world.now
+        self.line = 1  # of the event that was played last
 
     def play(self) -> Rehearsed:
         """All of it, then every expectation."""
@@ -65,6 +67,7 @@ class Rehearsal:
             world.until(max(world.now, self.time_of(at)))
             match what:
                 case Event(at=_, line=line, who=who, act=act):
+                    self.line = line
                     world.unseen = frozenset()
                     try:
                         self.cast.perform(who, act)
@@ -83,7 +86,13 @@ class Rehearsal:
             world.transcript, self.cast.chats(), self.states, self.time_of, self.wall, self.last
         )
         self.misses += compare(story.expect, played)
-        return Rehearsed(story, world.transcript, self.cast, tuple(self.misses), self.wall)
+        return self.rehearsed()
+
+    def rehearsed(self) -> Rehearsed:
+        """What has come of it so far."""
+        return Rehearsed(
+            self.story, self.world.transcript, self.cast, tuple(self.misses), self.wall
+        )
 
     # -- time -------------------------------------------------------------------------------
 
@@ -171,8 +180,17 @@ class Rehearsal:
 
 
 def rehearse(story: Story, flows: core.Flows) -> Rehearsed:
-    """Play a story."""
-    return Rehearsal(story, flows).play()
+    """Play a story. One at which the bot itself fails ends there, and does not hold."""
+    rehearsal = Rehearsal(story, flows)
+    try:
+        return rehearsal.play()
+    except Exception as error:
+        logger.exception("%s: the bot failed", story.file)
+        why = f"the bot failed at {rehearsal.world.now:%Y-%m-%d %H:%M} UTC: "
+        rehearsal.misses.append(
+            Miss(rehearsal.line, "after this", f"{why}{type(error).__name__}: {error}")
+        )
+        return rehearsal.rehearsed()
 
 
 def _open_ended(one: Expectation) -> bool:

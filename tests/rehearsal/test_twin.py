@@ -24,7 +24,7 @@ from bot.store.database import Database, Tx, stamp
 from bot.talk.outcome import Outcome
 from bot.talk.scene import Chart
 
-from tests.rehearsal.telling import PEOPLE, flows, story
+from .telling import PEOPLE, flows, story
 
 BUSY = """
 {at: day 2 08:05, robin: {tap: "1 · Given"}}
@@ -135,7 +135,9 @@ def said(sends: list[Outgoing]) -> dict[int, list[tuple[object, ...]]]:
     found: dict[int, list[tuple[object, ...]]] = {}
     for one in sends:
         labels = [[button.label for button in row] for row in one.buttons]
-        found.setdefault(one.chat, []).append((one.kind, one.text, labels, one.urgent, one.reply_to))
+        found.setdefault(one.chat, []).append(
+            (one.kind, one.text, labels, one.urgent, one.reply_to)
+        )
     return found
 
 
