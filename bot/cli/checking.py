@@ -7,6 +7,8 @@ from functools import cache
 from importlib.resources import files
 from pathlib import Path
 
+from bot.context.answers import Answers
+from bot.context.words import Words, default_words
 from bot.model.formulary import Formulary
 from bot.model.protocol import Protocol
 from bot.model.text import LANGS
@@ -19,8 +21,6 @@ from bot.protocol.settings import read_clinic
 from bot.protocol.text_checks import check_texts, check_words, placeholders
 from bot.protocol.yaml_lines import decode, load_tree, read_text
 from bot.protocol.yaml_tree import Mapping, find, read_tree
-from bot.talk.answers import Answers
-from bot.talk.words import Words, default_words
 from bot.triage import (
     RuleBook,
     check_rules,
