@@ -139,7 +139,7 @@ def tap(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, action: OnRec
     if review is None or choice not in (*CONE, "ex", "in", "more", AGAIN):
         return False
     lang = ctx.clinic.language
-    if chart.state == "ended":
+    if chart.over:
         out.answer(event.callback, ctx.words.say("tap_over", lang))
         return True
     body = review.body

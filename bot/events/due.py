@@ -110,7 +110,7 @@ def _nobody_said(ctx: FellDue, out: Effects, chart: Chart, data: dict[str, Any])
 def _unreachable(ctx: FellDue, out: Effects, chart: Chart, chat: int) -> None:
     """A message could not reach somebody at home any more: staff hear of it."""
     person = next((one for one in chart.people if one.chat == chat), None)
-    if person is None or chart.state == "ended":
+    if person is None or chart.over:
         return
     words = ctx.words.say(
         "desk_unreachable", ctx.clinic.language, by=person.name, name=chart.name,

@@ -31,7 +31,7 @@ def tap_when(
         wanted = set(ids.split("-"))
         lines = [line for line in sheet.lines if str(line.id) in wanted]
         out.answer(event.callback)
-        if chart.state == "ended":
+        if chart.over:
             text = ctx.words.say("tap_over", person.lang)
         else:
             source = f"tap:{event.update}"
@@ -164,7 +164,7 @@ def when_not_told(ctx: Context, out: Effects, chart: Chart, data: dict[str, Any]
     person = next((one for one in chart.people if one.chat == data["chat"]), None)
     by = person or Person(0, 0, data["chat"], "–", chart.plan.language, reachable=False)
     at = datetime.fromisoformat(data["tapped"])
-    silent = person is None or chart.state == "ended"
+    silent = person is None or chart.over
     answer(ctx, out, data["source"], by, chart, sheet, answers, at=at, silent=silent)
     if silent:
         return

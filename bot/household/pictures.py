@@ -258,7 +258,7 @@ def ask_retake(ctx: Context, out: Effects, chart: Chart, line: int, picture: Pic
 
 def _say_how(ctx: Context, out: Effects, chart: Chart, picture: Picture) -> None:
     person = _from(chart, picture)
-    if person is None or chart.state == "ended":
+    if person is None or chart.over:
         return
     kind = "film" if picture.film else "picture"
     how = picture.verdict.get("verdict", "unreadable")
@@ -285,7 +285,7 @@ def answered(
         if marks:
             out.add(*marks)
             refresh(ctx, out, chart, marked(sheet, marks), reminded=sheet.reminded)
-    if person is None or late or chart.state == "ended":
+    if person is None or late or chart.over:
         return
     together = [one for one in new if one.media.album and one.media.album == picture.media.album]
     if picture.film:

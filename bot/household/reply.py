@@ -326,7 +326,7 @@ def _answer(
         what = words.observations(noted, lang)
         matters = bool(urgent) or any(one.unsure for one in noted)
         key = "noted_unsure" if matters else "noted"
-        several = sum(one.state != "ended" for one in ctx.charts) > 1
+        several = sum(not one.over for one in ctx.charts) > 1
         said = words.say(key, lang, what=what)
         parts.append(f"{chart.name} · {said}" if several else said)
     if corrected:
@@ -339,7 +339,7 @@ def _answer(
     parts += tell
     if top is Urgency.next_day:
         parts += urgent
-    if chart.state == "ended" and top is Urgency.none:  # else it is said whom to phone
+    if chart.over and top is Urgency.none:  # else it is said whom to phone
         parts.append(words.say("ended_reply", lang, name=chart.name, phone=both_phones(ctx, lang)))
     if parts:
         out.say(
@@ -394,7 +394,7 @@ def _not_understood(
         words = what_happens_now(ctx, chart, Urgency.next_day, person.lang)
         out.say(person.chat, words, patient=chart.id)
         return
-    if chart.state == "ended":
+    if chart.over:
         # Nobody is asked back after the end, but a person still reads it.
         raise_findings(ctx, out, chart, [handed_over(said.text, ctx.rules)], said)
         return

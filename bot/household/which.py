@@ -28,12 +28,12 @@ from bot.triage import triage, urgency
 def candidates(ctx: AtHome) -> list[Chart]:
     """The patients that a message may be about: those not ended, and one of the past of
     whom it was asked last how the wound healed; else the newest."""
-    under_way = [chart for chart in ctx.charts if chart.state != "ended"]
+    under_way = [chart for chart in ctx.charts if not chart.over]
     sent = [one.sent_at for chart in under_way for one in chart.sheets if one.sent_at]
     asked = [
         chart
         for chart in ctx.charts
-        if chart.state == "ended"
+        if chart.over
         and (last := wound.last_asked(chart, ctx.now))
         and all(at <= last[1] for at in sent)
     ]

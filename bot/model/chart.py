@@ -10,6 +10,7 @@ from zoneinfo import ZoneInfo
 
 from .chat import Media
 from .healing import Healing
+from .hold import Hold
 from .observation import Noted
 from .plan import Item, Plan
 from .protocol import Protocol
@@ -60,6 +61,7 @@ class Line:
     by: str | None = None
     at: datetime | None = None
     source: str | None = None
+    person: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -206,7 +208,7 @@ class Chart:
     id: int
     plan: Plan
     protocol: Protocol
-    state: str  # active, ended
+    state: str  # active, paused, ended, died
     enrolled_at: datetime
     last_heard: datetime | None
     people: tuple[Person, ...] = ()
@@ -220,11 +222,17 @@ class Chart:
     reviews: tuple[Review, ...] = ()
     wounds: tuple[WoundCheck, ...] = ()
     late_taps: tuple[LateTap, ...] = ()
+    holds: tuple[Hold, ...] = ()
 
     @property
     def name(self) -> str:
         """The patient's name."""
         return self.plan.patient
+
+    @property
+    def over(self) -> bool:
+        """Whether the course has ended, by whatever."""
+        return self.state in ("ended", "died")
 
     def day(self, now: datetime) -> int:
         """Days since surgery on the patient's own calendar."""

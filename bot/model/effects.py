@@ -6,13 +6,15 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any, TypeVar
 
-from .chart import WoundCheck
+from .chart import Line, Person, WoundCheck
 from .chat import Button, Media, Outgoing
 from .conversation import Conversation, Question
-from .ids import EventId
+from .hold import Hold
+from .ids import EventId, HoldId
 from .observation import Observation
 from .plan import Item, Plan, Prompt
 from .protocol import Protocol
+from .purpose import Purpose
 from .settings import PagingStep
 from .text import Lang
 from .topic import TOPICS, Topic
@@ -73,6 +75,7 @@ class Mark:
     by: str | None = None
     at: datetime | None = None
     source: str | None = None
+    person: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -286,9 +289,10 @@ class Heard:
 
 @dataclass(frozen=True, slots=True)
 class EndCourse:
-    """The course is over: nothing of it falls due any more."""
+    """The course is over: nothing of it falls due any more. ``died``: because of a death."""
 
     patient: int
+    died: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -369,6 +373,38 @@ class ChatMoved:
 
 
 @dataclass(frozen=True, slots=True)
+class PutHold:
+    """Something is held from now on, or a hold stands otherwise than before."""
+
+    patient: int
+    hold: Hold
+
+
+@dataclass(frozen=True, slots=True)
+class EndHold:
+    """A hold is over: a clinician (``member``) released it, or what it held was stopped."""
+
+    patient: int
+    hold: HoldId
+    member: int | None
+    by: str
+
+
+@dataclass(frozen=True, slots=True)
+class Tell:
+    """A message to someone at home, before the gate: what it is for, about which lines.
+
+    ``event`` handling ends with the gate, which makes a ``Say`` of it or keeps it back.
+    """
+
+    patient: int | None
+    person: int
+    purpose: Purpose
+    message: Outgoing
+    lines: tuple[Line, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
 class Say:
     """A message for the outbox."""
 
@@ -412,6 +448,9 @@ Effect = (
     | Reminded
     | Reachable
     | ChatMoved
+    | PutHold
+    | EndHold
+    | Tell
     | Say
 )
 
@@ -454,7 +493,7 @@ class Effects:
         return before
 
     def _key(self) -> str:
-        return f"{self.event}:{len(self.of(Say))}"
+        return f"{self.event}:{len(self.of(Say)) + len(self.of(Tell))}"
 
     def say(
         self,
@@ -481,6 +520,31 @@ class Effects:
                 media=media,
             )
         )  # fmt: skip
+        return key
+
+    def tell(
+        self,
+        person: Person,
+        purpose: Purpose,
+        text: str,
+        *,
+        patient: int | None,
+        buttons: Rows = (),
+        topic: Topic | None = None,
+        lines: tuple[Line, ...] = (),
+        dedupe: str | None = None,
+        again: str = "",
+        urgent: bool = False,
+        quiet: bool = False,
+    ) -> str:
+        """A message to someone at home, if the gate lets it pass; its key."""
+        key = dedupe or self._key()
+        message = Outgoing(
+            kind="send", dedupe=key, chat=person.chat, text=text, buttons=buttons,
+            topic=TOPICS.encode(topic) if topic is not None else "", patient=patient,
+            again=again, urgent=urgent, quiet=quiet,
+        )  # fmt: skip
+        self.add(Tell(patient, person.id, purpose, message, lines))
         return key
 
     def edit(
