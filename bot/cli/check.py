@@ -15,7 +15,7 @@ from .schemas import write_schemas
 
 ABOUT = """\
 Checks the flows that come with slowleash, or the files (and folders of .yaml files)
-that you name: protocols, red-flag rules, words, medicines, patients' plans, and a
+that you name: protocols, red-flag rules, holds, words, medicines, patients' plans, and a
 clinic's settings. What a file is, is told by its keys. Every problem is shown as
 file:line:column with its mend.
 

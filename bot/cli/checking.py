@@ -19,6 +19,8 @@ from bot.protocol.settings import read_clinic
 from bot.protocol.text_checks import check_texts, check_words, placeholders
 from bot.protocol.yaml_lines import decode, load_tree, read_text
 from bot.protocol.yaml_tree import Mapping, find, read_tree
+from bot.standing import check_holds, load_holds
+from bot.standing.language import HoldFile
 from bot.talk.answers import Answers
 from bot.talk.words import Words, default_words
 from bot.triage import (
@@ -65,7 +67,10 @@ def check_file(
                 return check(text, name)
     except FlowError as error:
         return list(error.problems)
-    what = "this is no protocol, no rules, no words, no medicines, no plan and no clinic's settings"
+    what = (
+        "this is no protocol, no rules, no holds, no words, no medicines, no plan and no "
+        "clinic's settings"
+    )
     mend = "Compare it with the files in flows/; is it the right file?"
     return [Problem(name, 1, 1, what, mend)]
 
@@ -124,6 +129,13 @@ def _rules(text: str, name: str) -> Report:
     file, tree = load_tree(text, name, RuleFile)
     found = check_rules(load_rules(text, name))
     return [*found, *check_texts(file, name, tree, lambda path: "advice" in path)]
+
+
+def _holds(text: str, name: str) -> Report:
+    """Owners read why something is held."""
+    file, tree = load_tree(text, name, HoldFile)
+    found = check_holds(load_holds(text, name), default_rules())
+    return [*found, *check_texts(file, name, tree, lambda path: "because" in path)]
 
 
 def _overlay(text: str, name: str) -> Report:
@@ -202,6 +214,7 @@ ORDER = {"patient", "surgery"}
 _KINDS: tuple[tuple[set[str], Callable[[str, str], Report]], ...] = (
     (ORDER, _plan),
     ({"rules"}, _rules),
+    ({"holds"}, _holds),
     ({"change", "without", "add", "over_version"}, _overlay),
     ({"formulary", "interactions"}, _medicines),
     ({"answers"}, _answers),
