@@ -22,6 +22,7 @@ file:line:column with its mend.
 --flows FOLDER checks a clinic's own folder, which lies over ours and leaves ours as
 they are, and shows what differs:
   red-flags.yaml     what the clinic changes, adds and leaves out of our rules
+  holds.yaml         what it holds back besides, or otherwise, when something is told
   words.yaml         the texts that it says in another way
   protocols/*.yaml   its own protocols, and ours of the same name rewritten
 

@@ -19,7 +19,7 @@ from bot.protocol.settings import read_clinic
 from bot.protocol.text_checks import check_texts, check_words, placeholders
 from bot.protocol.yaml_lines import decode, load_tree, read_text
 from bot.protocol.yaml_tree import Mapping, find, read_tree
-from bot.standing import check_holds, load_holds
+from bot.standing import check_holds, default_holds, load_holds, over
 from bot.standing.language import HoldFile
 from bot.talk.answers import Answers
 from bot.talk.words import Words, default_words
@@ -62,6 +62,8 @@ def check_file(
         keys = set(tree.keys) if isinstance(tree, Mapping) else set()
         if keys & PROTOCOL and not keys & ORDER:
             return _protocol(text, name, rules or default_rules(), folder)
+        if "holds" in keys:
+            return _holds(text, name, rules or default_rules())
         for known, check in _KINDS:
             if known & keys:
                 return check(text, name)
@@ -131,10 +133,11 @@ def _rules(text: str, name: str) -> Report:
     return [*found, *check_texts(file, name, tree, lambda path: "advice" in path)]
 
 
-def _holds(text: str, name: str) -> Report:
-    """Owners read why something is held."""
+def _holds(text: str, name: str, rules: RuleBook) -> Report:
+    """Ours, or a clinic's own over ours; owners read why something is held."""
     file, tree = load_tree(text, name, HoldFile)
-    found = check_holds(load_holds(text, name), default_rules())
+    ids = {rule.id for rule in file.holds}
+    found = check_holds(over(default_holds(), load_holds(text, name)), rules, ids)
     return [*found, *check_texts(file, name, tree, lambda path: "because" in path)]
 
 
@@ -214,7 +217,6 @@ ORDER = {"patient", "surgery"}
 _KINDS: tuple[tuple[set[str], Callable[[str, str], Report]], ...] = (
     (ORDER, _plan),
     ({"rules"}, _rules),
-    ({"holds"}, _holds),
     ({"change", "without", "add", "over_version"}, _overlay),
     ({"formulary", "interactions"}, _medicines),
     ({"answers"}, _answers),

@@ -5,7 +5,7 @@ Pure. ``holds`` makes holds from what was told, by the rules in ``flows/holds.ya
 household pass, or not; ``pain`` tells when a hold must not wait any longer.
 """
 
-from .book import HoldBook, default_holds, load_holds
+from .book import HoldBook, default_holds, holds_in, load_holds, over
 from .check import check_holds
 from .gate import Draft, DraftLine, KeptBack, Passed, Purpose, Why, Withheld, gate
 from .holds import Told, covered, holds_after, release
@@ -53,8 +53,10 @@ __all__ = [
     "gate",
     "hold_notice",
     "holds_after",
+    "holds_in",
     "load_holds",
     "names_of_round",
+    "over",
     "pain_deadline",
     "release",
     "standing",

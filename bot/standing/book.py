@@ -6,8 +6,9 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
+from pathlib import Path
 
-from bot.protocol.yaml_lines import load_tree
+from bot.protocol.yaml_lines import load_tree, read_text
 from bot.protocol.yaml_tree import Place
 from bot.triage.load import places
 from bot.triage.match import Judge, build
@@ -68,3 +69,21 @@ def load_holds(text: str, name: str) -> HoldBook:
 def default_holds() -> HoldBook:
     """The holds that come with the product, read once."""
     return load_holds(files("flows").joinpath(DEFAULT_NAME).read_text("utf-8"), DEFAULT_NAME)
+
+
+def over(base: HoldBook, own: HoldBook) -> HoldBook:
+    """A clinic's holds over ours: one of the same id takes the place of ours, others are
+    added. None of ours can be left out. ``name`` and places are the clinic's."""
+    mine = {rule.id: rule for rule in own.file.holds}
+    holds = tuple(mine.pop(rule.id, rule) for rule in base.file.holds)
+    file = own.file.model_copy(update={"holds": (*holds, *mine.values())})
+    return HoldBook(file, own.name, {rule.id: own.place(rule.id) for rule in own.file.holds})
+
+
+def holds_in(folder: Path | None) -> HoldBook:
+    """Our holds with those of a clinic's folder over them; ours alone where it has none.
+    Raises FlowError."""
+    path = None if folder is None else folder / DEFAULT_NAME
+    if path is None or not path.exists():
+        return default_holds()
+    return over(default_holds(), load_holds(read_text(path), str(path)))

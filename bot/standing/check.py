@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Collection, Iterator
 from datetime import datetime, timedelta
 from typing import Final
 
@@ -25,8 +25,11 @@ _KINDS: Final[tuple[MedicineClass, ...]] = ("anti-inflammatory", "pain relief")
 _EVENT: Final = EventId("example")
 
 
-def check_holds(book: HoldBook, flags: RuleBook) -> list[Problem]:
+def check_holds(
+    book: HoldBook, flags: RuleBook, only: Collection[str] | None = None
+) -> list[Problem]:
     """What is wrong with the holds, in the order of the file; empty when nothing is.
+    ``only`` those of these ids: a clinic's own, where ``book`` holds ours too.
 
     An error: an example that does not hold what it states, a rule that its examples do not
     try both ways, a red-flag rule that is not there, and a hold that no case would lead
@@ -35,6 +38,8 @@ def check_holds(book: HoldBook, flags: RuleBook) -> list[Problem]:
     known = {rule.id for rule in flags.file.rules}
     found: list[Problem] = []
     for rule in book.file.holds:
+        if only is not None and rule.id not in only:
+            continue
         for words in _wrong(rule, book, flags, known):
             place = book.place(rule.id)
             found.append(Problem(book.name, place.line, place.column, f"hold {rule.id}: {words}"))

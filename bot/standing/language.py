@@ -41,7 +41,7 @@ class HoldExample(Strict):
     """
 
     said: tuple[Said, ...]
-    day: int
+    day: Annotated[int, Field(ge=0, le=400)]
     before: tuple[Said, ...] = ()
     species: Species = "dog"
     without: Literal["anti-inflammatory"] | None = None

@@ -5,11 +5,13 @@ from __future__ import annotations
 import json
 import re
 from datetime import timedelta
+from pathlib import Path
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from bot.cli.checking import check_file
 from bot.model.hold import (
     AntiInflammatories,
     ByAnswer,
@@ -27,7 +29,16 @@ from bot.model.hold import (
 )
 from bot.model.observation import Noted, Observation
 from bot.protocol.yaml_lines import FlowError
-from bot.standing import PatientState, check_holds, default_holds, holds_after, load_holds, release
+from bot.standing import (
+    PatientState,
+    check_holds,
+    default_holds,
+    holds_after,
+    holds_in,
+    load_holds,
+    over,
+    release,
+)
 from bot.standing import standing as standing_of
 from bot.triage import default_rules, triage
 from tests.standing.patients import (
@@ -161,6 +172,43 @@ holds:
     with pytest.raises(FlowError, match=r"own\.yaml:\d+:\d+: ") as caught:
         load_holds(text.replace(old, new), "own.yaml")
     assert words in str(caught.value)
+
+
+def test_a_clinics_own_holds_lie_over_ours() -> None:
+    text = """version: 1
+holds:
+  - id: stool-changed
+    holds: by_mouth
+    when: {about: stool, value: black}
+    because: {en: "it is so", es: "es así"}
+    source: common practice
+    examples:
+      - {said: [{about: stool, value: black}], day: 3, held: by_mouth}
+      - {said: [{about: stool, value: bloody}], day: 3, held: []}
+  - id: pus
+    holds: sessions
+    findings: incision-pus-or-odour
+    because: {en: "it is so", es: "es así"}
+    source: common practice
+    examples:
+      - {said: [{about: incision, value: pus}], day: 3, held: sessions}
+      - {said: [{about: incision, value: clean}], day: 3, held: []}
+"""
+    book = over(default_holds(), load_holds(text, "own.yaml"))
+    assert check_holds(book, FLAGS, {"stool-changed", "pus"}) == []
+    assert check_file(text, "own.yaml") == []
+    assert {one.id for one in book.file.holds} > {one.id for one in default_holds().file.holds}
+    assert targets(holds_after(told(BLACK), PLAN, book, ())) == [ByMouth()]
+    wrong = text.replace("held: sessions", "held: walks")
+    (problem,) = check_file(wrong, "own.yaml")
+    assert str(problem).startswith("own.yaml:11:")
+
+
+def test_a_clinics_folder_is_read(tmp_path: Path) -> None:
+    assert holds_in(None) is holds_in(tmp_path) is default_holds()
+    (tmp_path / "holds.yaml").write_text("version: 1\nholds: []\n", "utf-8")
+    with pytest.raises(FlowError, match=r"holds\.yaml:2:\d+: "):
+        holds_in(tmp_path)
 
 
 # -- what follows from what is told -------------------------------------------------------
