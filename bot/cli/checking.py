@@ -7,6 +7,8 @@ from functools import cache
 from importlib.resources import files
 from pathlib import Path
 
+from bot.context.answers import Answers
+from bot.context.words import Words, default_words
 from bot.model.formulary import Formulary
 from bot.model.protocol import Protocol
 from bot.model.text import LANGS
@@ -21,8 +23,6 @@ from bot.protocol.yaml_lines import decode, load_tree, read_text
 from bot.protocol.yaml_tree import Mapping, find, read_tree
 from bot.standing import check_holds, default_holds, load_holds, over
 from bot.standing.language import HoldFile
-from bot.talk.answers import Answers
-from bot.talk.words import Words, default_words
 from bot.triage import (
     RuleBook,
     check_rules,

@@ -8,6 +8,8 @@ from typing import Any
 
 from pydantic import BaseModel
 
+from bot.context.answers import Answers
+from bot.context.words import Words, default_words
 from bot.model.formulary import Formulary
 from bot.model.plan import Plan
 from bot.model.protocol import Protocol
@@ -17,8 +19,6 @@ from bot.protocol.own_words import OwnWords
 from bot.protocol.schema import offer, schema_of, written
 from bot.protocol.variant import Variant
 from bot.standing.language import HoldFile
-from bot.talk.answers import Answers
-from bot.talk.words import Words, default_words
 from bot.triage import default_rules
 from bot.triage.language import MATTERS, RuleFile
 from bot.triage.overlay import Overlay

@@ -5,8 +5,8 @@ from __future__ import annotations
 from datetime import date, datetime
 from typing import Final
 
+from bot.context.words import date_of
 from bot.model.text import Lang, Text
-from bot.talk.words import date_of
 
 TOPICS: Final[dict[str, Text]] = {
     "weight_bearing": Text(en="Use of the leg", es="Uso de la pata"),

@@ -9,6 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from bot.context.words import default_words
 from bot.model.hold import (
     AntiInflammatories,
     AtTime,
@@ -43,7 +44,6 @@ from bot.standing import (
     target_words,
     why,
 )
-from bot.talk.words import default_words
 from tests.standing.patients import (
     CEPHALEXIN,
     ENDS,
