@@ -12,10 +12,9 @@ from .holds import Told, covered, holds_after, release
 from .medicines import names_of_round
 from .pain import pain_deadline
 from .standing import (
-    CaseState,
+    CaseFacts,
     Emergency,
     End,
-    KnownCase,
     Mode,
     Ordinary,
     Over,
@@ -27,14 +26,13 @@ from .standing import (
 from .words import cause_words, hold_notice, target_words, why
 
 __all__ = [
-    "CaseState",
+    "CaseFacts",
     "Draft",
     "DraftLine",
     "Emergency",
     "End",
     "HoldBook",
     "KeptBack",
-    "KnownCase",
     "Mode",
     "Ordinary",
     "Over",

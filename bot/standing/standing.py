@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from enum import StrEnum
-from typing import Final
+from typing import Final, Protocol
 
 from bot.model.hold import (
     AntiInflammatories,
@@ -43,23 +43,17 @@ class PatientState(StrEnum):
     died = "died"
 
 
-class CaseState(StrEnum):
-    """How far staff are with a case."""
+class CaseFacts(Protocol):
+    """What the standing needs to know of a case; it is open until its state is ``closed``."""
 
-    open = "open"
-    acknowledged = "acknowledged"
-    answered = "answered"
-    closed = "closed"
-
-
-@dataclass(frozen=True, slots=True)
-class KnownCase:
-    """What the standing needs to know of a case."""
-
-    id: CaseId
-    urgency: Urgency
-    opened_at: datetime
-    state: CaseState
+    @property
+    def id(self) -> str: ...
+    @property
+    def urgency(self) -> Urgency: ...
+    @property
+    def opened_at(self) -> datetime: ...
+    @property
+    def state(self) -> str: ...
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,7 +176,7 @@ def standing(
     plan: Plan,
     state: PatientState,
     holds: Sequence[Hold],
-    cases: Sequence[KnownCase],
+    cases: Sequence[CaseFacts],
     now: datetime,
 ) -> Standing:
     """The patient's standing at ``now``, from the facts of the log."""
@@ -191,20 +185,18 @@ def standing(
     return Standing(_mode(state, lasting, cases), lasting, names)
 
 
-def _mode(state: PatientState, holds: Sequence[Hold], cases: Sequence[KnownCase]) -> Mode:
+def _mode(state: PatientState, holds: Sequence[Hold], cases: Sequence[CaseFacts]) -> Mode:
     """A death stands above all; an emergency above a course that is paused or over."""
     if state is PatientState.died:
         return Over(End.died)
     if any(isinstance(hold.cause, FromDeath) for hold in holds):
         return Over(End.died_told)
     urgent = [
-        case
-        for case in cases
-        if case.urgency is Urgency.emergency and case.state is not CaseState.closed
+        case for case in cases if case.urgency is Urgency.emergency and case.state != "closed"
     ]
     if urgent:
         first = min(case.opened_at for case in urgent)
-        return Emergency(tuple(case.id for case in urgent), first)
+        return Emergency(tuple(CaseId(case.id) for case in urgent), first)
     match state:
         case PatientState.ended:
             return Over(End.ended)

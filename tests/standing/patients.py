@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
 
 from hypothesis import strategies as st
@@ -30,6 +31,7 @@ from bot.model.ids import CaseId, EventId, HoldId, MemberId
 from bot.model.observation import Noted, Observation
 from bot.model.plan import Item, Medicine, MedicineClass, Plan
 from bot.model.text import Text
+from bot.model.urgency import Urgency
 from bot.standing import Told
 from bot.triage import default_rules, triage
 
@@ -103,6 +105,14 @@ def told(*new: Observation, day: int = DAY, past: tuple[Noted, ...] = (), event:
     noted = [Noted(one, NOW, day) for one in new]
     findings = triage(noted, past, day=day, now=NOW, rules=default_rules())
     return Told(noted, past, findings, day, NOW, EventId(event), CaseId("c1"), given)
+
+
+@dataclass(frozen=True)
+class Case:
+    id: str = "c1"
+    urgency: Urgency = Urgency.emergency
+    opened_at: datetime = NOW - timedelta(hours=1)
+    state: str = "open"
 
 
 def hold(target: Target, cause: Cause | None = None, ends: Ends | None = None) -> Hold:

@@ -11,14 +11,11 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.model.hold import AntiInflammatories, ByMouth, Everything, FromDeath, Hold, Walks
-from bot.model.ids import CaseId, EventId, LineId, PersonId
-from bot.model.urgency import Urgency
+from bot.model.ids import EventId, LineId, PersonId
 from bot.standing import (
-    CaseState,
     Draft,
     DraftLine,
     KeptBack,
-    KnownCase,
     Passed,
     PatientState,
     Purpose,
@@ -28,13 +25,13 @@ from bot.standing import (
     gate,
     standing,
 )
-from tests.standing.patients import CAUSES, ITEMS, NOW, PLAN, dose, hold, holds, session
+from tests.standing.patients import CAUSES, ITEMS, NOW, PLAN, Case, dose, hold, holds, session
 
 ROOT = Path(__file__).resolve().parents[2]
 ROBIN = PersonId(7)
 CARPROFEN = DraftLine(LineId(1), dose("carprofen"))
 COLD = DraftLine(LineId(2), session("ice"))
-URGENT = KnownCase(CaseId("c1"), Urgency.emergency, NOW, CaseState.acknowledged)
+URGENT = Case(state="acknowledged")
 ALWAYS = {Purpose.staff_words, Purpose.farewell}
 
 

@@ -28,10 +28,8 @@ from bot.model.ids import CaseId, EventId, MemberId
 from bot.model.text import LANGS, Lang
 from bot.model.urgency import Urgency
 from bot.standing import (
-    CaseState,
     Emergency,
     End,
-    KnownCase,
     Ordinary,
     Over,
     PatientState,
@@ -53,6 +51,7 @@ from tests.standing.patients import (
     NOW,
     PLAN,
     TARGETS,
+    Case,
     dose,
     hold,
     holds,
@@ -66,8 +65,8 @@ WORDS = default_words()
 DEATH = FromDeath(EventId("e9"))
 
 
-def case(urgency: Urgency, state: CaseState = CaseState.open, id: str = "c1") -> KnownCase:
-    return KnownCase(CaseId(id), urgency, NOW - HOUR, state)
+def case(urgency: Urgency, state: str = "open", id: str = "c1") -> Case:
+    return Case(id, urgency, NOW - HOUR, state)
 
 
 def active(*some: Hold) -> Standing:
@@ -140,11 +139,11 @@ def test_an_open_emergency_holds_everything_ordinary(some: list[Hold], state: Pa
     }
 
 
-@pytest.mark.parametrize("state", [CaseState.acknowledged, CaseState.answered])
-def test_an_emergency_lasts_until_it_is_closed(state: CaseState) -> None:
+@pytest.mark.parametrize("state", ["acknowledged", "answered"])
+def test_an_emergency_lasts_until_it_is_closed(state: str) -> None:
     taken = standing(PLAN, PatientState.active, (), [case(Urgency.emergency, state)], NOW)
     assert isinstance(taken.mode, Emergency)
-    closed = [case(Urgency.emergency, CaseState.closed), case(Urgency.same_day)]
+    closed = [case(Urgency.emergency, "closed"), case(Urgency.same_day)]
     assert standing(PLAN, PatientState.active, (), closed, NOW).mode == Ordinary()
 
 
