@@ -18,6 +18,7 @@ from bot.protocol.library import protocols
 from bot.protocol.own_words import OwnWords
 from bot.protocol.schema import offer, schema_of, written
 from bot.protocol.variant import Variant
+from bot.standing.language import HoldFile
 from bot.triage import default_rules
 from bot.triage.language import MATTERS, RuleFile
 from bot.triage.overlay import Overlay
@@ -26,6 +27,7 @@ KINDS: dict[str, tuple[type[BaseModel], str]] = {
     "protocol": (Protocol, "A protocol: what every patient after this operation is sent"),
     "protocol-variant": (Variant, "A protocol that states only what differs from another"),
     "red-flags": (RuleFile, "Red-flag rules"),
+    "holds": (HoldFile, "What is kept back when something is told"),
     "own-red-flags": (Overlay, "A clinic's own rules, over ours"),
     "words": (Words, "Everything that the bot itself says"),
     "own-words": (OwnWords, "A clinic's own words, over ours"),

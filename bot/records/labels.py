@@ -29,6 +29,8 @@ TOPICS: Final[dict[str, Text]] = {
     "belly": Text(en="Belly", es="Barriga"),
     "swallowed": Text(en="Swallowed", es="Tragó algo"),
     "leg": Text(en="Shape of the leg", es="Forma de la pata"),
+    "life": Text(en="Life", es="Vida"),
+    "fixator": Text(en="Frame", es="Fijador"),
     "mishap": Text(en="Mishap", es="Percance"),
     "bandage": Text(en="Bandage", es="Vendaje"),
     "cone": Text(en="Cone", es="Cono"),
