@@ -14,32 +14,9 @@ from typing import Final
 from bot.model.hold import Hold
 from bot.model.ids import LineId, PersonId
 from bot.model.plan import Item
+from bot.model.purpose import Purpose
 
 from .standing import Emergency, End, Ordinary, Over, Paused, Standing
-
-
-class Purpose(StrEnum):
-    """What a message to a household is for."""
-
-    prompt = "prompt"
-    reminder = "reminder"
-    question = "question"
-    """The bot asks of its own accord, or asks back."""
-    praise = "praise"
-    answer = "answer"
-    """What was asked for, or the reply to what was told."""
-    advice = "advice"
-    """What to do until staff answer; of an emergency it is ``urgent``."""
-    urgent = "urgent"
-    """The words of an emergency: whom to phone now, first aid."""
-    hold_notice = "hold_notice"
-    """What is held, why, whom to ask; a slot that passes while held; a release."""
-    staff_words = "staff_words"
-    care_sheet = "care_sheet"
-    """The sheet for the fridge, the list of what comes."""
-    admin = "admin"
-    """About the chat itself: language, hours, who takes part."""
-    farewell = "farewell"
 
 
 @dataclass(frozen=True, slots=True)
