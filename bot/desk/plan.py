@@ -31,6 +31,7 @@ from bot.model.effects import (
     Settle,
 )
 from bot.model.plan import Medicine, Plan
+from bot.model.purpose import Purpose
 from bot.model.topic import AboutChange, AboutPatient
 from bot.plan.formulary import formulary
 from bot.plan.order import check_doses, check_plan, load_medicine
@@ -293,4 +294,10 @@ def carry_out(
     for person in chart.people:
         text = ctx.words.say(made.words, person.lang, name=chart.name, reason="", **made.fields)
         head = ctx.words.say("saved_for_staff", person.lang, clinic=ctx.clinic.name)
-        out.say(person.chat, f"{head}\n{text}", patient=chart.id, topic=AboutPatient(chart.id))
+        out.tell(
+            person,
+            Purpose.staff_words,
+            f"{head}\n{text}",
+            patient=chart.id,
+            topic=AboutPatient(chart.id),
+        )

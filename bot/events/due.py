@@ -32,6 +32,7 @@ from bot.model.effects import (
     Retext,
 )
 from bot.model.finding import Finding
+from bot.model.purpose import Purpose
 from bot.model.text import Text
 from bot.model.topic import AboutPatient
 from bot.plan.clock import to_utc
@@ -262,7 +263,9 @@ def _dose_now(
         marks.append(Mark(line.id, "held"))
         for person in chart.people:
             words = ctx.words.say("dose_hold", person.lang, name=chart.name, med=medicine.name)
-            out.say(person.chat, words, patient=chart.id, topic=AboutPatient(chart.id))
+            out.tell(
+                person, Purpose.hold_notice, words, patient=chart.id, topic=AboutPatient(chart.id)
+            )
         return None
     asked_until = late.answer_awaited(chart, medicine.name, ctx.now)
     if asked_until is not None:
@@ -296,7 +299,9 @@ def _dose_now(
                 med=medicine.name,
                 slot=clock(chart.local(slot)),
             )
-            out.say(person.chat, words, patient=chart.id, topic=AboutPatient(chart.id))
+            out.tell(
+                person, Purpose.hold_notice, words, patient=chart.id, topic=AboutPatient(chart.id)
+            )
         return unsure_finding(medicine.name, verdict.why)
     kept.append(line)
     marks.append(Mark(line.id, "open"))
@@ -378,6 +383,6 @@ def _end(ctx: FellDue, out: Effects, chart: Chart) -> None:
             "course_over_asks" if asks else "course_over", person.lang, name=chart.name,
             phone=both_phones(ctx, person.lang), day=DEEP_DAYS,
         )  # fmt: skip
-        out.say(person.chat, words, patient=chart.id)
+        out.tell(person, Purpose.farewell, words, patient=chart.id)
     out.add(EndCourse(chart.id))
     out.add(Entry("ended", "bot", "the course is over", chart.id))

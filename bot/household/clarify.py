@@ -15,6 +15,7 @@ from bot.model.chart import Chart, Person
 from bot.model.conversation import SameDose, Unclear, WhichPatient
 from bot.model.effects import Ask, CancelDue, Due, Effects, Entry, Rows, Settle
 from bot.model.observation import Observation
+from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient, AboutUnclear
 from bot.model.urgency import Urgency
@@ -70,8 +71,9 @@ def ask_once(
     """Ask what was meant, with buttons that fit; staff get it if no answer comes."""
     phone = whom_to_phone(ctx, person.lang)
     key = "ask_rest" if rest else "ask_once"
-    out.say(
-        person.chat,
+    out.tell(
+        person,
+        Purpose.question,
         ctx.words.say(key, person.lang, phone=phone),
         buttons=_buttons(ctx, chart, person),
         topic=AboutUnclear(chart.id),
@@ -145,7 +147,8 @@ def hand_over(
     told = ctx.words.say(key, lang, phone=both_phones(ctx, lang))
     if held:
         told = what_happens_now(ctx, chart, Urgency.same_day, lang)
-    out.say(chat, "\n\n".join([*wait, told]), patient=chart.id)
+    if person is not None:
+        out.tell(person, Purpose.answer, told, patient=chart.id)
     if isinstance(question, WhichPatient):
         for media in question.media:
             for desk in ctx.desks:
@@ -167,8 +170,9 @@ def offer_values(ctx: AtHome, out: Effects, chart: Chart, person: Person, topic:
     clinic = ctx.words.say("ask_about_clinic", person.lang)
     rows = [(one,) for one in made]
     rows.append((ctx.button(person.chat, clinic, AskAbout("clinic", chart.id)),))
-    out.say(
-        person.chat,
+    out.tell(
+        person,
+        Purpose.question,
         ctx.words.say("describe", person.lang),
         buttons=tuple(rows),
         topic=AboutUnclear(chart.id),

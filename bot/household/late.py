@@ -14,6 +14,7 @@ from bot.household.sheet import refresh
 from bot.model.action import WhenGiven
 from bot.model.chart import Chart, LateTap, Line, Person, Sheet
 from bot.model.effects import CancelDue, Due, Effects, Entry, Heard
+from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPrompt
 from bot.reading import read
@@ -96,8 +97,8 @@ def ask_when(
         for label, how in labels
     ]
     meds = ", ".join(line.item.med or "" for line in lines)
-    out.say(
-        person.chat, words.say("given_when", lang, name=chart.name, med=meds),
+    out.tell(
+        person, Purpose.question, words.say("given_when", lang, name=chart.name, med=meds),
         buttons=tuple(made), patient=chart.id, topic=AboutPrompt(sheet.id, chart.id),
     )  # fmt: skip
     out.add(Heard(chart.id))

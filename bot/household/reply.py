@@ -8,7 +8,7 @@ from dataclasses import replace
 from datetime import datetime, time, timedelta
 
 from bot.cases.cases import Said, raise_findings
-from bot.cases.noting import advice_for, take_note
+from bot.cases.noting import advice_for, purpose_of, take_note
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones, what_happens_now
 from bot.context.words import clock
@@ -30,6 +30,7 @@ from bot.model.conversation import Describe, Unclear
 from bot.model.effects import Due, Effects, Entry, Heard, Mark, Settle
 from bot.model.finding import Finding
 from bot.model.observation import Observation
+from bot.model.purpose import Purpose
 from bot.model.reading import Context, Reading
 from bot.model.topic import AboutPatient, AboutPrompt
 from bot.model.urgency import Urgency
@@ -108,7 +109,7 @@ def reply(
     if thanks and _BARE_TIME.match(text):
         thanks, reading = False, replace(reading, understood=False, greeting=False)
     if (thanks or thanked) and chart.state == "active":
-        out.say(person.chat, ctx.words.say("thanks", person.lang), patient=chart.id)
+        out.tell(person, Purpose.answer, ctx.words.say("thanks", person.lang), patient=chart.id)
         return
     observations, marks, tell, more = _doses_and_sessions(
         ctx, out, chart, person, sheet, reading.observations, source, text, moment
@@ -342,8 +343,9 @@ def _answer(
     if chart.over and top is Urgency.none:  # else it is said whom to phone
         parts.append(words.say("ended_reply", lang, name=chart.name, phone=both_phones(ctx, lang)))
     if parts:
-        out.say(
-            person.chat,
+        out.tell(
+            person,
+            purpose_of(findings),
             "\n\n".join(parts),
             patient=chart.id,
             topic=AboutPatient(chart.id),
@@ -363,12 +365,12 @@ def _requests(
             ctx.button(person.chat, words.say("stop_no", lang), Leaving("no", chart.id)),
         )
         text = words.say("stop_ask", lang, name=chart.name)
-        out.say(person.chat, text, buttons=(row,), patient=chart.id)
+        out.tell(person, Purpose.admin, text, buttons=(row,), patient=chart.id)
     if "snooze" in wanted:
         asked = chart.asked(ctx.now)
         until = clock(chart.local(ctx.now + SNOOZE))
         key = "paused_until" if asked else "nothing_open"
-        out.say(person.chat, words.say(key, lang, at=until), patient=chart.id)
+        out.tell(person, Purpose.answer, words.say(key, lang, at=until), patient=chart.id)
         if asked:
             out.add(
                 Due(
@@ -392,7 +394,7 @@ def _not_understood(
         finding = Finding("wrote-back", Urgency.next_day, case.matter, talking.WROTE_BACK)
         raise_findings(ctx, out, chart, [finding], said)
         words = what_happens_now(ctx, chart, Urgency.next_day, person.lang)
-        out.say(person.chat, words, patient=chart.id)
+        out.tell(person, Purpose.answer, words, patient=chart.id)
         return
     if chart.over:
         # Nobody is asked back after the end, but a person still reads it.

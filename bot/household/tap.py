@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from bot.cases.cases import Said
-from bot.cases.noting import advice_for, take_note
+from bot.cases.noting import advice_for, purpose_of, take_note
 from bot.context.contexts import AtHome, Context
 from bot.context.words import clock
 from bot.dosing.dosing import after_given, next_words
@@ -20,6 +20,7 @@ from bot.model.conversation import Describe, Unclear
 from bot.model.effects import Ask, Effects, Entry, Heard, Mark
 from bot.model.finding import Finding
 from bot.model.observation import Observation
+from bot.model.purpose import Purpose
 from bot.model.text import Lang
 
 
@@ -54,7 +55,7 @@ def tap_line(
     answers = [(line, choice_id)]
     answer(ctx, out, f"tap:{event.update}", person, chart, sheet, answers)
     if not choice.notes:
-        out.say(person.chat, words.say("describe", lang), patient=chart.id)
+        out.tell(person, Purpose.question, words.say("describe", lang), patient=chart.id)
         question = Describe("describe", chart.id, line.item.asks, ctx.now)
         out.add(Ask(person.chat, question))
     return True
@@ -127,7 +128,13 @@ def tap_value(
     clarify.settle(ctx, out, person.chat)
     parts = [ctx.words.say("noted", person.lang, what=words)]
     parts += advice_for(ctx, chart, findings, person.lang)
-    out.say(person.chat, "\n\n".join(parts), patient=chart.id, urgent=bool(findings))
+    out.tell(
+        person,
+        purpose_of(findings),
+        "\n\n".join(parts),
+        patient=chart.id,
+        urgent=bool(findings),
+    )
     return True
 
 
@@ -204,7 +211,13 @@ def answer(
     refresh(ctx, out, chart, marked(sheet, marks), reminded=sheet.reminded)
     if not tell or silent:
         return False
-    out.say(person.chat, "\n\n".join(tell), patient=chart.id, urgent=bool(findings))
+    out.tell(
+        person,
+        purpose_of(findings),
+        "\n\n".join(tell),
+        patient=chart.id,
+        urgent=bool(findings),
+    )
     return True
 
 

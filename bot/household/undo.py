@@ -12,6 +12,7 @@ from bot.dosing.dosing import medicine_of, waits_for_staff
 from bot.household.sheet import marked, refresh
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.effects import CancelDue, Effects, Entry, Heard, Mark, MoveLine, Retract
+from bot.model.purpose import Purpose
 from bot.plan.doses import AskStaff, Yes, may_give, next_dose
 from bot.plan.slots import slots
 
@@ -218,4 +219,4 @@ def take_back(ctx: Context, out: Effects, chart: Chart, person: Person, source: 
         parts.append(words.say("undone_case", lang))
     out.add(Heard(chart.id))
     out.add(Entry("undone", person.name, what, chart.id, {"source": source}))
-    out.say(person.chat, " ".join(parts), patient=chart.id)
+    out.tell(person, Purpose.answer, " ".join(parts), patient=chart.id)
