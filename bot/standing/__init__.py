@@ -5,9 +5,11 @@ Pure. ``holds`` makes holds from what was told, by the rules in ``flows/holds.ya
 household pass, or not; ``pain`` tells when a hold must not wait any longer.
 """
 
+from bot.model.purpose import Purpose
+
 from .book import HoldBook, default_holds, holds_in, load_holds, over
 from .check import check_holds
-from .gate import Draft, DraftLine, KeptBack, Passed, Purpose, Why, Withheld, gate
+from .gate import Draft, DraftLine, KeptBack, Passed, Why, Withheld, gate
 from .holds import Told, covered, holds_after, release
 from .medicines import names_of_round
 from .pain import pain_deadline
