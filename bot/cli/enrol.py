@@ -14,6 +14,11 @@ from zoneinfo import ZoneInfo
 
 import segno
 
+from bot.desk.enrol import enrol
+from bot.household.people import start_link
+from bot.model.chart import RosterLine
+from bot.model.effects import Effects
+from bot.model.ids import EventId
 from bot.model.plan import Plan
 from bot.plan.formulary import formulary
 from bot.plan.medicines import confirm, needs_confirmation
@@ -24,10 +29,6 @@ from bot.service.practice import fresh_code
 from bot.store import load
 from bot.store.apply import apply
 from bot.store.database import Database, Tx
-from bot.talk.enrol import enrol
-from bot.talk.household import start_link
-from bot.talk.outcome import Outcome
-from bot.talk.scene import RosterLine
 from bot.telegram.client import PLATFORM, Client
 
 from .errors import CommandError
@@ -88,7 +89,7 @@ async def _enrol(args: argparse.Namespace) -> int:
         return 0
     async with Client(token(), args.base_url) as client:
         name = (await client.me()).username
-    out = Outcome(f"enrol:{now.isoformat()}")
+    out = Effects(EventId(f"enrol:{now.isoformat()}"))
     code = fresh_code()
     by = args.by or os.environ.get("USER") or getpass.getuser()
     coming, expires = enrol(out, plan, known[plan.protocol], clinic, by=by, code=code, now=now)
