@@ -10,9 +10,9 @@ from collections.abc import Iterator
 from importlib.resources import files
 from pathlib import Path
 
+from bot.context.practice import Practice
 from bot.protocol.problem import FlowError
 from bot.protocol.settings import read_clinic
-from bot.rehearsal.core import Flows
 from bot.rehearsal.play import rehearse
 from bot.rehearsal.show import conversation, misses
 from bot.rehearsal.story import load_story
@@ -39,17 +39,17 @@ def main(argv: list[str]) -> int:
     parser.add_argument("--show", action="store_true", help="print each conversation")
     add_flows(parser)
     args = parser.parse_args(argv)
-    flows = _flows(args.flows)
+    practice = _practice(args.flows)
     stories, unreadable = [], []
     for path in _paths(args.stories):
         try:
-            stories.append(load_story(path, flows.protocols))
+            stories.append(load_story(path, practice.protocols))
         except FlowError as error:
             unreadable.append(str(error))
     width = max(40, min(shutil.get_terminal_size((WIDTH, 24)).columns, WIDTH))
     holding = 0
     for story in stories:
-        played = rehearse(story, flows)
+        played = rehearse(story, practice)
         holding += played.holds
         if args.show:
             print(f"== {story.title} ({story.file})\n")
@@ -79,9 +79,8 @@ def _paths(given: list[Path]) -> Iterator[Path]:
     yield from found
 
 
-def _flows(own: Path | None) -> Flows:
+def _practice(own: Path | None) -> Practice:
     """What the practice says; its settings are each story's own."""
     name = "clinic-example.yaml"
     clinic = read_clinic((files("flows") / name).read_text("utf-8"), name)
-    practice = open_practice(clinic, own, "slowleash", b"only for rehearsals")
-    return Flows(practice.words, practice.rules, practice.protocols, practice.answers)
+    return open_practice(clinic, own, "slowleash", b"only for rehearsals")

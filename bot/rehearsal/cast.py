@@ -6,11 +6,10 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator
 from dataclasses import dataclass
 
+from bot.model.chart import Case
 from bot.model.chat import Button
-from bot.model.settings import Clinic
-from bot.talk.words import Words
+from bot.model.topic import TOPICS, AboutCase
 
-from . import core
 from .tables import InChat
 from .values import (
     Act,
@@ -161,32 +160,27 @@ class Cast:
         return False
 
     def _says(self, key: str, **fields: object) -> str:
-        words: Words = self.world.flows.words
-        clinic: Clinic = self.world.clinic
-        return words.say(key, clinic.language, **fields)
+        practice = self.world.practice
+        return practice.words.say(key, practice.clinic.language, **fields)
 
     # -- cases ------------------------------------------------------------------------------
 
-    def _open_cases(self) -> list[str]:
+    def _open_cases(self) -> list[Case]:
         """The open cases, the newest first."""
-        found = [
-            case.change
-            for row in self.world.tables.patients.values()
-            for case in row.cases.values()
-            if case.change.state != "closed"
-        ]
-        return [one.id for one in sorted(found, key=lambda one: one.opened_at, reverse=True)]
+        rows = self.world.tables.patients.values()
+        found = [case for row in rows for case in row.chart.cases]
+        return sorted(found, key=lambda case: case.opened_at, reverse=True)
 
     def _newest_case(self) -> str:
         cases = self._open_cases()
         if not cases:
             raise Absent("no case is open")
-        return cases[0]
+        return cases[0].id
 
     def _about_case(self, case: str, label: str = "") -> InChat:
         """The newest message about a case; with ``label`` one that has such a button."""
         for one in self.world.newest(GROUP):
-            about = one.sent is not None and core.case_of(one.sent.topic) == case
+            about = one.sent is not None and TOPICS.decode(one.sent.topic) == AboutCase(case)
             if about and (not label or any(button.label == label for button in _buttons(one))):
                 return one
         raise Absent(f"no message about case {case} is there" + f" with {label!r}" * bool(label))
@@ -196,11 +190,8 @@ class Cast:
         label = self._says("case_ack")
         self._newest_case()
         for case in self._open_cases():
-            row = next(
-                row.cases[case] for row in self.world.tables.patients.values() if case in row.cases
-            )
-            if row.acknowledged_by is None:
-                self._press(who, self._about_case(case, label), label)
+            if case.acknowledged_by is None:
+                self._press(who, self._about_case(case.id, label), label)
                 return
 
     def _close(self, who: str, outcome: str) -> None:
@@ -213,7 +204,7 @@ class Cast:
 
     def _stop(self, who: str, what: str) -> None:
         row = self.world.tables.patients[max(self.world.tables.patients)]
-        named = [one.name for one in row.plan.medicines if fold(what) in fold(one.name)]
+        named = [one.name for one in row.chart.plan.medicines if fold(what) in fold(one.name)]
         if not named:
             raise Absent(f"no medicine is called {what!r}")
         self._change(who, "group_med", self._says("change_med_stop", what=named[0]), "")

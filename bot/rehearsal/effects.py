@@ -1,5 +1,5 @@
-"""An ``Outcome`` into the tables, in the same order and with the same meaning as the store
-keeps it (``bot/store/apply.py``)."""
+"""``Effects`` into the tables, in the same order and with the same meaning as the store
+keeps them (``bot/store/apply.py``). What a chart alone holds is kept by ``evolve``."""
 
 from __future__ import annotations
 
@@ -9,18 +9,19 @@ from datetime import datetime
 from functools import singledispatch
 from typing import Any, cast
 
-from bot.model.chat import Media
+from bot.desk.enrol import AFTER_LAST
+from bot.household.wound import key_of
+from bot.model import effects as o
+from bot.model.chart import Chart, Desk, Member, Person, Picture, Review
+from bot.model.chat import Media, Outgoing
+from bot.model.conversation import NOTHING_OPEN
+from bot.model.evolve import evolve
 from bot.model.observation import Noted
 from bot.model.plan import Prompt
-from bot.talk import outcome as o
-from bot.talk.enrol import AFTER_LAST
-from bot.talk.scene import Desk, Member, Person, Picture, Review
-from bot.talk.wound import key_of
 
 from .tables import (
     LATER,
     Carer,
-    CaseRow,
     DueRow,
     Entry,
     InvitationRow,
@@ -29,49 +30,15 @@ from .tables import (
     Tables,
 )
 
+OfChart = o.Heard | o.WoundPut | o.PutHold | o.EndHold
 ENDED_DUES = ("prompt", "remind", "unanswered", "silence", "end")
 """What a patient whose course is over is not looked at for any more."""
 
 
-def apply(tables: Tables, out: o.Outcome, now: datetime) -> None:
-    """Keep every change. The messages are the caller's to deliver."""
-    for key in out.cancel:
-        tables.dues.cancel(key)
-    for change in out.changes:
-        _keep(change, tables, now)
-    for id in out.heard:
-        tables.patients[id].last_heard = now
-    for patient in tables.patients.values():
-        for prompt in out.sent_prompts:
-            sheet = patient.sheets.get(prompt)
-            if sheet is not None and sheet.sent_at is None:
-                patient.set_sheet(replace(sheet, sent_at=now))
-        for prompt in out.reminded:
-            sheet = patient.sheets.get(prompt)
-            if sheet is not None:
-                patient.set_sheet(replace(sheet, reminded=True))
-    for id in out.end:
-        _end(tables, id)
-    for id, state in out.states.items():
-        if tables.patients[id].state != "ended":
-            tables.patients[id].state = state
-    for id, person in out.leave:
-        carer = tables.patients[id].carers.get(person)
-        if carer is not None:
-            carer.left_at = now
-    for person, lang in out.languages.items():
-        tables.people[person] = replace(tables.people[person], lang=lang)
-    for chat, reachable in out.reachable.items():
-        for known in [one for one in tables.people.values() if one.chat == chat]:
-            tables.people[known.id] = replace(known, reachable=reachable)
-    for chat, thread in out.threads.items():
-        tables.threads[chat] = plain(thread)
-    for id in out.silence:
-        for row in tables.dues.of_patient(id):
-            row.waiting = False
-        for case in tables.patients[id].cases.values():
-            if case.change.state != "closed":
-                case.change = replace(case.change, state="closed", by="bot", outcome="ended")
+def apply(tables: Tables, out: o.Effects, now: datetime) -> None:
+    """Keep every effect in its order; messages wait in the outbox."""
+    for one in out.all:
+        _keep(one, tables, now)
 
 
 def plain(data: dict[str, Any]) -> dict[str, Any]:
@@ -114,8 +81,22 @@ def add_prompts(tables: Tables, patient: PatientRow, prompts: tuple[Prompt, ...]
         put_due(tables, f"prompt:{id}", "prompt", prompt.due_at, patient.id, {"prompt": id})
 
 
+def _send(tables: Tables, message: Outgoing, now: datetime) -> None:
+    """Into the outbox; one whose key is there already is not added again."""
+    key = message.dedupe
+    if key in tables.outbox or key in tables.sent:
+        return
+    tables.outbox[key] = message
+    if message.kind == "send" and message.patient is not None:
+        people = tables.people.values()
+        name = next((one.name for one in people if one.chat == message.chat), str(message.chat))
+        staff = message.chat in tables.desks
+        data = {"to": "staff" if staff else name, "staff": staff, "key": key}
+        log(tables, "sent", "bot", message.text, now, message.patient, data)
+
+
 def _end(tables: Tables, id: int) -> None:
-    tables.patients[id].state = "ended"
+    """Nothing of a course that is over falls due any more."""
     for row in tables.dues.of_patient(id):
         if row.kind in ENDED_DUES:
             row.waiting = False
@@ -179,7 +160,7 @@ def _(change: o.Mark, tables: Tables, now: datetime) -> None:
         if line is not None:
             patient.set_line(
                 replace(line, state=change.state, choice=change.choice, by=change.by,
-                        at=change.at, source=change.source)
+                        at=change.at, source=change.source, person=change.person)
             )  # fmt: skip
 
 
@@ -194,18 +175,43 @@ def _(change: o.Retext, tables: Tables, now: datetime) -> None:
 
 @_keep.register
 def _(change: o.CaseChange, tables: Tables, now: datetime) -> None:
-    del now
-    cases = tables.patients[change.patient].cases
-    change = replace(change, body=plain(change.body))
-    old = cases.get(change.id)
-    if old is None:
-        old = cases[change.id] = CaseRow(change)
-    else:  # what a case is about and since when never changes
-        old.change = replace(change, matter=old.change.matter, opened_at=old.change.opened_at)
-    if change.by is not None and change.state == "acknowledged":
-        old.acknowledged_by = change.by
-    elif change.by is not None and change.state == "answered":
-        old.acknowledged_by = old.acknowledged_by or change.by
+    patient = tables.patients[change.patient]
+    patient.cases.add(change.id)
+    patient.chart = evolve(patient.chart, [replace(change, body=plain(change.body))], now)
+
+
+@_keep.register(o.Heard)
+@_keep.register(o.WoundPut)
+@_keep.register(o.PutHold)
+@_keep.register(o.EndHold)
+def _(change: OfChart, tables: Tables, now: datetime) -> None:
+    patient = tables.patients[change.patient]
+    patient.chart = evolve(patient.chart, [change], now)
+
+
+@_keep.register
+def _(change: o.SetState, tables: Tables, now: datetime) -> None:
+    patient = tables.patients[change.patient]
+    if not patient.chart.over:
+        patient.chart = evolve(patient.chart, [change], now)
+
+
+@_keep.register
+def _(change: o.EndCourse, tables: Tables, now: datetime) -> None:
+    patient = tables.patients[change.patient]
+    patient.chart = evolve(patient.chart, [change], now)
+    _end(tables, change.patient)
+
+
+@_keep.register
+def _(change: o.Hush, tables: Tables, now: datetime) -> None:
+    patient = tables.patients[change.patient]
+    patient.chart = evolve(patient.chart, [change], now)
+    for row in tables.dues.of_patient(change.patient):
+        row.waiting = False
+    for key in [key for key, one in tables.outbox.items() if one.patient == change.patient]:
+        del tables.outbox[key]
+        tables.sent[key] = (0, 0)
 
 
 @_keep.register
@@ -297,7 +303,8 @@ def _(change: o.Invite, tables: Tables, now: datetime) -> None:
 def _(change: o.NewPatient, tables: Tables, now: datetime) -> None:
     plan = change.plan
     id = tables.number("patient")
-    patient = tables.patients[id] = PatientRow(id, plan, change.protocol, now)
+    chart = Chart(id, plan, change.protocol, "active", now, None)
+    patient = tables.patients[id] = PatientRow(chart)
     add_prompts(tables, patient, change.prompts)
     if change.prompts:
         put_due(tables, f"end:{id}", "end", change.end_at, id)
@@ -312,6 +319,7 @@ def _(change: o.NewPatient, tables: Tables, now: datetime) -> None:
             for carer in old.carers.values()
             if carer.left_at is None
         }
+        old.chart = replace(old.chart, state="ended")
         _end(tables, old.id)
         for row in tables.dues.of_patient(old.id):
             if row.kind == "wound":
@@ -324,7 +332,7 @@ def _(change: o.NewPatient, tables: Tables, now: datetime) -> None:
 @_keep.register
 def _(change: o.NewPlan, tables: Tables, now: datetime) -> None:
     patient = tables.patients[change.patient]
-    patient.plan = change.plan
+    patient.chart = replace(patient.chart, plan=change.plan)
     coming = [
         sheet
         for sheet in patient.sheets.values()
@@ -384,18 +392,71 @@ def _(change: o.ReviewChange, tables: Tables, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.WoundPut, tables: Tables, now: datetime) -> None:
-    del now
-    wounds = tables.patients[change.patient].wounds
-    old = wounds.get(change.check.day)
-    check = replace(change.check, asked_at=old.asked_at) if old else change.check
-    wounds[check.day] = check
-
-
-@_keep.register
 def _(change: o.MoveLine, tables: Tables, now: datetime) -> None:
     del now
     patient = tables.patients[change.patient]
     id = patient.put_sheet(tables.next_sheet(), change.key, change.at, change.day)
     patient.move_line(change.line, id)
     put_due(tables, f"prompt:{id}", "prompt", change.at, patient.id, {"prompt": id})
+
+
+@_keep.register
+def _(change: o.CancelDue, tables: Tables, now: datetime) -> None:
+    del now
+    tables.dues.cancel(change.key)
+
+
+@_keep.register
+def _(change: o.PromptSent, tables: Tables, now: datetime) -> None:
+    for patient in tables.patients.values():
+        sheet = patient.sheets.get(change.prompt)
+        if sheet is not None and sheet.sent_at is None:
+            patient.set_sheet(replace(sheet, sent_at=now))
+
+
+@_keep.register
+def _(change: o.Reminded, tables: Tables, now: datetime) -> None:
+    del now
+    for patient in tables.patients.values():
+        sheet = patient.sheets.get(change.prompt)
+        if sheet is not None:
+            patient.set_sheet(replace(sheet, reminded=True))
+
+
+@_keep.register
+def _(change: o.Leave, tables: Tables, now: datetime) -> None:
+    carer = tables.patients[change.patient].carers.get(change.person)
+    if carer is not None:
+        carer.left_at = now
+
+
+@_keep.register
+def _(change: o.SetLanguage, tables: Tables, now: datetime) -> None:
+    del now
+    tables.people[change.person] = replace(tables.people[change.person], lang=change.lang)
+
+
+@_keep.register
+def _(change: o.Reachable, tables: Tables, now: datetime) -> None:
+    del now
+    for known in [one for one in tables.people.values() if one.chat == change.chat]:
+        tables.people[known.id] = replace(known, reachable=change.reachable)
+
+
+@_keep.register
+def _(change: o.Ask, tables: Tables, now: datetime) -> None:
+    del now
+    before = tables.conversations.get(change.chat, NOTHING_OPEN)
+    tables.conversations[change.chat] = before.asked(change.question)
+
+
+@_keep.register
+def _(change: o.Settle, tables: Tables, now: datetime) -> None:
+    del now
+    before = tables.conversations.get(change.chat, NOTHING_OPEN)
+    tables.conversations[change.chat] = before.settled(change.key)
+
+
+@_keep.register
+def _(change: o.Say, tables: Tables, now: datetime) -> None:
+    _send(tables, change.message, now)

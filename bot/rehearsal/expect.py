@@ -34,12 +34,30 @@ class OpenCase:
     taken: bool
 
 
+WHOLE = frozenset({"everything"})
+
+
+@dataclass(frozen=True, slots=True)
+class HeldNames:
+    """What is held at a moment. While everything is held, because of an emergency or
+    otherwise, a story may also name what is held apart from that, or all that there is
+    (every medicine of the plan, walks and sessions): ``also``."""
+
+    names: frozenset[str] = frozenset()
+    also: tuple[frozenset[str], ...] = ()
+
+    def are(self, wanted: frozenset[str]) -> bool:
+        """Whether a story that expects ``wanted`` is right."""
+        ways = (self.names, *self.also)
+        return any({name.casefold() for name in one} == wanted for one in ways)
+
+
 @dataclass(frozen=True, slots=True)
 class State:
     """What is known at a moment: open cases, what is held, which observations stand."""
 
     cases: tuple[OpenCase, ...] = ()
-    held: frozenset[str] = frozenset()
+    held: HeldNames = HeldNames()
     noted: tuple[Observation, ...] = ()
 
 
@@ -106,8 +124,8 @@ def _wrong(demand: Demand, played: Played) -> str:
         case Cases():
             return _cases(demand, played.states[demand.at].cases)
         case Held(at, names):
-            held = {name.casefold() for name in played.states[at].held}
-            return "" if held == names else f"held: {', '.join(sorted(held)) or 'nothing'}"
+            held = played.states[at].held
+            return "" if held.are(names) else f"held: {', '.join(sorted(held.names)) or 'nothing'}"
         case NotedThen(at, fields, stands):
             about = [one for one in played.states[at].noted if one.about == fields.get("about")]
             if any(_like(one, fields) for one in about) == stands:

@@ -4,14 +4,17 @@ from __future__ import annotations
 
 import logging
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
+from bot.context.practice import Practice
+from bot.model.chart import Chart
 from bot.plan.clock import to_utc, wall_at, zone_at
+from bot.standing.of_chart import standing_of
+from bot.standing.standing import Ordinary
 
-from . import core
 from .cast import GROUP, Absent, Cast
-from .expect import Miss, OpenCase, Played, State, compare, moments
+from .expect import WHOLE, HeldNames, Miss, OpenCase, Played, State, compare, moments
 from .transcript import Transcript
 from .values import Count, Event, Expectation, Moment, Never, Over, Some, Story
 from .world import World
@@ -45,9 +48,9 @@ class Rehearsed:
 class Rehearsal:
     """One story on a world of its own."""
 
-    def __init__(self, story: Story, flows: core.Flows, world: type[World] = World) -> None:
+    def __init__(self, story: Story, practice: Practice, world: type[World] = World) -> None:
         self.story = story
-        self.world = world(flows, story.clinic, self._beginning())
+        self.world = world(replace(practice, clinic=story.clinic), self._beginning())
         self.cast = Cast.of(self.world, story)
         self.states: dict[Moment, State] = {}
         self.misses: list[Miss] = []
@@ -98,7 +101,9 @@ class Rehearsal:
 
     def time_of(self, moment: Moment) -> datetime:
         """The time at which the household's clock shows ``moment``, where they are then."""
-        plan = self.world.tables.patients[self.patient].plan if self.patient else self.story.plan
+        plan = (
+            self.world.tables.patients[self.patient].chart.plan if self.patient else self.story.plan
+        )
         wall = moment.wall(plan.surgery)
         zones = dict.fromkeys((plan.zone, *(move.left for move in reversed(plan.moves))))
         for zone in zones:
@@ -110,7 +115,7 @@ class Rehearsal:
 
     def wall(self, at: datetime) -> str:
         """``at`` as a story writes it."""
-        plan = self.world.tables.patients[self.patient].plan
+        plan = self.world.tables.patients[self.patient].chart.plan
         there = wall_at(plan, at)
         day = (there.date() - plan.surgery).days
         return str(Moment(day, there.hour * 60 + there.minute))
@@ -120,7 +125,7 @@ class Rehearsal:
         """The patient's number: after a re-operation that of the course that follows."""
         current = 1 if self.world.tables.patients else 0
         for id, row in self.world.tables.patients.items():
-            if row.plan.continues == current:
+            if row.chart.plan.continues == current:
                 current = id
         return current
 
@@ -174,14 +179,23 @@ class Rehearsal:
         chart = self.world.chart(self.patient)
         return State(
             tuple(OpenCase(case.urgency, case.acknowledged_by is not None) for case in chart.cases),
-            frozenset(core.held_names(chart, self.world.now)),
+            held_of(chart, self.world.now),
             tuple(noted.observation for noted in chart.history),
         )
 
 
-def rehearse(story: Story, flows: core.Flows) -> Rehearsed:
+def held_of(chart: Chart, now: datetime) -> HeldNames:
+    """What is held, and as what else a story may write it."""
+    standing = standing_of(chart, now)
+    held = standing.held_names(chart.plan)
+    own = replace(standing, mode=Ordinary()).held_names(chart.plan)
+    each = {*(one.name for one in chart.plan.medicines), "walks", "sessions"}
+    return HeldNames(held, (own, frozenset(each)) if held == WHOLE else ())
+
+
+def rehearse(story: Story, practice: Practice) -> Rehearsed:
     """Play a story. One at which the bot itself fails ends there, and does not hold."""
-    rehearsal = Rehearsal(story, flows)
+    rehearsal = Rehearsal(story, practice)
     try:
         return rehearsal.play()
     except Exception as error:

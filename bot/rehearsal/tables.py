@@ -9,21 +9,11 @@ from datetime import datetime
 from heapq import heappop, heappush
 from typing import Any, Literal
 
+from bot.model.chart import Chart, Desk, Line, Member, Person, Picture, Review, Sheet
 from bot.model.chat import Outgoing
+from bot.model.conversation import Conversation
 from bot.model.observation import Noted
-from bot.model.plan import Item, Plan
-from bot.model.protocol import Protocol
-from bot.talk.outcome import CaseChange
-from bot.talk.scene import (
-    Desk,
-    Line,
-    Member,
-    Person,
-    Picture,
-    Review,
-    Sheet,
-    WoundCheck,
-)
+from bot.model.plan import Item
 
 from .transcript import Message
 
@@ -44,14 +34,6 @@ class Carer:
 
 
 @dataclass(slots=True)
-class CaseRow:
-    """A case, with who has taken it."""
-
-    change: CaseChange
-    acknowledged_by: str | None = None
-
-
-@dataclass(slots=True)
 class Statement:
     """An observation, where it came from and whether it stands."""
 
@@ -63,15 +45,11 @@ class Statement:
 
 @dataclass(slots=True)
 class PatientRow:
-    """One patient with all that hangs on them. ``order`` and ``slots`` hold prompts by their
-    time and doses by their slot, so that a window of them is found at once."""
+    """One patient with all that hangs on them. ``chart`` holds what no window is needed of:
+    plan, state, open cases, holds, wounds. ``order`` and ``slots`` hold prompts by their time
+    and doses by their slot, so that a window of them is found at once."""
 
-    id: int
-    plan: Plan
-    protocol: Protocol
-    enrolled_at: datetime
-    state: str = "active"
-    last_heard: datetime | None = None
+    chart: Chart
     carers: dict[int, Carer] = field(default_factory=dict)
     sheets: dict[int, Sheet] = field(default_factory=dict)  # without their lines
     sheet_of_key: dict[str, int] = field(default_factory=dict)
@@ -83,10 +61,14 @@ class PatientRow:
     whole: dict[int, Sheet] = field(default_factory=dict)  # with their lines, as last built
     statements: list[Statement] = field(default_factory=list)
     standing: tuple[tuple[Noted, ...], dict[int, tuple[str, int | None]]] | None = None
-    cases: dict[str, CaseRow] = field(default_factory=dict)
+    cases: set[str] = field(default_factory=set)  # closed ones, too
     pictures: dict[int, Picture] = field(default_factory=dict)
     reviews: dict[int, Review] = field(default_factory=dict)
-    wounds: dict[int, WoundCheck] = field(default_factory=dict)
+
+    @property
+    def id(self) -> int:
+        """The patient's number."""
+        return self.chart.id
 
     # -- prompts and lines ------------------------------------------------------------------
 
@@ -313,10 +295,11 @@ class Tables:
     gone: set[int] = field(default_factory=set)  # of the staff, who may act no longer
     desks: dict[int, Desk] = field(default_factory=dict)  # by their chat
     invitations: dict[str, InvitationRow] = field(default_factory=dict)
-    threads: dict[int, dict[str, Any]] = field(default_factory=dict)
+    conversations: dict[int, Conversation] = field(default_factory=dict)  # by their chat
     dues: Dues = field(default_factory=Dues)
     log: list[Entry] = field(default_factory=list)
     chats: dict[int, list[InChat]] = field(default_factory=dict)
+    outbox: dict[str, Outgoing] = field(default_factory=dict)  # key → a message that waits
     sent: dict[str, tuple[int, int]] = field(default_factory=dict)  # key → chat, number
     numbers: dict[str, int] = field(default_factory=dict)
 

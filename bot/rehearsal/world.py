@@ -8,19 +8,20 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 from hashlib import sha256
 
+from bot.context.buttons import digest_of
+from bot.context.opening import next_opening
+from bot.context.practice import Practice
+from bot.desk.enrol import enrol
+from bot.model.chart import Chart
 from bot.model.chat import Incoming, Outgoing, Sender
+from bot.model.effects import Effects, Invite
+from bot.model.ids import EventId
 from bot.model.plan import Plan
 from bot.model.protocol import Protocol
-from bot.model.settings import Clinic
-from bot.talk.buttons import digest_of
-from bot.talk.enrol import enrol
-from bot.talk.opening import next_opening
-from bot.talk.outcome import Invite, Outcome
-from bot.talk.scene import Chart
 
-from . import chart as seen
 from . import core
-from .effects import apply, log, put_due
+from .effects import apply, put_due
+from .known import Kept
 from .tables import DueRow, InChat, Tables
 from .transcript import Edited, Face, Message, Said, Toast, Transcript
 
@@ -28,21 +29,20 @@ from .transcript import Edited, Face, Message, Said, Toast, Transcript
 class World:
     """One practice. ``now`` never goes back."""
 
-    def __init__(self, flows: core.Flows, clinic: Clinic, now: datetime) -> None:
-        self.flows = flows
-        self.clinic = clinic
+    def __init__(self, practice: Practice, now: datetime) -> None:
+        self.practice = practice
         self.now = now
         self.tables = Tables()
         self.transcript = Transcript()
         self.unseen: frozenset[int] = frozenset()  # chats whose messages are no part of it now
         self._updates = 0
-        put_due(self.tables, "board", "board", next_opening(clinic, now), None)
+        put_due(self.tables, "board", "board", next_opening(practice.clinic, now), None)
 
     # -- what is done -----------------------------------------------------------------------
 
     def hear(self, event: Incoming) -> None:
         """Something that a person does at this moment, and all that it causes at once."""
-        self.do(core.hear(self.tables, self.flows, self.clinic, event, self.code()))
+        self.do(core.hear(self.tables, self.practice, event, self.code()))
 
     def until(self, at: datetime) -> None:
         """Everything that falls due up to and at ``at``."""
@@ -54,32 +54,26 @@ class World:
 
     def due(self, row: DueRow) -> None:
         """Something whose time has come."""
-        self.do(core.due(self.tables, self.flows, self.clinic, row, self.now))
+        self.do(core.due(self.tables, self.practice, row, self.now))
 
-    def do(self, out: Outcome) -> None:
+    def do(self, out: Effects) -> None:
         """Keep what an event leads to, and deliver it."""
         apply(self.tables, out, self.now)
-        # One with the key of an earlier one is not sent again.
-        new = {one.dedupe: one for one in reversed(out.sends)}
-        fresh = [one for one in new.values() if one.dedupe not in self.tables.sent]
-        fresh.reverse()
-        for one in fresh:
-            if one.kind == "send" and one.patient is not None:
-                to = self._reader(one)
-                log(self.tables, "sent", "bot", one.text, self.now, one.patient, to)
-        for one in sorted(fresh, key=lambda one: not one.urgent):
+        waiting = sorted(self.tables.outbox.values(), key=lambda one: not one.urgent)
+        self.tables.outbox.clear()
+        for one in waiting:
             self.deliver(one)
 
     def enrol(self, plan: Plan, protocol: Protocol, by: str) -> str:
         """A patient; the code of the first link."""
-        out, code = Outcome(f"enrol:{self.code()}"), self.code()
-        enrol(out, plan, protocol, self.clinic, by=by, code=code, now=self.now)
+        out, code = Effects(EventId(f"enrol:{self.code()}")), self.code()
+        enrol(out, plan, protocol, self.practice.clinic, by=by, code=code, now=self.now)
         self.do(out)
         return code
 
     def invite(self, **of: object) -> str:
         """A one-time link made at the practice's own computer; its code."""
-        out, code = Outcome(f"invite:{self.code()}"), self.code()
+        out, code = Effects(EventId(f"invite:{self.code()}")), self.code()
         expires = self.now + timedelta(days=1)
         out.add(Invite(digest_of(code), by="", expires=expires, **of))  # type: ignore[arg-type]
         self.do(out)
@@ -143,13 +137,6 @@ class World:
         """The messages of a chat, the newest first."""
         return reversed(self.tables.chats.get(chat, []))
 
-    def _reader(self, message: Outgoing) -> dict[str, object]:
-        """Who reads a message, for the log."""
-        staff = message.chat in self.tables.desks
-        people = self.tables.people.values()
-        name = next((one.name for one in people if one.chat == message.chat), str(message.chat))
-        return {"to": "staff" if staff else name, "staff": staff, "key": message.dedupe}
-
     def _number(self, chat: int) -> int:
         return len(self.tables.chats.get(chat, ())) + 1
 
@@ -197,7 +184,7 @@ class World:
 
     def chart(self, patient: int) -> Chart:
         """One patient as an event at this moment would see them."""
-        found = seen.chart(self.tables, patient, self.now)
+        found = Kept(self.tables, self.now).chart(patient)
         if found is None:
             raise KeyError(patient)
         return found

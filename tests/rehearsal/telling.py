@@ -3,16 +3,15 @@
 from __future__ import annotations
 
 from functools import cache
+from importlib.resources import files
 from textwrap import dedent
 
-from bot.protocol.library import protocols
-from bot.rehearsal.core import Flows
+from bot.context.practice import Practice
+from bot.protocol.settings import read_clinic
 from bot.rehearsal.play import Rehearsed, rehearse
 from bot.rehearsal.story import read_story
 from bot.rehearsal.values import Story
-from bot.talk.answers import default_answers
-from bot.talk.words import default_words
-from bot.triage import default_rules
+from bot.service.practice import open_practice
 
 PEOPLE = """\
 household: {robin: en, lucia: es}
@@ -21,20 +20,22 @@ staff: {pell: staff, wrenfield: clinician}
 
 
 @cache
-def flows() -> Flows:
-    """Ours."""
-    return Flows(default_words(), default_rules(), protocols(), default_answers())
+def practice() -> Practice:
+    """One with our flows; the settings are each story's own."""
+    name = "clinic-example.yaml"
+    clinic = read_clinic((files("flows") / name).read_text("utf-8"), name)
+    return open_practice(clinic, None, "slowleash", b"only for rehearsals")
 
 
 def story(events: str, expect: str = "", more: str = PEOPLE) -> Story:
     """A story of these people; ``events`` and ``expect`` are lists, an entry a line."""
     parts = [dedent(more).strip(), "events:", _list(events), "expect:", _list(expect)]
-    return read_story("\n".join(parts), "story.yaml", flows().protocols)
+    return read_story("\n".join(parts), "story.yaml", practice().protocols)
 
 
 def told(events: str, expect: str = "", more: str = PEOPLE) -> Rehearsed:
     """The story, played."""
-    return rehearse(story(events, expect, more), flows())
+    return rehearse(story(events, expect, more), practice())
 
 
 def _list(entries: str) -> str:

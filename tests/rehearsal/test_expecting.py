@@ -8,7 +8,7 @@ import pytest
 
 from bot.model.observation import Observation
 from bot.model.urgency import Urgency
-from bot.rehearsal.expect import OpenCase, Played, State, compare, moments
+from bot.rehearsal.expect import HeldNames, OpenCase, Played, State, compare, moments
 from bot.rehearsal.transcript import Edited, Face, Message, Toast, Transcript
 from bot.rehearsal.values import Moment
 
@@ -38,7 +38,7 @@ def played(asked: tuple[Moment, ...]) -> Played:
     ]
     known = State(
         (OpenCase(Urgency.same_day, True), OpenCase(Urgency.next_day, False)),
-        frozenset({"carprofen", "walks"}),
+        HeldNames(frozenset({"carprofen", "walks"})),
         (Observation("vomiting", "yes", count=2), Observation("stool", "black", unsure=True)),
     )
     chats = {

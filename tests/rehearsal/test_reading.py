@@ -29,7 +29,7 @@ from bot.rehearsal.values import (
     Write,
 )
 
-from .telling import flows
+from .telling import practice
 
 WHOLE = r"""story: Black stool holds the anti-inflammatory until a clinician releases it
 order:
@@ -63,7 +63,7 @@ expect:
 
 
 def read(text: str) -> Story:
-    return read_story(text, "clover.yaml", flows().protocols)
+    return read_story(text, "clover.yaml", practice().protocols)
 
 
 def test_all_of_a_story_is_read() -> None:
@@ -98,8 +98,8 @@ def test_the_examples_days_are_counted_from_the_storys_own_surgery() -> None:
 
 def test_another_species_and_another_protocol_take_none_of_the_examples_figures() -> None:
     assert read("order: {species: cat}\nevents: []\nexpect: []\n").plan.walks is None
-    for name in flows().protocols:
-        species = flows().protocols[name].species
+    for name in practice().protocols:
+        species = practice().protocols[name].species
         story = read(f"order: {{protocol: {name}, species: {species[0]}}}\nevents: []\nexpect: []")
         assert story.plan.protocol == name
 

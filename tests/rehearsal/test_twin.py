@@ -11,20 +11,19 @@ from pathlib import Path
 
 import pytest
 
+from bot.context.practice import Practice
+from bot.model.chart import Chart
 from bot.model.chat import Incoming, Outgoing
-from bot.rehearsal import core
+from bot.model.effects import Effects
 from bot.rehearsal.play import Rehearsal
 from bot.rehearsal.tables import DueRow
 from bot.rehearsal.world import World
 from bot.service import work
-from bot.service.practice import Practice
 from bot.store import load
 from bot.store.apply import apply
 from bot.store.database import Database, Tx, stamp
-from bot.talk.outcome import Outcome
-from bot.talk.scene import Chart
 
-from .telling import PEOPLE, flows, story
+from .telling import PEOPLE, practice, story
 
 BUSY = """
 {at: day 2 08:05, robin: {tap: "1 · Given"}}
@@ -64,7 +63,7 @@ class Step:
 
     now: datetime
     what: Incoming | DueRow | None
-    out: Outcome
+    out: Effects
     code: str
     delivered: list[Outgoing] = field(default_factory=list)
 
@@ -84,7 +83,7 @@ class Recorded(World):
         self.what = row
         super().due(row)
 
-    def do(self, out: Outcome) -> None:
+    def do(self, out: Effects) -> None:
         if not hasattr(self, "steps"):
             self.steps = []
         self.steps.append(Step(self.now, self.what, out, self.last))
@@ -145,16 +144,11 @@ def said(sends: list[Outgoing]) -> dict[int, list[tuple[object, ...]]]:
 async def test_the_database_does_the_same(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch, more: str
 ) -> None:
-    told = Rehearsal(story(BUSY, "{over: true}", more), flows(), Recorded)
+    told = Rehearsal(story(BUSY, "{over: true}", more), practice(), Recorded)
     world = told.world
     assert isinstance(world, Recorded)
     opens = next(iter(world.tables.dues.rows.values())).at  # the first board
     played = told.play()
-    ours = flows()
-    practice = Practice(
-        told.story.clinic, ours.words, ours.rules, ours.protocols, core.BOT, core.SECRET,
-        ours.answers,
-    )  # fmt: skip
     chats = Chats()
     async with Database(tmp_path / "twin.db") as db:
         await db.transact(lambda tx: tx.run("due_first_board", due_at=stamp(opens)))
@@ -163,9 +157,9 @@ async def test_the_database_does_the_same(
             code = step.code
             monkeypatch.setattr(work, "fresh_code", lambda code=code: code)
             if isinstance(step.what, DueRow):
-                assert await work.handle_due(db, practice, step.now)
+                assert await work.handle_due(db, world.practice, step.now)
             else:
-                await db.transact(partial(again, practice, step))
+                await db.transact(partial(again, world.practice, step))
             sent = await db.transact(partial(chats.send, now=step.now))
             assert said(sent) == said(step.delivered), step.what
         end = world.now
