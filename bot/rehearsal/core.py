@@ -12,6 +12,7 @@ from bot.context.contexts import FellDue
 from bot.context.practice import Practice
 from bot.desk import recheck
 from bot.events.handle import handle
+from bot.events.looked import fetched, reviewed
 from bot.events.route import Fallen, context_of, fallen_due
 from bot.household import pictures
 from bot.model.chat import Incoming, Media
@@ -44,40 +45,29 @@ def due(tables: Tables, practice: Practice, row: DueRow, now: datetime) -> Effec
 
 def _fetched(tables: Tables, ctx: FellDue, number: int) -> Effects:
     """A picture is fetched and looked at at once; a drawn one is never lost."""
-    out = Effects(ctx.event)
-    if not ctx.charts:
-        return out
-    patient = tables.patients[ctx.charts[0].id]
-    picture = patient.pictures[number]
-    if picture.state == "waiting":
-        verdict = looked_at(*drawn_of(picture.media))
-        picture = replace(
-            picture, state="kept", path=picture.media.file, verdict=verdict,
-            attempts=picture.attempts + 1,
-        )  # fmt: skip
-        patient.pictures[number] = picture
-    chart = Kept(tables, ctx.now).chart(patient.id)
-    if chart is not None:
-        pictures.kept(replace(ctx, charts=(chart,)), out, chart, picture)
-    return out
+    for chart in ctx.charts:
+        kept = tables.patients[chart.id].pictures
+        picture = kept[number]
+        if picture.state == "waiting":
+            kept[number] = replace(
+                picture, state="kept", path=picture.media.file,
+                verdict=looked_at(*drawn_of(picture.media)), attempts=picture.attempts + 1,
+            )  # fmt: skip
+    known = Kept(tables, ctx.now)
+    charts = tuple(one for chart in ctx.charts if (one := known.chart(chart.id)))
+    return fetched(replace(ctx, charts=charts), number)
 
 
 def _review(ctx: FellDue, line: int, *, late: bool) -> Effects:
     """The clinician is shown what came, or another is asked for."""
-    out = Effects(ctx.event)
     new = pictures.unseen(ctx.charts[0], line) if ctx.charts else []
     if not new:
-        return out
-    chart, best = ctx.charts[0], recheck.best_of(new)
-    if pictures.retake_due(chart, line, new, late=late):
-        pictures.ask_retake(ctx, out, chart, line, best)
-        return out
-    first = None if best.film else recheck.first_of(chart, best)
+        return Effects(ctx.event)
+    best = recheck.best_of(new)
+    first = None if best.film else recheck.first_of(ctx.charts[0], best)
     together = Media(kind="photo", file=f"{best.media.file}:shown")
     media = together if best.film or first is not None else best.media
-    pictures.answered(ctx, out, chart, line, new, late=late)
-    recheck.show(ctx, out, chart, line, new, media, first)
-    return out
+    return reviewed(ctx, line, media, first, late=late)
 
 
 def drawn(film: bool, light: str, number: int) -> Media:
