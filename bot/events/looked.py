@@ -8,6 +8,7 @@ from bot.household import pictures
 from bot.model.chart import Picture
 from bot.model.chat import Media
 from bot.model.effects import Effects
+from bot.model.ids import EventId
 
 from .bind import bind
 
@@ -27,9 +28,10 @@ def reviewed(
 ) -> Effects:
     """What came for a line is shown to the clinician as ``media``, beside ``first``; or
     another is asked for."""
-    out = Effects(ctx.event)
     chart = ctx.charts[0]
     new = pictures.unseen(chart, line)
+    # Two may come within a moment: what is said of the second has keys of its own.
+    out = Effects(EventId(f"{ctx.event}:{new[-1].id}") if new else ctx.event)
     if pictures.retake_due(chart, line, new, late=late):
         pictures.ask_retake(ctx, out, chart, line, recheck.best_of(new))
     elif new:
