@@ -2,9 +2,19 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from datetime import UTC, datetime
+
 import pytest
 
-from .telling import PEOPLE, told
+from bot.model.chart import Case, Chart
+from bot.model.hold import ByClinician, FromStaff, HeldMedicine, Hold
+from bot.model.ids import EventId, HoldId, MemberId
+from bot.model.settings import PagingStep
+from bot.model.urgency import Urgency
+from bot.rehearsal.play import held_of
+
+from .telling import PEOPLE, story, told
 
 
 def wrong(events: str, expect: str, more: str = PEOPLE) -> list[tuple[int, str]]:
@@ -119,3 +129,37 @@ def test_staff_read_nothing_of_how_the_story_was_set_up() -> None:
         {until: day 1 10:31, to: robin, some: "helper"}
         """,
     )
+
+
+@pytest.mark.parametrize(
+    ("names", "right"),
+    [
+        ("everything", True),
+        ("carprofen, meloxicam", False),
+        ("", False),
+        ("gabapentin", True),  # what is held apart from the emergency
+        ("cephalexin, carprofen, gabapentin, walks, sessions", True),
+        ("cephalexin, carprofen, gabapentin, walks", False),
+    ],
+)
+def test_while_everything_is_held_it_may_be_written_in_three_ways(names: str, right: bool) -> None:
+    now = datetime(2026, 3, 6, 12, tzinfo=UTC)
+    plan, protocol = (given := story('{at: day 2 08:00, robin: "hello"}')).plan, given.protocol
+    by = FromStaff(MemberId(1), "pell", "", EventId("update:1"))
+    hold = Hold(HoldId("1"), HeldMedicine("gabapentin"), now, by, ByClinician())
+    case = Case(
+        "1-1",
+        1,
+        "collapse",
+        Urgency.emergency,
+        "open",
+        now,
+        now,
+        0,
+        PagingStep(again_after_minutes=5),
+        {},
+    )
+    chart = Chart(1, plan, protocol, "active", now, None, cases=(case,), holds=(hold,))
+    wanted = frozenset(name for name in names.split(", ") if name)
+    assert held_of(chart, now).are(wanted) == right
+    assert held_of(replace(chart, cases=()), now).are(wanted) == (names == "gabapentin")
