@@ -16,6 +16,7 @@ from bot.context.contexts import FellDue
 from bot.context.practice import Practice
 from bot.context.words import date_of
 from bot.desk import recheck
+from bot.events.bind import bind
 from bot.household import pictures
 from bot.model.chart import FILMS, Chart, Picture
 from bot.model.chat import Media
@@ -114,7 +115,7 @@ def _tell(tx: Tx, practice: Practice, ctx: FellDue, key: str, why: str, now: dat
             text = practice.words.say("desk_not_kept", lang, name=chart.name, why=why[:300])
             out.say(desk.chat, text, patient=chart.id, topic=AboutPatient(chart.id))
     log(tx, "failed", "bot", why, now, chart.id, {"key": key})
-    apply(tx, out, now)
+    apply(tx, bind(ctx, out), now)
 
 
 # -- fetching -------------------------------------------------------------------------------
@@ -204,7 +205,7 @@ def _kept(
     if ctx is not None and again is not None:
         out = Effects(ctx.event)
         pictures.kept(ctx, out, ctx.charts[0], again, looked.shown if looked else None)
-        apply(tx, out, now)
+        apply(tx, bind(ctx, out), now)
 
 
 def _not_kept(
@@ -234,7 +235,7 @@ def _not_kept(
     if tries == 1 or lost:
         out = Effects(ctx.event)
         pictures.kept(ctx, out, ctx.charts[0], picture)
-        apply(tx, out, now)
+        apply(tx, bind(ctx, out), now)
 
 
 def _picture(chart: Chart | None, number: int) -> Picture | None:
@@ -327,7 +328,7 @@ def _reviewed(
     else:
         pictures.answered(ctx, out, chart, line, new, late=late)
         recheck.show(ctx, out, chart, line, new, media, first)
-    apply(tx, out, now)
+    apply(tx, bind(ctx, out), now)
 
 
 # -- afterwards -----------------------------------------------------------------------------

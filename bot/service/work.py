@@ -13,7 +13,7 @@ from typing import Any
 from bot.context.buttons import action_of, digest_of
 from bot.context.contexts import AtDesk, AtHome, FellDue, Talk
 from bot.context.practice import Practice
-from bot.desk.board import find
+from bot.desk.board import split_name
 from bot.desk.desk import COMMANDS as DESK_COMMANDS
 from bot.desk.desk import source_of
 from bot.events.handle import handle
@@ -143,7 +143,18 @@ def _plain_command(text: str) -> str:
     return f"{line}{newline}{more}{space}{rest}"
 
 
-ABOUT_PATIENTS = ("/patients", "/board", "/log", "/link", "/end", "/plan", "/medicine", "/people")
+ABOUT_PATIENTS = (
+    "/patients",
+    "/board",
+    "/log",
+    "/link",
+    "/end",
+    "/plan",
+    "/medicine",
+    "/people",
+    "/hold",
+    "/release",
+)
 """Staff commands that need the list of patients."""
 
 
@@ -215,8 +226,8 @@ def _charts_for_desk(
     elif talk.topic is not None:
         patient = patient_of(talk.topic)
     elif event.text.startswith(ABOUT_PATIENTS) and " " in event.text:
-        rows = find(_roster(tx, event), _name_in(event))
-        patient = rows[0].id if len(rows) == 1 else None
+        row, _ = split_name(_roster(tx, event), _name_in(event))
+        patient = row.id if row is not None else None
     found = load.chart(tx, patient, talk.now) if patient is not None else None
     return (found,) if found else ()
 
