@@ -33,15 +33,21 @@ Event = AtHome | AtDesk | FellDue
 
 def bind(ctx: Event, out: Effects) -> Effects:
     """The effects of one event, bound by the standing of the patients that it touches."""
-    for before in ctx.charts:
-        if not _touched(out, before):
-            continue
+    for before in _concerned(ctx, out):
         after = evolve(before, out.all, ctx.now)
         _tell_holds(ctx, out, before, after)
         _emergency(ctx, out, before, after)
         after = evolve(before, out.all, ctx.now)
         reshow(ctx, out, before, after)
     return _through_the_gate(ctx, out)
+
+
+def _concerned(ctx: Event, out: Effects) -> list[Chart]:
+    """The patients that the event touches; what touches none is about an open emergency."""
+    found = [chart for chart in ctx.charts if _touched(out, chart)]
+    if not found and isinstance(ctx, AtHome) and ctx.person is not None:
+        found = [chart for chart in ctx.charts if open_emergency(chart) is not None]
+    return found
 
 
 def _touched(out: Effects, chart: Chart) -> bool:

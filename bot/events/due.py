@@ -6,8 +6,9 @@ from datetime import timedelta
 from typing import Any
 
 from bot.cases.cases import Said, overdue, page_again, raise_findings
+from bot.cases.holding import pain_finding
 from bot.context.contexts import FellDue
-from bot.context.phones import both_phones
+from bot.context.phones import both_phones, emergency_phones
 from bot.desk.board import morning_board
 from bot.household import late, prompting, wound
 from bot.household.clarify import hand_over
@@ -21,9 +22,11 @@ from bot.model.effects import (
     EndCourse,
     Entry,
 )
+from bot.model.hold import FromFinding
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
 from bot.plan.clock import to_utc
+from bot.standing.standing import End, Over, Paused
 from bot.triage import silence
 
 LOOK_AGAIN, AFTER_RAISING = timedelta(hours=4), timedelta(hours=24)
@@ -52,6 +55,13 @@ def on_due(ctx: FellDue) -> Effects:
     if kind == "unclear":
         _nobody_said(ctx, out, chart, data)
         return out
+    if kind == "pain":
+        _in_pain(ctx, out, chart, str(data["hold"]))
+        return out
+    if ctx.standing(chart).mode == Over(End.died_told) and kind in ("silence", "end", "wound"):
+        key = wound.key_of(chart.id, int(data["day"])) if kind == "wound" else f"{kind}:{chart.id}"
+        out.add(Due(key, kind, ctx.now + LOOK_AGAIN, chart.id, data))
+        return out
     if kind == late.KIND:
         when_not_told(ctx, out, chart, data)
         return out
@@ -74,10 +84,29 @@ def on_due(ctx: FellDue) -> Effects:
         if kind == "prompt":
             prompting.prompt(ctx, out, chart, sheet)
         elif kind == "remind":
-            prompting.remind(ctx, out, chart, sheet)
+            prompting.remind(ctx, out, chart, sheet, asked=bool(data.get("asked")))
         elif kind == "unanswered":
             prompting.unanswered(ctx, out, chart, sheet)
     return out
+
+
+def _in_pain(ctx: FellDue, out: Effects, chart: Chart, hold_id: str) -> None:
+    """A hold has kept pain relief back for a whole interval: its case is today's, and the
+    household is told whom to phone if it hurts."""
+    hold = next((one for one in chart.holds if one.id == hold_id), None)
+    if hold is None or isinstance(ctx.standing(chart).mode, Over | Paused):
+        return
+    of = hold.cause.case if isinstance(hold.cause, FromFinding) else None
+    case = next((one for one in chart.cases if one.id == of), None)
+    finding = pain_finding(ctx, chart, hold, case.matter if case else "dose")
+    raise_findings(ctx, out, chart, [finding], Said("bot", "", ctx.event))
+    for person in chart.people:
+        if person.reachable:
+            phone = emergency_phones(ctx, person.lang)
+            text = ctx.words.say("hold_pain", person.lang, name=chart.name, phone=phone)
+            out.tell(
+                person, Purpose.hold_notice, text, patient=chart.id, topic=AboutPatient(chart.id)
+            )
 
 
 def _nobody_said(ctx: FellDue, out: Effects, chart: Chart, data: dict[str, Any]) -> None:

@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 
 from bot.context.contexts import Context
 from bot.context.words import clock, day_word
-from bot.household.reply import context_for, wall_time
+from bot.household.reading_context import context_for, wall_time
 from bot.model.action import WhenGiven
 from bot.model.chart import Chart, LateTap, Line, Person, Sheet
 from bot.model.effects import CancelDue, Due, Effects, Entry, Heard

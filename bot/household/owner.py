@@ -6,7 +6,7 @@ from bot.cases.cases import heard_again
 from bot.context.buttons import action_of
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones
-from bot.household import clarify, emergency, pictures, twice, wishes, wound
+from bot.household import clarify, emergency, pictures, resumed, twice, wishes, wound
 from bot.household import people as household
 from bot.household.late_told import tap_when, told_when_anew
 from bot.household.reply import cannot_be_read, reply
@@ -19,6 +19,7 @@ from bot.model.action import (
     AskAbout,
     DoseAgain,
     Healed,
+    LastInHospital,
     Leaving,
     OnTheWay,
     OwnHours,
@@ -163,6 +164,9 @@ def _act(ctx: AtHome, out: Effects, event: Incoming, person: Person, action: Act
         case OnTheWay(what=step, patient=patient):
             found = ctx.chart(patient)
             return found is not None and emergency.tapped(ctx, out, found, person, step)
+        case LastInHospital(place=place, hours=hours, patient=patient):
+            found = ctx.chart(patient)
+            return found is not None and resumed.tapped(ctx, out, found, person, place, hours)
         case Seen() | Healed() | Wish() | OwnHours() | Leaving() | AskAbout():
             chart = ctx.chart(action.patient)
             return chart is not None and _about(ctx, out, event, chart, person, action)

@@ -234,12 +234,13 @@ def _dose_now(
     return None
 
 
-def remind(ctx: Context, out: Effects, chart: Chart, sheet: Sheet) -> None:
-    """One gentle reminder of what still waits; in the quiet hours only for a dose."""
-    waiting = tuple(line for line in sheet.open if line.state == "open")
+def remind(ctx: Context, out: Effects, chart: Chart, sheet: Sheet, *, asked: bool = False) -> None:
+    """One gentle reminder of what still waits; in the quiet hours only for a dose. One that
+    somebody asked for comes at its hour, whatever was written down meanwhile."""
+    waiting = sheet.open if asked else tuple(x for x in sheet.open if x.state == "open")
     if chart.plan.hours.quiet(chart.local(ctx.now).time()):
         waiting = tuple(line for line in waiting if line.item.kind == "dose")
-    if ctx.now - sheet.due_at > STALE:
+    if ctx.now - sheet.due_at > STALE and not asked:
         return
     standing = ctx.standing(chart)
     waiting = tuple(

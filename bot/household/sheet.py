@@ -103,11 +103,13 @@ def tappable(ctx: Context, chart: Chart, sheet: Sheet) -> list[Line]:
 
 def sheet_buttons(ctx: Context, chat: int, chart: Chart, sheet: Sheet, lang: Lang) -> Rows:
     """A row for each open line that may be done now; "all done" on top where several are."""
-    if chart.over or chart.state == "paused":
+    if chart.over:
         return ()
     numbered = _numbers(sheet)
     rows: list[tuple[Button, ...]] = []
     waiting = tappable(ctx, chart, sheet)
+    if chart.state == "paused":  # a dose given before the stay is worth knowing there
+        waiting = [line for line in waiting if line.item.kind == "dose"]
     todo = [line for line in waiting if line.item.kind in ("dose", "session")]
     if len(todo) > 1:
         which = ", ".join(str(numbered[line.id]) for line in todo)

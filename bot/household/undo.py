@@ -10,7 +10,8 @@ from bot.context.contexts import Context
 from bot.context.words import when
 from bot.dosing.dosing import medicine_of
 from bot.model.chart import Chart, Line, Person, Sheet
-from bot.model.effects import CancelDue, Effects, Entry, Heard, Mark, MoveLine, Retract
+from bot.model.effects import CancelDue, Effects, EndHold, Entry, Heard, Mark, MoveLine, Retract
+from bot.model.hold import FromDeath
 from bot.model.purpose import Purpose
 from bot.plan.doses import AskStaff, Yes, may_give, next_dose
 from bot.plan.slots import slots
@@ -37,6 +38,12 @@ def retract(
     True when staff had a case from it (they are told; the case stays open).
     """
     out.add(Retract(chart.id, source, state))
+    gone = [n.observation for n in chart.history if chart.sources[n.id][0] == source]
+    if any(one.about == "life" for one in gone):
+        # Not an illness to be looked at first: the very statement is taken back.
+        for hold in chart.holds:
+            if isinstance(hold.cause, FromDeath):
+                out.add(EndHold(chart.id, hold.id, None, person.name))
     for sheet in chart.sheets:
         back = "open" if sheet.sent_at else "planned"
         mine = [line for line in sheet.lines if line.source == source]

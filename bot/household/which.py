@@ -11,7 +11,7 @@ from bot.cases.noting import advice_for
 from bot.context.contexts import AtHome
 from bot.context.phones import whom_to_phone
 from bot.household import clarify, pictures, wishes, wound
-from bot.household.reply import context_for
+from bot.household.reading_context import context_for
 from bot.household.spoken import spoken
 from bot.model.action import ThisPatient
 from bot.model.chart import Chart, Person

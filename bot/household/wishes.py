@@ -8,7 +8,7 @@ from datetime import time, timedelta
 
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones
-from bot.context.words import clock
+from bot.context.words import when
 from bot.household import late, wound
 from bot.household import people as household
 from bot.household.expected import normal_now
@@ -133,9 +133,9 @@ def _pause(ctx: AtHome, out: Effects, chart: Chart, lang: Lang) -> str:
     if not asked:
         return ctx.words.say("nothing_open", lang)
     at = ctx.now + PAUSE
-    key, data = f"remind:{asked[0].id}", {"prompt": asked[0].id}
+    key, data = f"remind:{asked[0].id}", {"prompt": asked[0].id, "asked": True}
     out.add(Due(key, "remind", at, chart.id, data))
-    return ctx.words.say("paused_until", lang, at=clock(chart.local(at)))
+    return ctx.words.say("paused_until", lang, at=when(chart.local(at), chart.local(ctx.now), lang))
 
 
 def _hour_buttons(ctx: AtHome, chart: Chart, person: Person) -> Rows:

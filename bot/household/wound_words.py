@@ -12,7 +12,8 @@ from typing import Final
 from bot.context.contexts import AtHome
 from bot.context.phones import whom_to_phone
 from bot.household import wound
-from bot.household.reply import context_for, reply
+from bot.household.reading_context import context_for
+from bot.household.reply import reply
 from bot.measures.infection import SIGNS
 from bot.model.chart import Chart, Person, WoundCheck
 from bot.model.chat import Incoming

@@ -25,6 +25,10 @@ SourceId = NewType("SourceId", str)
 """What a statement came from and is taken back or changed with: see ``message_source``."""
 
 
+HOSPITAL = "hospital:"
+"""How the source of what was told of a stay begins."""
+
+
 def message_source(chat: int, message: int) -> SourceId:
     """A message, which may be edited later."""
     return SourceId(f"message:{chat}:{message}")
@@ -38,6 +42,11 @@ def tap_source(update: int) -> SourceId:
 def picture_source(picture: int) -> SourceId:
     """A picture or film that answered a line."""
     return SourceId(f"picture:{picture}")
+
+
+def hospital_source(update: int) -> SourceId:
+    """What was told of a stay in the clinic."""
+    return SourceId(f"{HOSPITAL}{update}")
 
 
 def update_event(update: int) -> EventId:
