@@ -346,4 +346,4 @@ class RosterLine:
     @property
     def under_way(self) -> bool:
         """False for one of the past, who is here because of an open case."""
-        return self.state != "ended"
+        return self.state not in ("ended", "died")

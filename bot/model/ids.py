@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import NewType
 
 PersonId = NewType("PersonId", int)
@@ -23,6 +24,16 @@ EventId = NewType("EventId", str)
 that it causes carries it: observations, log, cases, holds, messages."""
 SourceId = NewType("SourceId", str)
 """What a statement came from and is taken back or changed with: see ``message_source``."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cause:
+    """What a row comes from: the event, and who caused it: someone at home, or of the
+    practice. All empty: the program itself, or a row from before events had ids."""
+
+    event: EventId | None = None
+    person: PersonId | None = None
+    member: MemberId | None = None
 
 
 def message_source(chat: int, message: int) -> SourceId:

@@ -19,8 +19,8 @@ from bot.model.chat import (
     Uncertain,
 )
 from bot.store import load
-from bot.store.apply import log, move_chat, put_due, send
 from bot.store.database import Database, Row, Tx, stamp
+from bot.store.rows import log, move_chat, put_due, send
 from bot.telegram.pace import Pace
 
 logger = logging.getLogger(__name__)

@@ -35,8 +35,9 @@ from bot.model.text import Lang
 from bot.model.topic import TOPICS, AboutCase, patient_of
 from bot.records.record import Record, readable
 from bot.store import load
-from bot.store.apply import apply, conversation, log, put_due, send
+from bot.store.apply import apply, conversation
 from bot.store.database import Database, Row, Tx, moment, stamp
+from bot.store.rows import log, put_due, send
 from bot.telegram.translate import incoming
 
 from .practice import fresh_code

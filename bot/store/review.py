@@ -18,9 +18,10 @@ from bot.model.urgency import Urgency
 from bot.records.whole import Statement, WholeRecord
 
 from . import load
-from .apply import apply, log
+from .apply import apply
 from .audit import head
 from .database import Database, Row, Tx, moment, stamp
+from .rows import log
 from .search import Found, Query, search
 from .whole import courses, statement_of, whole
 

@@ -14,8 +14,9 @@ WHERE update_id = :update_id;
 SELECT state, count(*) AS n FROM inbox GROUP BY state;
 
 -- name: outbox_add
-INSERT INTO outbox (dedupe, kind, chat_id, body, topic, patient_id, urgent, due_at, created_at)
-VALUES (:dedupe, :kind, :chat_id, :body, :topic, :patient_id, :urgent, :now, :now)
+INSERT INTO outbox
+  (dedupe, kind, chat_id, body, topic, patient_id, urgent, due_at, created_at, event)
+VALUES (:dedupe, :kind, :chat_id, :body, :topic, :patient_id, :urgent, :now, :now, :event)
 ON CONFLICT (dedupe) DO NOTHING;
 
 -- name: outbox_ready
