@@ -114,7 +114,7 @@ def _tell(tx: Tx, practice: Practice, ctx: FellDue, key: str, why: str, now: dat
         if desk.rank == 0:
             text = practice.words.say("desk_not_kept", lang, name=chart.name, why=why[:300])
             out.say(desk.chat, text, patient=chart.id, topic=AboutPatient(chart.id))
-    log(tx, "failed", "bot", why, now, chart.id, {"key": key})
+    log(tx, "failed", "bot", why, now, chart.id, {"key": key}, out.cause)
     apply(tx, out, now)
 
 

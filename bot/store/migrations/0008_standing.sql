@@ -33,6 +33,9 @@ ALTER TABLE log ADD COLUMN source TEXT GENERATED ALWAYS AS
   (CASE WHEN json_valid(data) THEN json_extract(data, '$.source') END) VIRTUAL;
 CREATE INDEX log_source ON log (source) WHERE source IS NOT NULL;
 DROP INDEX log_written;
+DROP VIEW log_heard;
+CREATE VIEW log_heard AS
+  SELECT id, patient_id, author, text, source FROM log WHERE kind IN ('said', 'tapped', 'picture');
 
 -- Who answered a line. Of old rows where the name says it: one of that name at home, and
 -- nobody of the practice is called the same.

@@ -32,7 +32,7 @@ ORDER BY urgent DESC, due_at, id LIMIT :most;
 -- name: outbox_claim
 UPDATE outbox SET state = 'sending', attempts = attempts + 1
 WHERE id = :id AND state = 'waiting'
-RETURNING id, dedupe, kind, chat_id, body, attempts, uncertain;
+RETURNING id, dedupe, kind, chat_id, body, attempts, uncertain, event;
 
 -- name: outbox_message_of
 SELECT message_id, state FROM outbox WHERE dedupe = :dedupe;

@@ -61,16 +61,16 @@ VALUES (:id, :patient_id, :at, :kind, :author, :text, :data, :salt, :digest, :pr
   :event, :person_id, :member_id);
 
 -- name: log_of
-SELECT id, at, kind, author, text, data FROM log WHERE patient_id = :patient_id ORDER BY id;
+SELECT id, at, kind, author, text, data, event, person_id, member_id FROM log WHERE patient_id = :patient_id ORDER BY id;
 
 -- name: log_tail
-SELECT id, at, kind, author, text, data FROM (
-  SELECT id, at, kind, author, text, data FROM log
+SELECT id, at, kind, author, text, data, event, person_id, member_id FROM (
+  SELECT id, at, kind, author, text, data, event, person_id, member_id FROM log
   WHERE patient_id = :patient_id ORDER BY id DESC LIMIT :most) AS tail
 ORDER BY id;
 
 -- name: log_nobody
-SELECT id, at, kind, author, text, data FROM log WHERE patient_id IS NULL ORDER BY id;
+SELECT id, at, kind, author, text, data, event, person_id, member_id FROM log WHERE patient_id IS NULL ORDER BY id;
 
 -- name: log_written
 SELECT at, patient_id, kind, text, data FROM log
