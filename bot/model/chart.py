@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import datetime, time, timedelta
-from typing import Any
+from typing import Any, Final
 from zoneinfo import ZoneInfo
 
 from .chat import Media
@@ -64,6 +64,10 @@ class Line:
     person: int | None = None
 
 
+MOVED: Final = "later:"
+"""How the key of a prompt begins that a moved dose got for itself alone."""
+
+
 @dataclass(frozen=True, slots=True)
 class Sheet:
     """One prompt of a patient with its lines."""
@@ -75,6 +79,12 @@ class Sheet:
     sent_at: datetime | None
     lines: tuple[Line, ...]
     reminded: bool = False
+
+    @property
+    def moved(self) -> bool:
+        """Whether it is a dose alone, at another time than planned: a changed plan leaves
+        it there."""
+        return self.key.startswith(MOVED)
 
     @property
     def open(self) -> tuple[Line, ...]:
@@ -259,7 +269,7 @@ class Chart:
             line.item.id
             for sheet in self.sheets
             for line in sheet.lines
-            if line.state != "planned" or sheet.key.startswith("later:")
+            if line.state != "planned" or sheet.moved
         }
 
     def asked(self, now: datetime) -> list[Sheet]:
