@@ -199,25 +199,30 @@ def _planned(chart: Chart, coming: tuple[Prompt, ...], now: datetime) -> Chart:
         if stays or lines:
             kept[sheet.key] = replace(sheet, lines=lines)
     number = min([0, *(sheet.id for sheet in chart.sheets), *(x.id for x in chart.lines())])
-    settled = {x.item.id for sheet in kept.values() for x in sheet.lines}
+    known = {x.item.id: x for sheet in kept.values() for x in sheet.lines}
+    settled = {id for id, line in known.items() if line.state != "planned"}
+    again = {item.id for prompt in coming for item in prompt.items} - settled
+    for key, sheet in kept.items():
+        left = tuple(x for x in sheet.lines if x.item.id not in again)
+        kept[key] = replace(sheet, lines=left)
     for prompt in coming:
         number -= 1
         new = Sheet(number, prompt.key, prompt.due_at, prompt.day, None, ())
         home = replace(kept.get(prompt.key, new), due_at=prompt.due_at)
         lines = home.lines
         for item in prompt.items:
-            if item.id not in settled:
+            if item.id in again:
                 number -= 1
-                lines = (*lines, Line(number, home.id, item, "planned"))
+                line = known.get(item.id) or Line(number, home.id, item, "planned")
+                lines = (*lines, replace(line, prompt=home.id, item=item))
         kept[prompt.key] = replace(home, lines=lines)
     doses = tuple(x for sheet in kept.values() for x in sheet.lines if x.item.kind == "dose")
-    known = {x.id for x in doses}
-    far = {x.id for sheet in chart.sheets for x in sheet.lines}
-    past = (
-        x for x in chart.dose_lines
-        if x.id not in known and (x.state != "planned" or (x.id not in far and _past(x, now)))
+    here = {x.id for x in doses} | {x.id for x in chart.lines()}
+    # Of the doses whose prompts are not at hand: what lies behind, and what is settled, stays.
+    others = (
+        x for x in chart.dose_lines if x.id not in here and (x.state != "planned" or _past(x, now))
     )  # fmt: skip
-    return replace(chart, sheets=tuple(kept.values()), dose_lines=(*past, *doses))
+    return replace(chart, sheets=tuple(kept.values()), dose_lines=(*others, *doses))
 
 
 def _past(line: Line, now: datetime) -> bool:

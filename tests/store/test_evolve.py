@@ -114,7 +114,7 @@ def seen(chart: Chart) -> dict[str, Any]:
         "heard": chart.last_heard,
         "people": chart.people,
         "history": sorted(
-            (n.at, n.day, repr(n.observation), *chart.sources[n.id]) for n in chart.history
+            (n.at, n.day, repr(n.observation), repr(chart.sources[n.id])) for n in chart.history
         ),
         "sheets": {
             sheet.key: _sheet(sheet)
