@@ -27,16 +27,18 @@ from bot.model.action import (
     OnRecheck,
     RemovePerson,
 )
-from bot.model.chart import Chart, Member, RosterLine, Written
+from bot.model.chart import Chart, Member, Person, RosterLine, Written
 from bot.model.chat import Incoming
 from bot.model.effects import ChatMoved, Effects
-from bot.model.ids import EventId, due_event, update_event
+from bot.model.ids import EventId, MemberId, PersonId, due_event, update_event
 from bot.model.text import Lang
 from bot.model.topic import TOPICS, AboutCase, patient_of
 from bot.records.record import Record, readable
 from bot.store import load
-from bot.store.apply import apply, conversation, log, put_due, send
+from bot.store.apply import apply, conversation
 from bot.store.database import Database, Row, Tx, moment, stamp
+from bot.store.rows import log, put_due, send
+from bot.store.whole import record_of
 from bot.telegram.translate import incoming
 
 from .practice import fresh_code
@@ -83,7 +85,14 @@ def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Effects
         return out
     if event.kind == "other" or event.chat == 0:
         return Effects(cause)
-    return handle(context_of(tx, practice, event, now))
+    ctx = context_of(tx, practice, event, now)
+    out = handle(ctx)
+    match ctx:
+        case AtDesk(actor=Member(id=member)):
+            out.member = MemberId(member)
+        case AtHome(person=Person(id=person)):
+            out.person = PersonId(person)
+    return out
 
 
 def context_of(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> AtHome | AtDesk:
@@ -244,10 +253,7 @@ def records(tx: Tx, patient: int, most: int | None = None) -> list[Record]:
         if most is None
         else tx.all("log_tail", patient_id=patient, most=most)
     )
-    return [
-        Record(r["id"], moment(r["at"]), r["kind"], r["author"], r["text"], json.loads(r["data"]))
-        for r in rows
-    ]
+    return [record_of(row) for row in rows]
 
 
 def _tail(tx: Tx, charts: tuple[Chart, ...]) -> tuple[str, ...]:
@@ -272,7 +278,7 @@ def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime
             lang: Lang = "es" if event.sender and (event.sender.lang or "")[:2] == "es" else "en"
             out = Effects(EventId(f"sorry:{row['update_id']}"))
             out.say(event.chat, practice.words.say("passed_on", lang, phone=phone), urgent=True)
-            send(tx, out.sends, now)
+            send(tx, out.sends, now, out.cause)
 
 
 def _tell_staff(tx: Tx, practice: Practice, key: str, text: str, why: str, now: datetime) -> None:
@@ -280,8 +286,8 @@ def _tell_staff(tx: Tx, practice: Practice, key: str, text: str, why: str, now: 
     for desk in load.desks(tx):
         words = practice.words.say("desk_failed", practice.clinic.language, text=text[:1500])
         out.say(desk.chat, words, urgent=True)
-    send(tx, out.sends, now)
-    log(tx, "failed", "bot", text, now, None, {"why": why})
+    send(tx, out.sends, now, out.cause)
+    log(tx, "failed", "bot", text, now, None, {"why": why}, out.cause)
 
 
 async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
