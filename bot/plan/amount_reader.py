@@ -35,7 +35,7 @@ _TOKEN: Final = re.compile(
     r"(?P<number>(?:\d+(?:\s+|\s*-\s*|\s+(?:y|and)\s+))?\d+\s*/\s*\d+|\d+(?:[.,]\d+)*|[.,]\d+)"
     r"|[a-z]+(?:'[a-z]+)?|\S"
 )
-_REACH: Final = 3
+_REACH: Final = 4
 """Words that may stand between a number and what it counts: two of the small tablets."""
 
 

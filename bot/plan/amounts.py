@@ -35,7 +35,7 @@ class Slip:
 def slips(medicine: Medicine) -> list[Slip]:
     """Where the two languages and the figures of one medicine are not plainly one dose."""
     told = {lang: said(medicine.amount.say(lang), lang) for lang in LANGS}
-    found = [*_ranges(told), *_differ(told)]
+    found = [*_ranges(told), *_differ(medicine, told)]
     for lang in LANGS:
         found += _against_figures(medicine, told[lang], lang)
     return found or [*_not_compared(medicine, told)]
@@ -43,7 +43,7 @@ def slips(medicine: Medicine) -> list[Slip]:
 
 _LANGUAGE: Final[dict[Lang, str]] = {"en": "English", "es": "Spanish"}
 _NOUN: Final[dict[Measure, str]] = {
-    "solid": "tablets or capsules", "drop": "drops", "ml": "ml", "mg": "mg",
+    "solid": "tablets", "drop": "drops", "ml": "ml", "mg": "mg",
 }  # fmt: skip
 _MEND: Final = "Mend one of them, or leave amount out: it is made from the figures"
 
@@ -55,23 +55,25 @@ def _ranges(told: dict[Lang, Said]) -> Iterator[Slip]:
             yield Slip(what, "Write one amount, as in two capsules (200 mg)", True)
 
 
-def _differ(told: dict[Lang, Said]) -> Iterator[Slip]:
+def _differ(medicine: Medicine, told: dict[Lang, Said]) -> Iterator[Slip]:
     english, spanish = told["en"], told["es"]
-    kinds = english.measures & spanish.measures
-    for measure in sorted(kinds):
-        pair = english.of(measure), spanish.of(measure)
-        if pair[0] != pair[1]:
+    # One of them may name the strength of each tablet beside the dose.
+    known = set(_figures(medicine).get("mg", [])[1:])
+    for measure in sorted(english.measures & spanish.measures):
+        here, there = (one.of(measure) for one in (english, spanish))
+        if not _alike(here, there | known) or not _alike(there, here | known):
             what = (
-                f"`amount` says {_numbers(pair[0])} {_NOUN[measure]} in English, "
-                f"{_numbers(pair[1])} in Spanish"
+                f"`amount` says {_told(here, measure)} in English, "
+                f"{_told(there, measure)} in Spanish"
             )
             yield Slip(what, _MEND, True)
     counted: tuple[frozenset[Measure], ...] = tuple(
         one.measures & {"solid", "drop", "ml"} for one in (english, spanish)
     )
     if all(counted) and not counted[0] & counted[1]:
-        here, there = ("and ".join(_NOUN[kind] for kind in sorted(one)) for one in counted)
-        yield Slip(f"`amount` speaks of {here} in English, of {there} in Spanish", _MEND, True)
+        named = [" and ".join(_NOUN[kind] for kind in sorted(one)) for one in counted]
+        what = f"`amount` speaks of {named[0]} in English, of {named[1]} in Spanish"
+        yield Slip(what, _MEND, True)
     # A lone one is as often an article (una): it tells nothing.
     pair = english.loose - spanish.loose - {1}, spanish.loose - english.loose - {1}
     if any(pair):
@@ -90,8 +92,8 @@ def _against_figures(medicine: Medicine, told: Said, lang: Lang) -> Iterator[Sli
         odd = {each for each in numbers if not any(_same(each, one) for one in known)}
         if numbers and (odd or not any(_same(each, known[0]) for each in numbers)):
             what = (
-                f"`amount` says {_numbers(odd or numbers)} {_NOUN[measure]} in {_LANGUAGE[lang]}, "
-                f"but the figures make {figure(float(known[0]))} {_NOUN[measure]}"
+                f"`amount` says {_told(odd or numbers, measure)} in {_LANGUAGE[lang]}, "
+                f"but the figures make {_told({known[0]}, measure)}"
             )
             yield Slip(what, "Leave amount out, or mend one of them", True)
 
@@ -126,6 +128,15 @@ def _not_compared(medicine: Medicine, told: dict[Lang, Said]) -> Iterator[Slip]:
 
 def _same(one: Fraction, other: Fraction) -> bool:
     return one == other or abs(one - other) <= _ROUNDED * abs(other)
+
+
+def _alike(numbers: Set[Fraction], others: Set[Fraction]) -> bool:
+    return all(any(_same(one, other) for other in others) for one in numbers)
+
+
+def _told(numbers: Set[Fraction], measure: Measure) -> str:
+    noun = _NOUN[measure]
+    return f"{_numbers(numbers)} {noun.removesuffix('s') if max(numbers) <= 1 else noun}"
 
 
 def _numbers(numbers: Set[Fraction]) -> str:

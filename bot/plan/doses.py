@@ -140,14 +140,17 @@ def may_give(
     given: Sequence[datetime],
     at: datetime,
     following: datetime | None = None,
+    previous: datetime | None = None,
 ) -> MayGive:
     """Whether the dose meant for ``slot`` may be given ``at``.
 
-    ``following`` is the slot after it; without it, one interval later. All aware.
+    ``following`` is the slot after it and ``previous`` the one before; without them, one
+    interval away. All aware. Ahead of its slot it must be nearer to it than to the one
+    before, or it would count for that one.
     """
     gap = timedelta(hours=medicine.gap_hours)
     latest = _latest(medicine, slot, following)
-    earliest = slot - _room_ahead(medicine)
+    earliest = max(slot - _room_ahead(medicine), _nearer(medicine, slot, previous))
     if any(at < other < at + gap for other in given):
         return _ask(CLOSE, medicine)  # written down for a time still to come
     done = max((other for other in given if other <= at), default=None)
@@ -187,7 +190,8 @@ def givable(
             if slot not in open_slots:
                 return None
             following = min((each for each in slots if each > slot), default=None)
-            match may_give(medicine, slot, given, now, following):
+            previous = max((each for each in slots if each < slot), default=None)
+            match may_give(medicine, slot, given, now, following, previous):
                 case Yes():
                     return Give(slot)
                 case other:
@@ -251,6 +255,13 @@ def _latest(medicine: Medicine, slot: datetime, following: datetime | None) -> d
     halfway = slot + (following - slot) / 2
     room = following - timedelta(hours=medicine.gap_hours)
     return max(min(halfway, room), slot + ON_TIME)
+
+
+def _nearer(medicine: Medicine, slot: datetime, previous: datetime | None) -> datetime:
+    """The first minute that is nearer to ``slot`` than to the slot before it."""
+    if previous is None:
+        previous = slot - timedelta(hours=medicine.every_hours)
+    return previous + (slot - previous) / 2 + timedelta(minutes=1)
 
 
 def _room_ahead(medicine: Medicine) -> timedelta:
