@@ -241,10 +241,9 @@ def _before_now(
     order = slots(plan, medicine)
     past = sum(slot.at <= now for slot in order)
     if past and not medicine.is_withheld(now):
-        which = "every one" if past == len(order) else f"{past}"
         yield find.warning(
-            f"{medicine.name}: {which} of its {len(order)} doses lies before now and is not "
-            "asked for any more",
+            f"{medicine.name}: {past} of its {len(order)} doses lie before now and are not asked "
+            "for any more",
             "Write when the first dose from now on is due, and the days left",
             "medicines", place, "first_dose",
         )  # fmt: skip

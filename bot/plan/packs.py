@@ -37,6 +37,9 @@ def longer(
     own[last] = max(spans[last], day) + days
     if stage == "cold":
         own |= _warmth_behind(spans, own[last], day)
+    elif "warm_first" in spans and spans["warm_last"] < day <= spans.get("ice_last", -1):
+        # Warmth was over when cold came again: it goes on behind that.
+        own |= {"warm_first": spans["ice_last"] + 1, "warm_last": spans["ice_last"] + days}
     ends = [own[name] for name in map(_last_name, STAGES) if name in own]
     return None if max(ends) > last_day(plan, protocol) else own
 
