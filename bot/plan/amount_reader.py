@@ -23,6 +23,7 @@ from .amount_words import (
     PARTS,
     TO,
     UNITS,
+    UP_TO,
     WHOLE,
     Measure,
 )
@@ -93,6 +94,7 @@ class _Reader:
             else:
                 place += 1
         loose = {one.value for one in self.numbers if not one.used and self._may_be_one(one)}
+        loose -= {number for _, number in self.measured}  # two (2) tablets
         return Said(frozenset(self.measured), frozenset(loose), tuple(self._ranges()))
 
     # -- numbers -------------------------------------------------------------------
@@ -169,6 +171,8 @@ class _Reader:
         while self._at(after) in CHEWABLE:
             after += 1
         more = self._part(after + 1) if self._at(after) in AND and counts else None
+        if more is not None and self._at(more[1]) in NO_AMOUNT_AFTER:
+            more = None  # one tablet and half an hour later
         value: Fraction | None = None
         if number is not None:
             number.used = True
@@ -200,11 +204,23 @@ class _Reader:
         return self._at(number.start - 1) not in NO_AMOUNT_BEFORE
 
     def _ranges(self) -> Iterator[str]:
-        for place, number in enumerate(self.numbers[1:]):
-            before = self.numbers[place]
+        for place, number in enumerate(self.numbers):
+            if not number.used:
+                continue
+            start = next(
+                (number.start - len(words) for words in UP_TO
+                 if tuple(self.tokens[max(number.start - len(words), 0) : number.start]) == words),
+                None,
+            )  # fmt: skip
+            before = self.numbers[place - 1] if place else number
             gap = self.tokens[before.end : number.start]
-            if len(gap) == 1 and gap[0] in TO[self.lang] and number.used:
-                yield " ".join(self.tokens[before.start : number.end])
+            if len(gap) == 1 and (
+                gap[0] in TO[self.lang]
+                or (gap[0] in AND and self._at(before.start - 1) in ("between", "entre"))
+            ):
+                start = before.start
+            if start is not None:
+                yield " ".join(self.tokens[start : number.end])
 
     def _at(self, place: int) -> str:
         return self.tokens[place] if 0 <= place < len(self.tokens) else ""

@@ -73,6 +73,8 @@ TO: Final = {
     "es": frozenset(("a", "o", "u", "hasta", "-")),
 }
 """Between two numbers: a range, which leaves the choice to somebody else."""
+UP_TO: Final = (("up", "to"), ("at", "most"), ("hasta",), ("como", "mucho"), ("maximo",), ("max",))
+"""Before a number: likewise."""
 NO_AMOUNT_AFTER: Final = frozenset(
     "h hr hrs hour hours hora horas d day days dia dias week weeks semana semanas month months mes"
     " meses min mins minute minutes minuto minutos time times vez veces am pm o'clock kg kgs lb lbs"
@@ -80,5 +82,5 @@ NO_AMOUNT_AFTER: Final = frozenset(
 )
 """Words behind a number that make it no amount: every 12 hours, 7 days, 3 times."""
 NO_AMOUNT_BEFORE: Final = frozenset(
-    "at las day days dia dias # until hasta before after every cada".split()
+    "at las day days dia dias # until before after every cada".split()
 )

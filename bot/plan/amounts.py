@@ -45,6 +45,7 @@ _LANGUAGE: Final[dict[Lang, str]] = {"en": "English", "es": "Spanish"}
 _NOUN: Final[dict[Measure, str]] = {
     "solid": "tablets", "drop": "drops", "ml": "ml", "mg": "mg",
 }  # fmt: skip
+_COUNTED: Final[tuple[Measure, ...]] = ("solid", "drop", "ml")
 _MEND: Final = "Mend one of them, or leave amount out: it is made from the figures"
 
 
@@ -68,7 +69,7 @@ def _differ(medicine: Medicine, told: dict[Lang, Said]) -> Iterator[Slip]:
             )
             yield Slip(what, _MEND, True)
     counted: tuple[frozenset[Measure], ...] = tuple(
-        one.measures & {"solid", "drop", "ml"} for one in (english, spanish)
+        one.measures & set(_COUNTED) for one in (english, spanish)
     )
     if all(counted) and not counted[0] & counted[1]:
         named = [" and ".join(_NOUN[kind] for kind in sorted(one)) for one in counted]
@@ -119,6 +120,11 @@ def _not_compared(medicine: Medicine, told: dict[Lang, Said]) -> Iterator[Slip]:
         words = medicine.amount.say(lang)
         what = f"`amount` in {_LANGUAGE[lang]}, {words!r}, cannot be read as a dose: not compared"
         yield Slip(what, mend, False)
+    for lang in LANGS:
+        several = [kind for kind in _COUNTED if len(told[lang].of(kind)) > 1]
+        for kind in several:
+            what = f"`amount` says {_told(told[lang].of(kind), kind)} in {_LANGUAGE[lang]}"
+            yield Slip(what, "Every dose of an order is the same: check what is meant", False)
     known = _figures(medicine).keys()
     bridged = all(told[lang].measures & known for lang in LANGS)
     if not unread and not bridged and not told["en"].measures & told["es"].measures:

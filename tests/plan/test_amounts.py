@@ -70,6 +70,11 @@ def medicine(en: str, es: str, **figures: Any) -> Medicine:
         ("es", "0,8 ml cada 12 horas", {"ml": [Fraction(4, 5)]}),
         ("es", "treinta y cinco miligramos", {"mg": [35]}),
         ("es", "un par de cápsulas", {"solid": [2]}),
+        ("en", "two (2) tablets", {"solid": [2]}),
+        ("en", "one 100-mg tablet", {"solid": [1], "mg": [100]}),
+        ("en", "one tablet and half an hour later her food", {"solid": [1]}),
+        ("es", "una tableta y media hora después la comida", {"solid": [1]}),
+        ("es", "dos (2) tabletas dos veces al día, cada 12 h", {"solid": [2]}),
         ("en", "as before", {}),
         ("es", "una", {}),
     ],
@@ -96,6 +101,10 @@ def test_words_are_read_into_figures(
         ("1-2 tablets", "1-2 tabletas", {}, "'1 - 2' in English: a range is no dose"),
         ("one tablet", "una o dos tabletas", {}, "a range is no dose"),
         ("half to one tablet", "una tableta", {}, "a range is no dose"),
+        ("between 1 and 2 tablets", "2 tabletas", {}, "'1 and 2' in English: a range"),
+        ("two tablets", "entre una y dos tabletas", {}, "'una y dos' in Spanish: a range"),
+        ("up to two tablets", "dos tabletas", {}, "'up to two' in English: a range"),
+        ("two tablets", "hasta dos tabletas", {}, "'hasta dos' in Spanish: a range"),
         ("two tablets", "dos tabletas", {"units": 1}, "the figures make 1 tablet"),
         ("ten drops", "diez gotas", {"units": 1, "form": "drop"}, "the figures make 1 drop"),
         ("two tablets (100 mg)", "dos tabletas (100 mg)", {"units": 2, "strength_mg": 500},
@@ -159,6 +168,12 @@ def test_words_that_cannot_be_compared_are_told_and_stop_nothing(
     told = [str(one) for one in warnings if "not compared" in one.what and "amount" in one.what]
     assert len(told) == times
     assert all(one.startswith("order.yaml:12:13: warning: carprofen") for one in told)
+
+
+def test_two_amounts_in_one_order_are_pointed_at() -> None:
+    words = "one tablet in the morning, two tablets at night"
+    found = slips(medicine(words, "una tableta por la mañana, dos tabletas por la noche"))
+    assert [(slip.stops, "1 and 2 tablets" in slip.what) for slip in found] == [(False, True)] * 2
 
 
 def written(medicine: str) -> str:
