@@ -14,10 +14,10 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from itertools import pairwise
 
-from bot.model.plan import Medicine
+from bot.model.plan import Medicine, Plan
 from bot.model.text import Text
 
-from .clock import whole_minute
+from .clock import first_zone, to_utc, whole_minute
 from .slots import most_doses
 from .words import AHEAD, CLOSE, LATE, NOT_TOLD, SHIFTED
 
@@ -198,19 +198,20 @@ def givable(
                     return other
 
 
-def as_needed(medicine: Medicine, given: Sequence[datetime], now: datetime) -> AsNeeded:
+def as_needed(plan: Plan, medicine: Medicine, given: Sequence[datetime], now: datetime) -> AsNeeded:
     """Whether a medicine without slots, given when the owner sees the need, may be given
-    ``now``: not sooner than its interval after the last, nor more than were ordered."""
+    ``now``: within the days ordered, not sooner than its interval after the last dose, nor
+    more than were ordered."""
     if medicine.is_withheld(now):
         return Stopped()
-    if len(given) >= most_doses(medicine):
+    start = to_utc(medicine.first_dose, first_zone(plan))
+    over = now >= start + timedelta(days=medicine.days)
+    if over or len(given) >= most_doses(medicine):
         return NoMore()
     if any(at > now for at in given):
         return _ask(CLOSE, medicine)
-    if not given:
-        return Yes()
     apart = timedelta(hours=max(medicine.every_hours, medicine.gap_hours))
-    earliest = whole_minute(max(given) + apart)
+    earliest = whole_minute(max([start, *(at + apart for at in given)]))
     return TooEarly(earliest) if now < earliest else Yes()
 
 

@@ -104,14 +104,24 @@ def test_no_line_that_is_not_open() -> None:
 
 
 def test_as_needed_waits_for_its_interval() -> None:
-    tramadol = medicine("tramadol", 8, as_needed=True, min_gap_hours=6, doses=3, days=1)
-    assert as_needed(tramadol, [], at(8)) == Yes()
-    assert as_needed(tramadol, [at(8)], at(15)) == TooEarly(at(16))
-    assert as_needed(tramadol, [at(8)], at(16)) == Yes()
-    assert as_needed(tramadol, [at(8), at(16), at(0, 2)], at(9, 2)) == NoMore()
-    assert isinstance(as_needed(tramadol, [at(9)], at(8)), AskStaff)
-    stopped = tramadol.model_copy(update={"withheld": (Withheld(since=at(6)),)})
-    assert as_needed(stopped, [], at(8)) == Stopped()
+    first = datetime(2026, 3, 4, 20)  # in Denver: three in the morning of the 5th, UTC
+    order = medicine(
+        "tramadol", 8, as_needed=True, min_gap_hours=6, doses=3, days=1, first_dose=first
+    )
+    course = plan(order)
+
+    def told(given_at: list[datetime], now: datetime) -> object:
+        return as_needed(course, order, given_at, now)
+
+    assert told([], at(2, 5)) == TooEarly(at(3, 5))
+    assert told([], at(3, 5)) == Yes()
+    assert told([at(3, 5)], at(10, 5)) == TooEarly(at(11, 5))
+    assert told([at(3, 5)], at(11, 5)) == Yes()
+    assert told([at(3, 5), at(11, 5), at(19, 5)], at(2, 6)) == NoMore()
+    assert told([at(3, 5)], at(3, 6)) == NoMore(), "a day was ordered"
+    assert isinstance(told([at(9, 5)], at(8, 5)), AskStaff)
+    stopped = order.model_copy(update={"withheld": (Withheld(since=at(6)),)})
+    assert as_needed(course, stopped, [], at(8, 5)) == Stopped()
 
 
 # ---- Back from hospital -------------------------------------------------------------------
