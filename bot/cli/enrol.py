@@ -14,6 +14,11 @@ from zoneinfo import ZoneInfo
 
 import segno
 
+from bot.desk.enrol import enrol
+from bot.household.people import start_link
+from bot.model.chart import RosterLine
+from bot.model.effects import Effects, Entry
+from bot.model.ids import EventId
 from bot.model.plan import Plan
 from bot.plan.dose_finding import DoseFinding, confirmed_text
 from bot.plan.formulary import formulary
@@ -25,10 +30,6 @@ from bot.service.practice import fresh_code
 from bot.store import load
 from bot.store.apply import apply
 from bot.store.database import Database, Tx
-from bot.talk.enrol import enrol
-from bot.talk.household import start_link
-from bot.talk.outcome import Entry, Outcome
-from bot.talk.scene import RosterLine
 from bot.telegram.client import PLATFORM, Client
 
 from .errors import CommandError
@@ -85,7 +86,7 @@ async def _enrol(args: argparse.Namespace) -> int:
         return 0
     async with Client(token(), args.base_url) as client:
         name = (await client.me()).username
-    out = Outcome(f"enrol:{now.isoformat()}")
+    out = Effects(EventId(f"enrol:{now.isoformat()}"))
     code = fresh_code()
     by = args.by or os.environ.get("USER") or getpass.getuser()
     coming, expires = enrol(out, plan, known[plan.protocol], clinic, by=by, code=code, now=now)
@@ -124,9 +125,9 @@ def _confirmed(plan: Plan, waiting: Sequence[DoseFinding], by: str | None) -> Pl
     return confirm(plan, formulary(), by.strip())
 
 
-def _confirmation(patient: int, waiting: Sequence[DoseFinding], by: str) -> Outcome:
+def _confirmation(patient: int, waiting: Sequence[DoseFinding], by: str) -> Effects:
     """The line of the log."""
-    out = Outcome(f"confirm:{patient}")
+    out = Effects(EventId(f"confirm:{patient}"))
     data = {"findings": [one.data() for one in waiting]}
     out.add(Entry("confirmed", by.strip(), confirmed_text(waiting, by.strip()).en, patient, data))
     return out

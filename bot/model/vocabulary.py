@@ -28,14 +28,16 @@ TOPICS: Final[dict[str, tuple[str, ...]]] = {
     "bruising": ("none", "mild", "marked"),
     "incision": ("clean", "red", "discharge", "pus", "odour", "open", "bleeding"),
     "bandage": ("fine", "wet", "slipped", "odour", "tight"),
+    "fixator": ("fine", "loose", "bent"),
     "mishap": ("jumped", "ran", "stairs", "fell", "slipped", "rough_play"),
     "breathing": ("normal", "laboured"),
     "gums": ("pink", "pale", "blue", "yellow"),
     "temperature": ("measured",),
     "seizure": ("yes", "no"),
-    "swallowed": ("medicine_overdose", "human_medicine", "bandage_or_object"),
+    "swallowed": ("medicine_overdose", "human_medicine", "poison", "bandage_or_object"),
     "belly": ("normal", "bloated"),
-    "leg": ("crooked",),
+    "leg": ("crooked", "paralysed"),
+    "life": ("died",),
     "request": ("call_back", "question", "stop", "snooze"),
 }
 """Topic → its values, in the order of the shared vocabulary."""

@@ -5,8 +5,8 @@ from __future__ import annotations
 from datetime import date, datetime
 from typing import Final
 
+from bot.context.words import date_of
 from bot.model.text import Lang, Text
-from bot.talk.words import date_of
 
 TOPICS: Final[dict[str, Text]] = {
     "weight_bearing": Text(en="Use of the leg", es="Uso de la pata"),
@@ -29,6 +29,8 @@ TOPICS: Final[dict[str, Text]] = {
     "belly": Text(en="Belly", es="Barriga"),
     "swallowed": Text(en="Swallowed", es="Tragó algo"),
     "leg": Text(en="Shape of the leg", es="Forma de la pata"),
+    "life": Text(en="Life", es="Vida"),
+    "fixator": Text(en="Frame", es="Fijador"),
     "mishap": Text(en="Mishap", es="Percance"),
     "bandage": Text(en="Bandage", es="Vendaje"),
     "cone": Text(en="Cone", es="Cono"),

@@ -7,13 +7,13 @@ from datetime import date, datetime
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from bot.model.chart import WoundCheck
 from bot.model.observation import Noted, Observation
 from bot.model.plan import Item, Plan
 from bot.model.protocol import Protocol
 from bot.model.text import Lang
 from bot.model.urgency import Urgency
-from bot.talk.record import Record
-from bot.talk.scene import WoundCheck
+from bot.records.record import Record
 
 
 @dataclass(frozen=True, slots=True)

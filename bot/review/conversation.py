@@ -10,8 +10,8 @@ from typing import Any, Final
 
 from bot.model.urgency import Urgency
 from bot.records.orders import plan_words
+from bot.records.record import Record
 from bot.records.whole import Statement, WholeRecord
-from bot.talk.record import Record
 
 from .words import Tongue
 

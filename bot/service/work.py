@@ -10,23 +10,36 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import Any
 
+from bot.context.buttons import action_of, digest_of
+from bot.context.contexts import AtDesk, AtHome, FellDue, Talk
+from bot.context.practice import Practice
+from bot.desk.board import find
+from bot.desk.desk import COMMANDS as DESK_COMMANDS
+from bot.desk.desk import source_of
+from bot.events.handle import handle
+from bot.model.action import (
+    DESK,
+    Action,
+    BoardSection,
+    OnCase,
+    OnHold,
+    OnPlan,
+    OnRecheck,
+    RemovePerson,
+)
+from bot.model.chart import Chart, Member, RosterLine, Written
 from bot.model.chat import Incoming
+from bot.model.effects import ChatMoved, Effects
+from bot.model.ids import EventId, due_event, update_event
 from bot.model.text import Lang
+from bot.model.topic import TOPICS, AboutCase, patient_of
+from bot.records.record import Record, readable
 from bot.store import load
-from bot.store.apply import apply, log, put_due, send
+from bot.store.apply import apply, conversation, log, put_due, send
 from bot.store.database import Database, Row, Tx, moment, stamp
-from bot.talk.board import find
-from bot.talk.buttons import digest_of
-from bot.talk.desk import COMMANDS as DESK_COMMANDS
-from bot.talk.desk import on_desk, source_of
-from bot.talk.due import on_due
-from bot.talk.outcome import Outcome
-from bot.talk.owner import on_owner
-from bot.talk.record import Record, readable
-from bot.talk.scene import Chart, Member, RosterLine, Scene, Written
 from bot.telegram.translate import incoming
 
-from .practice import Practice, fresh_code
+from .practice import fresh_code
 
 logger = logging.getLogger(__name__)
 
@@ -61,67 +74,64 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
         return True
 
 
-def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Outcome:
-    """The outcome of one event, whoever it comes from."""
-    cause = f"update:{event.update}"
+def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Effects:
+    """The effects of one update, whoever it comes from."""
+    cause = update_event(event.update)
     if event.kind == "migrated" and event.new_chat is not None:
-        out = Outcome(cause)
-        out.moved_chats[event.chat] = event.new_chat
+        out = Effects(cause)
+        out.add(ChatMoved(event.chat, event.new_chat))
         return out
     if event.kind == "other" or event.chat == 0:
-        return Outcome(cause)
+        return Effects(cause)
+    return handle(context_of(tx, practice, event, now))
+
+
+def context_of(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> AtHome | AtDesk:
+    """What this kind of event needs to be known."""
     event = replace(event, text=_plain_command(event.text))
-    desks = load.desks(tx)
-    members = load.staff(tx)
+    staff = load.staff(tx)
     code = _code_of(event.text)
-    invitation = load.invitation(tx, digest_of(code), now) if code else None
-    thread = tx.one("thread", chat_id=event.chat)
     topic = (
         tx.one("outbox_topic", chat_id=event.chat, message_id=event.reply_to)
         if event.reply_to
         else None
     )
+    written = load.written(tx, source_of(event), now) if event.kind == "edited" else ()
     common: dict[str, Any] = {
+        "practice": practice,
         "now": now,
-        "clinic": practice.clinic,
-        "words": practice.words,
-        "rules": practice.rules,
-        "secret": practice.secret,
-        "bot_name": practice.bot_name,
-        "protocols": practice.protocols,
-        "cause": cause,
-        "desks": desks,
-        "staff": members,
-        "actor": _actor(members, event),
-        "answers": practice.answers,
-        "review_url": practice.review_url,
-        "written": load.written(tx, source_of(event), now) if event.kind == "edited" else (),
-        "thread": json.loads(thread["body"]) if thread else {},
-        "reply_topic": topic["topic"] if topic else "",
-        "fresh_code": fresh_code(),
-        "invitation": invitation,
+        "event": update_event(event.update),
+        "desks": load.desks(tx),
+        "staff": staff,
+        "incoming": event,
+        "conversation": conversation(tx, event.chat),
+        "topic": TOPICS.decode(topic["topic"]) if topic else None,
+        "invitation": load.invitation(tx, digest_of(code), now) if code else None,
         "former": tuple(r["old"] for r in tx.all("chat_former", chat_id=event.chat)),
+        "fresh_code": fresh_code(),
     }
+    talk = Talk(**common)
+    actor = _actor(staff, event)
+    invitation = talk.invitation
     for_staff = invitation is not None and invitation.kind in ("desk", "staff")
-    if not event.private or for_staff or _staff_act(event, common):
-        charts = _charts_for_desk(tx, event, common["reply_topic"], common["written"], now)
-        board = event.kind == "button" and event.data.startswith("b.")
-        names = board or event.text.startswith(ABOUT_PATIENTS)
-        return on_desk(
-            Scene(
-                **common,
-                charts=charts,
-                roster=_roster(tx, event) if names else (),
-                log_tail=_tail(tx, charts) if event.text.startswith("/log") else (),
-            ),
-            event,
+    if not event.private or for_staff or _staff_act(talk, actor, written):
+        action = action_of(practice.secret, (event.chat, *talk.former), event.data)
+        charts = _charts_for_desk(tx, talk, action, written)
+        names = isinstance(action, BoardSection) or event.text.startswith(ABOUT_PATIENTS)
+        return AtDesk(
+            **common,
+            actor=actor,
+            written=written,
+            charts=charts,
+            roster=_roster(tx, event) if names else (),
+            log_tail=_tail(tx, charts) if event.text.startswith("/log") else (),
         )
     person = load.person_of(tx, event.sender.user) if event.sender else None
     found = load.charts_of(tx, person, now) if person else ()
     if invitation and invitation.patient and all(c.id != invitation.patient for c in found):
         invited = load.chart(tx, invitation.patient, now)
         found = (*found, invited) if invited else found
-    return on_owner(Scene(**common, person=person, charts=found), event)
+    return AtHome(**common, person=person, charts=found)
 
 
 def _plain_command(text: str) -> str:
@@ -162,45 +172,58 @@ def _code_of(text: str) -> str:
     return ""
 
 
-def _staff_act(event: Incoming, common: dict[str, Any]) -> bool:
+def _staff_act(talk: Talk, actor: Member | None, written: Sequence[Written]) -> bool:
     """Whether a private chat that is also a staff chat speaks as staff now."""
-    invitation = common["invitation"]
-    if invitation is not None and invitation.kind == "owner":
+    event = talk.incoming
+    if talk.invitation is not None and talk.invitation.kind == "owner":
         return False  # staff may have a pet, too
-    if common["written"]:
+    if written:
         return True
-    if common["actor"] is None and not any(d.chat == event.chat for d in common["desks"]):
+    if actor is None and talk.desk(event.chat) is None:
         return event.text.startswith("/join ")
     if event.kind == "button":
-        return event.data[:2] in ("c.", "b.", "t.", "p.", "o.", "n.")
+        action = action_of(talk.practice.secret, (event.chat, *talk.former), event.data)
+        return isinstance(action, DESK)
     first = event.text.split(" ")[0].split("\n")[0]
-    return first in (*DESK_COMMANDS, "/join") or common["reply_topic"].startswith("case:")
+    return first in (*DESK_COMMANDS, "/join") or isinstance(talk.topic, AboutCase)
 
 
 def _charts_for_desk(
-    tx: Tx, event: Incoming, topic: str, written: Sequence[Written], now: datetime
+    tx: Tx, talk: Talk, action: Action | None, written: Sequence[Written]
 ) -> tuple[Chart, ...]:
     """The patient that a staff event is about: by what the changed message led to, its
     button, the message that it answers, or the name behind a command."""
     patient: int | None = None
-    parts = event.data.rpartition("~")[0].split(".")
+    event = talk.incoming
     if written:
         patient = written[-1].patient
-    elif event.kind == "button" and len(parts) == 3 and parts[0] in ("t", "p", "o"):
-        patient = int(parts[1]) if parts[1].isdigit() else None
-    elif event.kind == "button" and len(parts) == 3 and parts[0] == "c":
-        row = tx.one("case_patient", id=parts[1])
-        patient = row["patient_id"] if row else None
-    elif topic.startswith("case:"):
-        row = tx.one("case_patient", id=topic[5:])
-        patient = row["patient_id"] if row else None
-    elif topic.startswith(("patient:", "reason:")):
-        patient = int(topic.split(":")[1])
+    elif event.kind == "button":
+        match action:
+            case OnCase(case=case):
+                patient = _patient_of_case(tx, case)
+            case (
+                OnPlan(patient=of)
+                | OnRecheck(patient=of)
+                | RemovePerson(patient=of)
+                | OnHold(patient=of)
+            ):
+                patient = of
+            case _:
+                pass
+    elif isinstance(talk.topic, AboutCase):
+        patient = _patient_of_case(tx, talk.topic.case)
+    elif talk.topic is not None:
+        patient = patient_of(talk.topic)
     elif event.text.startswith(ABOUT_PATIENTS) and " " in event.text:
         rows = find(_roster(tx, event), _name_in(event))
         patient = rows[0].id if len(rows) == 1 else None
-    found = load.chart(tx, patient, now) if patient is not None else None
+    found = load.chart(tx, patient, talk.now) if patient is not None else None
     return (found,) if found else ()
+
+
+def _patient_of_case(tx: Tx, case: str) -> int | None:
+    row = tx.one("case_patient", id=case)
+    return row["patient_id"] if row else None
 
 
 def records(tx: Tx, patient: int, most: int | None = None) -> list[Record]:
@@ -236,13 +259,13 @@ def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime
             clinic = practice.clinic
             phone = f"{clinic.phone} / {clinic.emergency_name}, {clinic.emergency_phone}"
             lang: Lang = "es" if event.sender and (event.sender.lang or "")[:2] == "es" else "en"
-            out = Outcome(f"sorry:{row['update_id']}")
+            out = Effects(EventId(f"sorry:{row['update_id']}"))
             out.say(event.chat, practice.words.say("passed_on", lang, phone=phone), urgent=True)
             send(tx, out.sends, now)
 
 
 def _tell_staff(tx: Tx, practice: Practice, key: str, text: str, why: str, now: datetime) -> None:
-    out = Outcome(key)
+    out = Effects(EventId(key))
     for desk in load.desks(tx):
         words = practice.words.say("desk_failed", practice.clinic.language, text=text[:1500])
         out.say(desk.chat, words, urgent=True)
@@ -264,24 +287,19 @@ async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
             if row["patient_id"] is not None
             else None
         )
-        thread = tx.one("thread", chat_id=data.get("chat", 0))
-        out = on_due(
-            Scene(
+        out = handle(
+            FellDue(
+                practice=practice,
                 now=now,
-                clinic=practice.clinic,
-                words=practice.words,
-                rules=practice.rules,
-                secret=practice.secret,
-                bot_name=practice.bot_name,
-                cause=f"due:{row['key']}:{row['due_at']}",
+                event=due_event(row["key"], row["due_at"]),
                 charts=(chart,) if chart else (),
                 desks=load.desks(tx),
                 staff=load.staff(tx),
+                kind=row["kind"],
+                data=data,
                 roster=load.roster(tx) if row["kind"] == "board" else (),
-                thread=json.loads(thread["body"]) if thread else {},
-            ),
-            row["kind"],
-            data,
+                conversation=conversation(tx, data.get("chat", 0)),
+            )
         )
         tx.run("due_mark", key=row["key"], due_at=row["due_at"], state="done", error=None)
         apply(tx, out, now)

@@ -1,4 +1,4 @@
-"""An ``Outcome`` into rows: all of it inside the caller's one transaction."""
+"""An ``Effects`` into rows: all of it inside the caller's one transaction."""
 
 from __future__ import annotations
 
@@ -8,50 +8,22 @@ from dataclasses import asdict
 from datetime import datetime
 from functools import singledispatch
 
+from bot.desk.enrol import AFTER_LAST
+from bot.household.wound import key_of
+from bot.model import effects as o
 from bot.model.chat import Outgoing
+from bot.model.conversation import Conversation, dump_conversation, load_conversation
+from bot.model.ids import EventId
 from bot.model.plan import Prompt
-from bot.talk import outcome as o
-from bot.talk.enrol import AFTER_LAST
-from bot.talk.wound import key_of
 
 from .audit import append
 from .database import Tx, pack, stamp
 
 
-def apply(tx: Tx, out: o.Outcome, now: datetime) -> None:
-    """Keep every change, and put every message into the outbox."""
-    for old, new in out.moved_chats.items():
-        move_chat(tx, old, new)
-    # Cancels first: what is put anew in the same outcome must stand.
-    for key in out.cancel:
-        tx.run("due_cancel", key=key)
-    for change in out.changes:
-        _keep(change, tx, now)
-    for patient in out.heard:
-        tx.run("patient_heard", id=patient, now=stamp(now))
-    for prompt in out.sent_prompts:
-        tx.run("prompt_sent", id=prompt, now=stamp(now))
-    for prompt in out.reminded:
-        tx.run("prompt_reminded", id=prompt, now=stamp(now))
-    for patient in out.end:
-        tx.run("patient_end", id=patient, now=stamp(now))
-        tx.run("due_cancel_patient", patient_id=patient)
-    for patient, state in out.states.items():
-        tx.run("patient_state", id=patient, state=state)
-    for patient, person in out.leave:
-        tx.run("caregiver_leave", patient_id=patient, person_id=person, now=stamp(now))
-    for person, lang in out.languages.items():
-        tx.run("person_lang", id=person, lang=lang)
-    for chat, reachable in out.reachable.items():
-        tx.run("person_reachable", chat_id=chat, reachable=int(reachable))
-    for chat, thread in out.threads.items():
-        tx.run("thread_set", chat_id=chat, body=pack(thread), now=stamp(now))
-    for patient in out.silence:
-        # Nothing more reaches anybody about this patient, not even what waits already.
-        tx.run("outbox_silence", patient_id=patient, now=stamp(now))
-        tx.run("due_silence", patient_id=patient)
-        tx.run("cases_silence", patient_id=patient, now=stamp(now))
-    send(tx, out.sends, now)
+def apply(tx: Tx, out: o.Effects, now: datetime) -> None:
+    """Keep every effect in its order; messages go into the outbox."""
+    for one in out.all:
+        _keep(one, tx, now, out.event)
 
 
 def send(tx: Tx, messages: Iterable[Outgoing], now: datetime) -> None:
@@ -92,17 +64,18 @@ def log(
 
 
 @singledispatch
-def _keep(change: object, tx: Tx, now: datetime) -> None:
+def _keep(change: object, tx: Tx, now: datetime, event: EventId) -> None:
+    del tx, now, event
     raise TypeError(f"no way to keep a {type(change).__name__}")
 
 
 @_keep.register
-def _(change: o.Entry, tx: Tx, now: datetime) -> None:
+def _(change: o.Entry, tx: Tx, now: datetime, event: EventId) -> None:
     log(tx, change.kind, change.author, change.text, now, change.patient, change.data)
 
 
 @_keep.register
-def _(change: o.Note, tx: Tx, now: datetime) -> None:
+def _(change: o.Note, tx: Tx, now: datetime, event: EventId) -> None:
     tx.run(
         "observation_add",
         patient_id=change.patient,
@@ -118,23 +91,20 @@ def _(change: o.Note, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.Retract, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.Retract, tx: Tx, now: datetime, event: EventId) -> None:
     tx.run(
         "observation_retract", patient_id=change.patient, source=change.source, state=change.state
     )
 
 
 @_keep.register
-def _(change: o.Correct, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.Correct, tx: Tx, now: datetime, event: EventId) -> None:
     if not tx.run("observation_correct", patient_id=change.patient, id=change.observation):
         raise ValueError("this observation stands no longer")
 
 
 @_keep.register
-def _(change: o.Mark, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.Mark, tx: Tx, now: datetime, event: EventId) -> None:
     tx.run(
         "item_mark", id=change.line, state=change.state, choice=change.choice,
         by_name=change.by, at=stamp(change.at) if change.at else None, source=change.source,
@@ -142,13 +112,12 @@ def _(change: o.Mark, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.Retext, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.Retext, tx: Tx, now: datetime, event: EventId) -> None:
     tx.run("item_text", id=change.line, body=change.item.model_dump_json(exclude_defaults=True))
 
 
 @_keep.register
-def _(change: o.CaseChange, tx: Tx, now: datetime) -> None:
+def _(change: o.CaseChange, tx: Tx, now: datetime, event: EventId) -> None:
     tx.run(
         "case_put",
         id=change.id,
@@ -171,14 +140,12 @@ def _(change: o.CaseChange, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.CaseNote, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.CaseNote, tx: Tx, now: datetime, event: EventId) -> None:
     tx.run("case_note", id=change.id, note=change.note)
 
 
 @_keep.register
-def _(change: o.Due, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.Due, tx: Tx, now: datetime, event: EventId) -> None:
     tx.run(
         "due_put", key=change.key, patient_id=change.patient, kind=change.kind,
         due_at=stamp(change.at), data=pack(change.data),
@@ -186,7 +153,7 @@ def _(change: o.Due, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.Join, tx: Tx, now: datetime) -> None:
+def _(change: o.Join, tx: Tx, now: datetime, event: EventId) -> None:
     if not tx.run("invitation_use", digest=change.digest, used_by=change.user, now=stamp(now)):
         raise ValueError("this link has been used in the meantime")
     row = tx.one(
@@ -199,8 +166,7 @@ def _(change: o.Join, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.OwnSetting, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.OwnSetting, tx: Tx, now: datetime, event: EventId) -> None:
     tx.run(
         "caregiver_setting", patient_id=change.patient, person_id=change.person,
         hours=pack(change.hours) if change.hours is not None else None, wants=change.wants,
@@ -208,20 +174,20 @@ def _(change: o.OwnSetting, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.Forget, tx: Tx, now: datetime) -> None:
+def _(change: o.Forget, tx: Tx, now: datetime, event: EventId) -> None:
     tx.run("caregiver_leave_all", person_id=change.person, now=stamp(now))
     tx.run("person_forget", id=change.person)
 
 
 @_keep.register
-def _(change: o.JoinDesk, tx: Tx, now: datetime) -> None:
+def _(change: o.JoinDesk, tx: Tx, now: datetime, event: EventId) -> None:
     if not tx.run("invitation_use", digest=change.digest, used_by=change.user, now=stamp(now)):
         raise ValueError("this code has been used in the meantime")
     tx.run("desk_join", chat_id=change.chat, rank=change.rank, name=change.name, now=stamp(now))
 
 
 @_keep.register
-def _(change: o.JoinStaff, tx: Tx, now: datetime) -> None:
+def _(change: o.JoinStaff, tx: Tx, now: datetime, event: EventId) -> None:
     if change.digest and not tx.run(
         "invitation_use", digest=change.digest, used_by=change.user, now=stamp(now)
     ):
@@ -233,13 +199,13 @@ def _(change: o.JoinStaff, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.Dismiss, tx: Tx, now: datetime) -> None:
+def _(change: o.Dismiss, tx: Tx, now: datetime, event: EventId) -> None:
     tx.run("desk_remove_of", id=change.member)
     tx.run("staff_remove", id=change.member, now=stamp(now))
 
 
 @_keep.register
-def _(change: o.Invite, tx: Tx, now: datetime) -> None:
+def _(change: o.Invite, tx: Tx, now: datetime, event: EventId) -> None:
     tx.run(
         "invitation_add", digest=change.digest, kind=change.kind, patient_id=change.patient,
         rank=change.rank, name=change.name, role=change.role, member_id=change.member,
@@ -248,7 +214,7 @@ def _(change: o.Invite, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.NewPatient, tx: Tx, now: datetime) -> None:
+def _(change: o.NewPatient, tx: Tx, now: datetime, event: EventId) -> None:
     plan = change.plan
     row = tx.one(
         "patient_add",
@@ -284,7 +250,7 @@ def _(change: o.NewPatient, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.NewPlan, tx: Tx, now: datetime) -> None:
+def _(change: o.NewPlan, tx: Tx, now: datetime, event: EventId) -> None:
     tx.run("patient_plan", id=change.patient, plan=change.plan.model_dump_json())
     for name in ("prompts_drop_due", "prompts_drop_items", "prompts_drop"):
         tx.run(name, patient_id=change.patient, now=stamp(now))
@@ -296,7 +262,7 @@ def _(change: o.NewPlan, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.KeepMedia, tx: Tx, now: datetime) -> None:
+def _(change: o.KeepMedia, tx: Tx, now: datetime, event: EventId) -> None:
     media = change.media
     row = tx.one(
         "media_add", patient_id=change.patient, source=change.source, kind=media.kind,
@@ -310,13 +276,12 @@ def _(change: o.KeepMedia, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.RetakeAsked, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.RetakeAsked, tx: Tx, now: datetime, event: EventId) -> None:
     tx.run("media_retake", id=change.picture)
 
 
 @_keep.register
-def _(change: o.ReviewChange, tx: Tx, now: datetime) -> None:
+def _(change: o.ReviewChange, tx: Tx, now: datetime, event: EventId) -> None:
     tx.run(
         "review_put", id=change.id, patient_id=change.patient, line_id=change.line,
         body=pack(change.body), now=stamp(now),
@@ -324,8 +289,7 @@ def _(change: o.ReviewChange, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.WoundPut, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.WoundPut, tx: Tx, now: datetime, event: EventId) -> None:
     check = change.check
     tx.run(
         "wound_put", patient_id=change.patient, day=check.day, asked_at=stamp(check.asked_at),
@@ -336,8 +300,7 @@ def _(change: o.WoundPut, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.MoveLine, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.MoveLine, tx: Tx, now: datetime, event: EventId) -> None:
     row = tx.one(
         "prompt_add", patient_id=change.patient, key=change.key, due_at=stamp(change.at),
         day=change.day,
@@ -346,6 +309,90 @@ def _(change: o.MoveLine, tx: Tx, now: datetime) -> None:
         raise ValueError("the prompt could not be stored")
     tx.run("item_move", id=change.line, prompt_id=row["id"])
     put_due(tx, f"prompt:{row['id']}", "prompt", change.at, change.patient, {"prompt": row["id"]})
+
+
+@_keep.register
+def _(change: o.CancelDue, tx: Tx, now: datetime, event: EventId) -> None:
+    tx.run("due_cancel", key=change.key)
+
+
+@_keep.register
+def _(change: o.Heard, tx: Tx, now: datetime, event: EventId) -> None:
+    tx.run("patient_heard", id=change.patient, now=stamp(now))
+
+
+@_keep.register
+def _(change: o.PromptSent, tx: Tx, now: datetime, event: EventId) -> None:
+    tx.run("prompt_sent", id=change.prompt, now=stamp(now))
+
+
+@_keep.register
+def _(change: o.Reminded, tx: Tx, now: datetime, event: EventId) -> None:
+    tx.run("prompt_reminded", id=change.prompt, now=stamp(now))
+
+
+@_keep.register
+def _(change: o.EndCourse, tx: Tx, now: datetime, event: EventId) -> None:
+    tx.run("patient_end", id=change.patient, now=stamp(now))
+    tx.run("due_cancel_patient", patient_id=change.patient)
+
+
+@_keep.register
+def _(change: o.SetState, tx: Tx, now: datetime, event: EventId) -> None:
+    tx.run("patient_state", id=change.patient, state=change.state)
+
+
+@_keep.register
+def _(change: o.Leave, tx: Tx, now: datetime, event: EventId) -> None:
+    tx.run("caregiver_leave", patient_id=change.patient, person_id=change.person, now=stamp(now))
+
+
+@_keep.register
+def _(change: o.SetLanguage, tx: Tx, now: datetime, event: EventId) -> None:
+    tx.run("person_lang", id=change.person, lang=change.lang)
+
+
+@_keep.register
+def _(change: o.Reachable, tx: Tx, now: datetime, event: EventId) -> None:
+    tx.run("person_reachable", chat_id=change.chat, reachable=int(change.reachable))
+
+
+@_keep.register
+def _(change: o.Ask, tx: Tx, now: datetime, event: EventId) -> None:
+    _talk(tx, change.chat, now, conversation(tx, change.chat).asked(change.question))
+
+
+@_keep.register
+def _(change: o.Settle, tx: Tx, now: datetime, event: EventId) -> None:
+    _talk(tx, change.chat, now, conversation(tx, change.chat).settled(change.key))
+
+
+def conversation(tx: Tx, chat: int) -> Conversation:
+    """What is open in a chat."""
+    row = tx.one("thread", chat_id=chat)
+    return load_conversation(row["body"] if row else None)
+
+
+def _talk(tx: Tx, chat: int, now: datetime, talk: Conversation) -> None:
+    tx.run("thread_set", chat_id=chat, body=dump_conversation(talk.open), now=stamp(now))
+
+
+@_keep.register
+def _(change: o.Hush, tx: Tx, now: datetime, event: EventId) -> None:
+    # Nothing more reaches anybody about this patient, not even what waits already.
+    tx.run("outbox_silence", patient_id=change.patient, now=stamp(now))
+    tx.run("due_silence", patient_id=change.patient)
+    tx.run("cases_silence", patient_id=change.patient, now=stamp(now))
+
+
+@_keep.register
+def _(change: o.ChatMoved, tx: Tx, now: datetime, event: EventId) -> None:
+    move_chat(tx, change.old, change.new)
+
+
+@_keep.register
+def _(change: o.Say, tx: Tx, now: datetime, event: EventId) -> None:
+    send(tx, [change.message], now)
 
 
 def put_due(

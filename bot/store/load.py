@@ -7,15 +7,7 @@ from collections.abc import Iterable
 from datetime import datetime, timedelta
 from functools import lru_cache
 
-from bot.measures.infection import Healing
-from bot.model.chat import Media
-from bot.model.observation import Noted, Observation
-from bot.model.plan import Item, Plan
-from bot.model.protocol import Protocol
-from bot.model.settings import PagingStep
-from bot.model.text import Lang
-from bot.model.urgency import Urgency
-from bot.talk.scene import (
+from bot.model.chart import (
     Case,
     Chart,
     Desk,
@@ -31,6 +23,14 @@ from bot.talk.scene import (
     WoundCheck,
     Written,
 )
+from bot.model.chat import Media
+from bot.model.healing import Healing
+from bot.model.observation import Noted, Observation
+from bot.model.plan import Item, Plan
+from bot.model.protocol import Protocol
+from bot.model.settings import PagingStep
+from bot.model.text import Lang
+from bot.model.urgency import Urgency
 
 from .database import Row, Tx, moment, stamp
 

@@ -11,11 +11,11 @@ from typing import Any, Final, TypeVar
 from zoneinfo import ZoneInfo
 
 from bot.measures.course import Course
+from bot.model.chart import Member
+from bot.model.effects import Effects
 from bot.model.observation import Observation
 from bot.model.urgency import Urgency
 from bot.records.whole import Statement, WholeRecord
-from bot.talk.outcome import Outcome
-from bot.talk.scene import Member
 
 from . import load
 from .apply import apply, log
@@ -294,7 +294,7 @@ class ReviewStore:
         """The courses of these, for the statistics."""
         return await self._read(lambda tx: courses(tx, now, patients))
 
-    async def act(self, out: Outcome, now: datetime) -> None:
+    async def act(self, out: Effects, now: datetime) -> None:
         """Keep what a clinician corrected or noted, in one transaction."""
         await self._db.transact(lambda tx: apply(tx, out, now))
 

@@ -12,8 +12,8 @@ from bot.model.plan import Item
 from bot.model.text import Lang
 from bot.model.urgency import Urgency
 from bot.records.course import asked_of, course_of
+from bot.records.record import Record
 from bot.records.whole import Carer, CaseFile, Entry, Picture, Statement, WholeRecord
-from bot.talk.record import Record
 
 from .audit import head
 from .database import Row, Tx, moment

@@ -12,13 +12,14 @@ from random import Random
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from bot.model import effects as o
+from bot.model.chart import Case, Chart, Line, Person, Sheet, WoundCheck
+from bot.model.conversation import NOTHING_OPEN, Conversation
 from bot.model.observation import Noted
 from bot.model.plan import Plan, Prompt
 from bot.model.protocol import Protocol
 from bot.store.database import Tx, stamp
 from bot.store.load import AHEAD, BACK, DOSES
-from bot.talk import outcome as o
-from bot.talk.scene import Case, Chart, Line, Person, Sheet, WoundCheck
 
 from .book import Entry, Shape
 from .course import Course
@@ -47,7 +48,7 @@ class Home:
         self.sheets: dict[int, Sheet] = {}
         self.cases: dict[str, Case] = {}
         self.wounds: dict[int, WoundCheck] = {}
-        self.threads: dict[int, dict[str, Any]] = {}
+        self.talks: dict[int, Conversation] = {}
         self.dues: dict[str, datetime] = {}
         self.last_heard: datetime | None = None
         self.ended = False
@@ -106,9 +107,9 @@ class Home:
         sheet = self.sheets[prompt]
         return sheet.open if sheet.sent_at is not None else ()
 
-    def absorb(self, out: o.Outcome, at: datetime, tx: Tx) -> None:
+    def absorb(self, out: o.Effects, at: datetime, tx: Tx) -> None:
         """Stand as the database stands once ``out`` is kept there."""
-        for change in out.changes:
+        for change in out.all:
             match change:
                 case o.Note():
                     self._note(change, at)
@@ -127,20 +128,29 @@ class Home:
                     self.wounds[change.check.day] = change.check
                 case o.MoveLine():
                     self._move(change, tx)
+                case o.CancelDue(key=key):
+                    self.dues.pop(key, None)
+                case o.Heard():
+                    self.last_heard = at
+                case o.PromptSent(prompt=prompt):
+                    self.sheets[prompt] = replace(self.sheets[prompt], sent_at=at)
+                case o.Reminded(prompt=prompt):
+                    self.sheets[prompt] = replace(self.sheets[prompt], reminded=True)
+                case o.EndCourse():
+                    self.ended = True
+                    self.dues = {
+                        key: at for key, at in self.dues.items() if key.startswith("wound:")
+                    }
+                case o.Ask(chat=chat, question=question):
+                    self.talks[chat] = self.talk(chat).asked(question)
+                case o.Settle(chat=chat, key=key):
+                    self.talks[chat] = self.talk(chat).settled(key)
                 case _:
                     pass
-        for key in out.cancel:
-            self.dues.pop(key, None)
-        if self.id in out.heard:
-            self.last_heard = at
-        for prompt in out.sent_prompts:
-            self.sheets[prompt] = replace(self.sheets[prompt], sent_at=at)
-        for prompt in out.reminded:
-            self.sheets[prompt] = replace(self.sheets[prompt], reminded=True)
-        if self.id in out.end:
-            self.ended = True
-            self.dues = {key: at for key, at in self.dues.items() if key.startswith("wound:")}
-        self.threads.update(out.threads)
+
+    def talk(self, chat: int) -> Conversation:
+        """What is open in a chat."""
+        return self.talks.get(chat, NOTHING_OPEN)
 
     def _put(self, sheet: Sheet) -> None:
         if sheet.id not in self.sheets:

@@ -88,8 +88,8 @@ EMERGENCY: tuple[Row, ...] = (
     ("seizure", lambda s: s.some("seizure", "yes")),
     ("bleeding heavy", lambda s: s.some("incision", "bleeding", detail="heavy")),
     ("open, deep", lambda s: s.some("incision", "open", detail="deep")),
-    ("leg crooked", lambda s: s.some("leg", "crooked")),
-    ("swallowed", lambda s: s.some("swallowed", "medicine_overdose", "human_medicine")),
+    ("leg crooked or paralysed", lambda s: s.some("leg", "crooked", "paralysed")),
+    ("swallowed", lambda s: s.some("swallowed", "medicine_overdose", "human_medicine", "poison")),
     ("belly bloated", lambda s: s.some("belly", "bloated")),
     ("vomiting bloody", lambda s: s.some("vomiting", "bloody")),
     ("no urine for 24 h", lambda s: s.most("urine", "none", "hours", 0) >= 24),
@@ -140,6 +140,8 @@ SAME_DAY: tuple[Row, ...] = (
     ("gums yellow", lambda s: s.some("gums", "yellow")),
     ("bandage", lambda s: s.some("bandage", "wet", "slipped", "odour", "tight")),
     ("dose doubled", lambda s: s.some("dose", "doubled")),
+    ("fixator", lambda s: s.some("fixator", "loose", "bent")),
+    ("died", lambda s: s.some("life", "died")),
     ("swallowed an object", lambda s: s.some("swallowed", "bandage_or_object")),
 )
 

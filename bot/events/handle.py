@@ -1,0 +1,21 @@
+"""One event in, its effects out. This is the one door of the pure core."""
+
+from __future__ import annotations
+
+from bot.context.contexts import AtDesk, AtHome, FellDue
+from bot.desk.desk import on_desk
+from bot.household.owner import on_owner
+from bot.model.effects import Effects
+
+from .due import on_due
+
+
+def handle(context: AtHome | AtDesk | FellDue) -> Effects:
+    """What the event leads to, in order, as plain values."""
+    match context:
+        case AtHome():
+            return on_owner(context)
+        case AtDesk():
+            return on_desk(context)
+        case FellDue():
+            return on_due(context)
