@@ -7,6 +7,7 @@ from bot.desk.desk import on_desk
 from bot.household.owner import on_owner
 from bot.model.effects import Effects
 
+from .bind import bind
 from .due import on_due
 
 
@@ -14,8 +15,9 @@ def handle(context: AtHome | AtDesk | FellDue) -> Effects:
     """What the event leads to, in order, as plain values."""
     match context:
         case AtHome():
-            return on_owner(context)
+            out = on_owner(context)
         case AtDesk():
-            return on_desk(context)
+            out = on_desk(context)
         case FellDue():
-            return on_due(context)
+            out = on_due(context)
+    return bind(context, out)

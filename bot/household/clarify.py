@@ -5,10 +5,11 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 from typing import Any
 
-from bot.cases.cases import Said, raise_findings
+from bot.cases.cases import Said
+from bot.cases.noting import take_note
 from bot.context.contexts import AtHome, Context
 from bot.context.phones import both_phones, what_happens_now, whom_to_phone
-from bot.dosing.dosing import hold_next
+from bot.dosing.dosing import TOO_MUCH, unsure_finding
 from bot.household.sheet import sheet_buttons
 from bot.model.action import AskAbout, Seen
 from bot.model.chart import Chart, Person
@@ -99,7 +100,7 @@ def _buttons(ctx: AtHome, chart: Chart, person: Person) -> Rows:
     rows: list[Any] = []
     asked = chart.asked(ctx.now)
     if asked and len(asked[0].open) == 1:
-        rows += sheet_buttons(ctx, person.chat, asked[0], lang)
+        rows += sheet_buttons(ctx, person.chat, chart, asked[0], lang)
     topics = [
         ctx.button(person.chat, words.say(f"ask_about_{topic}", lang), AskAbout(topic, chart.id))
         for topic in OFFERED
@@ -141,8 +142,8 @@ def hand_over(
     lang: Lang = person.lang if person else chart.plan.language
     # It may have been a second dose, and nobody says: the next one waits for staff.
     med = question.med if isinstance(question, SameDose) else None
-    wait, held = hold_next(ctx, out, chart, med, lang)
-    raise_findings(ctx, out, chart, [finding, *held], said)
+    held = [unsure_finding(med, TOO_MUCH)] if med is not None else []
+    take_note(ctx, out, chart, [], said, person=None, more=[finding, *held])
     key = "passed_on" if asked_for else "handed_over"
     told = ctx.words.say(key, lang, phone=both_phones(ctx, lang))
     if held:

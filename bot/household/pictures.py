@@ -12,7 +12,6 @@ from bot.context.contexts import AtHome, Context
 from bot.context.phones import whom_to_phone
 from bot.household import clarify
 from bot.household.reply import reply
-from bot.household.sheet import marked, refresh
 from bot.model.chart import FILMS, Chart, Line, Person, Picture
 from bot.model.chat import Incoming, Media
 from bot.model.conversation import Describe, Unclear, WhichPatient
@@ -289,7 +288,6 @@ def answered(
         ]  # fmt: skip
         if marks:
             out.add(*marks)
-            refresh(ctx, out, chart, marked(sheet, marks), reminded=sheet.reminded)
     if person is None or late or chart.over:
         return
     together = [one for one in new if one.media.album and one.media.album == picture.media.album]

@@ -15,14 +15,12 @@ from bot.context.words import clock
 from bot.dosing.dosing import (
     after_given,
     as_needed_too_close,
-    hold_next,
     line_behind,
     line_for,
     next_words,
 )
 from bot.household import clarify, talking, twice
 from bot.household.expected import answer_question
-from bot.household.sheet import marked, refresh
 from bot.model.action import Leaving
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.chat import Incoming
@@ -118,9 +116,6 @@ def reply(
     findings = take_note(
         ctx, out, chart, observations, said, person=person, more=more, without=without
     )
-    for one in chart.sheets:
-        if any(mark.line in {line.id for line in one.lines} for mark in marks):
-            refresh(ctx, out, chart, marked(one, marks), reminded=one.reminded)
     _answer(ctx, out, chart, person, reading, text, observations, findings, tell, bool(without))
     _requests(ctx, out, chart, person, observations)
     if reading.understood:
@@ -269,10 +264,7 @@ def _dose(
         if waits and earlier and behind is not None and behind.item.slot_at:
             at = min(behind.item.slot_at, moment)  # "this morning": about when it was due
     if seen.value == "doubled":
-        words, findings = hold_next(ctx, out, chart, seen.med, person.lang)
-        tell += words
-        more += findings
-        return True
+        return True  # the medicine is held by the rule of a dose given twice
     if line is None:
         if seen.value == "given":
             more += as_needed_too_close(chart, seen.med, at)

@@ -12,7 +12,7 @@ from bot.context.words import clock
 from bot.dosing.dosing import after_given, next_words
 from bot.household import clarify
 from bot.household.late import ask_when, is_late
-from bot.household.sheet import choice_label, marked, refresh
+from bot.household.sheet import choice_label
 from bot.household.undo import take_back
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.chat import Incoming
@@ -208,7 +208,6 @@ def answer(
     known = person if person.id else None
     findings = take_note(ctx, out, chart, observations, said, person=known, more=more)
     tell += advice_for(ctx, chart, findings, person.lang)
-    refresh(ctx, out, chart, marked(sheet, marks), reminded=sheet.reminded)
     if not tell or silent:
         return False
     out.tell(

@@ -10,7 +10,7 @@ from bot.cases.cases import Said
 from bot.cases.noting import advice_for, take_note
 from bot.context.contexts import AtHome
 from bot.context.words import clock
-from bot.dosing.dosing import after_given, hold_next, medicine_of
+from bot.dosing.dosing import after_given, medicine_of
 from bot.household import clarify
 from bot.model.action import DoseAgain
 from bot.model.chart import Chart, Line, Person
@@ -120,9 +120,6 @@ def _second_dose(
     med = medicine.name if medicine else line.item.med
     doubled = Observation("dose", "doubled", med=med, at=clock(chart.local(at)))
     tell, more = after_given(ctx, out, chart, replace(line, at=None), at, person.lang)
-    if not tell:
-        tell, held = hold_next(ctx, out, chart, line.item.med, person.lang)
-        more = [*more, *held]
     findings = take_note(ctx, out, chart, [doubled], said, person=person, more=more)
     parts = [*advice_for(ctx, chart, findings, person.lang), *tell]
     out.tell(person, Purpose.answer, "\n\n".join(parts), patient=chart.id, urgent=True)

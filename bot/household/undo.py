@@ -8,8 +8,7 @@ from datetime import timedelta
 from bot.cases.cases import Said, tell_of_withdrawal
 from bot.context.contexts import Context
 from bot.context.words import when
-from bot.dosing.dosing import medicine_of, waits_for_staff
-from bot.household.sheet import marked, refresh
+from bot.dosing.dosing import medicine_of
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.effects import CancelDue, Effects, Entry, Heard, Mark, MoveLine, Retract
 from bot.model.purpose import Purpose
@@ -43,25 +42,10 @@ def retract(
         mine = [line for line in sheet.lines if line.source == source]
         marks = [Mark(line.id, back) for line in mine]
         if marks:
-            out.add(*marks, *_released(ctx, chart, mine))
-            refresh(ctx, out, chart, marked(sheet, marks), reminded=sheet.reminded)
+            out.add(*marks)
     for dose in planned_again(ctx, chart, source):
         dose.carry_out(out, chart)
     return tell_of_withdrawal(ctx, out, chart, Said(person.name, "", source))
-
-
-def _released(ctx: Context, chart: Chart, lines: list[Line]) -> list[Mark]:
-    """Doses still to come that waited for staff because of what is taken back: planned
-    again. Whether they may be given is looked at once more when their time comes."""
-    return [
-        Mark(after.id, "planned")
-        for line in lines
-        if line.item.med and line.choice == "given" and line.item.slot_at
-        for after in chart.doses(line.item.med)
-        if after.state == "held"
-        and after.item.slot_at
-        and after.item.slot_at > max(line.item.slot_at, ctx.now)
-    ]
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,7 +106,7 @@ def planned_again(ctx: Context, chart: Chart, source: str) -> list[PlannedAgain]
 
 def _may_come_as_planned(ctx: Context, left: Chart, line: Line) -> bool:
     medicine, slot = medicine_of(left, line.item.med), line.item.slot_at
-    if medicine is None or slot is None or waits_for_staff(left, medicine):
+    if medicine is None or slot is None or ctx.standing(left).holds_on_medicine(medicine.name):
         return False
     if slot not in {one.at for one in slots(left.plan, medicine)}:
         return False
