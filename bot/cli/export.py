@@ -25,8 +25,8 @@ from bot.records.tables import as_csv, json_lines
 from bot.records.whole import WholeRecord
 from bot.service.clock import SystemClock
 from bot.store import load
-from bot.store.apply import log
 from bot.store.database import Database, Tx
+from bot.store.rows import log
 from bot.store.whole import whole
 
 from .errors import CommandError

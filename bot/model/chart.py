@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import datetime, time, timedelta
-from typing import Any
+from typing import Any, Final
 from zoneinfo import ZoneInfo
 
 from .chat import Media
@@ -65,6 +65,10 @@ class Line:
     person: int | None = None
 
 
+MOVED: Final = "later:"
+"""How the key of a prompt begins that a moved dose got for itself alone."""
+
+
 @dataclass(frozen=True, slots=True)
 class Sheet:
     """One prompt of a patient with its lines."""
@@ -76,6 +80,12 @@ class Sheet:
     sent_at: datetime | None
     lines: tuple[Line, ...]
     reminded: bool = False
+
+    @property
+    def moved(self) -> bool:
+        """Whether it is a dose alone, at another time than planned: a changed plan leaves
+        it there."""
+        return self.key.startswith(MOVED)
 
     @property
     def open(self) -> tuple[Line, ...]:
@@ -260,7 +270,7 @@ class Chart:
             line.item.id
             for sheet in self.sheets
             for line in sheet.lines
-            if line.state != "planned" or sheet.key.startswith("later:")
+            if line.state != "planned" or sheet.moved
         }
 
     def asked(self, now: datetime) -> list[Sheet]:
@@ -354,4 +364,4 @@ class RosterLine:
     @property
     def under_way(self) -> bool:
         """False for one of the past, who is here because of an open case."""
-        return self.state != "ended"
+        return self.state not in ("ended", "died")

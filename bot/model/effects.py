@@ -10,7 +10,7 @@ from .chart import Line, Person, WoundCheck
 from .chat import Button, Media, Outgoing
 from .conversation import Conversation, Question
 from .hold import Hold
-from .ids import EventId, HoldId
+from .ids import Cause, EventId, HoldId, MemberId, PersonId
 from .observation import Observation
 from .plan import Item, Plan, Prompt
 from .protocol import Protocol
@@ -460,12 +460,20 @@ class Effects:
     """All that one event leads to, in the order in which it was decided.
 
     ``event`` makes the keys of messages, so that the same event looked at twice sends
-    nothing twice; ``chat`` is where it came from.
+    nothing twice; ``chat`` is where it came from, ``person`` or ``member`` whose act it
+    was, if anybody's.
     """
 
     event: EventId
     chat: int = 0
     all: list[Effect] = field(default_factory=list)
+    person: PersonId | None = None
+    member: MemberId | None = None
+
+    @property
+    def cause(self) -> Cause:
+        """What every row that comes of it carries."""
+        return Cause(self.event, self.person, self.member)
 
     def add(self, *effects: Effect) -> None:
         """Keep these, in this order."""

@@ -50,12 +50,12 @@ def _after(chart: Chart, one: o.Effect, now: datetime) -> Chart:
         case o.Heard():
             return replace(chart, last_heard=now)
         case o.EndCourse(died=died):
-            return replace(chart, state="died" if died else "ended")
+            return replace(chart, state="died" if died or chart.state == "died" else "ended")
         case o.SetState(state=state):
             return replace(chart, state=state)
         case o.Hush():
-            return replace(chart, cases=())
-        case o.Leave(person=person):
+            return replace(chart, cases=(), late_taps=())
+        case o.Leave(person=person) | o.Forget(person=person):
             return replace(chart, people=tuple(p for p in chart.people if p.id != person))
         case o.SetLanguage(person=person, lang=lang):
             people = (replace(p, lang=lang) if p.id == person else p for p in chart.people)
@@ -110,16 +110,17 @@ def _told(chart: Chart, one: o.Note | o.Retract | o.Correct, now: datetime) -> C
 
 def _case(chart: Chart, one: o.CaseChange) -> Chart:
     others = tuple(case for case in chart.cases if case.id != one.id)
+    number = max(chart.next_case, int(one.id.rpartition("-")[2]) + 1)
     if one.state == "closed":
-        return replace(chart, cases=others)
+        return replace(chart, cases=others, next_case=number)
     before = next((case for case in chart.cases if case.id == one.id), None)
-    by = one.by or (before.acknowledged_by if before else None)
+    taken = before.acknowledged_by if before else None
+    by = taken or one.by if one.state == "answered" else one.by or taken
     case = Case(
         one.id, one.patient, one.matter, one.urgency, one.state, one.opened_at, one.deadline,
         one.pages, one.policy, one.body, by if one.state != "open" else None,
     )  # fmt: skip
-    number = int(one.id.rpartition("-")[2])
-    return replace(chart, cases=(*others, case), next_case=max(chart.next_case, number + 1))
+    return replace(chart, cases=(*others, case), next_case=number)
 
 
 PromptEffect = o.Mark | o.Retext | o.MoveLine | o.PromptSent | o.Reminded | o.NewPlan
@@ -191,24 +192,38 @@ def _moved(chart: Chart, one: o.MoveLine) -> Chart:
 
 def _planned(chart: Chart, coming: tuple[Prompt, ...], now: datetime) -> Chart:
     """Prompts still to come are replaced; those that were sent, and moved doses, stay."""
-    kept = [
-        sheet
-        for sheet in chart.sheets
-        if sheet.sent_at is not None or sheet.due_at <= now or sheet.key.startswith("later:")
-    ]
-    number = min([0, *(sheet.id for sheet in chart.sheets), *_numbers(chart)]) - 1
+    kept: dict[str, Sheet] = {}
+    for sheet in chart.sheets:
+        stays = sheet.sent_at is not None or sheet.due_at <= now or sheet.moved
+        lines = tuple(x for x in sheet.lines if stays or x.state != "planned")
+        if stays or lines:
+            kept[sheet.key] = replace(sheet, lines=lines)
+    number = min([0, *(sheet.id for sheet in chart.sheets), *(x.id for x in chart.lines())])
+    known = {x.item.id: x for sheet in kept.values() for x in sheet.lines}
+    settled = {id for id, line in known.items() if line.state != "planned"}
+    again = {item.id for prompt in coming for item in prompt.items} - settled
+    for key, sheet in kept.items():
+        left = tuple(x for x in sheet.lines if x.item.id not in again)
+        kept[key] = replace(sheet, lines=left)
     for prompt in coming:
-        first = number - 1
-        lines = tuple(
-            Line(first - place, number, item, "planned") for place, item in enumerate(prompt.items)
-        )
-        kept.append(Sheet(number, prompt.key, prompt.due_at, prompt.day, None, lines))
-        number = first - len(lines) - 1
-    doses = tuple(x for sheet in kept for x in sheet.lines if x.item.kind == "dose")
-    known = {x.id for x in doses}
-    past = (x for x in chart.dose_lines if x.state != "planned" and x.id not in known)
-    return replace(chart, sheets=tuple(kept), dose_lines=(*past, *doses))
+        number -= 1
+        new = Sheet(number, prompt.key, prompt.due_at, prompt.day, None, ())
+        home = replace(kept.get(prompt.key, new), due_at=prompt.due_at)
+        lines = home.lines
+        for item in prompt.items:
+            if item.id in again:
+                number -= 1
+                line = known.get(item.id) or Line(number, home.id, item, "planned")
+                lines = (*lines, replace(line, prompt=home.id, item=item))
+        kept[prompt.key] = replace(home, lines=lines)
+    doses = tuple(x for sheet in kept.values() for x in sheet.lines if x.item.kind == "dose")
+    here = {x.id for x in doses} | {x.id for x in chart.lines()}
+    # Of the doses whose prompts are not at hand: what lies behind, and what is settled, stays.
+    others = (
+        x for x in chart.dose_lines if x.id not in here and (x.state != "planned" or _past(x, now))
+    )  # fmt: skip
+    return replace(chart, sheets=tuple(kept.values()), dose_lines=(*others, *doses))
 
 
-def _numbers(chart: Chart) -> list[int]:
-    return [line.id for sheet in chart.sheets for line in sheet.lines]
+def _past(line: Line, now: datetime) -> bool:
+    return line.item.slot_at is not None and line.item.slot_at <= now

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import NewType
 
 PersonId = NewType("PersonId", int)
@@ -27,6 +28,16 @@ SourceId = NewType("SourceId", str)
 
 HOSPITAL = "hospital:"
 """How the source of what was told of a stay begins."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cause:
+    """What a row comes from: the event, and who caused it: someone at home, or of the
+    practice. All empty: the program itself, or a row from before events had ids."""
+
+    event: EventId | None = None
+    person: PersonId | None = None
+    member: MemberId | None = None
 
 
 def message_source(chat: int, message: int) -> SourceId:

@@ -8,6 +8,10 @@ from datetime import date, datetime
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from bot.model.ids import Cause
+
+from .chain import NOBODY
+
 MARKS = {
     "said": "said", "tapped": "tapped", "sent": "got", "noted": "noted", "finding": "rule",
     "case": "case", "page": "paged", "staff": "wrote", "picture": "sent a picture",
@@ -33,6 +37,7 @@ class Record:
     author: str
     text: str
     data: dict[str, Any]
+    by: Cause = NOBODY
 
     def as_dict(self) -> dict[str, Any]:
         """Ready for JSON Lines."""

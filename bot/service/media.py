@@ -29,8 +29,9 @@ from bot.pictures.compose import alone, side_by_side
 from bot.pictures.film import can_film, check_film, clean_film, contact_sheet
 from bot.pictures.opening import PictureError, kind_of
 from bot.store import load
-from bot.store.apply import apply, log, put_due
+from bot.store.apply import apply
 from bot.store.database import Database, Row, Tx, pack, stamp
+from bot.store.rows import log, put_due
 from bot.store.shelf import Kept, Shelf
 from bot.telegram.client import Client
 from bot.telegram.outcome import PlatformError, TokenWrong
@@ -114,7 +115,7 @@ def _tell(tx: Tx, practice: Practice, ctx: FellDue, key: str, why: str, now: dat
         if desk.rank == 0:
             text = practice.words.say("desk_not_kept", lang, name=chart.name, why=why[:300])
             out.say(desk.chat, text, patient=chart.id, topic=AboutPatient(chart.id))
-    log(tx, "failed", "bot", why, now, chart.id, {"key": key})
+    log(tx, "failed", "bot", why, now, chart.id, {"key": key}, out.cause)
     apply(tx, out, now)
 
 

@@ -15,9 +15,10 @@ from bot.model.effects import ChatMoved, Effects
 from bot.model.ids import EventId, due_event, update_event
 from bot.model.text import Lang
 from bot.store import load
-from bot.store.apply import apply, log, put_due, send
+from bot.store.apply import apply
 from bot.store.database import Database, Row, Tx, moment, stamp
 from bot.store.known import Stored
+from bot.store.rows import log, put_due, send
 from bot.telegram.translate import incoming
 
 from .practice import fresh_code
@@ -83,7 +84,7 @@ def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime
             lang: Lang = "es" if event.sender and (event.sender.lang or "")[:2] == "es" else "en"
             out = Effects(EventId(f"sorry:{row['update_id']}"))
             out.say(event.chat, practice.words.say("passed_on", lang, phone=phone), urgent=True)
-            send(tx, out.sends, now)
+            send(tx, out.sends, now, out.cause)
 
 
 def _tell_staff(tx: Tx, practice: Practice, key: str, text: str, why: str, now: datetime) -> None:
@@ -91,8 +92,8 @@ def _tell_staff(tx: Tx, practice: Practice, key: str, text: str, why: str, now: 
     for desk in load.desks(tx):
         words = practice.words.say("desk_failed", practice.clinic.language, text=text[:1500])
         out.say(desk.chat, words, urgent=True)
-    send(tx, out.sends, now)
-    log(tx, "failed", "bot", text, now, None, {"why": why})
+    send(tx, out.sends, now, out.cause)
+    log(tx, "failed", "bot", text, now, None, {"why": why}, out.cause)
 
 
 async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:

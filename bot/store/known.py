@@ -3,7 +3,6 @@
 
 from __future__ import annotations
 
-import json
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -14,7 +13,8 @@ from bot.records.record import TAIL, Record, readable
 
 from . import load
 from .apply import conversation
-from .database import Tx, moment
+from .database import Tx
+from .whole import record_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,7 +92,4 @@ def records(tx: Tx, patient: int, most: int | None = None) -> list[Record]:
         if most is None
         else tx.all("log_tail", patient_id=patient, most=most)
     )
-    return [
-        Record(r["id"], moment(r["at"]), r["kind"], r["author"], r["text"], json.loads(r["data"]))
-        for r in rows
-    ]
+    return [record_of(row) for row in rows]

@@ -28,8 +28,9 @@ from bot.model.chat import Incoming, Media, Sender
 from bot.model.effects import Effects
 from bot.model.ids import EventId, due_event, update_event
 from bot.store import load
-from bot.store.apply import apply, put_due
+from bot.store.apply import apply
 from bot.store.database import Tx, pack, stamp
+from bot.store.rows import put_due
 from bot.store.shelf import Shelf
 
 from .album import Album

@@ -44,9 +44,9 @@ from bot.review.site import COOKIE  # noqa: E402
 from bot.service.app import App  # noqa: E402
 from bot.service.practice import secret_of  # noqa: E402
 from bot.service.work import handle_due, handle_update  # noqa: E402
-from bot.store.apply import log  # noqa: E402
 from bot.store.database import Database, Row, Tx, pack, stamp  # noqa: E402
 from bot.store.review import ReviewStore  # noqa: E402
+from bot.store.rows import log  # noqa: E402
 from bot.store.shelf import Shelf  # noqa: E402
 from bot.store.sql import statements  # noqa: E402
 from bot.telegram.client import Client  # noqa: E402
