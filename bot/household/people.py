@@ -19,6 +19,8 @@ from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 from bot.plan.prompts import rebuild
 from bot.plan.travel import travel
+from bot.standing.standing import Over
+from bot.standing.words import hold_notice
 
 
 def start_link(bot_name: str, code: str) -> str:
@@ -165,19 +167,22 @@ def move_zone(ctx: AtHome, out: Effects, chart: Chart, person: Person, zone: str
 
 def what_next(ctx: AtHome, chart: Chart, lang: Lang) -> str:
     """The next prompts, with their times."""
-    local_now = chart.local(ctx.now)
+    local_now, standing = chart.local(ctx.now), ctx.standing(chart)
     coming = sorted(
         (s for s in chart.sheets if s.sent_at is None and s.due_at >= ctx.now),
         key=lambda sheet: sheet.due_at,
     )
     lines: list[str] = []
-    for sheet in coming[:3]:
+    for sheet in coming:
+        free = [line for line in sheet.lines if not standing.is_held(line.item)]
         at = when(chart.local(sheet.due_at), local_now, lang)
-        items = "; ".join(_first_sentence(line.item.text.say(lang)) for line in sheet.lines)
-        lines.append(f"{at}: {items}")
-    if not lines:
+        items = "; ".join(_first_sentence(line.item.text.say(lang)) for line in free)
+        lines += [f"{at}: {items}"] if free else []
+    if isinstance(standing.mode, Over) or not (lines or standing.all_holds):
         return ctx.words.say("next_none", lang, name=chart.name)
-    return "\n".join([ctx.words.say("next_head", lang, name=chart.name), *lines])
+    head = [ctx.words.say("next_head", lang, name=chart.name)] if lines else []
+    held = hold_notice(standing.all_holds, chart.plan, lang, ctx.words, both_phones(ctx, lang))
+    return "\n".join([*head, *lines[:3], *([held] if standing.all_holds else [])])
 
 
 def _first_sentence(text: str) -> str:

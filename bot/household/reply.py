@@ -298,6 +298,10 @@ def _answer(
         text = words.say("death_after", lang, phone=both_phones(ctx, lang))
         out.tell(person, Purpose.answer, text, patient=chart.id, topic=AboutPatient(chart.id))
         return
+    if any(one.about == "life" for one in observations):
+        text = words.say("death_told", lang, name=chart.name, phone=both_phones(ctx, lang))
+        out.tell(person, Purpose.farewell, text, patient=chart.id, topic=AboutPatient(chart.id))
+        return
     if top is Urgency.emergency:
         # Whom to phone and what to do: nothing else stands in the way of it.
         out.tell(
@@ -305,10 +309,6 @@ def _answer(
             topic=AboutPatient(chart.id), urgent=True,
             buttons=emergency_buttons(ctx, person.chat, chart, lang),
         )  # fmt: skip
-        return
-    if any(one.about == "life" for one in observations):
-        text = words.say("death_told", lang, name=chart.name, phone=both_phones(ctx, lang))
-        out.tell(person, Purpose.farewell, text, patient=chart.id, topic=AboutPatient(chart.id))
         return
     parts = list(urgent) if top is Urgency.same_day else []
     noted = [one for one in observations if one.about != "request"]

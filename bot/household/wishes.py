@@ -22,6 +22,7 @@ from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 from bot.plan.prompts import rebuild
+from bot.standing.standing import End, Over
 
 COMMANDS: dict[str, frozenset[str]] = {
     "undo": frozenset({"undo", "deshacer", "borrar", "take it back"}),
@@ -40,6 +41,8 @@ COMMANDS: dict[str, frozenset[str]] = {
 
 ADMIN = frozenset({"menu", "hours", "leave", "forget"})
 """Wishes about the chat itself, which stand in no one's way."""
+OF_THE_LIVING = frozenset({"next", "normal", "later", "hours", "menu"})
+"""Wishes that make no sense any more for one that has died."""
 PAUSE = timedelta(hours=1)
 MORNINGS, EVENINGS = (6, 7, 8, 9, 10), (18, 19, 20, 21)
 WANTS = ("all", "doses", "care")
@@ -72,7 +75,10 @@ def carry_out(
         household.invite(ctx, out, chart, person)
         return True
     rows: Rows = ()
-    if wish == "next":
+    mode = ctx.standing(chart).mode
+    if isinstance(mode, Over) and mode.reason is not End.ended and wish in OF_THE_LIVING:
+        text = words.say("death_after", lang, phone=both_phones(ctx, lang))
+    elif wish == "next":
         text = household.what_next(ctx, chart, lang)
     elif wish == "normal":
         text = normal_now(ctx, chart, lang)

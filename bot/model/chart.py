@@ -113,6 +113,17 @@ class Case:
     body: dict[str, Any]
     acknowledged_by: str | None = None
 
+    @property
+    def tells_death(self) -> bool:
+        """Whether the family told in it that the patient has died."""
+        return tells_death(self.body)
+
+
+def tells_death(body: Mapping[str, Any]) -> bool:
+    """Whether a case with these entries holds the word of a death."""
+    seen = (one for entry in body.get("entries", ()) for one in entry["seen"])
+    return any(one["about"] == "life" for one in seen)
+
 
 @dataclass(frozen=True, slots=True)
 class Picture:

@@ -61,7 +61,8 @@ def needs_confirmation_of(
     under way: as for a whole order, and what is far from the plan's present order of it."""
     unconfirmed = medicine.model_copy(update={"confirmed_by": None})
     made = with_order(plan, unconfirmed)
-    place = len(made.medicines) - 1
+    names = [one.name.casefold() for one in made.medicines]
+    place = names.index(medicine.name.casefold())
     found = [one for one in needs_confirmation(made, formulary) if one.place == place]
     drug = formulary.find(medicine.name)
     for before in plan.medicines:
@@ -74,14 +75,18 @@ def needs_confirmation_of(
 def with_order(plan: Plan, medicine: Medicine) -> Plan:
     """The plan with a new medicine, or with a changed order of one that it has.
 
-    What is withheld stays so: a new order is no word on whether to go on with it.
+    What is withheld stays so: a new order is no word on whether to go on with it. A changed
+    order keeps its place, which buttons that wait elsewhere name it by.
     """
-    name = medicine.name.casefold()
-    others = tuple(one for one in plan.medicines if one.name.casefold() != name)
-    before = next((one for one in plan.medicines if one.name.casefold() == name), None)
-    if before is not None:
-        medicine = medicine.model_copy(update={"withheld": before.withheld})
-    return Plan.model_validate({**dict(plan), "medicines": (*others, medicine)})
+    names = [one.name.casefold() for one in plan.medicines]
+    medicines = list(plan.medicines)
+    if medicine.name.casefold() in names:
+        place = names.index(medicine.name.casefold())
+        before = medicines[place]
+        medicines[place] = medicine.model_copy(update={"withheld": before.withheld})
+    else:
+        medicines.append(medicine)
+    return Plan.model_validate({**dict(plan), "medicines": tuple(medicines)})
 
 
 def needs_confirmation(plan: Plan, formulary: Formulary) -> list[DoseFinding]:
