@@ -7,7 +7,7 @@ raises it and pages anew. Policy and deadline are frozen into the case when it o
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
@@ -18,6 +18,7 @@ from bot.context.opening import deadline, next_opening, weekday
 from bot.context.phones import what_happens_now
 from bot.model.chart import Case, Chart, Desk
 from bot.model.effects import CancelDue, CaseChange, Due, Effects, Entry
+from bot.model.evolve import evolve
 from bot.model.finding import Finding
 from bot.model.settings import Clinic, PagingStep
 from bot.model.topic import AboutCase
@@ -91,18 +92,18 @@ def raise_findings(
     findings: Sequence[Finding],
     said: Said,
     seen: Sequence[dict[str, Any]] = (),
-) -> Urgency:
-    """Open, join or raise a case for findings above ``none``; the highest urgency.
+) -> CaseChange | None:
+    """Open, join or raise a case for findings above ``none``; the case, if there is one.
 
-    All findings of one reply go to one case, that of the most urgent matter, so that
-    staff get one message. ``seen`` is what was read from the reply.
+    One event makes one case, that of its most urgent matter, so that staff get one
+    message. While an emergency is open, all joins it. ``seen`` is what was read.
     """
     urgent = sorted(
         (finding for finding in findings if finding.urgency > Urgency.none),
         key=lambda finding: -finding.urgency,
     )
     if not urgent:
-        return Urgency.none
+        return None
     for finding in urgent:
         data = {
             "rule": finding.rule, "urgency": finding.urgency.name, "matter": finding.matter,
@@ -111,8 +112,9 @@ def raise_findings(
         out.add(Entry("finding", "rule", because, chart.id, data))
     lead = urgent[0]
     entry = _entry(ctx, chart, urgent, said, seen)
-    case = next((one for one in chart.cases if one.matter == lead.matter), None)
-    change, more = _opened(ctx, out, chart, lead, entry) if case is None else _joined(
+    known = evolve(chart, out.all, ctx.now)
+    case = _joins(known, out, lead)
+    change, more = _opened(ctx, known, lead, entry) if case is None else _joined(
         ctx, case, lead, entry
     )  # fmt: skip
     _announce(ctx, out, chart, change, more)
@@ -123,18 +125,23 @@ def raise_findings(
     if change.deadline > ctx.now:
         data = {"case": change.id}
         out.add(Due(f"deadline:{change.id}", "deadline", change.deadline, chart.id, data))
-    return lead.urgency
+    return change
+
+
+def _joins(chart: Chart, out: Effects, lead: Finding) -> Case | None:
+    """The case that a finding belongs to: an open emergency, that of this very event, or
+    the one of its matter."""
+    emergency = next((c for c in chart.cases if c.urgency is Urgency.emergency), None)
+    made = {change.id for change in out.of(CaseChange)}
+    own = next((c for c in chart.cases if c.id in made), None)
+    return emergency or own or next((c for c in chart.cases if c.matter == lead.matter), None)
 
 
 def _opened(
-    ctx: Context, out: Effects, chart: Chart, lead: Finding, entry: dict[str, Any]
+    ctx: Context, chart: Chart, lead: Finding, entry: dict[str, Any]
 ) -> tuple[CaseChange, str]:
-    number = chart.next_case + sum(
-        isinstance(c, CaseChange) and c.patient == chart.id and c.opened_at == ctx.now
-        for c in out.all
-    )
     opened = CaseChange(
-        id=f"{chart.id}-{number}",
+        id=f"{chart.id}-{chart.next_case}",
         patient=chart.id,
         matter=lead.matter,
         urgency=lead.urgency,
@@ -222,6 +229,22 @@ def _announce(ctx: Context, out: Effects, chart: Chart, case: CaseChange, more: 
             urgent=emergency,
             quiet=not emergency and not ctx.open_now(),
         )
+
+
+def join_words(ctx: Context, out: Effects, chart: Chart, case: Case, said: Said) -> None:
+    """The household's own words join a case as they are; whoever has it hears of them."""
+    entry = {
+        "at": ctx.now.isoformat(), "by": said.by, "text": said.text, "by_button": said.by_button,
+        "source": said.source, "seen": [], "topics": [], "told": "", "day": chart.day(ctx.now),
+        "urgency": case.urgency.name, "findings": [],
+    }  # fmt: skip
+    current = next((one for one in chart.cases if one.id == case.id), case)
+    change = replace(
+        change_case(current),
+        body={**current.body, "entries": [*current.body.get("entries", []), entry]},
+    )
+    out.add(change)
+    _announce(ctx, out, chart, change, "case_more")
 
 
 def page_again(ctx: Context, out: Effects, chart: Chart, case: Case) -> None:

@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.cases.cases import Said, raise_findings
+from bot.cases.holding import fresh_holds, put_holds
 from bot.context.contexts import Context
 from bot.context.phones import what_happens_now
 from bot.model.chart import Chart, Person
 from bot.model.effects import Effects, Entry, Heard, Note
 from bot.model.finding import Finding
 from bot.model.observation import Noted, Observation
+from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.urgency import Urgency
 from bot.triage import triage
@@ -54,8 +57,18 @@ def take_note(
     )
     findings = sorted([*more, *found], key=lambda finding: -finding.urgency)
     seen = [one.as_dict() for one in observations]
-    raise_findings(ctx, out, chart, findings, said, seen)
+    fresh = fresh_holds(ctx, out, chart, noted, history, findings)
+    findings += fresh.findings
+    held = replace(chart, holds=(*chart.holds, *fresh.holds))
+    case = raise_findings(ctx, out, held, findings, said, seen)
+    put_holds(ctx, out, chart, fresh.holds, case.id if case else None)
     return findings
+
+
+def purpose_of(findings: Sequence[Finding]) -> Purpose:
+    """What the reply to what was told is for."""
+    urgent = any(finding.urgency is Urgency.emergency for finding in findings)
+    return Purpose.urgent if urgent else Purpose.answer
 
 
 def advice_for(ctx: Context, chart: Chart, findings: Sequence[Finding], lang: Lang) -> list[str]:

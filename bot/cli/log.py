@@ -9,9 +9,9 @@ from pathlib import Path
 
 from bot.model.chart import RosterLine
 from bot.records.record import Record, readable
-from bot.service.work import records
 from bot.store import load
 from bot.store.database import Database, Tx
+from bot.store.known import records
 
 from .patient import patient_of
 from .place import add_database, count, database_of

@@ -8,6 +8,7 @@ from datetime import datetime, time, timedelta
 
 from bot.context.contexts import AtHome
 from bot.context.practice import Practice
+from bot.events.bind import bind
 from bot.household.reply import reply
 from bot.model.chart import Chart, Desk, Line, Person, Sheet
 from bot.model.chat import Incoming, Outgoing, Sender
@@ -97,6 +98,7 @@ def try_reply(
     )
     out = Effects(EventId(SOURCE), OWNER)
     reply(ctx, out, event, chart, owner, text, SOURCE)
+    bind(ctx, out)
     reading = read(text, _context(moment, plan, moment.day))
     findings, raised = _findings(out, history, moment, now, rules, plan)
     sends = [one for one in out.sends if one.kind == "send"]

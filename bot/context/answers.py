@@ -18,12 +18,14 @@ SHOWN = 5
 
 
 class ReadyAnswer(Strict):
-    """One answer; ``matters`` are the topics of the cases that it is offered for."""
+    """One answer; ``matters`` are the topics of the cases that it is offered for. ``holds``:
+    it asks to wait with a medicine, which is then on hold."""
 
     id: Slug
     title: Text
     text: Text
     matters: tuple[str, ...] = ()
+    holds: bool = False
 
     @model_validator(mode="after")
     def _known(self) -> ReadyAnswer:

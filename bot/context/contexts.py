@@ -14,6 +14,8 @@ from bot.model.conversation import NOTHING_OPEN, Conversation
 from bot.model.ids import EventId
 from bot.model.settings import Clinic
 from bot.model.topic import Topic
+from bot.standing.of_chart import standing_of
+from bot.standing.standing import Standing
 from bot.triage import RuleBook
 
 from .buttons import button
@@ -58,6 +60,10 @@ class Context:
     def desk(self, chat: int) -> Desk | None:
         """The staff chat with this id."""
         return next((desk for desk in self.desks if desk.chat == chat), None)
+
+    def standing(self, chart: Chart) -> Standing:
+        """What is known of a patient now, as one value."""
+        return standing_of(chart, self.now)
 
     def open_now(self) -> bool:
         """Whether the clinic is open at this moment."""

@@ -36,11 +36,29 @@ def both_phones(ctx: Context, lang: Lang) -> str:
     )
 
 
+def emergency_phones(ctx: Context, lang: Lang) -> str:
+    """Whom to phone now: the number that answers at this hour, the emergency number always,
+    and the poison line where the practice has set one."""
+    clinic, words = ctx.clinic, ctx.words
+    shut = words.say(
+        "phone_shut", lang, emergency_name=clinic.emergency_name,
+        emergency_phone=clinic.emergency_phone,
+    )  # fmt: skip
+    parts = [shut]
+    if ctx.open_now():
+        opened = words.say("phone_open", lang, clinic=clinic.name, phone=clinic.phone)
+        parts = [opened, words.say("phone_else", lang, phone=shut)]
+    if clinic.poison_phone:
+        parts.append(words.say("phone_poison", lang, phone=clinic.poison_phone))
+    return "; ".join(parts)
+
+
 def what_happens_now(ctx: Context, chart: Chart, urgency: Urgency, lang: Lang) -> str:
     """What the owner is told of an urgency: what to do, who answers when, whom to phone."""
     words = ctx.words
     phone = whom_to_phone(ctx, lang)
     if urgency is Urgency.emergency:
+        phone = emergency_phones(ctx, lang)
         # Never say that somebody was told when there is nobody to tell.
         told = bool(ctx.desks) or any(member.chat for member in ctx.staff)
         key = "say_emergency" if told else "say_emergency_alone"

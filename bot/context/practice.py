@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from bot.model.protocol import Protocol
 from bot.model.settings import Clinic
+from bot.standing.book import HoldBook, default_holds
 from bot.triage import RuleBook
 
 from .answers import Answers
@@ -25,4 +26,5 @@ class Practice:
     bot_name: str
     secret: bytes
     answers: Answers
+    holds: HoldBook = field(default_factory=default_holds)
     review_url: str = ""

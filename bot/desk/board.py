@@ -202,6 +202,16 @@ def find(roster: Sequence[RosterLine], wanted: str) -> list[RosterLine]:
     return [row for row in roster if row.plan.patient.casefold() == wanted]
 
 
+def split_name(roster: Sequence[RosterLine], text: str) -> tuple[RosterLine | None, str]:
+    """The patient that the first words name, and the rest; the longest name that is one."""
+    words = text.split()
+    for many in range(len(words), 0, -1):
+        rows = find(roster, " ".join(words[:many]))
+        if len(rows) == 1:
+            return rows[0], " ".join(words[many:])
+    return None, text
+
+
 def named(ctx: AtDesk, out: Effects, event: Incoming, wanted: str) -> Chart | None:
     """The patient that staff named behind a command; they are told when there is none."""
     rows = find(ctx.roster, wanted)

@@ -9,11 +9,14 @@ from bot.cases.card import OUTCOMES, case_buttons, case_text, outcome_buttons
 from bot.cases.cases import chain, change_case, quieten
 from bot.context.contexts import AtDesk
 from bot.context.words import clock
+from bot.desk.holds import ask_at_close, hold
+from bot.desk.waiting import asked_to_wait, meant
 from bot.model.action import OnCase
 from bot.model.chart import Case, Chart, Member, Person
 from bot.model.chat import Incoming, Media
 from bot.model.conversation import InCase
 from bot.model.effects import Ask, CaseNote, Effects, Entry, Rows
+from bot.model.purpose import Purpose
 from bot.model.topic import TOPICS, AboutCase, AboutPatient
 
 
@@ -100,6 +103,7 @@ def _close(
     out.add(changed, Entry("case", actor.name, text, chart.id, data))
     quieten(out, case.id, closed=True)
     _show_changed(ctx, out, event, chart, case, "closed", text)
+    ask_at_close(ctx, out, event.chat, chart)
 
 
 def _show_changed(
@@ -177,6 +181,8 @@ def _send_ready(
     out.answer(event.callback, sent)
     said = answer.text.say(lang, **fields)
     out.edit(event.chat, "", f"✓ {sent}\n{said}", (), patient=chart.id, message=event.message)
+    if answer.holds:
+        hold(ctx, out, event.chat, actor, chart, meant(chart, case), said)
     _answered(ctx, out, actor, chart, case, said, to)
     return True
 
@@ -206,6 +212,10 @@ def to_owner(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, chart: C
         out.add(Entry("staff", actor.name, event.text, chart.id, data))
     sent = ctx.words.say("desk_sent", lang, to=f"{to} ({chart.name})")
     out.say(event.chat, sent, patient=chart.id, quiet=True)
+    if targets := asked_to_wait(event.text, chart, case):
+        hold(ctx, out, event.chat, actor, chart, targets, event.text)
+    elif case is not None:
+        ask_at_close(ctx, out, event.chat, chart)
 
 
 def to_person(
@@ -223,8 +233,8 @@ def to_person(
     head = ctx.words.say("saved_for_staff", person.lang, clinic=ctx.clinic.name)
     if case is not None:
         out.add(Ask(person.chat, InCase("case", case)))
-    return out.say(
-        person.chat, f"{head}\n{text}".strip(), media=media, patient=chart.id,
+    return out.tell(
+        person, Purpose.staff_words, f"{head}\n{text}".strip(), media=media, patient=chart.id,
         topic=AboutPatient(chart.id), reply_to=reply_to,
     )  # fmt: skip
 

@@ -8,10 +8,10 @@ from bot.context.buttons import action_of
 from bot.context.contexts import AtDesk
 from bot.desk import cases as desk_cases
 from bot.desk import edits as desk_edits
+from bot.desk import holds, recheck
 from bot.desk import patients as desk_patients
 from bot.desk import people as desk_people
 from bot.desk import plan as desk_plan
-from bot.desk import recheck
 from bot.desk import review_link as desk_review
 from bot.desk.board import board, board_detail
 from bot.model.action import (
@@ -43,7 +43,7 @@ RIGHTS: dict[str, frozenset[str]] = {
 COMMANDS: dict[str, str] = {
     "/help": "patients", "/start": "patients", "/patients": "patients", "/board": "patients",
     "/review": "patients", "/log": "patients", "/link": "patients", "/people": "patients",
-    "/note": "case",
+    "/note": "case", "/hold": "case", "/release": "plan",
     "/enrol": "enrol", "/enroll": "enrol", "/plan": "plan", "/medicine": "plan",
     "/end": "end", "/staff": "staff",
 }  # fmt: skip
@@ -104,7 +104,9 @@ def _message(ctx: AtDesk, out: Effects, event: Incoming) -> None:
         desk_people.staff(ctx, out, event, actor, argument)
     elif command == "/note":
         desk_cases.note(ctx, out, event, actor, argument)
-    elif command in ("/plan", "/medicine"):
+    elif command in ("/hold", "/release"):
+        holds.command(ctx, out, event, actor, command, argument)
+    elif command in ("/plan", "/medicine", "/end"):
         desk_plan.command(ctx, out, event, actor, command, argument)
     elif command in COMMANDS:
         desk_patients.command(ctx, out, event, actor, command, argument)
@@ -135,6 +137,8 @@ def _right_for(action: Action | None) -> str | None:
             return "case"
         case BoardSection() | RemovePerson():
             return "patients"
+        case OnHold(act=act) if act != "release":
+            return "case"
         case OnPlan() | OnRecheck() | ConfirmOrder() | OnHold():
             return "plan"
         case _:
@@ -155,6 +159,8 @@ def _act(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, action: Acti
             return desk_plan.tap(ctx, out, event, actor, patient, step)
         case OnRecheck():
             return recheck.tap(ctx, out, event, actor, action)
+        case OnHold():
+            return holds.tap(ctx, out, event, actor, action)
         case _:
             return False
 

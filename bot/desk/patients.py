@@ -11,13 +11,12 @@ from bot.context.contexts import AtDesk
 from bot.context.words import date_of, when
 from bot.desk.board import named
 from bot.desk.enrol import enrol
-from bot.household import wound
 from bot.household.people import start_link
 from bot.model.action import ConfirmOrder, RemovePerson
 from bot.model.chart import Chart, Member, RosterLine
 from bot.model.chat import Button, Incoming
 from bot.model.conversation import OrderToConfirm
-from bot.model.effects import Ask, CancelDue, Effects, EndCourse, Entry, Invite, Leave, Settle
+from bot.model.effects import Ask, Effects, Entry, Invite, Leave, Settle
 from bot.model.plan import Plan
 from bot.plan.dose_finding import DoseFinding
 from bot.plan.formulary import formulary
@@ -57,7 +56,7 @@ def command(
     else:
         chart = named(ctx, out, event, argument)
         if chart is not None:
-            act = {"/log": _log, "/link": _link, "/end": _end, "/people": _people}[word]
+            act = {"/log": _log, "/link": _link, "/people": _people}[word]
             act(ctx, out, event, actor, chart)
 
 
@@ -228,12 +227,3 @@ def remove(
 def _log(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, chart: Chart) -> None:
     del actor
     out.say(event.chat, "\n".join(ctx.log_tail)[-3900:] or "–", patient=chart.id)
-
-
-def _end(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, chart: Chart) -> None:
-    out.add(EndCourse(chart.id))
-    out.add(*(CancelDue(key) for key in wound.keys_of(chart.id)))
-    lang = ctx.clinic.language
-    text = ctx.words.say("desk_ended", lang, name=chart.name)
-    out.add(Entry("ended", actor.name, text, chart.id))
-    out.say(event.chat, text, patient=chart.id)

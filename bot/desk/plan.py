@@ -5,6 +5,7 @@ Nothing changes before a reason is given: tapping one, or writing one, is the co
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import timedelta
 from zoneinfo import ZoneInfo
 
@@ -12,8 +13,10 @@ from bot.cases.cases import heard_again
 from bot.context.buttons import mark_of
 from bot.context.contexts import AtDesk
 from bot.desk.board import named
+from bot.desk.enrol import AFTER_LAST, FIRST_LOOK
 from bot.desk.plan_changes import GROUPS, Changed, change, offer, with_medicine
 from bot.household import wound
+from bot.household.resumed import ask_last_doses
 from bot.model.action import OnPlan
 from bot.model.chart import Chart, Member
 from bot.model.chat import Button, Incoming
@@ -21,8 +24,11 @@ from bot.model.conversation import MedicineOrder, WhyChange
 from bot.model.effects import (
     Ask,
     CancelDue,
+    Due,
+    Effect,
     Effects,
     EndCourse,
+    EndHold,
     Entry,
     Hush,
     NewPlan,
@@ -30,12 +36,15 @@ from bot.model.effects import (
     SetState,
     Settle,
 )
-from bot.model.plan import Medicine, Plan
+from bot.model.hold import FromDeath, HeldMedicine
+from bot.model.plan import Medicine, Plan, Prompt
+from bot.model.purpose import Purpose
 from bot.model.topic import AboutChange, AboutPatient
 from bot.plan.formulary import formulary
 from bot.plan.order import check_doses, check_plan, load_medicine
 from bot.plan.prompts import rebuild
 from bot.protocol.problem import FlowError
+from bot.standing.holds import covered
 
 REASONS = ("decided", "side_effect", "healing", "worse")
 """Ready reasons; the words stand in flows/words.yaml under ``reason_…``."""
@@ -52,11 +61,40 @@ def command(
     chart = named(ctx, out, event, first)
     if chart is None:
         return
-    if word == "/medicine":
+    if word == "/medicine" and not chart.over and not _told_dead(chart):
         _medicine(ctx, out, event, actor, chart, rest)
         return
-    text, rows = _menu(ctx, event.chat, chart)
+    if chart.state == "ended":
+        text = ctx.words.say("plan_over_now", ctx.clinic.language, name=chart.name)
+        out.say(event.chat, text, patient=chart.id)
+        return
+    if word == "/end" or chart.over or _told_dead(chart):
+        text, rows = _course(ctx, event.chat, chart)
+    else:
+        text, rows = _menu(ctx, event.chat, chart)
     out.say(event.chat, text, buttons=rows, patient=chart.id, topic=AboutChange(chart.id, ""))
+
+
+def _told_dead(chart: Chart) -> bool:
+    return any(isinstance(hold.cause, FromDeath) for hold in chart.holds)
+
+
+def _course(ctx: AtDesk, chat: int, chart: Chart) -> tuple[str, Rows]:
+    """What may be done with the course as a whole; of a patient that has died, only to
+    confirm it or take it back."""
+    lang = ctx.clinic.language
+    offered = offer(chart.plan, _state(chart), "course", ctx.now)
+    rows = [
+        (ctx.button(chat, ctx.words.say(key, lang, what=what), OnPlan(chart.id, code)),)
+        for code, key, what in offered
+    ]
+    rows.append((_cancel(ctx, chat, chart),))
+    return ctx.words.say("plan_what", lang, name=chart.name, day=chart.day(ctx.now)), tuple(rows)
+
+
+def _state(chart: Chart) -> str:
+    """The state by which changes are offered: a death that was told goes before."""
+    return "told_dead" if not chart.over and _told_dead(chart) else chart.state
 
 
 def _menu(ctx: AtDesk, chat: int, chart: Chart) -> tuple[str, Rows]:
@@ -107,7 +145,7 @@ def _group(ctx: AtDesk, out: Effects, event: Incoming, chart: Chart, group: str)
     if group not in GROUPS:
         return False
     lang = ctx.clinic.language
-    offered = offer(chart.plan, chart.state, group, ctx.now)
+    offered = offer(chart.plan, _state(chart), group, ctx.now)
     rows = [
         (ctx.button(event.chat, ctx.words.say(key, lang, what=what),
                 OnPlan(chart.id, code)),)
@@ -264,6 +302,36 @@ def _do(
     return True
 
 
+def _over_with_it(ctx: AtDesk, out: Effects, chart: Chart, plan: Plan, author: str) -> None:
+    """What is stopped for good is not on hold any more."""
+    stopped = {
+        m.name for m in plan.medicines if m.is_withheld(ctx.now) and not m.withheld[-1].until
+    }
+    for hold in chart.holds:
+        names = covered(hold.target, plan)
+        if isinstance(hold.target, HeldMedicine) and names and stopped.issuperset(names):
+            out.add(EndHold(chart.id, hold.id, ctx.actor.id if ctx.actor else None, author))
+
+
+def _alive_again(ctx: AtDesk, chart: Chart, plan: Plan, coming: tuple[Prompt, ...]) -> list[Effect]:
+    """A death that was entered by mistake: the course goes on from now."""
+    found: list[Effect] = [SetState(chart.id, "active")]
+    found += [
+        EndHold(chart.id, hold.id, ctx.actor.id if ctx.actor else None, "")
+        for hold in chart.holds
+        if isinstance(hold.cause, FromDeath)
+    ]
+    found.append(Due(f"silence:{chart.id}", "silence", ctx.now + FIRST_LOOK, chart.id))
+    if coming:
+        last = max(prompt.due_at for prompt in coming) + AFTER_LAST
+        found.append(Due(f"end:{chart.id}", "end", last, chart.id))
+    found += [
+        Due(wound.key_of(chart.id, day), "wound", at, chart.id, {"day": day})
+        for day, at in wound.wound_dues(plan, chart.protocol.implant, ctx.now)
+    ]
+    return found
+
+
 def carry_out(
     ctx: AtDesk, out: Effects, chart: Chart, made: Changed, author: str, why: str
 ) -> None:
@@ -275,17 +343,22 @@ def carry_out(
     out.add(Entry("plan", author, what, chart.id, data))
     sent = chart.settled()
     coming = () if made.then else rebuild(made.plan, chart.protocol, ctx.now, sent)
-    if made.then == "resume":
+    if made.then in ("resume", "alive"):
         coming = rebuild(made.plan, chart.protocol, ctx.now, sent)
-    if made.then in ("", "pause", "resume"):
+    if made.then in ("", "pause", "resume", "alive"):
         out.add(NewPlan(chart.id, made.plan, coming))
+    _over_with_it(ctx, out, chart, made.plan, author)
     if made.then == "pause":
         out.add(SetState(chart.id, "paused"))
         heard_again(ctx, out, chart, author)  # in hospital nobody at home is silent
     elif made.then == "resume":
         out.add(SetState(chart.id, "active"))
+        member = ctx.actor.id if ctx.actor else 0
+        ask_last_doses(ctx, out, replace(chart, plan=made.plan, state="active"), member, author)
+    elif made.then == "alive":
+        out.add(*_alive_again(ctx, chart, made.plan, coming))
     elif made.then:
-        out.add(EndCourse(chart.id))
+        out.add(EndCourse(chart.id, died=made.then == "died"))
         out.add(*(CancelDue(key) for key in wound.keys_of(chart.id)))  # "and with it my messages"
     if made.then == "died":
         out.add(Hush(chart.id))
@@ -293,4 +366,10 @@ def carry_out(
     for person in chart.people:
         text = ctx.words.say(made.words, person.lang, name=chart.name, reason="", **made.fields)
         head = ctx.words.say("saved_for_staff", person.lang, clinic=ctx.clinic.name)
-        out.say(person.chat, f"{head}\n{text}", patient=chart.id, topic=AboutPatient(chart.id))
+        out.tell(
+            person,
+            Purpose.staff_words,
+            f"{head}\n{text}",
+            patient=chart.id,
+            topic=AboutPatient(chart.id),
+        )

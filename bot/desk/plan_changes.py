@@ -27,16 +27,18 @@ CONE_DAYS, PACK_DAYS = (3, 5, 7), 2
 class Changed:
     """The plan after a change. ``words`` is the key of what the owner is told
     (``flows/words.yaml``), with ``fields``; ``then`` what else happens: ``pause``,
-    ``resume``, ``end`` or ``died`` (nobody is told anything)."""
+    ``resume``, ``end``, ``died`` (nobody is told anything) or ``alive`` (that was a mistake)."""
 
     plan: Plan
     words: str
     fields: dict[str, object]
-    then: Literal["", "pause", "resume", "end", "died"] = ""
+    then: Literal["", "pause", "resume", "end", "died", "alive"] = ""
 
 
 def offer(plan: Plan, state: str, group: Group, now: datetime) -> list[tuple[str, str, str]]:
     """Changes of one group: (code, key of the button's words, its ``what``)."""
+    if state in ("ended", "died", "told_dead") and group != "course":
+        return []
     if group == "med":
         return [one for i, med in enumerate(plan.medicines) for one in _for_medicine(i, med, now)]
     if group == "walk":
@@ -50,6 +52,9 @@ def offer(plan: Plan, state: str, group: Group, now: datetime) -> list[tuple[str
         ]
     if group == "pack":
         return [("pi", "change_ice", str(PACK_DAYS)), ("pw", "change_warm", str(PACK_DAYS))]
+    if state in ("died", "told_dead"):
+        confirm = [("zd", "change_died", "")] if state == "told_dead" else []
+        return [*confirm, ("zl", "change_alive", "")]
     paused = state == "paused"
     first = ("zr", "change_resume", "") if paused else ("zp", "change_pause", "")
     return [
@@ -91,7 +96,7 @@ def change(
         return Changed(_with(plan, spans=spans), words, {"days": more})
     if kind in ("pi", "pw"):
         return _packs(plan, protocol, kind, day)
-    then = {"zp": "pause", "zr": "resume", "ze": "end", "zd": "died"}.get(kind)
+    then = {"zp": "pause", "zr": "resume", "ze": "end", "zd": "died", "zl": "alive"}.get(kind)
     if then is None:
         return None
     words = "" if then == "died" else f"told_{then}"

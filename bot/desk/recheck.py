@@ -16,6 +16,7 @@ from bot.model.action import OnRecheck
 from bot.model.chart import Chart, Member, Picture, Review
 from bot.model.chat import Button, Incoming, Media
 from bot.model.effects import Effects, Entry, ReviewChange, Rows
+from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 
@@ -221,4 +222,10 @@ def _carry_out(
     for person in chart.people:
         head = words.say("saved_for_staff", person.lang, clinic=ctx.clinic.name)
         text = words.say(key, person.lang, **fields, phone=both_phones(ctx, person.lang))
-        out.say(person.chat, f"{head}\n{text}", patient=chart.id, topic=AboutPatient(chart.id))
+        out.tell(
+            person,
+            Purpose.staff_words,
+            f"{head}\n{text}",
+            patient=chart.id,
+            topic=AboutPatient(chart.id),
+        )

@@ -11,8 +11,9 @@ from datetime import datetime
 from bot.context.contexts import Context
 from bot.context.words import clock, when
 from bot.model.chart import Chart, Line
-from bot.model.effects import Effects, Entry, Mark, MoveLine
+from bot.model.effects import Effects, Entry, MoveLine
 from bot.model.finding import Finding
+from bot.model.hold import HeldMedicine, encode
 from bot.model.plan import Medicine
 from bot.model.text import Lang, Text
 from bot.model.urgency import Urgency
@@ -42,7 +43,7 @@ def after_given(
     gap = too_close(medicine, _neighbours(before, given_at))
     if gap is not None:
         findings.append(dose_too_close(medicine.name, gap, medicine.gap_hours))
-    if waits_for_staff(chart, medicine):
+    if ctx.standing(chart).holds_on_medicine(medicine.name):
         # It was to wait, and was given: whoever answers must know, and it still waits.
         words = ctx.words.say("dose_hold", lang, name=chart.name, med=medicine.name)
         return [words], [*findings, _given_on_hold(medicine.name)]
@@ -85,7 +86,6 @@ def after_given(
             ctx.words.say("dose_next_moved", lang, **{**fields, "gap": hours, "at": at})
         ], findings
     if isinstance(result, AskStaff):
-        out.add(Mark(following.id, "held"))
         findings.append(unsure_finding(medicine.name, result.why))
         return [ctx.words.say("dose_ask", lang, **fields)], findings
     return [], findings
@@ -98,30 +98,6 @@ def _neighbours(given: list[datetime], at: datetime) -> list[datetime]:
     return [*before[-1:], at, *after[:1]]
 
 
-def hold_next(
-    ctx: Context, out: Effects, chart: Chart, med: str | None, lang: Lang
-) -> tuple[list[str], list[Finding]]:
-    """Two were given at one time: the next one waits until staff say when."""
-    medicine = medicine_of(chart, med)
-    if medicine is None:
-        return [], []
-    coming = [
-        line
-        for line in chart.doses(medicine.name)
-        if line.state == "planned" and line.item.slot_at and line.item.slot_at > ctx.now
-    ]
-    if not coming:
-        return [], []
-    out.add(Mark(coming[0].id, "held"))
-    return [ctx.words.say("dose_hold", lang, name=chart.name, med=medicine.name)], [
-        unsure_finding(medicine.name, _TOO_MUCH)
-    ]
-
-
-_TOO_MUCH = Text(
-    en="too much may have been given too close together.",
-    es="puede que se haya dado demasiado y muy junto.",
-)
 _SO_LATE = Text(
     en="the last one was given so late that the one after it does not fit any more.",
     es="la última se dio tan tarde que la siguiente ya no cabe.",
@@ -154,6 +130,7 @@ def unsure_finding(med: str, why: Text) -> Finding:
             en=f"When to give the next {med} is not plain: {why.en} The next dose is on hold.",
             es=f"No está claro cuándo toca {med}: {why.es} La próxima dosis queda en espera.",
         ),
+        holds=(encode(HeldMedicine(med)),),
     )
 
 
@@ -169,31 +146,13 @@ def _given_on_hold(med: str) -> Finding:
     )
 
 
-HOLDING = frozenset({"dose-doubled", "dose-too-close", "dose-time-unsure"})
-"""Rules after which the owner was told to wait with a medicine until staff answer."""
-
-
-def waits_for_staff(chart: Chart, medicine: Medicine) -> bool:
-    """Whether the owner was told to wait with this medicine, and staff have not answered.
-
-    Answering or closing the case lets the next dose come as planned.
-    """
-    name = medicine.name.casefold()
-    for case in chart.cases:
-        if case.state not in ("open", "acknowledged"):
-            continue
-        for entry in case.body.get("entries", []):
-            held = any(finding["rule"] in HOLDING for finding in entry["findings"])
-            if held and name in str(entry).casefold():
-                return True
-    return False
-
-
 def next_words(ctx: Context, chart: Chart, line: Line, lang: Lang) -> str:
     """When the next dose of the same medicine is due, in a sentence."""
     medicine = medicine_of(chart, line.item.med)
     if medicine is None:
         return ""
+    if ctx.standing(chart).holds_on_medicine(medicine.name):
+        return ctx.words.say("dose_hold", lang, name=chart.name, med=medicine.name)
     coming = _coming(chart, medicine, line)
     if not coming or coming[0].item.slot_at is None:
         return ctx.words.say("dose_no_more", lang, name=chart.name, med=medicine.name)
@@ -247,6 +206,12 @@ def line_behind(chart: Chart, med: str, now: datetime) -> Line | None:
     waiting = [line for line in come if line.state in ("open", "unanswered", "held")]
     found = waiting or come
     return found[-1] if found else None
+
+
+TOO_MUCH = Text(
+    en="too much may have been given too close together.",
+    es="puede que se haya dado demasiado y muy junto.",
+)
 
 
 def _coming(chart: Chart, medicine: Medicine, line: Line) -> list[Line]:

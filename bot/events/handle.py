@@ -6,7 +6,9 @@ from bot.context.contexts import AtDesk, AtHome, FellDue
 from bot.desk.desk import on_desk
 from bot.household.owner import on_owner
 from bot.model.effects import Effects
+from bot.model.ids import MemberId, PersonId
 
+from .bind import bind
 from .due import on_due
 
 
@@ -14,8 +16,11 @@ def handle(context: AtHome | AtDesk | FellDue) -> Effects:
     """What the event leads to, in order, as plain values."""
     match context:
         case AtHome():
-            return on_owner(context)
+            out = on_owner(context)
+            out.person = PersonId(context.person.id) if context.person else None
         case AtDesk():
-            return on_desk(context)
+            out = on_desk(context)
+            out.member = MemberId(context.actor.id) if context.actor else None
         case FellDue():
-            return on_due(context)
+            out = on_due(context)
+    return bind(context, out)

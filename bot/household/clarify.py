@@ -5,16 +5,18 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 from typing import Any
 
-from bot.cases.cases import Said, raise_findings
+from bot.cases.cases import Said
+from bot.cases.noting import take_note
 from bot.context.contexts import AtHome, Context
 from bot.context.phones import both_phones, what_happens_now, whom_to_phone
-from bot.dosing.dosing import hold_next
+from bot.dosing.dosing import TOO_MUCH, unsure_finding
 from bot.household.sheet import sheet_buttons
 from bot.model.action import AskAbout, Seen
 from bot.model.chart import Chart, Person
 from bot.model.conversation import SameDose, Unclear, WhichPatient
 from bot.model.effects import Ask, CancelDue, Due, Effects, Entry, Rows, Settle
 from bot.model.observation import Observation
+from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient, AboutUnclear
 from bot.model.urgency import Urgency
@@ -70,8 +72,9 @@ def ask_once(
     """Ask what was meant, with buttons that fit; staff get it if no answer comes."""
     phone = whom_to_phone(ctx, person.lang)
     key = "ask_rest" if rest else "ask_once"
-    out.say(
-        person.chat,
+    out.tell(
+        person,
+        Purpose.question,
         ctx.words.say(key, person.lang, phone=phone),
         buttons=_buttons(ctx, chart, person),
         topic=AboutUnclear(chart.id),
@@ -97,7 +100,7 @@ def _buttons(ctx: AtHome, chart: Chart, person: Person) -> Rows:
     rows: list[Any] = []
     asked = chart.asked(ctx.now)
     if asked and len(asked[0].open) == 1:
-        rows += sheet_buttons(ctx, person.chat, asked[0], lang)
+        rows += sheet_buttons(ctx, person.chat, chart, asked[0], lang)
     topics = [
         ctx.button(person.chat, words.say(f"ask_about_{topic}", lang), AskAbout(topic, chart.id))
         for topic in OFFERED
@@ -139,13 +142,14 @@ def hand_over(
     lang: Lang = person.lang if person else chart.plan.language
     # It may have been a second dose, and nobody says: the next one waits for staff.
     med = question.med if isinstance(question, SameDose) else None
-    wait, held = hold_next(ctx, out, chart, med, lang)
-    raise_findings(ctx, out, chart, [finding, *held], said)
+    held = [unsure_finding(med, TOO_MUCH)] if med is not None else []
+    take_note(ctx, out, chart, [], said, person=None, more=[finding, *held])
     key = "passed_on" if asked_for else "handed_over"
     told = ctx.words.say(key, lang, phone=both_phones(ctx, lang))
     if held:
         told = what_happens_now(ctx, chart, Urgency.same_day, lang)
-    out.say(chat, "\n\n".join([*wait, told]), patient=chart.id)
+    if person is not None:
+        out.tell(person, Purpose.answer, told, patient=chart.id)
     if isinstance(question, WhichPatient):
         for media in question.media:
             for desk in ctx.desks:
@@ -167,8 +171,9 @@ def offer_values(ctx: AtHome, out: Effects, chart: Chart, person: Person, topic:
     clinic = ctx.words.say("ask_about_clinic", person.lang)
     rows = [(one,) for one in made]
     rows.append((ctx.button(person.chat, clinic, AskAbout("clinic", chart.id)),))
-    out.say(
-        person.chat,
+    out.tell(
+        person,
+        Purpose.question,
         ctx.words.say("describe", person.lang),
         buttons=tuple(rows),
         topic=AboutUnclear(chart.id),

@@ -7,7 +7,6 @@ from datetime import timedelta
 
 from bot.context.contexts import Context
 from bot.context.phones import both_phones
-from bot.dosing.dosing import waits_for_staff
 from bot.model.chart import Chart
 from bot.model.observation import Observation
 from bot.model.text import Lang
@@ -43,7 +42,8 @@ def answer_question(
     if human_medicine_in(text):
         phone = both_phones(ctx, lang)
         return [ctx.words.say("human_medicine", lang, name=chart.name, phone=phone)]
-    held = [one.name for one in chart.plan.medicines if waits_for_staff(chart, one)]
+    standing = ctx.standing(chart)
+    held = [m.name for m in chart.plan.medicines if standing.holds_on_medicine(m.name)]
     about = [name for name in held if name.casefold() in text.casefold()] or held
     if about and ("dose" in questions or any(one.about == "dose" for one in observations)):
         # "As the label says" would be said against what was asked a moment ago: to wait.

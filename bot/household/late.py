@@ -4,16 +4,15 @@ dose hangs on it. Where nobody says, the tap itself is the latest that it can ha
 from __future__ import annotations
 
 import re
-from dataclasses import replace
 from datetime import datetime, timedelta
 
 from bot.context.contexts import Context
 from bot.context.words import clock, day_word
-from bot.household.reply import context_for, wall_time
-from bot.household.sheet import refresh
+from bot.household.reading_context import context_for, wall_time
 from bot.model.action import WhenGiven
 from bot.model.chart import Chart, LateTap, Line, Person, Sheet
 from bot.model.effects import CancelDue, Due, Effects, Entry, Heard
+from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPrompt
 from bot.reading import read
@@ -96,8 +95,8 @@ def ask_when(
         for label, how in labels
     ]
     meds = ", ".join(line.item.med or "" for line in lines)
-    out.say(
-        person.chat, words.say("given_when", lang, name=chart.name, med=meds),
+    out.tell(
+        person, Purpose.question, words.say("given_when", lang, name=chart.name, med=meds),
         buttons=tuple(made), patient=chart.id, topic=AboutPrompt(sheet.id, chart.id),
     )  # fmt: skip
     out.add(Heard(chart.id))
@@ -109,9 +108,6 @@ def ask_when(
     }  # fmt: skip
     due = key_of(sheet.id, _ids(numbers), person.chat)
     out.add(Due(due, KIND, tap.until, chart.id, data))
-    if kept is None:
-        asked = replace(chart, late_taps=(*chart.late_taps, tap))
-        refresh(ctx, out, asked, sheet, reminded=sheet.reminded)
 
 
 def answer_awaited(chart: Chart, med: str, now: datetime) -> datetime | None:
@@ -137,9 +133,6 @@ def forget(ctx: Context, out: Effects, chart: Chart, person: Person, tap: LateTa
     meds = ", ".join(
         line.item.med or "" for line in (sheet.lines if sheet else ()) if line.id in tap.lines
     )
-    if sheet is not None:
-        left = replace(chart, late_taps=tuple(one for one in chart.late_taps if one != tap))
-        refresh(ctx, out, left, sheet, reminded=sheet.reminded)
     text = ctx.words.say("given_mistaken", person.lang, name=chart.name, med=meds)
     out.add(Heard(chart.id))
     out.add(Entry("undone", person.name, meds, chart.id, {"source": tap.source}))

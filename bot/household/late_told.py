@@ -15,6 +15,7 @@ from bot.model.chart import Chart, LateTap, Line, Person, Sheet
 from bot.model.chat import Incoming
 from bot.model.effects import CancelDue, Effects, Entry, Heard
 from bot.model.observation import Observation
+from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 
@@ -140,7 +141,7 @@ def _in_words(
                 "given_mistaken", person.lang, name=chart.name, med=", ".join(sorted(meds))
             )
         )
-        out.say(person.chat, said, patient=chart.id, topic=AboutPatient(chart.id))
+        out.tell(person, Purpose.answer, said, patient=chart.id, topic=AboutPatient(chart.id))
         return True
     if tap is not None:
         ids = "-".join(str(one) for one in tap.lines)
@@ -148,7 +149,7 @@ def _in_words(
     answers = [(line, good(line)) for line in lines]
     if not answer(ctx, out, source, person, chart, sheet, answers, at=told, text=text):
         said = given_words(ctx, chart, lines, told, person.lang)
-        out.say(person.chat, said, patient=chart.id, topic=AboutPatient(chart.id))
+        out.tell(person, Purpose.answer, said, patient=chart.id, topic=AboutPatient(chart.id))
     return True
 
 
@@ -172,4 +173,4 @@ def when_not_told(ctx: Context, out: Effects, chart: Chart, data: dict[str, Any]
     text = ctx.words.say(
         "given_taken", by.lang, name=chart.name, med=meds, at=clock(chart.local(at))
     )
-    out.say(by.chat, text, patient=chart.id, topic=AboutPatient(chart.id))
+    out.tell(by, Purpose.answer, text, patient=chart.id, topic=AboutPatient(chart.id))

@@ -6,7 +6,7 @@ from bot.cases.cases import heard_again
 from bot.context.buttons import action_of
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones
-from bot.household import clarify, pictures, twice, wishes, wound
+from bot.household import clarify, emergency, pictures, resumed, twice, wishes, wound
 from bot.household import people as household
 from bot.household.late_told import tap_when, told_when_anew
 from bot.household.reply import cannot_be_read, reply
@@ -19,7 +19,9 @@ from bot.model.action import (
     AskAbout,
     DoseAgain,
     Healed,
+    LastInHospital,
     Leaving,
+    OnTheWay,
     OwnHours,
     Seen,
     Speak,
@@ -159,6 +161,12 @@ def _act(ctx: AtHome, out: Effects, event: Incoming, person: Person, action: Act
             out.answer(event.callback)
             name = "english" if lang == "en" else "spanish"
             return wishes.carry_out(ctx, out, event, ctx.charts[0], person, name)
+        case OnTheWay(what=step, patient=patient):
+            found = ctx.chart(patient)
+            return found is not None and emergency.tapped(ctx, out, found, person, step)
+        case LastInHospital(place=place, hours=hours, patient=patient):
+            found = ctx.chart(patient)
+            return found is not None and resumed.tapped(ctx, out, found, person, place, hours)
         case Seen() | Healed() | Wish() | OwnHours() | Leaving() | AskAbout():
             chart = ctx.chart(action.patient)
             return chart is not None and _about(ctx, out, event, chart, person, action)

@@ -13,6 +13,8 @@ from bot.model.action import Leaving, Speak, Wish
 from bot.model.chart import Chart, Person
 from bot.model.chat import Button, Incoming
 from bot.model.effects import Effects, Entry, Forget, Heard, Invite, Join, Leave, NewPlan, Rows
+from bot.model.ids import PersonId
+from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 from bot.plan.prompts import rebuild
@@ -65,8 +67,10 @@ def join(ctx: AtHome, out: Effects, event: Incoming, chart: Chart) -> None:
     )  # fmt: skip
     other: Lang = "es" if lang == "en" else "en"
     switch = ctx.button(event.chat, {"en": "English", "es": "Español"}[other], Speak(other))
-    out.say(
-        event.chat,
+    newcomer = Person(PersonId(0), sender.user, event.chat, sender.name, lang)
+    out.tell(
+        newcomer,
+        Purpose.admin,
         f"{text}\n{words.say('welcome_first', lang, when=first)}",
         buttons=(*menu_buttons(ctx, event.chat, chart, lang), (switch,)),
         topic=AboutPatient(chart.id),
@@ -74,7 +78,7 @@ def join(ctx: AtHome, out: Effects, event: Incoming, chart: Chart) -> None:
     )
     for person in chart.people:
         words_for = words.say("joined_others", person.lang, person=sender.name, name=chart.name)
-        out.say(person.chat, words_for, patient=chart.id)
+        out.tell(person, Purpose.admin, words_for, patient=chart.id)
     for desk in ctx.desks:
         if desk.rank == 0:
             text = words.say("joined_staff", clinic.language, by=sender.name, name=chart.name)
@@ -95,7 +99,7 @@ def invite(ctx: AtHome, out: Effects, chart: Chart, person: Person) -> None:
         until=until,
         link=start_link(ctx.practice.bot_name, ctx.fresh_code),
     )
-    out.say(person.chat, text, patient=chart.id)
+    out.tell(person, Purpose.admin, text, patient=chart.id)
 
 
 def ask_to_leave(ctx: AtHome, chart: Chart, person: Person, *, forget: bool) -> tuple[str, Rows]:
@@ -121,18 +125,18 @@ def forget(ctx: AtHome, out: Effects, chart: Chart, person: Person) -> None:
         Entry("left", "former caregiver", "asked that their data be deleted", chart.id),
     )
     words = ctx.words.say("forgotten", person.lang, clinic=ctx.clinic.name)
-    out.say(person.chat, words)
+    out.tell(person, Purpose.admin, words, patient=chart.id)
 
 
 def stop(ctx: AtHome, out: Effects, chart: Chart, person: Person, *, sure: bool) -> None:
     """Leave the chat of a patient, or stay after all."""
     if not sure:
-        out.say(person.chat, ctx.words.say("going_on", person.lang), patient=chart.id)
+        out.tell(person, Purpose.admin, ctx.words.say("going_on", person.lang), patient=chart.id)
         return
     out.add(Leave(chart.id, person.id))
     out.add(Entry("left", person.name, "asked for no more messages", chart.id))
     text = ctx.words.say("stopped", person.lang, phone=both_phones(ctx, person.lang))
-    out.say(person.chat, text, patient=chart.id)
+    out.tell(person, Purpose.admin, text, patient=chart.id)
     for desk in ctx.desks:
         if desk.rank == 0:
             staff = ctx.words.say(
@@ -148,7 +152,7 @@ def move_zone(ctx: AtHome, out: Effects, chart: Chart, person: Person, zone: str
         given = {m.name: times[-1] for m in chart.plan.medicines if (times := chart.given(m.name))}
         plan = travel(chart.plan, zone, ctx.now, given)
     except (ValueError, OSError, KeyError):
-        out.say(person.chat, ctx.words.say("zone_bad", person.lang), patient=chart.id)
+        out.tell(person, Purpose.admin, ctx.words.say("zone_bad", person.lang), patient=chart.id)
         return
     sent = chart.settled()
     out.add(
@@ -156,7 +160,7 @@ def move_zone(ctx: AtHome, out: Effects, chart: Chart, person: Person, zone: str
         Entry("plan", person.name, f"time zone {chart.plan.zone} → {zone}", chart.id),
     )
     text = ctx.words.say("zone_set", person.lang, zone=zone, name=chart.name)
-    out.say(person.chat, text, patient=chart.id)
+    out.tell(person, Purpose.admin, text, patient=chart.id)
 
 
 def what_next(ctx: AtHome, chart: Chart, lang: Lang) -> str:

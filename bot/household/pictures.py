@@ -12,7 +12,6 @@ from bot.context.contexts import AtHome, Context
 from bot.context.phones import whom_to_phone
 from bot.household import clarify
 from bot.household.reply import reply
-from bot.household.sheet import marked, refresh
 from bot.model.chart import FILMS, Chart, Line, Person, Picture
 from bot.model.chat import Incoming, Media
 from bot.model.conversation import Describe, Unclear, WhichPatient
@@ -27,6 +26,7 @@ from bot.model.effects import (
     RetakeAsked,
     Settle,
 )
+from bot.model.purpose import Purpose
 from bot.model.topic import AboutCase, AboutPatient
 from bot.triage import handed_over
 
@@ -126,7 +126,9 @@ def _thank(
         more = ctx.words.say("picture_more", lang, name=chart.name)
         phone = ctx.words.say("urgent_phone", lang, phone=whom_to_phone(ctx, lang))
         text = f"{text} {more} {phone}"
-    out.say(person.chat, text, patient=chart.id, dedupe=key, topic=AboutPatient(chart.id))
+    out.tell(
+        person, Purpose.answer, text, patient=chart.id, dedupe=key, topic=AboutPatient(chart.id)
+    )
 
 
 def _heard_only(ctx: AtHome, out: Effects, chart: Chart, person: Person, source: str) -> None:
@@ -147,7 +149,9 @@ def _described(ctx: AtHome, out: Effects, chart: Chart, person: Person, source: 
     finding = handed_over(text, ctx.rules)
     raise_findings(ctx, out, chart, [finding], Said(person.name, text, source))
     advice = advice_for(ctx, chart, [finding], person.lang)
-    out.say(person.chat, "\n\n".join(advice), patient=chart.id, topic=AboutPatient(chart.id))
+    out.tell(
+        person, Purpose.advice, "\n\n".join(advice), patient=chart.id, topic=AboutPatient(chart.id)
+    )
     if (asked := ctx.conversation.find(Describe)) is not None:
         out.add(Settle(person.chat, asked.key))
 
@@ -266,7 +270,7 @@ def _say_how(ctx: Context, out: Effects, chart: Chart, picture: Picture) -> None
         f"retake_{kind}", person.lang, name=chart.name,
         how=ctx.words.say(f"retake_{how}", person.lang),
     )  # fmt: skip
-    out.say(person.chat, text, patient=chart.id, topic=AboutPatient(chart.id))
+    out.tell(person, Purpose.question, text, patient=chart.id, topic=AboutPatient(chart.id))
 
 
 def answered(
@@ -284,7 +288,6 @@ def answered(
         ]  # fmt: skip
         if marks:
             out.add(*marks)
-            refresh(ctx, out, chart, marked(sheet, marks), reminded=sheet.reminded)
     if person is None or late or chart.over:
         return
     together = [one for one in new if one.media.album and one.media.album == picture.media.album]
@@ -296,7 +299,7 @@ def answered(
         clear = picture.verdict.get("verdict") == "ok"
         words = "picture_seen" if clear else "picture_thanks"
     text = ctx.words.say(words, person.lang, name=chart.name, clinic=ctx.clinic.name)
-    out.say(person.chat, text, patient=chart.id, topic=AboutPatient(chart.id))
+    out.tell(person, Purpose.praise, text, patient=chart.id, topic=AboutPatient(chart.id))
 
 
 def _from(chart: Chart, picture: Picture) -> Person | None:

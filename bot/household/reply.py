@@ -11,18 +11,18 @@ from bot.cases.cases import Said, raise_findings
 from bot.cases.noting import advice_for, take_note
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones, what_happens_now
-from bot.context.words import clock
+from bot.context.words import when
 from bot.dosing.dosing import (
     after_given,
     as_needed_too_close,
-    hold_next,
     line_behind,
     line_for,
     next_words,
 )
 from bot.household import clarify, talking, twice
+from bot.household.emergency import emergency_buttons
 from bot.household.expected import answer_question
-from bot.household.sheet import marked, refresh
+from bot.household.reading_context import context_for, wall_time
 from bot.model.action import Leaving
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.chat import Incoming
@@ -30,10 +30,12 @@ from bot.model.conversation import Describe, Unclear
 from bot.model.effects import Due, Effects, Entry, Heard, Mark, Settle
 from bot.model.finding import Finding
 from bot.model.observation import Observation
+from bot.model.purpose import Purpose
 from bot.model.reading import Context, Reading
 from bot.model.topic import AboutPatient, AboutPrompt
 from bot.model.urgency import Urgency
 from bot.reading import read
+from bot.standing.standing import End, Over
 from bot.triage import handed_over
 
 ANSWERS: dict[str, tuple[str, ...]] = {
@@ -108,7 +110,7 @@ def reply(
     if thanks and _BARE_TIME.match(text):
         thanks, reading = False, replace(reading, understood=False, greeting=False)
     if (thanks or thanked) and chart.state == "active":
-        out.say(person.chat, ctx.words.say("thanks", person.lang), patient=chart.id)
+        out.tell(person, Purpose.answer, ctx.words.say("thanks", person.lang), patient=chart.id)
         return
     observations, marks, tell, more = _doses_and_sessions(
         ctx, out, chart, person, sheet, reading.observations, source, text, moment
@@ -117,9 +119,6 @@ def reply(
     findings = take_note(
         ctx, out, chart, observations, said, person=person, more=more, without=without
     )
-    for one in chart.sheets:
-        if any(mark.line in {line.id for line in one.lines} for mark in marks):
-            refresh(ctx, out, chart, marked(one, marks), reminded=one.reminded)
     _answer(ctx, out, chart, person, reading, text, observations, findings, tell, bool(without))
     _requests(ctx, out, chart, person, observations)
     if reading.understood:
@@ -161,19 +160,6 @@ def _is_bare(text: str, sheet: Sheet, context: Context) -> bool:
     return any(read(text, replace(context, asked=topic)).observations for topic in topics)
 
 
-def context_for(chart: Chart, asked: str, person: Person, moment: datetime) -> Context:
-    local = chart.local(moment)
-    return Context(
-        asked=asked,
-        day=chart.day(moment),
-        at=local.hour * 60 + local.minute,
-        species=chart.plan.species,
-        lang=person.lang,
-        medicines=tuple(medicine.name for medicine in chart.plan.medicines),
-        names=(chart.name,),
-    )
-
-
 def _doses_and_sessions(
     ctx: AtHome,
     out: Effects,
@@ -198,7 +184,9 @@ def _doses_and_sessions(
             line = _line_answered(open_lines, seen, marks)
             if line is not None:
                 seen_as = f"@{seen.about}.{seen.value}"
-                marks.append(Mark(line.id, "answered", seen_as, person.name, ctx.now, source))
+                marks.append(
+                    Mark(line.id, "answered", seen_as, person.name, ctx.now, source, person.id)
+                )
             continue
         for one in _by_medicine(chart, open_lines, seen, moment):
             kept = _dose(ctx, out, chart, person, one, source, marks, tell, more,
@@ -268,10 +256,7 @@ def _dose(
         if waits and earlier and behind is not None and behind.item.slot_at:
             at = min(behind.item.slot_at, moment)  # "this morning": about when it was due
     if seen.value == "doubled":
-        words, findings = hold_next(ctx, out, chart, seen.med, person.lang)
-        tell += words
-        more += findings
-        return True
+        return True  # the medicine is held by the rule of a dose given twice
     if line is None:
         if seen.value == "given":
             more += as_needed_too_close(chart, seen.med, at)
@@ -280,28 +265,16 @@ def _dose(
         if line.state == "answered" and line.choice == "given":
             twice.ask_same(ctx, out, chart, person, line, at)
             return False
-        marks.append(Mark(line.id, "answered", "given", person.name, at, source))
+        marks.append(Mark(line.id, "answered", "given", person.name, at, source, person.id))
         words, findings = after_given(ctx, out, chart, line, at, person.lang)
         tell += words
         more += findings
     elif seen.value in ("missed", "refused"):
         if line.state != "answered":
-            marks.append(Mark(line.id, "answered", seen.value, person.name, at, source))
+            marks.append(Mark(line.id, "answered", seen.value, person.name, at, source, person.id))
         following = next_words(ctx, chart, line, person.lang)
         tell.append(ctx.words.say("dose_missed", person.lang, next=following).strip())
     return True
-
-
-def wall_time(chart: Chart, now: datetime, at: str | None) -> datetime:
-    """The nearest past moment with this local wall-clock time; now without one."""
-    if at is None:
-        return now
-    hour, minute = at.split(":")
-    local = chart.local(now)
-    found = datetime.combine(local.date(), time(int(hour), int(minute)), local.tzinfo)
-    if found > local + timedelta(minutes=5):
-        found -= timedelta(days=1)
-    return min(found.astimezone(now.tzinfo), now)
 
 
 def _answer(
@@ -320,7 +293,24 @@ def _answer(
     words, lang = ctx.words, person.lang
     urgent = advice_for(ctx, chart, findings, lang)
     top = max((finding.urgency for finding in findings), default=Urgency.none)
-    parts = urgent if top > Urgency.next_day else []
+    mode = ctx.standing(chart).mode
+    if isinstance(mode, Over) and mode.reason is not End.ended:
+        text = words.say("death_after", lang, phone=both_phones(ctx, lang))
+        out.tell(person, Purpose.answer, text, patient=chart.id, topic=AboutPatient(chart.id))
+        return
+    if top is Urgency.emergency:
+        # Whom to phone and what to do: nothing else stands in the way of it.
+        out.tell(
+            person, Purpose.urgent, "\n\n".join(urgent), patient=chart.id,
+            topic=AboutPatient(chart.id), urgent=True,
+            buttons=emergency_buttons(ctx, person.chat, chart, lang),
+        )  # fmt: skip
+        return
+    if any(one.about == "life" for one in observations):
+        text = words.say("death_told", lang, name=chart.name, phone=both_phones(ctx, lang))
+        out.tell(person, Purpose.farewell, text, patient=chart.id, topic=AboutPatient(chart.id))
+        return
+    parts = list(urgent) if top is Urgency.same_day else []
     noted = [one for one in observations if one.about != "request"]
     if noted:
         what = words.observations(noted, lang)
@@ -342,12 +332,12 @@ def _answer(
     if chart.over and top is Urgency.none:  # else it is said whom to phone
         parts.append(words.say("ended_reply", lang, name=chart.name, phone=both_phones(ctx, lang)))
     if parts:
-        out.say(
-            person.chat,
+        out.tell(
+            person,
+            Purpose.answer,
             "\n\n".join(parts),
             patient=chart.id,
             topic=AboutPatient(chart.id),
-            urgent=top is Urgency.emergency,
         )
 
 
@@ -363,22 +353,31 @@ def _requests(
             ctx.button(person.chat, words.say("stop_no", lang), Leaving("no", chart.id)),
         )
         text = words.say("stop_ask", lang, name=chart.name)
-        out.say(person.chat, text, buttons=(row,), patient=chart.id)
+        out.tell(person, Purpose.admin, text, buttons=(row,), patient=chart.id)
     if "snooze" in wanted:
         asked = chart.asked(ctx.now)
-        until = clock(chart.local(ctx.now + SNOOZE))
+        said = next(one for one in observations if one.value == "snooze")
+        at = snoozed_until(ctx, chart, said)
+        until = when(chart.local(at), chart.local(ctx.now), lang)
         key = "paused_until" if asked else "nothing_open"
-        out.say(person.chat, words.say(key, lang, at=until), patient=chart.id)
+        out.tell(person, Purpose.answer, words.say(key, lang, at=until), patient=chart.id)
         if asked:
-            out.add(
-                Due(
-                    f"remind:{asked[0].id}",
-                    "remind",
-                    ctx.now + SNOOZE,
-                    chart.id,
-                    {"prompt": asked[0].id},
-                )
-            )
+            data = {"prompt": asked[0].id, "asked": True}
+            out.add(Due(f"remind:{asked[0].id}", "remind", at, chart.id, data))
+
+
+def snoozed_until(ctx: AtHome, chart: Chart, said: Observation) -> datetime:
+    """The time that was said: after so long, or at that hour; an hour where none was."""
+    if said.at is not None:
+        hour, minute = said.at.split(":")
+        local = chart.local(ctx.now)
+        at = datetime.combine(local.date(), time(int(hour), int(minute)), local.tzinfo)
+        if at <= local:
+            at += timedelta(days=1)
+        return at.astimezone(ctx.now.tzinfo)
+    if said.minutes is not None:
+        return ctx.now + timedelta(minutes=said.minutes)
+    return ctx.now + (timedelta(hours=said.hours) if said.hours else SNOOZE)
 
 
 def _not_understood(
@@ -392,9 +391,9 @@ def _not_understood(
         finding = Finding("wrote-back", Urgency.next_day, case.matter, talking.WROTE_BACK)
         raise_findings(ctx, out, chart, [finding], said)
         words = what_happens_now(ctx, chart, Urgency.next_day, person.lang)
-        out.say(person.chat, words, patient=chart.id)
+        out.tell(person, Purpose.answer, words, patient=chart.id)
         return
-    if chart.over:
+    if chart.over or isinstance(ctx.standing(chart).mode, Over):
         # Nobody is asked back after the end, but a person still reads it.
         raise_findings(ctx, out, chart, [handed_over(said.text, ctx.rules)], said)
         return

@@ -5,11 +5,14 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.context.contexts import Context
-from bot.context.words import Words, clock
+from bot.context.words import Words, clock, when
+from bot.dosing.showable import AskedWhen, Held, Stopped, TooSoon, WhyNot, why_not
 from bot.model.action import TakeBack, TapAll, TapLine
 from bot.model.chart import Chart, Line, Person, Sheet
+from bot.model.chat import Button
 from bot.model.effects import Effects, Mark, Rows
 from bot.model.observation import Observation
+from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPrompt
 
@@ -23,7 +26,7 @@ def sheet_text(ctx: Context, chart: Chart, sheet: Sheet, lang: Lang, first: str 
     head = ctx.words.say("head", lang, name=chart.name, day=day)
     lines = [first, head] if first else [head]
     numbered = _numbers(sheet)
-    for line in sheet.open if first else sheet.lines:
+    for line in tappable(ctx, chart, sheet) if first else sheet.lines:
         number = f"{numbered[line.id]}. " if line.id in numbered and len(numbered) > 1 else ""
         lines.append(f"{number}{line.item.text.say(lang)}{_after(ctx, chart, line, lang)}")
     return "\n".join(lines)
@@ -37,22 +40,43 @@ def _numbers(sheet: Sheet) -> dict[int, int]:
 
 
 def _after(ctx: Context, chart: Chart, line: Line, lang: Lang) -> str:
-    if line.state == "held":
-        return f"\n   → {ctx.words.say('held_line', lang)}"
-    if (tap := chart.tapped_late(line)) is not None:
-        by = next((one.name for one in chart.people if one.chat == tap.chat), "")
-        at = clock(chart.local(tap.tapped))
-        return f"\n   → {ctx.words.say('given_asked', lang, by=by, at=at)}"
-    if line.state != "answered":
+    """What became of a line, or why it has no button."""
+    if line.state == "answered":
+        done = ctx.words.say(
+            "answered",
+            lang,
+            choice=choice_label(ctx.words, line, lang),
+            at=clock(chart.local(line.at)) if line.at else "",
+            by=line.by or "",
+        )
+        return f"\n   ✓ {done}"
+    if line.state not in ("open", "unanswered", "held") or line.item.kind == "notice":
         return ""
-    done = ctx.words.say(
-        "answered",
-        lang,
-        choice=choice_label(ctx.words, line, lang),
-        at=clock(chart.local(line.at)) if line.at else "",
-        by=line.by or "",
-    )
-    return f"\n   ✓ {done}"
+    reason = why_not(chart, ctx.standing(chart), line, ctx.now)
+    words = why_words(ctx, chart, line, reason, lang)
+    if not words and line.state == "held":
+        words = ctx.words.say("held_over", lang)
+    return f"\n   → {words}" if words else ""
+
+
+def why_words(ctx: Context, chart: Chart, line: Line, reason: WhyNot | None, lang: Lang) -> str:
+    """Why a line is not to be done now, in a few words; empty when it may be."""
+    words = ctx.words
+    match reason:
+        case None:
+            return ""
+        case Held():
+            return words.say("held_line", lang)
+        case Stopped():
+            return words.say("stopped_line", lang)
+        case TooSoon(given=given, until=until):
+            return words.say(
+                "soon_line", lang, given=clock(chart.local(given)),
+                until=when(chart.local(until), chart.local(ctx.now), lang),
+            )  # fmt: skip
+        case AskedWhen(tap=tap):
+            by = next((one.name for one in chart.people if one.chat == tap.chat), "")
+            return words.say("given_asked", lang, by=by, at=clock(chart.local(tap.tapped)))
 
 
 def choice_label(words: Words, line: Line, lang: Lang) -> str:
@@ -67,11 +91,25 @@ def choice_label(words: Words, line: Line, lang: Lang) -> str:
     return "✓"
 
 
-def sheet_buttons(ctx: Context, chat: int, sheet: Sheet, lang: Lang) -> Rows:
-    """A row for each open line; "all done" on top where several things are to be done."""
+def tappable(ctx: Context, chart: Chart, sheet: Sheet) -> list[Line]:
+    """The lines of a prompt that may have buttons now."""
+    standing = ctx.standing(chart)
+    return [
+        line
+        for line in sheet.open
+        if line.item.choices and why_not(chart, standing, line, ctx.now) is None
+    ]
+
+
+def sheet_buttons(ctx: Context, chat: int, chart: Chart, sheet: Sheet, lang: Lang) -> Rows:
+    """A row for each open line that may be done now; "all done" on top where several are."""
+    if chart.over:
+        return ()
     numbered = _numbers(sheet)
-    rows: list[tuple] = []  # type: ignore[type-arg]
-    waiting = [line for line in sheet.open if line.item.choices]
+    rows: list[tuple[Button, ...]] = []
+    waiting = tappable(ctx, chart, sheet)
+    if chart.state == "paused":  # a dose given before the stay is worth knowing there
+        waiting = [line for line in waiting if line.item.kind == "dose"]
     todo = [line for line in waiting if line.item.kind in ("dose", "session")]
     if len(todo) > 1:
         which = ", ".join(str(numbered[line.id]) for line in todo)
@@ -106,38 +144,28 @@ def show(
     """Send a prompt, or its one reminder, to a person."""
     words = ctx.words
     first = words.say("reminder", person.lang, name=chart.name) if remind else ""
-    out.say(
-        person.chat,
+    dedupe = prompt_key(sheet, person.chat)
+    if remind:
+        dedupe = reminder_key(sheet, person.chat)
+        if sheet.reminded:  # further ones were asked for: "in an hour"
+            dedupe = f"{dedupe}:{int(ctx.now.timestamp()) // 60}"
+    out.tell(
+        person,
+        Purpose.reminder if remind else Purpose.prompt,
         sheet_text(ctx, chart, sheet, person.lang, first),
-        buttons=sheet_buttons(ctx, person.chat, sheet, person.lang),
+        buttons=sheet_buttons(ctx, person.chat, chart, sheet, person.lang),
         topic=AboutPrompt(sheet.id, chart.id),
         patient=chart.id,
-        dedupe=(
-            prompt_key(sheet, person.chat)
-            if not remind
-            else reminder_key(sheet, person.chat)
-            if not sheet.reminded  # further ones were asked for: "in an hour"
-            else f"{reminder_key(sheet, person.chat)}:{int(ctx.now.timestamp()) // 60}"
-        ),
+        lines=tuple(tappable(ctx, chart, sheet)) if remind else sheet.lines,
+        dedupe=dedupe,
         again=words.say("sent_again", person.lang),
     )
 
 
-def refresh(
-    ctx: Context, out: Effects, chart: Chart, sheet: Sheet, *, reminded: bool = False
-) -> None:
-    """Bring every copy of a prompt, in every household chat, up to date."""
-    if sheet.sent_at is None:
-        return
-    for person in chart.people:
-        # Nobody gets back by an edit what they did not want to be sent.
-        lines = tuple(line for line in sheet.lines if person.wanted(line.item.kind))
-        theirs = replace(sheet, lines=lines or sheet.lines)
-        text = sheet_text(ctx, chart, theirs, person.lang)
-        buttons = sheet_buttons(ctx, person.chat, theirs, person.lang)
-        out.edit(person.chat, prompt_key(sheet, person.chat), text, buttons, patient=chart.id)
-        if reminded:
-            out.edit(person.chat, reminder_key(sheet, person.chat), text, buttons, patient=chart.id)
+def shown_to(sheet: Sheet, person: Person) -> Sheet:
+    """The prompt as a person has it: nobody gets by an edit what they did not want."""
+    lines = tuple(line for line in sheet.lines if person.wanted(line.item.kind))
+    return replace(sheet, lines=lines or sheet.lines)
 
 
 def marked(sheet: Sheet, marks: list[Mark]) -> Sheet:

@@ -6,13 +6,16 @@ from dataclasses import replace
 from datetime import datetime
 
 from bot.cases.cases import Said
-from bot.cases.noting import advice_for, take_note
+from bot.cases.noting import advice_for, purpose_of, take_note
 from bot.context.contexts import AtHome, Context
+from bot.context.phones import emergency_phones
 from bot.context.words import clock
 from bot.dosing.dosing import after_given, next_words
+from bot.dosing.showable import AskedWhen, Held, TooSoon, WhyNot, why_not
 from bot.household import clarify
 from bot.household.late import ask_when, is_late
-from bot.household.sheet import choice_label, marked, refresh
+from bot.household.sheet import choice_label, tappable, why_words
+from bot.household.twice import ask_same
 from bot.household.undo import take_back
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.chat import Incoming
@@ -20,7 +23,9 @@ from bot.model.conversation import Describe, Unclear
 from bot.model.effects import Ask, Effects, Entry, Heard, Mark
 from bot.model.finding import Finding
 from bot.model.observation import Observation
+from bot.model.purpose import Purpose
 from bot.model.text import Lang
+from bot.model.topic import AboutPatient
 
 
 def tap_line(
@@ -40,11 +45,12 @@ def tap_line(
     if chart.state != "active" and not before_stay:
         out.answer(event.callback, words.say("tap_over", lang))
         return True
-    if line.state == "held":
-        out.answer(event.callback, words.say("held_line", lang))
-        return True
     if line.state == "answered":
         out.answer(event.callback, already(ctx, chart, line, person))
+        return True
+    reason = why_not(chart, ctx.standing(chart), line, ctx.now)
+    if line.state == "held" or _refuses(reason, line):
+        _refuse(ctx, out, event, person, chart, line, reason)
         return True
     if choice_id == good(line) and is_late(ctx, sheet, line):
         out.answer(event.callback)
@@ -54,7 +60,7 @@ def tap_line(
     answers = [(line, choice_id)]
     answer(ctx, out, f"tap:{event.update}", person, chart, sheet, answers)
     if not choice.notes:
-        out.say(person.chat, words.say("describe", lang), patient=chart.id)
+        out.tell(person, Purpose.question, words.say("describe", lang), patient=chart.id)
         question = Describe("describe", chart.id, line.item.asks, ctx.now)
         out.add(Ask(person.chat, question))
     return True
@@ -66,7 +72,9 @@ def tap_all(ctx: AtHome, out: Effects, event: Incoming, person: Person, sheet_id
         sheet = chart.sheet(sheet_id)
         if sheet is None or sheet.sent_at is None:
             continue
-        todo = [line for line in sheet.open if line.item.kind in ("dose", "session")]
+        todo = [
+            line for line in tappable(ctx, chart, sheet) if line.item.kind in ("dose", "session")
+        ]
         if not todo or chart.state != "active":
             out.answer(event.callback, ctx.words.say("nothing_open", person.lang))
             return True
@@ -81,6 +89,48 @@ def tap_all(ctx: AtHome, out: Effects, event: Incoming, person: Person, sheet_id
     return False
 
 
+def _refuses(reason: WhyNot | None, line: Line) -> bool:
+    """A line of which it is asked when it was given may be tapped again: asked again."""
+    match reason:
+        case None:
+            return False
+        case AskedWhen(tap=tap):
+            return line.id not in tap.lines
+        case _:
+            return True
+
+
+def _refuse(
+    ctx: AtHome, out: Effects, event: Incoming, person: Person, chart: Chart, line: Line,
+    reason: WhyNot | None,
+) -> None:  # fmt: skip
+    """A button of an old message: it is said why not, and nothing is noted. Whether a dose
+    was given all the same is asked, since the next one hangs on it."""
+    lang = person.lang
+    words = why_words(ctx, chart, line, reason, lang) or ctx.words.say("tap_over", lang)
+    out.answer(event.callback, words)
+    out.add(Heard(chart.id))
+    logged = f"{_short(line, ctx.clinic.language)} ({words})"
+    data = {"source": f"tap:{event.update}", "refused": line.item.id}
+    out.add(Entry("tapped", person.name, logged, chart.id, data))
+    match reason:
+        case Held():
+            text = ctx.words.say(
+                "hold_refused", lang, what=line.item.med or _short(line, lang),
+                phone=emergency_phones(ctx, lang),
+            )  # fmt: skip
+            if line.item.kind == "dose":
+                text = f"{text} {ctx.words.say('hold_if_given', lang)}"
+            topic = AboutPatient(chart.id)
+            out.tell(person, Purpose.hold_notice, text, patient=chart.id, topic=topic)
+        case TooSoon(given=given):
+            doses = [x for x in chart.doses(line.item.med or "") if x.at == given]
+            if doses:
+                ask_same(ctx, out, chart, person, doses[-1], ctx.now)
+        case _:
+            pass
+
+
 def tap_undo(ctx: AtHome, out: Effects, event: Incoming, person: Person, sheet_id: int) -> bool:
     """Take back this person's last tap on this prompt."""
     for chart in ctx.charts:
@@ -90,7 +140,7 @@ def tap_undo(ctx: AtHome, out: Effects, event: Incoming, person: Person, sheet_i
         mine = [
             line
             for line in sheet.lines
-            if line.state == "answered" and line.by == person.name and line.source
+            if line.state == "answered" and _mine(line, person) and line.source
         ]
         if not mine:
             out.answer(event.callback, ctx.words.say("undo_nothing", person.lang))
@@ -125,10 +175,22 @@ def tap_value(
     said = Said(person.name, text, f"tap:{event.update}", by_button=unclear is None)
     findings = take_note(ctx, out, chart, [observation], said, person=person)
     clarify.settle(ctx, out, person.chat)
-    parts = [ctx.words.say("noted", person.lang, what=words)]
-    parts += advice_for(ctx, chart, findings, person.lang)
-    out.say(person.chat, "\n\n".join(parts), patient=chart.id, urgent=bool(findings))
+    advice = advice_for(ctx, chart, findings, person.lang)
+    urgent = purpose_of(findings) is Purpose.urgent
+    parts = advice if urgent else [ctx.words.say("noted", person.lang, what=words), *advice]
+    out.tell(
+        person,
+        purpose_of(findings),
+        "\n\n".join(parts),
+        patient=chart.id,
+        urgent=bool(findings),
+    )
     return True
+
+
+def _mine(line: Line, person: Person) -> bool:
+    """Whether this person answered the line: by who they are, never by how they are called."""
+    return line.person == person.id
 
 
 def _find(ctx: AtHome, line_id: int) -> tuple[Chart, Sheet, Line] | None:
@@ -141,7 +203,7 @@ def _find(ctx: AtHome, line_id: int) -> tuple[Chart, Sheet, Line] | None:
 
 
 def already(ctx: Context, chart: Chart, line: Line, person: Person) -> str:
-    key = "tap_already" if line.by == person.name else "tap_other"
+    key = "tap_already" if _mine(line, person) else "tap_other"
     at = clock(chart.local(line.at)) if line.at else ""
     return ctx.words.say(
         key,
@@ -183,7 +245,9 @@ def answer(
     more: list[Finding] = []
     labels: list[str] = []
     for line, choice_id in answers:
-        marks.append(Mark(line.id, "answered", choice_id, person.name, at, source))
+        marks.append(
+            Mark(line.id, "answered", choice_id, person.name, at, source, person.id or None)
+        )
         choice = next(c for c in line.item.choices if c.id == choice_id)
         labels.append(f"{choice.label.say(person.lang)}: {_short(line, person.lang)}")
         for note in choice.notes:
@@ -200,11 +264,17 @@ def answer(
     out.add(Entry("tapped", person.name, said.text, chart.id, {"source": source}))
     known = person if person.id else None
     findings = take_note(ctx, out, chart, observations, said, person=known, more=more)
-    tell += advice_for(ctx, chart, findings, person.lang)
-    refresh(ctx, out, chart, marked(sheet, marks), reminded=sheet.reminded)
+    advice = advice_for(ctx, chart, findings, person.lang)
+    tell = advice if purpose_of(findings) is Purpose.urgent else [*tell, *advice]
     if not tell or silent:
         return False
-    out.say(person.chat, "\n\n".join(tell), patient=chart.id, urgent=bool(findings))
+    out.tell(
+        person,
+        purpose_of(findings),
+        "\n\n".join(tell),
+        patient=chart.id,
+        urgent=bool(findings),
+    )
     return True
 
 

@@ -10,7 +10,7 @@ from bot.cases.cases import Said
 from bot.cases.noting import advice_for, take_note
 from bot.context.contexts import AtHome
 from bot.context.words import clock
-from bot.dosing.dosing import after_given, hold_next, medicine_of
+from bot.dosing.dosing import after_given, medicine_of
 from bot.household import clarify
 from bot.model.action import DoseAgain
 from bot.model.chart import Chart, Line, Person
@@ -18,6 +18,7 @@ from bot.model.chat import Incoming
 from bot.model.conversation import SameDose
 from bot.model.effects import Ask, Effects, Entry
 from bot.model.observation import Observation
+from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
 
 _SAME = re.compile(
@@ -49,7 +50,14 @@ def ask_same(
         ctx.button(person.chat, words.say("dose_same", lang), DoseAgain(line.id, "same")),
         ctx.button(person.chat, words.say("dose_second", lang), DoseAgain(line.id, str(stamp))),
     )
-    out.say(person.chat, text, buttons=(row,), patient=chart.id, topic=AboutPatient(chart.id))
+    out.tell(
+        person,
+        Purpose.question,
+        text,
+        buttons=(row,),
+        patient=chart.id,
+        topic=AboutPatient(chart.id),
+    )
     question = SameDose(
         f"twice:{line.id}:{person.chat}",
         chart.id,
@@ -87,7 +95,7 @@ def same_dose(
             at = f"{chart.local(line.at):%H:%M}" if line.at else ""
             text = ctx.words.say("dose_same_noted", person.lang, at=at)
             out.add(Entry("tapped", person.name, text, chart.id))
-            out.say(person.chat, text, patient=chart.id)
+            out.tell(person, Purpose.answer, text, patient=chart.id)
             return True
         _second_dose(ctx, out, event, person, chart, line_id, which)
         return True
@@ -112,9 +120,6 @@ def _second_dose(
     med = medicine.name if medicine else line.item.med
     doubled = Observation("dose", "doubled", med=med, at=clock(chart.local(at)))
     tell, more = after_given(ctx, out, chart, replace(line, at=None), at, person.lang)
-    if not tell:
-        tell, held = hold_next(ctx, out, chart, line.item.med, person.lang)
-        more = [*more, *held]
     findings = take_note(ctx, out, chart, [doubled], said, person=person, more=more)
     parts = [*advice_for(ctx, chart, findings, person.lang), *tell]
-    out.say(person.chat, "\n\n".join(parts), patient=chart.id, urgent=True)
+    out.tell(person, Purpose.answer, "\n\n".join(parts), patient=chart.id, urgent=True)

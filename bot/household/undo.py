@@ -8,10 +8,11 @@ from datetime import timedelta
 from bot.cases.cases import Said, tell_of_withdrawal
 from bot.context.contexts import Context
 from bot.context.words import when
-from bot.dosing.dosing import medicine_of, waits_for_staff
-from bot.household.sheet import marked, refresh
+from bot.dosing.dosing import medicine_of
 from bot.model.chart import Chart, Line, Person, Sheet
-from bot.model.effects import CancelDue, Effects, Entry, Heard, Mark, MoveLine, Retract
+from bot.model.effects import CancelDue, Effects, EndHold, Entry, Heard, Mark, MoveLine, Retract
+from bot.model.hold import FromDeath
+from bot.model.purpose import Purpose
 from bot.plan.doses import AskStaff, Yes, may_give, next_dose
 from bot.plan.slots import slots
 
@@ -37,30 +38,21 @@ def retract(
     True when staff had a case from it (they are told; the case stays open).
     """
     out.add(Retract(chart.id, source, state))
+    gone = [n.observation for n in chart.history if chart.sources[n.id][0] == source]
+    if any(one.about == "life" for one in gone):
+        # Not an illness to be looked at first: the very statement is taken back.
+        for hold in chart.holds:
+            if isinstance(hold.cause, FromDeath):
+                out.add(EndHold(chart.id, hold.id, None, person.name))
     for sheet in chart.sheets:
         back = "open" if sheet.sent_at else "planned"
         mine = [line for line in sheet.lines if line.source == source]
         marks = [Mark(line.id, back) for line in mine]
         if marks:
-            out.add(*marks, *_released(ctx, chart, mine))
-            refresh(ctx, out, chart, marked(sheet, marks), reminded=sheet.reminded)
+            out.add(*marks)
     for dose in planned_again(ctx, chart, source):
         dose.carry_out(out, chart)
     return tell_of_withdrawal(ctx, out, chart, Said(person.name, "", source))
-
-
-def _released(ctx: Context, chart: Chart, lines: list[Line]) -> list[Mark]:
-    """Doses still to come that waited for staff because of what is taken back: planned
-    again. Whether they may be given is looked at once more when their time comes."""
-    return [
-        Mark(after.id, "planned")
-        for line in lines
-        if line.item.med and line.choice == "given" and line.item.slot_at
-        for after in chart.doses(line.item.med)
-        if after.state == "held"
-        and after.item.slot_at
-        and after.item.slot_at > max(line.item.slot_at, ctx.now)
-    ]
 
 
 @dataclass(frozen=True, slots=True)
@@ -121,7 +113,7 @@ def planned_again(ctx: Context, chart: Chart, source: str) -> list[PlannedAgain]
 
 def _may_come_as_planned(ctx: Context, left: Chart, line: Line) -> bool:
     medicine, slot = medicine_of(left, line.item.med), line.item.slot_at
-    if medicine is None or slot is None or waits_for_staff(left, medicine):
+    if medicine is None or slot is None or ctx.standing(left).holds_on_medicine(medicine.name):
         return False
     if slot not in {one.at for one in slots(left.plan, medicine)}:
         return False
@@ -218,4 +210,4 @@ def take_back(ctx: Context, out: Effects, chart: Chart, person: Person, source: 
         parts.append(words.say("undone_case", lang))
     out.add(Heard(chart.id))
     out.add(Entry("undone", person.name, what, chart.id, {"source": source}))
-    out.say(person.chat, " ".join(parts), patient=chart.id)
+    out.tell(person, Purpose.answer, " ".join(parts), patient=chart.id)

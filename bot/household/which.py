@@ -11,7 +11,7 @@ from bot.cases.noting import advice_for
 from bot.context.contexts import AtHome
 from bot.context.phones import whom_to_phone
 from bot.household import clarify, pictures, wishes, wound
-from bot.household.reply import context_for
+from bot.household.reading_context import context_for
 from bot.household.spoken import spoken
 from bot.model.action import ThisPatient
 from bot.model.chart import Chart, Person
@@ -19,6 +19,7 @@ from bot.model.chat import Incoming
 from bot.model.conversation import Waiting, WhichPatient
 from bot.model.effects import Ask, Effects, Entry
 from bot.model.observation import Noted
+from bot.model.purpose import Purpose
 from bot.model.topic import patient_of
 from bot.model.urgency import Urgency
 from bot.reading import read
@@ -75,7 +76,14 @@ def ask_which(ctx: AtHome, out: Effects, event: Incoming, person: Person, source
     urgent = _raise_now(ctx, out, event, person, first, names, source)
     phone = whom_to_phone(ctx, person.lang)
     ask = f"{ctx.words.say('which_patient', person.lang)} ({phone})"
-    out.say(person.chat, "\n\n".join([*urgent, ask]), buttons=rows, urgent=bool(urgent))
+    out.tell(
+        person,
+        Purpose.urgent if urgent else Purpose.question,
+        "\n\n".join([*urgent, ask]),
+        patient=None,
+        buttons=rows,
+        urgent=bool(urgent),
+    )
     question = WhichPatient(
         _key(person.chat),
         first.id,

@@ -8,7 +8,7 @@ from datetime import time, timedelta
 
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones
-from bot.context.words import clock
+from bot.context.words import when
 from bot.household import late, wound
 from bot.household import people as household
 from bot.household.expected import normal_now
@@ -18,6 +18,7 @@ from bot.model.chart import Chart, Person
 from bot.model.chat import Incoming
 from bot.model.effects import Due, Effects, Entry, Heard, NewPlan, OwnSetting, Rows, SetLanguage
 from bot.model.plan import Hours
+from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 from bot.plan.prompts import rebuild
@@ -37,6 +38,8 @@ COMMANDS: dict[str, frozenset[str]] = {
 }
 """Whole messages that ask something of the bot itself, plain letters."""
 
+ADMIN = frozenset({"menu", "hours", "leave", "forget"})
+"""Wishes about the chat itself, which stand in no one's way."""
 PAUSE = timedelta(hours=1)
 MORNINGS, EVENINGS = (6, 7, 8, 9, 10), (18, 19, 20, 21)
 WANTS = ("all", "doses", "care")
@@ -63,7 +66,7 @@ def carry_out(
     if wish in ("english", "spanish"):
         new: Lang = "en" if wish == "english" else "es"
         out.add(SetLanguage(person.id, new))
-        out.say(person.chat, words.say("language_set", new), patient=chart.id)
+        out.tell(person, Purpose.admin, words.say("language_set", new), patient=chart.id)
         return True
     if wish == "invite":
         household.invite(ctx, out, chart, person)
@@ -87,7 +90,14 @@ def carry_out(
     else:
         return False
     out.add(Entry("asked", person.name, wish, chart.id))
-    out.say(person.chat, text, buttons=rows, patient=chart.id, topic=AboutPatient(chart.id))
+    out.tell(
+        person,
+        Purpose.admin if wish in ADMIN else Purpose.answer,
+        text,
+        buttons=rows,
+        patient=chart.id,
+        topic=AboutPatient(chart.id),
+    )
     del event
     return True
 
@@ -108,9 +118,11 @@ def _undo(ctx: AtHome, out: Effects, chart: Chart, person: Person) -> None:
         wound.ask(ctx, out, chart, person, healed.day)  # it stands until another is tapped
     elif tap is not None and all(at <= tap.tapped for at in since):
         text = late.forget(ctx, out, chart, person, tap)
-        out.say(person.chat, text, patient=chart.id, topic=AboutPatient(chart.id))
+        out.tell(person, Purpose.answer, text, patient=chart.id, topic=AboutPatient(chart.id))
     elif source is None:
-        out.say(person.chat, ctx.words.say("undo_nothing", person.lang), patient=chart.id)
+        out.tell(
+            person, Purpose.answer, ctx.words.say("undo_nothing", person.lang), patient=chart.id
+        )
     else:
         take_back(ctx, out, chart, person, source)
 
@@ -121,9 +133,9 @@ def _pause(ctx: AtHome, out: Effects, chart: Chart, lang: Lang) -> str:
     if not asked:
         return ctx.words.say("nothing_open", lang)
     at = ctx.now + PAUSE
-    key, data = f"remind:{asked[0].id}", {"prompt": asked[0].id}
+    key, data = f"remind:{asked[0].id}", {"prompt": asked[0].id, "asked": True}
     out.add(Due(key, "remind", at, chart.id, data))
-    return ctx.words.say("paused_until", lang, at=clock(chart.local(at)))
+    return ctx.words.say("paused_until", lang, at=when(chart.local(at), chart.local(ctx.now), lang))
 
 
 def _hour_buttons(ctx: AtHome, chart: Chart, person: Person) -> Rows:
@@ -162,7 +174,7 @@ def own_setting(
             Entry("asked", person.name, f"wants: {code[1:]}", chart.id),
         )
         text = words.say("want_set", lang, what=words.say(f"want_{code[1:]}", lang))
-        out.say(person.chat, text, patient=chart.id)
+        out.tell(person, Purpose.admin, text, patient=chart.id)
         return True
     if code[:1] not in ("m", "e") or not code[1:].isdigit() or not 0 < int(code[1:]) < 24:
         return False
@@ -174,7 +186,9 @@ def own_setting(
     else:
         _move_household(ctx, out, chart, "morning" if code[0] == "m" else "evening", hour)
     out.add(Entry("asked", person.name, f"hours: {code}", chart.id))
-    out.say(person.chat, words.say("hours_set", lang, at=f"{hour:%H:%M}"), patient=chart.id)
+    out.tell(
+        person, Purpose.admin, words.say("hours_set", lang, at=f"{hour:%H:%M}"), patient=chart.id
+    )
     return True
 
 

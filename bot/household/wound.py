@@ -21,6 +21,7 @@ from bot.model.effects import CancelDue, Due, Effects, Entry, Heard, Rows, Wound
 from bot.model.finding import Finding
 from bot.model.healing import Healing
 from bot.model.plan import Plan
+from bot.model.purpose import Purpose
 from bot.model.text import LANGS, Lang
 from bot.model.topic import AboutWound
 from bot.model.urgency import Urgency
@@ -100,7 +101,9 @@ def ask(
     text = ctx.words.say(key, person.lang, name=chart.name, day=day)
     rows = _first(ctx, chart, person, day)
     topic = AboutWound(day, chart.id)
-    out.say(person.chat, text, buttons=rows, patient=chart.id, topic=topic, quiet=quiet)
+    out.tell(
+        person, Purpose.question, text, buttons=rows, patient=chart.id, topic=topic, quiet=quiet
+    )
 
 
 def last_asked(chart: Chart, now: datetime) -> tuple[WoundCheck, datetime] | None:
@@ -122,7 +125,7 @@ def _not_sent(ctx: Context, out: Effects, chart: Chart, check: WoundCheck, chat:
 
     def show(text: str, rows: Rows) -> None:
         topic = AboutWound(check.day, chart.id)
-        out.say(person.chat, text, buttons=rows, patient=chart.id, topic=topic)
+        out.tell(person, Purpose.answer, text, buttons=rows, patient=chart.id, topic=topic)
 
     keep(ctx, out, person, chart, check, told, ctx.event, show)
 

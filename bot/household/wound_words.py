@@ -12,13 +12,15 @@ from typing import Final
 from bot.context.contexts import AtHome
 from bot.context.phones import whom_to_phone
 from bot.household import wound
-from bot.household.reply import context_for, reply
+from bot.household.reading_context import context_for
+from bot.household.reply import reply
 from bot.measures.infection import SIGNS
 from bot.model.chart import Chart, Person, WoundCheck
 from bot.model.chat import Incoming
 from bot.model.effects import Effects, Entry, Heard, Rows
 from bot.model.healing import Healing
 from bot.model.observation import Observation
+from bot.model.purpose import Purpose
 from bot.model.topic import AboutWound
 from bot.reading import read
 
@@ -81,7 +83,7 @@ def answered(
 
         def show(words: str, rows: Rows) -> None:
             topic = AboutWound(check.day, chart.id)
-            out.say(person.chat, words, buttons=rows, patient=chart.id, topic=topic)
+            out.tell(person, Purpose.answer, words, buttons=rows, patient=chart.id, topic=topic)
 
         told = Healing(problem=False)
         wound.keep(ctx, out, person, chart, check, told, source, show, own=text)
@@ -136,7 +138,7 @@ def _problem(
         what=wound.in_words(ctx.words, told, person.lang),
     )  # fmt: skip
     topic = AboutWound(check.day, chart.id)
-    out.say(person.chat, words, buttons=rows, patient=chart.id, topic=topic)
+    out.tell(person, Purpose.answer, words, buttons=rows, patient=chart.id, topic=topic)
     return True
 
 

@@ -11,6 +11,7 @@ from zoneinfo import ZoneInfo
 from .chat import Media
 from .healing import Healing
 from .hold import Hold
+from .ids import HOSPITAL
 from .observation import Noted
 from .plan import Item, Plan
 from .protocol import Protocol
@@ -302,7 +303,14 @@ class Chart:
             and noted.observation.med == med
             and noted.observation.at is not None
         ]
-        return sorted([*told, *second])
+        there = [
+            noted.at
+            for noted in self.history
+            if noted.observation.value == "given"
+            and noted.observation.med == med
+            and self.sources[noted.id][0].startswith(HOSPITAL)
+        ]
+        return sorted([*told, *second, *there])
 
     def _told_at(self, said: datetime, wall: str) -> datetime:
         """The last moment up to ``said`` at which the patient's clock showed ``wall``."""

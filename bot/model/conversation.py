@@ -96,6 +96,16 @@ class InCase:
 
 
 @dataclass(frozen=True, slots=True)
+class LastDose:
+    """When was a medicine (its place in the plan) last given in hospital?"""
+
+    key: str
+    patient: int
+    place: int
+    kind: Literal["last_dose"] = "last_dose"
+
+
+@dataclass(frozen=True, slots=True)
 class WhyChange:
     """Why is the plan to be changed? ``code`` is the change; asked under ``message``."""
 
@@ -134,6 +144,7 @@ Question = (
     | WhichPatient
     | Describe
     | InCase
+    | LastDose
     | WhyChange
     | MedicineOrder
     | OrderToConfirm

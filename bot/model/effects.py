@@ -544,13 +544,15 @@ class Effects:
         again: str = "",
         urgent: bool = False,
         quiet: bool = False,
+        media: Media | None = None,
+        reply_to: int | None = None,
     ) -> str:
         """A message to someone at home, if the gate lets it pass; its key."""
         key = dedupe or self._key()
         message = Outgoing(
             kind="send", dedupe=key, chat=person.chat, text=text, buttons=buttons,
             topic=TOPICS.encode(topic) if topic is not None else "", patient=patient,
-            again=again, urgent=urgent, quiet=quiet,
+            again=again, urgent=urgent, quiet=quiet, media=media, reply_to=reply_to,
         )  # fmt: skip
         self.add(Tell(patient, person.id, purpose, message, lines))
         return key

@@ -26,6 +26,10 @@ SourceId = NewType("SourceId", str)
 """What a statement came from and is taken back or changed with: see ``message_source``."""
 
 
+HOSPITAL = "hospital:"
+"""How the source of what was told of a stay begins."""
+
+
 @dataclass(frozen=True, slots=True)
 class Cause:
     """What a row comes from: the event, and who caused it: someone at home, or of the
@@ -49,6 +53,11 @@ def tap_source(update: int) -> SourceId:
 def picture_source(picture: int) -> SourceId:
     """A picture or film that answered a line."""
     return SourceId(f"picture:{picture}")
+
+
+def hospital_source(update: int) -> SourceId:
+    """What was told of a stay in the clinic."""
+    return SourceId(f"{HOSPITAL}{update}")
 
 
 def update_event(update: int) -> EventId:

@@ -57,6 +57,7 @@ KINDS: Final[dict[str, Text]] = {
     "picture": Text(en="picture", es="foto"),
     "unanswered": Text(en="no answer", es="sin respuesta"),
     "not_sent": Text(en="not sent", es="no enviado"),
+    "confirmed": Text(en="order confirmed", es="orden confirmada"),
     "enrolled": Text(en="enrolled", es="inscrito"),
     "joined": Text(en="joined", es="se unió"),
     "left": Text(en="left", es="salió"),

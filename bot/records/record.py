@@ -23,6 +23,8 @@ MARKS = {
     "viewed": "looked", "entered": "review pages", "corrected": "corrected", "note": "note",
 }  # fmt: skip
 """Kind of an entry → how it is called where people read it."""
+TAIL = 40
+"""So many lines of the log are shown at once in a chat."""
 
 
 @dataclass(frozen=True, slots=True)

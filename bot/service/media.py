@@ -16,6 +16,8 @@ from bot.context.contexts import FellDue
 from bot.context.practice import Practice
 from bot.context.words import date_of
 from bot.desk import recheck
+from bot.events.bind import bind
+from bot.events.looked import fetched, reviewed
 from bot.household import pictures
 from bot.model.chart import FILMS, Chart, Picture
 from bot.model.chat import Media
@@ -115,7 +117,7 @@ def _tell(tx: Tx, practice: Practice, ctx: FellDue, key: str, why: str, now: dat
             text = practice.words.say("desk_not_kept", lang, name=chart.name, why=why[:300])
             out.say(desk.chat, text, patient=chart.id, topic=AboutPatient(chart.id))
     log(tx, "failed", "bot", why, now, chart.id, {"key": key}, out.cause)
-    apply(tx, out, now)
+    apply(tx, bind(ctx, out), now)
 
 
 # -- fetching -------------------------------------------------------------------------------
@@ -201,11 +203,8 @@ def _kept(
         )
     _done(tx, row)
     ctx = _context(tx, practice, row, now)
-    again = _picture(ctx.charts[0], picture.id) if ctx else None
-    if ctx is not None and again is not None:
-        out = Effects(ctx.event)
-        pictures.kept(ctx, out, ctx.charts[0], again, looked.shown if looked else None)
-        apply(tx, out, now)
+    if ctx is not None:
+        apply(tx, fetched(ctx, picture.id, looked.shown if looked else None), now)
 
 
 def _not_kept(
@@ -233,9 +232,7 @@ def _not_kept(
     if lost or tries == TELL_AFTER:
         _tell(tx, practice, ctx, row["key"], why, now)
     if tries == 1 or lost:
-        out = Effects(ctx.event)
-        pictures.kept(ctx, out, ctx.charts[0], picture)
-        apply(tx, out, now)
+        apply(tx, fetched(ctx, picture.id), now)
 
 
 def _picture(chart: Chart | None, number: int) -> Picture | None:
@@ -317,18 +314,12 @@ def _reviewed(
     chart = ctx.charts[0]
     new = pictures.unseen(chart, line)
     best, media, first = ready
-    out = Effects(ctx.event)
     if not new:
         return
     if recheck.best_of(new).id != best.id:  # another came meanwhile
         put_due(tx, row["key"], "review", now, chart.id, {"line": line, "late": late})
         return
-    if pictures.retake_due(chart, line, new, late=late):
-        pictures.ask_retake(ctx, out, chart, line, best)
-    else:
-        pictures.answered(ctx, out, chart, line, new, late=late)
-        recheck.show(ctx, out, chart, line, new, media, first)
-    apply(tx, out, now)
+    apply(tx, reviewed(ctx, line, media, first, late=late), now)
 
 
 # -- afterwards -----------------------------------------------------------------------------

@@ -14,6 +14,7 @@ from bot.protocol.library import protocols
 from bot.protocol.own_words import own_words
 from bot.protocol.problem import FlowError
 from bot.protocol.yaml_lines import read_text
+from bot.standing.book import holds_in
 from bot.store.database import Tx
 from bot.triage import check_rules, default_rules
 from bot.triage.difference import differences
@@ -47,6 +48,7 @@ def open_practice(clinic: Clinic, flows: Path | None, bot_name: str, secret: byt
         bot_name=bot_name,
         secret=secret,
         answers=default_answers(),
+        holds=holds_in(flows),
     )
 
 

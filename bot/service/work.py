@@ -5,40 +5,20 @@ from __future__ import annotations
 
 import json
 import logging
-from collections.abc import Sequence
-from dataclasses import replace
 from datetime import datetime, timedelta
-from typing import Any
 
-from bot.context.buttons import action_of, digest_of
-from bot.context.contexts import AtDesk, AtHome, FellDue, Talk
 from bot.context.practice import Practice
-from bot.desk.board import find
-from bot.desk.desk import COMMANDS as DESK_COMMANDS
-from bot.desk.desk import source_of
 from bot.events.handle import handle
-from bot.model.action import (
-    DESK,
-    Action,
-    BoardSection,
-    OnCase,
-    OnHold,
-    OnPlan,
-    OnRecheck,
-    RemovePerson,
-)
-from bot.model.chart import Chart, Member, Person, RosterLine, Written
+from bot.events.route import Fallen, context_of, fallen_due
 from bot.model.chat import Incoming
 from bot.model.effects import ChatMoved, Effects
-from bot.model.ids import EventId, MemberId, PersonId, due_event, update_event
+from bot.model.ids import EventId, due_event, update_event
 from bot.model.text import Lang
-from bot.model.topic import TOPICS, AboutCase, patient_of
-from bot.records.record import Record, readable
 from bot.store import load
-from bot.store.apply import apply, conversation
+from bot.store.apply import apply
 from bot.store.database import Database, Row, Tx, moment, stamp
+from bot.store.known import Stored
 from bot.store.rows import log, put_due, send
-from bot.store.whole import record_of
 from bot.telegram.translate import incoming
 
 from .practice import fresh_code
@@ -85,171 +65,8 @@ def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Effects
         return out
     if event.kind == "other" or event.chat == 0:
         return Effects(cause)
-    ctx = context_of(tx, practice, event, now)
-    out = handle(ctx)
-    match ctx:
-        case AtDesk(actor=Member(id=member)):
-            out.member = MemberId(member)
-        case AtHome(person=Person(id=person)):
-            out.person = PersonId(person)
-    return out
-
-
-def context_of(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> AtHome | AtDesk:
-    """What this kind of event needs to be known."""
-    event = replace(event, text=_plain_command(event.text))
-    staff = load.staff(tx)
-    code = _code_of(event.text)
-    topic = (
-        tx.one("outbox_topic", chat_id=event.chat, message_id=event.reply_to)
-        if event.reply_to
-        else None
-    )
-    written = load.written(tx, source_of(event), now) if event.kind == "edited" else ()
-    common: dict[str, Any] = {
-        "practice": practice,
-        "now": now,
-        "event": update_event(event.update),
-        "desks": load.desks(tx),
-        "staff": staff,
-        "incoming": event,
-        "conversation": conversation(tx, event.chat),
-        "topic": TOPICS.decode(topic["topic"]) if topic else None,
-        "invitation": load.invitation(tx, digest_of(code), now) if code else None,
-        "former": tuple(r["old"] for r in tx.all("chat_former", chat_id=event.chat)),
-        "fresh_code": fresh_code(),
-    }
-    talk = Talk(**common)
-    actor = _actor(staff, event)
-    invitation = talk.invitation
-    for_staff = invitation is not None and invitation.kind in ("desk", "staff")
-    if not event.private or for_staff or _staff_act(talk, actor, written):
-        action = action_of(practice.secret, (event.chat, *talk.former), event.data)
-        charts = _charts_for_desk(tx, talk, action, written)
-        names = isinstance(action, BoardSection) or event.text.startswith(ABOUT_PATIENTS)
-        return AtDesk(
-            **common,
-            actor=actor,
-            written=written,
-            charts=charts,
-            roster=_roster(tx, event) if names else (),
-            log_tail=_tail(tx, charts) if event.text.startswith("/log") else (),
-        )
-    person = load.person_of(tx, event.sender.user) if event.sender else None
-    found = load.charts_of(tx, person, now) if person else ()
-    if invitation and invitation.patient and all(c.id != invitation.patient for c in found):
-        invited = load.chart(tx, invitation.patient, now)
-        found = (*found, invited) if invited else found
-    return AtHome(**common, person=person, charts=found)
-
-
-def _plain_command(text: str) -> str:
-    """In groups a command names the bot (``/log@the_bot Canela``): drop the name."""
-    first, space, rest = text.partition(" ")
-    line, newline, more = first.partition("\n")
-    if line.startswith("/"):
-        line = line.partition("@")[0]
-    return f"{line}{newline}{more}{space}{rest}"
-
-
-ABOUT_PATIENTS = ("/patients", "/board", "/log", "/link", "/end", "/plan", "/medicine", "/people")
-"""Staff commands that need the list of patients."""
-
-
-def _name_in(event: Incoming) -> str:
-    """The patient's name or number behind a command."""
-    return event.text.partition("\n")[0].partition(" ")[2].strip()
-
-
-def _roster(tx: Tx, event: Incoming) -> tuple[RosterLine, ...]:
-    """The patients that a staff event needs: the one named, or all."""
-    name = _name_in(event)
-    return (name and load.roster(tx, wanted=name)) or load.roster(tx)
-
-
-def _actor(members: tuple[Member, ...], event: Incoming) -> Member | None:
-    if event.sender is None:
-        return None
-    return next((one for one in members if one.user == event.sender.user), None)
-
-
-def _code_of(text: str) -> str:
-    """The one-time code behind /start or /join."""
-    words = text.split()
-    if len(words) == 2 and words[0] in ("/start", "/join"):
-        return words[1]
-    return ""
-
-
-def _staff_act(talk: Talk, actor: Member | None, written: Sequence[Written]) -> bool:
-    """Whether a private chat that is also a staff chat speaks as staff now."""
-    event = talk.incoming
-    if talk.invitation is not None and talk.invitation.kind == "owner":
-        return False  # staff may have a pet, too
-    if written:
-        return True
-    if actor is None and talk.desk(event.chat) is None:
-        return event.text.startswith("/join ")
-    if event.kind == "button":
-        action = action_of(talk.practice.secret, (event.chat, *talk.former), event.data)
-        return isinstance(action, DESK)
-    first = event.text.split(" ")[0].split("\n")[0]
-    return first in (*DESK_COMMANDS, "/join") or isinstance(talk.topic, AboutCase)
-
-
-def _charts_for_desk(
-    tx: Tx, talk: Talk, action: Action | None, written: Sequence[Written]
-) -> tuple[Chart, ...]:
-    """The patient that a staff event is about: by what the changed message led to, its
-    button, the message that it answers, or the name behind a command."""
-    patient: int | None = None
-    event = talk.incoming
-    if written:
-        patient = written[-1].patient
-    elif event.kind == "button":
-        match action:
-            case OnCase(case=case):
-                patient = _patient_of_case(tx, case)
-            case (
-                OnPlan(patient=of)
-                | OnRecheck(patient=of)
-                | RemovePerson(patient=of)
-                | OnHold(patient=of)
-            ):
-                patient = of
-            case _:
-                pass
-    elif isinstance(talk.topic, AboutCase):
-        patient = _patient_of_case(tx, talk.topic.case)
-    elif talk.topic is not None:
-        patient = patient_of(talk.topic)
-    elif event.text.startswith(ABOUT_PATIENTS) and " " in event.text:
-        rows = find(_roster(tx, event), _name_in(event))
-        patient = rows[0].id if len(rows) == 1 else None
-    found = load.chart(tx, patient, talk.now) if patient is not None else None
-    return (found,) if found else ()
-
-
-def _patient_of_case(tx: Tx, case: str) -> int | None:
-    row = tx.one("case_patient", id=case)
-    return row["patient_id"] if row else None
-
-
-def records(tx: Tx, patient: int, most: int | None = None) -> list[Record]:
-    """The log of a patient, whole or its last lines."""
-    rows = (
-        tx.all("log_of", patient_id=patient)
-        if most is None
-        else tx.all("log_tail", patient_id=patient, most=most)
-    )
-    return [record_of(row) for row in rows]
-
-
-def _tail(tx: Tx, charts: tuple[Chart, ...]) -> tuple[str, ...]:
-    if not charts:
-        return ()
-    plan = charts[0].plan
-    return tuple(readable(records(tx, charts[0].id, 40), plan.zone, plan.surgery))
+    known = Stored(tx, now, fresh_code())
+    return handle(context_of(known, practice, event, now))
 
 
 def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -> None:
@@ -288,25 +105,9 @@ async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
             return False
         failing["row"] = row
         data = json.loads(row["data"])
-        chart = (
-            load.chart(tx, row["patient_id"], now, data.get("prompt"))
-            if row["patient_id"] is not None
-            else None
-        )
-        out = handle(
-            FellDue(
-                practice=practice,
-                now=now,
-                event=due_event(row["key"], row["due_at"]),
-                charts=(chart,) if chart else (),
-                desks=load.desks(tx),
-                staff=load.staff(tx),
-                kind=row["kind"],
-                data=data,
-                roster=load.roster(tx) if row["kind"] == "board" else (),
-                conversation=conversation(tx, data.get("chat", 0)),
-            )
-        )
+        due = due_event(row["key"], row["due_at"])
+        fallen = Fallen(due, row["kind"], row["patient_id"], data)
+        out = handle(fallen_due(Stored(tx, now), practice, fallen, now))
         tx.run("due_mark", key=row["key"], due_at=row["due_at"], state="done", error=None)
         apply(tx, out, now)
         return True

@@ -87,7 +87,7 @@ IN_EMERGENCY: Final = frozenset(
 WHILE_PAUSED: Final = frozenset(Purpose) - frozenset(
     (Purpose.prompt, Purpose.reminder, Purpose.question, Purpose.praise, Purpose.care_sheet)
 )
-WHEN_OVER: Final = frozenset((Purpose.farewell, Purpose.staff_words, Purpose.answer))
+WHEN_OVER: Final = frozenset((Purpose.farewell, Purpose.staff_words, Purpose.answer, Purpose.admin))
 AFTER_THE_END: Final = WHEN_OVER | {Purpose.urgent, Purpose.advice}
 """Who writes of a living patient after the last day is still told whom to phone."""
 SAYS_ALL: Final = frozenset(

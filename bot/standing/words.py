@@ -6,6 +6,7 @@ from collections.abc import Iterable, Sequence
 from typing import Final, Protocol
 
 from bot.model.hold import (
+    AntiInflammatories,
     Cause,
     FromDeath,
     FromEmergency,
@@ -16,8 +17,10 @@ from bot.model.hold import (
     Target,
     encode,
 )
+from bot.model.plan import Plan
 from bot.model.text import Lang
 
+from .holds import covered
 from .standing import Standing
 
 _AND: Final = {"en": " and ", "es": " y "}
@@ -29,10 +32,16 @@ class Says(Protocol):
     def say(self, key: str, lang: Lang, **fields: object) -> str: ...
 
 
-def target_words(target: Target, lang: Lang, words: Says) -> str:
-    """What is held: "carprofen", "every medicine and anything else by mouth"."""
+def target_words(target: Target, lang: Lang, words: Says, plan: Plan | None = None) -> str:
+    """What is held: "carprofen", "every medicine and anything else by mouth".
+
+    With the plan the anti-inflammatories are called by their names: not every owner knows
+    which of the medicines they are.
+    """
     if isinstance(target, HeldMedicine):
         return target.med
+    if isinstance(target, AntiInflammatories) and plan and (names := covered(target, plan)):
+        return _joined(names, lang)
     return words.say(f"hold_what_{encode(target)}", lang)
 
 
@@ -56,11 +65,11 @@ def why(standing: Standing, target: Target, lang: Lang, words: Says) -> str:
     return _joined((cause_words(hold.cause, lang, words) for hold in holds), lang)
 
 
-def hold_notice(holds: Sequence[Hold], lang: Lang, words: Says, *, name: str, phone: str) -> str:
+def hold_notice(holds: Sequence[Hold], plan: Plan, lang: Lang, words: Says, phone: str) -> str:
     """What is held, said once to the household: ``phone`` is whom to phone, name and number."""
-    what = _joined((target_words(hold.target, lang, words) for hold in holds), lang)
+    what = _joined((target_words(hold.target, lang, words, plan) for hold in holds), lang)
     because = _joined((cause_words(hold.cause, lang, words) for hold in holds), lang)
-    return words.say("hold_notice", lang, name=name, what=what, why=because, phone=phone)
+    return words.say("hold_notice", lang, name=plan.patient, what=what, why=because, phone=phone)
 
 
 def _joined(parts: Iterable[str], lang: Lang) -> str:

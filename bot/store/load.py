@@ -1,4 +1,4 @@
-"""What is known, read from the database into the values that ``bot.talk`` thinks with."""
+"""What is known, read from the database into the values that ``bot.model`` has of it."""
 
 from __future__ import annotations
 

@@ -8,7 +8,7 @@ from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Literal
 
-from bot.desk import recheck
+from bot.events.looked import reviewed
 from bot.household import pictures
 from bot.model.chat import Media
 from bot.model.effects import Effects, KeepMedia
@@ -79,7 +79,5 @@ class Album:
         if chart is None or not new:
             return
         ctx = self._world.fell_due(at, f"due:review:{line}", chart, "review", {})
-        out = Effects(ctx.event)
-        pictures.answered(ctx, out, chart, line, new, late=False)
-        recheck.show(ctx, out, chart, line, new, new[-1].media, None)
+        out = reviewed(ctx, line, new[-1].media, None, late=False)
         self._world.keep(tx, home, out, at)

@@ -107,15 +107,14 @@ class World:
         cases = {row["id"]: row for row in tx.all("cases_open")}
         for home in self.homes:
             if home.id in over and not home.ended:
-                home.ended = True
+                home.known = replace(home.known, state="ended")
                 home.dues.clear()
-            home.cases = {
-                id: replace(
-                    case, state=cases[id]["state"], acknowledged_by=cases[id]["acknowledged_by"]
-                )
-                for id, case in home.cases.items()
-                if id in cases
-            }
+            kept = (
+                replace(one, state=row["state"], acknowledged_by=row["acknowledged_by"])
+                for one in home.known.cases
+                if (row := cases.get(one.id)) is not None
+            )
+            home.known = replace(home.known, cases=tuple(kept))
 
     # -- the beginning
 

@@ -10,7 +10,7 @@ from zoneinfo import ZoneInfo
 
 from bot.model.plan import Plan
 from bot.records.record import Record
-from bot.service.work import records
+from bot.store.known import records
 from demo.stage import Stage
 from demo.standin.values import Chat, Message, User
 

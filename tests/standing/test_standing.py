@@ -203,9 +203,9 @@ def test_every_target_and_cause_has_words(lang: Lang) -> None:
         hold(AntiInflammatories()),
         hold(HeldMedicine("carprofen")),
     ]
-    said = hold_notice(some, lang, WORDS, name="Biscuit", phone="the clinic, 555 0100")
+    said = hold_notice(some, PLAN, lang, WORDS, "the clinic, 555 0100")
     for one in some:
-        assert target_words(one.target, lang, WORDS) in said
+        assert target_words(one.target, lang, WORDS, PLAN) in said
     assert "no more carprofen" in said
     assert "555 0100" in said
     assert "{" not in said
