@@ -37,9 +37,8 @@ def fresh_holds(
     findings: Sequence[Finding],
 ) -> Fresh:
     """The holds that follow; where one keeps pain relief back too long, its case is today's."""
-    told = Told(
-        new, history, findings, chart.day(ctx.now), ctx.now, out.event, None, round_of(chart, ctx.now)
-    )  # fmt: skip
+    day, given = chart.day(ctx.now), round_of(chart, ctx.now)
+    told = Told(new, history, findings, day, ctx.now, out.event, None, given)
     by_rule = holds_after(told, chart.plan, ctx.practice.holds, chart.holds)
     holds = (*by_rule, *_of_findings(out, chart, findings, ctx.now, by_rule))
     return Fresh(holds, _painful(ctx, chart, holds, findings))

@@ -95,9 +95,10 @@ def _emergency(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
     speaker = ctx.person if isinstance(ctx, AtHome) else None
     if opened:
         tell_the_others(ctx, out, after, speaker, speaker.name if speaker else ctx.clinic.name)
-    if isinstance(ctx, AtHome) and speaker is not None and open_emergency(after) is not None:
-        if ctx.incoming.kind in ("message", "edited", "button"):
-            stay_with_it(ctx, out, before, after, speaker)
+    if not isinstance(ctx, AtHome) or speaker is None or open_emergency(after) is None:
+        return
+    if ctx.incoming.kind in ("message", "edited", "button"):
+        stay_with_it(ctx, out, before, after, speaker)
 
 
 def _through_the_gate(ctx: Event, out: Effects) -> Effects:

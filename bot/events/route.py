@@ -209,8 +209,8 @@ def _listed(known: Known, event: Incoming) -> tuple[tuple[RosterLine, ...], bool
     names = [" ".join(words[:most]) for most in range(len(words), 0, -1)]
     for name in names:
         found = find(known.roster(name), name)
-        if found:
-            return tuple(found), True
+        if found:  # one of the past only where none of the name is under way
+            return tuple([row for row in found if row.under_way] or found), True
     everybody = known.roster()
     for name in names:  # in letters that a database does not know the small ones of
         found = find(everybody, name)

@@ -3,11 +3,17 @@ stopped, given, or asked about, and come back when it is over."""
 
 from __future__ import annotations
 
+from datetime import timedelta
+
 from bot.context.contexts import Context
 from bot.model.chart import Chart, Person, Sheet
 from bot.model.effects import Effects, Rows
 
 from .sheet import prompt_key, reminder_key, sheet_buttons, sheet_text, shown_to
+
+
+FRESH = timedelta(hours=24)
+"""Older messages are left as they are; a button of theirs is refused when it is pressed."""
 
 
 def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
@@ -17,6 +23,8 @@ def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
     for sheet in after.sheets:
         old = known.get(sheet.id)
         if old is None or (old == sheet and not everything):
+            continue
+        if ctx.now - sheet.due_at > FRESH and old == sheet:
             continue
         for person in after.people:
             was = _looks(ctx, before, old, person)

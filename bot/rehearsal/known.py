@@ -138,12 +138,12 @@ class Kept:
 
     def roster(self, wanted: str | None = None) -> tuple[RosterLine, ...]:
         """The patients under way and those of the past with an open case; with ``wanted``
-        those of this number or name."""
+        all of this number or name."""
         found = []
         for row in self.tables.patients.values():
             chart, cases = row.chart, _cases(row)
             named = wanted is None or wanted.strip().lower() in (str(row.id), chart.name.lower())
-            if named and (not chart.over or cases):
+            if named and (wanted is not None or not chart.over or cases):
                 found.append(
                     RosterLine(
                         row.id, chart.plan, chart.protocol, chart.state, chart.enrolled_at,

@@ -72,8 +72,8 @@ class Stored:
         return row["patient_id"] if row else None
 
     def roster(self, wanted: str | None = None) -> tuple[RosterLine, ...]:
-        """The patients under way; with ``wanted`` those of this number or name."""
-        return load.roster(self.tx, wanted=wanted)
+        """The patients under way; with ``wanted`` all of this number or name."""
+        return load.roster(self.tx, ended=wanted is not None, wanted=wanted)
 
     def log_tail(self, chart: Chart) -> tuple[str, ...]:
         """The last lines of a patient's log, as people read them."""

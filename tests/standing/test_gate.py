@@ -86,11 +86,11 @@ def test_each_mode_lets_through_what_it_must() -> None:
     }  # fmt: skip
     paused = PatientState.paused
     assert passing(now(state=paused)) == every - ordinary - {Purpose.care_sheet}
-    living = {*ALWAYS, Purpose.answer, Purpose.urgent, Purpose.advice}
+    living = {*ALWAYS, Purpose.answer, Purpose.urgent, Purpose.advice, Purpose.admin}
     assert passing(now(state=PatientState.ended)) == living
     dead = hold(Everything(), FromDeath(EventId("e1")))
     for over in (now(state=PatientState.died), now(dead), now(dead, urgent=True)):
-        assert passing(over) == {*ALWAYS, Purpose.answer}
+        assert passing(over) == {*ALWAYS, Purpose.answer, Purpose.admin}
 
 
 LINES = st.lists(
