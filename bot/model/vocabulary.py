@@ -28,14 +28,18 @@ TOPICS: Final[dict[str, tuple[str, ...]]] = {
     "bruising": ("none", "mild", "marked"),
     "incision": ("clean", "red", "discharge", "pus", "odour", "open", "bleeding"),
     "bandage": ("fine", "wet", "slipped", "odour", "tight"),
+    "fixator": ("fine", "loose", "bent"),
     "mishap": ("jumped", "ran", "stairs", "fell", "slipped", "rough_play"),
     "breathing": ("normal", "laboured"),
     "gums": ("pink", "pale", "blue", "yellow"),
     "temperature": ("measured",),
     "seizure": ("yes", "no"),
-    "swallowed": ("medicine_overdose", "human_medicine", "bandage_or_object"),
+    "swallowed": ("medicine_overdose", "human_medicine", "poison", "bandage_or_object"),
     "belly": ("normal", "bloated"),
-    "leg": ("crooked",),
+    "leg": ("crooked", "paralysed"),
+    "other_leg": ("limping",),
+    "allergy": ("hives", "swollen_face"),
+    "life": ("died",),
     "request": ("call_back", "question", "stop", "snooze"),
 }
 """Topic → its values, in the order of the shared vocabulary."""
@@ -44,14 +48,15 @@ DETAILS: Final[dict[str, tuple[str, ...]]] = {
     "cone": ("watched", "unwatched"),
     "weight_bearing": ("sudden",),
     "incision": ("edges", "deep", "heavy", "slow", "stopped"),
+    "bandage": ("cold",),
 }
 """Topic → the fixed words that its ``detail`` may hold."""
 
 TRENDS: Final = ("better", "same", "worse")
 
-ASKED: Final = (
-    "dose", "ice", "warm_compress", "massage", "walk", "cone", "appetite", "bathroom",
-    "incision", "bandage", "mobility", "general", "none",
-)  # fmt: skip
-"""What a prompt may ask about. ``bathroom`` covers stool and urine; ``mobility``
-use of the leg; ``general`` how the patient is; ``none``: nothing was asked."""
+GROUPED: Final = ("bathroom", "general", "none")
+"""Asked of more than one topic: ``bathroom`` covers stool and urine; ``general`` how the
+patient is; ``none``: nothing was asked."""
+
+ASKED: Final = (*(topic for topic in TOPICS if topic not in ("life", "request")), *GROUPED)
+"""What a prompt may ask about. ``mobility`` covers the use of the leg."""

@@ -108,8 +108,8 @@ def test_a_mistake_is_told_with_file_line_and_what(change: dict[str, str], words
 
 
 def test_a_value_without_words_for_staff_is_refused() -> None:
-    text = SOURCE.replace('    crooked: {en: "crooked leg"', '    # crooked: {en: "crooked leg"')
-    with pytest.raises(FlowError, match=r"own.yaml:\d+:\d+: .*leg: crooked"):
+    text = SOURCE.replace('    yellow: {en: "yellow"', '    # yellow: {en: "yellow"')
+    with pytest.raises(FlowError, match=r"own.yaml:\d+:\d+: .*gums: yellow"):
         load_rules(text.replace("  leg:\n", ""), "own.yaml")
 
 
