@@ -20,10 +20,81 @@ _MYSELF = frozenset("estoy ando estuve estamos andamos".split())
 
 def intended(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """ "Will give it at nine", "ahorita se la doy"."""
-    if match.rule.value not in ("given", "done"):
+    if match.rule.value not in ("given", "done", "on"):
         return False
-    before = range(max(clause.start, match.first - 3), match.last)
-    return any("<intent>" in tokens[at].keys for at in before)
+    return planned(tokens, clause, match.last)
+
+
+_GONE_BY = frozenset(
+    "gave given did done walked went had has took taken ate was were got put iced rubbed massaged "
+    "di dimos dio dieron dado hice hicimos hizo hecho puse pusimos puso tomo trago comio fuimos "
+    "salimos saque sacamos caminamos camino anduvo aguanto managed".split()
+)
+"""What is told as past: "did it in 20 minutes" is how long it took."""
+_DAYTIME = frozenset(
+    "lunch dinner breakfast supper tea work school comer cenar almorzar desayunar comida cena "
+    "trabajo almuerzo".split()
+)
+
+
+def to_come(tokens: list[Token], at: int, end: int) -> bool:
+    """Whether a time ahead begins at ``at``: "in 20 minutes", "después de comer"."""
+    word = tokens[at].word
+    step = at + 1
+    while step < end and tokens[step].word in ("de", "about", "like", "unos", "unas", "another"):
+        step += 1
+    if step >= end:
+        return False
+    if word in ("in", "en", "dentro"):
+        vague = tokens[step].word in ("a", "un") and step + 1 < end
+        after = tokens[step + 1 if vague else step]
+        return not after.keys.isdisjoint(("<minutes>", "<hours>", "<number>", "<whileword>"))
+    if word in ("after", "despues", "before", "antes"):
+        return tokens[step].word in _DAYTIME
+    return word in ("when", "once", "cuando", "as_soon") and tokens[step].word in _COMING
+
+
+_COMING = frozenset("i we get hes he shes she llegue salga termine pueda vuelva llego".split())
+
+
+def planned(tokens: list[Token], clause: Clause, last: int) -> bool:
+    """A promise, a wish or a plan up to ``last``: what is meant to be done is not yet done."""
+    span = range(clause.start, clause.end)
+    if any("<intent>" in tokens[at].keys for at in span if at <= last):
+        return True
+    if any(tokens[at].word in _GONE_BY for at in span):
+        return False
+    return any(
+        not tokens[at].keys.isdisjoint(("<later>", "<wanting>")) or to_come(tokens, at, clause.end)
+        for at in span
+    )
+
+
+_TRANSITIVE = frozenset("him her it them lo la".split())
+
+
+def not_the_patient(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """ "My grandma passed away", "se me murió el celular": another one, or a thing, is gone."""
+    if any(tokens[at].word in _TRANSITIVE for at in match.at):
+        return False
+    for place in range(match.first - 1, clause.start - 1, -1):
+        token = tokens[place]
+        if token.word in _DATIVE or token.word in ("se", "ya", "que", "today", "yesterday"):
+            continue
+        if "<patient>" in token.keys and token.word not in ("la", "lo", "el"):
+            return False
+        if not token.keys.isdisjoint(("<aux>", "<adv>", "<neg>", "<joiner>", "<hedge>")):
+            continue
+        if not token.keys.isdisjoint(("<thing>", "<person>", "<sign>")):
+            return True
+        return place > clause.start and tokens[place - 1].word in _DETERMINERS
+    after = match.last + 1
+    if after + 1 < clause.end and tokens[after].word in _DETERMINERS:
+        return "<patient>" not in tokens[after + 1].keys or "<otheranimal>" in tokens[after].keys
+    return False
+
+
+_DETERMINERS = frozenset("my our the a an his her their mi mis su el la un una nuestro".split())
 
 
 def thing_before(match: Match, tokens: list[Token], clause: Clause) -> bool:

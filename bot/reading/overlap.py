@@ -76,6 +76,10 @@ OVERRIDES: dict[str, frozenset[str]] = {
             "energy",
         )
     ),
+    "fixator": frozenset(("mishap", "leg", "bandage", "incision", "mobility", "cone", "energy", "swallowed")),
+    "allergy": frozenset(("swelling", "breathing", "pain", "incision", "bruising", "energy")),
+    "other_leg": frozenset(("weight_bearing", "mobility", "pain", "leg", "licking")),
+    "life": frozenset(("energy", "mishap", "weight_bearing", "breathing", "pain", "request")),
     "swelling": frozenset(("mobility", "incision", "bruising")),
     "pain": frozenset(("licking", "energy", "appetite", "weight_bearing_none")),
     "appetite": frozenset(
@@ -101,7 +105,7 @@ def _yields(match: Match, to: Match) -> bool:
 
 
 _FIRST = (
-    "swallowed leg breathing seizure belly gums incision urine stool vomiting bandage "
+    "life swallowed other_leg fixator allergy leg breathing seizure belly gums incision urine stool vomiting bandage "
     "weight_bearing mishap pain energy cone dose appetite drinking licking swelling bruising"
 ).split()
 """Where two would each take the words from the other, the graver keeps them."""

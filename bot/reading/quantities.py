@@ -47,13 +47,13 @@ def _make(tokens: list[Token], index: int, used: int, kind: str, value: float) -
     return token
 
 
-def _celsius(value: float, unit: str) -> float | None:
+def body_heat(value: float, unit: str) -> float | None:
     """Degrees Celsius when the figure can be a body temperature, else None."""
-    if unit.startswith("f") or (not unit.startswith("c") and value >= 90):
-        if not 90 <= value <= 112:
+    if unit.startswith("f") or (not unit.startswith("c") and value >= 84):
+        if not 84 <= value <= 112:
             return None
         return round((value - 32) * 5 / 9, 1)
-    return round(value, 2) if 33 <= value <= 44.5 else None
+    return round(value, 2) if 29 <= value <= 44.5 else None
 
 
 def _heat(tokens: list[Token], index: int, value: float, used: int) -> tuple[float, int] | None:
@@ -83,18 +83,16 @@ def _heat(tokens: list[Token], index: int, value: float, used: int) -> tuple[flo
     if word_at(tokens, end) == "mi":
         following = ""  # "39.8, mi señora dice": my, and no miles
     if not unit:
-        if following or not (34 <= value <= 44 or 93 <= value <= 111):
+        if following or not (29 <= value <= 44 or 84 <= value <= 111):
             return None
         near = {t.word for t in tokens[max(0, index - 8) : end + 6]}
         told = bool(near & _TEMP_WORDS)
         telling = tokens[index].decimal or value != int(value)
-        if told and not (34 <= value <= 44 or 93 <= value <= 111):
-            return None
         if not (told or (telling and (37 <= value <= 42.9 or 99 <= value <= 108))):
             return None
     if _weather(tokens, index, end):
         return None
-    celsius = _celsius(value, unit if unit != "d" else "")
+    celsius = body_heat(value, unit if unit != "d" else "")
     return (celsius, end - index) if celsius is not None else None
 
 

@@ -7,7 +7,8 @@ from bot.model.reading import Context, Reading
 from bot.model.vocabulary import TOPICS
 
 from . import bare, danger, scope, subjects
-from .attach import area, figures, medicines_meant
+from .actors import planned
+from .attach import area, figures, medicines_meant, until
 from .clauses import Clause, split
 from .contrast import drop_before, mark_sudden
 from .focus import FOCUS_OF, NOUNS, WOUND, kin
@@ -53,11 +54,14 @@ def read(text: str, context: Context) -> Reading:
     if not tokens:
         return Reading((), False, lang, ("no words",))
     clauses = split(tokens)
+    dressed = context.asked == "bandage" or any("<bandageword>" in t.keys for t in tokens)
     for clause in clauses:
         if clause.asked:
             clause.keys |= {"<askmark>"}
         if context.species == "cat":
             clause.keys |= {"<felid>"}  # a cat that pants is short of breath
+        if dressed:
+            clause.keys |= {"<dressed>"}
     matches, moods = _match(tokens, clauses, context)
     scope.mark_moods(tokens, clauses, moods)
     scope.mark_carried(tokens, clauses)
@@ -231,11 +235,19 @@ def _conclude(
     found = resolve_past(found, clauses)
     mark_sudden(found, clauses)
     found = drop_before(found, clauses)
+    put_off = any(m.void == "not done yet" for m in matches) or (
+        context.asked in _TO_DO and any(planned(tokens, c, c.end) for c in clauses)
+    )
     answer = bare.answer(tokens, clauses, matches, found, context)
     found.extend(answer.found)
     reasons.extend(answer.reasons)
     found.extend(brought_up(found))
-    observations = settle(found)
+    observations = _of_the_dead(settle(found))
+    if put_off and not any(o.about in (*_TO_DO, "request") for o in observations):
+        span = (tokens[0].start, tokens[-1].end)
+        when = until(tokens, clauses, context)
+        observations.append(Observation("request", "snooze", span=span, **when))  # type: ignore[arg-type]
+        reasons.append("a promise or a plan: asked again later")
     requests = [o for o in observations if o.about == "request"]
     said = [o for o in observations if o.about != "request"]
     voids = any(
@@ -265,6 +277,29 @@ def _conclude(
         reasons.append("not all of it was understood")
     topics = tuple(topic for topic in dict.fromkeys(questions) if topic in TOPICS)
     return Reading(tuple(observations), understood, lang, tuple(reasons), topics, greeting)  # type: ignore[arg-type]
+
+
+_TO_DO = ("dose", "ice", "warm_compress", "massage", "walk", "cone")
+"""What a household does when it is asked to."""
+
+
+def _of_the_dead(observations: list[Observation]) -> list[Observation]:
+    """Of a patient that has died nothing else is told, but what the household asks."""
+    if any(o.about == "life" and not o.unsure for o in observations):
+        return [o for o in observations if o.about in ("life", "request")]
+    return observations
+
+
+def _cold_toes(tokens: list[Token], clauses: list[Clause], sentence: int) -> bool:
+    """Whether the toes are told to be cold, blue or numb, not denied."""
+    for clause in clauses:
+        if clause.sentence != sentence or "<toeword>" not in clause.keys:
+            continue
+        for at in range(clause.start, clause.end):
+            ahead = tokens[max(clause.start, at - 3) : at]
+            if "<coldtoe>" in tokens[at].keys and not any("<neg>" in t.keys for t in ahead):
+                return True
+    return False
 
 
 def _quote(text: str, tokens: list[Token], match: Match) -> str:
@@ -297,6 +332,10 @@ def _observe(
         near = frozenset().union(*(clauses[place].keys for place in places))
         detail = next((name for name in ("unwatched", "watched") if f"<{name}>" in near), None)
     span = (tokens[match.first].start, tokens[match.last].end)
+    if (rule.about, value) == ("request", "snooze"):
+        fields = until(tokens, clauses, context)
+    if (rule.about, value) == ("bandage", "tight") and _cold_toes(tokens, clauses, clause.sentence):
+        detail = "cold"
     if (rule.about, value) == ("urine", "none") and "<lastdone>" in clause.keys:
         hours = fields.get("hours")
         if isinstance(hours, float) and hours < 10 and not match.held:
