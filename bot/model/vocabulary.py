@@ -58,5 +58,5 @@ GROUPED: Final = ("bathroom", "general", "none")
 """Asked of more than one topic: ``bathroom`` covers stool and urine; ``general`` how the
 patient is; ``none``: nothing was asked."""
 
-ASKED: Final = (*(topic for topic in TOPICS if topic not in ("life", "request")), *GROUPED)
+ASKED: Final = (*TOPICS, *GROUPED)
 """What a prompt may ask about. ``mobility`` covers the use of the leg."""

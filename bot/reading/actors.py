@@ -43,18 +43,21 @@ def to_come(tokens: list[Token], at: int, end: int) -> bool:
     step = at + 1
     while step < end and tokens[step].word in ("de", "about", "like", "unos", "unas", "another"):
         step += 1
-    if step >= end:
-        return False
-    if word in ("in", "en", "dentro"):
+    if word in ("in", "en", "dentro") and step < end:
         vague = tokens[step].word in ("a", "un") and step + 1 < end
         after = tokens[step + 1 if vague else step]
         return not after.keys.isdisjoint(("<minutes>", "<hours>", "<number>", "<whileword>"))
+    if word == "luego":  # "walk y luego ice pack" is a row of things done
+        return step >= end or tokens[step].word in _CLITICS_OR_I
+    if step >= end:
+        return False
     if word in ("after", "despues", "before", "antes"):
         return tokens[step].word in _DAYTIME
     return word in ("when", "once", "cuando", "as_soon") and tokens[step].word in _COMING
 
 
-_COMING = frozenset("i we get hes he shes she llegue salga termine pueda vuelva llego".split())
+_CLITICS_OR_I = frozenset("se le lo la las los hago doy pongo saco damos hacemos ponemos".split())
+_COMING = frozenset("i we get llegue salga termine pueda vuelva llego".split())
 
 
 def planned(tokens: list[Token], clause: Clause, last: int) -> bool:
@@ -64,10 +67,47 @@ def planned(tokens: list[Token], clause: Clause, last: int) -> bool:
         return True
     if any(tokens[at].word in _GONE_BY for at in span):
         return False
+    if "<clock>" in clause.keys and any(tokens[at].word in _NOW_OR_SOON for at in span):
+        return True
     return any(
         not tokens[at].keys.isdisjoint(("<later>", "<wanting>")) or to_come(tokens, at, clause.end)
         for at in span
     )
+
+
+_NOW_OR_SOON = frozenset("doy pongo hago saco damos ponemos hacemos sacamos giving leave".split())
+_I_DO = frozenset("i ill we im voy vamos hago doy pongo saco damos hacemos ponemos".split())
+
+
+_DEEDS = frozenset(
+    "do give ice walk massage rub put start darle hacer hacerlo dar darsela sacarlo "
+    "sacarla salir ponerle ponerselo hago doy pongo saco damos hacemos ponemos".split()
+)
+
+
+def promised(tokens: list[Token], clause: Clause, asked: bool) -> bool:
+    """ "I'll do it in 20 minutes": someone of the household means to do it. ``asked``: a deed
+    was asked for, which then need not be named."""
+    if clause.moods & {"question", "hypo"}:
+        return False
+    words = {t.word for t in tokens[clause.start : clause.end]}
+    meant = bool(words & _I_DO and words & _DEEDS)
+    short = asked and (clause.end - clause.start <= 8 or bool(words & _I_DO))
+    return (meant or short) and planned(tokens, clause, clause.end)
+
+
+_MORE_THAN_DUE = frozenset(
+    "<medcontainer> <noneleft> <jointly> <three> <humandrug> <mine> <kin> <wrecked>".split()
+)
+_EVERY = frozenset("all both every todas todos todo".split())
+_LEFT = frozenset("into hold found stole raided nicked robo agarro chewed shredded left remaining rest week whole entire month quedaban sobrantes".split())
+
+
+def all_that_was_due(tokens: list[Token], clause: Clause) -> bool:
+    """ "Ate all his pills in cheese", told to a dose prompt: those that were due."""
+    said = tokens[clause.start : clause.end]
+    words = {t.word for t in said}
+    return bool(words & _EVERY) and not (words & _LEFT or clause.keys & _MORE_THAN_DUE)
 
 
 _TRANSITIVE = frozenset("him her it them lo la".split())

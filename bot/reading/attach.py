@@ -167,12 +167,19 @@ def figures(
     return out
 
 
-def until(tokens: list[Token], clauses: list[Clause], context: Context) -> dict[str, object]:
+_AHEAD = frozenset("in en dentro de another".split())
+
+
+def until(tokens: list[Token], places: range, context: Context, ahead: bool) -> dict[str, object]:
     """When an owner wants to be asked again: so many minutes or hours from now, or at the next
-    such time on the clock."""
-    for at, token in enumerate(tokens):
+    such time on the clock. ``ahead``: only what is told as time to come ("in 20 minutes")."""
+    for at in places:
+        token = tokens[at]
         value = token.value
         if value is None:
+            continue
+        before = {t.word for t in tokens[max(0, at - 2) : at]}
+        if ahead and "<clock>" not in token.keys and not before & _AHEAD:
             continue
         if "<minutes>" in token.keys or "<hours>" in token.keys:
             hours = value / (60 if "<minutes>" in token.keys else 1)
@@ -180,7 +187,7 @@ def until(tokens: list[Token], clauses: list[Clause], context: Context) -> dict[
             return {"hours": hours} if whole else {"minutes": round(hours * 60, 1)}
         if "<clock>" in token.keys:
             return {"at": clock_text(_next(value, token, tokens, context))}
-        if "<number>" in token.keys and 5 <= value <= 90 and tokens[at - 1].word in ("in", "en"):
+        if "<number>" in token.keys and 5 <= value <= 90 and before & _AHEAD:
             return {"minutes": value}  # "we leave in 30"
     return {}
 

@@ -119,6 +119,8 @@ def answer(
         if pick:
             chosen = clause
             break
+    if not pick and asked in _HOW_MUCH:
+        pick, chosen = _how_much(tokens, clauses, asked, chosen)
     if not pick and asked in _SESSIONS and not later:
         for number, clause in enumerate(clauses):
             own = {m.rule.about for m in matches if m.clause == number}
@@ -167,6 +169,47 @@ def answer(
         out.found.append(Found(observation, match))
         out.reasons.append(f"an answer to what was asked ({asked}) → {about}: {value}")
     return out
+
+
+_HOW_MUCH: dict[str, tuple[str, str]] = {
+    "swelling": ("mild", "marked"), "bruising": ("mild", "marked"), "pain": ("mild", "severe"),
+}  # fmt: skip
+
+
+_LOTS = frozenset("lot mucho mucha bastante".split())
+
+
+def _how_much(
+    tokens: list[Token], clauses: list[Clause], asked: str, chosen: Clause
+) -> tuple[tuple[tuple[str, str], ...], Clause]:
+    """ "A bit", "a lot": the whole answer."""
+    said = tokens[clauses[0].start : clauses[0].end]
+    keys = clauses[0].keys
+    plain = all(
+        not t.keys.isdisjoint(("<slight>", "<very>", "<adv>", "<function>", "<joiner>"))
+        or t.word in _LOTS
+        for t in said
+    )
+    if len(clauses) > 1 or not plain or "<neg>" in keys:
+        return (), chosen
+    little, much = _HOW_MUCH[asked]
+    if "<slight>" in keys:
+        return ((asked, little),), clauses[0]
+    if "<very>" in keys or any(t.word in _LOTS for t in said):
+        return ((asked, much),), clauses[0]
+    return (), chosen
+
+
+_FEVER = 39.4
+
+
+def only_a_figure(tokens: list[Token], context: Context) -> bool:
+    """A bare figure answers what was asked, and else tells of nothing; but "40.9!!!" where no
+    figure was asked is no way to say anything other than a fever."""
+    if len(tokens) > 1 or len(tokens[0].parts) > 1 or context.asked == "temperature":
+        return False
+    hot = (tokens[0].value or 0) >= _FEVER and tokens[0].word != str(int(tokens[0].value or 0))
+    return context.asked in _DEEDS or not hot
 
 
 def _degrees(tokens: list[Token], context: Context) -> Answer:

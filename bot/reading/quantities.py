@@ -181,7 +181,12 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
         clock = clock_at(tokens, index)
         if (
             clock
-            and (":" in word or clock[2] in ("am", "pm") or clock[1] >= 3)
+            and (
+                ":" in word
+                or clock[2] in ("am", "pm")
+                or clock[1] >= 3
+                or (word == "half" and clock[1] == 2 and _ends(tokens, index + 2))
+            )
             and UNITS.get(word_at(tokens, index + clock[1]), ("", 1.0))[0] in ("", "size")
         ):
             value = nearest_past(clock[0], clock[2], now)
@@ -270,8 +275,30 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
     return _make(tokens, index, used, "number", value), used
 
 
-_HANDED = frozenset("gave given give administered".split())
-_THEN = frozenset("this last tonight today yesterday with and but so he she just or ish".split())
+def _ends(tokens: list[Token], index: int) -> bool:
+    return index >= len(tokens) or bool(tokens[index].cut)
+
+
+_ITS = frozenset("it them la lo las los".split())
+
+
+def hours_of_doses(tokens: list[Token], now: int | None) -> None:
+    """ "Gave it 8", "se la di 8", told to a dose prompt: an hour, and no count of tablets."""
+    for at in range(2, len(tokens)):
+        value = tokens[at].value
+        if "<number>" not in tokens[at].keys or value is None:
+            continue
+        if not (_ends(tokens, at + 1) or tokens[at + 1].word in _THEN):
+            continue
+        pair = {tokens[at - 1].word, tokens[at - 2].word}
+        if value in range(1, 13) and pair & _ITS and pair & _HANDED:
+            keep = tokens[at].keys - {"<number>", "<three>"}
+            tokens[at].keys = keep | {"<clock>"}
+            tokens[at].value = nearest_past(value * 60, "", now)
+
+
+_HANDED = frozenset("gave given give administered di dimos dio dieron".split())
+_THEN = frozenset("con y pero hoy this last tonight today yesterday with and but so he she just or ish".split())
 """After "gave it about 8": it was an hour, and no count of tablets."""
 _GAVE = frozenset(
     "gave given had took got di dimos dio dieron doy tomo tomaron puse pusimos it him her".split()

@@ -7,7 +7,7 @@ from bot.model.reading import Context, Reading
 from bot.model.vocabulary import TOPICS
 
 from . import bare, danger, scope, subjects
-from .actors import planned
+from .actors import all_that_was_due, promised
 from .attach import area, figures, medicines_meant, until
 from .clauses import Clause, split
 from .contrast import drop_before, mark_sudden
@@ -18,7 +18,7 @@ from .lexis import LEXIS, NEGATED, mark_phrases, settle_bit, tag
 from .matching import Match, candidates, find
 from .normalise import words_of
 from .overlap import drop_overlaps
-from .quantities import fold_quantities
+from .quantities import fold_quantities, hours_of_doses
 from .retold import also_given, brought_up, resolve_past
 from .settle import Found, settle
 from .token import Token
@@ -51,6 +51,8 @@ def read(text: str, context: Context) -> Reading:
     settle_bit(tokens)
     mark_phrases(tokens)
     tokens = fold_quantities(tokens, context.at)
+    if context.asked == "dose":
+        hours_of_doses(tokens, context.at)
     if not tokens:
         return Reading((), False, lang, ("no words",))
     clauses = split(tokens)
@@ -62,6 +64,8 @@ def read(text: str, context: Context) -> Reading:
             clause.keys |= {"<felid>"}  # a cat that pants is short of breath
         if dressed:
             clause.keys |= {"<dressed>"}
+        if context.asked == "dose" and all_that_was_due(tokens, clause):
+            clause.keys |= {"<planned>"}
     matches, moods = _match(tokens, clauses, context)
     scope.mark_moods(tokens, clauses, moods)
     scope.mark_carried(tokens, clauses)
@@ -75,6 +79,8 @@ def read(text: str, context: Context) -> Reading:
         match.hedged = scope.hedged(match, tokens, clause)
         match.void = scope.void(match, tokens, clause)
     matches = [m for m in matches if not scope.torn(m, tokens)]
+    if bare.only_a_figure(tokens, context):
+        matches = [m for m in matches if m.rule.about != "temperature"]
     net = [m for m in matches if m.rule.about == "danger"]
     matches = drop_overlaps([m for m in matches if m.rule.about != "danger"], clauses)
     matches += danger.caught(net, matches, clauses)
@@ -236,16 +242,17 @@ def _conclude(
     mark_sudden(found, clauses)
     found = drop_before(found, clauses)
     put_off = any(m.void == "not done yet" for m in matches) or (
-        context.asked in _TO_DO and any(planned(tokens, c, c.end) for c in clauses)
+        context.asked in (*_TO_DO, "none")
+        and any(promised(tokens, c, context.asked != "none") for c in clauses)
     )
     answer = bare.answer(tokens, clauses, matches, found, context)
     found.extend(answer.found)
     reasons.extend(answer.reasons)
     found.extend(brought_up(found))
-    observations = _of_the_dead(settle(found))
-    if put_off and not any(o.about in (*_TO_DO, "request") for o in observations):
+    observations = settle(_of_the_dead(found, clauses))
+    if put_off and not observations:
         span = (tokens[0].start, tokens[-1].end)
-        when = until(tokens, clauses, context)
+        when = until(tokens, range(len(tokens)), context, ahead=True)
         observations.append(Observation("request", "snooze", span=span, **when))  # type: ignore[arg-type]
         reasons.append("a promise or a plan: asked again later")
     requests = [o for o in observations if o.about == "request"]
@@ -283,22 +290,34 @@ _TO_DO = ("dose", "ice", "warm_compress", "massage", "walk", "cone")
 """What a household does when it is asked to."""
 
 
-def _of_the_dead(observations: list[Observation]) -> list[Observation]:
-    """Of a patient that has died nothing else is told, but what the household asks."""
-    if any(o.about == "life" and not o.unsure for o in observations):
-        return [o for o in observations if o.about in ("life", "request")]
-    return observations
+def _of_the_dead(found: list[Found], clauses: list[Clause]) -> list[Found]:
+    """How a patient died is told with its death, and calls nobody to hurry any more."""
+    told = {
+        clauses[item.match.clause].sentence
+        for item in found
+        if item.observation.about == "life" and not item.observation.unsure
+    }
+    return [
+        item
+        for item in found
+        if item.observation.about in ("life", "request")
+        or clauses[item.match.clause].sentence not in told
+    ]
 
 
 def _cold_toes(tokens: list[Token], clauses: list[Clause], sentence: int) -> bool:
     """Whether the toes are told to be cold, blue or numb, not denied."""
+    toes = False
     for clause in clauses:
-        if clause.sentence != sentence or "<toeword>" not in clause.keys:
+        if clause.sentence != sentence:
             continue
+        toes = toes or "<toeword>" in clause.keys
         for at in range(clause.start, clause.end):
             ahead = tokens[max(clause.start, at - 3) : at]
-            if "<coldtoe>" in tokens[at].keys and not any("<neg>" in t.keys for t in ahead):
-                return True
+            wraps = at + 1 < clause.end and "<bandageword>" in tokens[at + 1].keys
+            denied = any("<neg>" in t.keys for t in ahead)
+            if toes and "<coldtoe>" in tokens[at].keys and not (wraps or denied):
+                return clause.keys.isdisjoint(("<icepack>", "<water>", "outside"))
     return False
 
 
@@ -333,7 +352,10 @@ def _observe(
         detail = next((name for name in ("unwatched", "watched") if f"<{name}>" in near), None)
     span = (tokens[match.first].start, tokens[match.last].end)
     if (rule.about, value) == ("request", "snooze"):
-        fields = until(tokens, clauses, context)
+        fields = {}
+        for place in places:
+            span_of = range(clauses[place].start, clauses[place].end)
+            fields = fields or until(tokens, span_of, context, ahead=False)
     if (rule.about, value) == ("bandage", "tight") and _cold_toes(tokens, clauses, clause.sentence):
         detail = "cold"
     if (rule.about, value) == ("urine", "none") and "<lastdone>" in clause.keys:

@@ -187,7 +187,7 @@ CLASSES = {
     "intent": "will ill id_do going_to gonna about_to shall was_going_to planning due heading off_to",
     "later": """
         later later_on soon in_a_bit in_a_while in_a_minute in_a_moment in_a_sec shortly
-        any_minute al_rato al_ratito luego mas_tarde en_un_rato en_un_ratito en_un_momento
+        any_minute al_rato al_ratito mas_tarde en_un_rato en_un_ratito en_un_momento
         ahorita_lo ahorita_la ahorita_se al_rato_lo enseguida
         """,
     "whileword": "while bit moment minute sec rato ratito momento momentito ratico",

@@ -42,7 +42,7 @@ RULES = {
     paso a mejor vida
     dejo de existir
     partio ~ <laid>|$ -<meds>
-    esta|estaba|amanecio|encontre|encontramos|aparecio ~ ya? ~ muerto|muerta|muertito|muertita -<notquite> -<neg> -sueño -sueno -cansancio -hambre
+    esta|estaba|amanecio|encontre|encontramos|aparecio ~ ya? ~ muerto|muerta|muertito|muertita -como -<notquite> -<neg> -sueño -sueno -cansancio -hambre
     = died agent
     is|was|hes|shes|found|he|she|him|her dead -<notquite> -<neg> -asleep -tired -weight -set -lame -leg
     had|have|decided|chose|agreed|time ~3 put ~ him|her|it|them|<patient> ~ to? sleep|down|rest -<forsleepof>
@@ -57,7 +57,7 @@ RULES = {
     """,
     "danger": """
     = energy.collapsed
-    <patient> ~2 dying|dieing -for -to -of -battery -down -hair
+    he|she|hes|shes|my|our ~2 dying|dieing -for -to -of -battery -down -hair
     se ~ me|nos? ~ esta|anda ~ muriendo -de -por
     se me|nos muere
     """,

@@ -14,7 +14,7 @@ CLASSES = {
         """,
     "notframe": """
         door_frame bed_frame picture_frame window_frame frame_of_the_door snack_bar baby_gate crate
-        tried_to_bolt toenail_clamp by_the_vet
+        on_her_pins on_his_pins tried_to_bolt toenail_clamp by_the_vet
         """,
     "workedloose": """
         loose loosened loosening wobbly wobbles wobbling wiggles wiggling wiggly wiggle rattles

@@ -14,8 +14,7 @@ CLASSES = {
         leg_that_wasnt_done leg_they_didnt_operate
         """,
     "lameword": """
-        lame lameness limp limps limping limped limpy hobbling hobbles hobble favouring favoring
-        favours favors favor favour cojea cojeando cojear cojo coja cojera renguea rengueando
+        lame lameness limp limps limping limped limpy hobbling hobbles hobble cojea cojeando cojear cojo coja cojera renguea rengueando
         renguera renquea renqueando renco renca rengo renga cojeo
         """,
 }

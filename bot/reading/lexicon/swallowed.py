@@ -255,8 +255,8 @@ RULES = {
         entera|completo|completa $
     = medicine_overdose @dose @swallowed @asked-dose
     <ingest> ~3 whole|entire|all|todas|todo|lot|bottle|frasco|packet ~3 of|them|bottle|lot|
-        packet|bag|frasco|pastillas -<food> -<poisonthing> -<objectthing>
-    se las comio|trago|tomo ~ todas
+        packet|bag|frasco|pastillas -<food> -<poisonthing> -<objectthing> -<planned>
+    se las comio|trago|tomo ~ todas -<planned>
     <three> ~ <jointly>
     <handed>|<took> ~ <three> $
     = human_medicine
