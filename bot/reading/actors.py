@@ -158,6 +158,8 @@ def took_own(match: Match, tokens: list[Token], clause: Clause) -> bool:
     for at in range(clause.start + 1, match.last + 1):
         if tokens[at].keys & {"<took>", "<ingest>"} and "<handed>" not in tokens[at].keys:
             before = tokens[max(clause.start, at - 3) : at]
+            if any("<hedge>" in t.keys for t in before):
+                return False
             ahead = [t for t in before if "<aux>" not in t.keys or t.word in _SELF]
             return any(t.word in _SELF for t in ahead[-2:]) and not any(
                 "<patient>" in t.keys for t in before
@@ -174,6 +176,8 @@ def person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
     steps = 0
     while place >= clause.start and steps < 5:
         keys = tokens[place].keys
+        if "<hedge>" in keys:
+            return False  # "i think ate it all": who thinks is not who ate
         if tokens[place].word in _MYSELF:
             return True
         if "<person>" in keys and "<patient>" not in keys and tokens[place].word not in _DATIVE:

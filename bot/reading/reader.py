@@ -8,6 +8,7 @@ from bot.model.vocabulary import TOPICS
 
 from . import bare, danger, scope, subjects
 from .actors import all_that_was_due, promised
+from .asides import is_aside, set_apart
 from .attach import area, figures, medicines_meant, until
 from .clauses import Clause, split
 from .contrast import drop_before, mark_sudden
@@ -49,6 +50,7 @@ def read(text: str, context: Context) -> Reading:
     lang = guess(tokens, context.lang)
     settle_homographs(tokens, lang)
     settle_bit(tokens)
+    set_apart(tokens)
     mark_phrases(tokens)
     tokens = fold_quantities(tokens, context.at)
     if context.asked == "dose":
@@ -72,6 +74,9 @@ def read(text: str, context: Context) -> Reading:
     subjects.mark_people(tokens, clauses)
     own = frozenset(word for name in context.names for word in name.casefold().split())
     other = subjects.mark_subjects(tokens, clauses, context.species, own)
+    apart = {n for n, clause in enumerate(clauses) if is_aside(clause, tokens)}
+    if len(apart) < len(clauses):
+        matches = [m for m in matches if m.clause not in apart or m.rule.about == "request"]
     matches = [m for m in matches if not _tail_of_talk(m, clauses)]
     for match in matches:
         clause = clauses[match.clause]
@@ -152,6 +157,8 @@ def _in_clause(
     rules = LEXIS.rules
     for which in candidates(LEXIS, keys):
         rule = rules[which]
+        if rule.about == "aside":
+            continue
         if rule.focus or rule.unless:
             waiting.append(rule)
             continue
