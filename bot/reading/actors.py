@@ -100,7 +100,10 @@ _MORE_THAN_DUE = frozenset(
     "<medcontainer> <noneleft> <jointly> <three> <humandrug> <mine> <kin> <wrecked>".split()
 )
 _EVERY = frozenset("all both every todas todos todo".split())
-_LEFT = frozenset("into hold found stole raided nicked robo agarro chewed shredded left remaining rest week whole entire month quedaban sobrantes".split())
+_LEFT = frozenset(
+    "into hold found stole raided nicked robo agarro chewed shredded left "
+    "remaining rest week whole entire month quedaban sobrantes".split()
+)
 
 
 def all_that_was_due(tokens: list[Token], clause: Clause) -> bool:

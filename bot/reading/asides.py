@@ -47,7 +47,14 @@ def _in_sentence(tokens: list[Token], start: int, end: int) -> None:
             first = at[0]
             while first > start and tokens[first - 1].word in _LEADS and not tokens[first].cut:
                 first -= 1
-            spans.append((first, at[-1] + 1, rule.value == "whole"))
+            if rule.value != "front":
+                spans.append((first, at[-1] + 1, rule.value == "whole"))
+            elif (
+                first == start
+                and _opens(tokens[at[0]].word)
+                and (last := _weightless_to(tokens, at[0], end))
+            ):
+                spans.append((first, last, True))
     taken: set[int] = set()
     for first, last, formula in sorted(spans, key=lambda s: (not s[2], s[0] - s[1], s[0])):
         if not taken.isdisjoint(range(first, last)):
@@ -72,6 +79,11 @@ def _in_sentence(tokens: list[Token], start: int, end: int) -> None:
 _ASKS = frozenset("is was should do what sera es seria opina".split())
 
 
+def _opens(word: str) -> bool:
+    """Not a mere form of such a word: "doing fine" asks nothing."""
+    return "<aside_open>" in LEXIS.words.get(word, ()) or word in ("not", "no", "dont", "cant")
+
+
 def _goes_on(tokens: list[Token], first: int, last: int) -> bool:
     """Whether the formula was only the beginning of what is asked, feared or hoped."""
     word = tokens[last].word
@@ -89,6 +101,32 @@ def _end_at_comma(tokens: list[Token], last: int, end: int) -> None:
             if not any(t.cut for t in tokens[at + 1 : at + 3]) and tokens[at].word not in _BEFORE:
                 tokens[at].cut = 3
             return
+
+
+_NO_MORE = _GOES_ON | _OF_WHAT | _WHO | frozenset("el la los las day week".split())
+_LIGHT = frozenset(("<function>", "<aux>", "<aside_open>", "<aside_close>", "<aside_verdict>"))
+
+
+def _weightless_to(tokens: list[Token], first: int, end: int) -> int:
+    """How far an opening hope, doubt or question reaches that names nothing: "hopefully it
+    settles down", "not sure if i'm imagining it". 0 where it goes on into what it is about."""
+    closed = 0
+    for at in range(first, min(first + 8, end)):
+        if at > first and tokens[at].cut:
+            return at if closed else 0
+        if tokens[at].keys.isdisjoint(_LIGHT) and tokens[at].word not in _SETTLES:
+            break
+        if "<aside_close>" in tokens[at].keys:
+            closed = at + 1
+    if not closed or closed >= end or tokens[closed].word in _NO_MORE:
+        return 0
+    return closed
+
+
+_SETTLES = frozenset(
+    "not no sure clue idea know tell if whether dont cant thats called rung asked settles goes "
+    "gets see sobre hago se le si en un una lo mi yo sea este".split()
+)
 
 
 def _cut(tokens: list[Token], first: int, start: int) -> None:

@@ -198,15 +198,20 @@ _SAID = frozenset("am pm noon midnight midday mediodia medianoche".split())
 def _next(value: float, token: Token, tokens: list[Token], context: Context) -> float:
     """The clock time ahead: of morning and evening the one that comes first, if not told."""
     parts = token.parts or (token.word,)
-    told = bool(_SAID & set(parts)) or any(":" in p and int(p[:2].strip(":") or 0) > 12 for p in parts)
-    told = told or any(p in ("manana", "tarde", "noche", "morning", "evening", "night") for p in parts)
-    if told or context.at is None:
+    told = bool(_SAID & set(parts)) or any(
+        ":" in p and int(p[:2].strip(":") or 0) > 12 for p in parts
+    )
+    told = told or any(
+        p in ("manana", "tarde", "noche", "morning", "evening", "night") for p in parts
+    )
+    now = context.at
+    if told or now is None:
         return value
     tomorrow = any(t.word in ("tomorrow", "manana", "morning") for t in tokens)
     options = (value % 720, value % 720 + 720)
     if tomorrow:
-        return options[0] if 300 <= options[0] else options[1]
-    return min(options, key=lambda one: (one - context.at) % _DAY or _DAY)
+        return options[0] if options[0] >= 300 else options[1]
+    return min(options, key=lambda one: (one - now) % _DAY or _DAY)
 
 
 def _ago(tokens: list[Token], clauses: list[Clause], places: list[int]) -> float | None:

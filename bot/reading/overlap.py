@@ -106,8 +106,9 @@ def _yields(match: Match, to: Match) -> bool:
 
 
 _FIRST = (
-    "life swallowed other_leg fixator allergy leg breathing seizure belly gums incision urine stool vomiting bandage "
-    "weight_bearing mishap pain energy cone dose appetite drinking licking swelling bruising"
+    "life swallowed other_leg fixator allergy leg breathing seizure belly gums incision urine "
+    "stool vomiting bandage weight_bearing mishap pain energy cone dose appetite drinking "
+    "licking swelling bruising"
 ).split()
 """Where two would each take the words from the other, the graver keeps them."""
 

@@ -178,19 +178,9 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
         if made:
             return made
     if ":" in word or word in ("half", "quarter", "ten", "five", "twenty") or word.isdigit():
-        clock = clock_at(tokens, index)
-        if (
-            clock
-            and (
-                ":" in word
-                or clock[2] in ("am", "pm")
-                or clock[1] >= 3
-                or (word == "half" and clock[1] == 2 and _ends(tokens, index + 2))
-            )
-            and UNITS.get(word_at(tokens, index + clock[1]), ("", 1.0))[0] in ("", "size")
-        ):
-            value = nearest_past(clock[0], clock[2], now)
-            return _make(tokens, index, clock[1], "clock", value), clock[1]
+        hour = _plain_clock(tokens, index, now)
+        if hour:
+            return hour
     if (
         word in ("hora", "hour")
         and word_at(tokens, index + 1) == "y"
@@ -275,6 +265,19 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
     return _make(tokens, index, used, "number", value), used
 
 
+def _plain_clock(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] | None:
+    """A clock time without "at": 8:30, 8 pm, ten to nine, a closing "half seven"."""
+    clock = clock_at(tokens, index)
+    if not clock or UNITS.get(word_at(tokens, index + clock[1]), ("", 1.0))[0] not in ("", "size"):
+        return None
+    word = tokens[index].word
+    half = word == "half" and clock[1] == 2 and _ends(tokens, index + 2)
+    if not (":" in word or clock[2] in ("am", "pm") or clock[1] >= 3 or half):
+        return None
+    value = nearest_past(clock[0], clock[2], now)
+    return _make(tokens, index, clock[1], "clock", value), clock[1]
+
+
 def _ends(tokens: list[Token], index: int) -> bool:
     return index >= len(tokens) or bool(tokens[index].cut)
 
@@ -298,7 +301,9 @@ def hours_of_doses(tokens: list[Token], now: int | None) -> None:
 
 
 _HANDED = frozenset("gave given give administered di dimos dio dieron".split())
-_THEN = frozenset("con y pero hoy this last tonight today yesterday with and but so he she just or ish".split())
+_THEN = frozenset(
+    "con y pero hoy this last tonight today yesterday with and but so he she just or ish".split()
+)
 """After "gave it about 8": it was an hour, and no count of tablets."""
 _GAVE = frozenset(
     "gave given had took got di dimos dio dieron doy tomo tomaron puse pusimos it him her".split()

@@ -228,21 +228,7 @@ def _conclude(
                 questions.append(about)
             continue
         for observation in _observe(text, tokens, clauses, match, taken, context):
-            clause = clauses[match.clause]
-            final = "<nowword>" in clause.keys or clause.rank == 2
-            if match.clause and not final:
-                before = clauses[match.clause - 1]
-                final = before.sentence == clause.sentence and (
-                    "<nowword>" in before.keys or before.rank == 2
-                )
-            past = (
-                "near_past" in clause.moods
-                or any(tokens[at].word in _WAS for at in range(clause.start, match.first))
-                or not (clause.keys.isdisjoint(_EARLIER) or "<sinceword>" in clause.keys)
-            )
-            now = "<nowword>" in clause.keys
-            but = clause.joiner == "but"
-            found.append(Found(observation, match, final, now, past, but))
+            found.append(_timed(observation, match, tokens, clauses))
             reasons.append(f"{_quote(text, tokens, match)} → {about}: {observation.value}")
     found.extend(also_given(tokens, clauses, found, taken, context))
     found = resolve_past(found, clauses)
@@ -291,6 +277,26 @@ def _conclude(
         reasons.append("not all of it was understood")
     topics = tuple(topic for topic in dict.fromkeys(questions) if topic in TOPICS)
     return Reading(tuple(observations), understood, lang, tuple(reasons), topics, greeting)  # type: ignore[arg-type]
+
+
+def _timed(
+    observation: Observation, match: Match, tokens: list[Token], clauses: list[Clause]
+) -> Found:
+    """An observation with whether it is of an earlier day, or of how it ended."""
+    clause = clauses[match.clause]
+    final = "<nowword>" in clause.keys or clause.rank == 2
+    if match.clause and not final:
+        before = clauses[match.clause - 1]
+        final = before.sentence == clause.sentence and (
+            "<nowword>" in before.keys or before.rank == 2
+        )
+    past = (
+        "near_past" in clause.moods
+        or any(tokens[at].word in _WAS for at in range(clause.start, match.first))
+        or not (clause.keys.isdisjoint(_EARLIER) or "<sinceword>" in clause.keys)
+    )
+    now = "<nowword>" in clause.keys
+    return Found(observation, match, final, now, past, clause.joiner == "but")
 
 
 _TO_DO = ("dose", "ice", "warm_compress", "massage", "walk", "cone")

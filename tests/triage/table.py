@@ -207,9 +207,7 @@ TABLE: tuple[tuple[str, tuple[Row, ...]], ...] = (
 )
 
 
-def look_up(
-    observations: Iterable[Observation], day: int, species: str = "dog"
-) -> tuple[str, str]:
+def look_up(observations: Iterable[Observation], day: int, species: str = "dog") -> tuple[str, str]:
     """The urgency that the table gives one reply alone, and the first row that gave it.
 
     ``day`` counts from surgery (day 0). No observation at all is ``none``; whether such

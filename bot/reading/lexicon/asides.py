@@ -14,6 +14,17 @@ CLASSES = {
     malo bien nada serio importante comun bueno peligroso urgente algo
         """,
     "aside_fine": "fine ok okay good well great normal grand bien normal perfecto tranquilo tranquila",
+    "aside_open": """
+        hope hoping hopefully wish wishing praying is does do can could should would what whats
+        any sure maybe ojala espero quiera sera que me puede pueden sabe tell please sorry pardon excuse forgive perdon perdone disculpe digame
+        """,
+    "aside_close": """
+        ok okay normal fine alright right bad serious important relevant common usual expected
+        nothing anything worrying dangerous urgent wrong good help matter matters think worry
+        worried sign sooner better passes down know imagining overthinking dramatic asking bother
+        grave malo bien nada serio importante comun urgente aconseja recomienda ayudar escribir
+        pase preocuparme decirlo exagerando favor molesto it
+        """,
     "aside_hope": "hope hoping hopefully pray praying espero esperemos ojala esperando",
     "aside_it": "it its that thats this is isnt be all hes shes everything isnt",
     "aside_know": "know sure certain tell",
@@ -29,7 +40,7 @@ RULES = {
     <aside_hope> i|im am? not? overreacting|worrying|fussing|silly|bothering|disturbing|annoying you?
     fingers crossed
     <aside_hope> you|u|yous|youre|everyone had|have|are|re|having? a? good|nice|lovely|great|well \
-    
+        weekend|day|week|evening|one|night|rest?
     wish he|she|they|it could talk|speak|tell
     i|we wish we|i knew
     i|we was|am|were|are? <aside_hope> you|someone can|could|might <aside_help> me|us?
@@ -99,8 +110,12 @@ RULES = {
     quedo al pendiente
     pobrecito|pobrecita|pobre
     saludos
+    = front
+    <aside_open> ~4 <aside_close>
+    not|no|dont|cant sure|se|clue|idea|know|tell if|whether|si ~4 <aside_close>
     = head
     no idea if|whether
+    hoping|wishing|praying i|we|that|thats|he|she|it|its
     i|we hope|hoping|pray
     hopefully|ojala|esperemos
     espero que
