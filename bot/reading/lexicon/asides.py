@@ -35,7 +35,7 @@ CLASSES = {
 RULES = {
     "aside": """
     = whole
-    <aside_hope> <aside_it> <aside_it>? not|just|only? <aside_verdict>
+    <aside_hope> <aside_it> <aside_it>? not|just|only|all? a? <aside_verdict> healing|sign|thing?
     <aside_hope> <aside_verdict> -<askmark>
     <aside_hope> i|im am? not? overreacting|worrying|fussing|silly|bothering|disturbing|annoying you?
     fingers crossed
@@ -110,6 +110,7 @@ RULES = {
     quedo al pendiente
     pobrecito|pobrecita|pobre
     saludos
+    me puede|pueden|podria|podrian ayudar|orientar|apoyar
     = front
     <aside_open> ~4 <aside_close>
     not|no|dont|cant sure|se|clue|idea|know|tell if|whether|si ~4 <aside_close>
