@@ -132,7 +132,8 @@ def _match(
             start = clause.start
             relative = [(rule, tuple(p - start for p in at)) for rule, at in found]
             before[known] = (relative, after)
-        shifted, focus = before[known]
+        shifted, after = before[known]
+        focus = focus if is_aside(clause, tokens) else after
         for rule, at in shifted:
             if rule.about == "mood":
                 moods.setdefault(number, set()).add(rule.value)

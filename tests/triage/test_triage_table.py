@@ -169,6 +169,11 @@ def test_a_cat_that_strains_to_pee_may_be_blocked(tell: Tell) -> None:
     assert tell("urine straining", species="dog").urgency == "same_day"
 
 
+def test_another_leg_that_limps_weighs_more_after_an_amputation(tell: Tell) -> None:
+    assert tell("other_leg limping", protocol="amputation").urgency == "same_day"
+    assert tell("other_leg limping", protocol="fracture-plate").urgency == "next_day"
+
+
 def test_what_is_not_told_raises(tell: Tell) -> None:
     assert tell("incision bleeding").urgency == "emergency"
     assert tell("incision open").urgency == "same_day"
