@@ -10,9 +10,9 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any, Literal
 
-from bot.service.work import records
 from bot.store import load
 from bot.store.database import Tx
+from bot.store.known import records
 
 from .cast import Cast
 from .controls import Status

@@ -8,13 +8,14 @@ from starlette.requests import Request
 from starlette.responses import RedirectResponse, Response
 from starlette.routing import Mount, Route
 
+from bot.desk.review_link import invite
+from bot.model.effects import Effects
+from bot.model.ids import EventId
 from bot.review import review_app
 from bot.service.clock import SystemClock
 from bot.service.practice import fresh_code
 from bot.store import load
 from bot.store.review import ReviewStore
-from bot.talk.desk_review import invite
-from bot.talk.outcome import Outcome
 
 from .stage import Stage
 
@@ -37,7 +38,7 @@ def attach_review(stage: Stage) -> str:
         member = min(members, key=lambda one: (one.role != "clinician", one.id), default=None)
         if member is None:
             return Response("Nobody belongs to the practice yet.", 404, media_type="text/plain")
-        out, now = Outcome("review:demo"), stage.clock.now()
+        out, now = Effects(EventId("review:demo")), stage.clock.now()
         link = invite(out, member, f"{base}{PATH}", fresh_code(), now, "demo")
         await store.act(out, now)
         return RedirectResponse(link, 303)

@@ -10,15 +10,16 @@ from pathlib import Path
 from types import TracebackType
 from typing import Self
 
+from bot.context.buttons import digest_of
+from bot.desk.enrol import enrol
+from bot.household.people import start_link
+from bot.model.effects import Effects, Invite
+from bot.model.ids import EventId
 from bot.model.plan import Plan
 from bot.model.settings import Clinic
 from bot.service.app import App
 from bot.service.practice import fresh_code
 from bot.store.database import Tx, moment
-from bot.talk.buttons import digest_of
-from bot.talk.enrol import enrol
-from bot.talk.household import start_link
-from bot.talk.outcome import Invite, Outcome
 from bot.telegram.client import Client
 from bot.telegram.pace import Limits, Pace
 from bot.telegram.poll import Waits, poll
@@ -124,7 +125,7 @@ class Stage:
         """A one-time code that makes a chat a staff chat."""
 
         code = fresh_code()
-        out = Outcome(f"invite:{digest_of(code)[:12]}")
+        out = Effects(EventId(f"invite:{digest_of(code)[:12]}"))
         until = self.clock.now() + timedelta(days=1)
         out.add(Invite(digest_of(code), "desk", "demo", until, rank=rank))
         await self.app.act(out)
@@ -133,7 +134,7 @@ class Stage:
     async def invite_staff(self, name: str, role: str) -> str:
         """A one-time code that makes a person one of the practice."""
         code = fresh_code()
-        out = Outcome(f"invite:{digest_of(code)[:12]}")
+        out = Effects(EventId(f"invite:{digest_of(code)[:12]}"))
         until = self.clock.now() + timedelta(days=1)
         out.add(Invite(digest_of(code), "staff", "demo", until, name=name, role=role))
         await self.app.act(out)
@@ -149,7 +150,7 @@ class Stage:
 
     async def enrol(self, plan: Plan, by: str) -> str:
         """Enrol a patient as ``slowleash enrol`` does; the owner's one-time link."""
-        out = Outcome(f"enrol:{plan.patient}:{self.clock.now().isoformat()}")
+        out = Effects(EventId(f"enrol:{plan.patient}:{self.clock.now().isoformat()}"))
         code = fresh_code()
         protocol = self.app.practice.protocols[plan.protocol]
         enrol(out, plan, protocol, self.clinic, by=by, code=code, now=self.clock.now())

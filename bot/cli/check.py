@@ -15,13 +15,14 @@ from .schemas import write_schemas
 
 ABOUT = """\
 Checks the flows that come with slowleash, or the files (and folders of .yaml files)
-that you name: protocols, red-flag rules, words, medicines, patients' plans, and a
+that you name: protocols, red-flag rules, holds, words, medicines, patients' plans, and a
 clinic's settings. What a file is, is told by its keys. Every problem is shown as
 file:line:column with its mend.
 
 --flows FOLDER checks a clinic's own folder, which lies over ours and leaves ours as
 they are, and shows what differs:
   red-flags.yaml     what the clinic changes, adds and leaves out of our rules
+  holds.yaml         what it holds back besides, or otherwise, when something is told
   words.yaml         the texts that it says in another way
   protocols/*.yaml   its own protocols, and ours of the same name rewritten
 

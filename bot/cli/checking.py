@@ -7,6 +7,8 @@ from functools import cache
 from importlib.resources import files
 from pathlib import Path
 
+from bot.context.answers import Answers
+from bot.context.words import Words, default_words
 from bot.model.formulary import Formulary
 from bot.model.protocol import Protocol
 from bot.model.text import LANGS
@@ -19,8 +21,8 @@ from bot.protocol.settings import read_clinic
 from bot.protocol.text_checks import check_texts, check_words, placeholders
 from bot.protocol.yaml_lines import decode, load_tree, read_text
 from bot.protocol.yaml_tree import Mapping, find, read_tree
-from bot.talk.answers import Answers
-from bot.talk.words import Words, default_words
+from bot.standing import check_holds, default_holds, load_holds, over
+from bot.standing.language import HoldFile
 from bot.triage import (
     RuleBook,
     check_rules,
@@ -60,12 +62,17 @@ def check_file(
         keys = set(tree.keys) if isinstance(tree, Mapping) else set()
         if keys & PROTOCOL and not keys & ORDER:
             return _protocol(text, name, rules or default_rules(), folder)
+        if "holds" in keys:
+            return _holds(text, name, rules or default_rules())
         for known, check in _KINDS:
             if known & keys:
                 return check(text, name)
     except FlowError as error:
         return list(error.problems)
-    what = "this is no protocol, no rules, no words, no medicines, no plan and no clinic's settings"
+    what = (
+        "this is no protocol, no rules, no holds, no words, no medicines, no plan and no "
+        "clinic's settings"
+    )
     mend = "Compare it with the files in flows/; is it the right file?"
     return [Problem(name, 1, 1, what, mend)]
 
@@ -124,6 +131,14 @@ def _rules(text: str, name: str) -> Report:
     file, tree = load_tree(text, name, RuleFile)
     found = check_rules(load_rules(text, name))
     return [*found, *check_texts(file, name, tree, lambda path: "advice" in path)]
+
+
+def _holds(text: str, name: str, rules: RuleBook) -> Report:
+    """Ours, or a clinic's own over ours; owners read why something is held."""
+    file, tree = load_tree(text, name, HoldFile)
+    ids = {rule.id for rule in file.holds}
+    found = check_holds(over(default_holds(), load_holds(text, name)), rules, ids)
+    return [*found, *check_texts(file, name, tree, lambda path: "because" in path)]
 
 
 def _overlay(text: str, name: str) -> Report:

@@ -14,7 +14,13 @@ from zoneinfo import ZoneInfo
 
 import segno
 
+from bot.desk.enrol import enrol
+from bot.household.people import start_link
+from bot.model.chart import RosterLine
+from bot.model.effects import Effects, Entry
+from bot.model.ids import EventId
 from bot.model.plan import Plan
+from bot.plan.dose_finding import DoseFinding, confirmed_text
 from bot.plan.formulary import formulary
 from bot.plan.medicines import confirm, needs_confirmation
 from bot.plan.order import read_order
@@ -24,10 +30,6 @@ from bot.service.practice import fresh_code
 from bot.store import load
 from bot.store.apply import apply
 from bot.store.database import Database, Tx
-from bot.talk.enrol import enrol
-from bot.talk.household import start_link
-from bot.talk.outcome import Outcome
-from bot.talk.scene import RosterLine
 from bot.telegram.client import PLATFORM, Client
 
 from .errors import CommandError
@@ -45,8 +47,9 @@ def main(argv: list[str]) -> int:
     parser.add_argument("--example", action="store_true", help="print an example order and stop")
     parser.add_argument("--check", action="store_true", help="only check the order")
     parser.add_argument(
-        "--confirm", metavar="CLINICIAN",
-        help="the clinician who keeps an order that lies outside a stated limit",
+        "--confirm-as", metavar="CLINICIAN",
+        help="the clinician who confirms what lies outside a stated limit or could not be "
+        "checked; it goes into the log with the ordered and the stated dose",
     )  # fmt: skip
     parser.add_argument("--by", default="", metavar="NAME",
                         help="who enrols (default: this computer's user)")  # fmt: skip
@@ -76,19 +79,14 @@ async def _enrol(args: argparse.Namespace) -> int:
     for problem in warnings:
         print(problem, file=sys.stderr)
     waiting = needs_confirmation(plan, formulary())
-    if waiting and args.confirm is None:
-        raise CommandError(
-            "nobody was enrolled: what is marked above lies outside what is stated for these "
-            "medicines. Change the order, or let a clinician keep it: --confirm 'Dr …'"
-        )
     if waiting:
-        plan = confirm(plan, formulary(), args.confirm)
+        plan = _confirmed(plan, waiting, args.confirm_as)
     if args.check:
         print(f"{args.order}: a good order for {plan.patient}. Nobody was enrolled.")
         return 0
     async with Client(token(), args.base_url) as client:
         name = (await client.me()).username
-    out = Outcome(f"enrol:{now.isoformat()}")
+    out = Effects(EventId(f"enrol:{now.isoformat()}"))
     code = fresh_code()
     by = args.by or os.environ.get("USER") or getpass.getuser()
     coming, expires = enrol(out, plan, known[plan.protocol], clinic, by=by, code=code, now=now)
@@ -97,6 +95,9 @@ async def _enrol(args: argparse.Namespace) -> int:
         if not args.again:
             _refuse_twice(load.roster(tx), plan)
         apply(tx, out, now)
+        if waiting:
+            newest = max(row.id for row in load.roster(tx))  # of this very transaction
+            apply(tx, _confirmation(newest, waiting, args.confirm_as), now)
 
     async with Database(args.database) as db:
         await db.transact(keep)
@@ -110,6 +111,26 @@ async def _enrol(args: argparse.Namespace) -> int:
     if sys.stdout.isatty():
         segno.make(link, error="m").terminal(compact=True)
     return 0
+
+
+def _confirmed(plan: Plan, waiting: Sequence[DoseFinding], by: str | None) -> Plan:
+    """The plan with the clinician's word on what waits for one; CommandError without it."""
+    if by is None or not by.strip():
+        told = "\n".join(f"  {one.both().en}" for one in waiting)
+        raise CommandError(
+            "nobody was enrolled: what is marked above lies outside what is stated for these "
+            f"medicines, or could not be checked.\n{told}\nChange the order, or name the "
+            "clinician who confirms it: --confirm-as 'Dr …'"
+        )
+    return confirm(plan, formulary(), by.strip())
+
+
+def _confirmation(patient: int, waiting: Sequence[DoseFinding], by: str) -> Effects:
+    """The line of the log."""
+    out = Effects(EventId(f"confirm:{patient}"))
+    data = {"findings": [one.data() for one in waiting]}
+    out.add(Entry("confirmed", by.strip(), confirmed_text(waiting, by.strip()).en, patient, data))
+    return out
 
 
 def _refuse_twice(rows: Sequence[RosterLine], plan: Plan) -> None:

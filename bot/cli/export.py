@@ -13,21 +13,21 @@ from datetime import datetime
 from pathlib import Path
 from typing import Literal
 
+from bot.context.words import default_words
 from bot.model.settings import Clinic
 from bot.model.text import Lang
 from bot.plan.calendar import as_icalendar
 from bot.records.fhir import bundle
+from bot.records.record import readable
 from bot.records.summary import Summary, summarise
 from bot.records.summary_text import as_text
 from bot.records.tables import as_csv, json_lines
 from bot.records.whole import WholeRecord
 from bot.service.clock import SystemClock
 from bot.store import load
-from bot.store.apply import log
 from bot.store.database import Database, Tx
+from bot.store.rows import log
 from bot.store.whole import whole
-from bot.talk.record import readable
-from bot.talk.words import default_words
 
 from .errors import CommandError
 from .patient import patient_of

@@ -7,11 +7,11 @@ import asyncio
 import json
 from pathlib import Path
 
-from bot.service.work import records
+from bot.model.chart import RosterLine
+from bot.records.record import Record, readable
 from bot.store import load
 from bot.store.database import Database, Tx
-from bot.talk.record import Record, readable
-from bot.talk.scene import RosterLine
+from bot.store.known import records
 
 from .patient import patient_of
 from .place import add_database, count, database_of

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bot.talk.board import find
-from bot.talk.scene import RosterLine
+from bot.desk.board import find
+from bot.model.chart import RosterLine
 
 from .errors import CommandError
 

@@ -9,6 +9,10 @@ import signal
 from pathlib import Path
 from urllib.parse import urlsplit
 
+from bot.desk.review_link import GOOD_FOR, invite
+from bot.model.chart import Member
+from bot.model.effects import Effects
+from bot.model.ids import EventId
 from bot.model.settings import Clinic
 from bot.review import review_app
 from bot.review.app import serving
@@ -19,9 +23,6 @@ from bot.store import load
 from bot.store.database import Database
 from bot.store.review import ReviewStore
 from bot.store.shelf import Shelf
-from bot.talk.desk_review import GOOD_FOR, invite
-from bot.talk.outcome import Outcome
-from bot.talk.scene import Member
 
 from .errors import CommandError
 from .place import add_flows, add_place, clinic_of, database_of, https, port
@@ -108,7 +109,7 @@ async def link_for(db: Database, name: str, address: str) -> str:
     """A one-time link for a member; CommandError when there is none of that name."""
     members = await db.read(load.staff)
     member = _named(members, name)
-    out = Outcome("review:command")
+    out = Effects(EventId("review:command"))
     now = SystemClock().now()
     link = invite(out, member, address, fresh_code(), now, "command")
     await ReviewStore(db).act(out, now)

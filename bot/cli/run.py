@@ -13,6 +13,9 @@ from datetime import timedelta
 from importlib.resources import files
 from urllib.parse import urlsplit
 
+from bot.context.buttons import digest_of
+from bot.model.effects import Effects, Invite
+from bot.model.ids import EventId
 from bot.model.settings import Clinic
 from bot.review import review_app
 from bot.review.app import serving
@@ -20,8 +23,6 @@ from bot.service.app import App
 from bot.service.practice import fresh_code
 from bot.store.database import Database
 from bot.store.review import ReviewStore
-from bot.talk.buttons import digest_of
-from bot.talk.outcome import Invite, Outcome
 from bot.telegram.client import PLATFORM, Client
 from bot.telegram.outcome import PlatformError
 from bot.telegram.webhook import delete_webhook, set_webhook, webhook
@@ -120,7 +121,7 @@ async def _serve(
         log.info("%s is served by @%s, database %s", clinic.name, name, args.database)
         if args.staff_code is not None:
             code = fresh_code()
-            out = Outcome(f"invite:{digest_of(code)[:12]}")
+            out = Effects(EventId(f"invite:{digest_of(code)[:12]}"))
             until = app.clock.now() + timedelta(days=1)
             out.add(Invite(digest_of(code), "desk", "command", until, rank=args.staff_code))
             await app.act(out)

@@ -8,6 +8,8 @@ from typing import Any
 
 from pydantic import BaseModel
 
+from bot.context.answers import Answers
+from bot.context.words import Words, default_words
 from bot.model.formulary import Formulary
 from bot.model.plan import Plan
 from bot.model.protocol import Protocol
@@ -16,8 +18,7 @@ from bot.protocol.library import protocols
 from bot.protocol.own_words import OwnWords
 from bot.protocol.schema import offer, schema_of, written
 from bot.protocol.variant import Variant
-from bot.talk.answers import Answers
-from bot.talk.words import Words, default_words
+from bot.standing.language import HoldFile
 from bot.triage import default_rules
 from bot.triage.language import MATTERS, RuleFile
 from bot.triage.overlay import Overlay
@@ -26,6 +27,7 @@ KINDS: dict[str, tuple[type[BaseModel], str]] = {
     "protocol": (Protocol, "A protocol: what every patient after this operation is sent"),
     "protocol-variant": (Variant, "A protocol that states only what differs from another"),
     "red-flags": (RuleFile, "Red-flag rules"),
+    "holds": (HoldFile, "What is kept back when something is told"),
     "own-red-flags": (Overlay, "A clinic's own rules, over ours"),
     "words": (Words, "Everything that the bot itself says"),
     "own-words": (OwnWords, "A clinic's own words, over ours"),

@@ -3,11 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, time, timedelta
 
+from bot.context.contexts import AtHome
+from bot.context.practice import Practice
+from bot.events.bind import bind
+from bot.household.reply import reply
+from bot.model.chart import Chart, Desk, Line, Person, Sheet
 from bot.model.chat import Incoming, Outgoing, Sender
+from bot.model.conversation import NOTHING_OPEN, Conversation, Describe
+from bot.model.effects import Effects, Entry, Note
 from bot.model.finding import Finding
+from bot.model.ids import EventId
 from bot.model.observation import Noted
 from bot.model.plan import Item, Plan
 from bot.model.protocol import Protocol
@@ -16,10 +24,6 @@ from bot.model.text import Lang
 from bot.plan.clock import day_of, to_utc, wall_at
 from bot.plan.prompts import prompts
 from bot.reading import read
-from bot.service.practice import Practice
-from bot.talk.outcome import Entry, Outcome
-from bot.talk.reply import reply
-from bot.talk.scene import Chart, Desk, Line, Person, Scene, Sheet
 from bot.triage import RuleBook, triage
 
 OWNER, STAFF = 1, -1
@@ -78,22 +82,23 @@ def try_reply(
         sheets=(sheet,) if sheet else (),
         dose_lines=doses,
     )
-    scene = Scene(
+    event = Incoming(1, "message", now, OWNER, sender=Sender(1, owner.name), text=text)
+    asked = sheet or moment.asked == "none"
+    ctx = AtHome(
+        practice=replace(practice, clinic=clinic, rules=rules),
         now=now,
-        clinic=clinic,
-        words=practice.words,
-        rules=rules,
-        secret=practice.secret,
-        bot_name=practice.bot_name,
-        cause=SOURCE,
+        event=EventId(SOURCE),
+        incoming=event,
         person=owner,
         charts=(chart,),
         desks=(Desk(STAFF, 0, clinic.name),),
-        thread={} if sheet or moment.asked == "none" else {"describe": moment.asked},
+        conversation=NOTHING_OPEN
+        if asked
+        else Conversation((Describe("describe", chart.id, moment.asked, now),)),
     )
-    event = Incoming(1, "message", now, OWNER, sender=Sender(1, owner.name), text=text)
-    out = Outcome(SOURCE, OWNER)
-    reply(scene, out, event, chart, owner, text, SOURCE)
+    out = Effects(EventId(SOURCE), OWNER)
+    reply(ctx, out, event, chart, owner, text, SOURCE)
+    bind(ctx, out)
     reading = read(text, _context(moment, plan, moment.day))
     findings, raised = _findings(out, history, moment, now, rules, plan)
     sends = [one for one in out.sends if one.kind == "send"]
@@ -103,12 +108,12 @@ def try_reply(
         raised,
         tuple(one for one in sends if one.chat == OWNER),
         tuple(one for one in sends if one.chat == STAFF),
-        scene.open_now(),
+        ctx.open_now(),
     )
 
 
 def _findings(
-    out: Outcome,
+    out: Effects,
     history: Sequence[Noted],
     moment: Moment,
     now: datetime,
@@ -116,7 +121,7 @@ def _findings(
     plan: Plan,
 ) -> tuple[tuple[Finding, ...], tuple[Entry, ...]]:
     """The rules' findings on what was noted, and what else went to staff."""
-    noted = [Noted(note.observation, now, moment.day) for note in out.notes()]
+    noted = [Noted(note.observation, now, moment.day) for note in out.of(Note)]
     found = triage(
         noted,
         history,
@@ -127,7 +132,7 @@ def _findings(
         protocol=plan.protocol,
     )
     known = {finding.rule for finding in found}
-    entries = [one for one in out.changes if isinstance(one, Entry) and one.kind == "finding"]
+    entries = [one for one in out.of(Entry) if one.kind == "finding"]
     return found, tuple(one for one in entries if one.data["rule"] not in known)
 
 

@@ -11,6 +11,7 @@ from datetime import time, timedelta
 from importlib.resources import files
 from pathlib import Path
 
+from bot.context.practice import Practice
 from bot.model.chat import Outgoing
 from bot.model.plan import Plan
 from bot.model.protocol import Protocol
@@ -20,7 +21,7 @@ from bot.model.vocabulary import ASKED
 from bot.plan.order import load_plan, read_order
 from bot.protocol.settings import read_clinic
 from bot.protocol.yaml_lines import read_text
-from bot.service.practice import Practice, open_practice
+from bot.service.practice import open_practice
 from bot.triage import RuleBook
 
 from .errors import CommandError

@@ -14,7 +14,7 @@ from .proportion import Proportion
 from .survival import Curve, Watched, kaplan_meier
 
 NEEDLESS: Final = ("expected", "mistaken")
-"""Outcomes of a case (``bot.talk.card``) that turned out to need nobody."""
+"""Outcomes of a case (``bot.cases.card``) that turned out to need nobody."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,6 +14,7 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Final, Literal
 
+from bot.model.healing import Healing
 from bot.model.text import Text
 
 from .proportion import Proportion
@@ -29,26 +30,6 @@ SIGNS: Final = (
     "opened", "antibiotics", "pus", "redness", "pain", "heat", "swelling", "discharge",
 )  # fmt: skip
 """What is asked of a wound that had a problem, in this order."""
-
-
-@dataclass(frozen=True, slots=True)
-class Healing:
-    """The owner's answers. All but ``problem`` are about a wound that had one."""
-
-    problem: bool
-    opened: bool = False
-    antibiotics: bool = False
-    pus: bool = False
-    redness: bool = False
-    pain: bool = False
-    heat: bool = False
-    swelling: bool = False
-    discharge: bool = False
-
-    @property
-    def signs(self) -> int:
-        """How many of the five lesser signs were told."""
-        return sum((self.redness, self.pain, self.heat, self.swelling, self.discharge))
 
 
 def verdict(told: Healing) -> Verdict:

@@ -16,7 +16,8 @@ class Finding:
     ``matter`` names what the finding is about (a topic, or ``silence`` /
     ``not_understood``): findings of one matter belong together.
     ``advice`` is what the owner is told to do meanwhile, without diagnosis or dose;
-    None leaves the general words for the urgency.
+    None leaves the general words for the urgency. ``holds``: what is to wait for staff
+    because of it (``bot.model.hold.encode``), where no rule of holds speaks of it.
     """
 
     rule: str
@@ -25,3 +26,4 @@ class Finding:
     because: Text
     observations: tuple[Observation, ...] = ()
     advice: Text | None = None
+    holds: tuple[str, ...] = ()

@@ -6,6 +6,7 @@ The table is what an order is compared with; it never sets or changes a dose.
 
 from __future__ import annotations
 
+import difflib
 import re
 import unicodedata
 from typing import Annotated, Literal
@@ -23,6 +24,9 @@ Named = Annotated[tuple[Species, ...], Field(min_length=1)]
 
 KG_PER_LB = 0.45359237
 """Exact by definition (international avoirdupois pound)."""
+
+NEAR = 0.75
+"""How like two names are, of 1, when one may be a slip for the other."""
 
 
 class Source(Strict):
@@ -226,6 +230,12 @@ class Formulary(Strict):
     def find(self, name: str) -> Drug | None:
         """The medicine that a name in an order means: "Carprofeno 75 mg" is carprofen."""
         return self._names().get(plain_name(name))
+
+    def near(self, name: str) -> str | None:
+        """The table's name that one it does not hold may be a slip for: "carpofen"."""
+        plain = plain_name(name)
+        best = difflib.get_close_matches(plain, self._names(), n=1, cutoff=NEAR)
+        return best[0] if best else None
 
     def _names(self) -> dict[str, Drug]:
         return {

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from datetime import date, datetime, time
 from typing import Annotated, Any, Final, Literal
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
@@ -10,7 +9,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 from pydantic import ConfigDict, Field, ValidationError, field_validator, model_validator
 
 from .protocol import Choice, ItemKind, Moment, Slug, SpanName, Species, Strict, Walks
-from .quantity import Quantity, figure
+from .quantity import Quantity
 from .text import Lang, Text, Words
 
 MedicineClass = Literal["antibiotic", "anti-inflammatory", "pain relief", "calming", "other"]
@@ -46,12 +45,13 @@ class Hours(Strict):
 Route = Literal["mouth", "gums", "skin", "eyes", "injection"]
 Reason = Literal["pain", "anxiety", "nausea", "itch"]
 _UNREAD: Final = {"en": "–", "es": "–"}
-_SAID_MG: Final = re.compile(r"(\d[\d.,]*)\s*mg\b(?!\s*/)", re.IGNORECASE)
 
 
 def _as_staff_may_write(schema: dict[str, Any]) -> None:
     """For editors: what a line of shorthand, or the figures, make unnecessary."""
     schema["required"] = ["name"]
+    for act in ("confirmed_by", "withheld"):  # what somebody does is never written
+        del schema["properties"][act]
     schema["anyOf"] = [
         {"required": ["sig"]},
         {"required": ["every_hours", "first_dose", "days"]},
@@ -73,13 +73,15 @@ class Medicine(Quantity):
     Slots are ``every_hours`` apart on the wall clock, from ``first_dose`` (local), for
     ``days`` days, or until ``doses`` are given. ``min_gap_hours``: two doses never come
     closer than this; two thirds of the interval when the clinician did not say (common
-    practice, clinic to confirm). ``amount`` is made from the figures when it is left out.
+    practice, clinic to confirm). ``amount`` is made from the figures when it is left out;
+    what its words say is compared when the order is read (``bot.plan.amounts``).
 
     ``as_needed``: given when the owner sees the need, at most ``every_hours`` apart; it
     has no slots, so nobody is prompted. ``sig`` is the line as staff wrote it; it is
     spelt out into the other fields when the order is read (``bot.plan.order``). ``use``
     names what it is given for, where the medicines table has different limits.
-    ``confirmed_by``: who looked at what the table says about this medicine, and kept it.
+    ``confirmed_by``: the clinician who looked at what differs or could not be checked, and
+    kept the order. It is an act, never part of an order's text.
     """
 
     model_config = ConfigDict(json_schema_extra=_as_staff_may_write)
@@ -98,7 +100,6 @@ class Medicine(Quantity):
     route: Route = "mouth"
     use: Slug | None = None
     sig: Words | None = None
-    confirmed: bool = False
     confirmed_by: Words | None = None
     withheld: tuple[Withheld, ...] = ()
 
@@ -107,6 +108,10 @@ class Medicine(Quantity):
     def _spelt_out(cls, data: Any) -> Any:
         if not isinstance(data, dict):
             return data
+        if "confirmed" in data:  # in plans kept before the clinician was named in them
+            data = dict(data)
+            if data.pop("confirmed") is True:
+                data.setdefault("confirmed_by", "the clinician")
         if "days" not in data and _whole(data.get("doses")) and _whole(data.get("every_hours")):
             data = {**data, "days": -(-data["doses"] * data["every_hours"] // 24)}
         figures = {key: data[key] for key in Quantity.model_fields if key in data}
@@ -126,17 +131,7 @@ class Medicine(Quantity):
         return value
 
     @model_validator(mode="after")
-    def _words_and_figures_agree(self) -> Medicine:
-        said = {
-            number
-            for words in (self.amount.en, self.amount.es)
-            for number in map(_number, _SAID_MG.findall(words))
-        }
-        if said and self.dose_mg is not None and round(self.dose_mg, 3) not in said:
-            raise ValueError(
-                f"amount says {figure(min(said))} mg, but the figures make "
-                f"{figure(self.dose_mg)} mg; leave amount out, or mend one of them"
-            )
+    def _fields_agree(self) -> Medicine:
         if self.needed_for is not None and not self.as_needed:
             raise ValueError("needed_for goes with as_needed: true; add it, or take this away")
         if self.doses is not None and -(-self.doses * self.every_hours // 24) != self.days:
@@ -157,20 +152,9 @@ class Medicine(Quantity):
             one.since <= at and (one.until is None or at < one.until) for one in self.withheld
         )
 
-    @property
-    def is_confirmed(self) -> bool:
-        """Whether somebody has looked at what the medicines table says, and kept the order."""
-        return self.confirmed or self.confirmed_by is not None
-
 
 def _whole(value: object) -> bool:
     return isinstance(value, int) and not isinstance(value, bool) and 0 < value <= 500
-
-
-def _number(written: str) -> float:
-    """1.5, 1,5 and 1,000 as people mean them."""
-    plain = re.sub(r",(?=\d{3}\b)", "", written.strip(".,")).replace(",", ".")
-    return float(plain) if plain.count(".") < 2 else -1.0
 
 
 class Resume(Strict):
@@ -217,8 +201,15 @@ class WalkOverride(Strict):
         return self
 
 
+def _without_moves(schema: dict[str, Any]) -> None:
+    """For editors: a journey is told in the chat, never written."""
+    del schema["properties"]["moves"]
+
+
 class Plan(Strict):
     """Protocol + procedure + medicines + the household's hours + time zone."""
+
+    model_config = ConfigDict(json_schema_extra=_without_moves)
 
     patient: Words
     species: Species

@@ -56,6 +56,8 @@ class Holidays(Strict):
 class Clinic(Strict):
     """The practice: whom to phone, when it is open, how its staff are paged.
 
+    ``poison_phone``: a poison line for owners, with its name; said in every emergency.
+
     ``duty``: the names of staff who are paged after the staff chat, first to third, by
     weekday. ``emergency_answer_minutes``: the deadline of an emergency; the others' follow
     from the opening hours. ``closed_on``: days on which the clinic is shut besides.
@@ -67,6 +69,7 @@ class Clinic(Strict):
     phone: Words
     emergency_name: Words
     emergency_phone: Words
+    poison_phone: Words | None = None
     zone: str
     language: Lang = "en"
     opening: dict[Weekday, Opening]

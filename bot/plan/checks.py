@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import difflib
 from collections import Counter
-from collections.abc import Iterable, Iterator
-from datetime import date, time, timedelta
+from collections.abc import Iterable, Iterator, Sequence
+from datetime import date, datetime, time, timedelta
 from itertools import combinations
 from typing import Literal, get_args
 
@@ -14,11 +14,12 @@ from bot.model.protocol import Moment, Protocol
 from bot.protocol.problem import Problem
 from bot.protocol.yaml_tree import Listing, Mapping, Node
 
-from .clock import wall_at
+from .amounts import slips
+from .clock import first_zone, to_utc, wall_at
 from .gather import MESSAGES_A_DAY, NEAR
 from .hours import waking_offsets
 from .prompts import days_of, last_day, prompts
-from .slots import Slot, at_home, count
+from .slots import Slot, at_home, slots
 
 LATE_HOME = 14
 """Days from surgery to going home after which somebody should look again."""
@@ -156,14 +157,41 @@ def check_hours(plan: Plan, find: Finder) -> Iterator[Problem]:
             )
 
 
-def check_medicines(plan: Plan, protocol: Protocol, find: Finder) -> Iterator[Problem]:
-    """Intervals, gaps, first doses; and what the household will get in a day."""
+def check_amounts(medicines: Sequence[Medicine], find: Finder) -> Iterator[Problem]:
+    """Both languages and the figures of each amount: one dose, or the order is refused."""
+    for place, medicine in enumerate(medicines):
+        yield from check_amount(medicine, find, "medicines", place)
+
+
+def check_amount(medicine: Medicine, find: Finder, *path: str | int) -> Iterator[Problem]:
+    """Likewise of one medicine, which stands at ``path`` of the file."""
+    for slip in slips(medicine):
+        what = f"{medicine.name}: {slip.what}"
+        say = find.error if slip.stops else find.warning
+        yield say(what, slip.mend, *path, "amount")
+
+
+def check_medicines(
+    plan: Plan, protocol: Protocol, find: Finder, now: datetime | None = None
+) -> Iterator[Problem]:
+    """Intervals, gaps, first doses; and what the household will get in a day. ``now`` as
+    in ``check_plan``."""
     taken = {place: at_home(plan, medicine) for place, medicine in enumerate(plan.medicines)}
     for place, medicine in enumerate(plan.medicines):
         yield from _gap(medicine, find, place)
+        if medicine.first_dose.date() < plan.surgery:
+            what = f"{medicine.name}: the first dose lies before the surgery"
+            yield find.error(what, "Check the date", "medicines", place, "first_dose")
+            continue
         if medicine.as_needed:
             continue  # no slots, so nothing to say about their times
-        yield from _times(plan, protocol, medicine, taken[place], find, place)
+        if now is None:
+            yield from _before_home(plan, medicine, find, place)
+        else:
+            taken[place] = tuple(slot for slot in taken[place] if slot.at > now)
+            yield from _before_now(plan, medicine, now, find, place)
+        if taken[place]:
+            yield from _times(plan, protocol, medicine, taken[place], find, place)
     yield from _nearly_together(plan, taken, find)
     yield from _many(plan, protocol, find)
 
@@ -189,6 +217,38 @@ def _gap(medicine: Medicine, find: Finder, place: int) -> Iterator[Problem]:
         )
 
 
+def _before_home(plan: Plan, medicine: Medicine, find: Finder, place: int) -> Iterator[Problem]:
+    name, where = medicine.name, ("medicines", place, "first_dose")
+    order, home = slots(plan, medicine), to_utc(plan.home, first_zone(plan))
+    before = sum(slot.at < home for slot in order)
+    if before == len(order):
+        yield find.error(
+            f"{name}: every dose lies before going home", "Check its date and its days", *where
+        )
+    elif before:
+        yield find.warning(
+            f"{name}: {before} of its {len(order)} doses come before going home and are "
+            "not asked for",
+            "Write the first dose at home, and the days left, if the hospital does not give them",
+            *where,
+        )
+
+
+def _before_now(
+    plan: Plan, medicine: Medicine, now: datetime, find: Finder, place: int
+) -> Iterator[Problem]:
+    """A later order whose doses are past. What is stopped has none to come, and is meant so."""
+    order = slots(plan, medicine)
+    past = sum(slot.at <= now for slot in order)
+    if past and not medicine.is_withheld(now):
+        yield find.warning(
+            f"{medicine.name}: {past} of its {len(order)} doses lie before now and are not asked "
+            "for any more",
+            "Write when the first dose from now on is due, and the days left",
+            "medicines", place, "first_dose",
+        )  # fmt: skip
+
+
 def _times(
     plan: Plan,
     protocol: Protocol,
@@ -198,23 +258,6 @@ def _times(
     place: int,
 ) -> Iterator[Problem]:
     name, where = medicine.name, ("medicines", place, "first_dose")
-    if medicine.first_dose.date() < plan.surgery:
-        what = f"{name}: the first dose lies before the surgery"
-        yield find.error(what, "Check the date", *where)
-        return
-    before = count(medicine) - len(taken)
-    if not taken:
-        yield find.error(
-            f"{name}: every dose lies before going home", "Check its date and its days", *where
-        )
-        return
-    if before:
-        yield find.warning(
-            f"{name}: {before} of its {count(medicine)} doses come before going home and are "
-            "not asked for",
-            "Write the first dose at home, and the days left, if the hospital does not give them",
-            *where,
-        )
     if (medicine.first_dose.date() - plan.home.date()).days > 7:
         what = f"{name}: the first dose is more than a week after going home"
         yield find.warning(what, "Check the date", *where)

@@ -27,12 +27,12 @@ def waking_offsets(hours: Hours) -> Offsets:
 
 
 def next_waking(plan: Plan, at: datetime) -> datetime:
-    """``at``, or the end of the quiet hours in which it falls (UTC)."""
-    wall = wall_at(plan, at)
-    if not plan.hours.quiet(wall.time()):
-        return at
-    ahead = (_since_midnight(plan.hours.quiet_to) - _since_midnight(wall.time())) % DAY
-    return to_utc(wall + ahead, zone_at(plan, at))
+    """``at``, or the end of the quiet hours in which it falls (UTC); where a journey leads
+    into the next zone's quiet hours before that, the end of those."""
+    while plan.hours.quiet((wall := wall_at(plan, at)).time()):
+        ahead = (_since_midnight(plan.hours.quiet_to) - _since_midnight(wall.time())) % DAY
+        at = to_utc(wall + ahead, zone_at(plan, at))
+    return at
 
 
 def _waking(hours: Hours, moment: Moment) -> timedelta:

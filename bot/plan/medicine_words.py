@@ -8,10 +8,12 @@ from bot.model.text import Text
 
 FindingKind = Literal[
     "over", "under", "day_over", "day_under", "interval", "gap", "long", "short", "light",
-    "species", "avoid", "human", "together", "split", "use", "route", "unknown", "unwritten",
+    "species", "avoid", "human", "together", "split", "use", "route", "unknown", "misspelt",
+    "no_dose", "unwritten", "jump",
 ]  # fmt: skip
-NOTES: Final[frozenset[FindingKind]] = frozenset({"use", "route", "unknown", "unwritten"})
-"""Told, but nothing to confirm: they say what was not checked."""
+NOTES: Final[frozenset[FindingKind]] = frozenset({"use"})
+"""Told, but nothing to confirm. What could not be checked is confirmed like what differs:
+somebody must have looked at it."""
 
 WHAT: Final[dict[FindingKind, Text]] = {
     "over": Text(
@@ -96,6 +98,19 @@ WHAT: Final[dict[FindingKind, Text]] = {
         en="{name} is not in the medicines table: nothing was checked",
         es="{name} no está en la tabla de medicamentos: no se comprobó nada",
     ),
+    "misspelt": Text(
+        en="{name} is not in the medicines table, but {near} is: nothing was checked",
+        es="{name} no está en la tabla de medicamentos, pero {near} sí: no se comprobó nada",
+    ),
+    "no_dose": Text(
+        en="the medicines table holds no dose of {name}: its dose was not checked",
+        es="la tabla no tiene ninguna dosis de {name}: su dosis no se comprobó",
+    ),
+    "jump": Text(
+        en="{name}: {measure} would go from {before} to {after}, a change of more than {times} "
+        "times",
+        es="{name}: {measure} pasaría de {before} a {after}, un cambio de más de {times} veces",
+    ),
     "unwritten": Text(
         en="{name}: the order has no figures, so its dose was not compared with the stated "
         "{printed} every {every} h ({source})",
@@ -105,29 +120,59 @@ WHAT: Final[dict[FindingKind, Text]] = {
 }
 
 CONFIRM: Final = Text(
-    en="Change the order, or keep it with `confirmed_by: name`",
-    es="Cambie la orden, o déjela con `confirmed_by: nombre`",
+    en="Change the order, or let a clinician confirm it",
+    es="Cambie la orden, o que un clínico la confirme",
+)
+BY_HAND: Final = Text(
+    en="Check the dose by hand; a clinician confirms it",
+    es="Compruebe la dosis a mano; un clínico la confirma",
 )
 MEND: Final[dict[FindingKind, Text]] = {
     "unknown": Text(
-        en="Check the spelling, and the dose by hand",
-        es="Revise cómo está escrito, y la dosis a mano",
+        en="Check the spelling, and the dose by hand; a clinician confirms it",
+        es="Revise cómo está escrito, y la dosis a mano; un clínico la confirma",
+    ),
+    "misspelt": Text(
+        en="If {near} is meant, write it so; else check the dose by hand, and a clinician "
+        "confirms it",
+        es="Si quiere decir {near}, escríbalo así; si no, revise la dosis a mano y un clínico "
+        "la confirma",
     ),
     "unwritten": Text(
-        en="Write `strength_mg` and `units`, `mg_per_ml` and `ml`, or `mg`",
-        es="Escriba `strength_mg` y `units`, `mg_per_ml` y `ml`, o `mg`",
+        en="Write `strength_mg` and `units`, `mg_per_ml` and `ml`, or `mg`; else a clinician "
+        "confirms it",
+        es="Escriba `strength_mg` y `units`, `mg_per_ml` y `ml`, o `mg`; si no, un clínico la "
+        "confirma",
     ),
-    "route": Text(en="Check the dose by hand", es="Compruebe la dosis a mano"),
+    "route": BY_HAND,
+    "no_dose": BY_HAND,
     "use": Text(en="Check that this is meant", es="Compruebe que es lo que se quiere"),
     "gap": Text(
-        en="Write `min_gap_hours: {stated}`, or keep it with `confirmed_by: name`",
-        es="Escriba `min_gap_hours: {stated}`, o déjelo con `confirmed_by: nombre`",
+        en="Write `min_gap_hours: {stated}`, or let a clinician confirm it",
+        es="Escriba `min_gap_hours: {stated}`, o que un clínico la confirme",
     ),
 }
 """How to mend it, where that is not ``CONFIRM``."""
 
 CONFIRMED: Final = Text(en="Confirmed by {by}", es="Confirmado por {by}")
-BY_CLINICIAN: Final = Text(en="the clinician", es="el clínico")
+BY_WITH_DOSES: Final = Text(
+    en="order confirmed by {by}: {doses}", es="orden confirmada por {by}: {doses}"
+)
+BOTH: Final = Text(
+    en="{name}: ordered {ordered} every {every} h; stated {stated}",
+    es="{name}: ordenado {ordered} cada {every} h; indicado {stated}",
+)
+STATED: Final = Text(
+    en="{range} here, {printed} every {every} h ({source})",
+    es="aquí {range}, {printed} cada {every} h ({source})",
+)
+NONE_STATED: Final = Text(en="nothing that it could be compared with", es="nada con que compararlo")
+MEASURES: Final = {
+    "dose": Text(en="one dose", es="una dosis"),
+    "day": Text(en="what is given in 24 h", es="lo que se da en 24 h"),
+    "strength": Text(en="the strength", es="la concentración"),
+    "amount": Text(en="the amount", es="la cantidad"),
+}
 
 NOT_SPLIT: Final = Text(en="capsules are not split", es="las cápsulas no se parten")
 WHOLE_DROPS: Final = Text(en="drops are counted whole", es="las gotas se cuentan enteras")

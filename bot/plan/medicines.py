@@ -16,7 +16,8 @@ from bot.model.plan import Medicine, Plan
 from bot.model.quantity import SOLID, figure
 from bot.model.text import Text
 
-from .dose_finding import DoseFinding, finding
+from .dose_finding import DoseFinding, Stated, finding, milligrams
+from .dose_jump import jumps
 from .medicine_words import (
     AFTER,
     ELSE_USE,
@@ -36,6 +37,8 @@ __all__ = [
     "check_medicines_against",
     "confirm",
     "needs_confirmation",
+    "needs_confirmation_of",
+    "with_order",
 ]
 
 EXACT: Final = 1e-9
@@ -49,6 +52,36 @@ def check_medicines_against(plan: Plan, formulary: Formulary) -> list[DoseFindin
         found += _Check(plan, formulary, place).findings()
     found += _together(plan, formulary)
     return sorted(found, key=lambda one: one.place)
+
+
+def needs_confirmation_of(
+    medicine: Medicine, plan: Plan, formulary: Formulary
+) -> list[DoseFinding]:
+    """What a clinician must confirm of one ``medicine`` before it stands in a plan that is
+    under way: as for a whole order, and what is far from the plan's present order of it."""
+    unconfirmed = medicine.model_copy(update={"confirmed_by": None})
+    made = with_order(plan, unconfirmed)
+    place = len(made.medicines) - 1
+    found = [one for one in needs_confirmation(made, formulary) if one.place == place]
+    drug = formulary.find(medicine.name)
+    for before in plan.medicines:
+        same = before.name.casefold() == medicine.name.casefold()
+        if same or (drug is not None and formulary.find(before.name) is drug):
+            found += jumps(made, place, before)
+    return found
+
+
+def with_order(plan: Plan, medicine: Medicine) -> Plan:
+    """The plan with a new medicine, or with a changed order of one that it has.
+
+    What is withheld stays so: a new order is no word on whether to go on with it.
+    """
+    name = medicine.name.casefold()
+    others = tuple(one for one in plan.medicines if one.name.casefold() != name)
+    before = next((one for one in plan.medicines if one.name.casefold() == name), None)
+    if before is not None:
+        medicine = medicine.model_copy(update={"withheld": before.withheld})
+    return Plan.model_validate({**dict(plan), "medicines": (*others, medicine)})
 
 
 def needs_confirmation(plan: Plan, formulary: Formulary) -> list[DoseFinding]:
@@ -85,10 +118,13 @@ class _Check:
         self.plan, self.formulary, self.place = plan, formulary, place
         self.medicine = plan.medicines[place]
         self.drug = formulary.find(self.medicine.name)
+        self.against: Stated | None = None  # what is stated for the dose that is looked at
 
     def findings(self) -> list[DoseFinding]:
         if self.drug is None:
-            return [self._say("unknown", "name"), *self._split(None)]
+            near = self.formulary.near(self.medicine.name)
+            unknown = self._say("misspelt", "name", near=near) if near else None
+            return [unknown or self._say("unknown", "name"), *self._split(None)]
         if self.medicine.route != "mouth":
             return [self._say("route", "route")]
         found = [*self._avoid(self.drug), *self._split(self.drug)]
@@ -98,6 +134,8 @@ class _Check:
             found.append(self._say("human", "name", self._source(self.drug.source)))
         elif self.drug.regimens:
             found += self._regimens(self.drug)
+        else:
+            found.append(self._say("no_dose", "name"))
         return found
 
     def _avoid(self, drug: Drug) -> Iterator[DoseFinding]:
@@ -126,6 +164,7 @@ class _Check:
 
     def _regimens(self, drug: Drug) -> list[DoseFinding]:
         here = [each for each in drug.regimens if self.plan.species in each.species]
+        self.against = None
         if not here:
             others = sorted({species for each in drug.regimens for species in each.species})
             return [
@@ -139,6 +178,7 @@ class _Check:
         wanted = self.medicine.use
         fitting = [each for each in here if each.use in (None, wanted)] if wanted else here
         told: list[DoseFinding] = []
+        self.against = self._stated((fitting or here)[0])
         if not fitting:
             fitting = here
             uses = sorted({each.use.replace("-", " ") for each in here if each.use})
@@ -148,6 +188,7 @@ class _Check:
         hours = sorted({each.every_hours for each in fitting})
         tried = [(self._one(each, hours), each) for each in fitting]
         found, regimen = min(tried, key=lambda pair: self._distance(*pair))
+        self.against = self._stated(regimen)
         if regimen.restricted is not None:
             source = self._source(regimen.source)
             found = [*found, self._say("use", "name", source, why=regimen.restricted)]
@@ -160,6 +201,7 @@ class _Check:
 
     def _one(self, regimen: Regimen, hours: list[int]) -> list[DoseFinding]:
         medicine, source = self.medicine, self._source(regimen.source)
+        self.against = self._stated(regimen)
         found: list[DoseFinding] = []
         stated = (regimen.gap_hours or regimen.every_hours, regimen.every_hours)
         most = 10_000 if medicine.as_needed else stated[1]
@@ -205,8 +247,8 @@ class _Check:
             yield from self._day_limit(regimen)
             return
         values |= self._ratio(mg, limits[0]) | {
-            "dose": _mg(mg), "percent": figure(percent),
-            "low": _mg(bounds[0][0] or 0), "high": _mg(bounds[0][1]),
+            "dose": milligrams(mg), "percent": figure(percent),
+            "low": milligrams(bounds[0][0] or 0), "high": milligrams(bounds[0][1]),
         }  # fmt: skip
         yield self._say("over" if mg > max(ups) else "under", self._figures(), source, **values)
         yield from self._day_limit(regimen)
@@ -219,7 +261,10 @@ class _Check:
         daily = mg * 24 / self.medicine.every_hours
         high = limit.bounds_mg(self.plan.weight_kg)[1]
         if daily > high * (1 + EXACT):
-            values = self._ratio(daily, limit) | {"daily": _mg(daily), "high": _mg(high)}
+            values = self._ratio(daily, limit) | {
+                "daily": milligrams(daily),
+                "high": milligrams(high),
+            }
             source = self._source(regimen.source)
             yield self._say("day_over", self._figures(), source, printed=limit.printed, **values)
 
@@ -235,7 +280,7 @@ class _Check:
         high = max(high for _, high in bounds) * times
         low = min(low or 0 for low, _ in bounds) * times
         values: dict[str, object] = self._ratio(daily, regimen.limits[0]) | {
-            "daily": _mg(daily), "high": _mg(high), "low": _mg(low),
+            "daily": milligrams(daily), "high": milligrams(high), "low": milligrams(low),
             "printed": f"{figure(times)} × {regimen.limits[0].printed}",
         }  # fmt: skip
         source = self._source(regimen.source)
@@ -243,6 +288,12 @@ class _Check:
             yield self._say("day_over", self._figures(), source, **values)
         elif daily < low * (1 - percent) * (1 - EXACT):
             yield self._say("day_under", self._figures(), source, **values)
+
+    def _stated(self, regimen: Regimen) -> Stated:
+        limit = regimen.limits[0]
+        low, high = limit.bounds_mg(self.plan.weight_kg)
+        source = self._source(regimen.source)
+        return Stated(low, high, limit.printed, regimen.every_hours, source)
 
     def _percent(self) -> float:
         tolerance = self.formulary.tolerance
@@ -254,7 +305,7 @@ class _Check:
 
     def _ratio(self, mg: float, limit: Limit) -> dict[str, object]:
         if limit.per == "patient":
-            return {"ratio": _mg(mg), "weight": self._weight("kg")}
+            return {"ratio": milligrams(mg), "weight": self._weight("kg")}
         weight = self.plan.weight_kg / (KG_PER_LB if limit.per == "lb" else 1)
         return {"ratio": f"{mg / weight:.3g} mg/{limit.per}", "weight": self._weight(limit.per)}
 
@@ -268,7 +319,7 @@ class _Check:
     def _say(
         self, kind: FindingKind, field: str, source: Text | None = None, **values: object
     ) -> DoseFinding:
-        return finding(self.plan, self.place, kind, field, source, **values)
+        return finding(self.plan, self.place, kind, field, source, self.against, **values)
 
 
 def _together(plan: Plan, formulary: Formulary) -> Iterator[DoseFinding]:
@@ -297,10 +348,6 @@ def _together(plan: Plan, formulary: Formulary) -> Iterator[DoseFinding]:
 def _overlap(one: Medicine, other: Medicine) -> bool:
     first, second = sorted((one, other), key=lambda medicine: medicine.first_dose)
     return second.first_dose < first.first_dose + timedelta(days=first.days)
-
-
-def _mg(value: float) -> str:
-    return f"{value:.4g} mg" if value < 1000 else f"{value:.0f} mg"
 
 
 def _joined(texts: list[Text], en: str, es: str) -> Text:

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from datetime import date
+from collections.abc import Iterable, Mapping
+from datetime import date, datetime
 
 from bot.model.formulary import Formulary
 from bot.model.plan import Medicine, Plan
@@ -12,7 +12,15 @@ from bot.protocol.problem import FlowError, Problem
 from bot.protocol.yaml_lines import load_tree
 from bot.protocol.yaml_tree import Node
 
-from .checks import Finder, check_course, check_hours, check_medicines, closest
+from .checks import (
+    Finder,
+    check_amount,
+    check_amounts,
+    check_course,
+    check_hours,
+    check_medicines,
+    closest,
+)
 from .formulary import formulary as packaged
 from .medicines import check_medicines_against
 from .sig_order import spell_out, spell_out_medicine
@@ -24,12 +32,16 @@ def load_plan(text: str, name: str) -> Plan:
     Raises FlowError with every problem. What only the protocol or the date can tell is
     left to ``check_plan``.
     """
-    return load_tree(text, name, Plan, spell_out)[0]
+    plan, root = load_tree(text, name, Plan, spell_out)
+    _refuse(check_amounts(plan.medicines, Finder(name, root)))
+    return plan
 
 
 def load_medicine(text: str, name: str) -> Medicine:
     """One medicine as it stands in an order, in fields or with a ``sig``; FlowError."""
-    return load_tree(text, name, Medicine, spell_out_medicine)[0]
+    medicine, root = load_tree(text, name, Medicine, spell_out_medicine)
+    _refuse(check_amount(medicine, Finder(name, root)))
+    return medicine
 
 
 def read_order(
@@ -75,19 +87,48 @@ def check_plan(
     today: date,
     name: str = "plan",
     root: Node | None = None,
+    now: datetime | None = None,
 ) -> list[Problem]:
     """What is wrong with the plan, or worth a look, in the order of the file.
 
     ``root`` is the tree of the file, for the lines; without it all stand at line 1.
+    ``now`` (aware) when the plan is under way: what is past, stopped or paused is then no
+    matter any more, and doses count from now instead of from going home.
     """
     find = Finder(name, root)
     problems = [
         *check_course(plan, protocol, today, find),
         *check_hours(plan, find),
+        *check_amounts(plan.medicines, find),
     ]
     if not any(problem.level == "error" for problem in problems):
-        problems += check_medicines(plan, protocol, find)
+        problems += check_medicines(plan, protocol, find, now)
     return sorted(problems, key=lambda problem: (problem.line, problem.column))
+
+
+def check_change(
+    before: Plan,
+    after: Plan,
+    protocol: Protocol,
+    now: datetime,
+    today: date,
+    formulary: Formulary | None = None,
+) -> list[Problem]:
+    """What a change of a plan that is under way brings with it: each problem of ``after``
+    that ``before`` did not have. ``today`` is the date at the clinic, ``now`` aware."""
+    table = formulary or packaged()
+    old, new = (
+        [*check_plan(plan, protocol, today, now=now), *check_doses(plan, table)]
+        for plan in (before, after)
+    )
+    known = {problem.what for problem in old}
+    return [problem for problem in new if problem.what not in known]
+
+
+def _refuse(problems: Iterable[Problem]) -> None:
+    errors = [problem for problem in problems if problem.level == "error"]
+    if errors:
+        raise FlowError(errors)
 
 
 def _unknown(plan: Plan, protocols: Mapping[str, Protocol], find: Finder) -> Problem:

@@ -18,6 +18,18 @@ _STRENGTH: Final = re.compile(
     re.IGNORECASE,
 )
 _FORMS: Final = {"tab": "tablet", "cap": "capsule", "cáp": "capsule", "che": "chew"}
+_CONFIRM: Final = (
+    "Take it away: a clinician confirms in the staff chat when asked, or is named with "
+    "`slowleash enrol --confirm-as`"
+)
+MEDICINE_ACTS: Final = {
+    "confirmed_by": _CONFIRM,
+    "confirmed": _CONFIRM,
+    "withheld": "Take it away: a medicine is stopped and let go on in the staff chat (/plan)",
+}
+"""Keys that only an act of somebody writes into a medicine, and what to do instead."""
+PLAN_ACTS: Final = {"moves": "Take it away, and write the zone where the household is now"}
+"""Likewise into a plan."""
 _AMOUNT: Final = ("units", "ml", "mg")
 
 
@@ -28,7 +40,7 @@ def spell_out(root: Mapping, name: str) -> list[Problem]:
     medicine given as needed may leave out ``first_dose``: it may be given from home on.
     """
     medicines = root.values.get("medicines")
-    problems: list[Problem] = []
+    problems = _acts(root, name, PLAN_ACTS)
     for medicine in medicines.items if isinstance(medicines, Listing) else ():
         if isinstance(medicine, Mapping):
             problems += spell_out_medicine(medicine, name, root.values.get("home"))
@@ -38,8 +50,9 @@ def spell_out(root: Mapping, name: str) -> list[Problem]:
 def spell_out_medicine(medicine: Mapping, name: str, home: Node | None = None) -> list[Problem]:
     """As ``spell_out``, for one medicine; ``home`` is when the patient goes home."""
     sig = medicine.values.get("sig")
+    acts = _acts(medicine, name, MEDICINE_ACTS)
     if not isinstance(sig, Scalar) or not isinstance(sig.value, str):
-        return []
+        return acts
 
     def problem(what: str, mend: str, place: Place = sig.place) -> Problem:
         return Problem(name, place.line, place.column, what, mend[:1].upper() + mend[1:])
@@ -48,8 +61,8 @@ def spell_out_medicine(medicine: Mapping, name: str, home: Node | None = None) -
         read = parse_sig(sig.raw)
     except SigError as error:
         _stand_in(medicine, sig.place)
-        return [problem(error.what, error.mend)]
-    problems = []
+        return [*acts, problem(error.what, error.mend)]
+    problems = acts
     told = {**_fields(read), **_from_name(medicine)}
     for key in list(told):
         if key in medicine.values:
@@ -70,6 +83,15 @@ def spell_out_medicine(medicine: Mapping, name: str, home: Node | None = None) -
     if problems:
         _stand_in(medicine, sig.place)
     return problems
+
+
+def _acts(node: Mapping, name: str, acts: dict[str, str]) -> list[Problem]:
+    """What somebody does, and is logged as theirs, cannot be written into an order."""
+    return [
+        Problem(name, place.line, place.column, f"`{key}` cannot be written into an order", mend)
+        for key, mend in acts.items()
+        if (place := node.keys.get(key)) is not None
+    ]
 
 
 def _fields(sig: Sig) -> dict[str, object]:

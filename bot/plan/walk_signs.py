@@ -188,6 +188,9 @@ def _row(grade: Grade, said: str, en: str, es: str, from_day: int = 0) -> _Row:
 _TABLE: tuple[_Row, ...] = (
     # The leg. Of rows for the same value the first that holds on the day counts.
     _row(Grade.setback, "leg: crooked", "a crooked leg", "la pata torcida"),
+    _row(Grade.setback, "leg: paralysed", "both hind legs dragging", "arrastra las patas de atrás"),
+    _row(Grade.setback, "fixator: loose, bent", "trouble with the frame",
+         "problemas con el fijador"),
     _row(Grade.setback, "mobility: worse", "worse use of the leg", "usa peor la pata"),
     _row(Grade.setback, "weight_bearing: none", "the leg not put down", "no apoya la pata", 15),
     _row(Grade.doubt, "weight_bearing: none", "the leg not put down", "no apoya la pata", 4),
@@ -225,7 +228,10 @@ _TABLE: tuple[_Row, ...] = (
          "problemas con el popó"),
     _row(Grade.doubt, "urine: none, bloody, straining", "trouble peeing",
          "problemas con el pipí"),
-    _row(Grade.doubt, "swallowed: medicine_overdose, human_medicine, bandage_or_object",
+    _row(Grade.doubt, "swallowed: medicine_overdose, human_medicine, poison, bandage_or_object",
          "something swallowed", "algo que se tragó"),
+    _row(Grade.doubt, "allergy: hives, swollen_face", "an allergic reaction",
+         "una reacción alérgica"),
     _row(Grade.doubt, "dose: doubled", "a double dose", "una dosis doble"),
+    _row(Grade.setback, "life: died", "a death", "un fallecimiento"),
 )  # fmt: skip

@@ -45,6 +45,10 @@ LATE = Text(
     en="It is too late for this dose of {name}, or the next one would come too close.",
     es="Es demasiado tarde para esta dosis de {name}, o la siguiente quedaría muy seguida.",
 )
+NOT_TOLD = Text(
+    en="When the last dose of {name} was given in hospital is not known.",
+    es="No se sabe cuándo se dio en el hospital la última dosis de {name}.",
+)
 
 _DOSE = Text(en="Give {name}: {amount}.", es="Dé {name}: {amount}.")
 _DOSE_WITH_FOOD = Text(

@@ -21,7 +21,7 @@ class Merged(Mapping):
     warnings: list[Problem] = field(default_factory=list)
 
 
-def _moved(node: Node, to: Place, file: str) -> Node:
+def moved(node: Node, to: Place, file: str) -> Node:
     """A copy of ``node``, from ``file``, with every place at ``to``."""
 
     def place(old: Place) -> Place:
@@ -30,11 +30,11 @@ def _moved(node: Node, to: Place, file: str) -> Node:
     if isinstance(node, Scalar):
         return Scalar(place(node.place), node.raw, node.value)
     if isinstance(node, Listing):
-        return Listing(place(node.place), [_moved(one, to, file) for one in node.items], node.flow)
+        return Listing(place(node.place), [moved(one, to, file) for one in node.items], node.flow)
     return Mapping(
         place(node.place),
         {key: place(old) for key, old in node.keys.items()},
-        {key: _moved(value, to, file) for key, value in node.values.items()},
+        {key: moved(value, to, file) for key, value in node.values.items()},
         node.flow,
     )
 
@@ -47,7 +47,7 @@ def merge(
     ``name`` and ``base_name`` are what errors call the files. Raises FlowError for what
     does not fit the base; what only repeats it is kept in ``warnings``.
     """
-    below = _keyed(_moved(base_tree, find(own, ("based_on",)), base_name))
+    below = _keyed(moved(base_tree, find(own, ("based_on",)), base_name))
     made = _Merge(variant, own, name, base, below)
     tree = made.tree()
     errors = [problem for problem in made.problems if problem.level == "error"]

@@ -23,13 +23,15 @@ def load_clinic(path: Path) -> Clinic:
 def read_clinic(text: str, name: str) -> Clinic:
     """As ``load_clinic``, from ``text``; ``name`` is what errors call the file."""
     clinic, tree = load_tree(text, name, Clinic)
-    problems = list(_problems(clinic, tree, name))
+    problems = list(check_clinic(clinic, tree, name))
     if problems:
         raise FlowError(problems)
     return clinic
 
 
-def _problems(clinic: Clinic, tree: Node, name: str) -> Iterator[Problem]:
+def check_clinic(clinic: Clinic, tree: Node, name: str) -> Iterator[Problem]:
+    """What the models cannot know is wrong; ``tree`` gives the lines in the file ``name``."""
+
     def problem(key: str, what: str, mend: str) -> Problem:
         place = find(tree, (key,))
         return Problem(name, place.line, place.column, what, mend)

@@ -28,7 +28,7 @@ _BARE: Final = re.compile(r"\{[^{}]*\}|[\W\d_]+")
 SAME_WORDS: Final = 3
 """From so many words on, the same text in both languages is surely not translated."""
 _FOR_STAFF: Final = re.compile(
-    r"(?:answers|board|case|change|desk|group|joined_staff|left_staff|media|note|outcome|plan"
+    r"(?:answers|board|case|change|desk|group|hold_staff|joined_staff|left_staff|media|note|outcome|plan"
     r"|reason|role|staff|urgency)(?:_|$)"
 )
 """Keys of ``words.yaml`` whose texts only staff read."""

@@ -19,10 +19,14 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Final
 
+from bot.model.ids import Cause
+
 START: Final = "0" * 64
 """What stands for the hash before the first entry."""
 ERASED: Final = "erased"
 """The kind of an entry that records an erasure; its data holds ``rows``: entry → digest."""
+NOBODY: Final = Cause()
+"""An entry of which it is not kept who or what it comes from."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,11 +47,17 @@ class Link:
     prev: str
     hash: str
     erased_in: int | None = None
+    by: Cause = NOBODY
 
 
-def digest_of(salt: str, author: str, text: str, data: str) -> str:
-    """The digest of an entry's words; ``data`` is its JSON text as stored."""
-    return _sha([salt, author, text, data])
+def digest_of(salt: str, author: str, text: str, data: str, by: Cause = NOBODY) -> str:
+    """The digest of an entry's words; ``data`` is its JSON text as stored.
+
+    Who and what it comes from is under it too. An entry with nothing of that, as all from
+    before it was kept, has the shorter form; so neither form can pass for the other.
+    """
+    words: list[object] = [salt, author, text, data]
+    return _sha(words if by == NOBODY else [*words, by.event, by.person, by.member])
 
 
 def seal(prev: str, id: int, patient: int | None, at: str, kind: str, digest: str) -> str:
@@ -115,7 +125,7 @@ class Walk:
         self._broken(link.id, why)
 
     def _words(self, link: Link) -> None:
-        now = digest_of(link.salt, link.author, link.text, link.data)
+        now = digest_of(link.salt, link.author, link.text, link.data, link.by)
         if link.erased_in is None:
             if now != link.digest:
                 self._broken(link.id, f"the words of entry {link.id} were changed")

@@ -6,13 +6,13 @@ from collections.abc import Iterable, Sequence
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
+from bot.household.wound import GIVE_UP
 from bot.measures.course import Asked, Course, Flag, Matter, Use
 from bot.measures.infection import verdict
+from bot.model.chart import WoundCheck
 from bot.model.observation import Observation
 from bot.model.plan import Plan
 from bot.model.urgency import Urgency
-from bot.talk.scene import WoundCheck
-from bot.talk.wound import GIVE_UP
 
 from .whole import CaseFile, WholeRecord
 

@@ -122,6 +122,14 @@ def case_in_figures(body: str) -> str:
     return packed({"entries": [_figures(entry) for entry in entries]})
 
 
+def hold_in_figures(body: str) -> str:
+    """A hold without what staff wrote to it; what is held, since when and by which rule stays."""
+    told = json.loads(body)
+    if told["cause"].get("words"):
+        told["cause"]["words"] = ""
+    return packed(told)
+
+
 def _figures(entry: dict[str, Any]) -> dict[str, Any]:
     findings = [
         {key: finding[key] for key in ("rule", "urgency") if key in finding}

@@ -10,8 +10,8 @@ from __future__ import annotations
 from datetime import datetime
 from typing import Final
 
+from bot.context.words import Words
 from bot.model.text import Lang
-from bot.talk.words import Words
 
 from .fhir_doses import dose, dose_said, is_dose, is_dose_said, order
 from .fhir_parts import (

@@ -5,8 +5,8 @@ from __future__ import annotations
 from datetime import date, datetime
 from typing import Final
 
+from bot.context.words import date_of
 from bot.model.text import Lang, Text
-from bot.talk.words import date_of
 
 TOPICS: Final[dict[str, Text]] = {
     "weight_bearing": Text(en="Use of the leg", es="Uso de la pata"),
@@ -59,6 +59,7 @@ KINDS: Final[dict[str, Text]] = {
     "picture": Text(en="picture", es="foto"),
     "unanswered": Text(en="no answer", es="sin respuesta"),
     "not_sent": Text(en="not sent", es="no enviado"),
+    "confirmed": Text(en="order confirmed", es="orden confirmada"),
     "enrolled": Text(en="enrolled", es="inscrito"),
     "joined": Text(en="joined", es="se unió"),
     "left": Text(en="left", es="salió"),

@@ -13,7 +13,7 @@ from reportlab.platypus import Flowable, Frame, PageTemplate, Spacer
 from reportlab.platypus.tables import Table
 
 from bot.model.text import Lang
-from bot.talk.record import Record
+from bot.records.record import Record
 
 from .labels import KINDS, full_date, label
 from .orders import plan_words

@@ -6,10 +6,10 @@ import re
 from datetime import UTC, datetime, timedelta
 from typing import Final, Literal
 
+from bot.context.words import date_of
 from bot.model.plan import Medicine
 from bot.model.text import Lang
-from bot.talk.record import Record
-from bot.talk.words import date_of
+from bot.records.record import Record
 
 from .labels import full_date, label
 from .whole import WholeRecord

@@ -10,15 +10,15 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Final
 
+from bot.context.words import Words, date_of
+from bot.household.wound import in_words
 from bot.measures.covered import Covered, covered_by_doses
 from bot.measures.limb import Milestone, first_day
 from bot.measures.sessions import sessions_done
 from bot.model.settings import Clinic
 from bot.model.text import Lang
 from bot.model.vocabulary import TOPICS as VOCABULARY
-from bot.talk.record import Record
-from bot.talk.words import Words, date_of
-from bot.talk.wound import in_words
+from bot.records.record import Record
 
 from .course import asked_in, course_in
 from .labels import TOPICS, full_date, label

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
+from bot.context.words import Words, date_of
 from bot.model.text import Lang
-from bot.talk.words import Words, date_of
 
 from .labels import URGENCY, full_date, label, span
 from .whole import CaseFile, WholeRecord

@@ -8,7 +8,7 @@ import json
 from collections.abc import Iterator
 from typing import Any, Final
 
-from bot.talk.record import Record
+from bot.records.record import Record
 
 from .whole import WholeRecord
 

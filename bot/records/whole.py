@@ -7,13 +7,14 @@ from datetime import date, datetime
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from bot.model.chart import WoundCheck
+from bot.model.ids import EventId
 from bot.model.observation import Noted, Observation
 from bot.model.plan import Item, Plan
 from bot.model.protocol import Protocol
 from bot.model.text import Lang
 from bot.model.urgency import Urgency
-from bot.talk.record import Record
-from bot.talk.scene import WoundCheck
+from bot.records.record import Record
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,6 +38,7 @@ class Statement:
     author: str
     person: int | None
     state: str
+    event: EventId | None = None  # that noted it; None for one from before that was kept
 
     @property
     def stands(self) -> bool:
@@ -121,6 +123,7 @@ class Picture:
     day: int | None
     caption: str
     sha256: str
+    source: str = ""  # the message that it came in
 
 
 @dataclass(frozen=True, slots=True)

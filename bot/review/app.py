@@ -17,8 +17,8 @@ from starlette.requests import Request
 from starlette.responses import Response
 from starlette.routing import Route
 
+from bot.context.practice import Practice
 from bot.service.clock import Clock, SystemClock
-from bot.service.practice import Practice
 from bot.store.review import ReviewStore
 from bot.store.shelf import Shelf
 

@@ -8,10 +8,11 @@ from datetime import date, datetime
 from itertools import groupby, pairwise
 from typing import Any, Final
 
+from bot.model.ids import EventId
 from bot.model.urgency import Urgency
 from bot.records.orders import plan_words
+from bot.records.record import Record
 from bot.records.whole import Statement, WholeRecord
-from bot.talk.record import Record
 
 from .words import Tongue
 
@@ -109,15 +110,17 @@ def conversation(record: WholeRecord, tongue: Tongue, before: int) -> tuple[Day,
     turns: list[Turn] = []
     pictures = _pictures(record)
     of_source: dict[str, list[Turn]] = {}
-    last: Turn | None = None
+    of_event: dict[EventId, Turn] = {}
     for entry in record.log:
         if entry.kind in UNSEEN or (entry.kind == "sent" and entry.data.get("staff")):
             continue
+        event = entry.by.event
+        caused = of_event.get(event) if event else None
         if entry.kind == "finding":
             why = Why(str(entry.data.get("urgency", "")), str(entry.data.get("rule", "")),
                       entry.text)  # fmt: skip
-            if last is not None and last.at == record.local(entry.at):
-                last.why.append(why)
+            if caused is not None:
+                caused.why.append(why)
                 continue
             turn = _event(record, entry, tongue)
             turn.why.append(why)
@@ -125,15 +128,14 @@ def conversation(record: WholeRecord, tongue: Tongue, before: int) -> tuple[Day,
             turn = _turn(record, entry, tongue)
         turn.new = before > 0 and entry.id > before
         turn.matters = _matters(entry)
-        if entry.kind == "picture" and (kept := pictures.get(entry.at)):
-            turn.picture = kept.pop(0)
-        answers = last is not None and last.at == turn.at
-        turn.quiet = entry.kind in QUIET and not answers
+        source = str(entry.data.get("source", ""))
+        if entry.kind == "picture":
+            turn.picture = pictures.pop(source, 0)
+        turn.quiet = entry.kind in QUIET and caused is None
         if entry.kind in OWNER:
-            last = turn
-            of_source.setdefault(str(entry.data.get("source", "")), []).append(turn)
-        elif entry.kind == "finding":
-            last = turn
+            of_source.setdefault(source, []).append(turn)
+        if event and (entry.kind in OWNER or entry.kind == "finding"):
+            of_event[event] = turn
         turns.append(turn)
     _attach(record, of_source, tongue, turns)
     return _by_day(record, turns)
@@ -175,12 +177,9 @@ def _matters(entry: Record) -> bool:
     return entry.author not in ("bot", "rule") and (closed or entry.kind in MATTERS)
 
 
-def _pictures(record: WholeRecord) -> dict[datetime, list[int]]:
-    """What was sent at a moment and is kept, in order."""
-    found: dict[datetime, list[int]] = {}
-    for one in record.pictures:
-        found.setdefault(one.at, []).append(one.id if one.sha256 else 0)
-    return found
+def _pictures(record: WholeRecord) -> dict[str, int]:
+    """Message → the picture or film in it, where it is kept."""
+    return {one.source: one.id for one in record.pictures if one.sha256}
 
 
 def _attach(
@@ -189,8 +188,11 @@ def _attach(
     """Each observation to the words that it was read from."""
     fixes = _fixes(record, tongue)
     at_turn: dict[int, list[Statement]] = {}
+    kinds = (*OWNER, "noted")
+    written = {entry.by.event: entry.id for entry in record.log if entry.kind in kinds}
     for statement in record.statements:
-        turn = turn_of(of_source.get(statement.source, ()), record.local(statement.noted.at))
+        noted = written.get(statement.event) if statement.event else None
+        turn = turn_of(of_source.get(statement.source, ()), noted)
         if turn is None:
             continue
         at_turn.setdefault(turn.id, []).append(statement)
@@ -204,10 +206,12 @@ def _attach(
             turn.pieces = pieces(turn.text, at_turn.get(turn.id, ()), tongue)
 
 
-def turn_of(turns: Sequence[Turn], at: datetime) -> Turn | None:
-    """Of the entries of one source (a message and its corrections) the one of that time."""
-    earlier = [turn for turn in turns if turn.at <= at]
-    return earlier[-1] if earlier else (turns[0] if turns else None)
+def turn_of(turns: Sequence[Turn], noted: int | None) -> Turn | None:
+    """Of the entries of one source (a message and its corrections) the last that stood when
+    something was ``noted`` (an entry of the log); where that is not known, the only one."""
+    if noted is None:
+        return turns[0] if len(turns) == 1 else None
+    return next((turn for turn in reversed(turns) if turn.id <= noted), None)
 
 
 def pieces(text: str, statements: Sequence[Statement], tongue: Tongue) -> tuple[Piece, ...]:

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import datetime
 from typing import Final
 
+from bot.model.chart import Member
+from bot.model.effects import Correct, Effects, Entry, Mark, Note
+from bot.model.ids import EventId, MemberId
 from bot.model.observation import Observation
 from bot.model.vocabulary import TOPICS
 from bot.store.review import Reading
-from bot.talk.outcome import Correct, Entry, Mark, Note, Outcome
-from bot.talk.scene import Member
 
 NOTHING: Final = "nothing"
 """What is chosen when the words say nothing about the patient."""
@@ -41,7 +43,7 @@ def as_read(old: Observation, chosen: str) -> Observation | None:
 
 def correct(
     patient: int, reading: Reading, chosen: str, why: str, member: Member, to: str, was: str
-) -> Outcome:
+) -> Effects:
     """The reading stands no longer, and what was chosen does. ``to`` and ``was`` in plain
     words. NotCorrected says what is wrong with the form."""
     statement = reading.statement
@@ -53,7 +55,7 @@ def correct(
     new = as_read(old, chosen)
     if new == old:
         raise NotCorrected("That is how it was read already.")
-    out = Outcome(f"review:{patient}:{ident}")
+    out = Effects(EventId(f"review:{patient}:{ident}"), member=MemberId(member.id))
     out.add(
         Correct(patient, ident),
         Entry(
@@ -96,10 +98,11 @@ def _mark(
     return Mark(line, "answered", choice, member.name, at, source)
 
 
-def note(patient: int, words: str, member: Member) -> Outcome:
+def note(patient: int, words: str, member: Member, now: datetime) -> Effects:
     """A note on a patient. NotCorrected for one with no words."""
     if not words.strip():
         raise NotCorrected("The note is empty: write something, or leave it.")
-    out = Outcome(f"review:{patient}:note")
+    event = EventId(f"review:{patient}:note:{member.id}:{now.isoformat()}")
+    out = Effects(event, member=MemberId(member.id))
     out.add(Entry("note", member.name, words.strip()[:NOTE_LIMIT], patient, {"member": member.id}))
     return out

@@ -9,7 +9,7 @@ from typing import Final
 from starlette.requests import Request
 from starlette.responses import Response
 
-from bot.talk.buttons import digest_of
+from bot.context.buttons import digest_of
 
 from .guard import Guard, address_of, own, too_many
 from .limits import Limit

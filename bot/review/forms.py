@@ -52,11 +52,12 @@ class Forms:
         site, patient = self._site, request.path_params["id"]
         if all(one.id != patient for one in await site.store.listed(ended=True)):
             return self._missing(request)
+        words, now = str(request.state.form.get("note", "")), site.clock.now()
         try:
-            out = note(patient, str(request.state.form.get("note", "")), request.state.member)
+            out = note(patient, words, request.state.member, now)
         except NotCorrected as error:
             return site.message(request, 400, "Nothing was kept", str(error))
-        await site.store.act(out, site.clock.now())
+        await site.store.act(out, now)
         return site.go(request, f"/patients/{patient}#words")
 
     async def _reading(self, request: Request) -> Reading | None:

@@ -13,7 +13,7 @@ from starlette.requests import Request
 from starlette.responses import PlainTextResponse, Response
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
-from bot.talk.buttons import digest_of
+from bot.context.buttons import digest_of
 
 from .limits import Limit
 from .site import COOKIE, MAY_CORRECT, Site

@@ -10,9 +10,9 @@ from typing import Final
 from starlette.requests import Request
 from starlette.responses import Response
 
+from bot.desk.board import SILENT
 from bot.model.urgency import Urgency
 from bot.store.review import Glance, Listed, OpenCase
-from bot.talk.board import SILENT
 
 from .site import Site
 

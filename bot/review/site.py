@@ -14,11 +14,11 @@ from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from starlette.requests import Request
 from starlette.responses import HTMLResponse, RedirectResponse, Response
 
+from bot.context.practice import Practice
+from bot.model.chart import Member
 from bot.service.clock import Clock
-from bot.service.practice import Practice
 from bot.store.review import ReviewStore
 from bot.store.shelf import Shelf
-from bot.talk.scene import Member
 
 from .words import Tongue
 

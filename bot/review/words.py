@@ -8,11 +8,11 @@ from importlib.resources import files
 
 import yaml
 
+from bot.context.words import Words, date_of
 from bot.model.observation import Observation
 from bot.model.text import Lang, Text
 from bot.model.vocabulary import TOPICS as VOCABULARY
 from bot.records.labels import TOPICS
-from bot.talk.words import Words, date_of
 
 _WEEKDAYS = {
     "en": ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"),

@@ -1,1 +1,1 @@
-"""The shell: it reads, thinks through ``bot.talk``, keeps, and then sends."""
+"""The shell: it reads, thinks through ``bot.events``, keeps, and then sends."""

@@ -14,13 +14,14 @@ from typing import Any
 
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
 
+from bot.context.opening import next_opening
+from bot.context.practice import Practice
 from bot.model.chat import Delivery, Outgoing
+from bot.model.effects import Effects
 from bot.model.settings import Clinic
 from bot.store.apply import apply
 from bot.store.database import Database, Tx, moment, pack, stamp
 from bot.store.shelf import Shelf
-from bot.talk.opening import next_opening
-from bot.talk.outcome import Outcome
 from bot.telegram.client import Client
 from bot.telegram.pace import Pace
 from bot.telegram.poll import Waits, poll
@@ -28,7 +29,7 @@ from bot.telegram.send import deliver
 
 from .clock import Clock, SystemClock
 from .media import handle_media
-from .practice import Practice, open_practice, secret_of
+from .practice import open_practice, secret_of
 from .sender import Sender, recover
 from .work import audit, handle_due, handle_update
 
@@ -121,7 +122,7 @@ class App:
         """From now on ``/review`` gives out links to the review pages at ``url``."""
         self.practice = replace(self.practice, review_url=url)
 
-    async def act(self, out: Outcome) -> None:
+    async def act(self, out: Effects) -> None:
         """Keep an outcome that came from no chat (an enrolment at the desk's computer)."""
         now = self.clock.now()
         await self.db.transact(lambda tx: apply(tx, out, now))

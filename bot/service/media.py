@@ -12,24 +12,30 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import Any
 
+from bot.context.contexts import FellDue
+from bot.context.practice import Practice
+from bot.context.words import date_of
+from bot.desk import recheck
+from bot.events.bind import bind
+from bot.events.looked import fetched, reviewed
+from bot.household import pictures
+from bot.model.chart import FILMS, Chart, Picture
 from bot.model.chat import Media
+from bot.model.effects import Effects
+from bot.model.ids import EventId, due_event
+from bot.model.topic import AboutPatient
 from bot.pictures.check import check_picture
 from bot.pictures.clean import clean
 from bot.pictures.compose import alone, side_by_side
 from bot.pictures.film import can_film, check_film, clean_film, contact_sheet
 from bot.pictures.opening import PictureError, kind_of
 from bot.store import load
-from bot.store.apply import apply, log, put_due
+from bot.store.apply import apply
 from bot.store.database import Database, Row, Tx, pack, stamp
+from bot.store.rows import log, put_due
 from bot.store.shelf import Kept, Shelf
-from bot.talk import pictures, recheck
-from bot.talk.outcome import Outcome
-from bot.talk.scene import FILMS, Chart, Picture, Scene
-from bot.talk.words import date_of
 from bot.telegram.client import Client
 from bot.telegram.outcome import PlatformError, TokenWrong
-
-from .practice import Practice
 
 logger = logging.getLogger(__name__)
 
@@ -72,20 +78,19 @@ async def handle_media(
     return True
 
 
-def _scene(tx: Tx, practice: Practice, row: Row, now: datetime) -> Scene | None:
+def _context(tx: Tx, practice: Practice, row: Row, now: datetime) -> FellDue | None:
     chart = load.chart(tx, row["patient_id"], now)
-    return None if chart is None else Scene(
+    if chart is None:
+        return None
+    return FellDue(
+        practice=practice,
         now=now,
-        clinic=practice.clinic,
-        words=practice.words,
-        rules=practice.rules,
-        secret=practice.secret,
-        bot_name=practice.bot_name,
-        cause=f"due:{row['key']}:{row['due_at']}",
+        event=due_event(row["key"], row["due_at"]),
+        kind=row["kind"],
         charts=(chart,),
         desks=load.desks(tx),
         staff=load.staff(tx),
-    )  # fmt: skip
+    )
 
 
 def _done(tx: Tx, row: Row) -> None:
@@ -98,21 +103,21 @@ def _again_later(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) 
     state = "failed" if last else "waiting"
     tx.run("due_mark", key=row["key"], due_at=row["due_at"], state=state, error=why)
     if last:
-        scene = _scene(tx, practice, row, now)
-        if scene is not None:
-            _tell(tx, practice, scene, row["key"], why, now)
+        ctx = _context(tx, practice, row, now)
+        if ctx is not None:
+            _tell(tx, practice, ctx, row["key"], why, now)
 
 
-def _tell(tx: Tx, practice: Practice, scene: Scene, key: str, why: str, now: datetime) -> None:
-    chart = scene.charts[0]
-    out = Outcome(f"failed:{key}")
+def _tell(tx: Tx, practice: Practice, ctx: FellDue, key: str, why: str, now: datetime) -> None:
+    chart = ctx.charts[0]
+    out = Effects(EventId(f"failed:{key}"))
     lang = practice.clinic.language
-    for desk in scene.desks:
+    for desk in ctx.desks:
         if desk.rank == 0:
             text = practice.words.say("desk_not_kept", lang, name=chart.name, why=why[:300])
-            out.say(desk.chat, text, patient=chart.id, topic=f"patient:{chart.id}")
-    log(tx, "failed", "bot", why, now, chart.id, {"key": key})
-    apply(tx, out, now)
+            out.say(desk.chat, text, patient=chart.id, topic=AboutPatient(chart.id))
+    log(tx, "failed", "bot", why, now, chart.id, {"key": key}, out.cause)
+    apply(tx, bind(ctx, out), now)
 
 
 # -- fetching -------------------------------------------------------------------------------
@@ -197,12 +202,9 @@ def _kept(
             error=None if file else verdict["why"],
         )
     _done(tx, row)
-    scene = _scene(tx, practice, row, now)
-    again = _picture(scene.charts[0], picture.id) if scene else None
-    if scene is not None and again is not None:
-        out = Outcome(scene.cause)
-        pictures.kept(scene, out, scene.charts[0], again, looked.shown if looked else None)
-        apply(tx, out, now)
+    ctx = _context(tx, practice, row, now)
+    if ctx is not None:
+        apply(tx, fetched(ctx, picture.id, looked.shown if looked else None), now)
 
 
 def _not_kept(
@@ -224,15 +226,13 @@ def _not_kept(
     if not lost:
         wait = timedelta(seconds=WAITS[min(tries, len(WAITS)) - 1])
         put_due(tx, row["key"], "media", now + wait, row["patient_id"], {"media": picture.id})
-    scene = _scene(tx, practice, row, now)
-    if scene is None:
+    ctx = _context(tx, practice, row, now)
+    if ctx is None:
         return
     if lost or tries == TELL_AFTER:
-        _tell(tx, practice, scene, row["key"], why, now)
+        _tell(tx, practice, ctx, row["key"], why, now)
     if tries == 1 or lost:
-        out = Outcome(scene.cause)
-        pictures.kept(scene, out, scene.charts[0], picture)
-        apply(tx, out, now)
+        apply(tx, fetched(ctx, picture.id), now)
 
 
 def _picture(chart: Chart | None, number: int) -> Picture | None:
@@ -308,24 +308,18 @@ def _reviewed(
     now: datetime,
 ) -> None:
     _done(tx, row)
-    scene = _scene(tx, practice, row, now)
-    if scene is None:
+    ctx = _context(tx, practice, row, now)
+    if ctx is None:
         return
-    chart = scene.charts[0]
+    chart = ctx.charts[0]
     new = pictures.unseen(chart, line)
     best, media, first = ready
-    out = Outcome(scene.cause)
     if not new:
         return
     if recheck.best_of(new).id != best.id:  # another came meanwhile
         put_due(tx, row["key"], "review", now, chart.id, {"line": line, "late": late})
         return
-    if pictures.retake_due(chart, line, new, late=late):
-        pictures.ask_retake(scene, out, chart, line, best)
-    else:
-        pictures.answered(scene, out, chart, line, new, late=late)
-        recheck.show(scene, out, chart, line, new, media, first)
-    apply(tx, out, now)
+    apply(tx, reviewed(ctx, line, media, first, late=late), now)
 
 
 # -- afterwards -----------------------------------------------------------------------------

@@ -4,39 +4,23 @@ from __future__ import annotations
 
 import logging
 import secrets
-from collections.abc import Mapping
-from dataclasses import dataclass
 from pathlib import Path
 
-from bot.model.protocol import Protocol
+from bot.context.answers import default_answers
+from bot.context.practice import Practice
+from bot.context.words import Words, default_words
 from bot.model.settings import Clinic
 from bot.protocol.library import protocols
 from bot.protocol.own_words import own_words
 from bot.protocol.problem import FlowError
 from bot.protocol.yaml_lines import read_text
+from bot.standing.book import holds_in
 from bot.store.database import Tx
-from bot.talk.answers import Answers, default_answers
-from bot.talk.words import Words, default_words
-from bot.triage import RuleBook, check_rules, default_rules
+from bot.triage import check_rules, default_rules
 from bot.triage.difference import differences
 from bot.triage.overlay import rules_in
 
 logger = logging.getLogger(__name__)
-
-
-@dataclass(frozen=True, slots=True)
-class Practice:
-    """Loaded once at the start; ``bot_name`` makes the links, ``secret`` signs buttons;
-    ``review_url`` is where the review pages are, if they are open."""
-
-    clinic: Clinic
-    words: Words
-    rules: RuleBook
-    protocols: Mapping[str, Protocol]
-    bot_name: str
-    secret: bytes
-    answers: Answers
-    review_url: str = ""
 
 
 def open_practice(clinic: Clinic, flows: Path | None, bot_name: str, secret: bytes) -> Practice:
@@ -64,6 +48,7 @@ def open_practice(clinic: Clinic, flows: Path | None, bot_name: str, secret: byt
         bot_name=bot_name,
         secret=secret,
         answers=default_answers(),
+        holds=holds_in(flows),
     )
 
 

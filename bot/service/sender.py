@@ -18,9 +18,10 @@ from bot.model.chat import (
     TryAgain,
     Uncertain,
 )
+from bot.model.ids import Cause
 from bot.store import load
-from bot.store.apply import log, move_chat, put_due, send
 from bot.store.database import Database, Row, Tx, stamp
+from bot.store.rows import log, move_chat, put_due, send
 from bot.telegram.pace import Pace
 
 logger = logging.getLogger(__name__)
@@ -87,6 +88,7 @@ def _claim(tx: Tx, id: int) -> Row | None:
 
 def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> None:
     """What became of a message, in one transaction."""
+    by = Cause(row["event"])
     if isinstance(got, Delivered):
         _done(tx, row, "sent", got.message, None, now)
     elif isinstance(got, TryAgain):
@@ -111,13 +113,13 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
                 key, data = f"unreachable:{row['chat_id']}", {"chat": row["chat_id"]}
                 put_due(tx, key, "unreachable", now, message.patient, data)
             text = f"not delivered: {got.why}"
-            log(tx, "delivery", "bot", text, now, message.patient, {"chat": row["chat_id"]})
+            log(tx, "delivery", "bot", text, now, message.patient, {"chat": row["chat_id"]}, by)
     else:
         logger.warning("%s was refused: %s", message.dedupe, got.why)
         _done(tx, row, "refused", None, got.why, now)
         if message.kind == "send":
             text = f"refused by the platform: {got.why}"
-            log(tx, "delivery", "bot", text, now, message.patient, {"text": message.text})
+            log(tx, "delivery", "bot", text, now, message.patient, {"text": message.text}, by)
 
 
 def _pass_to_people(tx: Tx, row: Row, message: Outgoing, now: datetime) -> None:
@@ -131,7 +133,7 @@ def _pass_to_people(tx: Tx, row: Row, message: Outgoing, now: datetime) -> None:
                 update={"chat": member.chat, "dedupe": f"{message.dedupe}:gone:{member.chat}",
                         "buttons": ()}
             )  # fmt: skip
-            send(tx, [copy], now)
+            send(tx, [copy], now, Cause(row["event"]))
 
 
 def _done(

@@ -5,28 +5,23 @@ from __future__ import annotations
 
 import json
 import logging
-from collections.abc import Sequence
-from dataclasses import replace
 from datetime import datetime, timedelta
-from typing import Any
 
+from bot.context.practice import Practice
+from bot.events.handle import handle
+from bot.events.route import Fallen, context_of, fallen_due
 from bot.model.chat import Incoming
+from bot.model.effects import ChatMoved, Effects
+from bot.model.ids import EventId, due_event, update_event
 from bot.model.text import Lang
 from bot.store import load
-from bot.store.apply import apply, log, put_due, send
+from bot.store.apply import apply
 from bot.store.database import Database, Row, Tx, moment, stamp
-from bot.talk.board import find
-from bot.talk.buttons import digest_of
-from bot.talk.desk import COMMANDS as DESK_COMMANDS
-from bot.talk.desk import on_desk, source_of
-from bot.talk.due import on_due
-from bot.talk.outcome import Outcome
-from bot.talk.owner import on_owner
-from bot.talk.record import Record, readable
-from bot.talk.scene import Chart, Member, RosterLine, Scene, Written
+from bot.store.known import Stored
+from bot.store.rows import log, put_due, send
 from bot.telegram.translate import incoming
 
-from .practice import Practice, fresh_code
+from .practice import fresh_code
 
 logger = logging.getLogger(__name__)
 
@@ -61,166 +56,17 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
         return True
 
 
-def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Outcome:
-    """The outcome of one event, whoever it comes from."""
-    cause = f"update:{event.update}"
+def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Effects:
+    """The effects of one update, whoever it comes from."""
+    cause = update_event(event.update)
     if event.kind == "migrated" and event.new_chat is not None:
-        out = Outcome(cause)
-        out.moved_chats[event.chat] = event.new_chat
+        out = Effects(cause)
+        out.add(ChatMoved(event.chat, event.new_chat))
         return out
     if event.kind == "other" or event.chat == 0:
-        return Outcome(cause)
-    event = replace(event, text=_plain_command(event.text))
-    desks = load.desks(tx)
-    members = load.staff(tx)
-    code = _code_of(event.text)
-    invitation = load.invitation(tx, digest_of(code), now) if code else None
-    thread = tx.one("thread", chat_id=event.chat)
-    topic = (
-        tx.one("outbox_topic", chat_id=event.chat, message_id=event.reply_to)
-        if event.reply_to
-        else None
-    )
-    common: dict[str, Any] = {
-        "now": now,
-        "clinic": practice.clinic,
-        "words": practice.words,
-        "rules": practice.rules,
-        "secret": practice.secret,
-        "bot_name": practice.bot_name,
-        "protocols": practice.protocols,
-        "cause": cause,
-        "desks": desks,
-        "staff": members,
-        "actor": _actor(members, event),
-        "answers": practice.answers,
-        "review_url": practice.review_url,
-        "written": load.written(tx, source_of(event), now) if event.kind == "edited" else (),
-        "thread": json.loads(thread["body"]) if thread else {},
-        "reply_topic": topic["topic"] if topic else "",
-        "fresh_code": fresh_code(),
-        "invitation": invitation,
-        "former": tuple(r["old"] for r in tx.all("chat_former", chat_id=event.chat)),
-    }
-    for_staff = invitation is not None and invitation.kind in ("desk", "staff")
-    if not event.private or for_staff or _staff_act(event, common):
-        charts = _charts_for_desk(tx, event, common["reply_topic"], common["written"], now)
-        board = event.kind == "button" and event.data.startswith("b.")
-        names = board or event.text.startswith(ABOUT_PATIENTS)
-        return on_desk(
-            Scene(
-                **common,
-                charts=charts,
-                roster=_roster(tx, event) if names else (),
-                log_tail=_tail(tx, charts) if event.text.startswith("/log") else (),
-            ),
-            event,
-        )
-    person = load.person_of(tx, event.sender.user) if event.sender else None
-    found = load.charts_of(tx, person, now) if person else ()
-    if invitation and invitation.patient and all(c.id != invitation.patient for c in found):
-        invited = load.chart(tx, invitation.patient, now)
-        found = (*found, invited) if invited else found
-    return on_owner(Scene(**common, person=person, charts=found), event)
-
-
-def _plain_command(text: str) -> str:
-    """In groups a command names the bot (``/log@the_bot Canela``): drop the name."""
-    first, space, rest = text.partition(" ")
-    line, newline, more = first.partition("\n")
-    if line.startswith("/"):
-        line = line.partition("@")[0]
-    return f"{line}{newline}{more}{space}{rest}"
-
-
-ABOUT_PATIENTS = ("/patients", "/board", "/log", "/link", "/end", "/plan", "/medicine", "/people")
-"""Staff commands that need the list of patients."""
-
-
-def _name_in(event: Incoming) -> str:
-    """The patient's name or number behind a command."""
-    return event.text.partition("\n")[0].partition(" ")[2].strip()
-
-
-def _roster(tx: Tx, event: Incoming) -> tuple[RosterLine, ...]:
-    """The patients that a staff event needs: the one named, or all."""
-    name = _name_in(event)
-    return (name and load.roster(tx, wanted=name)) or load.roster(tx)
-
-
-def _actor(members: tuple[Member, ...], event: Incoming) -> Member | None:
-    if event.sender is None:
-        return None
-    return next((one for one in members if one.user == event.sender.user), None)
-
-
-def _code_of(text: str) -> str:
-    """The one-time code behind /start or /join."""
-    words = text.split()
-    if len(words) == 2 and words[0] in ("/start", "/join"):
-        return words[1]
-    return ""
-
-
-def _staff_act(event: Incoming, common: dict[str, Any]) -> bool:
-    """Whether a private chat that is also a staff chat speaks as staff now."""
-    invitation = common["invitation"]
-    if invitation is not None and invitation.kind == "owner":
-        return False  # staff may have a pet, too
-    if common["written"]:
-        return True
-    if common["actor"] is None and not any(d.chat == event.chat for d in common["desks"]):
-        return event.text.startswith("/join ")
-    if event.kind == "button":
-        return event.data[:2] in ("c.", "b.", "t.", "p.", "o.", "n.")
-    first = event.text.split(" ")[0].split("\n")[0]
-    return first in (*DESK_COMMANDS, "/join") or common["reply_topic"].startswith("case:")
-
-
-def _charts_for_desk(
-    tx: Tx, event: Incoming, topic: str, written: Sequence[Written], now: datetime
-) -> tuple[Chart, ...]:
-    """The patient that a staff event is about: by what the changed message led to, its
-    button, the message that it answers, or the name behind a command."""
-    patient: int | None = None
-    parts = event.data.rpartition("~")[0].split(".")
-    if written:
-        patient = written[-1].patient
-    elif event.kind == "button" and len(parts) == 3 and parts[0] in ("t", "p", "o"):
-        patient = int(parts[1]) if parts[1].isdigit() else None
-    elif event.kind == "button" and len(parts) == 3 and parts[0] == "c":
-        row = tx.one("case_patient", id=parts[1])
-        patient = row["patient_id"] if row else None
-    elif topic.startswith("case:"):
-        row = tx.one("case_patient", id=topic[5:])
-        patient = row["patient_id"] if row else None
-    elif topic.startswith(("patient:", "reason:")):
-        patient = int(topic.split(":")[1])
-    elif event.text.startswith(ABOUT_PATIENTS) and " " in event.text:
-        rows = find(_roster(tx, event), _name_in(event))
-        patient = rows[0].id if len(rows) == 1 else None
-    found = load.chart(tx, patient, now) if patient is not None else None
-    return (found,) if found else ()
-
-
-def records(tx: Tx, patient: int, most: int | None = None) -> list[Record]:
-    """The log of a patient, whole or its last lines."""
-    rows = (
-        tx.all("log_of", patient_id=patient)
-        if most is None
-        else tx.all("log_tail", patient_id=patient, most=most)
-    )
-    return [
-        Record(r["id"], moment(r["at"]), r["kind"], r["author"], r["text"], json.loads(r["data"]))
-        for r in rows
-    ]
-
-
-def _tail(tx: Tx, charts: tuple[Chart, ...]) -> tuple[str, ...]:
-    if not charts:
-        return ()
-    plan = charts[0].plan
-    return tuple(readable(records(tx, charts[0].id, 40), plan.zone, plan.surgery))
+        return Effects(cause)
+    known = Stored(tx, now, fresh_code())
+    return handle(context_of(known, practice, event, now))
 
 
 def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -> None:
@@ -236,18 +82,18 @@ def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime
             clinic = practice.clinic
             phone = f"{clinic.phone} / {clinic.emergency_name}, {clinic.emergency_phone}"
             lang: Lang = "es" if event.sender and (event.sender.lang or "")[:2] == "es" else "en"
-            out = Outcome(f"sorry:{row['update_id']}")
+            out = Effects(EventId(f"sorry:{row['update_id']}"))
             out.say(event.chat, practice.words.say("passed_on", lang, phone=phone), urgent=True)
-            send(tx, out.sends, now)
+            send(tx, out.sends, now, out.cause)
 
 
 def _tell_staff(tx: Tx, practice: Practice, key: str, text: str, why: str, now: datetime) -> None:
-    out = Outcome(key)
+    out = Effects(EventId(key))
     for desk in load.desks(tx):
         words = practice.words.say("desk_failed", practice.clinic.language, text=text[:1500])
         out.say(desk.chat, words, urgent=True)
-    send(tx, out.sends, now)
-    log(tx, "failed", "bot", text, now, None, {"why": why})
+    send(tx, out.sends, now, out.cause)
+    log(tx, "failed", "bot", text, now, None, {"why": why}, out.cause)
 
 
 async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
@@ -259,30 +105,9 @@ async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
             return False
         failing["row"] = row
         data = json.loads(row["data"])
-        chart = (
-            load.chart(tx, row["patient_id"], now, data.get("prompt"))
-            if row["patient_id"] is not None
-            else None
-        )
-        thread = tx.one("thread", chat_id=data.get("chat", 0))
-        out = on_due(
-            Scene(
-                now=now,
-                clinic=practice.clinic,
-                words=practice.words,
-                rules=practice.rules,
-                secret=practice.secret,
-                bot_name=practice.bot_name,
-                cause=f"due:{row['key']}:{row['due_at']}",
-                charts=(chart,) if chart else (),
-                desks=load.desks(tx),
-                staff=load.staff(tx),
-                roster=load.roster(tx) if row["kind"] == "board" else (),
-                thread=json.loads(thread["body"]) if thread else {},
-            ),
-            row["kind"],
-            data,
-        )
+        due = due_event(row["key"], row["due_at"])
+        fallen = Fallen(due, row["kind"], row["patient_id"], data)
+        out = handle(fallen_due(Stored(tx, now), practice, fallen, now))
         tx.run("due_mark", key=row["key"], due_at=row["due_at"], state="done", error=None)
         apply(tx, out, now)
         return True

@@ -1,108 +1,42 @@
-"""An ``Outcome`` into rows: all of it inside the caller's one transaction."""
+"""An ``Effects`` into rows: all of it inside the caller's one transaction."""
 
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable
 from dataclasses import asdict
 from datetime import datetime
 from functools import singledispatch
 
-from bot.model.chat import Outgoing
-from bot.model.plan import Prompt
-from bot.talk import outcome as o
-from bot.talk.enrol import AFTER_LAST
-from bot.talk.wound import key_of
+from bot.desk.enrol import AFTER_LAST
+from bot.household.wound import key_of
+from bot.model import effects as o
+from bot.model.conversation import Conversation, dump_conversation, load_conversation
+from bot.model.ids import Cause
 
-from .audit import append
 from .database import Tx, pack, stamp
+from .rows import add_prompts, log, move_chat, put_due, send
 
 
-def apply(tx: Tx, out: o.Outcome, now: datetime) -> None:
-    """Keep every change, and put every message into the outbox."""
-    for old, new in out.moved_chats.items():
-        move_chat(tx, old, new)
-    # Cancels first: what is put anew in the same outcome must stand.
-    for key in out.cancel:
-        tx.run("due_cancel", key=key)
-    for change in out.changes:
-        _keep(change, tx, now)
-    for patient in out.heard:
-        tx.run("patient_heard", id=patient, now=stamp(now))
-    for prompt in out.sent_prompts:
-        tx.run("prompt_sent", id=prompt, now=stamp(now))
-    for prompt in out.reminded:
-        tx.run("prompt_reminded", id=prompt, now=stamp(now))
-    for patient in out.end:
-        tx.run("patient_end", id=patient, now=stamp(now))
-        tx.run("due_cancel_patient", patient_id=patient)
-    for patient, state in out.states.items():
-        tx.run("patient_state", id=patient, state=state)
-    for patient, person in out.leave:
-        tx.run("caregiver_leave", patient_id=patient, person_id=person, now=stamp(now))
-    for person, lang in out.languages.items():
-        tx.run("person_lang", id=person, lang=lang)
-    for chat, reachable in out.reachable.items():
-        tx.run("person_reachable", chat_id=chat, reachable=int(reachable))
-    for chat, thread in out.threads.items():
-        tx.run("thread_set", chat_id=chat, body=pack(thread), now=stamp(now))
-    for patient in out.silence:
-        # Nothing more reaches anybody about this patient, not even what waits already.
-        tx.run("outbox_silence", patient_id=patient, now=stamp(now))
-        tx.run("due_silence", patient_id=patient)
-        tx.run("cases_silence", patient_id=patient, now=stamp(now))
-    send(tx, out.sends, now)
-
-
-def send(tx: Tx, messages: Iterable[Outgoing], now: datetime) -> None:
-    """Into the outbox; a message whose key is there already is not added again."""
-    for message in messages:
-        added = tx.run(
-            "outbox_add",
-            dedupe=message.dedupe,
-            kind=message.kind,
-            chat_id=message.chat,
-            body=message.model_dump_json(exclude_defaults=True),
-            topic=message.topic,
-            patient_id=message.patient,
-            urgent=int(message.urgent),
-            now=stamp(now),
-        )
-        if added and message.kind == "send" and message.patient is not None:
-            to = tx.one("name_of_chat", chat_id=message.chat)
-            data: dict[str, object] = {
-                "to": to["name"] if to else str(message.chat),
-                "staff": bool(to and to["staff"]),
-                "key": message.dedupe,
-            }
-            log(tx, "sent", "bot", message.text, now, message.patient, data)
-
-
-def log(
-    tx: Tx,
-    kind: str,
-    author: str,
-    text: str,
-    now: datetime,
-    patient: int | None = None,
-    data: dict[str, object] | None = None,
-) -> None:
-    """One line of the log, sealed to the one before."""
-    append(tx, kind, author, text, now, patient, data or {})
+def apply(tx: Tx, out: o.Effects, now: datetime) -> None:
+    """Keep every effect in its order; messages go into the outbox."""
+    by = out.cause
+    for one in out.all:
+        _keep(one, tx, now, by)
 
 
 @singledispatch
-def _keep(change: object, tx: Tx, now: datetime) -> None:
+def _keep(change: object, tx: Tx, now: datetime, by: Cause) -> None:
+    del tx, now, by
     raise TypeError(f"no way to keep a {type(change).__name__}")
 
 
 @_keep.register
-def _(change: o.Entry, tx: Tx, now: datetime) -> None:
-    log(tx, change.kind, change.author, change.text, now, change.patient, change.data)
+def _(change: o.Entry, tx: Tx, now: datetime, by: Cause) -> None:
+    log(tx, change.kind, change.author, change.text, now, change.patient, change.data, by)
 
 
 @_keep.register
-def _(change: o.Note, tx: Tx, now: datetime) -> None:
+def _(change: o.Note, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run(
         "observation_add",
         patient_id=change.patient,
@@ -114,41 +48,39 @@ def _(change: o.Note, tx: Tx, now: datetime) -> None:
         source=change.source,
         person_id=change.person,
         author=change.author,
+        event=by.event,
     )
 
 
 @_keep.register
-def _(change: o.Retract, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.Retract, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run(
         "observation_retract", patient_id=change.patient, source=change.source, state=change.state
     )
 
 
 @_keep.register
-def _(change: o.Correct, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.Correct, tx: Tx, now: datetime, by: Cause) -> None:
     if not tx.run("observation_correct", patient_id=change.patient, id=change.observation):
         raise ValueError("this observation stands no longer")
 
 
 @_keep.register
-def _(change: o.Mark, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.Mark, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run(
         "item_mark", id=change.line, state=change.state, choice=change.choice,
         by_name=change.by, at=stamp(change.at) if change.at else None, source=change.source,
+        person_id=change.person, event=by.event,
     )  # fmt: skip
 
 
 @_keep.register
-def _(change: o.Retext, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.Retext, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run("item_text", id=change.line, body=change.item.model_dump_json(exclude_defaults=True))
 
 
 @_keep.register
-def _(change: o.CaseChange, tx: Tx, now: datetime) -> None:
+def _(change: o.CaseChange, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run(
         "case_put",
         id=change.id,
@@ -171,14 +103,12 @@ def _(change: o.CaseChange, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.CaseNote, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.CaseNote, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run("case_note", id=change.id, note=change.note)
 
 
 @_keep.register
-def _(change: o.Due, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.Due, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run(
         "due_put", key=change.key, patient_id=change.patient, kind=change.kind,
         due_at=stamp(change.at), data=pack(change.data),
@@ -186,7 +116,7 @@ def _(change: o.Due, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.Join, tx: Tx, now: datetime) -> None:
+def _(change: o.Join, tx: Tx, now: datetime, by: Cause) -> None:
     if not tx.run("invitation_use", digest=change.digest, used_by=change.user, now=stamp(now)):
         raise ValueError("this link has been used in the meantime")
     row = tx.one(
@@ -199,8 +129,7 @@ def _(change: o.Join, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.OwnSetting, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.OwnSetting, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run(
         "caregiver_setting", patient_id=change.patient, person_id=change.person,
         hours=pack(change.hours) if change.hours is not None else None, wants=change.wants,
@@ -208,20 +137,20 @@ def _(change: o.OwnSetting, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.Forget, tx: Tx, now: datetime) -> None:
+def _(change: o.Forget, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run("caregiver_leave_all", person_id=change.person, now=stamp(now))
     tx.run("person_forget", id=change.person)
 
 
 @_keep.register
-def _(change: o.JoinDesk, tx: Tx, now: datetime) -> None:
+def _(change: o.JoinDesk, tx: Tx, now: datetime, by: Cause) -> None:
     if not tx.run("invitation_use", digest=change.digest, used_by=change.user, now=stamp(now)):
         raise ValueError("this code has been used in the meantime")
     tx.run("desk_join", chat_id=change.chat, rank=change.rank, name=change.name, now=stamp(now))
 
 
 @_keep.register
-def _(change: o.JoinStaff, tx: Tx, now: datetime) -> None:
+def _(change: o.JoinStaff, tx: Tx, now: datetime, by: Cause) -> None:
     if change.digest and not tx.run(
         "invitation_use", digest=change.digest, used_by=change.user, now=stamp(now)
     ):
@@ -233,13 +162,13 @@ def _(change: o.JoinStaff, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.Dismiss, tx: Tx, now: datetime) -> None:
+def _(change: o.Dismiss, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run("desk_remove_of", id=change.member)
     tx.run("staff_remove", id=change.member, now=stamp(now))
 
 
 @_keep.register
-def _(change: o.Invite, tx: Tx, now: datetime) -> None:
+def _(change: o.Invite, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run(
         "invitation_add", digest=change.digest, kind=change.kind, patient_id=change.patient,
         rank=change.rank, name=change.name, role=change.role, member_id=change.member,
@@ -248,7 +177,7 @@ def _(change: o.Invite, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.NewPatient, tx: Tx, now: datetime) -> None:
+def _(change: o.NewPatient, tx: Tx, now: datetime, by: Cause) -> None:
     plan = change.plan
     row = tx.one(
         "patient_add",
@@ -275,16 +204,16 @@ def _(change: o.NewPatient, tx: Tx, now: datetime) -> None:
     if plan.continues is not None:
         # After a re-operation the household stays, and the old course ends.
         tx.run("caregivers_carry", old=plan.continues, new=patient, now=stamp(now))
-        tx.run("patient_end", id=plan.continues, now=stamp(now))
+        tx.run("patient_end", id=plan.continues, why=None, now=stamp(now))
         tx.run("due_cancel_patient", patient_id=plan.continues)
         tx.run("due_cancel_wounds", patient_id=plan.continues)
-        log(tx, "ended", change.by, f"continued as patient {patient}", now, plan.continues)
+        log(tx, "ended", change.by, f"continued as patient {patient}", now, plan.continues, by=by)
     text = f"{plan.patient}: {plan.procedure}, protocol {plan.protocol} {plan.protocol_version}"
-    log(tx, "enrolled", change.by, text, now, patient, json.loads(plan.model_dump_json()))
+    log(tx, "enrolled", change.by, text, now, patient, json.loads(plan.model_dump_json()), by)
 
 
 @_keep.register
-def _(change: o.NewPlan, tx: Tx, now: datetime) -> None:
+def _(change: o.NewPlan, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run("patient_plan", id=change.patient, plan=change.plan.model_dump_json())
     for name in ("prompts_drop_due", "prompts_drop_items", "prompts_drop"):
         tx.run(name, patient_id=change.patient, now=stamp(now))
@@ -296,7 +225,7 @@ def _(change: o.NewPlan, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.KeepMedia, tx: Tx, now: datetime) -> None:
+def _(change: o.KeepMedia, tx: Tx, now: datetime, by: Cause) -> None:
     media = change.media
     row = tx.one(
         "media_add", patient_id=change.patient, source=change.source, kind=media.kind,
@@ -310,13 +239,12 @@ def _(change: o.KeepMedia, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.RetakeAsked, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.RetakeAsked, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run("media_retake", id=change.picture)
 
 
 @_keep.register
-def _(change: o.ReviewChange, tx: Tx, now: datetime) -> None:
+def _(change: o.ReviewChange, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run(
         "review_put", id=change.id, patient_id=change.patient, line_id=change.line,
         body=pack(change.body), now=stamp(now),
@@ -324,8 +252,7 @@ def _(change: o.ReviewChange, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.WoundPut, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.WoundPut, tx: Tx, now: datetime, by: Cause) -> None:
     check = change.check
     tx.run(
         "wound_put", patient_id=change.patient, day=check.day, asked_at=stamp(check.asked_at),
@@ -336,11 +263,10 @@ def _(change: o.WoundPut, tx: Tx, now: datetime) -> None:
 
 
 @_keep.register
-def _(change: o.MoveLine, tx: Tx, now: datetime) -> None:
-    del now
+def _(change: o.MoveLine, tx: Tx, now: datetime, by: Cause) -> None:
     row = tx.one(
         "prompt_add", patient_id=change.patient, key=change.key, due_at=stamp(change.at),
-        day=change.day,
+        day=change.day, moved=1,
     )  # fmt: skip
     if row is None:
         raise ValueError("the prompt could not be stored")
@@ -348,52 +274,102 @@ def _(change: o.MoveLine, tx: Tx, now: datetime) -> None:
     put_due(tx, f"prompt:{row['id']}", "prompt", change.at, change.patient, {"prompt": row["id"]})
 
 
-def put_due(
-    tx: Tx,
-    key: str,
-    kind: str,
-    at: datetime,
-    patient: int | None,
-    data: dict[str, object] | None = None,
-) -> None:
-    """A row of the due table; one with the same key is replaced."""
+@_keep.register
+def _(change: o.CancelDue, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run("due_cancel", key=change.key)
+
+
+@_keep.register
+def _(change: o.Heard, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run("patient_heard", id=change.patient, now=stamp(now))
+
+
+@_keep.register
+def _(change: o.PromptSent, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run("prompt_sent", id=change.prompt, now=stamp(now))
+
+
+@_keep.register
+def _(change: o.Reminded, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run("prompt_reminded", id=change.prompt, now=stamp(now))
+
+
+@_keep.register
+def _(change: o.EndCourse, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run("patient_end", id=change.patient, why="died" if change.died else None, now=stamp(now))
+    tx.run("due_cancel_patient", patient_id=change.patient)
+
+
+@_keep.register
+def _(change: o.SetState, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run("patient_state", id=change.patient, state=change.state)
+
+
+@_keep.register
+def _(change: o.PutHold, tx: Tx, now: datetime, by: Cause) -> None:
+    hold = change.hold
     tx.run(
-        "due_put", key=key, patient_id=patient, kind=kind, due_at=stamp(at), data=pack(data or {})
-    )
+        "hold_put", id=hold.id, patient_id=change.patient, body=pack(hold.as_dict()),
+        since=stamp(hold.since), event=by.event,
+    )  # fmt: skip
 
 
-def add_prompts(tx: Tx, patient: int, prompts: Iterable[Prompt]) -> None:
-    """Planned prompts with their lines, each with a row in the due table."""
-    for prompt in prompts:
-        row = tx.one(
-            "prompt_add", patient_id=patient, key=prompt.key, due_at=stamp(prompt.due_at),
-            day=prompt.day,
-        )  # fmt: skip
-        if row is None:
-            raise ValueError("the prompt could not be stored")
-        tx.many(
-            "item_add",
-            [
-                {
-                    "patient_id": patient,
-                    "prompt_id": row["id"],
-                    "item_id": item.id,
-                    "kind": item.kind,
-                    "med": item.med,
-                    "slot_at": stamp(item.slot_at) if item.slot_at else None,
-                    "body": item.model_dump_json(exclude_defaults=True),
-                }
-                for item in prompt.items
-            ],
-        )
-        put_due(tx, f"prompt:{row['id']}", "prompt", prompt.due_at, patient, {"prompt": row["id"]})
+@_keep.register
+def _(change: o.EndHold, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run(
+        "hold_end", id=change.hold, patient_id=change.patient, member=change.member,
+        by=change.by, now=stamp(now),
+    )  # fmt: skip
 
 
-def move_chat(tx: Tx, old: int, new: int) -> None:
-    """A group got a new id: staff chat, threads and everything that still waits follow."""
-    tx.run("chat_moved_add", old=old, new=new)
-    tx.run("desk_move", old=old, new=new)
-    tx.run("thread_move", old=old, new=new)
-    for row in tx.all("outbox_of_chat", chat_id=old):
-        body = {**json.loads(row["body"]), "chat": new}
-        tx.run("outbox_move_chat", id=row["id"], new=new, body=pack(body))
+@_keep.register
+def _(change: o.Leave, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run("caregiver_leave", patient_id=change.patient, person_id=change.person, now=stamp(now))
+
+
+@_keep.register
+def _(change: o.SetLanguage, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run("person_lang", id=change.person, lang=change.lang)
+
+
+@_keep.register
+def _(change: o.Reachable, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run("person_reachable", chat_id=change.chat, reachable=int(change.reachable))
+
+
+@_keep.register
+def _(change: o.Ask, tx: Tx, now: datetime, by: Cause) -> None:
+    _talk(tx, change.chat, now, conversation(tx, change.chat).asked(change.question))
+
+
+@_keep.register
+def _(change: o.Settle, tx: Tx, now: datetime, by: Cause) -> None:
+    _talk(tx, change.chat, now, conversation(tx, change.chat).settled(change.key))
+
+
+def conversation(tx: Tx, chat: int) -> Conversation:
+    """What is open in a chat."""
+    row = tx.one("thread", chat_id=chat)
+    return load_conversation(row["body"] if row else None)
+
+
+def _talk(tx: Tx, chat: int, now: datetime, talk: Conversation) -> None:
+    tx.run("thread_set", chat_id=chat, body=dump_conversation(talk.open), now=stamp(now))
+
+
+@_keep.register
+def _(change: o.Hush, tx: Tx, now: datetime, by: Cause) -> None:
+    # Nothing more reaches anybody about this patient, not even what waits already.
+    tx.run("outbox_silence", patient_id=change.patient, now=stamp(now))
+    tx.run("due_silence", patient_id=change.patient)
+    tx.run("cases_silence", patient_id=change.patient, now=stamp(now))
+
+
+@_keep.register
+def _(change: o.ChatMoved, tx: Tx, now: datetime, by: Cause) -> None:
+    move_chat(tx, change.old, change.new)
+
+
+@_keep.register
+def _(change: o.Say, tx: Tx, now: datetime, by: Cause) -> None:
+    send(tx, [change.message], now, by)

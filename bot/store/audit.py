@@ -10,7 +10,8 @@ from datetime import datetime
 from secrets import token_hex
 from typing import Final
 
-from bot.records.chain import START, Break, Link, Walk, digest_of, seal
+from bot.model.ids import Cause
+from bot.records.chain import NOBODY, START, Break, Link, Walk, digest_of, seal
 from bot.records.whole import Head
 
 from .database import Row, Tx, pack, stamp
@@ -51,6 +52,7 @@ def append(
     now: datetime,
     patient: int | None,
     data: dict[str, object],
+    by: Cause = NOBODY,
 ) -> int:
     """One more entry, sealed to the one before; its number.
 
@@ -60,11 +62,12 @@ def append(
     last = tx.one("log_last")
     number, prev = (last["id"] + 1, last["hash"]) if last else (1, START)
     at, body, salt = stamp(now), pack(data), token_hex(16)
-    digest = digest_of(salt, author, text, body)
+    digest = digest_of(salt, author, text, body, by)
     tx.run(
         "log_add", id=number, patient_id=patient, at=at, kind=kind, author=author, text=text,
         data=body, salt=salt, digest=digest, prev=prev,
-        hash=seal(prev, number, patient, at, kind, digest),
+        hash=seal(prev, number, patient, at, kind, digest), event=by.event, person_id=by.person,
+        member_id=by.member,
     )  # fmt: skip
     return number
 
@@ -78,12 +81,17 @@ def links(tx: Tx) -> Iterator[Link]:
         after = rows[-1]["id"]
 
 
+def cause_of(row: Row) -> Cause:
+    """What an entry of the log comes from."""
+    return Cause(row["event"], row["person_id"], row["member_id"])
+
+
 def _link(row: Row) -> Link:
     return Link(
         id=row["id"], patient=row["patient_id"], at=row["at"], kind=row["kind"],
         author=row["author"], text=row["text"], data=row["data"], salt=row["salt"],
         digest=row["digest"], prev=row["prev_hash"], hash=row["hash"],
-        erased_in=row["erased_in"],
+        erased_in=row["erased_in"], by=cause_of(row),
     )  # fmt: skip
 
 

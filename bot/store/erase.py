@@ -4,11 +4,12 @@ with a digest of what is left, in one new entry (``bot.records.chain``)."""
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, datetime
 from secrets import token_hex
 from typing import Any, Final
 
+from bot.model.ids import EventId
 from bot.model.plan import Plan
 from bot.records.chain import ERASED, digest_of
 from bot.records.erasure import (
@@ -16,6 +17,7 @@ from bot.records.erasure import (
     Tally,
     Traces,
     case_in_figures,
+    hold_in_figures,
     kept_until,
     packed,
     phones,
@@ -24,7 +26,7 @@ from bot.records.erasure import (
     wordless,
 )
 
-from .audit import append, head
+from .audit import append, cause_of, head
 from .database import Row, StoreError, Tx, moment, stamp
 
 BATCH: Final = 2000
@@ -45,6 +47,11 @@ class _Trial:
 
 def _differ(row: Row, new: dict[str, Any]) -> bool:
     return any(row[key] != value for key, value in new.items())
+
+
+def _event(row: Row, traces: Traces) -> EventId | None:
+    """The event that wrote a row: the key of what falls due may name a chat."""
+    return EventId(traces.in_text(row["event"])) if row["event"] else None
 
 
 def _batches(read: Callable[[int], list[Row]], key: str) -> Iterator[Row]:
@@ -203,16 +210,17 @@ class Erasure:
         author, text, data = row["author"], traces.in_text(row["text"]), traces.in_json(row["data"])
         if names is not None and row["kind"] != ERASED:
             author, text, data = wordless(row["kind"], author, data, names)
-        if (author, text, data) == (row["author"], row["text"], row["data"]):
+        event = _event(row, traces)
+        if not _differ(row, {"author": author, "text": text, "data": data, "event": event}):
             return
-        salt = token_hex(16)
-        self.rows[row["id"]] = digest_of(salt, author, text, data)
+        salt, by = token_hex(16), replace(cause_of(row), event=event)
+        self.rows[row["id"]] = digest_of(salt, author, text, data, by)
         self.tally.count(
             "entries of the log: " + ("their words" if names is not None else "chat ids and phone"),
             1,
         )
         self.tx.run("erase_log_put", id=row["id"], author=author, text=text, data=data, salt=salt,
-                  erased_in=self._entry)  # fmt: skip
+                    event=event, erased_in=self._entry)  # fmt: skip
 
     def _nobody(self, traces: Traces) -> None:
         for row in self.tx.all("erase_log_nobody"):
@@ -229,13 +237,14 @@ class Erasure:
             new: dict[str, Any] = {
                 "source": traces.in_text(row["source"]),
                 "author": name(row["author"]),
+                "event": _event(row, traces),
             }
             if _differ(row, new):
                 self.tx.run("erase_observation_put", id=row["id"], **new)
         for row in self.tx.all("erase_rows_item", patient_id=id):
             source = row["source"] and traces.in_text(row["source"])
             new = {"source": source, "by_name": name(row["by_name"]),
-                   "body": traces.in_json(row["body"])}  # fmt: skip
+                   "body": traces.in_json(row["body"]), "event": _event(row, traces)}  # fmt: skip
             if _differ(row, new):
                 self.tx.run("erase_item_put", id=row["id"], **new)
         for row in self.tx.all("erase_rows_case", patient_id=id):
@@ -243,6 +252,11 @@ class Erasure:
             new = {"body": body, "note": None if full else row["note"]}
             if _differ(row, new):
                 self.tx.run("erase_case_put", id=row["id"], **new)
+        for row in self.tx.all("erase_rows_hold", patient_id=id):
+            body = hold_in_figures(row["body"]) if full else row["body"]
+            new = {"body": traces.in_json(body), "event": _event(row, traces)}
+            if _differ(row, new):
+                self.tx.run("erase_hold_put", id=row["id"], **new)
         for row in self.tx.all("erase_rows_due", patient_id=id):
             new_key, data = traces.in_text(row["key"]), traces.in_json(row["data"])
             if full:
@@ -287,6 +301,7 @@ class Erasure:
                 self.tx.run(
                     "erase_outbox_put", id=row["id"], dedupe=traces.in_text(row["dedupe"]),
                     topic=traces.in_text(row["topic"]), chat_id=0 if theirs else row["chat_id"],
+                    event=_event(row, traces),
                 )  # fmt: skip
 
     def _inbox(self, after: int) -> list[Row]:

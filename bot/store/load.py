@@ -1,4 +1,4 @@
-"""What is known, read from the database into the values that ``bot.talk`` thinks with."""
+"""What is known, read from the database into the values that ``bot.model`` has of it."""
 
 from __future__ import annotations
 
@@ -7,15 +7,7 @@ from collections.abc import Iterable
 from datetime import datetime, timedelta
 from functools import lru_cache
 
-from bot.measures.infection import Healing
-from bot.model.chat import Media
-from bot.model.observation import Noted, Observation
-from bot.model.plan import Item, Plan
-from bot.model.protocol import Protocol
-from bot.model.settings import PagingStep
-from bot.model.text import Lang
-from bot.model.urgency import Urgency
-from bot.talk.scene import (
+from bot.model.chart import (
     Case,
     Chart,
     Desk,
@@ -31,6 +23,15 @@ from bot.talk.scene import (
     WoundCheck,
     Written,
 )
+from bot.model.chat import Media
+from bot.model.healing import Healing
+from bot.model.hold import Hold
+from bot.model.observation import Noted, Observation
+from bot.model.plan import Item, Plan
+from bot.model.protocol import Protocol
+from bot.model.settings import PagingStep
+from bot.model.text import Lang
+from bot.model.urgency import Urgency
 
 from .database import Row, Tx, moment, stamp
 
@@ -60,6 +61,11 @@ def _item(text: str) -> Item:
 @lru_cache(maxsize=8192)
 def _observation(text: str) -> Observation:
     return Observation.from_dict(json.loads(text))
+
+
+@lru_cache(maxsize=4096)
+def _hold(text: str) -> Hold:
+    return Hold.from_dict(json.loads(text))
 
 
 def _maybe(text: str | None) -> datetime | None:
@@ -103,6 +109,7 @@ def _line(row: Row) -> Line:
         by=row["by_name"],
         at=_maybe(row["at"]),
         source=row["source"],
+        person=row["person_id"],
     )
 
 
@@ -177,6 +184,7 @@ def chart(tx: Tx, patient: int, now: datetime, prompt: int | None = None) -> Cha
         late_taps=tuple(
             _late_tap(one) for one in tx.all("due_of_kind", patient_id=patient, kind="given")
         ),
+        holds=tuple(_hold(one["body"]) for one in tx.all("holds_of", patient_id=patient)),
     )
 
 
@@ -288,7 +296,7 @@ CHANGEABLE = timedelta(days=7)
 
 def written(tx: Tx, source: str, now: datetime) -> tuple[Written, ...]:
     """What staff's message ``source`` has led to, oldest first."""
-    rows = tx.all("log_written", source=f'%"{source}"%', since=stamp(now - CHANGEABLE))
+    rows = tx.all("log_written", source=source, since=stamp(now - CHANGEABLE))
     found = [(row, json.loads(row["data"])) for row in rows]
     return tuple(
         Written(

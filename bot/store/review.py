@@ -11,16 +11,18 @@ from typing import Any, Final, TypeVar
 from zoneinfo import ZoneInfo
 
 from bot.measures.course import Course
+from bot.model.chart import Member
+from bot.model.effects import Effects
+from bot.model.ids import Cause, MemberId
 from bot.model.observation import Observation
 from bot.model.urgency import Urgency
 from bot.records.whole import Statement, WholeRecord
-from bot.talk.outcome import Outcome
-from bot.talk.scene import Member
 
 from . import load
-from .apply import apply, log
+from .apply import apply
 from .audit import head
 from .database import Database, Row, Tx, moment, stamp
+from .rows import log
 from .search import Found, Query, search
 from .whole import courses, statement_of, whole
 
@@ -139,8 +141,7 @@ class ReviewStore:
             tx.run("invitation_use", digest=code, used_by=member.user, now=stamp(now))
             tx.run("review_enter", digest=session, member_id=member.id, now=stamp(real),
                    expires_at=stamp(until))  # fmt: skip
-            log(tx, "entered", member.name, "opened the review pages", now, None,
-                {"member": member.id})  # fmt: skip
+            _seen(tx, member, "opened the review pages", now, kind="entered")
             return member
 
         return await self._db.transact(whole_of_it)
@@ -155,8 +156,7 @@ class ReviewStore:
 
         def end(tx: Tx) -> None:
             if tx.run("review_leave", digest=session, now=stamp(now)):
-                log(tx, "entered", member.name, "left the review pages", now, None,
-                    {"member": member.id})  # fmt: skip
+                _seen(tx, member, "left the review pages", now, kind="entered")
 
         await self._db.transact(end)
 
@@ -185,8 +185,7 @@ class ReviewStore:
         in the log."""
 
         def look(tx: Tx) -> dict[int, Glance]:
-            data: dict[str, object] = {"member": member.id, "patients": patients}
-            log(tx, "viewed", member.name, "looked at the list of patients", now, None, data)
+            _seen(tx, member, "looked at the list of patients", now, patients=patients)
             return {id: _glance(tx, id, now) for id in patients}
 
         return await self._db.transact(look)
@@ -210,8 +209,7 @@ class ReviewStore:
             tx.run("review_see", member_id=member.id, patient_id=patient, before=before,
                    before_at=stamp(before_at) if before_at else None, upto=newest,
                    now=stamp(now))  # fmt: skip
-            log(tx, "viewed", member.name, "looked at the patient's page", now, patient,
-                {"member": member.id})  # fmt: skip
+            _seen(tx, member, "looked at the patient's page", now, patient)
             answered = {
                 one["id"]: one["source"] for one in tx.all("review_sources", patient_id=patient)
             }
@@ -227,7 +225,7 @@ class ReviewStore:
         def look(tx: Tx) -> WholeRecord | None:
             found = whole(tx, patient)
             if found is not None:
-                log(tx, "viewed", member.name, what, now, patient, {"member": member.id})
+                _seen(tx, member, what, now, patient)
             return found
 
         return await self._db.transact(look)
@@ -241,7 +239,7 @@ class ReviewStore:
             found = _reading(tx, patient, observation)
             if found is not None:
                 what = f"looked at reading {observation}"
-                log(tx, "viewed", member.name, what, now, patient, {"member": member.id})
+                _seen(tx, member, what, now, patient)
             return found
 
         return await self._db.transact(look)
@@ -262,9 +260,8 @@ class ReviewStore:
             return None
         if not visiting:
             await self._db.transact(
-                lambda tx: log(tx, "viewed", member.name, f"looked at picture {picture}", now,
-                               patient, {"member": member.id})
-            )  # fmt: skip
+                lambda tx: _seen(tx, member, f"looked at picture {picture}", now, patient)
+            )
         return row["path"], row["kind"]
 
     async def search(self, query: Query, member: Member, now: datetime) -> list[Found]:
@@ -272,9 +269,8 @@ class ReviewStore:
 
         def look(tx: Tx) -> list[Found]:
             found = search(tx, query)
-            data = {"member": member.id, "patients": sorted({one.patient for one in found})}
-            log(tx, "viewed", member.name, f"searched for: {query.words}", now,
-                query.patient, data)  # fmt: skip
+            _seen(tx, member, f"searched for: {query.words}", now, query.patient,
+                  patients=sorted({one.patient for one in found}))  # fmt: skip
             return found
 
         return await self._db.transact(look)
@@ -294,9 +290,27 @@ class ReviewStore:
         """The courses of these, for the statistics."""
         return await self._read(lambda tx: courses(tx, now, patients))
 
-    async def act(self, out: Outcome, now: datetime) -> None:
+    async def act(self, out: Effects, now: datetime) -> None:
         """Keep what a clinician corrected or noted, in one transaction."""
         await self._db.transact(lambda tx: apply(tx, out, now))
+
+
+def _seen(
+    tx: Tx,
+    member: Member,
+    what: str,
+    now: datetime,
+    patient: int | None = None,
+    *,
+    kind: str = "viewed",
+    patients: list[int] | None = None,
+) -> None:
+    """A line in the log: who looked at what."""
+    data: dict[str, object] = {"member": member.id}
+    if patients is not None:
+        data["patients"] = patients
+    by = Cause(member=MemberId(member.id))
+    log(tx, kind, member.name, what, now, patient, data, by)
 
 
 def _member(row: Row) -> Member:

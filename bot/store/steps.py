@@ -18,7 +18,7 @@ def chain_log(tx: Tx) -> None:
     """Seals the entries of a log from before it was a chain. What was done to them earlier
     cannot be found any more."""
     after, prev = 0, START
-    while rows := tx.all("log_chain", after=after, most=BATCH):
+    while rows := tx.all("log_unsealed", after=after, most=BATCH):
         sealed = []
         for row in rows:
             salt = token_hex(16)

@@ -12,10 +12,10 @@ from bot.model.plan import Item
 from bot.model.text import Lang
 from bot.model.urgency import Urgency
 from bot.records.course import asked_of, course_of
+from bot.records.record import Record
 from bot.records.whole import Carer, CaseFile, Entry, Picture, Statement, WholeRecord
-from bot.talk.record import Record
 
-from .audit import head
+from .audit import cause_of, head
 from .database import Row, Tx, moment
 from .load import plan_of, protocol_of, wound_of
 
@@ -49,10 +49,15 @@ def whole(tx: Tx, patient: int) -> WholeRecord | None:
 
 def log_of(tx: Tx, patient: int) -> tuple[Record, ...]:
     """The log of a patient, oldest first."""
-    return tuple(
-        Record(r["id"], moment(r["at"]), r["kind"], r["author"], r["text"], json.loads(r["data"]))
-        for r in tx.all("log_of", patient_id=patient)
-    )
+    return tuple(record_of(row) for row in tx.all("log_of", patient_id=patient))
+
+
+def record_of(row: Row) -> Record:
+    """One row of log."""
+    return Record(
+        row["id"], moment(row["at"]), row["kind"], row["author"], row["text"],
+        json.loads(row["data"]), cause_of(row),
+    )  # fmt: skip
 
 
 def courses(tx: Tx, now: datetime, patients: Sequence[int] | None = None) -> tuple[Course, ...]:
@@ -100,7 +105,8 @@ def statement_of(row: Row) -> Statement:
     """One row of observation."""
     observation = Observation.from_dict(json.loads(row["body"]))
     noted = Noted(observation, moment(row["at"]), row["day"], row["id"])
-    return Statement(noted, row["source"], row["author"], row["person_id"], row["state"])
+    return Statement(noted, row["source"], row["author"], row["person_id"], row["state"],
+                     row["event"])  # fmt: skip
 
 
 def _entry(row: Row) -> Entry:
@@ -114,8 +120,9 @@ def _entry(row: Row) -> Entry:
 def _picture(row: Row) -> Picture:
     kept = row["sha256"] if row["state"] == "kept" else ""
     return Picture(
-        row["id"], row["kind"], moment(row["at"]), row["day"], row["caption"], kept or ""
-    )
+        row["id"], row["kind"], moment(row["at"]), row["day"], row["caption"], kept or "",
+        row["source"],
+    )  # fmt: skip
 
 
 def _case(row: Row) -> CaseFile:

@@ -151,7 +151,7 @@ class Said(Strict):
     med: str | None = None
     trend: str | None = None
     detail: str | None = None
-    hours_ago: Annotated[float, Field(ge=0)] = 0
+    hours_ago: Annotated[float, Field(ge=0, le=100_000)] = 0
     day: int | None = None
 
     @model_validator(mode="after")

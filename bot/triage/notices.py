@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.model.finding import Finding
+from bot.model.hold import HeldMedicine, encode
 from bot.model.urgency import Urgency
 
 from .load import default_rules
@@ -35,7 +36,8 @@ def dose_too_close(
     }
     because = book.file.notices.dose_too_close.fill(facts, facts)
     level = Urgency.same_day
-    return Finding("dose-too-close", level, "dose", because, (), book.advice(level))
+    held = (encode(HeldMedicine(med)),)
+    return Finding("dose-too-close", level, "dose", because, (), book.advice(level), held)
 
 
 def _excerpted(rule: str, text: str, rules: RuleBook | None) -> Finding:

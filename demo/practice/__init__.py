@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import UTC, datetime
 
-from bot.service.practice import Practice
+from bot.context.practice import Practice
 from bot.store.database import Database
 from bot.store.shelf import Shelf
 

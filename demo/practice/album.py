@@ -8,13 +8,14 @@ from datetime import datetime
 from pathlib import Path
 from typing import TYPE_CHECKING, Any, Literal
 
+from bot.events.looked import reviewed
+from bot.household import pictures
 from bot.model.chat import Media
+from bot.model.effects import Effects, KeepMedia
 from bot.service.media import look
 from bot.store import load
 from bot.store.database import Tx, pack
 from bot.store.shelf import Shelf
-from bot.talk import pictures, recheck
-from bot.talk.outcome import KeepMedia, Outcome
 
 from .home import Home
 
@@ -46,9 +47,9 @@ class Album:
         name = f"practice-{number}"
         return Media(kind=kind, file=name, unique=name, size=FILES[kind].stat().st_size)
 
-    def keep(self, tx: Tx, home: Home, out: Outcome, at: datetime) -> None:
+    def keep(self, tx: Tx, home: Home, out: Effects, at: datetime) -> None:
         """Store what ``out`` holds, and show the clinician what was asked for."""
-        for change in out.changes:
+        for change in out.all:
             if not isinstance(change, KeepMedia):
                 continue
             row = tx.all("media_of", patient_id=home.id)[-1]
@@ -77,8 +78,6 @@ class Album:
         new = pictures.unseen(chart, line) if chart else []
         if chart is None or not new:
             return
-        scene = self._world.scene(at, None, cause=f"due:review:{line}", charts=(chart,))
-        out = Outcome(scene.cause)
-        pictures.answered(scene, out, chart, line, new, late=False)
-        recheck.show(scene, out, chart, line, new, new[-1].media, None)
+        ctx = self._world.fell_due(at, f"due:review:{line}", chart, "review", {})
+        out = reviewed(ctx, line, new[-1].media, None, late=False)
         self._world.keep(tx, home, out, at)

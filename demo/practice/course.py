@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from random import Random
 
+from bot.model.chart import Line
 from bot.model.protocol import Choice
-from bot.talk.scene import Line
 
 from .book import Entry, Range, Shape
 
@@ -107,7 +107,7 @@ class Course:
         return "done" if self._spins.random() < 0.93 else "skipped"
 
     def healing(self, day: int) -> tuple[str, ...]:
-        """What is tapped when it is asked how the wound healed (``bot.talk.wound``)."""
+        """What is tapped when it is asked how the wound healed (``bot.household.wound``)."""
         if self.event == "wound" and self.on < day:
             return ("bad", "antibiotics", "redness", "discharge", "done")
         if self._spins.random() < 0.08:

@@ -6,14 +6,17 @@ from collections.abc import Sequence
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Final
 
+from bot.context.contexts import AtDesk
+from bot.context.opening import next_opening
+from bot.events.handle import handle
+from bot.model import effects as o
+from bot.model.action import OnCase
+from bot.model.chart import Case, Desk, Member
 from bot.model.chat import Sender
+from bot.model.effects import Effects
+from bot.model.topic import AboutCase
 from bot.model.urgency import Urgency
 from bot.store.database import Tx
-from bot.talk import outcome as o
-from bot.talk.desk import on_desk
-from bot.talk.opening import next_opening
-from bot.talk.outcome import Outcome
-from bot.talk.scene import Case, Desk, Member
 
 from .home import Home
 
@@ -44,9 +47,9 @@ class Desks:
         self.staff = tuple(staff)
         self._booked: set[str] = set()
 
-    def look(self, home: Home, out: Outcome, at: datetime) -> None:
+    def look(self, home: Home, out: Effects, at: datetime) -> None:
         """A case opened or was raised: somebody will take it."""
-        for change in out.changes:
+        for change in out.all:
             if not isinstance(change, o.CaseChange) or change.state != "open":
                 continue
             if change.id not in self._booked:
@@ -101,11 +104,12 @@ class Desks:
         text: str = "",
     ) -> None:  # fmt: skip
         chat = next((desk.chat for desk in self.chats if desk.rank == 0), member.user)
-        data = self._world.data(chat, f"c.{case.id}.{act}") if act else ""
+        data = self._world.data(chat, OnCase(case.id, act)) if act else ""
         sender = Sender(member.user, member.name, "en")
         event = self._world.event(at, chat, sender, text=text, data=data)
-        scene = self._world.scene(
-            at, event, charts=(home.chart(at),), actor=member,
-            reply_topic=f"case:{case.id}" if text else "",
-        )  # fmt: skip
-        self._world.keep(tx, home, on_desk(scene, event), at)
+        ctx = AtDesk(
+            **self._world.common(at, event, home),
+            actor=member,
+            topic=AboutCase(case.id) if text else None,
+        )
+        self._world.keep(tx, home, handle(ctx), at)

@@ -12,13 +12,15 @@ from random import Random
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from bot.model import effects as o
+from bot.model.chart import Case, Chart, Line, Person, Sheet, WoundCheck
+from bot.model.conversation import NOTHING_OPEN, Conversation
+from bot.model.evolve import evolve
 from bot.model.observation import Noted
 from bot.model.plan import Plan, Prompt
 from bot.model.protocol import Protocol
 from bot.store.database import Tx, stamp
 from bot.store.load import AHEAD, BACK, DOSES
-from bot.talk import outcome as o
-from bot.talk.scene import Case, Chart, Line, Person, Sheet, WoundCheck
 
 from .book import Entry, Shape
 from .course import Course
@@ -41,23 +43,40 @@ class Home:
         self.plan = plan
         self.protocol = protocol
         self.enrolled = enrolled
+        self.known = Chart(id, plan, protocol, "active", enrolled, None)  # what needs no window
         self.spins = spins
         self.course = Course(entry, shape, spins)
         self.people: list[Person] = []
         self.sheets: dict[int, Sheet] = {}
-        self.cases: dict[str, Case] = {}
-        self.wounds: dict[int, WoundCheck] = {}
-        self.threads: dict[int, dict[str, Any]] = {}
+        self.talks: dict[int, Conversation] = {}
         self.dues: dict[str, datetime] = {}
-        self.last_heard: datetime | None = None
-        self.ended = False
         self._zone = ZoneInfo(plan.zone)
         self._prompt_of: dict[int, int] = {}  # line → prompt
         self._times: list[tuple[datetime, int]] = []  # of prompts, in order
         self._doses: dict[int, tuple[Line, ...]] = {}  # by prompt
         self._history: list[Noted] = []
         self._sources: dict[int, tuple[str, int | None]] = {}
-        self._opened: set[str] = set()
+
+    @property
+    def cases(self) -> dict[str, Case]:
+        """Those that are not closed, the first opened first."""
+        found = sorted(self.known.cases, key=lambda case: case.opened_at)
+        return {case.id: case for case in found}
+
+    @property
+    def wounds(self) -> dict[int, WoundCheck]:
+        """How the wound healed, by the day on which it is asked."""
+        return {check.day: check for check in self.known.wounds}
+
+    @property
+    def last_heard(self) -> datetime | None:
+        """When anybody at home was last heard of."""
+        return self.known.last_heard
+
+    @property
+    def ended(self) -> bool:
+        """Whether the course is over."""
+        return self.known.over
 
     def local(self, at: datetime) -> datetime:
         """``at`` on the household's clock."""
@@ -87,13 +106,10 @@ class Home:
         """The patient as the store would load it at ``now``."""
         near = [self.sheets[id] for id in self._ids(now - BACK, now + AHEAD)]
         doses = (self._doses[id] for id in self._ids(now - DOSES, now + DOSES))
-        return Chart(
-            id=self.id, plan=self.plan, protocol=self.protocol,
-            state="ended" if self.ended else "active", enrolled_at=self.enrolled,
-            last_heard=self.last_heard, people=tuple(self.people), history=tuple(self._history),
+        return replace(
+            self.known, people=tuple(self.people), history=tuple(self._history),
             sources=self._sources, sheets=tuple(near), dose_lines=tuple(chain.from_iterable(doses)),
-            cases=tuple(self.cases.values()), next_case=len(self._opened) + 1,
-            wounds=tuple(self.wounds.values()),
+            cases=tuple(self.cases.values()),
         )  # fmt: skip
 
     def _ids(self, since: datetime, until: datetime) -> Iterator[int]:
@@ -106,9 +122,9 @@ class Home:
         sheet = self.sheets[prompt]
         return sheet.open if sheet.sent_at is not None else ()
 
-    def absorb(self, out: o.Outcome, at: datetime, tx: Tx) -> None:
+    def absorb(self, out: o.Effects, at: datetime, tx: Tx) -> None:
         """Stand as the database stands once ``out`` is kept there."""
-        for change in out.changes:
+        for change in out.all:
             match change:
                 case o.Note():
                     self._note(change, at)
@@ -116,31 +132,40 @@ class Home:
                     self._retract(change.source)
                 case o.Mark():
                     self._line(change.line, state=change.state, choice=change.choice,
-                               by=change.by, at=change.at, source=change.source)  # fmt: skip
+                               by=change.by, at=change.at, source=change.source,
+                               person=change.person)  # fmt: skip
                 case o.Retext():
                     self._line(change.line, item=change.item)
-                case o.CaseChange():
-                    self._case(change)
+                case (
+                    o.CaseChange() | o.WoundPut() | o.Heard() | o.SetState() | o.PutHold()
+                    | o.EndHold()
+                ):  # fmt: skip
+                    self.known = evolve(self.known, [change], at)
                 case o.Due():
                     self.dues[change.key] = change.at
-                case o.WoundPut():
-                    self.wounds[change.check.day] = change.check
                 case o.MoveLine():
                     self._move(change, tx)
+                case o.CancelDue(key=key):
+                    self.dues.pop(key, None)
+                case o.PromptSent(prompt=prompt):
+                    self.sheets[prompt] = replace(self.sheets[prompt], sent_at=at)
+                case o.Reminded(prompt=prompt):
+                    self.sheets[prompt] = replace(self.sheets[prompt], reminded=True)
+                case o.EndCourse():
+                    self.known = evolve(self.known, [change], at)
+                    self.dues = {
+                        key: at for key, at in self.dues.items() if key.startswith("wound:")
+                    }
+                case o.Ask(chat=chat, question=question):
+                    self.talks[chat] = self.talk(chat).asked(question)
+                case o.Settle(chat=chat, key=key):
+                    self.talks[chat] = self.talk(chat).settled(key)
                 case _:
                     pass
-        for key in out.cancel:
-            self.dues.pop(key, None)
-        if self.id in out.heard:
-            self.last_heard = at
-        for prompt in out.sent_prompts:
-            self.sheets[prompt] = replace(self.sheets[prompt], sent_at=at)
-        for prompt in out.reminded:
-            self.sheets[prompt] = replace(self.sheets[prompt], reminded=True)
-        if self.id in out.end:
-            self.ended = True
-            self.dues = {key: at for key, at in self.dues.items() if key.startswith("wound:")}
-        self.threads.update(out.threads)
+
+    def talk(self, chat: int) -> Conversation:
+        """What is open in a chat."""
+        return self.talks.get(chat, NOTHING_OPEN)
 
     def _put(self, sheet: Sheet) -> None:
         if sheet.id not in self.sheets:
@@ -161,18 +186,6 @@ class Home:
         sheet = self.sheets[self._prompt_of[line]]
         lines = tuple(replace(one, **changes) if one.id == line else one for one in sheet.lines)
         self._put(replace(sheet, lines=lines))
-
-    def _case(self, change: o.CaseChange) -> None:
-        self._opened.add(change.id)
-        before = self.cases.get(change.id)
-        if change.state == "closed":
-            self.cases.pop(change.id, None)
-            return
-        self.cases[change.id] = Case(
-            change.id, change.patient, change.matter, change.urgency, change.state,
-            change.opened_at, change.deadline, change.pages, change.policy, change.body,
-            change.by or (before.acknowledged_by if before else None),
-        )  # fmt: skip
 
     def _move(self, change: o.MoveLine, tx: Tx) -> None:
         row = tx.one("prompt_add", patient_id=self.id, key=change.key,

@@ -6,10 +6,11 @@ from collections.abc import Callable, Sequence
 from datetime import datetime, time, timedelta
 from typing import TYPE_CHECKING, Final
 
+from bot.household.late import LATE
+from bot.model.action import Action, Healed, TapAll, TapLine, WhenGiven
+from bot.model.chart import Line, Person
 from bot.plan.prompts import last_day
 from bot.store.database import Tx
-from bot.talk.late import LATE
-from bot.talk.scene import Line, Person
 
 from .course import good
 from .home import Home
@@ -58,7 +59,7 @@ class Owners:
         if check is None or check.told is not None or home.spins.random() >= home.shape.answers:
             return
         person = home.spins.choice(home.people)
-        taps = [f"y.{day}.{what}.{home.id}" for what in home.course.healing(day)]
+        taps = [Healed(day, what, home.id) for what in home.course.healing(day)]
         later = at + timedelta(minutes=home.spins.randint(3, 400))
         self._world.at(later, lambda tx, now: self._tap(tx, home, person, taps, now))
 
@@ -76,22 +77,22 @@ class Owners:
         ]
         todo = [line for line in lines if line.item.kind in ("dose", "session")]
         done = [line for line, choice in picks if good(line, choice)]
-        actions: list[str] = []
+        actions: list[Action] = []
         late = at - home.sheets[prompt].due_at > LATE
         if len(todo) > 1 and len(done) == len(todo):
-            actions.append(f"a.{prompt}")
+            actions.append(TapAll(prompt))
             picks = [(line, choice) for line, choice in picks if line not in done]
             actions += self._when(home, prompt, [one for one in done if late])
         for line, choice in picks:
-            actions.append(f"i.{line.id}.{choice}")
+            actions.append(TapLine(line.id, choice))
             actions += self._when(home, prompt, [line] if late and line in done else [])
         self._tap(tx, home, person, actions, at)
 
-    def _when(self, home: Home, prompt: int, lines: Sequence[Line]) -> list[str]:
+    def _when(self, home: Home, prompt: int, lines: Sequence[Line]) -> list[Action]:
         """A dose tapped late: about its hour, just now, or no word of it."""
         ids = "-".join(str(line.id) for line in lines if line.item.kind == "dose")
         how = home.spins.choices(("s", "n", ""), (55, 35, 10))[0]
-        return [f"g.{prompt}.{ids}.{how}"] if ids and how else []
+        return [WhenGiven(prompt, ids, how)] if ids and how else []
 
     def _pictures(self, home: Home, lines: Sequence[Line], at: datetime) -> None:
         """What was asked for by picture or film is sent within the afternoon, mostly."""
@@ -110,7 +111,7 @@ class Owners:
         return sends
 
     def _tap(
-        self, tx: Tx, home: Home, person: Person, actions: Sequence[str], at: datetime
+        self, tx: Tx, home: Home, person: Person, actions: Sequence[Action], at: datetime
     ) -> None:
         if not actions:
             return

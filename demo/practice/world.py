@@ -7,7 +7,7 @@ those of the real bot; only the people are invented. Nothing is sent.
 from __future__ import annotations
 
 import heapq
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from itertools import count
@@ -15,20 +15,23 @@ from random import Random
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from bot.context.buttons import button, digest_of
+from bot.context.contexts import AtHome, FellDue
+from bot.context.practice import Practice
+from bot.desk.enrol import enrol
+from bot.events.handle import handle
+from bot.household.wound import key_of
+from bot.model import effects as o
+from bot.model.action import Action, Wish
+from bot.model.chart import Chart, Invitation, Person
 from bot.model.chat import Incoming, Media, Sender
-from bot.service.practice import Practice
+from bot.model.effects import Effects
+from bot.model.ids import EventId, due_event, update_event
 from bot.store import load
-from bot.store.apply import apply, put_due
+from bot.store.apply import apply
 from bot.store.database import Tx, pack, stamp
+from bot.store.rows import put_due
 from bot.store.shelf import Shelf
-from bot.talk import outcome as o
-from bot.talk.buttons import button, digest_of
-from bot.talk.due import on_due
-from bot.talk.enrol import enrol
-from bot.talk.outcome import Outcome
-from bot.talk.owner import on_owner
-from bot.talk.scene import Invitation, Person, Scene
-from bot.talk.wound import key_of
 
 from .album import Album
 from .book import Book, Carer, Entry
@@ -104,15 +107,14 @@ class World:
         cases = {row["id"]: row for row in tx.all("cases_open")}
         for home in self.homes:
             if home.id in over and not home.ended:
-                home.ended = True
+                home.known = replace(home.known, state="ended")
                 home.dues.clear()
-            home.cases = {
-                id: replace(
-                    case, state=cases[id]["state"], acknowledged_by=cases[id]["acknowledged_by"]
-                )
-                for id, case in home.cases.items()
-                if id in cases
-            }
+            kept = (
+                replace(one, state=row["state"], acknowledged_by=row["acknowledged_by"])
+                for one in home.known.cases
+                if (row := cases.get(one.id)) is not None
+            )
+            home.known = replace(home.known, cases=tuple(kept))
 
     # -- the beginning
 
@@ -121,7 +123,7 @@ class World:
         hour at which each patient is enrolled."""
         known = {member.name for member in load.staff(tx)}
         began = self.now - timedelta(days=max(e.day for e in self.book.patients) + 2)
-        out = Outcome("practice:staff")
+        out = Effects(EventId("practice:staff"))
         for one in self.book.staff:
             if one.name not in known:
                 out.add(
@@ -143,7 +145,7 @@ class World:
                    self.now - timedelta(minutes=spins.randint(35, 90)))  # fmt: skip
 
         def enrolled(tx: Tx, at: datetime) -> None:
-            out = Outcome(f"enrol:{plan.patient}:{at.isoformat()}")
+            out = Effects(EventId(f"enrol:{plan.patient}:{at.isoformat()}"))
             code = f"{spins.getrandbits(128):032x}"
             protocol = self.practice.protocols[plan.protocol]
             by = spins.choice(self.desks.staff).name
@@ -158,8 +160,8 @@ class World:
 
         self.at(when, enrolled)
 
-    def _plan(self, tx: Tx, home: Home, out: Outcome) -> None:
-        new = next(change for change in out.changes if isinstance(change, o.NewPatient))
+    def _plan(self, tx: Tx, home: Home, out: Effects) -> None:
+        new = out.of(o.NewPatient)[0]
         home.read(tx, new.prompts)
         for sheet in home.sheets.values():
             self.due(home, f"prompt:{sheet.id}", "prompt", sheet.due_at, {"prompt": sheet.id})
@@ -181,16 +183,15 @@ class World:
             if home.people:
                 link = f"{home.spins.getrandbits(128):032x}"
                 asks = home.people[0]
-                data = self.data(asks.chat, f"m.invite.{home.id}")
+                data = self.data(asks.chat, Wish("invite", home.id))
                 self.tell(tx, home, asks, at, data=data, fresh_code=link)
             user = next(self._users)
             event = self.event(at, user, Sender(user, carer.name, carer.lang),
                                text=f"/start {link}")  # fmt: skip
             invitation = Invitation(digest_of(link), "owner", True, home.id)
-            scene = self.scene(at, event, charts=(home.chart(at),), invitation=invitation)
-            out = on_owner(scene, event)
+            out = handle(AtHome(**self.common(at, event, home), invitation=invitation))
             if self.phone is None:
-                out.reachable[user] = False  # nobody holds a phone with this account
+                out.add(o.Reachable(user, False))  # nobody holds a phone with this account
             else:
                 self.phone(user, carer.name, carer.lang)
             self.keep(tx, home, out, at)
@@ -234,18 +235,24 @@ class World:
             text=text, data=data, media=media,
         )  # fmt: skip
 
-    def scene(self, at: datetime, event: Incoming | None, **more: Any) -> Scene:
-        """The moment of an event."""
-        practice = self.practice
-        cause = f"update:{event.update}" if event else ""
-        return Scene(
-            now=at, clinic=practice.clinic, words=practice.words, rules=practice.rules,
-            secret=practice.secret, bot_name=practice.bot_name, protocols=practice.protocols,
-            answers=practice.answers, desks=self.desks.chats, staff=self.desks.staff,
-            **{"cause": cause, **more},
+    def common(self, at: datetime, event: Incoming, home: Home) -> dict[str, Any]:
+        """What every message and button comes with."""
+        return {
+            "practice": self.practice, "now": at, "event": update_event(event.update),
+            "desks": self.desks.chats, "staff": self.desks.staff, "incoming": event,
+            "charts": (home.chart(at),), "conversation": home.talk(event.chat),
+        }  # fmt: skip
+
+    def fell_due(
+        self, at: datetime, cause: str, chart: Chart, kind: str, data: Mapping[str, Any]
+    ) -> FellDue:
+        """Something falls due."""
+        return FellDue(
+            practice=self.practice, now=at, event=EventId(cause), desks=self.desks.chats,
+            staff=self.desks.staff, charts=(chart,), kind=kind, data=data,
         )  # fmt: skip
 
-    def data(self, chat: int, action: str) -> str:
+    def data(self, chat: int, action: Action) -> str:
         """What the button for ``action`` holds in ``chat``."""
         return button(self.practice.secret, chat, "", action).data
 
@@ -256,27 +263,23 @@ class World:
         """Someone at home writes, presses a button, or sends a picture or film."""
         sender = Sender(person.user, person.name, person.lang)
         event = self.event(at, person.chat, sender, text=text, data=data, film=film)
-        thread = home.threads.get(person.chat, {})
-        scene = self.scene(at, event, person=person, charts=(home.chart(at),), thread=thread,
-                           fresh_code=fresh_code)  # fmt: skip
-        self.keep(tx, home, on_owner(scene, event), at)
+        ctx = AtHome(**self.common(at, event, home), person=person, fresh_code=fresh_code)
+        self.keep(tx, home, handle(ctx), at)
 
-    def keep(self, tx: Tx, home: Home, out: Outcome, at: datetime) -> None:
+    def keep(self, tx: Tx, home: Home, out: Effects, at: datetime) -> None:
         """Store what an event leads to, and let follow what follows from it."""
-        # What was shown on a message later, or on a pressed button, is not part of the log.
-        out.sends = [message for message in out.sends if message.kind == "send"]
-        kept: list[o.Change] = []
-        for change in out.changes:
-            if isinstance(change, o.Due):
-                data = {**change.data}
-                self.due(home, change.key, change.kind, change.at, data)
-                if change.at <= self.until:
-                    tx.run("due_cancel", key=change.key)
-                    continue
-            kept.append(change)
-        whole, out.changes = out.changes, kept
-        apply(tx, out, at)
-        out.changes = whole
+        kept: list[o.Effect] = []
+        for one in out.all:
+            match one:
+                case o.Say(message=message) if message.kind != "send":
+                    continue  # what was shown on a message later is not part of the log
+                case o.Due(key=key, kind=kind, at=when, data=data):
+                    self.due(home, key, kind, when, {**data})
+                    if when <= self.until:
+                        tx.run("due_cancel", key=key)
+                        continue
+            kept.append(one)
+        apply(tx, replace(out, all=kept), at)
         self._sent += [{"dedupe": message.dedupe} for message in out.sends]
         home.absorb(out, at, tx)
         self.desks.look(home, out, at)
@@ -294,8 +297,9 @@ class World:
             if kind == "silence" and not self._looks(tx, home, key, at):
                 return
             chart = home.chart(at)
-            scene = self.scene(at, None, cause=f"due:{key}:{stamp(at)}", charts=(chart,))
-            self.keep(tx, home, on_due(scene, kind, data), at)
+            ctx = self.fell_due(at, due_event(key, stamp(at)), chart, kind, data)
+            talk = home.talk(int(data.get("chat", 0)))
+            self.keep(tx, home, handle(replace(ctx, conversation=talk)), at)
             if kind in ("prompt", "remind", "unanswered"):
                 self.owners.asked(home, kind, data["prompt"], at)
             elif kind == "wound":

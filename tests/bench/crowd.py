@@ -19,8 +19,8 @@ from pathlib import Path
 from secrets import token_hex
 from typing import Any
 
+from bot.context.practice import Practice
 from bot.records.chain import digest_of, seal
-from bot.service.practice import Practice
 from bot.store.database import Database
 from demo.practice import Book, fill, load_book
 

@@ -34,20 +34,21 @@ sys.path.insert(0, str(ROOT))
 
 import httpx  # noqa: E402
 
+from bot.context.answers import default_answers  # noqa: E402
+from bot.context.buttons import digest_of  # noqa: E402
+from bot.context.practice import Practice  # noqa: E402
+from bot.context.words import default_words  # noqa: E402
 from bot.protocol.library import protocols  # noqa: E402
 from bot.review.app import review_app  # noqa: E402
 from bot.review.site import COOKIE  # noqa: E402
 from bot.service.app import App  # noqa: E402
-from bot.service.practice import Practice, secret_of  # noqa: E402
+from bot.service.practice import secret_of  # noqa: E402
 from bot.service.work import handle_due, handle_update  # noqa: E402
-from bot.store.apply import log  # noqa: E402
 from bot.store.database import Database, Row, Tx, pack, stamp  # noqa: E402
 from bot.store.review import ReviewStore  # noqa: E402
+from bot.store.rows import log  # noqa: E402
 from bot.store.shelf import Shelf  # noqa: E402
 from bot.store.sql import statements  # noqa: E402
-from bot.talk.answers import default_answers  # noqa: E402
-from bot.talk.buttons import digest_of  # noqa: E402
-from bot.talk.words import default_words  # noqa: E402
 from bot.telegram.client import Client  # noqa: E402
 from bot.triage import default_rules  # noqa: E402
 from demo.scenario import load_clinic, load_scenario  # noqa: E402

@@ -125,6 +125,39 @@ async def test_an_enrolment_needs_a_good_order_and_comes_once(
         assert stat.S_IMODE(Path("copy.db").stat().st_mode) == 0o600
 
 
+async def test_what_is_not_checked_needs_a_clinician_named_for_it(
+    capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Ten times the dose, and a name that slipped; 21 CFR 520.304: 1 mg/lb, 50 mg here."""
+    settings(capsys)
+    order(capsys)
+    good = Path("order.yaml").read_text("utf-8")
+    ten_times = good.replace("strength_mg: 50\n", "strength_mg: 500\n").replace(
+        "name: cephalexin", "name: cefalexna"
+    )
+    Path("order.yaml").write_text(
+        ten_times.replace("name: carprofen", "name: carprofen\n    confirmed_by: Dr Vale"), "utf-8"
+    )
+    told = await asyncio.to_thread(said, capsys, "enrol", "order.yaml", code=2)
+    assert "`confirmed_by` cannot be written into an order" in told
+    Path("order.yaml").write_text(ten_times, "utf-8")
+    told = await asyncio.to_thread(said, capsys, "enrol", "order.yaml", "--check", code=2)
+    assert "carprofen: ordered 500 mg every 12 h; stated 50.04 mg here, 1 mg/lb" in told
+    assert "cefalexina is: nothing was checked" in told
+    assert "--confirm-as" in told
+    assert not Path("slowleash.db").exists()
+    for nobody in ("", "  "):
+        words = ("enrol", "order.yaml", "--check", "--confirm-as", nobody)
+        await asyncio.to_thread(said, capsys, *words, code=2)
+    async with Standin() as people:
+        monkeypatch.setenv("SLOWLEASH_TOKEN", people.token)
+        enrol = ("enrol", "order.yaml", "--base-url", people.base_url, "--confirm-as", "Dr Vale")
+        assert "Biscuit is enrolled" in await asyncio.to_thread(said, capsys, *enrol)
+    log = await asyncio.to_thread(said, capsys, "log", "Biscuit")
+    line = next(one for one in log.splitlines() if "confirmed by Dr Vale" in one)
+    assert "carprofen: ordered 500 mg every 12 h; stated 50.04 mg here, 1 mg/lb" in line
+
+
 async def test_an_own_protocol_serves_every_command(
     capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:

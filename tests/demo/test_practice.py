@@ -15,22 +15,24 @@ from typing import Any
 
 import pytest
 
+from bot.context.answers import default_answers
+from bot.context.practice import Practice
+from bot.context.words import default_words
 from bot.measures.cohort import cohort
+from bot.model.effects import Effects, EndCourse
+from bot.model.ids import EventId
 from bot.model.observation import Observation
 from bot.model.reading import Context
 from bot.model.settings import PagingStep
 from bot.plan.order import check_plan
 from bot.protocol.library import protocols
 from bot.reading import read
-from bot.service.practice import Practice, secret_of
+from bot.service.practice import secret_of
 from bot.store.apply import apply
 from bot.store.audit import verify
 from bot.store.database import Database, moment, stamp
 from bot.store.load import plan_of
 from bot.store.whole import courses
-from bot.talk.answers import default_answers
-from bot.talk.outcome import Outcome
-from bot.talk.words import default_words
 from bot.triage import default_rules
 from demo.practice import Book, fill, go_on, load_book
 from demo.scenario import load_clinic, load_scenario
@@ -279,8 +281,8 @@ async def test_the_practice_lives_on(tmp_path: Path) -> None:
 async def test_a_course_that_staff_ended_stays_ended(tmp_path: Path) -> None:
     async with Database(tmp_path / "ended.db") as db:
         world = await fill(db, await practice_of(db), NOW, book=few(load_book(), "Quince"))
-        out = Outcome("by hand")
-        out.end.add(1)
+        out = Effects(EventId("by hand"))
+        out.add(EndCourse(1))
         await db.transact(lambda tx: apply(tx, out, NOW))
         before = await db.read(lambda tx: len(tx.all("log_of", patient_id=1)))
         await go_on(db, world, NOW + timedelta(days=4))

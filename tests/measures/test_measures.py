@@ -14,13 +14,14 @@ from bot.measures.cohort import chosen, cohort
 from bot.measures.course import Asked, Course, Flag, Matter, Use
 from bot.measures.covered import adherence, covered_by_doses, covered_by_fills
 from bot.measures.flags import by_day, rules
-from bot.measures.infection import Healing, Verdict, ask_on, last_day, surveillance, verdict
+from bot.measures.infection import Verdict, ask_on, last_day, surveillance, verdict
 from bot.measures.limb import first_day, time_to
 from bot.measures.proportion import Proportion, wilson
 from bot.measures.response import waits
 from bot.measures.scores import PainInventory, feline_grimace, pain_inventory, responds
 from bot.measures.sessions import sessions_done, unanswered
 from bot.measures.survival import Watched, kaplan_meier
+from bot.model.healing import Healing
 from bot.model.urgency import Urgency
 
 DOG = Course(1, "dog", "Tibial osteotomy", "Dr. Wren", date(2026, 3, 2), 1, 56, False)

@@ -214,7 +214,12 @@ def test_a_finding_names_medicine_figure_weight_and_source_in_both_languages() -
         for part in ("carprofen", "100 mg", "1 mg/lb", "22.7 kg", "50.04 lb", "21 CFR 520.304"):
             assert part in words
     assert (told.place, told.field, told.source) == (0, "units", "21 CFR 520.304")
-    assert "confirmed_by" in told.mend.en
+    assert "let a clinician confirm it" in told.mend.en
+    assert told.both().en == (
+        "carprofen: ordered 100 mg every 12 h; stated 50.04 mg here, 1 mg/lb every 12 h "
+        "(21 CFR 520.304)"
+    )
+    assert "ordenado 100 mg" in told.both().es
 
 
 def test_memory_is_named_as_memory() -> None:
@@ -224,13 +229,16 @@ def test_memory_is_named_as_memory() -> None:
 
 
 def test_the_clinician_confirms_and_is_not_asked_again() -> None:
-    plan = patient(order("carprofen", mg=100), order("omeprazole", mg=20))
+    plan = patient(
+        order("carprofen", mg=100), order("omeprazole", mg=20), order("cephalexin", mg=500)
+    )
     waiting = needs_confirmation(plan, TABLE)
-    assert [f.kind for f in waiting] == ["over"], "what was not checked is told, not asked"
+    assert [f.kind for f in waiting] == ["over", "unknown"], "what was not checked is asked, too"
     kept = confirm(plan, TABLE, "Dr Example")
     assert needs_confirmation(kept, TABLE) == []
-    assert kept.medicines[0].model_copy(update={"confirmed_by": None}) == plan.medicines[0]
-    assert kept.medicines[1] == plan.medicines[1]
+    assert [m.confirmed_by for m in kept.medicines] == ["Dr Example", "Dr Example", None]
+    for medicine, before in zip(kept.medicines, plan.medicines, strict=True):
+        assert medicine.model_copy(update={"confirmed_by": None}) == before
     (still, _) = check_medicines_against(kept, TABLE)
     assert still.what == waiting[0].what, "it is still told, for the log"
     assert still.mend.en == "Confirmed by Dr Example"

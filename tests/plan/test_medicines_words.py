@@ -307,8 +307,6 @@ def test_as_needed_has_no_prompts_and_no_times() -> None:
     ("values", "said"),
     [
         ({"units": 1, "strength_mg": 50, "mg": 75}, "mg says 75 mg, but the other figures make 50"),
-        ({"amount": {"en": "one (75 mg)", "es": "una (75 mg)"}, "units": 1, "strength_mg": 50},
-         "amount says 75 mg, but the figures make 50 mg"),
         ({"ml": 1, "form": "tablet"}, "ml does not go with form tablet"),
         ({"units": 1, "form": "liquid"}, "a liquid is measured"),
         ({"units": 1, "ml": 1}, "keep one of them"),

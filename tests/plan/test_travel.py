@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 
 from bot.model.plan import Medicine, Plan
 from bot.plan.clock import day_of, to_utc, wall_at, zone_at
+from bot.plan.hours import next_waking
 from bot.plan.prompts import prompts, rebuild
 from bot.plan.slots import count, slots
 from bot.plan.travel import travel
@@ -132,6 +133,17 @@ def test_journeys_that_cannot_be() -> None:
     there = travel(patient, MADRID, noon, {})
     with pytest.raises(ValueError, match="before one"):
         travel(there, DENVER, noon - timedelta(hours=1), {})
+
+
+def test_a_second_journey_into_the_night_wakes_nobody() -> None:
+    """A session of the first morning waits for waking hours; by then it is night elsewhere."""
+    patient = plan(zone="America/Sao_Paulo")
+    landed = to_utc(datetime(2026, 3, 6, 3), "America/Sao_Paulo")
+    moved = travel(patient, DENVER, landed, {})
+    moved = travel(moved, "Australia/Lord_Howe", landed + timedelta(hours=6), {})
+    waking = next_waking(moved, landed)
+    assert waking > landed + timedelta(hours=6)
+    assert wall_at(moved, waking).time() == patient.hours.quiet_to
 
 
 FAR = (*ZONES, AUCKLAND, "America/Los_Angeles", "Pacific/Kiritimati", "Pacific/Pago_Pago")

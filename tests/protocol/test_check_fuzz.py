@@ -46,6 +46,7 @@ SOURCES = {
     "protocol": FLOWS / "protocols/general-orthopaedic.yaml",
     "protocol-variant": FLOWS / "protocols/joint-fusion-bandage.yaml",
     "red-flags": FLOWS / "red-flags.yaml",
+    "holds": FLOWS / "holds.yaml",
     "words": FLOWS / "words.yaml",
     "answers": FLOWS / "answers.yaml",
     "medicines": FLOWS / "medicines.yaml",
@@ -58,6 +59,11 @@ TEXTS["red-flags"] = (  # some of the rules: those of vomiting to those of the s
     "version: 1\nrules:\n"
     + RULES[RULES.index("  - id: vomiting-twice") : RULES.index("  - id: urine-straining")]
     + RULES[RULES.index("# Nothing heard at all") :]
+)
+HOLDS = TEXTS["holds"]
+TEXTS["holds"] = (  # by mouth, double dose, the leg
+    HOLDS[HOLDS.index("version: 1") : HOLDS.index("  - id: bloated")]
+    + HOLDS[HOLDS.index("  - id: dose-doubled") : HOLDS.index("  - id: told-not-to-walk")]
 )
 ORTHO = TEXTS["protocol"]
 TEXTS["protocol"] = (  # packs, massage, walks; what is expected of bruises

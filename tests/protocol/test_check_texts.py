@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from bot.context.words import default_words
 from bot.model.text import LANGS, Lang, Text
 from bot.protocol.checks import check_protocol
 from bot.protocol.library import load_protocol, packaged_texts
@@ -11,7 +12,6 @@ from bot.protocol.own_words import check_own_words, own_words, word_differences
 from bot.protocol.problem import FlowError
 from bot.protocol.reading_level import counts, ease, grade, too_hard
 from bot.protocol.text_checks import placeholders
-from bot.talk.words import default_words
 
 ORTHO = next(text for _, stem, text in packaged_texts() if stem == "general-orthopaedic")
 OURS = default_words()

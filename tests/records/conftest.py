@@ -13,10 +13,10 @@ import pytest
 
 from bot.model.plan import Withheld
 from bot.model.settings import Clinic
+from bot.records.record import Record
 from bot.records.whole import WholeRecord
 from bot.store.database import Database
 from bot.store.whole import whole
-from bot.talk.record import Record
 from demo.stage import Stage
 from tests.service.box import CLINIC, Box, at, plan
 

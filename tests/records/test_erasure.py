@@ -12,6 +12,7 @@ import pytest
 
 from bot.cli import erase as command
 from bot.cli.errors import CommandError
+from bot.context.words import default_words
 from bot.records.erasure import Traces, case_in_figures, kept_until, phones, wordless
 from bot.records.fhir import bundle
 from bot.records.summary import summarise
@@ -22,7 +23,6 @@ from bot.store.database import Database, StoreError
 from bot.store.erase import Erasure
 from bot.store.shelf import Shelf
 from bot.store.whole import courses, whole
-from bot.talk.words import default_words
 from tests.service.box import CLINIC
 
 SOON = datetime(2026, 4, 1, tzinfo=UTC)

@@ -20,13 +20,13 @@ from pydantic import BaseModel
 
 from bot.cli import export as command
 from bot.cli.errors import CommandError
+from bot.context.words import default_words
 from bot.records.fhir import bundle
 from bot.records.fhir_parts import LOCAL
 from bot.records.tables import as_csv, guarded, json_lines
 from bot.records.whole import WholeRecord
 from bot.store.audit import verify
 from bot.store.database import Database
-from bot.talk.words import default_words
 
 NOW = datetime(2026, 3, 10, 16, tzinfo=UTC)
 

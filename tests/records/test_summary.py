@@ -8,19 +8,19 @@ from datetime import UTC, datetime
 import pypdfium2
 import pytest
 
+from bot.context.words import default_words
 from bot.model.observation import Observation
 from bot.model.settings import Clinic
 from bot.model.text import Lang
 from bot.records.log_pdf import log_pdf
 from bot.records.orders import plan_words
 from bot.records.paper import Paper, marked, plain
+from bot.records.record import Record
 from bot.records.summary import Summary, rank, summarise
 from bot.records.summary_cases import MOST_CASES
 from bot.records.summary_pdf import as_pdf
 from bot.records.summary_text import WIDTH, as_text
 from bot.records.whole import Statement, WholeRecord
-from bot.talk.record import Record
-from bot.talk.words import default_words
 from tests.service.box import CLINIC
 
 NOW = datetime(2026, 3, 10, 16, tzinfo=UTC)

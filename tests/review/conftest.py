@@ -15,6 +15,10 @@ import httpx
 import pytest
 from starlette.applications import Starlette
 
+from bot.desk.review_link import invite
+from bot.model.chart import Member
+from bot.model.effects import Effects
+from bot.model.ids import EventId
 from bot.model.settings import Clinic
 from bot.review import review_app
 from bot.service.practice import fresh_code, open_practice, secret_of
@@ -22,9 +26,6 @@ from bot.store import load
 from bot.store.database import Database, Row
 from bot.store.review import ReviewStore
 from bot.store.shelf import Shelf
-from bot.talk.desk_review import invite
-from bot.talk.outcome import Outcome
-from bot.talk.scene import Member
 from tests.review.practice import build, who
 from tests.service.box import CLINIC, at
 
@@ -68,7 +69,7 @@ class Pages:
 
     async def link(self, name: str) -> str:
         """A fresh one-time link."""
-        out = Outcome("test")
+        out = Effects(EventId("test"))
         link = invite(out, await self.member(name), BASE, fresh_code(), self.watch.now(), "test")
         await self.store.act(out, self.watch.now())
         return link

@@ -5,8 +5,8 @@ from __future__ import annotations
 from pathlib import Path
 
 import demo
+from bot.model.chart import Member
 from bot.model.settings import Clinic
-from bot.talk.scene import Member
 from demo.stage import Stage
 from demo.standin import FileKind
 from tests.service.box import CLINIC, Box, at, plan

@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from datetime import datetime, timedelta
 
 from bot.measures.course import Course
+from bot.model.effects import Effects, EndCourse, Entry, Hush
+from bot.model.ids import EventId
 from bot.review.courses import Courses, Kept, Reading
 from bot.store.review import ReviewStore
-from bot.talk.outcome import Entry, Outcome
 from tests.review.conftest import Pages
 
 
@@ -26,8 +27,8 @@ class Counted(ReviewStore):
 async def test_after_the_first_reading_only_those_that_went_on_are_read(pages: Pages) -> None:
     store = Counted(pages.db)
     store.read = []
-    quiet = Outcome("test")
-    quiet.silence.add(1)  # closes the cases of patient 1; 2 has one that stays open
+    quiet = Effects(EventId("test"))
+    quiet.add(Hush(1))  # closes the cases of patient 1; 2 has one that stays open
     await store.act(quiet, pages.watch.now())
     courses = Courses(store, pages.watch)
     assert isinstance(await courses.look(soon=0), Reading)
@@ -38,9 +39,9 @@ async def test_after_the_first_reading_only_those_that_went_on_are_read(pages: P
     pages.watch.move(timedelta(minutes=11))
     assert len(_kept(await courses.look(soon=30)).courses) == 2
 
-    ended = Outcome("test")
+    ended = Effects(EventId("test"))
     ended.add(Entry("ended", "Pell", "went to another practice", 1))
-    ended.end.add(1)
+    ended.add(EndCourse(1))
     await store.act(ended, pages.watch.now())
     pages.watch.move(timedelta(minutes=11))
     last = _kept(await courses.look(soon=30))

@@ -7,8 +7,9 @@ from datetime import timedelta
 import httpx
 import pytest
 
+from bot.model.effects import Dismiss, Effects
+from bot.model.ids import EventId
 from bot.review.limits import Limit
-from bot.talk.outcome import Dismiss, Outcome
 from tests.review.conftest import BASE, Pages
 
 
@@ -82,7 +83,7 @@ async def test_a_session_ends_by_itself_by_leaving_and_with_the_job(pages: Pages
     pages.web.cookies.clear()
     await pages.enter("Pell")
     link = await pages.link("Pell")
-    out = Outcome("test")
+    out = Effects(EventId("test"))
     out.add(Dismiss((await pages.member("Pell")).id))
     await pages.store.act(out, pages.watch.now())
     assert (await pages.web.get("/patients")).status_code == 401

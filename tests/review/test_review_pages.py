@@ -13,12 +13,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from bot.context.words import default_words
+from bot.model.effects import Effects, Entry
+from bot.model.ids import EventId
 from bot.review.charts import LEFT, PHONE, REACH, Lane, Mark, settle
 from bot.review.words import Tongue, spanish
 from bot.store.audit import verify
 from bot.store.search import terms
-from bot.talk.outcome import Entry, Outcome
-from bot.talk.words import default_words
 from tests.review.conftest import Pages
 from tests.review.practice import RED_FLAG, WORDS
 
@@ -98,7 +99,7 @@ async def test_what_a_colleague_decided_is_news_with_the_reason(pages: Pages) ->
     await pages.enter("Dr Okafor")
     await pages.web.get("/patients/1")
     pages.watch.move(timedelta(hours=3))
-    out = Outcome("test")
+    out = Effects(EventId("test"))
     stop = {"change": "told_med_stop", "med": "carprofen", "why": "black stool"}
     out.add(
         Entry("plan", "Ruiz", "Please give Canela no more carprofen.", 1, stop),

@@ -9,8 +9,8 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from bot.model.plan import Plan
-from bot.service.work import records
-from bot.talk.record import Record
+from bot.records.record import Record
+from bot.store.known import records
 from demo.stage import Stage
 from demo.standin.values import Chat, Message, User
 

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
+from bot.model.chart import Chart
 from bot.store import load
-from bot.talk.scene import Chart
 from demo.standin.values import Message
 from tests.service.box import Box, at
 

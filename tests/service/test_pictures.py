@@ -7,12 +7,13 @@ from pathlib import Path
 
 import pytest
 
+from bot.model.conversation import Describe, dump_conversation
 from bot.pictures.opening import PictureError, checksum
 from bot.service import media as work
 from bot.service.media import verify_media
 from bot.telegram.client import Client
 from tests.pictures.made import data, leg, lit, with_place
-from tests.service.box import Box, plan
+from tests.service.box import Box, at, plan
 from tests.service.camera import (
     BLURRED,
     DARK,
@@ -390,10 +391,9 @@ async def test_a_picture_in_place_of_words_about_something_else_is_a_case(canela
     await canela.to(5, 13, 1)
     canela.stage.standin.say(canela.ines, None, "hi")
     await canela.stage.settle()
+    describing = dump_conversation([Describe("describe", 1, "incision", at(5, 13))])
     await canela.stage.app.db.transact(
-        lambda tx: tx.run(
-            "thread_set", chat_id=canela.ines.id, body='{"describe":"incision"}', now="2026"
-        )
+        lambda tx: tx.run("thread_set", chat_id=canela.ines.id, body=describing, now="2026")
     )
     await sends(canela, GOOD)
     assert "a picture in place of words" in canela.case("a picture in place").words

@@ -72,14 +72,15 @@ async def test_a_dose_is_given_once_whoever_taps_first(canela: Box) -> None:
 
 async def _old_button(box: Box, message: object) -> str | None:
     """Press the first dose's button as it stood before the message was changed."""
-    from bot.talk.buttons import button
+    from bot.context.buttons import button
+    from bot.model.action import TapLine
 
     rows = await box.stage.app.db.read(
         lambda tx: tx.all("doses_near", patient_id=1, since="2026-03-05T03", until="2026-03-05T04")
     )
     carprofen = min(row["id"] for row in rows)
     chat = box.stage.standin.private(box.marco)
-    made = button(box.stage.app.practice.secret, chat.id, "", f"i.{carprofen}.given")
+    made = button(box.stage.app.practice.secret, chat.id, "", TapLine(carprofen, "given"))
     callback = box.stage.standin.press_data(box.marco, message, made.data)  # type: ignore[arg-type]
     await box.stage.settle()
     return box.stage.standin.answer(callback)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from bot.talk.record import Record
+from bot.records.record import Record
 from tests.pictures.made import data, leg
 from tests.service.box import Box
 from tests.service.camera import GOOD, decisions, sends

@@ -2,8 +2,14 @@
 SELECT id, hash FROM log ORDER BY id DESC LIMIT 1;
 
 -- name: log_chain
-SELECT id, patient_id, at, kind, author, text, data, salt, digest, prev_hash, hash, erased_in
+SELECT id, patient_id, at, kind, author, text, data, salt, digest, prev_hash, hash, erased_in,
+  event, person_id, member_id
 FROM log WHERE id > :after ORDER BY id LIMIT :most;
+
+-- Of a log from before the seals: it has no more columns than these.
+-- name: log_unsealed
+SELECT id, patient_id, at, kind, author, text, data FROM log
+WHERE id > :after ORDER BY id LIMIT :most;
 
 -- name: log_seal
 UPDATE log SET salt = :salt, digest = :digest, prev_hash = :prev, hash = :hash WHERE id = :id;

@@ -19,13 +19,13 @@ SELECT max(at) AS at FROM log WHERE patient_id = :patient_id
   AND kind NOT IN ('erased', 'viewed', 'entered', 'refused');
 
 -- name: erase_log
-SELECT id, kind, author, text, data FROM log WHERE patient_id = :patient_id ORDER BY id;
+SELECT id, kind, author, text, data, event, person_id, member_id FROM log WHERE patient_id = :patient_id ORDER BY id;
 
 -- name: erase_log_nobody
-SELECT id, kind, author, text, data FROM log WHERE patient_id IS NULL ORDER BY id;
+SELECT id, kind, author, text, data, event, person_id, member_id FROM log WHERE patient_id IS NULL ORDER BY id;
 
 -- name: erase_log_put
-UPDATE log SET author = :author, text = :text, data = :data, salt = :salt,
+UPDATE log SET author = :author, text = :text, data = :data, salt = :salt, event = :event,
   erased_in = :erased_in WHERE id = :id;
 
 -- name: erase_inbox
@@ -36,12 +36,12 @@ ORDER BY update_id LIMIT :most;
 UPDATE inbox SET body = :body, error = NULL WHERE update_id = :update_id;
 
 -- name: erase_outbox
-SELECT id, dedupe, topic, chat_id, patient_id, body FROM outbox
+SELECT id, dedupe, topic, chat_id, patient_id, body, event FROM outbox
 WHERE id > :after AND state NOT IN ('waiting', 'sending') ORDER BY id LIMIT :most;
 
 -- name: erase_outbox_put
 UPDATE outbox SET dedupe = :dedupe, topic = :topic, chat_id = :chat_id, body = '{}',
-  error = NULL WHERE id = :id;
+  event = :event, error = NULL WHERE id = :id;
 
 -- name: erase_person_put
 UPDATE person SET user_id = -id, chat_id = 0, reachable = 0, name = :name WHERE id = :id;
@@ -63,22 +63,29 @@ DELETE FROM chat_moved WHERE old = :chat_id OR new = :chat_id;
 UPDATE patient SET name = :name, plan = :plan WHERE id = :id;
 
 -- name: erase_rows_observation
-SELECT id, source, author FROM observation WHERE patient_id = :patient_id;
+SELECT id, source, author, event FROM observation WHERE patient_id = :patient_id;
 
 -- name: erase_observation_put
-UPDATE observation SET source = :source, author = :author WHERE id = :id;
+UPDATE observation SET source = :source, author = :author, event = :event WHERE id = :id;
 
 -- name: erase_rows_item
-SELECT id, source, by_name, body FROM item WHERE patient_id = :patient_id;
+SELECT id, source, by_name, body, event FROM item WHERE patient_id = :patient_id;
 
 -- name: erase_item_put
-UPDATE item SET source = :source, by_name = :by_name, body = :body WHERE id = :id;
+UPDATE item SET source = :source, by_name = :by_name, body = :body, event = :event
+WHERE id = :id;
 
 -- name: erase_rows_case
 SELECT id, body, note FROM case_file WHERE patient_id = :patient_id;
 
 -- name: erase_case_put
 UPDATE case_file SET body = :body, note = :note WHERE id = :id;
+
+-- name: erase_rows_hold
+SELECT id, body, event FROM hold WHERE patient_id = :patient_id;
+
+-- name: erase_hold_put
+UPDATE hold SET body = :body, event = :event WHERE id = :id;
 
 -- name: erase_rows_due
 SELECT key, data FROM due WHERE patient_id = :patient_id AND state <> 'waiting';

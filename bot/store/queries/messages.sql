@@ -14,8 +14,9 @@ WHERE update_id = :update_id;
 SELECT state, count(*) AS n FROM inbox GROUP BY state;
 
 -- name: outbox_add
-INSERT INTO outbox (dedupe, kind, chat_id, body, topic, patient_id, urgent, due_at, created_at)
-VALUES (:dedupe, :kind, :chat_id, :body, :topic, :patient_id, :urgent, :now, :now)
+INSERT INTO outbox
+  (dedupe, kind, chat_id, body, topic, patient_id, urgent, due_at, created_at, event)
+VALUES (:dedupe, :kind, :chat_id, :body, :topic, :patient_id, :urgent, :now, :now, :event)
 ON CONFLICT (dedupe) DO NOTHING;
 
 -- name: outbox_ready
@@ -31,7 +32,7 @@ ORDER BY urgent DESC, due_at, id LIMIT :most;
 -- name: outbox_claim
 UPDATE outbox SET state = 'sending', attempts = attempts + 1
 WHERE id = :id AND state = 'waiting'
-RETURNING id, dedupe, kind, chat_id, body, attempts, uncertain;
+RETURNING id, dedupe, kind, chat_id, body, attempts, uncertain, event;
 
 -- name: outbox_message_of
 SELECT message_id, state FROM outbox WHERE dedupe = :dedupe;

@@ -1,8 +1,10 @@
 -- name: patient
-SELECT id, name, plan, protocol, state, enrolled_at, last_heard_at FROM patient WHERE id = :id;
+SELECT id, name, plan, protocol, coalesce(ended_why, state) AS state, enrolled_at, last_heard_at
+FROM patient WHERE id = :id;
 
 -- name: patients
-SELECT id, name, plan, protocol, state, enrolled_at, last_heard_at FROM patient
+SELECT id, name, plan, protocol, coalesce(ended_why, state) AS state, enrolled_at, last_heard_at
+FROM patient
 WHERE state <> 'ended' OR :ended = 1 OR id IN (SELECT patient_id FROM case_file WHERE state <> 'closed')
 ORDER BY id;
 
@@ -14,13 +16,16 @@ VALUES (:name, :plan, :protocol, :now, :by) RETURNING id;
 UPDATE patient SET last_heard_at = :now WHERE id = :id;
 
 -- name: patient_end
-UPDATE patient SET state = 'ended', ended_at = :now WHERE id = :id AND state <> 'ended';
+UPDATE patient SET state = 'ended', ended_at = coalesce(ended_at, :now),
+  ended_why = coalesce(:why, ended_why)
+WHERE id = :id;
 
 -- name: patient_plan
 UPDATE patient SET plan = :plan WHERE id = :id;
 
 -- name: prompt_add
-INSERT INTO prompt (patient_id, key, due_at, day) VALUES (:patient_id, :key, :due_at, :day)
+INSERT INTO prompt (patient_id, key, due_at, day, moved)
+VALUES (:patient_id, :key, :due_at, :day, :moved)
 ON CONFLICT (patient_id, key) DO UPDATE SET due_at = excluded.due_at
 RETURNING id;
 
@@ -40,21 +45,23 @@ SELECT id, key, due_at, day, sent_at, reminded_at FROM prompt
 WHERE patient_id = :patient_id AND id = :id;
 
 -- name: items_near
-SELECT i.id, i.prompt_id, i.body, i.state, i.choice, i.by_name, i.at, i.source
+SELECT i.id, i.prompt_id, i.body, i.state, i.choice, i.by_name, i.at, i.source,
+  i.person_id
 FROM item AS i JOIN prompt AS p ON p.id = i.prompt_id
 WHERE p.patient_id = :patient_id AND p.due_at >= :since AND p.due_at <= :until ORDER BY i.id;
 
 -- name: items_of
-SELECT id, prompt_id, body, state, choice, by_name, at, source FROM item
+SELECT id, prompt_id, body, state, choice, by_name, at, source, person_id FROM item
 WHERE prompt_id = :prompt_id ORDER BY id;
 
 -- name: doses_near
-SELECT id, prompt_id, body, state, choice, by_name, at, source FROM item
+SELECT id, prompt_id, body, state, choice, by_name, at, source, person_id FROM item
 WHERE patient_id = :patient_id AND kind = 'dose' AND slot_at >= :since AND slot_at <= :until
 ORDER BY slot_at;
 
 -- name: item_mark
-UPDATE item SET state = :state, choice = :choice, by_name = :by_name, at = :at, source = :source
+UPDATE item SET state = :state, choice = :choice, by_name = :by_name, at = :at, source = :source,
+  person_id = :person_id, event = :event
 WHERE id = :id;
 
 -- name: item_move
@@ -69,12 +76,12 @@ UPDATE prompt SET reminded_at = :now WHERE id = :id;
 -- name: prompts_drop_items
 DELETE FROM item WHERE patient_id = :patient_id AND state = 'planned' AND prompt_id IN (
   SELECT id FROM prompt WHERE patient_id = :patient_id AND sent_at IS NULL AND due_at > :now
-    AND key NOT LIKE 'later:%');
+    AND moved = 0);
 
 -- name: prompts_drop_due
 DELETE FROM due WHERE kind = 'prompt' AND state = 'waiting' AND patient_id = :patient_id
   AND due_at > :now AND NOT EXISTS (
-    SELECT 1 FROM prompt AS p WHERE p.patient_id = :patient_id AND p.key LIKE 'later:%'
+    SELECT 1 FROM prompt AS p WHERE p.patient_id = :patient_id AND p.moved = 1
       AND due.key = 'prompt:' || p.id);
 
 -- name: prompts_drop
@@ -125,7 +132,7 @@ WHERE c.state = 'open' AND NOT EXISTS (
   SELECT 1 FROM due AS d WHERE d.key = 'page:' || c.id AND d.state = 'waiting');
 
 -- name: patient_state
-UPDATE patient SET state = :state WHERE id = :id AND state <> 'ended';
+UPDATE patient SET state = :state, ended_at = NULL, ended_why = NULL WHERE id = :id;
 
 -- name: due_silence
 UPDATE due SET state = 'done' WHERE patient_id = :patient_id AND state = 'waiting';
@@ -138,7 +145,8 @@ ON CONFLICT (key) DO NOTHING;
 UPDATE item SET body = :body WHERE id = :id;
 
 -- name: patients_named
-SELECT id, name, plan, protocol, state, enrolled_at, last_heard_at FROM patient
+SELECT id, name, plan, protocol, coalesce(ended_why, state) AS state, enrolled_at, last_heard_at
+FROM patient
 WHERE (lower(name) = :wanted OR CAST(id AS TEXT) = :wanted)
   AND (state <> 'ended' OR :ended = 1 OR id IN (SELECT patient_id FROM case_file WHERE state <> 'closed'))
 ORDER BY id;

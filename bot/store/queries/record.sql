@@ -1,6 +1,7 @@
 -- name: observation_add
-INSERT INTO observation (patient_id, at, day, about, value, body, source, person_id, author)
-VALUES (:patient_id, :at, :day, :about, :value, :body, :source, :person_id, :author);
+INSERT INTO observation (patient_id, at, day, about, value, body, source, person_id, author,
+  event)
+VALUES (:patient_id, :at, :day, :about, :value, :body, :source, :person_id, :author, :event);
 
 -- name: observations
 SELECT id, at, day, body, source, person_id FROM observation
@@ -54,25 +55,27 @@ UPDATE case_file SET note = :note WHERE id = :id;
 
 -- name: log_add
 INSERT INTO log
-  (id, patient_id, at, kind, author, text, data, salt, digest, prev_hash, hash)
-VALUES (:id, :patient_id, :at, :kind, :author, :text, :data, :salt, :digest, :prev, :hash);
+  (id, patient_id, at, kind, author, text, data, salt, digest, prev_hash, hash,
+  event, person_id, member_id)
+VALUES (:id, :patient_id, :at, :kind, :author, :text, :data, :salt, :digest, :prev, :hash,
+  :event, :person_id, :member_id);
 
 -- name: log_of
-SELECT id, at, kind, author, text, data FROM log WHERE patient_id = :patient_id ORDER BY id;
+SELECT id, at, kind, author, text, data, event, person_id, member_id FROM log WHERE patient_id = :patient_id ORDER BY id;
 
 -- name: log_tail
-SELECT id, at, kind, author, text, data FROM (
-  SELECT id, at, kind, author, text, data FROM log
+SELECT id, at, kind, author, text, data, event, person_id, member_id FROM (
+  SELECT id, at, kind, author, text, data, event, person_id, member_id FROM log
   WHERE patient_id = :patient_id ORDER BY id DESC LIMIT :most) AS tail
 ORDER BY id;
 
 -- name: log_nobody
-SELECT id, at, kind, author, text, data FROM log WHERE patient_id IS NULL ORDER BY id;
+SELECT id, at, kind, author, text, data, event, person_id, member_id FROM log WHERE patient_id IS NULL ORDER BY id;
 
 -- name: log_written
 SELECT at, patient_id, kind, text, data FROM log
 WHERE kind IN ('staff', 'note', 'plan', 'ended', 'left', 'link', 'desk')
-  AND at >= :since AND data LIKE :source
+  AND at >= :since AND source = :source
 ORDER BY at, id;
 
 -- name: cases_silence
@@ -88,3 +91,16 @@ ON CONFLICT (patient_id, day) DO UPDATE SET told = excluded.told, told_at = excl
 -- name: wounds_of
 SELECT day, asked_at, told, told_at, person_id, drafts FROM wound_check
 WHERE patient_id = :patient_id ORDER BY day;
+
+-- name: hold_put
+INSERT INTO hold (id, patient_id, body, since, event)
+VALUES (:id, :patient_id, :body, :since, :event)
+ON CONFLICT (id) DO UPDATE SET body = excluded.body, since = excluded.since,
+  ended_at = NULL, ended_by_member = NULL, ended_by = NULL;
+
+-- name: hold_end
+UPDATE hold SET ended_at = :now, ended_by_member = :member, ended_by = :by
+WHERE id = :id AND patient_id = :patient_id AND ended_at IS NULL;
+
+-- name: holds_of
+SELECT body FROM hold WHERE patient_id = :patient_id AND ended_at IS NULL ORDER BY since, id;

@@ -56,7 +56,7 @@ SET before = excluded.before, before_at = excluded.before_at, upto = excluded.up
   at = excluded.at;
 
 -- name: review_statement
-SELECT id, at, day, body, source, person_id, author, state FROM observation
+SELECT id, at, day, body, source, person_id, author, state, event FROM observation
 WHERE patient_id = :patient_id AND id = :id;
 
 -- name: review_lines

@@ -9,10 +9,10 @@ WHERE log_words MATCH :words AND w.rowid BETWEEN :first AND :last
   AND (:topic IS NULL OR EXISTS (
     SELECT 1 FROM observation AS o
     WHERE o.patient_id = l.patient_id AND o.about = :topic AND o.state = 'stands'
-      AND o.source = json_extract(l.data, '$.source')))
+      AND o.source = l.source))
   AND (:urgency IS NULL OR EXISTS (
     SELECT 1 FROM log AS f
-    WHERE f.patient_id = l.patient_id AND f.id > l.id AND f.id <= l.id + 40 AND f.at = l.at
+    WHERE f.event = l.event AND f.patient_id = l.patient_id AND f.id > l.id
       AND f.kind = 'finding' AND json_extract(f.data, '$.urgency') = :urgency))
 ORDER BY w.rowid DESC LIMIT :most;
 
@@ -29,7 +29,7 @@ ORDER BY l.id DESC LIMIT :most;
 WITH hit AS (
   SELECT f.id AS finding, coalesce((
       SELECT max(h.id) FROM log AS h
-      WHERE h.patient_id = f.patient_id AND h.id < f.id AND h.id >= f.id - 40 AND h.at = f.at
+      WHERE h.event = f.event AND h.patient_id = f.patient_id AND h.id < f.id
         AND h.kind IN ('said', 'tapped', 'picture')), f.id) AS entry
   FROM log AS f INDEXED BY log_finding
   WHERE f.kind = 'finding' AND json_extract(f.data, '$.urgency') = :urgency
@@ -41,7 +41,7 @@ FROM hit JOIN log AS l ON l.id = hit.entry JOIN patient AS p ON p.id = l.patient
 WHERE :topic IS NULL OR EXISTS (
   SELECT 1 FROM observation AS o
   WHERE o.patient_id = l.patient_id AND o.about = :topic AND o.state = 'stands'
-    AND o.source = json_extract(l.data, '$.source'))
+    AND o.source = l.source)
 ORDER BY l.id DESC LIMIT :most;
 
 -- name: search_topic
@@ -53,7 +53,7 @@ WITH hit AS (
   ORDER BY o.at DESC LIMIT :most * 4)
 SELECT DISTINCT l.id, l.patient_id, l.at, l.kind, l.author, p.name, l.text
 FROM hit JOIN log AS l ON l.patient_id = hit.patient_id
-  AND l.kind IN ('said', 'tapped', 'picture') AND json_extract(l.data, '$.source') = hit.source
+  AND l.kind IN ('said', 'tapped', 'picture') AND l.source = hit.source
   JOIN patient AS p ON p.id = l.patient_id
 ORDER BY l.id DESC LIMIT :most;
 

@@ -8,7 +8,7 @@ FROM caregiver AS c JOIN person AS p ON p.id = c.person_id
 WHERE c.patient_id = :patient_id ORDER BY c.joined_at, p.id;
 
 -- name: whole_observations
-SELECT id, at, day, body, source, person_id, author, state FROM observation
+SELECT id, at, day, body, source, person_id, author, state, event FROM observation
 WHERE patient_id = :patient_id ORDER BY at, id;
 
 -- name: whole_entries
@@ -39,5 +39,5 @@ SELECT patient_id AS id FROM log WHERE id > :after AND patient_id IS NOT NULL
 UNION SELECT patient_id FROM case_file WHERE state <> 'closed';
 
 -- name: whole_pictures
-SELECT id, kind, at, day, caption, state, sha256 FROM media
+SELECT id, kind, at, day, caption, state, sha256, source FROM media
 WHERE patient_id = :patient_id ORDER BY at, id;

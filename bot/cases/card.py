@@ -1,0 +1,124 @@
+"""A case as staff see it: who, how urgent, the own words, why, and what can be done."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from bot.context.contexts import Context
+from bot.context.words import clock, date_of, when
+from bot.model.action import OnCase
+from bot.model.chart import Case, Chart
+from bot.model.chat import Button
+from bot.model.effects import CaseChange, Rows
+from bot.model.observation import Observation
+from bot.model.text import Lang
+
+RECENT = 8
+"""How many of the latest observations stand in a case."""
+ENTRIES = 3
+"""How many of the latest messages on the matter stand in a case."""
+OUTCOMES = ("advice", "visit", "emergency", "expected", "mistaken")
+"""How a case may end; the words stand in flows/words.yaml under ``outcome_…``."""
+
+_SPECIES_ES = {"dog": "perro", "cat": "gato"}
+
+
+def case_head(ctx: Context, chart: Chart, case: CaseChange | Case, lang: Lang) -> str:
+    """One line: how urgent, who, which day."""
+    return ctx.words.say(
+        "case_head",
+        lang,
+        urgency=ctx.words.say(f"urgency_{case.urgency.name}", lang),
+        name=chart.name,
+        species=chart.plan.species if lang == "en" else _SPECIES_ES[chart.plan.species],
+        day=chart.day(ctx.now),
+        case=case.id,
+    )
+
+
+def case_text(ctx: Context, chart: Chart, case: CaseChange | Case, lang: Lang) -> str:
+    """The whole case: head, plan, the own words and what was understood, rule and why,
+    recent observations, what the owner was told, deadline, a way to phone."""
+    words, plan = ctx.words, chart.plan
+    surgery = datetime.combine(plan.surgery, datetime.min.time())
+    lines = [
+        case_head(ctx, chart, case, lang),
+        words.say(
+            "case_plan", lang, procedure=plan.procedure, surgery=date_of(surgery, lang),
+            clinician=plan.clinician,
+        ),
+        "",
+    ]  # fmt: skip
+    entries = case.body.get("entries", [])
+    for entry in entries[-ENTRIES:]:
+        lines += _entry_lines(ctx, chart, entry, lang)
+    lines += ["", _recent(ctx, chart, lang)]
+    if entries and (told := entries[-1]["told"]):
+        lines.append(words.say("case_told", lang, text=told))
+    if case.state in ("open", "acknowledged"):
+        here = ZoneInfo(ctx.clinic.zone)
+        by = when(case.deadline.astimezone(here), ctx.now.astimezone(here), lang)
+        lines.append(words.say("case_deadline", lang, when=by))
+    people = ", ".join(person.name for person in chart.people) or plan.owner
+    lines.append(
+        words.say("case_phone", lang, phone=f"{people}, {plan.phone}")
+        if plan.phone
+        else words.say("case_phone_none", lang)
+    )
+    if chart.people and case.state != "closed":
+        lines.append(words.say("case_answer_hint", lang))
+    return "\n".join(lines)
+
+
+def _entry_lines(ctx: Context, chart: Chart, entry: dict[str, Any], lang: Lang) -> list[str]:
+    words = ctx.words
+    at = clock(chart.local(datetime.fromisoformat(entry["at"])))
+    key = "case_tapped" if entry["by_button"] else "case_said"
+    lines: list[str] = []
+    if entry["text"]:
+        lines.append(words.say(key, lang, by=entry["by"], at=at, text=entry["text"][:700]))
+    seen = [Observation.from_dict(one) for one in entry["seen"]]
+    if seen and not entry["by_button"]:
+        what = words.observations(seen, lang)
+        lines.append(words.say("case_understood", lang, what=what))
+    lines += [
+        words.say("case_why", lang, because=finding[lang], rule=finding["rule"])
+        for finding in entry["findings"]
+    ]
+    return lines
+
+
+def _recent(ctx: Context, chart: Chart, lang: Lang) -> str:
+    words, today = ctx.words, chart.day(ctx.now)
+    recent = [
+        f"{clock(chart.local(noted.at)) if noted.day == today else f'd{noted.day}'} "
+        f"{words.observation(noted.observation, lang)}"
+        for noted in chart.history[-RECENT:]
+    ]
+    if not recent:
+        return words.say("case_recent_none", lang)
+    return words.say("case_recent", lang, items="; ".join(reversed(recent)))
+
+
+def case_buttons(ctx: Context, chat: int, case: CaseChange | Case, lang: Lang) -> Rows:
+    """Take it, answer it, close it: what fits its state."""
+
+    def made(key: str, act: str) -> Button:
+        return ctx.button(chat, ctx.words.say(key, lang), OnCase(case.id, act))
+
+    if case.state == "closed":
+        return ()
+    first = [made("case_ack", "ack")] if case.state == "open" else []
+    return ((*first, made("case_answers", "answers"), made("case_close", "close")),)
+
+
+def outcome_buttons(ctx: Context, chat: int, case: Case, lang: Lang) -> Rows:
+    """How did it end? One tap closes the case with this outcome."""
+    made = [
+        ctx.button(chat, ctx.words.say(f"outcome_{name}", lang), OnCase(case.id, name))
+        for name in OUTCOMES
+    ]
+    back = ctx.button(chat, ctx.words.say("case_back", lang), OnCase(case.id, "back"))
+    return (tuple(made[:2]), tuple(made[2:4]), (made[4], back))

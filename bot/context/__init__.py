@@ -1,0 +1,1 @@
+"""The moment of an event: the practice, its words and hours, and who speaks about whom."""

@@ -1,0 +1,69 @@
+"""Ready answers that staff can send with a tap."""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from functools import cache
+from importlib.resources import files
+
+from pydantic import model_validator
+
+from bot.model.protocol import Slug, Strict
+from bot.model.text import Text
+from bot.model.vocabulary import TOPICS
+from bot.protocol.yaml_lines import load_model
+
+SHOWN = 5
+"""How many are offered at once, so that they fit on a phone."""
+
+
+class ReadyAnswer(Strict):
+    """One answer; ``matters`` are the topics of the cases that it is offered for. ``holds``:
+    it asks to wait with a medicine, which is then on hold."""
+
+    id: Slug
+    title: Text
+    text: Text
+    matters: tuple[str, ...] = ()
+    holds: bool = False
+
+    @model_validator(mode="after")
+    def _known(self) -> ReadyAnswer:
+        unknown = [matter for matter in self.matters if matter not in TOPICS]
+        if unknown:
+            raise ValueError(f"matters: there is no topic {unknown[0]!r}")
+        if len(self.id) > 12:
+            raise ValueError("the id of an answer has at most 12 letters: it stands in a button")
+        return self
+
+
+class Answers(Strict):
+    """``flows/answers.yaml``."""
+
+    answers: tuple[ReadyAnswer, ...]
+
+    @model_validator(mode="after")
+    def _ids_differ(self) -> Answers:
+        if len({answer.id for answer in self.answers}) != len(self.answers):
+            raise ValueError("two answers have the same id")
+        return self
+
+    def offered(self, topics: Collection[str]) -> list[ReadyAnswer]:
+        """Those for a case on these topics, the most fitting first."""
+        fitting = [answer for answer in self.answers if set(topics) & set(answer.matters)]
+        general = [answer for answer in self.answers if not answer.matters]
+        return (fitting + general)[:SHOWN]
+
+    def find(self, id: str) -> ReadyAnswer | None:
+        """The answer with this id."""
+        return next((answer for answer in self.answers if answer.id == id), None)
+
+
+NO_ANSWERS = Answers(answers=())
+
+
+@cache
+def default_answers() -> Answers:
+    """The answers that come with the bot."""
+    text = (files("flows") / "answers.yaml").read_text(encoding="utf-8")
+    return load_model(text, "flows/answers.yaml", Answers)

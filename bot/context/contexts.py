@@ -1,0 +1,119 @@
+"""The moment of an event: one small context for each kind, with what that kind needs."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import datetime
+from typing import Any
+
+from bot.model.action import Action
+from bot.model.chart import Chart, Desk, Invitation, Member, Person, RosterLine, Written
+from bot.model.chat import Button, Incoming
+from bot.model.conversation import NOTHING_OPEN, Conversation
+from bot.model.ids import EventId
+from bot.model.settings import Clinic
+from bot.model.topic import Topic
+from bot.standing.of_chart import standing_of
+from bot.standing.standing import Standing
+from bot.triage import RuleBook
+
+from .buttons import button
+from .opening import is_open
+from .practice import Practice
+from .words import Words
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Context:
+    """What every event has: the practice, its chats and people, the time, who is concerned.
+
+    ``charts`` are the patients that the event may be about.
+    """
+
+    practice: Practice
+    now: datetime
+    event: EventId
+    desks: tuple[Desk, ...] = ()
+    staff: tuple[Member, ...] = ()
+    charts: tuple[Chart, ...] = ()
+
+    @property
+    def clinic(self) -> Clinic:
+        """The practice's settings."""
+        return self.practice.clinic
+
+    @property
+    def words(self) -> Words:
+        """What the bot says."""
+        return self.practice.words
+
+    @property
+    def rules(self) -> RuleBook:
+        """The red-flag rules."""
+        return self.practice.rules
+
+    def chart(self, patient: int | None) -> Chart | None:
+        """The patient with this id, if the one who speaks may see it."""
+        return next((chart for chart in self.charts if chart.id == patient), None)
+
+    def desk(self, chat: int) -> Desk | None:
+        """The staff chat with this id."""
+        return next((desk for desk in self.desks if desk.chat == chat), None)
+
+    def standing(self, chart: Chart) -> Standing:
+        """What is known of a patient now, as one value."""
+        return standing_of(chart, self.now)
+
+    def open_now(self) -> bool:
+        """Whether the clinic is open at this moment."""
+        return is_open(self.clinic, self.now)
+
+    def button(self, chat: int, label: str, action: Action) -> Button:
+        """A signed button for a chat."""
+        return button(self.practice.secret, chat, label, action)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Talk(Context):
+    """A chat speaks: what is open in it, and what the message answers (``topic``).
+
+    ``former`` are the chat's ids before a group was upgraded; ``fresh_code`` is an unused
+    random code in case a link is to be made.
+    """
+
+    incoming: Incoming
+    conversation: Conversation = NOTHING_OPEN
+    topic: Topic | None = None
+    invitation: Invitation | None = None
+    former: tuple[int, ...] = ()
+    fresh_code: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AtHome(Talk):
+    """Someone at home speaks, or a stranger (``person`` is None)."""
+
+    person: Person | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AtDesk(Talk):
+    """Staff speak. ``roster``: the patients under way, where names are looked up;
+    ``written``: what a message that is changed now has led to, oldest first."""
+
+    actor: Member | None = None
+    roster: tuple[RosterLine, ...] = ()
+    log_tail: tuple[str, ...] = ()
+    written: tuple[Written, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FellDue(Context):
+    """Something of this kind has fallen due; ``data`` is what its row holds.
+    ``conversation`` is that of the chat that it is about."""
+
+    kind: str
+    data: Mapping[str, Any] = field(default_factory=dict)
+    conversation: Conversation = NOTHING_OPEN
+    roster: tuple[RosterLine, ...] = ()

@@ -1,0 +1,1 @@
+"""What an event from staff leads to."""

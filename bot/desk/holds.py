@@ -1,0 +1,297 @@
+"""Holding and releasing from the staff chat: by command, by button, at the close of a case.
+
+Anyone of the practice may hold; only a clinician releases. A release never makes up for what
+was left out, and keeps the gap between two doses.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime
+
+from bot.cases.holding import hold_entry
+from bot.context.contexts import AtDesk
+from bot.context.words import when
+from bot.desk.board import split_name
+from bot.dosing.dosing import medicine_of
+from bot.dosing.released import freed_lines
+from bot.model.action import OnHold, OnPlan
+from bot.model.chart import Chart, Member
+from bot.model.chat import Button, Incoming
+from bot.model.effects import Effects, EndHold, Entry, Mark, MoveLine, PutHold, Rows
+from bot.model.evolve import evolve
+from bot.model.hold import (
+    AntiInflammatories,
+    ByMouth,
+    Everything,
+    FromStaff,
+    HeldMedicine,
+    Hold,
+    Sessions,
+    Target,
+    Walks,
+    decode,
+    encode,
+)
+from bot.model.ids import HoldId, MemberId
+from bot.model.purpose import Purpose
+from bot.model.text import Lang
+from bot.model.topic import AboutPatient
+from bot.plan.doses import Yes
+from bot.standing.holds import covered, release
+from bot.standing.standing import Emergency
+from bot.standing.words import target_words
+
+NAMED: dict[str, Target] = {
+    "walks": Walks(), "paseos": Walks(), "sessions": Sessions(), "sesiones": Sessions(),
+    "everything": Everything(), "todo": Everything(), "by mouth": ByMouth(),
+    "medicines": ByMouth(), "medicinas": ByMouth(),
+    "anti-inflammatories": AntiInflammatories(), "antiinflamatorios": AntiInflammatories(),
+}  # fmt: skip
+"""What staff may call what is held, besides a medicine by its name."""
+
+
+def command(
+    ctx: AtDesk, out: Effects, event: Incoming, actor: Member, word: str, argument: str
+) -> None:
+    """``/hold NAME WHAT``, ``/release NAME WHAT``; without WHAT, buttons."""
+    lang = ctx.clinic.language
+    row, rest = split_name(ctx.roster, argument)
+    chart = ctx.chart(row.id) if row is not None else None
+    if chart is None:
+        text = ctx.words.say("desk_no_patient", lang, name=argument.strip() or "?")
+        out.say(event.chat, text)
+        return
+    holding = word == "/hold"
+    target = target_of(rest, chart)
+    if chart.over and holding:
+        out.say(event.chat, ctx.words.say("plan_over_now", lang, name=chart.name))
+    elif target is None:
+        _offer(ctx, out, event.chat, chart, holding=holding, wanted=rest)
+    elif holding:
+        hold(ctx, out, event.chat, actor, chart, (target,), "")
+    else:
+        let_go(ctx, out, event.chat, actor, chart, target)
+
+
+def target_of(words: str, chart: Chart) -> Target | None:
+    """What staff mean by it; None where it names nothing that can be held."""
+    plain = " ".join(words.split()).casefold()
+    if plain in NAMED:
+        return NAMED[plain]
+    medicine = medicine_of(chart, plain) if plain else None
+    return HeldMedicine(medicine.name) if medicine is not None else None
+
+
+def _offer(
+    ctx: AtDesk, out: Effects, chat: int, chart: Chart, *, holding: bool, wanted: str
+) -> None:
+    lang = ctx.clinic.language
+    if holding:
+        targets: list[Target] = [HeldMedicine(m.name) for m in chart.plan.medicines]
+        targets += [Walks(), Sessions(), Everything()]
+    else:
+        targets = held_targets(chart)
+    act = "hold" if holding else "release"
+    if not targets:
+        text = ctx.words.say("hold_none", lang, name=chart.name)
+    else:
+        text = ctx.words.say(f"hold_ask_{act}", lang, name=chart.name)
+        if wanted.strip():
+            text = f"{ctx.words.say('hold_unknown', lang, what=wanted.strip()[:60])}\n{text}"
+    rows: Rows = tuple((_button(ctx, chat, chart, act, one, lang),) for one in targets)
+    out.say(chat, text, buttons=rows, patient=chart.id, topic=AboutPatient(chart.id))
+
+
+def held_targets(chart: Chart) -> list[Target]:
+    """What is held now, each once."""
+    return list(dict.fromkeys(hold.target for hold in chart.holds))
+
+
+def _button(
+    ctx: AtDesk,
+    chat: int,
+    chart: Chart,
+    act: str,
+    target: Target,
+    lang: Lang,
+    *,
+    verb: bool = False,
+) -> Button:
+    what = target_words(target, lang, ctx.words, chart.plan)
+    label = f"{ctx.words.say(f'hold_{act}', lang)}: {what}" if verb else what
+    place = _place(chart, target)
+    return ctx.button(chat, label, OnHold(chart.id, act, place))
+
+
+def _place(chart: Chart, target: Target) -> str:
+    """A target in few letters, for a button: a medicine by its place in the plan."""
+    if isinstance(target, HeldMedicine):
+        for place, medicine in enumerate(chart.plan.medicines):
+            if medicine.name.casefold() == target.med.casefold():
+                return f"m{place}"
+    return encode(target)[:24]
+
+
+def _target(chart: Chart, text: str) -> Target | None:
+    if text[:1] == "m" and text[1:].isascii() and text[1:].isdecimal():
+        place = int(text[1:])
+        meds = chart.plan.medicines
+        return HeldMedicine(meds[place].name) if place < len(meds) else None
+    try:
+        return decode(text)
+    except ValueError:
+        return None
+
+
+def tap(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, action: OnHold) -> bool:
+    """A button: hold, release or keep. False when it leads nowhere."""
+    chart = ctx.chart(action.patient)
+    target = _target(chart, action.target) if chart is not None else None
+    if chart is None or target is None:
+        return False
+    lang = ctx.clinic.language
+    out.answer(event.callback)
+    what = target_words(target, lang, ctx.words, chart.plan)
+    match action.act:
+        case "hold":
+            hold(ctx, out, event.chat, actor, chart, (target,), "")
+        case "release":
+            let_go(ctx, out, event.chat, actor, chart, target)
+        case "keep":
+            text = ctx.words.say("hold_kept", lang, what=what, name=chart.name, by=actor.name)
+            out.add(Entry("hold", actor.name, text, chart.id, {"target": encode(target)}))
+            out.say(event.chat, text, patient=chart.id, quiet=True)
+        case _:
+            return False
+    return True
+
+
+def hold(
+    ctx: AtDesk,
+    out: Effects,
+    chat: int,
+    actor: Member,
+    chart: Chart,
+    targets: Sequence[Target],
+    said: str,
+) -> list[Hold]:
+    """Hold these from now on, in the name of who says so."""
+    lang = ctx.clinic.language
+    known = held_targets(evolve(chart, out.all, ctx.now))
+    fresh = [
+        Hold(
+            HoldId(f"{out.event}:staff:{encode(target)}"),
+            target,
+            ctx.now,
+            FromStaff(MemberId(actor.id), actor.name, said, out.event),
+        )
+        for target in targets
+        if target not in known
+    ]
+    for one in fresh:
+        out.add(PutHold(chart.id, one), hold_entry(ctx, chart, one))
+    what = ", ".join(target_words(one, lang, ctx.words, chart.plan) for one in targets)
+    key = "hold_done" if fresh else "hold_already"
+    out.say(chat, ctx.words.say(key, lang, what=what, name=chart.name), patient=chart.id)
+    return fresh
+
+
+def let_go(
+    ctx: AtDesk, out: Effects, chat: int, actor: Member, chart: Chart, target: Target
+) -> None:
+    """A clinician releases what is held; what else is held stays."""
+    lang = ctx.clinic.language
+    what = target_words(target, lang, ctx.words, chart.plan)
+    left = () if isinstance(target, Everything) else release(chart.holds, target, chart.plan)
+    gone = [one for one in chart.holds if one.id not in {h.id for h in left}]
+    known = {one.id for one in chart.holds}
+    if not gone:
+        out.say(chat, ctx.words.say("hold_not_held", lang, what=what, name=chart.name))
+        return
+    for one in gone:
+        out.add(EndHold(chart.id, one.id, MemberId(actor.id), actor.name))
+    out.add(*(PutHold(chart.id, one) for one in left if one.id not in known))
+    out.add(Entry("release", actor.name, what, chart.id, {"target": encode(target)}))
+    after = evolve(chart, out.all, ctx.now)
+    standing = ctx.standing(after)
+    text = ctx.words.say("hold_gone", lang, what=what, name=chart.name, by=actor.name)
+    if isinstance(standing.mode, Emergency):
+        text = f"{text}\n{ctx.words.say('hold_gone_emergency', lang)}"
+    elif left:
+        rest = ", ".join(target_words(t, lang, ctx.words, chart.plan) for t in held_targets(after))
+        text = f"{text}\n{ctx.words.say('hold_left', lang, what=rest)}"
+    out.say(chat, text, patient=chart.id)
+    if isinstance(standing.mode, Emergency):
+        return
+    meds = [name for one in gone for name in covered(one.target, chart.plan)]
+    free = [name for name in dict.fromkeys(meds) if not standing.holds_on_medicine(name)]
+    again = _come_again(ctx, out, after, free)
+    for person in after.people:
+        if person.reachable:
+            said = ctx.words.say(
+                "hold_released", person.lang, name=chart.name,
+                what=target_words(target, person.lang, ctx.words, chart.plan),
+            )  # fmt: skip
+            lines = [said]
+            for med, slot in again:
+                at = when(chart.local(slot), chart.local(ctx.now), person.lang)
+                lines.append(
+                    ctx.words.say("dose_next_at", person.lang, name=chart.name, med=med, when=at)
+                )
+            topic = AboutPatient(chart.id)
+            out.tell(person, Purpose.hold_notice, "\n".join(lines), patient=chart.id, topic=topic)
+
+
+def _come_again(
+    ctx: AtDesk, out: Effects, chart: Chart, meds: Sequence[str]
+) -> list[tuple[str, datetime]]:
+    """A dose whose hour passed on hold, and that may still be given, comes now; else it is
+    said when the next one is due."""
+    found: list[tuple[str, datetime]] = []
+    for name in meds:
+        for line, verdict in freed_lines(chart, name, ctx.now):
+            if isinstance(verdict, Yes):
+                key = f"later:{line.item.id}"
+                out.add(
+                    Mark(line.id, "planned"),
+                    MoveLine(chart.id, line.id, key, ctx.now, chart.day(ctx.now)),
+                )
+                break
+        else:
+            coming = [
+                x for x in chart.doses(name)
+                if x.state == "planned" and x.item.slot_at and x.item.slot_at > ctx.now
+            ]  # fmt: skip
+            if coming and coming[0].item.slot_at:
+                found.append((name, coming[0].item.slot_at))
+    return found
+
+
+def ask_at_close(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:
+    """A case is answered or closed and something is still held: release, keep or stop?"""
+    lang = ctx.clinic.language
+    targets = held_targets(evolve(chart, out.all, ctx.now))
+    if not targets or chart.over:
+        return
+    rows: list[tuple[Button, ...]] = []
+    for target in targets:
+        rows.append((_button(ctx, chat, chart, "release", target, lang, verb=True),))
+        second = [_button(ctx, chat, chart, "keep", target, lang, verb=True)]
+        stop = _stop_button(ctx, chat, chart, target, lang)
+        rows.append((*second, *stop))
+    what = ", ".join(target_words(one, lang, ctx.words, chart.plan) for one in targets)
+    text = ctx.words.say("hold_staff_close", lang, name=chart.name, what=what)
+    out.say(chat, text, buttons=tuple(rows), patient=chart.id, topic=AboutPatient(chart.id))
+
+
+def _stop_button(
+    ctx: AtDesk, chat: int, chart: Chart, target: Target, lang: Lang
+) -> tuple[Button, ...]:
+    """Stopping is a change of the plan, with its reason, as always."""
+    names = covered(target, chart.plan)
+    if len(names) != 1:
+        return ()
+    place = next(i for i, m in enumerate(chart.plan.medicines) if m.name == names[0])
+    label = f"{ctx.words.say('hold_stop', lang)}: {names[0]}"
+    return (ctx.button(chat, label, OnPlan(chart.id, f"ms{place}")),)

@@ -1,0 +1,1 @@
+"""One event in, its effects out: from home, from the desk, or fallen due."""

@@ -1,0 +1,165 @@
+"""What falls due: a prompt, its reminder, its end, a page, a silent owner."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+from typing import Any
+
+from bot.cases.cases import Said, overdue, page_again, raise_findings
+from bot.cases.holding import pain_finding
+from bot.context.contexts import FellDue
+from bot.context.phones import both_phones, emergency_phones
+from bot.desk.board import morning_board
+from bot.household import late, prompting, wound
+from bot.household.clarify import hand_over
+from bot.household.late_told import when_not_told
+from bot.measures.infection import DEEP_DAYS
+from bot.model.chart import Chart
+from bot.model.conversation import SameDose, Unclear, WhichPatient
+from bot.model.effects import (
+    Due,
+    Effects,
+    EndCourse,
+    Entry,
+)
+from bot.model.hold import FromFinding
+from bot.model.purpose import Purpose
+from bot.model.topic import AboutPatient
+from bot.plan.clock import to_utc
+from bot.standing.standing import Over, Paused
+from bot.triage import silence
+
+LOOK_AGAIN, AFTER_RAISING = timedelta(hours=4), timedelta(hours=24)
+"""How often it is looked at whether a household has gone silent."""
+
+
+def on_due(ctx: FellDue) -> Effects:
+    """What a row of the due table leads to. Of an ended patient only open cases and the
+    question how the wound healed lead to anything."""
+    out = Effects(ctx.event)
+    kind, data = ctx.kind, dict(ctx.data)
+    if kind == "board":
+        morning_board(ctx, out)
+        return out
+    if not ctx.charts:
+        return out
+    chart = ctx.charts[0]
+    if kind in ("page", "deadline"):
+        case = next((case for case in chart.cases if case.id == data["case"]), None)
+        if case is not None:
+            (page_again if kind == "page" else overdue)(ctx, out, chart, case)
+        return out
+    if kind == "unreachable":
+        _unreachable(ctx, out, chart, int(data["chat"]))
+        return out
+    if kind == "unclear":
+        _nobody_said(ctx, out, chart, data)
+        return out
+    if kind == "pain":
+        _in_pain(ctx, out, chart, str(data["hold"]))
+        return out
+    if isinstance(ctx.standing(chart).mode, Over) and kind in ("silence", "end", "wound"):
+        key = wound.key_of(chart.id, int(data["day"])) if kind == "wound" else f"{kind}:{chart.id}"
+        out.add(Due(key, kind, ctx.now + LOOK_AGAIN, chart.id, data))
+        return out
+    if kind == late.KIND:
+        when_not_told(ctx, out, chart, data)
+        return out
+    if kind == "wound":
+        wound.fell_due(ctx, out, chart, data)
+        return out
+    if chart.state == "paused" and kind in ("silence", "end"):
+        again = ctx.now + LOOK_AGAIN
+        out.add(Due(f"{kind}:{chart.id}", kind, again, chart.id, data))
+    if chart.state != "active":
+        return out
+    if kind == "silence":
+        _silence(ctx, out, chart)
+    elif kind == "end":
+        _end(ctx, out, chart)
+    else:
+        sheet = chart.sheet(int(data["prompt"]))
+        if sheet is None:
+            return out
+        if kind == "prompt":
+            prompting.prompt(ctx, out, chart, sheet)
+        elif kind == "remind":
+            prompting.remind(ctx, out, chart, sheet, asked=bool(data.get("asked")))
+        elif kind == "unanswered":
+            prompting.unanswered(ctx, out, chart, sheet)
+    return out
+
+
+def _in_pain(ctx: FellDue, out: Effects, chart: Chart, hold_id: str) -> None:
+    """A hold has kept pain relief back for a whole interval: its case is today's, and the
+    household is told whom to phone if it hurts."""
+    hold = next((one for one in chart.holds if one.id == hold_id), None)
+    if hold is None or isinstance(ctx.standing(chart).mode, Over | Paused):
+        return
+    of = hold.cause.case if isinstance(hold.cause, FromFinding) else None
+    case = next((one for one in chart.cases if one.id == of), None)
+    finding = pain_finding(ctx, chart, hold, case.matter if case else "dose")
+    raise_findings(ctx, out, chart, [finding], Said("bot", "", ctx.event))
+    for person in chart.people:
+        if person.reachable:
+            phone = emergency_phones(ctx, person.lang)
+            text = ctx.words.say("hold_pain", person.lang, name=chart.name, phone=phone)
+            out.tell(
+                person, Purpose.hold_notice, text, patient=chart.id, topic=AboutPatient(chart.id)
+            )
+
+
+def _nobody_said(ctx: FellDue, out: Effects, chart: Chart, data: dict[str, Any]) -> None:
+    """A question is still open: staff get what was said."""
+    question = next((q for q in ctx.conversation.open if q.key == data["question"]), None)
+    match question:
+        case Unclear() | SameDose() | WhichPatient():
+            hand_over(ctx, out, chart, question, int(data["chat"]))
+        case _:
+            pass
+
+
+def _unreachable(ctx: FellDue, out: Effects, chart: Chart, chat: int) -> None:
+    """A message could not reach somebody at home any more: staff hear of it."""
+    person = next((one for one in chart.people if one.chat == chat), None)
+    if person is None or chart.over:
+        return
+    words = ctx.words.say(
+        "desk_unreachable", ctx.clinic.language, by=person.name, name=chart.name,
+        phone=chart.plan.phone or "–",
+    )  # fmt: skip
+    for desk in ctx.desks:
+        if desk.rank == 0:
+            out.say(desk.chat, words, patient=chart.id, topic=AboutPatient(chart.id))
+
+
+def _silence(ctx: FellDue, out: Effects, chart: Chart) -> None:
+    """Several times a day: has anybody at home been heard of, though something was asked?"""
+    home = to_utc(chart.plan.home, chart.plan.zone)
+    since = chart.last_heard or home
+    asked = any(
+        sheet.sent_at is not None and sheet.sent_at >= since and sheet.open
+        for sheet in chart.sheets
+    )
+    finding = silence(chart.last_heard, home, ctx.now, day=chart.day(ctx.now), rules=ctx.rules)
+    look_again = LOOK_AGAIN
+    if finding is not None and asked:
+        look_again = AFTER_RAISING
+        if not any(case.matter == finding.matter for case in chart.cases):
+            raise_findings(ctx, out, chart, [finding], Said("bot", "", ctx.event))
+    out.add(Due(f"silence:{chart.id}", "silence", ctx.now + look_again, chart.id))
+
+
+def _end(ctx: FellDue, out: Effects, chart: Chart) -> None:
+    """The course is over: say so once, and send no more."""
+
+    for person in chart.people:
+        # "The last message" would be untrue while the wound is still to be asked about.
+        asks = chart.protocol.implant and chart.day(ctx.now) < DEEP_DAYS
+        words = ctx.words.say(
+            "course_over_asks" if asks else "course_over", person.lang, name=chart.name,
+            phone=both_phones(ctx, person.lang), day=DEEP_DAYS,
+        )  # fmt: skip
+        out.tell(person, Purpose.farewell, words, patient=chart.id)
+    out.add(EndCourse(chart.id))
+    out.add(Entry("ended", "bot", "the course is over", chart.id))

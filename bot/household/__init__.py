@@ -1,0 +1,1 @@
+"""What an event from someone at home leads to."""

@@ -1,0 +1,181 @@
+"""What was not understood: asked about once with buttons, then handed to staff."""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+from typing import Any
+
+from bot.cases.cases import Said
+from bot.cases.noting import take_note
+from bot.context.contexts import AtHome, Context
+from bot.context.phones import both_phones, what_happens_now, whom_to_phone
+from bot.dosing.dosing import TOO_MUCH, unsure_finding
+from bot.household.sheet import sheet_buttons
+from bot.model.action import AskAbout, Seen
+from bot.model.chart import Chart, Person
+from bot.model.conversation import SameDose, Unclear, WhichPatient
+from bot.model.effects import Ask, CancelDue, Due, Effects, Entry, Rows, Settle
+from bot.model.observation import Observation
+from bot.model.purpose import Purpose
+from bot.model.text import Lang
+from bot.model.topic import AboutPatient, AboutUnclear
+from bot.model.urgency import Urgency
+from bot.triage import handed_over
+
+PATIENCE = timedelta(minutes=20)
+"""How long an unclear message waits for its owner before staff get it."""
+
+OFFERED: dict[str, tuple[tuple[str, str], ...]] = {
+    "appetite": (("appetite", "normal"), ("appetite", "less"), ("appetite", "none")),
+    "bathroom": (
+        ("stool", "none"), ("stool", "loose"), ("stool", "bloody"), ("stool", "straining"),
+        ("urine", "none"), ("urine", "bloody"), ("urine", "straining"), ("urine", "accident"),
+    ),
+    "vomiting": (("vomiting", "yes"), ("vomiting", "bloody"), ("vomiting", "no")),
+    "incision": (
+        ("incision", "clean"), ("incision", "red"), ("swelling", "mild"), ("swelling", "marked"),
+        ("incision", "discharge"), ("incision", "pus"), ("incision", "open"),
+        ("incision", "bleeding"),
+    ),
+    "bandage": (
+        ("bandage", "fine"), ("bandage", "wet"), ("bandage", "slipped"), ("bandage", "odour"),
+        ("bandage", "tight"),
+    ),
+    "mobility": (
+        ("weight_bearing", "full"), ("weight_bearing", "partial"),
+        ("weight_bearing", "toe_touching"), ("weight_bearing", "none"), ("mobility", "worse"),
+        ("leg", "crooked"),
+    ),
+    "pain": (
+        ("pain", "none"), ("pain", "mild"), ("pain", "moderate"), ("pain", "severe"),
+        ("energy", "quiet"), ("energy", "lethargic"),
+    ),
+    "dose": (
+        ("dose", "given"), ("dose", "missed"), ("dose", "refused"), ("dose", "vomited_up"),
+        ("dose", "doubled"),
+    ),
+}  # fmt: skip
+"""What may be meant by a topic, as buttons, the usual first."""
+
+ONLY_WHERE_ASKED = frozenset(("bandage",))
+"""Topics that are offered only where the patient's protocol asks about them."""
+
+
+def key_of(chat: int) -> str:
+    """The key of the question what was meant, one for each chat."""
+    return f"unclear:{chat}"
+
+
+def ask_once(
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool = False
+) -> None:
+    """Ask what was meant, with buttons that fit; staff get it if no answer comes."""
+    phone = whom_to_phone(ctx, person.lang)
+    key = "ask_rest" if rest else "ask_once"
+    out.tell(
+        person,
+        Purpose.question,
+        ctx.words.say(key, person.lang, phone=phone),
+        buttons=_buttons(ctx, chart, person),
+        topic=AboutUnclear(chart.id),
+        patient=chart.id,
+    )
+    question = Unclear(key_of(person.chat), chart.id, said.by, said.text, said.source)
+    out.add(
+        Ask(person.chat, question),
+        waits(question, person.chat, ctx.now + PATIENCE),
+        Entry("unclear", "bot", said.text, chart.id, {"asked": key, "source": said.source}),
+    )
+
+
+def waits(question: Unclear | SameDose | WhichPatient, chat: int, until: datetime) -> Due:
+    """Staff get what was said if the question is still open then."""
+    data = {"chat": chat, "question": question.key}
+    return Due(question.key, "unclear", until, question.patient, data)
+
+
+def _buttons(ctx: AtHome, chart: Chart, person: Person) -> Rows:
+    """What was asked just now, if anything; then the topics; then the clinic."""
+    words, lang = ctx.words, person.lang
+    rows: list[Any] = []
+    asked = chart.asked(ctx.now)
+    if asked and len(asked[0].open) == 1:
+        rows += sheet_buttons(ctx, person.chat, chart, asked[0], lang)
+    topics = [
+        ctx.button(person.chat, words.say(f"ask_about_{topic}", lang), AskAbout(topic, chart.id))
+        for topic in OFFERED
+        if topic not in ONLY_WHERE_ASKED
+        or any(one.asks == topic for one in chart.protocol.activities)
+    ]
+    rows += [tuple(topics[i : i + 2]) for i in range(0, len(topics), 2)]
+    clinic = words.say("ask_about_clinic", lang)
+    rows.append((ctx.button(person.chat, clinic, AskAbout("clinic", chart.id)),))
+    return tuple(rows)
+
+
+def settle(ctx: AtHome, out: Effects, chat: int) -> None:
+    """The unclear message has been cleared up: forget it, and call off the handing over."""
+    key = key_of(chat)
+    asked_now = any(one.question.key == key for one in out.of(Ask))
+    if not asked_now and ctx.conversation.find(Unclear, key) is not None:
+        over(out, chat, key)
+
+
+def over(out: Effects, chat: int, key: str) -> None:
+    """A question has its answer: nothing waits for it any more."""
+    out.add(Settle(chat, key), CancelDue(key))
+
+
+def hand_over(
+    ctx: Context,
+    out: Effects,
+    chart: Chart,
+    question: Unclear | SameDose | WhichPatient,
+    chat: int,
+    *,
+    asked_for: bool = False,
+) -> None:
+    """Give the owner's own words to staff, and tell the owner so."""
+    finding = handed_over(question.text, ctx.rules)
+    said = Said(question.by, question.text, question.source)
+    person = next((one for one in chart.people if one.chat == chat), None)
+    lang: Lang = person.lang if person else chart.plan.language
+    # It may have been a second dose, and nobody says: the next one waits for staff.
+    med = question.med if isinstance(question, SameDose) else None
+    held = [unsure_finding(med, TOO_MUCH)] if med is not None else []
+    take_note(ctx, out, chart, [], said, person=None, more=[finding, *held])
+    key = "passed_on" if asked_for else "handed_over"
+    told = ctx.words.say(key, lang, phone=both_phones(ctx, lang))
+    if held:
+        told = what_happens_now(ctx, chart, Urgency.same_day, lang)
+    if person is not None:
+        out.tell(person, Purpose.answer, told, patient=chart.id)
+    if isinstance(question, WhichPatient):
+        for media in question.media:
+            for desk in ctx.desks:
+                if desk.rank == 0:
+                    out.say(desk.chat, question.by, media=media, topic=AboutPatient(chart.id))
+    over(out, chat, question.key)
+
+
+def offer_values(ctx: AtHome, out: Effects, chart: Chart, person: Person, topic: str) -> None:
+    """The topic was tapped: offer what may be seen of it, in plain words."""
+    made = [
+        ctx.button(
+            person.chat,
+            ctx.words.observation(Observation(about, value), person.lang),
+            Seen(chart.id, about, value),
+        )
+        for about, value in OFFERED[topic]
+    ]
+    clinic = ctx.words.say("ask_about_clinic", person.lang)
+    rows = [(one,) for one in made]
+    rows.append((ctx.button(person.chat, clinic, AskAbout("clinic", chart.id)),))
+    out.tell(
+        person,
+        Purpose.question,
+        ctx.words.say("describe", person.lang),
+        buttons=tuple(rows),
+        topic=AboutUnclear(chart.id),
+        patient=chart.id,
+    )

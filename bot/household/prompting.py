@@ -1,0 +1,288 @@
+"""A prompt's time has come: sent, moved or told as held; reminded of once; given up."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import timedelta
+
+from bot.cases.cases import Said
+from bot.cases.noting import take_note
+from bot.context.contexts import Context
+from bot.context.phones import emergency_phones
+from bot.context.words import clock
+from bot.dosing.dosing import medicine_of, unsure_finding
+from bot.dosing.showable import why_not
+from bot.model.chart import Chart, Line, Person, Sheet
+from bot.model.effects import Due, Effects, Entry, Mark, MoveLine, PromptSent, Reminded, Retext
+from bot.model.finding import Finding
+from bot.model.purpose import Purpose
+from bot.model.text import Text
+from bot.model.topic import AboutPatient
+from bot.plan.doses import AskStaff, TooEarly, Yes, may_give
+from bot.plan.walks import walk_days, walk_text
+
+from . import late
+from .sheet import marked, show
+
+STALE = timedelta(hours=6)
+"""Anything but a dose that could not be sent for so long is not sent any more."""
+
+
+def prompt(ctx: Context, out: Effects, chart: Chart, sheet: Sheet) -> None:
+    stale = ctx.now - sheet.due_at > STALE
+    marks: list[Mark] = []
+    kept: list[Line] = []
+    findings: list[Finding] = []
+    standing = ctx.standing(chart)
+    held: list[Line] = []
+    for line in sheet.lines:
+        if line.state != "planned":
+            continue
+        if standing.is_held(line.item):
+            held.append(line)
+            marks.append(Mark(line.id, "held"))
+        elif line.item.kind == "dose":
+            finding = _dose_now(ctx, out, chart, sheet, line, kept, marks)
+            if finding is not None:
+                findings.append(finding)
+        elif stale:
+            marks.append(Mark(line.id, "unanswered"))
+            out.add(
+                Entry(
+                    "not_sent",
+                    "bot",
+                    line.item.text.say(ctx.clinic.language),
+                    chart.id,
+                    {"item": line.item.id, "was_due": sheet.due_at.isoformat()},
+                )
+            )
+        else:
+            kept.append(line)
+            marks.append(Mark(line.id, "open"))
+    sheet = _with_walks(ctx, out, chart, sheet, kept)
+    out.add(*marks)
+    out.add(PromptSent(sheet.id))
+    if held:
+        _told_as_held(ctx, out, chart, sheet, held)
+    visible = {line.id for line in kept}
+    shown = marked(sheet, marks)
+    shown = replace(shown, lines=tuple(one for one in shown.lines if one.id in visible))
+    people = [person for person in chart.people if person.reachable]
+    if shown.lines and not people:
+        out.add(
+            Entry(
+                "not_sent",
+                "bot",
+                "nobody at home can be reached here",
+                chart.id,
+                {"items": [line.item.id for line in shown.lines]},
+            )
+        )
+    if shown.lines:
+        for person, theirs in _each_own(ctx, chart, shown, people):
+            show(ctx, out, chart, theirs, person)
+    if shown.open:
+        clinic = ctx.clinic
+        remind_at = ctx.now + timedelta(minutes=clinic.remind_after_minutes)
+        over_at = ctx.now + timedelta(minutes=clinic.unanswered_after_minutes)
+        data = {"prompt": sheet.id}
+        out.add(
+            Due(f"remind:{sheet.id}", "remind", remind_at, chart.id, data),
+            Due(f"unanswered:{sheet.id}", "unanswered", over_at, chart.id, data),
+        )
+    if findings:
+        take_note(ctx, out, chart, [], Said("bot", "", ctx.event), person=None, more=findings)
+
+
+def _told_as_held(
+    ctx: Context, out: Effects, chart: Chart, sheet: Sheet, held: Sequence[Line]
+) -> None:
+    """A slot that passes while it is held is told as held, doses by name and hour; what else
+    is held was told when it began."""
+    lang = ctx.clinic.language
+    for line in held:
+        text = line.item.text.say(lang)
+        data = {"item": line.item.id, "slot": sheet.due_at.isoformat()}
+        out.add(Entry("held", "bot", text, chart.id, data))
+    meds = ", ".join(line.item.med for line in held if line.item.med)
+    if not meds:
+        return
+    at = clock(chart.local(sheet.due_at))
+    for person in chart.people:
+        if person.reachable:
+            words = ctx.words.say(
+                "hold_slot", person.lang, at=at, name=chart.name, what=meds,
+                phone=emergency_phones(ctx, person.lang),
+            )  # fmt: skip
+            topic = AboutPatient(chart.id)
+            out.tell(person, Purpose.hold_notice, words, patient=chart.id, topic=topic)
+
+
+def _each_own(
+    ctx: Context, chart: Chart, sheet: Sheet, people: Sequence[Person]
+) -> list[tuple[Person, Sheet]]:
+    """To whom which lines go, by own hours and wishes. A line that nobody would get goes
+    to everybody: a wish never loses a dose."""
+    wall = chart.local(ctx.now).time()
+    mine = {
+        person.id: {
+            line.id for line in sheet.lines if person.awake(wall) and person.wanted(line.item.kind)
+        }
+        for person in people
+    }
+    somebody = set().union(*mine.values()) if mine else set()
+    orphans = {line.id for line in sheet.lines} - somebody
+    found: list[tuple[Person, Sheet]] = []
+    for person in people:
+        ids = mine[person.id] | orphans
+        if ids:
+            lines = tuple(line for line in sheet.lines if line.id in ids)
+            found.append((person, replace(sheet, lines=lines)))
+    return found
+
+
+def _with_walks(ctx: Context, out: Effects, chart: Chart, sheet: Sheet, kept: list[Line]) -> Sheet:
+    """Walks are as long as what was told allows: reckoned now, said with the reason."""
+    walking = {line.id for line in kept if line.item.walk is not None}
+    if not walking:
+        return sheet
+    plan, day = chart.plan, chart.day(ctx.now)
+    days = walk_days(plan, chart.protocol, chart.history, day, plan.walk_overrides)
+    week, before = days[-1], days[max(0, len(days) - 2)]
+    # The reason is said once, when a week begins and when it differs from what stood
+    # yesterday.
+    said = any(
+        other.day == day and other.sent_at is not None and other.id != sheet.id
+        and any(line.item.walk is not None for line in other.lines)
+        for other in chart.sheets
+    )  # fmt: skip
+    explain = day > 0 and not said and (day % 7 == 0 or (week.minutes, week.outings) != (
+        before.minutes, before.outings))  # fmt: skip
+    lines: list[Line] = []
+    for line in sheet.lines:
+        if line.id not in walking:
+            lines.append(line)
+            continue
+        item = walk_text(line.item, week)
+        if explain:
+            text = Text(
+                en=f"{item.text.en}\n{week.because.en}", es=f"{item.text.es}\n{week.because.es}"
+            )
+            item = item.model_copy(update={"text": text})
+        out.add(Retext(line.id, item))
+        lines.append(replace(line, item=item))
+        data = {"minutes": week.minutes, "outings": week.outings, "why": week.because.en}
+        if explain:
+            out.add(Entry("plan", "bot", f"walks: {week.change}", chart.id, data))
+    return replace(sheet, lines=tuple(lines))
+
+
+def _dose_now(
+    ctx: Context,
+    out: Effects,
+    chart: Chart,
+    sheet: Sheet,
+    line: Line,
+    kept: list[Line],
+    marks: list[Mark],
+) -> Finding | None:
+    """A dose line whose time has come: send it, move it, or hold it and ask staff."""
+    medicine = medicine_of(chart, line.item.med)
+    slot = line.item.slot_at
+    if medicine is None or slot is None or medicine.is_withheld(ctx.now):
+        marks.append(Mark(line.id, "unanswered"))  # stopped since: not sent, not asked for
+        return None
+    asked_until = late.answer_awaited(chart, medicine.name, ctx.now)
+    if asked_until is not None:
+        # Was the last one given just now? Until that is told, or taken so, this one waits.
+        at = asked_until + timedelta(minutes=1)
+        out.add(MoveLine(chart.id, line.id, f"later:{line.item.id}", at, chart.day(at)))
+        return None
+    later = [one.item.slot_at for one in chart.doses(medicine.name) if one.item.slot_at]
+    following = min((at for at in later if at > slot), default=None)
+    verdict = may_give(medicine, slot, chart.given(medicine.name), ctx.now, following)
+    if isinstance(verdict, TooEarly):
+        at = verdict.not_before
+        out.add(MoveLine(chart.id, line.id, f"later:{line.item.id}", at, chart.day(at)))
+        out.add(
+            Entry(
+                "plan",
+                "bot",
+                f"{medicine.name}: {slot.isoformat()} → {at.isoformat()}",
+                chart.id,
+                {"line": line.item.id, "why": f"at least {medicine.gap_hours:g} h apart"},
+            )
+        )
+        return None
+    if isinstance(verdict, AskStaff):
+        marks.append(Mark(line.id, "held"))
+        for person in chart.people:
+            words = ctx.words.say(
+                "dose_too_late",
+                person.lang,
+                name=chart.name,
+                med=medicine.name,
+                slot=clock(chart.local(slot)),
+            )
+            out.tell(
+                person, Purpose.hold_notice, words, patient=chart.id, topic=AboutPatient(chart.id)
+            )
+        return unsure_finding(medicine.name, verdict.why)
+    kept.append(line)
+    marks.append(Mark(line.id, "open"))
+    return None
+
+
+def remind(ctx: Context, out: Effects, chart: Chart, sheet: Sheet, *, asked: bool = False) -> None:
+    """One gentle reminder of what still waits; in the quiet hours only for a dose. One that
+    somebody asked for comes at its hour, whatever was written down meanwhile."""
+    waiting = sheet.open if asked else tuple(x for x in sheet.open if x.state == "open")
+    if chart.plan.hours.quiet(chart.local(ctx.now).time()):
+        waiting = tuple(line for line in waiting if line.item.kind == "dose")
+    if ctx.now - sheet.due_at > STALE and not asked:
+        return
+    standing = ctx.standing(chart)
+    waiting = tuple(
+        line
+        for line in waiting
+        if why_not(chart, standing, line, ctx.now) is None and _may_still(ctx, chart, line)
+    )
+    if not waiting:
+        return
+    # Numbers stay those of the first message, so the whole sheet is shown.
+    for person in chart.people:
+        if person.reachable:
+            show(ctx, out, chart, sheet, person, remind=True)
+    out.add(Reminded(sheet.id))
+
+
+def _may_still(ctx: Context, chart: Chart, line: Line) -> bool:
+    """Whether a line may still be reminded of: never a dose that it is too late for, nor
+    one that was tapped as given."""
+    if chart.tapped_late(line) is not None:
+        return False
+    medicine = medicine_of(chart, line.item.med)
+    slot = line.item.slot_at
+    if medicine is None or slot is None:
+        return line.item.kind != "dose"
+    later = [one.item.slot_at for one in chart.doses(medicine.name) if one.item.slot_at]
+    following = min((at for at in later if at > slot), default=None)
+    given = chart.given(medicine.name)
+    return isinstance(may_give(medicine, slot, given, ctx.now, following), Yes)
+
+
+def unanswered(ctx: Context, out: Effects, chart: Chart, sheet: Sheet) -> None:
+    """Nobody answered: the lines are logged as unanswered; a late tap still counts."""
+    for line in sheet.open:
+        if line.state == "open":
+            out.add(
+                Mark(line.id, "unanswered"),
+                Entry(
+                    "unanswered",
+                    "bot",
+                    line.item.text.say(ctx.clinic.language),
+                    chart.id,
+                    {"item": line.item.id},
+                ),
+            )

@@ -1,0 +1,413 @@
+"""A message in the owner's own words: read, noted, answered, and escalated."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import datetime, time, timedelta
+
+from bot.cases.cases import Said, raise_findings
+from bot.cases.noting import advice_for, take_note
+from bot.context.contexts import AtHome
+from bot.context.phones import both_phones, what_happens_now
+from bot.context.words import when
+from bot.dosing.dosing import (
+    after_given,
+    as_needed_too_close,
+    line_behind,
+    line_for,
+    next_words,
+)
+from bot.household import clarify, talking, twice
+from bot.household.emergency import emergency_buttons
+from bot.household.expected import answer_question
+from bot.household.reading_context import context_for, wall_time
+from bot.model.action import Leaving
+from bot.model.chart import Chart, Line, Person, Sheet
+from bot.model.chat import Incoming
+from bot.model.conversation import Describe, Unclear
+from bot.model.effects import Due, Effects, Entry, Heard, Mark, Settle
+from bot.model.finding import Finding
+from bot.model.observation import Observation
+from bot.model.purpose import Purpose
+from bot.model.reading import Context, Reading
+from bot.model.topic import AboutPatient, AboutPrompt
+from bot.model.urgency import Urgency
+from bot.reading import read
+from bot.standing.standing import End, Over
+from bot.triage import handed_over
+
+ANSWERS: dict[str, tuple[str, ...]] = {
+    "bathroom": ("stool", "urine"),
+    "incision": ("incision", "swelling", "bruising", "licking", "bandage"),
+    "bandage": ("bandage", "swelling", "licking"),
+    "mobility": ("mobility", "weight_bearing"),
+    "appetite": ("appetite", "drinking"),
+    "general": ("energy", "pain"),
+}
+"""What is asked → the topics that answer it; otherwise a topic answers itself."""
+
+_EARLIER = re.compile(
+    r"\b(morning|last night|yesterday|earlier|ma[nñ]ana|anoche|ayer|temprano)\b", re.IGNORECASE
+)
+"""Words by which a dose with no clock time was given when it was due, not just now."""
+
+_BARE_TIME = re.compile(
+    r"^\W*(this|last|in the|esta|por la|en la)\s+"
+    r"(morning|afternoon|evening|night|ma[nñ]ana|tarde|noche)\W*$",
+    re.IGNORECASE,
+)
+"""Read as a greeting ("this morning"), but it says when something was."""
+
+SNOOZE = timedelta(hours=1)
+
+
+def reply(
+    ctx: AtHome,
+    out: Effects,
+    event: Incoming,
+    chart: Chart,
+    person: Person,
+    text: str,
+    source: str,
+    *,
+    without: str = "",
+    shown: str = "",
+    about: str = "",
+    looked_at: bool = False,
+    of_the_past: bool = False,
+    first_at: datetime | None = None,
+) -> None:
+    """Read ``text`` in the light of what was asked, and do what follows.
+
+    ``without`` names the source that this message corrects; ``shown`` is what staff see in
+    place of the words alone; ``about`` what was asked, where it is known (a picture);
+    ``looked_at``: a clinician is shown them in any case, so they need not be understood;
+    ``of_the_past``: a medicine in them that is not of the plan is no dose of today;
+    ``first_at`` when an edited message was first sent: a dose in it was given then.
+    """
+    moment = first_at or ctx.now
+    sheet = _asked_sheet(ctx, chart)
+    asked = about or _asked(ctx, sheet)
+    context = context_for(chart, asked, person, moment)
+    reading = read(text, context)
+    if of_the_past:
+        reading = replace(reading, observations=_of_now(chart, reading.observations))
+    if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):
+        reading = replace(reading, understood=False, greeting=False)
+    said = Said(person.name, shown or text, source, topics=reading.questions)
+    out.add(Heard(chart.id))
+    out.add(Entry("said", person.name, text, chart.id, {"source": source, "asked": asked}))
+    in_hand = talking.case_in_hand(ctx, chart) is not None
+    # Staff read these words as they are; what they do not need to act on is a mere thank-you.
+    thanked = in_hand and talking.is_thanks(text) and not reading.observations
+    if reading.understood or looked_at or thanked:
+        talking.copy_to_case(ctx, out, chart, person, text)
+    if (described := ctx.conversation.find(Describe)) is not None:
+        out.add(Settle(person.chat, described.key))
+    thanks = reading.greeting and reading.understood and not reading.observations
+    if thanks and _BARE_TIME.match(text):
+        thanks, reading = False, replace(reading, understood=False, greeting=False)
+    if (thanks or thanked) and chart.state == "active":
+        out.tell(person, Purpose.answer, ctx.words.say("thanks", person.lang), patient=chart.id)
+        return
+    observations, marks, tell, more = _doses_and_sessions(
+        ctx, out, chart, person, sheet, reading.observations, source, text, moment
+    )
+    out.add(*marks)
+    findings = take_note(
+        ctx, out, chart, observations, said, person=person, more=more, without=without
+    )
+    _answer(ctx, out, chart, person, reading, text, observations, findings, tell, bool(without))
+    _requests(ctx, out, chart, person, observations)
+    if reading.understood:
+        clarify.settle(ctx, out, person.chat)
+    elif looked_at:
+        out.add(Entry("unclear", "bot", text, chart.id, {"source": source}))
+    else:
+        _not_understood(ctx, out, chart, person, said, rest=bool(observations))
+
+
+def _of_now(chart: Chart, seen: Sequence[Observation]) -> tuple[Observation, ...]:
+    plans = {medicine.name for medicine in chart.plan.medicines}
+    return tuple(one for one in seen if one.about != "dose" or one.med in plans)
+
+
+def _asked_sheet(ctx: AtHome, chart: Chart) -> Sheet | None:
+    """The prompt that is answered: the one replied to, else the latest with open lines."""
+    if isinstance(ctx.topic, AboutPrompt):
+        found = chart.sheet(ctx.topic.prompt)
+        if found is not None:
+            return found
+    asked = chart.asked(ctx.now)
+    return asked[0] if asked else None
+
+
+def _asked(ctx: AtHome, sheet: Sheet | None) -> str:
+    """The one topic asked about; ``none`` when several were, so that a bare "yes" is
+    never taken for all of them."""
+    describing = ctx.conversation.find(Describe)
+    if describing is not None:
+        return describing.asks  # settled by the reply that it was asked for
+    topics = {line.item.asks for line in sheet.open} if sheet else set()
+    return topics.pop() if len(topics) == 1 else "none"
+
+
+def _is_bare(text: str, sheet: Sheet, context: Context) -> bool:
+    """Whether the words would answer any single line of the prompt: a "yes" to several."""
+    topics = {line.item.asks for line in sheet.open} - {"none"}
+    return any(read(text, replace(context, asked=topic)).observations for topic in topics)
+
+
+def _doses_and_sessions(
+    ctx: AtHome,
+    out: Effects,
+    chart: Chart,
+    person: Person,
+    sheet: Sheet | None,
+    read_from: Sequence[Observation],
+    source: str,
+    text: str,
+    moment: datetime,
+) -> tuple[list[Observation], list[Mark], list[str], list[Finding]]:
+    """Match what was read to the lines that it answers."""
+    observations: list[Observation] = []
+    marks: list[Mark] = []
+    tell: list[str] = []
+    more: list[Finding] = []
+    open_lines = list(sheet.open) if sheet else []
+    earlier = bool(_EARLIER.search(text))
+    for seen in read_from:
+        if seen.about != "dose":
+            observations.append(seen)
+            line = _line_answered(open_lines, seen, marks)
+            if line is not None:
+                seen_as = f"@{seen.about}.{seen.value}"
+                marks.append(
+                    Mark(line.id, "answered", seen_as, person.name, ctx.now, source, person.id)
+                )
+            continue
+        for one in _by_medicine(chart, open_lines, seen, moment):
+            kept = _dose(ctx, out, chart, person, one, source, marks, tell, more,
+                earlier=earlier, moment=moment,
+            )  # fmt: skip
+            if kept:
+                observations.append(one)
+    return observations, marks, tell, more
+
+
+def _line_answered(lines: Sequence[Line], seen: Observation, marks: Sequence[Mark]) -> Line | None:
+    taken = {mark.line for mark in marks}
+    for line in lines:
+        if line.id in taken or line.item.kind in ("dose", "picture", "notice"):
+            continue
+        if seen.about in ANSWERS.get(line.item.asks, (line.item.asks,)):
+            return line
+    return None
+
+
+def _by_medicine(
+    chart: Chart, lines: Sequence[Line], seen: Observation, moment: datetime
+) -> list[Observation]:
+    """A dose with no name is every dose that waits; with a name, as the plan writes it."""
+    if seen.med is not None:
+        for medicine in chart.plan.medicines:
+            if medicine.name.casefold() == seen.med.casefold():
+                return [replace(seen, med=medicine.name)]
+        return [seen]
+    waiting = [line.item.med for line in lines if line.item.kind == "dose" and line.item.med]
+    if not waiting and len(chart.plan.medicines) == 1:
+        waiting = [chart.plan.medicines[0].name]
+    if not waiting and seen.value == "given":
+        # "I gave her the pills" when all are noted: the same ones, or once more? Asked.
+        waiting = [
+            medicine.name
+            for medicine in chart.plan.medicines
+            if (line := line_for(chart, medicine.name, moment)) and line.choice == "given"
+        ]
+    return [replace(seen, med=med) for med in dict.fromkeys(waiting)] or [seen]
+
+
+def _dose(
+    ctx: AtHome,
+    out: Effects,
+    chart: Chart,
+    person: Person,
+    seen: Observation,
+    source: str,
+    marks: list[Mark],
+    tell: list[str],
+    more: list[Finding],
+    *,
+    earlier: bool,
+    moment: datetime,
+) -> bool:
+    """One dose in words. False when it may be the same dose that someone else noted:
+    then it is asked about, and nothing is kept yet."""
+    at = wall_time(chart, moment, seen.at)
+    line: Line | None = None
+    if seen.med and seen.value in ("missed", "refused", "vomited_up"):
+        line = line_behind(chart, seen.med, moment)
+    elif seen.med:
+        behind = line_behind(chart, seen.med, moment) if seen.at is None else None
+        waits = behind is not None and behind.state in ("open", "unanswered")
+        line = behind if waits else line_for(chart, seen.med, at)
+        if waits and earlier and behind is not None and behind.item.slot_at:
+            at = min(behind.item.slot_at, moment)  # "this morning": about when it was due
+    if seen.value == "doubled":
+        return True  # the medicine is held by the rule of a dose given twice
+    if line is None:
+        if seen.value == "given":
+            more += as_needed_too_close(chart, seen.med, at)
+        return True
+    if seen.value == "given":
+        if line.state == "answered" and line.choice == "given":
+            twice.ask_same(ctx, out, chart, person, line, at)
+            return False
+        marks.append(Mark(line.id, "answered", "given", person.name, at, source, person.id))
+        words, findings = after_given(ctx, out, chart, line, at, person.lang)
+        tell += words
+        more += findings
+    elif seen.value in ("missed", "refused"):
+        if line.state != "answered":
+            marks.append(Mark(line.id, "answered", seen.value, person.name, at, source, person.id))
+        following = next_words(ctx, chart, line, person.lang)
+        tell.append(ctx.words.say("dose_missed", person.lang, next=following).strip())
+    return True
+
+
+def _answer(
+    ctx: AtHome,
+    out: Effects,
+    chart: Chart,
+    person: Person,
+    reading: Reading,
+    text: str,
+    observations: Sequence[Observation],
+    findings: Sequence[Finding],
+    tell: Sequence[str],
+    corrected: bool,
+) -> None:
+    """What the owner hears back: what to do first, then what was understood."""
+    words, lang = ctx.words, person.lang
+    urgent = advice_for(ctx, chart, findings, lang)
+    top = max((finding.urgency for finding in findings), default=Urgency.none)
+    mode = ctx.standing(chart).mode
+    if isinstance(mode, Over) and mode.reason is not End.ended:
+        text = words.say("death_after", lang, phone=both_phones(ctx, lang))
+        out.tell(person, Purpose.answer, text, patient=chart.id, topic=AboutPatient(chart.id))
+        return
+    if top is Urgency.emergency:
+        # Whom to phone and what to do: nothing else stands in the way of it.
+        out.tell(
+            person, Purpose.urgent, "\n\n".join(urgent), patient=chart.id,
+            topic=AboutPatient(chart.id), urgent=True,
+            buttons=emergency_buttons(ctx, person.chat, chart, lang),
+        )  # fmt: skip
+        return
+    if any(one.about == "life" for one in observations):
+        text = words.say("death_told", lang, name=chart.name, phone=both_phones(ctx, lang))
+        out.tell(person, Purpose.farewell, text, patient=chart.id, topic=AboutPatient(chart.id))
+        return
+    parts = list(urgent) if top is Urgency.same_day else []
+    noted = [one for one in observations if one.about != "request"]
+    if noted:
+        what = words.observations(noted, lang)
+        matters = bool(urgent) or any(one.unsure for one in noted)
+        key = "noted_unsure" if matters else "noted"
+        several = sum(not one.over for one in ctx.charts) > 1
+        said = words.say(key, lang, what=what)
+        parts.append(f"{chart.name} · {said}" if several else said)
+    if corrected:
+        parts.insert(0, words.say("corrected", lang))
+    asked_something = any(
+        one.about == "request" and one.value == "question" for one in observations
+    )
+    if asked_something or reading.questions:
+        parts += answer_question(ctx, chart, reading.questions, observations, lang, text)
+    parts += tell
+    if top is Urgency.next_day:
+        parts += urgent
+    if chart.over and top is Urgency.none:  # else it is said whom to phone
+        parts.append(words.say("ended_reply", lang, name=chart.name, phone=both_phones(ctx, lang)))
+    if parts:
+        out.tell(
+            person,
+            Purpose.answer,
+            "\n\n".join(parts),
+            patient=chart.id,
+            topic=AboutPatient(chart.id),
+        )
+
+
+def _requests(
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, observations: Sequence[Observation]
+) -> None:
+    """Stop and later: what an owner may ask of the bot itself."""
+    wanted = {one.value for one in observations if one.about == "request"}
+    words, lang = ctx.words, person.lang
+    if "stop" in wanted:
+        row = (
+            ctx.button(person.chat, words.say("stop_yes", lang), Leaving("yes", chart.id)),
+            ctx.button(person.chat, words.say("stop_no", lang), Leaving("no", chart.id)),
+        )
+        text = words.say("stop_ask", lang, name=chart.name)
+        out.tell(person, Purpose.admin, text, buttons=(row,), patient=chart.id)
+    if "snooze" in wanted:
+        asked = chart.asked(ctx.now)
+        said = next(one for one in observations if one.value == "snooze")
+        at = snoozed_until(ctx, chart, said)
+        until = when(chart.local(at), chart.local(ctx.now), lang)
+        key = "paused_until" if asked else "nothing_open"
+        out.tell(person, Purpose.answer, words.say(key, lang, at=until), patient=chart.id)
+        if asked:
+            data = {"prompt": asked[0].id, "asked": True}
+            out.add(Due(f"remind:{asked[0].id}", "remind", at, chart.id, data))
+
+
+def snoozed_until(ctx: AtHome, chart: Chart, said: Observation) -> datetime:
+    """The time that was said: after so long, or at that hour; an hour where none was."""
+    if said.at is not None:
+        hour, minute = said.at.split(":")
+        local = chart.local(ctx.now)
+        at = datetime.combine(local.date(), time(int(hour), int(minute)), local.tzinfo)
+        if at <= local:
+            at += timedelta(days=1)
+        return at.astimezone(ctx.now.tzinfo)
+    if said.minutes is not None:
+        return ctx.now + timedelta(minutes=said.minutes)
+    return ctx.now + (timedelta(hours=said.hours) if said.hours else SNOOZE)
+
+
+def _not_understood(
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool
+) -> None:
+    """Ask once; the second time in a row staff get both messages, word for word."""
+    case = talking.case_in_hand(ctx, chart)
+    if case is not None:
+        # Staff and owner are talking and a person reads this: no question, but no silence,
+        # and no case of its own.
+        finding = Finding("wrote-back", Urgency.next_day, case.matter, talking.WROTE_BACK)
+        raise_findings(ctx, out, chart, [finding], said)
+        words = what_happens_now(ctx, chart, Urgency.next_day, person.lang)
+        out.tell(person, Purpose.answer, words, patient=chart.id)
+        return
+    if chart.over or isinstance(ctx.standing(chart).mode, Over):
+        # Nobody is asked back after the end, but a person still reads it.
+        raise_findings(ctx, out, chart, [handed_over(said.text, ctx.rules)], said)
+        return
+    before = ctx.conversation.find(Unclear)
+    if before is None:
+        clarify.ask_once(ctx, out, chart, person, said, rest=rest)
+        return
+    both = f"{before.text}\n{said.text}"
+    clarify.hand_over(ctx, out, chart, replace(before, text=both, source=said.source), person.chat)
+
+
+def cannot_be_read(ctx: AtHome, out: Effects, chart: Chart, person: Person, source: str) -> None:
+    """A sticker, a place, a contact: nothing that we can read, and it may be urgent."""
+    said = Said(person.name, ctx.words.say("not_words", ctx.clinic.language), source)
+    out.add(Heard(chart.id))
+    out.add(Entry("said", person.name, said.text, chart.id, {"source": source}))
+    _not_understood(ctx, out, chart, person, said, rest=False)

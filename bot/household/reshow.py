@@ -1,0 +1,58 @@
+"""Messages that were sent already are brought up to date: buttons go from what is held,
+stopped, given, or asked about, and come back when it is over."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from bot.context.contexts import Context
+from bot.model.chart import Chart, Person, Sheet
+from bot.model.effects import Effects, Rows
+
+from .sheet import prompt_key, reminder_key, sheet_buttons, sheet_text, shown_to
+
+
+FRESH = timedelta(hours=24)
+"""Older messages are left as they are; a button of theirs is refused when it is pressed."""
+
+
+def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
+    """Edit every copy of a sent prompt that reads otherwise after the event than before."""
+    known = {sheet.id: sheet for sheet in before.sheets if sheet.sent_at is not None}
+    everything = _bound_anew(before, after)
+    for sheet in after.sheets:
+        old = known.get(sheet.id)
+        if old is None or (old == sheet and not everything):
+            continue
+        if ctx.now - sheet.due_at > FRESH and old == sheet:
+            continue
+        for person in after.people:
+            was = _looks(ctx, before, old, person)
+            text, rows = _looks(ctx, after, sheet, person)
+            if (text, rows) == was:
+                continue
+            out.edit(person.chat, prompt_key(sheet, person.chat), text, rows, patient=after.id)
+            if sheet.reminded:
+                key = reminder_key(sheet, person.chat)
+                out.edit(person.chat, key, text, rows, patient=after.id)
+
+
+def _bound_anew(before: Chart, after: Chart) -> bool:
+    """Whether something that governs every prompt is otherwise now."""
+    return (
+        before.holds != after.holds
+        or before.late_taps != after.late_taps
+        or before.state != after.state
+        or before.cases != after.cases
+        or before.plan != after.plan
+        or before.dose_lines != after.dose_lines
+        or before.history != after.history
+    )
+
+
+def _looks(ctx: Context, chart: Chart, sheet: Sheet, person: Person) -> tuple[str, Rows]:
+    theirs = shown_to(sheet, person)
+    return (
+        sheet_text(ctx, chart, theirs, person.lang),
+        sheet_buttons(ctx, person.chat, chart, theirs, person.lang),
+    )

@@ -1,0 +1,187 @@
+"""How a prompt looks in a chat: numbered lines, a row of buttons for each open one."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from bot.context.contexts import Context
+from bot.context.words import Words, clock, when
+from bot.dosing.showable import AskedWhen, Held, Stopped, TooSoon, WhyNot, why_not
+from bot.model.action import TakeBack, TapAll, TapLine
+from bot.model.chart import Chart, Line, Person, Sheet
+from bot.model.chat import Button
+from bot.model.effects import Effects, Mark, Rows
+from bot.model.observation import Observation
+from bot.model.purpose import Purpose
+from bot.model.text import Lang
+from bot.model.topic import AboutPrompt
+
+
+def sheet_text(ctx: Context, chart: Chart, sheet: Sheet, lang: Lang, first: str = "") -> str:
+    """The words of a prompt, with what became of each line behind it.
+
+    ``first`` makes it a reminder: only what still waits, under these words.
+    """
+    day = chart.day(sheet.due_at)
+    head = ctx.words.say("head", lang, name=chart.name, day=day)
+    lines = [first, head] if first else [head]
+    numbered = _numbers(sheet)
+    for line in tappable(ctx, chart, sheet) if first else sheet.lines:
+        number = f"{numbered[line.id]}. " if line.id in numbered and len(numbered) > 1 else ""
+        lines.append(f"{number}{line.item.text.say(lang)}{_after(ctx, chart, line, lang)}")
+    return "\n".join(lines)
+
+
+def _numbers(sheet: Sheet) -> dict[int, int]:
+    """Line id → its number; notices have none, nor have doses that wait for staff: they were
+    not in the message that first came."""
+    asking = [line for line in sheet.lines if line.item.kind != "notice" and line.state != "held"]
+    return {line.id: number for number, line in enumerate(asking, 1)}
+
+
+def _after(ctx: Context, chart: Chart, line: Line, lang: Lang) -> str:
+    """What became of a line, or why it has no button."""
+    if line.state == "answered":
+        done = ctx.words.say(
+            "answered",
+            lang,
+            choice=choice_label(ctx.words, line, lang),
+            at=clock(chart.local(line.at)) if line.at else "",
+            by=line.by or "",
+        )
+        return f"\n   ✓ {done}"
+    if line.state not in ("open", "unanswered", "held") or line.item.kind == "notice":
+        return ""
+    reason = why_not(chart, ctx.standing(chart), line, ctx.now)
+    words = why_words(ctx, chart, line, reason, lang)
+    if not words and line.state == "held":
+        words = ctx.words.say("held_over", lang)
+    return f"\n   → {words}" if words else ""
+
+
+def why_words(ctx: Context, chart: Chart, line: Line, reason: WhyNot | None, lang: Lang) -> str:
+    """Why a line is not to be done now, in a few words; empty when it may be."""
+    words = ctx.words
+    match reason:
+        case None:
+            return ""
+        case Held():
+            return words.say("held_line", lang)
+        case Stopped():
+            return words.say("stopped_line", lang)
+        case TooSoon(given=given, until=until):
+            return words.say(
+                "soon_line", lang, given=clock(chart.local(given)),
+                until=when(chart.local(until), chart.local(ctx.now), lang),
+            )  # fmt: skip
+        case AskedWhen(tap=tap):
+            by = next((one.name for one in chart.people if one.chat == tap.chat), "")
+            return words.say("given_asked", lang, by=by, at=clock(chart.local(tap.tapped)))
+
+
+def choice_label(words: Words, line: Line, lang: Lang) -> str:
+    """What a line was answered with: the words of a button, or of what was read
+    (kept as ``@topic.value``, so that each reads it in their own language)."""
+    if line.choice and line.choice.startswith("@"):
+        about, _, value = line.choice[1:].partition(".")
+        return words.observation(Observation(about, value), lang)
+    for choice in line.item.choices:
+        if choice.id == line.choice:
+            return choice.label.say(lang)
+    return "✓"
+
+
+def tappable(ctx: Context, chart: Chart, sheet: Sheet) -> list[Line]:
+    """The lines of a prompt that may have buttons now."""
+    standing = ctx.standing(chart)
+    return [
+        line
+        for line in sheet.open
+        if line.item.choices and why_not(chart, standing, line, ctx.now) is None
+    ]
+
+
+def sheet_buttons(ctx: Context, chat: int, chart: Chart, sheet: Sheet, lang: Lang) -> Rows:
+    """A row for each open line that may be done now; "all done" on top where several are."""
+    if chart.over:
+        return ()
+    numbered = _numbers(sheet)
+    rows: list[tuple[Button, ...]] = []
+    waiting = tappable(ctx, chart, sheet)
+    if chart.state == "paused":  # a dose given before the stay is worth knowing there
+        waiting = [line for line in waiting if line.item.kind == "dose"]
+    todo = [line for line in waiting if line.item.kind in ("dose", "session")]
+    if len(todo) > 1:
+        which = ", ".join(str(numbered[line.id]) for line in todo)
+        label = ctx.words.say("all_done", lang, which=which)
+        rows.append((ctx.button(chat, label, TapAll(sheet.id)),))
+    for line in waiting:
+        mark = f"{numbered[line.id]} · " if len(numbered) > 1 else ""
+        made = [
+            ctx.button(chat, f"{mark}{c.label.say(lang)}", TapLine(line.id, c.id))
+            for c in line.item.choices
+        ]
+        width = 3 if len(made) == 3 and all(len(b.label) <= 12 for b in made) else 2
+        rows += [tuple(made[i : i + width]) for i in range(0, len(made), width)]
+    if any(line.state == "answered" and line.source for line in sheet.lines):
+        rows.append((ctx.button(chat, ctx.words.say("undo_button", lang), TakeBack(sheet.id)),))
+    return tuple(rows)
+
+
+def prompt_key(sheet: Sheet, chat: int) -> str:
+    """The key of the message by which a prompt first came to a chat."""
+    return f"prompt:{sheet.id}:{chat}"
+
+
+def reminder_key(sheet: Sheet, chat: int) -> str:
+    """The key of the one reminder of a prompt in a chat."""
+    return f"remind:{sheet.id}:{chat}"
+
+
+def show(
+    ctx: Context, out: Effects, chart: Chart, sheet: Sheet, person: Person, *, remind: bool = False
+) -> None:
+    """Send a prompt, or its one reminder, to a person."""
+    words = ctx.words
+    first = words.say("reminder", person.lang, name=chart.name) if remind else ""
+    dedupe = prompt_key(sheet, person.chat)
+    if remind:
+        dedupe = reminder_key(sheet, person.chat)
+        if sheet.reminded:  # further ones were asked for: "in an hour"
+            dedupe = f"{dedupe}:{int(ctx.now.timestamp()) // 60}"
+    out.tell(
+        person,
+        Purpose.reminder if remind else Purpose.prompt,
+        sheet_text(ctx, chart, sheet, person.lang, first),
+        buttons=sheet_buttons(ctx, person.chat, chart, sheet, person.lang),
+        topic=AboutPrompt(sheet.id, chart.id),
+        patient=chart.id,
+        lines=tuple(tappable(ctx, chart, sheet)) if remind else sheet.lines,
+        dedupe=dedupe,
+        again=words.say("sent_again", person.lang),
+    )
+
+
+def shown_to(sheet: Sheet, person: Person) -> Sheet:
+    """The prompt as a person has it: nobody gets by an edit what they did not want."""
+    lines = tuple(line for line in sheet.lines if person.wanted(line.item.kind))
+    return replace(sheet, lines=lines or sheet.lines)
+
+
+def marked(sheet: Sheet, marks: list[Mark]) -> Sheet:
+    """The sheet as it stands after ``marks``."""
+    by_line = {mark.line: mark for mark in marks}
+    lines = tuple(
+        replace(
+            line,
+            state=by_line[line.id].state,
+            choice=by_line[line.id].choice,
+            by=by_line[line.id].by,
+            at=by_line[line.id].at,
+            source=by_line[line.id].source,
+        )
+        if line.id in by_line
+        else line
+        for line in sheet.lines
+    )
+    return replace(sheet, lines=lines)

@@ -1,0 +1,25 @@
+"""Words from home: an answer to a question of the bot's own, or a reply to be read."""
+
+from __future__ import annotations
+
+from bot.context.contexts import AtHome
+from bot.household import late_told, resumed, twice, wound_words
+from bot.household.reply import reply
+from bot.model.chart import Chart, Person
+from bot.model.chat import Incoming
+from bot.model.effects import Effects
+
+
+def spoken(
+    ctx: AtHome, out: Effects, event: Incoming, chart: Chart, person: Person, text: str,
+    source: str, without: str = "",
+) -> None:  # fmt: skip
+    """Do what ``text`` says. ``without`` as in ``reply``."""
+    answered = (
+        twice.told(ctx, out, event, person, text)
+        or resumed.told(ctx, out, chart, person, text)
+        or late_told.told_when(ctx, out, chart, person, text, source)
+        or wound_words.answered(ctx, out, event, chart, person, text, source)
+    )
+    if not answered:
+        reply(ctx, out, event, chart, person, text, source, without=without)

@@ -1,0 +1,54 @@
+"""While staff and someone at home talk about a case: the words go to that case."""
+
+from __future__ import annotations
+
+import re
+
+from bot.context.contexts import AtHome
+from bot.context.words import clock
+from bot.model.chart import Case, Chart, Person
+from bot.model.conversation import InCase
+from bot.model.effects import Effects
+from bot.model.text import Text
+from bot.model.topic import AboutCase
+
+THANKS = re.compile(
+    r"^\W*((ok|okay|got it|thanks?|thank you|so much|very much|will do|great|perfect|understood"
+    r"|vale|gracias|muchas|listo|entendido|perfecto|de acuerdo|mil)\W*)+$",
+    re.IGNORECASE,
+)
+WROTE_BACK = Text(en="The owner has written back.", es="El dueño ha respondido.")
+
+
+def is_thanks(text: str) -> bool:
+    """Whether the words are a thank-you or an "understood", and nothing more."""
+    return len(text) <= 120 and bool(THANKS.match(text))
+
+
+def case_in_hand(ctx: AtHome, chart: Chart) -> Case | None:
+    """The case in which staff have written to this chat, until it is closed."""
+    open_case = ctx.conversation.find(InCase)
+    if open_case is None:
+        return None
+    return next((one for one in chart.cases if one.id == open_case.case), None)
+
+
+def copy_to_case(ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str) -> None:
+    """While staff talk with an owner, the owner's words go to the case as they are."""
+    case = case_in_hand(ctx, chart)
+    if case is None:
+        return
+    for desk in ctx.desks:
+        if desk.rank == 0:
+            out.say(
+                desk.chat,
+                ctx.words.say(
+                    "case_said",
+                    ctx.clinic.language,
+                    by=f"{person.name} ({chart.name})",
+                    at=clock(chart.local(ctx.now)),
+                    text=text,
+                ),
+                topic=AboutCase(case.id),
+                patient=chart.id,
+            )

@@ -1,0 +1,125 @@
+"""A dose that someone noted already is told of again: the same one, or was a second one given?"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from datetime import UTC, datetime
+
+from bot.cases.cases import Said
+from bot.cases.noting import advice_for, take_note
+from bot.context.contexts import AtHome
+from bot.context.words import clock
+from bot.dosing.dosing import after_given, medicine_of
+from bot.household import clarify
+from bot.model.action import DoseAgain
+from bot.model.chart import Chart, Line, Person
+from bot.model.chat import Incoming
+from bot.model.conversation import SameDose
+from bot.model.effects import Ask, Effects, Entry
+from bot.model.observation import Observation
+from bot.model.purpose import Purpose
+from bot.model.topic import AboutPatient
+
+_SAME = re.compile(
+    r"^\W*(no\W+)?((it'?s|it is|it was|that was|es|era|fue)\s+)?(the\s+|la\s+)?"
+    r"(same( one| dose)?|misma( dosis)?)\W*$",
+    re.IGNORECASE,
+)
+_SECOND = re.compile(
+    r"^\W*((yes|s[ií])\W+)?(a\s+|una\s+)?(second( one| dose)?|segunda( dosis)?)( was given)?\W*$",
+    re.IGNORECASE,
+)
+
+
+def ask_same(
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, line: Line, at: datetime
+) -> None:
+    """Someone noted this dose already: is it the same one, or was a second one given?"""
+    words, lang = ctx.words, person.lang
+    text = words.say(
+        "dose_twice",
+        lang,
+        by=line.by or "",
+        name=chart.name,
+        med=line.item.med or "",
+        at=clock(chart.local(line.at)) if line.at else "",
+    )
+    stamp = int(at.timestamp()) // 60
+    row = (
+        ctx.button(person.chat, words.say("dose_same", lang), DoseAgain(line.id, "same")),
+        ctx.button(person.chat, words.say("dose_second", lang), DoseAgain(line.id, str(stamp))),
+    )
+    out.tell(
+        person,
+        Purpose.question,
+        text,
+        buttons=(row,),
+        patient=chart.id,
+        topic=AboutPatient(chart.id),
+    )
+    question = SameDose(
+        f"twice:{line.id}:{person.chat}",
+        chart.id,
+        person.name,
+        text,
+        ctx.event,
+        line.id,
+        line.item.med or "",
+        stamp,
+    )
+    out.add(Ask(person.chat, question))
+    out.add(clarify.waits(question, person.chat, ctx.now + clarify.PATIENCE))
+
+
+def told(ctx: AtHome, out: Effects, event: Incoming, person: Person, text: str) -> bool:
+    """The question answered in words. False when these are no plain answer."""
+    question = ctx.conversation.find(SameDose)
+    if question is None:
+        return False
+    which = "same" if _SAME.match(text) else str(question.minute) if _SECOND.match(text) else ""
+    return bool(which) and same_dose(ctx, out, event, person, question.line, which)
+
+
+def same_dose(
+    ctx: AtHome, out: Effects, event: Incoming, person: Person, line_id: int, which: str
+) -> bool:
+    """Whether a dose noted twice was one or two."""
+    for chart in ctx.charts:
+        line = next((one for one in chart.dose_lines if one.id == line_id), None)
+        if line is None:
+            continue
+        out.answer(event.callback)
+        clarify.over(out, person.chat, f"twice:{line_id}:{person.chat}")
+        if which == "same":
+            at = f"{chart.local(line.at):%H:%M}" if line.at else ""
+            text = ctx.words.say("dose_same_noted", person.lang, at=at)
+            out.add(Entry("tapped", person.name, text, chart.id))
+            out.tell(person, Purpose.answer, text, patient=chart.id)
+            return True
+        _second_dose(ctx, out, event, person, chart, line_id, which)
+        return True
+    return False
+
+
+def _second_dose(
+    ctx: AtHome,
+    out: Effects,
+    event: Incoming,
+    person: Person,
+    chart: Chart,
+    line_id: int,
+    minute: str,
+) -> None:
+    """A second dose, given at ``minute`` (since the epoch): from now on both times count."""
+    at = datetime.fromtimestamp(int(minute) * 60, UTC) if minute.isdigit() else ctx.now
+    line = next(one for one in chart.dose_lines if one.id == line_id)
+    medicine = medicine_of(chart, line.item.med)
+    label = ctx.words.say("dose_second", person.lang)
+    said = Said(person.name, f"{label}: {line.item.med}", f"tap:{event.update}", by_button=True)
+    med = medicine.name if medicine else line.item.med
+    doubled = Observation("dose", "doubled", med=med, at=clock(chart.local(at)))
+    tell, more = after_given(ctx, out, chart, replace(line, at=None), at, person.lang)
+    findings = take_note(ctx, out, chart, [doubled], said, person=person, more=more)
+    parts = [*advice_for(ctx, chart, findings, person.lang), *tell]
+    out.tell(person, Purpose.answer, "\n\n".join(parts), patient=chart.id, urgent=True)

@@ -1,0 +1,213 @@
+"""Taking back what was said or tapped: the record keeps both."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import timedelta
+
+from bot.cases.cases import Said, tell_of_withdrawal
+from bot.context.contexts import Context
+from bot.context.words import when
+from bot.dosing.dosing import medicine_of
+from bot.model.chart import Chart, Line, Person, Sheet
+from bot.model.effects import CancelDue, Effects, EndHold, Entry, Heard, Mark, MoveLine, Retract
+from bot.model.hold import FromDeath
+from bot.model.purpose import Purpose
+from bot.plan.doses import AskStaff, Yes, may_give, next_dose
+from bot.plan.slots import slots
+
+REACH = timedelta(hours=24)
+"""How far back "undo" reaches."""
+
+
+def last_source(ctx: Context, chart: Chart, person: Person) -> str | None:
+    """What this person said or tapped last, within a day; None when there is nothing."""
+    mine = [
+        noted
+        for noted in chart.history
+        if chart.sources[noted.id][1] == person.id and noted.at >= ctx.now - REACH
+    ]
+    return chart.sources[mine[-1].id][0] if mine else None
+
+
+def retract(
+    ctx: Context, out: Effects, chart: Chart, person: Person, source: str, state: str
+) -> bool:
+    """What came from ``source`` stands no longer; lines that it answered open again.
+
+    True when staff had a case from it (they are told; the case stays open).
+    """
+    out.add(Retract(chart.id, source, state))
+    gone = [n.observation for n in chart.history if chart.sources[n.id][0] == source]
+    if any(one.about == "life" for one in gone):
+        # Not an illness to be looked at first: the very statement is taken back.
+        for hold in chart.holds:
+            if isinstance(hold.cause, FromDeath):
+                out.add(EndHold(chart.id, hold.id, None, person.name))
+    for sheet in chart.sheets:
+        back = "open" if sheet.sent_at else "planned"
+        mine = [line for line in sheet.lines if line.source == source]
+        marks = [Mark(line.id, back) for line in mine]
+        if marks:
+            out.add(*marks)
+    for dose in planned_again(ctx, chart, source):
+        dose.carry_out(out, chart)
+    return tell_of_withdrawal(ctx, out, chart, Said(person.name, "", source))
+
+
+@dataclass(frozen=True, slots=True)
+class PlannedAgain:
+    """A dose that had been moved to ``moved`` comes at its slot again: with its own prompt
+    (``home``), or alone where that is gone."""
+
+    line: Line
+    moved: Sheet
+    home: Sheet | None
+
+    def carry_out(self, out: Effects, chart: Chart) -> None:
+        """Move it, and say so in the log."""
+        slot, item = self.line.item.slot_at, self.line.item
+        if slot is None:
+            return
+        if self.home is not None:
+            out.add(CancelDue(f"prompt:{self.moved.id}"))
+        key = self.home.key if self.home else self.moved.key
+        out.add(
+            MoveLine(chart.id, self.line.id, key, slot, chart.day(slot)),
+            Entry(
+                "plan",
+                "bot",
+                f"{item.med}: {self.moved.due_at.isoformat()} → {slot.isoformat()}",
+                chart.id,
+                {"line": item.id, "why": "the dose that had moved it was taken back"},
+            ),
+        )
+
+
+def planned_again(ctx: Context, chart: Chart, source: str) -> list[PlannedAgain]:
+    """Doses still to come that are later than planned, and need not be once ``source`` is
+    taken back. Where anything else speaks against the planned time (a dose that stands, a
+    case that waits for staff, an order changed since), the later time stays."""
+    meds = {
+        line.item.med
+        for line in chart.dose_lines
+        if line.source == source and line.choice == "given"
+    } | {
+        noted.observation.med
+        for noted in chart.history
+        if chart.sources[noted.id][0] == source and noted.observation.about == "dose"
+    }
+    left = _freed(chart, source)
+    return [
+        PlannedAgain(line, sheet, _home(chart, line))
+        for sheet in chart.sheets
+        if sheet.key.startswith("later:") and sheet.sent_at is None
+        for line in sheet.lines
+        if line.state == "planned"
+        and line.item.med in meds
+        and line.item.slot_at
+        and ctx.now < line.item.slot_at < sheet.due_at
+        and _may_come_as_planned(ctx, left, line)
+    ]
+
+
+def _may_come_as_planned(ctx: Context, left: Chart, line: Line) -> bool:
+    medicine, slot = medicine_of(left, line.item.med), line.item.slot_at
+    if medicine is None or slot is None or ctx.standing(left).holds_on_medicine(medicine.name):
+        return False
+    if slot not in {one.at for one in slots(left.plan, medicine)}:
+        return False
+    known = [one.item.slot_at for one in left.doses(medicine.name) if one.item.slot_at]
+    given = left.given(medicine.name)
+    if isinstance(next_dose(medicine, known, given, ctx.now), AskStaff):
+        return False
+    following = min((at for at in known if at > slot), default=None)
+    return isinstance(may_give(medicine, slot, given, slot, following), Yes)
+
+
+def _home(chart: Chart, line: Line) -> Sheet | None:
+    """The prompt that the line was planned for, while it is still to come."""
+    return next(
+        (
+            sheet
+            for sheet in chart.sheets
+            if sheet.sent_at is None
+            and sheet.due_at == line.item.slot_at
+            and not sheet.key.startswith("later:")
+        ),
+        None,
+    )
+
+
+def without(ctx: Context, chart: Chart, source: str) -> Chart:
+    """The chart as if ``source`` had never been said: what an edited message is read in."""
+    left = _freed(chart, source)
+    for back in planned_again(ctx, chart, source):
+        left = _moved_back(left, back)
+    return left
+
+
+def _moved_back(chart: Chart, back: PlannedAgain) -> Chart:
+    line, slot = back.line, back.line.item.slot_at
+    if back.home is None or slot is None:
+        sheets = tuple(
+            replace(one, due_at=slot or one.due_at) if one.id == back.moved.id else one
+            for one in chart.sheets
+        )
+        return replace(chart, sheets=sheets)
+    line = replace(line, prompt=back.home.id)
+
+    def lines(sheet: Sheet) -> tuple[Line, ...]:
+        others = tuple(one for one in sheet.lines if one.id != line.id)
+        return (*others, line) if sheet.id == line.prompt else others
+
+    return replace(
+        chart,
+        sheets=tuple(replace(sheet, lines=lines(sheet)) for sheet in chart.sheets),
+        dose_lines=tuple(line if one.id == line.id else one for one in chart.dose_lines),
+    )
+
+
+def _freed(chart: Chart, source: str) -> Chart:
+    """The chart without what came from ``source``; doses stay where they were moved to."""
+
+    def freed(line: Line, *, sent: bool) -> Line:
+        if line.source != source:
+            return line
+        state = "open" if sent else "planned"
+        return replace(line, state=state, choice=None, by=None, at=None, source=None)
+
+    sheets = tuple(
+        replace(
+            sheet,
+            lines=tuple(freed(line, sent=sheet.sent_at is not None) for line in sheet.lines),
+        )
+        for sheet in chart.sheets
+    )
+    sent = {sheet.id for sheet in sheets if sheet.sent_at is not None}
+    return replace(
+        chart,
+        history=tuple(n for n in chart.history if chart.sources[n.id][0] != source),
+        sheets=sheets,
+        dose_lines=tuple(freed(line, sent=line.prompt in sent) for line in chart.dose_lines),
+    )
+
+
+def take_back(ctx: Context, out: Effects, chart: Chart, person: Person, source: str) -> None:
+    """Undo: retract it, and say what was taken back."""
+    words, lang = ctx.words, person.lang
+    gone = [n.observation for n in chart.history if chart.sources[n.id][0] == source]
+    what = words.observations(gone, lang) or "✓"
+    seen_by_staff = retract(ctx, out, chart, person, source, "undone")
+    parts = [words.say("undone", lang, what=what)]
+    for back in planned_again(ctx, chart, source):
+        slot = chart.local(back.line.item.slot_at or ctx.now)
+        at = when(slot, chart.local(ctx.now), lang)
+        parts.append(
+            words.say("undone_dose", lang, name=chart.name, med=back.line.item.med, when=at)
+        )
+    if seen_by_staff:
+        parts.append(words.say("undone_case", lang))
+    out.add(Heard(chart.id))
+    out.add(Entry("undone", person.name, what, chart.id, {"source": source}))
+    out.tell(person, Purpose.answer, " ".join(parts), patient=chart.id)

@@ -1,0 +1,231 @@
+"""What a button does: one type for each, encoded behind it and decoded to the same."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import ClassVar
+
+from .coding import Coding
+
+# -- at home ----------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class TapLine:
+    """One line of a prompt is answered."""
+
+    code: ClassVar[str] = "i"
+    line: int
+    choice: str
+
+
+@dataclass(frozen=True, slots=True)
+class TapAll:
+    """Everything to be done on this prompt was done."""
+
+    code: ClassVar[str] = "a"
+    prompt: int
+
+
+@dataclass(frozen=True, slots=True)
+class WhenGiven:
+    """When doses (``lines``, joined by ``-``) that were tapped late were given: ``s`` about
+    their hour, ``n`` just now, ``x`` not at all."""
+
+    code: ClassVar[str] = "g"
+    prompt: int
+    lines: str
+    how: str
+
+
+@dataclass(frozen=True, slots=True)
+class TakeBack:
+    """The last tap on this prompt is taken back."""
+
+    code: ClassVar[str] = "z"
+    prompt: int
+
+
+@dataclass(frozen=True, slots=True)
+class DoseAgain:
+    """A dose told twice: ``same``, or the minute (since the epoch) of the second."""
+
+    code: ClassVar[str] = "x"
+    line: int
+    which: str
+
+
+@dataclass(frozen=True, slots=True)
+class ThisPatient:
+    """Words that waited are about this one."""
+
+    code: ClassVar[str] = "w"
+    patient: int
+
+
+@dataclass(frozen=True, slots=True)
+class Speak:
+    """The language of the one who taps."""
+
+    code: ClassVar[str] = "l"
+    lang: str
+
+
+@dataclass(frozen=True, slots=True)
+class Seen:
+    """What was meant by an unclear message: an observation."""
+
+    code: ClassVar[str] = "v"
+    patient: int
+    about: str
+    value: str
+
+
+@dataclass(frozen=True, slots=True)
+class AskAbout:
+    """An unclear message was about this; ``clinic``: staff are to read it."""
+
+    code: ClassVar[str] = "q"
+    topic: str
+    patient: int
+
+
+@dataclass(frozen=True, slots=True)
+class Healed:
+    """A button of the question how the wound healed."""
+
+    code: ClassVar[str] = "y"
+    day: int
+    what: str
+    patient: int
+
+
+@dataclass(frozen=True, slots=True)
+class Wish:
+    """What someone wants of the bot itself."""
+
+    code: ClassVar[str] = "m"
+    wish: str
+    patient: int
+
+
+@dataclass(frozen=True, slots=True)
+class OwnHours:
+    """Own hours, or which messages somebody wants."""
+
+    code: ClassVar[str] = "h"
+    what: str
+    patient: int
+
+
+@dataclass(frozen=True, slots=True)
+class Leaving:
+    """No more messages: ``yes``, ``no``, or ``data`` to be deleted, too."""
+
+    code: ClassVar[str] = "s"
+    how: str
+    patient: int
+
+
+@dataclass(frozen=True, slots=True)
+class OnTheWay:
+    """How it stands in an emergency: ``phoning``, ``going``, ``arrived``, ``mistake``."""
+
+    code: ClassVar[str] = "e"
+    what: str
+    patient: int
+
+
+@dataclass(frozen=True, slots=True)
+class LastInHospital:
+    """Back from the clinic: when a medicine (its place in the plan) was last given there."""
+
+    code: ClassVar[str] = "k"
+    place: int
+    hours: str
+    patient: int
+
+
+HomeAction = (
+    TapLine | TapAll | WhenGiven | TakeBack | DoseAgain | ThisPatient | Speak | Seen | AskAbout
+    | Healed | Wish | OwnHours | Leaving | OnTheWay | LastInHospital
+)  # fmt: skip
+
+# -- at the desk ------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class OnCase:
+    """Something is done with a case."""
+
+    code: ClassVar[str] = "c"
+    case: str
+    act: str
+
+
+@dataclass(frozen=True, slots=True)
+class OnHold:
+    """A hold is released, kept, or what it holds is stopped: ``release``, ``keep``, ``stop``."""
+
+    code: ClassVar[str] = "u"
+    patient: int
+    act: str
+    target: str
+
+
+@dataclass(frozen=True, slots=True)
+class BoardSection:
+    """A section of the board in full."""
+
+    code: ClassVar[str] = "b"
+    section: str
+
+
+@dataclass(frozen=True, slots=True)
+class OnPlan:
+    """A step of the dialogue that changes a plan."""
+
+    code: ClassVar[str] = "t"
+    patient: int
+    step: str
+
+
+@dataclass(frozen=True, slots=True)
+class OnRecheck:
+    """A decision under a recheck."""
+
+    code: ClassVar[str] = "p"
+    patient: int
+    choice: str
+    review: int
+
+
+@dataclass(frozen=True, slots=True)
+class RemovePerson:
+    """Someone at home gets no more messages about a patient."""
+
+    code: ClassVar[str] = "o"
+    patient: int
+    person: int
+
+
+@dataclass(frozen=True, slots=True)
+class ConfirmOrder:
+    """An order that a clinician looked at is kept (``keep``) or left (``leave``)."""
+
+    code: ClassVar[str] = "n"
+    act: str
+    key: str
+
+
+DeskAction = (
+    OnCase | OnHold | BoardSection | OnPlan | OnRecheck | RemovePerson | ConfirmOrder
+)  # fmt: skip
+Action = HomeAction | DeskAction
+
+HOME = (
+    TapLine, TapAll, WhenGiven, TakeBack, DoseAgain, ThisPatient, Speak, Seen, AskAbout, Healed,
+    Wish, OwnHours, Leaving, OnTheWay, LastInHospital,
+)  # fmt: skip
+DESK = (OnCase, OnHold, BoardSection, OnPlan, OnRecheck, RemovePerson, ConfirmOrder)
+ACTIONS: Coding[Action] = Coding((*HOME, *DESK), ".")

@@ -1,0 +1,70 @@
+"""Identities: what tells two persons, patients, cases or events apart. A name is for showing."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import NewType
+
+PersonId = NewType("PersonId", int)
+"""Someone who takes care of a patient at home."""
+MemberId = NewType("MemberId", int)
+"""Someone of the practice."""
+PatientId = NewType("PatientId", int)
+LineId = NewType("LineId", int)
+"""One line of a prompt of one patient."""
+PromptId = NewType("PromptId", int)
+ObservationId = NewType("ObservationId", int)
+PictureId = NewType("PictureId", int)
+ChatId = NewType("ChatId", int)
+"""The platform's id of a chat."""
+CaseId = NewType("CaseId", str)
+HoldId = NewType("HoldId", str)
+EventId = NewType("EventId", str)
+"""One event that came in or fell due: ``update:812``, ``due:silence:4:2026-03-05``. All
+that it causes carries it: observations, log, cases, holds, messages."""
+SourceId = NewType("SourceId", str)
+"""What a statement came from and is taken back or changed with: see ``message_source``."""
+
+
+HOSPITAL = "hospital:"
+"""How the source of what was told of a stay begins."""
+
+
+@dataclass(frozen=True, slots=True)
+class Cause:
+    """What a row comes from: the event, and who caused it: someone at home, or of the
+    practice. All empty: the program itself, or a row from before events had ids."""
+
+    event: EventId | None = None
+    person: PersonId | None = None
+    member: MemberId | None = None
+
+
+def message_source(chat: int, message: int) -> SourceId:
+    """A message, which may be edited later."""
+    return SourceId(f"message:{chat}:{message}")
+
+
+def tap_source(update: int) -> SourceId:
+    """One press of a button."""
+    return SourceId(f"tap:{update}")
+
+
+def picture_source(picture: int) -> SourceId:
+    """A picture or film that answered a line."""
+    return SourceId(f"picture:{picture}")
+
+
+def hospital_source(update: int) -> SourceId:
+    """What was told of a stay in the clinic."""
+    return SourceId(f"{HOSPITAL}{update}")
+
+
+def update_event(update: int) -> EventId:
+    """An update of the platform."""
+    return EventId(f"update:{update}")
+
+
+def due_event(key: str, due_at: str) -> EventId:
+    """A row of the due table, at the time for which it stood there."""
+    return EventId(f"due:{key}:{due_at}")

@@ -1,0 +1,81 @@
+"""What a message that was sent is about, so that a reply to it finds its way."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import ClassVar
+
+from .coding import Coding
+
+
+@dataclass(frozen=True, slots=True)
+class AboutCase:
+    """A case: an answer to it goes to the owner, or to staff."""
+
+    code: ClassVar[str] = "case"
+    case: str
+
+
+@dataclass(frozen=True, slots=True)
+class AboutPatient:
+    """A patient, and nothing more."""
+
+    code: ClassVar[str] = "patient"
+    patient: int
+
+
+@dataclass(frozen=True, slots=True)
+class AboutPrompt:
+    """A prompt that was sent."""
+
+    code: ClassVar[str] = "prompt"
+    prompt: int
+    patient: int
+
+
+@dataclass(frozen=True, slots=True)
+class AboutUnclear:
+    """The question what was meant."""
+
+    code: ClassVar[str] = "unclear"
+    patient: int
+
+
+@dataclass(frozen=True, slots=True)
+class AboutWound:
+    """The question how the wound healed."""
+
+    code: ClassVar[str] = "wound"
+    day: int
+    patient: int
+
+
+@dataclass(frozen=True, slots=True)
+class AboutChange:
+    """The question why a plan is to be changed. ``key`` is empty where the message itself
+    tells which."""
+
+    code: ClassVar[str] = "reason"
+    patient: int
+    key: str
+
+
+Topic = AboutCase | AboutPatient | AboutPrompt | AboutUnclear | AboutWound | AboutChange
+TOPICS: Coding[Topic] = Coding(
+    (AboutCase, AboutPatient, AboutPrompt, AboutUnclear, AboutWound, AboutChange), ":"
+)
+
+
+def patient_of(topic: Topic | None) -> int | None:
+    """The patient that a topic names itself."""
+    match topic:
+        case (
+            AboutPatient(patient=patient)
+            | AboutPrompt(patient=patient)
+            | AboutUnclear(patient=patient)
+            | AboutWound(patient=patient)
+            | AboutChange(patient=patient)
+        ):
+            return patient
+        case _:
+            return None

@@ -1,0 +1,79 @@
+"""The log as people read it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from datetime import date, datetime
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from bot.model.ids import Cause
+
+from .chain import NOBODY
+
+MARKS = {
+    "said": "said", "tapped": "tapped", "sent": "got", "noted": "noted", "finding": "rule",
+    "case": "case", "page": "paged", "staff": "wrote", "picture": "sent a picture",
+    "unanswered": "no answer", "not_sent": "not sent", "enrolled": "enrolled",
+    "joined": "joined", "left": "left", "plan": "plan", "undone": "took back",
+    "unclear": "not understood", "ended": "ended", "refused": "refused", "link": "link",
+    "blocked": "blocked", "unblocked": "unblocked", "delivery": "delivery", "desk": "desk",
+    "failed": "failed", "erased": "erased",
+    "viewed": "looked", "entered": "review pages", "corrected": "corrected", "note": "note",
+}  # fmt: skip
+"""Kind of an entry → how it is called where people read it."""
+TAIL = 40
+"""So many lines of the log are shown at once in a chat."""
+
+
+@dataclass(frozen=True, slots=True)
+class Record:
+    """One line of the log; ``at`` is UTC."""
+
+    id: int
+    at: datetime
+    kind: str
+    author: str
+    text: str
+    data: dict[str, Any]
+    by: Cause = NOBODY
+
+    def as_dict(self) -> dict[str, Any]:
+        """Ready for JSON Lines."""
+        return {
+            "id": self.id,
+            "at": self.at.isoformat(),
+            "kind": self.kind,
+            "author": self.author,
+            "text": self.text,
+            "data": self.data,
+        }
+
+
+def readable(records: Iterable[Record], zone: str, surgery: date | None) -> Iterator[str]:
+    """Lines for a person: a heading for each day, then time, who, what, and why."""
+    here = ZoneInfo(zone)
+    shown: date | None = None
+    for record in records:
+        local = record.at.astimezone(here)
+        if local.date() != shown:
+            shown = local.date()
+            day = f"day {(shown - surgery).days} · " if surgery else ""
+            yield f"── {day}{shown:%a %d %b %Y} ({zone})"
+        yield f"{local:%H:%M}  {_sentence(record)}"
+
+
+def _sentence(record: Record) -> str:
+    text = " / ".join(part.strip() for part in record.text.splitlines() if part.strip())
+    if record.kind == "sent":
+        # Staff get the whole case with each message; the log shows its head.
+        words = record.text.strip().partition("\n")[0] if record.data.get("staff") else text
+        return f"   → {record.data.get('to', '')}: {words}"
+    verb = MARKS.get(record.kind, record.kind)
+    tail = ""
+    if record.kind == "finding":
+        tail = f"  [{record.data.get('urgency')}, {record.data.get('rule')}]"
+    if record.data.get("why"):
+        tail = f"  ({record.data['why']})"
+    return f"{record.author} · {verb}: {text}{tail}"

@@ -1,0 +1,105 @@
+"""Rows that more than one effect writes: the outbox, the log, what falls due, prompts."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterable
+from datetime import datetime
+
+from bot.model.chat import Outgoing
+from bot.model.ids import Cause
+from bot.model.plan import Prompt
+from bot.records.chain import NOBODY
+
+from .audit import append
+from .database import Tx, pack, stamp
+
+
+def send(tx: Tx, messages: Iterable[Outgoing], now: datetime, by: Cause = NOBODY) -> None:
+    """Into the outbox; a message whose key is there already is not added again."""
+    for message in messages:
+        added = tx.run(
+            "outbox_add",
+            dedupe=message.dedupe,
+            kind=message.kind,
+            chat_id=message.chat,
+            body=message.model_dump_json(exclude_defaults=True),
+            topic=message.topic,
+            patient_id=message.patient,
+            urgent=int(message.urgent),
+            event=by.event,
+            now=stamp(now),
+        )
+        if added and message.kind == "send" and message.patient is not None:
+            to = tx.one("name_of_chat", chat_id=message.chat)
+            data: dict[str, object] = {
+                "to": to["name"] if to else str(message.chat),
+                "staff": bool(to and to["staff"]),
+                "key": message.dedupe,
+            }
+            log(tx, "sent", "bot", message.text, now, message.patient, data, by)
+
+
+def log(
+    tx: Tx,
+    kind: str,
+    author: str,
+    text: str,
+    now: datetime,
+    patient: int | None = None,
+    data: dict[str, object] | None = None,
+    by: Cause = NOBODY,
+) -> None:
+    """One line of the log, sealed to the one before."""
+    append(tx, kind, author, text, now, patient, data or {}, by)
+
+
+def put_due(
+    tx: Tx,
+    key: str,
+    kind: str,
+    at: datetime,
+    patient: int | None,
+    data: dict[str, object] | None = None,
+) -> None:
+    """A row of the due table; one with the same key is replaced."""
+    tx.run(
+        "due_put", key=key, patient_id=patient, kind=kind, due_at=stamp(at), data=pack(data or {})
+    )
+
+
+def add_prompts(tx: Tx, patient: int, prompts: Iterable[Prompt]) -> None:
+    """Planned prompts with their lines, each with a row in the due table."""
+    for prompt in prompts:
+        row = tx.one(
+            "prompt_add", patient_id=patient, key=prompt.key, due_at=stamp(prompt.due_at),
+            day=prompt.day, moved=0,
+        )  # fmt: skip
+        if row is None:
+            raise ValueError("the prompt could not be stored")
+        tx.many(
+            "item_add",
+            [
+                {
+                    "patient_id": patient,
+                    "prompt_id": row["id"],
+                    "item_id": item.id,
+                    "kind": item.kind,
+                    "med": item.med,
+                    "slot_at": stamp(item.slot_at) if item.slot_at else None,
+                    "body": item.model_dump_json(exclude_defaults=True),
+                }
+                for item in prompt.items
+            ],
+        )
+        put_due(tx, f"prompt:{row['id']}", "prompt", prompt.due_at, patient, {"prompt": row["id"]})
+
+
+def move_chat(tx: Tx, old: int, new: int) -> None:
+    """A group got a new id: staff chat, threads and everything that still waits follow."""
+    tx.run("chat_moved_add", old=old, new=new)
+    tx.run("desk_move", old=old, new=new)
+    tx.run("thread_move", old=old, new=new)
+    for row in tx.all("outbox_of_chat", chat_id=old):
+        body = {**json.loads(row["body"]), "chat": new}
+        tx.run("outbox_move_chat", id=row["id"], new=new, body=pack(body))

@@ -1,0 +1,300 @@
+"""What is thought of a patient after effects is what the database says after them."""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Callable, Iterator
+from dataclasses import replace
+from datetime import UTC, timedelta
+from functools import cache
+from typing import Any
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from bot.desk.enrol import enrol
+from bot.model import effects as o
+from bot.model.chart import Chart, Sheet, WoundCheck
+from bot.model.effects import Effects
+from bot.model.evolve import evolve, late_key
+from bot.model.healing import Healing
+from bot.model.hold import (
+    AntiInflammatories,
+    AtTime,
+    ByAnswer,
+    ByClinician,
+    FromDeath,
+    FromEmergency,
+    FromFinding,
+    FromStaff,
+    HeldMedicine,
+    Hold,
+    Walks,
+)
+from bot.model.ids import CaseId, EventId, HoldId, MemberId
+from bot.model.observation import Observation
+from bot.model.settings import Clinic, PagingStep
+from bot.model.text import Text
+from bot.model.urgency import Urgency
+from bot.plan.prompts import rebuild
+from bot.protocol.library import protocols
+from bot.store import load
+from bot.store.apply import apply
+from bot.store.database import Database, Tx
+from tests.service.box import CLINIC, at, plan
+
+NOW = at(2, 9, 30).astimezone(UTC)
+"""The morning of day 2: prompts of yesterday and of this morning lie behind."""
+WINDOW = (NOW - load.BACK, NOW + load.AHEAD)
+DOSES = (NOW - load.DOSES, NOW + load.DOSES)
+
+
+@cache
+def begun() -> bytes:
+    """A database with Canela two days at home, two people with her, one nurse."""
+    plain = sqlite3.connect(":memory:", isolation_level=None)
+    Database._prepare(plain)
+    tx = Tx(plain)
+    out = Effects(EventId("enrol:Canela"))
+    enrol(out, plan(), protocols()["general-orthopaedic"], Clinic.model_validate(CLINIC),
+          by="Dr Okafor", code="one", now=at(0, 15))  # fmt: skip
+    for number, name in ((11, "Inés"), (12, "Marco")):
+        out.add(
+            o.Invite(f"link{number}", "owner", "Dr Okafor", at(9, 9), 1),
+            o.Join(f"link{number}", 1, number, number, name, "en"),
+        )
+    out.add(o.JoinStaff(99, "Kim, nurse", "staff"))
+    apply(tx, out, at(0, 15))
+    chart = load.chart(tx, 1, NOW)
+    assert chart is not None
+    sent = Effects(EventId("due:prompt"))
+    for sheet in chart.sheets:
+        if sheet.due_at <= NOW:
+            sent.add(*(o.Mark(line.id, "open") for line in sheet.lines), o.PromptSent(sheet.id))
+    apply(tx, sent, NOW - timedelta(hours=1))
+    image = plain.serialize()
+    plain.close()
+    return image
+
+
+@pytest.fixture
+def tx() -> Iterator[Tx]:
+    """That database, fresh."""
+    yield from opened()
+
+
+def opened() -> Iterator[Tx]:
+    plain = sqlite3.connect(":memory:", isolation_level=None)
+    plain.deserialize(begun())
+    plain.row_factory = sqlite3.Row
+    plain.execute("PRAGMA foreign_keys = ON")
+    yield Tx(plain)
+    plain.close()
+
+
+def loaded(tx: Tx) -> Chart:
+    chart = load.chart(tx, 1, NOW)
+    assert chart is not None
+    return chart
+
+
+# ---- What is compared: all but the numbers that only the database gives -------------------
+
+
+def _sheet(sheet: Sheet) -> Any:
+    lines = {line.item.id: replace(line, id=0, prompt=0) for line in sheet.lines}
+    return sheet.due_at, sheet.day, sheet.sent_at, sheet.reminded, lines
+
+
+def seen(chart: Chart) -> dict[str, Any]:
+    return {
+        "plan": chart.plan,
+        "state": chart.state,
+        "heard": chart.last_heard,
+        "people": chart.people,
+        "history": sorted(
+            (n.at, n.day, repr(n.observation), repr(chart.sources[n.id])) for n in chart.history
+        ),
+        "sheets": {
+            sheet.key: _sheet(sheet)
+            for sheet in chart.sheets
+            if sheet.lines and WINDOW[0] <= sheet.due_at <= WINDOW[1]
+        },
+        "doses": {
+            line.item.id: replace(line, id=0, prompt=0)
+            for line in chart.dose_lines
+            if line.item.slot_at and DOSES[0] <= line.item.slot_at <= DOSES[1]
+        },
+        "cases": {case.id: case for case in chart.cases},
+        "next case": chart.next_case,
+        "wounds": chart.wounds,
+        "late": {late_key(tap): tap for tap in chart.late_taps},
+        "holds": {hold.id: hold for hold in chart.holds},
+    }
+
+
+# ---- Effects of every kind that a chart shows ---------------------------------------------
+
+Draw = Callable[[st.SearchStrategy[Any]], Any]
+TIMES = st.integers(-600, 600).map(lambda minutes: NOW + timedelta(minutes=minutes))
+SOURCES = st.sampled_from(["message:11:1", "message:11:2", "tap:7"])
+STEP = PagingStep(again_after_minutes=60)
+OBSERVATIONS = st.sampled_from(
+    [
+        Observation("vomiting", "yes", count=2),
+        Observation("dose", "given", med="carprofen", at="08:00"),
+        Observation("weight_bearing", "toe_touching", span=(0, 4), unsure=True),
+        Observation("appetite", "normal"),
+    ]
+)
+CAUSES = st.sampled_from(
+    [
+        FromFinding("vomiting-twice", Text(en="she vomits", es="vomita"), CaseId("1-1"),
+                    EventId("update:3")),
+        FromFinding("eats-nothing", Text(en="she eats nothing", es="no come"), None,
+                    EventId("update:3")),
+        FromStaff(MemberId(1), "Kim, nurse", "none before I ring", EventId("update:4")),
+        FromEmergency(CaseId("1-2")),
+        FromDeath(EventId("update:5")),
+    ]
+)  # fmt: skip
+ENDS = st.sampled_from([ByClinician(), AtTime(NOW + timedelta(hours=6)), ByAnswer("dose")])
+TARGETS = st.sampled_from([AntiInflammatories(), HeldMedicine("carprofen"), Walks()])
+
+
+def _line(draw: Draw, chart: Chart) -> int:
+    return int(draw(st.sampled_from(sorted(line.id for line in chart.lines()))))
+
+
+def _person(draw: Draw, chart: Chart) -> int:
+    return int(draw(st.sampled_from([one.id for one in chart.people] or [1])))
+
+
+def _mark(draw: Draw, chart: Chart) -> o.Effect:
+    state = draw(st.sampled_from(["open", "answered", "unanswered", "held"]))
+    if state != "answered":
+        return o.Mark(_line(draw, chart), state)
+    return o.Mark(
+        _line(draw, chart), state, "given", "Inés", draw(TIMES), draw(SOURCES),
+        draw(st.sampled_from([None, 1, 2])),
+    )  # fmt: skip
+
+
+def _retext(draw: Draw, chart: Chart) -> o.Effect:
+    line = draw(st.sampled_from(chart.lines()))
+    item = line.item.model_copy(update={"text": Text(en="new words", es="otras palabras")})
+    return o.Retext(line.id, item)
+
+
+def _move(draw: Draw, chart: Chart) -> o.Effect:
+    line = draw(st.sampled_from([one for one in chart.lines() if one.item.kind == "dose"]))
+    when = NOW + timedelta(minutes=draw(st.integers(1, 600)))
+    home = [sheet.key for sheet in chart.sheets if sheet.id == line.prompt]
+    key = draw(st.sampled_from([f"later:{line.item.id}", *home]))
+    if key in home:
+        when = next(sheet.due_at for sheet in chart.sheets if sheet.key == key)
+    return o.MoveLine(1, line.id, key, when, chart.day(when))
+
+
+def _plan(draw: Draw, chart: Chart) -> o.Effect:
+    keep = draw(st.sampled_from([1, 2]))
+    new = chart.plan.model_copy(update={"medicines": chart.plan.medicines[:keep]})
+    coming = rebuild(new, chart.protocol, NOW, chart.settled())
+    return o.NewPlan(1, new, coming)
+
+
+def _note(draw: Draw, chart: Chart) -> o.Effect:
+    when = draw(st.none() | TIMES)
+    return o.Note(1, draw(OBSERVATIONS), 2, draw(SOURCES), "Inés", draw(st.none() | st.just(1)),
+                  when)  # fmt: skip
+
+
+def _correct(draw: Draw, chart: Chart) -> o.Effect:
+    if not chart.history:
+        return o.Heard(1)
+    return o.Correct(1, draw(st.sampled_from([one.id for one in chart.history])))
+
+
+def _case(draw: Draw, chart: Chart) -> o.Effect:
+    state = draw(st.sampled_from(["open", "acknowledged", "answered", "closed"]))
+    case = draw(st.sampled_from([f"1-{chart.next_case}", *(one.id for one in chart.cases)]))
+    old = next((one for one in chart.cases if one.id == case), None)
+    return o.CaseChange(
+        case, 1, old.matter if old else "vomiting", draw(st.sampled_from(Urgency)), state,
+        old.opened_at if old else NOW, NOW + timedelta(hours=2), draw(st.integers(0, 4)), STEP,
+        {"entries": [{"source": "message:11:1"}]},
+        by=draw(st.sampled_from(["Kim, nurse", "Dr Okafor"])) if state != "open" else None,
+    )  # fmt: skip
+
+
+def _hold(draw: Draw, chart: Chart) -> o.Effect:
+    name = draw(st.sampled_from(["vomiting", "staff", *(one.id for one in chart.holds)]))
+    return o.PutHold(
+        1, Hold(HoldId(name), draw(TARGETS), draw(TIMES), draw(CAUSES), draw(ENDS),
+                draw(st.booleans())),
+    )  # fmt: skip
+
+
+def _end_hold(draw: Draw, chart: Chart) -> o.Effect:
+    name = draw(st.sampled_from([HoldId("vomiting"), *(one.id for one in chart.holds)]))
+    return o.EndHold(1, name, draw(st.sampled_from([None, 1])), "Dr Okafor")
+
+
+def _late(draw: Draw, chart: Chart) -> o.Effect:
+    sheet = next(one for one in chart.sheets if one.lines)
+    data = {
+        "lines": [sheet.lines[0].id], "prompt": sheet.id, "chat": draw(st.sampled_from([11, 12])),
+        "tapped": NOW.isoformat(), "source": "tap:9",
+    }  # fmt: skip
+    key = f"given:{sheet.id}:{sheet.lines[0].id}:{data['chat']}"
+    return o.Due(key, "given", draw(TIMES), 1, data)
+
+
+def _no_late(draw: Draw, chart: Chart) -> o.Effect:
+    keys = [late_key(tap) for tap in chart.late_taps]
+    return o.CancelDue(draw(st.sampled_from([*keys, "given:0:0:0"])))
+
+
+def _wound(draw: Draw, chart: Chart) -> o.Effect:
+    told = draw(st.sampled_from([None, Healing(problem=True, pus=True)]))
+    by = 1 if told else None
+    drafts: dict[int, tuple[str, ...]] = {} if told else {2: ("pus", "pain")}
+    day = draw(st.sampled_from([30, 90]))
+    before = next((one.asked_at for one in chart.wounds if one.day == day), NOW)
+    return o.WoundPut(1, WoundCheck(day, before, told, NOW if told else None, by, drafts))
+
+
+KINDS: tuple[Callable[[Draw, Chart], o.Effect], ...] = (
+    _mark, _retext, _move, _plan, _note, _correct, _case, _hold, _end_hold, _late, _no_late,
+    _wound,
+    lambda draw, chart: o.Retract(1, draw(SOURCES), "undone"),
+    lambda draw, chart: o.PromptSent(
+        draw(st.sampled_from([one.id for one in chart.sheets if one.sent_at is None]))
+    ),
+    lambda draw, chart: o.Reminded(draw(st.sampled_from([one.id for one in chart.sheets]))),
+    lambda draw, chart: o.Heard(1),
+    lambda draw, chart: o.EndCourse(1, died=draw(st.booleans())),
+    lambda draw, chart: o.SetState(1, draw(st.sampled_from(["active", "paused"]))),
+    lambda draw, chart: o.Hush(1),
+    lambda draw, chart: o.Leave(1, _person(draw, chart)),
+    lambda draw, chart: o.Forget(_person(draw, chart)),
+    lambda draw, chart: o.SetLanguage(_person(draw, chart), "es"),
+    lambda draw, chart: o.Reachable(draw(st.sampled_from([11, 12])), draw(st.booleans())),
+    lambda draw, chart: o.OwnSetting(
+        1, _person(draw, chart), draw(st.sampled_from([None, {}, {"from": "08:00"}])),
+        draw(st.sampled_from([None, "doses"])),
+    ),
+    lambda draw, chart: o.Entry("said", "Inés", "ok", 1, {"source": "message:11:1"}),
+)  # fmt: skip
+
+
+@settings(max_examples=150)
+@given(st.data())
+def test_thought_and_database_agree_after_every_effect(data: st.DataObject) -> None:
+    for tx in opened():
+        for step in range(data.draw(st.integers(1, 6), label="effects")):
+            chart = loaded(tx)
+            effect = data.draw(st.sampled_from(KINDS))(data.draw, chart)
+            apply(tx, Effects(EventId(f"update:{step}"), all=[effect]), NOW)
+            assert seen(evolve(chart, [effect], NOW)) == seen(loaded(tx)), effect
