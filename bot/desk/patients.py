@@ -138,8 +138,11 @@ def waiting_lines(waiting: Sequence[DoseFinding], lang: Lang) -> list[str]:
     lines: list[str] = []
     for place in dict.fromkeys(one.place for one in waiting):
         here = [one for one in waiting if one.place == place]
-        lines += [f"– {one.medicine}: {one.what.say(lang)}" for one in here]
-        lines += dict.fromkeys(f"   {one.both().say(lang)}" for one in here)
+        lines += [f"– {one.what.say(lang)}" for one in here]
+        # How far it is from the order so far names both doses already.
+        compared = [one for one in here if one.stated is not None]
+        rest = [one for one in here if one.kind != "jump"]
+        lines += dict.fromkeys(f"   {one.both().say(lang)}" for one in compared or rest)
     return lines
 
 

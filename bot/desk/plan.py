@@ -14,6 +14,7 @@ from bot.context.contexts import AtDesk
 from bot.desk import medicine
 from bot.desk.board import named
 from bot.desk.enrol import AFTER_LAST, FIRST_LOOK
+from bot.desk.patients import waiting_lines
 from bot.desk.plan_changes import GROUPS, Changed, Group, change, offer
 from bot.household import wound
 from bot.household.resumed import ask_last_doses
@@ -45,6 +46,8 @@ from bot.standing.holds import covered
 
 REASONS = ("decided", "side_effect", "healing", "worse")
 """Ready reasons; the words stand in flows/words.yaml under ``reason_…``."""
+OF_DEATH = {"zd": ("decided", "family"), "zl": ("decided", "mistaken")}
+"""Those for a death and for taking it back: "healing well" would be cruel there."""
 APART = "w-"
 """Before a change: it is asked about in a message of its own, where the one with the button
 (a case, what is held) must stay as it is."""
@@ -134,7 +137,7 @@ def tap(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, patient: int,
     leaf, mark, why = code.partition("!")
     if not mark:
         return _ask_reason(ctx, out, event, chart, leaf)
-    if why not in REASONS:
+    if why not in _reasons(leaf):
         return False
     if not _waits(ctx, chart, leaf, event.message):
         _say_over(ctx, out, event, chart)
@@ -228,9 +231,13 @@ def _question(ctx: AtDesk, chat: int, chart: Chart, leaf: str, made: Changed) ->
     rows = [
         (ctx.button(chat, ctx.words.say(f"reason_{why}", lang),
                 OnPlan(chart.id, f"{leaf}!{why}")),)
-        for why in REASONS
+        for why in _reasons(leaf)
     ]  # fmt: skip
     return text, (*rows, (_cancel(ctx, chat, chart, leaf),))
+
+
+def _reasons(leaf: str) -> tuple[str, ...]:
+    return OF_DEATH.get(leaf.partition("@")[0], REASONS)
 
 
 def reason(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, topic: AboutChange) -> bool:
@@ -275,12 +282,15 @@ def _confirm(
     if not isinstance(order, MedicineOrder) or not _waits(ctx, chart, leaf, event.message):
         _say_over(ctx, out, event, chart)
         return True
+    lang = ctx.clinic.language
+    found = waiting_lines(medicine.waiting_of(chart, order), lang)
     if not order.confirmed:
         order = medicine.confirm(ctx, out, event.chat, actor, chart, order)
     made = medicine.changed(ctx, chart, order)
     text, rows = _question(ctx, event.chat, chart, leaf, made)
-    kept = ctx.words.say("order_kept", ctx.clinic.language, by=actor.name)
-    out.edit(event.chat, "", f"✓ {kept}\n{text}", rows, patient=chart.id, message=event.message)
+    kept = ctx.words.say("order_kept", lang, by=actor.name)
+    whole = "\n".join([f"✓ {kept}", *found, text])
+    out.edit(event.chat, "", whole, rows, patient=chart.id, message=event.message)
     return True
 
 

@@ -27,7 +27,7 @@ from bot.model.action import Leaving
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.chat import Incoming
 from bot.model.conversation import Describe, Unclear
-from bot.model.effects import Due, Effects, Entry, Heard, Mark, Settle
+from bot.model.effects import CaseChange, Due, Effects, Entry, Heard, Mark, Settle
 from bot.model.finding import Finding
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
@@ -384,6 +384,9 @@ def _not_understood(
     ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool
 ) -> None:
     """Ask once; the second time in a row staff get both messages, word for word."""
+    mode = ctx.standing(chart).mode
+    if out.of(CaseChange) and (chart.over or isinstance(mode, Over)):
+        return  # a person reads these very words already
     case = talking.case_in_hand(ctx, chart)
     if case is not None:
         # Staff and owner are talking and a person reads this: no question, but no silence,
@@ -393,9 +396,13 @@ def _not_understood(
         words = what_happens_now(ctx, chart, Urgency.next_day, person.lang)
         out.tell(person, Purpose.answer, words, patient=chart.id)
         return
-    if chart.over or isinstance(ctx.standing(chart).mode, Over):
-        # Nobody is asked back after the end, but a person still reads it.
-        raise_findings(ctx, out, chart, [handed_over(said.text, ctx.rules)], said)
+    if chart.over or isinstance(mode, Over):
+        # Nobody is asked back after the end, but a person still reads it: of one that has
+        # died, beside the word of the death, where it may be taken back.
+        finding = handed_over(said.text, ctx.rules)
+        if isinstance(mode, Over) and mode.reason is not End.ended:
+            finding = replace(finding, matter="life")
+        raise_findings(ctx, out, chart, [finding], said)
         return
     before = ctx.conversation.find(Unclear)
     if before is None:

@@ -38,6 +38,7 @@ __all__ = [
     "confirm",
     "needs_confirmation",
     "needs_confirmation_of",
+    "stop_signs",
     "with_order",
 ]
 
@@ -114,6 +115,18 @@ def cautions_for(plan: Plan, formulary: Formulary) -> list[Text]:
                 if plan.species in caution.species:
                     found[caution.text] = None
     return list(found)
+
+
+def stop_signs(plan: Plan, formulary: Formulary) -> list[tuple[str, Text]]:
+    """For the household: each medicine whose class has signs at which it is stopped, by its
+    name in the plan. One text that several share stands once, with all their names."""
+    found: dict[Text, list[str]] = {}
+    for medicine in plan.medicines:
+        drug = formulary.find(medicine.name)
+        for caution in formulary.classes[drug.drug_class].cautions if drug is not None else ():
+            if plan.species in caution.species:
+                found.setdefault(caution.text, []).append(medicine.name)
+    return [(", ".join(names), text) for text, names in found.items()]
 
 
 class _Check:
