@@ -5,13 +5,12 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import datetime, time, timedelta
+from datetime import datetime
 
 from bot.cases.cases import Said, raise_findings
 from bot.cases.noting import advice_for, take_note
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones, what_happens_now
-from bot.context.words import when
 from bot.dosing.dosing import (
     after_given,
     as_needed_too_close,
@@ -23,11 +22,12 @@ from bot.household import clarify, talking, twice
 from bot.household.emergency import emergency_buttons
 from bot.household.expected import answer_question
 from bot.household.reading_context import context_for, wall_time
+from bot.household.snooze import snooze, snoozed_until
 from bot.model.action import Leaving
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.chat import Incoming
 from bot.model.conversation import Describe, Unclear
-from bot.model.effects import CaseChange, Due, Effects, Entry, Heard, Mark, Settle
+from bot.model.effects import CaseChange, Effects, Entry, Heard, Mark, Settle
 from bot.model.finding import Finding
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
@@ -59,8 +59,6 @@ _BARE_TIME = re.compile(
     re.IGNORECASE,
 )
 """Read as a greeting ("this morning"), but it says when something was."""
-
-SNOOZE = timedelta(hours=1)
 
 
 def reply(
@@ -355,29 +353,9 @@ def _requests(
         text = words.say("stop_ask", lang, name=chart.name)
         out.tell(person, Purpose.admin, text, buttons=(row,), patient=chart.id)
     if "snooze" in wanted:
-        asked = chart.asked(ctx.now)
         said = next(one for one in observations if one.value == "snooze")
-        at = snoozed_until(ctx, chart, said)
-        until = when(chart.local(at), chart.local(ctx.now), lang)
-        key = "paused_until" if asked else "nothing_open"
-        out.tell(person, Purpose.answer, words.say(key, lang, at=until), patient=chart.id)
-        if asked:
-            data = {"prompt": asked[0].id, "asked": True}
-            out.add(Due(f"remind:{asked[0].id}", "remind", at, chart.id, data))
-
-
-def snoozed_until(ctx: AtHome, chart: Chart, said: Observation) -> datetime:
-    """The time that was said: after so long, or at that hour; an hour where none was."""
-    if said.at is not None:
-        hour, minute = said.at.split(":")
-        local = chart.local(ctx.now)
-        at = datetime.combine(local.date(), time(int(hour), int(minute)), local.tzinfo)
-        if at <= local:
-            at += timedelta(days=1)
-        return at.astimezone(ctx.now.tzinfo)
-    if said.minutes is not None:
-        return ctx.now + timedelta(minutes=said.minutes)
-    return ctx.now + (timedelta(hours=said.hours) if said.hours else SNOOZE)
+        told = snooze(ctx, out, chart, person, snoozed_until(ctx, chart, said))
+        out.tell(person, Purpose.answer, told, patient=chart.id)
 
 
 def _not_understood(
