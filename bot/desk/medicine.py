@@ -94,7 +94,8 @@ def topic_of(order: MedicineOrder) -> AboutChange:
 def notes_of(ctx: AtDesk, chart: Chart, medicine: Medicine, told: list[DoseFinding]) -> list[str]:
     """What else the change brings with it that is worth a look, a line each."""
     said = {one.what.en for one in told}
-    return [str(p) for p in _problems(ctx, chart, medicine) if p.what not in said]
+    found = [p for p in _problems(ctx, chart, medicine) if p.what not in said]
+    return [f"⚠ {p.what}. {p.mend}" for p in found]
 
 
 def _problems(ctx: AtDesk, chart: Chart, medicine: Medicine) -> list[Problem]:

@@ -32,7 +32,7 @@ from bot.model.finding import Finding
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.reading import Context, Reading
-from bot.model.topic import AboutPatient, AboutPrompt
+from bot.model.topic import AboutPatient, AboutPrompt, AboutQuestion
 from bot.model.urgency import Urgency
 from bot.reading import read
 from bot.standing.standing import End, Over
@@ -102,7 +102,7 @@ def reply(
     thanked = in_hand and talking.is_thanks(text) and not reading.observations
     if reading.understood or looked_at or thanked:
         talking.copy_to_case(ctx, out, chart, person, text)
-    if (described := ctx.conversation.find(Describe)) is not None:
+    if (described := _describing(ctx, sheet)) is not None:
         out.add(Settle(person.chat, described.key))
     thanks = reading.greeting and reading.understood and not reading.observations
     if thanks and _BARE_TIME.match(text):
@@ -145,11 +145,20 @@ def _asked_sheet(ctx: AtHome, chart: Chart) -> Sheet | None:
 def _asked(ctx: AtHome, sheet: Sheet | None) -> str:
     """The one topic asked about; ``none`` when several were, so that a bare "yes" is
     never taken for all of them."""
-    describing = ctx.conversation.find(Describe)
+    describing = _describing(ctx, sheet)
     if describing is not None:
         return describing.asks  # settled by the reply that it was asked for
     topics = {line.item.asks for line in sheet.open} if sheet else set()
     return topics.pop() if len(topics) == 1 else "none"
+
+
+def _describing(ctx: AtHome, sheet: Sheet | None) -> Describe | None:
+    """The "what do you see?" that is answered, unless a prompt has come after it."""
+    found = talking.answered(ctx, Describe)
+    if found is None or isinstance(ctx.topic, AboutQuestion):
+        return found
+    newer = sheet is not None and sheet.sent_at is not None and sheet.sent_at > found.at
+    return None if newer else found
 
 
 def _is_bare(text: str, sheet: Sheet, context: Context) -> bool:
