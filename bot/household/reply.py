@@ -89,11 +89,11 @@ def reply(
     sheet = _asked_sheet(ctx, chart)
     asked = about or _asked(ctx, sheet)
     context = context_for(chart, asked, person, moment)
-    reading = read(text, context)
+    reading, bare = read(text, context), False
     if of_the_past:
         reading = replace(reading, observations=_of_now(chart, reading.observations))
     if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):
-        reading = replace(reading, understood=False, greeting=False)
+        reading, bare = replace(reading, understood=False, greeting=False), True
     said = Said(person.name, shown or text, source, topics=reading.questions)
     out.add(Heard(chart.id))
     out.add(Entry("said", person.name, text, chart.id, {"source": source, "asked": asked}))
@@ -124,7 +124,7 @@ def reply(
     elif looked_at:
         out.add(Entry("unclear", "bot", text, chart.id, {"source": source}))
     else:
-        _not_understood(ctx, out, chart, person, said, rest=bool(observations))
+        _not_understood(ctx, out, chart, person, said, rest=bool(observations), bare=bare)
 
 
 def _of_now(chart: Chart, seen: Sequence[Observation]) -> tuple[Observation, ...]:
@@ -368,9 +368,11 @@ def _requests(
 
 
 def _not_understood(
-    ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool
-) -> None:
-    """Ask once; the second time in a row staff get both messages, word for word."""
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool,
+    bare: bool = False,
+) -> None:  # fmt: skip
+    """Ask once; the second time in a row staff get both messages, word for word. ``bare``:
+    a "done" to a prompt of several lines, which one tap can say of all."""
     mode = ctx.standing(chart).mode
     if out.of(CaseChange) and (chart.over or isinstance(mode, Over)):
         return  # a person reads these very words already
@@ -393,7 +395,7 @@ def _not_understood(
         return
     before = ctx.conversation.find(Unclear)
     if before is None:
-        clarify.ask_once(ctx, out, chart, person, said, rest=rest)
+        clarify.ask_once(ctx, out, chart, person, said, rest=rest, bare=bare)
         return
     both = f"{before.text}\n{said.text}"
     clarify.hand_over(ctx, out, chart, replace(before, text=both, source=said.source), person.chat)

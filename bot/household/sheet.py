@@ -107,7 +107,7 @@ def tappable(ctx: Context, chart: Chart, sheet: Sheet) -> list[Line]:
 
 def sheet_buttons(ctx: Context, chat: int, chart: Chart, sheet: Sheet, lang: Lang) -> Rows:
     """A row for each open line that may be done now; "all done" on top where several are."""
-    if chart.over:
+    if chart.over or chart.said_dead:
         return ()
     numbered = _numbers(sheet)
     rows: list[tuple[Button, ...]] = []

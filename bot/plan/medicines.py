@@ -77,14 +77,16 @@ def with_order(plan: Plan, medicine: Medicine) -> Plan:
     """The plan with a new medicine, or with a changed order of one that it has.
 
     What is withheld stays so: a new order is no word on whether to go on with it. A changed
-    order keeps its place, which buttons that wait elsewhere name it by.
+    order keeps its place, which buttons that wait elsewhere name it by, and its name, by
+    which the doses given so far are known.
     """
     names = [one.name.casefold() for one in plan.medicines]
     medicines = list(plan.medicines)
     if medicine.name.casefold() in names:
         place = names.index(medicine.name.casefold())
         before = medicines[place]
-        medicines[place] = medicine.model_copy(update={"withheld": before.withheld})
+        same = {"withheld": before.withheld, "name": before.name}
+        medicines[place] = medicine.model_copy(update=same)
     else:
         medicines.append(medicine)
     return Plan.model_validate({**dict(plan), "medicines": tuple(medicines)})

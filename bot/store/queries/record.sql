@@ -74,7 +74,7 @@ SELECT id, at, kind, author, text, data, event, person_id, member_id FROM log WH
 
 -- name: log_written
 SELECT at, patient_id, kind, text, data FROM log
-WHERE kind IN ('staff', 'note', 'plan', 'ended', 'left', 'link', 'desk')
+WHERE kind IN ('staff', 'note', 'plan', 'hold', 'release', 'ended', 'left', 'link', 'desk')
   AND at >= :since AND source = :source
 ORDER BY at, id;
 
