@@ -7,6 +7,7 @@ message passed through the gate or kept back with its reason in the log.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import timedelta
 
@@ -16,17 +17,18 @@ from bot.context.phones import emergency_phones
 from bot.household.emergency import open_emergency, stay_with_it, tell_the_others
 from bot.household.reshow import reshow
 from bot.model.chart import Chart
-from bot.model.effects import Due, Effect, Effects, Entry, PutHold, Say, Tell
+from bot.model.effects import Due, Effect, Effects, EndHold, Entry, PutHold, Say, Tell
 from bot.model.evolve import evolve
-from bot.model.hold import Hold
-from bot.model.ids import LineId, PersonId
+from bot.model.hold import Hold, encode
+from bot.model.ids import LineId, MemberId, PersonId
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
 from bot.standing.gate import Draft, DraftLine, Passed, gate
+from bot.standing.holds import covered
 from bot.standing.of_chart import standing_of
 from bot.standing.pain import pain_deadline
 from bot.standing.standing import Emergency, Over, Standing
-from bot.standing.words import hold_notice
+from bot.standing.words import hold_notice, target_words
 
 Event = AtHome | AtDesk | FellDue
 
@@ -35,6 +37,7 @@ def bind(ctx: Event, out: Effects) -> Effects:
     """The effects of one event, bound by the standing of the patients that it touches."""
     for before in _concerned(ctx, out):
         after = evolve(before, out.all, ctx.now)
+        _end_stopped(ctx, out, before, after)
         _tell_holds(ctx, out, before, after)
         _emergency(ctx, out, before, after)
         after = evolve(before, out.all, ctx.now)
@@ -58,6 +61,28 @@ def _patient(one: Effect) -> int | None:
     if isinstance(one, Say):
         return one.message.patient
     return getattr(one, "patient", None)
+
+
+def _end_stopped(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
+    """A hold on nothing but medicines that a clinician stops now is over: it is the plan that
+    keeps them back from here on, until somebody says to go on."""
+    if not isinstance(ctx, AtDesk) or ctx.actor is None or after.plan == before.plan:
+        return
+    for hold in after.holds:
+        names = covered(hold.target, after.plan)
+        if names and _stopped(after, names, ctx) and not _stopped(before, names, ctx):
+            lang = ctx.clinic.language
+            what = target_words(hold.target, lang, ctx.words, after.plan)
+            data = {"target": encode(hold.target), "stopped": True}
+            out.add(
+                EndHold(after.id, hold.id, MemberId(ctx.actor.id), ctx.actor.name),
+                Entry("release", ctx.actor.name, what, after.id, data),
+            )
+
+
+def _stopped(chart: Chart, names: Sequence[str], ctx: Event) -> bool:
+    meds = {medicine.name: medicine for medicine in chart.plan.medicines}
+    return all(name not in meds or meds[name].is_withheld(ctx.now) for name in names)
 
 
 def _tell_holds(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:

@@ -9,6 +9,7 @@ from bot.context.buttons import digest_of
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones
 from bot.context.words import date_of, when
+from bot.household.expected import held_now
 from bot.model.action import Leaving, Speak, Wish
 from bot.model.chart import Chart, Person
 from bot.model.chat import Button, Incoming
@@ -19,6 +20,10 @@ from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 from bot.plan.prompts import rebuild
 from bot.plan.travel import travel
+from bot.standing.standing import Over, Paused
+
+COMING = 3
+"""How many prompts are told to who asks what is next."""
 
 
 def start_link(bot_name: str, code: str) -> str:
@@ -164,20 +169,33 @@ def move_zone(ctx: AtHome, out: Effects, chart: Chart, person: Person, zone: str
 
 
 def what_next(ctx: AtHome, chart: Chart, lang: Lang) -> str:
-    """The next prompts, with their times."""
-    local_now = chart.local(ctx.now)
+    """The next prompts, with their times, without what is held; and what is held."""
+    local_now, standing = chart.local(ctx.now), ctx.standing(chart)
+    match standing.mode:
+        case Over():
+            return ctx.words.say("next_none", lang, name=chart.name)
+        case Paused():
+            phone = both_phones(ctx, lang)
+            return ctx.words.say("next_paused", lang, name=chart.name, phone=phone)
+        case _:
+            pass
     coming = sorted(
         (s for s in chart.sheets if s.sent_at is None and s.due_at >= ctx.now),
         key=lambda sheet: sheet.due_at,
     )
     lines: list[str] = []
-    for sheet in coming[:3]:
-        at = when(chart.local(sheet.due_at), local_now, lang)
-        items = "; ".join(_first_sentence(line.item.text.say(lang)) for line in sheet.lines)
-        lines.append(f"{at}: {items}")
-    if not lines:
-        return ctx.words.say("next_none", lang, name=chart.name)
-    return "\n".join([ctx.words.say("next_head", lang, name=chart.name), *lines])
+    for sheet in coming:
+        due = [line for line in sheet.lines if not standing.is_held(line.item)]
+        if due and len(lines) < COMING:
+            at = when(chart.local(sheet.due_at), local_now, lang)
+            items = "; ".join(_first_sentence(line.item.text.say(lang)) for line in due)
+            lines.append(f"{at}: {items}")
+    held = held_now(ctx, chart, lang)
+    if lines:
+        lines.insert(0, ctx.words.say("next_head", lang, name=chart.name))
+    elif not held:
+        lines.append(ctx.words.say("next_none", lang, name=chart.name))
+    return "\n".join([*lines, *held])
 
 
 def _first_sentence(text: str) -> str:

@@ -38,8 +38,8 @@ COMMANDS: dict[str, frozenset[str]] = {
 }
 """Whole messages that ask something of the bot itself, plain letters."""
 
-ADMIN = frozenset({"menu", "hours", "leave", "forget"})
-"""Wishes about the chat itself, which stand in no one's way."""
+ADMIN = frozenset({"leave", "forget"})
+"""Wishes to go, which stand in no one's way; the rest waits while an emergency is open."""
 PAUSE = timedelta(hours=1)
 MORNINGS, EVENINGS = (6, 7, 8, 9, 10), (18, 19, 20, 21)
 WANTS = ("all", "doses", "care")

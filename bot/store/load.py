@@ -261,6 +261,9 @@ def roster(tx: Tx, *, ended: bool = False, wanted: str | None = None) -> tuple[R
     cases: dict[int, list[Case]] = {}
     for row in tx.all("cases_open"):
         cases.setdefault(row["patient_id"], []).append(_case(row))
+    holds: dict[int, list[Hold]] = {}
+    for row in tx.all("holds_standing"):
+        holds.setdefault(row["patient_id"], []).append(_hold(row["body"]))
     return tuple(
         RosterLine(
             id=row["id"],
@@ -270,6 +273,7 @@ def roster(tx: Tx, *, ended: bool = False, wanted: str | None = None) -> tuple[R
             enrolled_at=moment(row["enrolled_at"]),
             last_heard=_maybe(row["last_heard_at"]),
             cases=tuple(cases.get(row["id"], ())),
+            holds=tuple(holds.get(row["id"], ())),
         )
         for row in (
             tx.all("patients", ended=int(ended))
