@@ -14,7 +14,7 @@ from bot.model.chat import Button
 from bot.model.effects import CaseChange, Rows
 from bot.model.observation import Observation
 from bot.model.text import Lang
-from bot.standing.standing import Over, PatientState, standing
+from bot.standing.standing import Emergency, Over, PatientState, standing
 from bot.standing.words import held_items
 
 RECENT = 8
@@ -82,9 +82,11 @@ def _held(ctx: Context, chart: Chart, case: CaseChange | Case, lang: Lang) -> li
         return []
     local = chart.local(ctx.now)
     items = held_items(
-        now.all_holds, chart.plan, lang, ctx.words,
+        now.holds, chart.plan, lang, ctx.words,
         lambda at: f"{day_word(chart.local(at), local, lang)} {clock(chart.local(at))}".strip(),
     )  # fmt: skip
+    if isinstance(now.mode, Emergency):
+        items.insert(0, ctx.words.say("case_held_emergency", lang))
     return [ctx.words.say("case_held", lang, items="; ".join(items))] if items else []
 
 

@@ -19,7 +19,7 @@ from bot.household.reshow import reshow
 from bot.model.chart import Chart
 from bot.model.effects import Due, Effect, Effects, EndHold, Entry, PutHold, Say, Tell
 from bot.model.evolve import evolve
-from bot.model.hold import Hold, encode
+from bot.model.hold import encode
 from bot.model.ids import LineId, MemberId, PersonId
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
@@ -38,7 +38,9 @@ def bind(ctx: Event, out: Effects) -> Effects:
     for before in _concerned(ctx, out):
         after = evolve(before, out.all, ctx.now)
         _end_stopped(ctx, out, before, after)
-        _tell_holds(ctx, out, before, after)
+        after = evolve(before, out.all, ctx.now)
+        _watch_holds(ctx, out, before, after)
+        _say_held(ctx, out, before, after)
         _emergency(ctx, out, before, after)
         after = evolve(before, out.all, ctx.now)
         reshow(ctx, out, before, after)
@@ -85,13 +87,10 @@ def _stopped(chart: Chart, names: Sequence[str], ctx: Event) -> bool:
     return all(name not in meds or meds[name].is_withheld(ctx.now) for name in names)
 
 
-def _tell_holds(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
-    """What is held from now on is told to everyone at home, once; and it is looked at again
-    before it can leave an animal in pain."""
+def _watch_holds(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
+    """What is held from now on is looked at again before it can leave an animal in pain."""
     known = {hold.id for hold in before.holds}
     fresh = [hold for hold in after.holds if hold.id not in known]
-    if not fresh:
-        return
     opens = next_opening(ctx.clinic, ctx.now)
     for hold in fresh:
         at = pain_deadline(after.plan, hold, ctx.now, opens)
@@ -99,20 +98,28 @@ def _tell_holds(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
             # Told at once where the case was raised at once; else when the time has come.
             when = max(at, ctx.now + timedelta(minutes=1))
             out.add(Due(f"pain:{hold.id}", "pain", when, after.id, {"hold": hold.id}))
-    untold = [hold for hold in fresh if not hold.told]
-    if untold:
-        _say_held(ctx, out, after, untold)
 
 
-def _say_held(ctx: Event, out: Effects, chart: Chart, holds: list[Hold]) -> None:
-    for person in chart.people:
-        if person.reachable:
-            phone = emergency_phones(ctx, person.lang)
-            text = hold_notice(holds, chart.plan, person.lang, ctx.words, phone)
-            topic = AboutPatient(chart.id)
-            out.tell(person, Purpose.hold_notice, text, patient=chart.id, topic=topic)
-    for hold in holds:
-        out.add(PutHold(chart.id, replace(hold, told=True)))
+def _say_held(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
+    """Everyone at home hears once of each hold; when an emergency is closed of all that is
+    still held, and that the rest goes on. While one is open they know that all waits."""
+    if open_emergency(after) is not None or after.state != "active":
+        return
+    closed = open_emergency(before) is not None
+    holds = [hold for hold in after.holds if closed or not hold.told]
+    for person in after.people:
+        phone = emergency_phones(ctx, person.lang)
+        texts = []
+        if closed:
+            texts.append(ctx.words.say("emergency_over", person.lang, name=after.name, phone=phone))
+        if holds:
+            texts.append(hold_notice(holds, after.plan, person.lang, ctx.words, phone))
+        if texts and person.reachable:
+            out.tell(
+                person, Purpose.hold_notice, "\n\n".join(texts), patient=after.id,
+                topic=AboutPatient(after.id),
+            )  # fmt: skip
+    out.add(*(PutHold(after.id, replace(hold, told=True)) for hold in holds if not hold.told))
 
 
 def _emergency(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:

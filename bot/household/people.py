@@ -72,11 +72,12 @@ def join(ctx: AtHome, out: Effects, event: Incoming, chart: Chart) -> None:
     )  # fmt: skip
     other: Lang = "es" if lang == "en" else "en"
     switch = ctx.button(event.chat, {"en": "English", "es": "Español"}[other], Speak(other))
+    held = "".join(f"\n\n{one}" for one in held_now(ctx, chart, lang))
     newcomer = Person(PersonId(0), sender.user, event.chat, sender.name, lang)
     out.tell(
         newcomer,
         Purpose.admin,
-        f"{text}\n{words.say('welcome_first', lang, when=first)}",
+        f"{text}\n{words.say('welcome_first', lang, when=first)}{held}",
         buttons=(*menu_buttons(ctx, event.chat, chart, lang), (switch,)),
         topic=AboutPatient(chart.id),
         patient=chart.id,

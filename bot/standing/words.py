@@ -25,7 +25,6 @@ from bot.model.plan import Plan
 from bot.model.text import Lang
 
 from .holds import covered
-from .standing import Standing
 
 WORDS: Final = 80
 """Characters of somebody's words in a list of what is held."""
@@ -62,12 +61,6 @@ def cause_words(cause: Cause, lang: Lang, words: Says) -> str:
             return words.say("hold_why_emergency", lang)
         case FromDeath():
             return words.say("hold_why_death", lang)
-
-
-def why(standing: Standing, target: Target, lang: Lang, words: Says) -> str:
-    """Why ``target`` is held, every reason once; empty when it is not."""
-    holds = standing.holds_on_target(target)
-    return _joined((cause_words(hold.cause, lang, words) for hold in holds), lang)
 
 
 def worth_saying(holds: Iterable[Hold]) -> list[Hold]:
