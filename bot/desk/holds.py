@@ -13,7 +13,7 @@ from bot.cases.holding import hold_entry
 from bot.context.contexts import AtDesk
 from bot.context.words import when
 from bot.desk.board import split_name
-from bot.dosing.dosing import medicine_of
+from bot.dosing.order import medicine_of
 from bot.dosing.released import freed_lines
 from bot.model.action import OnHold, OnPlan
 from bot.model.chart import Chart, Member

@@ -110,12 +110,6 @@ def ask_when(
     out.add(Due(due, KIND, tap.until, chart.id, data))
 
 
-def answer_awaited(chart: Chart, med: str, now: datetime) -> datetime | None:
-    """Until when an answer about a dose of ``med`` is waited for, if it is."""
-    taps = (chart.tapped_late(line) for line in chart.doses(med))
-    return max((tap.until for tap in taps if tap and tap.until > now), default=None)
-
-
 def waiting(chart: Chart, chat: int, now: datetime) -> LateTap | None:
     """The last tap in this chat of which it is not told yet when the dose was given."""
     still = {line.id for line in chart.dose_lines if chart.tapped_late(line)}

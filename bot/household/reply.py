@@ -13,11 +13,12 @@ from bot.context.contexts import AtHome
 from bot.context.phones import both_phones, what_happens_now
 from bot.context.words import when
 from bot.dosing.dosing import (
+    after_as_needed,
     after_given,
-    as_needed_too_close,
     line_behind,
     line_for,
     next_words,
+    served,
 )
 from bot.household import clarify, talking, twice
 from bot.household.emergency import emergency_buttons
@@ -255,11 +256,15 @@ def _dose(
         line = behind if waits else line_for(chart, seen.med, at)
         if waits and earlier and behind is not None and behind.item.slot_at:
             at = min(behind.item.slot_at, moment)  # "this morning": about when it was due
+        if waits and line is not None and seen.value == "given":
+            line = served(chart, line, at)
     if seen.value == "doubled":
         return True  # the medicine is held by the rule of a dose given twice
     if line is None:
         if seen.value == "given":
-            more += as_needed_too_close(chart, seen.med, at)
+            words, findings = after_as_needed(ctx, chart, seen.med, at, person.lang)
+            tell += words
+            more += findings
         return True
     if seen.value == "given":
         if line.state == "answered" and line.choice == "given":

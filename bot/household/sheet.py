@@ -6,11 +6,22 @@ from dataclasses import replace
 
 from bot.context.contexts import Context
 from bot.context.words import Words, clock, when
-from bot.dosing.showable import AskedWhen, Held, Stopped, TooSoon, WhyNot, why_not
+from bot.dosing.showable import (
+    AskedWhen,
+    Held,
+    Look,
+    Newer,
+    Past,
+    Stopped,
+    TooSoon,
+    Unsure,
+    look,
+    why_not,
+)
 from bot.model.action import TakeBack, TapAll, TapLine
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.chat import Button
-from bot.model.effects import Effects, Mark, Rows
+from bot.model.effects import Effects, Rows
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
@@ -26,7 +37,7 @@ def sheet_text(ctx: Context, chart: Chart, sheet: Sheet, lang: Lang, first: str 
     head = ctx.words.say("head", lang, name=chart.name, day=day)
     lines = [first, head] if first else [head]
     numbered = _numbers(sheet)
-    for line in tappable(ctx, chart, sheet) if first else sheet.lines:
+    for line in to_do(ctx, chart, sheet) if first else sheet.lines:
         number = f"{numbered[line.id]}. " if line.id in numbered and len(numbered) > 1 else ""
         lines.append(f"{number}{line.item.text.say(lang)}{_after(ctx, chart, line, lang)}")
     return "\n".join(lines)
@@ -52,14 +63,14 @@ def _after(ctx: Context, chart: Chart, line: Line, lang: Lang) -> str:
         return f"\n   ✓ {done}"
     if line.state not in ("open", "unanswered", "held") or line.item.kind == "notice":
         return ""
-    reason = why_not(chart, ctx.standing(chart), line, ctx.now)
+    reason = look(chart, ctx.standing(chart), line, ctx.now)
     words = why_words(ctx, chart, line, reason, lang)
     if not words and line.state == "held":
         words = ctx.words.say("held_over", lang)
     return f"\n   → {words}" if words else ""
 
 
-def why_words(ctx: Context, chart: Chart, line: Line, reason: WhyNot | None, lang: Lang) -> str:
+def why_words(ctx: Context, chart: Chart, line: Line, reason: Look, lang: Lang) -> str:
     """Why a line is not to be done now, in a few words; empty when it may be."""
     words = ctx.words
     match reason:
@@ -69,6 +80,12 @@ def why_words(ctx: Context, chart: Chart, line: Line, reason: WhyNot | None, lan
             return words.say("held_line", lang)
         case Stopped():
             return words.say("stopped_line", lang)
+        case Unsure():
+            return words.say("unsure_line", lang)
+        case Newer():
+            return words.say("newer_line", lang)
+        case Past():
+            return words.say("past_line", lang)
         case TooSoon(given=given, until=until):
             return words.say(
                 "soon_line", lang, given=clock(chart.local(given)),
@@ -98,6 +115,16 @@ def tappable(ctx: Context, chart: Chart, sheet: Sheet) -> list[Line]:
         line
         for line in sheet.open
         if line.item.choices and why_not(chart, standing, line, ctx.now) is None
+    ]
+
+
+def to_do(ctx: Context, chart: Chart, sheet: Sheet) -> list[Line]:
+    """Those of them that may be done now: all a reminder speaks of."""
+    standing = ctx.standing(chart)
+    return [
+        line
+        for line in tappable(ctx, chart, sheet)
+        if look(chart, standing, line, ctx.now) is None
     ]
 
 
@@ -156,7 +183,7 @@ def show(
         buttons=sheet_buttons(ctx, person.chat, chart, sheet, person.lang),
         topic=AboutPrompt(sheet.id, chart.id),
         patient=chart.id,
-        lines=tuple(tappable(ctx, chart, sheet)) if remind else sheet.lines,
+        lines=tuple(to_do(ctx, chart, sheet)) if remind else sheet.lines,
         dedupe=dedupe,
         again=words.say("sent_again", person.lang),
     )
@@ -166,22 +193,3 @@ def shown_to(sheet: Sheet, person: Person) -> Sheet:
     """The prompt as a person has it: nobody gets by an edit what they did not want."""
     lines = tuple(line for line in sheet.lines if person.wanted(line.item.kind))
     return replace(sheet, lines=lines or sheet.lines)
-
-
-def marked(sheet: Sheet, marks: list[Mark]) -> Sheet:
-    """The sheet as it stands after ``marks``."""
-    by_line = {mark.line: mark for mark in marks}
-    lines = tuple(
-        replace(
-            line,
-            state=by_line[line.id].state,
-            choice=by_line[line.id].choice,
-            by=by_line[line.id].by,
-            at=by_line[line.id].at,
-            source=by_line[line.id].source,
-        )
-        if line.id in by_line
-        else line
-        for line in sheet.lines
-    )
-    return replace(sheet, lines=lines)

@@ -10,7 +10,7 @@ from zoneinfo import ZoneInfo
 
 from .chat import Media
 from .healing import Healing
-from .hold import Hold
+from .hold import Hold, Target
 from .ids import HOSPITAL
 from .observation import Noted
 from .plan import Item, Plan
@@ -206,6 +206,14 @@ class Member:
 
 
 @dataclass(frozen=True, slots=True)
+class Release:
+    """A clinician ended a hold on ``target``: doubts about doses before ``at`` are settled."""
+
+    target: Target
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True)
 class Chart:
     """One patient as the event needs it.
 
@@ -234,6 +242,7 @@ class Chart:
     wounds: tuple[WoundCheck, ...] = ()
     late_taps: tuple[LateTap, ...] = ()
     holds: tuple[Hold, ...] = ()
+    releases: tuple[Release, ...] = ()
 
     @property
     def name(self) -> str:
@@ -297,7 +306,7 @@ class Chart:
             line.at for line in self.doses(med) if line.choice == "given" and line.at is not None
         ]
         second = [
-            self._told_at(noted.at, noted.observation.at)
+            self.wall(noted.at, noted.observation.at)
             for noted in self.history
             if noted.observation.value == "doubled"
             and noted.observation.med == med
@@ -312,7 +321,7 @@ class Chart:
         ]
         return sorted([*told, *second, *there])
 
-    def _told_at(self, said: datetime, wall: str) -> datetime:
+    def wall(self, said: datetime, wall: str) -> datetime:
         """The last moment up to ``said`` at which the patient's clock showed ``wall``."""
         local = self.local(said)
         found = datetime.combine(local.date(), time.fromisoformat(wall), local.tzinfo)
