@@ -10,7 +10,7 @@ from bot.model.hold import Hold
 from bot.plan import doses as pure
 from bot.standing.standing import Standing
 
-from .order import WAITS, Doses, doses_of
+from .order import Doses, doses_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,8 +39,8 @@ class Unsure:
 
 
 @dataclass(frozen=True, slots=True)
-class Newer:
-    """Another message asks for this medicine now."""
+class Served:
+    """A dose that was told otherwise counts for this slot already."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +55,7 @@ class Past:
     """It is too late to give it. Its buttons stay, to tell of one that was given."""
 
 
-WhyNot = Held | Stopped | TooSoon | Unsure | Newer | AskedWhen
+WhyNot = Held | Stopped | TooSoon | Unsure | Served | AskedWhen
 Look = WhyNot | Past | None
 """How a line that waits looks: without a button and why, only to be told of, or to be done."""
 
@@ -64,7 +64,8 @@ def look(chart: Chart, standing: Standing, line: Line, now: datetime) -> Look:
     """Whether this line may be done now, and if not, why.
 
     Never inside the minimum gap, never what is held or stopped, never beside a dose of
-    which it is still asked when it was given, and never two of one medicine at once.
+    which it is still asked when it was given; and of one medicine at most one line is to
+    be done, the others of it only to be told of.
     """
     if holds := standing.holds_on(line.item):
         return Held(holds)
@@ -82,9 +83,7 @@ def look(chart: Chart, standing: Standing, line: Line, now: datetime) -> Look:
             return Unsure()
         case pure.Give(slot=slot) if slot == line.item.slot_at:
             return None
-        case pure.Give():
-            return Newer()
-        case pure.TooEarly() | None:
+        case pure.Give() | pure.TooEarly() | None:
             return _too_soon(doses, now) or _past(doses, line)
 
 
@@ -100,13 +99,11 @@ def _too_soon(doses: Doses, now: datetime) -> TooSoon | None:
     return TooSoon(close[-1], close[-1] + gap) if close else None
 
 
-def _past(doses: Doses, line: Line) -> Past | Newer:
-    """Nothing of it is for now: the newest line that came may still be told of."""
-    slot = line.item.slot_at
-    came = [one for one in doses.lines if one.state != "planned" and one.item.slot_at]
-    newer = any(slot and one.item.slot_at and one.item.slot_at > slot for one in came)
-    waits = line.state in WAITS
-    return Past() if waits and not newer else Newer()
+def _past(doses: Doses, line: Line) -> Past | Served:
+    """Not for now: it may still be told of, unless one told otherwise was this one."""
+    slot, slots = line.item.slot_at, doses.slots
+    served = {min(slots, key=lambda each: abs(each - at)) for at in doses.given if slots}
+    return Served() if slot in served else Past()
 
 
 def asked_when(chart: Chart, med: str, now: datetime) -> LateTap | None:

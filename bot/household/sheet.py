@@ -10,8 +10,8 @@ from bot.dosing.showable import (
     AskedWhen,
     Held,
     Look,
-    Newer,
     Past,
+    Served,
     Stopped,
     TooSoon,
     Unsure,
@@ -82,8 +82,8 @@ def why_words(ctx: Context, chart: Chart, line: Line, reason: Look, lang: Lang) 
             return words.say("stopped_line", lang)
         case Unsure():
             return words.say("unsure_line", lang)
-        case Newer():
-            return words.say("newer_line", lang)
+        case Served():
+            return words.say("served_line", lang)
         case Past():
             return words.say("past_line", lang)
         case TooSoon(given=given, until=until):
@@ -137,7 +137,8 @@ def sheet_buttons(ctx: Context, chat: int, chart: Chart, sheet: Sheet, lang: Lan
     waiting = tappable(ctx, chart, sheet)
     if chart.state == "paused":  # a dose given before the stay is worth knowing there
         waiting = [line for line in waiting if line.item.kind == "dose"]
-    todo = [line for line in waiting if line.item.kind in ("dose", "session")]
+    here = {line.id for line in to_do(ctx, chart, sheet)}
+    todo = [x for x in waiting if x.id in here and x.item.kind in ("dose", "session")]
     if len(todo) > 1:
         which = ", ".join(str(numbered[line.id]) for line in todo)
         label = ctx.words.say("all_done", lang, which=which)
