@@ -108,8 +108,8 @@ def _neighbours(given: Sequence[datetime], at: datetime) -> list[datetime]:
 
 
 _SO_LATE = Text(
-    en="the last one was given so late that the one after it does not fit any more.",
-    es="la última se dio tan tarde que la siguiente ya no cabe.",
+    en="The last one was given so late that the one after it does not fit any more.",
+    es="La última se dio tan tarde que la siguiente ya no cabe.",
 )
 
 
@@ -161,22 +161,22 @@ def _not_ordered_now(med: str) -> Finding:
         urgency=Urgency.same_day,
         matter="dose",
         because=Text(
-            en=f"{med} was given though it is not ordered now: stopped, over, or all given.",
-            es=f"Se dio {med} aunque ahora no está indicado: suspendido, terminado o completo.",
+            en=f"{med} was given though it is not ordered now: stopped, over, or all given",
+            es=f"se dio {med} aunque ahora no está indicado: suspendido, terminado o completo",
         ),
         holds=(encode(HeldMedicine(med)),),
     )
 
 
 def unsure_finding(med: str, why: Text) -> Finding:
-    """The next dose's time is not plain: a person must say."""
+    """The next dose's time is not plain: a person must say. The reason follows "because"."""
     return Finding(
         rule="dose-time-unsure",
         urgency=Urgency.same_day,
         matter="dose",
         because=Text(
-            en=f"When to give the next {med} is not plain: {why.en} The next dose is on hold.",
-            es=f"No está claro cuándo toca {med}: {why.es} La próxima dosis queda en espera.",
+            en=f"it is not plain when to give the next {med}. {why.en.removesuffix('.')}",
+            es=f"no está claro cuándo toca {med}. {why.es.removesuffix('.')}",
         ),
         holds=(encode(HeldMedicine(med)),),
     )
@@ -188,8 +188,8 @@ def _given_on_hold(med: str) -> Finding:
         urgency=Urgency.same_day,
         matter="dose",
         because=Text(
-            en=f"{med} was given although the owner had been asked to wait with it.",
-            es=f"Se dio {med} aunque se había pedido esperar.",
+            en=f"{med} was given although the owner had been asked to wait with it",
+            es=f"se dio {med} aunque se había pedido esperar",
         ),
     )
 
@@ -257,8 +257,8 @@ def line_behind(chart: Chart, med: str, now: datetime) -> Line | None:
 
 
 TOO_MUCH = Text(
-    en="too much may have been given too close together.",
-    es="puede que se haya dado demasiado y muy junto.",
+    en="Too much may have been given too close together.",
+    es="Puede que se haya dado demasiado y muy junto.",
 )
 
 

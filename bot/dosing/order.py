@@ -24,7 +24,9 @@ def medicine_of(chart: Chart, med: str | None) -> Medicine | None:
 
 @dataclass(frozen=True, slots=True)
 class Doses:
-    """All that is known of one medicine's doses; times are aware, lists in order of time."""
+    """All that is known of one medicine's doses; times are aware, lists in order of time.
+    ``released``: doubts about doses up to then are settled, by a clinician's release or
+    because the hospital gave them on purpose."""
 
     medicine: Medicine
     lines: tuple[Line, ...]
@@ -60,7 +62,7 @@ def doses_of(chart: Chart, med: str | None, *, but: datetime | None = None) -> D
     if medicine is None:
         return None
     name = HeldMedicine(medicine.name)
-    released = [
+    settled = [
         one.at
         for one in chart.releases
         if one.target == name or medicine.name in covered(one.target, chart.plan)
@@ -69,5 +71,5 @@ def doses_of(chart: Chart, med: str | None, *, but: datetime | None = None) -> D
         medicine,
         tuple(chart.doses(medicine.name)),
         tuple(at for at in chart.given(medicine.name) if at != but),
-        max(released, default=None),
+        max([*settled, *chart.given_in_hospital(medicine.name)], default=None),
     )

@@ -150,9 +150,7 @@ def when_not_told(ctx: Context, out: Effects, chart: Chart, data: dict[str, Any]
         return
     tapped = datetime.fromisoformat(data["tapped"])
     answers = [
-        (served(chart, line, tapped), good(line))
-        for line in sheet.open
-        if line.id in data["lines"]
+        (served(chart, line, tapped), good(line)) for line in sheet.open if line.id in data["lines"]
     ]
     if not answers:
         return

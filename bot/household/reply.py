@@ -178,7 +178,6 @@ def _doses_and_sessions(
     tell: list[str] = []
     more: list[Finding] = []
     open_lines = list(sheet.open) if sheet else []
-    earlier = bool(_EARLIER.search(text))
     for seen in read_from:
         if seen.about != "dose":
             observations.append(seen)
@@ -191,7 +190,7 @@ def _doses_and_sessions(
             continue
         for one in _by_medicine(chart, open_lines, seen, moment):
             kept = _dose(ctx, out, chart, person, one, source, marks, tell, more,
-                earlier=earlier, moment=moment,
+                text=text, moment=moment,
             )  # fmt: skip
             if kept:
                 observations.append(one)
@@ -241,7 +240,7 @@ def _dose(
     tell: list[str],
     more: list[Finding],
     *,
-    earlier: bool,
+    text: str,
     moment: datetime,
 ) -> bool:
     """One dose in words. False when it may be the same dose that someone else noted:
@@ -254,7 +253,7 @@ def _dose(
         behind = line_behind(chart, seen.med, moment) if seen.at is None else None
         waits = behind is not None and behind.state in ("open", "unanswered")
         line = behind if waits else line_for(chart, seen.med, at)
-        if waits and earlier and behind is not None and behind.item.slot_at:
+        if waits and _EARLIER.search(text) and behind is not None and behind.item.slot_at:
             at = min(behind.item.slot_at, moment)  # "this morning": about when it was due
         if waits and line is not None and seen.value == "given":
             line = served(chart, line, at)
@@ -268,7 +267,7 @@ def _dose(
         return True
     if seen.value == "given":
         if line.state == "answered" and line.choice == "given":
-            twice.ask_same(ctx, out, chart, person, line, at)
+            twice.ask_same(ctx, out, chart, person, line, at, text)
             return False
         marks.append(Mark(line.id, "answered", "given", person.name, at, source, person.id))
         words, findings = after_given(ctx, out, chart, line, at, person.lang)

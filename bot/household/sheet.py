@@ -122,9 +122,7 @@ def to_do(ctx: Context, chart: Chart, sheet: Sheet) -> list[Line]:
     """Those of them that may be done now: all a reminder speaks of."""
     standing = ctx.standing(chart)
     return [
-        line
-        for line in tappable(ctx, chart, sheet)
-        if look(chart, standing, line, ctx.now) is None
+        line for line in tappable(ctx, chart, sheet) if look(chart, standing, line, ctx.now) is None
     ]
 
 

@@ -34,9 +34,11 @@ _SECOND = re.compile(
 
 
 def ask_same(
-    ctx: AtHome, out: Effects, chart: Chart, person: Person, line: Line, at: datetime
-) -> None:
-    """Someone noted this dose already: is it the same one, or was a second one given?"""
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, line: Line, at: datetime,
+    said: str = "",
+) -> None:  # fmt: skip
+    """Someone noted this dose already: is it the same one, or was a second one given?
+    ``said``: their own words, for staff; a tap says what the button did."""
     words, lang = ctx.words, person.lang
     text = words.say(
         "dose_twice",
@@ -63,7 +65,7 @@ def ask_same(
         f"twice:{line.id}:{person.chat}",
         chart.id,
         person.name,
-        text,
+        said or ctx.words.say("given_again", ctx.clinic.language, med=line.item.med or ""),
         ctx.event,
         line.id,
         line.item.med or "",

@@ -312,14 +312,17 @@ class Chart:
             and noted.observation.med == med
             and noted.observation.at is not None
         ]
-        there = [
+        return sorted([*told, *second, *self.given_in_hospital(med)])
+
+    def given_in_hospital(self, med: str) -> list[datetime]:
+        """When it was last given there, as far as the household told."""
+        return [
             noted.at
             for noted in self.history
             if noted.observation.value == "given"
             and noted.observation.med == med
             and self.sources[noted.id][0].startswith(HOSPITAL)
         ]
-        return sorted([*told, *second, *there])
 
     def wall(self, said: datetime, wall: str) -> datetime:
         """The last moment up to ``said`` at which the patient's clock showed ``wall``."""
