@@ -20,12 +20,12 @@ from bot.dosing.showable import (
 )
 from bot.model.action import TakeBack, TapAll, TapLine
 from bot.model.chart import Chart, Line, Person, Sheet
-from bot.model.chat import Button
+from bot.model.chat import Button, Outgoing
 from bot.model.effects import Effects, Rows
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
-from bot.model.topic import AboutPrompt
+from bot.model.topic import TOPICS, AboutPrompt
 
 
 def sheet_text(ctx: Context, chart: Chart, sheet: Sheet, lang: Lang, first: str = "") -> str:
@@ -175,17 +175,18 @@ def show(
         dedupe = reminder_key(sheet, person.chat)
         if sheet.reminded:  # further ones were asked for: "in an hour"
             dedupe = f"{dedupe}:{int(ctx.now.timestamp()) // 60}"
-    out.tell(
-        person,
-        Purpose.reminder if remind else Purpose.prompt,
-        sheet_text(ctx, chart, sheet, person.lang, first),
-        buttons=sheet_buttons(ctx, person.chat, chart, sheet, person.lang),
-        topic=AboutPrompt(sheet.id, chart.id),
-        patient=chart.id,
-        lines=tuple(to_do(ctx, chart, sheet)) if remind else sheet.lines,
+    message = Outgoing(
+        kind="send",
         dedupe=dedupe,
+        chat=person.chat,
+        text=sheet_text(ctx, chart, sheet, person.lang, first),
+        buttons=sheet_buttons(ctx, person.chat, chart, sheet, person.lang),
+        topic=TOPICS.encode(AboutPrompt(sheet.id, chart.id)),
+        patient=chart.id,
         again=words.say("sent_again", person.lang),
     )
+    lines = tuple(to_do(ctx, chart, sheet)) if remind else sheet.lines
+    out.show_lines(person, Purpose.reminder if remind else Purpose.prompt, message, lines)
 
 
 def shown_to(sheet: Sheet, person: Person) -> Sheet:
