@@ -7,6 +7,7 @@ from datetime import timedelta
 
 from bot.context.contexts import Context
 from bot.context.phones import both_phones
+from bot.household.dose_answers import about_doses, asks_of_doses
 from bot.model.chart import Chart
 from bot.model.observation import Observation
 from bot.model.text import Lang
@@ -42,6 +43,8 @@ def answer_question(
     if human_medicine_in(text):
         phone = both_phones(ctx, lang)
         return [ctx.words.say("human_medicine", lang, name=chart.name, phone=phone)]
+    if asks_of_doses(chart, text) and (answer := about_doses(ctx, chart, text, lang)):
+        return answer
     standing = ctx.standing(chart)
     held = [m.name for m in chart.plan.medicines if standing.holds_on_medicine(m.name)]
     about = [name for name in held if name.casefold() in text.casefold()] or held

@@ -21,6 +21,7 @@ from bot.dosing.dosing import (
     served,
 )
 from bot.household import clarify, talking, twice
+from bot.household.dose_answers import asked_not_told
 from bot.household.emergency import emergency_buttons
 from bot.household.expected import answer_question
 from bot.household.reading_context import context_for, wall_time
@@ -95,6 +96,7 @@ def reply(
     reading = read(text, context)
     if of_the_past:
         reading = replace(reading, observations=_of_now(chart, reading.observations))
+    reading = asked_not_told(chart, text, reading)
     if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):
         reading = replace(reading, understood=False, greeting=False)
     said = Said(person.name, shown or text, source, topics=reading.questions)
