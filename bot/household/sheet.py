@@ -65,8 +65,8 @@ def _after(ctx: Context, chart: Chart, line: Line, lang: Lang) -> str:
         return ""
     reason = look(chart, ctx.standing(chart), line, ctx.now)
     words = why_words(ctx, chart, line, reason, lang)
-    if not words and line.state == "held":
-        words = ctx.words.say("held_over", lang)
+    if line.state == "held" and isinstance(reason, Past | None):
+        words = ctx.words.say("held_over", lang)  # it had no button, and gets none
     return f"\n   → {words}" if words else ""
 
 
