@@ -6,7 +6,9 @@ where that is not plain it holds the next one and asks staff.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import datetime, timedelta
 
 from bot.context.contexts import Context
@@ -15,6 +17,7 @@ from bot.model.chart import Chart, Line
 from bot.model.effects import Effects, Entry, MoveLine
 from bot.model.finding import Finding
 from bot.model.hold import HeldMedicine, encode
+from bot.model.observation import Observation
 from bot.model.plan import Medicine
 from bot.model.text import Lang, Text
 from bot.model.urgency import Urgency
@@ -113,13 +116,13 @@ _SO_LATE = Text(
 )
 
 
-def after_as_needed(
+def after_unplanned(
     ctx: Context, chart: Chart, med: str | None, at: datetime, lang: Lang
 ) -> tuple[list[str], list[Finding]]:
-    """A medicine without slots was given: from when it may be given again, in words, and what
-    staff must know where it should not have been given yet."""
+    """A dose of no slot was given: as needed, or of what is stopped. From when it may be given
+    again, in words, and what staff must know where it should not have been given."""
     medicine = medicine_of(chart, med)
-    if medicine is None or not medicine.as_needed:
+    if medicine is None or not (medicine.as_needed or medicine.is_withheld(at)):
         return [], []
     told = _told_given(chart, medicine)
     findings: list[Finding] = []
@@ -164,8 +167,22 @@ def _not_ordered_now(med: str) -> Finding:
             en=f"{med} was given though it is not ordered now: stopped, over, or all given",
             es=f"se dio {med} aunque ahora no está indicado: suspendido, terminado o completo",
         ),
-        holds=(encode(HeldMedicine(med)),),
     )
+
+
+_AGAIN = re.compile(r"\b(again|another|more|otra vez|de nuevo|otra|m[aá]s)\b", re.IGNORECASE)
+_TWICE = re.compile(r"\b(twice|two|double|both|dos|doble|2)\b", re.IGNORECASE)
+
+
+def given_again(chart: Chart, seen: Observation, text: str) -> Observation:
+    """ "Gave it again", of a medicine given as needed, is one more dose and not two at once:
+    whether it came too soon, its interval says."""
+    medicine = medicine_of(chart, seen.med)
+    if seen.value != "doubled" or medicine is None or not medicine.as_needed:
+        return seen
+    if not _AGAIN.search(text) or _TWICE.search(text):
+        return seen
+    return replace(seen, value="given", count=None)
 
 
 def unsure_finding(med: str, why: Text) -> Finding:

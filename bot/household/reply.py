@@ -13,8 +13,9 @@ from bot.context.contexts import AtHome
 from bot.context.phones import both_phones, what_happens_now
 from bot.context.words import when
 from bot.dosing.dosing import (
-    after_as_needed,
     after_given,
+    after_unplanned,
+    given_again,
     line_behind,
     line_for,
     next_words,
@@ -190,7 +191,8 @@ def _doses_and_sessions(
                     Mark(line.id, "answered", seen_as, person.name, ctx.now, source, person.id)
                 )
             continue
-        for one in _by_medicine(chart, open_lines, seen, moment):
+        for dose in _by_medicine(chart, open_lines, seen, moment):
+            one = given_again(chart, dose, text)
             kept = _dose(ctx, out, chart, person, one, source, marks, tell, more,
                 text=text, moment=moment,
             )  # fmt: skip
@@ -263,7 +265,7 @@ def _dose(
         return True  # the medicine is held by the rule of a dose given twice
     if line is None:
         if seen.value == "given":
-            words, findings = after_as_needed(ctx, chart, seen.med, at, person.lang)
+            words, findings = after_unplanned(ctx, chart, seen.med, at, person.lang)
             tell += words
             more += findings
         return True
