@@ -7,11 +7,10 @@ from zoneinfo import ZoneInfo
 
 from bot.context.buttons import digest_of
 from bot.context.contexts import AtHome
-from bot.context.phones import both_phones, emergency_phones
+from bot.context.phones import both_phones
 from bot.context.words import date_of, when
-from bot.dosing.order import medicine_of
 from bot.model.action import Leaving, Speak, Wish
-from bot.model.chart import Chart, Line, Person
+from bot.model.chart import Chart, Person
 from bot.model.chat import Button, Incoming
 from bot.model.effects import Effects, Entry, Forget, Heard, Invite, Join, Leave, NewPlan, Rows
 from bot.model.ids import PersonId
@@ -172,28 +171,13 @@ def what_next(ctx: AtHome, chart: Chart, lang: Lang) -> str:
         key=lambda sheet: sheet.due_at,
     )
     lines: list[str] = []
-    for sheet in coming:
+    for sheet in coming[:3]:
         at = when(chart.local(sheet.due_at), local_now, lang)
-        planned = [line for line in sheet.lines if line.state == "planned"]
-        planned = [line for line in planned if _will_come(ctx, chart, line)]
-        items = [_first_sentence(line.item.text.say(lang)) for line in planned]
-        if items:
-            lines.append(f"{at}: {'; '.join(items)}")
-    standing = ctx.standing(chart)
-    held = [m.name for m in chart.plan.medicines if standing.holds_on_medicine(m.name)]
-    phone = emergency_phones(ctx, lang)
-    wait = [ctx.words.say("hold_refused", lang, what=", ".join(held), phone=phone)] if held else []
+        items = "; ".join(_first_sentence(line.item.text.say(lang)) for line in sheet.lines)
+        lines.append(f"{at}: {items}")
     if not lines:
-        return "\n".join([*wait, ctx.words.say("next_none", lang, name=chart.name)])
-    return "\n".join([*wait, ctx.words.say("next_head", lang, name=chart.name), *lines[:3]])
-
-
-def _will_come(ctx: AtHome, chart: Chart, line: Line) -> bool:
-    """Whether it is neither held nor stopped, as far as is known now."""
-    if ctx.standing(chart).is_held(line.item):
-        return False
-    medicine = medicine_of(chart, line.item.med)
-    return medicine is None or not medicine.is_withheld(ctx.now)
+        return ctx.words.say("next_none", lang, name=chart.name)
+    return "\n".join([ctx.words.say("next_head", lang, name=chart.name), *lines])
 
 
 def _first_sentence(text: str) -> str:
