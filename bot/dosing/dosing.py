@@ -174,15 +174,18 @@ _AGAIN = re.compile(r"\b(again|another|more|otra vez|de nuevo|otra|m[aá]s)\b", 
 _TWICE = re.compile(r"\b(twice|two|double|both|dos|doble|2)\b", re.IGNORECASE)
 
 
-def given_again(chart: Chart, seen: Observation, text: str) -> Observation:
-    """ "Gave it again", of a medicine given as needed, is one more dose and not two at once:
-    whether it came too soon, its interval says."""
+def given_again(chart: Chart, seen: Observation, text: str, now: datetime) -> Observation:
+    """ "Gave it again". Of a medicine given as needed it is one more dose and not two at once:
+    whether it came too soon, its interval says. Of another, inside the gap, it is a second."""
     medicine = medicine_of(chart, seen.med)
-    if seen.value != "doubled" or medicine is None or not medicine.as_needed:
+    if medicine is None or seen.at is not None or not _AGAIN.search(text):
         return seen
-    if not _AGAIN.search(text) or _TWICE.search(text):
-        return seen
-    return replace(seen, value="given", count=None)
+    if medicine.as_needed:
+        once = seen.value == "doubled" and not _TWICE.search(text)
+        return replace(seen, value="given", count=None) if once else seen
+    gap = timedelta(hours=medicine.gap_hours)
+    close = any(abs(now - at) < gap for at in chart.given(medicine.name))
+    return replace(seen, value="doubled", count=None) if seen.value == "given" and close else seen
 
 
 def unsure_finding(med: str, why: Text) -> Finding:

@@ -38,6 +38,11 @@ class Doses:
         """The known slots."""
         return [line.item.slot_at for line in self.lines if line.item.slot_at is not None]
 
+    @property
+    def settled(self) -> bool:
+        """Whether no dose was given since doubts were settled last."""
+        return self.released is not None and all(at <= self.released for at in self.given)
+
     def now(self, now: datetime) -> Givable:
         """The one dose that may be given now."""
         waiting = {x.item.slot_at for x in self.lines if x.state in WAITS and x.item.slot_at}

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from bot.cases.cases import Said
 from bot.cases.noting import take_note
 from bot.context.contexts import Context
 from bot.context.phones import emergency_phones
-from bot.context.words import clock
+from bot.context.words import clock, when
 from bot.dosing.dosing import unsure_finding
 from bot.dosing.order import doses_of
 from bot.dosing.showable import asked_when
@@ -21,7 +21,7 @@ from bot.model.finding import Finding
 from bot.model.purpose import Purpose
 from bot.model.text import Text
 from bot.model.topic import AboutPatient
-from bot.plan.doses import AskStaff, TooEarly, Yes
+from bot.plan.doses import AskStaff, DueAt, TooEarly, Yes
 from bot.plan.walks import walk_days, walk_text
 
 from .sheet import show, to_do
@@ -205,6 +205,11 @@ def _dose_now(
     following = doses.next(ctx.now)
     if isinstance(verdict, Yes) and isinstance(following, AskStaff):
         verdict = following  # those before it came too close: no button before staff say
+    if isinstance(verdict, AskStaff) and doses.settled and isinstance(following, DueAt):
+        # Nothing is in doubt: this one no longer fits between the last and the next.
+        marks.append(Mark(line.id, "unanswered"))
+        _left_out(ctx, out, chart, medicine.name, slot, following.at)
+        return None
     if isinstance(verdict, TooEarly):
         at = verdict.not_before
         out.add(MoveLine(chart.id, line.id, f"later:{line.item.id}", at, chart.day(at)))
@@ -235,6 +240,23 @@ def _dose_now(
     kept.append(line)
     marks.append(Mark(line.id, "open"))
     return None
+
+
+def _left_out(
+    ctx: Context, out: Effects, chart: Chart, med: str, slot: datetime, at: datetime
+) -> None:
+    """A dose that no longer fits is told as left out, with the next one."""
+    data = {"med": med, "slot": slot.isoformat(), "next": at.isoformat()}
+    out.add(Entry("not_sent", "bot", f"{med}: left out", chart.id, data))
+    for person in chart.people:
+        if person.reachable:
+            words = ctx.words.say(
+                "dose_left_out", person.lang, name=chart.name, med=med,
+                slot=clock(chart.local(slot)),
+                at=when(chart.local(at), chart.local(ctx.now), person.lang),
+            )  # fmt: skip
+            topic = AboutPatient(chart.id)
+            out.tell(person, Purpose.hold_notice, words, patient=chart.id, topic=topic)
 
 
 def remind(ctx: Context, out: Effects, chart: Chart, sheet: Sheet, *, asked: bool = False) -> None:

@@ -192,7 +192,7 @@ def _doses_and_sessions(
                 )
             continue
         for dose in _by_medicine(chart, open_lines, seen, moment):
-            one = given_again(chart, dose, text)
+            one = given_again(chart, dose, text, moment)
             kept = _dose(ctx, out, chart, person, one, source, marks, tell, more,
                 text=text, moment=moment,
             )  # fmt: skip

@@ -143,7 +143,7 @@ def told(ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str) -> 
         plain: _Answer = "unknown" if _UNKNOWN.search(text) else "none"
         answers = [(place, plain) for place, _ in named or asked]
     else:
-        answers = _hours_told(ctx, chart, person, text, asked)
+        answers = _hours_told(ctx, chart, person, text, named or asked)
     for place, answer in answers:
         _told(ctx, out, chart, person, place, answer)
     if answers:
