@@ -53,7 +53,13 @@ def take_note(
     ]
     noted = [Noted(one, ctx.now, day) for one in observations]
     found = triage(
-        noted, history, day=day, now=ctx.now, rules=ctx.rules, species=chart.plan.species
+        noted,
+        history,
+        day=day,
+        now=ctx.now,
+        rules=ctx.rules,
+        species=chart.plan.species,
+        protocol=chart.plan.protocol,
     )
     findings = sorted([*more, *found], key=lambda finding: -finding.urgency)
     seen = [one.as_dict() for one in observations]

@@ -122,7 +122,15 @@ def _findings(
 ) -> tuple[tuple[Finding, ...], tuple[Entry, ...]]:
     """The rules' findings on what was noted, and what else went to staff."""
     noted = [Noted(note.observation, now, moment.day) for note in out.of(Note)]
-    found = triage(noted, history, day=moment.day, now=now, rules=rules, species=plan.species)
+    found = triage(
+        noted,
+        history,
+        day=moment.day,
+        now=now,
+        rules=rules,
+        species=plan.species,
+        protocol=plan.protocol,
+    )
     known = {finding.rule for finding in found}
     entries = [one for one in out.of(Entry) if one.kind == "finding"]
     return found, tuple(one for one in entries if one.data["rule"] not in known)

@@ -26,7 +26,7 @@ from bot.model.hold import FromFinding
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
 from bot.plan.clock import to_utc
-from bot.standing.standing import Over, Paused
+from bot.standing.standing import End, Over, Paused
 from bot.triage import silence
 
 LOOK_AGAIN, AFTER_RAISING = timedelta(hours=4), timedelta(hours=24)
@@ -58,7 +58,7 @@ def on_due(ctx: FellDue) -> Effects:
     if kind == "pain":
         _in_pain(ctx, out, chart, str(data["hold"]))
         return out
-    if isinstance(ctx.standing(chart).mode, Over) and kind in ("silence", "end", "wound"):
+    if ctx.standing(chart).mode == Over(End.died_told) and kind in ("silence", "end", "wound"):
         key = wound.key_of(chart.id, int(data["day"])) if kind == "wound" else f"{kind}:{chart.id}"
         out.add(Due(key, kind, ctx.now + LOOK_AGAIN, chart.id, data))
         return out

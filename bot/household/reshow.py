@@ -11,7 +11,6 @@ from bot.model.effects import Effects, Rows
 
 from .sheet import prompt_key, reminder_key, sheet_buttons, sheet_text, shown_to
 
-
 FRESH = timedelta(hours=24)
 """Older messages are left as they are; a button of theirs is refused when it is pressed."""
 

@@ -113,7 +113,15 @@ def _raise_now(
     reading = read(event.text, context_for(chart, "none", person, ctx.now))
     day = chart.day(ctx.now)
     noted = [Noted(one, ctx.now, day) for one in reading.observations]
-    findings = triage(noted, (), day=day, now=ctx.now, rules=ctx.rules, species=chart.plan.species)
+    findings = triage(
+        noted,
+        (),
+        day=day,
+        now=ctx.now,
+        rules=ctx.rules,
+        species=chart.plan.species,
+        protocol=chart.plan.protocol,
+    )
     if urgency(findings) < Urgency.same_day:
         return []
     seen = [one.as_dict() for one in reading.observations]

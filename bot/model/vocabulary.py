@@ -37,6 +37,8 @@ TOPICS: Final[dict[str, tuple[str, ...]]] = {
     "swallowed": ("medicine_overdose", "human_medicine", "poison", "bandage_or_object"),
     "belly": ("normal", "bloated"),
     "leg": ("crooked", "paralysed"),
+    "other_leg": ("limping",),
+    "allergy": ("hives", "swollen_face"),
     "life": ("died",),
     "request": ("call_back", "question", "stop", "snooze"),
 }
@@ -46,14 +48,15 @@ DETAILS: Final[dict[str, tuple[str, ...]]] = {
     "cone": ("watched", "unwatched"),
     "weight_bearing": ("sudden",),
     "incision": ("edges", "deep", "heavy", "slow", "stopped"),
+    "bandage": ("cold",),
 }
 """Topic → the fixed words that its ``detail`` may hold."""
 
 TRENDS: Final = ("better", "same", "worse")
 
-ASKED: Final = (
-    "dose", "ice", "warm_compress", "massage", "walk", "cone", "appetite", "bathroom",
-    "incision", "bandage", "mobility", "general", "none",
-)  # fmt: skip
-"""What a prompt may ask about. ``bathroom`` covers stool and urine; ``mobility``
-use of the leg; ``general`` how the patient is; ``none``: nothing was asked."""
+GROUPED: Final = ("bathroom", "general", "none")
+"""Asked of more than one topic: ``bathroom`` covers stool and urine; ``general`` how the
+patient is; ``none``: nothing was asked."""
+
+ASKED: Final = (*TOPICS, *GROUPED)
+"""What a prompt may ask about. ``mobility`` covers the use of the leg."""

@@ -230,6 +230,8 @@ _TABLE: tuple[_Row, ...] = (
          "problemas con el pipí"),
     _row(Grade.doubt, "swallowed: medicine_overdose, human_medicine, poison, bandage_or_object",
          "something swallowed", "algo que se tragó"),
+    _row(Grade.doubt, "allergy: hives, swollen_face", "an allergic reaction",
+         "una reacción alérgica"),
     _row(Grade.doubt, "dose: doubled", "a double dose", "una dosis doble"),
     _row(Grade.setback, "life: died", "a death", "un fallecimiento"),
 )  # fmt: skip

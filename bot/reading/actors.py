@@ -20,10 +20,124 @@ _MYSELF = frozenset("estoy ando estuve estamos andamos".split())
 
 def intended(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """ "Will give it at nine", "ahorita se la doy"."""
-    if match.rule.value not in ("given", "done"):
+    if match.rule.value not in ("given", "done", "on"):
         return False
-    before = range(max(clause.start, match.first - 3), match.last)
-    return any("<intent>" in tokens[at].keys for at in before)
+    return planned(tokens, clause, match.last)
+
+
+_GONE_BY = frozenset(
+    "gave given did done walked went had has took taken ate was were got put iced rubbed massaged "
+    "di dimos dio dieron dado hice hicimos hizo hecho puse pusimos puso tomo trago comio fuimos "
+    "salimos saque sacamos caminamos camino anduvo aguanto managed".split()
+)
+"""What is told as past: "did it in 20 minutes" is how long it took."""
+_DAYTIME = frozenset(
+    "lunch dinner breakfast supper tea work school comer cenar almorzar desayunar comida cena "
+    "trabajo almuerzo".split()
+)
+
+
+def to_come(tokens: list[Token], at: int, end: int) -> bool:
+    """Whether a time ahead begins at ``at``: "in 20 minutes", "después de comer"."""
+    word = tokens[at].word
+    step = at + 1
+    while step < end and tokens[step].word in ("de", "about", "like", "unos", "unas", "another"):
+        step += 1
+    if word in ("in", "en", "dentro") and step < end:
+        vague = tokens[step].word in ("a", "un") and step + 1 < end
+        after = tokens[step + 1 if vague else step]
+        return not after.keys.isdisjoint(("<minutes>", "<hours>", "<number>", "<whileword>"))
+    if word == "luego":  # "walk y luego ice pack" is a row of things done
+        return step >= end or tokens[step].word in _CLITICS_OR_I
+    if step >= end:
+        return False
+    if word in ("after", "despues", "before", "antes"):
+        return tokens[step].word in _DAYTIME
+    return word in ("when", "once", "cuando", "as_soon") and tokens[step].word in _COMING
+
+
+_CLITICS_OR_I = frozenset("se le lo la las los hago doy pongo saco damos hacemos ponemos".split())
+_COMING = frozenset("i we get llegue salga termine pueda vuelva llego".split())
+
+
+def planned(tokens: list[Token], clause: Clause, last: int) -> bool:
+    """A promise, a wish or a plan up to ``last``: what is meant to be done is not yet done."""
+    span = range(clause.start, clause.end)
+    if any("<intent>" in tokens[at].keys for at in span if at <= last):
+        return True
+    if any(tokens[at].word in _GONE_BY for at in span):
+        return False
+    if "<clock>" in clause.keys and any(tokens[at].word in _NOW_OR_SOON for at in span):
+        return True
+    return any(
+        not tokens[at].keys.isdisjoint(("<later>", "<wanting>")) or to_come(tokens, at, clause.end)
+        for at in span
+    )
+
+
+_NOW_OR_SOON = frozenset("doy pongo hago saco damos ponemos hacemos sacamos giving leave".split())
+_I_DO = frozenset("i ill we im voy vamos hago doy pongo saco damos hacemos ponemos".split())
+
+
+_DEEDS = frozenset(
+    "do give ice walk massage rub put start darle hacer hacerlo dar darsela sacarlo "
+    "sacarla salir ponerle ponerselo hago doy pongo saco damos hacemos ponemos".split()
+)
+
+
+def promised(tokens: list[Token], clause: Clause, asked: bool) -> bool:
+    """ "I'll do it in 20 minutes": someone of the household means to do it. ``asked``: a deed
+    was asked for, which then need not be named."""
+    if clause.moods & {"question", "hypo"}:
+        return False
+    words = {t.word for t in tokens[clause.start : clause.end]}
+    meant = bool(words & _I_DO and words & _DEEDS)
+    short = asked and (clause.end - clause.start <= 8 or bool(words & _I_DO))
+    return (meant or short) and planned(tokens, clause, clause.end)
+
+
+_MORE_THAN_DUE = frozenset(
+    "<medcontainer> <noneleft> <jointly> <three> <humandrug> <mine> <kin> <wrecked>".split()
+)
+_EVERY = frozenset("all both every todas todos todo".split())
+_LEFT = frozenset(
+    "into hold found stole raided nicked robo agarro chewed shredded left "
+    "remaining rest week whole entire month quedaban sobrantes".split()
+)
+
+
+def all_that_was_due(tokens: list[Token], clause: Clause) -> bool:
+    """ "Ate all his pills in cheese", told to a dose prompt: those that were due."""
+    said = tokens[clause.start : clause.end]
+    words = {t.word for t in said}
+    return bool(words & _EVERY) and not (words & _LEFT or clause.keys & _MORE_THAN_DUE)
+
+
+_TRANSITIVE = frozenset("him her it them lo la".split())
+
+
+def not_the_patient(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """ "My grandma passed away", "se me murió el celular": another one, or a thing, is gone."""
+    if any(tokens[at].word in _TRANSITIVE for at in match.at):
+        return False
+    for place in range(match.first - 1, clause.start - 1, -1):
+        token = tokens[place]
+        if token.word in _DATIVE or token.word in ("se", "ya", "que", "today", "yesterday"):
+            continue
+        if "<patient>" in token.keys and token.word not in ("la", "lo", "el"):
+            return False
+        if not token.keys.isdisjoint(("<aux>", "<adv>", "<neg>", "<joiner>", "<hedge>")):
+            continue
+        if not token.keys.isdisjoint(("<thing>", "<person>", "<sign>")):
+            return True
+        return place > clause.start and tokens[place - 1].word in _DETERMINERS
+    after = match.last + 1
+    if after + 1 < clause.end and tokens[after].word in _DETERMINERS:
+        return "<patient>" not in tokens[after + 1].keys or "<otheranimal>" in tokens[after].keys
+    return False
+
+
+_DETERMINERS = frozenset("my our the a an his her their mi mis su el la un una nuestro".split())
 
 
 def thing_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
@@ -47,6 +161,8 @@ def took_own(match: Match, tokens: list[Token], clause: Clause) -> bool:
     for at in range(clause.start + 1, match.last + 1):
         if tokens[at].keys & {"<took>", "<ingest>"} and "<handed>" not in tokens[at].keys:
             before = tokens[max(clause.start, at - 3) : at]
+            if any("<hedge>" in t.keys for t in before):
+                return False
             ahead = [t for t in before if "<aux>" not in t.keys or t.word in _SELF]
             return any(t.word in _SELF for t in ahead[-2:]) and not any(
                 "<patient>" in t.keys for t in before
@@ -63,6 +179,8 @@ def person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
     steps = 0
     while place >= clause.start and steps < 5:
         keys = tokens[place].keys
+        if "<hedge>" in keys:
+            return False  # "i think ate it all": who thinks is not who ate
         if tokens[place].word in _MYSELF:
             return True
         if "<person>" in keys and "<patient>" not in keys and tokens[place].word not in _DATIVE:

@@ -167,6 +167,53 @@ def figures(
     return out
 
 
+_AHEAD = frozenset("in en dentro de another".split())
+
+
+def until(tokens: list[Token], places: range, context: Context, ahead: bool) -> dict[str, object]:
+    """When an owner wants to be asked again: so many minutes or hours from now, or at the next
+    such time on the clock. ``ahead``: only what is told as time to come ("in 20 minutes")."""
+    for at in places:
+        token = tokens[at]
+        value = token.value
+        if value is None:
+            continue
+        before = {t.word for t in tokens[max(0, at - 2) : at]}
+        if ahead and "<clock>" not in token.keys and not before & _AHEAD:
+            continue
+        if "<minutes>" in token.keys or "<hours>" in token.keys:
+            hours = value / (60 if "<minutes>" in token.keys else 1)
+            whole = hours >= 1 and float(hours).is_integer()
+            return {"hours": hours} if whole else {"minutes": round(hours * 60, 1)}
+        if "<clock>" in token.keys:
+            return {"at": clock_text(_next(value, token, tokens, context))}
+        if "<number>" in token.keys and 5 <= value <= 90 and before & _AHEAD:
+            return {"minutes": value}  # "we leave in 30"
+    return {}
+
+
+_SAID = frozenset("am pm noon midnight midday mediodia medianoche".split())
+
+
+def _next(value: float, token: Token, tokens: list[Token], context: Context) -> float:
+    """The clock time ahead: of morning and evening the one that comes first, if not told."""
+    parts = token.parts or (token.word,)
+    told = bool(_SAID & set(parts)) or any(
+        ":" in p and int(p[:2].strip(":") or 0) > 12 for p in parts
+    )
+    told = told or any(
+        p in ("manana", "tarde", "noche", "morning", "evening", "night") for p in parts
+    )
+    now = context.at
+    if told or now is None:
+        return value
+    tomorrow = any(t.word in ("tomorrow", "manana", "morning") for t in tokens)
+    options = (value % 720, value % 720 + 720)
+    if tomorrow:
+        return options[0] if options[0] >= 300 else options[1]
+    return min(options, key=lambda one: (one - now) % _DAY or _DAY)
+
+
 def _ago(tokens: list[Token], clauses: list[Clause], places: list[int]) -> float | None:
     """Minutes before now, from "ten minutes ago", "hace dos horas"."""
     for place in places:

@@ -7,36 +7,52 @@ from dataclasses import dataclass, field
 from bot.model.observation import Observation
 from bot.model.reading import Context
 
+from .actors import planned
 from .clauses import Clause
 from .clock import clock_text
 from .grammar import Pattern, Rule
 from .matching import Match
+from .quantities import body_heat
 from .settle import Found
 from .token import Token
 
 _SESSIONS = ("ice", "warm_compress", "massage", "walk")
-_YES: dict[str, tuple[tuple[str, str], ...]] = {
+_GOOD: dict[str, tuple[tuple[str, str], ...]] = {
     "dose": (("dose", "given"),),
-    "ice": (("ice", "done"),),
-    "warm_compress": (("warm_compress", "done"),),
-    "massage": (("massage", "done"),),
-    "walk": (("walk", "done"),),
+    **{session: ((session, "done"),) for session in _SESSIONS},
     "cone": (("cone", "on"),),
     "appetite": (("appetite", "normal"),),
+    "drinking": (("drinking", "normal"),),
+    "stool": (("stool", "normal"),),
+    "urine": (("urine", "normal"),),
     "bathroom": (("stool", "normal"), ("urine", "normal")),
     "incision": (("incision", "clean"),),
     "bandage": (("bandage", "fine"),),
+    "fixator": (("fixator", "fine"),),
+    "weight_bearing": (("weight_bearing", "full"),),
     "mobility": (("weight_bearing", "full"),),
+    "energy": (("energy", "normal"),),
     "general": (("energy", "normal"),),
+    "breathing": (("breathing", "normal"),),
+    "gums": (("gums", "pink"),),
+    "belly": (("belly", "normal"),),
+    "swelling": (("swelling", "none"),),
+    "bruising": (("bruising", "none"),),
+    "pain": (("pain", "none"),),
+    "licking": (("licking", "no"),),
+    "vomiting": (("vomiting", "no"),),
+    "seizure": (("seizure", "no"),),
 }
+"""What is well with each topic that can be asked about."""
+_TROUBLES = frozenset("swelling bruising pain licking vomiting seizure".split())
+"""Topics that are trouble when there is any: a "no" is good news, a "yes" says too little."""
 _NO: dict[str, tuple[str, str]] = {
     "dose": ("dose", "missed"),
-    "ice": ("ice", "skipped"),
-    "warm_compress": ("warm_compress", "skipped"),
-    "massage": ("massage", "skipped"),
-    "walk": ("walk", "skipped"),
+    **{session: (session, "skipped") for session in _SESSIONS},
     "cone": ("cone", "off"),
+    **{topic: _GOOD[topic][0] for topic in _TROUBLES},
 }
+_SAYS_YES = frozenset("yes yep yeah yup sure si sip simon claro indeed aye affirmative".split())
 _BESIDE_NO: dict[str, tuple[str, str]] = {"appetite": ("appetite", "none")}
 """A "no" that more words follow answers these as well."""
 
@@ -54,7 +70,7 @@ class Answer:
 
 
 def _about(asked: str) -> frozenset[str]:
-    return frozenset(topic for topic, _ in _YES.get(asked, ()))
+    return frozenset(topic for topic, _ in _GOOD.get(asked, ()))
 
 
 def answer(
@@ -67,7 +83,9 @@ def answer(
     """The asked topic's value from a yes, a no, a figure, when nothing else told it."""
     asked = context.asked
     out = Answer()
-    if asked not in _YES:
+    if asked == "temperature" and len(tokens) == 1:
+        return _degrees(tokens, context)
+    if asked not in _GOOD:
         return out
     told = {item.observation.about for item in found}
     if asked == "mobility" and "mobility" in told:
@@ -83,6 +101,8 @@ def answer(
     for number, clause in enumerate(clauses[first : first + 4]):
         if clause.moods & {"question", "hypo", "wish"} or clause.other:
             continue
+        if asked in _DEEDS and planned(tokens, clause, clause.end):
+            continue
         own = {
             m.rule.about
             for m in matches
@@ -90,7 +110,7 @@ def answer(
         }
         verdict = _verdict(tokens, clause, asked, bool(own), number)
         if verdict == "yes" and not later:
-            pick = _YES[asked]
+            pick = _GOOD[asked]
         elif verdict == "no" and not later:
             if asked in _NO:
                 pick = (_NO[asked],)
@@ -99,7 +119,9 @@ def answer(
         if pick:
             chosen = clause
             break
-    if not pick and asked in _SESSIONS:
+    if not pick and asked in _HOW_MUCH:
+        pick, chosen = _how_much(tokens, clauses, asked, chosen)
+    if not pick and asked in _SESSIONS and not later:
         for number, clause in enumerate(clauses):
             own = {m.rule.about for m in matches if m.clause == number}
             if (
@@ -107,18 +129,17 @@ def answer(
                 and not (clause.moods & {"question", "hypo", "wish"} or "<neg>" in clause.keys)
                 and own <= _ON_A_WALK
                 and not _dates(tokens, clause)
+                and not planned(tokens, clause, clause.end)
             ):
-                pick, chosen = _YES[asked], clause
+                pick, chosen = _GOOD[asked], clause
                 break
-    if asked in ("appetite", "bathroom", "incision", "mobility", "general"):
+    if asked not in (*_DEEDS, "bandage"):
         bad = {(i.observation.about, i.observation.value) for i in found} - _HARMLESS
         spoken = any(
             m.clause == first and m.rule.about not in ("idiom", "request") for m in matches
         )
         plainly = chosen is clauses[first] and chosen.end - chosen.start <= 3 and not spoken
         if asked == "general" and (bad or (told and not plainly) or "energy" in told):
-            pick = ()
-        if asked == "incision" and told & {"incision"}:
             pick = ()
     if not pick:
         return out
@@ -132,7 +153,11 @@ def answer(
                 if "<metres>" in token.keys and token.value is not None and about == "walk":
                     fields["metres"] = float(round(token.value))
             if not fields:
-                only = [t for t in tokens if "<number>" in t.keys and t.value is not None]
+                only = [
+                    t
+                    for t in tokens
+                    if "<number>" in t.keys and (t.word not in _ONE or len(tokens) == 1)
+                ]
                 if only and only[-1].value is not None and 1 <= only[-1].value <= 90:
                     fields["minutes"] = only[-1].value
         if about == "dose" and value == "given":
@@ -146,6 +171,62 @@ def answer(
     return out
 
 
+_HOW_MUCH: dict[str, tuple[str, str]] = {
+    "swelling": ("mild", "marked"), "bruising": ("mild", "marked"), "pain": ("mild", "severe"),
+}  # fmt: skip
+
+
+_LOTS = frozenset("lot mucho mucha bastante".split())
+
+
+def _how_much(
+    tokens: list[Token], clauses: list[Clause], asked: str, chosen: Clause
+) -> tuple[tuple[tuple[str, str], ...], Clause]:
+    """ "A bit", "a lot": the whole answer."""
+    said = tokens[clauses[0].start : clauses[0].end]
+    keys = clauses[0].keys
+    plain = all(
+        not t.keys.isdisjoint(("<slight>", "<very>", "<adv>", "<function>", "<joiner>"))
+        or t.word in _LOTS
+        for t in said
+    )
+    if len(clauses) > 1 or not plain or "<neg>" in keys:
+        return (), chosen
+    little, much = _HOW_MUCH[asked]
+    if "<slight>" in keys:
+        return ((asked, little),), clauses[0]
+    if "<very>" in keys or any(t.word in _LOTS for t in said):
+        return ((asked, much),), clauses[0]
+    return (), chosen
+
+
+_FEVER = 39.4
+
+
+def only_a_figure(tokens: list[Token], context: Context) -> bool:
+    """A bare figure answers what was asked, and else tells of nothing; but "40.9!!!" where no
+    figure was asked is no way to say anything other than a fever."""
+    if len(tokens) > 1 or len(tokens[0].parts) > 1 or context.asked == "temperature":
+        return False
+    hot = (tokens[0].value or 0) >= _FEVER and tokens[0].word != str(int(tokens[0].value or 0))
+    return context.asked in _DEEDS or not hot
+
+
+def _degrees(tokens: list[Token], context: Context) -> Answer:
+    """A bare figure, where the temperature was asked."""
+    out = Answer()
+    value = tokens[0].value
+    celsius = None if value is None else body_heat(value, "")
+    if celsius is not None and "<heat>" not in tokens[0].keys:
+        span = (tokens[0].start, tokens[0].end)
+        told = Observation("temperature", "measured", celsius=celsius, span=span)
+        out.found.append(Found(told, Match(_RULE, (0,), 0)))
+        out.reasons.append(f"an answer to what was asked (temperature) → {celsius} °C")
+    return out
+
+
+_DEEDS = ("dose", *_SESSIONS, "cone")
+_ONE = frozenset("one uno una un".split())
 _ON_A_WALK = frozenset("idiom walk mobility weight_bearing pain energy urine stool".split())
 """What may be told in one breath with how long a session was."""
 _AGO = frozenset("ago back hace later earlier before after since in inside cada every".split())
@@ -190,6 +271,8 @@ _HARMLESS = {
 def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number: int) -> str:
     """ "yes", "no" or "" of one clause."""
     body = [t for t in tokens[clause.start : clause.end] if "<joiner>" not in t.keys]
+    if asked in _TROUBLES and any(t.word in _SAYS_YES for t in body):
+        return ""
     if not body:  # "ok": it is well; of something to do it may only mean "I shall"
         return "yes" if len(tokens) == 1 and tokens[0].word == "ok" and asked not in _NO else ""
     if "<wrongness>" in clause.keys:
@@ -208,6 +291,8 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
         return "no"
     if own:
         return ""
+    if asked in _TROUBLES and "<zero>" in keys and size <= 3:
+        return "no"
     if "<notdone>" in keys and (size <= 3 or not _only_nothing(body)):
         return "no" if asked in _NO else ""
     if "<yesword>" in keys and "<neg>" not in keys and size <= 6:

@@ -21,8 +21,9 @@ TOPIC_MODULES: Final = (
     "moods", "idioms", "dose", "sessions", "cone", "licking", "appetite", "meals", "drinking",
     "stool", "urine", "vomiting", "energy", "collapse", "pain", "leg_use", "leg_unused",
     "mobility", "swelling", "incision", "opened", "bleeding", "bandage", "mishap", "breathing",
-    "gums", "temperature",
-    "seizure", "swallowed", "belly", "leg", "request", "danger",
+    "gums", "temperature", "seizure",
+    "swallowed", "belly", "leg", "paralysed", "other_leg", "fixator", "allergy", "death",
+    "request", "danger", "asides",
 )  # fmt: skip
 
 NEGATED: dict[str, dict[str, str | None]] = {}

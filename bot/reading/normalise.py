@@ -131,7 +131,8 @@ def words_of(text: str) -> list[Token]:
                     end = pieces[index].end()
                     index += 1
             spelt = flat[start:end]
-            _word(build, spelt.replace("'", ""), back[start], back[end - 1] + 1)
+            for part in _APART.get(spelt, (spelt.replace("'", ""),)):
+                _word(build, part, back[start], back[end - 1] + 1)
             if spelt.endswith("'s") and len(spelt) > 4 and build.tokens:
                 build.tokens[-1].base = spelt[:-2]
         else:
@@ -142,6 +143,8 @@ def words_of(text: str) -> list[Token]:
     return build.tokens
 
 
+_APART = {"we'll": ("we", "will"), "we're": ("we", "are")}
+"""What would be another word without its apostrophe."""
 _ONE_LETTER = {"y": "yes", "n": "no", "s": "si", "k": "ok", "ya": "yes"}
 
 

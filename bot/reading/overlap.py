@@ -70,12 +70,17 @@ OVERRIDES: dict[str, frozenset[str]] = {
             "mishap",
             "weight_bearing_toe_touching",
             "seizure",
+            "fixator",
             "mobility",
             "urine_bloody",
             "appetite",
             "energy",
         )
     ),
+    "fixator": frozenset(("mishap", "leg", "bandage", "mobility", "cone", "energy", "swallowed")),
+    "allergy": frozenset(("swelling", "breathing", "pain", "incision", "bruising", "energy")),
+    "other_leg": frozenset(("weight_bearing", "mobility", "pain", "leg", "licking")),
+    "life": frozenset(("energy", "mishap", "weight_bearing", "breathing", "pain", "request")),
     "swelling": frozenset(("mobility", "incision", "bruising")),
     "pain": frozenset(("licking", "energy", "appetite", "weight_bearing_none")),
     "appetite": frozenset(
@@ -101,8 +106,9 @@ def _yields(match: Match, to: Match) -> bool:
 
 
 _FIRST = (
-    "swallowed leg breathing seizure belly gums incision urine stool vomiting bandage "
-    "weight_bearing mishap pain energy cone dose appetite drinking licking swelling bruising"
+    "life swallowed other_leg fixator allergy leg breathing seizure belly gums incision urine "
+    "stool vomiting bandage weight_bearing mishap pain energy cone dose appetite drinking "
+    "licking swelling bruising"
 ).split()
 """Where two would each take the words from the other, the graver keeps them."""
 
@@ -211,6 +217,7 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     blue = sentences_of(("gums", "blue"), ("gums", "pale"), ("breathing", "laboured"))
     given = sentences_of(("dose", "given"), ("dose", "refused"), ("dose", "vomited_up"))
     spat = sentences_of(("dose", "refused"))
+    pooing = sentences_of(("stool", "straining"))
     strained = sentences_of(("stool", "straining"), ("urine", "straining"))
     cones = any(m.rule.about == "cone" for m in matches)
     weeping = {  # "pink discharge": the colour is the discharge's
@@ -264,6 +271,12 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             continue  # what was pulled off was swallowed
         if key == ("incision", "bleeding") and clause.sentence in bloody and not _sore(clause):
             continue  # the blood is told of already
+        if (
+            key == ("urine", "straining")
+            and clause.sentence in pooing
+            and not any("<pee>" in clauses[m].keys for m in range(len(clauses)))
+        ):
+            continue  # in and out of the tray, but for the other thing
         if match.rule.value == "lethargic" and "pancake" in clause.keys and cones:
             continue  # the inflatable ring is flat
         if match.rule.about == "swelling" and clause.sentence in bloated and bare_leg(clause):

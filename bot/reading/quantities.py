@@ -47,13 +47,13 @@ def _make(tokens: list[Token], index: int, used: int, kind: str, value: float) -
     return token
 
 
-def _celsius(value: float, unit: str) -> float | None:
+def body_heat(value: float, unit: str) -> float | None:
     """Degrees Celsius when the figure can be a body temperature, else None."""
-    if unit.startswith("f") or (not unit.startswith("c") and value >= 90):
-        if not 90 <= value <= 112:
+    if unit.startswith("f") or (not unit.startswith("c") and value >= 84):
+        if not 84 <= value <= 112:
             return None
         return round((value - 32) * 5 / 9, 1)
-    return round(value, 2) if 33 <= value <= 44.5 else None
+    return round(value, 2) if 29 <= value <= 44.5 else None
 
 
 def _heat(tokens: list[Token], index: int, value: float, used: int) -> tuple[float, int] | None:
@@ -83,18 +83,16 @@ def _heat(tokens: list[Token], index: int, value: float, used: int) -> tuple[flo
     if word_at(tokens, end) == "mi":
         following = ""  # "39.8, mi señora dice": my, and no miles
     if not unit:
-        if following or not (34 <= value <= 44 or 93 <= value <= 111):
+        if following or not (29 <= value <= 44 or 84 <= value <= 111):
             return None
         near = {t.word for t in tokens[max(0, index - 8) : end + 6]}
         told = bool(near & _TEMP_WORDS)
         telling = tokens[index].decimal or value != int(value)
-        if told and not (34 <= value <= 44 or 93 <= value <= 111):
-            return None
         if not (told or (telling and (37 <= value <= 42.9 or 99 <= value <= 108))):
             return None
     if _weather(tokens, index, end):
         return None
-    celsius = _celsius(value, unit if unit != "d" else "")
+    celsius = body_heat(value, unit if unit != "d" else "")
     return (celsius, end - index) if celsius is not None else None
 
 
@@ -180,14 +178,9 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
         if made:
             return made
     if ":" in word or word in ("half", "quarter", "ten", "five", "twenty") or word.isdigit():
-        clock = clock_at(tokens, index)
-        if (
-            clock
-            and (":" in word or clock[2] in ("am", "pm") or clock[1] >= 3)
-            and UNITS.get(word_at(tokens, index + clock[1]), ("", 1.0))[0] in ("", "size")
-        ):
-            value = nearest_past(clock[0], clock[2], now)
-            return _make(tokens, index, clock[1], "clock", value), clock[1]
+        hour = _plain_clock(tokens, index, now)
+        if hour:
+            return hour
     if (
         word in ("hora", "hour")
         and word_at(tokens, index + 1) == "y"
@@ -272,8 +265,45 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
     return _make(tokens, index, used, "number", value), used
 
 
-_HANDED = frozenset("gave given give administered".split())
-_THEN = frozenset("this last tonight today yesterday with and but so he she just or ish".split())
+def _plain_clock(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] | None:
+    """A clock time without "at": 8:30, 8 pm, ten to nine, a closing "half seven"."""
+    clock = clock_at(tokens, index)
+    if not clock or UNITS.get(word_at(tokens, index + clock[1]), ("", 1.0))[0] not in ("", "size"):
+        return None
+    word = tokens[index].word
+    half = word == "half" and clock[1] == 2 and _ends(tokens, index + 2)
+    if not (":" in word or clock[2] in ("am", "pm") or clock[1] >= 3 or half):
+        return None
+    value = nearest_past(clock[0], clock[2], now)
+    return _make(tokens, index, clock[1], "clock", value), clock[1]
+
+
+def _ends(tokens: list[Token], index: int) -> bool:
+    return index >= len(tokens) or bool(tokens[index].cut)
+
+
+_ITS = frozenset("it them la lo las los".split())
+
+
+def hours_of_doses(tokens: list[Token], now: int | None) -> None:
+    """ "Gave it 8", "se la di 8", told to a dose prompt: an hour, and no count of tablets."""
+    for at in range(2, len(tokens)):
+        value = tokens[at].value
+        if "<number>" not in tokens[at].keys or value is None:
+            continue
+        if not (_ends(tokens, at + 1) or tokens[at + 1].word in _THEN):
+            continue
+        pair = {tokens[at - 1].word, tokens[at - 2].word}
+        if value in range(1, 13) and pair & _ITS and pair & _HANDED:
+            keep = tokens[at].keys - {"<number>", "<three>"}
+            tokens[at].keys = keep | {"<clock>"}
+            tokens[at].value = nearest_past(value * 60, "", now)
+
+
+_HANDED = frozenset("gave given give administered di dimos dio dieron".split())
+_THEN = frozenset(
+    "con y pero hoy this last tonight today yesterday with and but so he she just or ish".split()
+)
 """After "gave it about 8": it was an hour, and no count of tablets."""
 _GAVE = frozenset(
     "gave given had took got di dimos dio dieron doy tomo tomaron puse pusimos it him her".split()

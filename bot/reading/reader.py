@@ -7,7 +7,9 @@ from bot.model.reading import Context, Reading
 from bot.model.vocabulary import TOPICS
 
 from . import bare, danger, scope, subjects
-from .attach import area, figures, medicines_meant
+from .actors import all_that_was_due, promised
+from .asides import is_aside, set_apart
+from .attach import area, figures, medicines_meant, until
 from .clauses import Clause, split
 from .contrast import drop_before, mark_sudden
 from .focus import FOCUS_OF, NOUNS, WOUND, kin
@@ -17,7 +19,7 @@ from .lexis import LEXIS, NEGATED, mark_phrases, settle_bit, tag
 from .matching import Match, candidates, find
 from .normalise import words_of
 from .overlap import drop_overlaps
-from .quantities import fold_quantities
+from .quantities import fold_quantities, hours_of_doses
 from .retold import also_given, brought_up, resolve_past
 from .settle import Found, settle
 from .token import Token
@@ -48,22 +50,33 @@ def read(text: str, context: Context) -> Reading:
     lang = guess(tokens, context.lang)
     settle_homographs(tokens, lang)
     settle_bit(tokens)
+    set_apart(tokens)
     mark_phrases(tokens)
     tokens = fold_quantities(tokens, context.at)
+    if context.asked == "dose":
+        hours_of_doses(tokens, context.at)
     if not tokens:
         return Reading((), False, lang, ("no words",))
     clauses = split(tokens)
+    dressed = context.asked == "bandage" or any("<bandageword>" in t.keys for t in tokens)
     for clause in clauses:
         if clause.asked:
             clause.keys |= {"<askmark>"}
         if context.species == "cat":
             clause.keys |= {"<felid>"}  # a cat that pants is short of breath
+        if dressed:
+            clause.keys |= {"<dressed>"}
+        if context.asked == "dose" and all_that_was_due(tokens, clause):
+            clause.keys |= {"<planned>"}
     matches, moods = _match(tokens, clauses, context)
     scope.mark_moods(tokens, clauses, moods)
     scope.mark_carried(tokens, clauses)
     subjects.mark_people(tokens, clauses)
     own = frozenset(word for name in context.names for word in name.casefold().split())
     other = subjects.mark_subjects(tokens, clauses, context.species, own)
+    apart = {n for n, clause in enumerate(clauses) if is_aside(clause, tokens)}
+    if len(apart) < len(clauses):
+        matches = [m for m in matches if m.clause not in apart or m.rule.about == "request"]
     matches = [m for m in matches if not _tail_of_talk(m, clauses)]
     for match in matches:
         clause = clauses[match.clause]
@@ -71,6 +84,8 @@ def read(text: str, context: Context) -> Reading:
         match.hedged = scope.hedged(match, tokens, clause)
         match.void = scope.void(match, tokens, clause)
     matches = [m for m in matches if not scope.torn(m, tokens)]
+    if bare.only_a_figure(tokens, context):
+        matches = [m for m in matches if m.rule.about != "temperature"]
     net = [m for m in matches if m.rule.about == "danger"]
     matches = drop_overlaps([m for m in matches if m.rule.about != "danger"], clauses)
     matches += danger.caught(net, matches, clauses)
@@ -117,7 +132,8 @@ def _match(
             start = clause.start
             relative = [(rule, tuple(p - start for p in at)) for rule, at in found]
             before[known] = (relative, after)
-        shifted, focus = before[known]
+        shifted, after = before[known]
+        focus = focus if is_aside(clause, tokens) else after
         for rule, at in shifted:
             if rule.about == "mood":
                 moods.setdefault(number, set()).add(rule.value)
@@ -142,6 +158,8 @@ def _in_clause(
     rules = LEXIS.rules
     for which in candidates(LEXIS, keys):
         rule = rules[which]
+        if rule.about == "aside":
+            continue
         if rule.focus or rule.unless:
             waiting.append(rule)
             continue
@@ -211,31 +229,26 @@ def _conclude(
                 questions.append(about)
             continue
         for observation in _observe(text, tokens, clauses, match, taken, context):
-            clause = clauses[match.clause]
-            final = "<nowword>" in clause.keys or clause.rank == 2
-            if match.clause and not final:
-                before = clauses[match.clause - 1]
-                final = before.sentence == clause.sentence and (
-                    "<nowword>" in before.keys or before.rank == 2
-                )
-            past = (
-                "near_past" in clause.moods
-                or any(tokens[at].word in _WAS for at in range(clause.start, match.first))
-                or not (clause.keys.isdisjoint(_EARLIER) or "<sinceword>" in clause.keys)
-            )
-            now = "<nowword>" in clause.keys
-            but = clause.joiner == "but"
-            found.append(Found(observation, match, final, now, past, but))
+            found.append(_timed(observation, match, tokens, clauses))
             reasons.append(f"{_quote(text, tokens, match)} → {about}: {observation.value}")
     found.extend(also_given(tokens, clauses, found, taken, context))
     found = resolve_past(found, clauses)
     mark_sudden(found, clauses)
     found = drop_before(found, clauses)
+    put_off = any(m.void == "not done yet" for m in matches) or (
+        context.asked in (*_TO_DO, "none")
+        and any(promised(tokens, c, context.asked != "none") for c in clauses)
+    )
     answer = bare.answer(tokens, clauses, matches, found, context)
     found.extend(answer.found)
     reasons.extend(answer.reasons)
     found.extend(brought_up(found))
-    observations = settle(found)
+    observations = settle(_of_the_dead(found, clauses))
+    if put_off and not observations:
+        span = (tokens[0].start, tokens[-1].end)
+        when = until(tokens, range(len(tokens)), context, ahead=True)
+        observations.append(Observation("request", "snooze", span=span, **when))  # type: ignore[arg-type]
+        reasons.append("a promise or a plan: asked again later")
     requests = [o for o in observations if o.about == "request"]
     said = [o for o in observations if o.about != "request"]
     voids = any(
@@ -265,6 +278,61 @@ def _conclude(
         reasons.append("not all of it was understood")
     topics = tuple(topic for topic in dict.fromkeys(questions) if topic in TOPICS)
     return Reading(tuple(observations), understood, lang, tuple(reasons), topics, greeting)  # type: ignore[arg-type]
+
+
+def _timed(
+    observation: Observation, match: Match, tokens: list[Token], clauses: list[Clause]
+) -> Found:
+    """An observation with whether it is of an earlier day, or of how it ended."""
+    clause = clauses[match.clause]
+    final = "<nowword>" in clause.keys or clause.rank == 2
+    if match.clause and not final:
+        before = clauses[match.clause - 1]
+        final = before.sentence == clause.sentence and (
+            "<nowword>" in before.keys or before.rank == 2
+        )
+    past = (
+        "near_past" in clause.moods
+        or any(tokens[at].word in _WAS for at in range(clause.start, match.first))
+        or not (clause.keys.isdisjoint(_EARLIER) or "<sinceword>" in clause.keys)
+    )
+    now = "<nowword>" in clause.keys
+    return Found(observation, match, final, now, past, clause.joiner == "but")
+
+
+_TO_DO = ("dose", "ice", "warm_compress", "massage", "walk", "cone")
+"""What a household does when it is asked to."""
+
+
+def _of_the_dead(found: list[Found], clauses: list[Clause]) -> list[Found]:
+    """How a patient died is told with its death, and calls nobody to hurry any more."""
+    told = {
+        clauses[item.match.clause].sentence
+        for item in found
+        if item.observation.about == "life" and not item.observation.unsure
+    }
+    return [
+        item
+        for item in found
+        if item.observation.about in ("life", "request")
+        or clauses[item.match.clause].sentence not in told
+    ]
+
+
+def _cold_toes(tokens: list[Token], clauses: list[Clause], sentence: int) -> bool:
+    """Whether the toes are told to be cold, blue or numb, not denied."""
+    toes = False
+    for clause in clauses:
+        if clause.sentence != sentence:
+            continue
+        toes = toes or "<toeword>" in clause.keys
+        for at in range(clause.start, clause.end):
+            ahead = tokens[max(clause.start, at - 3) : at]
+            wraps = at + 1 < clause.end and "<bandageword>" in tokens[at + 1].keys
+            denied = any("<neg>" in t.keys for t in ahead)
+            if toes and "<coldtoe>" in tokens[at].keys and not (wraps or denied):
+                return clause.keys.isdisjoint(("<icepack>", "<water>", "outside"))
+    return False
 
 
 def _quote(text: str, tokens: list[Token], match: Match) -> str:
@@ -297,6 +365,13 @@ def _observe(
         near = frozenset().union(*(clauses[place].keys for place in places))
         detail = next((name for name in ("unwatched", "watched") if f"<{name}>" in near), None)
     span = (tokens[match.first].start, tokens[match.last].end)
+    if (rule.about, value) == ("request", "snooze"):
+        fields = {}
+        for place in places:
+            span_of = range(clauses[place].start, clauses[place].end)
+            fields = fields or until(tokens, span_of, context, ahead=False)
+    if (rule.about, value) == ("bandage", "tight") and _cold_toes(tokens, clauses, clause.sentence):
+        detail = "cold"
     if (rule.about, value) == ("urine", "none") and "<lastdone>" in clause.keys:
         hours = fields.get("hours")
         if isinstance(hours, float) and hours < 10 and not match.held:

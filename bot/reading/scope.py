@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from .actors import SEEN, intended, person_before, thing_before, took_own
+from .actors import SEEN, intended, not_the_patient, person_before, thing_before, took_own
 from .clauses import Clause
 from .matching import Match
 from .token import Token
@@ -319,6 +319,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
     dated = not clause.keys.isdisjoint(("<surgery>", "<longsince>"))
     if "far_past" in moods and not match.denied and not likened and not dated:
         return "long ago"
+    if about == "life" and not_the_patient(match, tokens, clause):
+        return "another's death"
     if about == "swallowed" and took_own(match, tokens, clause):
         return "a person"
     if about in _CARE and about != "mishap":

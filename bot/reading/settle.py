@@ -32,11 +32,12 @@ SEVERITY: dict[str, tuple[str, ...]] = {
 """Topics of which a patient has one state: the worst said counts."""
 
 GOOD: dict[str, str] = {
-    "stool": "normal", "urine": "normal", "incision": "clean", "bandage": "fine", "gums": "pink",
+    "stool": "normal", "urine": "normal", "incision": "clean", "bandage": "fine", "fixator": "fine",
+    "gums": "pink",
 }  # fmt: skip
 """Topics with several findings at once: the good one gives way to any other."""
 
-_DETAILS = ("stopped", "slow", "edges", "heavy", "deep", "sudden")
+_DETAILS = ("stopped", "slow", "edges", "heavy", "deep", "sudden", "cold")
 
 
 @dataclass(slots=True)
@@ -113,6 +114,11 @@ def settle(found: list[Found]) -> list[Observation]:
             merged.pop("discharge", None)
         if about == "swallowed" and "human_medicine" in merged:
             merged.pop("medicine_overdose", None)
+        if about == "swallowed" and "poison" in merged:
+            for value in ("human_medicine", "bandage_or_object"):
+                other = merged.get(value)
+                if other and other.match.clause == merged["poison"].match.clause:
+                    del merged[value]
         order = SEVERITY.get(about)
         if order and len(merged) > 1:
             trends = {i.observation.trend for i in items} - {None}

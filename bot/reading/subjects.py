@@ -157,7 +157,11 @@ def mark_subjects(
         for place in range(clause.start, clause.end):
             token = tokens[place]
             elsewhere = _belongs_elsewhere(tokens, place, clause.end)
-            if "<otheranimal>" in token.keys or elsewhere:
+            other_leg = token.word in ("la", "otra", "other") and any(
+                not t.keys.isdisjoint(("<legword>", "<otherleg>", "<joint>"))
+                for t in tokens[place + 1 : min(place + 3, clause.end)]
+            )
+            if ("<otheranimal>" in token.keys and not other_leg) or elsewhere:
                 owned = place and tokens[place - 1].word[:-1] in _KIN
                 other_at = place - 1 if owned else place
                 break

@@ -26,6 +26,7 @@ class Token:
     guessed: bool = False  # read through a repaired spelling
     parts: tuple[str, ...] = field(default=())
     sizes: dict[str, int] | None = None  # classes of the phrase that begins here → its words
+    aside: bool = False  # in a formula beside the report ("hope thats ok")
     inside: bool = False  # within a phrase, so no clause begins here
 
     def size(self, keys: frozenset[str]) -> int:

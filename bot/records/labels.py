@@ -29,10 +29,12 @@ TOPICS: Final[dict[str, Text]] = {
     "belly": Text(en="Belly", es="Barriga"),
     "swallowed": Text(en="Swallowed", es="Tragó algo"),
     "leg": Text(en="Shape of the leg", es="Forma de la pata"),
-    "life": Text(en="Life", es="Vida"),
-    "fixator": Text(en="Frame", es="Fijador"),
+    "other_leg": Text(en="Another leg", es="Otra pata"),
+    "allergy": Text(en="Allergy", es="Alergia"),
+    "life": Text(en="Death", es="Fallecimiento"),
     "mishap": Text(en="Mishap", es="Percance"),
     "bandage": Text(en="Bandage", es="Vendaje"),
+    "fixator": Text(en="External fixator", es="Fijador externo"),
     "cone": Text(en="Cone", es="Cono"),
 }
 """Topics of the summary, in their order there."""

@@ -20,7 +20,6 @@ from bot.model.observation import Noted
 from bot.model.plan import Prompt
 
 from .tables import (
-    LATER,
     Carer,
     DueRow,
     Entry,
@@ -30,7 +29,7 @@ from .tables import (
     Tables,
 )
 
-OfChart = o.Heard | o.WoundPut | o.PutHold | o.EndHold
+OfChart = o.Heard | o.WoundPut | o.PutHold | o.EndHold | o.SetState
 ENDED_DUES = ("prompt", "remind", "unanswered", "silence", "end")
 """What a patient whose course is over is not looked at for any more."""
 
@@ -184,16 +183,10 @@ def _(change: o.CaseChange, tables: Tables, now: datetime) -> None:
 @_keep.register(o.WoundPut)
 @_keep.register(o.PutHold)
 @_keep.register(o.EndHold)
+@_keep.register(o.SetState)
 def _(change: OfChart, tables: Tables, now: datetime) -> None:
     patient = tables.patients[change.patient]
     patient.chart = evolve(patient.chart, [change], now)
-
-
-@_keep.register
-def _(change: o.SetState, tables: Tables, now: datetime) -> None:
-    patient = tables.patients[change.patient]
-    if not patient.chart.over:
-        patient.chart = evolve(patient.chart, [change], now)
 
 
 @_keep.register
@@ -336,9 +329,9 @@ def _(change: o.NewPlan, tables: Tables, now: datetime) -> None:
     coming = [
         sheet
         for sheet in patient.sheets.values()
-        if sheet.sent_at is None and sheet.due_at > now and not sheet.key.startswith(LATER)
+        if sheet.sent_at is None and sheet.due_at > now and not sheet.moved
     ]
-    later = {f"prompt:{id}" for key, id in patient.sheet_of_key.items() if key.startswith(LATER)}
+    later = {f"prompt:{one.id}" for one in patient.sheets.values() if one.moved}
     for row in tables.dues.of_patient(patient.id):
         if row.kind == "prompt" and row.at > now and row.key not in later:
             row.waiting = False

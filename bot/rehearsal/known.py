@@ -127,6 +127,7 @@ class Kept:
             sheets=near,
             dose_lines=tuple(row.doses_within(now - DOSES, now + DOSES)),
             cases=_cases(row),
+            holds=tuple(sorted(row.chart.holds, key=lambda hold: (hold.since, hold.id))),
             pictures=tuple(row.pictures.values()),
             reviews=tuple(row.reviews[one] for one in sorted(row.reviews)),
             late_taps=tuple(self._late_taps(patient)),

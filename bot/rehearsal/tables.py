@@ -18,8 +18,6 @@ from bot.model.plan import Item
 from .transcript import Message
 
 Counted = Literal["patient", "person", "member", "noted", "media"]
-LATER = "later:"
-"""How the key of a prompt begins that was moved to a time of its own: plans leave it alone."""
 
 
 @dataclass(slots=True)

@@ -16,7 +16,6 @@ from bot.context.contexts import FellDue
 from bot.context.practice import Practice
 from bot.context.words import date_of
 from bot.desk import recheck
-from bot.events.bind import bind
 from bot.events.looked import fetched, reviewed
 from bot.household import pictures
 from bot.model.chart import FILMS, Chart, Picture
@@ -117,7 +116,7 @@ def _tell(tx: Tx, practice: Practice, ctx: FellDue, key: str, why: str, now: dat
             text = practice.words.say("desk_not_kept", lang, name=chart.name, why=why[:300])
             out.say(desk.chat, text, patient=chart.id, topic=AboutPatient(chart.id))
     log(tx, "failed", "bot", why, now, chart.id, {"key": key}, out.cause)
-    apply(tx, bind(ctx, out), now)
+    apply(tx, out, now)
 
 
 # -- fetching -------------------------------------------------------------------------------

@@ -62,6 +62,7 @@ def _examples(rule: Rule, book: RuleBook) -> Iterator[str]:
             now=NOW,
             rules=book,
             species=example.species,
+            protocol=example.protocol,
         )
         given = urgency(findings)
         mine = any(f.rule == rule.id and f.urgency == rule.level for f in findings)

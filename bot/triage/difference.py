@@ -20,7 +20,7 @@ from .witness import Claim, with_figures
 
 LAST: Final = 60
 """Days after surgery up to which the two are compared."""
-_FIELDS: Final = ("urgency", "matter", "when", "unless", "days", "species", "source")
+_FIELDS: Final = ("urgency", "matter", "when", "unless", "days", "species", "protocols", "source")
 _TEXTS: Final = ("because", "advice")
 
 
@@ -167,6 +167,8 @@ def _shown(rule: Rule | Silence, field: str) -> str:
         return ("unless " if field == "unless" else "") + when_words(value)
     if field == "species" and isinstance(value, tuple):
         return "for " + " and ".join(f"{one}s" for one in value)
+    if field == "protocols" and isinstance(value, tuple):
+        return " or ".join(f"after {one}" for one in value)
     return f"source “{value}”" if field == "source" and value else str(value or "")
 
 

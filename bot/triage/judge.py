@@ -22,11 +22,13 @@ def triage(
     now: datetime,
     rules: RuleBook,
     species: str = "dog",
+    protocol: str | None = None,
 ) -> tuple[Finding, ...]:
     """The findings of a reply, the most urgent first, at most one for a rule.
 
     ``new`` is what this reply (or button) said, ``history`` all that was said earlier
-    and still stands, in any order; ``day`` is the patient's day, ``now`` an aware time.
+    and still stands, in any order; ``day`` is the patient's day, ``now`` an aware time;
+    ``protocol`` the id of the one that the patient's plan follows.
     A finding holds only observations of this reply. Of one matter, a less urgent finding
     that says nothing more is left out. A finding of urgency ``none`` holds advice only.
     A rule that cannot be judged becomes a ``next_day`` finding.
@@ -37,7 +39,7 @@ def triage(
     scene = Scene(new, history, day, now)
     found: list[Finding] = []
     for ready in woken:
-        if not ready.first_day <= day <= ready.last_day or not ready.is_for(species):
+        if not ready.first_day <= day <= ready.last_day or not ready.is_for(species, protocol):
             continue
         finding = ask(ready, scene, rules)
         if finding is not None and not _said_already(finding, found):

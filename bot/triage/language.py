@@ -175,6 +175,7 @@ class Example(Strict):
     day: int
     before: tuple[Said, ...] = ()
     species: Species = "dog"
+    protocol: Slug | None = None
     gives: UrgencyName
 
 
@@ -196,6 +197,7 @@ class Rule(Strict):
     """One red flag: when it matches, how urgent it is, why, and what the owner does.
 
     ``after_day`` is not included, ``to_day`` is. ``unless`` takes the rule back.
+    ``protocols``: only after one of these operations, by the protocol's id; else after any.
     ``source`` says where its figures come from.
     """
 
@@ -207,6 +209,7 @@ class Rule(Strict):
     after_day: int | None = None
     to_day: int | None = None
     species: Annotated[tuple[Species, ...], Field(min_length=1)] = ("dog", "cat")
+    protocols: tuple[Slug, ...] = ()
     because: Text
     advice: Text | None = None
     source: str | None = None

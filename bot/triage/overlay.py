@@ -51,6 +51,7 @@ class Change(Strict):
     after_day: int | None = None
     to_day: int | None = None
     species: Annotated[tuple[Species, ...], Field(min_length=1)] | None = None
+    protocols: tuple[Slug, ...] | None = None
     because: Text | None = None
     advice: Text | None = None
     source: str | None = None
@@ -83,7 +84,7 @@ class Overlay(Strict):
     words: dict[str, dict[str, Text]] = Field(default_factory=dict)
 
 
-_JUDGING = ("urgency", "when", "unless", "after_day", "to_day", "species")
+_JUDGING = ("urgency", "when", "unless", "after_day", "to_day", "species", "protocols")
 
 
 def rules_in(folder: Path | None) -> RuleBook:

@@ -46,7 +46,10 @@ def idle(rule: Rule, book: RuleBook) -> Iterator[str]:
                 if ask(ready, Scene(new, past, day, NOW), book) is None:
                     continue
                 matched = True
-                found = triage(new, past, day=day, now=NOW, rules=book, species=species)
+                after = next(iter(rule.protocols), None)
+                found = triage(
+                    new, past, day=day, now=NOW, rules=book, species=species, protocol=after
+                )
                 mine = next((one for one in found if one.rule == rule.id), None)
                 if mine is None:
                     silencers |= {one.rule for one in found if one.matter == rule.matter}

@@ -36,9 +36,11 @@ class Ready:
     figures: Mapping[str, float | int | None]
     advice: Text | None
 
-    def is_for(self, species: str) -> bool:
-        """Whether it speaks of this species; of one that no rule can name, it does."""
-        return species in self.rule.species or species not in SPECIES
+    def is_for(self, species: str, protocol: str | None) -> bool:
+        """Whether it speaks of this species, after this operation; of a species that no rule
+        can name, it does."""
+        after = not self.rule.protocols or protocol in self.rule.protocols
+        return after and (species in self.rule.species or species not in SPECIES)
 
 
 @dataclass(frozen=True, slots=True)

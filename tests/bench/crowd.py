@@ -7,6 +7,7 @@ lie as far apart in the file as in a practice where all of them write on the sam
 
 from __future__ import annotations
 
+import json
 import re
 import sqlite3
 import time
@@ -20,6 +21,7 @@ from secrets import token_hex
 from typing import Any
 
 from bot.context.practice import Practice
+from bot.model.ids import Cause, EventId, PersonId
 from bot.records.chain import digest_of, seal
 from bot.store.database import Database
 from demo.practice import Book, fill, load_book
@@ -106,7 +108,8 @@ class Copies:
     def write(self) -> None:
         """All tables, the log last."""
         for table in ("patient", "person", "caregiver", "prompt", "item", "observation",
-                      "case_file", "wound_check", "media", "due", "inbox", "outbox"):  # fmt: skip
+                      "case_file", "hold", "wound_check", "media", "due", "inbox",
+                      "outbox"):  # fmt: skip
             where = "WHERE state = 'waiting'" if table == "due" else ""
             rows = self._plain.execute(f"SELECT * FROM {table} {where}").fetchall()  # noqa: S608
             change = getattr(self, f"_{table}")
@@ -139,6 +142,8 @@ class Copies:
         for column, kind in columns.items():
             if row[column] is not None:
                 row[column] += n * self._step[kind]
+        if row.get("event"):
+            row["event"] = f"{row['event']}#{n}"
         return row
 
     def _patient(self, row: dict[str, Any], n: int) -> dict[str, Any]:
@@ -157,7 +162,8 @@ class Copies:
         return self._moved(row, n, id="prompt", patient_id="patient")
 
     def _item(self, row: dict[str, Any], n: int) -> dict[str, Any]:
-        return self._moved(row, n, id="item", patient_id="patient", prompt_id="prompt")
+        return self._moved(row, n, id="item", patient_id="patient", prompt_id="prompt",
+                           person_id="person")  # fmt: skip
 
     def _observation(self, row: dict[str, Any], n: int) -> dict[str, Any]:
         return self._moved(row, n, id="observation", patient_id="patient", person_id="person")
@@ -168,6 +174,12 @@ class Copies:
 
     def _case_file(self, row: dict[str, Any], n: int) -> dict[str, Any]:
         row["id"] = self._case(row["id"], n)
+        return self._moved(row, n, patient_id="patient")
+
+    def _hold(self, row: dict[str, Any], n: int) -> dict[str, Any]:
+        id = f"{row['id']}#{n}"
+        row["body"] = json.dumps({**json.loads(row["body"]), "id": id}, ensure_ascii=False)
+        row["id"] = id
         return self._moved(row, n, patient_id="patient")
 
     def _wound_check(self, row: dict[str, Any], n: int) -> dict[str, Any]:
@@ -200,7 +212,7 @@ class Copies:
 
     def _log(self) -> None:
         rows = self._plain.execute(
-            "SELECT patient_id, at, kind, author, text, data FROM log "
+            "SELECT patient_id, at, kind, author, text, data, event, person_id, member_id FROM log "
             "WHERE patient_id IS NOT NULL ORDER BY id"
         ).fetchall()
         last = self._plain.execute("SELECT id, hash FROM log ORDER BY id DESC").fetchone()
@@ -217,15 +229,21 @@ class Copies:
         for (patient, at), lines in groupby(rows, key=lambda row: (row[0], row[1])):
             event = [(*line[2:], word[patient].search(line[4]) is not None) for line in lines]
             for n in self._times:
-                for kind, author, text, data, named in event:
+                for kind, author, text, data, cause, person, member, named in event:
                     number += 1
                     said = text.replace(names[patient], f"{names[patient]} {seconds[n]}") if (
                         named) else text  # fmt: skip
-                    digest = digest_of(salt, author, said, data)
+                    by = Cause(
+                        EventId(f"{cause}#{n}") if cause else None,
+                        PersonId(person + n * self._step["person"]) if person else None,
+                        member,
+                    )
+                    digest = digest_of(salt, author, said, data, by)
                     sealed = seal(prev, number, patient + n * step, at, kind, digest)
                     yield {
                         "id": number, "patient_id": patient + n * step, "at": at, "kind": kind,
                         "author": author, "text": said, "data": data, "salt": salt,
                         "digest": digest, "prev_hash": prev, "hash": sealed,
+                        "event": by.event, "person_id": by.person, "member_id": by.member,
                     }  # fmt: skip
                     prev = sealed

@@ -51,6 +51,8 @@ async def _live(folder: Path) -> None:
         await box.to(5, 9, 0)
         await box.says(box.ines, "walking on it with a limp. phone me at +1 303 555 0107")
         await box.staff_says("/end Canela")
+        await box.staff_taps("End early", box.case("what is to change"))
+        await box.staff_says("she heals at her own vet's", box.case("Why?"))
         await box.to(6, 9, 0)
 
 
@@ -102,4 +104,5 @@ def stopped(record: WholeRecord) -> WholeRecord:
         Record(9000 + n, since, kind, "Dr Okafor", words, data)
         for n, (kind, words, data) in enumerate(said)
     )
-    return replace(record, plan=plan_now, log=(*record.log, *log), state="active", ended_at=None)
+    before = tuple(one for one in record.log if one.data.get("change") != "told_end")
+    return replace(record, plan=plan_now, log=(*before, *log), state="active", ended_at=None)

@@ -55,6 +55,16 @@ TAMPERING: dict[str, tuple[list[str], int, str]] = {
         ["UPDATE log SET text = text || '.' WHERE id = 40"], 40, "words of entry 40 were changed"),
     "said by another": (
         ["UPDATE log SET author = 'Marco' WHERE id = 40"], 40, "words of entry 40 were changed"),
+    "of another person": (
+        ["UPDATE log SET person_id = 77 WHERE id = 40"], 40, "words of entry 40 were changed"),
+    "of another member": (
+        ["UPDATE log SET member_id = 77 WHERE id = 40"], 40, "words of entry 40 were changed"),
+    "of another event": (
+        ["UPDATE log SET event = 'update:77' WHERE id = 40"], 40,
+        "words of entry 40 were changed"),
+    "of nobody, as before that was kept": (
+        ["UPDATE log SET event = NULL, person_id = NULL, member_id = NULL WHERE id = 40"], 40,
+        "words of entry 40 were changed"),
     "another rule": (
         ["UPDATE log SET data = '{}' WHERE id = (SELECT min(id) FROM log WHERE kind = 'finding')"],
         0, "were changed"),

@@ -39,9 +39,13 @@ BUSY = """
 {at: day 2 11:16, wrenfield: {stop: carprofen}}
 {at: day 2 11:20, pell: {close: newest, outcome: seen}}
 {at: day 2 11:25, wrenfield: {say: "/log Biscuit"}}
+{at: day 2 12:00, pell: {hold: walks}}
+{at: day 2 12:01, pell: {release: walks}}
+{at: day 2 12:02, wrenfield: {hold: gabapentin}}
 {at: day 2 11:26, wrenfield: {say: "/board"}}
 {at: day 3 08:30, lucia: "/menu"}
 {at: day 3 09:30, lucia: {tap: "Recordarme"}}
+{at: day 3 11:00, wrenfield: {release: gabapentin}}
 {at: day 3 11:25, wrenfield: {pause: "in hospital"}}
 {at: day 4 11:25, wrenfield: {resume: "home again"}}
 {at: day 5 11:25, robin: "/zone America/New_York"}
@@ -52,6 +56,7 @@ BUSY = """
 {at: day 8 09:00, robin: "he collapsed and his gums are white"}
 {at: day 8 09:04, robin: "we are on our way"}
 {at: day 8 12:00, wrenfield: {close: newest, outcome: mistaken}}
+{at: day 9 10:00, pell: {hold: sessions}}
 {at: day 9 11:25, wrenfield: {died: true}}
 {at: day 9 12:25, robin: "thank you for everything"}
 """
@@ -194,8 +199,13 @@ def facts(chart: Chart) -> dict[str, object]:
                     for one in sheet.lines))
             for sheet in chart.sheets
         ],
-        "doses": [(one.item, one.state, one.choice, one.by, one.at) for one in chart.dose_lines],
-        "cases": [(one.id, one.urgency, one.state, one.pages, one.body) for one in chart.cases],
+        "doses": [(one.item, one.state, one.choice, one.by, one.at, one.person)
+                  for one in chart.dose_lines],
+        "cases": [
+            (one.id, one.urgency, one.state, one.pages, one.body, one.acknowledged_by)
+            for one in chart.cases
+        ],
+        "holds": [(one.target, one.since, one.cause, one.ends, one.told) for one in chart.holds],
         "next": chart.next_case,
         "wounds": chart.wounds,
         "late": [(one.until, one.chat, one.tapped) for one in chart.late_taps],

@@ -76,7 +76,7 @@ def _faults_of(row: dict[str, object]) -> Iterator[str]:
         yield str(error)
         return
     if told:
-        level, because = look_up(told, day)
+        level, because = look_up(told, day, str(row["species"]))
         if level != row["urgency"]:
             yield f"labelled {row['urgency']}, the table says {level} ({because})"
     elif row["urgency"] not in ("none", "next_day"):

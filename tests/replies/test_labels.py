@@ -16,6 +16,10 @@ HERE = Path(__file__).parent
 HELD_OUT = HERE / "heldout.jsonl"
 UNSEEN = HERE / "unseen.jsonl"  # scored by hand, never looked into while tuning
 TUNED = HERE / "tuned.jsonl"  # looked at while tuning
+OFTEN = (
+    "dose ice warm_compress massage walk cone appetite incision mobility bandage fixator swelling"
+).split()
+"""Topics that the protocols ask about by name."""
 NEGATION = HERE / "negation.jsonl"
 
 
@@ -32,8 +36,9 @@ def test_every_value_is_said_at_least_three_times() -> None:
 
 @pytest.mark.parametrize(("field", "words"), [("asked", ASKED), ("lang", LANGS)])
 def test_every_kind_is_there(field: str, words: tuple[str, ...]) -> None:
-    later = {"bandage"}  # asked about since these were written
-    assert {row[field] for _, row in rows(HELD_OUT)} == set(words) - later
+    seldom = set(TOPICS) - set(OFTEN) if field == "asked" else set()
+    there = {row[field] for _, row in rows(HELD_OUT)}
+    assert set(words) - seldom <= there <= set(words)
 
 
 def test_the_mix_of_urgencies_is_that_of_a_practice() -> None:

@@ -2,18 +2,15 @@
 
 from __future__ import annotations
 
-import sqlite3
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
+from contextlib import closing
 from dataclasses import replace
-from datetime import UTC, timedelta
-from functools import cache
+from datetime import timedelta
 from typing import Any
 
-import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from bot.desk.enrol import enrol
 from bot.model import effects as o
 from bot.model.chart import Chart, Sheet, WoundCheck
 from bot.model.effects import Effects
@@ -34,69 +31,18 @@ from bot.model.hold import (
 )
 from bot.model.ids import CaseId, EventId, HoldId, MemberId
 from bot.model.observation import Observation
-from bot.model.settings import Clinic, PagingStep
+from bot.model.settings import PagingStep
 from bot.model.text import Text
 from bot.model.urgency import Urgency
 from bot.plan.prompts import rebuild
-from bot.protocol.library import protocols
 from bot.store import load
 from bot.store.apply import apply
-from bot.store.database import Database, Tx
-from tests.service.box import CLINIC, at, plan
+from bot.store.database import Tx
 
-NOW = at(2, 9, 30).astimezone(UTC)
-"""The morning of day 2: prompts of yesterday and of this morning lie behind."""
+from .canela import INES, MARCO, NOW, fresh, loaded
+
 WINDOW = (NOW - load.BACK, NOW + load.AHEAD)
 DOSES = (NOW - load.DOSES, NOW + load.DOSES)
-
-
-@cache
-def begun() -> bytes:
-    """A database with Canela two days at home, two people with her, one nurse."""
-    plain = sqlite3.connect(":memory:", isolation_level=None)
-    Database._prepare(plain)
-    tx = Tx(plain)
-    out = Effects(EventId("enrol:Canela"))
-    enrol(out, plan(), protocols()["general-orthopaedic"], Clinic.model_validate(CLINIC),
-          by="Dr Okafor", code="one", now=at(0, 15))  # fmt: skip
-    for number, name in ((11, "Inés"), (12, "Marco")):
-        out.add(
-            o.Invite(f"link{number}", "owner", "Dr Okafor", at(9, 9), 1),
-            o.Join(f"link{number}", 1, number, number, name, "en"),
-        )
-    out.add(o.JoinStaff(99, "Kim, nurse", "staff"))
-    apply(tx, out, at(0, 15))
-    chart = load.chart(tx, 1, NOW)
-    assert chart is not None
-    sent = Effects(EventId("due:prompt"))
-    for sheet in chart.sheets:
-        if sheet.due_at <= NOW:
-            sent.add(*(o.Mark(line.id, "open") for line in sheet.lines), o.PromptSent(sheet.id))
-    apply(tx, sent, NOW - timedelta(hours=1))
-    image = plain.serialize()
-    plain.close()
-    return image
-
-
-@pytest.fixture
-def tx() -> Iterator[Tx]:
-    """That database, fresh."""
-    yield from opened()
-
-
-def opened() -> Iterator[Tx]:
-    plain = sqlite3.connect(":memory:", isolation_level=None)
-    plain.deserialize(begun())
-    plain.row_factory = sqlite3.Row
-    plain.execute("PRAGMA foreign_keys = ON")
-    yield Tx(plain)
-    plain.close()
-
-
-def loaded(tx: Tx) -> Chart:
-    chart = load.chart(tx, 1, NOW)
-    assert chart is not None
-    return chart
 
 
 # ---- What is compared: all but the numbers that only the database gives -------------------
@@ -244,8 +190,8 @@ def _end_hold(draw: Draw, chart: Chart) -> o.Effect:
 def _late(draw: Draw, chart: Chart) -> o.Effect:
     sheet = next(one for one in chart.sheets if one.lines)
     data = {
-        "lines": [sheet.lines[0].id], "prompt": sheet.id, "chat": draw(st.sampled_from([11, 12])),
-        "tapped": NOW.isoformat(), "source": "tap:9",
+        "lines": [sheet.lines[0].id], "prompt": sheet.id,
+        "chat": draw(st.sampled_from([INES, MARCO])), "tapped": NOW.isoformat(), "source": "tap:9",
     }  # fmt: skip
     key = f"given:{sheet.id}:{sheet.lines[0].id}:{data['chat']}"
     return o.Due(key, "given", draw(TIMES), 1, data)
@@ -280,7 +226,7 @@ KINDS: tuple[Callable[[Draw, Chart], o.Effect], ...] = (
     lambda draw, chart: o.Leave(1, _person(draw, chart)),
     lambda draw, chart: o.Forget(_person(draw, chart)),
     lambda draw, chart: o.SetLanguage(_person(draw, chart), "es"),
-    lambda draw, chart: o.Reachable(draw(st.sampled_from([11, 12])), draw(st.booleans())),
+    lambda draw, chart: o.Reachable(draw(st.sampled_from([INES, MARCO])), draw(st.booleans())),
     lambda draw, chart: o.OwnSetting(
         1, _person(draw, chart), draw(st.sampled_from([None, {}, {"from": "08:00"}])),
         draw(st.sampled_from([None, "doses"])),
@@ -292,7 +238,8 @@ KINDS: tuple[Callable[[Draw, Chart], o.Effect], ...] = (
 @settings(max_examples=150)
 @given(st.data())
 def test_thought_and_database_agree_after_every_effect(data: st.DataObject) -> None:
-    for tx in opened():
+    with closing(fresh()) as plain:
+        tx = Tx(plain)
         for step in range(data.draw(st.integers(1, 6), label="effects")):
             chart = loaded(tx)
             effect = data.draw(st.sampled_from(KINDS))(data.draw, chart)

@@ -58,6 +58,7 @@ def tell() -> Tell:
         day: int = 5,
         before: dict[float, str] | None = None,
         species: str = "dog",
+        protocol: str | None = None,
         rules: RuleBook | None = None,
     ) -> Case:
         history = [
@@ -67,6 +68,9 @@ def tell() -> Tell:
         ]
         new = [Noted(seen, NOW, day) for seen in _observations(words)]
         book = rules or default_rules()
-        return Case(triage(new, history, day=day, now=NOW, rules=book, species=species))
+        found = triage(
+            new, history, day=day, now=NOW, rules=book, species=species, protocol=protocol
+        )
+        return Case(found)
 
     return tell

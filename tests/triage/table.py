@@ -27,6 +27,7 @@ class Said:
 
     observations: tuple[Observation, ...]
     day: int
+    species: str = "dog"
 
     def some(self, about: str, *values: str, **fields: object) -> bool:
         """Whether something was said about a topic, with one of the values and the fields."""
@@ -68,6 +69,16 @@ class Said:
         return round(self.most("temperature", "measured", "celsius", 0), 1)
 
     @property
+    def chill(self) -> float:
+        """The lowest temperature in tenths of °C; without one, no chill at all."""
+        told = [
+            one.celsius
+            for one in self.observations
+            if one.about == "temperature" and one.celsius is not None
+        ]
+        return round(min(told, default=99), 1)
+
+    @property
     def leg_worse_or_hurt(self) -> bool:
         """Pain, swelling or worse use of the leg."""
         return (
@@ -89,6 +100,14 @@ EMERGENCY: tuple[Row, ...] = (
     ("bleeding heavy", lambda s: s.some("incision", "bleeding", detail="heavy")),
     ("open, deep", lambda s: s.some("incision", "open", detail="deep")),
     ("leg crooked or paralysed", lambda s: s.some("leg", "crooked", "paralysed")),
+    ("tight, cold toes", lambda s: s.some("bandage", "tight", detail="cold")),
+    (
+        "a cat that strains to pee",
+        lambda s: (
+            s.species == "cat" and s.some("urine", "straining") and not s.some("urine", "normal")
+        ),
+    ),
+    ("temperature under 35 °C", lambda s: s.chill < 35),
     ("swallowed", lambda s: s.some("swallowed", "medicine_overdose", "human_medicine", "poison")),
     ("belly bloated", lambda s: s.some("belly", "bloated")),
     ("vomiting bloody", lambda s: s.some("vomiting", "bloody")),
@@ -138,10 +157,12 @@ SAME_DAY: tuple[Row, ...] = (
     ("mishap, and worse for it", lambda s: s.some("mishap") and s.leg_worse_or_hurt),
     ("temperature 39.4 °C or more", lambda s: s.fever >= 39.4),
     ("gums yellow", lambda s: s.some("gums", "yellow")),
+    ("temperature under 37 °C", lambda s: s.chill < 37),
+    ("fixator loose or bent", lambda s: s.some("fixator", "loose", "bent")),
+    ("hives or a swollen face", lambda s: s.some("allergy", "hives", "swollen_face")),
+    ("died", lambda s: s.some("life", "died")),
     ("bandage", lambda s: s.some("bandage", "wet", "slipped", "odour", "tight")),
     ("dose doubled", lambda s: s.some("dose", "doubled")),
-    ("fixator", lambda s: s.some("fixator", "loose", "bent")),
-    ("died", lambda s: s.some("life", "died")),
     ("swallowed an object", lambda s: s.some("swallowed", "bandage_or_object")),
 )
 
@@ -159,6 +180,7 @@ NEXT_DAY: tuple[Row, ...] = (
     ),
     ("mobility worse", lambda s: s.some("mobility", "worse")),
     ("mishap", lambda s: s.some("mishap")),
+    ("another leg limping", lambda s: s.some("other_leg", "limping")),
     (
         "incision red or with thin discharge after day 3",
         lambda s: s.day > 3 and s.some("incision", "red", "discharge"),
@@ -185,13 +207,13 @@ TABLE: tuple[tuple[str, tuple[Row, ...]], ...] = (
 )
 
 
-def look_up(observations: Iterable[Observation], day: int) -> tuple[str, str]:
+def look_up(observations: Iterable[Observation], day: int, species: str = "dog") -> tuple[str, str]:
     """The urgency that the table gives one reply alone, and the first row that gave it.
 
     ``day`` counts from surgery (day 0). No observation at all is ``none``; whether such
     a reply was understood is not the table's to say.
     """
-    said = Said(tuple(observations), day)
+    said = Said(tuple(observations), day, species)
     for level, rows in TABLE:
         for name, holds in rows:
             if holds(said):

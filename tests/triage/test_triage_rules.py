@@ -108,9 +108,9 @@ def test_a_mistake_is_told_with_file_line_and_what(change: dict[str, str], words
 
 
 def test_a_value_without_words_for_staff_is_refused() -> None:
-    text = SOURCE.replace('    crooked: {en: "crooked leg"', '    # crooked: {en: "crooked leg"')
-    with pytest.raises(FlowError, match=r"own.yaml:\d+:\d+: .*leg: crooked"):
-        load_rules(text, "own.yaml")
+    text = SOURCE.replace('    limping: {en: "limps', '    # limping: {en: "limps')
+    with pytest.raises(FlowError, match=r"own.yaml:\d+:\d+: .*other_leg: limping"):
+        load_rules(text.replace("  other_leg:\n", ""), "own.yaml")
 
 
 def test_staff_have_words_for_the_whole_vocabulary() -> None:

@@ -15,6 +15,10 @@ EMERGENCY = [
     ("incision bleeding heavy", 3),
     ("incision open deep", 8),
     ("leg crooked", 3),
+    ("leg paralysed", 3),
+    ("bandage tight cold", 3),
+    ("swallowed poison", 3),
+    ("temperature measured celsius=34.9", 1),
     ("swallowed medicine_overdose", 4),
     ("swallowed human_medicine", 30),
     ("belly bloated", 13),
@@ -43,7 +47,6 @@ SAME_DAY = [
     ("stool none; appetite none", 1),
     ("stool none; vomiting yes", 2),
     ("stool none; pain moderate", 3),
-    ("urine straining", 4),
     ("urine bloody", 4),
     ("urine none hours=12", 1),
     ("urine none hours=23.9", 1),
@@ -62,6 +65,14 @@ SAME_DAY = [
     ("temperature measured celsius=39.4", 3),
     ("temperature measured celsius=40.4", 3),
     ("gums yellow", 9),
+    ("temperature measured celsius=35", 9),
+    ("temperature measured celsius=36.9", 9),
+    ("fixator loose", 9),
+    ("fixator bent", 9),
+    ("allergy hives", 9),
+    ("allergy swollen_face", 9),
+    ("life died", 0),
+    ("urine straining; urine normal", 4),
     ("bandage wet", 2),
     ("bandage slipped", 2),
     ("bandage odour", 2),
@@ -81,6 +92,7 @@ NEXT_DAY = [
     ("weight_bearing none", 4),
     ("weight_bearing none", 14),
     ("mobility worse", 20),
+    ("other_leg limping", 20),
     ("mishap ran; mobility same", 12),
     ("mishap jumped", 22),  # its outcome not told
     ("mishap jumped; weight_bearing full; pain none", 22),
@@ -129,6 +141,7 @@ NONE = [
     ("appetite normal; drinking normal; stool normal; urine normal; vomiting no", 5),
     ("energy normal; pain none; weight_bearing full; mobility better", 30),
     ("swelling none; bruising none; incision clean; bandage fine; licking no; cone on", 9),
+    ("fixator fine; temperature measured celsius=37", 9),
     ("breathing normal; seizure no; belly normal; gums pink", 9),
     ("dose given; ice done; warm_compress done; massage done; walk done", 9),
 ]
@@ -148,6 +161,17 @@ TABLE = [
 @pytest.mark.parametrize(("reply", "day", "urgency"), TABLE)
 def test_the_default_table(tell: Tell, reply: str, day: int, urgency: str, species: str) -> None:
     assert tell(reply, day=day, species=species).urgency == urgency
+
+
+def test_a_cat_that_strains_to_pee_may_be_blocked(tell: Tell) -> None:
+    assert tell("urine straining", species="cat").urgency == "emergency"
+    assert tell("urine straining; urine none hours=3", species="cat").urgency == "emergency"
+    assert tell("urine straining", species="dog").urgency == "same_day"
+
+
+def test_another_leg_that_limps_weighs_more_after_an_amputation(tell: Tell) -> None:
+    assert tell("other_leg limping", protocol="amputation").urgency == "same_day"
+    assert tell("other_leg limping", protocol="fracture-plate").urgency == "next_day"
 
 
 def test_what_is_not_told_raises(tell: Tell) -> None:

@@ -55,6 +55,12 @@ CLASSES = {
         hinchadas hinchado hinchada morados moradas azules azul inflamados inflamado hinchaditos
         morado helado
         """,
+    "dressed": "",
+    "coldtoe": """
+        cold colder icy freezing ice blue bluish purple white grey gray numb frio fria frios frias
+        friecitos helado helada helados heladas morado morada morados moradas azul azules
+        azulados
+        """,
 }
 
 RULES = {
@@ -76,7 +82,7 @@ RULES = {
         calientes|ok|bien -<bandageword>
     <bandageword> ~4 still_on|in_place|staying|stays|on_properly -<wetword>
     = fine fixed
-    toes|dedos|deditos|toe ~~ <neg> ~ puffy|swollen|cold|hinchados|frios|swelling|fat
+    toes|dedos|deditos|toe ~4 <neg> ~ puffy|swollen|cold|hinchados|frios|swelling|fat
     = fine @asked-bandage
     clean|dry|limpia|seca ~ and|y? ~ clean|dry|limpia|seca|intact -<wound>
     hasnt|not|isnt|no ~2 budged|shifted|moved|slipped|loose
@@ -211,7 +217,8 @@ RULES = {
     <toeword> ~4 below|under|abajo|debajo|beneath ~2 <bandageword> ~~ twice|double|size|doble|fat|huge|ballooned
     <bandageword> ~4 <tightword>
     <tightword> ~4 <bandageword>
-    <toeword> ~3 <coldswollen> & <bandageword>
+    <toeword> ~4 <coldswollen>|<swell> +<dressed> -<neg>
+    <coldswollen> ~2 <toeword> +<dressed> -<neg>
     toes|dedos|deditos|toe|dedo|toesies|toenails ~4 <coldswollen> -<neg>
     toes|dedos|deditos|foot|paw|pie|pata|patita ~6 <swell>|<coldswollen> +<bandageword> -<neg>
     <swell> ~4 toes|dedos|deditos|foot|paw|pie +<bandageword> -<neg>
@@ -221,8 +228,11 @@ RULES = {
     foot|paw|pie|pata|patita ~4 <coldswollen> ~4 <bandageword>|below|under|abajo|debajo -hasta -down
     <bandageword> ~~ <toeword> ~3 <coldswollen>
     <toeword>|pata|patita ~4 <bandageword> ~3 <coldswollen>
+    = tight cold fixed
+    <neg> ~ feeling|feel|feels|sensation|sensibilidad|siente|sentir ~4 <toeword> +<dressed>
+    <toeword> ~3 <neg> ~2 feeling|feel|sensation|sensibilidad|siente|sienten +<dressed>
+    <toeword> ~2 numb|dormidos|entumidos|dormida|insensibles +<dressed>
     = tight @bandage
-    <toeword> ~3 <coldswollen> -<neg>
     <tightword>
     cutting|digging in|into
     """,

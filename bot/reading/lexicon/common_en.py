@@ -184,7 +184,18 @@ CLASSES = {
         """,
     "asif": "as_if as_though like_hes like_shes like_he like_she like_its",
     "stopping": "stop stopped stops quit stopping",
-    "intent": "will ill going_to gonna about_to shall well_give was_going_to planning due",
+    "intent": "will ill id_do going_to gonna about_to shall was_going_to planning due heading off_to",
+    "later": """
+        later later_on soon in_a_bit in_a_while in_a_minute in_a_moment in_a_sec shortly
+        any_minute al_rato al_ratito mas_tarde en_un_rato en_un_ratito en_un_momento
+        ahorita_lo ahorita_la ahorita_se al_rato_lo enseguida
+        """,
+    "whileword": "while bit moment minute sec rato ratito momento momentito ratico",
+    "wanting": """
+        want_to wanna need_to have_to should_be_able hope_to hoping_to plan_to planning_to
+        intend_to meaning_to supposed_to quiero queremos pienso pensamos quisiera tengo_que
+        tenemos_que hay_que me_falta nos_falta
+        """,
     "recurred": """
         come_back came_back returned recurred reappeared happened_again happened repeated
         started_again come_again come_back_again been_back done_it_again restarted

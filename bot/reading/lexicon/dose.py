@@ -344,6 +344,9 @@ RULES = {
     = given !@asked-appetite
     se|ya la|lo|las|los comio
     = given @asked-dose
+    ^ all|both|todas|todos|every ~ of|las|sus|his|her|the|one? <meds>|them|ellas $ -<neg>
+    se las comio|trago|tomo ~ todas -<neg> -<medcontainer>
+    <gave> ~2 all|both|todas -<neg> -<medcontainer> -<food> -<noneleft>
     con|with|in ~ su|his|her|some|tantito <food>|<hid> -<neg> -even -ni
     se la|lo|las|los ~ echo|zampo|bajo|chuto|mando -<neg>
     = missed @asked-dose

@@ -135,9 +135,3 @@ RULES = {
     its|it|leg|paw|foot ~ hanging ~ off -<bandageword> -<coneword> -<stitchword>
     """,
 }
-
-NEGATED = {
-    "leg": {
-        "crooked": None,
-    },
-}

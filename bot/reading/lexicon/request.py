@@ -106,6 +106,7 @@ RULES = {
     quiero|queremos|deseo|quisiera|me_gustaria ~ cancelar|desuscribirme|salirme|salir_de|darme_de_baja
     enough ~ <msgword> ~ now|thanks|thank_you?
     = snooze
+    pause|pausa|pausar|hold_on|wait|espere|espera|esperen|esperame|esperenme|posponga|pospon|posponer|delay|postpone ~ it|this|un|unos|por|for|me|about|like? ~ <minutes>|<hours> -<vomit> -<neg>
     ratito|rato ~ contesto|aviso|respondo|digo|escribo
     ill|i_will ~2 answer|reply|respond|write|text ~ in_the_morning|tomorrow|later|tonight
     ask|remind|nudge|ping|prod|poke|message|text|try|check|write ~2 me|us|with_me ~4 later|tonight|tomorrow|again|around|after|manana|noche|rato

@@ -53,7 +53,7 @@ _SKIP = """
     slipped_up|fallen_behind|behind|lapsed|slacked ~3 {c}
     forgot|forgotten|skipped|skip|missed|miss|olvide|olvido|olvidamos|skipping|salte|saltamos ~3 {c}
     {c} ~ we|i|was|got|he|she forgot|skipped|missed|cancelled
-    {c} ~3 forgot|forgotten|skipped|missed|olvido|olvide|not_yet|later|tomorrow
+    {c} ~3 forgot|forgotten|skipped|missed|olvido|olvide|not_yet
     se me|nos olvido|paso ~3 {c}
     <neg> ~ time|had|did|do|done|get|got|manage|managed|hice|hicimos|hecho|pude|pudimos|di|dimos|puse|pusimos|hubo|toco|tuve|tuvimos|salimos|saque|sacamos|quiso ~4 {c}
     wont|wouldnt|no let|deja|dejo|dejaba ~4 {c}

@@ -116,6 +116,27 @@ CLASSES = {
         marijuana edible edibles alcohol chicle rubbing_alcohol
         easter_egg easter_eggs brownie brownies advent_calendar mince_pie mince_pies christmas_pudding christmas_cake fruitcake hot_cross_buns
         """,
+    "drank": """
+        drank drunk drink drinks drinking drained sipped slurped bebio bebido bebe bebiendo tomo
+        tomado tome tomando chupo
+        """,
+    "bit": """
+        bit bitten chewed chew chews chewing chomped punctured mordio mordido muerde mordiendo
+        mastico masticado masticando rompio
+        """,
+    "packthing": """
+        slush gel_pack gel_packs cold_pack cold_packs ice_pack ice_packs icepack icepacks
+        freezer_pack gel_frio bolsa_de_gel bolsa_fria compresa_fria compresa_de_gel
+        paquete_de_gel gel_bag ice_bag bolsita_fria
+        """,
+    "meanwhile": """
+        after before while during then with next about under through_his through_her despues antes
+        luego mientras con off at from wrap towel hate hated
+        """,
+    "brownish": """
+        lab labrador labs coloured colored colour color mousse brown lab_mix colored_like_chocolate
+        wrapper_only point_of size_of
+        """,
     "gulp": """
         ate eat eaten eats swallowed swallow swallows ingested got_into scoffed wolfed devoured
         gobbled consumed nicked stole trago comio tragado traga ingirio se_comio se_trago tragó
@@ -228,10 +249,14 @@ RULES = {
     <ingest> ~ whole|entire|full ~ blister|strip|blister_pack|pill_bottle|pill_packet|bottle_of_pills -<food>
     cleared|polished|cleaned|worked ~ out|off|through ~ a|the|his|her? ~ whole|entire|all|full ~ blister|strip|packet|bottle|box|<medcontainer> ~ of ~ <meds>
     empino|chingo|bajo|tumbo ~ el|la|todo ~ frasco|bote|botella|jarabe ~ de ~ <meds>|medicina|jarabe|remedio -<food>
+    <ingest>|had ~2 whole|entire|full bottle|packet|blister|strip $
+    whole|entire|full bottle|packet|blister|strip ~ is|was|been|got? ~ eaten|swallowed|chewed $
+    se ~ comio|tomo|trago|bebio|acabo ~ el|la|un|una|todo frasco|bote|botella|blister ~ entero|
+        entera|completo|completa $
     = medicine_overdose @dose @swallowed @asked-dose
     <ingest> ~3 whole|entire|all|todas|todo|lot|bottle|frasco|packet ~3 of|them|bottle|lot|
-        packet|bag|frasco|pastillas -<food> -<poisonthing> -<objectthing>
-    se las comio|trago|tomo ~ todas
+        packet|bag|frasco|pastillas -<food> -<poisonthing> -<objectthing> -<planned>
+    se las comio|trago|tomo ~ todas -<planned>
     <three> ~ <jointly>
     <handed>|<took> ~ <three> $
     = human_medicine
@@ -239,7 +264,7 @@ RULES = {
     <handed>|gave|di|fed ~3 one|two|some|half|una|uno|media|dos|<number> ~ of|de ~ mine|mias|mios|ours|my_own|las_mias|mis
     <handed> ~ de ~ mis ~ <pillword>
     <ingest>|<handed> ~4 jarabe|pastilla|pastillas|gotas|syrup|medicina ~ para|pa|for ~ la|the|el? ~ tos|gripa|gripe|fiebre|cabeza|cough|cold|fever|presion|acidez
-    <ingest> ~3 pomada|crema|unguento|ointment|cream|gel|balm ~ de|of|for|para? -<food> -cheese -ice -sour -queso -leche
+    <ingest> ~3 pomada|crema|unguento|ointment|cream|gel|balm ~ de|of|for|para? -<packthing> -<food> -cheese -ice -sour -queso -leche
     <ingest>|<took>|comio|trago ~3 <three>|<number>|one|some|una|unas|dos ~ of|de ~ them|those|ellas|esas +<menspills>
     se|las|los|la ~ comio|trago|tomo ~ todas|todos|una|dos|<three> +<menspills> -<food>
     <ingest> ~ them|those|one|two|<three> +<menspills> -<food>
@@ -270,11 +295,15 @@ RULES = {
     <mymine>|<kinswhose> own? antihistamine|antihistamines|steroid|steroids|supplement|supplements|vitamin|vitamins|multivitamin|multivitamins|gummies|insulin|laxative|laxatives|antacid|antacids|thinners|sedative|sedatives ~~ <wrecked>|<noneleft>|<ingest>
     give|giving|dar|darle|diera|dieramos|try|trying ~3 <humandrug> ~~ so|and|y|then ~ se|le|i|we|she|he ~ did|gave|have|la|lo di?|dimos?
     give|giving|dar|darle|diera|dieramos ~3 <humandrug> ~~ se|le ~ la|lo|las|los? ~ di|dimos|dio|dieron
-    been|got|gotten|getting ~ at|into|in ~ the|my|some|our|his|her|a ~ <poisonthing>|<humandrug>
+    been|got|gotten|getting ~ at|into|in ~ the|my|some|our|his|her|a ~ <humandrug>
     <kin> ~ le dio|dieron|dieran ~ de ~ su|sus|las|la <pillword>
-    = human_medicine fixed
-    <poisonthing> & <ingest>
-    <ingest> ~4 <poisonthing>
+    = poison fixed
+    <poisonthing> & <ingest>|<drank> -<brownish> -<humanno>
+    been|got|gotten|getting ~ at|into|in ~ the|my|some|our|his|her|a ~ <poisonthing> -<brownish>
+    <drank>|<bit>|<gulp> ~3 <packthing> -<meanwhile>
+    licked|licking|lapped|lamio ~3 slush -<meanwhile>
+    <packthing> ~~ <bit>|burst|leaking|leaked|split|roto|rota|derramo ~~ licked|lapped|drank|ate|
+        licking|lamio|tomo|trago|comio
     = bandage_or_object
     bit|piece|chunk|lump|some|pedazo|pedacito ~ of|de ~2 <objectthing> ~ went|gone|fue|paso ~ down|in|adentro
     trago|comio|swallowed|ate ~2 tapa|tapita|tapon|lid|cap|corcholata|taparrosca|popote|straw|globo|balloon|chancla|cordon|agujeta|etiqueta|label|wrapper
@@ -300,6 +329,7 @@ NEGATED = {
     "swallowed": {
         "medicine_overdose": None,
         "human_medicine": None,
+        "poison": None,
         "bandage_or_object": None,
     },
 }

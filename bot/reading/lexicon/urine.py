@@ -200,7 +200,7 @@ RULES = {
     tiny|small|little ~2 amounts|bits|dribbles|puddles ~2 <pee>
     stranguria|dysuria|disuria|pollakiuria
     squat* ~3 <pee>
-    tray|litter|litterbox|litter_box|arenero|box ~5 drops|drop|dribble|gotas|gotitas
+    tray|litter|litterbox|litter_box|arenero|box ~~ drops|drop|dribble|dribbles|drips|gotas|gotitas -<poo>
     squat* ~~ dribble|dribbles|drop|drops|gotas|trickle
     le cuesta ~3 <pee>
     tries|trying|tried|intenta|trata|keeps|quiere ~3 <pee> -<neg_strain>

@@ -1,0 +1,66 @@
+"""The patient's death, in plain words and in those that soften it."""
+
+from __future__ import annotations
+
+CLASSES = {
+    "diedword": """
+        died passed_away passed_on passed_peacefully passed_in deceased slipped_away murio
+        fallecio muerto_ya ha_muerto ha_fallecido se_murio
+        """,
+    "forsleepof": """
+        surgery operation op xray x_ray xrays scan mri ct dental procedure anaesthesia anesthesia
+        anaesthetic anesthetic before during vets_appointment stitches cirugia operacion
+        operar operarlo operarla radiografia placas limpieza anestesia antes para curar sutura
+        crate bed cone blanket basket couch sofa meds pill gabapentin trazodone walk massage car
+        puts putting cama cuna canasta paseo
+        """,
+    "notquite": "nearly almost casi could might would thought if down",
+    "laid": """
+        last_night yesterday today this_morning tonight overnight peacefully ayer anoche hoy
+        esta_manana
+        """,
+}
+
+RULES = {
+    "life": """
+    = died
+    <diedword> -<notquite>
+    is|was|hes|shes ~ no longer with us
+    is|was|hes|shes ~ not|isnt with us ~ anymore|now|any
+    was|were|been|be|got put to sleep|rest -<forsleepof>
+    pts $
+    rainbow|arcoiris ~ bridge|puente
+    bridge|puente ~ del|de|of? ~ arcoiris|rainbow
+    <neg> make it ~ through|past|overnight -walk -food
+    he|she <neg> make it $
+    gone ~ to ~ heaven|dog_heaven
+    ya no esta ~ con nosotros
+    ya no esta|vive $
+    se nos|me ~ fue ~ <laid>|$ -corriendo -puerta -calle
+    se nos|me ~ murio
+    se nos adelanto
+    paso a mejor vida
+    dejo de existir
+    partio ~ <laid>|$ -<meds>
+    esta|estaba|amanecio|encontre|encontramos|aparecio ~ ya? ~ muerto|muerta|muertito|muertita -como -<notquite> -<neg> -sueño -sueno -cansancio -hambre
+    = died agent
+    is|was|hes|shes|found|he|she|him|her dead -<notquite> -<neg> -asleep -tired -weight -set -lame -leg
+    had|have|decided|chose|agreed|time ~3 put ~ him|her|it|them|<patient> ~ to? sleep|down|rest -<forsleepof>
+    we|i|they|vet|vets put ~ him|her|it|them|<patient> to sleep -<forsleepof>
+    euthanised|euthanized|euthanize|euthanise|euthanasia|eutanasia|eutanasiado|eutanasiada|eutanasiar|sacrificar|sacrificaron|sacrificamos -<askmark>
+    had|have|decided|chose|time ~2 let ~ him|her|<patient> go -out -outside -off -free -home -<pee> -<poo>
+    said|say|saying ~ our|my|a? goodbye ~ to ~ him|her|<patient>
+    lost ~ him|her <laid> -<notquite>
+    we lost him|her $
+    tuvimos|tuve|tuvieron|decidimos|hubo ~ que? ~ dormir|dormirlo|dormirla|dormirle -<forsleepof>
+    lo|la|<patient> ~ durmieron|dormimos ~ <laid>|$ -<forsleepof>
+    """,
+    "danger": """
+    = energy.collapsed
+    he|she|hes|shes|my|our ~2 dying|dieing -for -to -of -battery -down -hair
+    se ~ me|nos? ~ esta|anda ~ muriendo -de -por
+    se me|nos muere
+    """,
+}
+
+NEGATED: dict[str, dict[str, str | None]] = {"life": {"died": None}}
