@@ -11,8 +11,9 @@ from bot.model.effects import Effects, Rows
 
 from .sheet import prompt_key, reminder_key, sheet_buttons, sheet_text, shown_to
 
-FRESH = timedelta(hours=24)
-"""Older messages are left as they are; a button of theirs is refused when it is pressed."""
+FRESH = timedelta(hours=36)
+"""Older messages are left as they are; a button of theirs is refused when it is pressed. A day
+is not enough: of a medicine once a day yesterday's button must go when today's is given."""
 
 
 def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:

@@ -3,6 +3,7 @@ model after every step."""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from copy import deepcopy
 from dataclasses import dataclass, field, replace
@@ -29,7 +30,7 @@ from .sayings import COMMANDS, SAYINGS, STAFF_WORDS
 
 ROBIN, LUCIA, NURSE, CLINICIAN, OPENER = 1001, 1002, 1003, 1004, 1000
 HOME = frozenset({ROBIN, LUCIA})
-BACK, AHEAD = timedelta(hours=80), timedelta(hours=60)
+BACK, AHEAD = timedelta(hours=48), timedelta(hours=60)
 SILENT = timedelta(hours=14)
 """At the end of a history so long nobody does anything."""
 
@@ -111,6 +112,10 @@ def some_history(random: Random, most: int) -> History:
     return History(random.randrange(len(SCENES)), random.choice((7, 7, 8, 13, 19, 20)), acts)
 
 
+class Broken(Exception):
+    """Something does not hold: what comes after it says nothing more."""
+
+
 class Watched(World):
     """A practice whose every step is shown to the model."""
 
@@ -119,6 +124,7 @@ class Watched(World):
     cause = Cause("setup")
     before: Facts
     delivered: list[Shown]
+    since: datetime
     ever: dict[int, list[tuple[int, str]]]  # chat → every button that was shown there
 
     def start(self, model: Model) -> None:
@@ -128,6 +134,7 @@ class Watched(World):
         for chat in HOME:
             for one in self.tables.chats.get(chat, ()):
                 self._keep_buttons(one.number, one.sent)
+        self.since = self.now - BACK
         self.before = self.facts()
 
     def due(self, row: DueRow) -> None:
@@ -144,9 +151,11 @@ class Watched(World):
         found = self.model.step(
             self.cause, self.now, self.before, after, self.delivered, list(self.live())
         )
-        self.breaches += found
         self.before = after
         self.cause = Cause("due")
+        self.breaches += found
+        if self.breaches:
+            raise Broken
 
     def deliver(self, message: Outgoing) -> None:
         super().deliver(message)
@@ -213,7 +222,7 @@ class Watched(World):
         chart, row = self.chart(1), self.tables.patients[1]
         user_of = {one.id: one.user for one in self.tables.people.values()}
         standing = standing_of(chart, self.now)
-        near = row.doses_within(self.now - BACK, self.now + AHEAD)
+        near = row.doses_within(self.since, self.now + AHEAD)
         meds = chart.plan.medicines
         open_dues = [*self.tables.dues.of_kind("page"), *self.tables.dues.of_kind("deadline")]
         return Facts(
@@ -236,7 +245,7 @@ class Watched(World):
             held=standing.held_names(chart.plan),
             state=chart.state,
             over=isinstance(standing.mode, Over),
-            cases={one.id: (one.urgency.name, len(str(one.body))) for one in chart.cases},
+            cases={one.id: (one.urgency.name, one.state, len(str(one.body))) for one in chart.cases},
             watched=frozenset(str(one.data["case"]) for one in open_dues),
             stopped=frozenset(one.name for one in meds if one.is_withheld(self.now)),
             given={one.name: tuple(chart.given(one.name)) for one in meds},
@@ -330,16 +339,16 @@ def play(history: History) -> Played:
     world.start(model)
     player = Player(world, names, plan)
     since = world.now
-    world.until(since + timedelta(hours=history.hour - 7, minutes=15))
-    for act in history.acts:
-        world.until(world.now + timedelta(minutes=act.after))
-        if not world.breaches:
+    try:
+        world.until(since + timedelta(hours=history.hour - 7, minutes=15))
+        for act in history.acts:
+            world.until(world.now + timedelta(minutes=act.after))
             player.perform(act)
-        if world.breaches:
-            return Played(world.breaches, world, plan, names)
-    world.until(world.now + SILENT)
-    if not world.breaches:
-        world.breaches += model.lost(since, world.now - SILENT + timedelta(hours=1), world.facts())
+        world.until(world.now + SILENT)
+        until = world.now - SILENT + timedelta(hours=1)
+        world.breaches += model.lost(since, until, world.facts())
+    except Broken:
+        pass
     return Played(world.breaches, world, plan, names)
 
 
@@ -501,13 +510,20 @@ def _wanted(data: str, kind: str) -> bool:
     return code == "z" if kind == "back" else bool(code)
 
 
+def kind_of(breach: str) -> str:
+    """A breach without what differs from case to case."""
+    plain = re.sub(r"“[^”]*”|\([^)]*\)|'[^']*'|\S*\d\S*", "", breach)
+    plain = re.sub(r"cephalexin|carprofen|gabapentin|UTC", "", plain)
+    return " ".join(plain.split()[:12])
+
+
 def shorter(history: History, wrong: str) -> History:
     """The history with every act left out that is not needed for the same kind of breach."""
-    kind = wrong.partition(":")[0]
+    kind = kind_of(wrong)
 
     def fails(acts: Sequence[Act]) -> bool:
         found = play(replace(history, acts=tuple(acts))).breaches
-        return any(one.startswith(f"{kind}:") for one in found[:1])
+        return bool(found) and kind_of(found[0]) == kind
 
     acts, size = list(history.acts), max(1, len(history.acts) // 2)
     while size:

@@ -13,7 +13,8 @@ from zoneinfo import ZoneInfo
 
 DAY: Final = timedelta(days=1)
 MINUTE: Final = timedelta(minutes=1)
-LATE: Final = timedelta(hours=1)
+SHOWN: Final = timedelta(hours=30)
+"""Messages so old are looked at; a button of an older one is refused when it is pressed."""
 SOOTHING = re.compile(
     r"\b(normal|common|next working day|común|siguiente día (hábil|laboral))\b|Right\?|¿Correcto\?",
     re.IGNORECASE,
@@ -121,7 +122,7 @@ class Facts:
     held: frozenset[str]  # as the product shows it: names, or ``everything``
     state: str
     over: bool
-    cases: Mapping[str, tuple[str, int]]  # open ones: urgency, number of entries
+    cases: Mapping[str, tuple[str, str, int]]  # not closed: urgency, state, how much is in it
     watched: frozenset[str]  # cases that something falls due of
     stopped: frozenset[str]
     given: Mapping[str, tuple[datetime, ...]]  # med → every dose told as given
@@ -216,7 +217,7 @@ class Model:
         self, now: datetime, facts: Facts, delivered: Sequence[Shown], live: Sequence[Shown]
     ) -> Iterator[str]:
         fresh = [one for one in delivered if one.chat in self.home]
-        for one in [*fresh, *(x for x in live if now - x.at < DAY)]:
+        for one in [*fresh, *(x for x in live if now - x.at < SHOWN)]:
             for label, code, item in one.buttons:
                 if code == "i" and item:
                     for why in self.why_not(now, facts, item):
@@ -236,7 +237,7 @@ class Model:
             yield "on hold"
         if dose.med in facts.stopped:
             yield "stopped"
-        if any(urgency == "emergency" for urgency, _ in facts.cases.values()):
+        if _urgent(facts):
             yield "an emergency is open"
         if dose.state == "answered":
             yield "it is told already"
@@ -357,7 +358,7 @@ class Model:
                     yield f"emergency: says {found[0]!r}: {one.text[:120]!r}"
         if was and cause.user in self.home:
             heard = any(one.chat not in self.home for one in delivered)
-            grew = any(after.cases[one][1] > before.cases[one][1] for one in was & still)
+            grew = any(after.cases[one][2] > before.cases[one][2] for one in was & still)
             if not (heard or grew):
                 yield f"emergency: {cause.kind} {cause.code} does not join it"
 
@@ -366,7 +367,9 @@ class Model:
     def _cases(self, before: Facts, after: Facts) -> Iterator[str]:
         if len(fresh := set(after.cases) - set(before.cases)) > 1:
             yield f"case: one event opened {len(fresh)}"
-        if lonely := set(after.cases) - after.watched:
+        # One that was answered stands on every morning's board.
+        waits = {id for id, (_, state, _) in after.cases.items() if state != "answered"}
+        if lonely := waits - after.watched:
             yield f"case: {', '.join(sorted(lonely))} is never looked at again"
 
     # -- never a dose lost unsaid -----------------------------------------------------------------
@@ -396,7 +399,7 @@ class Model:
 
 
 def _urgent(facts: Facts) -> set[str]:
-    return {case for case, (urgency, _) in facts.cases.items() if urgency == "emergency"}
+    return {case for case, (urgency, *_) in facts.cases.items() if urgency == "emergency"}
 
 
 def _lives(facts: Facts) -> bool:

@@ -16,7 +16,7 @@ from random import Random
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
-from tests.histories.acts import History, play, shorter, some_history
+from tests.histories.acts import History, kind_of, play, shorter, some_history
 from tests.histories.telling import told
 
 CHUNK = 20
@@ -77,12 +77,6 @@ def report(wrong: list[tuple[int, str]], most: int, acts: int) -> None:
         print(f"{count:6}  {kind}  (first: {firsts[kind]})")
     for kind in list(firsts)[:most]:
         print("\n".join(transcript(firsts[kind], acts)))
-
-
-def kind_of(what: str) -> str:
-    """A breach without what differs from case to case."""
-    words = what.split("“")[0] if what.startswith(("emergency: none", "fact: given")) else what
-    return " ".join(word for word in words.split()[:9] if not any(c.isdigit() for c in word))
 
 
 def transcript(seed: int, most: int) -> Iterator[str]:

@@ -69,7 +69,7 @@ NOTHING = (
     _of("we are on our way"),
     _of("the thing with the other one"),
     _of("voy a darle la pastilla luego"),
-    _of("38.5"),
+    _of("38.5", "temperature"),
 )
 SAYINGS = (*DOSES, *DOSES, *SIGNS, *ALARMS, *DEATHS[:1], *NOTHING)
 

@@ -10,8 +10,8 @@ from bot.rehearsal.transcript import Edited, Face, Message, Said, Toast
 
 from .acts import CLINICIAN, LUCIA, NURSE, OPENER, ROBIN, Played
 
-BEFORE, WIDTH = 12, 160
-"""So many messages of before are shown; so many letters of each line."""
+BEFORE, LINES, WIDTH = 4, 9, 200
+"""So many messages of before are shown; so many lines of each, and letters of a line."""
 
 
 def told(played: Played, since: int = BEFORE) -> Iterator[str]:
@@ -23,9 +23,9 @@ def told(played: Played, since: int = BEFORE) -> Iterator[str]:
     first = next((n for n, one in enumerate(entries) if isinstance(one, Said)), len(entries))
     for entry in entries[max(0, first - since) :]:
         match entry:
-            case Message(chat, face):
+            case Message(chat, face) if chat != LUCIA or face.labels == ():
                 yield from _lines(f"bot → {chats[chat]}", face, zone)
-            case Edited(message, face):
+            case Edited(message, face) if message.chat == ROBIN:
                 yield from _lines(f"bot changes for {chats[message.chat]}", face, zone)
             case Toast(chat, face):
                 yield from _lines(f"on the button of {chats[chat]}", face, zone)
@@ -35,6 +35,9 @@ def told(played: Played, since: int = BEFORE) -> Iterator[str]:
 
 def _lines(head: str, face: Face, zone: ZoneInfo) -> Iterator[str]:
     yield f"{face.at.astimezone(zone):%a %d %H:%M}  {head}"
-    yield from (f"    {line[:WIDTH]}" for line in face.text.splitlines())
+    lines = [line for line in face.text.splitlines() if line.strip()]
+    if "changes" in head:  # only what became of its lines
+        lines = [line for line in lines if line.startswith("   ")]
+    yield from (f"    {line.strip()[:WIDTH]}" for line in lines[:LINES])
     if face.labels:
-        yield f"    {' '.join(f'[{label}]' for label in face.labels)}"[: 2 * WIDTH]
+        yield f"    {' '.join(f'[{label}]' for label in face.labels)}"[:WIDTH]
