@@ -32,8 +32,8 @@ def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
             if (text, rows) == was:
                 continue
             out.edit(person.chat, prompt_key(sheet, person.chat), text, rows, patient=after.id)
-            if sheet.reminded:
-                key = reminder_key(sheet, person.chat)
+            if sheet.reminded is not None:
+                key = reminder_key(sheet, person.chat, sheet.reminded)
                 out.edit(person.chat, key, text, rows, patient=after.id)
 
 

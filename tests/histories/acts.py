@@ -444,7 +444,7 @@ class Player:
     def _block(self, user: int, *, back: bool) -> None:
         kind = "unblocked" if back else "blocked"
         self.world.say(self.names[user], user, f"[{kind} the bot]")
-        self.world.cause = Cause("say", user)
+        self.world.cause = Cause("blocked")
         event = self.world._event("message", self.names[user], user, user, 0)
         self.world.hear(replace(event, kind=kind))  # type: ignore[arg-type]
 

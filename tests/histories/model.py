@@ -153,7 +153,9 @@ class Model:
     prompted: set[str] = field(default_factory=set)
     told_kept: list[tuple[str, datetime]] = field(default_factory=list)
     late: dict[str, list[tuple[datetime, int]]] = field(default_factory=dict)
-    free: list[datetime] = field(default_factory=list)  # when nothing was to be prompted
+    free: list[tuple[datetime, datetime]] = field(default_factory=list)
+    """From when to when nothing was to be prompted."""
+    last: datetime | None = None
     journeys: int = 0
 
     def step(
@@ -190,7 +192,8 @@ class Model:
             if saying.state == "death":
                 self.dead, self.dead_by = True, cause.user
             for med in self._meant(saying.holds):
-                self.must[med] = 1
+                if med not in before.stopped:
+                    self.must[med] = 1
         if cause.kind == "staff":
             self.dead = self.dead and after.over
             if set(before.holds) - set(after.holds):
@@ -198,8 +201,9 @@ class Model:
                 self.must = {med: 1 for med in self.must if med in held}
         elif cause.user == self.dead_by and not _lives(after):
             self.dead = False  # taken back by who told it
-        if after.over or after.state != "active":
-            self.free.append(now)
+        if before.over or before.state != "active" or not before.reachable:
+            self.free.append((self.last or now, now))
+        self.last = now
 
     def _meant(self, holds: str) -> list[str]:
         return [
@@ -253,6 +257,10 @@ class Model:
                 continue
             what = f"{told.about}={told.value} {told.med}".strip()
             match cause.kind:
+                case "say" | "edit" | "tap" if (told.about, told.value) == ("dose", "given") and (
+                    not told.med
+                ):
+                    yield f"fact: a dose of no medicine by {cause.kind} {cause.code}"
                 case "say" | "edit":
                     if told.about not in cause.saying.may and told.about != "request":
                         yield f"fact: {what} from “{cause.saying.text}”"
@@ -395,7 +403,7 @@ class Model:
     def _excused(self, med: str, slot: datetime, facts: Facts) -> bool:
         if med in facts.stopped or not facts.reachable or facts.over:
             return True
-        return any(slot - DAY / 2 <= at <= slot + DAY / 2 for at in self.free)
+        return any(since <= slot <= until for since, until in self.free)
 
 
 def _urgent(facts: Facts) -> set[str]:
