@@ -16,7 +16,6 @@ from bot.model.chart import Case, Chart, Member, Person
 from bot.model.chat import Incoming, Media
 from bot.model.conversation import InCase
 from bot.model.effects import Ask, CaseNote, Effects, Entry, Rows
-from bot.model.purpose import Purpose
 from bot.model.topic import TOPICS, AboutCase, AboutPatient
 
 
@@ -233,8 +232,7 @@ def to_person(
     head = ctx.words.say("saved_for_staff", person.lang, clinic=ctx.clinic.name)
     if case is not None:
         out.add(Ask(person.chat, InCase("case", case)))
-    return out.tell(
-        person, Purpose.staff_words, f"{head}\n{text}".strip(), media=media, patient=chart.id,
+    return out.pass_on(person, f"{head}\n{text}".strip(), media=media, patient=chart.id,
         topic=AboutPatient(chart.id), reply_to=reply_to,
     )  # fmt: skip
 

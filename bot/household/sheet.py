@@ -10,12 +10,12 @@ from bot.context.words import Words, clock, when
 from bot.dosing.showable import AskedWhen, Held, Stopped, TooSoon, WhyNot, why_not
 from bot.model.action import TakeBack, TapAll, TapLine
 from bot.model.chart import Chart, Line, Person, Sheet
-from bot.model.chat import Button
+from bot.model.chat import Button, Outgoing
 from bot.model.effects import Effects, Mark, Rows
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
-from bot.model.topic import AboutPrompt
+from bot.model.topic import TOPICS, AboutPrompt
 
 
 def sheet_text(ctx: Context, chart: Chart, sheet: Sheet, lang: Lang, first: str = "") -> str:
@@ -152,17 +152,18 @@ def show(
         if sheet.reminded is not None:  # its buttons are on the newest alone
             old = reminder_key(sheet, person.chat, sheet.reminded)
             out.edit(person.chat, old, first, patient=chart.id)
-    out.tell(
-        person,
-        Purpose.reminder if remind else Purpose.prompt,
-        sheet_text(ctx, chart, sheet, person.lang, first),
-        buttons=sheet_buttons(ctx, person.chat, chart, sheet, person.lang),
-        topic=AboutPrompt(sheet.id, chart.id),
-        patient=chart.id,
-        lines=tuple(tappable(ctx, chart, sheet)) if remind else sheet.lines,
+    message = Outgoing(
+        kind="send",
         dedupe=dedupe,
+        chat=person.chat,
+        text=sheet_text(ctx, chart, sheet, person.lang, first),
+        buttons=sheet_buttons(ctx, person.chat, chart, sheet, person.lang),
+        topic=TOPICS.encode(AboutPrompt(sheet.id, chart.id)),
+        patient=chart.id,
         again=words.say("sent_again", person.lang),
     )
+    lines = tuple(tappable(ctx, chart, sheet)) if remind else sheet.lines
+    out.show_lines(person, Purpose.reminder if remind else Purpose.prompt, message, lines)
 
 
 def shown_to(sheet: Sheet, person: Person) -> Sheet:

@@ -512,7 +512,6 @@ class Effects:
         topic: Topic | None = None,
         patient: int | None = None,
         dedupe: str | None = None,
-        again: str = "",
         urgent: bool = False,
         quiet: bool = False,
         reply_to: int | None = None,
@@ -524,7 +523,7 @@ class Effects:
             Outgoing(
                 kind="send", dedupe=key, chat=chat, text=text, buttons=buttons,
                 topic=TOPICS.encode(topic) if topic is not None else "",
-                patient=patient, again=again, urgent=urgent, quiet=quiet, reply_to=reply_to,
+                patient=patient, urgent=urgent, quiet=quiet, reply_to=reply_to,
                 media=media,
             )
         )  # fmt: skip
@@ -539,23 +538,50 @@ class Effects:
         patient: int | None,
         buttons: Rows = (),
         topic: Topic | None = None,
-        lines: tuple[Line, ...] = (),
         dedupe: str | None = None,
-        again: str = "",
         urgent: bool = False,
         quiet: bool = False,
+    ) -> str:
+        """A message to someone at home, if the gate lets it pass; its key."""
+        message = Outgoing(
+            kind="send", dedupe=dedupe or self._key(), chat=person.chat, text=text,
+            buttons=buttons, topic=TOPICS.encode(topic) if topic is not None else "",
+            patient=patient, urgent=urgent, quiet=quiet,
+        )  # fmt: skip
+        return self._tell(person, purpose, message)
+
+    def pass_on(
+        self,
+        person: Person,
+        text: str,
+        *,
+        patient: int,
+        topic: Topic,
         media: Media | None = None,
         reply_to: int | None = None,
     ) -> str:
-        """A message to someone at home, if the gate lets it pass; its key."""
-        key = dedupe or self._key()
+        """Words of staff to someone at home; the message's key."""
         message = Outgoing(
-            kind="send", dedupe=key, chat=person.chat, text=text, buttons=buttons,
-            topic=TOPICS.encode(topic) if topic is not None else "", patient=patient,
-            again=again, urgent=urgent, quiet=quiet, media=media, reply_to=reply_to,
+            kind="send", dedupe=self._key(), chat=person.chat, text=text, media=media,
+            topic=TOPICS.encode(topic), patient=patient, reply_to=reply_to,
         )  # fmt: skip
-        self.add(Tell(patient, person.id, purpose, message, lines))
-        return key
+        return self._tell(person, Purpose.staff_words, message)
+
+    def show_lines(
+        self, person: Person, purpose: Purpose, message: Outgoing, lines: tuple[Line, ...]
+    ) -> str:
+        """A prompt or reminder with these lines, each of which must pass the gate."""
+        return self._tell(person, purpose, message, lines)
+
+    def _tell(
+        self,
+        person: Person,
+        purpose: Purpose,
+        message: Outgoing,
+        lines: tuple[Line, ...] = (),
+    ) -> str:
+        self.add(Tell(message.patient, person.id, purpose, message, lines))
+        return message.dedupe
 
     def edit(
         self,

@@ -18,6 +18,8 @@ from .database import Tx, pack, stamp
 def send(tx: Tx, messages: Iterable[Outgoing], now: datetime, by: Cause = NOBODY) -> None:
     """Into the outbox; a message whose key is there already is not added again."""
     for message in messages:
+        if message.of and tx.one("outbox_known", dedupe=message.of) is None:
+            continue  # whoever never got the message has nothing to be shown anew
         added = tx.run(
             "outbox_add",
             dedupe=message.dedupe,

@@ -86,7 +86,9 @@ def test_each_mode_lets_through_what_it_must() -> None:
     }  # fmt: skip
     paused = PatientState.paused
     assert passing(now(state=paused)) == every - ordinary - {Purpose.care_sheet}
-    living = {*ALWAYS, Purpose.answer, Purpose.urgent, Purpose.advice, Purpose.admin}
+    living = {
+        *ALWAYS, Purpose.answer, Purpose.urgent, Purpose.advice, Purpose.admin, Purpose.question,
+    }  # fmt: skip
     assert passing(now(state=PatientState.ended)) == living
     dead = hold(Everything(), FromDeath(EventId("e1")))
     for over in (now(state=PatientState.died), now(dead), now(dead, urgent=True)):

@@ -40,6 +40,9 @@ SELECT message_id, state FROM outbox WHERE dedupe = :dedupe;
 -- name: outbox_arrived
 SELECT chat_id, message_id FROM outbox WHERE dedupe = :dedupe AND message_id IS NOT NULL;
 
+-- name: outbox_known
+SELECT 1 AS there FROM outbox WHERE dedupe = :dedupe;
+
 -- name: outbox_topic
 SELECT topic FROM outbox
 WHERE chat_id = :chat_id AND message_id = :message_id AND topic <> '' ORDER BY id DESC LIMIT 1;
