@@ -96,6 +96,9 @@ def reply(
         reading = replace(reading, observations=_of_now(chart, reading.observations))
     if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):
         reading = replace(reading, understood=False, greeting=False)
+    named = tuple(one for one in reading.observations if not _of_none(chart, sheet, one, moment))
+    if len(named) < len(reading.observations):
+        reading = replace(reading, observations=named, understood=False)
     said = Said(person.name, shown or text, source, topics=reading.questions)
     out.add(Heard(chart.id))
     out.add(Entry("said", person.name, text, chart.id, {"source": source, "asked": asked}))
@@ -127,6 +130,14 @@ def reply(
         out.add(Entry("unclear", "bot", text, chart.id, {"source": source}))
     else:
         _not_understood(ctx, out, chart, person, said, rest=bool(observations))
+
+
+def _of_none(chart: Chart, sheet: Sheet | None, seen: Observation, moment: datetime) -> bool:
+    """A dose given of nobody knows which medicine: noted so, it would keep no gap. Asked."""
+    if (seen.about, seen.value, seen.med) != ("dose", "given", None) or not chart.plan.medicines:
+        return False
+    open_lines = list(sheet.open) if sheet else []
+    return all(one.med is None for one in _by_medicine(chart, open_lines, seen, moment))
 
 
 def _of_now(chart: Chart, seen: Sequence[Observation]) -> tuple[Observation, ...]:

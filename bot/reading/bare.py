@@ -313,7 +313,8 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     if asked == "dose" and "<neg>" not in keys and ("<clock>" in keys and size <= 5):
         return "yes"
     if "<good>" in keys and "<neg>" not in keys and size <= 7:
-        return "yes"
+        # "He's fine" says how he is, not that something was done.
+        return "" if asked in _DEEDS and first.word in _IS_WELL else "yes"
     return ""
 
 
@@ -328,6 +329,7 @@ def _goes_on(first: Token, size: int, own: bool) -> bool:
 
 
 _PRONOUNS = frozenset("he she it i we they".split())
+_IS_WELL = frozenset("he she hes shes esta sigue anda".split())
 
 
 def _only_nothing(body: list[Token]) -> bool:

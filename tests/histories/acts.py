@@ -31,8 +31,8 @@ from .sayings import COMMANDS, SAYINGS, STAFF_WORDS
 ROBIN, LUCIA, NURSE, CLINICIAN, OPENER = 1001, 1002, 1003, 1004, 1000
 HOME = frozenset({ROBIN, LUCIA})
 BACK, AHEAD = timedelta(hours=48), timedelta(hours=60)
-SILENT = timedelta(hours=14)
-"""At the end of a history so long nobody does anything."""
+SILENT = 14
+"""Hours at the end of a history in which nobody does anything."""
 
 MEDICINES = """
   medicines:
@@ -244,7 +244,7 @@ class Watched(World):
             },
             held=standing.held_names(chart.plan),
             state=chart.state,
-            over=isinstance(standing.mode, Over),
+            over=chart.over or isinstance(standing.mode, Over),
             cases={one.id: (one.urgency.name, one.state, len(str(one.body))) for one in chart.cases},
             watched=frozenset(str(one.data["case"]) for one in open_dues),
             stopped=frozenset(one.name for one in meds if one.is_withheld(self.now)),
@@ -329,8 +329,9 @@ class Played:
     names: dict[int, str] = field(default_factory=dict)
 
 
-def play(history: History) -> Played:
-    """All of it; it ends at the first thing that does not hold."""
+def play(history: History, silent: int = SILENT) -> Played:
+    """All of it, and ``silent`` hours more in which nobody does anything; it ends at the first
+    thing that does not hold."""
     start, plan = _prepared(history.scene)
     world = fork(start)
     names = dict(zip((ROBIN, LUCIA), SCENES[history.scene].names, strict=True))
@@ -344,8 +345,8 @@ def play(history: History) -> Played:
         for act in history.acts:
             world.until(world.now + timedelta(minutes=act.after))
             player.perform(act)
-        world.until(world.now + SILENT)
-        until = world.now - SILENT + timedelta(hours=1)
+        until = world.now + timedelta(hours=1)
+        world.until(world.now + timedelta(hours=silent))
         world.breaches += model.lost(since, until, world.facts())
     except Broken:
         pass
