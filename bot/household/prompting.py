@@ -259,9 +259,13 @@ def _left_out(
             out.tell(person, Purpose.hold_notice, words, patient=chart.id, topic=topic)
 
 
-def remind(ctx: Context, out: Effects, chart: Chart, sheet: Sheet, *, asked: bool = False) -> None:
+def remind(
+    ctx: Context, out: Effects, chart: Chart, sheet: Sheet, *, asked: bool = False,
+    only: int | None = None,
+) -> None:  # fmt: skip
     """One gentle reminder of what still waits; in the quiet hours only for a dose. One that
-    somebody asked for comes at its hour, whatever was written down meanwhile."""
+    somebody asked for comes at its hour, whatever was written down meanwhile, to the chat
+    (``only``) that asked."""
     waiting = [x for x in to_do(ctx, chart, sheet) if asked or x.state == "open"]
     if chart.plan.hours.quiet(chart.local(ctx.now).time()):
         waiting = [line for line in waiting if line.item.kind == "dose"]
@@ -271,7 +275,7 @@ def remind(ctx: Context, out: Effects, chart: Chart, sheet: Sheet, *, asked: boo
         return
     # Numbers stay those of the first message, so the whole sheet is shown.
     for person in chart.people:
-        if person.reachable:
+        if person.reachable and only in (None, person.chat):
             show(ctx, out, chart, sheet, person, remind=True)
     out.add(Reminded(sheet.id))
 

@@ -13,6 +13,7 @@ from bot.context.phones import whom_to_phone
 from bot.context.words import when
 from bot.dosing.dosing import unsure_finding
 from bot.dosing.order import doses_of
+from bot.household import talking
 from bot.household.late import GAVE
 from bot.household.reading_context import wall_time
 from bot.model.action import LastInHospital
@@ -35,7 +36,7 @@ from bot.model.ids import HoldId, MemberId, hospital_source
 from bot.model.observation import Observation
 from bot.model.plan import Medicine
 from bot.model.purpose import Purpose
-from bot.model.topic import AboutPatient
+from bot.model.topic import AboutPatient, AboutQuestion
 from bot.plan.doses import AskStaff, DueAt, NextDose, NoMore, after_stay
 from bot.reading import read
 from bot.standing.medicines import in_course
@@ -51,6 +52,7 @@ _UNKNOWN = re.compile(
     r"|no (lo )?s[eé]|ni idea|no (me|nos) (lo )?dijeron|no estoy segur[oa])\b",
     re.IGNORECASE,
 )
+_ALL = re.compile(r"\b(all|everything|each|both|tod[oa]s?|ambas|ambos)\b", re.IGNORECASE)
 _NONE = re.compile(
     r"\b((not|wasn'?t|none|nothing) (was )?(given|there)|(didn'?t|did not) (give|get)"
     r"|no (se )?(le |la |lo )*dieron|no se dio|ningun[ao]|ah[ií] no|all[ií] no)\b",
@@ -93,13 +95,14 @@ def _ask(
     ]
     rows = tuple(tuple(made[i : i + 2]) for i in range(0, len(made), 2))
     out.tell(
-        person, Purpose.question, text, buttons=rows, patient=chart.id, topic=AboutPatient(chart.id)
-    )
+        person, Purpose.question, text, buttons=rows, patient=chart.id,
+        topic=AboutQuestion(chart.id, _key(chart, place)),
+    )  # fmt: skip
     out.add(Ask(person.chat, LastDose(_key(chart, place), chart.id, place)))
 
 
 def _key(chart: Chart, place: int) -> str:
-    return f"last_dose:{chart.id}:{place}"
+    return f"last_dose-{chart.id}-{place}"
 
 
 def waiting(chart: Chart, med: str) -> list[Hold]:
@@ -138,6 +141,11 @@ def told(ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str) -> 
     if not asked:
         return False
     named = [one for one in asked if one[1].name.casefold() in text.casefold()]
+    meant = talking.answered(ctx, LastDose)
+    if not named and not _ALL.search(text):  # then it answers this one question alone
+        named = [one for one in asked if meant is not None and one[0] == meant.place]
+        if not named:
+            return False
     answers: list[tuple[int, _Answer]] = []
     if len(text.split()) <= _WORDS and (_UNKNOWN.search(text) or _NONE.search(text)):
         plain: _Answer = "unknown" if _UNKNOWN.search(text) else "none"

@@ -26,6 +26,7 @@ from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import TOPICS, AboutPrompt
+from bot.standing.standing import Over
 
 
 def sheet_text(ctx: Context, chart: Chart, sheet: Sheet, lang: Lang, first: str = "") -> str:
@@ -63,7 +64,10 @@ def _after(ctx: Context, chart: Chart, line: Line, lang: Lang) -> str:
         return f"\n   ✓ {done}"
     if line.state not in ("open", "unanswered", "held") or line.item.kind == "notice":
         return ""
-    reason = look(chart, ctx.standing(chart), line, ctx.now)
+    standing = ctx.standing(chart)
+    if isinstance(standing.mode, Over):
+        return ""  # "not yet" would be said of one that has died
+    reason = look(chart, standing, line, ctx.now)
     words = why_words(ctx, chart, line, reason, lang)
     if line.state == "held" and isinstance(reason, Past | None):
         words = ctx.words.say("held_over", lang)  # it had no button, and gets none
@@ -128,7 +132,7 @@ def to_do(ctx: Context, chart: Chart, sheet: Sheet) -> list[Line]:
 
 def sheet_buttons(ctx: Context, chat: int, chart: Chart, sheet: Sheet, lang: Lang) -> Rows:
     """A row for each open line that may be done now; "all done" on top where several are."""
-    if chart.over:
+    if chart.over or chart.said_dead:
         return ()
     numbered = _numbers(sheet)
     rows: list[tuple[Button, ...]] = []
