@@ -18,6 +18,7 @@ from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
+from bot.standing.standing import Over
 
 
 def tap_when(
@@ -156,7 +157,7 @@ def when_not_told(ctx: Context, out: Effects, chart: Chart, data: dict[str, Any]
         return
     person = next((one for one in chart.people if one.chat == data["chat"]), None)
     by = person or Person(0, 0, data["chat"], "–", chart.plan.language, reachable=False)
-    silent = person is None or chart.over
+    silent = person is None or isinstance(ctx.standing(chart).mode, Over)
     answer(ctx, out, data["source"], by, chart, answers, at=tapped, silent=silent)
     if silent:
         return

@@ -98,6 +98,9 @@ def reply(
     reading = asked_not_told(chart, text, reading)
     if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):
         reading, bare = replace(reading, understood=False, greeting=False), True
+    named = tuple(one for one in reading.observations if not _of_none(chart, sheet, one, moment))
+    if len(named) < len(reading.observations):
+        reading = replace(reading, observations=named, understood=False)
     said = Said(person.name, shown or text, source, topics=reading.questions)
     out.add(Heard(chart.id))
     out.add(Entry("said", person.name, text, chart.id, {"source": source, "asked": asked}))
@@ -129,6 +132,14 @@ def reply(
         out.add(Entry("unclear", "bot", text, chart.id, {"source": source}))
     else:
         _not_understood(ctx, out, chart, person, said, rest=bool(observations), bare=bare)
+
+
+def _of_none(chart: Chart, sheet: Sheet | None, seen: Observation, moment: datetime) -> bool:
+    """A dose given of nobody knows which medicine: noted so, it would keep no gap. Asked."""
+    if (seen.about, seen.value, seen.med) != ("dose", "given", None) or not chart.plan.medicines:
+        return False
+    open_lines = list(sheet.open) if sheet else []
+    return all(one.med is None for one in _by_medicine(chart, open_lines, seen, moment))
 
 
 def _of_now(chart: Chart, seen: Sequence[Observation]) -> tuple[Observation, ...]:

@@ -138,6 +138,9 @@ def told(ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str) -> 
         if isinstance(one, LastDose) and one.patient == chart.id
     ]
     asked = [(place, medicine) for place, medicine in asked if waiting(chart, medicine.name)]
+    if isinstance(ctx.topic, AboutQuestion):  # a reply to one of them is about that one
+        meant = talking.answered(ctx, LastDose)
+        asked = [one for one in asked if meant is not None and one[0] == meant.place]
     if not asked:
         return False
     named = [one for one in asked if one[1].name.casefold() in text.casefold()]

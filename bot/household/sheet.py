@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import datetime
 
 from bot.context.contexts import Context
 from bot.context.words import Words, clock, when
@@ -163,9 +164,10 @@ def prompt_key(sheet: Sheet, chat: int) -> str:
     return f"prompt:{sheet.id}:{chat}"
 
 
-def reminder_key(sheet: Sheet, chat: int) -> str:
-    """The key of the one reminder of a prompt in a chat."""
-    return f"remind:{sheet.id}:{chat}"
+def reminder_key(sheet: Sheet, chat: int, at: datetime) -> str:
+    """The key of the reminder of a prompt in a chat, sent at ``at``: the one that comes by
+    itself, or a further one that was asked for."""
+    return f"remind:{sheet.id}:{chat}:{int(at.timestamp()) // 60}"
 
 
 def show(
@@ -176,9 +178,10 @@ def show(
     first = words.say("reminder", person.lang, name=chart.name) if remind else ""
     dedupe = prompt_key(sheet, person.chat)
     if remind:
-        dedupe = reminder_key(sheet, person.chat)
-        if sheet.reminded:  # further ones were asked for: "in an hour"
-            dedupe = f"{dedupe}:{int(ctx.now.timestamp()) // 60}"
+        dedupe = reminder_key(sheet, person.chat, ctx.now)
+        if sheet.reminded is not None:  # its buttons are on the newest alone
+            old = reminder_key(sheet, person.chat, sheet.reminded)
+            out.edit(person.chat, old, first, patient=chart.id)
     message = Outgoing(
         kind="send",
         dedupe=dedupe,

@@ -79,7 +79,7 @@ class Sheet:
     day: int
     sent_at: datetime | None
     lines: tuple[Line, ...]
-    reminded: bool = False
+    reminded: datetime | None = None  # when last
 
     @property
     def moved(self) -> bool:

@@ -152,7 +152,7 @@ def _prompts(chart: Chart, one: PromptEffect, now: datetime) -> Chart:
         case o.PromptSent(prompt=prompt):
             return _sheet(chart, prompt, lambda sheet: replace(sheet, sent_at=now))
         case o.Reminded(prompt=prompt):
-            return _sheet(chart, prompt, lambda sheet: replace(sheet, reminded=True))
+            return _sheet(chart, prompt, lambda sheet: replace(sheet, reminded=now))
         case o.MoveLine():
             return _moved(chart, one)
         case o.NewPlan(plan=plan, prompts=coming):

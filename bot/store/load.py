@@ -122,7 +122,7 @@ def _sheet(row: Row, lines: tuple[Line, ...]) -> Sheet:
         day=row["day"],
         sent_at=_maybe(row["sent_at"]),
         lines=lines,
-        reminded=row["reminded_at"] is not None,
+        reminded=_maybe(row["reminded_at"]),
     )
 
 

@@ -10,8 +10,8 @@ from hypothesis import given as each
 from hypothesis import strategies as st
 
 from bot.dosing.dosing import served
-from bot.dosing.showable import Held, LateTap, Look, Past, look
-from bot.model.chart import Chart, Line, Release
+from bot.dosing.showable import Held, Look, Past, look
+from bot.model.chart import Chart, LateTap, Line, Release
 from bot.model.hold import FromStaff, HeldMedicine, Hold
 from bot.model.ids import EventId, HoldId, MemberId
 from bot.model.plan import Item
