@@ -16,7 +16,7 @@ from bot.desk.board import split_name
 from bot.dosing.dosing import medicine_of
 from bot.dosing.released import freed_lines
 from bot.model.action import OnHold, OnPlan
-from bot.model.chart import Chart, Member
+from bot.model.chart import MOVED, Chart, Member
 from bot.model.chat import Button, Incoming
 from bot.model.effects import Effects, EndHold, Entry, Mark, MoveLine, PutHold, Rows
 from bot.model.evolve import evolve
@@ -252,7 +252,7 @@ def _come_again(
     for name in meds:
         for line, verdict in freed_lines(chart, name, ctx.now):
             if isinstance(verdict, Yes):
-                key = f"later:{line.item.id}"
+                key = f"{MOVED}{out.event}"  # what comes now comes in one message
                 out.add(
                     Mark(line.id, "planned"),
                     MoveLine(chart.id, line.id, key, ctx.now, chart.day(ctx.now)),
