@@ -8,8 +8,8 @@ from zoneinfo import ZoneInfo
 
 from bot.context.contexts import Context
 from bot.context.words import clock, date_of, day_word, when
-from bot.model.action import OnCase
-from bot.model.chart import Case, Chart
+from bot.model.action import OnCase, OnPlan
+from bot.model.chart import Case, Chart, tells_death
 from bot.model.chat import Button
 from bot.model.effects import CaseChange, Rows
 from bot.model.observation import Observation
@@ -129,7 +129,15 @@ def case_buttons(ctx: Context, chat: int, case: CaseChange | Case, lang: Lang) -
     if case.state == "closed":
         return ()
     first = [made("case_ack", "ack")] if case.state == "open" else []
-    return ((*first, made("case_answers", "answers"), made("case_close", "close")),)
+    rows: Rows = ((*first, made("case_answers", "answers"), made("case_close", "close")),)
+    if tells_death(case.body):
+        # Both lead into a change of the plan with its reason, in a message of its own.
+        asked = [
+            ctx.button(chat, ctx.words.say(key, lang), OnPlan(case.patient, step))
+            for key, step in (("case_died", "w-zd"), ("case_not_dead", "w-zl"))
+        ]
+        rows = (tuple(asked), *rows)
+    return rows
 
 
 def outcome_buttons(ctx: Context, chat: int, case: Case, lang: Lang) -> Rows:

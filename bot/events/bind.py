@@ -14,6 +14,7 @@ from datetime import timedelta
 from bot.context.contexts import AtDesk, AtHome, FellDue
 from bot.context.opening import next_opening
 from bot.context.phones import emergency_phones
+from bot.dosing.released import after_emergency
 from bot.household.emergency import open_emergency, stay_with_it, tell_the_others
 from bot.household.reshow import reshow
 from bot.model.chart import Chart
@@ -44,6 +45,7 @@ def bind(ctx: Event, out: Effects) -> Effects:
         _say_held(ctx, out, before, after)
         _emergency(ctx, out, before, after)
         after = evolve(before, out.all, ctx.now)
+        after = after_emergency(ctx, out, before, after)
         reshow(ctx, out, before, after)
     return _through_the_gate(ctx, out)
 

@@ -86,7 +86,8 @@ def on_due(ctx: FellDue) -> Effects:
         if kind == "prompt":
             prompting.prompt(ctx, out, chart, sheet)
         elif kind == "remind":
-            prompting.remind(ctx, out, chart, sheet, asked=bool(data.get("asked")))
+            only = data.get("chat")
+            prompting.remind(ctx, out, chart, sheet, asked=bool(data.get("asked")), only=only)
         elif kind == "unanswered":
             prompting.unanswered(ctx, out, chart, sheet)
     return out

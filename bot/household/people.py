@@ -18,6 +18,8 @@ from bot.model.ids import PersonId
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
+from bot.plan.formulary import formulary
+from bot.plan.medicines import stop_signs
 from bot.plan.prompts import rebuild
 from bot.plan.travel import travel
 from bot.standing.standing import Over, Paused
@@ -74,10 +76,14 @@ def join(ctx: AtHome, out: Effects, event: Incoming, chart: Chart) -> None:
     switch = ctx.button(event.chat, {"en": "English", "es": "Español"}[other], Speak(other))
     held = "".join(f"\n\n{one}" for one in held_now(ctx, chart, lang))
     newcomer = Person(PersonId(0), sender.user, event.chat, sender.name, lang)
+    signs = [
+        words.say("welcome_signs", lang, med=med, signs=caution.say(lang))
+        for med, caution in stop_signs(chart.plan, formulary())
+    ]
     out.tell(
         newcomer,
         Purpose.admin,
-        f"{text}\n{words.say('welcome_first', lang, when=first)}{held}",
+        "\n".join([text.rstrip(), *signs, words.say("welcome_first", lang, when=first)]) + held,
         buttons=(*menu_buttons(ctx, event.chat, chart, lang), (switch,)),
         topic=AboutPatient(chart.id),
         patient=chart.id,

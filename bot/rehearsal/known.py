@@ -28,7 +28,7 @@ from .tables import Entry, PatientRow, Tables
 BACK, AHEAD = timedelta(hours=60), timedelta(hours=36)
 DOSES = timedelta(days=8)
 CHANGEABLE = timedelta(days=7)
-WRITTEN = ("staff", "note", "plan", "ended", "left", "link", "desk")
+WRITTEN = ("staff", "note", "plan", "hold", "release", "ended", "left", "link", "desk")
 """Entries that a message of staff may have led to."""
 
 

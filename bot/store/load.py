@@ -17,6 +17,7 @@ from bot.model.chart import (
     Member,
     Person,
     Picture,
+    Release,
     Review,
     RosterLine,
     Sheet,
@@ -185,6 +186,10 @@ def chart(tx: Tx, patient: int, now: datetime, prompt: int | None = None) -> Cha
             _late_tap(one) for one in tx.all("due_of_kind", patient_id=patient, kind="given")
         ),
         holds=tuple(hold_of(one["body"]) for one in tx.all("holds_of", patient_id=patient)),
+        releases=tuple(
+            Release(hold_of(one["body"]).target, moment(one["ended_at"]))
+            for one in tx.all("holds_released", patient_id=patient)
+        ),
     )
 
 

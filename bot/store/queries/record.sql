@@ -74,7 +74,7 @@ SELECT id, at, kind, author, text, data, event, person_id, member_id FROM log WH
 
 -- name: log_written
 SELECT at, patient_id, kind, text, data FROM log
-WHERE kind IN ('staff', 'note', 'plan', 'ended', 'left', 'link', 'desk')
+WHERE kind IN ('staff', 'note', 'plan', 'hold', 'release', 'ended', 'left', 'link', 'desk')
   AND at >= :since AND source = :source
 ORDER BY at, id;
 
@@ -107,3 +107,8 @@ SELECT patient_id, body FROM hold WHERE ended_at IS NULL ORDER BY since, id;
 
 -- name: holds_of
 SELECT body FROM hold WHERE patient_id = :patient_id AND ended_at IS NULL ORDER BY since, id;
+
+-- name: holds_released
+SELECT body, ended_at FROM hold
+WHERE patient_id = :patient_id AND ended_at IS NOT NULL AND ended_by_member IS NOT NULL
+ORDER BY ended_at, id;
