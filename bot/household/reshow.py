@@ -3,11 +3,13 @@ stopped, given, or asked about, and come back when it is over."""
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from bot.context.contexts import Context
+from bot.dosing.showable import why_not
 from bot.model.chart import Chart, Person, Sheet
 from bot.model.effects import Effects, Rows
+from bot.standing.standing import Standing
 
 from .sheet import prompt_key, reminder_key, sheet_buttons, sheet_text, shown_to
 
@@ -20,11 +22,15 @@ def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
     """Edit every copy of a sent prompt that reads otherwise after the event than before."""
     known = {sheet.id: sheet for sheet in before.sheets if sheet.sent_at is not None}
     everything = _bound_anew(before, after)
+    same = (before.plan, before.people, before.state) == (after.plan, after.people, after.state)
+    then, now = ctx.standing(before), ctx.standing(after)
     for sheet in after.sheets:
         old = known.get(sheet.id)
         if old is None or (old == sheet and not everything):
             continue
         if ctx.now - sheet.due_at > FRESH and old == sheet:
+            continue
+        if same and _shown(then, before, old, ctx.now) == _shown(now, after, sheet, ctx.now):
             continue
         for person in after.people:
             was = _looks(ctx, before, old, person)
@@ -48,6 +54,11 @@ def _bound_anew(before: Chart, after: Chart) -> bool:
         or before.dose_lines != after.dose_lines
         or before.history != after.history
     )
+
+
+def _shown(standing: Standing, chart: Chart, sheet: Sheet, now: datetime) -> list[object]:
+    """All that the words and buttons of a prompt hang on, but for the plan and the people."""
+    return [(line, why_not(chart, standing, line, now)) for line in sheet.lines]
 
 
 def _looks(ctx: Context, chart: Chart, sheet: Sheet, person: Person) -> tuple[str, Rows]:
