@@ -4,35 +4,38 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import replace
-from datetime import datetime, time, timedelta
+from dataclasses import dataclass, field, replace
+from datetime import datetime
 
 from bot.cases.cases import Said, raise_findings
 from bot.cases.noting import advice_for, take_note
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones, what_happens_now
-from bot.context.words import when
 from bot.dosing.dosing import (
     after_given,
-    as_needed_too_close,
+    after_unplanned,
+    given_again,
     line_behind,
     line_for,
     next_words,
+    served,
 )
 from bot.household import clarify, talking, twice
+from bot.household.dose_answers import asked_not_told
 from bot.household.emergency import emergency_buttons
 from bot.household.expected import answer_question
 from bot.household.reading_context import context_for, wall_time
+from bot.household.snooze import snooze, snoozed_until
 from bot.model.action import Leaving
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.chat import Incoming
 from bot.model.conversation import Describe, Unclear
-from bot.model.effects import Due, Effects, Entry, Heard, Mark, Settle
+from bot.model.effects import CaseChange, Effects, Entry, Heard, Mark, Settle
 from bot.model.finding import Finding
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.reading import Context, Reading
-from bot.model.topic import AboutPatient, AboutPrompt
+from bot.model.topic import AboutPatient, AboutPrompt, AboutQuestion
 from bot.model.urgency import Urgency
 from bot.reading import read
 from bot.standing.standing import End, Over
@@ -59,8 +62,6 @@ _BARE_TIME = re.compile(
     re.IGNORECASE,
 )
 """Read as a greeting ("this morning"), but it says when something was."""
-
-SNOOZE = timedelta(hours=1)
 
 
 def reply(
@@ -91,11 +92,12 @@ def reply(
     sheet = _asked_sheet(ctx, chart)
     asked = about or _asked(ctx, sheet)
     context = context_for(chart, asked, person, moment)
-    reading = read(text, context)
+    reading, bare = read(text, context), False
     if of_the_past:
         reading = replace(reading, observations=_of_now(chart, reading.observations))
+    reading = asked_not_told(chart, text, reading)
     if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):
-        reading = replace(reading, understood=False, greeting=False)
+        reading, bare = replace(reading, understood=False, greeting=False), True
     named = tuple(one for one in reading.observations if not _of_none(chart, sheet, one, moment))
     if len(named) < len(reading.observations):
         reading = replace(reading, observations=named, understood=False)
@@ -107,7 +109,7 @@ def reply(
     thanked = in_hand and talking.is_thanks(text) and not reading.observations
     if reading.understood or looked_at or thanked:
         talking.copy_to_case(ctx, out, chart, person, text)
-    if (described := ctx.conversation.find(Describe)) is not None:
+    if (described := _describing(ctx, sheet)) is not None:
         out.add(Settle(person.chat, described.key))
     thanks = reading.greeting and reading.understood and not reading.observations
     if thanks and _BARE_TIME.match(text):
@@ -115,10 +117,10 @@ def reply(
     if (thanks or thanked) and chart.state == "active":
         out.tell(person, Purpose.answer, ctx.words.say("thanks", person.lang), patient=chart.id)
         return
-    observations, marks, tell, more = _doses_and_sessions(
-        ctx, out, chart, person, sheet, reading.observations, source, text, moment
-    )
-    out.add(*marks)
+    follows = Follows(source, text, moment)
+    _doses_and_sessions(ctx, out, chart, person, sheet, reading.observations, follows)
+    observations, tell, more = follows.observations, follows.tell, follows.more
+    out.add(*follows.marks)
     findings = take_note(
         ctx, out, chart, observations, said, person=person, more=more, without=without
     )
@@ -129,7 +131,7 @@ def reply(
     elif looked_at:
         out.add(Entry("unclear", "bot", text, chart.id, {"source": source}))
     else:
-        _not_understood(ctx, out, chart, person, said, rest=bool(observations))
+        _not_understood(ctx, out, chart, person, said, rest=bool(observations), bare=bare)
 
 
 def _of_none(chart: Chart, sheet: Sheet | None, seen: Observation, moment: datetime) -> bool:
@@ -158,17 +160,44 @@ def _asked_sheet(ctx: AtHome, chart: Chart) -> Sheet | None:
 def _asked(ctx: AtHome, sheet: Sheet | None) -> str:
     """The one topic asked about; ``none`` when several were, so that a bare "yes" is
     never taken for all of them."""
-    describing = ctx.conversation.find(Describe)
+    describing = _describing(ctx, sheet)
     if describing is not None:
         return describing.asks  # settled by the reply that it was asked for
     topics = {line.item.asks for line in sheet.open} if sheet else set()
     return topics.pop() if len(topics) == 1 else "none"
 
 
+def _describing(ctx: AtHome, sheet: Sheet | None) -> Describe | None:
+    """The "what do you see?" that is answered, unless a prompt has come after it."""
+    found = talking.answered(ctx, Describe)
+    if found is None or isinstance(ctx.topic, AboutQuestion):
+        return found
+    newer = sheet is not None and sheet.sent_at is not None and sheet.sent_at > found.at
+    return None if newer else found
+
+
 def _is_bare(text: str, sheet: Sheet, context: Context) -> bool:
     """Whether the words would answer any single line of the prompt: a "yes" to several."""
     topics = {line.item.asks for line in sheet.open} - {"none"}
     return any(read(text, replace(context, asked=topic)).observations for topic in topics)
+
+
+@dataclass(slots=True)
+class Follows:
+    """What follows from the words ``text`` of ``source``, told of ``moment``."""
+
+    source: str
+    text: str
+    moment: datetime
+    observations: list[Observation] = field(default_factory=list)
+    marks: list[Mark] = field(default_factory=list)
+    tell: list[str] = field(default_factory=list)
+    more: list[Finding] = field(default_factory=list)
+
+    def mark(self, line: Line, choice: str, person: Person, at: datetime) -> None:
+        """The words answer this line."""
+        one = Mark(line.id, "answered", choice, person.name, at, self.source, person.id)
+        self.marks.append(one)
 
 
 def _doses_and_sessions(
@@ -178,34 +207,21 @@ def _doses_and_sessions(
     person: Person,
     sheet: Sheet | None,
     read_from: Sequence[Observation],
-    source: str,
-    text: str,
-    moment: datetime,
-) -> tuple[list[Observation], list[Mark], list[str], list[Finding]]:
+    follows: Follows,
+) -> None:
     """Match what was read to the lines that it answers."""
-    observations: list[Observation] = []
-    marks: list[Mark] = []
-    tell: list[str] = []
-    more: list[Finding] = []
     open_lines = list(sheet.open) if sheet else []
-    earlier = bool(_EARLIER.search(text))
     for seen in read_from:
         if seen.about != "dose":
-            observations.append(seen)
-            line = _line_answered(open_lines, seen, marks)
+            follows.observations.append(seen)
+            line = _line_answered(open_lines, seen, follows.marks)
             if line is not None:
-                seen_as = f"@{seen.about}.{seen.value}"
-                marks.append(
-                    Mark(line.id, "answered", seen_as, person.name, ctx.now, source, person.id)
-                )
+                follows.mark(line, f"@{seen.about}.{seen.value}", person, ctx.now)
             continue
-        for one in _by_medicine(chart, open_lines, seen, moment):
-            kept = _dose(ctx, out, chart, person, one, source, marks, tell, more,
-                earlier=earlier, moment=moment,
-            )  # fmt: skip
-            if kept:
-                observations.append(one)
-    return observations, marks, tell, more
+        for dose in _by_medicine(chart, open_lines, seen, follows.moment):
+            one = given_again(chart, dose, follows.text, follows.moment)
+            if _dose(ctx, out, chart, person, one, follows):
+                follows.observations.append(one)
 
 
 def _line_answered(lines: Sequence[Line], seen: Observation, marks: Sequence[Mark]) -> Line | None:
@@ -241,21 +257,11 @@ def _by_medicine(
 
 
 def _dose(
-    ctx: AtHome,
-    out: Effects,
-    chart: Chart,
-    person: Person,
-    seen: Observation,
-    source: str,
-    marks: list[Mark],
-    tell: list[str],
-    more: list[Finding],
-    *,
-    earlier: bool,
-    moment: datetime,
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, seen: Observation, follows: Follows
 ) -> bool:
     """One dose in words. False when it may be the same dose that someone else noted:
     then it is asked about, and nothing is kept yet."""
+    moment, lang = follows.moment, person.lang
     at = wall_time(chart, moment, seen.at)
     line: Line | None = None
     if seen.med and seen.value in ("missed", "refused", "vomited_up"):
@@ -264,27 +270,31 @@ def _dose(
         behind = line_behind(chart, seen.med, moment) if seen.at is None else None
         waits = behind is not None and behind.state in ("open", "unanswered")
         line = behind if waits else line_for(chart, seen.med, at)
-        if waits and earlier and behind is not None and behind.item.slot_at:
+        if waits and _EARLIER.search(follows.text) and behind and behind.item.slot_at:
             at = min(behind.item.slot_at, moment)  # "this morning": about when it was due
+        if waits and line is not None and seen.value == "given":
+            line = served(chart, line, at)
     if seen.value == "doubled":
         return True  # the medicine is held by the rule of a dose given twice
     if line is None:
         if seen.value == "given":
-            more += as_needed_too_close(chart, seen.med, at)
+            words, findings = after_unplanned(ctx, chart, seen.med, at, lang)
+            follows.tell += words
+            follows.more += findings
         return True
     if seen.value == "given":
         if line.state == "answered" and line.choice == "given":
             twice.ask_same(ctx, out, chart, person, line, at)
             return False
-        marks.append(Mark(line.id, "answered", "given", person.name, at, source, person.id))
-        words, findings = after_given(ctx, out, chart, line, at, person.lang)
-        tell += words
-        more += findings
+        follows.mark(line, "given", person, at)
+        words, findings = after_given(ctx, out, chart, line, at, lang)
+        follows.tell += words
+        follows.more += findings
     elif seen.value in ("missed", "refused"):
         if line.state != "answered":
-            marks.append(Mark(line.id, "answered", seen.value, person.name, at, source, person.id))
-        following = next_words(ctx, chart, line, person.lang)
-        tell.append(ctx.words.say("dose_missed", person.lang, next=following).strip())
+            follows.mark(line, seen.value, person, at)
+        following = next_words(ctx, chart, line, lang)
+        follows.tell.append(ctx.words.say("dose_missed", lang, next=following).strip())
     return True
 
 
@@ -309,6 +319,10 @@ def _answer(
         text = words.say("death_after", lang, phone=both_phones(ctx, lang))
         out.tell(person, Purpose.answer, text, patient=chart.id, topic=AboutPatient(chart.id))
         return
+    if any(one.about == "life" for one in observations):
+        text = words.say("death_told", lang, name=chart.name, phone=both_phones(ctx, lang))
+        out.tell(person, Purpose.farewell, text, patient=chart.id, topic=AboutPatient(chart.id))
+        return
     if top is Urgency.emergency:
         # Whom to phone and what to do: nothing else stands in the way of it.
         out.tell(
@@ -316,10 +330,6 @@ def _answer(
             topic=AboutPatient(chart.id), urgent=True,
             buttons=emergency_buttons(ctx, person.chat, chart, lang),
         )  # fmt: skip
-        return
-    if any(one.about == "life" for one in observations):
-        text = words.say("death_told", lang, name=chart.name, phone=both_phones(ctx, lang))
-        out.tell(person, Purpose.farewell, text, patient=chart.id, topic=AboutPatient(chart.id))
         return
     parts = list(urgent) if top is Urgency.same_day else []
     noted = [one for one in observations if one.about != "request"]
@@ -366,35 +376,20 @@ def _requests(
         text = words.say("stop_ask", lang, name=chart.name)
         out.tell(person, Purpose.admin, text, buttons=(row,), patient=chart.id)
     if "snooze" in wanted:
-        asked = chart.asked(ctx.now)
         said = next(one for one in observations if one.value == "snooze")
-        at = snoozed_until(ctx, chart, said)
-        until = when(chart.local(at), chart.local(ctx.now), lang)
-        key = "paused_until" if asked else "nothing_open"
-        out.tell(person, Purpose.answer, words.say(key, lang, at=until), patient=chart.id)
-        if asked:
-            data = {"prompt": asked[0].id, "asked": True}
-            out.add(Due(f"remind:{asked[0].id}", "remind", at, chart.id, data))
-
-
-def snoozed_until(ctx: AtHome, chart: Chart, said: Observation) -> datetime:
-    """The time that was said: after so long, or at that hour; an hour where none was."""
-    if said.at is not None:
-        hour, minute = said.at.split(":")
-        local = chart.local(ctx.now)
-        at = datetime.combine(local.date(), time(int(hour), int(minute)), local.tzinfo)
-        if at <= local:
-            at += timedelta(days=1)
-        return at.astimezone(ctx.now.tzinfo)
-    if said.minutes is not None:
-        return ctx.now + timedelta(minutes=said.minutes)
-    return ctx.now + (timedelta(hours=said.hours) if said.hours else SNOOZE)
+        told = snooze(ctx, out, chart, person, snoozed_until(ctx, chart, said))
+        out.tell(person, Purpose.answer, told, patient=chart.id)
 
 
 def _not_understood(
-    ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool
-) -> None:
-    """Ask once; the second time in a row staff get both messages, word for word."""
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool,
+    bare: bool = False,
+) -> None:  # fmt: skip
+    """Ask once; the second time in a row staff get both messages, word for word. ``bare``:
+    a "done" to a prompt of several lines, which one tap can say of all."""
+    mode = ctx.standing(chart).mode
+    if out.of(CaseChange) and (chart.over or isinstance(mode, Over)):
+        return  # a person reads these very words already
     case = talking.case_in_hand(ctx, chart)
     if case is not None:
         # Staff and owner are talking and a person reads this: no question, but no silence,
@@ -404,13 +399,17 @@ def _not_understood(
         words = what_happens_now(ctx, chart, Urgency.next_day, person.lang)
         out.tell(person, Purpose.answer, words, patient=chart.id)
         return
-    if chart.over or isinstance(ctx.standing(chart).mode, Over):
-        # Nobody is asked back after the end, but a person still reads it.
-        raise_findings(ctx, out, chart, [handed_over(said.text, ctx.rules)], said)
+    if chart.over or isinstance(mode, Over):
+        # Nobody is asked back after the end, but a person still reads it: of one that has
+        # died, beside the word of the death, where it may be taken back.
+        finding = handed_over(said.text, ctx.rules)
+        if isinstance(mode, Over) and mode.reason is not End.ended:
+            finding = replace(finding, matter="life")
+        raise_findings(ctx, out, chart, [finding], said)
         return
     before = ctx.conversation.find(Unclear)
     if before is None:
-        clarify.ask_once(ctx, out, chart, person, said, rest=rest)
+        clarify.ask_once(ctx, out, chart, person, said, rest=rest, bare=bare)
         return
     both = f"{before.text}\n{said.text}"
     clarify.hand_over(ctx, out, chart, replace(before, text=both, source=said.source), person.chat)

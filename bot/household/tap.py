@@ -25,7 +25,7 @@ from bot.model.finding import Finding
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
-from bot.model.topic import AboutPatient
+from bot.model.topic import AboutPatient, AboutQuestion
 
 
 def tap_line(
@@ -58,10 +58,12 @@ def tap_line(
         return True
     out.answer(event.callback, words.say("tap_noted", lang, choice=choice.label.say(lang)))
     answers = [(line, choice_id)]
-    answer(ctx, out, f"tap:{event.update}", person, chart, sheet, answers)
+    answer(ctx, out, f"tap:{event.update}", person, chart, answers)
     if not choice.notes:
-        out.tell(person, Purpose.question, words.say("describe", lang), patient=chart.id)
-        question = Describe("describe", chart.id, line.item.asks, ctx.now)
+        question = Describe(f"describe-{line.id}", chart.id, line.item.asks, ctx.now)
+        topic = AboutQuestion(chart.id, question.key)
+        text = words.say("describe", lang)
+        out.tell(person, Purpose.question, text, patient=chart.id, topic=topic)
         out.add(Ask(person.chat, question))
     return True
 
@@ -82,7 +84,7 @@ def tap_all(ctx: AtHome, out: Effects, event: Incoming, person: Person, sheet_id
         old = [line for line in todo if is_late(ctx, sheet, line)]
         now = [(line, good(line)) for line in todo if line not in old]
         if now:
-            answer(ctx, out, f"tap:{event.update}", person, chart, sheet, now)
+            answer(ctx, out, f"tap:{event.update}", person, chart, now)
         if old:
             ask_when(ctx, out, chart, person, sheet, old, f"tap:{event.update}")
         return True
@@ -228,7 +230,6 @@ def answer(
     source: str,
     person: Person,
     chart: Chart,
-    sheet: Sheet,
     answers: list[tuple[Line, str]],
     *,
     at: datetime | None = None,

@@ -10,7 +10,7 @@ from zoneinfo import ZoneInfo
 
 from .chat import Media
 from .healing import Healing
-from .hold import Hold
+from .hold import FromDeath, Hold, Target
 from .ids import HOSPITAL
 from .observation import Noted
 from .plan import Item, Plan
@@ -113,6 +113,17 @@ class Case:
     body: dict[str, Any]
     acknowledged_by: str | None = None
 
+    @property
+    def tells_death(self) -> bool:
+        """Whether the family told in it that the patient has died."""
+        return tells_death(self.body)
+
+
+def tells_death(body: Mapping[str, Any]) -> bool:
+    """Whether a case with these entries holds the word of a death."""
+    seen = (one for entry in body.get("entries", ()) for one in entry["seen"])
+    return any(one["about"] == "life" for one in seen)
+
 
 @dataclass(frozen=True, slots=True)
 class Picture:
@@ -206,6 +217,14 @@ class Member:
 
 
 @dataclass(frozen=True, slots=True)
+class Release:
+    """A clinician ended a hold on ``target``: doubts about doses before ``at`` are settled."""
+
+    target: Target
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True)
 class Chart:
     """One patient as the event needs it.
 
@@ -234,6 +253,7 @@ class Chart:
     wounds: tuple[WoundCheck, ...] = ()
     late_taps: tuple[LateTap, ...] = ()
     holds: tuple[Hold, ...] = ()
+    releases: tuple[Release, ...] = ()
 
     @property
     def name(self) -> str:
@@ -244,6 +264,11 @@ class Chart:
     def over(self) -> bool:
         """Whether the course has ended, by whatever."""
         return self.state in ("ended", "died")
+
+    @property
+    def said_dead(self) -> bool:
+        """Whether it was told that the patient has died, by the family or by staff."""
+        return self.state == "died" or any(isinstance(h.cause, FromDeath) for h in self.holds)
 
     def day(self, now: datetime) -> int:
         """Days since surgery on the patient's own calendar."""
@@ -297,22 +322,25 @@ class Chart:
             line.at for line in self.doses(med) if line.choice == "given" and line.at is not None
         ]
         second = [
-            self._told_at(noted.at, noted.observation.at)
+            self.wall(noted.at, noted.observation.at)
             for noted in self.history
             if noted.observation.value == "doubled"
             and noted.observation.med == med
             and noted.observation.at is not None
         ]
-        there = [
+        return sorted([*told, *second, *self.given_in_hospital(med)])
+
+    def given_in_hospital(self, med: str) -> list[datetime]:
+        """When it was last given there, as far as the household told."""
+        return [
             noted.at
             for noted in self.history
             if noted.observation.value == "given"
             and noted.observation.med == med
             and self.sources[noted.id][0].startswith(HOSPITAL)
         ]
-        return sorted([*told, *second, *there])
 
-    def _told_at(self, said: datetime, wall: str) -> datetime:
+    def wall(self, said: datetime, wall: str) -> datetime:
         """The last moment up to ``said`` at which the patient's clock showed ``wall``."""
         local = self.local(said)
         found = datetime.combine(local.date(), time.fromisoformat(wall), local.tzinfo)
@@ -360,6 +388,7 @@ class RosterLine:
     enrolled_at: datetime
     last_heard: datetime | None
     cases: tuple[Case, ...] = ()
+    holds: tuple[Hold, ...] = ()
 
     @property
     def under_way(self) -> bool:

@@ -7,12 +7,11 @@ import re
 from collections.abc import Iterator, Sequence
 from copy import deepcopy
 from dataclasses import dataclass, field, replace
-from datetime import UTC, datetime, timedelta
+from datetime import datetime, timedelta
 from functools import cache
 from random import Random
 
-from bot.model.chart import Chart
-from bot.model.chat import Incoming, Outgoing
+from bot.model.chat import Outgoing
 from bot.model.effects import Effects
 from bot.model.hold import ByAnswer, ByClinician, encode
 from bot.model.plan import Medicine, Plan
@@ -424,9 +423,7 @@ class Player:
         items, asked = self.world.items_of(code, args)
         self.last_tap[user] = (number, data)
         self.world.say(self.names[user], user, f"[taps {code}.{'.'.join(args)} of {number}]")
-        self.world.cause = Cause(
-            "tap", user, code=code, args=args, meds=items, asked_at=asked
-        )
+        self.world.cause = Cause("tap", user, code=code, args=args, meds=items, asked_at=asked)
         self.world.tap(self.names[user], user, user, number, data)
 
     def _say(self, user: int, saying: Saying) -> None:
@@ -537,6 +534,3 @@ def shorter(history: History, wrong: str) -> History:
                 start += size
         size //= 2
     return replace(history, acts=tuple(acts))
-
-
-

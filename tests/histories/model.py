@@ -415,7 +415,7 @@ def _lives(facts: Facts) -> bool:
 
 
 def _all_done(one: Shown) -> Iterator[str]:
-    """"All done" speaks of no line that has no button of its own."""
+    """ "All done" speaks of no line that has no button of its own."""
     own = {label.split(" · ")[0] for label, code, _ in one.buttons if code == "i"}
     for label, code, _ in one.buttons:
         if code == "a":

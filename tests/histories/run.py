@@ -1,6 +1,6 @@
 """The long measure: many random histories, the first that does not hold as a transcript.
 
-    python tests/histories/run.py --count 20000 --seed 1 --jobs 2
+python tests/histories/run.py --count 20000 --seed 1 --jobs 2
 """
 
 from __future__ import annotations
