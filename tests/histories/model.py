@@ -191,9 +191,9 @@ class Model:
         if cause.kind in ("say", "edit") and not before.over and before.state == "active":
             if saying.state == "death":
                 self.dead, self.dead_by = True, cause.user
-            for med in self._meant(saying.holds):
-                if med not in before.stopped:
-                    self.must[med] = 1
+            for name in self._meant(saying.holds):
+                if name not in before.stopped:
+                    self.must[name] = 1
         if cause.kind == "staff":
             self.dead = self.dead and after.over
             if set(before.holds) - set(after.holds):
@@ -215,7 +215,7 @@ class Model:
         every = frozenset(med.name for med in self.order.meds)
         return held | every if "everything" in held else held
 
-    # -- never inside the gap, never what is held or stopped ------------------------------------
+    # -- never inside the gap, never what is held or stopped ----------------------------------
 
     def _offers(
         self, now: datetime, facts: Facts, delivered: Sequence[Shown], live: Sequence[Shown]
@@ -317,7 +317,7 @@ class Model:
                     dose.choice, dose.user, dose.at):  # fmt: skip
                     yield f"undo: {item} of {dose.user} by {cause.kind} {cause.user}"
 
-    # -- a hold never ends by itself ------------------------------------------------------------
+    # -- a hold never ends by itself ----------------------------------------------------------
 
     def _holds(self, cause: Cause, before: Facts, after: Facts) -> Iterator[str]:
         for id, (target, ends) in before.holds.items():
@@ -335,7 +335,7 @@ class Model:
             if not after.over and not _urgent(after):
                 yield f"emergency: none is open after “{cause.saying.text}”"
 
-    # -- nothing after a death or the end -------------------------------------------------------
+    # -- nothing after a death or the end -----------------------------------------------------
 
     def _silence(
         self, cause: Cause, before: Facts, after: Facts, delivered: Sequence[Shown]
@@ -350,7 +350,7 @@ class Model:
                 if not direct and cause.due != "wound":
                     yield f"death: sent by {cause.kind} {cause.due}: {one.text[:80]!r}"
 
-    # -- an emergency is kept to its end ----------------------------------------------------------
+    # -- an emergency is kept to its end ------------------------------------------------------
 
     def _emergency(
         self, cause: Cause, before: Facts, after: Facts, delivered: Sequence[Shown]
@@ -370,7 +370,7 @@ class Model:
             if not (heard or grew):
                 yield f"emergency: {cause.kind} {cause.code} does not join it"
 
-    # -- cases ---------------------------------------------------------------------------------------
+    # -- cases --------------------------------------------------------------------------------
 
     def _cases(self, before: Facts, after: Facts) -> Iterator[str]:
         if len(fresh := set(after.cases) - set(before.cases)) > 1:
@@ -380,7 +380,7 @@ class Model:
         if lonely := waits - after.watched:
             yield f"case: {', '.join(sorted(lonely))} is never looked at again"
 
-    # -- never a dose lost unsaid -----------------------------------------------------------------
+    # -- never a dose lost unsaid -------------------------------------------------------------
 
     def lost(self, since: datetime, until: datetime, facts: Facts) -> Iterator[str]:
         """The slots of a time that ended as nothing. After a journey the product's own."""
