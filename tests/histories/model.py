@@ -312,10 +312,10 @@ class Model:
                 yield f"undo: {told.about}={told.value} of {told.user} by {cause.kind} {cause.user}"
         for item, dose in before.doses.items():
             now = after.doses.get(item)
-            if dose.choice == "given" and dose.user != cause.user:
-                if now is None or (now.choice, now.user, now.at) != (
-                    dose.choice, dose.user, dose.at):  # fmt: skip
-                    yield f"undo: {item} of {dose.user} by {cause.kind} {cause.user}"
+            stays = now is not None and (now.choice, now.user, now.at) == (
+                dose.choice, dose.user, dose.at)  # fmt: skip
+            if dose.choice == "given" and dose.user != cause.user and not stays:
+                yield f"undo: {item} of {dose.user} by {cause.kind} {cause.user}"
 
     # -- a hold never ends by itself ----------------------------------------------------------
 
@@ -331,9 +331,9 @@ class Model:
         missing = set(self.must) - self._names(after.held)
         if missing and not after.over and after.state == "active":
             yield f"hold: not held though told: {', '.join(sorted(missing))}"
-        if cause.saying.state == "emergency" and cause.kind in ("say", "edit"):
-            if not after.over and not _urgent(after):
-                yield f"emergency: none is open after “{cause.saying.text}”"
+        alarm = cause.saying.state == "emergency" and cause.kind in ("say", "edit")
+        if alarm and not after.over and not _urgent(after):
+            yield f"emergency: none is open after “{cause.saying.text}”"
 
     # -- nothing after a death or the end -----------------------------------------------------
 
@@ -361,9 +361,9 @@ class Model:
         if not still or before.over:
             return
         for one in delivered:
-            if one.chat in self.home and one.kind != "edit" and cause.kind != "staff":
-                if (found := SOOTHING.search(one.text)) is not None:
-                    yield f"emergency: says {found[0]!r}: {one.text[:120]!r}"
+            said = one.chat in self.home and one.kind != "edit" and cause.kind != "staff"
+            if said and (found := SOOTHING.search(one.text)) is not None:
+                yield f"emergency: says {found[0]!r}: {one.text[:120]!r}"
         if was and cause.user in self.home:
             heard = any(one.chat not in self.home for one in delivered)
             grew = any(after.cases[one][2] > before.cases[one][2] for one in was & still)

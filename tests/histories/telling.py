@@ -8,7 +8,8 @@ from zoneinfo import ZoneInfo
 from bot.rehearsal.cast import GROUP
 from bot.rehearsal.transcript import Edited, Face, Message, Said, Toast
 
-from .acts import CLINICIAN, LUCIA, NURSE, OPENER, ROBIN, Played
+from .acts import Played
+from .watched import CLINICIAN, LUCIA, NURSE, OPENER, ROBIN
 
 BEFORE, LINES, WIDTH = 4, 9, 200
 """So many messages of before are shown; so many lines of each, and letters of a line."""
