@@ -289,11 +289,14 @@ class Model:
         if not told:
             yield f"fact: {item} given in time to come, at {dose.at}"
         if cause.kind == "due":
-            taps = self.late.get(item, ())
+            # It may have been the dose of another hour that the tap turns out to tell of.
+            taps = [
+                tap for one, found in self.late.items() if _med(one) == _med(item) for tap in found
+            ]
             if cause.due != "given" or (dose.at, dose.user) not in taps:
                 yield f"fact: {item} given by itself"
         elif cause.kind == "tap" and cause.code in "ia":
-            if item not in cause.meds:
+            if _med(item) not in map(_med, cause.meds):
                 yield f"fact: {item} given by a button of another dose"
             elif dose.at != now:
                 yield f"fact: {item} tapped now is written for {dose.at}"
@@ -408,6 +411,11 @@ class Model:
 
 def _urgent(facts: Facts) -> set[str]:
     return {case for case, (urgency, *_) in facts.cases.items() if urgency == "emergency"}
+
+
+def _med(item: str) -> str:
+    """The medicine's part of ``dose:carprofen:2026-03-04T20:00``."""
+    return item.split(":")[1]
 
 
 def _lives(facts: Facts) -> bool:
