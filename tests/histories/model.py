@@ -428,5 +428,5 @@ def _all_done(one: Shown) -> Iterator[str]:
     for label, code, _ in one.buttons:
         if code == "a":
             named = set(re.findall(r"\d+", label))
-            if named - own:
+            if own and named - own:  # alone, it is looked at when it is pressed
                 yield f"offer: “{label}” speaks of lines without a button"
