@@ -101,7 +101,8 @@ def _buttons(ctx: AtHome, chart: Chart, person: Person, *, bare: bool) -> Rows:
     rows: list[Any] = []
     asked = chart.asked(ctx.now)
     if asked and (bare or len(asked[0].open) == 1):
-        rows += sheet_buttons(ctx, person.chat, chart, asked[0], lang)
+        made = sheet_buttons(ctx, person.chat, chart, asked[0], lang)
+        rows += made if len(asked[0].open) == 1 else made[:1]  # of several: "all done"
     topics = [
         ctx.button(person.chat, words.say(f"ask_about_{topic}", lang), AskAbout(topic, chart.id))
         for topic in OFFERED

@@ -107,7 +107,7 @@ def reply(
     thanks = reading.greeting and reading.understood and not reading.observations
     if thanks and _BARE_TIME.match(text):
         thanks, reading = False, replace(reading, understood=False, greeting=False)
-    if (thanks or thanked) and chart.state == "active":
+    if (thanks or thanked) and chart.state == "active" and not chart.said_dead:
         out.tell(person, Purpose.answer, ctx.words.say("thanks", person.lang), patient=chart.id)
         return
     observations, marks, tell, more = _doses_and_sessions(
