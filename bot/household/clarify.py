@@ -15,6 +15,7 @@ from bot.model.action import AskAbout, Seen
 from bot.model.chart import Chart, Person
 from bot.model.conversation import SameDose, Unclear, WhichPatient
 from bot.model.effects import Ask, CancelDue, Due, Effects, Entry, Rows, Settle
+from bot.model.ids import is_tap
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
@@ -139,7 +140,8 @@ def hand_over(
 ) -> None:
     """Give the owner's own words to staff, and tell the owner so."""
     finding = handed_over(question.text, ctx.rules)
-    said = Said(question.by, question.text, question.source)
+    tapped = is_tap(question.source)
+    said = Said(question.by, question.text, question.source, by_button=tapped)
     person = next((one for one in chart.people if one.chat == chat), None)
     lang: Lang = person.lang if person else chart.plan.language
     # It may have been a second dose, and nobody says: the next one waits for staff.

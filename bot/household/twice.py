@@ -17,6 +17,7 @@ from bot.model.chart import Chart, Line, Person
 from bot.model.chat import Incoming
 from bot.model.conversation import SameDose
 from bot.model.effects import Ask, Effects, Entry
+from bot.model.ids import message_source, tap_source
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutQuestion
@@ -57,8 +58,7 @@ def ask_same(
         key,
         chart.id,
         person.name,
-        text,
-        ctx.event,
+        *_own_words(ctx, line),
         line.id,
         line.item.med or "",
         stamp,
@@ -69,6 +69,16 @@ def ask_same(
 
 def _key(line: int, person: Person) -> str:
     return f"twice-{line}-{person.chat}"
+
+
+def _own_words(ctx: AtHome, line: Line) -> tuple[str, str]:
+    """What staff get if nobody answers: the words that told of it or the button, and where
+    they came from."""
+    event = ctx.incoming
+    if event.kind == "button":
+        given = Observation("dose", "given", med=line.item.med)
+        return ctx.words.observation(given, ctx.clinic.language), tap_source(event.update)
+    return event.text, message_source(event.chat, event.message)
 
 
 def told(ctx: AtHome, out: Effects, event: Incoming, person: Person, text: str) -> bool:

@@ -39,8 +39,8 @@ COMMANDS: dict[str, frozenset[str]] = {
 }
 """Whole messages that ask something of the bot itself, plain letters."""
 
-ADMIN = frozenset({"menu", "hours", "leave", "forget"})
-"""Wishes about the chat itself, which stand in no one's way."""
+ADMIN = frozenset({"leave", "forget"})
+"""Wishes to go, which stand in no one's way; the rest waits while an emergency is open."""
 OF_THE_LIVING = frozenset({"next", "normal", "later", "hours", "menu"})
 """Wishes that make no sense any more for one that has died."""
 MORNINGS, EVENINGS = (6, 7, 8, 9, 10), (18, 19, 20, 21)

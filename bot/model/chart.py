@@ -376,6 +376,7 @@ class RosterLine:
     enrolled_at: datetime
     last_heard: datetime | None
     cases: tuple[Case, ...] = ()
+    holds: tuple[Hold, ...] = ()
 
     @property
     def under_way(self) -> bool:

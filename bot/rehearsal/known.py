@@ -149,6 +149,7 @@ class Kept:
                     RosterLine(
                         row.id, chart.plan, chart.protocol, chart.state, chart.enrolled_at,
                         chart.last_heard, tuple(sorted(cases, key=lambda case: case.deadline)),
+                        chart.holds,
                     )
                 )  # fmt: skip
         return tuple(found)

@@ -226,7 +226,8 @@ async def test_a_new_medicine_is_checked_and_then_asked_for(canela: Box) -> None
     assert "no figures" in canela.case("Not ordered yet").words
     await canela.staff_taps("Confirm this dose")
     kept = next(r for r in await canela.log() if r.kind == "confirmed")
-    assert kept.author == "Kim, nurse" and "two capsules (200 mg)" in kept.text
+    assert kept.author == "Kim, nurse"
+    assert "two capsules (200 mg)" in kept.text
     await canela.staff_taps("Clinician's decision")
     assert "new medicine: gabapentin" in canela.last(canela.ines).words
     await canela.to(4, 20)

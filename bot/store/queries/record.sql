@@ -102,5 +102,8 @@ ON CONFLICT (id) DO UPDATE SET body = excluded.body, since = excluded.since,
 UPDATE hold SET ended_at = :now, ended_by_member = :member, ended_by = :by
 WHERE id = :id AND patient_id = :patient_id AND ended_at IS NULL;
 
+-- name: holds_standing
+SELECT patient_id, body FROM hold WHERE ended_at IS NULL ORDER BY since, id;
+
 -- name: holds_of
 SELECT body FROM hold WHERE patient_id = :patient_id AND ended_at IS NULL ORDER BY since, id;
