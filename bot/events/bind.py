@@ -14,10 +14,12 @@ from datetime import timedelta
 from bot.context.contexts import AtDesk, AtHome, FellDue
 from bot.context.opening import next_opening
 from bot.context.phones import emergency_phones
+from bot.dosing.released import after_emergency
 from bot.household.emergency import open_emergency, stay_with_it, tell_the_others
 from bot.household.reshow import reshow
 from bot.model.chart import Chart
-from bot.model.effects import Due, Effect, Effects, EndHold, Entry, PutHold, Say, Tell
+from bot.model.conversation import Describe, SameDose, Unclear, WhichPatient
+from bot.model.effects import Ask, Due, Effect, Effects, EndHold, Entry, PutHold, Say, Tell
 from bot.model.evolve import evolve
 from bot.model.hold import encode
 from bot.model.ids import LineId, MemberId, PersonId
@@ -27,7 +29,7 @@ from bot.standing.gate import Draft, DraftLine, Passed, gate
 from bot.standing.holds import covered
 from bot.standing.of_chart import standing_of
 from bot.standing.pain import pain_deadline
-from bot.standing.standing import Emergency, Over, Standing
+from bot.standing.standing import Emergency, End, Over, Standing
 from bot.standing.words import hold_notice, target_words
 
 Event = AtHome | AtDesk | FellDue
@@ -43,6 +45,7 @@ def bind(ctx: Event, out: Effects) -> Effects:
         _say_held(ctx, out, before, after)
         _emergency(ctx, out, before, after)
         after = evolve(before, out.all, ctx.now)
+        after = after_emergency(ctx, out, before, after)
         reshow(ctx, out, before, after)
     return _through_the_gate(ctx, out)
 
@@ -141,16 +144,38 @@ def _through_the_gate(ctx: Event, out: Effects) -> Effects:
         if _touched(out, chart)
     }
     passed: list[Effect] = []
+    unasked: set[int] = set()
     for one in out.all:
-        if isinstance(one, Tell):
-            passed.append(_gated(one, standings, ctx))
-        else:
-            passed.append(one)
-    out.all = passed
+        kept = _gated(one, standings, ctx) if isinstance(one, Tell) else one
+        passed.append(kept)
+        if isinstance(one, Tell) and one.purpose is Purpose.question and isinstance(kept, Entry):
+            unasked.add(one.message.chat)
+    out.all = _without_questions(passed, unasked)
     return out
 
 
+def _without_questions(effects: list[Effect], chats: set[int]) -> list[Effect]:
+    """A question about somebody's words that was kept back is not open, and nobody is given
+    the words once more because it has no answer."""
+    keys = {
+        one.question.key
+        for one in effects
+        if isinstance(one, Ask)
+        and one.chat in chats
+        and isinstance(one.question, Unclear | SameDose | WhichPatient | Describe)
+    }
+    return [
+        one
+        for one in effects
+        if not (isinstance(one, Ask) and one.chat in chats and one.question.key in keys)
+        and not (isinstance(one, Due) and one.key in keys)
+    ]
+
+
 def _gated(one: Tell, standings: dict[int, Standing], ctx: Event) -> Effect:
+    if _comes_after_death(ctx, one.patient):
+        data = {"purpose": one.purpose.value, "reason": "over", "to": one.person}
+        return Entry("withheld", "bot", one.message.text[:300], one.patient, data)
     standing = standings.get(one.patient) if one.patient is not None else _worst(standings)
     if standing is None:
         return Say(one.message)
@@ -161,6 +186,14 @@ def _gated(one: Tell, standings: dict[int, Standing], ctx: Event) -> Effect:
     reason = "held" if isinstance(made, Passed) else made.reason.value
     data = {"purpose": one.purpose.value, "reason": reason, "to": one.person}
     return Entry("withheld", "bot", one.message.text[:300], one.patient, data)
+
+
+def _comes_after_death(ctx: Event, patient: int | None) -> bool:
+    """Whether nobody asked for it: what falls due says nothing of one that has died."""
+    if not isinstance(ctx, FellDue):
+        return False
+    modes = [standing_of(chart, ctx.now).mode for chart in ctx.charts if chart.id == patient]
+    return any(isinstance(mode, Over) and mode.reason is not End.ended for mode in modes)
 
 
 def _worst(standings: dict[int, Standing]) -> Standing | None:

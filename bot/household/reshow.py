@@ -6,13 +6,15 @@ from __future__ import annotations
 from datetime import timedelta
 
 from bot.context.contexts import Context
+from bot.dosing.showable import look
 from bot.model.chart import Chart, Person, Sheet
 from bot.model.effects import Effects, Rows
 
 from .sheet import prompt_key, reminder_key, sheet_buttons, sheet_text, shown_to
 
-FRESH = timedelta(hours=24)
-"""Older messages are left as they are; a button of theirs is refused when it is pressed."""
+FRESH = timedelta(hours=36)
+"""Older messages are left as they are; a button of theirs is refused when it is pressed. A day
+is not enough: of a medicine once a day yesterday's button must go when today's is given."""
 
 
 def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
@@ -25,14 +27,16 @@ def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
             continue
         if ctx.now - sheet.due_at > FRESH and old == sheet:
             continue
+        if _state(ctx, before, old) == _state(ctx, after, sheet):
+            continue
         for person in after.people:
             was = _looks(ctx, before, old, person)
             text, rows = _looks(ctx, after, sheet, person)
             if (text, rows) == was:
                 continue
             out.edit(person.chat, prompt_key(sheet, person.chat), text, rows, patient=after.id)
-            if sheet.reminded:
-                key = reminder_key(sheet, person.chat)
+            if sheet.reminded is not None:
+                key = reminder_key(sheet, person.chat, sheet.reminded)
                 out.edit(person.chat, key, text, rows, patient=after.id)
 
 
@@ -47,6 +51,16 @@ def _bound_anew(before: Chart, after: Chart) -> bool:
         or before.dose_lines != after.dose_lines
         or before.history != after.history
     )
+
+
+def _state(ctx: Context, chart: Chart, sheet: Sheet) -> tuple[object, ...]:
+    """All that the looks of a prompt hang on, in whatever language."""
+    standing = ctx.standing(chart)
+    lines = (
+        (x.id, x.state, x.choice, x.at, x.by, x.item.text, look(chart, standing, x, ctx.now))
+        for x in sheet.lines
+    )
+    return (chart.state, type(standing.mode), chart.plan.patient, *lines)
 
 
 def _looks(ctx: Context, chart: Chart, sheet: Sheet, person: Person) -> tuple[str, Rows]:

@@ -83,6 +83,8 @@ def add_prompts(tables: Tables, patient: PatientRow, prompts: tuple[Prompt, ...]
 def _send(tables: Tables, message: Outgoing, now: datetime) -> None:
     """Into the outbox; one whose key is there already is not added again."""
     key = message.dedupe
+    if message.of and message.of not in tables.sent and message.of not in tables.outbox:
+        return  # whoever never got the message has nothing to be shown anew
     if key in tables.outbox or key in tables.sent:
         return
     tables.outbox[key] = message
@@ -411,11 +413,10 @@ def _(change: o.PromptSent, tables: Tables, now: datetime) -> None:
 
 @_keep.register
 def _(change: o.Reminded, tables: Tables, now: datetime) -> None:
-    del now
     for patient in tables.patients.values():
         sheet = patient.sheets.get(change.prompt)
         if sheet is not None:
-            patient.set_sheet(replace(sheet, reminded=True))
+            patient.set_sheet(replace(sheet, reminded=now))
 
 
 @_keep.register
