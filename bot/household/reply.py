@@ -92,12 +92,13 @@ def reply(
     sheet = _asked_sheet(ctx, chart)
     asked = about or _asked(ctx, sheet)
     context = context_for(chart, asked, person, moment)
-    reading, bare = read(text, context), False
+    reading, done = read(text, context), False
     if of_the_past:
         reading = replace(reading, observations=_of_now(chart, reading.observations))
     reading = asked_not_told(chart, text, reading)
     if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):
-        reading, bare = replace(reading, understood=False, greeting=False), True
+        reading = replace(reading, understood=False, greeting=False)
+        done = _says_done(text, sheet, context)
     named = tuple(one for one in reading.observations if not _of_none(chart, sheet, one, moment))
     if len(named) < len(reading.observations):
         reading = replace(reading, observations=named, understood=False)
@@ -114,7 +115,7 @@ def reply(
     thanks = reading.greeting and reading.understood and not reading.observations
     if thanks and _BARE_TIME.match(text):
         thanks, reading = False, replace(reading, understood=False, greeting=False)
-    if (thanks or thanked) and chart.state == "active":
+    if (thanks or thanked) and chart.state == "active" and not chart.said_dead:
         out.tell(person, Purpose.answer, ctx.words.say("thanks", person.lang), patient=chart.id)
         return
     follows = Follows(source, text, moment)
@@ -131,7 +132,7 @@ def reply(
     elif looked_at:
         out.add(Entry("unclear", "bot", text, chart.id, {"source": source}))
     else:
-        _not_understood(ctx, out, chart, person, said, rest=bool(observations), bare=bare)
+        _not_understood(ctx, out, chart, person, said, rest=bool(observations), done=done)
 
 
 def _of_none(chart: Chart, sheet: Sheet | None, seen: Observation, moment: datetime) -> bool:
@@ -180,6 +181,13 @@ def _is_bare(text: str, sheet: Sheet, context: Context) -> bool:
     """Whether the words would answer any single line of the prompt: a "yes" to several."""
     topics = {line.item.asks for line in sheet.open} - {"none"}
     return any(read(text, replace(context, asked=topic)).observations for topic in topics)
+
+
+def _says_done(text: str, sheet: Sheet, context: Context) -> bool:
+    """Whether the words would say "done" of each thing to do on the prompt."""
+    todo = {line.item.asks for line in sheet.open if line.item.kind in ("dose", "session")}
+    seen = (read(text, replace(context, asked=topic)).observations for topic in todo)
+    return bool(todo) and all(any(one.value in ("given", "done") for one in each) for each in seen)
 
 
 @dataclass(slots=True)
@@ -383,10 +391,10 @@ def _requests(
 
 def _not_understood(
     ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool,
-    bare: bool = False,
+    done: bool = False,
 ) -> None:  # fmt: skip
-    """Ask once; the second time in a row staff get both messages, word for word. ``bare``:
-    a "done" to a prompt of several lines, which one tap can say of all."""
+    """Ask once; the second time in a row staff get both messages, word for word. ``done``:
+    just that, to a prompt of several lines, of which one tap can say so."""
     mode = ctx.standing(chart).mode
     if out.of(CaseChange) and (chart.over or isinstance(mode, Over)):
         return  # a person reads these very words already
@@ -409,7 +417,7 @@ def _not_understood(
         return
     before = ctx.conversation.find(Unclear)
     if before is None:
-        clarify.ask_once(ctx, out, chart, person, said, rest=rest, bare=bare)
+        clarify.ask_once(ctx, out, chart, person, said, rest=rest, done=done)
         return
     both = f"{before.text}\n{said.text}"
     clarify.hand_over(ctx, out, chart, replace(before, text=both, source=said.source), person.chat)
