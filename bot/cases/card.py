@@ -52,7 +52,7 @@ def case_text(ctx: Context, chart: Chart, case: CaseChange | Case, lang: Lang) -
         "",
     ]  # fmt: skip
     entries = case.body.get("entries", [])
-    for entry in entries[-ENTRIES:]:
+    for entry in _shown(entries, case.urgency.name):
         lines += _entry_lines(ctx, chart, entry, lang)
     lines += ["", _recent(ctx, chart, lang)]
     if entries and (told := entries[-1]["told"]):
@@ -70,6 +70,13 @@ def case_text(ctx: Context, chart: Chart, case: CaseChange | Case, lang: Lang) -
     if chart.people and case.state != "closed":
         lines.append(words.say("case_answer_hint", lang))
     return "\n".join(lines)
+
+
+def _shown(entries: list[dict[str, Any]], urgency: str) -> list[dict[str, Any]]:
+    """The latest entries; before them, what made the case as urgent as it is."""
+    latest = entries[-ENTRIES:]
+    cause = next((one for one in entries if one["urgency"] == urgency and one["findings"]), None)
+    return latest if cause is None or cause in latest else [cause, *latest[1:]]
 
 
 def _entry_lines(ctx: Context, chart: Chart, entry: dict[str, Any], lang: Lang) -> list[str]:

@@ -9,7 +9,7 @@ from bot.cases.card import OUTCOMES, case_buttons, case_text, outcome_buttons
 from bot.cases.cases import chain, change_case, quieten
 from bot.context.contexts import AtDesk
 from bot.context.words import clock
-from bot.desk.holds import ask_at_close, hold
+from bot.desk.holds import ask_at_close, emergency_over, hold
 from bot.desk.waiting import asked_to_wait, meant
 from bot.model.action import OnCase
 from bot.model.chart import Case, Chart, Member, Person
@@ -17,6 +17,7 @@ from bot.model.chat import Incoming, Media
 from bot.model.conversation import InCase
 from bot.model.effects import Ask, CaseNote, Effects, Entry, Rows
 from bot.model.topic import TOPICS, AboutCase, AboutPatient
+from bot.model.urgency import Urgency
 
 
 def _found(ctx: AtDesk, case_id: str) -> tuple[Chart, Case] | None:
@@ -102,6 +103,8 @@ def _close(
     out.add(changed, Entry("case", actor.name, text, chart.id, data))
     quieten(out, case.id, closed=True)
     _show_changed(ctx, out, event, chart, case, "closed", text)
+    if case.urgency is Urgency.emergency:
+        emergency_over(ctx, out, chart)
     ask_at_close(ctx, out, event.chat, chart)
 
 
@@ -213,8 +216,8 @@ def to_owner(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, chart: C
     out.say(event.chat, sent, patient=chart.id, quiet=True)
     if targets := asked_to_wait(event.text, chart, case):
         hold(ctx, out, event.chat, actor, chart, targets, event.text)
-    elif case is not None:
-        ask_at_close(ctx, out, event.chat, chart)
+    elif case is not None and case.urgency is not Urgency.emergency:
+        ask_at_close(ctx, out, event.chat, chart)  # an emergency: when it is closed
 
 
 def to_person(
