@@ -9,7 +9,7 @@ from bot.cases.card import OUTCOMES, case_buttons, case_text, outcome_buttons
 from bot.cases.cases import chain, change_case, quieten
 from bot.context.contexts import AtDesk
 from bot.context.words import clock
-from bot.desk.holds import ask_at_close, emergency_over, hold
+from bot.desk.holds import ask_at_close, hold
 from bot.desk.waiting import asked_to_wait, meant
 from bot.model.action import OnCase
 from bot.model.chart import Case, Chart, Member, Person
@@ -103,8 +103,6 @@ def _close(
     out.add(changed, Entry("case", actor.name, text, chart.id, data))
     quieten(out, case.id, closed=True)
     _show_changed(ctx, out, event, chart, case, "closed", text)
-    if case.urgency is Urgency.emergency:
-        emergency_over(ctx, out, chart)
     ask_at_close(ctx, out, event.chat, chart)
 
 

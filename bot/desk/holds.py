@@ -6,18 +6,17 @@ was left out, and keeps the gap between two doses.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from datetime import datetime
 
 from bot.cases.holding import hold_entry
 from bot.context.contexts import AtDesk
-from bot.context.phones import emergency_phones
 from bot.context.words import when
 from bot.desk.board import split_name
 from bot.dosing.dosing import medicine_of
 from bot.dosing.released import freed_lines
 from bot.model.action import OnHold, OnPlan
-from bot.model.chart import MOVED, Chart, Member
+from bot.model.chart import Chart, Member
 from bot.model.chat import Button, Incoming
 from bot.model.effects import Effects, EndHold, Entry, Mark, MoveLine, PutHold, Rows
 from bot.model.evolve import evolve
@@ -40,7 +39,7 @@ from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 from bot.plan.doses import Yes
 from bot.standing.holds import covered, release
-from bot.standing.standing import Emergency, Ordinary
+from bot.standing.standing import Emergency
 from bot.standing.words import target_words
 
 NAMED: dict[str, Target] = {
@@ -227,40 +226,14 @@ def let_go(
         return
     meds = [name for one in gone for name in covered(one.target, chart.plan)]
     free = [name for name in dict.fromkeys(meds) if not standing.holds_on_medicine(name)]
-
-    def said(lang: Lang) -> str:
-        freed = target_words(target, lang, ctx.words, chart.plan)
-        return ctx.words.say("hold_released", lang, name=chart.name, what=freed)
-
-    _tell_free(ctx, out, after, free, said)
-
-
-def emergency_over(ctx: AtDesk, out: Effects, chart: Chart) -> None:
-    """The last emergency is closed: it is told, and doses that it alone held may come."""
-    after = evolve(chart, out.all, ctx.now)
-    standing = ctx.standing(after)
-    if not isinstance(standing.mode, Ordinary):
-        return
-    meds = [medicine.name for medicine in after.plan.medicines]
-    free = [name for name in meds if not standing.holds_on_medicine(name)]
-
-    def said(lang: Lang) -> str:
-        phone = emergency_phones(ctx, lang)
-        return ctx.words.say("emergency_over", lang, name=chart.name, phone=phone)
-
-    _tell_free(ctx, out, after, free, said)
-
-
-def _tell_free(
-    ctx: AtDesk, out: Effects, chart: Chart, free: Sequence[str], said: Callable[[Lang], str]
-) -> None:
-    """Say it, with what comes now and what comes at its next hour."""
-    at_once, again = _come_again(ctx, out, chart, free)
-    for person in chart.people:
+    again = _come_again(ctx, out, after, free)
+    for person in after.people:
         if person.reachable:
-            key = "hold_comes_now" if at_once else "hold_not_made_up"
-            now = ctx.words.say(key, person.lang, meds=", ".join(at_once))
-            lines = [said(person.lang), now]
+            said = ctx.words.say(
+                "hold_released", person.lang, name=chart.name,
+                what=target_words(target, person.lang, ctx.words, chart.plan),
+            )  # fmt: skip
+            lines = [said]
             for med, slot in again:
                 at = when(chart.local(slot), chart.local(ctx.now), person.lang)
                 lines.append(
@@ -272,20 +245,18 @@ def _tell_free(
 
 def _come_again(
     ctx: AtDesk, out: Effects, chart: Chart, meds: Sequence[str]
-) -> tuple[list[str], list[tuple[str, datetime]]]:
+) -> list[tuple[str, datetime]]:
     """A dose whose hour passed on hold, and that may still be given, comes now; else it is
     said when the next one is due."""
-    at_once: list[str] = []
     found: list[tuple[str, datetime]] = []
     for name in meds:
         for line, verdict in freed_lines(chart, name, ctx.now):
             if isinstance(verdict, Yes):
-                key = f"{MOVED}{out.event}"  # all in one message
+                key = f"later:{line.item.id}"
                 out.add(
                     Mark(line.id, "planned"),
                     MoveLine(chart.id, line.id, key, ctx.now, chart.day(ctx.now)),
                 )
-                at_once.append(name)
                 break
         else:
             coming = [
@@ -294,7 +265,7 @@ def _come_again(
             ]  # fmt: skip
             if coming and coming[0].item.slot_at:
                 found.append((name, coming[0].item.slot_at))
-    return at_once, found
+    return found
 
 
 def ask_at_close(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:

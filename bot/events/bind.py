@@ -36,7 +36,6 @@ def bind(ctx: Event, out: Effects) -> Effects:
     for before in _concerned(ctx, out):
         after = evolve(before, out.all, ctx.now)
         _tell_holds(ctx, out, before, after)
-        _emergency_over(ctx, out, before, after)
         _emergency(ctx, out, before, after)
         after = evolve(before, out.all, ctx.now)
         reshow(ctx, out, before, after)
@@ -75,21 +74,13 @@ def _tell_holds(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
             # Told at once where the case was raised at once; else when the time has come.
             when = max(at, ctx.now + timedelta(minutes=1))
             out.add(Due(f"pain:{hold.id}", "pain", when, after.id, {"hold": hold.id}))
-    if open_emergency(before) is not None:
-        return  # all is on hold, and was said so: told when the emergency is over
-    _say_held(ctx, out, after, [hold for hold in fresh if not hold.told])
-
-
-def _emergency_over(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
-    """What began to be held meanwhile, and still is, is told now."""
-    if open_emergency(before) is not None and open_emergency(after) is None:
-        known = {hold.id for hold in before.holds}
-        untold = [hold for hold in after.holds if hold.id in known and not hold.told]
+    untold = [hold for hold in fresh if not hold.told]
+    if untold:
         _say_held(ctx, out, after, untold)
 
 
 def _say_held(ctx: Event, out: Effects, chart: Chart, holds: list[Hold]) -> None:
-    for person in chart.people if holds else ():
+    for person in chart.people:
         if person.reachable:
             phone = emergency_phones(ctx, person.lang)
             text = hold_notice(holds, chart.plan, person.lang, ctx.words, phone)

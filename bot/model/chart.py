@@ -66,7 +66,7 @@ class Line:
 
 
 MOVED: Final = "later:"
-"""How the key of a prompt begins that was made for doses that moved."""
+"""How the key of a prompt begins that a moved dose got for itself alone."""
 
 
 @dataclass(frozen=True, slots=True)
