@@ -72,13 +72,6 @@ def case_text(ctx: Context, chart: Chart, case: CaseChange | Case, lang: Lang) -
     return "\n".join(lines)
 
 
-def _shown(entries: list[dict[str, Any]], urgency: str) -> list[dict[str, Any]]:
-    """The latest entries; before them, what made the case as urgent as it is."""
-    latest = entries[-ENTRIES:]
-    cause = next((one for one in entries if one["urgency"] == urgency and one["findings"]), None)
-    return latest if cause is None or cause in latest else [cause, *latest[1:]]
-
-
 def _entry_lines(ctx: Context, chart: Chart, entry: dict[str, Any], lang: Lang) -> list[str]:
     words = ctx.words
     at = clock(chart.local(datetime.fromisoformat(entry["at"])))
@@ -107,6 +100,13 @@ def _recent(ctx: Context, chart: Chart, lang: Lang) -> str:
     if not recent:
         return words.say("case_recent_none", lang)
     return words.say("case_recent", lang, items="; ".join(reversed(recent)))
+
+
+def _shown(entries: list[dict[str, Any]], urgency: str) -> list[dict[str, Any]]:
+    """The latest entries; before them, what made the case as urgent as it is."""
+    latest = entries[-ENTRIES:]
+    cause = next((one for one in entries if one["urgency"] == urgency and one["findings"]), None)
+    return latest if cause is None or cause in latest else [cause, *latest[1:]]
 
 
 def case_buttons(ctx: Context, chat: int, case: CaseChange | Case, lang: Lang) -> Rows:
