@@ -7,13 +7,15 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from bot.context.contexts import Context
-from bot.context.words import clock, date_of, when
-from bot.model.action import OnCase
-from bot.model.chart import Case, Chart
+from bot.context.words import clock, date_of, day_word, when
+from bot.model.action import OnCase, OnPlan
+from bot.model.chart import Case, Chart, tells_death
 from bot.model.chat import Button
 from bot.model.effects import CaseChange, Rows
 from bot.model.observation import Observation
 from bot.model.text import Lang
+from bot.standing.standing import Emergency, Over, PatientState, standing
+from bot.standing.words import held_items
 
 RECENT = 8
 """How many of the latest observations stand in a case."""
@@ -54,7 +56,7 @@ def case_text(ctx: Context, chart: Chart, case: CaseChange | Case, lang: Lang) -
     entries = case.body.get("entries", [])
     for entry in _shown(entries, case.urgency.name):
         lines += _entry_lines(ctx, chart, entry, lang)
-    lines += ["", _recent(ctx, chart, lang)]
+    lines += ["", *_held(ctx, chart, case, lang), _recent(ctx, chart, lang)]
     if entries and (told := entries[-1]["told"]):
         lines.append(words.say("case_told", lang, text=told))
     if case.state in ("open", "acknowledged"):
@@ -70,6 +72,22 @@ def case_text(ctx: Context, chart: Chart, case: CaseChange | Case, lang: Lang) -
     if chart.people and case.state != "closed":
         lines.append(words.say("case_answer_hint", lang))
     return "\n".join(lines)
+
+
+def _held(ctx: Context, chart: Chart, case: CaseChange | Case, lang: Lang) -> list[str]:
+    """What the household is not asked to do for now, since when and why."""
+    cases = [*(one for one in chart.cases if one.id != case.id), case]
+    now = standing(chart.plan, PatientState(chart.state), chart.holds, cases, ctx.now)
+    if isinstance(now.mode, Over):
+        return []
+    local = chart.local(ctx.now)
+    items = held_items(
+        now.holds, chart.plan, lang, ctx.words,
+        lambda at: f"{day_word(chart.local(at), local, lang)} {clock(chart.local(at))}".strip(),
+    )  # fmt: skip
+    if isinstance(now.mode, Emergency):
+        items.insert(0, ctx.words.say("case_held_emergency", lang))
+    return [ctx.words.say("case_held", lang, items="; ".join(items))] if items else []
 
 
 def _entry_lines(ctx: Context, chart: Chart, entry: dict[str, Any], lang: Lang) -> list[str]:
@@ -118,7 +136,15 @@ def case_buttons(ctx: Context, chat: int, case: CaseChange | Case, lang: Lang) -
     if case.state == "closed":
         return ()
     first = [made("case_ack", "ack")] if case.state == "open" else []
-    return ((*first, made("case_answers", "answers"), made("case_close", "close")),)
+    rows: Rows = ((*first, made("case_answers", "answers"), made("case_close", "close")),)
+    if tells_death(case.body):
+        # Both lead into a change of the plan with its reason, in a message of its own.
+        asked = [
+            ctx.button(chat, ctx.words.say(key, lang), OnPlan(case.patient, step))
+            for key, step in (("case_died", "w-zd"), ("case_not_dead", "w-zl"))
+        ]
+        rows = (tuple(asked), *rows)
+    return rows
 
 
 def outcome_buttons(ctx: Context, chat: int, case: Case, lang: Lang) -> Rows:

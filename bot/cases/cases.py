@@ -129,12 +129,15 @@ def raise_findings(
 
 
 def _joins(chart: Chart, out: Effects, lead: Finding) -> Case | None:
-    """The case that a finding belongs to: an open emergency, that of this very event, or
-    the one of its matter."""
+    """The case that a finding belongs to: an open emergency, the word of a death, where it
+    may be taken back, that of this very event, or the one of its matter."""
     emergency = next((c for c in chart.cases if c.urgency is Urgency.emergency), None)
     made = {change.id for change in out.of(CaseChange)}
     own = next((c for c in chart.cases if c.id in made), None)
-    return emergency or own or next((c for c in chart.cases if c.matter == lead.matter), None)
+    death = next((c for c in chart.cases if c.tells_death), None) if chart.said_dead else None
+    return (
+        emergency or death or own or next((c for c in chart.cases if c.matter == lead.matter), None)
+    )
 
 
 def _opened(

@@ -90,4 +90,7 @@ def advice_for(ctx: Context, chart: Chart, findings: Sequence[Finding], lang: La
             continue
         if finding.urgency is top and (words := finding.advice.say(lang)) not in parts:
             parts.append(words)
-    return parts[:3]
+    parts = parts[:3]
+    if top is Urgency.emergency:
+        parts.append(ctx.words.say("emergency_holds", lang, name=chart.name))
+    return parts

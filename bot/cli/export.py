@@ -17,6 +17,7 @@ from bot.context.words import default_words
 from bot.model.settings import Clinic
 from bot.model.text import Lang
 from bot.plan.calendar import as_icalendar
+from bot.plan.fridge import Fridge, fridge
 from bot.records.fhir import bundle
 from bot.records.record import readable
 from bot.records.summary import Summary, summarise
@@ -24,17 +25,19 @@ from bot.records.summary_text import as_text
 from bot.records.tables import as_csv, json_lines
 from bot.records.whole import WholeRecord
 from bot.service.clock import SystemClock
+from bot.standing.standing import PatientState, standing
 from bot.store import load
 from bot.store.database import Database, Tx
 from bot.store.rows import log
 from bot.store.whole import whole
 
 from .errors import CommandError
+from .fridge_html import as_html
 from .patient import patient_of
 from .place import add_database, clinic_if_any, database_of, paper_of, target
 
 Paper = Literal["letter", "a4"]
-PDF = ("summary", "log")
+PDF = ("summary", "log", "fridge")
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,12 +56,13 @@ def main(argv: list[str]) -> int:
     parser = argparse.ArgumentParser(
         prog="slowleash export",
         description="Write a patient's record: a summary of one page from discharge to now, the "
-        "whole log, the plan as a calendar, or a bundle for another system (HL7 FHIR R4).",
+        "whole log, the plan as a calendar, the page for the fridge with what is on hold now, "
+        "or a bundle for another system (HL7 FHIR R4).",
     )
     parser.add_argument("patient", nargs="?", help="the patient's name or number")
     parser.add_argument("--as", dest="form", choices=tuple(FORMS), default="summary",
                         help="what to write (default: summary)")  # fmt: skip
-    parser.add_argument("--pdf", action="store_true", help="as PDF (summary and log)")
+    parser.add_argument("--pdf", action="store_true", help="as PDF (summary, log and fridge)")
     parser.add_argument("--paper", choices=("letter", "a4"),
                         help="of a PDF (letter for time zones of America, else a4)")  # fmt: skip
     parser.add_argument("--lang", choices=("en", "es"), help="the language (the practice's own)")
@@ -153,6 +157,19 @@ def _log_pdf(wanted: Wanted) -> bytes:
     return log_pdf(wanted.record, wanted.now, wanted.lang, wanted.paper)
 
 
+def _fridge(wanted: Wanted) -> Fridge:
+    """The page for the fridge as the patient stands now: what is on hold says so."""
+    one = wanted.record
+    now = standing(one.plan, PatientState(one.state), one.holds, one.cases, wanted.now)
+    return fridge(one.plan, one.protocol, wanted.lang, wanted.clinic, now)
+
+
+def _fridge_pdf(wanted: Wanted) -> bytes:
+    from .fridge_pdf import as_pdf
+
+    return as_pdf(_fridge(wanted), wanted.paper)
+
+
 FORMS: dict[str, Callable[[Wanted], str]] = {
     "summary": _summary,
     "log": _log,
@@ -160,5 +177,10 @@ FORMS: dict[str, Callable[[Wanted], str]] = {
     "csv": lambda wanted: as_csv(wanted.record),
     "ics": _calendar,
     "fhir": _fhir,
+    "fridge": lambda wanted: as_html(_fridge(wanted)),
 }
-PDFS: dict[str, Callable[[Wanted], bytes]] = {"summary": _summary_pdf, "log": _log_pdf}
+PDFS: dict[str, Callable[[Wanted], bytes]] = {
+    "summary": _summary_pdf,
+    "log": _log_pdf,
+    "fridge": _fridge_pdf,
+}

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection
 from functools import cache
 from importlib.resources import files
+from typing import Literal
 
 from pydantic import model_validator
 
@@ -19,13 +20,13 @@ SHOWN = 5
 
 class ReadyAnswer(Strict):
     """One answer; ``matters`` are the topics of the cases that it is offered for. ``holds``:
-    it asks to wait with a medicine, which is then on hold."""
+    what it asks to wait with, which is then on hold (``medicine``: that of the case)."""
 
     id: Slug
     title: Text
     text: Text
     matters: tuple[str, ...] = ()
-    holds: bool = False
+    holds: tuple[Literal["medicine", "by_mouth", "walks", "sessions"], ...] = ()
 
     @model_validator(mode="after")
     def _known(self) -> ReadyAnswer:

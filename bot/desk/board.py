@@ -16,6 +16,7 @@ from bot.model.chat import Incoming
 from bot.model.effects import Due, Effects, Rows
 from bot.model.text import Lang
 from bot.plan.supply import last_dose
+from bot.standing.words import held_items
 
 Board = AtDesk | FellDue
 """Whoever asks for the board, or the hour at which it comes by itself."""
@@ -40,7 +41,7 @@ class Section:
 def sections(ctx: Board, lang: Lang) -> list[Section]:
     """All parts of the board, each with its lines in order of need."""
     makers: Sequence[tuple[str, Callable[[Board, Lang], list[str]]]] = (
-        ("cases", _cases), ("silent", _silent), ("recheck", _rechecks),
+        ("cases", _cases), ("held", _held), ("silent", _silent), ("recheck", _rechecks),
         ("medicine", _medicines), ("ending", _ending), ("patients", _patients),
     )  # fmt: skip
     return [Section(key, tuple(make(ctx, lang))) for key, make in makers]
@@ -133,6 +134,24 @@ def _cases(ctx: Board, lang: Lang) -> list[str]:
         late = "! " if case.deadline < ctx.now and case.state != "answered" else ""
         lines.append(f"{late}{by}: {row.plan.patient} · {urgency} · {case.matter} · {who}")
     return lines
+
+
+def _held(ctx: Board, lang: Lang) -> list[str]:
+    """What is on hold, since when and why; the longest first."""
+    rows = [row for row in ctx.roster if row.holds and row.state != "died"]
+    rows.sort(key=lambda row: min(hold.since for hold in row.holds))
+    lines = []
+    for row in rows:
+        stand = [hold for hold in row.holds if hold.stands(ctx.now)]
+        if items := held_items(stand, row.plan, lang, ctx.words, _since(ctx, row, lang)):
+            lines.append(f"{_who(row, ctx.now, lang)} · {'; '.join(items)}")
+    return lines
+
+
+def _since(ctx: Board, row: RosterLine, lang: Lang) -> Callable[[datetime], str]:
+    """Moments as the household's clock shows them."""
+    here = ZoneInfo(row.plan.zone)
+    return lambda at: when(at.astimezone(here), ctx.now.astimezone(here), lang)
 
 
 def _silent(ctx: Board, lang: Lang) -> list[str]:

@@ -16,6 +16,7 @@ from bot.model.chart import Case, Chart, Member, Person
 from bot.model.chat import Incoming, Media
 from bot.model.conversation import InCase
 from bot.model.effects import Ask, CaseNote, Effects, Entry, Rows
+from bot.model.hold import Target, decode
 from bot.model.topic import TOPICS, AboutCase, AboutPatient
 from bot.model.urgency import Urgency
 
@@ -182,7 +183,10 @@ def _send_ready(
     said = answer.text.say(lang, **fields)
     out.edit(event.chat, "", f"✓ {sent}\n{said}", (), patient=chart.id, message=event.message)
     if answer.holds:
-        hold(ctx, out, event.chat, actor, chart, meant(chart, case), said)
+        targets: list[Target] = []
+        for what in answer.holds:
+            targets += meant(chart, case) if what == "medicine" else [decode(what)]
+        hold(ctx, out, event.chat, actor, chart, targets, "")
     _answered(ctx, out, actor, chart, case, said, to)
     return True
 

@@ -6,7 +6,7 @@ from datetime import datetime, timedelta
 
 from bot.context.buttons import digest_of
 from bot.household.wound import wound_dues
-from bot.model.effects import Effects, NewPatient
+from bot.model.effects import Effects, Entry, NewPatient
 from bot.model.plan import Plan, Prompt
 from bot.model.protocol import Protocol
 from bot.model.settings import Clinic
@@ -28,8 +28,10 @@ def enrol(
     by: str,
     code: str,
     now: datetime,
+    log: tuple[Entry, ...] = (),
 ) -> tuple[tuple[Prompt, ...], datetime]:
     """Add the patient to ``out``; its prompts from now on, and until when the link holds.
+    ``log``: what stands in its log from the start.
 
     Prompts that lie before ``now`` are left out: a patient enrolled late starts today.
     """
@@ -48,6 +50,7 @@ def enrol(
             silence_at=max(home, now) + FIRST_LOOK,
             end_at=max((p.due_at for p in coming), default=now) + AFTER_LAST,
             wounds=wound_dues(frozen, protocol.implant, now),
+            log=log,
         )
     )
     return coming, expires

@@ -294,4 +294,4 @@ def _stop_button(
         return ()
     place = next(i for i, m in enumerate(chart.plan.medicines) if m.name == names[0])
     label = f"{ctx.words.say('hold_stop', lang)}: {names[0]}"
-    return (ctx.button(chat, label, OnPlan(chart.id, f"ms{place}")),)
+    return (ctx.button(chat, label, OnPlan(chart.id, f"w-ms{place}")),)

@@ -18,9 +18,10 @@ from bot.model.chat import Button, Incoming
 from bot.model.conversation import OrderToConfirm
 from bot.model.effects import Ask, Effects, Entry, Invite, Leave, Settle
 from bot.model.plan import Plan
-from bot.plan.dose_finding import DoseFinding
+from bot.model.text import Lang
+from bot.plan.dose_finding import DoseFinding, confirmed_text
 from bot.plan.formulary import formulary
-from bot.plan.medicines import check_medicines_against, confirm, needs_confirmation
+from bot.plan.medicines import confirm, needs_confirmation
 from bot.plan.order import read_order
 from bot.protocol.problem import FlowError
 
@@ -104,19 +105,23 @@ def _enrol(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, order: str
         out.add(Entry("refused", actor.name, f"an order that cannot be used: {error}"))
         return
     waiting = needs_confirmation(plan, formulary())
+    notes = [str(problem) for problem in warnings]
     if waiting:
-        _ask_to_confirm(ctx, out, event, plan, waiting)
+        _ask_to_confirm(ctx, out, event, plan, waiting, notes)
         return
-    _enrolled(ctx, out, event, actor, plan, [str(problem) for problem in warnings])
+    _enrolled(ctx, out, event, actor, plan, notes)
 
 
 def _ask_to_confirm(
-    ctx: AtDesk, out: Effects, event: Incoming, plan: Plan, waiting: Sequence[DoseFinding]
-) -> None:
+    ctx: AtDesk, out: Effects, event: Incoming, plan: Plan, waiting: Sequence[DoseFinding],
+    notes: Sequence[str],
+) -> None:  # fmt: skip
     """The order is outside a stated limit: a clinician confirms it, or changes it."""
     lang = ctx.clinic.language
-    lines = [ctx.words.say("order_confirm", lang, name=plan.patient)]
-    lines += [f"– {one.medicine}: {one.what.say(lang)}" for one in waiting]
+    lines = [ctx.words.say("order_confirm", lang, name=plan.patient), *waiting_lines(waiting, lang)]
+    told = {one.what.en for one in waiting}
+    rest = [note for note in notes if not any(what in note for what in told)]
+    lines += ["", *rest] if rest else []
     kept = plan.model_dump(mode="json")
     mark = mark_of(str(kept))
 
@@ -125,7 +130,26 @@ def _ask_to_confirm(
 
     rows = ((made("order_keep", "keep"), made("order_leave", "x")),)
     out.say(event.chat, "\n".join(lines), buttons=rows)
-    out.add(Ask(event.chat, OrderToConfirm(mark, kept, ctx.now)))
+    out.add(Ask(event.chat, OrderToConfirm(mark, kept, ctx.now, tuple(rest))))
+
+
+def waiting_lines(waiting: Sequence[DoseFinding], lang: Lang) -> list[str]:
+    """What a clinician looks at before confirming: what differs, and both doses."""
+    lines: list[str] = []
+    for place in dict.fromkeys(one.place for one in waiting):
+        here = [one for one in waiting if one.place == place]
+        lines += [f"– {one.what.say(lang)}" for one in here]
+        # How far it is from the order so far names both doses already.
+        compared = [one for one in here if one.stated is not None]
+        rest = [one for one in here if one.kind != "jump"]
+        lines += dict.fromkeys(f"   {one.both().say(lang)}" for one in compared or rest)
+    return lines
+
+
+def confirmation(waiting: Sequence[DoseFinding], by: str, lang: Lang, patient: int | None) -> Entry:
+    """What the log keeps of a clinician's word: who, and both doses."""
+    data = {"findings": [one.data() for one in waiting]}
+    return Entry("confirmed", by, confirmed_text(waiting, by).say(lang), patient, data)
 
 
 def confirmed(
@@ -133,30 +157,34 @@ def confirmed(
 ) -> bool:
     """What a clinician said to an order outside a limit."""
     question = ctx.conversation.find(OrderToConfirm, key)
-    out.answer(event.callback)
-    if question is None:
-        return True  # a second tap
-    out.add(Settle(event.chat, key))
     lang = ctx.clinic.language
+    if question is None:  # a second tap, or one that was kept or left long ago
+        out.answer(event.callback, ctx.words.say("order_over", lang))
+        return True
+    out.answer(event.callback)
+    out.add(Settle(event.chat, key))
     if act != "keep":
         out.edit(event.chat, "", ctx.words.say("order_left", lang), (), message=event.message)
         return True
-    plan = confirm(Plan.model_validate(question.plan), formulary(), actor.name)
-    found = [f"{one.medicine}: {one.what.say(lang)}" for one in
-             check_medicines_against(plan, formulary())]  # fmt: skip
+    order = Plan.model_validate(question.plan)
+    waiting = needs_confirmation(order, formulary())
+    plan = confirm(order, formulary(), actor.name)
     text = ctx.words.say("order_kept", lang, by=actor.name)
+    found = waiting_lines(waiting, lang)
     out.edit(event.chat, "", "\n".join([f"✓ {text}", *found]), (), message=event.message)
-    _enrolled(ctx, out, event, actor, plan, [])
+    kept = confirmation(waiting, actor.name, lang, None)
+    _enrolled(ctx, out, event, actor, plan, list(question.notes), (kept,))
     return True
 
 
 def _enrolled(
-    ctx: AtDesk, out: Effects, event: Incoming, actor: Member, plan: Plan, notes: list[str]
-) -> None:
+    ctx: AtDesk, out: Effects, event: Incoming, actor: Member, plan: Plan, notes: list[str],
+    log: tuple[Entry, ...] = (),
+) -> None:  # fmt: skip
     lang, words = ctx.clinic.language, ctx.words
     protocol = ctx.practice.protocols[plan.protocol]
     coming, expires = enrol(
-        out, plan, protocol, ctx.clinic, by=actor.name, code=ctx.fresh_code, now=ctx.now
+        out, plan, protocol, ctx.clinic, by=actor.name, code=ctx.fresh_code, now=ctx.now, log=log
     )
     zone = ZoneInfo(plan.zone)
     here = ctx.now.astimezone(zone)

@@ -7,14 +7,15 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import timedelta
-from zoneinfo import ZoneInfo
 
-from bot.cases.cases import heard_again
+from bot.cases.cases import change_case, heard_again, quieten
 from bot.context.buttons import mark_of
 from bot.context.contexts import AtDesk
+from bot.desk import medicine
 from bot.desk.board import named
 from bot.desk.enrol import AFTER_LAST, FIRST_LOOK
-from bot.desk.plan_changes import GROUPS, Changed, change, offer, with_medicine
+from bot.desk.patients import waiting_lines
+from bot.desk.plan_changes import GROUPS, Changed, Group, change, offer
 from bot.household import wound
 from bot.household.resumed import ask_last_doses
 from bot.model.action import OnPlan
@@ -37,18 +38,19 @@ from bot.model.effects import (
     Settle,
 )
 from bot.model.hold import FromDeath, HeldMedicine
-from bot.model.plan import Medicine, Plan, Prompt
+from bot.model.plan import Plan, Prompt
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutChange, AboutPatient
-from bot.plan.formulary import formulary
-from bot.plan.order import check_doses, check_plan, load_medicine
 from bot.plan.prompts import rebuild
-from bot.protocol.problem import FlowError
 from bot.standing.holds import covered
 
 REASONS = ("decided", "side_effect", "healing", "worse")
 """Ready reasons; the words stand in flows/words.yaml under ``reason_…``."""
-NEW_MEDICINE = "mn"
+OF_DEATH = {"zd": ("decided", "family"), "zl": ("decided", "mistaken")}
+"""Those for a death and for taking it back: "healing well" would be cruel there."""
+APART = "w-"
+"""Before a change: it is asked about in a message of its own, where the one with the button
+(a case, what is held) must stay as it is."""
 PATIENCE = timedelta(hours=1)
 """How long a question for a reason waits."""
 
@@ -61,21 +63,21 @@ def command(
     chart = named(ctx, out, event, first)
     if chart is None:
         return
-    if word == "/medicine" and not chart.over and not _told_dead(chart):
-        _medicine(ctx, out, event, actor, chart, rest)
+    if word == "/medicine" and not chart.over and not told_dead(chart):
+        _medicine(ctx, out, event, chart, rest)
         return
     if chart.state == "ended":
         text = ctx.words.say("plan_over_now", ctx.clinic.language, name=chart.name)
         out.say(event.chat, text, patient=chart.id)
         return
-    if word == "/end" or chart.over or _told_dead(chart):
+    if word == "/end" or chart.over or told_dead(chart):
         text, rows = _course(ctx, event.chat, chart)
     else:
         text, rows = _menu(ctx, event.chat, chart)
     out.say(event.chat, text, buttons=rows, patient=chart.id, topic=AboutChange(chart.id, ""))
 
 
-def _told_dead(chart: Chart) -> bool:
+def told_dead(chart: Chart) -> bool:
     return any(isinstance(hold.cause, FromDeath) for hold in chart.holds)
 
 
@@ -83,7 +85,7 @@ def _course(ctx: AtDesk, chat: int, chart: Chart) -> tuple[str, Rows]:
     """What may be done with the course as a whole; of a patient that has died, only to
     confirm it or take it back."""
     lang = ctx.clinic.language
-    offered = offer(chart.plan, _state(chart), "course", ctx.now)
+    offered = _offered(ctx, chart, "course")
     rows = [
         (ctx.button(chat, ctx.words.say(key, lang, what=what), OnPlan(chart.id, code)),)
         for code, key, what in offered
@@ -92,9 +94,14 @@ def _course(ctx: AtDesk, chat: int, chart: Chart) -> tuple[str, Rows]:
     return ctx.words.say("plan_what", lang, name=chart.name, day=chart.day(ctx.now)), tuple(rows)
 
 
+def _offered(ctx: AtDesk, chart: Chart, group: Group) -> list[tuple[str, str, str]]:
+    day = chart.day(ctx.now)
+    return offer(chart.plan, chart.protocol, _state(chart), group, ctx.now, day)
+
+
 def _state(chart: Chart) -> str:
     """The state by which changes are offered: a death that was told goes before."""
-    return "told_dead" if not chart.over and _told_dead(chart) else chart.state
+    return "told_dead" if not chart.over and told_dead(chart) else chart.state
 
 
 def _menu(ctx: AtDesk, chat: int, chart: Chart) -> tuple[str, Rows]:
@@ -114,8 +121,8 @@ def tap(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, patient: int,
         return False
     lang = ctx.clinic.language
     out.answer(event.callback)
-    if code == "x":
-        out.add(Settle(event.chat, _why_key(event.message)))
+    if code == "x" or code.startswith("x@"):
+        out.add(Settle(event.chat, code[2:] or _why_key(event.message)))
         text = ctx.words.say("plan_nothing", lang, name=chart.name)
         out.edit(event.chat, "", text, (), patient=chart.id, message=event.message)
         return True
@@ -125,27 +132,26 @@ def tap(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, patient: int,
         return True
     if code.startswith("g-"):
         return _group(ctx, out, event, chart, code[2:])
+    if code.startswith(medicine.CONFIRM):
+        return _confirm(ctx, out, event, actor, chart, code.removeprefix(medicine.CONFIRM))
     leaf, mark, why = code.partition("!")
     if not mark:
         return _ask_reason(ctx, out, event, chart, leaf)
-    if why not in REASONS:
+    if why not in _reasons(leaf):
         return False
     if not _waits(ctx, chart, leaf, event.message):
-        # A second tap, or a question that was left long ago: said, never silence.
-        out.edit(
-            event.chat, "", ctx.words.say("plan_over", lang), (), patient=chart.id,
-            message=event.message,
-        )  # fmt: skip
+        _say_over(ctx, out, event, chart)
         return True
     words = ctx.words.say(f"reason_{why}", lang)
     return _do(ctx, out, event, actor, chart, leaf, words, event.message)
 
 
-def _group(ctx: AtDesk, out: Effects, event: Incoming, chart: Chart, group: str) -> bool:
-    if group not in GROUPS:
+def _group(ctx: AtDesk, out: Effects, event: Incoming, chart: Chart, name: str) -> bool:
+    group = next((one for one in GROUPS if one == name), None)
+    if group is None:
         return False
     lang = ctx.clinic.language
-    offered = offer(chart.plan, _state(chart), group, ctx.now)
+    offered = _offered(ctx, chart, group)
     rows = [
         (ctx.button(event.chat, ctx.words.say(key, lang, what=what),
                 OnPlan(chart.id, code)),)
@@ -159,24 +165,37 @@ def _group(ctx: AtDesk, out: Effects, event: Incoming, chart: Chart, group: str)
     return True
 
 
-def _cancel(ctx: AtDesk, chat: int, chart: Chart) -> Button:
+def _cancel(ctx: AtDesk, chat: int, chart: Chart, leaf: str = "") -> Button:
     words = ctx.words.say("plan_cancel", ctx.clinic.language)
-    return ctx.button(chat, words, OnPlan(chart.id, "x"))
+    marked = "@" in leaf or leaf.startswith(f"{medicine.NEW_MEDICINE}-")
+    return ctx.button(chat, words, OnPlan(chart.id, f"x@{leaf}" if marked else "x"))
 
 
 def _ask_reason(ctx: AtDesk, out: Effects, event: Incoming, chart: Chart, leaf: str) -> bool:
-    made = _changed(ctx, chart, leaf, "…", "…")
+    apart = leaf.startswith(APART)
+    code = leaf.removeprefix(APART)
+    made = _changed(ctx, chart, code, "…", "…")
     if made is None:
-        return False
+        _not_now(ctx, out, event, chart)
+        return True
+    if apart:
+        leaf = f"{code}@{mark_of(ctx.event)}"
+        text, rows = _question(ctx, event.chat, chart, leaf, made)
+        topic = AboutChange(chart.id, leaf)
+        out.say(event.chat, text, buttons=rows, patient=chart.id, topic=topic)
+        out.add(Ask(event.chat, WhyChange(leaf, chart.id, code, 0, ctx.now)))
+        return True
     text, rows = _question(ctx, event.chat, chart, leaf, made)
     out.edit(event.chat, "", text, rows, patient=chart.id, message=event.message)
-    out.add(
-        Ask(
-            event.chat,
-            WhyChange(_why_key(event.message), chart.id, leaf, event.message, ctx.now),
-        )
-    )
+    asked = WhyChange(_why_key(event.message), chart.id, leaf, event.message, ctx.now)
+    out.add(Ask(event.chat, asked))
     return True
+
+
+def _not_now(ctx: AtDesk, out: Effects, event: Incoming, chart: Chart) -> None:
+    """A change that there is no more: the course is over, or the plan was changed since."""
+    key = "plan_over_now" if chart.over or told_dead(chart) else "plan_over"
+    out.say(event.chat, ctx.words.say(key, ctx.clinic.language, name=chart.name), patient=chart.id)
 
 
 def _why_key(message: int) -> str:
@@ -191,9 +210,11 @@ def _waits(ctx: AtDesk, chart: Chart, leaf: str, message: int) -> bool:
 
 
 def _pending(ctx: AtDesk, leaf: str, message: int) -> WhyChange | MedicineOrder | None:
-    """The open question of this change: an order by its own mark, any other by its message."""
-    if leaf.startswith(f"{NEW_MEDICINE}-"):
+    """The open question of this change, by its own mark or by the message that asks it."""
+    if leaf.startswith(f"{medicine.NEW_MEDICINE}-"):
         return ctx.conversation.find(MedicineOrder, leaf)
+    if "@" in leaf:
+        return ctx.conversation.find(WhyChange, leaf)
     asked = ctx.conversation.find(WhyChange, _why_key(message))
     return asked if asked is not None and asked.code == leaf else None
 
@@ -204,15 +225,19 @@ def _question(ctx: AtDesk, chat: int, chart: Chart, leaf: str, made: Changed) ->
     told = (
         ctx.words.say(made.words, lang, name=chart.name, reason="", **made.fields)
         if made.words
-        else ctx.words.say("plan_silent", lang)
+        else ctx.words.say(made.silent, lang, name=chart.name, **made.fields)
     )
     text = ctx.words.say("plan_why", lang, name=chart.name, told=told)
     rows = [
         (ctx.button(chat, ctx.words.say(f"reason_{why}", lang),
                 OnPlan(chart.id, f"{leaf}!{why}")),)
-        for why in REASONS
+        for why in _reasons(leaf)
     ]  # fmt: skip
-    return text, (*rows, (_cancel(ctx, chat, chart),))
+    return text, (*rows, (_cancel(ctx, chat, chart, leaf),))
+
+
+def _reasons(leaf: str) -> tuple[str, ...]:
+    return OF_DEATH.get(leaf.partition("@")[0], REASONS)
 
 
 def reason(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, topic: AboutChange) -> bool:
@@ -224,58 +249,82 @@ def reason(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, topic: Abo
     text = event.text.strip()
     if chart is None or not text or not _waits(ctx, chart, leaf, message):
         return False
+    order = _pending(ctx, leaf, message)
+    if isinstance(order, MedicineOrder) and not order.confirmed:
+        out.say(event.chat, ctx.words.say("medicine_first", ctx.clinic.language))
+        return True
     return _do(ctx, out, event, actor, chart, leaf, text, event.reply_to)
 
 
-def _medicine(
-    ctx: AtDesk, out: Effects, event: Incoming, actor: Member, chart: Chart, order: str
-) -> None:
+def _medicine(ctx: AtDesk, out: Effects, event: Incoming, chart: Chart, order: str) -> None:
     """A new or changed medicine, as in an order; checked, and asked about like any change."""
-    del actor
+    made = medicine.ordered(ctx, chart, order)
+    if isinstance(made, str):
+        out.say(event.chat, made, patient=chart.id)
+        return
+    question, wanted = made
+    if question.confirmed:
+        text, rows = _question(
+            ctx, event.chat, chart, question.key, medicine.changed(ctx, chart, question)
+        )
+        text = "\n".join([text, *medicine.notes_of(ctx, chart, wanted, [])])
+    else:
+        text, rows = medicine.ask_to_confirm(ctx, event.chat, chart, question)
+    out.say(event.chat, text, buttons=rows, patient=chart.id, topic=medicine.topic_of(question))
+    out.add(Ask(event.chat, question))
+
+
+def _confirm(
+    ctx: AtDesk, out: Effects, event: Incoming, actor: Member, chart: Chart, leaf: str
+) -> bool:
+    """A clinician keeps an order that is outside what is stated; then it is asked why."""
+    order = _pending(ctx, leaf, event.message)
+    if not isinstance(order, MedicineOrder) or not _waits(ctx, chart, leaf, event.message):
+        _say_over(ctx, out, event, chart)
+        return True
     lang = ctx.clinic.language
-    if not order.strip():
-        out.say(event.chat, ctx.words.say("plan_medicine_how", lang, name=chart.name))
-        return
-    try:
-        medicine = load_medicine(order, "medicine")
-    except FlowError as error:
-        out.say(event.chat, f"{ctx.words.say('plan_not_changed', lang)}\n{error}")
-        return
-    made = with_medicine(chart.plan, medicine, ctx.now)
-    kept = medicine.model_dump(mode="json")
-    leaf = f"{NEW_MEDICINE}-{mark_of(f'{chart.id}{kept}')}"
+    found = waiting_lines(medicine.waiting_of(chart, order), lang)
+    if not order.confirmed:
+        order = medicine.confirm(ctx, out, event.chat, actor, chart, order)
+    made = medicine.changed(ctx, chart, order)
     text, rows = _question(ctx, event.chat, chart, leaf, made)
-    warnings = check_order(ctx, made.plan)
-    out.say(
-        event.chat,
-        "\n".join([text, *warnings]),
-        buttons=rows,
-        patient=chart.id,
-        topic=AboutChange(chart.id, leaf),
-    )
-    out.add(Ask(event.chat, MedicineOrder(leaf, chart.id, kept, ctx.now)))
+    kept = ctx.words.say("order_kept", lang, by=actor.name)
+    whole = "\n".join([f"✓ {kept}", *found, text])
+    out.edit(event.chat, "", whole, rows, patient=chart.id, message=event.message)
+    return True
 
 
-def check_order(ctx: AtDesk, plan: Plan) -> list[str]:
-    """What is worth a look in a plan, a line each; nothing is refused here."""
-    protocol = ctx.practice.protocols.get(plan.protocol)
-    if protocol is None:
-        return []
-    today = ctx.now.astimezone(ZoneInfo(ctx.clinic.zone)).date()
-    found = [*check_plan(plan, protocol, today), *check_doses(plan, formulary())]
-    return [str(problem) for problem in found]
+def _say_over(ctx: AtDesk, out: Effects, event: Incoming, chart: Chart) -> None:
+    """A second tap, or a question that was left long ago: said, never silence."""
+    text = ctx.words.say("plan_over", ctx.clinic.language)
+    out.edit(event.chat, "", text, (), patient=chart.id, message=event.message)
 
 
 def _changed(ctx: AtDesk, chart: Chart, leaf: str, author: str, why: str) -> Changed | None:
-    if leaf.startswith(NEW_MEDICINE):
+    code = leaf.partition("@")[0]
+    if not _may(_state(chart), code):
+        return None
+    if leaf.startswith(f"{medicine.NEW_MEDICINE}-"):
         kept = ctx.conversation.find(MedicineOrder, leaf)
-        if kept is None:
-            return None
-        return with_medicine(chart.plan, Medicine.model_validate(kept.medicine), ctx.now)
+        return medicine.changed(ctx, chart, kept) if kept is not None else None
     return change(
-        chart.plan, chart.protocol, chart.history, leaf, ctx.now, chart.day(ctx.now),
+        chart.plan, chart.protocol, chart.history, code, ctx.now, chart.day(ctx.now),
         author, why,
     )  # fmt: skip
+
+
+def _may(state: str, code: str) -> bool:
+    """Nothing is planned for one that has died or whose course is over: a death can be
+    confirmed or taken back, and that is all."""
+    match state:
+        case "ended":
+            return False
+        case "died":
+            return code == "zl"
+        case "told_dead":
+            return code in ("zd", "zl")
+        case _:
+            return code != "zl"
 
 
 def _do(
@@ -290,7 +339,8 @@ def _do(
 ) -> bool:
     made = _changed(ctx, chart, leaf, actor.name, why)
     if made is None:
-        return False
+        _say_over(ctx, out, event, chart)
+        return True
     carry_out(ctx, out, chart, made, actor.name, why)
     lang = ctx.clinic.language
     done = ctx.words.say("plan_done", lang, by=actor.name, name=chart.name, reason=why)
@@ -332,13 +382,23 @@ def _alive_again(ctx: AtDesk, chart: Chart, plan: Plan, coming: tuple[Prompt, ..
     return found
 
 
+def _settle_death(out: Effects, chart: Chart, author: str, *, died: bool) -> None:
+    """Whoever confirms a death has its case, and it is paged no more; taken back, it is over."""
+    for case in chart.cases:
+        if case.tells_death:
+            state, outcome = ("acknowledged", None) if died else ("closed", "mistaken")
+            if state != case.state:
+                out.add(change_case(case, state=state, by=author, outcome=outcome))
+            quieten(out, case.id, closed=not died)
+
+
 def carry_out(
     ctx: AtDesk, out: Effects, chart: Chart, made: Changed, author: str, why: str
 ) -> None:
     """Keep a change: future prompts are built anew, past ones stay; the owner is told in
     plain words, in each person's language."""
     data = {"change": made.words or made.then, "why": why, **made.fields}
-    words = made.words or "told_died"
+    words = "told_died" if made.then == "died" else made.words or made.silent
     what = ctx.words.say(words, ctx.clinic.language, name=chart.name, reason="", **made.fields)
     out.add(Entry("plan", author, what, chart.id, data))
     sent = chart.settled()
@@ -362,6 +422,9 @@ def carry_out(
         out.add(*(CancelDue(key) for key in wound.keys_of(chart.id)))  # "and with it my messages"
     if made.then == "died":
         out.add(Hush(chart.id))
+    if made.then in ("died", "alive"):
+        _settle_death(out, chart, author, died=made.then == "died")
+    if not made.words:
         return
     for person in chart.people:
         text = ctx.words.say(made.words, person.lang, name=chart.name, reason="", **made.fields)

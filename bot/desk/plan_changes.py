@@ -15,27 +15,35 @@ from typing import Literal
 from bot.model.observation import Noted
 from bot.model.plan import Medicine, Plan, WalkOverride, Withheld
 from bot.model.protocol import Protocol
+from bot.plan.medicines import with_order
+from bot.plan.packs import Stage, longer
 from bot.plan.walks import walk_plan
 
 Group = Literal["med", "walk", "cone", "pack", "course"]
 GROUPS: tuple[Group, ...] = ("med", "walk", "cone", "pack", "course")
 CONE_DAYS, PACK_DAYS = (3, 5, 7), 2
 """Days that the cone or a pack may be kept longer by one button; clinic to confirm."""
+_PACKS: dict[str, tuple[Stage, str]] = {"pi": ("cold", "ice"), "pw": ("warm", "warm")}
+"""Code → the stage that is kept up, and its name in the words."""
 
 
 @dataclass(frozen=True, slots=True)
 class Changed:
     """The plan after a change. ``words`` is the key of what the owner is told
-    (``flows/words.yaml``), with ``fields``; ``then`` what else happens: ``pause``,
-    ``resume``, ``end``, ``died`` (nobody is told anything) or ``alive`` (that was a mistake)."""
+    (``flows/words.yaml``), with ``fields``; where nobody is told anything it is empty, and
+    ``silent`` is what staff read in its place. ``then`` is what else happens: ``pause``,
+    ``resume``, ``end``, ``died`` or ``alive`` (that was a mistake)."""
 
     plan: Plan
     words: str
     fields: dict[str, object]
     then: Literal["", "pause", "resume", "end", "died", "alive"] = ""
+    silent: str = ""
 
 
-def offer(plan: Plan, state: str, group: Group, now: datetime) -> list[tuple[str, str, str]]:
+def offer(
+    plan: Plan, protocol: Protocol, state: str, group: Group, now: datetime, day: int
+) -> list[tuple[str, str, str]]:
     """Changes of one group: (code, key of the button's words, its ``what``)."""
     if state in ("ended", "died", "told_dead") and group != "course":
         return []
@@ -51,7 +59,11 @@ def offer(plan: Plan, state: str, group: Group, now: datetime) -> list[tuple[str
             (f"c{days}", "change_cone_days", str(days)) for days in CONE_DAYS
         ]
     if group == "pack":
-        return [("pi", "change_ice", str(PACK_DAYS)), ("pw", "change_warm", str(PACK_DAYS))]
+        return [
+            (code, f"change_{key}", str(PACK_DAYS))
+            for code, (stage, key) in _PACKS.items()
+            if longer(plan, protocol, stage, day, PACK_DAYS) is not None
+        ]
     if state in ("died", "told_dead"):
         confirm = [("zd", "change_died", "")] if state == "told_dead" else []
         return [*confirm, ("zl", "change_alive", "")]
@@ -99,8 +111,9 @@ def change(
     then = {"zp": "pause", "zr": "resume", "ze": "end", "zd": "died", "zl": "alive"}.get(kind)
     if then is None:
         return None
-    words = "" if then == "died" else f"told_{then}"
-    return Changed(plan, words, {}, then)  # type: ignore[arg-type]
+    if then == "died":
+        return Changed(plan, "", {}, "died", silent="plan_silent")
+    return Changed(plan, f"told_{then}", {}, then)  # type: ignore[arg-type]
 
 
 def _with(plan: Plan, **fields: object) -> Plan:
@@ -124,13 +137,20 @@ def _medicine(plan: Plan, place: int, kind: str, now: datetime) -> Changed:
 def with_medicine(plan: Plan, medicine: Medicine, now: datetime) -> Changed:
     """The plan with a new medicine, or with a changed order for one that it has.
 
-    Past doses stay as they were: only slots after ``now`` follow the new order.
+    Past doses stay as they were: only slots after ``now`` follow the new order. One that is
+    stopped or paused stays so, and nobody at home is told to give it.
     """
-    others = [m for m in plan.medicines if m.name.casefold() != medicine.name.casefold()]
-    known = len(others) < len(plan.medicines)
-    del now  # slots in the past are never planned anew (bot.plan.prompts.rebuild)
+    known = any(m.name.casefold() == medicine.name.casefold() for m in plan.medicines)
+    made = with_order(plan, medicine)
+    if known and _of(made, medicine.name).is_withheld(now):
+        # They were told to give none of it, and that stands.
+        return Changed(made, "", {"med": medicine.name}, silent="plan_still_stopped")
     words = "told_med_changed" if known else "told_med_new"
-    return Changed(_with(plan, medicines=(*others, medicine)), words, {"med": medicine.name})
+    return Changed(made, words, {"med": medicine.name})
+
+
+def _of(plan: Plan, name: str) -> Medicine:
+    return next(one for one in plan.medicines if one.name.casefold() == name.casefold())
 
 
 def _walks(
@@ -152,14 +172,9 @@ def _walks(
     return Changed(_with(plan, walk_overrides=overrides), words, {"minutes": minutes})
 
 
-def _packs(plan: Plan, protocol: Protocol, kind: str, day: int) -> Changed:
-    spans = {**protocol.spans, **plan.spans}
-    until = day + PACK_DAYS
-    if kind == "pw":
-        warm = {**plan.spans, "warm_last": until}
-        return Changed(_with(plan, spans=warm), "told_warm", {"days": PACK_DAYS})
-    own = {**plan.spans, "ice_last": until}
-    if "warm_first" in spans:
-        own["warm_first"] = max(spans["warm_first"], until + 1)
-        own["warm_last"] = max(spans["warm_last"], until + 1)
-    return Changed(_with(plan, spans=own), "told_ice", {"days": PACK_DAYS})
+def _packs(plan: Plan, protocol: Protocol, kind: str, day: int) -> Changed | None:
+    stage, key = _PACKS[kind]
+    spans = longer(plan, protocol, stage, day, PACK_DAYS)
+    if spans is None:
+        return None
+    return Changed(_with(plan, spans=spans), f"told_{key}", {"days": PACK_DAYS})

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from bot.model.chart import Case, Chart
-from bot.model.hold import HeldMedicine, Target
+from bot.model.hold import ByMouth, HeldMedicine, Target
 
 _WAIT = re.compile(
     r"\b(no more|no further|stop(?: giving)?|do(?: not|n.t) give|hold(?: off)?|skip|wait with"
@@ -19,9 +19,19 @@ _GOES_ON = re.compile(
 )
 
 
+_BY_MOUTH = re.compile(
+    r"\b(nothing (?:more )?by mouth|nothing (?:in|into|through) (?:the|his|her|its) mouth|npo"
+    r"|no food(?:,| and| or) (?:no )?(?:water|medic|meds|pills)"
+    r"|nada (?:m[aá]s )?por (?:la )?boca|ni comida ni (?:agua|medicinas?|pastillas?)|en ayunas)\b",
+    re.IGNORECASE,
+)
+
+
 def asked_to_wait(text: str, chart: Chart, case: Case | None) -> tuple[Target, ...]:
-    """The medicines that these words ask to wait with. In doubt more, never less: a clinician
-    releases them with one tap."""
+    """What these words ask to wait with: everything by mouth, or medicines. In doubt more,
+    never less: a clinician releases it with one tap."""
+    if _BY_MOUTH.search(text):
+        return (ByMouth(),)
     if not _WAIT.search(text) or _GOES_ON.search(text):
         return ()
     plain = text.casefold()

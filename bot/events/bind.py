@@ -7,6 +7,7 @@ message passed through the gate or kept back with its reason in the log.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import timedelta
 
@@ -16,17 +17,18 @@ from bot.context.phones import emergency_phones
 from bot.household.emergency import open_emergency, stay_with_it, tell_the_others
 from bot.household.reshow import reshow
 from bot.model.chart import Chart
-from bot.model.effects import Due, Effect, Effects, Entry, PutHold, Say, Tell
+from bot.model.effects import Due, Effect, Effects, EndHold, Entry, PutHold, Say, Tell
 from bot.model.evolve import evolve
-from bot.model.hold import Hold
-from bot.model.ids import LineId, PersonId
+from bot.model.hold import encode
+from bot.model.ids import LineId, MemberId, PersonId
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
 from bot.standing.gate import Draft, DraftLine, Passed, gate
+from bot.standing.holds import covered
 from bot.standing.of_chart import standing_of
 from bot.standing.pain import pain_deadline
 from bot.standing.standing import Emergency, Over, Standing
-from bot.standing.words import hold_notice
+from bot.standing.words import hold_notice, target_words
 
 Event = AtHome | AtDesk | FellDue
 
@@ -35,7 +37,10 @@ def bind(ctx: Event, out: Effects) -> Effects:
     """The effects of one event, bound by the standing of the patients that it touches."""
     for before in _concerned(ctx, out):
         after = evolve(before, out.all, ctx.now)
-        _tell_holds(ctx, out, before, after)
+        _end_stopped(ctx, out, before, after)
+        after = evolve(before, out.all, ctx.now)
+        _watch_holds(ctx, out, before, after)
+        _say_held(ctx, out, before, after)
         _emergency(ctx, out, before, after)
         after = evolve(before, out.all, ctx.now)
         reshow(ctx, out, before, after)
@@ -60,13 +65,32 @@ def _patient(one: Effect) -> int | None:
     return getattr(one, "patient", None)
 
 
-def _tell_holds(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
-    """What is held from now on is told to everyone at home, once; and it is looked at again
-    before it can leave an animal in pain."""
+def _end_stopped(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
+    """A hold on nothing but medicines that a clinician stops now is over: it is the plan that
+    keeps them back from here on, until somebody says to go on."""
+    if not isinstance(ctx, AtDesk) or ctx.actor is None or after.plan == before.plan:
+        return
+    for hold in after.holds:
+        names = covered(hold.target, after.plan)
+        if names and _stopped(after, names, ctx) and not _stopped(before, names, ctx):
+            lang = ctx.clinic.language
+            what = target_words(hold.target, lang, ctx.words, after.plan)
+            data = {"target": encode(hold.target), "stopped": True}
+            out.add(
+                EndHold(after.id, hold.id, MemberId(ctx.actor.id), ctx.actor.name),
+                Entry("release", ctx.actor.name, what, after.id, data),
+            )
+
+
+def _stopped(chart: Chart, names: Sequence[str], ctx: Event) -> bool:
+    meds = {medicine.name: medicine for medicine in chart.plan.medicines}
+    return all(name not in meds or meds[name].is_withheld(ctx.now) for name in names)
+
+
+def _watch_holds(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
+    """What is held from now on is looked at again before it can leave an animal in pain."""
     known = {hold.id for hold in before.holds}
     fresh = [hold for hold in after.holds if hold.id not in known]
-    if not fresh:
-        return
     opens = next_opening(ctx.clinic, ctx.now)
     for hold in fresh:
         at = pain_deadline(after.plan, hold, ctx.now, opens)
@@ -74,20 +98,28 @@ def _tell_holds(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
             # Told at once where the case was raised at once; else when the time has come.
             when = max(at, ctx.now + timedelta(minutes=1))
             out.add(Due(f"pain:{hold.id}", "pain", when, after.id, {"hold": hold.id}))
-    untold = [hold for hold in fresh if not hold.told]
-    if untold:
-        _say_held(ctx, out, after, untold)
 
 
-def _say_held(ctx: Event, out: Effects, chart: Chart, holds: list[Hold]) -> None:
-    for person in chart.people:
-        if person.reachable:
-            phone = emergency_phones(ctx, person.lang)
-            text = hold_notice(holds, chart.plan, person.lang, ctx.words, phone)
-            topic = AboutPatient(chart.id)
-            out.tell(person, Purpose.hold_notice, text, patient=chart.id, topic=topic)
-    for hold in holds:
-        out.add(PutHold(chart.id, replace(hold, told=True)))
+def _say_held(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
+    """Everyone at home hears once of each hold; when an emergency is closed of all that is
+    still held, and that the rest goes on. While one is open they know that all waits."""
+    if open_emergency(after) is not None or after.state != "active":
+        return
+    closed = open_emergency(before) is not None
+    holds = [hold for hold in after.holds if closed or not hold.told]
+    for person in after.people:
+        phone = emergency_phones(ctx, person.lang)
+        texts = []
+        if closed:
+            texts.append(ctx.words.say("emergency_over", person.lang, name=after.name, phone=phone))
+        if holds:
+            texts.append(hold_notice(holds, after.plan, person.lang, ctx.words, phone))
+        if texts and person.reachable:
+            out.tell(
+                person, Purpose.hold_notice, "\n\n".join(texts), patient=after.id,
+                topic=AboutPatient(after.id),
+            )  # fmt: skip
+    out.add(*(PutHold(after.id, replace(hold, told=True)) for hold in holds if not hold.told))
 
 
 def _emergency(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:

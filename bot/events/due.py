@@ -26,9 +26,11 @@ from bot.model.hold import FromFinding
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
 from bot.plan.clock import to_utc
-from bot.standing.standing import End, Over, Paused
+from bot.standing.standing import Emergency, End, Over, Paused
 from bot.triage import silence
 
+PAIN_AGAIN = timedelta(minutes=30)
+"""How soon it is looked again whether a hold keeps pain relief back too long."""
 LOOK_AGAIN, AFTER_RAISING = timedelta(hours=4), timedelta(hours=24)
 """How often it is looked at whether a household has gone silent."""
 
@@ -84,7 +86,8 @@ def on_due(ctx: FellDue) -> Effects:
         if kind == "prompt":
             prompting.prompt(ctx, out, chart, sheet)
         elif kind == "remind":
-            prompting.remind(ctx, out, chart, sheet, asked=bool(data.get("asked")))
+            only = data.get("chat")
+            prompting.remind(ctx, out, chart, sheet, asked=bool(data.get("asked")), only=only)
         elif kind == "unanswered":
             prompting.unanswered(ctx, out, chart, sheet)
     return out
@@ -94,7 +97,12 @@ def _in_pain(ctx: FellDue, out: Effects, chart: Chart, hold_id: str) -> None:
     """A hold has kept pain relief back for a whole interval: its case is today's, and the
     household is told whom to phone if it hurts."""
     hold = next((one for one in chart.holds if one.id == hold_id), None)
-    if hold is None or isinstance(ctx.standing(chart).mode, Over | Paused):
+    mode = ctx.standing(chart).mode
+    if hold is None or isinstance(mode, Over | Paused):
+        return
+    if isinstance(mode, Emergency):  # whom to phone is said already; it is looked at again
+        key = f"pain:{hold.id}"
+        out.add(Due(key, "pain", ctx.now + PAIN_AGAIN, chart.id, {"hold": hold.id}))
         return
     of = hold.cause.case if isinstance(hold.cause, FromFinding) else None
     case = next((one for one in chart.cases if one.id == of), None)

@@ -15,6 +15,7 @@ from bot.model.action import AskAbout, Seen
 from bot.model.chart import Chart, Person
 from bot.model.conversation import SameDose, Unclear, WhichPatient
 from bot.model.effects import Ask, CancelDue, Due, Effects, Entry, Rows, Settle
+from bot.model.ids import is_tap
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
@@ -67,8 +68,9 @@ def key_of(chat: int) -> str:
 
 
 def ask_once(
-    ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool = False
-) -> None:
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool = False,
+    bare: bool = False,
+) -> None:  # fmt: skip
     """Ask what was meant, with buttons that fit; staff get it if no answer comes."""
     phone = whom_to_phone(ctx, person.lang)
     key = "ask_rest" if rest else "ask_once"
@@ -76,7 +78,7 @@ def ask_once(
         person,
         Purpose.question,
         ctx.words.say(key, person.lang, phone=phone),
-        buttons=_buttons(ctx, chart, person),
+        buttons=_buttons(ctx, chart, person, bare=bare),
         topic=AboutUnclear(chart.id),
         patient=chart.id,
     )
@@ -94,12 +96,12 @@ def waits(question: Unclear | SameDose | WhichPatient, chat: int, until: datetim
     return Due(question.key, "unclear", until, question.patient, data)
 
 
-def _buttons(ctx: AtHome, chart: Chart, person: Person) -> Rows:
+def _buttons(ctx: AtHome, chart: Chart, person: Person, *, bare: bool) -> Rows:
     """What was asked just now, if anything; then the topics; then the clinic."""
     words, lang = ctx.words, person.lang
     rows: list[Any] = []
     asked = chart.asked(ctx.now)
-    if asked and len(asked[0].open) == 1:
+    if asked and (bare or len(asked[0].open) == 1):
         rows += sheet_buttons(ctx, person.chat, chart, asked[0], lang)
     topics = [
         ctx.button(person.chat, words.say(f"ask_about_{topic}", lang), AskAbout(topic, chart.id))
@@ -137,7 +139,8 @@ def hand_over(
 ) -> None:
     """Give the owner's own words to staff, and tell the owner so."""
     finding = handed_over(question.text, ctx.rules)
-    said = Said(question.by, question.text, question.source)
+    tapped = is_tap(question.source)
+    said = Said(question.by, question.text, question.source, by_button=tapped)
     person = next((one for one in chart.people if one.chat == chat), None)
     lang: Lang = person.lang if person else chart.plan.language
     # It may have been a second dose, and nobody says: the next one waits for staff.

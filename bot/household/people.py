@@ -9,6 +9,7 @@ from bot.context.buttons import digest_of
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones
 from bot.context.words import date_of, when
+from bot.household.expected import held_now
 from bot.model.action import Leaving, Speak, Wish
 from bot.model.chart import Chart, Person
 from bot.model.chat import Button, Incoming
@@ -17,8 +18,14 @@ from bot.model.ids import PersonId
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
+from bot.plan.formulary import formulary
+from bot.plan.medicines import stop_signs
 from bot.plan.prompts import rebuild
 from bot.plan.travel import travel
+from bot.standing.standing import Over, Paused
+
+COMING = 3
+"""How many prompts are told to who asks what is next."""
 
 
 def start_link(bot_name: str, code: str) -> str:
@@ -67,11 +74,16 @@ def join(ctx: AtHome, out: Effects, event: Incoming, chart: Chart) -> None:
     )  # fmt: skip
     other: Lang = "es" if lang == "en" else "en"
     switch = ctx.button(event.chat, {"en": "English", "es": "Español"}[other], Speak(other))
+    held = "".join(f"\n\n{one}" for one in held_now(ctx, chart, lang))
     newcomer = Person(PersonId(0), sender.user, event.chat, sender.name, lang)
+    signs = [
+        words.say("welcome_signs", lang, med=med, signs=caution.say(lang))
+        for med, caution in stop_signs(chart.plan, formulary())
+    ]
     out.tell(
         newcomer,
         Purpose.admin,
-        f"{text}\n{words.say('welcome_first', lang, when=first)}",
+        "\n".join([text.rstrip(), *signs, words.say("welcome_first", lang, when=first)]) + held,
         buttons=(*menu_buttons(ctx, event.chat, chart, lang), (switch,)),
         topic=AboutPatient(chart.id),
         patient=chart.id,
@@ -164,20 +176,33 @@ def move_zone(ctx: AtHome, out: Effects, chart: Chart, person: Person, zone: str
 
 
 def what_next(ctx: AtHome, chart: Chart, lang: Lang) -> str:
-    """The next prompts, with their times."""
-    local_now = chart.local(ctx.now)
+    """The next prompts, with their times, without what is held; and what is held."""
+    local_now, standing = chart.local(ctx.now), ctx.standing(chart)
+    match standing.mode:
+        case Over():
+            return ctx.words.say("next_none", lang, name=chart.name)
+        case Paused():
+            phone = both_phones(ctx, lang)
+            return ctx.words.say("next_paused", lang, name=chart.name, phone=phone)
+        case _:
+            pass
     coming = sorted(
         (s for s in chart.sheets if s.sent_at is None and s.due_at >= ctx.now),
         key=lambda sheet: sheet.due_at,
     )
     lines: list[str] = []
-    for sheet in coming[:3]:
-        at = when(chart.local(sheet.due_at), local_now, lang)
-        items = "; ".join(_first_sentence(line.item.text.say(lang)) for line in sheet.lines)
-        lines.append(f"{at}: {items}")
-    if not lines:
-        return ctx.words.say("next_none", lang, name=chart.name)
-    return "\n".join([ctx.words.say("next_head", lang, name=chart.name), *lines])
+    for sheet in coming:
+        due = [line for line in sheet.lines if not standing.is_held(line.item)]
+        if due and len(lines) < COMING:
+            at = when(chart.local(sheet.due_at), local_now, lang)
+            items = "; ".join(_first_sentence(line.item.text.say(lang)) for line in due)
+            lines.append(f"{at}: {items}")
+    held = held_now(ctx, chart, lang)
+    if lines:
+        lines.insert(0, ctx.words.say("next_head", lang, name=chart.name))
+    elif not held:
+        lines.append(ctx.words.say("next_none", lang, name=chart.name))
+    return "\n".join([*lines, *held])
 
 
 def _first_sentence(text: str) -> str:

@@ -234,9 +234,13 @@ def _dose_now(
     return None
 
 
-def remind(ctx: Context, out: Effects, chart: Chart, sheet: Sheet, *, asked: bool = False) -> None:
+def remind(
+    ctx: Context, out: Effects, chart: Chart, sheet: Sheet, *, asked: bool = False,
+    only: int | None = None,
+) -> None:  # fmt: skip
     """One gentle reminder of what still waits; in the quiet hours only for a dose. One that
-    somebody asked for comes at its hour, whatever was written down meanwhile."""
+    somebody asked for comes at its hour, whatever was written down meanwhile, to the chat
+    (``only``) that asked."""
     waiting = sheet.open if asked else tuple(x for x in sheet.open if x.state == "open")
     if chart.plan.hours.quiet(chart.local(ctx.now).time()):
         waiting = tuple(line for line in waiting if line.item.kind == "dose")
@@ -252,7 +256,7 @@ def remind(ctx: Context, out: Effects, chart: Chart, sheet: Sheet, *, asked: boo
         return
     # Numbers stay those of the first message, so the whole sheet is shown.
     for person in chart.people:
-        if person.reachable:
+        if person.reachable and only in (None, person.chat):
             show(ctx, out, chart, sheet, person, remind=True)
     out.add(Reminded(sheet.id))
 

@@ -5,13 +5,12 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import datetime, time, timedelta
+from datetime import datetime
 
 from bot.cases.cases import Said, raise_findings
 from bot.cases.noting import advice_for, take_note
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones, what_happens_now
-from bot.context.words import when
 from bot.dosing.dosing import (
     after_given,
     as_needed_too_close,
@@ -23,16 +22,17 @@ from bot.household import clarify, talking, twice
 from bot.household.emergency import emergency_buttons
 from bot.household.expected import answer_question
 from bot.household.reading_context import context_for, wall_time
+from bot.household.snooze import snooze, snoozed_until
 from bot.model.action import Leaving
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.chat import Incoming
 from bot.model.conversation import Describe, Unclear
-from bot.model.effects import Due, Effects, Entry, Heard, Mark, Settle
+from bot.model.effects import CaseChange, Effects, Entry, Heard, Mark, Settle
 from bot.model.finding import Finding
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.reading import Context, Reading
-from bot.model.topic import AboutPatient, AboutPrompt
+from bot.model.topic import AboutPatient, AboutPrompt, AboutQuestion
 from bot.model.urgency import Urgency
 from bot.reading import read
 from bot.standing.standing import End, Over
@@ -59,8 +59,6 @@ _BARE_TIME = re.compile(
     re.IGNORECASE,
 )
 """Read as a greeting ("this morning"), but it says when something was."""
-
-SNOOZE = timedelta(hours=1)
 
 
 def reply(
@@ -91,11 +89,11 @@ def reply(
     sheet = _asked_sheet(ctx, chart)
     asked = about or _asked(ctx, sheet)
     context = context_for(chart, asked, person, moment)
-    reading = read(text, context)
+    reading, bare = read(text, context), False
     if of_the_past:
         reading = replace(reading, observations=_of_now(chart, reading.observations))
     if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):
-        reading = replace(reading, understood=False, greeting=False)
+        reading, bare = replace(reading, understood=False, greeting=False), True
     said = Said(person.name, shown or text, source, topics=reading.questions)
     out.add(Heard(chart.id))
     out.add(Entry("said", person.name, text, chart.id, {"source": source, "asked": asked}))
@@ -104,7 +102,7 @@ def reply(
     thanked = in_hand and talking.is_thanks(text) and not reading.observations
     if reading.understood or looked_at or thanked:
         talking.copy_to_case(ctx, out, chart, person, text)
-    if (described := ctx.conversation.find(Describe)) is not None:
+    if (described := _describing(ctx, sheet)) is not None:
         out.add(Settle(person.chat, described.key))
     thanks = reading.greeting and reading.understood and not reading.observations
     if thanks and _BARE_TIME.match(text):
@@ -126,7 +124,7 @@ def reply(
     elif looked_at:
         out.add(Entry("unclear", "bot", text, chart.id, {"source": source}))
     else:
-        _not_understood(ctx, out, chart, person, said, rest=bool(observations))
+        _not_understood(ctx, out, chart, person, said, rest=bool(observations), bare=bare)
 
 
 def _of_now(chart: Chart, seen: Sequence[Observation]) -> tuple[Observation, ...]:
@@ -147,11 +145,20 @@ def _asked_sheet(ctx: AtHome, chart: Chart) -> Sheet | None:
 def _asked(ctx: AtHome, sheet: Sheet | None) -> str:
     """The one topic asked about; ``none`` when several were, so that a bare "yes" is
     never taken for all of them."""
-    describing = ctx.conversation.find(Describe)
+    describing = _describing(ctx, sheet)
     if describing is not None:
         return describing.asks  # settled by the reply that it was asked for
     topics = {line.item.asks for line in sheet.open} if sheet else set()
     return topics.pop() if len(topics) == 1 else "none"
+
+
+def _describing(ctx: AtHome, sheet: Sheet | None) -> Describe | None:
+    """The "what do you see?" that is answered, unless a prompt has come after it."""
+    found = talking.answered(ctx, Describe)
+    if found is None or isinstance(ctx.topic, AboutQuestion):
+        return found
+    newer = sheet is not None and sheet.sent_at is not None and sheet.sent_at > found.at
+    return None if newer else found
 
 
 def _is_bare(text: str, sheet: Sheet, context: Context) -> bool:
@@ -298,6 +305,10 @@ def _answer(
         text = words.say("death_after", lang, phone=both_phones(ctx, lang))
         out.tell(person, Purpose.answer, text, patient=chart.id, topic=AboutPatient(chart.id))
         return
+    if any(one.about == "life" for one in observations):
+        text = words.say("death_told", lang, name=chart.name, phone=both_phones(ctx, lang))
+        out.tell(person, Purpose.farewell, text, patient=chart.id, topic=AboutPatient(chart.id))
+        return
     if top is Urgency.emergency:
         # Whom to phone and what to do: nothing else stands in the way of it.
         out.tell(
@@ -305,10 +316,6 @@ def _answer(
             topic=AboutPatient(chart.id), urgent=True,
             buttons=emergency_buttons(ctx, person.chat, chart, lang),
         )  # fmt: skip
-        return
-    if any(one.about == "life" for one in observations):
-        text = words.say("death_told", lang, name=chart.name, phone=both_phones(ctx, lang))
-        out.tell(person, Purpose.farewell, text, patient=chart.id, topic=AboutPatient(chart.id))
         return
     parts = list(urgent) if top is Urgency.same_day else []
     noted = [one for one in observations if one.about != "request"]
@@ -355,35 +362,20 @@ def _requests(
         text = words.say("stop_ask", lang, name=chart.name)
         out.tell(person, Purpose.admin, text, buttons=(row,), patient=chart.id)
     if "snooze" in wanted:
-        asked = chart.asked(ctx.now)
         said = next(one for one in observations if one.value == "snooze")
-        at = snoozed_until(ctx, chart, said)
-        until = when(chart.local(at), chart.local(ctx.now), lang)
-        key = "paused_until" if asked else "nothing_open"
-        out.tell(person, Purpose.answer, words.say(key, lang, at=until), patient=chart.id)
-        if asked:
-            data = {"prompt": asked[0].id, "asked": True}
-            out.add(Due(f"remind:{asked[0].id}", "remind", at, chart.id, data))
-
-
-def snoozed_until(ctx: AtHome, chart: Chart, said: Observation) -> datetime:
-    """The time that was said: after so long, or at that hour; an hour where none was."""
-    if said.at is not None:
-        hour, minute = said.at.split(":")
-        local = chart.local(ctx.now)
-        at = datetime.combine(local.date(), time(int(hour), int(minute)), local.tzinfo)
-        if at <= local:
-            at += timedelta(days=1)
-        return at.astimezone(ctx.now.tzinfo)
-    if said.minutes is not None:
-        return ctx.now + timedelta(minutes=said.minutes)
-    return ctx.now + (timedelta(hours=said.hours) if said.hours else SNOOZE)
+        told = snooze(ctx, out, chart, person, snoozed_until(ctx, chart, said))
+        out.tell(person, Purpose.answer, told, patient=chart.id)
 
 
 def _not_understood(
-    ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool
-) -> None:
-    """Ask once; the second time in a row staff get both messages, word for word."""
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool,
+    bare: bool = False,
+) -> None:  # fmt: skip
+    """Ask once; the second time in a row staff get both messages, word for word. ``bare``:
+    a "done" to a prompt of several lines, which one tap can say of all."""
+    mode = ctx.standing(chart).mode
+    if out.of(CaseChange) and (chart.over or isinstance(mode, Over)):
+        return  # a person reads these very words already
     case = talking.case_in_hand(ctx, chart)
     if case is not None:
         # Staff and owner are talking and a person reads this: no question, but no silence,
@@ -393,13 +385,17 @@ def _not_understood(
         words = what_happens_now(ctx, chart, Urgency.next_day, person.lang)
         out.tell(person, Purpose.answer, words, patient=chart.id)
         return
-    if chart.over or isinstance(ctx.standing(chart).mode, Over):
-        # Nobody is asked back after the end, but a person still reads it.
-        raise_findings(ctx, out, chart, [handed_over(said.text, ctx.rules)], said)
+    if chart.over or isinstance(mode, Over):
+        # Nobody is asked back after the end, but a person still reads it: of one that has
+        # died, beside the word of the death, where it may be taken back.
+        finding = handed_over(said.text, ctx.rules)
+        if isinstance(mode, Over) and mode.reason is not End.ended:
+            finding = replace(finding, matter="life")
+        raise_findings(ctx, out, chart, [finding], said)
         return
     before = ctx.conversation.find(Unclear)
     if before is None:
-        clarify.ask_once(ctx, out, chart, person, said, rest=rest)
+        clarify.ask_once(ctx, out, chart, person, said, rest=rest, bare=bare)
         return
     both = f"{before.text}\n{said.text}"
     clarify.hand_over(ctx, out, chart, replace(before, text=both, source=said.source), person.chat)

@@ -10,6 +10,7 @@ from bot.context.contexts import AtHome, Context
 from bot.context.phones import whom_to_phone
 from bot.context.words import when
 from bot.dosing.dosing import TOO_MUCH, unsure_finding
+from bot.household import talking
 from bot.household.reading_context import wall_time
 from bot.model.action import LastInHospital
 from bot.model.chart import Chart, Person
@@ -21,7 +22,7 @@ from bot.model.observation import Observation
 from bot.model.plan import Medicine
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
-from bot.model.topic import AboutPatient
+from bot.model.topic import AboutPatient, AboutQuestion
 from bot.reading import read
 from bot.standing.medicines import in_course
 
@@ -65,13 +66,14 @@ def _ask(
     ]
     rows = tuple(tuple(made[i : i + 2]) for i in range(0, len(made), 2))
     out.tell(
-        person, Purpose.question, text, buttons=rows, patient=chart.id, topic=AboutPatient(chart.id)
-    )
+        person, Purpose.question, text, buttons=rows, patient=chart.id,
+        topic=AboutQuestion(chart.id, _key(chart, place)),
+    )  # fmt: skip
     out.add(Ask(person.chat, LastDose(_key(chart, place), chart.id, place)))
 
 
 def _key(chart: Chart, place: int) -> str:
-    return f"last_dose:{chart.id}:{place}"
+    return f"last_dose-{chart.id}-{place}"
 
 
 def waiting(chart: Chart, med: str) -> list[Hold]:
@@ -109,10 +111,12 @@ def told(ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str) -> 
     if not doses or len(doses) != len(seen):
         return False
     named = {one.med: one for one in doses}
+    meant = talking.answered(ctx, LastDose)  # where no medicine is named: this one alone
     done = False
     for question in open_now:
         medicine = chart.plan.medicines[question.place]
-        dose = named.get(medicine.name) or (named.get(None) if len(named) == 1 else None)
+        unnamed = named.get(None) if question == meant and len(named) == 1 else None
+        dose = named.get(medicine.name) or unnamed
         if dose is not None and waiting(chart, medicine.name):
             at = wall_time(chart, ctx.now, dose.at)
             hours = (ctx.now - at) / timedelta(hours=1)

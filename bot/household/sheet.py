@@ -15,6 +15,7 @@ from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import TOPICS, AboutPrompt
+from bot.standing.standing import Over
 
 
 def sheet_text(ctx: Context, chart: Chart, sheet: Sheet, lang: Lang, first: str = "") -> str:
@@ -52,7 +53,10 @@ def _after(ctx: Context, chart: Chart, line: Line, lang: Lang) -> str:
         return f"\n   ✓ {done}"
     if line.state not in ("open", "unanswered", "held") or line.item.kind == "notice":
         return ""
-    reason = why_not(chart, ctx.standing(chart), line, ctx.now)
+    standing = ctx.standing(chart)
+    if isinstance(standing.mode, Over):
+        return ""  # "not yet" would be said of one that has died
+    reason = why_not(chart, standing, line, ctx.now)
     words = why_words(ctx, chart, line, reason, lang)
     if not words and line.state == "held":
         words = ctx.words.say("held_over", lang)
@@ -103,7 +107,7 @@ def tappable(ctx: Context, chart: Chart, sheet: Sheet) -> list[Line]:
 
 def sheet_buttons(ctx: Context, chat: int, chart: Chart, sheet: Sheet, lang: Lang) -> Rows:
     """A row for each open line that may be done now; "all done" on top where several are."""
-    if chart.over:
+    if chart.over or chart.said_dead:
         return ()
     numbered = _numbers(sheet)
     rows: list[tuple[Button, ...]] = []

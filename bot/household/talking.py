@@ -7,10 +7,10 @@ import re
 from bot.context.contexts import AtHome
 from bot.context.words import clock
 from bot.model.chart import Case, Chart, Person
-from bot.model.conversation import InCase
+from bot.model.conversation import InCase, Q
 from bot.model.effects import Effects
 from bot.model.text import Text
-from bot.model.topic import AboutCase
+from bot.model.topic import AboutCase, AboutPrompt, AboutQuestion, AboutUnclear, AboutWound
 
 THANKS = re.compile(
     r"^\W*((ok|okay|got it|thanks?|thank you|so much|very much|will do|great|perfect|understood"
@@ -18,6 +18,18 @@ THANKS = re.compile(
     re.IGNORECASE,
 )
 WROTE_BACK = Text(en="The owner has written back.", es="El dueño ha respondido.")
+
+
+def answered(ctx: AtHome, kind: type[Q]) -> Q | None:
+    """The open question of this kind that the words answer: the one that they are a reply to,
+    else the newest. A reply to anything else that was asked answers none."""
+    match ctx.topic:
+        case AboutQuestion(key=key):
+            return ctx.conversation.find(kind, key)
+        case AboutPrompt() | AboutWound() | AboutUnclear():
+            return None
+        case _:
+            return ctx.conversation.find(kind)
 
 
 def is_thanks(text: str) -> bool:

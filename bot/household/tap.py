@@ -25,7 +25,7 @@ from bot.model.finding import Finding
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
-from bot.model.topic import AboutPatient
+from bot.model.topic import AboutPatient, AboutQuestion
 
 
 def tap_line(
@@ -60,8 +60,10 @@ def tap_line(
     answers = [(line, choice_id)]
     answer(ctx, out, f"tap:{event.update}", person, chart, sheet, answers)
     if not choice.notes:
-        out.tell(person, Purpose.question, words.say("describe", lang), patient=chart.id)
-        question = Describe("describe", chart.id, line.item.asks, ctx.now)
+        question = Describe(f"describe-{line.id}", chart.id, line.item.asks, ctx.now)
+        topic = AboutQuestion(chart.id, question.key)
+        text = words.say("describe", lang)
+        out.tell(person, Purpose.question, text, patient=chart.id, topic=topic)
         out.add(Ask(person.chat, question))
     return True
 

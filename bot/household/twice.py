@@ -11,15 +11,16 @@ from bot.cases.noting import advice_for, take_note
 from bot.context.contexts import AtHome
 from bot.context.words import clock
 from bot.dosing.dosing import after_given, medicine_of
-from bot.household import clarify
+from bot.household import clarify, talking
 from bot.model.action import DoseAgain
 from bot.model.chart import Chart, Line, Person
 from bot.model.chat import Incoming
 from bot.model.conversation import SameDose
 from bot.model.effects import Ask, Effects, Entry
+from bot.model.ids import message_source, tap_source
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
-from bot.model.topic import AboutPatient
+from bot.model.topic import AboutQuestion
 
 _SAME = re.compile(
     r"^\W*(no\W+)?((it'?s|it is|it was|that was|es|era|fue)\s+)?(the\s+|la\s+)?"
@@ -50,20 +51,14 @@ def ask_same(
         ctx.button(person.chat, words.say("dose_same", lang), DoseAgain(line.id, "same")),
         ctx.button(person.chat, words.say("dose_second", lang), DoseAgain(line.id, str(stamp))),
     )
-    out.tell(
-        person,
-        Purpose.question,
-        text,
-        buttons=(row,),
-        patient=chart.id,
-        topic=AboutPatient(chart.id),
-    )
+    key = _key(line.id, person)
+    topic = AboutQuestion(chart.id, key)
+    out.tell(person, Purpose.question, text, buttons=(row,), patient=chart.id, topic=topic)
     question = SameDose(
-        f"twice:{line.id}:{person.chat}",
+        key,
         chart.id,
         person.name,
-        text,
-        ctx.event,
+        *_own_words(ctx, line),
         line.id,
         line.item.med or "",
         stamp,
@@ -72,9 +67,23 @@ def ask_same(
     out.add(clarify.waits(question, person.chat, ctx.now + clarify.PATIENCE))
 
 
+def _key(line: int, person: Person) -> str:
+    return f"twice-{line}-{person.chat}"
+
+
+def _own_words(ctx: AtHome, line: Line) -> tuple[str, str]:
+    """What staff get if nobody answers: the words that told of it or the button, and where
+    they came from."""
+    event = ctx.incoming
+    if event.kind == "button":
+        given = Observation("dose", "given", med=line.item.med)
+        return ctx.words.observation(given, ctx.clinic.language), tap_source(event.update)
+    return event.text, message_source(event.chat, event.message)
+
+
 def told(ctx: AtHome, out: Effects, event: Incoming, person: Person, text: str) -> bool:
     """The question answered in words. False when these are no plain answer."""
-    question = ctx.conversation.find(SameDose)
+    question = talking.answered(ctx, SameDose)
     if question is None:
         return False
     which = "same" if _SAME.match(text) else str(question.minute) if _SECOND.match(text) else ""
@@ -90,7 +99,7 @@ def same_dose(
         if line is None:
             continue
         out.answer(event.callback)
-        clarify.over(out, person.chat, f"twice:{line_id}:{person.chat}")
+        clarify.over(out, person.chat, _key(line_id, person))
         if which == "same":
             at = f"{chart.local(line.at):%H:%M}" if line.at else ""
             text = ctx.words.say("dose_same_noted", person.lang, at=at)

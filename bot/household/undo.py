@@ -7,6 +7,7 @@ from datetime import timedelta
 
 from bot.cases.cases import Said, tell_of_withdrawal
 from bot.context.contexts import Context
+from bot.context.phones import both_phones
 from bot.context.words import when
 from bot.dosing.dosing import medicine_of
 from bot.model.chart import Chart, Line, Person, Sheet
@@ -206,7 +207,10 @@ def take_back(ctx: Context, out: Effects, chart: Chart, person: Person, source: 
         parts.append(
             words.say("undone_dose", lang, name=chart.name, med=back.line.item.med, when=at)
         )
-    if seen_by_staff:
+    if any(one.about == "life" for one in gone):
+        key = "undone_death_confirmed" if chart.state == "died" else "undone_death"
+        parts.append(words.say(key, lang, name=chart.name, phone=both_phones(ctx, lang)))
+    elif seen_by_staff:
         parts.append(words.say("undone_case", lang))
     out.add(Heard(chart.id))
     out.add(Entry("undone", person.name, what, chart.id, {"source": source}))

@@ -4,24 +4,25 @@ what is normal, the clinic's number, a pause, other hours, another language, lea
 from __future__ import annotations
 
 import unicodedata
-from datetime import time, timedelta
+from datetime import time
 
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones
-from bot.context.words import when
 from bot.household import late, wound
 from bot.household import people as household
 from bot.household.expected import normal_now
+from bot.household.snooze import USUAL, snooze
 from bot.household.undo import REACH, last_source, take_back
 from bot.model.action import OwnHours
 from bot.model.chart import Chart, Person
 from bot.model.chat import Incoming
-from bot.model.effects import Due, Effects, Entry, Heard, NewPlan, OwnSetting, Rows, SetLanguage
+from bot.model.effects import Effects, Entry, Heard, NewPlan, OwnSetting, Rows, SetLanguage
 from bot.model.plan import Hours
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 from bot.plan.prompts import rebuild
+from bot.standing.standing import End, Over
 
 COMMANDS: dict[str, frozenset[str]] = {
     "undo": frozenset({"undo", "deshacer", "borrar", "take it back"}),
@@ -38,9 +39,10 @@ COMMANDS: dict[str, frozenset[str]] = {
 }
 """Whole messages that ask something of the bot itself, plain letters."""
 
-ADMIN = frozenset({"menu", "hours", "leave", "forget"})
-"""Wishes about the chat itself, which stand in no one's way."""
-PAUSE = timedelta(hours=1)
+ADMIN = frozenset({"leave", "forget"})
+"""Wishes to go, which stand in no one's way; the rest waits while an emergency is open."""
+OF_THE_LIVING = frozenset({"next", "normal", "later", "hours", "menu"})
+"""Wishes that make no sense any more for one that has died."""
 MORNINGS, EVENINGS = (6, 7, 8, 9, 10), (18, 19, 20, 21)
 WANTS = ("all", "doses", "care")
 """What a person may want: everything, only doses, or everything but doses."""
@@ -72,7 +74,10 @@ def carry_out(
         household.invite(ctx, out, chart, person)
         return True
     rows: Rows = ()
-    if wish == "next":
+    mode = ctx.standing(chart).mode
+    if isinstance(mode, Over) and mode.reason is not End.ended and wish in OF_THE_LIVING:
+        text = words.say("death_after", lang, phone=both_phones(ctx, lang))
+    elif wish == "next":
         text = household.what_next(ctx, chart, lang)
     elif wish == "normal":
         text = normal_now(ctx, chart, lang)
@@ -82,7 +87,7 @@ def carry_out(
         text = f"{words.say('menu', lang)}\n{both_phones(ctx, lang)}"
         rows = household.menu_buttons(ctx, person.chat, chart, lang)
     elif wish == "later":
-        text = _pause(ctx, out, chart, lang)
+        text = snooze(ctx, out, chart, person, ctx.now + USUAL)
     elif wish == "hours":
         text, rows = words.say("hours_ask", lang), _hour_buttons(ctx, chart, person)
     elif wish in ("leave", "forget"):
@@ -125,17 +130,6 @@ def _undo(ctx: AtHome, out: Effects, chart: Chart, person: Person) -> None:
         )
     else:
         take_back(ctx, out, chart, person, source)
-
-
-def _pause(ctx: AtHome, out: Effects, chart: Chart, lang: Lang) -> str:
-    """Remind in an hour of what waits now."""
-    asked = chart.asked(ctx.now)
-    if not asked:
-        return ctx.words.say("nothing_open", lang)
-    at = ctx.now + PAUSE
-    key, data = f"remind:{asked[0].id}", {"prompt": asked[0].id, "asked": True}
-    out.add(Due(key, "remind", at, chart.id, data))
-    return ctx.words.say("paused_until", lang, at=when(chart.local(at), chart.local(ctx.now), lang))
 
 
 def _hour_buttons(ctx: AtHome, chart: Chart, person: Person) -> Rows:

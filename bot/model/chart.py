@@ -10,7 +10,7 @@ from zoneinfo import ZoneInfo
 
 from .chat import Media
 from .healing import Healing
-from .hold import Hold
+from .hold import FromDeath, Hold
 from .ids import HOSPITAL
 from .observation import Noted
 from .plan import Item, Plan
@@ -112,6 +112,17 @@ class Case:
     policy: PagingStep
     body: dict[str, Any]
     acknowledged_by: str | None = None
+
+    @property
+    def tells_death(self) -> bool:
+        """Whether the family told in it that the patient has died."""
+        return tells_death(self.body)
+
+
+def tells_death(body: Mapping[str, Any]) -> bool:
+    """Whether a case with these entries holds the word of a death."""
+    seen = (one for entry in body.get("entries", ()) for one in entry["seen"])
+    return any(one["about"] == "life" for one in seen)
 
 
 @dataclass(frozen=True, slots=True)
@@ -245,6 +256,11 @@ class Chart:
         """Whether the course has ended, by whatever."""
         return self.state in ("ended", "died")
 
+    @property
+    def said_dead(self) -> bool:
+        """Whether it was told that the patient has died, by the family or by staff."""
+        return self.state == "died" or any(isinstance(h.cause, FromDeath) for h in self.holds)
+
     def day(self, now: datetime) -> int:
         """Days since surgery on the patient's own calendar."""
         return (now.astimezone(ZoneInfo(self.plan.zone)).date() - self.plan.surgery).days
@@ -360,6 +376,7 @@ class RosterLine:
     enrolled_at: datetime
     last_heard: datetime | None
     cases: tuple[Case, ...] = ()
+    holds: tuple[Hold, ...] = ()
 
     @property
     def under_way(self) -> bool:

@@ -107,7 +107,8 @@ class LastDose:
 
 @dataclass(frozen=True, slots=True)
 class WhyChange:
-    """Why is the plan to be changed? ``code`` is the change; asked under ``message``."""
+    """Why is the plan to be changed? ``code`` is the change; asked under ``message``, or in
+    a message of its own (``message`` is 0), whose buttons name the ``key``."""
 
     key: str
     patient: int
@@ -119,22 +120,26 @@ class WhyChange:
 
 @dataclass(frozen=True, slots=True)
 class MedicineOrder:
-    """A medicine that is to be ordered (``medicine`` as JSON), until a reason is given."""
+    """A medicine that is to be ordered (``medicine`` as JSON), until a reason is given; one
+    outside what is stated waits for a clinician's ``confirmed`` first."""
 
     key: str
     patient: int
     medicine: dict[str, Any]
     at: datetime
+    confirmed: bool = True
     kind: Literal["medicine"] = "medicine"
 
 
 @dataclass(frozen=True, slots=True)
 class OrderToConfirm:
-    """An order (``plan`` as JSON) that a clinician must look at before it is kept."""
+    """An order (``plan`` as JSON) that a clinician must look at before it is kept; ``notes``
+    are what else is worth a look."""
 
     key: str
     plan: dict[str, Any]
     at: datetime
+    notes: tuple[str, ...] = ()
     kind: Literal["order"] = "order"
 
 

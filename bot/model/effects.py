@@ -201,7 +201,9 @@ class Invite:
 
 @dataclass(frozen=True, slots=True)
 class NewPatient:
-    """A patient to enrol, with the prompts of the whole course and the first link."""
+    """A patient to enrol, with the prompts of the whole course and the first link.
+
+    ``log``: what its log holds from the start, whose patient it is not known yet."""
 
     plan: Plan
     protocol: Protocol
@@ -212,6 +214,7 @@ class NewPatient:
     silence_at: datetime
     end_at: datetime
     wounds: tuple[tuple[int, datetime], ...] = ()  # day, when how it healed is asked
+    log: tuple[Entry, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -50,6 +50,11 @@ def tap_source(update: int) -> SourceId:
     return SourceId(f"tap:{update}")
 
 
+def is_tap(source: str) -> bool:
+    """Whether a statement came from the press of a button."""
+    return source.startswith("tap:")
+
+
 def picture_source(picture: int) -> SourceId:
     """A picture or film that answered a line."""
     return SourceId(f"picture:{picture}")

@@ -60,9 +60,21 @@ class AboutChange:
     key: str
 
 
-Topic = AboutCase | AboutPatient | AboutPrompt | AboutUnclear | AboutWound | AboutChange
+@dataclass(frozen=True, slots=True)
+class AboutQuestion:
+    """A question that is open in the chat, by its key: the reply answers this one."""
+
+    code: ClassVar[str] = "question"
+    patient: int
+    key: str
+
+
+Topic = (
+    AboutCase | AboutPatient | AboutPrompt | AboutUnclear | AboutWound | AboutChange | AboutQuestion
+)
 TOPICS: Coding[Topic] = Coding(
-    (AboutCase, AboutPatient, AboutPrompt, AboutUnclear, AboutWound, AboutChange), ":"
+    (AboutCase, AboutPatient, AboutPrompt, AboutUnclear, AboutWound, AboutChange, AboutQuestion),
+    ":",
 )
 
 
@@ -75,6 +87,7 @@ def patient_of(topic: Topic | None) -> int | None:
             | AboutUnclear(patient=patient)
             | AboutWound(patient=patient)
             | AboutChange(patient=patient)
+            | AboutQuestion(patient=patient)
         ):
             return patient
         case _:

@@ -7,9 +7,10 @@ prompts that the chat sends.
 from __future__ import annotations
 
 from collections import Counter, defaultdict
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, time, timedelta
+from typing import Protocol as Shape
 
 from bot.model.plan import Item, Medicine, Plan, Prompt
 from bot.model.protocol import Protocol
@@ -90,17 +91,51 @@ class Fridge:
     footer: str
 
 
-def fridge(plan: Plan, protocol: Protocol, lang: Lang, clinic: Clinic | None = None) -> Fridge:
-    """The page for a plan. Without ``clinic`` the phones are lines to fill in.
+class Keeps(Shape):
+    """Says what is held back of a patient's plan for now (``bot.standing.Standing``)."""
+
+    def is_held(self, item: Item) -> bool:
+        """Whether a line is."""
+
+    def holds_on_medicine(self, med: str) -> Sequence[object]:
+        """What holds a medicine back."""
+
+
+class NothingHeld:
+    """A patient of whom nothing is held: the order of one who has not come yet."""
+
+    def is_held(self, item: Item) -> bool:
+        """Never."""
+        del item
+        return False
+
+    def holds_on_medicine(self, med: str) -> Sequence[object]:
+        """Nothing."""
+        del med
+        return ()
+
+
+def fridge(
+    plan: Plan,
+    protocol: Protocol,
+    lang: Lang,
+    clinic: Clinic | None = None,
+    keeps: Keeps | None = None,
+) -> Fridge:
+    """The page for a plan. Without ``clinic`` the phones are lines to fill in. What is held
+    stands there as held, with no box to tick.
 
     Walks are the longest of each week: what is told may keep them shorter.
     """
     coming = prompts(plan, protocol)
     home = (plan.home.date() - plan.surgery).days
     shown = range(home, home + TICKED_DAYS)
-    timed = [*_doses(plan, coming, shown, lang), *_sessions(plan, coming, shown, lang)]
+    keeps = keeps or NothingHeld()
+    timed = [
+        *_doses(plan, coming, shown, lang, keeps), *_sessions(plan, coming, shown, lang, keeps)
+    ]  # fmt: skip
     timed.sort(key=lambda row: row.when if row.when[0].isdigit() else "by day")
-    rows = [*timed, *_as_needed(plan, lang)]
+    rows = [*timed, *_as_needed(plan, lang, keeps)]
     weeks = tuple(_weeks(plan, protocol, lang))
     about = (
         plan.procedure,
@@ -115,10 +150,18 @@ def fridge(plan: Plan, protocol: Protocol, lang: Lang, clinic: Clinic | None = N
         days=tuple((day, plan.surgery + timedelta(days=day)) for day in shown),
         rows=tuple(rows),
         milestones=tuple(_milestones(plan, protocol, lang)),
-        weeks_head=(words.WALK_WEEKS if weeks[0].minutes else words.REST_WEEKS).say(lang),
+        weeks_head=_weeks_head(weeks, rows, lang),
         weeks=weeks,
         footer=words.FOOTER.say(lang, clinician=plan.clinician),
     )
+
+
+def _weeks_head(weeks: Sequence[Week], rows: Sequence[Row], lang: Lang) -> str:
+    """What stands over the weeks; their minutes are not for now while walks are held."""
+    head = (words.WALK_WEEKS if weeks[0].minutes else words.REST_WEEKS).say(lang)
+    on_hold = words.ON_HOLD.say(lang)
+    held = any(row.head == words.WALKS.say(lang) and row.rest == on_hold for row in rows)
+    return f"{head} · {on_hold}" if held else head
 
 
 def _phones(clinic: Clinic | None, lang: Lang) -> tuple[Phone, Phone]:
@@ -132,7 +175,14 @@ def _phones(clinic: Clinic | None, lang: Lang) -> tuple[Phone, Phone]:
     )
 
 
-def _doses(plan: Plan, coming: Iterable[Prompt], shown: range, lang: Lang) -> Iterator[Row]:
+def _held(row: Row, lang: Lang) -> Row:
+    """The row of what is held: no box, and no amount that somebody could go by."""
+    return Row(row.when, row.head, words.ON_HOLD.say(lang), frozenset())
+
+
+def _doses(
+    plan: Plan, coming: Iterable[Prompt], shown: range, lang: Lang, keeps: Keeps
+) -> Iterator[Row]:
     """A row for each medicine and time of day, in the order's own order."""
     days: dict[tuple[str, time], set[int]] = defaultdict(set)
     last: dict[str, date] = {}
@@ -146,15 +196,17 @@ def _doses(plan: Plan, coming: Iterable[Prompt], shown: range, lang: Lang) -> It
         for (name, at), due in sorted(days.items()):
             if name == medicine.name and due & set(shown):
                 rest = _amount(plan, medicine, last[name], shown, lang)
-                yield Row(f"{at:%H:%M}", name, rest, frozenset(due))
+                row = Row(f"{at:%H:%M}", name, rest, frozenset(due))
+                yield _held(row, lang) if keeps.holds_on_medicine(name) else row
 
 
-def _as_needed(plan: Plan, lang: Lang) -> Iterator[Row]:
+def _as_needed(plan: Plan, lang: Lang, keeps: Keeps) -> Iterator[Row]:
     """Medicines that nobody is prompted for."""
     for medicine in plan.medicines:
         if medicine.as_needed:
             rest = plain(medicine, plan.hours, lang)
-            yield Row(words.IF_NEEDED.say(lang), medicine.name, rest, frozenset())
+            row = Row(words.IF_NEEDED.say(lang), medicine.name, rest, frozenset())
+            yield _held(row, lang) if keeps.holds_on_medicine(medicine.name) else row
 
 
 def _amount(plan: Plan, medicine: Medicine, last: date, shown: range, lang: Lang) -> str:
@@ -169,7 +221,9 @@ def _amount(plan: Plan, medicine: Medicine, last: date, shown: range, lang: Lang
     return ", ".join(parts)
 
 
-def _sessions(plan: Plan, coming: Iterable[Prompt], shown: range, lang: Lang) -> Iterator[Row]:
+def _sessions(
+    plan: Plan, coming: Iterable[Prompt], shown: range, lang: Lang, keeps: Keeps
+) -> Iterator[Row]:
     """Packs, massage, walks, and the cone for the night; each at its commonest time."""
     days: dict[tuple[str, str], set[int]] = defaultdict(set)
     times: dict[tuple[str, str], Counter[time]] = defaultdict(Counter)
@@ -190,12 +244,9 @@ def _sessions(plan: Plan, coming: Iterable[Prompt], shown: range, lang: Lang) ->
         head, rest = _named(item, lang)
         # Walks are asked about once, at night, but done over the day.
         hour = f"{times[key].most_common(1)[0][0]:%H:%M}"
-        yield Row(
-            words.BY_DAY.say(lang) if item.asks == "walk" else hour,
-            head,
-            rest,
-            frozenset(days[key]),
-        )
+        when = words.BY_DAY.say(lang) if item.asks == "walk" else hour
+        row = Row(when, head, rest, frozenset(days[key]))
+        yield _held(row, lang) if keeps.is_held(item) else row
 
 
 def _named(item: Item, lang: Lang) -> tuple[str, str]:

@@ -40,6 +40,7 @@ RED_FLAGS = (
 """The red flags that are emergencies (``flows/red-flags.yaml``), in an owner's words."""
 TWO_WEEKS = Text(en="Tick when done", es="Marque lo hecho")
 DAY = Text(en="day", es="día")
+ON_HOLD = Text(en="ON HOLD: not until we say so", es="EN ESPERA: no antes de que avisemos")
 IF_NEEDED = Text(en="if needed", es="si hace falta")
 BY_DAY = Text(en="by day", es="de día")
 WITH_FOOD = Text(en="with food", es="con comida")

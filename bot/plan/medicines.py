@@ -38,6 +38,7 @@ __all__ = [
     "confirm",
     "needs_confirmation",
     "needs_confirmation_of",
+    "stop_signs",
     "with_order",
 ]
 
@@ -61,7 +62,8 @@ def needs_confirmation_of(
     under way: as for a whole order, and what is far from the plan's present order of it."""
     unconfirmed = medicine.model_copy(update={"confirmed_by": None})
     made = with_order(plan, unconfirmed)
-    place = len(made.medicines) - 1
+    names = [one.name.casefold() for one in made.medicines]
+    place = names.index(medicine.name.casefold())
     found = [one for one in needs_confirmation(made, formulary) if one.place == place]
     drug = formulary.find(medicine.name)
     for before in plan.medicines:
@@ -74,14 +76,20 @@ def needs_confirmation_of(
 def with_order(plan: Plan, medicine: Medicine) -> Plan:
     """The plan with a new medicine, or with a changed order of one that it has.
 
-    What is withheld stays so: a new order is no word on whether to go on with it.
+    What is withheld stays so: a new order is no word on whether to go on with it. A changed
+    order keeps its place, which buttons that wait elsewhere name it by, and its name, by
+    which the doses given so far are known.
     """
-    name = medicine.name.casefold()
-    others = tuple(one for one in plan.medicines if one.name.casefold() != name)
-    before = next((one for one in plan.medicines if one.name.casefold() == name), None)
-    if before is not None:
-        medicine = medicine.model_copy(update={"withheld": before.withheld})
-    return Plan.model_validate({**dict(plan), "medicines": (*others, medicine)})
+    names = [one.name.casefold() for one in plan.medicines]
+    medicines = list(plan.medicines)
+    if medicine.name.casefold() in names:
+        place = names.index(medicine.name.casefold())
+        before = medicines[place]
+        same = {"withheld": before.withheld, "name": before.name}
+        medicines[place] = medicine.model_copy(update=same)
+    else:
+        medicines.append(medicine)
+    return Plan.model_validate({**dict(plan), "medicines": tuple(medicines)})
 
 
 def needs_confirmation(plan: Plan, formulary: Formulary) -> list[DoseFinding]:
@@ -109,6 +117,18 @@ def cautions_for(plan: Plan, formulary: Formulary) -> list[Text]:
                 if plan.species in caution.species:
                     found[caution.text] = None
     return list(found)
+
+
+def stop_signs(plan: Plan, formulary: Formulary) -> list[tuple[str, Text]]:
+    """For the household: each medicine whose class has signs at which it is stopped, by its
+    name in the plan. One text that several share stands once, with all their names."""
+    found: dict[Text, list[str]] = {}
+    for medicine in plan.medicines:
+        drug = formulary.find(medicine.name)
+        for caution in formulary.classes[drug.drug_class].cautions if drug is not None else ():
+            if plan.species in caution.species:
+                found.setdefault(caution.text, []).append(medicine.name)
+    return [(", ".join(names), text) for text, names in found.items()]
 
 
 class _Check:

@@ -190,9 +190,9 @@ def _activity(check: _Check, path: Path, activity: Activity) -> None:
         if species not in check.protocol.species:
             what = f"{activity.id} is for a {species}, the protocol is not"
             check.say((*path, "species"), what, "Take it away here, or add it at the top")
-    if len(activity.choices) > 5:
+    if len(activity.choices) > 6:
         what = f"{activity.id} has {len(activity.choices)} buttons"
-        check.say((*path, "choices"), what, "Five are enough for one thumb")
+        check.say((*path, "choices"), what, "Six are enough for one thumb")
     ids = {choice.id for choice in activity.choices}
     if activity.kind == "session" and not {"done", "skipped"} <= ids:
         what = f"{activity.id} needs the choices done and skipped"

@@ -8,6 +8,7 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from bot.model.chart import WoundCheck
+from bot.model.hold import Hold
 from bot.model.ids import EventId
 from bot.model.observation import Noted, Observation
 from bot.model.plan import Item, Plan
@@ -154,6 +155,7 @@ class WholeRecord:
     wounds: tuple[WoundCheck, ...]
     log: tuple[Record, ...]
     head: Head | None
+    holds: tuple[Hold, ...] = ()  # those that stand
 
     @property
     def zone(self) -> ZoneInfo:

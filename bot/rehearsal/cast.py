@@ -216,7 +216,9 @@ class Cast:
         menu = next((one for one in self.world.newest(GROUP) if one.sent is not None), None)
         if menu is None or menu.number < before:
             return
-        if not (self._press(who, menu, self._says(group)) and self._press(who, menu, change)):
+        # Of one that has died, or is said to have, there is only the course as a whole.
+        self._press(who, menu, self._says(group))
+        if not self._press(who, menu, change):
             return
         if why:
             self.world.write(who, user, GROUP, why, reply_to=menu.number)

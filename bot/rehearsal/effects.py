@@ -320,6 +320,8 @@ def _(change: o.NewPatient, tables: Tables, now: datetime) -> None:
         log(tables, "ended", change.by, f"continued as patient {id}", now, old.id)
     text = f"{plan.patient}: {plan.procedure}, protocol {plan.protocol} {plan.protocol_version}"
     log(tables, "enrolled", change.by, text, now, id)
+    for one in change.log:
+        log(tables, one.kind, one.author, one.text, now, id, one.data)
 
 
 @_keep.register

@@ -28,7 +28,7 @@ from .tables import Entry, PatientRow, Tables
 BACK, AHEAD = timedelta(hours=60), timedelta(hours=36)
 DOSES = timedelta(days=8)
 CHANGEABLE = timedelta(days=7)
-WRITTEN = ("staff", "note", "plan", "ended", "left", "link", "desk")
+WRITTEN = ("staff", "note", "plan", "hold", "release", "ended", "left", "link", "desk")
 """Entries that a message of staff may have led to."""
 
 
@@ -149,6 +149,7 @@ class Kept:
                     RosterLine(
                         row.id, chart.plan, chart.protocol, chart.state, chart.enrolled_at,
                         chart.last_heard, tuple(sorted(cases, key=lambda case: case.deadline)),
+                        chart.holds,
                     )
                 )  # fmt: skip
         return tuple(found)

@@ -2,17 +2,22 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import date, datetime, timedelta
 from functools import cache
 from importlib.resources import files
 
 import yaml
 
-from bot.context.words import Words, date_of
+from bot.context.words import Words, date_of, when
+from bot.model.hold import Hold
 from bot.model.observation import Observation
+from bot.model.plan import Plan
 from bot.model.text import Lang, Text
 from bot.model.vocabulary import TOPICS as VOCABULARY
 from bot.records.labels import TOPICS
+from bot.records.whole import WholeRecord
+from bot.standing.words import held_items, target_words, worth_saying
 
 _WEEKDAYS = {
     "en": ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"),
@@ -82,6 +87,21 @@ class Tongue:
     def urgency(self, name: str) -> str:
         """An urgency's name."""
         return self._words.say(f"urgency_{name}", self.lang)
+
+    def held(self, holds: Iterable[Hold], now: datetime, plan: Plan | None = None) -> str:
+        """What is on hold, in few words."""
+        said = worth_saying(hold for hold in holds if hold.stands(now))
+        each = (target_words(hold.target, self.lang, self._words, plan) for hold in said)
+        return ", ".join(dict.fromkeys(each))
+
+    def held_why(self, record: WholeRecord, now: datetime) -> list[str]:
+        """Each thing that is on hold, since when and why."""
+        holds = [hold for hold in record.holds if hold.stands(now)]
+        here = record.local(now)
+        return held_items(
+            holds, record.plan, self.lang, self._words,
+            lambda at: when(record.local(at), here, self.lang),
+        )  # fmt: skip
 
     def date(self, on: date) -> str:
         """A date with its weekday: Tue 4 Mar."""

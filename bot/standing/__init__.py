@@ -25,7 +25,7 @@ from .standing import (
     Standing,
     standing,
 )
-from .words import cause_words, hold_notice, target_words, why
+from .words import cause_words, held_items, hold_notice, target_words, worth_saying
 
 __all__ = [
     "CaseFacts",
@@ -51,6 +51,7 @@ __all__ = [
     "covered",
     "default_holds",
     "gate",
+    "held_items",
     "hold_notice",
     "holds_after",
     "holds_in",
@@ -61,5 +62,5 @@ __all__ = [
     "release",
     "standing",
     "target_words",
-    "why",
+    "worth_saying",
 ]

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
+from datetime import datetime
 from typing import Final, Protocol
 
 from bot.model.hold import (
     AntiInflammatories,
+    ByAnswer,
+    ByMouth,
     Cause,
+    Everything,
     FromDeath,
     FromEmergency,
     FromFinding,
@@ -21,8 +25,9 @@ from bot.model.plan import Plan
 from bot.model.text import Lang
 
 from .holds import covered
-from .standing import Standing
 
+WORDS: Final = 80
+"""Characters of somebody's words in a list of what is held."""
 _AND: Final = {"en": " and ", "es": " y "}
 
 
@@ -50,26 +55,58 @@ def cause_words(cause: Cause, lang: Lang, words: Says) -> str:
     match cause:
         case FromFinding(because=because):
             return because.say(lang)
-        case FromStaff(words=said):
-            key = "hold_why_staff_words" if said else "hold_why_staff"
-            return words.say(key, lang, words=said) if said else words.say(key, lang)
+        case FromStaff():
+            return words.say("hold_why_staff", lang)
         case FromEmergency():
             return words.say("hold_why_emergency", lang)
         case FromDeath():
             return words.say("hold_why_death", lang)
 
 
-def why(standing: Standing, target: Target, lang: Lang, words: Says) -> str:
-    """Why ``target`` is held, every reason once; empty when it is not."""
-    holds = standing.holds_on_target(target)
-    return _joined((cause_words(hold.cause, lang, words) for hold in holds), lang)
+def worth_saying(holds: Iterable[Hold]) -> list[Hold]:
+    """The holds without those that a wider one says already, and without one that only waits
+    for an answer where the same thing waits for a clinician."""
+    each = list(holds)
+    targets = {hold.target for hold in each}
+    lasting = {hold.target for hold in each if not isinstance(hold.ends, ByAnswer)}
+    if Everything() in targets:
+        each = [hold for hold in each if hold.target == Everything()]
+    elif ByMouth() in targets:
+        each = [h for h in each if not isinstance(h.target, HeldMedicine | AntiInflammatories)]
+    return [h for h in each if not (isinstance(h.ends, ByAnswer) and h.target in lasting)]
 
 
 def hold_notice(holds: Sequence[Hold], plan: Plan, lang: Lang, words: Says, phone: str) -> str:
     """What is held, said once to the household: ``phone`` is whom to phone, name and number."""
+    holds = worth_saying(holds)
     what = _joined((target_words(hold.target, lang, words, plan) for hold in holds), lang)
     because = _joined((cause_words(hold.cause, lang, words) for hold in holds), lang)
     return words.say("hold_notice", lang, name=plan.patient, what=what, why=because, phone=phone)
+
+
+def held_items(
+    holds: Iterable[Hold], plan: Plan, lang: Lang, words: Says, since: Callable[[datetime], str]
+) -> list[str]:
+    """For staff, each thing that is held once, with since when and why; ``since`` writes a
+    moment."""
+    each: dict[Target, list[Hold]] = {}
+    for hold in worth_saying(holds):
+        each.setdefault(hold.target, []).append(hold)
+    return [
+        words.say(
+            "hold_item", lang, what=target_words(target, lang, words, plan),
+            at=since(min(hold.since for hold in same)),
+            why=_joined((_for_staff(hold.cause, lang, words) for hold in same), lang),
+        )
+        for target, same in each.items()
+    ]  # fmt: skip
+
+
+def _for_staff(cause: Cause, lang: Lang, words: Says) -> str:
+    """Why, with the name and the words of whoever of the practice said so."""
+    if not isinstance(cause, FromStaff):
+        return cause_words(cause, lang, words)
+    return f"{cause.name}: “{cause.words[:WORDS]}”" if cause.words else cause.name
 
 
 def _joined(parts: Iterable[str], lang: Lang) -> str:

@@ -210,6 +210,8 @@ def _(change: o.NewPatient, tx: Tx, now: datetime, by: Cause) -> None:
         log(tx, "ended", change.by, f"continued as patient {patient}", now, plan.continues, by=by)
     text = f"{plan.patient}: {plan.procedure}, protocol {plan.protocol} {plan.protocol_version}"
     log(tx, "enrolled", change.by, text, now, patient, json.loads(plan.model_dump_json()), by)
+    for one in change.log:
+        log(tx, one.kind, one.author, one.text, now, patient, one.data, by)
 
 
 @_keep.register

@@ -64,7 +64,7 @@ def _observation(text: str) -> Observation:
 
 
 @lru_cache(maxsize=4096)
-def _hold(text: str) -> Hold:
+def hold_of(text: str) -> Hold:
     return Hold.from_dict(json.loads(text))
 
 
@@ -184,7 +184,7 @@ def chart(tx: Tx, patient: int, now: datetime, prompt: int | None = None) -> Cha
         late_taps=tuple(
             _late_tap(one) for one in tx.all("due_of_kind", patient_id=patient, kind="given")
         ),
-        holds=tuple(_hold(one["body"]) for one in tx.all("holds_of", patient_id=patient)),
+        holds=tuple(hold_of(one["body"]) for one in tx.all("holds_of", patient_id=patient)),
     )
 
 
@@ -261,6 +261,9 @@ def roster(tx: Tx, *, ended: bool = False, wanted: str | None = None) -> tuple[R
     cases: dict[int, list[Case]] = {}
     for row in tx.all("cases_open"):
         cases.setdefault(row["patient_id"], []).append(_case(row))
+    holds: dict[int, list[Hold]] = {}
+    for row in tx.all("holds_standing"):
+        holds.setdefault(row["patient_id"], []).append(hold_of(row["body"]))
     return tuple(
         RosterLine(
             id=row["id"],
@@ -270,6 +273,7 @@ def roster(tx: Tx, *, ended: bool = False, wanted: str | None = None) -> tuple[R
             enrolled_at=moment(row["enrolled_at"]),
             last_heard=_maybe(row["last_heard_at"]),
             cases=tuple(cases.get(row["id"], ())),
+            holds=tuple(holds.get(row["id"], ())),
         )
         for row in (
             tx.all("patients", ended=int(ended))

@@ -13,6 +13,7 @@ from zoneinfo import ZoneInfo
 from bot.measures.course import Course
 from bot.model.chart import Member
 from bot.model.effects import Effects
+from bot.model.hold import Hold
 from bot.model.ids import Cause, MemberId
 from bot.model.observation import Observation
 from bot.model.urgency import Urgency
@@ -83,6 +84,7 @@ class Glance:
     given: int
     due: int
     rechecks: tuple[tuple[int, str], ...]
+    holds: tuple[Hold, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -361,6 +363,7 @@ def _glance(tx: Tx, patient: int, now: datetime) -> Glance:
         rechecks=tuple(
             sorted((spans[name], name) for name in ("recheck", "radiographs") if name in spans)
         ),
+        holds=tuple(load.hold_of(one["body"]) for one in tx.all("holds_of", patient_id=patient)),
     )
 
 

@@ -17,7 +17,7 @@ from bot.records.whole import Carer, CaseFile, Entry, Picture, Statement, WholeR
 
 from .audit import cause_of, head
 from .database import Row, Tx, moment
-from .load import plan_of, protocol_of, wound_of
+from .load import hold_of, plan_of, protocol_of, wound_of
 
 
 def whole(tx: Tx, patient: int) -> WholeRecord | None:
@@ -44,6 +44,7 @@ def whole(tx: Tx, patient: int) -> WholeRecord | None:
         wounds=tuple(wound_of(one) for one in tx.all("wounds_of", patient_id=patient)),
         log=log_of(tx, patient),
         head=head(tx),
+        holds=tuple(hold_of(one["body"]) for one in tx.all("holds_of", patient_id=patient)),
     )
 
 

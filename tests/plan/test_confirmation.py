@@ -233,8 +233,8 @@ def test_a_changed_order_takes_the_place_of_the_old_one_and_stays_stopped() -> N
     stopped = Withheld(since=datetime(2026, 3, 6, tzinfo=UTC))
     plan = patient(order("carprofen", mg=50, withheld=[stopped]), order("cephalexin", mg=500))
     made = with_order(plan, order("Carprofen", mg=75))
-    assert [m.name for m in made.medicines] == ["cephalexin", "Carprofen"]
-    assert made.medicines[1].withheld == (stopped,), "a new order is no word on going on"
+    assert [m.name for m in made.medicines] == ["carprofen", "cephalexin"]
+    assert made.medicines[0].withheld == (stopped,), "a new order is no word on going on"
     assert with_order(plan, order("tramadol", mg=50)).medicines[2].withheld == ()
 
 

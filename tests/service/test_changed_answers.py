@@ -243,7 +243,7 @@ async def test_a_changed_order_is_not_taken_and_the_clinician_is_told(canela: Bo
     message = standin.say(canela.nurse, canela.desk, order)
     await canela.stage.settle()
     before = len(canela.heard(canela.ines))
-    assert "Clinician's decision" in canela.case("gabapentin").labels
+    assert "Confirm this dose" in canela.case("gabapentin").labels
     await changes(canela, message, order.replace("1 c", "2 c"))
     told = canela.case("changes nothing")
     assert told.reply_to is message
@@ -251,7 +251,7 @@ async def test_a_changed_order_is_not_taken_and_the_clinician_is_told(canela: Bo
     assert len(canela.heard(canela.ines)) == before
 
 
-@pytest.mark.parametrize("command", ["/note she sounded calm", "/end Canela"])
+@pytest.mark.parametrize("command", ["/note she sounded calm", "/hold Canela walks"])
 async def test_what_a_command_did_stands(asked: Box, command: str) -> None:
     message = await answers(asked, command)
     await changes(asked, message, "never mind")

@@ -223,6 +223,11 @@ async def test_a_new_medicine_is_checked_and_then_asked_for(canela: Box) -> None
     await canela.staff_says(order.replace("every_hours: 12", "every_hours: twelve"))
     assert "medicine:3" in canela.case("Nothing was changed").words
     await canela.staff_says(order)
+    assert "no figures" in canela.case("Not ordered yet").words
+    await canela.staff_taps("Confirm this dose")
+    kept = next(r for r in await canela.log() if r.kind == "confirmed")
+    assert kept.author == "Kim, nurse"
+    assert "two capsules (200 mg)" in kept.text
     await canela.staff_taps("Clinician's decision")
     assert "new medicine: gabapentin" in canela.last(canela.ines).words
     await canela.to(4, 20)
@@ -364,10 +369,33 @@ async def test_an_order_outside_the_label_waits_for_a_clinician(practice: Box) -
     )
     asked = practice.case("not enrolled yet").words
     assert "520.304" in asked
+    assert "ordered 100 mg every 12 h; stated 50.04 mg" in asked
     assert not any("One-time link" in text for text in practice.on_desk())
-    await practice.staff_taps("Keep and enrol")
+    ola = await joins(practice, "Ola", "staff")
+    callback = practice.stage.standin.press(ola, practice.desk, "Keep and enrol", None)
+    await practice.stage.settle()
+    assert "clinician / administrator" in (practice.stage.standin.answer(callback) or "")
+    assert not any("One-time link" in text for text in practice.on_desk())
+    okafor = await joins(practice, "Dr Okafor", "clinician")
+    practice.stage.standin.press(okafor, practice.desk, "Keep and enrol", None)
+    await practice.stage.settle()
     assert "Bruno is enrolled" in practice.case("One-time link").words
-    assert "Order kept by Kim, nurse" in practice.case("Order kept").words
+    assert "Order kept by Dr Okafor" in practice.case("Order kept").words
+    kept = next(r for r in await practice.log() if r.kind == "confirmed")
+    assert kept.author == "Dr Okafor"
+    assert "ordered 100 mg every 12 h; stated 50.04 mg" in kept.text
+    assert [one["ordered_mg"] for one in kept.data["findings"]] == [100]
+
+
+async def joins(box: Box, name: str, role: str) -> User:
+    """Someone of the practice, by a link of their own."""
+    await box.staff_says(f"/staff add {name} {role}")
+    link = box.case(f"Link for {name}").words.split()[-1]
+    user = box.stage.standin.user(name)
+    box.stage.standin.start(user, link)
+    await box.stage.settle()
+    box.desk.members[user.id] = user
+    return user
 
 
 async def test_an_owners_code_makes_nobody_staff(canela: Box) -> None:
@@ -389,8 +417,10 @@ async def test_two_orders_that_wait_are_not_mixed_up(canela: Box) -> None:
         "every_hours: 12\nfirst_dose: 2026-03-07 20:00\ndays: 5"
     )
     await canela.staff_says(order.format(name="Canela", med="gabapentin"))
+    await canela.staff_taps("Confirm this dose")
     first = canela.case("Why?")
     await canela.staff_says(order.format(name="Luna", med="tramadol"))
+    await canela.staff_taps("Confirm this dose")
     await canela.staff_taps("Clinician's decision", first)
     assert "new medicine: gabapentin" in canela.last(canela.ines).words
     assert not any("tramadol" in text for text in canela.heard(canela.ines))

@@ -13,6 +13,7 @@ from bot.context.words import default_words
 from bot.model.hold import (
     AntiInflammatories,
     AtTime,
+    ByAnswer,
     ByMouth,
     Everything,
     FromDeath,
@@ -36,11 +37,12 @@ from bot.standing import (
     Paused,
     Standing,
     default_holds,
+    held_items,
     hold_notice,
     pain_deadline,
     standing,
     target_words,
-    why,
+    worth_saying,
 )
 from tests.standing.patients import (
     CEPHALEXIN,
@@ -203,18 +205,23 @@ def test_every_target_and_cause_has_words(lang: Lang) -> None:
         hold(AntiInflammatories()),
         hold(HeldMedicine("carprofen")),
     ]
-    said = hold_notice(some, PLAN, lang, WORDS, "the clinic, 555 0100")
     for one in some:
+        said = hold_notice([one], PLAN, lang, WORDS, "the clinic, 555 0100")
         assert target_words(one.target, lang, WORDS, PLAN) in said
-    assert "no more carprofen" in said
-    assert "555 0100" in said
-    assert "{" not in said
+        assert "555 0100" in said
+        assert "{" not in said
+        items = held_items([one], PLAN, lang, WORDS, str)
+        assert len(items) == 1
+        assert ("no more carprofen" in items[0]) == (one.cause == staff)
 
 
-def test_why_something_is_held_tells_each_reason_once() -> None:
-    now = active(hold(ByMouth()), hold(AntiInflammatories()), hold(Walks(), DEATH))
-    assert why(now, HeldMedicine("carprofen"), "en", WORDS) == "x"
-    assert why(now, Sessions(), "en", WORDS) == ""
+def test_a_wider_hold_speaks_for_those_within_it() -> None:
+    once = hold(AntiInflammatories(), ends=ByAnswer("vomited-once"))
+    again = hold(AntiInflammatories())
+    assert worth_saying([once, again]) == [again]
+    assert worth_saying([once, hold(Walks())]) == [once, hold(Walks())]
+    assert worth_saying([again, hold(ByMouth()), hold(Walks())]) == [hold(ByMouth()), hold(Walks())]
+    assert worth_saying([hold(ByMouth()), hold(Everything(), DEATH)]) == [hold(Everything(), DEATH)]
 
 
 def test_words_of_holds_keep_to_their_limits() -> None:

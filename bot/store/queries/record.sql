@@ -74,7 +74,7 @@ SELECT id, at, kind, author, text, data, event, person_id, member_id FROM log WH
 
 -- name: log_written
 SELECT at, patient_id, kind, text, data FROM log
-WHERE kind IN ('staff', 'note', 'plan', 'ended', 'left', 'link', 'desk')
+WHERE kind IN ('staff', 'note', 'plan', 'hold', 'release', 'ended', 'left', 'link', 'desk')
   AND at >= :since AND source = :source
 ORDER BY at, id;
 
@@ -101,6 +101,9 @@ ON CONFLICT (id) DO UPDATE SET body = excluded.body, since = excluded.since,
 -- name: hold_end
 UPDATE hold SET ended_at = :now, ended_by_member = :member, ended_by = :by
 WHERE id = :id AND patient_id = :patient_id AND ended_at IS NULL;
+
+-- name: holds_standing
+SELECT patient_id, body FROM hold WHERE ended_at IS NULL ORDER BY since, id;
 
 -- name: holds_of
 SELECT body FROM hold WHERE patient_id = :patient_id AND ended_at IS NULL ORDER BY since, id;
