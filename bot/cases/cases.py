@@ -290,7 +290,8 @@ def page_again(ctx: Context, out: Effects, chart: Chart, case: Case) -> None:
 
 
 def overdue(ctx: Context, out: Effects, chart: Chart, case: Case) -> None:
-    """The deadline has passed and nobody has answered: everybody in the chain hears it."""
+    """The deadline has passed and nobody has answered: everybody in the chain hears it, and
+    again by the end of each working day, so that no case is forgotten by who took it."""
     if case.state in ("answered", "closed"):
         return
     lang = ctx.clinic.language
@@ -298,7 +299,11 @@ def overdue(ctx: Context, out: Effects, chart: Chart, case: Case) -> None:
     head = case_head(ctx, chart, case, lang)
     first = ctx.words.say("case_overdue", lang, who=who, head=head)
     _send_case(ctx, out, chart, case, _everyone(ctx), first, "overdue")
-    out.add(Entry("case", "bot", first, chart.id, {"case": case.id, "state": "overdue"}))
+    again = deadline(ctx.clinic, Urgency.next_day, ctx.now)
+    out.add(
+        Due(f"deadline:{case.id}", "deadline", again, chart.id, {"case": case.id}),
+        Entry("case", "bot", first, chart.id, {"case": case.id, "state": "overdue"}),
+    )
 
 
 def _send_case(

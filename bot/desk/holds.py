@@ -7,18 +7,17 @@ was left out, and keeps the gap between two doses.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import datetime
 
 from bot.cases.holding import hold_entry
 from bot.context.contexts import AtDesk
 from bot.context.words import when
 from bot.desk.board import split_name
-from bot.dosing.dosing import medicine_of
-from bot.dosing.released import freed_lines
+from bot.dosing.order import medicine_of
+from bot.dosing.released import come_again
 from bot.model.action import OnHold, OnPlan
 from bot.model.chart import Chart, Member
 from bot.model.chat import Button, Incoming
-from bot.model.effects import Effects, EndHold, Entry, Mark, MoveLine, PutHold, Rows
+from bot.model.effects import Effects, EndHold, Entry, PutHold, Rows
 from bot.model.evolve import evolve
 from bot.model.hold import (
     AntiInflammatories,
@@ -37,7 +36,6 @@ from bot.model.ids import HoldId, MemberId
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
-from bot.plan.doses import Yes
 from bot.standing.holds import covered, release
 from bot.standing.standing import Emergency
 from bot.standing.words import target_words
@@ -226,7 +224,7 @@ def let_go(
         return
     meds = [name for one in gone for name in covered(one.target, chart.plan)]
     free = [name for name in dict.fromkeys(meds) if not standing.holds_on_medicine(name)]
-    again = _come_again(ctx, out, after, free)
+    again = come_again(ctx, out, after, free)
     for person in after.people:
         if person.reachable:
             said = ctx.words.say(
@@ -241,31 +239,6 @@ def let_go(
                 )
             topic = AboutPatient(chart.id)
             out.tell(person, Purpose.hold_notice, "\n".join(lines), patient=chart.id, topic=topic)
-
-
-def _come_again(
-    ctx: AtDesk, out: Effects, chart: Chart, meds: Sequence[str]
-) -> list[tuple[str, datetime]]:
-    """A dose whose hour passed on hold, and that may still be given, comes now; else it is
-    said when the next one is due."""
-    found: list[tuple[str, datetime]] = []
-    for name in meds:
-        for line, verdict in freed_lines(chart, name, ctx.now):
-            if isinstance(verdict, Yes):
-                key = f"later:{line.item.id}"
-                out.add(
-                    Mark(line.id, "planned"),
-                    MoveLine(chart.id, line.id, key, ctx.now, chart.day(ctx.now)),
-                )
-                break
-        else:
-            coming = [
-                x for x in chart.doses(name)
-                if x.state == "planned" and x.item.slot_at and x.item.slot_at > ctx.now
-            ]  # fmt: skip
-            if coming and coming[0].item.slot_at:
-                found.append((name, coming[0].item.slot_at))
-    return found
 
 
 def ask_at_close(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:

@@ -6,7 +6,10 @@ where that is not plain it holds the next one and asks staff.
 
 from __future__ import annotations
 
-from datetime import datetime
+import re
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import datetime, timedelta
 
 from bot.context.contexts import Context
 from bot.context.words import clock, when
@@ -14,18 +17,23 @@ from bot.model.chart import Chart, Line
 from bot.model.effects import Effects, Entry, MoveLine
 from bot.model.finding import Finding
 from bot.model.hold import HeldMedicine, encode
+from bot.model.observation import Observation
 from bot.model.plan import Medicine
 from bot.model.text import Lang, Text
 from bot.model.urgency import Urgency
-from bot.plan.doses import AskStaff, DueAt, next_dose, too_close
+from bot.plan.doses import (
+    AskStaff,
+    DueAt,
+    NoMore,
+    Stopped,
+    TooEarly,
+    Yes,
+    as_needed,
+    too_close,
+)
 from bot.triage import dose_too_close
 
-
-def medicine_of(chart: Chart, med: str | None) -> Medicine | None:
-    """The plan's medicine of this name."""
-    if med is None:
-        return None
-    return next((m for m in chart.plan.medicines if m.name.casefold() == med.casefold()), None)
+from .order import WAITS, doses_of, medicine_of
 
 
 def after_given(
@@ -35,12 +43,12 @@ def after_given(
 
     Gives back what to tell the owner and what to raise with staff.
     """
-    medicine = medicine_of(chart, line.item.med)
-    if medicine is None:
+    doses = doses_of(chart, line.item.med, but=line.at)
+    if doses is None:
         return [], []
-    before = [at for at in chart.given(medicine.name) if at != line.at]
+    medicine = doses.medicine
     findings: list[Finding] = []
-    gap = too_close(medicine, _neighbours(before, given_at))
+    gap = too_close(medicine, _neighbours(doses.given, given_at))
     if gap is not None:
         findings.append(dose_too_close(medicine.name, gap, medicine.gap_hours))
     if ctx.standing(chart).holds_on_medicine(medicine.name):
@@ -50,8 +58,7 @@ def after_given(
     coming = _coming(chart, medicine, line)
     if not coming:
         return [], findings
-    slots = [one.item.slot_at for one in chart.doses(medicine.name) if one.item.slot_at]
-    result = next_dose(medicine, slots, sorted([*before, given_at]), ctx.now)
+    result = doses.next(ctx.now, given_at)
     following = coming[0]
     slot = following.item.slot_at or ctx.now
     fields = {
@@ -88,10 +95,15 @@ def after_given(
     if isinstance(result, AskStaff):
         findings.append(unsure_finding(medicine.name, result.why))
         return [ctx.words.say("dose_ask", lang, **fields)], findings
+    if line.state == "planned" and line.item.slot_at is not None:
+        # Given ahead of its prompt, which will not come: said, or it seems forgotten.
+        at = when(chart.local(slot), chart.local(ctx.now), lang)
+        counts = {**fields, "slot": clock(chart.local(line.item.slot_at)), "at": at}
+        return [ctx.words.say("dose_counts", lang, **counts)], findings
     return [], findings
 
 
-def _neighbours(given: list[datetime], at: datetime) -> list[datetime]:
+def _neighbours(given: Sequence[datetime], at: datetime) -> list[datetime]:
     """A dose with the ones just before and after it: an old close pair is told once."""
     before = [one for one in given if one <= at]
     after = [one for one in given if one > at]
@@ -99,36 +111,92 @@ def _neighbours(given: list[datetime], at: datetime) -> list[datetime]:
 
 
 _SO_LATE = Text(
-    en="the last one was given so late that the one after it does not fit any more.",
-    es="la última se dio tan tarde que la siguiente ya no cabe.",
+    en="The last one was given so late that the one after it does not fit any more.",
+    es="La última se dio tan tarde que la siguiente ya no cabe.",
 )
 
 
-def as_needed_too_close(chart: Chart, med: str | None, at: datetime) -> list[Finding]:
-    """A medicine given as needed has no slots: its gap is kept by what was told."""
+def after_unplanned(
+    ctx: Context, chart: Chart, med: str | None, at: datetime, lang: Lang
+) -> tuple[list[str], list[Finding]]:
+    """A dose of no slot was given: as needed, or of what is stopped. From when it may be given
+    again, in words, and what staff must know where it should not have been given."""
     medicine = medicine_of(chart, med)
-    if medicine is None or not medicine.as_needed:
-        return []
-    told = [
-        noted.at
+    if medicine is None or not (medicine.as_needed or medicine.is_withheld(at)):
+        return [], []
+    told = _told_given(chart, medicine)
+    findings: list[Finding] = []
+    match as_needed(chart.plan, medicine, told, at):
+        case TooEarly() if told:
+            apart = min(abs(at - one) for one in told) / timedelta(hours=1)
+            least = max(medicine.every_hours, medicine.gap_hours)
+            findings.append(dose_too_close(medicine.name, apart, least))
+        case Yes() | TooEarly():
+            pass
+        case Stopped() | NoMore() | AskStaff():
+            findings.append(_not_ordered_now(medicine.name))
+    if findings:
+        words = ctx.words.say("dose_hold", lang, name=chart.name, med=medicine.name)
+        return [words], findings
+    match as_needed(chart.plan, medicine, [*told, at], max(at, ctx.now)):
+        case TooEarly(not_before=again):
+            told_at = when(chart.local(again), chart.local(ctx.now), lang)
+            key = "dose_as_needed"
+            return [ctx.words.say(key, lang, name=chart.name, med=medicine.name, at=told_at)], []
+        case _:
+            return [], []
+
+
+def _told_given(chart: Chart, medicine: Medicine) -> list[datetime]:
+    """When it was given, as far as it was told; an hour that was told is that hour."""
+    return sorted(
+        noted.at if noted.observation.at is None else chart.wall(noted.at, noted.observation.at)
         for noted in chart.history
         if noted.observation.about == "dose"
         and noted.observation.value == "given"
         and noted.observation.med == medicine.name
-    ]
-    gap = too_close(medicine, [*told[-3:], at])
-    return [dose_too_close(medicine.name, gap, medicine.gap_hours)] if gap is not None else []
+    )
+
+
+def _not_ordered_now(med: str) -> Finding:
+    return Finding(
+        rule="dose-not-ordered-now",
+        urgency=Urgency.same_day,
+        matter="dose",
+        because=Text(
+            en=f"{med} was given though it is not ordered now: stopped, over, or all given",
+            es=f"se dio {med} aunque ahora no está indicado: suspendido, terminado o completo",
+        ),
+    )
+
+
+_AGAIN = re.compile(r"\b(again|another|more|otra vez|de nuevo|otra|m[aá]s)\b", re.IGNORECASE)
+_TWICE = re.compile(r"\b(twice|two|double|both|dos|doble|2)\b", re.IGNORECASE)
+
+
+def given_again(chart: Chart, seen: Observation, text: str, now: datetime) -> Observation:
+    """ "Gave it again". Of a medicine given as needed it is one more dose and not two at once:
+    whether it came too soon, its interval says. Of another, inside the gap, it is a second."""
+    medicine = medicine_of(chart, seen.med)
+    if medicine is None or seen.at is not None or not _AGAIN.search(text):
+        return seen
+    if medicine.as_needed:
+        once = seen.value == "doubled" and not _TWICE.search(text)
+        return replace(seen, value="given", count=None) if once else seen
+    gap = timedelta(hours=medicine.gap_hours)
+    close = any(abs(now - at) < gap for at in chart.given(medicine.name))
+    return replace(seen, value="doubled", count=None) if seen.value == "given" and close else seen
 
 
 def unsure_finding(med: str, why: Text) -> Finding:
-    """The next dose's time is not plain: a person must say."""
+    """The next dose's time is not plain: a person must say. The reason follows "because"."""
     return Finding(
         rule="dose-time-unsure",
         urgency=Urgency.same_day,
         matter="dose",
         because=Text(
-            en=f"When to give the next {med} is not plain: {why.en} The next dose is on hold.",
-            es=f"No está claro cuándo toca {med}: {why.es} La próxima dosis queda en espera.",
+            en=f"it is not plain when to give the next {med}. {why.en.removesuffix('.')}",
+            es=f"no está claro cuándo toca {med}. {why.es.removesuffix('.')}",
         ),
         holds=(encode(HeldMedicine(med)),),
     )
@@ -140,8 +208,8 @@ def _given_on_hold(med: str) -> Finding:
         urgency=Urgency.same_day,
         matter="dose",
         because=Text(
-            en=f"{med} was given although the owner had been asked to wait with it.",
-            es=f"Se dio {med} aunque se había pedido esperar.",
+            en=f"{med} was given although the owner had been asked to wait with it",
+            es=f"se dio {med} aunque se había pedido esperar",
         ),
     )
 
@@ -209,9 +277,29 @@ def line_behind(chart: Chart, med: str, now: datetime) -> Line | None:
 
 
 TOO_MUCH = Text(
-    en="too much may have been given too close together.",
-    es="puede que se haya dado demasiado y muy junto.",
+    en="Too much may have been given too close together.",
+    es="Puede que se haya dado demasiado y muy junto.",
 )
+
+
+def served(chart: Chart, line: Line, at: datetime) -> Line:
+    """The line that a dose given ``at`` counts for: the one that it was told of, unless it
+    was given so late that it is the one after it, and may be, by the pure rules."""
+    doses, slot = doses_of(chart, line.item.med), line.item.slot_at
+    if doses is None or slot is None:
+        return line
+    later = [
+        (abs(theirs - at), one, theirs)
+        for one in doses.lines
+        if one.state in ("planned", *WAITS)
+        and (theirs := one.item.slot_at) is not None
+        and slot < theirs
+        and abs(theirs - at) < abs(slot - at)
+    ]
+    if not later:
+        return line
+    _, nearest, theirs = min(later, key=lambda each: each[0])
+    return nearest if isinstance(doses.may(theirs, at), Yes) else line
 
 
 def _coming(chart: Chart, medicine: Medicine, line: Line) -> list[Line]:

@@ -7,9 +7,10 @@ from datetime import datetime, timedelta
 
 from bot.model.chart import Chart, LateTap, Line
 from bot.model.hold import Hold
+from bot.plan import doses as pure
 from bot.standing.standing import Standing
 
-from .dosing import medicine_of
+from .order import Doses, doses_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,37 +34,76 @@ class TooSoon:
 
 
 @dataclass(frozen=True, slots=True)
+class Unsure:
+    """When the next one is due is for staff to say."""
+
+
+@dataclass(frozen=True, slots=True)
+class Served:
+    """A dose that was told otherwise counts for this slot already."""
+
+
+@dataclass(frozen=True, slots=True)
 class AskedWhen:
     """A dose of it was tapped late, and it is not told yet when it was given."""
 
     tap: LateTap
 
 
-WhyNot = Held | Stopped | TooSoon | AskedWhen
+@dataclass(frozen=True, slots=True)
+class Past:
+    """It is too late to give it. Its buttons stay, to tell of one that was given."""
 
 
-def why_not(chart: Chart, standing: Standing, line: Line, now: datetime) -> WhyNot | None:
-    """Why this line has no button now; None when it may have one.
+WhyNot = Held | Stopped | TooSoon | Unsure | Served | AskedWhen
+Look = WhyNot | Past | None
+"""How a line that waits looks: without a button and why, only to be told of, or to be done."""
+
+
+def look(chart: Chart, standing: Standing, line: Line, now: datetime) -> Look:
+    """Whether this line may be done now, and if not, why.
 
     Never inside the minimum gap, never what is held or stopped, never beside a dose of
-    which it is still asked when it was given.
+    which it is still asked when it was given; and of one medicine at most one line is to
+    be done, the others of it only to be told of.
     """
     if holds := standing.holds_on(line.item):
         return Held(holds)
     if line.item.kind != "dose":
         return None
-    medicine = medicine_of(chart, line.item.med)
-    if medicine is None:
+    doses = doses_of(chart, line.item.med)
+    if doses is None:
         return Stopped() if line.item.med else None
-    if medicine.is_withheld(now):
-        return Stopped()
-    if (tap := asked_when(chart, medicine.name, now)) is not None:
+    if (tap := asked_when(chart, doses.medicine.name, now)) is not None:
         return AskedWhen(tap)
-    gap = timedelta(hours=medicine.gap_hours)
-    close = [at for at in chart.given(medicine.name) if abs(now - at) < gap]
-    if close:
-        return TooSoon(close[-1], close[-1] + gap)
-    return None
+    match doses.now(now):
+        case pure.Stopped():
+            return Stopped()
+        case pure.AskStaff():
+            return Unsure()
+        case pure.Give(slot=slot) if slot == line.item.slot_at:
+            return None
+        case pure.Give() | pure.TooEarly() | None:
+            return _too_soon(doses, now) or _past(doses, line)
+
+
+def why_not(chart: Chart, standing: Standing, line: Line, now: datetime) -> WhyNot | None:
+    """Why this line has no button now; None when it has one, be it only to tell of a dose."""
+    found = look(chart, standing, line, now)
+    return None if isinstance(found, Past) else found
+
+
+def _too_soon(doses: Doses, now: datetime) -> TooSoon | None:
+    gap = timedelta(hours=doses.medicine.gap_hours)
+    close = [at for at in doses.given if abs(now - at) < gap]
+    return TooSoon(close[-1], close[-1] + gap) if close else None
+
+
+def _past(doses: Doses, line: Line) -> Past | Served:
+    """Not for now: it may still be told of, unless one told otherwise was this one."""
+    slot, slots = line.item.slot_at, doses.slots
+    served = {min(slots, key=lambda each: abs(each - at)) for at in doses.given if slots}
+    return Served() if slot in served else Past()
 
 
 def asked_when(chart: Chart, med: str, now: datetime) -> LateTap | None:

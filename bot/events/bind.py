@@ -14,6 +14,7 @@ from datetime import timedelta
 from bot.context.contexts import AtDesk, AtHome, FellDue
 from bot.context.opening import next_opening
 from bot.context.phones import emergency_phones
+from bot.dosing.released import after_emergency
 from bot.household.emergency import open_emergency, stay_with_it, tell_the_others
 from bot.household.reshow import reshow
 from bot.model.chart import Chart
@@ -27,7 +28,7 @@ from bot.standing.gate import Draft, DraftLine, Passed, gate
 from bot.standing.holds import covered
 from bot.standing.of_chart import standing_of
 from bot.standing.pain import pain_deadline
-from bot.standing.standing import Emergency, Over, Standing
+from bot.standing.standing import Emergency, End, Over, Standing
 from bot.standing.words import hold_notice, target_words
 
 Event = AtHome | AtDesk | FellDue
@@ -43,6 +44,7 @@ def bind(ctx: Event, out: Effects) -> Effects:
         _say_held(ctx, out, before, after)
         _emergency(ctx, out, before, after)
         after = evolve(before, out.all, ctx.now)
+        after = after_emergency(ctx, out, before, after)
         reshow(ctx, out, before, after)
     return _through_the_gate(ctx, out)
 
@@ -151,6 +153,9 @@ def _through_the_gate(ctx: Event, out: Effects) -> Effects:
 
 
 def _gated(one: Tell, standings: dict[int, Standing], ctx: Event) -> Effect:
+    if _comes_after_death(ctx, one.patient):
+        data = {"purpose": one.purpose.value, "reason": "over", "to": one.person}
+        return Entry("withheld", "bot", one.message.text[:300], one.patient, data)
     standing = standings.get(one.patient) if one.patient is not None else _worst(standings)
     if standing is None:
         return Say(one.message)
@@ -161,6 +166,14 @@ def _gated(one: Tell, standings: dict[int, Standing], ctx: Event) -> Effect:
     reason = "held" if isinstance(made, Passed) else made.reason.value
     data = {"purpose": one.purpose.value, "reason": reason, "to": one.person}
     return Entry("withheld", "bot", one.message.text[:300], one.patient, data)
+
+
+def _comes_after_death(ctx: Event, patient: int | None) -> bool:
+    """Whether nobody asked for it: what falls due says nothing of one that has died."""
+    if not isinstance(ctx, FellDue):
+        return False
+    modes = [standing_of(chart, ctx.now).mode for chart in ctx.charts if chart.id == patient]
+    return any(isinstance(mode, Over) and mode.reason is not End.ended for mode in modes)
 
 
 def _worst(standings: dict[int, Standing]) -> Standing | None:

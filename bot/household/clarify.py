@@ -97,11 +97,15 @@ def waits(question: Unclear | SameDose | WhichPatient, chat: int, until: datetim
 
 
 def _buttons(ctx: AtHome, chart: Chart, person: Person, *, bare: bool) -> Rows:
-    """What was asked just now, if anything; then the topics; then the clinic."""
+    """What was asked just now, if anything; then the topics; then the clinic. A dose keeps
+    its buttons on its own prompt alone, where they go when it may not be given; a bare "yes"
+    to several lines gets the one tap for all of them."""
     words, lang = ctx.words, person.lang
     rows: list[Any] = []
     asked = chart.asked(ctx.now)
-    if asked and (bare or len(asked[0].open) == 1):
+    if asked and bare and len(asked[0].open) > 1:
+        rows += sheet_buttons(ctx, person.chat, chart, asked[0], lang)[:1]
+    elif asked and len(asked[0].open) == 1 and asked[0].open[0].item.kind != "dose":
         rows += sheet_buttons(ctx, person.chat, chart, asked[0], lang)
     topics = [
         ctx.button(person.chat, words.say(f"ask_about_{topic}", lang), AskAbout(topic, chart.id))

@@ -8,6 +8,7 @@ from datetime import timedelta
 
 from bot.context.contexts import Context
 from bot.context.phones import both_phones, emergency_phones
+from bot.household.dose_answers import about_doses, asks_of_doses
 from bot.model.chart import Chart
 from bot.model.hold import ByMouth, HeldMedicine, Hold, Sessions, Target, Walks
 from bot.model.observation import Observation
@@ -55,6 +56,8 @@ def answer_question(
     if human_medicine_in(text):
         phone = both_phones(ctx, lang)
         return [ctx.words.say("human_medicine", lang, name=chart.name, phone=phone)]
+    if asks_of_doses(chart, text) and (answer := about_doses(ctx, chart, text, lang)):
+        return answer
     if held := _held_of(ctx, chart, questions, observations, text):
         # "As the label says" would be said against what was asked a moment ago: to wait.
         return [_notice(ctx, chart, held, lang)]

@@ -32,7 +32,7 @@ _ON_TIME = re.compile(r"\b(on time|when it was due|a su hora|a tiempo)\b", re.IG
 _MORNING = re.compile(r"\b(this morning|esta ma[nñ]ana|en la ma[nñ]ana|por la ma[nñ]ana)\b", re.I)
 _BEFORE = re.compile(r"\b(last night|yesterday|anoche|ayer)\b", re.IGNORECASE)
 _AGO = re.compile(r"\bago\b|\bhace\b", re.IGNORECASE)
-_GAVE: dict[Lang, str] = {"en": "gave it", "es": "se lo di"}
+GAVE: dict[Lang, str] = {"en": "gave it", "es": "se lo di"}
 _NOT_GIVEN = re.compile(
     r"^\W*((oops|sorry|perd[oó]n|it was|that was|fue|a|my|un|i|tapped|pressed|hit|by|por|the)\W+)*"
     r"(no|nope|not yet|not given|todav[ií]a no|a[uú]n no|mistake|error|wrong button|sin querer"
@@ -110,12 +110,6 @@ def ask_when(
     out.add(Due(due, KIND, tap.until, chart.id, data))
 
 
-def answer_awaited(chart: Chart, med: str, now: datetime) -> datetime | None:
-    """Until when an answer about a dose of ``med`` is waited for, if it is."""
-    taps = (chart.tapped_late(line) for line in chart.doses(med))
-    return max((tap.until for tap in taps if tap and tap.until > now), default=None)
-
-
 def waiting(chart: Chart, chat: int, now: datetime) -> LateTap | None:
     """The last tap in this chat of which it is not told yet when the dose was given."""
     still = {line.id for line in chart.dose_lines if chart.tapped_late(line)}
@@ -151,7 +145,7 @@ def time_told(
     context = context_for(chart, "dose", person, now)
     seen = list(read(text, context).observations)
     if not seen and _AGO.search(text):
-        seen = list(read(f"{_GAVE[person.lang]} {text}", context).observations)
+        seen = list(read(f"{GAVE[person.lang]} {text}", context).observations)
     if any(one.about != "dose" or (one.med and one.med not in meds) for one in seen):
         return None
     if any(one.value in ("missed", "refused") for one in seen):

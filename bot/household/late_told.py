@@ -7,7 +7,7 @@ from typing import Any
 
 from bot.context.contexts import AtHome, Context
 from bot.context.words import clock, day_word
-from bot.dosing.dosing import line_for
+from bot.dosing.dosing import served
 from bot.household import late
 from bot.household.tap import already, answer, good
 from bot.household.twice import ask_same
@@ -18,6 +18,7 @@ from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
+from bot.standing.standing import Over
 
 
 def tap_when(
@@ -63,14 +64,10 @@ def _told_when(
             return late.forget(ctx, out, chart, person, tap)
     elif waiting:
         at = sheet.due_at if how == "s" else ctx.now
-        served = waiting if how == "s" else [_meant_now(ctx, chart, line) for line in waiting]
-        parts.append(f"✓ {given_words(ctx, chart, served, at, lang)}")
-        by_sheet: dict[int, list[tuple[Line, str]]] = {}
-        for line in served:
-            by_sheet.setdefault(line.prompt, []).append((line, good(line)))
-        for prompt, answers in by_sheet.items():
-            of = chart.sheet(prompt) or sheet
-            answer(ctx, out, source, person, chart, of, answers, at=at)
+        counted = [served(chart, line, at) for line in waiting]
+        parts.append(f"✓ {given_words(ctx, chart, counted, at, lang)}")
+        answers = [(line, good(line)) for line in counted]
+        answer(ctx, out, source, person, chart, answers, at=at)
     for line in lines:
         if line in waiting:
             continue
@@ -80,13 +77,6 @@ def _told_when(
         if how != "x" and line.choice == "given" and apart > late.LATE:
             ask_same(ctx, out, chart, person, line, told)
     return "\n".join(parts) or words.say("nothing_open", lang)
-
-
-def _meant_now(ctx: AtHome, chart: Chart, line: Line) -> Line:
-    """A dose given just now is the newest that waits, even if an older prompt was tapped."""
-    found = line_for(chart, line.item.med or "", ctx.now)
-    newer = found is not None and found.state in ("open", "unanswered")
-    return found if newer and found is not None and chart.sheet(found.prompt) else line
 
 
 def given_words(ctx: Context, chart: Chart, lines: list[Line], at: datetime, lang: Lang) -> str:
@@ -146,8 +136,8 @@ def _in_words(
     if tap is not None:
         ids = "-".join(str(one) for one in tap.lines)
         out.add(CancelDue(late.key_of(tap.prompt, ids, tap.chat)))
-    answers = [(line, good(line)) for line in lines]
-    if not answer(ctx, out, source, person, chart, sheet, answers, at=told, text=text):
+    answers = [(served(chart, line, told), good(line)) for line in lines]
+    if not answer(ctx, out, source, person, chart, answers, at=told, text=text):
         said = given_words(ctx, chart, lines, told, person.lang)
         out.tell(person, Purpose.answer, said, patient=chart.id, topic=AboutPatient(chart.id))
     return True
@@ -159,18 +149,20 @@ def when_not_told(ctx: Context, out: Effects, chart: Chart, data: dict[str, Any]
     sheet = chart.sheet(int(data["prompt"]))
     if sheet is None:
         return
-    answers = [(line, good(line)) for line in sheet.open if line.id in data["lines"]]
+    tapped = datetime.fromisoformat(data["tapped"])
+    answers = [
+        (served(chart, line, tapped), good(line)) for line in sheet.open if line.id in data["lines"]
+    ]
     if not answers:
         return
     person = next((one for one in chart.people if one.chat == data["chat"]), None)
     by = person or Person(0, 0, data["chat"], "–", chart.plan.language, reachable=False)
-    at = datetime.fromisoformat(data["tapped"])
-    silent = person is None or chart.over
-    answer(ctx, out, data["source"], by, chart, sheet, answers, at=at, silent=silent)
+    silent = person is None or isinstance(ctx.standing(chart).mode, Over)
+    answer(ctx, out, data["source"], by, chart, answers, at=tapped, silent=silent)
     if silent:
         return
     meds = ", ".join(line.item.med or "" for line, _ in answers)
     text = ctx.words.say(
-        "given_taken", by.lang, name=chart.name, med=meds, at=clock(chart.local(at))
+        "given_taken", by.lang, name=chart.name, med=meds, at=clock(chart.local(tapped))
     )
     out.tell(by, Purpose.answer, text, patient=chart.id, topic=AboutPatient(chart.id))

@@ -4,26 +4,27 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from bot.cases.cases import Said
 from bot.cases.noting import take_note
 from bot.context.contexts import Context
 from bot.context.phones import emergency_phones
-from bot.context.words import clock
-from bot.dosing.dosing import medicine_of, unsure_finding
-from bot.dosing.showable import why_not
+from bot.context.words import clock, when
+from bot.dosing.dosing import unsure_finding
+from bot.dosing.order import doses_of
+from bot.dosing.showable import asked_when
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.effects import Due, Effects, Entry, Mark, MoveLine, PromptSent, Reminded, Retext
+from bot.model.evolve import evolve
 from bot.model.finding import Finding
 from bot.model.purpose import Purpose
 from bot.model.text import Text
 from bot.model.topic import AboutPatient
-from bot.plan.doses import AskStaff, TooEarly, Yes, may_give
+from bot.plan.doses import AskStaff, DueAt, TooEarly, Yes
 from bot.plan.walks import walk_days, walk_text
 
-from . import late
-from .sheet import marked, show
+from .sheet import show, to_do
 
 STALE = timedelta(hours=6)
 """Anything but a dose that could not be sent for so long is not sent any more."""
@@ -66,7 +67,8 @@ def prompt(ctx: Context, out: Effects, chart: Chart, sheet: Sheet) -> None:
     if held:
         _told_as_held(ctx, out, chart, sheet, held)
     visible = {line.id for line in kept}
-    shown = marked(sheet, marks)
+    chart = evolve(chart, out.all, ctx.now)
+    shown = chart.sheet(sheet.id) or sheet
     shown = replace(shown, lines=tuple(one for one in shown.lines if one.id in visible))
     people = [person for person in chart.people if person.reachable]
     if shown.lines and not people:
@@ -188,20 +190,26 @@ def _dose_now(
     marks: list[Mark],
 ) -> Finding | None:
     """A dose line whose time has come: send it, move it, or hold it and ask staff."""
-    medicine = medicine_of(chart, line.item.med)
-    slot = line.item.slot_at
-    if medicine is None or slot is None or medicine.is_withheld(ctx.now):
+    doses, slot = doses_of(chart, line.item.med), line.item.slot_at
+    if doses is None or slot is None or doses.medicine.is_withheld(ctx.now):
         marks.append(Mark(line.id, "unanswered"))  # stopped since: not sent, not asked for
         return None
-    asked_until = late.answer_awaited(chart, medicine.name, ctx.now)
-    if asked_until is not None:
+    medicine = doses.medicine
+    tap = asked_when(chart, medicine.name, ctx.now)
+    if tap is not None:
         # Was the last one given just now? Until that is told, or taken so, this one waits.
-        at = asked_until + timedelta(minutes=1)
+        at = tap.until + timedelta(minutes=1)
         out.add(MoveLine(chart.id, line.id, f"later:{line.item.id}", at, chart.day(at)))
         return None
-    later = [one.item.slot_at for one in chart.doses(medicine.name) if one.item.slot_at]
-    following = min((at for at in later if at > slot), default=None)
-    verdict = may_give(medicine, slot, chart.given(medicine.name), ctx.now, following)
+    verdict = doses.may(slot, ctx.now)
+    following = doses.next(ctx.now)
+    if isinstance(verdict, Yes) and isinstance(following, AskStaff):
+        verdict = following  # those before it came too close: no button before staff say
+    if isinstance(verdict, AskStaff) and doses.settled and isinstance(following, DueAt):
+        # Nothing is in doubt: this one no longer fits between the last and the next.
+        marks.append(Mark(line.id, "unanswered"))
+        _left_out(ctx, out, chart, medicine.name, slot, following.at)
+        return None
     if isinstance(verdict, TooEarly):
         at = verdict.not_before
         out.add(MoveLine(chart.id, line.id, f"later:{line.item.id}", at, chart.day(at)))
@@ -234,6 +242,23 @@ def _dose_now(
     return None
 
 
+def _left_out(
+    ctx: Context, out: Effects, chart: Chart, med: str, slot: datetime, at: datetime
+) -> None:
+    """A dose that no longer fits is told as left out, with the next one."""
+    data = {"med": med, "slot": slot.isoformat(), "next": at.isoformat()}
+    out.add(Entry("not_sent", "bot", f"{med}: left out", chart.id, data))
+    for person in chart.people:
+        if person.reachable:
+            words = ctx.words.say(
+                "dose_left_out", person.lang, name=chart.name, med=med,
+                slot=clock(chart.local(slot)),
+                at=when(chart.local(at), chart.local(ctx.now), person.lang),
+            )  # fmt: skip
+            topic = AboutPatient(chart.id)
+            out.tell(person, Purpose.hold_notice, words, patient=chart.id, topic=topic)
+
+
 def remind(
     ctx: Context, out: Effects, chart: Chart, sheet: Sheet, *, asked: bool = False,
     only: int | None = None,
@@ -241,17 +266,11 @@ def remind(
     """One gentle reminder of what still waits; in the quiet hours only for a dose. One that
     somebody asked for comes at its hour, whatever was written down meanwhile, to the chat
     (``only``) that asked."""
-    waiting = sheet.open if asked else tuple(x for x in sheet.open if x.state == "open")
+    waiting = [x for x in to_do(ctx, chart, sheet) if asked or x.state == "open"]
     if chart.plan.hours.quiet(chart.local(ctx.now).time()):
-        waiting = tuple(line for line in waiting if line.item.kind == "dose")
+        waiting = [line for line in waiting if line.item.kind == "dose"]
     if ctx.now - sheet.due_at > STALE and not asked:
         return
-    standing = ctx.standing(chart)
-    waiting = tuple(
-        line
-        for line in waiting
-        if why_not(chart, standing, line, ctx.now) is None and _may_still(ctx, chart, line)
-    )
     if not waiting:
         return
     # Numbers stay those of the first message, so the whole sheet is shown.
@@ -259,21 +278,6 @@ def remind(
         if person.reachable and only in (None, person.chat):
             show(ctx, out, chart, sheet, person, remind=True)
     out.add(Reminded(sheet.id))
-
-
-def _may_still(ctx: Context, chart: Chart, line: Line) -> bool:
-    """Whether a line may still be reminded of: never a dose that it is too late for, nor
-    one that was tapped as given."""
-    if chart.tapped_late(line) is not None:
-        return False
-    medicine = medicine_of(chart, line.item.med)
-    slot = line.item.slot_at
-    if medicine is None or slot is None:
-        return line.item.kind != "dose"
-    later = [one.item.slot_at for one in chart.doses(medicine.name) if one.item.slot_at]
-    following = min((at for at in later if at > slot), default=None)
-    given = chart.given(medicine.name)
-    return isinstance(may_give(medicine, slot, given, ctx.now, following), Yes)
 
 
 def unanswered(ctx: Context, out: Effects, chart: Chart, sheet: Sheet) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import replace
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 
 from bot.cases.cases import Said, raise_findings
@@ -13,12 +13,15 @@ from bot.context.contexts import AtHome
 from bot.context.phones import both_phones, what_happens_now
 from bot.dosing.dosing import (
     after_given,
-    as_needed_too_close,
+    after_unplanned,
+    given_again,
     line_behind,
     line_for,
     next_words,
+    served,
 )
 from bot.household import clarify, talking, twice
+from bot.household.dose_answers import asked_not_told
 from bot.household.emergency import emergency_buttons
 from bot.household.expected import answer_question
 from bot.household.reading_context import context_for, wall_time
@@ -92,8 +95,12 @@ def reply(
     reading, bare = read(text, context), False
     if of_the_past:
         reading = replace(reading, observations=_of_now(chart, reading.observations))
+    reading = asked_not_told(chart, text, reading)
     if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):
         reading, bare = replace(reading, understood=False, greeting=False), True
+    named = tuple(one for one in reading.observations if not _of_none(chart, sheet, one, moment))
+    if len(named) < len(reading.observations):
+        reading = replace(reading, observations=named, understood=False)
     said = Said(person.name, shown or text, source, topics=reading.questions)
     out.add(Heard(chart.id))
     out.add(Entry("said", person.name, text, chart.id, {"source": source, "asked": asked}))
@@ -110,10 +117,10 @@ def reply(
     if (thanks or thanked) and chart.state == "active":
         out.tell(person, Purpose.answer, ctx.words.say("thanks", person.lang), patient=chart.id)
         return
-    observations, marks, tell, more = _doses_and_sessions(
-        ctx, out, chart, person, sheet, reading.observations, source, text, moment
-    )
-    out.add(*marks)
+    follows = Follows(source, text, moment)
+    _doses_and_sessions(ctx, out, chart, person, sheet, reading.observations, follows)
+    observations, tell, more = follows.observations, follows.tell, follows.more
+    out.add(*follows.marks)
     findings = take_note(
         ctx, out, chart, observations, said, person=person, more=more, without=without
     )
@@ -125,6 +132,14 @@ def reply(
         out.add(Entry("unclear", "bot", text, chart.id, {"source": source}))
     else:
         _not_understood(ctx, out, chart, person, said, rest=bool(observations), bare=bare)
+
+
+def _of_none(chart: Chart, sheet: Sheet | None, seen: Observation, moment: datetime) -> bool:
+    """A dose given of nobody knows which medicine: noted so, it would keep no gap. Asked."""
+    if (seen.about, seen.value, seen.med) != ("dose", "given", None) or not chart.plan.medicines:
+        return False
+    open_lines = list(sheet.open) if sheet else []
+    return all(one.med is None for one in _by_medicine(chart, open_lines, seen, moment))
 
 
 def _of_now(chart: Chart, seen: Sequence[Observation]) -> tuple[Observation, ...]:
@@ -167,6 +182,24 @@ def _is_bare(text: str, sheet: Sheet, context: Context) -> bool:
     return any(read(text, replace(context, asked=topic)).observations for topic in topics)
 
 
+@dataclass(slots=True)
+class Follows:
+    """What follows from the words ``text`` of ``source``, told of ``moment``."""
+
+    source: str
+    text: str
+    moment: datetime
+    observations: list[Observation] = field(default_factory=list)
+    marks: list[Mark] = field(default_factory=list)
+    tell: list[str] = field(default_factory=list)
+    more: list[Finding] = field(default_factory=list)
+
+    def mark(self, line: Line, choice: str, person: Person, at: datetime) -> None:
+        """The words answer this line."""
+        one = Mark(line.id, "answered", choice, person.name, at, self.source, person.id)
+        self.marks.append(one)
+
+
 def _doses_and_sessions(
     ctx: AtHome,
     out: Effects,
@@ -174,34 +207,21 @@ def _doses_and_sessions(
     person: Person,
     sheet: Sheet | None,
     read_from: Sequence[Observation],
-    source: str,
-    text: str,
-    moment: datetime,
-) -> tuple[list[Observation], list[Mark], list[str], list[Finding]]:
+    follows: Follows,
+) -> None:
     """Match what was read to the lines that it answers."""
-    observations: list[Observation] = []
-    marks: list[Mark] = []
-    tell: list[str] = []
-    more: list[Finding] = []
     open_lines = list(sheet.open) if sheet else []
-    earlier = bool(_EARLIER.search(text))
     for seen in read_from:
         if seen.about != "dose":
-            observations.append(seen)
-            line = _line_answered(open_lines, seen, marks)
+            follows.observations.append(seen)
+            line = _line_answered(open_lines, seen, follows.marks)
             if line is not None:
-                seen_as = f"@{seen.about}.{seen.value}"
-                marks.append(
-                    Mark(line.id, "answered", seen_as, person.name, ctx.now, source, person.id)
-                )
+                follows.mark(line, f"@{seen.about}.{seen.value}", person, ctx.now)
             continue
-        for one in _by_medicine(chart, open_lines, seen, moment):
-            kept = _dose(ctx, out, chart, person, one, source, marks, tell, more,
-                earlier=earlier, moment=moment,
-            )  # fmt: skip
-            if kept:
-                observations.append(one)
-    return observations, marks, tell, more
+        for dose in _by_medicine(chart, open_lines, seen, follows.moment):
+            one = given_again(chart, dose, follows.text, follows.moment)
+            if _dose(ctx, out, chart, person, one, follows):
+                follows.observations.append(one)
 
 
 def _line_answered(lines: Sequence[Line], seen: Observation, marks: Sequence[Mark]) -> Line | None:
@@ -237,21 +257,11 @@ def _by_medicine(
 
 
 def _dose(
-    ctx: AtHome,
-    out: Effects,
-    chart: Chart,
-    person: Person,
-    seen: Observation,
-    source: str,
-    marks: list[Mark],
-    tell: list[str],
-    more: list[Finding],
-    *,
-    earlier: bool,
-    moment: datetime,
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, seen: Observation, follows: Follows
 ) -> bool:
     """One dose in words. False when it may be the same dose that someone else noted:
     then it is asked about, and nothing is kept yet."""
+    moment, lang = follows.moment, person.lang
     at = wall_time(chart, moment, seen.at)
     line: Line | None = None
     if seen.med and seen.value in ("missed", "refused", "vomited_up"):
@@ -260,27 +270,31 @@ def _dose(
         behind = line_behind(chart, seen.med, moment) if seen.at is None else None
         waits = behind is not None and behind.state in ("open", "unanswered")
         line = behind if waits else line_for(chart, seen.med, at)
-        if waits and earlier and behind is not None and behind.item.slot_at:
+        if waits and _EARLIER.search(follows.text) and behind and behind.item.slot_at:
             at = min(behind.item.slot_at, moment)  # "this morning": about when it was due
+        if waits and line is not None and seen.value == "given":
+            line = served(chart, line, at)
     if seen.value == "doubled":
         return True  # the medicine is held by the rule of a dose given twice
     if line is None:
         if seen.value == "given":
-            more += as_needed_too_close(chart, seen.med, at)
+            words, findings = after_unplanned(ctx, chart, seen.med, at, lang)
+            follows.tell += words
+            follows.more += findings
         return True
     if seen.value == "given":
         if line.state == "answered" and line.choice == "given":
             twice.ask_same(ctx, out, chart, person, line, at)
             return False
-        marks.append(Mark(line.id, "answered", "given", person.name, at, source, person.id))
-        words, findings = after_given(ctx, out, chart, line, at, person.lang)
-        tell += words
-        more += findings
+        follows.mark(line, "given", person, at)
+        words, findings = after_given(ctx, out, chart, line, at, lang)
+        follows.tell += words
+        follows.more += findings
     elif seen.value in ("missed", "refused"):
         if line.state != "answered":
-            marks.append(Mark(line.id, "answered", seen.value, person.name, at, source, person.id))
-        following = next_words(ctx, chart, line, person.lang)
-        tell.append(ctx.words.say("dose_missed", person.lang, next=following).strip())
+            follows.mark(line, seen.value, person, at)
+        following = next_words(ctx, chart, line, lang)
+        follows.tell.append(ctx.words.say("dose_missed", lang, next=following).strip())
     return True
 
 

@@ -11,8 +11,9 @@ from bot.model.effects import Effects, Rows
 
 from .sheet import prompt_key, reminder_key, sheet_buttons, sheet_text, shown_to
 
-FRESH = timedelta(hours=24)
-"""Older messages are left as they are; a button of theirs is refused when it is pressed."""
+FRESH = timedelta(hours=36)
+"""Older messages are left as they are; a button of theirs is refused when it is pressed. A day
+is not enough: of a medicine once a day yesterday's button must go when today's is given."""
 
 
 def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
@@ -33,8 +34,8 @@ def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
             if (text, rows) == was:
                 continue
             out.edit(person.chat, prompt_key(sheet, person.chat), text, rows, patient=after.id)
-            if sheet.reminded:
-                key = reminder_key(sheet, person.chat)
+            if sheet.reminded is not None:
+                key = reminder_key(sheet, person.chat, sheet.reminded)
                 out.edit(person.chat, key, text, rows, patient=after.id)
 
 

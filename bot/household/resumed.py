@@ -2,33 +2,61 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+import re
+from datetime import datetime, timedelta
+from typing import Literal
 
 from bot.cases.cases import Said
 from bot.cases.noting import take_note
 from bot.context.contexts import AtHome, Context
 from bot.context.phones import whom_to_phone
 from bot.context.words import when
-from bot.dosing.dosing import TOO_MUCH, unsure_finding
+from bot.dosing.dosing import unsure_finding
+from bot.dosing.order import doses_of
 from bot.household import talking
+from bot.household.late import GAVE
 from bot.household.reading_context import wall_time
 from bot.model.action import LastInHospital
-from bot.model.chart import Chart, Person
+from bot.model.chart import MOVED, Chart, Person
 from bot.model.conversation import LastDose
-from bot.model.effects import Ask, Effects, EndHold, Entry, Heard, Note, PutHold, Settle
+from bot.model.effects import (
+    Ask,
+    Effects,
+    EndHold,
+    Entry,
+    Heard,
+    Mark,
+    MoveLine,
+    Note,
+    PutHold,
+    Settle,
+)
 from bot.model.hold import ByAnswer, FromStaff, HeldMedicine, Hold
 from bot.model.ids import HoldId, MemberId, hospital_source
 from bot.model.observation import Observation
 from bot.model.plan import Medicine
 from bot.model.purpose import Purpose
-from bot.model.text import Lang
 from bot.model.topic import AboutPatient, AboutQuestion
+from bot.plan.doses import AskStaff, DueAt, NextDose, NoMore, after_stay
 from bot.reading import read
 from bot.standing.medicines import in_course
 
 from .reading_context import context_for
 
 QUESTION = "last_dose"
+_Answer = datetime | Literal["none", "unknown"]
+_WORDS = 9
+"""More words than this are no bare answer to the question."""
+_UNKNOWN = re.compile(
+    r"\b(don'?t know|do not know|no idea|not sure|(didn'?t|did not) (say|tell)"
+    r"|no (lo )?s[eé]|ni idea|no (me|nos) (lo )?dijeron|no estoy segur[oa])\b",
+    re.IGNORECASE,
+)
+_NONE = re.compile(
+    r"\b((not|wasn'?t|none|nothing) (was )?(given|there)|(didn'?t|did not) (give|get)"
+    r"|no (se )?(le |la |lo )*dieron|no se dio|ningun[ao]|ah[ií] no|all[ií] no)\b",
+    re.IGNORECASE,
+)
 HOURS = ("1", "4", "8", "12", "none", "unknown")
 """What may be tapped: hours ago, not given there, not known."""
 
@@ -94,75 +122,109 @@ def tapped(ctx: AtHome, out: Effects, chart: Chart, person: Person, place: int, 
     if not waiting(chart, medicine.name):
         out.tell(person, Purpose.answer, ctx.words.say("tap_over", person.lang), patient=chart.id)
         return True
-    ago = float(hours) if hours.isdecimal() else None
-    _told(ctx, out, chart, person, place, ago, unknown=hours == "unknown")
+    answer: _Answer = "unknown" if hours == "unknown" else "none"
+    if hours.isdecimal():
+        answer = ctx.now - timedelta(hours=int(hours))
+    _told(ctx, out, chart, person, place, answer)
     return True
 
 
 def told(ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str) -> bool:
     """It was told in words. False when they are no answer to it."""
-    open_now = [
-        q for q in ctx.conversation.open if isinstance(q, LastDose) and q.patient == chart.id
+    asked = [
+        (one.place, chart.plan.medicines[one.place])
+        for one in ctx.conversation.open
+        if isinstance(one, LastDose) and one.patient == chart.id
     ]
-    if not open_now:
+    asked = [(place, medicine) for place, medicine in asked if waiting(chart, medicine.name)]
+    if isinstance(ctx.topic, AboutQuestion):  # a reply to one of them is about that one
+        meant = talking.answered(ctx, LastDose)
+        asked = [one for one in asked if meant is not None and one[0] == meant.place]
+    if not asked:
         return False
-    seen = read(text, context_for(chart, "dose", person, ctx.now)).observations
+    named = [one for one in asked if one[1].name.casefold() in text.casefold()]
+    answers: list[tuple[int, _Answer]] = []
+    if len(text.split()) <= _WORDS and (_UNKNOWN.search(text) or _NONE.search(text)):
+        plain: _Answer = "unknown" if _UNKNOWN.search(text) else "none"
+        answers = [(place, plain) for place, _ in named or asked]
+    else:
+        answers = _hours_told(ctx, chart, person, text, named or asked)
+    for place, answer in answers:
+        _told(ctx, out, chart, person, place, answer)
+    if answers:
+        out.add(Heard(chart.id), Entry("said", person.name, text, chart.id, {"asked": "dose"}))
+    return bool(answers)
+
+
+def _hours_told(
+    ctx: AtHome, chart: Chart, person: Person, text: str, asked: list[tuple[int, Medicine]]
+) -> list[tuple[int, _Answer]]:
+    """The hours in the words, for each medicine asked about that they speak of."""
+    context = context_for(chart, "dose", person, ctx.now)
+    seen = (
+        read(text, context).observations
+        or read(f"{GAVE[person.lang]} {text}", context).observations
+    )
     doses = [one for one in seen if one.about == "dose" and one.value == "given" and one.at]
     if not doses or len(doses) != len(seen):
-        return False
-    named = {one.med: one for one in doses}
-    meant = talking.answered(ctx, LastDose)  # where no medicine is named: this one alone
-    done = False
-    for question in open_now:
-        medicine = chart.plan.medicines[question.place]
-        unnamed = named.get(None) if question == meant and len(named) == 1 else None
-        dose = named.get(medicine.name) or unnamed
-        if dose is not None and waiting(chart, medicine.name):
-            at = wall_time(chart, ctx.now, dose.at)
-            hours = (ctx.now - at) / timedelta(hours=1)
-            _told(ctx, out, chart, person, question.place, hours, unknown=False)
-            done = True
-    if done:
-        out.add(Heard(chart.id), Entry("said", person.name, text, chart.id, {"asked": "dose"}))
-    return done
+        return []
+    times = {one.med: one.at for one in doses}
+    found: list[tuple[int, _Answer]] = []
+    for place, medicine in asked:
+        at = times.get(medicine.name) or (times.get(None) if len(times) == 1 else None)
+        if at is not None:
+            found.append((place, wall_time(chart, ctx.now, at)))
+    return found
 
 
 def _told(
-    ctx: AtHome, out: Effects, chart: Chart, person: Person, place: int, ago: float | None,
-    *, unknown: bool,
-) -> None:  # fmt: skip
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, place: int, answer: _Answer
+) -> None:
+    """Note it, and let the medicine go on; or ask staff, where nobody knows."""
     medicine = chart.plan.medicines[place]
-    lang = person.lang
-    out.add(Heard(chart.id), *(Settle(one.chat, _key(chart, place)) for one in chart.people))
-    if unknown:
-        finding = unsure_finding(medicine.name, TOO_MUCH)
-        said = Said(person.name, ctx.words.say("last_dose_unknown", ctx.clinic.language), out.event)
-        take_note(ctx, out, chart, [], said, person=person, more=[finding])
-        text = ctx.words.say("dose_hold", lang, name=chart.name, med=medicine.name)
-        out.tell(person, Purpose.answer, text, patient=chart.id, topic=AboutPatient(chart.id))
+    holds = waiting(chart, medicine.name)
+    known = doses_of(chart, medicine.name)
+    if not holds or known is None:
         return
-    for hold in waiting(chart, medicine.name):
-        out.add(EndHold(chart.id, hold.id, None, person.name))
-    if ago is not None:
-        at = ctx.now - timedelta(hours=ago)
-        seen = Observation("dose", "given", med=medicine.name, at=f"{chart.local(at):%H:%M}")
+    out.add(Heard(chart.id), *(Settle(one.chat, _key(chart, place)) for one in chart.people))
+    there = None if answer == "unknown" else [answer] if isinstance(answer, datetime) else []
+    stay = (chart.enrolled_at, holds[0].since)
+    following = after_stay(medicine, known.slots, known.given, there, stay, ctx.now)
+    if answer != "unknown":
+        out.add(*(EndHold(chart.id, hold.id, None, person.name) for hold in holds))
+    if isinstance(answer, datetime):
+        seen = Observation("dose", "given", med=medicine.name, at=f"{chart.local(answer):%H:%M}")
         source = hospital_source(ctx.incoming.update)
-        out.add(Note(chart.id, seen, chart.day(at), source, person.name, person.id, at))
-    out.tell(
-        person, Purpose.answer, _next(ctx, chart, medicine, ago, lang), patient=chart.id,
-        topic=AboutPatient(chart.id),
-    )  # fmt: skip
+        out.add(Note(chart.id, seen, chart.day(answer), source, person.name, person.id, answer))
+    topic = AboutPatient(chart.id)
+    text = _goes_on(ctx, out, chart, person, medicine, following)
+    out.tell(person, Purpose.answer, text, patient=chart.id, topic=topic)
 
 
-def _next(ctx: AtHome, chart: Chart, medicine: Medicine, ago: float | None, lang: Lang) -> str:
-    """When the next one is due, with the gap kept."""
-    slots = [
-        line.item.slot_at
-        for line in chart.doses(medicine.name)
-        if line.item.slot_at and line.item.slot_at > ctx.now and line.state == "planned"
-    ]
-    if not slots:
-        return ctx.words.say("dose_no_more", lang, name=chart.name, med=medicine.name)
-    least = ctx.now + timedelta(hours=medicine.gap_hours - ago) if ago is not None else ctx.now
-    at = when(chart.local(max(slots[0], least)), chart.local(ctx.now), lang)
-    return ctx.words.say("dose_next_at", lang, name=chart.name, med=medicine.name, when=at)
+def _goes_on(
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, medicine: Medicine,
+    following: NextDose,
+) -> str:  # fmt: skip
+    """The next one at its time; what the gap moves, or what came due since, comes later."""
+    lang, names = person.lang, {"name": chart.name, "med": medicine.name}
+    match following:
+        case AskStaff(why=why):
+            finding = unsure_finding(medicine.name, why)
+            label = ctx.words.say("last_dose_unknown", ctx.clinic.language)
+            said = Said(person.name, ctx.incoming.text or label, out.event)
+            take_note(ctx, out, chart, [], said, person=person, more=[finding])
+            return ctx.words.say("dose_hold", lang, **names)
+        case NoMore():
+            return ctx.words.say("dose_no_more", lang, **names)
+        case DueAt(at=at, slot=slot):
+            at = max(at, ctx.now)
+            lines = [x for x in chart.doses(medicine.name) if x.item.slot_at == slot]
+            for line in lines:
+                if at != slot and line.state in ("planned", "held"):
+                    key = f"{MOVED}{line.item.id}"
+                    out.add(
+                        Mark(line.id, "planned"),
+                        MoveLine(chart.id, line.id, key, at, chart.day(at)),
+                    )
+            told_at = when(chart.local(at), chart.local(ctx.now), lang)
+            return ctx.words.say("dose_next_at", lang, **names, when=told_at)

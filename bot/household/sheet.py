@@ -3,14 +3,26 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import datetime
 
 from bot.context.contexts import Context
 from bot.context.words import Words, clock, when
-from bot.dosing.showable import AskedWhen, Held, Stopped, TooSoon, WhyNot, why_not
+from bot.dosing.showable import (
+    AskedWhen,
+    Held,
+    Look,
+    Past,
+    Served,
+    Stopped,
+    TooSoon,
+    Unsure,
+    look,
+    why_not,
+)
 from bot.model.action import TakeBack, TapAll, TapLine
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.chat import Button, Outgoing
-from bot.model.effects import Effects, Mark, Rows
+from bot.model.effects import Effects, Rows
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
@@ -27,7 +39,7 @@ def sheet_text(ctx: Context, chart: Chart, sheet: Sheet, lang: Lang, first: str 
     head = ctx.words.say("head", lang, name=chart.name, day=day)
     lines = [first, head] if first else [head]
     numbered = _numbers(sheet)
-    for line in tappable(ctx, chart, sheet) if first else sheet.lines:
+    for line in to_do(ctx, chart, sheet) if first else sheet.lines:
         number = f"{numbered[line.id]}. " if line.id in numbered and len(numbered) > 1 else ""
         lines.append(f"{number}{line.item.text.say(lang)}{_after(ctx, chart, line, lang)}")
     return "\n".join(lines)
@@ -56,14 +68,14 @@ def _after(ctx: Context, chart: Chart, line: Line, lang: Lang) -> str:
     standing = ctx.standing(chart)
     if isinstance(standing.mode, Over):
         return ""  # "not yet" would be said of one that has died
-    reason = why_not(chart, standing, line, ctx.now)
+    reason = look(chart, standing, line, ctx.now)
     words = why_words(ctx, chart, line, reason, lang)
-    if not words and line.state == "held":
-        words = ctx.words.say("held_over", lang)
+    if line.state == "held" and isinstance(reason, Past | None):
+        words = ctx.words.say("held_over", lang)  # it had no button, and gets none
     return f"\n   → {words}" if words else ""
 
 
-def why_words(ctx: Context, chart: Chart, line: Line, reason: WhyNot | None, lang: Lang) -> str:
+def why_words(ctx: Context, chart: Chart, line: Line, reason: Look, lang: Lang) -> str:
     """Why a line is not to be done now, in a few words; empty when it may be."""
     words = ctx.words
     match reason:
@@ -73,6 +85,12 @@ def why_words(ctx: Context, chart: Chart, line: Line, reason: WhyNot | None, lan
             return words.say("held_line", lang)
         case Stopped():
             return words.say("stopped_line", lang)
+        case Unsure():
+            return words.say("unsure_line", lang)
+        case Served():
+            return words.say("served_line", lang)
+        case Past():
+            return words.say("past_line", lang)
         case TooSoon(given=given, until=until):
             return words.say(
                 "soon_line", lang, given=clock(chart.local(given)),
@@ -105,6 +123,14 @@ def tappable(ctx: Context, chart: Chart, sheet: Sheet) -> list[Line]:
     ]
 
 
+def to_do(ctx: Context, chart: Chart, sheet: Sheet) -> list[Line]:
+    """Those of them that may be done now: all a reminder speaks of."""
+    standing = ctx.standing(chart)
+    return [
+        line for line in tappable(ctx, chart, sheet) if look(chart, standing, line, ctx.now) is None
+    ]
+
+
 def sheet_buttons(ctx: Context, chat: int, chart: Chart, sheet: Sheet, lang: Lang) -> Rows:
     """A row for each open line that may be done now; "all done" on top where several are."""
     if chart.over or chart.said_dead:
@@ -114,7 +140,8 @@ def sheet_buttons(ctx: Context, chat: int, chart: Chart, sheet: Sheet, lang: Lan
     waiting = tappable(ctx, chart, sheet)
     if chart.state == "paused":  # a dose given before the stay is worth knowing there
         waiting = [line for line in waiting if line.item.kind == "dose"]
-    todo = [line for line in waiting if line.item.kind in ("dose", "session")]
+    here = {line.id for line in to_do(ctx, chart, sheet)}
+    todo = [x for x in waiting if x.id in here and x.item.kind in ("dose", "session")]
     if len(todo) > 1:
         which = ", ".join(str(numbered[line.id]) for line in todo)
         label = ctx.words.say("all_done", lang, which=which)
@@ -137,9 +164,10 @@ def prompt_key(sheet: Sheet, chat: int) -> str:
     return f"prompt:{sheet.id}:{chat}"
 
 
-def reminder_key(sheet: Sheet, chat: int) -> str:
-    """The key of the one reminder of a prompt in a chat."""
-    return f"remind:{sheet.id}:{chat}"
+def reminder_key(sheet: Sheet, chat: int, at: datetime) -> str:
+    """The key of the reminder of a prompt in a chat, sent at ``at``: the one that comes by
+    itself, or a further one that was asked for."""
+    return f"remind:{sheet.id}:{chat}:{int(at.timestamp()) // 60}"
 
 
 def show(
@@ -150,9 +178,10 @@ def show(
     first = words.say("reminder", person.lang, name=chart.name) if remind else ""
     dedupe = prompt_key(sheet, person.chat)
     if remind:
-        dedupe = reminder_key(sheet, person.chat)
-        if sheet.reminded:  # further ones were asked for: "in an hour"
-            dedupe = f"{dedupe}:{int(ctx.now.timestamp()) // 60}"
+        dedupe = reminder_key(sheet, person.chat, ctx.now)
+        if sheet.reminded is not None:  # its buttons are on the newest alone
+            old = reminder_key(sheet, person.chat, sheet.reminded)
+            out.edit(person.chat, old, first, patient=chart.id)
     message = Outgoing(
         kind="send",
         dedupe=dedupe,
@@ -163,7 +192,7 @@ def show(
         patient=chart.id,
         again=words.say("sent_again", person.lang),
     )
-    lines = tuple(tappable(ctx, chart, sheet)) if remind else sheet.lines
+    lines = tuple(to_do(ctx, chart, sheet)) if remind else sheet.lines
     out.show_lines(person, Purpose.reminder if remind else Purpose.prompt, message, lines)
 
 
@@ -173,22 +202,3 @@ def shown_to(sheet: Sheet, person: Person) -> Sheet:
     came = tuple(line for line in sheet.lines if line.state != "held")
     lines = tuple(line for line in came if person.wanted(line.item.kind))
     return replace(sheet, lines=lines or came)
-
-
-def marked(sheet: Sheet, marks: list[Mark]) -> Sheet:
-    """The sheet as it stands after ``marks``."""
-    by_line = {mark.line: mark for mark in marks}
-    lines = tuple(
-        replace(
-            line,
-            state=by_line[line.id].state,
-            choice=by_line[line.id].choice,
-            by=by_line[line.id].by,
-            at=by_line[line.id].at,
-            source=by_line[line.id].source,
-        )
-        if line.id in by_line
-        else line
-        for line in sheet.lines
-    )
-    return replace(sheet, lines=lines)

@@ -58,7 +58,7 @@ def tap_line(
         return True
     out.answer(event.callback, words.say("tap_noted", lang, choice=choice.label.say(lang)))
     answers = [(line, choice_id)]
-    answer(ctx, out, f"tap:{event.update}", person, chart, sheet, answers)
+    answer(ctx, out, f"tap:{event.update}", person, chart, answers)
     if not choice.notes:
         question = Describe(f"describe-{line.id}", chart.id, line.item.asks, ctx.now)
         topic = AboutQuestion(chart.id, question.key)
@@ -84,7 +84,7 @@ def tap_all(ctx: AtHome, out: Effects, event: Incoming, person: Person, sheet_id
         old = [line for line in todo if is_late(ctx, sheet, line)]
         now = [(line, good(line)) for line in todo if line not in old]
         if now:
-            answer(ctx, out, f"tap:{event.update}", person, chart, sheet, now)
+            answer(ctx, out, f"tap:{event.update}", person, chart, now)
         if old:
             ask_when(ctx, out, chart, person, sheet, old, f"tap:{event.update}")
         return True
@@ -230,7 +230,6 @@ def answer(
     source: str,
     person: Person,
     chart: Chart,
-    sheet: Sheet,
     answers: list[tuple[Line, str]],
     *,
     at: datetime | None = None,

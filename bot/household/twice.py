@@ -10,7 +10,8 @@ from bot.cases.cases import Said
 from bot.cases.noting import advice_for, take_note
 from bot.context.contexts import AtHome
 from bot.context.words import clock
-from bot.dosing.dosing import after_given, medicine_of
+from bot.dosing.dosing import after_given
+from bot.dosing.order import medicine_of
 from bot.household import clarify, talking
 from bot.model.action import DoseAgain
 from bot.model.chart import Chart, Line, Person

@@ -9,12 +9,12 @@ from bot.cases.cases import Said, tell_of_withdrawal
 from bot.context.contexts import Context
 from bot.context.phones import both_phones
 from bot.context.words import when
-from bot.dosing.dosing import medicine_of
+from bot.dosing.order import doses_of
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.effects import CancelDue, Effects, EndHold, Entry, Heard, Mark, MoveLine, Retract
 from bot.model.hold import FromDeath
 from bot.model.purpose import Purpose
-from bot.plan.doses import AskStaff, Yes, may_give, next_dose
+from bot.plan.doses import AskStaff, Yes
 from bot.plan.slots import slots
 
 REACH = timedelta(hours=24)
@@ -113,17 +113,16 @@ def planned_again(ctx: Context, chart: Chart, source: str) -> list[PlannedAgain]
 
 
 def _may_come_as_planned(ctx: Context, left: Chart, line: Line) -> bool:
-    medicine, slot = medicine_of(left, line.item.med), line.item.slot_at
-    if medicine is None or slot is None or ctx.standing(left).holds_on_medicine(medicine.name):
+    doses, slot = doses_of(left, line.item.med), line.item.slot_at
+    if doses is None or slot is None:
         return False
-    if slot not in {one.at for one in slots(left.plan, medicine)}:
+    if ctx.standing(left).holds_on_medicine(doses.medicine.name):
         return False
-    known = [one.item.slot_at for one in left.doses(medicine.name) if one.item.slot_at]
-    given = left.given(medicine.name)
-    if isinstance(next_dose(medicine, known, given, ctx.now), AskStaff):
+    if slot not in {one.at for one in slots(left.plan, doses.medicine)}:
         return False
-    following = min((at for at in known if at > slot), default=None)
-    return isinstance(may_give(medicine, slot, given, slot, following), Yes)
+    if isinstance(doses.next(ctx.now), AskStaff):
+        return False
+    return isinstance(doses.may(slot, slot), Yes)
 
 
 def _home(chart: Chart, line: Line) -> Sheet | None:

@@ -10,7 +10,7 @@ from zoneinfo import ZoneInfo
 
 from .chat import Media
 from .healing import Healing
-from .hold import FromDeath, Hold
+from .hold import FromDeath, Hold, Target
 from .ids import HOSPITAL
 from .observation import Noted
 from .plan import Item, Plan
@@ -79,7 +79,7 @@ class Sheet:
     day: int
     sent_at: datetime | None
     lines: tuple[Line, ...]
-    reminded: bool = False
+    reminded: datetime | None = None  # when last
 
     @property
     def moved(self) -> bool:
@@ -217,6 +217,14 @@ class Member:
 
 
 @dataclass(frozen=True, slots=True)
+class Release:
+    """A clinician ended a hold on ``target``: doubts about doses before ``at`` are settled."""
+
+    target: Target
+    at: datetime
+
+
+@dataclass(frozen=True, slots=True)
 class Chart:
     """One patient as the event needs it.
 
@@ -245,6 +253,7 @@ class Chart:
     wounds: tuple[WoundCheck, ...] = ()
     late_taps: tuple[LateTap, ...] = ()
     holds: tuple[Hold, ...] = ()
+    releases: tuple[Release, ...] = ()
 
     @property
     def name(self) -> str:
@@ -313,22 +322,25 @@ class Chart:
             line.at for line in self.doses(med) if line.choice == "given" and line.at is not None
         ]
         second = [
-            self._told_at(noted.at, noted.observation.at)
+            self.wall(noted.at, noted.observation.at)
             for noted in self.history
             if noted.observation.value == "doubled"
             and noted.observation.med == med
             and noted.observation.at is not None
         ]
-        there = [
+        return sorted([*told, *second, *self.given_in_hospital(med)])
+
+    def given_in_hospital(self, med: str) -> list[datetime]:
+        """When it was last given there, as far as the household told."""
+        return [
             noted.at
             for noted in self.history
             if noted.observation.value == "given"
             and noted.observation.med == med
             and self.sources[noted.id][0].startswith(HOSPITAL)
         ]
-        return sorted([*told, *second, *there])
 
-    def _told_at(self, said: datetime, wall: str) -> datetime:
+    def wall(self, said: datetime, wall: str) -> datetime:
         """The last moment up to ``said`` at which the patient's clock showed ``wall``."""
         local = self.local(said)
         found = datetime.combine(local.date(), time.fromisoformat(wall), local.tzinfo)

@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from . import effects as o
-from .chart import Case, Chart, LateTap, Line, Sheet
+from .chart import Case, Chart, LateTap, Line, Release, Sheet
 from .hold import Hold
 from .observation import Noted
 from .plan import Prompt
@@ -35,8 +35,8 @@ def _after(chart: Chart, one: o.Effect, now: datetime) -> Chart:
             return _case(chart, one)
         case o.PutHold(hold=hold):
             return replace(chart, holds=_with_hold(chart.holds, hold))
-        case o.EndHold(hold=hold_id):
-            return replace(chart, holds=tuple(h for h in chart.holds if h.id != hold_id))
+        case o.EndHold():
+            return _let_go(chart, one, now)
         case o.Due(kind="given", key=key, at=at, data=data):
             taps = tuple(tap for tap in chart.late_taps if late_key(tap) != key)
             tap = LateTap(
@@ -94,6 +94,16 @@ def _with_hold(holds: tuple[Hold, ...], hold: Hold) -> tuple[Hold, ...]:
     return (*holds, hold)
 
 
+def _let_go(chart: Chart, one: o.EndHold, now: datetime) -> Chart:
+    gone = [hold for hold in chart.holds if hold.id == one.hold]
+    freed = [Release(hold.target, now) for hold in gone if one.member is not None]
+    return replace(
+        chart,
+        holds=tuple(hold for hold in chart.holds if hold.id != one.hold),
+        releases=(*chart.releases, *freed),
+    )
+
+
 def _told(chart: Chart, one: o.Note | o.Retract | o.Correct, now: datetime) -> Chart:
     match one:
         case o.Note():
@@ -142,7 +152,7 @@ def _prompts(chart: Chart, one: PromptEffect, now: datetime) -> Chart:
         case o.PromptSent(prompt=prompt):
             return _sheet(chart, prompt, lambda sheet: replace(sheet, sent_at=now))
         case o.Reminded(prompt=prompt):
-            return _sheet(chart, prompt, lambda sheet: replace(sheet, reminded=True))
+            return _sheet(chart, prompt, lambda sheet: replace(sheet, reminded=now))
         case o.MoveLine():
             return _moved(chart, one)
         case o.NewPlan(plan=plan, prompts=coming):

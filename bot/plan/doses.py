@@ -113,12 +113,12 @@ def next_dose(
             return _ask(CLOSE, medicine)
         served = [_nearest(slots, at) for at in done]
         last = served[-1]
-        odd = last in served[:-1] or slots[last] - done[-1] > _room_ahead(medicine)
-        if odd and not settled:
+        ahead = slots[last] - done[-1] > _room_ahead(medicine)
+        if (ahead or last in served[:-1]) and not settled:
             return _ask(AHEAD, medicine)
         before = served[-2] if len(served) > 1 else -1
         missed += slots[before + 1 : last]
-        following = last + 1
+        following = last if ahead else last + 1  # so far ahead it was meant for none
     for place in range(following, len(slots)):
         slot = slots[place]
         latest = _latest(medicine, slot, slots[place + 1] if place + 1 < len(slots) else None)
@@ -232,7 +232,8 @@ def after_stay(
     if given_there is None:
         return _ask(NOT_TOLD, medicine)
     since, until = stay
-    told = next_dose(medicine, slots, [*given, *given_there], now)
+    meant = max(given_there, default=None)  # at whatever hour: the hospital knew why
+    told = next_dose(medicine, slots, [*given, *given_there], now, meant)
     match told:
         case AskStaff():
             return told

@@ -280,7 +280,8 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     first = body[0]
     keys = clause.keys
     size = len(body)
-    if "<yesword>" in first.keys and (number == 0 or size <= 3) and "<notyes>" not in keys:
+    begins = "<yesword>" in first.keys and not _goes_on(first, size, own)
+    if begins and (number == 0 or size <= 3) and "<notyes>" not in keys:
         return "yes"
     negative = "<noword>" in first.keys and (number == 0 or size <= 3) and (size <= 1 or not own)
     if first.word == "not" and size > 1 and body[1].word not in _NOT_WHAT:
@@ -295,7 +296,8 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
         return "no"
     if "<notdone>" in keys and (size <= 3 or not _only_nothing(body)):
         return "no" if asked in _NO else ""
-    if "<yesword>" in keys and "<neg>" not in keys and size <= 6:
+    later = begins or any("<yesword>" in t.keys for t in body[1:])
+    if later and "<neg>" not in keys and size <= 6:
         return "yes"
     if (
         asked in _SESSIONS
@@ -311,8 +313,23 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     if asked == "dose" and "<neg>" not in keys and ("<clock>" in keys and size <= 5):
         return "yes"
     if "<good>" in keys and "<neg>" not in keys and size <= 7:
-        return "yes"
+        # "He's fine" says how he is, not that something was done.
+        return "" if asked in _DEEDS and first.word in _IS_WELL else "yes"
     return ""
+
+
+def _goes_on(first: Token, size: int, own: bool) -> bool:
+    """Whether words that alone say yes ("he is", "ya le di") begin a sentence of its own: "he
+    is limping", "ya le di el carprofeno" answer nothing but what they tell."""
+    phrases = [key for key in first.keys if key.startswith(f"{first.word}_")]
+    if not phrases or first.word in _SAYS_YES:
+        return False
+    length = max(key.count("_") + 1 for key in phrases)
+    return size > length and (own or (first.word in _PRONOUNS and size > length + 2))
+
+
+_PRONOUNS = frozenset("he she it i we they".split())
+_IS_WELL = frozenset("he she hes shes esta sigue anda".split())
 
 
 def _only_nothing(body: list[Token]) -> bool:

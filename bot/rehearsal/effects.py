@@ -411,11 +411,10 @@ def _(change: o.PromptSent, tables: Tables, now: datetime) -> None:
 
 @_keep.register
 def _(change: o.Reminded, tables: Tables, now: datetime) -> None:
-    del now
     for patient in tables.patients.values():
         sheet = patient.sheets.get(change.prompt)
         if sheet is not None:
-            patient.set_sheet(replace(sheet, reminded=True))
+            patient.set_sheet(replace(sheet, reminded=now))
 
 
 @_keep.register

@@ -17,6 +17,7 @@ from bot.model.chart import (
     Member,
     Person,
     Picture,
+    Release,
     Review,
     RosterLine,
     Sheet,
@@ -121,7 +122,7 @@ def _sheet(row: Row, lines: tuple[Line, ...]) -> Sheet:
         day=row["day"],
         sent_at=_maybe(row["sent_at"]),
         lines=lines,
-        reminded=row["reminded_at"] is not None,
+        reminded=_maybe(row["reminded_at"]),
     )
 
 
@@ -185,6 +186,10 @@ def chart(tx: Tx, patient: int, now: datetime, prompt: int | None = None) -> Cha
             _late_tap(one) for one in tx.all("due_of_kind", patient_id=patient, kind="given")
         ),
         holds=tuple(hold_of(one["body"]) for one in tx.all("holds_of", patient_id=patient)),
+        releases=tuple(
+            Release(hold_of(one["body"]).target, moment(one["ended_at"]))
+            for one in tx.all("holds_released", patient_id=patient)
+        ),
     )
 
 

@@ -150,7 +150,7 @@ class Home:
                 case o.PromptSent(prompt=prompt):
                     self.sheets[prompt] = replace(self.sheets[prompt], sent_at=at)
                 case o.Reminded(prompt=prompt):
-                    self.sheets[prompt] = replace(self.sheets[prompt], reminded=True)
+                    self.sheets[prompt] = replace(self.sheets[prompt], reminded=at)
                 case o.EndCourse():
                     self.known = evolve(self.known, [change], at)
                     self.dues = {

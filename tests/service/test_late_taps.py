@@ -22,6 +22,17 @@ async def marco_joins(box: Box) -> None:
     await box.stage.settle()
 
 
+def _button(message: Message, label: str) -> tuple[Message, str]:
+    """A button as a phone still shows it that has not got the newest words yet."""
+    data = next(x["callback_data"] for row in message.buttons for x in row if x["text"] == label)
+    return message, data
+
+
+async def _taps_old(box: Box, old: tuple[Message, str]) -> None:
+    box.stage.standin.press_data(box.marco, *old)
+    await box.stage.settle()
+
+
 async def late(box: Box, label: str = "1 · Given") -> Message:
     """Day 2, three hours late: Ines taps, and is asked."""
     await box.to(2, 11)
@@ -105,9 +116,10 @@ async def test_who_asked_to_be_reminded_is_not_asked_for_what_was_tapped(canela:
 
 async def test_two_who_say_it_otherwise_are_asked_whether_it_was_two(canela: Box) -> None:
     await marco_joins(canela)
+    await canela.to(2, 10)
+    old = _button(canela.last(canela.marco, "Dé carprofen"), "1 · Ya se la di")
     await late(canela)
-    marcos = canela.last(canela.marco, "Dé carprofen")
-    await canela.taps(canela.marco, "1 · Ya se la di", marcos)
+    await _taps_old(canela, old)
     of_marco = canela.last(canela.marco, "cuándo se dio")
     await canela.taps(canela.ines, "At about 08:00")
     await canela.taps(canela.marco, "Ahora mismo", of_marco)
@@ -119,13 +131,15 @@ async def test_two_who_say_it_otherwise_are_asked_whether_it_was_two(canela: Box
     await canela.to(2, 20, 30)
     # Nobody said: the next dose waits, and staff hear today.
     assert sum("Give carprofen" in text for text in canela.heard(canela.ines)) == before
-    assert "TODAY" in canela.case("next carprofen is not plain").words
+    assert "TODAY" in canela.case("when to give the next carprofen").words
 
 
 async def test_two_who_say_the_same_are_not_asked_more(canela: Box) -> None:
     await marco_joins(canela)
+    await canela.to(2, 10)
+    old = _button(canela.last(canela.marco, "Dé carprofen"), "1 · Ya se la di")
     await late(canela)
-    await canela.taps(canela.marco, "1 · Ya se la di", canela.last(canela.marco, "Dé carprofen"))
+    await _taps_old(canela, old)
     of_marco = canela.last(canela.marco, "cuándo se dio")
     await canela.taps(canela.ines, "At about 08:00")
     await canela.taps(canela.marco, "A eso de las 08:00", of_marco)
@@ -209,8 +223,9 @@ async def test_a_button_of_last_week_says_that_it_is_over(canela: Box) -> None:
 
 async def test_a_mistake_that_is_a_poisoning_is_never_taken_for_a_slip(canela: Box) -> None:
     await late(canela)
+    before = len(canela.heard(canela.ines))
     await canela.says(canela.ines, "he ate my ibuprofen by mistake")
-    assert "phone now" in canela.last(canela.ines).words.casefold()
+    assert any("phone now" in text.casefold() for text in canela.heard(canela.ines)[before:])
     assert "EMERGENCY" in canela.case("ibuprofen").words
     await canela.says(canela.ines, "she got the wrong one")
     assert "I do not count" not in canela.last(canela.ines).words

@@ -96,7 +96,7 @@ RULES = {
     <icepack> on for <number> -<neg>
     <icepack> ~ on? ~ for <number>|<minutes>|rato|while|bit|ratito -<neg>
     = done @asked-ice @ice
-    ya ~ se? ~ le|la|lo ~ puse|pusimos|hice|hicimos|di|dimos|aplique
+    ya ~ se? ~ le|la|lo ~ puse|pusimos|hice|hicimos|di|dimos|aplique -<meds>
     """
     + _SKIP.format(c="<icepack>"),
     "warm_compress": """
@@ -126,7 +126,7 @@ RULES = {
     = done !@asked-warm_compress
     <warmpack> ~ on? ~ for <number>|<minutes>|rato|while|bit|ratito -<neg>
     = done @asked-warm_compress @warm_compress
-    ya ~ se? ~ le|la|lo ~ puse|pusimos|hice|hicimos|di|dimos|aplique
+    ya ~ se? ~ le|la|lo ~ puse|pusimos|hice|hicimos|di|dimos|aplique -<meds>
     """
     + _SKIP.format(c="<warmpack>"),
     "massage": """
@@ -159,7 +159,7 @@ RULES = {
     give|gave|had_to ~ up|stop|parar
     rendi|rendimos|desisti
     = done @asked-massage @massage
-    ya ~ se? ~ le|la|lo ~ puse|pusimos|hice|hicimos|di|dimos|sobe
+    ya ~ se? ~ le|la|lo ~ puse|pusimos|hice|hicimos|di|dimos|sobe -<meds>
     = skipped @asked-massage @massage
     so|and|asi|y ~ i|we|lo|la|he ~ left|stopped|skipped|deje|dejamos ~ it|him|her|alone?
     """

@@ -107,3 +107,8 @@ SELECT patient_id, body FROM hold WHERE ended_at IS NULL ORDER BY since, id;
 
 -- name: holds_of
 SELECT body FROM hold WHERE patient_id = :patient_id AND ended_at IS NULL ORDER BY since, id;
+
+-- name: holds_released
+SELECT body, ended_at FROM hold
+WHERE patient_id = :patient_id AND ended_at IS NOT NULL AND ended_by_member IS NOT NULL
+ORDER BY ended_at, id;

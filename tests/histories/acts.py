@@ -1,0 +1,536 @@
+"""Random histories: what people do, as values; done in a practice in memory; and shown to the
+model after every step."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from copy import deepcopy
+from dataclasses import dataclass, field, replace
+from datetime import datetime, timedelta
+from functools import cache
+from random import Random
+
+from bot.model.chat import Outgoing
+from bot.model.effects import Effects
+from bot.model.hold import ByAnswer, ByClinician, encode
+from bot.model.plan import Medicine, Plan
+from bot.plan.clock import to_utc
+from bot.plan.slots import most_doses
+from bot.rehearsal.cast import GROUP
+from bot.rehearsal.tables import DueRow, InChat
+from bot.rehearsal.world import World
+from bot.standing.of_chart import standing_of
+from bot.standing.standing import Over
+
+from ..rehearsal.telling import practice, story
+from .model import Cause, Dose, Facts, Med, Model, Order, Saying, Shown, Told
+from .sayings import COMMANDS, SAYINGS, STAFF_WORDS
+
+ROBIN, LUCIA, NURSE, CLINICIAN, OPENER = 1001, 1002, 1003, 1004, 1000
+HOME = frozenset({ROBIN, LUCIA})
+BACK, AHEAD = timedelta(hours=48), timedelta(hours=60)
+SILENT = 14
+"""Hours at the end of a history in which nobody does anything."""
+
+MEDICINES = """
+  medicines:
+    - {name: cephalexin, form: capsule, units: 1, strength_mg: 500, kind: antibiotic,
+       every_hours: 12, first_dose: %(one)s 20:00, days: 7}
+    - {name: carprofen, form: tablet, units: 1, strength_mg: 50, kind: anti-inflammatory,
+       every_hours: 12, first_dose: %(two)s 08:00, days: 14, min_gap_hours: %(gap)s}
+    - {name: gabapentin, form: capsule, units: 2, strength_mg: 100, kind: pain relief,
+       every_hours: 8, first_dose: %(one)s 22:00, days: 3}
+"""
+
+
+@dataclass(frozen=True, slots=True)
+class Scene:
+    """Where a history plays: day of surgery, zone, the strictness of a gap, names."""
+
+    surgery: str
+    one: str  # the day after, and two days after
+    two: str
+    zone: str
+    gap: str
+    names: tuple[str, str] = ("robin", "lucia")
+
+
+SCENES = (
+    Scene("2026-05-05", "2026-05-06", "2026-05-07", "America/Denver", "8"),
+    Scene("2026-05-05", "2026-05-06", "2026-05-07", "America/Denver", "8", ("robin", "robin")),
+    Scene("2026-03-05", "2026-03-06", "2026-03-07", "America/Denver", "12"),
+    Scene("2026-10-29", "2026-10-30", "2026-10-31", "America/Denver", "12", ("robin", "robin")),
+    Scene("2026-03-26", "2026-03-27", "2026-03-28", "Europe/Madrid", "11"),
+    Scene("2026-10-22", "2026-10-23", "2026-10-24", "Europe/Madrid", "8"),
+)
+GAPS = (0, 1, 3, 10, 20, 25, 40, 65, 120, 240, 480, 700)
+"""Minutes between two acts."""
+KINDS = (
+    *("given",) * 7, *("tap",) * 6, *("stale",) * 3, *("again",) * 2, *("say",) * 8, "edit",
+    "undo", "back", "picture", *("desk",) * 4, *("command",) * 2, "answer", "change", "wait",
+    "block", "zone",
+)  # fmt: skip
+ZONES = ("America/New_York", "America/Los_Angeles", "Europe/Madrid")
+CHANGES = (
+    ("group_course", "change_pause"), ("group_course", "change_resume"),
+    ("group_course", "change_resume"), ("group_course", "change_died"),
+    ("group_course", "change_alive"), ("group_course", "change_end"), ("group_med", "stop"),
+    ("group_med", "pause"), ("group_med", "on"),
+)  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Act:
+    """Somebody does something, ``after`` so many minutes; ``pick`` chooses what of."""
+
+    after: int
+    kind: str
+    who: int  # 0, 1: at home or nurse, clinician
+    pick: int
+
+    def __str__(self) -> str:
+        return f"+{self.after} {self.kind} {self.who} {self.pick}"
+
+
+@dataclass(frozen=True, slots=True)
+class History:
+    """A scene, the hour at which it begins on the second day at home, and what is done."""
+
+    scene: int
+    hour: int
+    acts: tuple[Act, ...]
+
+
+def some_history(random: Random, most: int) -> History:
+    """A history by the dice."""
+    acts = tuple(
+        Act(random.choice(GAPS), random.choice(KINDS), random.randrange(2), random.randrange(997))
+        for _ in range(random.randint(1, most))
+    )
+    return History(random.randrange(len(SCENES)), random.choice((7, 7, 8, 13, 19, 20)), acts)
+
+
+class Broken(Exception):
+    """Something does not hold: what comes after it says nothing more."""
+
+
+class Watched(World):
+    """A practice whose every step is shown to the model."""
+
+    model: Model | None = None
+    breaches: list[str]
+    cause = Cause("setup")
+    before: Facts
+    delivered: list[Shown]
+    since: datetime
+    ever: dict[int, list[tuple[int, str]]]  # chat → every button that was shown there
+
+    def start(self, model: Model) -> None:
+        """From now on the model looks on."""
+        self.model, self.breaches, self.delivered = model, [], []
+        self.ever = {chat: [] for chat in HOME}
+        for chat in HOME:
+            for one in self.tables.chats.get(chat, ()):
+                self._keep_buttons(one.number, one.sent)
+        self.since = self.now - BACK
+        self.before = self.facts()
+
+    def due(self, row: DueRow) -> None:
+        self.cause = Cause("due", due=row.kind)
+        super().due(row)
+
+    def do(self, out: Effects) -> None:
+        if self.model is None:
+            super().do(out)
+            return
+        self.delivered = []
+        super().do(out)
+        after = self.facts()
+        found = self.model.step(
+            self.cause, self.now, self.before, after, self.delivered, list(self.live())
+        )
+        self.before = after
+        self.cause = Cause("due")
+        self.breaches += found
+        if self.breaches:
+            raise Broken
+
+    def deliver(self, message: Outgoing) -> None:
+        super().deliver(message)
+        if self.model is None or message.chat == 0:
+            return
+        self.delivered.append(self._shown(message, message.kind, self.now))
+        if message.chat in HOME and message.kind != "answer":
+            number = message.message or self.tables.sent.get(message.dedupe, (0, 0))[1]
+            self._keep_buttons(number, message)
+
+    def _keep_buttons(self, number: int, message: Outgoing | None) -> None:
+        if message is not None:
+            kept = self.ever[message.chat]
+            kept += [(number, b.data) for row in message.buttons for b in row if b.data]
+
+    def _shown(self, message: Outgoing, kind: str, at: datetime) -> Shown:
+        buttons = []
+        for row in message.buttons:
+            for button in row:
+                code, args = self.meaning(button.data)
+                item = ""
+                if code == "i" and args[1] == "given":
+                    item = self._item(int(args[0]))
+                buttons.append((button.label, code, item))
+        return Shown(message.chat, kind, message.text, tuple(buttons), at)
+
+    @staticmethod
+    def meaning(data: str) -> tuple[str, tuple[str, ...]]:
+        """The letter of a button, and what follows it."""
+        code, *args = data.rpartition("~")[0].split(".")
+        return code, tuple(args)
+
+    def _item(self, line: int) -> str:
+        kept = self.tables.patients[1].lines.get(line)
+        return kept.item.id if kept is not None and kept.item.kind == "dose" else ""
+
+    def live(self) -> Iterator[Shown]:
+        """The messages of the last day at home as they look now."""
+        for chat in HOME:
+            for one in self.newest(chat):
+                if one.sent is None or one.record is None:
+                    continue
+                if self.now - one.record.sent.at > timedelta(hours=30):
+                    break
+                if one.sent.buttons:
+                    yield self._shown(one.sent, "live", one.record.sent.at)
+
+    def items_of(self, code: str, args: Sequence[str]) -> tuple[tuple[str, ...], datetime | None]:
+        """The doses that a button is about, and when their prompt was due."""
+        row = self.tables.patients[1]
+        if code == "i" and args[1] == "given":
+            line = row.lines.get(int(args[0]))
+            if line is not None and line.item.kind == "dose":
+                return (line.item.id,), row.sheets[line.prompt].due_at
+        if code in "ag" and args[0].isdecimal():
+            sheet = row.sheet(int(args[0]))
+            if sheet is not None:
+                doses = (one.item.id for one in sheet.lines if one.item.kind == "dose")
+                return tuple(doses), sheet.due_at
+        return (), None
+
+    def facts(self) -> Facts:
+        """What is written down now."""
+        chart, row = self.chart(1), self.tables.patients[1]
+        user_of = {one.id: one.user for one in self.tables.people.values()}
+        standing = standing_of(chart, self.now)
+        near = row.doses_within(self.since, self.now + AHEAD)
+        meds = chart.plan.medicines
+        open_dues = [*self.tables.dues.of_kind("page"), *self.tables.dues.of_kind("deadline")]
+        return Facts(
+            doses={
+                one.item.id: Dose(
+                    one.item.med or "", one.item.slot_at or self.now, one.state,
+                    one.choice or "", one.at, user_of.get(one.person or 0),
+                ) for one in near
+            },
+            told={
+                one.noted.id: Told(
+                    one.noted.observation.about, one.noted.observation.value,
+                    one.noted.observation.med or "", user_of.get(one.person or 0),
+                ) for one in row.statements if one.state == "stands"
+            },
+            holds={
+                one.id: (encode(one.target), _ends(one.ends))
+                for one in chart.holds if one.stands(self.now)
+            },
+            held=standing.held_names(chart.plan),
+            state=chart.state,
+            over=chart.over or isinstance(standing.mode, Over),
+            cases={one.id: (one.urgency.name, one.state, len(str(one.body))) for one in chart.cases},
+            watched=frozenset(str(one.data["case"]) for one in open_dues),
+            stopped=frozenset(one.name for one in meds if one.is_withheld(self.now)),
+            given={one.name: tuple(chart.given(one.name)) for one in meds},
+            reachable=any(one.reachable for one in chart.people),
+        )  # fmt: skip
+
+
+def _ends(ends: object) -> str:
+    if isinstance(ends, ByClinician):
+        return "clinician"
+    return "answer" if isinstance(ends, ByAnswer) else "time"
+
+
+# -- before a history begins ------------------------------------------------------------------
+
+
+@cache
+def _prepared(number: int) -> tuple[Watched, Plan]:
+    """The scene on the second morning at home, silent so far."""
+    scene = SCENES[number]
+    fields = {"one": scene.one, "two": scene.two, "gap": scene.gap}
+    order = (
+        f"order:\n  surgery: {scene.surgery}\n  home: {scene.one} 10:30\n  zone: {scene.zone}"
+        f"{MEDICINES % fields}household: {{a: en, b: es}}\nstaff: {{pell: staff}}\n"
+    )
+    told = story('{at: day 2 08:00, a: "x"}', more=order)
+    plan, clinic = told.plan, told.clinic
+    home = to_utc(plan.home, plan.zone)
+    world = Watched(replace(practice(), clinic=clinic), home - timedelta(hours=2))
+    world.write("Front desk", OPENER, GROUP, f"/join {world.invite(kind='desk', rank=0)}")
+    for name, user, role in (("pell", NURSE, "staff"), ("wren", CLINICIAN, "clinician")):
+        code = world.invite(kind="staff", name=name, role=role)
+        world.write(name, user, user, f"/start {code}")
+    world.enrol(plan, told.protocol, plan.clinician)
+    world.until(home)
+    for user, name, lang in zip((ROBIN, LUCIA), scene.names, ("en", "es"), strict=True):
+        code = world.invite(kind="owner", patient=1)
+        world.write(name, user, user, f"/start {code}", lang=lang)
+    world.until(to_utc(datetime.fromisoformat(f"{scene.two} 06:50"), plan.zone))
+    return world, plan
+
+
+def fork(world: Watched) -> Watched:
+    """A copy that can go its own way: values are shared, tables are not."""
+    other = Watched.__new__(Watched)
+    other.practice, other.now, other.unseen = world.practice, world.now, world.unseen
+    other._updates = world._updates
+    memo: dict[int, object] = {}
+    for row in world.tables.patients.values():
+        memo[id(row.chart)] = row.chart
+        for table in (row.sheets, row.lines, row.whole):
+            memo |= {id(one): one for one in table.values()}
+    for chat in world.tables.chats.values():
+        memo |= {id(one.sent): one.sent for one in chat if one.sent is not None}
+    other.tables, other.transcript = deepcopy((world.tables, world.transcript), memo)
+    return other
+
+
+def order_of(plan: Plan) -> Order:
+    """The order in the model's own terms."""
+    return Order(plan.zone, plan.home, tuple(_med(one) for one in plan.medicines))
+
+
+def _med(one: Medicine) -> Med:
+    return Med(
+        one.name, one.every_hours, one.first_dose, most_doses(one),
+        timedelta(hours=one.gap_hours), one.kind == "anti-inflammatory",
+    )  # fmt: skip
+
+
+# -- a history ----------------------------------------------------------------------------------
+
+
+@dataclass(slots=True)
+class Played:
+    """A history that was played: what did not hold, and the world afterwards."""
+
+    breaches: list[str]
+    world: Watched
+    plan: Plan
+    names: dict[int, str] = field(default_factory=dict)
+
+
+def play(history: History, silent: int = SILENT) -> Played:
+    """All of it, and ``silent`` hours more in which nobody does anything; it ends at the first
+    thing that does not hold."""
+    start, plan = _prepared(history.scene)
+    world = fork(start)
+    names = dict(zip((ROBIN, LUCIA), SCENES[history.scene].names, strict=True))
+    names |= {NURSE: "pell", CLINICIAN: "wren"}
+    model = Model(order_of(plan), HOME, STAFF_WORDS)
+    world.start(model)
+    player = Player(world, names, plan)
+    since = world.now
+    try:
+        world.until(since + timedelta(hours=history.hour - 7, minutes=15))
+        for act in history.acts:
+            world.until(world.now + timedelta(minutes=act.after))
+            player.perform(act)
+        until = world.now + timedelta(hours=1)
+        world.until(world.now + timedelta(hours=silent))
+        world.breaches += model.lost(since, until, world.facts())
+    except Broken:
+        pass
+    return Played(world.breaches, world, plan, names)
+
+
+@dataclass(slots=True)
+class Player:
+    """Does what an act says, where there is anything to do it with."""
+
+    world: Watched
+    names: dict[int, str]
+    plan: Plan
+    last_tap: dict[int, tuple[int, str]] = field(default_factory=dict)
+
+    def perform(self, act: Act) -> None:
+        """One act; what needs a button or message that is not there is left out."""
+        home = (ROBIN, LUCIA)[act.who]
+        desk = (NURSE, CLINICIAN)[act.who]
+        match act.kind:
+            case "given" | "tap" | "back":
+                self._tap(home, self._live(home, act.kind), act.pick)
+            case "stale":
+                self._tap(home, self.world.ever[home][-400:], act.pick)
+            case "again":
+                self._tap(home, [self.last_tap[home]] if home in self.last_tap else [], 0)
+            case "say":
+                self._say(home, SAYINGS[act.pick % len(SAYINGS)])
+            case "undo":
+                self._say(home, Saying(("undo", "deshacer")[act.who]))
+            case "edit":
+                self._edit(home, SAYINGS[act.pick % len(SAYINGS)])
+            case "picture":
+                light = ("sharp", "blurred", "dark")[act.pick % 3]
+                self.world.say(self.names[home], home, f"[a {light} picture]")
+                self.world.cause = Cause("picture", home)
+                self.world.show(self.names[home], home, home, False, light, "")
+            case "zone":
+                if self.world.model is not None:
+                    self.world.model.journeys += 1
+                self._say(home, Saying(f"/zone {ZONES[act.pick % len(ZONES)]}"))
+            case "block":
+                self._block(home, back=act.pick % 3 > 0)
+            case "desk":
+                self._desk_tap(desk, act.pick)
+            case "command":
+                self._desk_say(desk, COMMANDS[act.pick % len(COMMANDS)], None)
+            case "answer":
+                self._answer(desk, act.pick)
+            case "change":
+                self._change(desk, *CHANGES[act.pick % len(CHANGES)], act.pick)
+            case _:
+                self.world.until(self.world.now + timedelta(hours=6 + act.pick % 9))
+
+    # -- at home --------------------------------------------------------------------------------
+
+    def _live(self, chat: int, kind: str) -> list[tuple[int, str]]:
+        """Buttons shown now, of the newest messages first."""
+        found: list[tuple[int, str]] = []
+        seen = 0
+        for one in self.world.newest(chat):
+            if one.sent is not None and one.sent.buttons:
+                seen += 1
+                for row in one.sent.buttons:
+                    found += [(one.number, b.data) for b in row if _wanted(b.data, kind)]
+                if seen > 5:
+                    break
+        return found
+
+    def _tap(self, user: int, buttons: Sequence[tuple[int, str]], pick: int) -> None:
+        if not buttons:
+            return
+        number, data = buttons[pick % len(buttons)]
+        code, args = self.world.meaning(data)
+        items, asked = self.world.items_of(code, args)
+        self.last_tap[user] = (number, data)
+        self.world.say(self.names[user], user, f"[taps {code}.{'.'.join(args)} of {number}]")
+        self.world.cause = Cause("tap", user, code=code, args=args, meds=items, asked_at=asked)
+        self.world.tap(self.names[user], user, user, number, data)
+
+    def _say(self, user: int, saying: Saying) -> None:
+        self.world.say(self.names[user], user, saying.text)
+        self.world.cause = Cause("say", user, saying)
+        self.world.write(self.names[user], user, user, saying.text)
+
+    def _edit(self, user: int, saying: Saying) -> None:
+        mine = next((one for one in self.world.newest(user) if one.who and one.text), None)
+        if mine is None or mine.text.startswith("/"):
+            return
+        self.world.say(self.names[user], user, f"[changes “{mine.text}” to] {saying.text}")
+        self.world.cause = Cause("edit", user, saying)
+        self.world.edit(self.names[user], user, user, mine.number, saying.text)
+
+    def _block(self, user: int, *, back: bool) -> None:
+        kind = "unblocked" if back else "blocked"
+        self.world.say(self.names[user], user, f"[{kind} the bot]")
+        self.world.cause = Cause("blocked")
+        event = self.world._event("message", self.names[user], user, user, 0)
+        self.world.hear(replace(event, kind=kind))  # type: ignore[arg-type]
+
+    # -- at the desk ----------------------------------------------------------------------------
+
+    def _staff(self, user: int) -> Cause:
+        return Cause("staff", user, clinician=user == CLINICIAN)
+
+    def _desk_say(self, user: int, text: str, reply_to: int | None) -> None:
+        self.world.say(self.names[user], GROUP, text)
+        self.world.cause = self._staff(user)
+        self.world.write(self.names[user], user, GROUP, text, reply_to=reply_to)
+
+    def _press(self, user: int, one: InChat, label: str) -> bool:
+        for row in one.sent.buttons if one.sent is not None else ():
+            for button in row:
+                if label in button.label and button.data:
+                    self.world.say(self.names[user], GROUP, f"[taps “{button.label}”]")
+                    self.world.cause = self._staff(user)
+                    self.world.tap(self.names[user], user, GROUP, one.number, button.data)
+                    return True
+        return False
+
+    def _desk_tap(self, user: int, pick: int) -> None:
+        shown = [one for one in self.world.newest(GROUP) if one.sent and one.sent.buttons][:3]
+        labels = [
+            (one, button.label)
+            for one in shown
+            for row in (one.sent.buttons if one.sent else ())
+            for button in row
+        ]
+        if labels:
+            self._press(user, *labels[pick % len(labels)])
+
+    def _answer(self, user: int, pick: int) -> None:
+        about = next(
+            (one for one in self.world.newest(GROUP) if one.sent and "case" in one.sent.topic),
+            None,
+        )
+        if about is not None:
+            self._desk_say(user, STAFF_WORDS[pick % len(STAFF_WORDS)], about.number)
+
+    def _change(self, user: int, group: str, change: str, pick: int) -> None:
+        words, lang = self.world.practice.words, self.world.practice.clinic.language
+        if change.startswith("change"):
+            label = words.say(change, lang, what="")
+        else:
+            med = self.plan.medicines[pick % len(self.plan.medicines)].name
+            label = words.say(f"change_med_{change}", lang, what=med)
+        self._desk_say(user, f"/plan {self.plan.patient}", None)
+        menu = next((one for one in self.world.newest(GROUP) if one.sent is not None), None)
+        if menu is None:
+            return
+        self._press(user, menu, words.say(group, lang))
+        if self._press(user, menu, label):
+            self._press(user, menu, words.say("reason_decided", lang))
+
+
+def _wanted(data: str, kind: str) -> bool:
+    code, args = Watched.meaning(data)
+    if kind == "given":
+        return code in ("a", "g", "x") or (code == "i" and args[1] == "given")
+    return code == "z" if kind == "back" else bool(code)
+
+
+def kind_of(breach: str) -> str:
+    """A breach without what differs from case to case."""
+    plain = re.sub(r"“[^”]*”|\([^)]*\)|'[^']*'|\S*\d\S*", "", breach)
+    plain = re.sub(r"cephalexin|carprofen|gabapentin|UTC", "", plain)
+    return " ".join(plain.split()[:12])
+
+
+def shorter(history: History, wrong: str) -> History:
+    """The history with every act left out that is not needed for the same kind of breach."""
+    kind = kind_of(wrong)
+
+    def fails(acts: Sequence[Act]) -> bool:
+        found = play(replace(history, acts=tuple(acts))).breaches
+        return bool(found) and kind_of(found[0]) == kind
+
+    acts, size = list(history.acts), max(1, len(history.acts) // 2)
+    while size:
+        start = 0
+        while start < len(acts):
+            fewer = acts[:start] + acts[start + size :]
+            if fails(fewer):
+                acts = fewer
+            else:
+                start += size
+        size //= 2
+    return replace(history, acts=tuple(acts))

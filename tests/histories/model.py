@@ -1,0 +1,424 @@
+"""What must hold, whatever happens: a small model beside the product. It knows the order, what
+people did and what was delivered to them, and reckons from these alone what may be offered.
+It imports nothing of the product."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Collection, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import UTC, datetime, timedelta
+from typing import Final
+from zoneinfo import ZoneInfo
+
+DAY: Final = timedelta(days=1)
+MINUTE: Final = timedelta(minutes=1)
+SHOWN: Final = timedelta(hours=30)
+"""Messages so old are looked at; a button of an older one is refused when it is pressed."""
+SOOTHING = re.compile(
+    r"\b(normal|common|next working day|común|siguiente día (hábil|laboral))\b|Right\?|¿Correcto\?",
+    re.IGNORECASE,
+)
+KEPT = re.compile(
+    r"on hold|wait|hold|no more|do not give|not sent in time|espera|espere|aguarde|no le dé"
+    r"|no lo dé|no se envió",
+    re.IGNORECASE,
+)
+FROM_A_TAP: Final = frozenset({"i", "a", "g", "x", "v", "y", "k"})
+"""Buttons of the household by which something is told."""
+
+
+@dataclass(frozen=True, slots=True)
+class Med:
+    """One medicine of the order; ``gap`` is the least time between two doses."""
+
+    name: str
+    every: int
+    first: datetime  # wall clock
+    doses: int
+    gap: timedelta
+    soothes: bool = False  # an anti-inflammatory
+
+
+@dataclass(frozen=True, slots=True)
+class Order:
+    """What was ordered."""
+
+    zone: str
+    home: datetime  # wall clock
+    meds: tuple[Med, ...]
+
+    def slots(self) -> Iterator[tuple[str, datetime]]:
+        """Every dose at home: on the wall clock, and never nearer than the gap."""
+        zone = ZoneInfo(self.zone)
+        home = self.home.replace(tzinfo=zone).astimezone(UTC)
+        for med in self.meds:
+            before: datetime | None = None
+            for number in range(med.doses):
+                wall = med.first + number * timedelta(hours=med.every)
+                at = wall.replace(tzinfo=zone).astimezone(UTC)
+                at = at if before is None else max(at, before + med.gap)
+                before = at
+                if at >= home:
+                    yield med.name, at
+
+
+@dataclass(frozen=True, slots=True)
+class Saying:
+    """Words, and what they may tell: topics; ``holds`` what they must hold: the names of
+    medicines, or ``anti``, ``mouth``; ``state`` is ``emergency`` or ``death``."""
+
+    text: str
+    may: frozenset[str] = frozenset()
+    holds: str = ""
+    state: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Cause:
+    """What happened: ``say``, ``edit``, ``tap``, ``picture`` by ``user`` at home; ``staff``;
+    or ``due``, of ``due`` kind. ``source`` is how what is told now will be named."""
+
+    kind: str
+    user: int = 0
+    saying: Saying = Saying("")
+    code: str = ""  # of a button: i, a, g, …
+    args: tuple[str, ...] = ()
+    due: str = ""
+    clinician: bool = False
+    meds: tuple[str, ...] = ()  # items that the button is about
+    asked_at: datetime | None = None  # when their prompt was due
+
+
+@dataclass(frozen=True, slots=True)
+class Dose:
+    """What is written of one dose."""
+
+    med: str
+    slot: datetime
+    state: str
+    choice: str
+    at: datetime | None
+    user: int | None
+
+
+@dataclass(frozen=True, slots=True)
+class Told:
+    """An observation that stands."""
+
+    about: str
+    value: str
+    med: str
+    user: int | None
+
+
+@dataclass(frozen=True, slots=True)
+class Facts:
+    """What the product has written down, at one moment."""
+
+    doses: Mapping[str, Dose]  # item → dose
+    told: Mapping[int, Told]
+    holds: Mapping[str, tuple[str, str]]  # id → what is held, and until: clinician, answer, …
+    held: frozenset[str]  # as the product shows it: names, or ``everything``
+    state: str
+    over: bool
+    cases: Mapping[str, tuple[str, str, int]]  # not closed: urgency, state, how much is in it
+    watched: frozenset[str]  # cases that something falls due of
+    stopped: frozenset[str]
+    given: Mapping[str, tuple[datetime, ...]]  # med → every dose told as given
+    reachable: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """A message as it looks: ``buttons`` are (label, code, item or "" )."""
+
+    chat: int
+    kind: str  # send, edit, answer
+    text: str
+    buttons: tuple[tuple[str, str, str], ...]
+    at: datetime
+
+
+@dataclass(slots=True)
+class Model:
+    """One history. ``step`` gives back what does not hold."""
+
+    order: Order
+    home: Collection[int]  # chats
+    words: Collection[str] = ()  # staff's own
+    must: dict[str, int] = field(default_factory=dict)  # med → must be held
+    dead: bool = False
+    dead_by: int = 0
+    prompted: set[str] = field(default_factory=set)
+    told_kept: list[tuple[str, datetime]] = field(default_factory=list)
+    late: dict[str, list[tuple[datetime, int]]] = field(default_factory=dict)
+    free: list[tuple[datetime, datetime]] = field(default_factory=list)
+    """From when to when nothing was to be prompted."""
+    last: datetime | None = None
+    journeys: int = 0
+
+    def step(
+        self, cause: Cause, now: datetime, before: Facts, after: Facts,
+        delivered: Sequence[Shown], live: Sequence[Shown],
+    ) -> Iterator[str]:  # fmt: skip
+        """All that does not hold after something happened."""
+        self._remember(cause, now, before, after, delivered)
+        yield from self._offers(now, after, delivered, live)
+        yield from self._facts(cause, now, before, after)
+        yield from self._others(cause, before, after)
+        yield from self._holds(cause, before, after)
+        yield from self._silence(cause, before, after, delivered)
+        yield from self._emergency(cause, before, after, delivered)
+        yield from self._cases(before, after)
+
+    # -- what is known beside the product -----------------------------------------------------
+
+    def _remember(
+        self, cause: Cause, now: datetime, before: Facts, after: Facts, delivered: Sequence[Shown]
+    ) -> None:
+        if cause.kind == "tap" and cause.code in "ia" and before.state != "ended":
+            for item in cause.meds:
+                self.late.setdefault(item, []).append((now, cause.user))
+        for one in delivered:
+            if one.chat not in self.home:
+                continue
+            self.prompted |= {item for _, code, item in one.buttons if code == "i" and item}
+            for med in self.order.meds:
+                if med.name in one.text and KEPT.search(one.text):
+                    self.told_kept.append((med.name, now))
+        saying = cause.saying
+        if cause.kind in ("say", "edit") and not before.over and before.state == "active":
+            if saying.state == "death":
+                self.dead, self.dead_by = True, cause.user
+            for med in self._meant(saying.holds):
+                if med not in before.stopped:
+                    self.must[med] = 1
+        if cause.kind == "staff":
+            self.dead = self.dead and after.over
+            if set(before.holds) - set(after.holds):
+                held = self._names(after.held)
+                self.must = {med: 1 for med in self.must if med in held}
+        elif cause.user == self.dead_by and not _lives(after):
+            self.dead = False  # taken back by who told it
+        if before.over or before.state != "active" or not before.reachable:
+            self.free.append((self.last or now, now))
+        self.last = now
+
+    def _meant(self, holds: str) -> list[str]:
+        return [
+            med.name for med in self.order.meds
+            if holds == "mouth" or (holds == "anti" and med.soothes) or holds == med.name
+        ]  # fmt: skip
+
+    def _names(self, held: frozenset[str]) -> frozenset[str]:
+        every = frozenset(med.name for med in self.order.meds)
+        return held | every if "everything" in held else held
+
+    # -- never inside the gap, never what is held or stopped ------------------------------------
+
+    def _offers(
+        self, now: datetime, facts: Facts, delivered: Sequence[Shown], live: Sequence[Shown]
+    ) -> Iterator[str]:
+        fresh = [one for one in delivered if one.chat in self.home]
+        for one in [*fresh, *(x for x in live if now - x.at < SHOWN)]:
+            for label, code, item in one.buttons:
+                if code == "i" and item:
+                    for why in self.why_not(now, facts, item):
+                        yield f"offer: “{label}” ({item}): {why}"
+            yield from _all_done(one)
+
+    def why_not(self, now: datetime, facts: Facts, item: str) -> Iterator[str]:
+        """Why a dose must not be offered now."""
+        dose = facts.doses.get(item)
+        if dose is None:
+            yield "no such dose is planned"
+            return
+        med = next((one for one in self.order.meds if one.name == dose.med), None)
+        if facts.over or self.dead:
+            yield "after the end"
+        if dose.med in self._names(facts.held) | set(self.must):
+            yield "on hold"
+        if dose.med in facts.stopped:
+            yield "stopped"
+        if _urgent(facts):
+            yield "an emergency is open"
+        if dose.state == "answered":
+            yield "it is told already"
+        for given in facts.given.get(dose.med, ()):
+            if med is not None and abs(now - given) < med.gap:
+                yield f"within the gap of the one given at {given:%d %H:%M} UTC"
+
+    # -- never a fact that nobody told --------------------------------------------------------
+
+    def _facts(self, cause: Cause, now: datetime, before: Facts, after: Facts) -> Iterator[str]:
+        for id, told in after.told.items():
+            if id in before.told:
+                continue
+            what = f"{told.about}={told.value} {told.med}".strip()
+            match cause.kind:
+                case "say" | "edit" | "tap" if (told.about, told.value) == ("dose", "given") and (
+                    not told.med
+                ):
+                    yield f"fact: a dose of no medicine by {cause.kind} {cause.code}"
+                case "say" | "edit":
+                    if told.about not in cause.saying.may and told.about != "request":
+                        yield f"fact: {what} from “{cause.saying.text}”"
+                    elif told.user != cause.user:
+                        yield f"fact: {what} is written to somebody else"
+                case "tap":
+                    if cause.code not in FROM_A_TAP:
+                        yield f"fact: {what} from a button “{cause.code}”"
+                    elif told.user != cause.user:
+                        yield f"fact: {what} is written to somebody else"
+                case "due":
+                    if cause.due != "given":
+                        yield f"fact: {what} by itself ({cause.due})"
+                case _ if told.about == "dose":
+                    yield f"fact: {what} from staff"
+        for item, dose in after.doses.items():
+            old = before.doses.get(item)
+            if dose.choice != "given" or (old is not None and old.choice == "given"):
+                continue
+            yield from self._given(cause, now, before, item, dose)
+
+    def _given(
+        self, cause: Cause, now: datetime, before: Facts, item: str, dose: Dose
+    ) -> Iterator[str]:
+        told = dose.at is not None and dose.at <= now
+        if not told:
+            yield f"fact: {item} given in time to come, at {dose.at}"
+        if cause.kind == "due":
+            taps = self.late.get(item, ())
+            if cause.due != "given" or (dose.at, dose.user) not in taps:
+                yield f"fact: {item} given by itself"
+        elif cause.kind == "tap" and cause.code in "ia":
+            if item not in cause.meds:
+                yield f"fact: {item} given by a button of another dose"
+            elif dose.at != now:
+                yield f"fact: {item} tapped now is written for {dose.at}"
+            for why in self.why_not(now, before, item):
+                yield f"noted: {item} by an old button: {why}"
+        elif cause.kind == "tap" and cause.code == "g" and cause.args[-1] == "x":
+            yield f"fact: {item} given by “not given”"
+        elif cause.kind == "staff":
+            yield f"fact: {item} given by staff"
+
+    # -- one person's undo never changes what another told ------------------------------------
+
+    def _others(self, cause: Cause, before: Facts, after: Facts) -> Iterator[str]:
+        for id, told in before.told.items():
+            if id not in after.told and (told.user != cause.user or not told.user):
+                yield f"undo: {told.about}={told.value} of {told.user} by {cause.kind} {cause.user}"
+        for item, dose in before.doses.items():
+            now = after.doses.get(item)
+            if dose.choice == "given" and dose.user != cause.user:
+                if now is None or (now.choice, now.user, now.at) != (
+                    dose.choice, dose.user, dose.at):  # fmt: skip
+                    yield f"undo: {item} of {dose.user} by {cause.kind} {cause.user}"
+
+    # -- a hold never ends by itself ------------------------------------------------------------
+
+    def _holds(self, cause: Cause, before: Facts, after: Facts) -> Iterator[str]:
+        for id, (target, ends) in before.holds.items():
+            if id in after.holds:
+                continue
+            own = cause.kind in ("say", "edit", "tap")
+            good = cause.clinician or (cause.kind == "staff" and ends == "answer")
+            good = good or (own and ends == "answer") or (own and target == "everything")
+            if not good:
+                yield f"hold: {target} ({ends}) ended by {cause.kind} {cause.due}{cause.code}"
+        missing = set(self.must) - self._names(after.held)
+        if missing and not after.over and after.state == "active":
+            yield f"hold: not held though told: {', '.join(sorted(missing))}"
+        if cause.saying.state == "emergency" and cause.kind in ("say", "edit"):
+            if not after.over and not _urgent(after):
+                yield f"emergency: none is open after “{cause.saying.text}”"
+
+    # -- nothing after a death or the end -------------------------------------------------------
+
+    def _silence(
+        self, cause: Cause, before: Facts, after: Facts, delivered: Sequence[Shown]
+    ) -> Iterator[str]:
+        if self.dead and not after.over:
+            yield "death: told, and the course goes on"
+        if not (before.over and after.over):
+            return
+        for one in delivered:
+            if one.chat in self.home and one.kind == "send":
+                direct = cause.user == one.chat or cause.kind == "staff"
+                if not direct and cause.due != "wound":
+                    yield f"death: sent by {cause.kind} {cause.due}: {one.text[:80]!r}"
+
+    # -- an emergency is kept to its end ----------------------------------------------------------
+
+    def _emergency(
+        self, cause: Cause, before: Facts, after: Facts, delivered: Sequence[Shown]
+    ) -> Iterator[str]:
+        was, still = _urgent(before), _urgent(after)
+        if was - still and cause.kind != "staff":
+            yield f"emergency: ended by {cause.kind}"
+        if not still or before.over:
+            return
+        for one in delivered:
+            if one.chat in self.home and one.kind != "edit" and cause.kind != "staff":
+                if (found := SOOTHING.search(one.text)) is not None:
+                    yield f"emergency: says {found[0]!r}: {one.text[:120]!r}"
+        if was and cause.user in self.home:
+            heard = any(one.chat not in self.home for one in delivered)
+            grew = any(after.cases[one][2] > before.cases[one][2] for one in was & still)
+            if not (heard or grew):
+                yield f"emergency: {cause.kind} {cause.code} does not join it"
+
+    # -- cases ---------------------------------------------------------------------------------------
+
+    def _cases(self, before: Facts, after: Facts) -> Iterator[str]:
+        if len(fresh := set(after.cases) - set(before.cases)) > 1:
+            yield f"case: one event opened {len(fresh)}"
+        # One that was answered stands on every morning's board.
+        waits = {id for id, (_, state, _) in after.cases.items() if state != "answered"}
+        if lonely := waits - after.watched:
+            yield f"case: {', '.join(sorted(lonely))} is never looked at again"
+
+    # -- never a dose lost unsaid -----------------------------------------------------------------
+
+    def lost(self, since: datetime, until: datetime, facts: Facts) -> Iterator[str]:
+        """The slots of a time that ended as nothing. After a journey the product's own."""
+        planned = [(one.med, one.slot) for one in facts.doses.values()]
+        slots = planned if self.journeys else list(self.order.slots())
+        by_slot = {(one.med, one.slot): item for item, one in facts.doses.items()}
+        for med, slot in slots:
+            if not since < slot <= until or self._excused(med, slot, facts):
+                continue
+            item = by_slot.get((med, slot))
+            if item is None:
+                yield f"lost: {med} of {slot:%d %H:%M} UTC stands nowhere"
+            elif item not in self.prompted and facts.doses[item].state not in ("answered",):
+                told = any(name == med and slot - MINUTE <= at <= slot + DAY / 2
+                           for name, at in self.told_kept)  # fmt: skip
+                if not told:
+                    state = facts.doses[item].state
+                    yield f"lost: {med} of {slot:%d %H:%M} UTC ({state}), nobody was told"
+
+    def _excused(self, med: str, slot: datetime, facts: Facts) -> bool:
+        if med in facts.stopped or not facts.reachable or facts.over:
+            return True
+        return any(since <= slot <= until for since, until in self.free)
+
+
+def _urgent(facts: Facts) -> set[str]:
+    return {case for case, (urgency, *_) in facts.cases.items() if urgency == "emergency"}
+
+
+def _lives(facts: Facts) -> bool:
+    return any(told.about == "life" for told in facts.told.values())
+
+
+def _all_done(one: Shown) -> Iterator[str]:
+    """ "All done" speaks of no line that has no button of its own."""
+    own = {label.split(" · ")[0] for label, code, _ in one.buttons if code == "i"}
+    for label, code, _ in one.buttons:
+        if code == "a":
+            named = set(re.findall(r"\d+", label))
+            if named - own:
+                yield f"offer: “{label}” speaks of lines without a button"

@@ -1,0 +1,93 @@
+"""What people write in the histories, and what each may tell."""
+
+from __future__ import annotations
+
+from .model import Saying
+
+
+def _of(text: str, may: str = "", holds: str = "", state: str = "") -> Saying:
+    return Saying(text, frozenset(may.split()), holds, state)
+
+
+DOSES = (
+    _of("gave it", "dose"),
+    _of("gave it at 1 pm", "dose"),
+    _of("gave the carprofen at 8", "dose"),
+    _of("se lo di a las 7", "dose"),
+    _of("ya le di el carprofeno", "dose"),
+    _of("just gave him the gabapentin", "dose"),
+    _of("gave it twice", "dose swallowed", "any"),
+    _of("gave the carprofen twice by mistake", "dose swallowed", "carprofen"),
+    _of("he refused the cephalexin", "dose"),
+    _of("not yet", "dose appetite"),
+    _of("by mistake", ""),
+    _of("all his pills are in", "dose"),
+    _of("yes", "dose ice warm_compress massage walk cone appetite incision energy stool urine pain"
+        " weight_bearing licking drinking swelling vomiting"),
+    _of("done", "dose ice warm_compress massage walk cone appetite incision energy stool urine"
+        " pain weight_bearing licking drinking swelling"),
+)  # fmt: skip
+SIGNS = (
+    _of("threw up twice", "vomiting", "anti"),
+    _of("she threw up once", "vomiting dose"),
+    _of("vomitó dos veces", "vomiting", "anti"),
+    _of("black poop", "stool", "anti"),
+    _of("her poop is black and she is not eating", "stool appetite", "anti"),
+    _of("he is limping a bit but ate well", "weight_bearing appetite mobility"),
+    _of("the cut looks clean", "incision"),
+    _of("hes fine", "energy mobility"),
+    _of("ate well and sleeps", "appetite energy"),
+    _of("tiene diarrea", "stool", "anti"),
+    _of("he fell off the sofa and now wont use the leg", "mishap weight_bearing"),
+)
+ALARMS = (
+    _of("he collapsed", "energy", "mouth", "emergency"),
+    _of("her gums are white and she breathes heavily", "gums breathing", "mouth", "emergency"),
+    _of("she ate the whole bottle of pills", "swallowed dose", "mouth", "emergency"),
+    _of("se desmayó", "energy", "mouth", "emergency"),
+)
+DEATHS = (
+    _of("he died last night", "life", "", "death"),
+    _of("murió anoche", "life", "", "death"),
+)
+NOTHING = (
+    _of("I'll do it in 20 minutes"),
+    _of("we leave in 30"),
+    _of("I hope he eats tonight"),
+    _of("should I worry if he vomits?"),
+    _of("can I give the carprofen now?"),
+    _of("thank you!"),
+    _of("gracias"),
+    _of("should I give it twice if he throws up?"),
+    _of("my other dog died last year"),
+    _of("what is next"),
+    _of("menu"),
+    _of("in an hour"),
+    _of("undo"),
+    _of("deshacer"),
+    _of("false alarm"),
+    _of("we are on our way"),
+    _of("the thing with the other one"),
+    _of("voy a darle la pastilla luego"),
+    _of("38.5", "temperature"),
+)
+SAYINGS = (*DOSES, *DOSES, *SIGNS, *ALARMS, *DEATHS[:1], *NOTHING)
+
+COMMANDS = (
+    "/hold Biscuit carprofen",
+    "/hold Biscuit walks",
+    "/hold Biscuit everything",
+    "/release Biscuit carprofen",
+    "/release Biscuit anti-inflammatories",
+    "/release Biscuit everything by mouth",
+    "/release Biscuit gabapentin",
+    "/release Biscuit walks",
+    "/board",
+    "/log Biscuit",
+    "/end Biscuit",
+)
+STAFF_WORDS = (
+    "Offer some chicken and call us if she is not better.",
+    "Give no more carprofen until we see her.",
+    "All normal after surgery, go on as planned.",
+)
