@@ -298,7 +298,7 @@ def overdue(ctx: Context, out: Effects, chart: Chart, case: Case) -> None:
     who = case.acknowledged_by or ctx.words.say("case_nobody", lang)
     head = case_head(ctx, chart, case, lang)
     first = ctx.words.say("case_overdue", lang, who=who, head=head)
-    _send_case(ctx, out, chart, case, _everyone(ctx), first, "overdue")
+    _send_case(ctx, out, chart, case, _everyone(ctx), first, f"overdue:{ctx.now.date()}")
     again = deadline(ctx.clinic, Urgency.next_day, ctx.now)
     out.add(
         Due(f"deadline:{case.id}", "deadline", again, chart.id, {"case": case.id}),
