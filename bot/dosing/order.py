@@ -8,6 +8,7 @@ from datetime import datetime
 
 from bot.model.chart import Chart, Line
 from bot.model.hold import HeldMedicine
+from bot.model.memo import Memo
 from bot.model.plan import Medicine
 from bot.plan.doses import Givable, MayGive, NextDose, givable, may_give, next_dose
 from bot.standing.holds import covered
@@ -60,9 +61,16 @@ class Doses:
         return next_dose(self.medicine, self.slots, given, now, self.released)
 
 
+_MEMO = Memo()
+
+
 def doses_of(chart: Chart, med: str | None, *, but: datetime | None = None) -> Doses | None:
     """The doses of a medicine of the plan; None for any other. ``but``: as if none had been
     given then."""
+    return _MEMO.of(chart, (med, but), lambda: _doses_of(chart, med, but))
+
+
+def _doses_of(chart: Chart, med: str | None, but: datetime | None) -> Doses | None:
     medicine = medicine_of(chart, med)
     if medicine is None:
         return None

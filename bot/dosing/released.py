@@ -41,7 +41,7 @@ def come_again(
     for name in meds:
         for line, verdict in freed_lines(chart, name, ctx.now):
             if isinstance(verdict, Yes):
-                key = f"{MOVED}{line.item.id}"
+                key = f"{MOVED}{out.event}"  # what comes now comes in one message
                 out.add(
                     Mark(line.id, "planned"),
                     MoveLine(chart.id, line.id, key, ctx.now, chart.day(ctx.now)),

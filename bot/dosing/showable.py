@@ -7,6 +7,7 @@ from datetime import datetime, timedelta
 
 from bot.model.chart import Chart, LateTap, Line
 from bot.model.hold import Hold
+from bot.model.memo import Memo
 from bot.plan import doses as pure
 from bot.standing.standing import Standing
 
@@ -60,6 +61,9 @@ Look = WhyNot | Past | None
 """How a line that waits looks: without a button and why, only to be told of, or to be done."""
 
 
+_MEMO = Memo()
+
+
 def look(chart: Chart, standing: Standing, line: Line, now: datetime) -> Look:
     """Whether this line may be done now, and if not, why.
 
@@ -71,6 +75,11 @@ def look(chart: Chart, standing: Standing, line: Line, now: datetime) -> Look:
         return Held(holds)
     if line.item.kind != "dose":
         return None
+    key = (line.item.med, line.item.slot_at, now)
+    return _MEMO.of(chart, key, lambda: _look_at_dose(chart, line, now))
+
+
+def _look_at_dose(chart: Chart, line: Line, now: datetime) -> Look:
     doses = doses_of(chart, line.item.med)
     if doses is None:
         return Stopped() if line.item.med else None

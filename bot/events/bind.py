@@ -18,7 +18,8 @@ from bot.dosing.released import after_emergency
 from bot.household.emergency import open_emergency, stay_with_it, tell_the_others
 from bot.household.reshow import reshow
 from bot.model.chart import Chart
-from bot.model.effects import Due, Effect, Effects, EndHold, Entry, PutHold, Say, Tell
+from bot.model.conversation import Describe, SameDose, Unclear, WhichPatient
+from bot.model.effects import Ask, Due, Effect, Effects, EndHold, Entry, PutHold, Say, Tell
 from bot.model.evolve import evolve
 from bot.model.hold import encode
 from bot.model.ids import LineId, MemberId, PersonId
@@ -143,13 +144,32 @@ def _through_the_gate(ctx: Event, out: Effects) -> Effects:
         if _touched(out, chart)
     }
     passed: list[Effect] = []
+    unasked: set[int] = set()
     for one in out.all:
-        if isinstance(one, Tell):
-            passed.append(_gated(one, standings, ctx))
-        else:
-            passed.append(one)
-    out.all = passed
+        kept = _gated(one, standings, ctx) if isinstance(one, Tell) else one
+        passed.append(kept)
+        if isinstance(one, Tell) and one.purpose is Purpose.question and isinstance(kept, Entry):
+            unasked.add(one.message.chat)
+    out.all = _without_questions(passed, unasked)
     return out
+
+
+def _without_questions(effects: list[Effect], chats: set[int]) -> list[Effect]:
+    """A question about somebody's words that was kept back is not open, and nobody is given
+    the words once more because it has no answer."""
+    keys = {
+        one.question.key
+        for one in effects
+        if isinstance(one, Ask)
+        and one.chat in chats
+        and isinstance(one.question, Unclear | SameDose | WhichPatient | Describe)
+    }
+    return [
+        one
+        for one in effects
+        if not (isinstance(one, Ask) and one.chat in chats and one.question.key in keys)
+        and not (isinstance(one, Due) and one.key in keys)
+    ]
 
 
 def _gated(one: Tell, standings: dict[int, Standing], ctx: Event) -> Effect:

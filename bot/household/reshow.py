@@ -6,6 +6,7 @@ from __future__ import annotations
 from datetime import timedelta
 
 from bot.context.contexts import Context
+from bot.dosing.showable import look
 from bot.model.chart import Chart, Person, Sheet
 from bot.model.effects import Effects, Rows
 
@@ -25,6 +26,8 @@ def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
         if old is None or (old == sheet and not everything):
             continue
         if ctx.now - sheet.due_at > FRESH and old == sheet:
+            continue
+        if _state(ctx, before, old) == _state(ctx, after, sheet):
             continue
         for person in after.people:
             if not shown_to(old, person).lines:
@@ -50,6 +53,16 @@ def _bound_anew(before: Chart, after: Chart) -> bool:
         or before.dose_lines != after.dose_lines
         or before.history != after.history
     )
+
+
+def _state(ctx: Context, chart: Chart, sheet: Sheet) -> tuple[object, ...]:
+    """All that the looks of a prompt hang on, in whatever language."""
+    standing = ctx.standing(chart)
+    lines = (
+        (x.id, x.state, x.choice, x.at, x.by, x.item.text, look(chart, standing, x, ctx.now))
+        for x in sheet.lines
+    )
+    return (chart.state, type(standing.mode), chart.plan.patient, *lines)
 
 
 def _looks(ctx: Context, chart: Chart, sheet: Sheet, person: Person) -> tuple[str, Rows]:

@@ -52,6 +52,7 @@ _UNKNOWN = re.compile(
     r"|no (lo )?s[eé]|ni idea|no (me|nos) (lo )?dijeron|no estoy segur[oa])\b",
     re.IGNORECASE,
 )
+_ALL = re.compile(r"\b(all|everything|each|both|tod[oa]s?|ambas|ambos)\b", re.IGNORECASE)
 _NONE = re.compile(
     r"\b((not|wasn'?t|none|nothing) (was )?(given|there)|(didn'?t|did not) (give|get)"
     r"|no (se )?(le |la |lo )*dieron|no se dio|ningun[ao]|ah[ií] no|all[ií] no)\b",
@@ -143,6 +144,11 @@ def told(ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str) -> 
     if not asked:
         return False
     named = [one for one in asked if one[1].name.casefold() in text.casefold()]
+    meant = talking.answered(ctx, LastDose)
+    if not named and not _ALL.search(text):  # then it answers this one question alone
+        named = [one for one in asked if meant is not None and one[0] == meant.place]
+        if not named:
+            return False
     answers: list[tuple[int, _Answer]] = []
     if len(text.split()) <= _WORDS and (_UNKNOWN.search(text) or _NONE.search(text)):
         plain: _Answer = "unknown" if _UNKNOWN.search(text) else "none"

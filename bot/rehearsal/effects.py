@@ -83,6 +83,8 @@ def add_prompts(tables: Tables, patient: PatientRow, prompts: tuple[Prompt, ...]
 def _send(tables: Tables, message: Outgoing, now: datetime) -> None:
     """Into the outbox; one whose key is there already is not added again."""
     key = message.dedupe
+    if message.of and message.of not in tables.sent and message.of not in tables.outbox:
+        return  # whoever never got the message has nothing to be shown anew
     if key in tables.outbox or key in tables.sent:
         return
     tables.outbox[key] = message

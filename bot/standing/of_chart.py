@@ -5,10 +5,17 @@ from __future__ import annotations
 from datetime import datetime
 
 from bot.model.chart import Chart
+from bot.model.memo import Memo
 
 from .standing import PatientState, Standing, standing
+
+_MEMO = Memo()
 
 
 def standing_of(chart: Chart, now: datetime) -> Standing:
     """What is held, and in which mode the chat is, by the facts of the chart."""
-    return standing(chart.plan, PatientState(chart.state), chart.holds, chart.cases, now)
+    return _MEMO.of(
+        chart,
+        now,
+        lambda: standing(chart.plan, PatientState(chart.state), chart.holds, chart.cases, now),
+    )

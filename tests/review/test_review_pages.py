@@ -14,8 +14,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.context.words import default_words
-from bot.model.effects import Effects, Entry
-from bot.model.ids import EventId
+from bot.model.effects import Effects, Entry, PutHold
+from bot.model.hold import FromStaff, Hold, Walks
+from bot.model.ids import EventId, HoldId, MemberId
 from bot.review.charts import LEFT, PHONE, REACH, Lane, Mark, settle
 from bot.review.words import Tongue, spanish
 from bot.store.audit import verify
@@ -337,3 +338,16 @@ def test_spanish_has_the_same_places_to_fill() -> None:
     for english, words in spanish().items():
         assert set(re.findall(r"{\w+}", english)) == set(re.findall(r"{\w+}", words)), english
     assert tongue.say("{n} min ago", n=3) == "hace 3 min"
+
+
+async def test_what_is_on_hold_stands_at_the_top_and_in_the_list(pages: Pages) -> None:
+    who = FromStaff(MemberId(1), "Dr Okafor", "", EventId("test"))
+    held = Hold(HoldId("h1"), Walks(), pages.watch.now(), who)
+    await pages.enter("Dr Okafor")
+    assert "the walks (" not in plain((await pages.web.get("/patients/1")).text)
+    out = Effects(EventId("test"))
+    out.add(PutHold(1, held))
+    await pages.store.act(out, pages.watch.now())
+    page = plain((await pages.web.get("/patients/1")).text)
+    assert re.search(r"On hold .*the walks \(.*\(since .*Dr Okafor\).*/release Canela", page)
+    assert re.search(r"On hold : .*the walks \(", plain((await pages.web.get("/patients")).text))
