@@ -187,6 +187,10 @@ class Home:
         lines = tuple(replace(one, **changes) if one.id == line else one for one in sheet.lines)
         self._put(replace(sheet, lines=lines))
 
+    def prompt_of(self, line: int) -> int:
+        """The prompt that a line is in now."""
+        return self._prompt_of[line]
+
     def _move(self, change: o.MoveLine, tx: Tx) -> None:
         row = tx.one("prompt_add", patient_id=self.id, key=change.key,
                      due_at=stamp(change.at), day=change.day, moved=1)  # fmt: skip
