@@ -413,8 +413,6 @@ def carry_out(
         heard_again(ctx, out, chart, author)  # in hospital nobody at home is silent
     elif made.then == "resume":
         out.add(SetState(chart.id, "active"))
-        member = ctx.actor.id if ctx.actor else 0
-        ask_last_doses(ctx, out, replace(chart, plan=made.plan, state="active"), member, author)
     elif made.then == "alive":
         out.add(*_alive_again(ctx, chart, made.plan, coming))
     elif made.then:
@@ -436,3 +434,6 @@ def carry_out(
             patient=chart.id,
             topic=AboutPatient(chart.id),
         )
+    if made.then == "resume":
+        member = ctx.actor.id if ctx.actor else 0
+        ask_last_doses(ctx, out, replace(chart, plan=made.plan, state="active"), member, author)

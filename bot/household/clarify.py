@@ -11,7 +11,7 @@ from bot.context.contexts import AtHome, Context
 from bot.context.phones import both_phones, what_happens_now, whom_to_phone
 from bot.dosing.dosing import TOO_MUCH, unsure_finding
 from bot.household.sheet import sheet_buttons
-from bot.model.action import AskAbout, Seen
+from bot.model.action import AskAbout, Seen, TapAll
 from bot.model.chart import Chart, Person
 from bot.model.conversation import SameDose, Unclear, WhichPatient
 from bot.model.effects import Ask, CancelDue, Due, Effects, Entry, Rows, Settle
@@ -104,7 +104,8 @@ def _buttons(ctx: AtHome, chart: Chart, person: Person, *, done: bool) -> Rows:
     rows: list[Any] = []
     asked = chart.asked(ctx.now)
     if asked and done and len(asked[0].open) > 1:
-        rows += sheet_buttons(ctx, person.chat, chart, asked[0], lang)[:1]
+        top = sheet_buttons(ctx, person.chat, chart, asked[0], lang)[:1]
+        rows += [row for row in top if row[0].data.startswith(f"{TapAll.code}.")]
     elif asked and len(asked[0].open) == 1 and asked[0].open[0].item.kind != "dose":
         rows += sheet_buttons(ctx, person.chat, chart, asked[0], lang)
     topics = [

@@ -87,6 +87,8 @@ def _send(tables: Tables, message: Outgoing, now: datetime) -> None:
         return  # whoever never got the message has nothing to be shown anew
     if key in tables.outbox or key in tables.sent:
         return
+    if message.of and message.of not in tables.outbox and message.of not in tables.sent:
+        return  # a reminder goes only to who asked for it
     tables.outbox[key] = message
     if message.kind == "send" and message.patient is not None:
         people = tables.people.values()
