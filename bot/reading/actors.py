@@ -86,7 +86,8 @@ _DEEDS = frozenset(
 
 
 _LAST_SLEEP = frozenset(
-    "sleep euthanize euthanise euthanasia dormirlo dormirla eutanasia sacrificarlo sacrificarla".split()
+    "sleep euthanize euthanise euthanasia eutanasia dormirlo dormirla sacrificarlo "
+    "sacrificarla".split()
 )
 
 
