@@ -104,7 +104,7 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
         else:
             reading = replace(reading, understood=False, greeting=False)
             done = says_done(sheet, bare)
-    if not without:
+    if not words.without:
         reading = still_to_give(sheet, text, reading)
     named = tuple(one for one in reading.observations if not _of_none(chart, sheet, one, moment))
     if len(named) < len(reading.observations):
