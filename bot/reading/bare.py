@@ -280,7 +280,7 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     first = body[0]
     keys = clause.keys
     size = len(body)
-    begins = "<yesword>" in first.keys and not _goes_on(first, size, own)
+    begins = "<yesword>" in first.keys and not _goes_on(body, own)
     if begins and (number == 0 or size <= 3) and "<notyes>" not in keys:
         return "yes"
     negative = "<noword>" in first.keys and (number == 0 or size <= 3) and (size <= 1 or not own)
@@ -312,22 +312,34 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
         return "yes"
     if asked == "dose" and "<neg>" not in keys and ("<clock>" in keys and size <= 5):
         return "yes"
-    if "<good>" in keys and "<neg>" not in keys and size <= 7:
+    opener = "<joiner>" in tokens[clause.start].keys  # the "ok" of "ok, I gave it"
+    told = tokens[clause.start + opener : clause.end]
+    if any("<good>" in t.keys for t in told) and "<neg>" not in keys and size <= 7:
         # "He's fine" says how he is, not that something was done.
         return "" if asked in _DEEDS and first.word in _IS_WELL else "yes"
     return ""
 
 
-def _goes_on(first: Token, size: int, own: bool) -> bool:
+def _goes_on(body: list[Token], own: bool) -> bool:
     """Whether words that alone say yes ("he is", "ya le di") begin a sentence of its own: "he
-    is limping", "ya le di el carprofeno" answer nothing but what they tell."""
+    is limping", "it is getting worse", "ya le di el carprofeno" answer nothing but what they
+    tell."""
+    first, size = body[0], len(body)
     phrases = [key for key in first.keys if key.startswith(f"{first.word}_")]
     if not phrases or first.word in _SAYS_YES:
         return False
     length = max(key.count("_") + 1 for key in phrases)
-    return size > length and (own or (first.word in _PRONOUNS and size > length + 2))
+    if first.word not in _PRONOUNS:
+        return size > length and own
+    tells = any(t.keys.isdisjoint(_AFTER_YES) for t in body[length:])
+    return size > length and (own or tells or size > length + 2)
 
 
+_AFTER_YES = frozenset(
+    ("<function>", "<adv>", "<aux>", "<good>", "<yesword>", "<nowword>", "<number>", "<times>",
+     "<minutes>", "<metres>", "<clock>")
+)  # fmt: skip
+"""What may stand behind "it is", "he has" in an answer that is a yes."""
 _PRONOUNS = frozenset("he she it i we they".split())
 _IS_WELL = frozenset("he she hes shes esta sigue anda".split())
 
