@@ -96,7 +96,7 @@ def understand(
     probes = [_more(text, replace(context, asked=one), reading) for one in _PROBES]
     whole, several = reading, False
     for topic, other in told.items():
-        rivals = [one for name, one in told.items() if name != topic]
+        rivals = [reading, *(one for name, one in told.items() if name != topic)]
         rivals += [one for name, one in zip(_PROBES, probes, strict=True) if name != topic]
         own = [one for one in other.observations if one.about in ANSWERS.get(topic, (topic,))]
         kept = [one for one in own if not _elsewhere(one, rivals)]

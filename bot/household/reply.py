@@ -214,7 +214,10 @@ def _by_medicine(
             for medicine in chart.plan.medicines
             if (line := line_for(chart, medicine.name, moment)) and line.choice == "given"
         ]
-    return [replace(seen, med=med) for med in dict.fromkeys(waiting)] or [seen]
+    names = list(dict.fromkeys(waiting))
+    if seen.value == "given" and seen.count == len(names) > 1:
+        seen = replace(seen, count=None)  # "all three": one of each
+    return [replace(seen, med=med) for med in names] or [seen]
 
 
 def _dose(

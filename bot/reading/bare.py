@@ -10,6 +10,7 @@ from bot.model.reading import Context
 from .actors import planned
 from .clauses import Clause
 from .clock import clock_text
+from .focus import DEEDS, kin
 from .grammar import Pattern, Rule
 from .matching import Match
 from .quantities import body_heat
@@ -103,6 +104,8 @@ def answer(
             continue
         if asked in _DEEDS and planned(tokens, clause, clause.end):
             continue
+        if _of_another(clause, asked):
+            continue
         own = {
             m.rule.about
             for m in matches
@@ -169,6 +172,12 @@ def answer(
         out.found.append(Found(observation, match))
         out.reasons.append(f"an answer to what was asked ({asked}) → {about}: {value}")
     return out
+
+
+def _of_another(clause: Clause, asked: str) -> bool:
+    """ "The walks are done" is no answer about the medicine."""
+    named = {topic for key, topic in DEEDS.items() if key in clause.keys}
+    return bool(named) and named.isdisjoint(kin(_about(asked)))
 
 
 _HOW_MUCH: dict[str, tuple[str, str]] = {
@@ -281,7 +290,8 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     keys = clause.keys
     size = len(body)
     begins = "<yesword>" in first.keys and not _goes_on(body, own)
-    if begins and (number == 0 or size <= 3) and "<notyes>" not in keys:
+    trouble = asked in _TROUBLES  # "he did" tells that there was some
+    if begins and not trouble and (number == 0 or size <= 3) and "<notyes>" not in keys:
         return "yes"
     negative = "<noword>" in first.keys and (number == 0 or size <= 3) and (size <= 1 or not own)
     if first.word == "not" and size > 1 and body[1].word not in _NOT_WHAT:
@@ -297,7 +307,7 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     if "<notdone>" in keys and (size <= 3 or not _only_nothing(body)):
         return "no" if asked in _NO else ""
     later = begins or any("<yesword>" in t.keys for t in body[1:])
-    if later and "<neg>" not in keys and size <= 6:
+    if later and not trouble and "<neg>" not in keys and size <= 6:
         return "yes"
     if (
         asked in _SESSIONS
