@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from bot.model.vocabulary import TOPICS
+
 from .actors import SEEN, intended, not_the_patient, person_before, thing_before, took_own
 from .clauses import Clause
 from .matching import Match
@@ -11,6 +13,14 @@ from .token import Token
 
 REACH = 9
 """Words over which a negation reaches to the right."""
+
+CLEARING = {
+    (about, value)
+    for about in TOPICS
+    for value in ("normal", "none", "clean", "fine", "pink", "full", "no", "better", "given")
+} - {("appetite", "none"), ("drinking", "none"), ("stool", "none"), ("urine", "none"),
+     ("weight_bearing", "none")}  # fmt: skip
+"""Good news: never read from a word that was only guessed."""
 
 _CARE = frozenset("dose ice warm_compress massage walk cone request swallowed mishap".split())
 """Topics in which people act: a person as subject does not take the finding away."""
@@ -70,6 +80,9 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
                 ):
                     clause.moods |= held
         before = clause
+    if any("taken_back" in clause.moods for clause in clauses):
+        for clause in clauses:
+            clause.moods.add("taken_back")
     for number in range(len(clauses) - 2, -1, -1):
         later = clauses[number + 1]
         clause = clauses[number]
@@ -259,6 +272,23 @@ def _told_first(match: Match, tokens: list[Token], clause: Clause) -> bool:
     return False
 
 
+_ORDERED = frozenset("appetite drinking dose walk ice warm_compress massage".split())
+_DEEDS_OF_CARE = _CARE - {"swallowed", "mishap"}
+
+
+def _well_after_wish(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """ "Hope your weekend was lovely he is limping": what is wished is over by then."""
+    wishes = [at for at in range(clause.start, clause.end) if "<wish>" in tokens[at].keys]
+    return bool(wishes) and (match.first - wishes[-1] >= 4 or match.last < wishes[0])
+
+
+def _of_a_thing(tokens: list[Token], clause: Clause) -> bool:
+    """ "He did not eat it": a thing that was feared to be eaten, and no meal."""
+    return any(
+        tokens[at].word in ("it", "them", "la", "lo") for at in range(clause.start, clause.end)
+    )
+
+
 _THAN = frozenset("than que since desde from versus vs".split())
 
 
@@ -282,8 +312,24 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
             at > clause.start and "<appears>" in tokens[at - 1].keys
         ):
             return "a likeness"
-    if "wish" in moods and "<stopping>" not in clause.keys:
+    if "taken_back" in moods and (
+        about == "dose"
+        or ((about, match.rule.value) == ("appetite", "none") and _of_a_thing(tokens, clause))
+    ):
+        return "taken back"
+    if "acting" in moods and about in ("walk", "mishap"):
+        return "on the way to help"
+    if "ordered" in moods and about in _ORDERED:
+        return "an order of the practice"
+    if "more_pee" in moods and (about, match.rule.value) == ("urine", "normal"):
+        return "more than normal"
+    told = not match.denied and about not in _DEEDS_OF_CARE
+    told = told and (about, match.rule.value) not in CLEARING
+    spared = "of_people" in moods and told and _well_after_wish(match, tokens, clause)
+    if "wish" in moods and "<stopping>" not in clause.keys and not spared:
         return "a wish"
+    if "announced" in moods and not told:
+        return "a question"
     if "question" in moods and "factive" not in moods and not _told_first(match, tokens, clause):
         return "a question"
     if "hypo" in moods:

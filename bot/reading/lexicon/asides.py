@@ -118,6 +118,7 @@ RULES = {
     no idea if|whether
     hoping|wishing|praying i|we|that|thats|he|she|it|its
     i|we hope|hoping|pray
+    hope|hoping|espero i|im|ive|we|you|u|youre|your|everyone|all|you|estar|haberlo|no
     hopefully|ojala|esperemos
     espero que
     not sure if|whether
