@@ -8,6 +8,7 @@ from bot.model.vocabulary import TOPICS
 
 from .actors import SEEN, intended, not_the_patient, person_before, thing_before, took_own
 from .clauses import Clause
+from .lexis import NEGATED
 from .matching import Match
 from .token import Token
 
@@ -39,7 +40,7 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
         if "dream" in clause.moods:
             clause.moods.add("thought")
         if "phatic" in clause.moods:
-            clause.moods -= {"question", "factive"}
+            clause.moods -= {"question", "factive", "hypo"}
         word = tokens[clause.start].word
         if before and before.sentence == clause.sentence:
             if "dream" in before.moods:
@@ -56,6 +57,8 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
             ):
                 clause.moods |= {"far_past"} if clause.rank == 1 else set()
             held = before.moods & {"hypo", "wish", "purpose", "question", "denied"}
+            if _of_people(tokens, before):
+                held.discard("wish")
             hangs = clause.joiner in ("and", "or") or word in ("or", "o", "that", "que")
             whole = (
                 "question" in before.moods
@@ -273,13 +276,44 @@ def _told_first(match: Match, tokens: list[Token], clause: Clause) -> bool:
 
 
 _ORDERED = frozenset("appetite drinking dose walk ice warm_compress massage".split())
-_DEEDS_OF_CARE = _CARE - {"swallowed", "mishap"}
+_DONE = frozenset(("given", "done", "on"))
 
 
-def _well_after_wish(match: Match, tokens: list[Token], clause: Clause) -> bool:
-    """ "Hope your weekend was lovely he is limping": what is wished is over by then."""
+def _told_trouble(match: Match) -> bool:
+    """Whether it tells a trouble: no good news, and nothing that a household has done."""
+    about, value = match.rule.about, match.rule.value
+    said = NEGATED.get(about, {}).get(value) if match.denied else value
+    return said is not None and said not in _DONE and (about, said) not in CLEARING
+
+
+def _beside_wish(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """What is told before a wish stands ("it is swollen wish it would go down"), and so does
+    what follows one of people ("hope your weekend was lovely his gums are white")."""
     wishes = [at for at in range(clause.start, clause.end) if "<wish>" in tokens[at].keys]
-    return bool(wishes) and (match.first - wishes[-1] >= 4 or match.last < wishes[0])
+    if not wishes or match.last < wishes[0]:
+        return bool(wishes)
+    return match.first - wishes[-1] >= 3 and _of_people(tokens, clause)
+
+
+def _of_people(tokens: list[Token], clause: Clause) -> bool:
+    """Whether what is wished begins with a person, or with what the writer would do: in
+    Spanish a plural or an infinitive ("ojalá estén bien", "quisiera no molestar")."""
+    for at in range(clause.start, clause.end):
+        if "<wish>" not in tokens[at].keys:
+            continue
+        after = at + tokens[at].size(frozenset(("<wish>",)))
+        while after < clause.end and tokens[after].word in ("que", "no", "that", "for"):
+            after += 1
+        if after < clause.end:
+            word = tokens[after].word
+            verb = len(word) > 3 and word.endswith(_SPANISH_OF_PEOPLE)
+            return word in _PEOPLE or "<person>" in tokens[after].keys or verb
+    return False
+
+
+_PEOPLE = frozenset("you u your youre yours all everyone i im ive we some usted ustedes".split())
+_SPANISH_OF_PEOPLE = ("gan", "ten", "den", "yan", "can", "ean", "ren", "ar", "er", "ir", "arles",
+                      "erles", "irles", "arle", "erle", "irle", "arlos", "arlas")  # fmt: skip
 
 
 def _of_a_thing(tokens: list[Token], clause: Clause) -> bool:
@@ -323,10 +357,9 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
         return "an order of the practice"
     if "more_pee" in moods and (about, match.rule.value) == ("urine", "normal"):
         return "more than normal"
-    told = not match.denied and about not in _DEEDS_OF_CARE
-    told = told and (about, match.rule.value) not in CLEARING
-    spared = "of_people" in moods and told and _well_after_wish(match, tokens, clause)
-    if "wish" in moods and "<stopping>" not in clause.keys and not spared:
+    told = _told_trouble(match)
+    beside = told and _beside_wish(match, tokens, clause)
+    if "wish" in moods and "<stopping>" not in clause.keys and not beside:
         return "a wish"
     if "announced" in moods and not told:
         return "a question"

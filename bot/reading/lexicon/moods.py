@@ -121,7 +121,7 @@ RULES = {
     o|u espero|aguanto|no +<askmark>
     me preocupo|debo
     por que +<askmark>
-    duda|pregunta|consulta|question ~2 about|on|regarding|sobre|de|del|acerca|con|whether|if|si -<unneg>
+    duda|pregunta|consulta|question about|on|regarding|sobre|de|del|acerca|con|whether|if -<unneg>
     ^ le|ya|cuando ~2 toca|tocan
     ^ cuando ~ le|la|lo|se? ~ doy|damos|pongo
     <askword>
@@ -152,9 +152,6 @@ RULES = {
     if|when|in_case he|she|it starts
     = wish
     <wish>
-    = of_people
-    <wish> ~ you|u|your|yours|youre|everyone|all|i|im|ive|we|yall
-    <wish> ~ que? ~ usted|ustedes|todos|tengan|tenga|esten|anden|pasen|puedan|lean|me|les|nos
     = ordered
     <orderer> ~4 <ordering> us|me|that|absolutely|strictly|to? no|nothing|stop|hold|withhold|skip|dont ~4 <ordered>|<meds> -left
     <ordering> us|me? not to ~3 <ordered>|<meds>
@@ -199,6 +196,8 @@ RULES = {
     i|we|ive|im ~ dreamt|dreamed|dreaming
     sone|sonaba|soñe|soñaba ~ que
     = phatic
+    alguien|ustedes|estan|hay ~ despierto|despierta|ahi|abierto|guardia|alguien -<patient>
+    por_donde|como ~ empezar|empiezo|explicarle|explicarlo|explicarles|decirlo|decirle|decirles
     <neg>|never ~ know|tell|guess|say ~ which ~2 leg|one|side|paw
     where do? i start|begin
     where to start|begin
