@@ -25,6 +25,7 @@ from .quantities import fold_quantities, hours_of_doses
 from .retold import also_given, brought_up, resolve_past
 from .settle import Found, settle
 from .token import Token
+from .wishes import CLEARING
 
 _WAS = frozenset(
     "was were been had yesterday ayer anoche estaba estuvo andaba thought pense crei".split()
@@ -215,7 +216,7 @@ def _conclude(
             continue
         if (
             not match.void
-            and (about, match.rule.value) in scope.CLEARING
+            and (about, match.rule.value) in CLEARING
             and any(tokens[at].guessed for at in match.at)
         ):
             match.void = "a guess at a misspelt word does not clear anything"
@@ -307,7 +308,7 @@ def _timed(
     now = "<nowword>" in clause.keys
     if observation.about == "dose":
         ahead = {t.word for t in tokens[max(clause.start, match.first - 2) : match.last + 1]}
-        after = {t.word for t in tokens[match.last + 1 : min(match.last + 3, clause.end)]}
+        after = {t.word for t in tokens[match.last + 1 : match.last + 3] if not t.cut}
         now = bool(ahead & _ONLY_NOW or after & _LATE)
     return Found(observation, match, final, now, past, clause.joiner == "but")
 

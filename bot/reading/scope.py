@@ -4,24 +4,14 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from bot.model.vocabulary import TOPICS
-
 from .actors import SEEN, intended, not_the_patient, person_before, thing_before, took_own
 from .clauses import Clause
-from .lexis import NEGATED
 from .matching import Match
 from .token import Token
+from .wishes import beside_wish, of_my_own, of_people, told_trouble
 
 REACH = 9
 """Words over which a negation reaches to the right."""
-
-CLEARING = {
-    (about, value)
-    for about in TOPICS
-    for value in ("normal", "none", "clean", "fine", "pink", "full", "no", "better", "given")
-} - {("appetite", "none"), ("drinking", "none"), ("stool", "none"), ("urine", "none"),
-     ("weight_bearing", "none")}  # fmt: skip
-"""Good news: never read from a word that was only guessed."""
 
 _CARE = frozenset("dose ice warm_compress massage walk cone request swallowed mishap".split())
 """Topics in which people act: a person as subject does not take the finding away."""
@@ -57,7 +47,7 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
             ):
                 clause.moods |= {"far_past"} if clause.rank == 1 else set()
             held = before.moods & {"hypo", "wish", "purpose", "question", "denied"}
-            if _of_people(tokens, before):
+            if of_people(tokens, before):
                 held.discard("wish")
             hangs = clause.joiner in ("and", "or") or word in ("or", "o", "that", "que")
             whole = (
@@ -164,6 +154,8 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
         between = tokens[place + 1 : target]
         if any("<stopneg>" in t.keys for t in between):
             continue
+        if of_my_own(tokens, place, target, clause.start):
+            continue
         if tokens[place].word in ("no", "sin") and _spent(between, tokens[target]):
             continue
         flips = True
@@ -266,7 +258,7 @@ def _told_first(match: Match, tokens: list[Token], clause: Clause) -> bool:
     for at in range(clause.start, clause.end - 1):
         word = tokens[at].word
         if word in _WH or (word in _INVERTED and tokens[at + 1].word in _SUBJECTS):
-            if match.last >= at or match.last - clause.start < 2:
+            if match.last >= at or match.last == clause.start:
                 return False
             said = tokens[clause.start : at]
             return match.rule.about != "swallowed" or any(
@@ -276,44 +268,6 @@ def _told_first(match: Match, tokens: list[Token], clause: Clause) -> bool:
 
 
 _ORDERED = frozenset("appetite drinking dose walk ice warm_compress massage".split())
-_DONE = frozenset(("given", "done", "on"))
-
-
-def _told_trouble(match: Match) -> bool:
-    """Whether it tells a trouble: no good news, and nothing that a household has done."""
-    about, value = match.rule.about, match.rule.value
-    said = NEGATED.get(about, {}).get(value) if match.denied else value
-    return said is not None and said not in _DONE and (about, said) not in CLEARING
-
-
-def _beside_wish(match: Match, tokens: list[Token], clause: Clause) -> bool:
-    """What is told before a wish stands ("it is swollen wish it would go down"), and so does
-    what follows one of people ("hope your weekend was lovely his gums are white")."""
-    wishes = [at for at in range(clause.start, clause.end) if "<wish>" in tokens[at].keys]
-    if not wishes or match.last < wishes[0]:
-        return bool(wishes)
-    return match.first - wishes[-1] >= 3 and _of_people(tokens, clause)
-
-
-def _of_people(tokens: list[Token], clause: Clause) -> bool:
-    """Whether what is wished begins with a person, or with what the writer would do: in
-    Spanish a plural or an infinitive ("ojalá estén bien", "quisiera no molestar")."""
-    for at in range(clause.start, clause.end):
-        if "<wish>" not in tokens[at].keys:
-            continue
-        after = at + tokens[at].size(frozenset(("<wish>",)))
-        while after < clause.end and tokens[after].word in ("que", "no", "that", "for"):
-            after += 1
-        if after < clause.end:
-            word = tokens[after].word
-            verb = len(word) > 3 and word.endswith(_SPANISH_OF_PEOPLE)
-            return word in _PEOPLE or "<person>" in tokens[after].keys or verb
-    return False
-
-
-_PEOPLE = frozenset("you u your youre yours all everyone i im ive we some usted ustedes".split())
-_SPANISH_OF_PEOPLE = ("gan", "ten", "den", "yan", "can", "ean", "ren", "ar", "er", "ir", "arles",
-                      "erles", "irles", "arle", "erle", "irle", "arlos", "arlas")  # fmt: skip
 
 
 def _of_a_thing(tokens: list[Token], clause: Clause) -> bool:
@@ -357,8 +311,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
         return "an order of the practice"
     if "more_pee" in moods and (about, match.rule.value) == ("urine", "normal"):
         return "more than normal"
-    told = _told_trouble(match)
-    beside = told and _beside_wish(match, tokens, clause)
+    told = told_trouble(match)
+    beside = told and beside_wish(match, tokens, clause)
     if "wish" in moods and "<stopping>" not in clause.keys and not beside:
         return "a wish"
     if "announced" in moods and not told:
