@@ -162,16 +162,20 @@ def _joined(
     ctx: Context, case: Case, lead: Finding, entry: dict[str, Any]
 ) -> tuple[CaseChange, str]:
     worse = lead.urgency > case.urgency
-    anew = worse or case.state == "answered"  # an answered case must not go deaf
-    by = deadline(ctx.clinic, max(lead.urgency, case.urgency), ctx.now)
+    # An answered case must not go deaf: what is as urgent pages anew; what is less is with
+    # whoever answered, by the time that it has.
+    again = case.state == "answered"
+    anew = worse or (again and lead.urgency >= case.urgency)
+    state = "open" if anew else "acknowledged" if again else case.state
+    by = deadline(ctx.clinic, lead.urgency, ctx.now)
     joined = CaseChange(
         id=case.id,
         patient=case.patient,
         matter=case.matter,
         urgency=max(lead.urgency, case.urgency),
-        state="open" if anew else case.state,
+        state=state,
         opened_at=case.opened_at,
-        deadline=by if anew else case.deadline,
+        deadline=by if anew or again else case.deadline,
         pages=0 if anew else case.pages,
         policy=policy_for(ctx.clinic, lead.urgency) if worse else case.policy,
         body={**case.body, "entries": [*case.body.get("entries", []), entry]},
@@ -221,7 +225,7 @@ def _announce(ctx: Context, out: Effects, chart: Chart, case: CaseChange, more: 
         )
         text = f"{first}\n{text.partition(chr(10))[2]}"
     emergency = case.urgency is Urgency.emergency
-    for desk in paged(ctx, case.policy, case.pages):
+    for desk in _reached(ctx, case):
         out.say(
             desk.chat,
             text,
@@ -232,6 +236,20 @@ def _announce(ctx: Context, out: Effects, chart: Chart, case: CaseChange, more: 
             urgent=emergency,
             quiet=not emergency and not ctx.open_now(),
         )
+
+
+def _everyone(ctx: Context) -> list[Desk]:
+    found: dict[int, Desk] = {}
+    for desk in (desk for group in chain(ctx) for desk in group):
+        found.setdefault(desk.chat, desk)
+    return list(found.values())
+
+
+def _reached(ctx: Context, case: CaseChange) -> list[Desk]:
+    """Who hears of more: whoever was paged; of an emergency that was overdue, all."""
+    if case.urgency is Urgency.emergency and case.deadline <= ctx.now:
+        return _everyone(ctx)
+    return paged(ctx, case.policy, case.pages)
 
 
 def join_words(ctx: Context, out: Effects, chart: Chart, case: Case, said: Said) -> None:
@@ -280,10 +298,7 @@ def overdue(ctx: Context, out: Effects, chart: Chart, case: Case) -> None:
     who = case.acknowledged_by or ctx.words.say("case_nobody", lang)
     head = case_head(ctx, chart, case, lang)
     first = ctx.words.say("case_overdue", lang, who=who, head=head)
-    everyone: dict[int, Desk] = {}
-    for desk in (desk for group in chain(ctx) for desk in group):
-        everyone.setdefault(desk.chat, desk)
-    _send_case(ctx, out, chart, case, list(everyone.values()), first, "overdue")
+    _send_case(ctx, out, chart, case, _everyone(ctx), first, f"overdue:{ctx.now.date()}")
     again = deadline(ctx.clinic, Urgency.next_day, ctx.now)
     out.add(
         Due(f"deadline:{case.id}", "deadline", again, chart.id, {"case": case.id}),

@@ -18,6 +18,7 @@ from bot.model.conversation import InCase
 from bot.model.effects import Ask, CaseNote, Effects, Entry, Rows
 from bot.model.hold import Target, decode
 from bot.model.topic import TOPICS, AboutCase, AboutPatient
+from bot.model.urgency import Urgency
 
 
 def _found(ctx: AtDesk, case_id: str) -> tuple[Chart, Case] | None:
@@ -217,8 +218,8 @@ def to_owner(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, chart: C
     out.say(event.chat, sent, patient=chart.id, quiet=True)
     if targets := asked_to_wait(event.text, chart, case):
         hold(ctx, out, event.chat, actor, chart, targets, event.text)
-    elif case is not None:
-        ask_at_close(ctx, out, event.chat, chart)
+    elif case is not None and case.urgency is not Urgency.emergency:
+        ask_at_close(ctx, out, event.chat, chart)  # an emergency: when it is closed
 
 
 def to_person(

@@ -11,7 +11,7 @@ from bot.context.contexts import AtHome, Context
 from bot.context.phones import both_phones, what_happens_now, whom_to_phone
 from bot.dosing.dosing import TOO_MUCH, unsure_finding
 from bot.household.sheet import sheet_buttons
-from bot.model.action import AskAbout, Seen
+from bot.model.action import AskAbout, Seen, TapAll
 from bot.model.chart import Chart, Person
 from bot.model.conversation import SameDose, Unclear, WhichPatient
 from bot.model.effects import Ask, CancelDue, Due, Effects, Entry, Rows, Settle
@@ -69,7 +69,7 @@ def key_of(chat: int) -> str:
 
 def ask_once(
     ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool = False,
-    bare: bool = False,
+    done: bool = False,
 ) -> None:  # fmt: skip
     """Ask what was meant, with buttons that fit; staff get it if no answer comes."""
     phone = whom_to_phone(ctx, person.lang)
@@ -78,7 +78,7 @@ def ask_once(
         person,
         Purpose.question,
         ctx.words.say(key, person.lang, phone=phone),
-        buttons=_buttons(ctx, chart, person, bare=bare),
+        buttons=_buttons(ctx, chart, person, done=done),
         topic=AboutUnclear(chart.id),
         patient=chart.id,
     )
@@ -96,15 +96,16 @@ def waits(question: Unclear | SameDose | WhichPatient, chat: int, until: datetim
     return Due(question.key, "unclear", until, question.patient, data)
 
 
-def _buttons(ctx: AtHome, chart: Chart, person: Person, *, bare: bool) -> Rows:
+def _buttons(ctx: AtHome, chart: Chart, person: Person, *, done: bool) -> Rows:
     """What was asked just now, if anything; then the topics; then the clinic. A dose keeps
-    its buttons on its own prompt alone, where they go when it may not be given; a bare "yes"
+    its buttons on its own prompt alone, where they go when it may not be given; a "done"
     to several lines gets the one tap for all of them."""
     words, lang = ctx.words, person.lang
     rows: list[Any] = []
     asked = chart.asked(ctx.now)
-    if asked and bare and len(asked[0].open) > 1:
-        rows += sheet_buttons(ctx, person.chat, chart, asked[0], lang)[:1]
+    if asked and done and len(asked[0].open) > 1:
+        top = sheet_buttons(ctx, person.chat, chart, asked[0], lang)[:1]
+        rows += [row for row in top if row[0].data.startswith(f"{TapAll.code}.")]
     elif asked and len(asked[0].open) == 1 and asked[0].open[0].item.kind != "dose":
         rows += sheet_buttons(ctx, person.chat, chart, asked[0], lang)
     topics = [

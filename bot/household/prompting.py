@@ -24,7 +24,7 @@ from bot.model.topic import AboutPatient
 from bot.plan.doses import AskStaff, DueAt, TooEarly, Yes
 from bot.plan.walks import walk_days, walk_text
 
-from .sheet import show, to_do
+from .sheet import reminder_key, show, to_do
 
 STALE = timedelta(hours=6)
 """Anything but a dose that could not be sent for so long is not sent any more."""
@@ -277,6 +277,10 @@ def remind(
     for person in chart.people:
         if person.reachable and only in (None, person.chat):
             show(ctx, out, chart, sheet, person, remind=True)
+        elif sheet.reminded is not None:  # only the newest reminder is kept up to date
+            old = reminder_key(sheet, person.chat, sheet.reminded)
+            said = ctx.words.say("reminder", person.lang, name=chart.name)
+            out.edit(person.chat, old, said, patient=chart.id)
     out.add(Reminded(sheet.id))
 
 

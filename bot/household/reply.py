@@ -24,11 +24,10 @@ from bot.household import clarify, talking, twice
 from bot.household.dose_answers import asked_not_told
 from bot.household.emergency import emergency_buttons
 from bot.household.expected import answer_question
-from bot.household.reading_context import context_for, wall_time
+from bot.household.reading_context import context_for, read_in_round, wall_time
 from bot.household.snooze import snooze, snoozed_until
 from bot.model.action import Leaving
 from bot.model.chart import Chart, Line, Person, Sheet
-from bot.model.chat import Incoming
 from bot.model.conversation import Describe, Unclear
 from bot.model.effects import CaseChange, Effects, Entry, Heard, Mark, Settle
 from bot.model.finding import Finding
@@ -64,57 +63,59 @@ _BARE_TIME = re.compile(
 """Read as a greeting ("this morning"), but it says when something was."""
 
 
-def reply(
-    ctx: AtHome,
-    out: Effects,
-    event: Incoming,
-    chart: Chart,
-    person: Person,
-    text: str,
-    source: str,
-    *,
-    without: str = "",
-    shown: str = "",
-    about: str = "",
-    looked_at: bool = False,
-    of_the_past: bool = False,
-    first_at: datetime | None = None,
-) -> None:
-    """Read ``text`` in the light of what was asked, and do what follows.
+@dataclass(frozen=True, slots=True)
+class OwnWords:
+    """Somebody's own words, and what is known of how they came.
 
-    ``without`` names the source that this message corrects; ``shown`` is what staff see in
-    place of the words alone; ``about`` what was asked, where it is known (a picture);
+    ``without`` names the source that they correct; ``shown`` is what staff see in place of
+    the words alone; ``about`` what was asked, where it is known (a picture);
     ``looked_at``: a clinician is shown them in any case, so they need not be understood;
     ``of_the_past``: a medicine in them that is not of the plan is no dose of today;
     ``first_at`` when an edited message was first sent: a dose in it was given then.
     """
-    moment = first_at or ctx.now
+
+    text: str
+    source: str
+    without: str = ""
+    shown: str = ""
+    about: str = ""
+    looked_at: bool = False
+    of_the_past: bool = False
+    first_at: datetime | None = None
+
+
+def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWords) -> None:
+    """Read the words in the light of what was asked, and do what follows."""
+    text, source = words.text, words.source
+    moment = words.first_at or ctx.now
     sheet = _asked_sheet(ctx, chart)
-    asked = about or _asked(ctx, sheet)
+    asked = words.about or _asked(ctx, sheet)
     context = context_for(chart, asked, person, moment)
-    reading, bare = read(text, context), False
-    if of_the_past:
+    due = [line.item.med for line in sheet.open if line.item.med] if sheet else []
+    reading, done = read_in_round(text, context, due), False
+    if words.of_the_past:
         reading = replace(reading, observations=_of_now(chart, reading.observations))
     reading = asked_not_told(chart, text, reading)
     if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):
-        reading, bare = replace(reading, understood=False, greeting=False), True
+        reading = replace(reading, understood=False, greeting=False)
+        done = _says_done(text, sheet, context)
     named = tuple(one for one in reading.observations if not _of_none(chart, sheet, one, moment))
     if len(named) < len(reading.observations):
         reading = replace(reading, observations=named, understood=False)
-    said = Said(person.name, shown or text, source, topics=reading.questions)
+    said = Said(person.name, words.shown or text, source, topics=reading.questions)
     out.add(Heard(chart.id))
     out.add(Entry("said", person.name, text, chart.id, {"source": source, "asked": asked}))
     in_hand = talking.case_in_hand(ctx, chart) is not None
     # Staff read these words as they are; what they do not need to act on is a mere thank-you.
     thanked = in_hand and talking.is_thanks(text) and not reading.observations
-    if reading.understood or looked_at or thanked:
+    if reading.understood or words.looked_at or thanked:
         talking.copy_to_case(ctx, out, chart, person, text)
     if (described := _describing(ctx, sheet)) is not None:
         out.add(Settle(person.chat, described.key))
     thanks = reading.greeting and reading.understood and not reading.observations
     if thanks and _BARE_TIME.match(text):
         thanks, reading = False, replace(reading, understood=False, greeting=False)
-    if (thanks or thanked) and chart.state == "active":
+    if (thanks or thanked) and chart.state == "active" and not chart.said_dead:
         out.tell(person, Purpose.answer, ctx.words.say("thanks", person.lang), patient=chart.id)
         return
     follows = Follows(source, text, moment)
@@ -122,16 +123,18 @@ def reply(
     observations, tell, more = follows.observations, follows.tell, follows.more
     out.add(*follows.marks)
     findings = take_note(
-        ctx, out, chart, observations, said, person=person, more=more, without=without
+        ctx, out, chart, observations, said, person=person, more=more, without=words.without
     )
-    _answer(ctx, out, chart, person, reading, text, observations, findings, tell, bool(without))
+    _answer(
+        ctx, out, chart, person, reading, text, observations, findings, tell, bool(words.without)
+    )
     _requests(ctx, out, chart, person, observations)
     if reading.understood:
         clarify.settle(ctx, out, person.chat)
-    elif looked_at:
+    elif words.looked_at:
         out.add(Entry("unclear", "bot", text, chart.id, {"source": source}))
     else:
-        _not_understood(ctx, out, chart, person, said, rest=bool(observations), bare=bare)
+        _not_understood(ctx, out, chart, person, said, rest=bool(observations), done=done)
 
 
 def _of_none(chart: Chart, sheet: Sheet | None, seen: Observation, moment: datetime) -> bool:
@@ -180,6 +183,13 @@ def _is_bare(text: str, sheet: Sheet, context: Context) -> bool:
     """Whether the words would answer any single line of the prompt: a "yes" to several."""
     topics = {line.item.asks for line in sheet.open} - {"none"}
     return any(read(text, replace(context, asked=topic)).observations for topic in topics)
+
+
+def _says_done(text: str, sheet: Sheet, context: Context) -> bool:
+    """Whether the words would say "done" of each thing to do on the prompt."""
+    todo = {line.item.asks for line in sheet.open if line.item.kind in ("dose", "session")}
+    seen = (read(text, replace(context, asked=topic)).observations for topic in todo)
+    return bool(todo) and all(any(one.value in ("given", "done") for one in each) for each in seen)
 
 
 @dataclass(slots=True)
@@ -383,10 +393,10 @@ def _requests(
 
 def _not_understood(
     ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool,
-    bare: bool = False,
+    done: bool = False,
 ) -> None:  # fmt: skip
-    """Ask once; the second time in a row staff get both messages, word for word. ``bare``:
-    a "done" to a prompt of several lines, which one tap can say of all."""
+    """Ask once; the second time in a row staff get both messages, word for word. ``done``:
+    just that, to a prompt of several lines, of which one tap can say so."""
     mode = ctx.standing(chart).mode
     if out.of(CaseChange) and (chart.over or isinstance(mode, Over)):
         return  # a person reads these very words already
@@ -409,7 +419,7 @@ def _not_understood(
         return
     before = ctx.conversation.find(Unclear)
     if before is None:
-        clarify.ask_once(ctx, out, chart, person, said, rest=rest, bare=bare)
+        clarify.ask_once(ctx, out, chart, person, said, rest=rest, done=done)
         return
     both = f"{before.text}\n{said.text}"
     clarify.hand_over(ctx, out, chart, replace(before, text=both, source=said.source), person.chat)

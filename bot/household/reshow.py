@@ -30,6 +30,8 @@ def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
         if _state(ctx, before, old) == _state(ctx, after, sheet):
             continue
         for person in after.people:
+            if not shown_to(old, person).lines:
+                continue  # all of it was on hold: it was never sent
             was = _looks(ctx, before, old, person)
             text, rows = _looks(ctx, after, sheet, person)
             if (text, rows) == was:

@@ -197,6 +197,8 @@ def show(
 
 
 def shown_to(sheet: Sheet, person: Person) -> Sheet:
-    """The prompt as a person has it: nobody gets by an edit what they did not want."""
-    lines = tuple(line for line in sheet.lines if person.wanted(line.item.kind))
-    return replace(sheet, lines=lines or sheet.lines)
+    """The prompt as a person has it: nobody gets by an edit what they did not want, nor what
+    was on hold at its hour and so never came."""
+    came = tuple(line for line in sheet.lines if line.state != "held")
+    lines = tuple(line for line in came if person.wanted(line.item.kind))
+    return replace(sheet, lines=lines or came)

@@ -187,14 +187,20 @@ class Home:
         lines = tuple(replace(one, **changes) if one.id == line else one for one in sheet.lines)
         self._put(replace(sheet, lines=lines))
 
+    def prompt_of(self, line: int) -> int:
+        """The prompt that a line is in now."""
+        return self._prompt_of[line]
+
     def _move(self, change: o.MoveLine, tx: Tx) -> None:
         row = tx.one("prompt_add", patient_id=self.id, key=change.key,
-                     due_at=stamp(change.at), day=change.day)  # fmt: skip
+                     due_at=stamp(change.at), day=change.day, moved=1)  # fmt: skip
         if row is None:
             raise ValueError("the prompt could not be stored")
         old = self.sheets[self._prompt_of[change.line]]
         line = next(one for one in old.lines if one.id == change.line)
         self._put(replace(old, lines=tuple(one for one in old.lines if one is not line)))
         moved = replace(line, prompt=row["id"])
-        self._put(Sheet(row["id"], change.key, change.at, change.day, None, (moved,)))
+        new = self.sheets.get(row["id"])
+        others = () if new is None else new.lines
+        self._put(Sheet(row["id"], change.key, change.at, change.day, None, (*others, moved)))
         self.dues[f"prompt:{row['id']}"] = change.at

@@ -33,6 +33,9 @@ RULES = {
     bridge|puente ~ del|de|of? ~ arcoiris|rainbow
     <neg> make it ~ through|past|overnight -walk -food
     he|she <neg> make it $
+    we|i|they|vet put ~ him|her|<patient> down <laid> -<forsleepof>
+    lo|la perdimos ~ <laid>|$ -<notquite>
+    no sobrevivio $
     gone ~ to ~ heaven|dog_heaven
     ya no esta ~ con nosotros
     ya no esta|vive $
