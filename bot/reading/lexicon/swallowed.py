@@ -139,7 +139,7 @@ CLASSES = {
         """,
     "brownish": """
         lab labrador labs coloured colored colour color mousse brown lab_mix colored_like_chocolate
-        wrapper_only point_of size_of
+        wrapper_only point_of size_of sized shaped
         """,
     "gulp": """
         ate eat eaten eats swallowed swallow swallows ingested got_into scoffed wolfed devoured
