@@ -11,7 +11,7 @@ from zoneinfo import ZoneInfo
 from .chat import Media
 from .healing import Healing
 from .hold import FromDeath, Hold, Target
-from .ids import HOSPITAL
+from .ids import HOSPITAL, CaseId, LineId, MemberId, PatientId, PersonId, PictureId, PromptId
 from .observation import Noted
 from .plan import Item, Plan
 from .protocol import Protocol
@@ -24,7 +24,7 @@ from .urgency import Urgency
 class Person:
     """Someone who takes care of a patient at home."""
 
-    id: int
+    id: PersonId
     user: int
     chat: int
     name: str
@@ -54,15 +54,15 @@ class Line:
     ``at`` is when it was answered; for a dose, when it was given.
     """
 
-    id: int
-    prompt: int
+    id: LineId
+    prompt: PromptId
     item: Item
     state: str  # planned, open, answered, unanswered, held
     choice: str | None = None
     by: str | None = None
     at: datetime | None = None
     source: str | None = None
-    person: int | None = None
+    person: PersonId | None = None
 
 
 MOVED: Final = "later:"
@@ -73,7 +73,7 @@ MOVED: Final = "later:"
 class Sheet:
     """One prompt of a patient with its lines."""
 
-    id: int
+    id: PromptId
     key: str
     due_at: datetime
     day: int
@@ -101,8 +101,8 @@ class Sheet:
 class Case:
     """A matter that staff must look at. ``body`` holds its entries as staff see them."""
 
-    id: str
-    patient: int
+    id: CaseId
+    patient: PatientId
     matter: str
     urgency: Urgency
     state: str  # open, acknowledged, answered, closed
@@ -131,13 +131,13 @@ class Picture:
     database, ``verdict`` what was measured (``bot.pictures``); ``retake``: another was
     asked for in its place."""
 
-    id: int
+    id: PictureId
     media: Media
     day: int
     at: datetime
     caption: str
-    person: int
-    line: int | None
+    person: PersonId
+    line: LineId | None
     state: str  # waiting, kept, failed
     path: str | None
     verdict: dict[str, Any]
@@ -165,7 +165,7 @@ class WoundCheck:
     asked_at: datetime
     told: Healing | None = None
     told_at: datetime | None = None
-    person: int | None = None
+    person: PersonId | None = None
     drafts: Mapping[int, tuple[str, ...]] = field(default_factory=dict)
 
 
@@ -209,7 +209,7 @@ class Member:
     """Someone of the practice. ``chat`` is their own chat with the bot, if they have
     opened it: without one they cannot be paged by name."""
 
-    id: int
+    id: MemberId
     user: int
     name: str
     role: str  # staff, clinician, administrator
@@ -235,7 +235,7 @@ class Chart:
     all that came from home, oldest first, and ``reviews`` the rechecks shown to staff.
     """
 
-    id: int
+    id: PatientId
     plan: Plan
     protocol: Protocol
     state: str  # active, paused, ended, died
@@ -381,7 +381,7 @@ class Written:
 class RosterLine:
     """One patient in the list of those who are with us."""
 
-    id: int
+    id: PatientId
     plan: Plan
     protocol: Protocol
     state: str
