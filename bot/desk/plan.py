@@ -38,6 +38,7 @@ from bot.model.effects import (
     Settle,
 )
 from bot.model.hold import FromDeath, HeldMedicine
+from bot.model.ids import MemberId, PatientId
 from bot.model.plan import Plan, Prompt
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutChange, AboutPatient
@@ -114,7 +115,9 @@ def _menu(ctx: AtDesk, chat: int, chart: Chart) -> tuple[str, Rows]:
     return head, (tuple(made[:2]), tuple(made[2:4]), (made[4],))
 
 
-def tap(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, patient: int, code: str) -> bool:
+def tap(
+    ctx: AtDesk, out: Effects, event: Incoming, actor: Member, patient: PatientId, code: str
+) -> bool:
     """A button of the plan's dialogue; False when it leads nowhere."""
     chart = ctx.chart(patient)
     if chart is None:
@@ -435,5 +438,5 @@ def carry_out(
             topic=AboutPatient(chart.id),
         )
     if made.then == "resume":
-        member = ctx.actor.id if ctx.actor else 0
+        member = ctx.actor.id if ctx.actor else MemberId(0)
         ask_last_doses(ctx, out, replace(chart, plan=made.plan, state="active"), member, author)

@@ -22,7 +22,7 @@ from bot.model.conversation import Describe, SameDose, Unclear, WhichPatient
 from bot.model.effects import Ask, Due, Effect, Effects, EndHold, Entry, PutHold, Say, Tell
 from bot.model.evolve import evolve
 from bot.model.hold import encode
-from bot.model.ids import LineId, MemberId, PersonId
+from bot.model.ids import LineId, MemberId, PatientId, PersonId
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
 from bot.standing.gate import Draft, DraftLine, Passed, gate
@@ -188,7 +188,7 @@ def _gated(one: Tell, standings: dict[int, Standing], ctx: Event) -> Effect:
     return Entry("withheld", "bot", one.message.text[:300], one.patient, data)
 
 
-def _comes_after_death(ctx: Event, patient: int | None) -> bool:
+def _comes_after_death(ctx: Event, patient: PatientId | None) -> bool:
     """Whether nobody asked for it: what falls due says nothing of one that has died."""
     if not isinstance(ctx, FellDue):
         return False

@@ -12,6 +12,7 @@ from bot.household.reading_context import context_for, wall_time
 from bot.model.action import WhenGiven
 from bot.model.chart import Chart, LateTap, Line, Person, Sheet
 from bot.model.effects import CancelDue, Due, Effects, Entry, Heard
+from bot.model.ids import SourceId
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPrompt
@@ -70,7 +71,7 @@ def _slot_label(ctx: Context, chart: Chart, sheet: Sheet, lang: Lang) -> str:
 
 def ask_when(
     ctx: Context, out: Effects, chart: Chart, person: Person, sheet: Sheet, lines: list[Line],
-    source: str,
+    source: SourceId,
 ) -> None:  # fmt: skip
     """Ask, and keep the tap: it counts as given then if no answer comes. Everybody's copy
     of the prompt shows meanwhile that it was tapped."""

@@ -11,7 +11,19 @@ from zoneinfo import ZoneInfo
 from .chat import Media
 from .healing import Healing
 from .hold import FromDeath, Hold, Target
-from .ids import HOSPITAL, CaseId, LineId, MemberId, PatientId, PersonId, PictureId, PromptId
+from .ids import (
+    HOSPITAL,
+    NO_SOURCE,
+    CaseId,
+    LineId,
+    MemberId,
+    ObservationId,
+    PatientId,
+    PersonId,
+    PictureId,
+    PromptId,
+    SourceId,
+)
 from .observation import Noted
 from .plan import Item, Plan
 from .protocol import Protocol
@@ -61,7 +73,7 @@ class Line:
     choice: str | None = None
     by: str | None = None
     at: datetime | None = None
-    source: str | None = None
+    source: SourceId | None = None
     person: PersonId | None = None
 
 
@@ -143,7 +155,7 @@ class Picture:
     verdict: dict[str, Any]
     retake: bool
     attempts: int
-    source: str = ""  # the message that it came in
+    source: SourceId = NO_SOURCE  # the message that it came in
 
     @property
     def film(self) -> bool:
@@ -166,7 +178,7 @@ class WoundCheck:
     told: Healing | None = None
     told_at: datetime | None = None
     person: PersonId | None = None
-    drafts: Mapping[int, tuple[str, ...]] = field(default_factory=dict)
+    drafts: Mapping[PersonId, tuple[str, ...]] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -174,12 +186,12 @@ class LateTap:
     """Doses (``lines`` of ``prompt``) tapped late at ``tapped`` in ``chat``: when they were
     given is waited for ``until`` then. ``source`` is the button."""
 
-    lines: tuple[int, ...]
+    lines: tuple[LineId, ...]
     until: datetime
-    prompt: int
+    prompt: PromptId
     chat: int
     tapped: datetime
-    source: str
+    source: SourceId
 
 
 FILMS = ("video", "animation", "video_note")
@@ -191,7 +203,7 @@ class Review:
     ``text`` as it was sent, ``decided`` (choice, by, at), ``more`` when another is awaited."""
 
     id: int
-    line: int
+    line: LineId
     body: dict[str, Any]
 
 
@@ -243,7 +255,7 @@ class Chart:
     last_heard: datetime | None
     people: tuple[Person, ...] = ()
     history: tuple[Noted, ...] = ()
-    sources: dict[int, tuple[str, int | None]] = field(default_factory=dict)
+    sources: dict[ObservationId, tuple[SourceId, PersonId | None]] = field(default_factory=dict)
     sheets: tuple[Sheet, ...] = ()
     dose_lines: tuple[Line, ...] = ()
     cases: tuple[Case, ...] = ()
@@ -312,7 +324,7 @@ class Chart:
         found = [line for line in self.dose_lines if line.item.med == med]
         return sorted(found, key=lambda line: line.item.slot_at or line.at or datetime.min)
 
-    def sheet(self, id: int) -> Sheet | None:
+    def sheet(self, id: PromptId) -> Sheet | None:
         """The prompt with this id, if it is known here."""
         return next((sheet for sheet in self.sheets if sheet.id == id), None)
 
@@ -356,7 +368,7 @@ class Invitation:
     digest: str
     kind: str  # owner, desk, staff
     good: bool
-    patient: int | None = None
+    patient: PatientId | None = None
     rank: int | None = None
     name: str | None = None
     role: str | None = None
@@ -371,7 +383,7 @@ class Written:
     kind: str  # staff (an answer to the owner), note, plan, …
     user: int
     text: str
-    patient: int | None = None
+    patient: PatientId | None = None
     topic: str = ""
     picture: str = ""
     sent: Mapping[int, int] = field(default_factory=dict)

@@ -9,7 +9,7 @@ from datetime import date, datetime
 from secrets import token_hex
 from typing import Any, Final
 
-from bot.model.ids import EventId
+from bot.model.ids import EventId, PatientId
 from bot.model.plan import Plan
 from bot.records.chain import ERASED, digest_of
 from bot.records.erasure import (
@@ -85,7 +85,7 @@ class Erasure:
     def __post_init__(self) -> None:
         self.tx = _Trial(self.whole, self.do)
 
-    def patient(self, id: int) -> Tally:
+    def patient(self, id: PatientId) -> Tally:
         """Erase what the law lets go of a patient and of those at home with it."""
         row = self._ended(id)
         people = [self._person(one["person_id"]) for one in self.tx.all("erase_carers",
@@ -136,13 +136,13 @@ class Erasure:
             )
         return not others and person["chat_id"] != 0
 
-    def until(self, patient: int) -> date:
+    def until(self, patient: PatientId) -> date:
         """The day from which the words of a patient's record may go."""
         row = self.tx.one("erase_last", patient_id=patient)
         last = moment(row["at"]) if row and row["at"] else self.now
         return kept_until(last, self.years)
 
-    def _run(self, patients: list[int], people: list[Row]) -> None:
+    def _run(self, patients: list[PatientId], people: list[Row]) -> None:
         last = head(self.whole)
         self._entry = (last.entry if last else 0) + 1
         affected = dict.fromkeys(patients)
@@ -163,7 +163,7 @@ class Erasure:
 
     # ---- A patient's record ------------------------------------------------------------
 
-    def _record(self, id: int, ids: dict[int, str], full: bool) -> None:
+    def _record(self, id: PatientId, ids: dict[int, str], full: bool) -> None:
         row = self.tx.one("erase_patient", id=id)
         if row is None:
             return
@@ -322,7 +322,7 @@ class Erasure:
 
     # ---- The end -----------------------------------------------------------------------
 
-    def _close(self, patient: int | None, name: str) -> Tally:
+    def _close(self, patient: PatientId | None, name: str) -> Tally:
         self.tally.keep("the log's seals, and one entry that says what was erased",
                         "so that the rest of the record can still be proven")  # fmt: skip
         self.tally.keep("copies made with `slowleash backup`, and what was exported",
