@@ -17,7 +17,7 @@ from bot.model.chart import Chart, Member, RosterLine
 from bot.model.chat import Button, Incoming
 from bot.model.conversation import OrderToConfirm
 from bot.model.effects import Ask, Effects, Entry, Invite, Leave, Settle
-from bot.model.ids import PatientId
+from bot.model.ids import PatientId, PersonId
 from bot.model.plan import Plan
 from bot.model.text import Lang
 from bot.plan.dose_finding import DoseFinding, confirmed_text
@@ -239,7 +239,7 @@ def _people(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, chart: Ch
 
 
 def remove(
-    ctx: AtDesk, out: Effects, event: Incoming, actor: Member, patient: PatientId, who: int
+    ctx: AtDesk, out: Effects, event: Incoming, actor: Member, patient: PatientId, who: PersonId
 ) -> bool:
     """Take someone at home off a patient's messages."""
     chart = ctx.chart(patient)

@@ -31,7 +31,7 @@ from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.conversation import Describe, Unclear
 from bot.model.effects import CaseChange, Effects, Entry, Heard, Mark, Settle
 from bot.model.finding import Finding
-from bot.model.ids import SourceId
+from bot.model.ids import NO_SOURCE, SourceId
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.reading import Context, Reading
@@ -77,7 +77,7 @@ class OwnWords:
 
     text: str
     source: SourceId
-    without: str = ""
+    without: SourceId = NO_SOURCE
     shown: str = ""
     about: str = ""
     looked_at: bool = False

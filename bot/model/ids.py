@@ -29,7 +29,7 @@ SourceId = NewType("SourceId", str)
 NOT_STORED: Final = ObservationId(0)
 """An observation that has no row yet."""
 NO_SOURCE: Final = SourceId("")
-"""A row from before the source was kept."""
+"""None: or a row from before the source was kept."""
 HOSPITAL = "hospital:"
 """How the source of what was told of a stay begins."""
 

@@ -124,7 +124,7 @@ class Rehearsal:
     @property
     def patient(self) -> PatientId:
         """The patient's number: after a re-operation that of the course that follows."""
-        current = 1 if self.world.tables.patients else 0
+        current = PatientId(1 if self.world.tables.patients else 0)
         for id, row in self.world.tables.patients.items():
             if row.chart.plan.continues == current:
                 current = id

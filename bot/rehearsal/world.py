@@ -118,7 +118,7 @@ class World:
     def tap(self, who: str, user: int, chat: int, number: int, data: str) -> None:
         """A button."""
         event = self._event("button", who, user, chat, number)
-        self.hear(replace(event, data=data, callback=f"tap:{event.update}"))
+        self.hear(replace(event, data=data, callback=f"press:{event.update}"))
 
     def say(self, who: str, chat: int, what: str) -> None:
         """Into the transcript: what somebody does now."""

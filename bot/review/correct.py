@@ -8,7 +8,7 @@ from typing import Final
 
 from bot.model.chart import Member
 from bot.model.effects import Correct, Effects, Entry, Mark, Note
-from bot.model.ids import EventId, LineId, MemberId, PatientId
+from bot.model.ids import EventId, LineId, PatientId
 from bot.model.observation import Observation
 from bot.model.vocabulary import TOPICS
 from bot.store.review import Reading
@@ -55,7 +55,7 @@ def correct(
     new = as_read(old, chosen)
     if new == old:
         raise NotCorrected("That is how it was read already.")
-    out = Effects(EventId(f"review:{patient}:{ident}"), member=MemberId(member.id))
+    out = Effects(EventId(f"review:{patient}:{ident}"), member=member.id)
     out.add(
         Correct(patient, ident),
         Entry(
@@ -103,6 +103,6 @@ def note(patient: PatientId, words: str, member: Member, now: datetime) -> Effec
     if not words.strip():
         raise NotCorrected("The note is empty: write something, or leave it.")
     event = EventId(f"review:{patient}:note:{member.id}:{now.isoformat()}")
-    out = Effects(event, member=MemberId(member.id))
+    out = Effects(event, member=member.id)
     out.add(Entry("note", member.name, words.strip()[:NOTE_LIMIT], patient, {"member": member.id}))
     return out

@@ -9,7 +9,7 @@ from datetime import date, datetime
 from secrets import token_hex
 from typing import Any, Final
 
-from bot.model.ids import EventId, PatientId
+from bot.model.ids import EventId, PatientId, PersonId
 from bot.model.plan import Plan
 from bot.records.chain import ERASED, digest_of
 from bot.records.erasure import (
@@ -78,7 +78,7 @@ class Erasure:
     files: list[str] = field(default_factory=list)
     rows: dict[int, str] = field(default_factory=dict)
     _entry: int = 0
-    _whole: set[int] = field(default_factory=set)
+    _whole: set[PatientId] = field(default_factory=set)
     _numbers: dict[str, str] = field(default_factory=dict)
     _names: dict[str, str] = field(default_factory=dict)
 
@@ -93,7 +93,7 @@ class Erasure:
         self._run([id], [one for one in people if self._free(one)])
         return self._close(id, row["name"])
 
-    def person(self, id: int) -> Tally:
+    def person(self, id: PersonId) -> Tally:
         """Erase what the law lets go of someone at home, over all their patients."""
         one = self._person(id)
         active = [p["name"] for p in self.tx.all("erase_patients", person_id=id)
@@ -108,7 +108,7 @@ class Erasure:
 
     # ---- Whom and what ---------------------------------------------------------------
 
-    def _ended(self, id: int) -> Row:
+    def _ended(self, id: PatientId) -> Row:
         row = self.tx.one("erase_patient", id=id)
         if row is None:
             raise StoreError(f"there is no patient {id}")
@@ -119,7 +119,7 @@ class Erasure:
             )
         return row
 
-    def _person(self, id: int) -> Row:
+    def _person(self, id: PersonId) -> Row:
         row = self.tx.one("erase_person", id=id)
         if row is None:
             raise StoreError(f"there is no person {id}")
@@ -227,7 +227,7 @@ class Erasure:
             if row["kind"] != ERASED:
                 self._entry_of(row, traces, None)
 
-    def _rows(self, id: int, traces: Traces, names: set[str], full: bool) -> None:
+    def _rows(self, id: PatientId, traces: Traces, names: set[str], full: bool) -> None:
         """The rows that say where they came from."""
 
         def name(text: str | None) -> str | None:
@@ -268,7 +268,7 @@ class Erasure:
             if _differ(row, new):
                 self.tx.run("erase_review_put", id=row["id"], **new)
 
-    def _pictures(self, id: int, traces: Traces, full: bool) -> None:
+    def _pictures(self, id: PatientId, traces: Traces, full: bool) -> None:
         for row in self.tx.all("erase_rows_media", patient_id=id):
             params = {"id": row["id"], "source": traces.in_text(row["source"]),
                       "file_unique": f"erased-{row['id']}"}  # fmt: skip

@@ -132,7 +132,7 @@ def sheets(tx: Tx, patient: PatientId, now: datetime) -> tuple[Sheet, ...]:
     window = {
         "patient_id": patient, "since": stamp(now - BACK), "until": stamp(now + AHEAD),
     }  # fmt: skip
-    lines: dict[int, list[Line]] = {}
+    lines: dict[PromptId, list[Line]] = {}
     for row in tx.all("items_near", **window):
         lines.setdefault(row["prompt_id"], []).append(_line(row))
     return tuple(
@@ -266,10 +266,10 @@ def staff(tx: Tx) -> tuple[Member, ...]:
 def roster(tx: Tx, *, ended: bool = False, wanted: str | None = None) -> tuple[RosterLine, ...]:
     """All patients under way, and those of the past with an open case; with ``ended`` all
     of the past as well, and with ``wanted`` only those of this number or name."""
-    cases: dict[int, list[Case]] = {}
+    cases: dict[PatientId, list[Case]] = {}
     for row in tx.all("cases_open"):
         cases.setdefault(row["patient_id"], []).append(_case(row))
-    holds: dict[int, list[Hold]] = {}
+    holds: dict[PatientId, list[Hold]] = {}
     for row in tx.all("holds_standing"):
         holds.setdefault(row["patient_id"], []).append(hold_of(row["body"]))
     return tuple(

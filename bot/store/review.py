@@ -14,7 +14,15 @@ from bot.measures.course import Course
 from bot.model.chart import Member
 from bot.model.effects import Effects
 from bot.model.hold import Hold
-from bot.model.ids import Cause, LineId, MemberId, ObservationId, PatientId, PictureId
+from bot.model.ids import (
+    CaseId,
+    Cause,
+    LineId,
+    ObservationId,
+    PatientId,
+    PictureId,
+    SourceId,
+)
 from bot.model.observation import Observation
 from bot.model.urgency import Urgency
 from bot.records.whole import Statement, WholeRecord
@@ -36,7 +44,7 @@ ONE_VISIT: Final = timedelta(minutes=30)
 class OpenCase:
     """A case that is not closed, as the list of patients shows it."""
 
-    id: str
+    id: CaseId
     matter: str
     urgency: Urgency
     state: str
@@ -95,7 +103,7 @@ class Visit:
     record: WholeRecord
     before: int
     before_at: datetime | None
-    answered: dict[int, str]  # line of a prompt → the message or button that answered it
+    answered: dict[LineId, SourceId]  # line of a prompt → the message or button that answered it
 
 
 @dataclass(frozen=True, slots=True)
@@ -316,7 +324,7 @@ def _seen(
     data: dict[str, object] = {"member": member.id}
     if patients is not None:
         data["patients"] = patients
-    by = Cause(member=MemberId(member.id))
+    by = Cause(member=member.id)
     log(tx, kind, member.name, what, now, patient, data, by)
 
 
@@ -332,7 +340,7 @@ def _invited(tx: Tx, code: str, now: datetime) -> Member | None:
 
 
 def _listed(tx: Tx, ended: bool) -> list[Listed]:
-    cases: dict[int, list[OpenCase]] = {}
+    cases: dict[PatientId, list[OpenCase]] = {}
     for row in tx.all("review_cases"):
         cases.setdefault(row["patient_id"], []).append(
             OpenCase(row["id"], row["matter"], Urgency(row["urgency"]), row["state"],

@@ -57,7 +57,7 @@ class Desks:
                 self._booked.add(change.id)
                 self._take_later(home, change.id, change.urgency, at)
 
-    def _take_later(self, home: Home, case: str, urgency: Urgency, at: datetime) -> None:
+    def _take_later(self, home: Home, case: CaseId, urgency: Urgency, at: datetime) -> None:
         start = at
         if urgency is not Urgency.emergency:
             start = next_opening(self._world.practice.clinic, at)
