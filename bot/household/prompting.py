@@ -95,15 +95,8 @@ def prompt(ctx: Context, out: Effects, chart: Chart, sheet: Sheet) -> None:
             Due(f"unanswered:{sheet.id}", "unanswered", over_at, chart.id, data),
         )
     if findings:
-        take_note(
-            ctx,
-            out,
-            chart,
-            [],
-            Said("bot", "", event_source(ctx.event)),
-            person=None,
-            more=findings,
-        )
+        said = Said("bot", "", event_source(ctx.event))
+        take_note(ctx, out, chart, [], said, person=None, more=findings)
 
 
 def _told_as_held(

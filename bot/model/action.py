@@ -5,9 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from bot.model.ids import CaseId, LineId, PatientId, PersonId, PromptId
-
 from .coding import Coding
+from .ids import CaseId, LineId, PatientId, PersonId, PromptId
 
 # -- at home ----------------------------------------------------------------------------------
 

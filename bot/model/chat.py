@@ -6,8 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Literal
 
-from bot.model.ids import PatientId
-
+from .ids import PatientId
 from .protocol import Strict
 
 TEXT_LIMIT = 4096

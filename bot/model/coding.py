@@ -41,8 +41,8 @@ class Coding(Generic[T]):
         if len(parts) != len(wanted):
             return None
         values: list[int | str] = []
-        for number_wanted, part in zip(self._numbers[code], parts, strict=True):
-            if number_wanted:
+        for is_number, part in zip(self._numbers[code], parts, strict=True):
+            if is_number:
                 number = _number(part)
                 if number is None:
                     return None

@@ -13,9 +13,8 @@ from typing import Annotated, Any, Literal, TypeVar
 
 from pydantic import Field, TypeAdapter
 
-from bot.model.ids import NO_SOURCE, CaseId, LineId, PatientId, SourceId
-
 from .chat import Media
+from .ids import NO_SOURCE, CaseId, LineId, PatientId, SourceId
 
 
 @dataclass(frozen=True, slots=True)

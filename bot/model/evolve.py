@@ -6,11 +6,10 @@ from collections.abc import Callable, Iterable
 from dataclasses import replace
 from datetime import datetime
 
-from bot.model.ids import LineId, ObservationId, PromptId
-
 from . import effects as o
 from .chart import Case, Chart, LateTap, Line, Release, Sheet
 from .hold import Hold
+from .ids import LineId, ObservationId, PromptId
 from .observation import Noted
 from .plan import Prompt
 

@@ -6,8 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, fields
 from datetime import datetime
 
-from bot.model.ids import NOT_STORED, ObservationId
-
+from .ids import NOT_STORED, ObservationId
 from .vocabulary import DETAILS, TOPICS, TRENDS
 
 

@@ -8,8 +8,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from pydantic import ConfigDict, Field, ValidationError, field_validator, model_validator
 
-from bot.model.ids import PatientId
-
+from .ids import PatientId
 from .protocol import Choice, ItemKind, Moment, Slug, SpanName, Species, Strict, Walks
 from .quantity import Quantity
 from .text import Lang, Text, Words

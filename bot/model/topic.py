@@ -5,9 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import ClassVar
 
-from bot.model.ids import CaseId, PatientId, PromptId
-
 from .coding import Coding
+from .ids import CaseId, PatientId, PromptId
 
 
 @dataclass(frozen=True, slots=True)
