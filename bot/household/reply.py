@@ -38,7 +38,6 @@ from bot.model.purpose import Purpose
 from bot.model.reading import Reading
 from bot.model.topic import AboutPatient, AboutPrompt, AboutQuestion
 from bot.model.urgency import Urgency
-from bot.reading import read
 from bot.standing.standing import End, Over
 from bot.triage import handed_over
 
