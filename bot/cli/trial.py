@@ -9,7 +9,7 @@ from datetime import datetime, time, timedelta
 from bot.context.contexts import AtHome
 from bot.context.practice import Practice
 from bot.events.bind import bind
-from bot.household.reply import reply
+from bot.household.reply import OwnWords, reply
 from bot.model.chart import Chart, Desk, Line, Person, Sheet
 from bot.model.chat import Incoming, Outgoing, Sender
 from bot.model.conversation import NOTHING_OPEN, Conversation, Describe
@@ -97,7 +97,7 @@ def try_reply(
         else Conversation((Describe("describe", chart.id, moment.asked, now),)),
     )
     out = Effects(EventId(SOURCE), OWNER)
-    reply(ctx, out, event, chart, owner, text, SOURCE)
+    reply(ctx, out, chart, owner, OwnWords(text, SOURCE))
     bind(ctx, out)
     reading = read(text, _context(moment, plan, moment.day))
     findings, raised = _findings(out, history, moment, now, rules, plan)

@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 from bot.context.contexts import AtDesk, Context
 from bot.context.phones import both_phones
 from bot.context.words import clock
-from bot.desk.plan import carry_out
+from bot.desk.carried_out import carry_out
 from bot.desk.plan_changes import CONE_DAYS, change
 from bot.household.pictures import sender_name
 from bot.model.action import OnRecheck

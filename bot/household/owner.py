@@ -9,7 +9,7 @@ from bot.context.phones import both_phones
 from bot.household import clarify, emergency, pictures, resumed, twice, wishes, wound
 from bot.household import people as household
 from bot.household.late_told import tap_when, told_when_anew
-from bot.household.reply import cannot_be_read, reply
+from bot.household.reply import OwnWords, cannot_be_read, reply
 from bot.household.spoken import spoken
 from bot.household.tap import tap_all, tap_line, tap_undo, tap_value
 from bot.household.undo import retract, without
@@ -222,14 +222,12 @@ def _edited(ctx: AtHome, out: Effects, event: Incoming, person: Person) -> None:
             line.source == source for line in chart.lines()
         ):
             told = [n.at for n in chart.history if chart.sources[n.id][0] == source]
-            retract(ctx, out, chart, person, source, "corrected")
+            retract(ctx, out, chart, person, source, "corrected", instead=event.text)
             left = without(ctx, chart, source)
             if told_when_anew(ctx, out, left, chart, person, event.text, source):
                 return
-            reply(
-                ctx, out, event, left, person, event.text, source,
-                without=source, first_at=min(told, default=None),
-            )  # fmt: skip
+            words = OwnWords(event.text, source, without=source, first_at=min(told, default=None))
+            reply(ctx, out, left, person, words)
             return
     if changed_while_waiting(ctx, out, event, person, source):
         return

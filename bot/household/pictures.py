@@ -11,7 +11,7 @@ from bot.cases.noting import advice_for
 from bot.context.contexts import AtHome, Context
 from bot.context.phones import whom_to_phone
 from bot.household import clarify
-from bot.household.reply import reply
+from bot.household.reply import OwnWords, reply
 from bot.model.chart import FILMS, Chart, Line, Person, Picture
 from bot.model.chat import Incoming, Media
 from bot.model.conversation import Describe, Unclear, WhichPatient
@@ -65,10 +65,8 @@ def got(
     if caption:
         shown = f"{caption} {ctx.words.say('with_picture', ctx.clinic.language)}"
         about = asked.item.asks if asked else ""
-        reply(
-            ctx, out, event, chart, person, caption, source,
-            shown=shown, about=about, looked_at=looked_at,
-        )  # fmt: skip
+        words = OwnWords(caption, source, shown=shown, about=about, looked_at=looked_at)
+        reply(ctx, out, chart, person, words)
     elif any(media.kind not in SEEN for media in event.media):
         _heard_only(ctx, out, chart, person, source)
     elif described:

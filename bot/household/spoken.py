@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.context.contexts import AtHome
 from bot.household import late_told, resumed, twice, wound_words
-from bot.household.reply import reply
+from bot.household.reply import OwnWords, reply
 from bot.model.chart import Chart, Person
 from bot.model.chat import Incoming
 from bot.model.effects import Effects
@@ -22,4 +22,4 @@ def spoken(
         or wound_words.answered(ctx, out, event, chart, person, text, source)
     )
     if not answered:
-        reply(ctx, out, event, chart, person, text, source, without=without)
+        reply(ctx, out, chart, person, OwnWords(text, source, without=without))

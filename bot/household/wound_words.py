@@ -13,7 +13,7 @@ from bot.context.contexts import AtHome
 from bot.context.phones import whom_to_phone
 from bot.household import wound
 from bot.household.reading_context import context_for
-from bot.household.reply import reply
+from bot.household.reply import OwnWords, reply
 from bot.measures.infection import SIGNS
 from bot.model.chart import Chart, Person, WoundCheck
 from bot.model.chat import Incoming
@@ -122,12 +122,12 @@ def _problem(
     of_the_cut = antibiotic or any(one.about == "incision" for one in seen)
     if not ticks or not (replied or of_the_cut):
         if replied:
-            reply(ctx, out, event, chart, person, text, source, about="incision")
+            reply(ctx, out, chart, person, OwnWords(text, source, about="incision"))
             wound.ask(ctx, out, chart, person, check.day, key="wound_tap")
         return replied
     if _NOW.search(text) or not all(_told_by_ticks(one) for one in seen):
-        reply(ctx, out, event, chart, person, text, source,
-              about="incision", looked_at=True, of_the_past=True)  # fmt: skip
+        own = OwnWords(text, source, about="incision", looked_at=True, of_the_past=True)
+        reply(ctx, out, chart, person, own)
     else:
         _said(out, chart, person, text, source)
     signs = tuple(one for one in SIGNS if one in ticks)

@@ -3,26 +3,22 @@ keeps them (``bot/store/apply.py``). What a chart alone holds is kept by ``evolv
 
 from __future__ import annotations
 
-import json
 from dataclasses import replace
 from datetime import datetime
 from functools import singledispatch
-from typing import Any, cast
 
 from bot.desk.enrol import AFTER_LAST
 from bot.household.wound import key_of
 from bot.model import effects as o
 from bot.model.chart import Chart, Desk, Member, Person, Picture, Review
-from bot.model.chat import Media, Outgoing
+from bot.model.chat import Media
 from bot.model.conversation import NOTHING_OPEN
 from bot.model.evolve import evolve
 from bot.model.observation import Noted
-from bot.model.plan import Prompt
 
+from .keeping import add_prompts, end, log, plain, put_due, send, used
 from .tables import (
     Carer,
-    DueRow,
-    Entry,
     InvitationRow,
     PatientRow,
     Statement,
@@ -30,86 +26,12 @@ from .tables import (
 )
 
 OfChart = o.Heard | o.WoundPut | o.PutHold | o.EndHold | o.SetState
-ENDED_DUES = ("prompt", "remind", "unanswered", "silence", "end")
-"""What a patient whose course is over is not looked at for any more."""
 
 
 def apply(tables: Tables, out: o.Effects, now: datetime) -> None:
     """Keep every effect in its order; messages wait in the outbox."""
     for one in out.all:
         _keep(one, tables, now)
-
-
-def plain(data: dict[str, Any]) -> dict[str, Any]:
-    """``data`` as it comes back from JSON."""
-    return cast("dict[str, Any]", json.loads(json.dumps(data, default=str))) if data else {}
-
-
-def log(
-    tables: Tables,
-    kind: str,
-    author: str,
-    text: str,
-    now: datetime,
-    patient: int | None = None,
-    data: dict[str, Any] | None = None,
-) -> None:
-    """One line of the log."""
-    id = len(tables.log) + 1
-    tables.log.append(Entry(id, now, kind, author, text, patient, data or {}))
-
-
-def put_due(
-    tables: Tables,
-    key: str,
-    kind: str,
-    at: datetime,
-    patient: int | None,
-    data: dict[str, Any] | None = None,
-) -> None:
-    """Something to look at again; one with the same key is replaced."""
-    tables.dues.put(DueRow(key, kind, at, patient, data or {}))
-
-
-def add_prompts(tables: Tables, patient: PatientRow, prompts: tuple[Prompt, ...]) -> None:
-    """Planned prompts with their lines."""
-    for prompt in prompts:
-        id = patient.put_sheet(tables.next_sheet(), prompt.key, prompt.due_at, prompt.day)
-        for item in prompt.items:
-            patient.put_line(tables.next_line(), id, item)
-        put_due(tables, f"prompt:{id}", "prompt", prompt.due_at, patient.id, {"prompt": id})
-
-
-def _send(tables: Tables, message: Outgoing, now: datetime) -> None:
-    """Into the outbox; one whose key is there already is not added again."""
-    key = message.dedupe
-    if message.of and message.of not in tables.sent and message.of not in tables.outbox:
-        return  # whoever never got the message has nothing to be shown anew
-    if key in tables.outbox or key in tables.sent:
-        return
-    if message.of and message.of not in tables.outbox and message.of not in tables.sent:
-        return  # a reminder goes only to who asked for it
-    tables.outbox[key] = message
-    if message.kind == "send" and message.patient is not None:
-        people = tables.people.values()
-        name = next((one.name for one in people if one.chat == message.chat), str(message.chat))
-        staff = message.chat in tables.desks
-        data = {"to": "staff" if staff else name, "staff": staff, "key": key}
-        log(tables, "sent", "bot", message.text, now, message.patient, data)
-
-
-def _end(tables: Tables, id: int) -> None:
-    """Nothing of a course that is over falls due any more."""
-    for row in tables.dues.of_patient(id):
-        if row.kind in ENDED_DUES:
-            row.waiting = False
-
-
-def _used(tables: Tables, digest: str, what: str) -> None:
-    invitation = tables.invitations.get(digest)
-    if invitation is None or invitation.used:
-        raise ValueError(f"this {what} has been used in the meantime")
-    invitation.used = True
 
 
 @singledispatch
@@ -197,7 +119,7 @@ def _(change: OfChart, tables: Tables, now: datetime) -> None:
 def _(change: o.EndCourse, tables: Tables, now: datetime) -> None:
     patient = tables.patients[change.patient]
     patient.chart = evolve(patient.chart, [change], now)
-    _end(tables, change.patient)
+    end(tables, change.patient)
 
 
 @_keep.register
@@ -224,7 +146,7 @@ def _(change: o.Due, tables: Tables, now: datetime) -> None:
 
 @_keep.register
 def _(change: o.Join, tables: Tables, now: datetime) -> None:
-    _used(tables, change.digest, "link")
+    used(tables, change.digest, "link")
     known = next((one for one in tables.people.values() if one.user == change.user), None)
     if known is None:
         id = tables.number("person")
@@ -262,7 +184,7 @@ def _(change: o.Forget, tables: Tables, now: datetime) -> None:
 @_keep.register
 def _(change: o.JoinDesk, tables: Tables, now: datetime) -> None:
     del now
-    _used(tables, change.digest, "code")
+    used(tables, change.digest, "code")
     tables.desks[change.chat] = Desk(change.chat, change.rank, change.name)
 
 
@@ -270,7 +192,7 @@ def _(change: o.JoinDesk, tables: Tables, now: datetime) -> None:
 def _(change: o.JoinStaff, tables: Tables, now: datetime) -> None:
     del now
     if change.digest:
-        _used(tables, change.digest, "link")
+        used(tables, change.digest, "link")
     known = next((one for one in tables.staff.values() if one.user == change.user), None)
     id = known.id if known else tables.number("member")
     chat = change.chat if change.chat is not None or known is None else known.chat
@@ -317,7 +239,7 @@ def _(change: o.NewPatient, tables: Tables, now: datetime) -> None:
             if carer.left_at is None
         }
         old.chart = replace(old.chart, state="ended")
-        _end(tables, old.id)
+        end(tables, old.id)
         for row in tables.dues.of_patient(old.id):
             if row.kind == "wound":
                 row.waiting = False
@@ -457,4 +379,4 @@ def _(change: o.Settle, tables: Tables, now: datetime) -> None:
 
 @_keep.register
 def _(change: o.Say, tables: Tables, now: datetime) -> None:
-    _send(tables, change.message, now)
+    send(tables, change.message, now)

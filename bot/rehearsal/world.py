@@ -20,7 +20,8 @@ from bot.model.plan import Plan
 from bot.model.protocol import Protocol
 
 from . import core
-from .effects import apply, put_due
+from .effects import apply
+from .keeping import put_due
 from .known import Kept
 from .tables import DueRow, InChat, Tables
 from .transcript import Edited, Face, Message, Said, Toast, Transcript
