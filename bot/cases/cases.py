@@ -15,13 +15,14 @@ from zoneinfo import ZoneInfo
 from bot.cases.card import case_buttons, case_head, case_text
 from bot.context.contexts import Context
 from bot.context.opening import deadline, next_opening, weekday
-from bot.context.phones import what_happens_now
+from bot.context.phones import both_phones, what_happens_now
 from bot.model.chart import Case, Chart, Desk
 from bot.model.effects import CancelDue, CaseChange, Due, Effects, Entry
 from bot.model.evolve import evolve
 from bot.model.finding import Finding
 from bot.model.ids import CaseId, SourceId
 from bot.model.settings import Clinic, PagingStep
+from bot.model.text import Lang
 from bot.model.topic import AboutCase
 from bot.model.urgency import Urgency
 
@@ -202,7 +203,7 @@ def _entry(
         "source": said.source,
         "seen": list(seen),
         "topics": list(said.topics),
-        "told": "" if silent else what_happens_now(ctx, chart, findings[0].urgency, lang),
+        "told": "" if silent else _told(ctx, chart, findings[0], lang),
         "day": chart.day(ctx.now),
         "urgency": findings[0].urgency.name,
         "findings": [
@@ -210,6 +211,14 @@ def _entry(
             for f in findings
         ],
     }
+
+
+def _told(ctx: Context, chart: Chart, finding: Finding, lang: Lang) -> str:
+    """What the household hears of it: of a death, that we are sorry."""
+    if finding.matter == "life":
+        phone = both_phones(ctx, lang)
+        return ctx.words.say("death_told", lang, name=chart.name, phone=phone)
+    return what_happens_now(ctx, chart, finding.urgency, lang)
 
 
 def _announce(ctx: Context, out: Effects, chart: Chart, case: CaseChange, more: str) -> None:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from bot.context.contexts import AtDesk, AtHome, FellDue
 from bot.context.opening import next_opening
@@ -95,12 +95,14 @@ def _watch_holds(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
     known = {hold.id for hold in before.holds}
     fresh = [hold for hold in after.holds if hold.id not in known]
     opens = next_opening(ctx.clinic, ctx.now)
+    by_time: dict[datetime, list[str]] = {}
     for hold in fresh:
         at = pain_deadline(after.plan, hold, ctx.now, opens)
         if at is not None:
             # Told at once where the case was raised at once; else when the time has come.
-            when = max(at, ctx.now + timedelta(minutes=1))
-            out.add(Due(f"pain:{hold.id}", "pain", when, after.id, {"hold": hold.id}))
+            by_time.setdefault(max(at, ctx.now + timedelta(minutes=1)), []).append(hold.id)
+    for when, ids in by_time.items():  # what is due at one time is told once
+        out.add(Due(f"pain:{ids[0]}", "pain", when, after.id, {"holds": ids}))
 
 
 def _say_held(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:

@@ -66,8 +66,8 @@ RULES = {
     had|have|having ~ him|her|it|them|<patient> put down <laid>|$ -<forsleepof> -<ahead> -<wanting> -<intent>
     put|laid ~ him|her|<patient> to rest -<forsleepof> -<ahead> -<wanting> -<intent> -down
     we|i|they|vet|vets put ~ him|her|it|them|<patient> to sleep -<forsleepof>
-    <neg> ~ save|revive|resuscitate him|her|<patient>
-    <neg> ~ bring ~ him|her|<patient> back -outside -inside -home
+    <neg> ~ save|revive|resuscitate him|her|<patient> <laid>|$
+    <neg> ~ bring ~ him|her|<patient> back <laid>|$
     euthanised|euthanized|euthanize|euthanise|euthanasia|eutanasia|eutanasiado|eutanasiada|eutanasiar|sacrificar|sacrificaron|sacrificamos -<askmark>
     had|have|decided|chose|time ~2 let ~ him|her|<patient> ~ go -out -outside -off -free -home -<pee> -<poo>
     said|say|saying ~ our|my|a? goodbye ~ to ~ him|her|<patient>

@@ -51,7 +51,6 @@ RULES = {
     = given
     ^ given ~ at|around|about|by? <clock> -<neg> -<human> -<food> -<thing> -<askmark>
     ^ all|both given $
-    gave|given him|her|them everything -<neg> -<human> -<food> -<thing>
     le|ya di|dimos ~ todo|todas|todos $ -<neg> -<human> -<food>
     di|dimos|dio|dieron|doy ~ las|los|ambas|ambos dos|ambas|ambos -<neg> -<food> -vuelta -vueltas
     gave|give|given ~ him|her|them|it? ~ both -<neg> -<human> -<food> -<icepack>
@@ -68,6 +67,7 @@ RULES = {
     <meds> ~4 <gave>
     gave|given it|them ~ to? him|her|at|with|in|<clock>|this|last|late|early|hidden|before|after|$ -<human> -<thing>
     gave|given it|them $
+    gave|given them all|both $ -<neg>
     gave|give|gives ~ him|her it|them|half|one -<human> -<food>
     la|lo|las|los di|dimos|dieron|dado -<human> -<food>
     le di|dimos|dieron ~3 <clock>|media|mitad|temprano|tarde|puntual -<human> -<food>
