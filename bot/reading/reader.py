@@ -21,7 +21,7 @@ from .lexis import LEXIS, NEGATED, mark_phrases, settle_bit, tag
 from .matching import Match, candidates, find
 from .normalise import words_of
 from .overlap import drop_overlaps
-from .quantities import fold_quantities, hours_of_doses
+from .quantities import fold_quantities, hours_of_doses, those_due
 from .retold import also_given, brought_up, resolve_past
 from .settle import Found, settle
 from .token import Token
@@ -49,14 +49,16 @@ def read(text: str, context: Context) -> Reading:
     set_apart(tokens)
     mark_phrases(tokens)
     tokens = fold_quantities(tokens, context.at)
+    if context.doses_due > 1:
+        those_due(tokens, context.doses_due)
     if context.asked == "dose":
-        hours_of_doses(tokens, context.at)
+        hours_of_doses(tokens, context.at, context.doses_due)
     if not tokens:
         return Reading((), False, lang, ("no words",))
     own = frozenset(word for name in context.names for word in name.casefold().split())
     subjects.mark_own_name(tokens, own, lang)
     clauses = split(tokens)
-    due = context.asked == "dose" or context.doses_due
+    due = context.asked == "dose" or context.doses_due > 0
     dressed = context.asked == "bandage" or any("<bandageword>" in t.keys for t in tokens)
     for clause in clauses:
         if clause.asked:
