@@ -21,7 +21,8 @@ from bot.dosing.dosing import (
     served,
 )
 from bot.household import clarify, talking, twice
-from bot.household.dose_answers import asked_not_told
+from bot.household.bare_answers import bare_answers, one_deed, says_done
+from bot.household.dose_answers import asked_not_told, still_to_give
 from bot.household.emergency import emergency_buttons
 from bot.household.expected import answer_question
 from bot.household.reading_context import context_for, read_in_round, wall_time
@@ -33,7 +34,7 @@ from bot.model.effects import CaseChange, Effects, Entry, Heard, Mark, Settle
 from bot.model.finding import Finding
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
-from bot.model.reading import Context, Reading
+from bot.model.reading import Reading
 from bot.model.topic import AboutPatient, AboutPrompt, AboutQuestion
 from bot.model.urgency import Urgency
 from bot.reading import read
@@ -96,9 +97,15 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     if words.of_the_past:
         reading = replace(reading, observations=_of_now(chart, reading.observations))
     reading = asked_not_told(chart, text, reading)
-    if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):
-        reading = replace(reading, understood=False, greeting=False)
-        done = _says_done(text, sheet, context)
+    bare = bare_answers(text, sheet, context) if sheet and asked == "none" else {}
+    if sheet and bare and not reading.observations:
+        if (deed := one_deed(text, sheet, bare)) is not None:
+            asked, reading = deed, bare[deed]
+        else:
+            reading = replace(reading, understood=False, greeting=False)
+            done = says_done(sheet, bare)
+    if not without:
+        reading = still_to_give(sheet, text, reading)
     named = tuple(one for one in reading.observations if not _of_none(chart, sheet, one, moment))
     if len(named) < len(reading.observations):
         reading = replace(reading, observations=named, understood=False)
@@ -177,19 +184,6 @@ def _describing(ctx: AtHome, sheet: Sheet | None) -> Describe | None:
         return found
     newer = sheet is not None and sheet.sent_at is not None and sheet.sent_at > found.at
     return None if newer else found
-
-
-def _is_bare(text: str, sheet: Sheet, context: Context) -> bool:
-    """Whether the words would answer any single line of the prompt: a "yes" to several."""
-    topics = {line.item.asks for line in sheet.open} - {"none"}
-    return any(read(text, replace(context, asked=topic)).observations for topic in topics)
-
-
-def _says_done(text: str, sheet: Sheet, context: Context) -> bool:
-    """Whether the words would say "done" of each thing to do on the prompt."""
-    todo = {line.item.asks for line in sheet.open if line.item.kind in ("dose", "session")}
-    seen = (read(text, replace(context, asked=topic)).observations for topic in todo)
-    return bool(todo) and all(any(one.value in ("given", "done") for one in each) for each in seen)
 
 
 @dataclass(slots=True)

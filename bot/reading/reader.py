@@ -53,6 +53,8 @@ def read(text: str, context: Context) -> Reading:
         hours_of_doses(tokens, context.at)
     if not tokens:
         return Reading((), False, lang, ("no words",))
+    own = frozenset(word for name in context.names for word in name.casefold().split())
+    subjects.mark_own_name(tokens, own, lang)
     clauses = split(tokens)
     dressed = context.asked == "bandage" or any("<bandageword>" in t.keys for t in tokens)
     for clause in clauses:
@@ -68,7 +70,6 @@ def read(text: str, context: Context) -> Reading:
     scope.mark_moods(tokens, clauses, moods)
     scope.mark_carried(tokens, clauses)
     subjects.mark_people(tokens, clauses)
-    own = frozenset(word for name in context.names for word in name.casefold().split())
     told = {m.clause for m in matches if m.rule.about not in ("idiom", "request", "danger")}
     other = subjects.mark_subjects(tokens, clauses, context.species, own, told)
     apart = {n for n, clause in enumerate(clauses) if is_aside(clause, tokens)}

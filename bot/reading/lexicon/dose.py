@@ -49,6 +49,10 @@ CLASSES = {
 RULES = {
     "dose": """
     = given
+    ^ given ~ at|around|about|by? <clock> -<neg> -<human> -<food> -<thing> -<askmark>
+    ^ all|both given $
+    gave|given him|her|them everything -<neg> -<human> -<food> -<thing>
+    le|ya di|dimos ~ todo|todas|todos $ -<neg> -<human> -<food>
     di|dimos|dio|dieron|doy ~ las|los|ambas|ambos dos|ambas|ambos -<neg> -<food> -vuelta -vueltas
     gave|give|given ~ him|her|them|it? ~ both -<neg> -<human> -<food> -<icepack>
     <partly>|mitad ~ of|de ~ la|the|his|her? <meds> ~2 como|as ~ decia|dijo|dijeron|said|directed|label|receta
