@@ -22,18 +22,6 @@ def _to_do(sheet: Sheet) -> set[str]:
     return {line.item.asks for line in sheet.open if line.item.kind in ("dose", "session")}
 
 
-def one_deed(text: str, sheet: Sheet, bare: Mapping[str, Reading]) -> str | None:
-    """The one thing to do that the words can answer: "gave", among packs and questions, tells
-    of the medicines. A figure or how the patient is may fit by chance."""
-    fits = list(bare)
-    if len(fits) != 1 or fits[0] not in _to_do(sheet) or any(c.isdigit() for c in text):
-        return None
-    told = bare[fits[0]]
-    return (
-        fits[0] if told.understood and all(o.about == fits[0] for o in told.observations) else None
-    )
-
-
 def says_done(sheet: Sheet, bare: Mapping[str, Reading]) -> bool:
     """Whether the words would say "done" of each thing to do on the prompt."""
     todo = _to_do(sheet)

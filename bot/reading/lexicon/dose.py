@@ -117,7 +117,7 @@ RULES = {
     <hid> ~~ ate|eaten|eats|took|gone|down|swallowed ~ it?
     le dio|di|dimos|dieron|dado
     gave|give|gives ~ it|him|her|them -<human> -<food> -nobody -nadie
-    given|administered|swallowed|down|dado|dada|tomada
+    given|administered|swallowed|down|dado|dada|dados|dadas|tomada|tomadas
     took|gave|di|dimos|dio|tomo|trago -<neg>
     <gave> ~ late|tarde
     all|both|everything ~ given|taken|done|in|down
