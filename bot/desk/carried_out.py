@@ -63,13 +63,13 @@ def _alive_again(ctx: AtDesk, chart: Chart, plan: Plan, coming: tuple[Prompt, ..
 
 
 def _settle_death(out: Effects, chart: Chart, author: str, *, died: bool) -> None:
-    """Whoever confirms a death has its case, and it is paged no more; taken back, it is over."""
+    """The case of a death is over once it is confirmed or taken back: left open, it would have
+    no page and no deadline any more, and nobody would look at it again."""
     for case in chart.cases:
         if case.tells_death:
-            state, outcome = ("acknowledged", None) if died else ("closed", "mistaken")
-            if state != case.state:
-                out.add(change_case(case, state=state, by=author, outcome=outcome))
-            quieten(out, case.id, closed=not died)
+            outcome = "ended" if died else "mistaken"
+            out.add(change_case(case, state="closed", by=author, outcome=outcome))
+            quieten(out, case.id, closed=True)
 
 
 def _still_held(ctx: AtDesk, chart: Chart, made: Changed) -> bool:

@@ -226,6 +226,7 @@ class Model:
                 if code == "i" and item:
                     for why in self.why_not(now, facts, item):
                         yield f"offer: “{label}” ({item}): {why}"
+        for one in fresh:
             yield from _all_done(one)
 
     def why_not(self, now: datetime, facts: Facts, item: str) -> Iterator[str]:
