@@ -24,7 +24,7 @@ from bot.household import clarify, talking, twice
 from bot.household.dose_answers import asked_not_told
 from bot.household.emergency import emergency_buttons
 from bot.household.expected import answer_question
-from bot.household.reading_context import context_for, wall_time
+from bot.household.reading_context import context_for, read_in_round, wall_time
 from bot.household.snooze import snooze, snoozed_until
 from bot.model.action import Leaving
 from bot.model.chart import Chart, Line, Person, Sheet
@@ -91,7 +91,8 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     sheet = _asked_sheet(ctx, chart)
     asked = words.about or _asked(ctx, sheet)
     context = context_for(chart, asked, person, moment)
-    reading, done = read(text, context), False
+    due = [line.item.med for line in sheet.open if line.item.med] if sheet else []
+    reading, done = read_in_round(text, context, due), False
     if words.of_the_past:
         reading = replace(reading, observations=_of_now(chart, reading.observations))
     reading = asked_not_told(chart, text, reading)

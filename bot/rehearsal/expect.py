@@ -41,7 +41,8 @@ WHOLE = frozenset({"everything"})
 class HeldNames:
     """What is held at a moment. While everything is held, because of an emergency or
     otherwise, a story may also name what is held apart from that, or all that there is
-    (every medicine of the plan, walks and sessions): ``also``."""
+    (every medicine of the plan, walks and sessions): ``also``. Every medicine and all else
+    by mouth may be called ``everything``."""
 
     names: frozenset[str] = frozenset()
     also: tuple[frozenset[str], ...] = ()

@@ -9,6 +9,7 @@ from datetime import datetime, timedelta
 
 from bot.context.practice import Practice
 from bot.model.chart import Chart
+from bot.model.hold import ByMouth
 from bot.plan.clock import to_utc, wall_at, zone_at
 from bot.standing.of_chart import standing_of
 from bot.standing.standing import Ordinary
@@ -190,7 +191,10 @@ def held_of(chart: Chart, now: datetime) -> HeldNames:
     held = standing.held_names(chart.plan)
     own = replace(standing, mode=Ordinary()).held_names(chart.plan)
     each = {*(one.name for one in chart.plan.medicines), "walks", "sessions"}
-    return HeldNames(held, (own, frozenset(each)) if held == WHOLE else ())
+    if held == WHOLE:
+        return HeldNames(held, (own, frozenset(each)))
+    by_mouth = any(isinstance(hold.target, ByMouth) for hold in standing.holds)
+    return HeldNames(held, (WHOLE,) if by_mouth else ())
 
 
 def rehearse(story: Story, practice: Practice) -> Rehearsed:

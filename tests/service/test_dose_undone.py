@@ -143,6 +143,7 @@ async def test_an_order_that_was_changed_since_keeps_the_later_time(
         "every_hours: 12\nmin_gap_hours: 8\ndays: 14\nfirst_dose: 2026-03-04T21:00"
     )
     await box.staff_says(order)
+    await box.staff_taps("Confirm this dose")
     await box.staff_taps("Clinician's decision")
     await box.says(box.ines, "undo")
     assert await coming(box) == LATER
