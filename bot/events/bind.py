@@ -15,6 +15,7 @@ from bot.context.contexts import AtDesk, AtHome, FellDue
 from bot.context.opening import next_opening
 from bot.context.phones import emergency_phones
 from bot.dosing.released import after_emergency
+from bot.dosing.taken_back import come_back
 from bot.household.emergency import open_emergency, stay_with_it, tell_the_others
 from bot.household.reshow import reshow
 from bot.model.chart import Chart
@@ -45,6 +46,7 @@ def bind(ctx: Event, out: Effects) -> Effects:
         _watch_holds(ctx, out, before, after)
         _say_held(ctx, out, before, after)
         _emergency(ctx, out, before, after)
+        come_back(ctx, out, before, known.chart)
         after_emergency(ctx, out, before, known.chart)
         reshow(ctx, out, before, known.chart)
     standings = {
