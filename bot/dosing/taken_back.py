@@ -5,7 +5,7 @@ counts for that hour."""
 from __future__ import annotations
 
 from bot.context.contexts import Context
-from bot.context.words import clock
+from bot.context.words import when
 from bot.model.chart import MOVED, Chart, Line
 from bot.model.effects import Effects, Mark, MoveLine
 from bot.model.purpose import Purpose
@@ -54,7 +54,7 @@ def _tell(ctx: Context, out: Effects, chart: Chart, line: Line) -> None:
         if person.reachable:
             text = ctx.words.say(
                 "dose_not_counted", person.lang, name=chart.name, med=line.item.med,
-                slot=clock(chart.local(slot or ctx.now)),
+                when=when(chart.local(slot or ctx.now), chart.local(ctx.now), person.lang),
                 next=next_words(ctx, chart, line, person.lang),
             )  # fmt: skip
             out.tell(

@@ -13,6 +13,8 @@ from zoneinfo import ZoneInfo
 
 DAY: Final = timedelta(days=1)
 MINUTE: Final = timedelta(minutes=1)
+LATEST: Final = 2 * DAY
+"""What is changed so long after a dose may still take it back, and is told then."""
 SHOWN: Final = timedelta(hours=30)
 """Messages so old are looked at; a button of an older one is refused when it is pressed."""
 SOOTHING = re.compile(
@@ -400,7 +402,7 @@ class Model:
             if item is None:
                 yield f"lost: {med} of {slot:%d %H:%M} UTC stands nowhere"
             elif item not in self.prompted and facts.doses[item].state not in ("answered",):
-                told = any(name == med and slot - MINUTE <= at <= slot + DAY
+                told = any(name == med and slot - MINUTE <= at <= slot + LATEST
                            for name, at in self.told_kept)  # fmt: skip
                 if not told:
                     state = facts.doses[item].state
