@@ -381,7 +381,8 @@ def heard_again(ctx: Context, out: Effects, chart: Chart, by: str) -> None:
 
 
 def tell_of_withdrawal(ctx: Context, out: Effects, chart: Chart, said: Said) -> bool:
-    """The owner took words back: staff hear of it in each case that came from them."""
+    """The owner took words back, or said others in their place: staff hear of it, and of those,
+    in each case that came from them."""
     told = False
     for case in chart.cases:
         entries = case.body.get("entries", [])
@@ -389,7 +390,10 @@ def tell_of_withdrawal(ctx: Context, out: Effects, chart: Chart, said: Said) -> 
         if words is None:
             continue
         told = True
-        text = ctx.words.say("case_withdrawn", ctx.clinic.language, by=said.by, text=words[:300])
+        key = "case_corrected" if said.text else "case_withdrawn"
+        text = ctx.words.say(
+            key, ctx.clinic.language, by=said.by, text=words[:300], now=said.text[:300]
+        )
         for desk in paged(ctx, case.policy, case.pages):
             out.say(desk.chat, text, topic=AboutCase(case.id), patient=chart.id)
         out.add(Entry("case", said.by, text, chart.id, {"case": case.id}))

@@ -65,7 +65,7 @@ def by_medicine(
             if medicine.name.casefold() == seen.med.casefold():
                 return [replace(seen, med=medicine.name)]
         return [seen]
-    waiting = [line.item.med for line in lines if line.item.kind == "dose" and line.item.med]
+    waiting = [line.item.med for line in lines if line.item.med]
     if not waiting and len(chart.plan.medicines) == 1:
         waiting = [chart.plan.medicines[0].name]
     if not waiting and seen.value == "given":
@@ -75,7 +75,10 @@ def by_medicine(
             for medicine in chart.plan.medicines
             if (line := line_for(chart, medicine.name, moment)) and line.choice == "given"
         ]
-    return [replace(seen, med=med) for med in dict.fromkeys(waiting)] or [seen]
+    names = list(dict.fromkeys(waiting))
+    if seen.value == "given" and seen.count == len(names) > 1:
+        seen = replace(seen, count=None)  # "all three": one of each
+    return [replace(seen, med=med) for med in names] or [seen]
 
 
 def dose_told(

@@ -242,7 +242,7 @@ def _edited(ctx: AtHome, out: Effects, event: Incoming, person: Person) -> None:
             line.source == source for line in chart.lines()
         ):
             told = [n.at for n in chart.history if chart.sources[n.id][0] == source]
-            retract(ctx, out, chart, person, source, "corrected")
+            retract(ctx, out, chart, person, source, "corrected", instead=event.text)
             left = without(ctx, chart, source)
             if told_when_anew(ctx, out, left, chart, person, event.text, source):
                 return

@@ -24,10 +24,12 @@ from bot.model.topic import AboutPatient
 from bot.plan.doses import AskStaff, DueAt, TooEarly, Yes
 from bot.plan.walks import walk_days, walk_text
 
-from .sheet import reminder_key, show, to_do
+from .sheet import remind_key, reminder_key, show, to_do
 
 STALE = timedelta(hours=6)
 """Anything but a dose that could not be sent for so long is not sent any more."""
+NEWER = timedelta(minutes=1)
+"""Reminders of one minute are one: none of them is older than another."""
 
 
 def prompt(ctx: Context, out: Effects, chart: Chart, sheet: Sheet) -> None:
@@ -89,10 +91,11 @@ def prompt(ctx: Context, out: Effects, chart: Chart, sheet: Sheet) -> None:
         remind_at = ctx.now + timedelta(minutes=clinic.remind_after_minutes)
         over_at = ctx.now + timedelta(minutes=clinic.unanswered_after_minutes)
         data = {"prompt": sheet.id}
-        out.add(
-            Due(f"remind:{sheet.id}", "remind", remind_at, chart.id, data),
-            Due(f"unanswered:{sheet.id}", "unanswered", over_at, chart.id, data),
-        )
+        for person in chart.people:  # each their own, which a later that they say replaces
+            theirs_too = {**data, "chat": person.chat}
+            key = remind_key(sheet, person)
+            out.add(Due(key, "remind", remind_at, chart.id, theirs_too))
+        out.add(Due(f"unanswered:{sheet.id}", "unanswered", over_at, chart.id, data))
     if findings:
         take_note(ctx, out, chart, [], Said("bot", "", ctx.event), person=None, more=findings)
 
@@ -277,7 +280,8 @@ def remind(
     for person in chart.people:
         if person.reachable and only in (None, person.chat):
             show(ctx, out, chart, sheet, person, remind=True)
-        elif sheet.reminded is not None:  # only the newest reminder is kept up to date
+        elif sheet.reminded is not None and sheet.reminded <= ctx.now - NEWER:
+            # Only the newest reminder is kept up to date.
             old = reminder_key(sheet, person.chat, sheet.reminded)
             said = ctx.words.say("reminder", person.lang, name=chart.name)
             out.edit(person.chat, old, said, patient=chart.id)

@@ -13,35 +13,33 @@ from bot.context.contexts import AtHome
 from bot.context.phones import both_phones, what_happens_now
 from bot.dosing.dosing import given_again
 from bot.household import clarify, talking
-from bot.household.dose_answers import asked_not_told
+from bot.household.asked import (
+    ANSWERS,
+    asked_sheet,
+    asked_topic,
+    describing,
+    understand,
+    waiting_doses,
+)
+from bot.household.bare_answers import bare_answers, says_done
+from bot.household.dose_answers import asked_not_told, still_to_give
 from bot.household.dose_told import Follows, at_its_hour, by_medicine, dose_told, hour_told
 from bot.household.emergency import emergency_buttons
 from bot.household.expected import answer_question
-from bot.household.reading_context import context_for, read_in_round
+from bot.household.reading_context import context_for
 from bot.household.snooze import snooze, snoozed_until
 from bot.model.action import Leaving
 from bot.model.chart import Chart, Line, Person, Sheet
-from bot.model.conversation import Describe, Unclear
+from bot.model.conversation import Unclear
 from bot.model.effects import CaseChange, Effects, Entry, Heard, Mark, Settle
 from bot.model.finding import Finding
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
-from bot.model.reading import Context, Reading
-from bot.model.topic import AboutPatient, AboutPrompt, AboutQuestion
+from bot.model.reading import Reading
+from bot.model.topic import AboutPatient
 from bot.model.urgency import Urgency
-from bot.reading import read
 from bot.standing.standing import End, Over
 from bot.triage import handed_over
-
-ANSWERS: dict[str, tuple[str, ...]] = {
-    "bathroom": ("stool", "urine"),
-    "incision": ("incision", "swelling", "bruising", "licking", "bandage"),
-    "bandage": ("bandage", "swelling", "licking"),
-    "mobility": ("mobility", "weight_bearing"),
-    "appetite": ("appetite", "drinking"),
-    "general": ("energy", "pain"),
-}
-"""What is asked → the topics that answer it; otherwise a topic answers itself."""
 
 _BARE_TIME = re.compile(
     r"^\W*(this|last|in the|esta|por la|en la)\s+"
@@ -76,17 +74,18 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     """Read the words in the light of what was asked, and do what follows."""
     text, source = words.text, words.source
     moment = words.first_at or ctx.now
-    sheet = _asked_sheet(ctx, chart)
-    asked = words.about or _asked(ctx, sheet)
-    context = context_for(chart, asked, person, moment)
-    due = [line.item.med for line in sheet.open if line.item.med] if sheet else []
-    reading, done = read_in_round(text, context, due), False
+    sheet = asked_sheet(ctx, chart)
+    asked = words.about or asked_topic(ctx, sheet)
+    understood = understand(ctx, chart, person, text, sheet, asked, moment)
+    reading, done = understood.reading, False
+    if understood.bare and sheet:
+        context = context_for(chart, asked, person, moment)
+        done = says_done(sheet, bare_answers(text, sheet, context))
     if words.of_the_past:
         reading = replace(reading, observations=_of_now(chart, reading.observations))
     reading = asked_not_told(chart, text, reading)
-    if sheet and asked == "none" and not reading.observations and _is_bare(text, sheet, context):
-        reading = replace(reading, understood=False, greeting=False)
-        done = _says_done(text, sheet, context)
+    if not words.without:
+        reading = still_to_give(sheet, text, reading)
     named = tuple(one for one in reading.observations if not _of_none(chart, sheet, one, moment))
     if len(named) < len(reading.observations):
         reading = replace(reading, observations=named, understood=False)
@@ -98,7 +97,7 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     thanked = in_hand and talking.is_thanks(text) and not reading.observations
     if reading.understood or words.looked_at or thanked:
         talking.copy_to_case(ctx, out, chart, person, text)
-    if (described := _describing(ctx, sheet)) is not None:
+    if (described := describing(ctx, sheet)) is not None:
         out.add(Settle(person.chat, described.key))
     thanks = reading.greeting and reading.understood and not reading.observations
     if thanks and _BARE_TIME.match(text):
@@ -129,55 +128,13 @@ def _of_none(chart: Chart, sheet: Sheet | None, seen: Observation, moment: datet
     """A dose given of nobody knows which medicine: noted so, it would keep no gap. Asked."""
     if (seen.about, seen.value, seen.med) != ("dose", "given", None) or not chart.plan.medicines:
         return False
-    open_lines = list(sheet.open) if sheet else []
-    return all(one.med is None for one in by_medicine(chart, open_lines, seen, moment))
+    waiting = waiting_doses(chart, sheet, moment)
+    return all(one.med is None for one in by_medicine(chart, waiting, seen, moment))
 
 
 def _of_now(chart: Chart, seen: Sequence[Observation]) -> tuple[Observation, ...]:
     plans = {medicine.name for medicine in chart.plan.medicines}
     return tuple(one for one in seen if one.about != "dose" or one.med in plans)
-
-
-def _asked_sheet(ctx: AtHome, chart: Chart) -> Sheet | None:
-    """The prompt that is answered: the one replied to, else the latest with open lines."""
-    if isinstance(ctx.topic, AboutPrompt):
-        found = chart.sheet(ctx.topic.prompt)
-        if found is not None:
-            return found
-    asked = chart.asked(ctx.now)
-    return asked[0] if asked else None
-
-
-def _asked(ctx: AtHome, sheet: Sheet | None) -> str:
-    """The one topic asked about; ``none`` when several were, so that a bare "yes" is
-    never taken for all of them."""
-    describing = _describing(ctx, sheet)
-    if describing is not None:
-        return describing.asks  # settled by the reply that it was asked for
-    topics = {line.item.asks for line in sheet.open} if sheet else set()
-    return topics.pop() if len(topics) == 1 else "none"
-
-
-def _describing(ctx: AtHome, sheet: Sheet | None) -> Describe | None:
-    """The "what do you see?" that is answered, unless a prompt has come after it."""
-    found = talking.answered(ctx, Describe)
-    if found is None or isinstance(ctx.topic, AboutQuestion):
-        return found
-    newer = sheet is not None and sheet.sent_at is not None and sheet.sent_at > found.at
-    return None if newer else found
-
-
-def _is_bare(text: str, sheet: Sheet, context: Context) -> bool:
-    """Whether the words would answer any single line of the prompt: a "yes" to several."""
-    topics = {line.item.asks for line in sheet.open} - {"none"}
-    return any(read(text, replace(context, asked=topic)).observations for topic in topics)
-
-
-def _says_done(text: str, sheet: Sheet, context: Context) -> bool:
-    """Whether the words would say "done" of each thing to do on the prompt."""
-    todo = {line.item.asks for line in sheet.open if line.item.kind in ("dose", "session")}
-    seen = (read(text, replace(context, asked=topic)).observations for topic in todo)
-    return bool(todo) and all(any(one.value in ("given", "done") for one in each) for each in seen)
 
 
 def _doses_and_sessions(
@@ -191,6 +148,7 @@ def _doses_and_sessions(
 ) -> None:
     """Match what was read to the lines that it answers."""
     open_lines = list(sheet.open) if sheet else []
+    doses = waiting_doses(chart, sheet, follows.moment)
     for seen in read_from:
         if seen.about != "dose":
             follows.observations.append(seen)
@@ -199,7 +157,7 @@ def _doses_and_sessions(
                 follows.mark(line, f"@{seen.about}.{seen.value}", person, ctx.now)
             continue
         seen = at_its_hour(chart, seen, follows.moment)
-        for dose in by_medicine(chart, open_lines, seen, follows.moment):
+        for dose in by_medicine(chart, doses, seen, follows.moment):
             one = given_again(chart, dose, follows.text, follows.moment)
             if dose_told(ctx, out, chart, person, one, follows):
                 follows.observations.append(one)

@@ -170,6 +170,11 @@ def reminder_key(sheet: Sheet, chat: int, at: datetime) -> str:
     return f"remind:{sheet.id}:{chat}:{int(at.timestamp()) // 60}"
 
 
+def remind_key(sheet: Sheet, person: Person) -> str:
+    """The key of what falls due to remind a person of a prompt, by itself or when they said."""
+    return f"remind:{sheet.id}:{person.chat}"
+
+
 def show(
     ctx: Context, out: Effects, chart: Chart, sheet: Sheet, person: Person, *, remind: bool = False
 ) -> None:

@@ -32,9 +32,11 @@ def last_source(ctx: Context, chart: Chart, person: Person) -> str | None:
 
 
 def retract(
-    ctx: Context, out: Effects, chart: Chart, person: Person, source: str, state: str
-) -> bool:
+    ctx: Context, out: Effects, chart: Chart, person: Person, source: str, state: str,
+    instead: str = "",
+) -> bool:  # fmt: skip
     """What came from ``source`` stands no longer; lines that it answered open again.
+    ``instead``: what an edit says in its place.
 
     True when staff had a case from it (they are told; the case stays open).
     """
@@ -53,7 +55,7 @@ def retract(
             out.add(*marks)
     for dose in planned_again(ctx, chart, source):
         dose.carry_out(out, chart)
-    return tell_of_withdrawal(ctx, out, chart, Said(person.name, "", source))
+    return tell_of_withdrawal(ctx, out, chart, Said(person.name, instead, source))
 
 
 @dataclass(frozen=True, slots=True)

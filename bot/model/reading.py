@@ -15,7 +15,8 @@ class Context:
     ``asked`` is one of ``vocabulary.ASKED``; ``at`` the local time of the reply in
     minutes after midnight, None when not known; ``medicines`` the names that the
     plan gives its medicines; ``lang`` a hint, never a limit: both are always read.
-    ``names`` are the patient's own names.
+    ``names`` are the patient's own names. ``doses_due``: medicines were due in the prompt that
+    is answered, whatever else it asked.
     """
 
     asked: str = "none"
@@ -25,6 +26,7 @@ class Context:
     lang: Lang | None = None
     medicines: tuple[str, ...] = ()
     names: tuple[str, ...] = ()
+    doses_due: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,7 +37,8 @@ class Reading:
     never treated as fine. ``greeting`` marks thanks or a greeting alone.
     ``questions`` are the topics that the owner asks about (a question, not an
     observation), for the answer on what is expected. ``reasons`` say in plain
-    English which words led to what.
+    English which words led to what. ``bare`` are the topics that only a yes, a no or a figure
+    answered: their value lies in what was asked, not in the words.
     """
 
     observations: tuple[Observation, ...]
@@ -44,3 +47,4 @@ class Reading:
     reasons: tuple[str, ...] = ()
     questions: tuple[str, ...] = ()
     greeting: bool = False
+    bare: frozenset[str] = frozenset()

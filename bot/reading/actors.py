@@ -85,12 +85,20 @@ _DEEDS = frozenset(
 )
 
 
+_LAST_SLEEP = frozenset(
+    "sleep euthanize euthanise euthanasia eutanasia dormirlo dormirla sacrificarlo "
+    "sacrificarla".split()
+)
+
+
 def promised(tokens: list[Token], clause: Clause, asked: bool) -> bool:
     """ "I'll do it in 20 minutes": someone of the household means to do it. ``asked``: a deed
     was asked for, which then need not be named."""
     if clause.moods & {"question", "hypo"}:
         return False
     words = {t.word for t in tokens[clause.start : clause.end]}
+    if words & _LAST_SLEEP:
+        return False  # "we will put him to sleep on Friday" is nothing to be reminded of
     meant = bool(words & _I_DO and words & _DEEDS)
     short = asked and (clause.end - clause.start <= 8 or bool(words & _I_DO))
     return (meant or short) and planned(tokens, clause, clause.end)
@@ -118,7 +126,10 @@ _TRANSITIVE = frozenset("him her it them lo la".split())
 
 def not_the_patient(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """ "My grandma passed away", "se me murió el celular": another one, or a thing, is gone."""
-    if any(tokens[at].word in _TRANSITIVE for at in match.at):
+    done_to = match.at[1:]
+    if any(tokens[at].word in _TRANSITIVE for at in match.at) or any(
+        "<patient>" in tokens[at].keys for at in done_to
+    ):
         return False
     for place in range(match.first - 1, clause.start - 1, -1):
         token = tokens[place]

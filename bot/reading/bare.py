@@ -10,6 +10,7 @@ from bot.model.reading import Context
 from .actors import planned
 from .clauses import Clause
 from .clock import clock_text
+from .focus import DEEDS, kin
 from .grammar import Pattern, Rule
 from .matching import Match
 from .quantities import body_heat
@@ -103,6 +104,8 @@ def answer(
             continue
         if asked in _DEEDS and planned(tokens, clause, clause.end):
             continue
+        if _of_another(clause, asked):
+            continue
         own = {
             m.rule.about
             for m in matches
@@ -169,6 +172,12 @@ def answer(
         out.found.append(Found(observation, match))
         out.reasons.append(f"an answer to what was asked ({asked}) → {about}: {value}")
     return out
+
+
+def _of_another(clause: Clause, asked: str) -> bool:
+    """ "The walks are done" is no answer about the medicine."""
+    named = {topic for key, topic in DEEDS.items() if key in clause.keys}
+    return bool(named) and named.isdisjoint(kin(_about(asked)))
 
 
 _HOW_MUCH: dict[str, tuple[str, str]] = {
@@ -280,8 +289,9 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     first = body[0]
     keys = clause.keys
     size = len(body)
-    begins = "<yesword>" in first.keys and not _goes_on(first, size, own)
-    if begins and (number == 0 or size <= 3) and "<notyes>" not in keys:
+    begins = "<yesword>" in first.keys and not _goes_on(body, own)
+    trouble = asked in _TROUBLES  # "he did" tells that there was some
+    if begins and not trouble and (number == 0 or size <= 3) and "<notyes>" not in keys:
         return "yes"
     negative = "<noword>" in first.keys and (number == 0 or size <= 3) and (size <= 1 or not own)
     if first.word == "not" and size > 1 and body[1].word not in _NOT_WHAT:
@@ -297,7 +307,7 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     if "<notdone>" in keys and (size <= 3 or not _only_nothing(body)):
         return "no" if asked in _NO else ""
     later = begins or any("<yesword>" in t.keys for t in body[1:])
-    if later and "<neg>" not in keys and size <= 6:
+    if later and not trouble and "<neg>" not in keys and size <= 6:
         return "yes"
     if (
         asked in _SESSIONS
@@ -312,22 +322,34 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
         return "yes"
     if asked == "dose" and "<neg>" not in keys and ("<clock>" in keys and size <= 5):
         return "yes"
-    if "<good>" in keys and "<neg>" not in keys and size <= 7:
+    opener = "<joiner>" in tokens[clause.start].keys  # the "ok" of "ok, I gave it"
+    told = tokens[clause.start + opener : clause.end]
+    if any("<good>" in t.keys for t in told) and "<neg>" not in keys and size <= 7:
         # "He's fine" says how he is, not that something was done.
         return "" if asked in _DEEDS and first.word in _IS_WELL else "yes"
     return ""
 
 
-def _goes_on(first: Token, size: int, own: bool) -> bool:
+def _goes_on(body: list[Token], own: bool) -> bool:
     """Whether words that alone say yes ("he is", "ya le di") begin a sentence of its own: "he
-    is limping", "ya le di el carprofeno" answer nothing but what they tell."""
+    is limping", "it is getting worse", "ya le di el carprofeno" answer nothing but what they
+    tell."""
+    first, size = body[0], len(body)
     phrases = [key for key in first.keys if key.startswith(f"{first.word}_")]
     if not phrases or first.word in _SAYS_YES:
         return False
     length = max(key.count("_") + 1 for key in phrases)
-    return size > length and (own or (first.word in _PRONOUNS and size > length + 2))
+    if first.word not in _PRONOUNS:
+        return size > length and own
+    tells = any(t.keys.isdisjoint(_AFTER_YES) for t in body[length:])
+    return size > length and (own or tells or size > length + 2)
 
 
+_AFTER_YES = frozenset(
+    ("<function>", "<adv>", "<aux>", "<good>", "<yesword>", "<nowword>", "<number>", "<times>",
+     "<minutes>", "<metres>", "<clock>")
+)  # fmt: skip
+"""What may stand behind "it is", "he has" in an answer that is a yes."""
 _PRONOUNS = frozenset("he she it i we they".split())
 _IS_WELL = frozenset("he she hes shes esta sigue anda".split())
 

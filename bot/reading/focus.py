@@ -19,6 +19,11 @@ NOUNS = {
     "<waterbowl>": "drinking",
 }  # fmt: skip
 """A clause that names one of these speaks of its topic, even when it says no more."""
+DEEDS = {
+    "<icepack>": "ice", "<warmpack>": "warm_compress", "<massageword>": "massage",
+    "<walkword>": "walk", "<coneword>": "cone", "<meds>": "dose",
+}  # fmt: skip
+"""What names a deed: "the walks are done" tells nothing of the dose that was asked about."""
 
 
 def kin(topics: frozenset[str]) -> frozenset[str]:

@@ -293,6 +293,9 @@ def hours_of_doses(tokens: list[Token], now: int | None) -> None:
             continue
         if not (_ends(tokens, at + 1) or tokens[at + 1].word in _THEN):
             continue
+        if tokens[at - 1].word in ("las", "los") and value in (2, 3, 4):
+            tokens[at].keys = tokens[at].keys - {"<three>"}
+            continue  # "le di las tres": those that were due
         pair = {tokens[at - 1].word, tokens[at - 2].word}
         if value in range(1, 13) and pair & _ITS and pair & _HANDED:
             keep = tokens[at].keys - {"<number>", "<three>"}
@@ -305,6 +308,8 @@ _THEN = frozenset(
     "con y pero hoy this last tonight today yesterday with and but so he she just or ish".split()
 )
 """After "gave it about 8": it was an hour, and no count of tablets."""
+_FEW = frozenset("dos tres cuatro 2 3 4".split())
+"""So many medicines are given at one time."""
 _GAVE = frozenset(
     "gave given had took got di dimos dio dieron doy tomo tomaron puse pusimos it him her".split()
 )
@@ -321,11 +326,12 @@ def _at(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] |
     if start >= len(tokens) or (tokens[start].cut >= 3 and start > index):
         return None
     before = word_at(tokens, index - 1)
-    if word in ("las", "la") and before in _GAVE and word_at(tokens, start) in ("dos", "2"):
-        return None  # "ya le di las dos": both of them, and no hour
     clock = clock_at(tokens, start)
     if not clock:
         return None
+    few = word_at(tokens, start) in _FEW and clock[1] == 1 and not clock[2]
+    if word in ("las", "la") and before in _GAVE and few:
+        return None  # "ya le di las tres": all of them, and no hour
     end = start + clock[1]
     following = word_at(tokens, end)
     if following in UNITS and following not in ("a", "in") and clock[2] == "":

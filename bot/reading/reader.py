@@ -57,7 +57,10 @@ def read(text: str, context: Context) -> Reading:
         hours_of_doses(tokens, context.at)
     if not tokens:
         return Reading((), False, lang, ("no words",))
+    own = frozenset(word for name in context.names for word in name.casefold().split())
+    subjects.mark_own_name(tokens, own, lang)
     clauses = split(tokens)
+    due = context.asked == "dose" or context.doses_due
     dressed = context.asked == "bandage" or any("<bandageword>" in t.keys for t in tokens)
     for clause in clauses:
         if clause.asked:
@@ -66,13 +69,12 @@ def read(text: str, context: Context) -> Reading:
             clause.keys |= {"<felid>"}  # a cat that pants is short of breath
         if dressed:
             clause.keys |= {"<dressed>"}
-        if context.asked == "dose" and all_that_was_due(tokens, clause):
+        if due and all_that_was_due(tokens, clause):
             clause.keys |= {"<planned>"}
     matches, moods = _match(tokens, clauses, context)
     scope.mark_moods(tokens, clauses, moods)
     scope.mark_carried(tokens, clauses)
     subjects.mark_people(tokens, clauses)
-    own = frozenset(word for name in context.names for word in name.casefold().split())
     other = subjects.mark_subjects(tokens, clauses, context.species, own)
     apart = {n for n, clause in enumerate(clauses) if is_aside(clause, tokens)}
     if len(apart) < len(clauses):
@@ -277,7 +279,9 @@ def _conclude(
     if not understood:
         reasons.append("not all of it was understood")
     topics = tuple(topic for topic in dict.fromkeys(questions) if topic in TOPICS)
-    return Reading(tuple(observations), understood, lang, tuple(reasons), topics, greeting)  # type: ignore[arg-type]
+    plain = frozenset(item.observation.about for item in answer.found)
+    seen, why = tuple(observations), tuple(reasons)
+    return Reading(seen, understood, lang, why, topics, greeting, plain)  # type: ignore[arg-type]
 
 
 def _timed(

@@ -141,6 +141,19 @@ def _own_body(tokens: list[Token], clause: Clause) -> bool:
 _TELLS = frozenset("fijese fijate digo dice cuento comento resulta pasa sabe es creo".split())
 
 
+_ONE_OF_MANY = frozenset("a an the his her its my some of un una su sus el la los las de".split())
+
+
+def mark_own_name(tokens: list[Token], own: frozenset[str], lang: str) -> None:
+    """The patient's name stands for it as "he" does; "ate a biscuit" does not name Biscuit,
+    "perdimos a Biscuit" does."""
+    common = _ONE_OF_MANY if lang == "en" else _ONE_OF_MANY - {"a"}
+    for place, token in enumerate(tokens):
+        before = tokens[place - 1].word if place else ""
+        if token.word in own and before not in common:
+            token.keys |= {"<patient>"}
+
+
 def mark_subjects(
     tokens: list[Token], clauses: list[Clause], species: str, own: frozenset[str]
 ) -> bool:

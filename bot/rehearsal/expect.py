@@ -39,10 +39,10 @@ WHOLE = frozenset({"everything"})
 
 @dataclass(frozen=True, slots=True)
 class HeldNames:
-    """What is held at a moment. While everything is held, because of an emergency or
-    otherwise, a story may also name what is held apart from that, or all that there is
-    (every medicine of the plan, walks and sessions): ``also``. Every medicine and all else
-    by mouth may be called ``everything``."""
+    """What is held at a moment, and how else a story may write it, ``also``: while everything
+    is held, because of an emergency or otherwise, what is held apart from that, or all that
+    there is (every medicine of the plan, walks and sessions); while every medicine and
+    everything by mouth is held, ``everything``."""
 
     names: frozenset[str] = frozenset()
     also: tuple[frozenset[str], ...] = ()

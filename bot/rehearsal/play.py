@@ -190,10 +190,10 @@ def held_of(chart: Chart, now: datetime) -> HeldNames:
     standing = standing_of(chart, now)
     held = standing.held_names(chart.plan)
     own = replace(standing, mode=Ordinary()).held_names(chart.plan)
-    each = {*(one.name for one in chart.plan.medicines), "walks", "sessions"}
+    each = frozenset({*(one.name for one in chart.plan.medicines), "walks", "sessions"})
     if held == WHOLE:
-        return HeldNames(held, (own, frozenset(each)))
-    by_mouth = any(isinstance(hold.target, ByMouth) for hold in standing.holds)
+        return HeldNames(held, (own, each))
+    by_mouth = any(hold.target == ByMouth() for hold in standing.holds)
     return HeldNames(held, (WHOLE,) if by_mouth else ())
 
 

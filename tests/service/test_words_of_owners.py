@@ -76,7 +76,7 @@ async def test_an_edited_message_corrects(canela: Box) -> None:
     await canela.stage.settle()
     assert "vomiting: yes" not in await canela.seen()
     assert "Corrected" in canela.last(canela.ines, "Corrected").words
-    assert "took back or corrected" in canela.case("took back").words
+    assert "now it says: “he did not throw up, that was the cat”" in canela.case("corrected").words
     log = await canela.log()
     assert any(r.kind == "said" and "threw up twice" in r.text for r in log)
 

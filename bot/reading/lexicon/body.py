@@ -90,7 +90,7 @@ CLASSES = {
         """,
     "yesword": """
         yes yep yeah yup sure yessir affirmative absolutely definitely certainly indeed aye done
-        given ok okay thumbsup of_course all_done finished completed did sorted check checked
+        ok okay thumbsup of_course all_done finished completed did sorted check checked
         roger job_done sip si simon claro listo lista hecho hecha ya_esta por_supuesto
         afirmativo correcto sale dale vale ya_quedo sipi sisi simón ya_quedaron de_una ya_se_lo
         ya_lo_hice cumplido efectivamente desde_luego ya_se_le_dio ya_se_la_di ya_se_lo_di

@@ -46,6 +46,10 @@ CLASSES = {
 RULES = {
     "dose": """
     = given
+    ^ given ~ at|around|about|by? <clock> -<neg> -<human> -<food> -<thing> -<askmark>
+    ^ all|both given $
+    gave|given him|her|them everything -<neg> -<human> -<food> -<thing>
+    le|ya di|dimos ~ todo|todas|todos $ -<neg> -<human> -<food>
     di|dimos|dio|dieron|doy ~ las|los|ambas|ambos dos|ambas|ambos -<neg> -<food> -vuelta -vueltas
     gave|give|given ~ him|her|them|it? ~ both -<neg> -<human> -<food> -<icepack>
     <partly>|mitad ~ of|de ~ la|the|his|her? <meds> ~2 como|as ~ decia|dijo|dijeron|said|directed|label|receta
@@ -109,7 +113,7 @@ RULES = {
     <hid> ~~ ate|eaten|eats|took|gone|down|swallowed ~ it?
     le dio|di|dimos|dieron|dado
     gave|give|gives ~ it|him|her|them -<human> -<food> -nobody -nadie
-    given|administered|swallowed|down|dado|dada|tomada
+    given|administered|swallowed|down|dado|dada|dados|dadas|tomada|tomadas
     took|gave|di|dimos|dio|tomo|trago -<neg>
     <gave> ~ late|tarde
     all|both|everything ~ given|taken|done|in|down

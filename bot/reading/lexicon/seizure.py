@@ -36,6 +36,12 @@ CLASSES = {
 
 RULES = {
     "seizure": """
+    = yes @asked-seizure
+    happened|happening|did|done|had|has|doing ~2 again|another -<neg> -<askmark>
+    ^ again|another $
+    ^ otra ~ vez|mas $
+    volvio|vuelto|vuelve ~ a ~ pasar|hacer|hacerlo|suceder|ocurrir|darle -<neg> -<askmark>
+    paso|hizo|sucedio|dio ~3 otra_vez|de_nuevo|nuevamente -<neg> -<askmark>
     = yes
     twitching|jerking|drooling|tiembla|babea|temblando|babeando ~~ eyes|ojos ~3 roll|rolling|rolled|van|volteados|voltea|voltearon|blanco|fueron|torcidos -<sleeping>
     running|corriendo|paddling|moving|mueve|legs ~~ eyes|ojos ~3 open|abiertos ~~ drooling|babeando|drools|babea|foaming

@@ -35,7 +35,7 @@ CLASSES = {
         """,
     "walkword": """
         dander ramble saunter mooch walk walked walks walkies walkie wander stroll leash_walk
-        lead_walk potty_walk outing toddle potter plod amble caminata caminatas paseo paseos
+        lead_walk potty_walk outing outings salidas toddle potter plod amble caminata caminatas paseo paseos
         paseito paseamos camino caminamos caminado vuelta vueltas vueltita caminar caminadita
         sacamos saque salimos sali paseado paseando caminando walking went_out lap laps strolled
         pottered took_him_out took_her_out caminatita caminito constitutional been_out saidas
@@ -171,6 +171,8 @@ RULES = {
     <walkword> ~4 <minutes>|<metres>
     <minutes>|<metres> ~4 <walkword>
     went|gone|took|been|did|had|salimos|fuimos|dimos|hicimos|saque|sacamos|sali ~4 walk|walks|walkies|wander|stroll|caminata|paseo|paseito|vuelta|vueltas|caminar|pasear|caminata|toddle|potter|amble
+    walks|outings|outing|salidas|salidita|salida|paseos|caminatas ~ are|were|is|was|all|both|todas|ya? done|finished|completed|listos|listas|hechos|hechas -<neg>
+    did|done|finished|hicimos|hice ~2 walks|outings|outing|salidas|paseos|caminatas -<neg> -<intent> -<askmark>
     walk|paseo|caminata|walkies ~ done|fine|good|great|went|ok|was|listo|lista|hecho|hecha|hechos|bien
     went|gone|been out|outside <minutes>
     out for ~2 <minutes>

@@ -135,6 +135,12 @@ RULES = {
     = bloody @vomiting
     blood|bloody|sangre|sangrita|hilitos_de_sangre|bloodstained|blood_tinged -<wound> -<poo> \
         -<pee>
+    = yes @asked-vomiting
+    happened|happening|did|done|had|has|doing ~2 again|another -<neg> -<askmark>
+    ^ again|another $
+    ^ otra ~ vez|mas $
+    volvio|vuelto|vuelve ~ a ~ pasar|hacer|hacerlo|suceder|ocurrir|darle -<neg> -<askmark>
+    paso|hizo|sucedio|dio ~3 otra_vez|de_nuevo|nuevamente -<neg> -<askmark>
     = yes @vomiting @appetite
     lo|la|todo largo|lanzo|devolvio|regreso|echo -llamada
     = yes @dose

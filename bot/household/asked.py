@@ -1,0 +1,170 @@
+"""What the words from home answer: the prompt, its questions, and what staff have in hand."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Sequence
+from dataclasses import dataclass, replace
+from datetime import datetime
+
+from bot.context.contexts import AtHome
+from bot.household import talking
+from bot.household.reading_context import context_for
+from bot.model.chart import Chart, Line, Person, Sheet
+from bot.model.conversation import Describe
+from bot.model.observation import Noted, Observation
+from bot.model.reading import Context, Reading
+from bot.model.topic import AboutPrompt, AboutQuestion
+from bot.model.urgency import Urgency
+from bot.reading import read
+from bot.triage import triage, urgency
+
+ANSWERS: dict[str, tuple[str, ...]] = {
+    "bathroom": ("stool", "urine"),
+    "incision": ("incision", "swelling", "bruising", "licking", "bandage"),
+    "bandage": ("bandage", "swelling", "licking"),
+    "mobility": ("mobility", "weight_bearing"),
+    "appetite": ("appetite", "drinking"),
+    "general": ("energy", "pain"),
+}
+"""What is asked → the topics that answer it; otherwise a topic answers itself."""
+
+_PROBES = ("walk", "cone")
+"""Asked beside what was asked, to tell words that would answer anything ("yes", "done", "8")
+from words that only one question understands."""
+
+
+@dataclass(frozen=True, slots=True)
+class Understood:
+    """What was read. ``bare``: a "done" that would answer several lines, and so none."""
+
+    reading: Reading
+    bare: bool = False
+
+
+def asked_sheet(ctx: AtHome, chart: Chart) -> Sheet | None:
+    """The prompt that is answered: the one replied to, else the latest with open lines."""
+    if isinstance(ctx.topic, AboutPrompt):
+        found = chart.sheet(ctx.topic.prompt)
+        if found is not None:
+            return found
+    asked = chart.asked(ctx.now)
+    return asked[0] if asked else None
+
+
+def describing(ctx: AtHome, sheet: Sheet | None) -> Describe | None:
+    """The "what do you see?" that is answered, unless a prompt has come after it."""
+    found = talking.answered(ctx, Describe)
+    if found is None or isinstance(ctx.topic, AboutQuestion):
+        return found
+    newer = sheet is not None and sheet.sent_at is not None and sheet.sent_at > found.at
+    return None if newer else found
+
+
+def asked_topic(ctx: AtHome, sheet: Sheet | None) -> str:
+    """The one topic asked about; ``none`` when several were, so that a bare "yes" is
+    never taken for all of them."""
+    described = describing(ctx, sheet)
+    if described is not None:
+        return described.asks  # settled by the reply that it was asked for
+    topics = _topics(sheet)
+    return topics.pop() if len(topics) == 1 else "none"
+
+
+def waiting_doses(chart: Chart, sheet: Sheet | None, now: datetime) -> tuple[Line, ...]:
+    """The dose lines that a medicine with no name answers: those of the prompt that is
+    answered, else of the latest round that still waits."""
+    for one in (*([sheet] if sheet else []), *chart.asked(now)):
+        lines = tuple(line for line in one.open if line.item.kind == "dose" and line.item.med)
+        if lines:
+            return lines
+    return ()
+
+
+def understand(
+    ctx: AtHome, chart: Chart, person: Person, text: str, sheet: Sheet | None, asked: str,
+    moment: datetime,
+) -> Understood:  # fmt: skip
+    """Read the words as an answer to what was asked last; what only another question that is
+    still open understands answers that one ("gave everything, and he pooped")."""
+    due = sheet is not None and any(line.item.kind == "dose" for line in sheet.open)
+    context = replace(context_for(chart, asked, person, moment), doses_due=due)
+    reading = read(text, context)
+    topics = _topics(sheet) - {asked, "none"}
+    if waiting_doses(chart, sheet, moment) and asked != "dose":
+        topics |= {"dose"}
+    told = {topic: _more(text, replace(context, asked=topic), reading) for topic in topics}
+    probes = [_more(text, replace(context, asked=one), reading) for one in _PROBES]
+    whole, several = reading, False
+    for topic, other in told.items():
+        rivals = [reading, *(one for name, one in told.items() if name != topic)]
+        rivals += [one for name, one in zip(_PROBES, probes, strict=True) if name != topic]
+        own = [one for one in other.observations if one.about in ANSWERS.get(topic, (topic,))]
+        kept = [one for one in own if not _elsewhere(one, rivals)]
+        several = several or bool(other.observations or other.bare)
+        if kept:
+            whole = replace(
+                whole,
+                observations=(*whole.observations, *kept),
+                understood=whole.understood or other.understood,
+                greeting=False,
+            )
+    if not whole.observations and not whole.understood:
+        whole = _of_a_case(ctx, chart, text, context, whole)
+    if not whole.observations and several and sheet and asked == "none":
+        return Understood(replace(whole, understood=False, greeting=False), bare=True)
+    return Understood(whole)
+
+
+def _topics(sheet: Sheet | None) -> set[str]:
+    return {line.item.asks for line in sheet.open} if sheet else set()
+
+
+def _more(text: str, context: Context, base: Reading) -> Reading:
+    """The reading in this light, with what its words add to the first one."""
+    found = read(text, context)
+    known = {"request", *found.bare, *(one.about for one in base.observations)}
+    more = tuple(one for one in found.observations if one.about not in known)
+    return replace(found, observations=more)
+
+
+def _elsewhere(seen: Observation, rivals: Collection[Reading]) -> bool:
+    """Whether another question takes the same words for its own answer."""
+    return any(
+        one.about != seen.about and _overlap(one.span, seen.span)
+        for rival in rivals
+        for one in rival.observations
+    )
+
+
+def _overlap(one: Sequence[int] | None, other: Sequence[int] | None) -> bool:
+    if one is None or other is None:
+        return True
+    return one[0] < other[1] and other[0] < one[1]
+
+
+def _of_a_case(ctx: AtHome, chart: Chart, text: str, context: Context, base: Reading) -> Reading:
+    """ "Now it won't stop", told of a bleeding that staff have in hand: what names nothing is
+    believed of it where it alarms, never where it would say that all is well."""
+    topics = {
+        str(seen["about"])
+        for case in chart.cases
+        for entry in case.body.get("entries", ())
+        for seen in entry["seen"]
+    }
+    day = chart.day(ctx.now)
+    for topic in sorted(topics - {"life", "request"}):
+        found = read(text, replace(context, asked=topic))
+        told = {topic} - found.bare
+        seen = tuple(one for one in found.observations if one.about in told)
+        findings = triage(
+            [Noted(one, ctx.now, day) for one in seen],
+            chart.history,
+            day=day,
+            now=ctx.now,
+            rules=ctx.rules,
+            species=chart.plan.species,
+            protocol=chart.plan.protocol,
+        )
+        if urgency(findings) > Urgency.none:
+            return replace(found, observations=seen)
+    return base
