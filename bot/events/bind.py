@@ -15,12 +15,13 @@ from bot.context.contexts import AtDesk, AtHome, FellDue
 from bot.context.opening import next_opening
 from bot.context.phones import emergency_phones
 from bot.dosing.released import after_emergency
+from bot.dosing.taken_back import come_back
 from bot.household.emergency import open_emergency, stay_with_it, tell_the_others
 from bot.household.reshow import reshow
 from bot.model.chart import Chart
 from bot.model.conversation import Describe, SameDose, Unclear, WhichPatient
 from bot.model.effects import Ask, Due, Effect, Effects, EndHold, Entry, PutHold, Say, Tell
-from bot.model.evolve import evolve
+from bot.model.evolve import Later
 from bot.model.hold import encode
 from bot.model.ids import PatientId
 from bot.model.purpose import Purpose
@@ -37,17 +38,23 @@ Event = AtHome | AtDesk | FellDue
 
 def bind(ctx: Event, out: Effects) -> Effects:
     """The effects of one event, bound by the standing of the patients that it touches."""
+    later = {chart.id: Later(chart, out, ctx.now) for chart in ctx.charts}
     for before in _concerned(ctx, out):
-        after = evolve(before, out.all, ctx.now)
-        _end_stopped(ctx, out, before, after)
-        after = evolve(before, out.all, ctx.now)
+        known = later[before.id]
+        _end_stopped(ctx, out, before, known.chart)
+        after = known.chart
         _watch_holds(ctx, out, before, after)
         _say_held(ctx, out, before, after)
         _emergency(ctx, out, before, after)
-        after = evolve(before, out.all, ctx.now)
-        after = after_emergency(ctx, out, before, after)
-        reshow(ctx, out, before, after)
-    return _through_the_gate(ctx, out)
+        come_back(ctx, out, before, known.chart)
+        after_emergency(ctx, out, before, known.chart)
+        reshow(ctx, out, before, known.chart)
+    standings = {
+        chart.id: standing_of(later[chart.id].chart, ctx.now)
+        for chart in ctx.charts
+        if _touched(out, chart)
+    }
+    return _through_the_gate(ctx, out, standings)
 
 
 def _concerned(ctx: Event, out: Effects) -> list[Chart]:
@@ -138,13 +145,8 @@ def _emergency(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
         stay_with_it(ctx, out, before, after, speaker)
 
 
-def _through_the_gate(ctx: Event, out: Effects) -> Effects:
+def _through_the_gate(ctx: Event, out: Effects, standings: dict[PatientId, Standing]) -> Effects:
     """Every message to a household passes, or is kept back and logged."""
-    standings: dict[PatientId, Standing] = {
-        chart.id: standing_of(evolve(chart, out.all, ctx.now), ctx.now)
-        for chart in ctx.charts
-        if _touched(out, chart)
-    }
     passed: list[Effect] = []
     unasked: set[int] = set()
     for one in out.all:

@@ -8,6 +8,7 @@ from bot.context.contexts import AtHome
 from bot.context.phones import both_phones
 from bot.household import clarify, emergency, pictures, resumed, twice, wishes, wound
 from bot.household import people as household
+from bot.household.dose_told import tap_dose
 from bot.household.late_told import tap_when, told_when_anew
 from bot.household.reply import OwnWords, cannot_be_read, reply
 from bot.household.spoken import spoken
@@ -17,6 +18,7 @@ from bot.household.which import ask_which, changed_while_waiting, told_which, wh
 from bot.model.action import (
     Action,
     AskAbout,
+    AskDose,
     DoseAgain,
     Healed,
     LastInHospital,
@@ -24,6 +26,7 @@ from bot.model.action import (
     OnTheWay,
     OwnHours,
     Seen,
+    SeenDose,
     Speak,
     TakeBack,
     TapAll,
@@ -168,7 +171,16 @@ def _act(ctx: AtHome, out: Effects, event: Incoming, person: Person, action: Act
         case LastInHospital(place=place, hours=hours, patient=patient):
             found = ctx.chart(patient)
             return found is not None and resumed.tapped(ctx, out, found, person, place, hours)
-        case Seen() | Healed() | Wish() | OwnHours() | Leaving() | AskAbout():
+        case (
+            Seen()
+            | SeenDose()
+            | AskDose()
+            | Healed()
+            | Wish()
+            | OwnHours()
+            | Leaving()
+            | AskAbout()
+        ):
             chart = ctx.chart(action.patient)
             return chart is not None and _about(ctx, out, event, chart, person, action)
         case _:
@@ -181,10 +193,18 @@ def _about(
     event: Incoming,
     chart: Chart,
     person: Person,
-    action: Seen | Healed | Wish | OwnHours | Leaving | AskAbout,
+    action: Seen | SeenDose | AskDose | Healed | Wish | OwnHours | Leaving | AskAbout,
 ) -> bool:
     """What is asked or told about one patient by button."""
     match action:
+        case Seen(about="dose"):  # of a message sent before each medicine had its button
+            out.answer(event.callback)
+            clarify.offer_values(ctx, out, chart, person, "dose")
+        case SeenDose(place=place, value=value):
+            return tap_dose(ctx, out, event, person, chart, place, value)
+        case AskDose(place=place):
+            out.answer(event.callback)
+            return clarify.offer_of_dose(ctx, out, chart, person, place)
         case Seen(about=about, value=value):
             return tap_value(ctx, out, event, person, chart, about, value)
         case Healed(day=day, what=what):

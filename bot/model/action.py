@@ -92,6 +92,25 @@ class AskAbout:
 
 
 @dataclass(frozen=True, slots=True)
+class AskDose:
+    """An unclear message was about a dose of the medicine at this place of the plan."""
+
+    code: ClassVar[str] = "d"
+    place: int
+    patient: PatientId
+
+
+@dataclass(frozen=True, slots=True)
+class SeenDose:
+    """What became of a dose of the medicine at this place of the plan."""
+
+    code: ClassVar[str] = "r"
+    place: int
+    value: str
+    patient: PatientId
+
+
+@dataclass(frozen=True, slots=True)
 class Healed:
     """A button of the question how the wound healed."""
 
@@ -149,7 +168,7 @@ class LastInHospital:
 
 HomeAction = (
     TapLine | TapAll | WhenGiven | TakeBack | DoseAgain | ThisPatient | Speak | Seen | AskAbout
-    | Healed | Wish | OwnHours | Leaving | OnTheWay | LastInHospital
+    | AskDose | SeenDose | Healed | Wish | OwnHours | Leaving | OnTheWay | LastInHospital
 )  # fmt: skip
 
 # -- at the desk ------------------------------------------------------------------------------
@@ -225,8 +244,8 @@ DeskAction = (
 Action = HomeAction | DeskAction
 
 HOME = (
-    TapLine, TapAll, WhenGiven, TakeBack, DoseAgain, ThisPatient, Speak, Seen, AskAbout, Healed,
-    Wish, OwnHours, Leaving, OnTheWay, LastInHospital,
+    TapLine, TapAll, WhenGiven, TakeBack, DoseAgain, ThisPatient, Speak, Seen, AskAbout, AskDose,
+    SeenDose, Healed, Wish, OwnHours, Leaving, OnTheWay, LastInHospital,
 )  # fmt: skip
 DESK = (OnCase, OnHold, BoardSection, OnPlan, OnRecheck, RemovePerson, ConfirmOrder)
 ACTIONS: Coding[Action] = Coding((*HOME, *DESK), ".")

@@ -24,7 +24,29 @@ def evolve(chart: Chart, effects: Iterable[o.Effect], now: datetime) -> Chart:
     return chart
 
 
+class Later:
+    """A patient as they stand after all that was decided so far; each effect is looked at
+    once, however often it is asked for."""
+
+    def __init__(self, chart: Chart, out: o.Effects, now: datetime) -> None:
+        self._chart, self._out, self._now, self._seen = chart, out, now, 0
+
+    @property
+    def chart(self) -> Chart:
+        """The patient now."""
+        more = self._out.all[self._seen :]
+        self._seen += len(more)
+        self._chart = evolve(self._chart, more, self._now)
+        return self._chart
+
+
+_OUTWARD = (o.Say, o.Tell, o.Entry)
+"""Most of what is decided, and no patient is otherwise after it."""
+
+
 def _after(chart: Chart, one: o.Effect, now: datetime) -> Chart:
+    if isinstance(one, _OUTWARD):
+        return chart
     if getattr(one, "patient", chart.id) not in (chart.id, None):
         return chart
     match one:
@@ -162,9 +184,10 @@ def _prompts(chart: Chart, one: PromptEffect, now: datetime) -> Chart:
 
 def _line(chart: Chart, number: LineId, change: Callable[[Line], Line]) -> Chart:
     def each(lines: tuple[Line, ...]) -> tuple[Line, ...]:
-        if not any(line.id == number for line in lines):
-            return lines
-        return tuple(change(line) if line.id == number else line for line in lines)
+        for place, line in enumerate(lines):
+            if line.id == number:
+                return (*lines[:place], change(line), *lines[place + 1 :])
+        return lines
 
     sheets = tuple(
         sheet if (lines := each(sheet.lines)) is sheet.lines else replace(sheet, lines=lines)

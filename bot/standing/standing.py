@@ -111,7 +111,8 @@ class Standing:
 
     def holds_on(self, item: Item) -> tuple[Hold, ...]:
         """What keeps this line of a prompt back; empty when nothing does."""
-        return tuple(hold for hold in self.all_holds if self._means(hold.target, item))
+        holds = self.all_holds
+        return tuple(one for one in holds if self._means(one.target, item)) if holds else ()
 
     def holds_on_medicine(self, med: str) -> tuple[Hold, ...]:
         """What keeps this medicine back."""

@@ -35,7 +35,7 @@ SIGNS = (
     _of("her poop is black and she is not eating", "stool appetite", "anti"),
     _of("he is limping a bit but ate well", "weight_bearing appetite mobility"),
     _of("the cut looks clean", "incision"),
-    _of("hes fine", "energy mobility"),
+    _of("hes fine", "energy mobility appetite"),
     _of("ate well and sleeps", "appetite energy"),
     _of("tiene diarrea", "stool", "anti"),
     _of("he fell off the sofa and now wont use the leg", "mishap weight_bearing"),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from datetime import datetime, timedelta
+from functools import cache
 
 from bot.model.chat import Outgoing
 from bot.model.effects import Effects
@@ -36,11 +37,12 @@ class Watched(World):
     before: Facts
     delivered: list[Shown]
     since: datetime
+    looks: dict[tuple[int, int], tuple[Outgoing, Shown]]  # as each message was shown last
     ever: dict[int, list[tuple[int, str]]]  # chat → every button that was shown there
 
     def start(self, model: Model) -> None:
         """From now on the model looks on."""
-        self.model, self.breaches, self.delivered = model, [], []
+        self.model, self.breaches, self.delivered, self.looks = model, [], [], {}
         self.ever = {chat: [] for chat in HOME}
         for chat in HOME:
             for one in self.tables.chats.get(chat, ()):
@@ -94,6 +96,7 @@ class Watched(World):
         return Shown(message.chat, kind, message.text, tuple(buttons), at)
 
     @staticmethod
+    @cache
     def meaning(data: str) -> tuple[str, tuple[str, ...]]:
         """The letter of a button, and what follows it."""
         code, *args = data.rpartition("~")[0].split(".")
@@ -112,7 +115,12 @@ class Watched(World):
                 if self.now - one.record.sent.at > timedelta(hours=30):
                     break
                 if one.sent.buttons:
-                    yield self._shown(one.sent, "live", one.record.sent.at)
+                    key = (chat, one.number)
+                    looked = self.looks.get(key)
+                    if looked is None or looked[0] is not one.sent:
+                        now = self._shown(one.sent, "live", one.record.sent.at)
+                        looked = self.looks[key] = (one.sent, now)
+                    yield looked[1]
 
     def items_of(self, code: str, args: Sequence[str]) -> tuple[tuple[str, ...], datetime | None]:
         """The doses that a button is about, and when their prompt was due."""
