@@ -22,7 +22,7 @@ from bot.model.conversation import Describe, SameDose, Unclear, WhichPatient
 from bot.model.effects import Ask, Due, Effect, Effects, EndHold, Entry, PutHold, Say, Tell
 from bot.model.evolve import evolve
 from bot.model.hold import encode
-from bot.model.ids import LineId, MemberId, PersonId
+from bot.model.ids import PatientId
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
 from bot.standing.gate import Draft, DraftLine, Passed, gate
@@ -62,7 +62,7 @@ def _touched(out: Effects, chart: Chart) -> bool:
     return any(_patient(one) == chart.id for one in out.all)
 
 
-def _patient(one: Effect) -> int | None:
+def _patient(one: Effect) -> PatientId | None:
     if isinstance(one, Say):
         return one.message.patient
     return getattr(one, "patient", None)
@@ -80,7 +80,7 @@ def _end_stopped(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
             what = target_words(hold.target, lang, ctx.words, after.plan)
             data = {"target": encode(hold.target), "stopped": True}
             out.add(
-                EndHold(after.id, hold.id, MemberId(ctx.actor.id), ctx.actor.name),
+                EndHold(after.id, hold.id, ctx.actor.id, ctx.actor.name),
                 Entry("release", ctx.actor.name, what, after.id, data),
             )
 
@@ -138,7 +138,7 @@ def _emergency(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
 
 def _through_the_gate(ctx: Event, out: Effects) -> Effects:
     """Every message to a household passes, or is kept back and logged."""
-    standings: dict[int, Standing] = {
+    standings: dict[PatientId, Standing] = {
         chart.id: standing_of(evolve(chart, out.all, ctx.now), ctx.now)
         for chart in ctx.charts
         if _touched(out, chart)
@@ -172,15 +172,15 @@ def _without_questions(effects: list[Effect], chats: set[int]) -> list[Effect]:
     ]
 
 
-def _gated(one: Tell, standings: dict[int, Standing], ctx: Event) -> Effect:
+def _gated(one: Tell, standings: dict[PatientId, Standing], ctx: Event) -> Effect:
     if _comes_after_death(ctx, one.patient):
         data = {"purpose": one.purpose.value, "reason": "over", "to": one.person}
         return Entry("withheld", "bot", one.message.text[:300], one.patient, data)
     standing = standings.get(one.patient) if one.patient is not None else _worst(standings)
     if standing is None:
         return Say(one.message)
-    lines = tuple(DraftLine(LineId(line.id), line.item) for line in one.lines)
-    made = gate(standing, Draft(one.purpose, PersonId(one.person), lines))
+    lines = tuple(DraftLine(line.id, line.item) for line in one.lines)
+    made = gate(standing, Draft(one.purpose, one.person, lines))
     if isinstance(made, Passed) and len(made.lines) == len(lines):
         return Say(one.message)
     reason = "held" if isinstance(made, Passed) else made.reason.value
@@ -188,7 +188,7 @@ def _gated(one: Tell, standings: dict[int, Standing], ctx: Event) -> Effect:
     return Entry("withheld", "bot", one.message.text[:300], one.patient, data)
 
 
-def _comes_after_death(ctx: Event, patient: int | None) -> bool:
+def _comes_after_death(ctx: Event, patient: PatientId | None) -> bool:
     """Whether nobody asked for it: what falls due says nothing of one that has died."""
     if not isinstance(ctx, FellDue):
         return False
@@ -196,7 +196,7 @@ def _comes_after_death(ctx: Event, patient: int | None) -> bool:
     return any(isinstance(mode, Over) and mode.reason is not End.ended for mode in modes)
 
 
-def _worst(standings: dict[int, Standing]) -> Standing | None:
+def _worst(standings: dict[PatientId, Standing]) -> Standing | None:
     """For words about no patient in particular: an emergency of any of them goes before."""
     for standing in standings.values():
         if isinstance(standing.mode, Emergency | Over):

@@ -174,15 +174,13 @@ def answer(
     return out
 
 
-_NO_ANSWER = frozenset(("question", "hypo", "wish", "announced", "ordered", "taken_back"))
-
-
 def _of_another(clause: Clause, asked: str) -> bool:
     """ "The walks are done" is no answer about the medicine."""
     named = {topic for key, topic in DEEDS.items() if key in clause.keys}
     return bool(named) and named.isdisjoint(kin(_about(asked)))
 
 
+_NO_ANSWER = frozenset(("question", "hypo", "wish", "announced", "ordered", "taken_back"))
 _HOW_MUCH: dict[str, tuple[str, str]] = {
     "swelling": ("mild", "marked"), "bruising": ("mild", "marked"), "pain": ("mild", "severe"),
 }  # fmt: skip
