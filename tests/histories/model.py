@@ -355,6 +355,8 @@ class Model:
                 direct = cause.user == one.chat or cause.kind == "staff"
                 # An animal whose course staff have ended is alive: what cannot wait is told.
                 direct = direct or (before.state == "ended" and bool(_urgent(after)))
+                # Nor do words that it wrote before stay without an answer.
+                direct = direct or (before.state == "ended" and cause.due == "unclear")
                 if not direct and cause.due != "wound":
                     yield f"death: sent by {cause.kind} {cause.due}: {one.text[:80]!r}"
 
