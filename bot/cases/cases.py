@@ -20,6 +20,7 @@ from bot.model.chart import Case, Chart, Desk
 from bot.model.effects import CancelDue, CaseChange, Due, Effects, Entry
 from bot.model.evolve import evolve
 from bot.model.finding import Finding
+from bot.model.ids import CaseId, SourceId
 from bot.model.settings import Clinic, PagingStep
 from bot.model.text import Lang
 from bot.model.topic import AboutCase
@@ -35,7 +36,7 @@ class Said:
 
     by: str
     text: str
-    source: str
+    source: SourceId
     by_button: bool = False
     topics: tuple[str, ...] = ()  # what a question was about
 
@@ -145,7 +146,7 @@ def _opened(
     ctx: Context, chart: Chart, lead: Finding, entry: dict[str, Any]
 ) -> tuple[CaseChange, str]:
     opened = CaseChange(
-        id=f"{chart.id}-{chart.next_case}",
+        id=CaseId(f"{chart.id}-{chart.next_case}"),
         patient=chart.id,
         matter=lead.matter,
         urgency=lead.urgency,
@@ -363,7 +364,7 @@ def change_case(
     )
 
 
-def quieten(out: Effects, case_id: str, *, closed: bool = False) -> None:
+def quieten(out: Effects, case_id: CaseId, *, closed: bool = False) -> None:
     """No more pages for a case that somebody has; no deadline for one that is closed."""
     out.add(CancelDue(f"page:{case_id}"))
     if closed:

@@ -90,7 +90,7 @@ def pain_finding(ctx: Context, chart: Chart, holds: Sequence[Hold], matter: str)
 
 
 def put_holds(
-    ctx: Context, out: Effects, chart: Chart, holds: Sequence[Hold], case: str | None
+    ctx: Context, out: Effects, chart: Chart, holds: Sequence[Hold], case: CaseId | None
 ) -> None:
     """Keep them, with the case that staff look at."""
     for hold in holds:

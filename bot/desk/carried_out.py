@@ -6,6 +6,7 @@ from dataclasses import replace
 
 from bot.cases.cases import change_case, heard_again, quieten
 from bot.context.contexts import AtDesk
+from bot.context.opening import deadline
 from bot.desk.enrol import AFTER_LAST, FIRST_LOOK
 from bot.desk.holds import ask_at_close
 from bot.desk.plan_changes import Changed
@@ -25,9 +26,11 @@ from bot.model.effects import (
     SetState,
 )
 from bot.model.hold import FromDeath, HeldMedicine, Walks
+from bot.model.ids import MemberId
 from bot.model.plan import Plan, Prompt
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
+from bot.model.urgency import Urgency
 from bot.plan.prompts import rebuild
 from bot.standing.holds import covered
 
@@ -62,14 +65,19 @@ def _alive_again(ctx: AtDesk, chart: Chart, plan: Plan, coming: tuple[Prompt, ..
     return found
 
 
-def _settle_death(out: Effects, chart: Chart, author: str, *, died: bool) -> None:
-    """Whoever confirms a death has its case, and it is paged no more; taken back, it is over."""
+def _settle_death(ctx: AtDesk, out: Effects, chart: Chart, author: str, *, died: bool) -> None:
+    """Whoever confirms a death has its case, paged no more, but not forgotten: it keeps its
+    deadline, though all else of the patient falls silent. Taken back, it is over."""
     for case in chart.cases:
-        if case.tells_death:
-            state, outcome = ("acknowledged", None) if died else ("closed", "mistaken")
-            if state != case.state:
-                out.add(change_case(case, state=state, by=author, outcome=outcome))
-            quieten(out, case.id, closed=not died)
+        if not case.tells_death:
+            continue
+        if died:
+            out.add(change_case(case, state="acknowledged", by=author))
+            last = max(case.deadline, deadline(ctx.clinic, Urgency.next_day, ctx.now))
+            out.add(Due(f"deadline:{case.id}", "deadline", last, chart.id, {"case": case.id}))
+        else:
+            out.add(change_case(case, state="closed", by=author, outcome="mistaken"))
+        quieten(out, case.id, closed=not died)
 
 
 def _still_held(ctx: AtDesk, chart: Chart, made: Changed) -> bool:
@@ -111,7 +119,7 @@ def carry_out(
     if made.then == "died":
         out.add(Hush(chart.id))
     if made.then in ("died", "alive"):
-        _settle_death(out, chart, author, died=made.then == "died")
+        _settle_death(ctx, out, chart, author, died=made.then == "died")
     if not made.words:
         return
     if _still_held(ctx, chart, made):
@@ -129,5 +137,5 @@ def carry_out(
             topic=AboutPatient(chart.id),
         )
     if made.then == "resume":
-        member = ctx.actor.id if ctx.actor else 0
+        member = ctx.actor.id if ctx.actor else MemberId(0)
         ask_last_doses(ctx, out, replace(chart, plan=made.plan, state="active"), member, author)

@@ -23,6 +23,7 @@ from bot.model.effects import (
     Entry,
 )
 from bot.model.hold import FromFinding
+from bot.model.ids import PromptId, event_source
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
 from bot.plan.clock import to_utc
@@ -80,7 +81,7 @@ def on_due(ctx: FellDue) -> Effects:
     elif kind == "end":
         _end(ctx, out, chart)
     else:
-        sheet = chart.sheet(int(data["prompt"]))
+        sheet = chart.sheet(PromptId(int(data["prompt"])))
         if sheet is None:
             return out
         if kind == "prompt":
@@ -108,7 +109,7 @@ def _in_pain(ctx: FellDue, out: Effects, chart: Chart, ids: list[str]) -> None:
     causes = [one.cause.case for one in holds if isinstance(one.cause, FromFinding)]
     case = next((one for one in chart.cases if one.id in causes), None)
     finding = pain_finding(ctx, chart, holds, case.matter if case else "dose")
-    raise_findings(ctx, out, chart, [finding], Said("bot", "", ctx.event))
+    raise_findings(ctx, out, chart, [finding], Said("bot", "", event_source(ctx.event)))
     for person in chart.people:
         if person.reachable:
             phone = emergency_phones(ctx, person.lang)
@@ -155,7 +156,7 @@ def _silence(ctx: FellDue, out: Effects, chart: Chart) -> None:
     if finding is not None and asked:
         look_again = AFTER_RAISING
         if not any(case.matter == finding.matter for case in chart.cases):
-            raise_findings(ctx, out, chart, [finding], Said("bot", "", ctx.event))
+            raise_findings(ctx, out, chart, [finding], Said("bot", "", event_source(ctx.event)))
     out.add(Due(f"silence:{chart.id}", "silence", ctx.now + look_again, chart.id))
 
 

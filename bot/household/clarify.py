@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -11,8 +12,9 @@ from bot.context.contexts import AtHome, Context
 from bot.context.phones import both_phones, what_happens_now, whom_to_phone
 from bot.dosing.dosing import TOO_MUCH, unsure_finding
 from bot.household.sheet import sheet_buttons
-from bot.model.action import AskAbout, Seen, TapAll
+from bot.model.action import AskAbout, AskDose, Seen, SeenDose, TapAll
 from bot.model.chart import Chart, Person
+from bot.model.chat import Button
 from bot.model.conversation import SameDose, Unclear, WhichPatient
 from bot.model.effects import Ask, CancelDue, Due, Effects, Entry, Rows, Settle
 from bot.model.ids import is_tap
@@ -167,7 +169,19 @@ def hand_over(
 
 
 def offer_values(ctx: AtHome, out: Effects, chart: Chart, person: Person, topic: str) -> None:
-    """The topic was tapped: offer what may be seen of it, in plain words."""
+    """The topic was tapped: offer what may be seen of it, in plain words; of a dose first
+    which medicine it was, where there are several."""
+    medicines = chart.plan.medicines
+    if topic == "dose" and medicines:
+        if len(medicines) == 1:
+            offer_of_dose(ctx, out, chart, person, 0)
+            return
+        made = [
+            ctx.button(person.chat, one.name, AskDose(place, chart.id))
+            for place, one in enumerate(medicines)
+        ]
+        _offer(ctx, out, chart, person, "ask_which_medicine", made)
+        return
     made = [
         ctx.button(
             person.chat,
@@ -175,14 +189,40 @@ def offer_values(ctx: AtHome, out: Effects, chart: Chart, person: Person, topic:
             Seen(chart.id, about, value),
         )
         for about, value in OFFERED[topic]
+        if about != "dose"
     ]
+    _offer(ctx, out, chart, person, "describe", made)
+
+
+def offer_of_dose(ctx: AtHome, out: Effects, chart: Chart, person: Person, place: int) -> bool:
+    """What may have become of a dose of this medicine. False when there is none."""
+    medicines = chart.plan.medicines
+    if not 0 <= place < len(medicines):
+        return False
+    made = [
+        ctx.button(
+            person.chat,
+            ctx.words.observation(
+                Observation(about, value, med=medicines[place].name), person.lang
+            ),
+            SeenDose(place, value, chart.id),
+        )
+        for about, value in OFFERED["dose"]
+    ]
+    _offer(ctx, out, chart, person, "describe", made)
+    return True
+
+
+def _offer(
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, key: str, made: Sequence[Button]
+) -> None:
     clinic = ctx.words.say("ask_about_clinic", person.lang)
     rows = [(one,) for one in made]
     rows.append((ctx.button(person.chat, clinic, AskAbout("clinic", chart.id)),))
     out.tell(
         person,
         Purpose.question,
-        ctx.words.say("describe", person.lang),
+        ctx.words.say(key, person.lang),
         buttons=tuple(rows),
         topic=AboutUnclear(chart.id),
         patient=chart.id,

@@ -13,6 +13,8 @@ from zoneinfo import ZoneInfo
 
 DAY: Final = timedelta(days=1)
 MINUTE: Final = timedelta(minutes=1)
+LATEST: Final = 2 * DAY
+"""What is changed so long after a dose may still take it back, and is told then."""
 SHOWN: Final = timedelta(hours=30)
 """Messages so old are looked at; a button of an older one is refused when it is pressed."""
 SOOTHING = re.compile(
@@ -20,11 +22,11 @@ SOOTHING = re.compile(
     re.IGNORECASE,
 )
 KEPT = re.compile(
-    r"on hold|wait|hold|no more|do not give|not sent in time|espera|espere|aguarde|no le dé"
-    r"|no lo dé|no se envió",
+    r"on hold|wait|hold|no more|do not give|not sent in time|espera|espere|aguarde"
+    r"|no l[aeo] dé|no se envió",
     re.IGNORECASE,
 )
-FROM_A_TAP: Final = frozenset({"i", "a", "g", "x", "v", "y", "k"})
+FROM_A_TAP: Final = frozenset({"i", "a", "g", "x", "v", "r", "y", "k"})
 """Buttons of the household by which something is told."""
 
 
@@ -226,6 +228,7 @@ class Model:
                 if code == "i" and item:
                     for why in self.why_not(now, facts, item):
                         yield f"offer: “{label}” ({item}): {why}"
+        for one in fresh:
             yield from _all_done(one)
 
     def why_not(self, now: datetime, facts: Facts, item: str) -> Iterator[str]:
@@ -350,6 +353,10 @@ class Model:
         for one in delivered:
             if one.chat in self.home and one.kind == "send":
                 direct = cause.user == one.chat or cause.kind == "staff"
+                # An animal whose course staff have ended is alive: what cannot wait is told.
+                direct = direct or (before.state == "ended" and bool(_urgent(after)))
+                # Nor do words that it wrote before stay without an answer.
+                direct = direct or (before.state == "ended" and cause.due == "unclear")
                 if not direct and cause.due != "wound":
                     yield f"death: sent by {cause.kind} {cause.due}: {one.text[:80]!r}"
 
@@ -397,7 +404,7 @@ class Model:
             if item is None:
                 yield f"lost: {med} of {slot:%d %H:%M} UTC stands nowhere"
             elif item not in self.prompted and facts.doses[item].state not in ("answered",):
-                told = any(name == med and slot - MINUTE <= at <= slot + DAY / 2
+                told = any(name == med and slot - MINUTE <= at <= slot + LATEST
                            for name, at in self.told_kept)  # fmt: skip
                 if not told:
                     state = facts.doses[item].state

@@ -38,7 +38,7 @@ RULES = {
     bridge|puente ~ del|de|of? ~ arcoiris|rainbow
     <neg> make it ~ through|past|overnight -walk -food
     he|she <neg> make it $
-    we|i|they|vet put ~ him|her|<patient> down <laid> -<forsleepof>
+    we|i|they|vet put ~ him|her|<patient> down <laid> -<forsleepof> -it
     was|were|been|be|got put down <laid>|$ -<forsleepof>
     took|dio|gave ~ his|her|su? ~ last|ultimo breath|aliento|suspiro
     cruzo ~ el? arcoiris
