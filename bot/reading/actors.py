@@ -127,6 +127,25 @@ def all_that_was_due(tokens: list[Token], clause: Clause) -> bool:
     return bool(words & _EVERY) and not (words & _LEFT or clause.keys & _MORE_THAN_DUE)
 
 
+_I_GAVE = frozenset("gave given administered di dimos dio dado dada tomada".split())
+_HOW_GIVEN = frozenset("only just finally late solo solamente apenas tarde una uno one se".split())
+_BESIDE_A_DOSE = frozenset(
+    "<function> <joiner> <aux> <adv> <patient> <person> <good> <yesword> <thanks> <excuse> <hello> "
+    "<clock> <number> <meds> <food> <hid> <minutes> <hours> <times> <gave> <smalltalk> <very> "
+    "<slight> <neg> <spat> <refuse> <lastnight> <drank> <half> <partly>".split()
+)
+
+
+def of_something_else(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """Words that tell of a dose only because one was asked for, in a clause that is about
+    something of its own: "took two steps to the bowl", "lying down"."""
+    plain = match.rule.weight > 1 or tokens[match.at[0]].word in _I_GAVE
+    if match.rule.value != "given" or plain or any("<meds>" in t.keys for t in tokens):
+        return False
+    rest = (tokens[at] for at in range(clause.start, clause.end) if at not in match.at)
+    return any(t.keys.isdisjoint(_BESIDE_A_DOSE) and t.word not in _HOW_GIVEN for t in rest)
+
+
 _TRANSITIVE = frozenset("him her it them lo la".split())
 
 

@@ -4,7 +4,15 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from .actors import SEEN, intended, not_the_patient, person_before, thing_before, took_own
+from .actors import (
+    SEEN,
+    intended,
+    not_the_patient,
+    of_something_else,
+    person_before,
+    thing_before,
+    took_own,
+)
 from .clauses import Clause
 from .matching import Match
 from .token import Token
@@ -352,6 +360,12 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
     dated = not clause.keys.isdisjoint(("<surgery>", "<longsince>"))
     if "far_past" in moods and not match.denied and not likened and not dated:
         return "long ago"
+    if (
+        about == "dose"
+        and "asked-dose" in match.rule.focus
+        and of_something_else(match, tokens, clause)
+    ):
+        return "said of something else"
     if about == "life" and not_the_patient(match, tokens, clause):
         return "another's death"
     if about == "swallowed" and took_own(match, tokens, clause):

@@ -113,7 +113,8 @@ RULES = {
     ^ <number>|half|media|medio|1/2|one|una|two|dos ~ <meds> $
     got|get|snuck|sneaked it|them|him|her ~ in|down
     took|taken|swallowed|ate|eaten|eats|had it|them -<neg> -<food>
-    took|taken|tomo|trago well|fine|la|lo|las|los|his|her -<neg>
+    took|taken|tomo|trago well|fine|la|lo|las|los -<neg>
+    took|taken his|hers $ -<neg>
     <hid> ~~ ate|eaten|eats|took|gone|down|swallowed ~ it?
     le dio|di|dimos|dieron|dado
     gave|give|gives ~ it|him|her|them -<human> -<food> -nobody -nadie
