@@ -15,12 +15,14 @@ from zoneinfo import ZoneInfo
 from bot.cases.card import case_buttons, case_head, case_text
 from bot.context.contexts import Context
 from bot.context.opening import deadline, next_opening, weekday
-from bot.context.phones import what_happens_now
+from bot.context.phones import both_phones, what_happens_now
 from bot.model.chart import Case, Chart, Desk
 from bot.model.effects import CancelDue, CaseChange, Due, Effects, Entry
 from bot.model.evolve import evolve
 from bot.model.finding import Finding
+from bot.model.ids import CaseId, SourceId
 from bot.model.settings import Clinic, PagingStep
+from bot.model.text import Lang
 from bot.model.topic import AboutCase
 from bot.model.urgency import Urgency
 
@@ -34,7 +36,7 @@ class Said:
 
     by: str
     text: str
-    source: str
+    source: SourceId
     by_button: bool = False
     topics: tuple[str, ...] = ()  # what a question was about
 
@@ -144,7 +146,7 @@ def _opened(
     ctx: Context, chart: Chart, lead: Finding, entry: dict[str, Any]
 ) -> tuple[CaseChange, str]:
     opened = CaseChange(
-        id=f"{chart.id}-{chart.next_case}",
+        id=CaseId(f"{chart.id}-{chart.next_case}"),
         patient=chart.id,
         matter=lead.matter,
         urgency=lead.urgency,
@@ -201,7 +203,7 @@ def _entry(
         "source": said.source,
         "seen": list(seen),
         "topics": list(said.topics),
-        "told": "" if silent else what_happens_now(ctx, chart, findings[0].urgency, lang),
+        "told": "" if silent else _told(ctx, chart, findings[0], lang),
         "day": chart.day(ctx.now),
         "urgency": findings[0].urgency.name,
         "findings": [
@@ -209,6 +211,14 @@ def _entry(
             for f in findings
         ],
     }
+
+
+def _told(ctx: Context, chart: Chart, finding: Finding, lang: Lang) -> str:
+    """What the household hears of it: of a death, that we are sorry."""
+    if finding.matter == "life":
+        phone = both_phones(ctx, lang)
+        return ctx.words.say("death_told", lang, name=chart.name, phone=phone)
+    return what_happens_now(ctx, chart, finding.urgency, lang)
 
 
 def _announce(ctx: Context, out: Effects, chart: Chart, case: CaseChange, more: str) -> None:
@@ -354,7 +364,7 @@ def change_case(
     )
 
 
-def quieten(out: Effects, case_id: str, *, closed: bool = False) -> None:
+def quieten(out: Effects, case_id: CaseId, *, closed: bool = False) -> None:
     """No more pages for a case that somebody has; no deadline for one that is closed."""
     out.add(CancelDue(f"page:{case_id}"))
     if closed:

@@ -13,6 +13,7 @@ from bot.context.phones import what_happens_now
 from bot.model.chart import Chart, Person
 from bot.model.effects import Effects, Entry, Heard, Note
 from bot.model.finding import Finding
+from bot.model.ids import NO_SOURCE, SourceId
 from bot.model.observation import Noted, Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
@@ -29,7 +30,7 @@ def take_note(
     *,
     person: Person | None,
     more: Sequence[Finding] = (),
-    without: str = "",
+    without: SourceId = NO_SOURCE,
 ) -> list[Finding]:
     """Keep ``observations`` and open cases for what the rules find; the findings.
 

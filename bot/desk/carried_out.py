@@ -26,6 +26,7 @@ from bot.model.effects import (
     SetState,
 )
 from bot.model.hold import FromDeath, HeldMedicine, Walks
+from bot.model.ids import MemberId
 from bot.model.plan import Plan, Prompt
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
@@ -136,5 +137,5 @@ def carry_out(
             topic=AboutPatient(chart.id),
         )
     if made.then == "resume":
-        member = ctx.actor.id if ctx.actor else 0
+        member = ctx.actor.id if ctx.actor else MemberId(0)
         ask_last_doses(ctx, out, replace(chart, plan=made.plan, state="active"), member, author)

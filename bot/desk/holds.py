@@ -33,7 +33,7 @@ from bot.model.hold import (
     decode,
     encode,
 )
-from bot.model.ids import HoldId, MemberId
+from bot.model.ids import HoldId
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
@@ -183,7 +183,7 @@ def hold(
             HoldId(f"{out.event}:staff:{encode(target)}"),
             target,
             ctx.now,
-            FromStaff(MemberId(actor.id), actor.name, said, out.event),
+            FromStaff(actor.id, actor.name, said, out.event),
         )
         for target in targets
         if target not in known
@@ -213,7 +213,7 @@ def let_go(
         out.say(chat, ctx.words.say("hold_not_held", lang, what=what, name=chart.name))
         return
     for one in gone:
-        out.add(EndHold(chart.id, one.id, MemberId(actor.id), actor.name))
+        out.add(EndHold(chart.id, one.id, actor.id, actor.name))
     out.add(*(PutHold(chart.id, one) for one in left if one.id not in known))
     out.add(Entry("release", actor.name, what, chart.id, {"target": encode(target)}))
     after = evolve(chart, out.all, ctx.now)

@@ -25,6 +25,7 @@ from bot.model.effects import (
     Settle,
 )
 from bot.model.hold import FromDeath
+from bot.model.ids import PatientId
 from bot.model.topic import AboutChange
 
 REASONS = ("decided", "side_effect", "healing", "worse")
@@ -97,7 +98,9 @@ def _menu(ctx: AtDesk, chat: int, chart: Chart) -> tuple[str, Rows]:
     return head, (tuple(made[:2]), tuple(made[2:4]), (made[4],))
 
 
-def tap(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, patient: int, code: str) -> bool:
+def tap(
+    ctx: AtDesk, out: Effects, event: Incoming, actor: Member, patient: PatientId, code: str
+) -> bool:
     """A button of the plan's dialogue; False when it leads nowhere."""
     chart = ctx.chart(patient)
     if chart is None:

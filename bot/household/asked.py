@@ -86,7 +86,7 @@ def understand(
 ) -> Understood:  # fmt: skip
     """Read the words as an answer to what was asked last; what only another question that is
     still open understands answers that one ("gave everything, and he pooped")."""
-    due = sheet is not None and any(line.item.kind == "dose" for line in sheet.open)
+    due = sum(line.item.kind == "dose" for line in sheet.open) if sheet else 0
     context = replace(context_for(chart, asked, person, moment), doses_due=due)
     reading = read(text, context)
     topics = _topics(sheet) - {asked, "none"}

@@ -26,7 +26,7 @@ from bot.model.chart import Chart, Line, Person
 from bot.model.chat import Incoming
 from bot.model.effects import Effects, Mark
 from bot.model.finding import Finding
-from bot.model.ids import tap_source
+from bot.model.ids import SourceId, tap_source
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
@@ -42,7 +42,7 @@ _EARLIER = re.compile(
 class Follows:
     """What follows from the words ``text`` of ``source``, told of ``moment``."""
 
-    source: str
+    source: SourceId
     text: str
     moment: datetime
     observations: list[Observation] = field(default_factory=list)

@@ -39,6 +39,7 @@ from bot.model.chart import Chart, Person
 from bot.model.chat import Incoming
 from bot.model.conversation import Unclear
 from bot.model.effects import Effects, Entry, Heard, Reachable
+from bot.model.ids import message_source
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 
@@ -116,7 +117,7 @@ def _reachable(ctx: AtHome, out: Effects, event: Incoming) -> None:
 def _message(ctx: AtHome, out: Effects, event: Incoming, person: Person) -> None:
     command = wishes.command_of(event.text) if not event.media else None
     chart = which(ctx, event)
-    source = f"message:{event.chat}:{event.message}"
+    source = message_source(event.chat, event.message)
     if chart is None:
         ask_which(ctx, out, event, person, source)
     elif event.text.startswith("/zone"):
@@ -236,7 +237,7 @@ def _about(
 
 def _edited(ctx: AtHome, out: Effects, event: Incoming, person: Person) -> None:
     """An edited message corrects: the old reading no longer counts, the new one does."""
-    source = f"message:{event.chat}:{event.message}"
+    source = message_source(event.chat, event.message)
     for chart in ctx.charts:
         if any(found == source for found, _ in chart.sources.values()) or any(
             line.source == source for line in chart.lines()

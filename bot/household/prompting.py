@@ -18,6 +18,7 @@ from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.effects import Due, Effects, Entry, Mark, MoveLine, PromptSent, Reminded, Retext
 from bot.model.evolve import evolve
 from bot.model.finding import Finding
+from bot.model.ids import event_source
 from bot.model.purpose import Purpose
 from bot.model.text import Text
 from bot.model.topic import AboutPatient
@@ -97,7 +98,8 @@ def prompt(ctx: Context, out: Effects, chart: Chart, sheet: Sheet) -> None:
             out.add(Due(key, "remind", remind_at, chart.id, theirs_too))
         out.add(Due(f"unanswered:{sheet.id}", "unanswered", over_at, chart.id, data))
     if findings:
-        take_note(ctx, out, chart, [], Said("bot", "", ctx.event), person=None, more=findings)
+        said = Said("bot", "", event_source(ctx.event))
+        take_note(ctx, out, chart, [], said, person=None, more=findings)
 
 
 def _told_as_held(

@@ -33,6 +33,7 @@ from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.conversation import Unclear
 from bot.model.effects import CaseChange, Effects, Entry, Heard, Mark, Settle
 from bot.model.finding import Finding
+from bot.model.ids import NO_SOURCE, SourceId
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.reading import Reading
@@ -61,8 +62,8 @@ class OwnWords:
     """
 
     text: str
-    source: str
-    without: str = ""
+    source: SourceId
+    without: SourceId = NO_SOURCE
     shown: str = ""
     about: str = ""
     looked_at: bool = False
@@ -290,7 +291,9 @@ def _not_understood(
     clarify.hand_over(ctx, out, chart, replace(before, text=both, source=said.source), person.chat)
 
 
-def cannot_be_read(ctx: AtHome, out: Effects, chart: Chart, person: Person, source: str) -> None:
+def cannot_be_read(
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, source: SourceId
+) -> None:
     """A sticker, a place, a contact: nothing that we can read, and it may be urgent."""
     said = Said(person.name, ctx.words.say("not_words", ctx.clinic.language), source)
     out.add(Heard(chart.id))

@@ -8,11 +8,12 @@ from bot.household.reply import OwnWords, reply
 from bot.model.chart import Chart, Person
 from bot.model.chat import Incoming
 from bot.model.effects import Effects
+from bot.model.ids import NO_SOURCE, SourceId
 
 
 def spoken(
     ctx: AtHome, out: Effects, event: Incoming, chart: Chart, person: Person, text: str,
-    source: str, without: str = "",
+    source: SourceId, without: SourceId = NO_SOURCE,
 ) -> None:  # fmt: skip
     """Do what ``text`` says. ``without`` as in ``reply``."""
     answered = (

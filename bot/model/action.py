@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import ClassVar
 
 from .coding import Coding
+from .ids import CaseId, LineId, PatientId, PersonId, PromptId
 
 # -- at home ----------------------------------------------------------------------------------
 
@@ -15,7 +16,7 @@ class TapLine:
     """One line of a prompt is answered."""
 
     code: ClassVar[str] = "i"
-    line: int
+    line: LineId
     choice: str
 
 
@@ -24,7 +25,7 @@ class TapAll:
     """Everything to be done on this prompt was done."""
 
     code: ClassVar[str] = "a"
-    prompt: int
+    prompt: PromptId
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +34,7 @@ class WhenGiven:
     their hour, ``n`` just now, ``x`` not at all."""
 
     code: ClassVar[str] = "g"
-    prompt: int
+    prompt: PromptId
     lines: str
     how: str
 
@@ -43,7 +44,7 @@ class TakeBack:
     """The last tap on this prompt is taken back."""
 
     code: ClassVar[str] = "z"
-    prompt: int
+    prompt: PromptId
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +52,7 @@ class DoseAgain:
     """A dose told twice: ``same``, or the minute (since the epoch) of the second."""
 
     code: ClassVar[str] = "x"
-    line: int
+    line: LineId
     which: str
 
 
@@ -60,7 +61,7 @@ class ThisPatient:
     """Words that waited are about this one."""
 
     code: ClassVar[str] = "w"
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +77,7 @@ class Seen:
     """What was meant by an unclear message: an observation."""
 
     code: ClassVar[str] = "v"
-    patient: int
+    patient: PatientId
     about: str
     value: str
 
@@ -87,7 +88,7 @@ class AskAbout:
 
     code: ClassVar[str] = "q"
     topic: str
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,7 +97,7 @@ class AskDose:
 
     code: ClassVar[str] = "d"
     place: int
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,7 +107,7 @@ class SeenDose:
     code: ClassVar[str] = "r"
     place: int
     value: str
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,7 +117,7 @@ class Healed:
     code: ClassVar[str] = "y"
     day: int
     what: str
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,7 +126,7 @@ class Wish:
 
     code: ClassVar[str] = "m"
     wish: str
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,7 +135,7 @@ class OwnHours:
 
     code: ClassVar[str] = "h"
     what: str
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,7 +144,7 @@ class Leaving:
 
     code: ClassVar[str] = "s"
     how: str
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,7 +153,7 @@ class OnTheWay:
 
     code: ClassVar[str] = "e"
     what: str
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -162,7 +163,7 @@ class LastInHospital:
     code: ClassVar[str] = "k"
     place: int
     hours: str
-    patient: int
+    patient: PatientId
 
 
 HomeAction = (
@@ -178,7 +179,7 @@ class OnCase:
     """Something is done with a case."""
 
     code: ClassVar[str] = "c"
-    case: str
+    case: CaseId
     act: str
 
 
@@ -187,7 +188,7 @@ class OnHold:
     """A hold is released, kept, or what it holds is stopped: ``release``, ``keep``, ``stop``."""
 
     code: ClassVar[str] = "u"
-    patient: int
+    patient: PatientId
     act: str
     target: str
 
@@ -205,7 +206,7 @@ class OnPlan:
     """A step of the dialogue that changes a plan."""
 
     code: ClassVar[str] = "t"
-    patient: int
+    patient: PatientId
     step: str
 
 
@@ -214,7 +215,7 @@ class OnRecheck:
     """A decision under a recheck."""
 
     code: ClassVar[str] = "p"
-    patient: int
+    patient: PatientId
     choice: str
     review: int
 
@@ -224,8 +225,8 @@ class RemovePerson:
     """Someone at home gets no more messages about a patient."""
 
     code: ClassVar[str] = "o"
-    patient: int
-    person: int
+    patient: PatientId
+    person: PersonId
 
 
 @dataclass(frozen=True, slots=True)

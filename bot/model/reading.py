@@ -15,8 +15,8 @@ class Context:
     ``asked`` is one of ``vocabulary.ASKED``; ``at`` the local time of the reply in
     minutes after midnight, None when not known; ``medicines`` the names that the
     plan gives its medicines; ``lang`` a hint, never a limit: both are always read.
-    ``names`` are the patient's own names. ``doses_due``: medicines were due in the prompt that
-    is answered, whatever else it asked.
+    ``names`` are the patient's own names. ``doses_due``: so many medicines were due in the
+    prompt that is answered, whatever else it asked.
     """
 
     asked: str = "none"
@@ -26,7 +26,7 @@ class Context:
     lang: Lang | None = None
     medicines: tuple[str, ...] = ()
     names: tuple[str, ...] = ()
-    doses_due: bool = False
+    doses_due: int = 0
 
 
 @dataclass(frozen=True, slots=True)

@@ -22,9 +22,13 @@ def intended(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """ "Will give it at nine", "ahorita se la doy"."""
     if match.rule.value not in ("given", "done", "on"):
         return False
+    before = [t.word for t in tokens[max(clause.start, match.first - 4) : match.first]]
+    if tokens[match.first].word == "give" and before[-1:] == ["to"]:
+        return not _ACHIEVED & set(before)  # "too late to give it"
     return planned(tokens, clause, match.last)
 
 
+_ACHIEVED = frozenset("managed able got finally remembered".split())
 _GONE_BY = frozenset(
     "gave given did done walked went had has took taken ate was were got put iced rubbed massaged "
     "di dimos dio dieron dado hice hicimos hizo hecho puse pusimos puso tomo trago comio fuimos "
@@ -47,8 +51,10 @@ def to_come(tokens: list[Token], at: int, end: int) -> bool:
         vague = tokens[step].word in ("a", "un") and step + 1 < end
         after = tokens[step + 1 if vague else step]
         return not after.keys.isdisjoint(("<minutes>", "<hours>", "<number>", "<whileword>"))
-    if word == "luego":  # "walk y luego ice pack" is a row of things done
-        return step >= end or tokens[step].word in _CLITICS_OR_I
+    if word in ("luego", "despues"):  # "walk y luego ice pack" is a row of things done
+        return (word == "luego" and step >= end) or (
+            step < end and tokens[step].word in _CLITICS_OR_I
+        )
     if step >= end:
         return False
     if word in ("after", "despues", "before", "antes"):

@@ -285,17 +285,25 @@ def _ends(tokens: list[Token], index: int) -> bool:
 _ITS = frozenset("it them la lo las los".split())
 
 
-def hours_of_doses(tokens: list[Token], now: int | None) -> None:
+def those_due(tokens: list[Token], due: int) -> None:
+    """ "Gave all three", "le di las tres", where three medicines were due: those."""
+    if any("<meds>" in token.keys or "<medcontainer>" in token.keys for token in tokens):
+        return
+    for at in range(1, len(tokens)):
+        if "<number>" in tokens[at].keys and tokens[at].value == due and _all_of(tokens, at):
+            tokens[at].keys = tokens[at].keys - {"<three>"}
+
+
+def hours_of_doses(tokens: list[Token], now: int | None, due: int) -> None:
     """ "Gave it 8", "se la di 8", told to a dose prompt: an hour, and no count of tablets."""
     for at in range(2, len(tokens)):
         value = tokens[at].value
         if "<number>" not in tokens[at].keys or value is None:
             continue
+        if value == due and _all_of(tokens, at):
+            continue
         if not (_ends(tokens, at + 1) or tokens[at + 1].word in _THEN):
             continue
-        if tokens[at - 1].word in ("las", "los") and value in (2, 3, 4):
-            tokens[at].keys = tokens[at].keys - {"<three>"}
-            continue  # "le di las tres": those that were due
         pair = {tokens[at - 1].word, tokens[at - 2].word}
         if value in range(1, 13) and pair & _ITS and pair & _HANDED:
             keep = tokens[at].keys - {"<number>", "<three>"}
@@ -303,6 +311,11 @@ def hours_of_doses(tokens: list[Token], now: int | None) -> None:
             tokens[at].value = nearest_past(value * 60, "", now)
 
 
+def _all_of(tokens: list[Token], at: int) -> bool:
+    return tokens[at - 1].word in _THE
+
+
+_THE = ("all", "las", "los")
 _HANDED = frozenset("gave given give administered di dimos dio dieron".split())
 _THEN = frozenset(
     "con y pero hoy this last tonight today yesterday with and but so he she just or ish".split()

@@ -14,6 +14,7 @@ from bot.model.chart import Chart, Desk, Member, Person, Picture, Review
 from bot.model.chat import Media
 from bot.model.conversation import NOTHING_OPEN
 from bot.model.evolve import evolve
+from bot.model.ids import MemberId, ObservationId, PatientId, PersonId, PictureId
 from bot.model.observation import Noted
 
 from .keeping import add_prompts, end, log, plain, put_due, send, used
@@ -47,7 +48,9 @@ def _(change: o.Entry, tables: Tables, now: datetime) -> None:
 @_keep.register
 def _(change: o.Note, tables: Tables, now: datetime) -> None:
     patient = tables.patients[change.patient]
-    noted = Noted(change.observation, change.at or now, change.day, tables.number("noted"))
+    noted = Noted(
+        change.observation, change.at or now, change.day, ObservationId(tables.number("noted"))
+    )
     patient.statements.append(Statement(noted, change.source, change.person))
     patient.standing = None
 
@@ -149,7 +152,7 @@ def _(change: o.Join, tables: Tables, now: datetime) -> None:
     used(tables, change.digest, "link")
     known = next((one for one in tables.people.values() if one.user == change.user), None)
     if known is None:
-        id = tables.number("person")
+        id = PersonId(tables.number("person"))
         tables.people[id] = Person(id, change.user, change.chat, change.name, change.lang)
     else:
         id = known.id
@@ -194,7 +197,7 @@ def _(change: o.JoinStaff, tables: Tables, now: datetime) -> None:
     if change.digest:
         used(tables, change.digest, "link")
     known = next((one for one in tables.staff.values() if one.user == change.user), None)
-    id = known.id if known else tables.number("member")
+    id = known.id if known else MemberId(tables.number("member"))
     chat = change.chat if change.chat is not None or known is None else known.chat
     tables.staff[id] = Member(id, change.user, change.name, change.role, chat)
     tables.gone.discard(id)
@@ -221,7 +224,7 @@ def _(change: o.Invite, tables: Tables, now: datetime) -> None:
 @_keep.register
 def _(change: o.NewPatient, tables: Tables, now: datetime) -> None:
     plan = change.plan
-    id = tables.number("patient")
+    id = PatientId(tables.number("patient"))
     chart = Chart(id, plan, change.protocol, "active", now, None)
     patient = tables.patients[id] = PatientRow(chart)
     add_prompts(tables, patient, change.prompts)
@@ -282,7 +285,7 @@ def _(change: o.KeepMedia, tables: Tables, now: datetime) -> None:
     unique = media.unique or media.file
     known = next((one for one in patient.pictures.values() if one.media.unique == unique), None)
     if known is None:
-        id = tables.number("media")
+        id = PictureId(tables.number("media"))
         kept = Media(kind=media.kind, file=media.file, unique=unique, album=media.album)
         patient.pictures[id] = Picture(
             id, kept, change.day, now, change.caption, change.person, change.line, "waiting",

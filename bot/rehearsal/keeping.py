@@ -7,6 +7,7 @@ from datetime import datetime
 from typing import Any, cast
 
 from bot.model.chat import Outgoing
+from bot.model.ids import PatientId
 from bot.model.plan import Prompt
 
 from .tables import DueRow, Entry, PatientRow, Tables
@@ -26,7 +27,7 @@ def log(
     author: str,
     text: str,
     now: datetime,
-    patient: int | None = None,
+    patient: PatientId | None = None,
     data: dict[str, Any] | None = None,
 ) -> None:
     """One line of the log."""
@@ -39,7 +40,7 @@ def put_due(
     key: str,
     kind: str,
     at: datetime,
-    patient: int | None,
+    patient: PatientId | None,
     data: dict[str, Any] | None = None,
 ) -> None:
     """Something to look at again; one with the same key is replaced."""
@@ -71,7 +72,7 @@ def send(tables: Tables, message: Outgoing, now: datetime) -> None:
         log(tables, "sent", "bot", message.text, now, message.patient, data)
 
 
-def end(tables: Tables, id: int) -> None:
+def end(tables: Tables, id: PatientId) -> None:
     """Nothing of a course that is over falls due any more."""
     for row in tables.dues.of_patient(id):
         if row.kind in ENDED_DUES:

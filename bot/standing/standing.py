@@ -47,7 +47,7 @@ class CaseFacts(Protocol):
     """What the standing needs to know of a case; it is open until its state is ``closed``."""
 
     @property
-    def id(self) -> str: ...
+    def id(self) -> CaseId: ...
     @property
     def urgency(self) -> Urgency: ...
     @property
@@ -197,7 +197,7 @@ def _mode(state: PatientState, holds: Sequence[Hold], cases: Sequence[CaseFacts]
     ]
     if urgent:
         first = min(case.opened_at for case in urgent)
-        return Emergency(tuple(CaseId(case.id) for case in urgent), first)
+        return Emergency(tuple(case.id for case in urgent), first)
     match state:
         case PatientState.ended:
             return Over(End.ended)

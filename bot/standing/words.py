@@ -54,7 +54,8 @@ def cause_words(cause: Cause, lang: Lang, words: Says) -> str:
     """Why it is held, to follow the word "because"."""
     match cause:
         case FromFinding(because=because):
-            return because.say(lang)
+            said = because.say(lang).removesuffix(".")
+            return said[:1].lower() + said[1:]  # a rule's reason is a sentence of its own
         case FromStaff():
             return words.say("hold_why_staff", lang)
         case FromEmergency():

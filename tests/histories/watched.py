@@ -9,6 +9,7 @@ from functools import cache
 from bot.model.chat import Outgoing
 from bot.model.effects import Effects
 from bot.model.hold import ByAnswer, ByClinician, encode
+from bot.model.ids import LineId, PatientId, PersonId, PromptId
 from bot.rehearsal.tables import DueRow
 from bot.rehearsal.world import World
 from bot.standing.of_chart import standing_of
@@ -17,6 +18,7 @@ from bot.standing.standing import Over
 from .model import Cause, Dose, Facts, Model, Shown, Told
 
 ROBIN, LUCIA, NURSE, CLINICIAN, OPENER = 1001, 1002, 1003, 1004, 1000
+PATIENT = PatientId(1)
 HOME = frozenset({ROBIN, LUCIA})
 BACK, AHEAD = timedelta(hours=48), timedelta(hours=60)
 """Doses so long before the beginning of a history, and so long ahead, are looked at."""
@@ -89,7 +91,7 @@ class Watched(World):
                 code, args = self.meaning(button.data)
                 item = ""
                 if code == "i" and args[1] == "given":
-                    item = self._item(int(args[0]))
+                    item = self._item(LineId(int(args[0])))
                 buttons.append((button.label, code, item))
         return Shown(message.chat, kind, message.text, tuple(buttons), at)
 
@@ -100,8 +102,8 @@ class Watched(World):
         code, *args = data.rpartition("~")[0].split(".")
         return code, tuple(args)
 
-    def _item(self, line: int) -> str:
-        kept = self.tables.patients[1].lines.get(line)
+    def _item(self, line: LineId) -> str:
+        kept = self.tables.patients[PATIENT].lines.get(line)
         return kept.item.id if kept is not None and kept.item.kind == "dose" else ""
 
     def live(self) -> Iterator[Shown]:
@@ -122,13 +124,13 @@ class Watched(World):
 
     def items_of(self, code: str, args: Sequence[str]) -> tuple[tuple[str, ...], datetime | None]:
         """The doses that a button is about, and when their prompt was due."""
-        row = self.tables.patients[1]
+        row = self.tables.patients[PATIENT]
         if code == "i" and args[1] == "given":
-            line = row.lines.get(int(args[0]))
+            line = row.lines.get(LineId(int(args[0])))
             if line is not None and line.item.kind == "dose":
                 return (line.item.id,), row.sheets[line.prompt].due_at
         if code in "ag" and args[0].isdecimal():
-            sheet = row.sheet(int(args[0]))
+            sheet = row.sheet(PromptId(int(args[0])))
             if sheet is not None:
                 doses = (one.item.id for one in sheet.lines if one.item.kind == "dose")
                 return tuple(doses), sheet.due_at
@@ -136,7 +138,7 @@ class Watched(World):
 
     def facts(self) -> Facts:
         """What is written down now."""
-        chart, row = self.chart(1), self.tables.patients[1]
+        chart, row = self.chart(PATIENT), self.tables.patients[PATIENT]
         user_of = {one.id: one.user for one in self.tables.people.values()}
         standing = standing_of(chart, self.now)
         near = row.doses_within(self.since, self.now + AHEAD)
@@ -146,13 +148,13 @@ class Watched(World):
             doses={
                 one.item.id: Dose(
                     one.item.med or "", one.item.slot_at or self.now, one.state,
-                    one.choice or "", one.at, user_of.get(one.person or 0),
+                    one.choice or "", one.at, user_of.get(one.person or PersonId(0)),
                 ) for one in near
             },
             told={
                 one.noted.id: Told(
                     one.noted.observation.about, one.noted.observation.value,
-                    one.noted.observation.med or "", user_of.get(one.person or 0),
+                    one.noted.observation.med or "", user_of.get(one.person or PersonId(0)),
                 ) for one in row.statements if one.state == "stands"
             },
             holds={

@@ -7,6 +7,7 @@ from datetime import datetime
 
 import pytest
 
+from bot.model.ids import PatientId
 from bot.store import load
 from demo.standin.values import Message
 from tests.service.box import Box, at
@@ -17,7 +18,7 @@ EVENING, LATER = at(2, 20), at(2, 20, 30)
 async def coming(box: Box, med: str = "carprofen") -> datetime:
     """When the next dose falls due."""
     now = box.stage.clock.now()
-    chart = await box.stage.app.db.read(lambda tx: load.chart(tx, 1, now))
+    chart = await box.stage.app.db.read(lambda tx: load.chart(tx, PatientId(1), now))
     assert chart is not None
     return min(
         sheet.due_at

@@ -57,3 +57,40 @@ def test_a_message_to_a_household_is_built_where_the_gate_is() -> None:
         )
     }
     assert makers == {"events/bind.py", "household/sheet.py", "model/effects/effects.py"}
+
+
+WHO = ("patient", "person", "member", "prompt", "case", "case_id", "line_id", "hold_id")
+"""Names of what has an id of its own type (``bot/model/ids.py``)."""
+
+
+def _annotated(path: Path) -> Iterator[tuple[str, ast.expr, int]]:
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.arg) and node.annotation is not None:
+            yield node.arg, node.annotation, node.lineno
+        elif isinstance(node, ast.AnnAssign) and isinstance(node.target, ast.Name):
+            yield node.target.id, node.annotation, node.lineno
+
+
+@pytest.mark.parametrize("room", ROOMS)
+def test_who_is_meant_is_an_id_and_no_number(room: str) -> None:
+    bare = [
+        f"{path.relative_to(ROOT)}:{line}: {name}"
+        for path in sorted((ROOT / "bot" / room).rglob("*.py"))
+        for name, kind, line in _annotated(path)
+        if name in WHO
+        and {"int", "str"} & {n.id for n in ast.walk(kind) if isinstance(n, ast.Name)}
+    ]
+    assert not bare, "\n".join(bare)
+
+
+def test_a_source_is_made_in_one_place() -> None:
+    begins = ("message:", "tap:", "picture:", "hospital:")
+    made = {
+        str(path.relative_to(ROOT))
+        for path in sorted((ROOT / "bot").rglob("*.py"))
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        if isinstance(node, ast.JoinedStr)
+        and isinstance(node.values[0], ast.Constant)
+        and node.values[0].value in begins
+    }
+    assert made == {"bot/model/ids.py"}

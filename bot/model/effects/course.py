@@ -6,6 +6,7 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any
 
+from bot.model.ids import PatientId
 from bot.model.plan import Plan, Prompt
 from bot.model.protocol import Protocol
 
@@ -34,7 +35,7 @@ class NewPatient:
 class SetState:
     """The patient is ``active`` or ``paused`` from now on."""
 
-    patient: int
+    patient: PatientId
     state: str
 
 
@@ -42,7 +43,7 @@ class SetState:
 class EndCourse:
     """The course is over: nothing of it falls due any more. ``died``: because of a death."""
 
-    patient: int
+    patient: PatientId
     died: bool = False
 
 
@@ -50,7 +51,7 @@ class EndCourse:
 class Hush:
     """Nothing more reaches anybody about this patient, not even what waits already."""
 
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,7 +61,7 @@ class Due:
     key: str
     kind: str
     at: datetime
-    patient: int | None = None
+    patient: PatientId | None = None
     data: dict[str, Any] = field(default_factory=dict)
 
 

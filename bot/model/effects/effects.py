@@ -8,7 +8,7 @@ from typing import TypeVar
 from bot.model.chart import Line, Person
 from bot.model.chat import Button, Media, Outgoing
 from bot.model.conversation import Conversation
-from bot.model.ids import Cause, EventId, MemberId, PersonId
+from bot.model.ids import Cause, EventId, MemberId, PatientId, PersonId
 from bot.model.purpose import Purpose
 from bot.model.topic import TOPICS, Topic
 
@@ -133,7 +133,7 @@ class Effects:
         *,
         buttons: Rows = (),
         topic: Topic | None = None,
-        patient: int | None = None,
+        patient: PatientId | None = None,
         dedupe: str | None = None,
         urgent: bool = False,
         quiet: bool = False,
@@ -158,7 +158,7 @@ class Effects:
         purpose: Purpose,
         text: str,
         *,
-        patient: int | None,
+        patient: PatientId | None,
         buttons: Rows = (),
         topic: Topic | None = None,
         dedupe: str | None = None,
@@ -178,7 +178,7 @@ class Effects:
         person: Person,
         text: str,
         *,
-        patient: int,
+        patient: PatientId,
         topic: Topic,
         media: Media | None = None,
         reply_to: int | None = None,
@@ -213,7 +213,7 @@ class Effects:
         text: str,
         buttons: Rows = (),
         *,
-        patient: int | None = None,
+        patient: PatientId | None = None,
         message: int | None = None,
     ) -> None:
         """New words and buttons for an earlier message, by its key or its number."""

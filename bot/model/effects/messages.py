@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from bot.model.chart import Line
 from bot.model.chat import Outgoing
 from bot.model.conversation import Question
+from bot.model.ids import PatientId, PersonId
 from bot.model.purpose import Purpose
 
 
@@ -33,8 +34,8 @@ class Tell:
     ``event`` handling ends with the gate, which makes a ``Say`` of it or keeps it back.
     """
 
-    patient: int | None
-    person: int
+    patient: PatientId | None
+    person: PersonId
     purpose: Purpose
     message: Outgoing
     lines: tuple[Line, ...] = ()

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime
 
+from bot.model.ids import MemberId, PatientId, PersonId
 from bot.model.text import Lang
 
 
@@ -13,7 +14,7 @@ class Join:
     """A person takes up a one-time link of a patient."""
 
     digest: str
-    patient: int
+    patient: PatientId
     user: int
     chat: int
     name: str
@@ -24,8 +25,8 @@ class Join:
 class OwnSetting:
     """One person's own hours or wishes about one patient's messages."""
 
-    patient: int
-    person: int
+    patient: PatientId
+    person: PersonId
     hours: dict[str, str] | None = None
     wants: str | None = None
 
@@ -34,22 +35,22 @@ class OwnSetting:
 class Forget:
     """A person who left is taken off every list: chat, account and name."""
 
-    person: int
+    person: PersonId
 
 
 @dataclass(frozen=True, slots=True)
 class Leave:
     """A person takes care of a patient no longer."""
 
-    patient: int
-    person: int
+    patient: PatientId
+    person: PersonId
 
 
 @dataclass(frozen=True, slots=True)
 class SetLanguage:
     """A person is written to in this language from now on."""
 
-    person: int
+    person: PersonId
     lang: Lang
 
 
@@ -98,7 +99,7 @@ class JoinStaff:
 class Dismiss:
     """Someone may act for the practice no longer."""
 
-    member: int
+    member: MemberId
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,8 +110,8 @@ class Invite:
     kind: str  # owner, desk, staff, review
     by: str
     expires: datetime
-    patient: int | None = None
+    patient: PatientId | None = None
     rank: int | None = None
     name: str | None = None
     role: str | None = None
-    member: int | None = None  # of the practice, to whom the review pages open
+    member: MemberId | None = None  # of the practice, to whom the review pages open

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime
 
+from bot.model.ids import LineId, PatientId, PersonId, PromptId, SourceId
 from bot.model.plan import Item, Plan, Prompt
 
 
@@ -12,20 +13,20 @@ from bot.model.plan import Item, Plan, Prompt
 class Mark:
     """What became of a line of a prompt."""
 
-    line: int
+    line: LineId
     state: str
     choice: str | None = None
     by: str | None = None
     at: datetime | None = None
-    source: str | None = None
-    person: int | None = None
+    source: SourceId | None = None
+    person: PersonId | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Retext:
     """The words of a line as they were sent, where they were settled only then."""
 
-    line: int
+    line: LineId
     item: Item
 
 
@@ -33,8 +34,8 @@ class Retext:
 class MoveLine:
     """A planned line leaves its prompt and falls due alone at another time."""
 
-    patient: int
-    line: int
+    patient: PatientId
+    line: LineId
     key: str
     at: datetime
     day: int
@@ -44,20 +45,20 @@ class MoveLine:
 class PromptSent:
     """A prompt's time has come, and it has been dealt with."""
 
-    prompt: int
+    prompt: PromptId
 
 
 @dataclass(frozen=True, slots=True)
 class Reminded:
     """A prompt's reminder has been sent."""
 
-    prompt: int
+    prompt: PromptId
 
 
 @dataclass(frozen=True, slots=True)
 class NewPlan:
     """A changed plan: prompts still to come are replaced, past ones stay."""
 
-    patient: int
+    patient: PatientId
     plan: Plan
     prompts: tuple[Prompt, ...]

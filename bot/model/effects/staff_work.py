@@ -7,7 +7,7 @@ from datetime import datetime
 from typing import Any
 
 from bot.model.hold import Hold
-from bot.model.ids import HoldId
+from bot.model.ids import CaseId, HoldId, LineId, MemberId, PatientId
 from bot.model.settings import PagingStep
 from bot.model.urgency import Urgency
 
@@ -16,8 +16,8 @@ from bot.model.urgency import Urgency
 class CaseChange:
     """A case as it is to stand after the event."""
 
-    id: str
-    patient: int
+    id: CaseId
+    patient: PatientId
     matter: str
     urgency: Urgency
     state: str
@@ -34,7 +34,7 @@ class CaseChange:
 class CaseNote:
     """A note of staff on a case, closed or not."""
 
-    id: str
+    id: CaseId
     note: str
 
 
@@ -42,7 +42,7 @@ class CaseNote:
 class PutHold:
     """Something is held from now on, or a hold stands otherwise than before."""
 
-    patient: int
+    patient: PatientId
     hold: Hold
 
 
@@ -50,9 +50,9 @@ class PutHold:
 class EndHold:
     """A hold is over: a clinician (``member``) released it, or what it held was stopped."""
 
-    patient: int
+    patient: PatientId
     hold: HoldId
-    member: int | None
+    member: MemberId | None
     by: str
 
 
@@ -61,6 +61,6 @@ class ReviewChange:
     """A recheck as it was shown to the clinician, with what has been decided."""
 
     id: int
-    patient: int
-    line: int
+    patient: PatientId
+    line: LineId
     body: dict[str, Any]

@@ -8,6 +8,7 @@ from typing import Any
 
 from bot.model.chart import WoundCheck
 from bot.model.chat import Media
+from bot.model.ids import LineId, ObservationId, PatientId, PersonId, PictureId, SourceId
 from bot.model.observation import Observation
 
 
@@ -18,7 +19,7 @@ class Entry:
     kind: str
     author: str
     text: str
-    patient: int | None = None
+    patient: PatientId | None = None
     data: dict[str, Any] = field(default_factory=dict)
 
 
@@ -26,12 +27,12 @@ class Entry:
 class Note:
     """An observation to keep: ``source`` names the message or button it came from."""
 
-    patient: int
+    patient: PatientId
     observation: Observation
     day: int
-    source: str
+    source: SourceId
     author: str
-    person: int | None = None
+    person: PersonId | None = None
     at: datetime | None = None
 
 
@@ -39,8 +40,8 @@ class Note:
 class Retract:
     """Observations of ``source`` stand no longer (``corrected`` or ``undone``)."""
 
-    patient: int
-    source: str
+    patient: PatientId
+    source: SourceId
     state: str
 
 
@@ -48,15 +49,15 @@ class Retract:
 class Correct:
     """One observation stands no longer: a clinician read its words otherwise."""
 
-    patient: int
-    observation: int
+    patient: PatientId
+    observation: ObservationId
 
 
 @dataclass(frozen=True, slots=True)
 class Heard:
     """Someone at home has been heard of about this patient."""
 
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,25 +65,25 @@ class KeepMedia:
     """A picture or film to fetch and to keep; one that is there already is kept once.
     ``line`` is the line of a prompt that asked for it."""
 
-    patient: int
+    patient: PatientId
     media: Media
-    source: str
+    source: SourceId
     day: int
-    person: int
+    person: PersonId
     caption: str = ""
-    line: int | None = None
+    line: LineId | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class RetakeAsked:
     """Another picture was asked for in place of this one."""
 
-    picture: int
+    picture: PictureId
 
 
 @dataclass(frozen=True, slots=True)
 class WoundPut:
     """How the wound healed: asked, half answered, or told."""
 
-    patient: int
+    patient: PatientId
     check: WoundCheck

@@ -38,7 +38,7 @@ RULES = {
     bridge|puente ~ del|de|of? ~ arcoiris|rainbow
     <neg> make it ~ through|past|overnight -walk -food
     he|she <neg> make it $
-    we|i|they|vet put ~ him|her|<patient> down <laid> -<forsleepof>
+    we|i|they|vet put ~ him|her|<patient> down <laid> -<forsleepof> -it
     was|were|been|be|got put down <laid>|$ -<forsleepof>
     took|dio|gave ~ his|her|su? ~ last|ultimo breath|aliento|suspiro
     cruzo ~ el? arcoiris
@@ -66,8 +66,8 @@ RULES = {
     had|have|having ~ him|her|it|them|<patient> put down <laid>|$ -<forsleepof> -<ahead> -<wanting> -<intent>
     put|laid ~ him|her|<patient> to rest -<forsleepof> -<ahead> -<wanting> -<intent> -down
     we|i|they|vet|vets put ~ him|her|it|them|<patient> to sleep -<forsleepof>
-    <neg> ~ save|revive|resuscitate him|her|<patient>
-    <neg> ~ bring ~ him|her|<patient> back -outside -inside -home
+    <neg> ~ save|revive|resuscitate him|her|<patient> <laid>|$
+    <neg> ~ bring ~ him|her|<patient> back <laid>|$
     euthanised|euthanized|euthanize|euthanise|euthanasia|eutanasia|eutanasiado|eutanasiada|eutanasiar|sacrificar|sacrificaron|sacrificamos -<askmark>
     had|have|decided|chose|time ~2 let ~ him|her|<patient> ~ go -out -outside -off -free -home -<pee> -<poo>
     said|say|saying ~ our|my|a? goodbye ~ to ~ him|her|<patient>
