@@ -6,8 +6,8 @@ from __future__ import annotations
 
 from bot.context.contexts import Context
 from bot.context.words import when
-from bot.model.chart import MOVED, Chart, Line
-from bot.model.effects import Effects, Mark, MoveLine
+from bot.model.chart import MOVED, Chart, Line, Sheet
+from bot.model.effects import Due, Effects, Mark, MoveLine
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
 from bot.standing.standing import Over
@@ -21,6 +21,10 @@ def come_back(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
     standing = ctx.standing(after)
     if isinstance(standing.mode, Over):
         return
+    for sheet in _never_sent(before, after):
+        # A plan that was changed meanwhile had nothing to send then.
+        at = max(sheet.due_at, ctx.now)
+        out.add(Due(f"prompt:{sheet.id}", "prompt", at, after.id, {"prompt": sheet.id}))
     for line in _never_asked(before, after):
         if look(after, standing, line, ctx.now) is None:
             key = f"{MOVED}{out.event}"
@@ -31,6 +35,18 @@ def come_back(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
         else:
             out.add(Mark(line.id, "unanswered"))
             _tell(ctx, out, after, line)
+
+
+def _never_sent(before: Chart, after: Chart) -> list[Sheet]:
+    """Prompts to come with a dose that waits for its hour again."""
+    was = {line.id for line in before.dose_lines if line.state == "answered"}
+    return [
+        sheet
+        for sheet in after.sheets
+        if sheet.sent_at is None
+        and sheet.id > 0
+        and any(x.id in was and x.item.kind == "dose" and x.state == "planned" for x in sheet.lines)
+    ]
 
 
 def _never_asked(before: Chart, after: Chart) -> list[Line]:
