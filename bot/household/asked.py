@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
@@ -90,8 +91,8 @@ def understand(
     context = replace(context_for(chart, asked, person, moment), doses_due=due)
     reading = read(text, context)
     topics = _topics(sheet) - {asked, "none"}
-    if waiting_doses(chart, sheet, moment) and asked != "dose":
-        topics |= {"dose"}
+    if not reading.observations and asked != "dose" and waiting_doses(chart, sheet, moment):
+        topics |= {"dose"}  # the round before: where nothing else is meant
     told = {topic: _more(text, replace(context, asked=topic), reading) for topic in topics}
     probes = [_more(text, replace(context, asked=one), reading) for one in _PROBES]
     whole, several = reading, False
@@ -99,7 +100,8 @@ def understand(
         rivals = [reading, *(one for name, one in told.items() if name != topic)]
         rivals += [one for name, one in zip(_PROBES, probes, strict=True) if name != topic]
         own = [one for one in other.observations if one.about in ANSWERS.get(topic, (topic,))]
-        kept = [one for one in own if not _elsewhere(one, rivals)]
+        own = [one for one in own if not (one.about == "dose" and _some_of(one, due))]
+        kept = [one for one in own if not _elsewhere(one, rivals) and _apart(text, one, reading)]
         several = several or bool(other.observations or other.bare)
         if kept:
             whole = replace(
@@ -113,6 +115,11 @@ def understand(
     if not whole.observations and several and sheet and asked == "none":
         return Understood(replace(whole, understood=False, greeting=False), bare=True)
     return Understood(whole)
+
+
+def _some_of(seen: Observation, due: int) -> bool:
+    """ "Gave two of them", where three were due: which, must be asked."""
+    return seen.count is not None and 1 <= seen.count < due
 
 
 def _topics(sheet: Sheet | None) -> set[str]:
@@ -134,6 +141,24 @@ def _elsewhere(seen: Observation, rivals: Collection[Reading]) -> bool:
         for rival in rivals
         for one in rival.observations
     )
+
+
+_BETWEEN = re.compile(
+    r"[,.;:!?\n]|\b(and|but|then|also|plus|y|e|pero|luego|tambi[eé]n)\b", re.IGNORECASE
+)
+"""What divides one thing that is told from the next."""
+
+
+def _apart(text: str, seen: Observation, base: Reading) -> bool:
+    """Whether it was said apart from what was read already: in "it runs down his leg" the
+    "down" went into no mouth."""
+    for one in base.observations:
+        if one.span is None or seen.span is None:
+            return False
+        first, second = sorted((one.span, seen.span))
+        if not _BETWEEN.search(text[first[1] : second[0]]):
+            return False
+    return True
 
 
 def _overlap(one: Sequence[int] | None, other: Sequence[int] | None) -> bool:

@@ -130,6 +130,8 @@ def _of_none(chart: Chart, sheet: Sheet | None, seen: Observation, moment: datet
     if (seen.about, seen.value, seen.med) != ("dose", "given", None) or not chart.plan.medicines:
         return False
     waiting = waiting_doses(chart, sheet, moment)
+    if seen.count and 1 <= seen.count < len(waiting):
+        return True  # "gave two of them": which?
     return all(one.med is None for one in by_medicine(chart, waiting, seen, moment))
 
 

@@ -153,6 +153,7 @@ RULES = {
     = bleeding heavy @asked-incision
     ^ no para|cesa|deja|parara $
     ^ no se detiene|corta $
+    its|it|is|still|now ~2 running|runs|ran|streaming ~ all? ~ down ~ his|her|the|its ~ back|hind|left|right? ~ leg|thigh|paw|knee|side|hock
     = bleeding heavy @incision
     soaked|soaking|through|empapo|empapado|gastado|gaste|ya_van ~4 towel|towels|gauze|dressings|toalla|toallas|gasas|rollo|papel|pads
     pouring|gushing|spurting|chorreando

@@ -118,7 +118,8 @@ RULES = {
     <hid> ~~ ate|eaten|eats|took|gone|down|swallowed ~ it?
     le dio|di|dimos|dieron|dado
     gave|give|gives ~ it|him|her|them -<human> -<food> -nobody -nadie
-    given|administered|swallowed|down|dado|dada|dados|dadas|tomada|tomadas
+    given|administered|swallowed|dado|dada|dados|dadas|tomada|tomadas
+    down ~ in|with|no|easy|easily|fine|well|ok|first|without|at|now|already|$ -<neg> -<legword>
     took|gave|di|dimos|dio|tomo|trago -<neg>
     <gave> ~ late|tarde
     all|both|everything ~ given|taken|done|in|down

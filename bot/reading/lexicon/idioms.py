@@ -8,6 +8,8 @@ CLASSES = {
 
 RULES = {
     "idiom": """
+    = void !@asked-incision
+    its|it|is|still|now ~2 running|runs|ran ~ all? ~ down ~ his|her|the|its ~ back|hind|left|right? ~ leg|thigh|paw|knee|side|hock -<bleedword> -blood -bloods -sangre
     = void
     white|blanco|blanca part|parte? of|de|del +eye|eyes|ojo|ojos
     parte blanca|blanquita +eye|eyes|ojo|ojos
