@@ -54,7 +54,7 @@ def case_text(ctx: Context, chart: Chart, case: CaseChange | Case, lang: Lang) -
         "",
     ]  # fmt: skip
     entries = case.body.get("entries", [])
-    for entry in entries[-ENTRIES:]:
+    for entry in _shown(entries, case.urgency.name):
         lines += _entry_lines(ctx, chart, entry, lang)
     lines += ["", *_held(ctx, chart, case, lang), _recent(ctx, chart, lang)]
     if entries and (told := entries[-1]["told"]):
@@ -118,6 +118,13 @@ def _recent(ctx: Context, chart: Chart, lang: Lang) -> str:
     if not recent:
         return words.say("case_recent_none", lang)
     return words.say("case_recent", lang, items="; ".join(reversed(recent)))
+
+
+def _shown(entries: list[dict[str, Any]], urgency: str) -> list[dict[str, Any]]:
+    """The latest entries; before them, what made the case as urgent as it is."""
+    latest = entries[-ENTRIES:]
+    cause = next((one for one in entries if one["urgency"] == urgency and one["findings"]), None)
+    return latest if cause is None or cause in latest else [cause, *latest[1:]]
 
 
 def case_buttons(ctx: Context, chat: int, case: CaseChange | Case, lang: Lang) -> Rows:

@@ -15,12 +15,14 @@ from zoneinfo import ZoneInfo
 from bot.cases.card import case_buttons, case_head, case_text
 from bot.context.contexts import Context
 from bot.context.opening import deadline, next_opening, weekday
-from bot.context.phones import what_happens_now
+from bot.context.phones import both_phones, what_happens_now
 from bot.model.chart import Case, Chart, Desk
 from bot.model.effects import CancelDue, CaseChange, Due, Effects, Entry
 from bot.model.evolve import evolve
 from bot.model.finding import Finding
+from bot.model.ids import CaseId, SourceId
 from bot.model.settings import Clinic, PagingStep
+from bot.model.text import Lang
 from bot.model.topic import AboutCase
 from bot.model.urgency import Urgency
 
@@ -34,7 +36,7 @@ class Said:
 
     by: str
     text: str
-    source: str
+    source: SourceId
     by_button: bool = False
     topics: tuple[str, ...] = ()  # what a question was about
 
@@ -144,7 +146,7 @@ def _opened(
     ctx: Context, chart: Chart, lead: Finding, entry: dict[str, Any]
 ) -> tuple[CaseChange, str]:
     opened = CaseChange(
-        id=f"{chart.id}-{chart.next_case}",
+        id=CaseId(f"{chart.id}-{chart.next_case}"),
         patient=chart.id,
         matter=lead.matter,
         urgency=lead.urgency,
@@ -162,16 +164,20 @@ def _joined(
     ctx: Context, case: Case, lead: Finding, entry: dict[str, Any]
 ) -> tuple[CaseChange, str]:
     worse = lead.urgency > case.urgency
-    anew = worse or case.state == "answered"  # an answered case must not go deaf
-    by = deadline(ctx.clinic, max(lead.urgency, case.urgency), ctx.now)
+    # An answered case must not go deaf: what is as urgent pages anew; what is less is with
+    # whoever answered, by the time that it has.
+    again = case.state == "answered"
+    anew = worse or (again and lead.urgency >= case.urgency)
+    state = "open" if anew else "acknowledged" if again else case.state
+    by = deadline(ctx.clinic, lead.urgency, ctx.now)
     joined = CaseChange(
         id=case.id,
         patient=case.patient,
         matter=case.matter,
         urgency=max(lead.urgency, case.urgency),
-        state="open" if anew else case.state,
+        state=state,
         opened_at=case.opened_at,
-        deadline=by if anew else case.deadline,
+        deadline=by if anew or again else case.deadline,
         pages=0 if anew else case.pages,
         policy=policy_for(ctx.clinic, lead.urgency) if worse else case.policy,
         body={**case.body, "entries": [*case.body.get("entries", []), entry]},
@@ -197,7 +203,7 @@ def _entry(
         "source": said.source,
         "seen": list(seen),
         "topics": list(said.topics),
-        "told": "" if silent else what_happens_now(ctx, chart, findings[0].urgency, lang),
+        "told": "" if silent else _told(ctx, chart, findings[0], lang),
         "day": chart.day(ctx.now),
         "urgency": findings[0].urgency.name,
         "findings": [
@@ -205,6 +211,14 @@ def _entry(
             for f in findings
         ],
     }
+
+
+def _told(ctx: Context, chart: Chart, finding: Finding, lang: Lang) -> str:
+    """What the household hears of it: of a death, that we are sorry."""
+    if finding.matter == "life":
+        phone = both_phones(ctx, lang)
+        return ctx.words.say("death_told", lang, name=chart.name, phone=phone)
+    return what_happens_now(ctx, chart, finding.urgency, lang)
 
 
 def _announce(ctx: Context, out: Effects, chart: Chart, case: CaseChange, more: str) -> None:
@@ -221,7 +235,7 @@ def _announce(ctx: Context, out: Effects, chart: Chart, case: CaseChange, more: 
         )
         text = f"{first}\n{text.partition(chr(10))[2]}"
     emergency = case.urgency is Urgency.emergency
-    for desk in paged(ctx, case.policy, case.pages):
+    for desk in _reached(ctx, case):
         out.say(
             desk.chat,
             text,
@@ -232,6 +246,20 @@ def _announce(ctx: Context, out: Effects, chart: Chart, case: CaseChange, more: 
             urgent=emergency,
             quiet=not emergency and not ctx.open_now(),
         )
+
+
+def _everyone(ctx: Context) -> list[Desk]:
+    found: dict[int, Desk] = {}
+    for desk in (desk for group in chain(ctx) for desk in group):
+        found.setdefault(desk.chat, desk)
+    return list(found.values())
+
+
+def _reached(ctx: Context, case: CaseChange) -> list[Desk]:
+    """Who hears of more: whoever was paged; of an emergency that was overdue, all."""
+    if case.urgency is Urgency.emergency and case.deadline <= ctx.now:
+        return _everyone(ctx)
+    return paged(ctx, case.policy, case.pages)
 
 
 def join_words(ctx: Context, out: Effects, chart: Chart, case: Case, said: Said) -> None:
@@ -280,10 +308,7 @@ def overdue(ctx: Context, out: Effects, chart: Chart, case: Case) -> None:
     who = case.acknowledged_by or ctx.words.say("case_nobody", lang)
     head = case_head(ctx, chart, case, lang)
     first = ctx.words.say("case_overdue", lang, who=who, head=head)
-    everyone: dict[int, Desk] = {}
-    for desk in (desk for group in chain(ctx) for desk in group):
-        everyone.setdefault(desk.chat, desk)
-    _send_case(ctx, out, chart, case, list(everyone.values()), first, "overdue")
+    _send_case(ctx, out, chart, case, _everyone(ctx), first, f"overdue:{ctx.now.date()}")
     again = deadline(ctx.clinic, Urgency.next_day, ctx.now)
     out.add(
         Due(f"deadline:{case.id}", "deadline", again, chart.id, {"case": case.id}),
@@ -339,7 +364,7 @@ def change_case(
     )
 
 
-def quieten(out: Effects, case_id: str, *, closed: bool = False) -> None:
+def quieten(out: Effects, case_id: CaseId, *, closed: bool = False) -> None:
     """No more pages for a case that somebody has; no deadline for one that is closed."""
     out.add(CancelDue(f"page:{case_id}"))
     if closed:

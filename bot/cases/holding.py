@@ -14,6 +14,7 @@ from bot.model.finding import Finding
 from bot.model.hold import FromFinding, Hold, decode, encode
 from bot.model.ids import CaseId, HoldId
 from bot.model.observation import Noted
+from bot.model.text import Lang
 from bot.model.urgency import Urgency
 from bot.standing.holds import Told, holds_after
 from bot.standing.pain import pain_deadline
@@ -73,16 +74,15 @@ def _painful(
     if not now or level >= Urgency.same_day:
         return ()
     matter = max(findings, key=lambda one: one.urgency).matter if findings else "dose"
-    return (pain_finding(ctx, chart, now[0], matter),)
+    return (pain_finding(ctx, chart, now, matter),)
 
 
-def pain_finding(ctx: Context, chart: Chart, hold: Hold, matter: str) -> Finding:
+def pain_finding(ctx: Context, chart: Chart, holds: Sequence[Hold], matter: str) -> Finding:
     """Pain relief is kept back too long: somebody decides today."""
 
-    def what(lang: str) -> dict[str, object]:
-        return {
-            "what": target_words(hold.target, "es" if lang == "es" else "en", ctx.words, chart.plan)
-        }
+    def what(lang: Lang) -> dict[str, object]:
+        each = (target_words(hold.target, lang, ctx.words, chart.plan) for hold in holds)
+        return {"what": ", ".join(dict.fromkeys(each))}
 
     because = ctx.words.words["hold_staff_pain"].fill(what("en"), what("es"))
     advice = ctx.rules.advice(Urgency.same_day)
@@ -90,7 +90,7 @@ def pain_finding(ctx: Context, chart: Chart, hold: Hold, matter: str) -> Finding
 
 
 def put_holds(
-    ctx: Context, out: Effects, chart: Chart, holds: Sequence[Hold], case: str | None
+    ctx: Context, out: Effects, chart: Chart, holds: Sequence[Hold], case: CaseId | None
 ) -> None:
     """Keep them, with the case that staff look at."""
     for hold in holds:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 
@@ -12,6 +13,7 @@ from bot.context.phones import what_happens_now
 from bot.model.chart import Chart, Person
 from bot.model.effects import Effects, Entry, Heard, Note
 from bot.model.finding import Finding
+from bot.model.ids import NO_SOURCE, SourceId
 from bot.model.observation import Noted, Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
@@ -28,7 +30,7 @@ def take_note(
     *,
     person: Person | None,
     more: Sequence[Finding] = (),
-    without: str = "",
+    without: SourceId = NO_SOURCE,
 ) -> list[Finding]:
     """Keep ``observations`` and open cases for what the rules find; the findings.
 
@@ -71,6 +73,16 @@ def take_note(
     return findings
 
 
+def _new(words: str, parts: Sequence[str]) -> str:
+    """The sentences of it that are not said already: two alarms may ask for the same."""
+    said = {one for part in parts for one in _sentences(part)}
+    return " ".join(one for one in _sentences(words) if one not in said)
+
+
+def _sentences(words: str) -> list[str]:
+    return re.split(r"(?<=[.!?]) +", words.strip())
+
+
 def purpose_of(findings: Sequence[Finding]) -> Purpose:
     """What the reply to what was told is for."""
     urgent = any(finding.urgency is Urgency.emergency for finding in findings)
@@ -88,7 +100,7 @@ def advice_for(ctx: Context, chart: Chart, findings: Sequence[Finding], lang: La
         # The general words for an urgency are said already; a rule's own come on top.
         if finding.advice in (None, ctx.rules.advice(finding.urgency)):
             continue
-        if finding.urgency is top and (words := finding.advice.say(lang)) not in parts:
+        if finding.urgency is top and (words := _new(finding.advice.say(lang), parts)):
             parts.append(words)
     parts = parts[:3]
     if top is Urgency.emergency:

@@ -18,7 +18,7 @@ from bot.desk.enrol import enrol
 from bot.household.people import start_link
 from bot.model.chart import RosterLine
 from bot.model.effects import Effects, Entry
-from bot.model.ids import EventId
+from bot.model.ids import EventId, PatientId
 from bot.model.plan import Plan
 from bot.plan.dose_finding import DoseFinding, confirmed_text
 from bot.plan.formulary import formulary
@@ -125,7 +125,7 @@ def _confirmed(plan: Plan, waiting: Sequence[DoseFinding], by: str | None) -> Pl
     return confirm(plan, formulary(), by.strip())
 
 
-def _confirmation(patient: int, waiting: Sequence[DoseFinding], by: str) -> Effects:
+def _confirmation(patient: PatientId, waiting: Sequence[DoseFinding], by: str) -> Effects:
     """The line of the log."""
     out = Effects(EventId(f"confirm:{patient}"))
     data = {"findings": [one.data() for one in waiting]}

@@ -7,6 +7,7 @@ import asyncio
 import contextlib
 from pathlib import Path
 
+from bot.model.ids import PersonId
 from bot.records.erasure import Tally
 from bot.service.clock import SystemClock
 from bot.store import load
@@ -64,7 +65,7 @@ async def _erase(path: Path, args: argparse.Namespace, years: int) -> Tally:
         return tally
 
 
-def _person(tx: Tx, words: str) -> int:
+def _person(tx: Tx, words: str) -> PersonId:
     rows = tx.all("erase_people")
     wanted = words.casefold().strip()
     found = [row for row in rows if row["name"].casefold() == wanted or str(row["id"]) == wanted]
@@ -72,7 +73,7 @@ def _person(tx: Tx, words: str) -> int:
         names = ", ".join(f"{row['id']} {row['name']}" for row in found or rows)
         what = "several people fit" if found else f"there is nobody called {words!r}"
         raise CommandError(f"{what}. Write the number instead: {names or 'nobody has joined yet'}")
-    return int(found[0]["id"])
+    return PersonId(int(found[0]["id"]))
 
 
 def _remove(shelf: Shelf, files: list[str]) -> None:

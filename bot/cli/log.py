@@ -8,6 +8,7 @@ import json
 from pathlib import Path
 
 from bot.model.chart import RosterLine
+from bot.model.ids import PatientId
 from bot.records.record import Record, readable
 from bot.store import load
 from bot.store.database import Database, Tx
@@ -46,7 +47,7 @@ async def _roster(path: Path) -> tuple[RosterLine, ...]:
         return await db.read(lambda tx: load.roster(tx, ended=True))
 
 
-async def _records(path: Path, patient: int, last: int | None) -> list[Record]:
+async def _records(path: Path, patient: PatientId, last: int | None) -> list[Record]:
     def read(tx: Tx) -> list[Record]:
         return records(tx, patient, last)
 

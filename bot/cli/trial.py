@@ -5,17 +5,18 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, time, timedelta
+from typing import Final
 
 from bot.context.contexts import AtHome
 from bot.context.practice import Practice
 from bot.events.bind import bind
-from bot.household.reply import reply
+from bot.household.reply import OwnWords, reply
 from bot.model.chart import Chart, Desk, Line, Person, Sheet
 from bot.model.chat import Incoming, Outgoing, Sender
 from bot.model.conversation import NOTHING_OPEN, Conversation, Describe
 from bot.model.effects import Effects, Entry, Note
 from bot.model.finding import Finding
-from bot.model.ids import EventId
+from bot.model.ids import EventId, LineId, ObservationId, PatientId, PersonId, PromptId, SourceId
 from bot.model.observation import Noted
 from bot.model.plan import Item, Plan
 from bot.model.protocol import Protocol
@@ -29,7 +30,9 @@ from bot.triage import RuleBook, triage
 OWNER, STAFF = 1, -1
 """The two chats."""
 SENT_BEFORE = timedelta(minutes=10)
-SOURCE = "trial"
+SOURCE: Final = SourceId("trial")
+SHEET: Final = PromptId(1)
+"""The prompt that asks."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,9 +71,9 @@ def try_reply(
     history = tuple(_before(moment, plan))
     doses = _dose_lines(plan, protocol, now)
     sheet = _sheet(plan, protocol, moment, doses, now)
-    owner = Person(1, 1, OWNER, plan.owner, moment.lang)
+    owner = Person(PersonId(1), 1, OWNER, plan.owner, moment.lang)
     chart = Chart(
-        id=1,
+        id=PatientId(1),
         plan=plan,
         protocol=protocol,
         state="active",
@@ -78,7 +81,7 @@ def try_reply(
         last_heard=None,
         people=(owner,),
         history=history,
-        sources={noted.id: (f"{SOURCE}:{noted.id}", owner.id) for noted in history},
+        sources={noted.id: (SourceId(f"{SOURCE}:{noted.id}"), owner.id) for noted in history},
         sheets=(sheet,) if sheet else (),
         dose_lines=doses,
     )
@@ -97,7 +100,7 @@ def try_reply(
         else Conversation((Describe("describe", chart.id, moment.asked, now),)),
     )
     out = Effects(EventId(SOURCE), OWNER)
-    reply(ctx, out, event, chart, owner, text, SOURCE)
+    reply(ctx, out, chart, owner, OwnWords(text, SOURCE))
     bind(ctx, out)
     reading = read(text, _context(moment, plan, moment.day))
     findings, raised = _findings(out, history, moment, now, rules, plan)
@@ -154,7 +157,7 @@ def _before(moment: Moment, plan: Plan) -> list[Noted]:
     for day, words in sorted(moment.before, key=lambda said: said[0]):
         at = to_utc(datetime.combine(plan.surgery + timedelta(days=day), moment.at), plan.zone)
         for observation in read(words, _context(moment, plan, day)).observations:
-            found.append(Noted(observation, at, day, len(found) + 1))
+            found.append(Noted(observation, at, day, ObservationId(len(found) + 1)))
     return found
 
 
@@ -166,11 +169,20 @@ def _dose_lines(plan: Plan, protocol: Protocol, now: datetime) -> tuple[Line, ..
     lines = []
     for number, item in enumerate(items, 1):
         if item.slot_at is None or item.slot_at > now:
-            line = Line(number, 0, item, "planned")
+            line = Line(LineId(number), PromptId(0), item, "planned")
         elif latest[item.med] == item.id:
-            line = Line(number, 1, item, "open")
+            line = Line(LineId(number), SHEET, item, "open")
         else:
-            line = Line(number, 0, item, "answered", "given", plan.owner, item.slot_at, SOURCE)
+            line = Line(
+                LineId(number),
+                PromptId(0),
+                item,
+                "answered",
+                "given",
+                plan.owner,
+                item.slot_at,
+                SOURCE,
+            )
         lines.append(line)
     return tuple(lines)
 
@@ -184,11 +196,13 @@ def _sheet(
         lines = tuple(line for line in doses if line.state == "open")
     else:
         item = _item(plan, protocol, moment)
-        lines = (Line(len(doses) + 1, 1, item, "open"),) if item else ()
+        lines = (Line(LineId(len(doses) + 1), SHEET, item, "open"),) if item else ()
     if not lines:
         return None
     sent = now - SENT_BEFORE
-    return Sheet(1, f"d{moment.day:02d}:{wall_at(plan, sent):%H:%M}", sent, moment.day, sent, lines)
+    return Sheet(
+        SHEET, f"d{moment.day:02d}:{wall_at(plan, sent):%H:%M}", sent, moment.day, sent, lines
+    )
 
 
 def _item(plan: Plan, protocol: Protocol, moment: Moment) -> Item | None:

@@ -11,7 +11,7 @@ from bot.model.action import Action
 from bot.model.chart import Chart, Desk, Invitation, Member, Person, RosterLine, Written
 from bot.model.chat import Button, Incoming
 from bot.model.conversation import NOTHING_OPEN, Conversation
-from bot.model.ids import EventId
+from bot.model.ids import EventId, PatientId
 from bot.model.settings import Clinic
 from bot.model.topic import Topic
 from bot.standing.of_chart import standing_of
@@ -53,7 +53,7 @@ class Context:
         """The red-flag rules."""
         return self.practice.rules
 
-    def chart(self, patient: int | None) -> Chart | None:
+    def chart(self, patient: PatientId | None) -> Chart | None:
         """The patient with this id, if the one who speaks may see it."""
         return next((chart for chart in self.charts if chart.id == patient), None)
 

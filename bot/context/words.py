@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import datetime
 from functools import cache
 from importlib.resources import files
@@ -50,8 +50,11 @@ class Words(Strict):
         """The words under ``key`` in both languages."""
         return Text(en=self.say(key, "en", **fields), es=self.say(key, "es", **fields))
 
-    def observation(self, seen: Observation, lang: Lang) -> str:
-        """An observation in plain words: "vomiting (2×)", "walk done (12 min)"."""
+    def observation(
+        self, seen: Observation, lang: Lang, hour: Callable[[str], str] | None = None
+    ) -> str:
+        """An observation in plain words: "vomiting (2×)", "walk done (12 min)". ``hour`` says
+        how its hour is said, where more than the clock is to be told."""
         med = seen.med or _MEDICINE[lang]
         words = self.seen[seen.about][seen.value].say(lang, med=med)
         extra: list[str] = []
@@ -66,14 +69,16 @@ class Words(Strict):
         if seen.hours is not None:
             extra.append(f"{seen.hours:g} h")
         if seen.at is not None:
-            extra.append(seen.at)
+            extra.append(hour(seen.at) if hour else seen.at)
         if seen.trend is not None:
             extra.append(_TREND[seen.trend].say(lang))
         return f"{words} ({', '.join(extra)})" if extra else words
 
-    def observations(self, seen: Sequence[Observation], lang: Lang) -> str:
+    def observations(
+        self, seen: Sequence[Observation], lang: Lang, hour: Callable[[str], str] | None = None
+    ) -> str:
         """Several observations in one phrase."""
-        return ", ".join(dict.fromkeys(self.observation(one, lang) for one in seen))
+        return ", ".join(dict.fromkeys(self.observation(one, lang, hour) for one in seen))
 
 
 @cache

@@ -17,10 +17,12 @@ from bot.model.chat import Incoming, Media
 from bot.model.conversation import InCase
 from bot.model.effects import Ask, CaseNote, Effects, Entry, Rows
 from bot.model.hold import Target, decode
+from bot.model.ids import CaseId
 from bot.model.topic import TOPICS, AboutCase, AboutPatient
+from bot.model.urgency import Urgency
 
 
-def _found(ctx: AtDesk, case_id: str) -> tuple[Chart, Case] | None:
+def _found(ctx: AtDesk, case_id: CaseId) -> tuple[Chart, Case] | None:
     for chart in ctx.charts:
         for case in chart.cases:
             if case.id == case_id:
@@ -28,7 +30,9 @@ def _found(ctx: AtDesk, case_id: str) -> tuple[Chart, Case] | None:
     return None
 
 
-def tap(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, case_id: str, act: str) -> bool:
+def tap(
+    ctx: AtDesk, out: Effects, event: Incoming, actor: Member, case_id: CaseId, act: str
+) -> bool:
     """A button under a case; False when it is none of ours."""
     lang = ctx.clinic.language
     found = _found(ctx, case_id)
@@ -217,8 +221,8 @@ def to_owner(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, chart: C
     out.say(event.chat, sent, patient=chart.id, quiet=True)
     if targets := asked_to_wait(event.text, chart, case):
         hold(ctx, out, event.chat, actor, chart, targets, event.text)
-    elif case is not None:
-        ask_at_close(ctx, out, event.chat, chart)
+    elif case is not None and case.urgency is not Urgency.emergency:
+        ask_at_close(ctx, out, event.chat, chart)  # an emergency: when it is closed
 
 
 def to_person(
@@ -228,7 +232,7 @@ def to_person(
     person: Person,
     text: str,
     media: Media | None,
-    case: str | None,
+    case: CaseId | None,
     *,
     reply_to: int | None = None,
 ) -> str:

@@ -23,6 +23,7 @@ from bot.model.hold import (
     AntiInflammatories,
     ByMouth,
     Everything,
+    FromDeath,
     FromStaff,
     HeldMedicine,
     Hold,
@@ -32,7 +33,7 @@ from bot.model.hold import (
     decode,
     encode,
 )
-from bot.model.ids import HoldId, MemberId
+from bot.model.ids import HoldId
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
@@ -102,8 +103,8 @@ def _offer(
 
 
 def held_targets(chart: Chart) -> list[Target]:
-    """What is held now, each once."""
-    return list(dict.fromkeys(hold.target for hold in chart.holds))
+    """What is held now and can be released, each once: a death is confirmed or taken back."""
+    return list(dict.fromkeys(h.target for h in chart.holds if not isinstance(h.cause, FromDeath)))
 
 
 def _button(
@@ -182,7 +183,7 @@ def hold(
             HoldId(f"{out.event}:staff:{encode(target)}"),
             target,
             ctx.now,
-            FromStaff(MemberId(actor.id), actor.name, said, out.event),
+            FromStaff(actor.id, actor.name, said, out.event),
         )
         for target in targets
         if target not in known
@@ -201,14 +202,18 @@ def let_go(
     """A clinician releases what is held; what else is held stays."""
     lang = ctx.clinic.language
     what = target_words(target, lang, ctx.words, chart.plan)
-    left = () if isinstance(target, Everything) else release(chart.holds, target, chart.plan)
+    dead = tuple(one for one in chart.holds if isinstance(one.cause, FromDeath))
+    held = tuple(one for one in chart.holds if one not in dead)
+    left = dead
+    if not isinstance(target, Everything):
+        left = (*dead, *release(held, target, chart.plan))
     gone = [one for one in chart.holds if one.id not in {h.id for h in left}]
     known = {one.id for one in chart.holds}
     if not gone:
         out.say(chat, ctx.words.say("hold_not_held", lang, what=what, name=chart.name))
         return
     for one in gone:
-        out.add(EndHold(chart.id, one.id, MemberId(actor.id), actor.name))
+        out.add(EndHold(chart.id, one.id, actor.id, actor.name))
     out.add(*(PutHold(chart.id, one) for one in left if one.id not in known))
     out.add(Entry("release", actor.name, what, chart.id, {"target": encode(target)}))
     after = evolve(chart, out.all, ctx.now)
@@ -244,6 +249,9 @@ def let_go(
 def ask_at_close(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:
     """A case is answered or closed and something is still held: release, keep or stop?"""
     lang = ctx.clinic.language
+    if chart.said_dead:
+        _ask_of_death(ctx, out, chat, chart)
+        return
     targets = held_targets(evolve(chart, out.all, ctx.now))
     if not targets or chart.over:
         return
@@ -256,6 +264,19 @@ def ask_at_close(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:
     what = ", ".join(target_words(one, lang, ctx.words, chart.plan) for one in targets)
     text = ctx.words.say("hold_staff_close", lang, name=chart.name, what=what)
     out.say(chat, text, buttons=tuple(rows), patient=chart.id, topic=AboutPatient(chart.id))
+
+
+def _ask_of_death(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:
+    """A death that was told is not forgotten with its case: it is confirmed or taken back."""
+    if chart.state == "died":
+        return
+    lang = ctx.clinic.language
+    made = tuple(
+        ctx.button(chat, ctx.words.say(key, lang), OnPlan(chart.id, step))
+        for key, step in (("case_died", "w-zd"), ("case_not_dead", "w-zl"))
+    )
+    text = ctx.words.say("death_open", lang, name=chart.name)
+    out.say(chat, text, buttons=(made,), patient=chart.id, topic=AboutPatient(chart.id))
 
 
 def _stop_button(

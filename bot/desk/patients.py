@@ -17,6 +17,7 @@ from bot.model.chart import Chart, Member, RosterLine
 from bot.model.chat import Button, Incoming
 from bot.model.conversation import OrderToConfirm
 from bot.model.effects import Ask, Effects, Entry, Invite, Leave, Settle
+from bot.model.ids import PatientId, PersonId
 from bot.model.plan import Plan
 from bot.model.text import Lang
 from bot.plan.dose_finding import DoseFinding, confirmed_text
@@ -146,7 +147,9 @@ def waiting_lines(waiting: Sequence[DoseFinding], lang: Lang) -> list[str]:
     return lines
 
 
-def confirmation(waiting: Sequence[DoseFinding], by: str, lang: Lang, patient: int | None) -> Entry:
+def confirmation(
+    waiting: Sequence[DoseFinding], by: str, lang: Lang, patient: PatientId | None
+) -> Entry:
     """What the log keeps of a clinician's word: who, and both doses."""
     data = {"findings": [one.data() for one in waiting]}
     return Entry("confirmed", by, confirmed_text(waiting, by).say(lang), patient, data)
@@ -236,7 +239,7 @@ def _people(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, chart: Ch
 
 
 def remove(
-    ctx: AtDesk, out: Effects, event: Incoming, actor: Member, patient: int, who: int
+    ctx: AtDesk, out: Effects, event: Incoming, actor: Member, patient: PatientId, who: PersonId
 ) -> bool:
     """Take someone at home off a patient's messages."""
     chart = ctx.chart(patient)

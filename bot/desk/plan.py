@@ -5,44 +5,28 @@ Nothing changes before a reason is given: tapping one, or writing one, is the co
 
 from __future__ import annotations
 
-from dataclasses import replace
 from datetime import timedelta
 
-from bot.cases.cases import change_case, heard_again, quieten
 from bot.context.buttons import mark_of
 from bot.context.contexts import AtDesk
 from bot.desk import medicine
 from bot.desk.board import named
-from bot.desk.enrol import AFTER_LAST, FIRST_LOOK
+from bot.desk.carried_out import carry_out
 from bot.desk.patients import waiting_lines
 from bot.desk.plan_changes import GROUPS, Changed, Group, change, offer
-from bot.household import wound
-from bot.household.resumed import ask_last_doses
 from bot.model.action import OnPlan
 from bot.model.chart import Chart, Member
 from bot.model.chat import Button, Incoming
 from bot.model.conversation import MedicineOrder, WhyChange
 from bot.model.effects import (
     Ask,
-    CancelDue,
-    Due,
-    Effect,
     Effects,
-    EndCourse,
-    EndHold,
-    Entry,
-    Hush,
-    NewPlan,
     Rows,
-    SetState,
     Settle,
 )
-from bot.model.hold import FromDeath, HeldMedicine
-from bot.model.plan import Plan, Prompt
-from bot.model.purpose import Purpose
-from bot.model.topic import AboutChange, AboutPatient
-from bot.plan.prompts import rebuild
-from bot.standing.holds import covered
+from bot.model.hold import FromDeath
+from bot.model.ids import PatientId
+from bot.model.topic import AboutChange
 
 REASONS = ("decided", "side_effect", "healing", "worse")
 """Ready reasons; the words stand in flows/words.yaml under ``reason_…``."""
@@ -114,7 +98,9 @@ def _menu(ctx: AtDesk, chat: int, chart: Chart) -> tuple[str, Rows]:
     return head, (tuple(made[:2]), tuple(made[2:4]), (made[4],))
 
 
-def tap(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, patient: int, code: str) -> bool:
+def tap(
+    ctx: AtDesk, out: Effects, event: Incoming, actor: Member, patient: PatientId, code: str
+) -> bool:
     """A button of the plan's dialogue; False when it leads nowhere."""
     chart = ctx.chart(patient)
     if chart is None:
@@ -350,90 +336,3 @@ def _do(
         out.say(event.chat, f"✓ {done}", patient=chart.id)
     out.add(Settle(event.chat, _why_key(message or 0)), Settle(event.chat, leaf))
     return True
-
-
-def _over_with_it(ctx: AtDesk, out: Effects, chart: Chart, plan: Plan, author: str) -> None:
-    """What is stopped for good is not on hold any more."""
-    stopped = {
-        m.name for m in plan.medicines if m.is_withheld(ctx.now) and not m.withheld[-1].until
-    }
-    for hold in chart.holds:
-        names = covered(hold.target, plan)
-        if isinstance(hold.target, HeldMedicine) and names and stopped.issuperset(names):
-            out.add(EndHold(chart.id, hold.id, ctx.actor.id if ctx.actor else None, author))
-
-
-def _alive_again(ctx: AtDesk, chart: Chart, plan: Plan, coming: tuple[Prompt, ...]) -> list[Effect]:
-    """A death that was entered by mistake: the course goes on from now."""
-    found: list[Effect] = [SetState(chart.id, "active")]
-    found += [
-        EndHold(chart.id, hold.id, ctx.actor.id if ctx.actor else None, "")
-        for hold in chart.holds
-        if isinstance(hold.cause, FromDeath)
-    ]
-    found.append(Due(f"silence:{chart.id}", "silence", ctx.now + FIRST_LOOK, chart.id))
-    if coming:
-        last = max(prompt.due_at for prompt in coming) + AFTER_LAST
-        found.append(Due(f"end:{chart.id}", "end", last, chart.id))
-    found += [
-        Due(wound.key_of(chart.id, day), "wound", at, chart.id, {"day": day})
-        for day, at in wound.wound_dues(plan, chart.protocol.implant, ctx.now)
-    ]
-    return found
-
-
-def _settle_death(out: Effects, chart: Chart, author: str, *, died: bool) -> None:
-    """Whoever confirms a death has its case, and it is paged no more; taken back, it is over."""
-    for case in chart.cases:
-        if case.tells_death:
-            state, outcome = ("acknowledged", None) if died else ("closed", "mistaken")
-            if state != case.state:
-                out.add(change_case(case, state=state, by=author, outcome=outcome))
-            quieten(out, case.id, closed=not died)
-
-
-def carry_out(
-    ctx: AtDesk, out: Effects, chart: Chart, made: Changed, author: str, why: str
-) -> None:
-    """Keep a change: future prompts are built anew, past ones stay; the owner is told in
-    plain words, in each person's language."""
-    data = {"change": made.words or made.then, "why": why, **made.fields}
-    words = "told_died" if made.then == "died" else made.words or made.silent
-    what = ctx.words.say(words, ctx.clinic.language, name=chart.name, reason="", **made.fields)
-    out.add(Entry("plan", author, what, chart.id, data))
-    sent = chart.settled()
-    coming = () if made.then else rebuild(made.plan, chart.protocol, ctx.now, sent)
-    if made.then in ("resume", "alive"):
-        coming = rebuild(made.plan, chart.protocol, ctx.now, sent)
-    if made.then in ("", "pause", "resume", "alive"):
-        out.add(NewPlan(chart.id, made.plan, coming))
-    _over_with_it(ctx, out, chart, made.plan, author)
-    if made.then == "pause":
-        out.add(SetState(chart.id, "paused"))
-        heard_again(ctx, out, chart, author)  # in hospital nobody at home is silent
-    elif made.then == "resume":
-        out.add(SetState(chart.id, "active"))
-    elif made.then == "alive":
-        out.add(*_alive_again(ctx, chart, made.plan, coming))
-    elif made.then:
-        out.add(EndCourse(chart.id, died=made.then == "died"))
-        out.add(*(CancelDue(key) for key in wound.keys_of(chart.id)))  # "and with it my messages"
-    if made.then == "died":
-        out.add(Hush(chart.id))
-    if made.then in ("died", "alive"):
-        _settle_death(out, chart, author, died=made.then == "died")
-    if not made.words:
-        return
-    for person in chart.people:
-        text = ctx.words.say(made.words, person.lang, name=chart.name, reason="", **made.fields)
-        head = ctx.words.say("saved_for_staff", person.lang, clinic=ctx.clinic.name)
-        out.tell(
-            person,
-            Purpose.staff_words,
-            f"{head}\n{text}",
-            patient=chart.id,
-            topic=AboutPatient(chart.id),
-        )
-    if made.then == "resume":
-        member = ctx.actor.id if ctx.actor else 0
-        ask_last_doses(ctx, out, replace(chart, plan=made.plan, state="active"), member, author)

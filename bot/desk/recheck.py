@@ -9,13 +9,14 @@ from zoneinfo import ZoneInfo
 from bot.context.contexts import AtDesk, Context
 from bot.context.phones import both_phones
 from bot.context.words import clock
-from bot.desk.plan import carry_out
+from bot.desk.carried_out import carry_out
 from bot.desk.plan_changes import CONE_DAYS, change
 from bot.household.pictures import sender_name
 from bot.model.action import OnRecheck
 from bot.model.chart import Chart, Member, Picture, Review
 from bot.model.chat import Button, Incoming, Media
 from bot.model.effects import Effects, Entry, ReviewChange, Rows
+from bot.model.ids import LineId
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
@@ -44,7 +45,7 @@ def show(
     ctx: Context,
     out: Effects,
     chart: Chart,
-    line: int,
+    line: LineId,
     new: Sequence[Picture],
     media: Media,
     first: Picture | None,

@@ -51,10 +51,13 @@ def after_given(
     gap = too_close(medicine, _neighbours(doses.given, given_at))
     if gap is not None:
         findings.append(dose_too_close(medicine.name, gap, medicine.gap_hours))
-    if ctx.standing(chart).holds_on_medicine(medicine.name):
-        # It was to wait, and was given: whoever answers must know, and it still waits.
+    holds = ctx.standing(chart).holds_on_medicine(medicine.name)
+    if holds:
+        # What was to wait when it was given: whoever answers must know, and it still waits.
         words = ctx.words.say("dose_hold", lang, name=chart.name, med=medicine.name)
-        return [words], [*findings, _given_on_hold(medicine.name)]
+        if any(hold.since <= given_at for hold in holds):
+            findings.append(_given_on_hold(medicine.name))
+        return [words], findings
     coming = _coming(chart, medicine, line)
     if not coming:
         return [], findings

@@ -9,7 +9,6 @@ from bot.context.contexts import Context
 from bot.context.words import when
 from bot.model.chart import MOVED, Chart, Line
 from bot.model.effects import Effects, Mark, MoveLine
-from bot.model.evolve import evolve
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
 from bot.plan.doses import MayGive, Yes
@@ -57,12 +56,12 @@ def come_again(
     return found
 
 
-def after_emergency(ctx: Context, out: Effects, before: Chart, after: Chart) -> Chart:
+def after_emergency(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
     """An emergency is closed: doses that passed meanwhile, and that nothing else holds, come
     now where they may, and else it is said when the next ones are due."""
     was, now = ctx.standing(before).mode, ctx.standing(after)
     if not isinstance(was, Emergency) or not isinstance(now.mode, Ordinary):
-        return after
+        return
     meds = [
         one.name
         for one in after.plan.medicines
@@ -86,4 +85,3 @@ def after_emergency(ctx: Context, out: Effects, before: Chart, after: Chart) -> 
                 person, Purpose.hold_notice, "\n".join(lines), patient=after.id,
                 topic=AboutPatient(after.id),
             )  # fmt: skip
-    return evolve(before, out.all, ctx.now)

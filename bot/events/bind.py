@@ -9,20 +9,21 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from bot.context.contexts import AtDesk, AtHome, FellDue
 from bot.context.opening import next_opening
 from bot.context.phones import emergency_phones
 from bot.dosing.released import after_emergency
+from bot.dosing.taken_back import come_back
 from bot.household.emergency import open_emergency, stay_with_it, tell_the_others
 from bot.household.reshow import reshow
 from bot.model.chart import Chart
 from bot.model.conversation import Describe, SameDose, Unclear, WhichPatient
 from bot.model.effects import Ask, Due, Effect, Effects, EndHold, Entry, PutHold, Say, Tell
-from bot.model.evolve import evolve
+from bot.model.evolve import Later
 from bot.model.hold import encode
-from bot.model.ids import LineId, MemberId, PersonId
+from bot.model.ids import PatientId
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
 from bot.standing.gate import Draft, DraftLine, Passed, gate
@@ -37,17 +38,23 @@ Event = AtHome | AtDesk | FellDue
 
 def bind(ctx: Event, out: Effects) -> Effects:
     """The effects of one event, bound by the standing of the patients that it touches."""
+    later = {chart.id: Later(chart, out, ctx.now) for chart in ctx.charts}
     for before in _concerned(ctx, out):
-        after = evolve(before, out.all, ctx.now)
-        _end_stopped(ctx, out, before, after)
-        after = evolve(before, out.all, ctx.now)
+        known = later[before.id]
+        _end_stopped(ctx, out, before, known.chart)
+        after = known.chart
         _watch_holds(ctx, out, before, after)
         _say_held(ctx, out, before, after)
         _emergency(ctx, out, before, after)
-        after = evolve(before, out.all, ctx.now)
-        after = after_emergency(ctx, out, before, after)
-        reshow(ctx, out, before, after)
-    return _through_the_gate(ctx, out)
+        come_back(ctx, out, before, known.chart)
+        after_emergency(ctx, out, before, known.chart)
+        reshow(ctx, out, before, known.chart)
+    standings = {
+        chart.id: standing_of(later[chart.id].chart, ctx.now)
+        for chart in ctx.charts
+        if _touched(out, chart)
+    }
+    return _through_the_gate(ctx, out, standings)
 
 
 def _concerned(ctx: Event, out: Effects) -> list[Chart]:
@@ -62,7 +69,7 @@ def _touched(out: Effects, chart: Chart) -> bool:
     return any(_patient(one) == chart.id for one in out.all)
 
 
-def _patient(one: Effect) -> int | None:
+def _patient(one: Effect) -> PatientId | None:
     if isinstance(one, Say):
         return one.message.patient
     return getattr(one, "patient", None)
@@ -80,7 +87,7 @@ def _end_stopped(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
             what = target_words(hold.target, lang, ctx.words, after.plan)
             data = {"target": encode(hold.target), "stopped": True}
             out.add(
-                EndHold(after.id, hold.id, MemberId(ctx.actor.id), ctx.actor.name),
+                EndHold(after.id, hold.id, ctx.actor.id, ctx.actor.name),
                 Entry("release", ctx.actor.name, what, after.id, data),
             )
 
@@ -95,12 +102,14 @@ def _watch_holds(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
     known = {hold.id for hold in before.holds}
     fresh = [hold for hold in after.holds if hold.id not in known]
     opens = next_opening(ctx.clinic, ctx.now)
+    by_time: dict[datetime, list[str]] = {}
     for hold in fresh:
         at = pain_deadline(after.plan, hold, ctx.now, opens)
         if at is not None:
             # Told at once where the case was raised at once; else when the time has come.
-            when = max(at, ctx.now + timedelta(minutes=1))
-            out.add(Due(f"pain:{hold.id}", "pain", when, after.id, {"hold": hold.id}))
+            by_time.setdefault(max(at, ctx.now + timedelta(minutes=1)), []).append(hold.id)
+    for when, ids in by_time.items():  # what is due at one time is told once
+        out.add(Due(f"pain:{ids[0]}", "pain", when, after.id, {"holds": ids}))
 
 
 def _say_held(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
@@ -136,13 +145,8 @@ def _emergency(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
         stay_with_it(ctx, out, before, after, speaker)
 
 
-def _through_the_gate(ctx: Event, out: Effects) -> Effects:
+def _through_the_gate(ctx: Event, out: Effects, standings: dict[PatientId, Standing]) -> Effects:
     """Every message to a household passes, or is kept back and logged."""
-    standings: dict[int, Standing] = {
-        chart.id: standing_of(evolve(chart, out.all, ctx.now), ctx.now)
-        for chart in ctx.charts
-        if _touched(out, chart)
-    }
     passed: list[Effect] = []
     unasked: set[int] = set()
     for one in out.all:
@@ -172,15 +176,15 @@ def _without_questions(effects: list[Effect], chats: set[int]) -> list[Effect]:
     ]
 
 
-def _gated(one: Tell, standings: dict[int, Standing], ctx: Event) -> Effect:
+def _gated(one: Tell, standings: dict[PatientId, Standing], ctx: Event) -> Effect:
     if _comes_after_death(ctx, one.patient):
         data = {"purpose": one.purpose.value, "reason": "over", "to": one.person}
         return Entry("withheld", "bot", one.message.text[:300], one.patient, data)
     standing = standings.get(one.patient) if one.patient is not None else _worst(standings)
     if standing is None:
         return Say(one.message)
-    lines = tuple(DraftLine(LineId(line.id), line.item) for line in one.lines)
-    made = gate(standing, Draft(one.purpose, PersonId(one.person), lines))
+    lines = tuple(DraftLine(line.id, line.item) for line in one.lines)
+    made = gate(standing, Draft(one.purpose, one.person, lines))
     if isinstance(made, Passed) and len(made.lines) == len(lines):
         return Say(one.message)
     reason = "held" if isinstance(made, Passed) else made.reason.value
@@ -188,7 +192,7 @@ def _gated(one: Tell, standings: dict[int, Standing], ctx: Event) -> Effect:
     return Entry("withheld", "bot", one.message.text[:300], one.patient, data)
 
 
-def _comes_after_death(ctx: Event, patient: int | None) -> bool:
+def _comes_after_death(ctx: Event, patient: PatientId | None) -> bool:
     """Whether nobody asked for it: what falls due says nothing of one that has died."""
     if not isinstance(ctx, FellDue):
         return False
@@ -196,7 +200,7 @@ def _comes_after_death(ctx: Event, patient: int | None) -> bool:
     return any(isinstance(mode, Over) and mode.reason is not End.ended for mode in modes)
 
 
-def _worst(standings: dict[int, Standing]) -> Standing | None:
+def _worst(standings: dict[PatientId, Standing]) -> Standing | None:
     """For words about no patient in particular: an emergency of any of them goes before."""
     for standing in standings.values():
         if isinstance(standing.mode, Emergency | Over):

@@ -23,6 +23,7 @@ from bot.model.effects import (
     Entry,
 )
 from bot.model.hold import FromFinding
+from bot.model.ids import PromptId, event_source
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
 from bot.plan.clock import to_utc
@@ -58,7 +59,7 @@ def on_due(ctx: FellDue) -> Effects:
         _nobody_said(ctx, out, chart, data)
         return out
     if kind == "pain":
-        _in_pain(ctx, out, chart, str(data["hold"]))
+        _in_pain(ctx, out, chart, [str(one) for one in data["holds"]])
         return out
     if ctx.standing(chart).mode == Over(End.died_told) and kind in ("silence", "end", "wound"):
         key = wound.key_of(chart.id, int(data["day"])) if kind == "wound" else f"{kind}:{chart.id}"
@@ -80,7 +81,7 @@ def on_due(ctx: FellDue) -> Effects:
     elif kind == "end":
         _end(ctx, out, chart)
     else:
-        sheet = chart.sheet(int(data["prompt"]))
+        sheet = chart.sheet(PromptId(int(data["prompt"])))
         if sheet is None:
             return out
         if kind == "prompt":
@@ -93,21 +94,22 @@ def on_due(ctx: FellDue) -> Effects:
     return out
 
 
-def _in_pain(ctx: FellDue, out: Effects, chart: Chart, hold_id: str) -> None:
-    """A hold has kept pain relief back for a whole interval: its case is today's, and the
+def _in_pain(ctx: FellDue, out: Effects, chart: Chart, ids: list[str]) -> None:
+    """Holds have kept pain relief back for a whole interval: their case is today's, and the
     household is told whom to phone if it hurts."""
-    hold = next((one for one in chart.holds if one.id == hold_id), None)
+    holds = [one for one in chart.holds if one.id in ids]
     mode = ctx.standing(chart).mode
-    if hold is None or isinstance(mode, Over | Paused):
+    if not holds or isinstance(mode, Over | Paused):
         return
     if isinstance(mode, Emergency):  # whom to phone is said already; it is looked at again
-        key = f"pain:{hold.id}"
-        out.add(Due(key, "pain", ctx.now + PAIN_AGAIN, chart.id, {"hold": hold.id}))
+        left = [one.id for one in holds]
+        again = ctx.now + PAIN_AGAIN
+        out.add(Due(f"pain:{left[0]}", "pain", again, chart.id, {"holds": left}))
         return
-    of = hold.cause.case if isinstance(hold.cause, FromFinding) else None
-    case = next((one for one in chart.cases if one.id == of), None)
-    finding = pain_finding(ctx, chart, hold, case.matter if case else "dose")
-    raise_findings(ctx, out, chart, [finding], Said("bot", "", ctx.event))
+    causes = [one.cause.case for one in holds if isinstance(one.cause, FromFinding)]
+    case = next((one for one in chart.cases if one.id in causes), None)
+    finding = pain_finding(ctx, chart, holds, case.matter if case else "dose")
+    raise_findings(ctx, out, chart, [finding], Said("bot", "", event_source(ctx.event)))
     for person in chart.people:
         if person.reachable:
             phone = emergency_phones(ctx, person.lang)
@@ -154,7 +156,7 @@ def _silence(ctx: FellDue, out: Effects, chart: Chart) -> None:
     if finding is not None and asked:
         look_again = AFTER_RAISING
         if not any(case.matter == finding.matter for case in chart.cases):
-            raise_findings(ctx, out, chart, [finding], Said("bot", "", ctx.event))
+            raise_findings(ctx, out, chart, [finding], Said("bot", "", event_source(ctx.event)))
     out.add(Due(f"silence:{chart.id}", "silence", ctx.now + look_again, chart.id))
 
 

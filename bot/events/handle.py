@@ -6,7 +6,6 @@ from bot.context.contexts import AtDesk, AtHome, FellDue
 from bot.desk.desk import on_desk
 from bot.household.owner import on_owner
 from bot.model.effects import Effects
-from bot.model.ids import MemberId, PersonId
 
 from .bind import bind
 from .due import on_due
@@ -17,10 +16,10 @@ def handle(context: AtHome | AtDesk | FellDue) -> Effects:
     match context:
         case AtHome():
             out = on_owner(context)
-            out.person = PersonId(context.person.id) if context.person else None
+            out.person = context.person.id if context.person else None
         case AtDesk():
             out = on_desk(context)
-            out.member = MemberId(context.actor.id) if context.actor else None
+            out.member = context.actor.id if context.actor else None
         case FellDue():
             out = on_due(context)
     return bind(context, out)

@@ -8,12 +8,12 @@ from bot.household import pictures
 from bot.model.chart import Picture
 from bot.model.chat import Media
 from bot.model.effects import Effects
-from bot.model.ids import EventId
+from bot.model.ids import EventId, LineId, PictureId
 
 from .bind import bind
 
 
-def fetched(ctx: FellDue, number: int, shown: Media | None = None) -> Effects:
+def fetched(ctx: FellDue, number: PictureId, shown: Media | None = None) -> Effects:
     """It has been fetched, or cannot be for now. ``shown``: the same as every app shows it."""
     out = Effects(ctx.event)
     for chart in ctx.charts:
@@ -24,7 +24,7 @@ def fetched(ctx: FellDue, number: int, shown: Media | None = None) -> Effects:
 
 
 def reviewed(
-    ctx: FellDue, line: int, media: Media, first: Picture | None, *, late: bool
+    ctx: FellDue, line: LineId, media: Media, first: Picture | None, *, late: bool
 ) -> Effects:
     """What came for a line is shown to the clinician as ``media``, beside ``first``; or
     another is asked for."""

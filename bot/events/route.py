@@ -29,7 +29,7 @@ from bot.model.action import (
 from bot.model.chart import Chart, Desk, Invitation, Member, Person, RosterLine, Written
 from bot.model.chat import Incoming
 from bot.model.conversation import Conversation
-from bot.model.ids import EventId, update_event
+from bot.model.ids import CaseId, EventId, PatientId, PromptId, SourceId, update_event
 from bot.model.topic import AboutCase, Topic, patient_of
 
 ABOUT_PATIENTS = (
@@ -62,7 +62,7 @@ class Known(Protocol):
     def invitation(self, digest: str) -> Invitation | None:
         """The one-time link with this digest."""
 
-    def written(self, source: str) -> tuple[Written, ...]:
+    def written(self, source: SourceId) -> tuple[Written, ...]:
         """What staff's message ``source`` has led to, oldest first."""
 
     def person(self, user: int) -> Person | None:
@@ -71,10 +71,10 @@ class Known(Protocol):
     def charts_of(self, person: Person) -> tuple[Chart, ...]:
         """The patients that a person takes care of, those under way first."""
 
-    def chart(self, patient: int, prompt: int | None = None) -> Chart | None:
+    def chart(self, patient: PatientId, prompt: PromptId | None = None) -> Chart | None:
         """One patient; ``prompt`` must be there even when it is long overdue."""
 
-    def patient_of(self, case: str) -> int | None:
+    def patient_of(self, case: CaseId) -> PatientId | None:
         """The patient of a case."""
 
     def roster(self, wanted: str | None = None) -> tuple[RosterLine, ...]:
@@ -93,7 +93,7 @@ class Fallen:
 
     event: EventId
     kind: str
-    patient: int | None
+    patient: PatientId | None
     data: Mapping[str, Any]
 
 
@@ -228,7 +228,7 @@ def _chart_for_desk(
 ) -> Chart | None:
     """The patient that a staff event is about: by what the changed message led to, its
     button, the message that it answers, or the name behind a command."""
-    patient: int | None = None
+    patient: PatientId | None = None
     if written:
         patient = written[-1].patient
     elif talk.incoming.kind == "button":

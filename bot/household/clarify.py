@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -11,8 +12,9 @@ from bot.context.contexts import AtHome, Context
 from bot.context.phones import both_phones, what_happens_now, whom_to_phone
 from bot.dosing.dosing import TOO_MUCH, unsure_finding
 from bot.household.sheet import sheet_buttons
-from bot.model.action import AskAbout, Seen
+from bot.model.action import AskAbout, AskDose, Seen, SeenDose, TapAll
 from bot.model.chart import Chart, Person
+from bot.model.chat import Button
 from bot.model.conversation import SameDose, Unclear, WhichPatient
 from bot.model.effects import Ask, CancelDue, Due, Effects, Entry, Rows, Settle
 from bot.model.ids import is_tap
@@ -69,7 +71,7 @@ def key_of(chat: int) -> str:
 
 def ask_once(
     ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool = False,
-    bare: bool = False,
+    done: bool = False,
 ) -> None:  # fmt: skip
     """Ask what was meant, with buttons that fit; staff get it if no answer comes."""
     phone = whom_to_phone(ctx, person.lang)
@@ -78,7 +80,7 @@ def ask_once(
         person,
         Purpose.question,
         ctx.words.say(key, person.lang, phone=phone),
-        buttons=_buttons(ctx, chart, person, bare=bare),
+        buttons=_buttons(ctx, chart, person, done=done),
         topic=AboutUnclear(chart.id),
         patient=chart.id,
     )
@@ -96,15 +98,16 @@ def waits(question: Unclear | SameDose | WhichPatient, chat: int, until: datetim
     return Due(question.key, "unclear", until, question.patient, data)
 
 
-def _buttons(ctx: AtHome, chart: Chart, person: Person, *, bare: bool) -> Rows:
+def _buttons(ctx: AtHome, chart: Chart, person: Person, *, done: bool) -> Rows:
     """What was asked just now, if anything; then the topics; then the clinic. A dose keeps
-    its buttons on its own prompt alone, where they go when it may not be given; a bare "yes"
+    its buttons on its own prompt alone, where they go when it may not be given; a "done"
     to several lines gets the one tap for all of them."""
     words, lang = ctx.words, person.lang
     rows: list[Any] = []
     asked = chart.asked(ctx.now)
-    if asked and bare and len(asked[0].open) > 1:
-        rows += sheet_buttons(ctx, person.chat, chart, asked[0], lang)[:1]
+    if asked and done and len(asked[0].open) > 1:
+        top = sheet_buttons(ctx, person.chat, chart, asked[0], lang)[:1]
+        rows += [row for row in top if row[0].data.startswith(f"{TapAll.code}.")]
     elif asked and len(asked[0].open) == 1 and asked[0].open[0].item.kind != "dose":
         rows += sheet_buttons(ctx, person.chat, chart, asked[0], lang)
     topics = [
@@ -166,7 +169,19 @@ def hand_over(
 
 
 def offer_values(ctx: AtHome, out: Effects, chart: Chart, person: Person, topic: str) -> None:
-    """The topic was tapped: offer what may be seen of it, in plain words."""
+    """The topic was tapped: offer what may be seen of it, in plain words; of a dose first
+    which medicine it was, where there are several."""
+    medicines = chart.plan.medicines
+    if topic == "dose" and medicines:
+        if len(medicines) == 1:
+            offer_of_dose(ctx, out, chart, person, 0)
+            return
+        made = [
+            ctx.button(person.chat, one.name, AskDose(place, chart.id))
+            for place, one in enumerate(medicines)
+        ]
+        _offer(ctx, out, chart, person, "ask_which_medicine", made)
+        return
     made = [
         ctx.button(
             person.chat,
@@ -174,14 +189,40 @@ def offer_values(ctx: AtHome, out: Effects, chart: Chart, person: Person, topic:
             Seen(chart.id, about, value),
         )
         for about, value in OFFERED[topic]
+        if about != "dose"
     ]
+    _offer(ctx, out, chart, person, "describe", made)
+
+
+def offer_of_dose(ctx: AtHome, out: Effects, chart: Chart, person: Person, place: int) -> bool:
+    """What may have become of a dose of this medicine. False when there is none."""
+    medicines = chart.plan.medicines
+    if not 0 <= place < len(medicines):
+        return False
+    made = [
+        ctx.button(
+            person.chat,
+            ctx.words.observation(
+                Observation(about, value, med=medicines[place].name), person.lang
+            ),
+            SeenDose(place, value, chart.id),
+        )
+        for about, value in OFFERED["dose"]
+    ]
+    _offer(ctx, out, chart, person, "describe", made)
+    return True
+
+
+def _offer(
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, key: str, made: Sequence[Button]
+) -> None:
     clinic = ctx.words.say("ask_about_clinic", person.lang)
     rows = [(one,) for one in made]
     rows.append((ctx.button(person.chat, clinic, AskAbout("clinic", chart.id)),))
     out.tell(
         person,
         Purpose.question,
-        ctx.words.say("describe", person.lang),
+        ctx.words.say(key, person.lang),
         buttons=tuple(rows),
         topic=AboutUnclear(chart.id),
         patient=chart.id,

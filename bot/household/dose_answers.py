@@ -10,7 +10,7 @@ from bot.context.phones import emergency_phones
 from bot.context.words import when
 from bot.dosing.order import Doses, doses_of
 from bot.dosing.showable import asked_when
-from bot.model.chart import Chart
+from bot.model.chart import Chart, Sheet
 from bot.model.observation import Observation
 from bot.model.reading import Reading
 from bot.model.text import Lang
@@ -25,6 +25,11 @@ _WHEN = re.compile(
     r"\b(when|next|what time|already|yet|cu[aá]ndo|a qu[eé] hora|toca|pr[oó]xim[ao]|ya"
     r"|did (you|anyone|anybody|someone|he|she)|has (he|she|anyone|anybody) (had|given)"
     r"|(was|were) .{0,40}\bgiven|le (dio|dieron|diste)|se (le )?(dio|dieron)|tom[oó])\b",
+    re.IGNORECASE,
+)
+_NOT_YET = re.compile(
+    r"\b(not|n[o\u2019']?t|havent|hasnt|didnt) .{0,40}\byet\b|\bnot yet\b"
+    r"|\b(todav[ií]a|a[uú]n) no\b|\bno .{0,40}\b(todav[ií]a|a[uú]n)\b",
     re.IGNORECASE,
 )
 _ALL_A_QUESTION = re.compile(r"^\s*¿[^?¿]*\?\W*$")
@@ -46,6 +51,17 @@ def asked_not_told(chart: Chart, text: str, reading: Reading) -> Reading:
     if not any(one.value == "question" for one in left):
         left.append(Observation("request", "question"))
     return replace(reading, observations=tuple(left), questions=("dose",))
+
+
+def still_to_give(sheet: Sheet | None, text: str, reading: Reading) -> Reading:
+    """ "Not yet" to doses that wait is no missed one: they are asked for again later."""
+    waits = {line.item.med for line in sheet.open if line.item.kind == "dose"} if sheet else set()
+    told = reading.observations
+    if not waits or not _NOT_YET.search(text):
+        return reading
+    if any((x.about, x.value) != ("dose", "missed") or x.med not in (None, *waits) for x in told):
+        return reading
+    return replace(reading, observations=(Observation("request", "snooze"),) if told else ())
 
 
 def about_doses(ctx: Context, chart: Chart, text: str, lang: Lang) -> list[str]:

@@ -12,6 +12,7 @@ from bot.household.reading_context import context_for, wall_time
 from bot.model.action import WhenGiven
 from bot.model.chart import Chart, LateTap, Line, Person, Sheet
 from bot.model.effects import CancelDue, Due, Effects, Entry, Heard
+from bot.model.ids import LineId, PromptId, SourceId
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPrompt
@@ -50,12 +51,12 @@ def is_late(ctx: Context, sheet: Sheet, line: Line) -> bool:
     return line.item.kind == "dose" and ctx.now - sheet.due_at > LATE
 
 
-def key_of(sheet: int, ids: str, chat: int) -> str:
+def key_of(sheet: PromptId, ids: str, chat: int) -> str:
     """The key of what falls due when nobody answers."""
     return f"{KIND}:{sheet}:{ids}:{chat}"
 
 
-def _ids(lines: tuple[int, ...]) -> str:
+def _ids(lines: tuple[LineId, ...]) -> str:
     return "-".join(str(line) for line in lines)
 
 
@@ -70,7 +71,7 @@ def _slot_label(ctx: Context, chart: Chart, sheet: Sheet, lang: Lang) -> str:
 
 def ask_when(
     ctx: Context, out: Effects, chart: Chart, person: Person, sheet: Sheet, lines: list[Line],
-    source: str,
+    source: SourceId,
 ) -> None:  # fmt: skip
     """Ask, and keep the tap: it counts as given then if no answer comes. Everybody's copy
     of the prompt shows meanwhile that it was tapped."""

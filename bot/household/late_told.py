@@ -14,6 +14,7 @@ from bot.household.twice import ask_same
 from bot.model.chart import Chart, LateTap, Line, Person, Sheet
 from bot.model.chat import Incoming
 from bot.model.effects import CancelDue, Effects, Entry, Heard
+from bot.model.ids import PersonId, PromptId, SourceId, tap_source
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
@@ -22,7 +23,13 @@ from bot.standing.standing import Over
 
 
 def tap_when(
-    ctx: AtHome, out: Effects, event: Incoming, person: Person, sheet_id: int, ids: str, how: str
+    ctx: AtHome,
+    out: Effects,
+    event: Incoming,
+    person: Person,
+    sheet_id: PromptId,
+    ids: str,
+    how: str,
 ) -> bool:
     """It was told when a dose was given: about its hour (``s``), just now (``n``), or that
     the tap was a mistake (``x``)."""
@@ -36,7 +43,7 @@ def tap_when(
         if chart.over:
             text = ctx.words.say("tap_over", person.lang)
         else:
-            source = f"tap:{event.update}"
+            source = tap_source(event.update)
             text = _told_when(ctx, out, chart, person, sheet, lines, how, source)
         out.edit(event.chat, "", text, (), patient=chart.id, message=event.message)
         return True
@@ -45,7 +52,7 @@ def tap_when(
 
 def _told_when(
     ctx: AtHome, out: Effects, chart: Chart, person: Person, sheet: Sheet, lines: list[Line],
-    how: str, source: str,
+    how: str, source: SourceId,
 ) -> str:  # fmt: skip
     """Note it. The words that take the place of the question: never "noted" for what
     somebody else had noted otherwise."""
@@ -90,7 +97,7 @@ def given_words(ctx: Context, chart: Chart, lines: list[Line], at: datetime, lan
 
 
 def told_when(
-    ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str, source: str
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str, source: SourceId
 ) -> bool:
     """Words that answer when a dose tapped late was given. False when they are no such."""
     tap = late.waiting(chart, person.chat, ctx.now)
@@ -102,7 +109,13 @@ def told_when(
 
 
 def told_when_anew(
-    ctx: AtHome, out: Effects, left: Chart, chart: Chart, person: Person, text: str, source: str
+    ctx: AtHome,
+    out: Effects,
+    left: Chart,
+    chart: Chart,
+    person: Person,
+    text: str,
+    source: SourceId,
 ) -> bool:
     """An edited answer to that question: ``chart`` as it was, ``left`` without the answer."""
     old = [line.id for line in chart.lines() if line.source == source and line.item.kind == "dose"]
@@ -115,7 +128,7 @@ def told_when_anew(
 
 def _in_words(
     ctx: AtHome, out: Effects, chart: Chart, person: Person, sheet: Sheet, lines: list[Line],
-    text: str, source: str, tap: LateTap | None,
+    text: str, source: SourceId, tap: LateTap | None,
 ) -> bool:  # fmt: skip
     meds = {line.item.med or "" for line in lines}
     told = late.time_told(chart, person, text, sheet.due_at, meds, ctx.now)
@@ -146,7 +159,7 @@ def _in_words(
 def when_not_told(ctx: Context, out: Effects, chart: Chart, data: dict[str, Any]) -> None:
     """Nobody said when: given when it was tapped, the latest that it can have been. This
     holds even for who has left since; after the end of the course nobody is told."""
-    sheet = chart.sheet(int(data["prompt"]))
+    sheet = chart.sheet(PromptId(int(data["prompt"])))
     if sheet is None:
         return
     tapped = datetime.fromisoformat(data["tapped"])
@@ -156,7 +169,7 @@ def when_not_told(ctx: Context, out: Effects, chart: Chart, data: dict[str, Any]
     if not answers:
         return
     person = next((one for one in chart.people if one.chat == data["chat"]), None)
-    by = person or Person(0, 0, data["chat"], "–", chart.plan.language, reachable=False)
+    by = person or Person(PersonId(0), 0, data["chat"], "–", chart.plan.language, reachable=False)
     silent = person is None or isinstance(ctx.standing(chart).mode, Over)
     answer(ctx, out, data["source"], by, chart, answers, at=tapped, silent=silent)
     if silent:

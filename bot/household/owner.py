@@ -8,8 +8,9 @@ from bot.context.contexts import AtHome
 from bot.context.phones import both_phones
 from bot.household import clarify, emergency, pictures, resumed, twice, wishes, wound
 from bot.household import people as household
+from bot.household.dose_told import tap_dose
 from bot.household.late_told import tap_when, told_when_anew
-from bot.household.reply import cannot_be_read, reply
+from bot.household.reply import OwnWords, cannot_be_read, reply
 from bot.household.spoken import spoken
 from bot.household.tap import tap_all, tap_line, tap_undo, tap_value
 from bot.household.undo import retract, without
@@ -17,6 +18,7 @@ from bot.household.which import ask_which, changed_while_waiting, told_which, wh
 from bot.model.action import (
     Action,
     AskAbout,
+    AskDose,
     DoseAgain,
     Healed,
     LastInHospital,
@@ -24,6 +26,7 @@ from bot.model.action import (
     OnTheWay,
     OwnHours,
     Seen,
+    SeenDose,
     Speak,
     TakeBack,
     TapAll,
@@ -36,6 +39,7 @@ from bot.model.chart import Chart, Person
 from bot.model.chat import Incoming
 from bot.model.conversation import Unclear
 from bot.model.effects import Effects, Entry, Heard, Reachable
+from bot.model.ids import message_source
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 
@@ -113,7 +117,7 @@ def _reachable(ctx: AtHome, out: Effects, event: Incoming) -> None:
 def _message(ctx: AtHome, out: Effects, event: Incoming, person: Person) -> None:
     command = wishes.command_of(event.text) if not event.media else None
     chart = which(ctx, event)
-    source = f"message:{event.chat}:{event.message}"
+    source = message_source(event.chat, event.message)
     if chart is None:
         ask_which(ctx, out, event, person, source)
     elif event.text.startswith("/zone"):
@@ -167,7 +171,16 @@ def _act(ctx: AtHome, out: Effects, event: Incoming, person: Person, action: Act
         case LastInHospital(place=place, hours=hours, patient=patient):
             found = ctx.chart(patient)
             return found is not None and resumed.tapped(ctx, out, found, person, place, hours)
-        case Seen() | Healed() | Wish() | OwnHours() | Leaving() | AskAbout():
+        case (
+            Seen()
+            | SeenDose()
+            | AskDose()
+            | Healed()
+            | Wish()
+            | OwnHours()
+            | Leaving()
+            | AskAbout()
+        ):
             chart = ctx.chart(action.patient)
             return chart is not None and _about(ctx, out, event, chart, person, action)
         case _:
@@ -180,10 +193,18 @@ def _about(
     event: Incoming,
     chart: Chart,
     person: Person,
-    action: Seen | Healed | Wish | OwnHours | Leaving | AskAbout,
+    action: Seen | SeenDose | AskDose | Healed | Wish | OwnHours | Leaving | AskAbout,
 ) -> bool:
     """What is asked or told about one patient by button."""
     match action:
+        case Seen(about="dose"):  # of a message sent before each medicine had its button
+            out.answer(event.callback)
+            clarify.offer_values(ctx, out, chart, person, "dose")
+        case SeenDose(place=place, value=value):
+            return tap_dose(ctx, out, event, person, chart, place, value)
+        case AskDose(place=place):
+            out.answer(event.callback)
+            return clarify.offer_of_dose(ctx, out, chart, person, place)
         case Seen(about=about, value=value):
             return tap_value(ctx, out, event, person, chart, about, value)
         case Healed(day=day, what=what):
@@ -216,7 +237,7 @@ def _about(
 
 def _edited(ctx: AtHome, out: Effects, event: Incoming, person: Person) -> None:
     """An edited message corrects: the old reading no longer counts, the new one does."""
-    source = f"message:{event.chat}:{event.message}"
+    source = message_source(event.chat, event.message)
     for chart in ctx.charts:
         if any(found == source for found, _ in chart.sources.values()) or any(
             line.source == source for line in chart.lines()
@@ -226,10 +247,8 @@ def _edited(ctx: AtHome, out: Effects, event: Incoming, person: Person) -> None:
             left = without(ctx, chart, source)
             if told_when_anew(ctx, out, left, chart, person, event.text, source):
                 return
-            reply(
-                ctx, out, event, left, person, event.text, source,
-                without=source, first_at=min(told, default=None),
-            )  # fmt: skip
+            words = OwnWords(event.text, source, without=source, first_at=min(told, default=None))
+            reply(ctx, out, left, person, words)
             return
     if changed_while_waiting(ctx, out, event, person, source):
         return

@@ -11,7 +11,7 @@ from bot.cases.noting import advice_for
 from bot.context.contexts import AtHome, Context
 from bot.context.phones import whom_to_phone
 from bot.household import clarify
-from bot.household.reply import reply
+from bot.household.reply import OwnWords, reply
 from bot.model.chart import FILMS, Chart, Line, Person, Picture
 from bot.model.chat import Incoming, Media
 from bot.model.conversation import Describe, Unclear, WhichPatient
@@ -26,6 +26,7 @@ from bot.model.effects import (
     RetakeAsked,
     Settle,
 )
+from bot.model.ids import CaseId, LineId, SourceId, picture_source
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutCase, AboutPatient
 from bot.triage import handed_over
@@ -44,7 +45,7 @@ PICTURES = ("jpg", "png", "webp", "heic", "avif")
 
 
 def got(
-    ctx: AtHome, out: Effects, event: Incoming, chart: Chart, person: Person, source: str
+    ctx: AtHome, out: Effects, event: Incoming, chart: Chart, person: Person, source: SourceId
 ) -> None:
     """A picture, film or file: into the log, to staff, its words read like any."""
     out.add(Heard(chart.id))
@@ -65,10 +66,8 @@ def got(
     if caption:
         shown = f"{caption} {ctx.words.say('with_picture', ctx.clinic.language)}"
         about = asked.item.asks if asked else ""
-        reply(
-            ctx, out, event, chart, person, caption, source,
-            shown=shown, about=about, looked_at=looked_at,
-        )  # fmt: skip
+        words = OwnWords(caption, source, shown=shown, about=about, looked_at=looked_at)
+        reply(ctx, out, chart, person, words)
     elif any(media.kind not in SEEN for media in event.media):
         _heard_only(ctx, out, chart, person, source)
     elif described:
@@ -106,7 +105,7 @@ def _asked_for(ctx: AtHome, chart: Chart, media: Media) -> Line | None:
     return None
 
 
-def _wanted_again(chart: Chart, media: Media) -> int | None:
+def _wanted_again(chart: Chart, media: Media) -> LineId | None:
     """The line for which the clinician asked for another picture or film."""
     for review in reversed(chart.reviews):
         if review.body.get("more") and review.body["film"] is (media.kind in FILMS):
@@ -131,7 +130,7 @@ def _thank(
     )
 
 
-def _heard_only(ctx: AtHome, out: Effects, chart: Chart, person: Person, source: str) -> None:
+def _heard_only(ctx: AtHome, out: Effects, chart: Chart, person: Person, source: SourceId) -> None:
     """A voice message cannot be read, and may be urgent: as with words not understood."""
     said = Said(person.name, ctx.words.say("voice_message", ctx.clinic.language), source)
     before = ctx.conversation.find(Unclear)
@@ -142,7 +141,7 @@ def _heard_only(ctx: AtHome, out: Effects, chart: Chart, person: Person, source:
     clarify.hand_over(ctx, out, chart, replace(before, text=both, source=source), person.chat)
 
 
-def _described(ctx: AtHome, out: Effects, chart: Chart, person: Person, source: str) -> None:
+def _described(ctx: AtHome, out: Effects, chart: Chart, person: Person, source: SourceId) -> None:
     """A picture instead of words, after "something else": only a person can tell what it
     shows, so it is a case."""
     text = ctx.words.say("picture_instead", ctx.clinic.language)
@@ -156,7 +155,7 @@ def _described(ctx: AtHome, out: Effects, chart: Chart, person: Person, source: 
         out.add(Settle(person.chat, asked.key))
 
 
-def _case_of(out: Effects, source: str) -> str | None:
+def _case_of(out: Effects, source: SourceId) -> CaseId | None:
     """The case that this message has opened or joined."""
     for change in out.all:
         if isinstance(change, CaseChange) and change.body["entries"][-1]["source"] == source:
@@ -171,7 +170,7 @@ def _show_staff(
     person: Person,
     media: Media,
     caption: str,
-    case: str | None,
+    case: CaseId | None,
 ) -> None:
     """To the clinic's chat as it came: under the case, when it made one."""
     lang = ctx.clinic.language
@@ -226,11 +225,11 @@ def _show_copy(ctx: Context, out: Effects, chart: Chart, picture: Picture, shown
             out.say(desk.chat, text, media=shown, patient=chart.id, topic=topic, quiet=True)
 
 
-def _look_at(chart: Chart, line: int, at: datetime, *, late: bool = False) -> Due:
+def _look_at(chart: Chart, line: LineId, at: datetime, *, late: bool = False) -> Due:
     return Due(f"review:{line}", "review", at, chart.id, {"line": line, "late": late})
 
 
-def unseen(chart: Chart, line: int) -> list[Picture]:
+def unseen(chart: Chart, line: LineId) -> list[Picture]:
     """What came for a line and was not shown to the clinician yet, oldest first; nothing
     while one of them is still on its way."""
     shown = {one for review in chart.reviews for one in review.body["pictures"]}
@@ -240,13 +239,13 @@ def unseen(chart: Chart, line: int) -> list[Picture]:
     return new
 
 
-def retake_due(chart: Chart, line: int, new: Sequence[Picture], *, late: bool) -> bool:
+def retake_due(chart: Chart, line: LineId, new: Sequence[Picture], *, late: bool) -> bool:
     """Whether to ask for a better one: none is good, and it was not asked before."""
     asked = any(one.retake for one in chart.pictures if one.line == line)
     return not late and not asked and not any(one.good for one in new)
 
 
-def ask_retake(ctx: Context, out: Effects, chart: Chart, line: int, picture: Picture) -> None:
+def ask_retake(ctx: Context, out: Effects, chart: Chart, line: LineId, picture: Picture) -> None:
     """Kindly, once, and how. The line stays open; the clinician sees the first all the same
     if no better one comes."""
     out.add(
@@ -274,7 +273,7 @@ def _say_how(ctx: Context, out: Effects, chart: Chart, picture: Picture) -> None
 
 
 def answered(
-    ctx: Context, out: Effects, chart: Chart, line: int, new: Sequence[Picture], *, late: bool
+    ctx: Context, out: Effects, chart: Chart, line: LineId, new: Sequence[Picture], *, late: bool
 ) -> None:
     """The line is done, and whoever sent it is thanked once."""
     picture = new[-1]
@@ -282,7 +281,7 @@ def answered(
     for sheet in chart.sheets:
         marks = [
             Mark(one.id, "answered", None, person.name if person else None, ctx.now,
-                 f"picture:{picture.id}")
+                 picture_source(picture.id))
             for one in sheet.lines
             if one.id == line and one.state in ("open", "unanswered")
         ]  # fmt: skip

@@ -18,16 +18,19 @@ from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.effects import Due, Effects, Entry, Mark, MoveLine, PromptSent, Reminded, Retext
 from bot.model.evolve import evolve
 from bot.model.finding import Finding
+from bot.model.ids import event_source
 from bot.model.purpose import Purpose
 from bot.model.text import Text
 from bot.model.topic import AboutPatient
 from bot.plan.doses import AskStaff, DueAt, TooEarly, Yes
 from bot.plan.walks import walk_days, walk_text
 
-from .sheet import show, to_do
+from .sheet import remind_key, reminder_key, show, to_do
 
 STALE = timedelta(hours=6)
 """Anything but a dose that could not be sent for so long is not sent any more."""
+NEWER = timedelta(minutes=1)
+"""Reminders of one minute are one: none of them is older than another."""
 
 
 def prompt(ctx: Context, out: Effects, chart: Chart, sheet: Sheet) -> None:
@@ -89,12 +92,14 @@ def prompt(ctx: Context, out: Effects, chart: Chart, sheet: Sheet) -> None:
         remind_at = ctx.now + timedelta(minutes=clinic.remind_after_minutes)
         over_at = ctx.now + timedelta(minutes=clinic.unanswered_after_minutes)
         data = {"prompt": sheet.id}
-        out.add(
-            Due(f"remind:{sheet.id}", "remind", remind_at, chart.id, data),
-            Due(f"unanswered:{sheet.id}", "unanswered", over_at, chart.id, data),
-        )
+        for person in chart.people:  # each their own, which a later that they say replaces
+            theirs_too = {**data, "chat": person.chat}
+            key = remind_key(sheet, person)
+            out.add(Due(key, "remind", remind_at, chart.id, theirs_too))
+        out.add(Due(f"unanswered:{sheet.id}", "unanswered", over_at, chart.id, data))
     if findings:
-        take_note(ctx, out, chart, [], Said("bot", "", ctx.event), person=None, more=findings)
+        said = Said("bot", "", event_source(ctx.event))
+        take_note(ctx, out, chart, [], said, person=None, more=findings)
 
 
 def _told_as_held(
@@ -277,6 +282,11 @@ def remind(
     for person in chart.people:
         if person.reachable and only in (None, person.chat):
             show(ctx, out, chart, sheet, person, remind=True)
+        elif sheet.reminded is not None and sheet.reminded <= ctx.now - NEWER:
+            # Only the newest reminder is kept up to date.
+            old = reminder_key(sheet, person.chat, sheet.reminded)
+            said = ctx.words.say("reminder", person.lang, name=chart.name)
+            out.edit(person.chat, old, said, patient=chart.id)
     out.add(Reminded(sheet.id))
 
 

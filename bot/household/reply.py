@@ -4,23 +4,15 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 from datetime import datetime
 
 from bot.cases.cases import Said, raise_findings
 from bot.cases.noting import advice_for, take_note
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones, what_happens_now
-from bot.dosing.dosing import (
-    after_given,
-    after_unplanned,
-    given_again,
-    line_behind,
-    line_for,
-    next_words,
-    served,
-)
-from bot.household import clarify, talking, twice
+from bot.dosing.dosing import given_again
+from bot.household import clarify, talking
 from bot.household.asked import (
     ANSWERS,
     asked_sheet,
@@ -29,17 +21,19 @@ from bot.household.asked import (
     understand,
     waiting_doses,
 )
-from bot.household.dose_answers import asked_not_told
+from bot.household.bare_answers import bare_answers, says_done
+from bot.household.dose_answers import asked_not_told, still_to_give
+from bot.household.dose_told import Follows, at_its_hour, by_medicine, dose_told, hour_told
 from bot.household.emergency import emergency_buttons
 from bot.household.expected import answer_question
-from bot.household.reading_context import wall_time
+from bot.household.reading_context import context_for
 from bot.household.snooze import snooze, snoozed_until
 from bot.model.action import Leaving
 from bot.model.chart import Chart, Line, Person, Sheet
-from bot.model.chat import Incoming
 from bot.model.conversation import Unclear
 from bot.model.effects import CaseChange, Effects, Entry, Heard, Mark, Settle
 from bot.model.finding import Finding
+from bot.model.ids import NO_SOURCE, SourceId
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.reading import Reading
@@ -47,11 +41,6 @@ from bot.model.topic import AboutPatient
 from bot.model.urgency import Urgency
 from bot.standing.standing import End, Over
 from bot.triage import handed_over
-
-_EARLIER = re.compile(
-    r"\b(morning|last night|yesterday|earlier|ma[nñ]ana|anoche|ayer|temprano)\b", re.IGNORECASE
-)
-"""Words by which a dose with no clock time was given when it was due, not just now."""
 
 _BARE_TIME = re.compile(
     r"^\W*(this|last|in the|esta|por la|en la)\s+"
@@ -61,55 +50,60 @@ _BARE_TIME = re.compile(
 """Read as a greeting ("this morning"), but it says when something was."""
 
 
-def reply(
-    ctx: AtHome,
-    out: Effects,
-    event: Incoming,
-    chart: Chart,
-    person: Person,
-    text: str,
-    source: str,
-    *,
-    without: str = "",
-    shown: str = "",
-    about: str = "",
-    looked_at: bool = False,
-    of_the_past: bool = False,
-    first_at: datetime | None = None,
-) -> None:
-    """Read ``text`` in the light of what was asked, and do what follows.
+@dataclass(frozen=True, slots=True)
+class OwnWords:
+    """Somebody's own words, and what is known of how they came.
 
-    ``without`` names the source that this message corrects; ``shown`` is what staff see in
-    place of the words alone; ``about`` what was asked, where it is known (a picture);
+    ``without`` names the source that they correct; ``shown`` is what staff see in place of
+    the words alone; ``about`` what was asked, where it is known (a picture);
     ``looked_at``: a clinician is shown them in any case, so they need not be understood;
     ``of_the_past``: a medicine in them that is not of the plan is no dose of today;
     ``first_at`` when an edited message was first sent: a dose in it was given then.
     """
-    moment = first_at or ctx.now
+
+    text: str
+    source: SourceId
+    without: SourceId = NO_SOURCE
+    shown: str = ""
+    about: str = ""
+    looked_at: bool = False
+    of_the_past: bool = False
+    first_at: datetime | None = None
+
+
+def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWords) -> None:
+    """Read the words in the light of what was asked, and do what follows."""
+    text, source = words.text, words.source
+    moment = words.first_at or ctx.now
     sheet = asked_sheet(ctx, chart)
-    asked = about or asked_topic(ctx, sheet)
+    asked = words.about or asked_topic(ctx, sheet)
     understood = understand(ctx, chart, person, text, sheet, asked, moment)
-    reading, bare = understood.reading, understood.bare
-    if of_the_past:
+    reading, done = understood.reading, False
+    if understood.bare and sheet:
+        context = context_for(chart, asked, person, moment)
+        done = says_done(sheet, bare_answers(text, sheet, context))
+    if words.of_the_past:
         reading = replace(reading, observations=_of_now(chart, reading.observations))
     reading = asked_not_told(chart, text, reading)
+    if not words.without:
+        reading = still_to_give(sheet, text, reading)
     named = tuple(one for one in reading.observations if not _of_none(chart, sheet, one, moment))
     if len(named) < len(reading.observations):
         reading = replace(reading, observations=named, understood=False)
-    said = Said(person.name, shown or text, source, topics=reading.questions)
+    said = Said(person.name, words.shown or text, source, topics=reading.questions)
     out.add(Heard(chart.id))
     out.add(Entry("said", person.name, text, chart.id, {"source": source, "asked": asked}))
     in_hand = talking.case_in_hand(ctx, chart) is not None
     # Staff read these words as they are; what they do not need to act on is a mere thank-you.
     thanked = in_hand and talking.is_thanks(text) and not reading.observations
-    if reading.understood or looked_at or thanked:
+    if reading.understood or words.looked_at or thanked:
         talking.copy_to_case(ctx, out, chart, person, text)
     if (described := describing(ctx, sheet)) is not None:
         out.add(Settle(person.chat, described.key))
     thanks = reading.greeting and reading.understood and not reading.observations
     if thanks and _BARE_TIME.match(text):
         thanks, reading = False, replace(reading, understood=False, greeting=False)
-    if (thanks or thanked) and chart.state == "active":
+    if (thanks or thanked) and chart.state == "active" and not chart.said_dead:
         out.tell(person, Purpose.answer, ctx.words.say("thanks", person.lang), patient=chart.id)
         return
     follows = Follows(source, text, moment)
@@ -117,16 +111,18 @@ def reply(
     observations, tell, more = follows.observations, follows.tell, follows.more
     out.add(*follows.marks)
     findings = take_note(
-        ctx, out, chart, observations, said, person=person, more=more, without=without
+        ctx, out, chart, observations, said, person=person, more=more, without=words.without
     )
-    _answer(ctx, out, chart, person, reading, text, observations, findings, tell, bool(without))
+    _answer(
+        ctx, out, chart, person, reading, text, observations, findings, tell, bool(words.without)
+    )
     _requests(ctx, out, chart, person, observations)
     if reading.understood:
         clarify.settle(ctx, out, person.chat)
-    elif looked_at:
+    elif words.looked_at:
         out.add(Entry("unclear", "bot", text, chart.id, {"source": source}))
     else:
-        _not_understood(ctx, out, chart, person, said, rest=bool(observations), bare=bare)
+        _not_understood(ctx, out, chart, person, said, rest=bool(observations), done=done)
 
 
 def _of_none(chart: Chart, sheet: Sheet | None, seen: Observation, moment: datetime) -> bool:
@@ -136,30 +132,12 @@ def _of_none(chart: Chart, sheet: Sheet | None, seen: Observation, moment: datet
     waiting = waiting_doses(chart, sheet, moment)
     if seen.count and 1 <= seen.count < len(waiting):
         return True  # "gave two of them": which?
-    return all(one.med is None for one in _by_medicine(chart, waiting, seen, moment))
+    return all(one.med is None for one in by_medicine(chart, waiting, seen, moment))
 
 
 def _of_now(chart: Chart, seen: Sequence[Observation]) -> tuple[Observation, ...]:
     plans = {medicine.name for medicine in chart.plan.medicines}
     return tuple(one for one in seen if one.about != "dose" or one.med in plans)
-
-
-@dataclass(slots=True)
-class Follows:
-    """What follows from the words ``text`` of ``source``, told of ``moment``."""
-
-    source: str
-    text: str
-    moment: datetime
-    observations: list[Observation] = field(default_factory=list)
-    marks: list[Mark] = field(default_factory=list)
-    tell: list[str] = field(default_factory=list)
-    more: list[Finding] = field(default_factory=list)
-
-    def mark(self, line: Line, choice: str, person: Person, at: datetime) -> None:
-        """The words answer this line."""
-        one = Mark(line.id, "answered", choice, person.name, at, self.source, person.id)
-        self.marks.append(one)
 
 
 def _doses_and_sessions(
@@ -181,9 +159,10 @@ def _doses_and_sessions(
             if line is not None:
                 follows.mark(line, f"@{seen.about}.{seen.value}", person, ctx.now)
             continue
-        for dose in _by_medicine(chart, doses, seen, follows.moment):
+        seen = at_its_hour(chart, seen, follows.moment)
+        for dose in by_medicine(chart, doses, seen, follows.moment):
             one = given_again(chart, dose, follows.text, follows.moment)
-            if _dose(ctx, out, chart, person, one, follows):
+            if dose_told(ctx, out, chart, person, one, follows):
                 follows.observations.append(one)
 
 
@@ -195,73 +174,6 @@ def _line_answered(lines: Sequence[Line], seen: Observation, marks: Sequence[Mar
         if seen.about in ANSWERS.get(line.item.asks, (line.item.asks,)):
             return line
     return None
-
-
-def _by_medicine(
-    chart: Chart, lines: Sequence[Line], seen: Observation, moment: datetime
-) -> list[Observation]:
-    """A dose with no name is every dose that waits; with a name, as the plan writes it."""
-    if seen.med is not None:
-        for medicine in chart.plan.medicines:
-            if medicine.name.casefold() == seen.med.casefold():
-                return [replace(seen, med=medicine.name)]
-        return [seen]
-    waiting = [line.item.med for line in lines if line.item.med]
-    if not waiting and len(chart.plan.medicines) == 1:
-        waiting = [chart.plan.medicines[0].name]
-    if not waiting and seen.value == "given":
-        # "I gave her the pills" when all are noted: the same ones, or once more? Asked.
-        waiting = [
-            medicine.name
-            for medicine in chart.plan.medicines
-            if (line := line_for(chart, medicine.name, moment)) and line.choice == "given"
-        ]
-    names = list(dict.fromkeys(waiting))
-    if seen.value == "given" and seen.count == len(names) > 1:
-        seen = replace(seen, count=None)  # "all three": one of each
-    return [replace(seen, med=med) for med in names] or [seen]
-
-
-def _dose(
-    ctx: AtHome, out: Effects, chart: Chart, person: Person, seen: Observation, follows: Follows
-) -> bool:
-    """One dose in words. False when it may be the same dose that someone else noted:
-    then it is asked about, and nothing is kept yet."""
-    moment, lang = follows.moment, person.lang
-    at = wall_time(chart, moment, seen.at)
-    line: Line | None = None
-    if seen.med and seen.value in ("missed", "refused", "vomited_up"):
-        line = line_behind(chart, seen.med, moment)
-    elif seen.med:
-        behind = line_behind(chart, seen.med, moment) if seen.at is None else None
-        waits = behind is not None and behind.state in ("open", "unanswered")
-        line = behind if waits else line_for(chart, seen.med, at)
-        if waits and _EARLIER.search(follows.text) and behind and behind.item.slot_at:
-            at = min(behind.item.slot_at, moment)  # "this morning": about when it was due
-        if waits and line is not None and seen.value == "given":
-            line = served(chart, line, at)
-    if seen.value == "doubled":
-        return True  # the medicine is held by the rule of a dose given twice
-    if line is None:
-        if seen.value == "given":
-            words, findings = after_unplanned(ctx, chart, seen.med, at, lang)
-            follows.tell += words
-            follows.more += findings
-        return True
-    if seen.value == "given":
-        if line.state == "answered" and line.choice == "given":
-            twice.ask_same(ctx, out, chart, person, line, at)
-            return False
-        follows.mark(line, "given", person, at)
-        words, findings = after_given(ctx, out, chart, line, at, lang)
-        follows.tell += words
-        follows.more += findings
-    elif seen.value in ("missed", "refused"):
-        if line.state != "answered":
-            follows.mark(line, seen.value, person, at)
-        following = next_words(ctx, chart, line, lang)
-        follows.tell.append(ctx.words.say("dose_missed", lang, next=following).strip())
-    return True
 
 
 def _answer(
@@ -300,7 +212,7 @@ def _answer(
     parts = list(urgent) if top is Urgency.same_day else []
     noted = [one for one in observations if one.about != "request"]
     if noted:
-        what = words.observations(noted, lang)
+        what = words.observations(noted, lang, hour_told(ctx, chart, lang))
         matters = bool(urgent) or any(one.unsure for one in noted)
         key = "noted_unsure" if matters else "noted"
         several = sum(not one.over for one in ctx.charts) > 1
@@ -349,10 +261,10 @@ def _requests(
 
 def _not_understood(
     ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool,
-    bare: bool = False,
+    done: bool = False,
 ) -> None:  # fmt: skip
-    """Ask once; the second time in a row staff get both messages, word for word. ``bare``:
-    a "done" to a prompt of several lines, which one tap can say of all."""
+    """Ask once; the second time in a row staff get both messages, word for word. ``done``:
+    just that, to a prompt of several lines, of which one tap can say so."""
     mode = ctx.standing(chart).mode
     if out.of(CaseChange) and (chart.over or isinstance(mode, Over)):
         return  # a person reads these very words already
@@ -375,13 +287,15 @@ def _not_understood(
         return
     before = ctx.conversation.find(Unclear)
     if before is None:
-        clarify.ask_once(ctx, out, chart, person, said, rest=rest, bare=bare)
+        clarify.ask_once(ctx, out, chart, person, said, rest=rest, done=done)
         return
     both = f"{before.text}\n{said.text}"
     clarify.hand_over(ctx, out, chart, replace(before, text=both, source=said.source), person.chat)
 
 
-def cannot_be_read(ctx: AtHome, out: Effects, chart: Chart, person: Person, source: str) -> None:
+def cannot_be_read(
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, source: SourceId
+) -> None:
     """A sticker, a place, a contact: nothing that we can read, and it may be urgent."""
     said = Said(person.name, ctx.words.say("not_words", ctx.clinic.language), source)
     out.add(Heard(chart.id))

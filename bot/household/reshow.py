@@ -20,7 +20,7 @@ is not enough: of a medicine once a day yesterday's button must go when today's 
 def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
     """Edit every copy of a sent prompt that reads otherwise after the event than before."""
     known = {sheet.id: sheet for sheet in before.sheets if sheet.sent_at is not None}
-    everything = _bound_anew(before, after)
+    everything = _bound_anew(ctx, before, after)
     for sheet in after.sheets:
         old = known.get(sheet.id)
         if old is None or (old == sheet and not everything):
@@ -30,6 +30,8 @@ def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
         if _state(ctx, before, old) == _state(ctx, after, sheet):
             continue
         for person in after.people:
+            if not shown_to(old, person).lines:
+                continue  # all of it was on hold: it was never sent
             was = _looks(ctx, before, old, person)
             text, rows = _looks(ctx, after, sheet, person)
             if (text, rows) == was:
@@ -40,13 +42,13 @@ def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
                 out.edit(person.chat, key, text, rows, patient=after.id)
 
 
-def _bound_anew(before: Chart, after: Chart) -> bool:
+def _bound_anew(ctx: Context, before: Chart, after: Chart) -> bool:
     """Whether something that governs every prompt is otherwise now."""
     return (
-        before.holds != after.holds
+        ctx.standing(before) != ctx.standing(after)
         or before.late_taps != after.late_taps
+        or before.releases != after.releases
         or before.state != after.state
-        or before.cases != after.cases
         or before.plan != after.plan
         or before.dose_lines != after.dose_lines
         or before.history != after.history

@@ -32,7 +32,7 @@ from bot.model.effects import (
     Settle,
 )
 from bot.model.hold import ByAnswer, FromStaff, HeldMedicine, Hold
-from bot.model.ids import HoldId, MemberId, hospital_source
+from bot.model.ids import HoldId, MemberId, event_source, hospital_source
 from bot.model.observation import Observation
 from bot.model.plan import Medicine
 from bot.model.purpose import Purpose
@@ -62,13 +62,13 @@ HOURS = ("1", "4", "8", "12", "none", "unknown")
 """What may be tapped: hours ago, not given there, not known."""
 
 
-def ask_last_doses(ctx: Context, out: Effects, chart: Chart, member: int, by: str) -> None:
+def ask_last_doses(ctx: Context, out: Effects, chart: Chart, member: MemberId, by: str) -> None:
     """The course goes on: each medicine waits until it is told when it was last given."""
     for place, medicine in enumerate(chart.plan.medicines):
         if medicine.as_needed or not in_course(chart.plan, medicine, ctx.now):
             continue
         target = HeldMedicine(medicine.name)
-        cause = FromStaff(MemberId(member), by, "", out.event)
+        cause = FromStaff(member, by, "", out.event)
         hold = Hold(
             HoldId(f"{out.event}:resume:{place}"), target, ctx.now, cause, ByAnswer(QUESTION), True
         )
@@ -217,7 +217,7 @@ def _goes_on(
         case AskStaff(why=why):
             finding = unsure_finding(medicine.name, why)
             label = ctx.words.say("last_dose_unknown", ctx.clinic.language)
-            said = Said(person.name, ctx.incoming.text or label, out.event)
+            said = Said(person.name, ctx.incoming.text or label, event_source(out.event))
             take_note(ctx, out, chart, [], said, person=person, more=[finding])
             return ctx.words.say("dose_hold", lang, **names)
         case NoMore():

@@ -170,6 +170,11 @@ def reminder_key(sheet: Sheet, chat: int, at: datetime) -> str:
     return f"remind:{sheet.id}:{chat}:{int(at.timestamp()) // 60}"
 
 
+def remind_key(sheet: Sheet, person: Person) -> str:
+    """The key of what falls due to remind a person of a prompt, by itself or when they said."""
+    return f"remind:{sheet.id}:{person.chat}"
+
+
 def show(
     ctx: Context, out: Effects, chart: Chart, sheet: Sheet, person: Person, *, remind: bool = False
 ) -> None:
@@ -197,6 +202,8 @@ def show(
 
 
 def shown_to(sheet: Sheet, person: Person) -> Sheet:
-    """The prompt as a person has it: nobody gets by an edit what they did not want."""
-    lines = tuple(line for line in sheet.lines if person.wanted(line.item.kind))
-    return replace(sheet, lines=lines or sheet.lines)
+    """The prompt as a person has it: nobody gets by an edit what they did not want, nor what
+    was on hold at its hour and so never came."""
+    came = tuple(line for line in sheet.lines if line.state != "held")
+    lines = tuple(line for line in came if person.wanted(line.item.kind))
+    return replace(sheet, lines=lines or came)

@@ -6,6 +6,7 @@ from datetime import datetime, time, timedelta
 
 from bot.context.contexts import AtHome
 from bot.context.words import when
+from bot.household.sheet import remind_key
 from bot.model.chart import Chart, Person
 from bot.model.effects import Due, Effects
 from bot.model.observation import Observation
@@ -34,9 +35,8 @@ def snooze(ctx: AtHome, out: Effects, chart: Chart, person: Person, at: datetime
     asked = chart.asked(ctx.now)
     if not asked:
         return ctx.words.say("nothing_open", person.lang, at=until)
-    key, data = f"remind:{asked[0].id}", {"prompt": asked[0].id, "asked": True}
-    if len(chart.people) > 1:
-        # One's later is not the others': each is reminded at the hour that they said.
-        key, data = f"{key}:{person.chat}", {**data, "chat": person.chat}
+    # One's later is not the others': each is reminded at the hour that they said.
+    data = {"prompt": asked[0].id, "asked": True, "chat": person.chat}
+    key = remind_key(asked[0], person)
     out.add(Due(key, "remind", at, chart.id, data))
     return ctx.words.say("paused_until", person.lang, at=until)

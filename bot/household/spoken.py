@@ -4,15 +4,16 @@ from __future__ import annotations
 
 from bot.context.contexts import AtHome
 from bot.household import late_told, resumed, twice, wound_words
-from bot.household.reply import reply
+from bot.household.reply import OwnWords, reply
 from bot.model.chart import Chart, Person
 from bot.model.chat import Incoming
 from bot.model.effects import Effects
+from bot.model.ids import NO_SOURCE, SourceId
 
 
 def spoken(
     ctx: AtHome, out: Effects, event: Incoming, chart: Chart, person: Person, text: str,
-    source: str, without: str = "",
+    source: SourceId, without: SourceId = NO_SOURCE,
 ) -> None:  # fmt: skip
     """Do what ``text`` says. ``without`` as in ``reply``."""
     answered = (
@@ -22,4 +23,4 @@ def spoken(
         or wound_words.answered(ctx, out, event, chart, person, text, source)
     )
     if not answered:
-        reply(ctx, out, event, chart, person, text, source, without=without)
+        reply(ctx, out, chart, person, OwnWords(text, source, without=without))

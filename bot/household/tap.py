@@ -22,6 +22,7 @@ from bot.model.chat import Incoming
 from bot.model.conversation import Describe, Unclear
 from bot.model.effects import Ask, Effects, Entry, Heard, Mark
 from bot.model.finding import Finding
+from bot.model.ids import NO_SOURCE, LineId, PromptId, SourceId, tap_source
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
@@ -29,7 +30,7 @@ from bot.model.topic import AboutPatient, AboutQuestion
 
 
 def tap_line(
-    ctx: AtHome, out: Effects, event: Incoming, person: Person, line_id: int, choice_id: str
+    ctx: AtHome, out: Effects, event: Incoming, person: Person, line_id: LineId, choice_id: str
 ) -> bool:
     """One line answered. False when there is no such line or choice (nothing is done)."""
     found = _find(ctx, line_id)
@@ -42,7 +43,7 @@ def tap_line(
     words, lang = ctx.words, person.lang
     # A dose given before the patient went back to the clinic is worth knowing there.
     before_stay = chart.state == "paused" and line.item.kind == "dose"
-    if chart.state != "active" and not before_stay:
+    if chart.said_dead or (chart.state != "active" and not before_stay):
         out.answer(event.callback, words.say("tap_over", lang))
         return True
     if line.state == "answered":
@@ -54,11 +55,11 @@ def tap_line(
         return True
     if choice_id == good(line) and is_late(ctx, sheet, line):
         out.answer(event.callback)
-        ask_when(ctx, out, chart, person, sheet, [line], f"tap:{event.update}")
+        ask_when(ctx, out, chart, person, sheet, [line], tap_source(event.update))
         return True
     out.answer(event.callback, words.say("tap_noted", lang, choice=choice.label.say(lang)))
     answers = [(line, choice_id)]
-    answer(ctx, out, f"tap:{event.update}", person, chart, answers)
+    answer(ctx, out, tap_source(event.update), person, chart, answers)
     if not choice.notes:
         question = Describe(f"describe-{line.id}", chart.id, line.item.asks, ctx.now)
         topic = AboutQuestion(chart.id, question.key)
@@ -68,7 +69,7 @@ def tap_line(
     return True
 
 
-def tap_all(ctx: AtHome, out: Effects, event: Incoming, person: Person, sheet_id: int) -> bool:
+def tap_all(ctx: AtHome, out: Effects, event: Incoming, person: Person, sheet_id: PromptId) -> bool:
     """Everything to be done on this prompt was done."""
     for chart in ctx.charts:
         sheet = chart.sheet(sheet_id)
@@ -84,9 +85,9 @@ def tap_all(ctx: AtHome, out: Effects, event: Incoming, person: Person, sheet_id
         old = [line for line in todo if is_late(ctx, sheet, line)]
         now = [(line, good(line)) for line in todo if line not in old]
         if now:
-            answer(ctx, out, f"tap:{event.update}", person, chart, now)
+            answer(ctx, out, tap_source(event.update), person, chart, now)
         if old:
-            ask_when(ctx, out, chart, person, sheet, old, f"tap:{event.update}")
+            ask_when(ctx, out, chart, person, sheet, old, tap_source(event.update))
         return True
     return False
 
@@ -113,7 +114,7 @@ def _refuse(
     out.answer(event.callback, words)
     out.add(Heard(chart.id))
     logged = f"{_short(line, ctx.clinic.language)} ({words})"
-    data = {"source": f"tap:{event.update}", "refused": line.item.id}
+    data = {"source": tap_source(event.update), "refused": line.item.id}
     out.add(Entry("tapped", person.name, logged, chart.id, data))
     match reason:
         case Held():
@@ -133,7 +134,9 @@ def _refuse(
             pass
 
 
-def tap_undo(ctx: AtHome, out: Effects, event: Incoming, person: Person, sheet_id: int) -> bool:
+def tap_undo(
+    ctx: AtHome, out: Effects, event: Incoming, person: Person, sheet_id: PromptId
+) -> bool:
     """Take back this person's last tap on this prompt."""
     for chart in ctx.charts:
         sheet = chart.sheet(sheet_id)
@@ -151,7 +154,7 @@ def tap_undo(ctx: AtHome, out: Effects, event: Incoming, person: Person, sheet_i
         told = [chart.sources[noted.id][0] for noted in chart.history]
         last = next((source for source in reversed(told) if source in here), mine[-1].source)
         out.answer(event.callback)
-        take_back(ctx, out, chart, person, last or "")
+        take_back(ctx, out, chart, person, last or NO_SOURCE)
         return True
     return False
 
@@ -174,7 +177,7 @@ def tap_value(
     out.answer(event.callback, ctx.words.say("noted", person.lang, what=words))
     unclear = ctx.conversation.find(Unclear)
     text = f"{unclear.text} → {words}" if unclear else words
-    said = Said(person.name, text, f"tap:{event.update}", by_button=unclear is None)
+    said = Said(person.name, text, tap_source(event.update), by_button=unclear is None)
     findings = take_note(ctx, out, chart, [observation], said, person=person)
     clarify.settle(ctx, out, person.chat)
     advice = advice_for(ctx, chart, findings, person.lang)
@@ -195,7 +198,7 @@ def _mine(line: Line, person: Person) -> bool:
     return line.person == person.id
 
 
-def _find(ctx: AtHome, line_id: int) -> tuple[Chart, Sheet, Line] | None:
+def _find(ctx: AtHome, line_id: LineId) -> tuple[Chart, Sheet, Line] | None:
     for chart in ctx.charts:
         for sheet in chart.sheets:
             for line in sheet.lines:
@@ -227,7 +230,7 @@ def good(line: Line) -> str:
 def answer(
     ctx: Context,
     out: Effects,
-    source: str,
+    source: SourceId,
     person: Person,
     chart: Chart,
     answers: list[tuple[Line, str]],

@@ -18,7 +18,7 @@ from bot.model.chart import Chart, Line, Person
 from bot.model.chat import Incoming
 from bot.model.conversation import SameDose
 from bot.model.effects import Ask, Effects, Entry
-from bot.model.ids import message_source, tap_source
+from bot.model.ids import LineId, SourceId, message_source, tap_source
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutQuestion
@@ -68,11 +68,11 @@ def ask_same(
     out.add(clarify.waits(question, person.chat, ctx.now + clarify.PATIENCE))
 
 
-def _key(line: int, person: Person) -> str:
+def _key(line: LineId, person: Person) -> str:
     return f"twice-{line}-{person.chat}"
 
 
-def _own_words(ctx: AtHome, line: Line) -> tuple[str, str]:
+def _own_words(ctx: AtHome, line: Line) -> tuple[str, SourceId]:
     """What staff get if nobody answers: the words that told of it or the button, and where
     they came from."""
     event = ctx.incoming
@@ -92,7 +92,7 @@ def told(ctx: AtHome, out: Effects, event: Incoming, person: Person, text: str) 
 
 
 def same_dose(
-    ctx: AtHome, out: Effects, event: Incoming, person: Person, line_id: int, which: str
+    ctx: AtHome, out: Effects, event: Incoming, person: Person, line_id: LineId, which: str
 ) -> bool:
     """Whether a dose noted twice was one or two."""
     for chart in ctx.charts:
@@ -118,7 +118,7 @@ def _second_dose(
     event: Incoming,
     person: Person,
     chart: Chart,
-    line_id: int,
+    line_id: LineId,
     minute: str,
 ) -> None:
     """A second dose, given at ``minute`` (since the epoch): from now on both times count."""
@@ -126,7 +126,7 @@ def _second_dose(
     line = next(one for one in chart.dose_lines if one.id == line_id)
     medicine = medicine_of(chart, line.item.med)
     label = ctx.words.say("dose_second", person.lang)
-    said = Said(person.name, f"{label}: {line.item.med}", f"tap:{event.update}", by_button=True)
+    said = Said(person.name, f"{label}: {line.item.med}", tap_source(event.update), by_button=True)
     med = medicine.name if medicine else line.item.med
     doubled = Observation("dose", "doubled", med=med, at=clock(chart.local(at)))
     tell, more = after_given(ctx, out, chart, replace(line, at=None), at, person.lang)

@@ -13,6 +13,7 @@ from bot.dosing.order import doses_of
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.effects import CancelDue, Effects, EndHold, Entry, Heard, Mark, MoveLine, Retract
 from bot.model.hold import FromDeath
+from bot.model.ids import SourceId
 from bot.model.purpose import Purpose
 from bot.plan.doses import AskStaff, Yes
 from bot.plan.slots import slots
@@ -21,7 +22,7 @@ REACH = timedelta(hours=24)
 """How far back "undo" reaches."""
 
 
-def last_source(ctx: Context, chart: Chart, person: Person) -> str | None:
+def last_source(ctx: Context, chart: Chart, person: Person) -> SourceId | None:
     """What this person said or tapped last, within a day; None when there is nothing."""
     mine = [
         noted
@@ -32,7 +33,7 @@ def last_source(ctx: Context, chart: Chart, person: Person) -> str | None:
 
 
 def retract(
-    ctx: Context, out: Effects, chart: Chart, person: Person, source: str, state: str,
+    ctx: Context, out: Effects, chart: Chart, person: Person, source: SourceId, state: str,
     instead: str = "",
 ) -> bool:  # fmt: skip
     """What came from ``source`` stands no longer; lines that it answered open again.
@@ -87,7 +88,7 @@ class PlannedAgain:
         )
 
 
-def planned_again(ctx: Context, chart: Chart, source: str) -> list[PlannedAgain]:
+def planned_again(ctx: Context, chart: Chart, source: SourceId) -> list[PlannedAgain]:
     """Doses still to come that are later than planned, and need not be once ``source`` is
     taken back. Where anything else speaks against the planned time (a dose that stands, a
     case that waits for staff, an order changed since), the later time stays."""
@@ -141,7 +142,7 @@ def _home(chart: Chart, line: Line) -> Sheet | None:
     )
 
 
-def without(ctx: Context, chart: Chart, source: str) -> Chart:
+def without(ctx: Context, chart: Chart, source: SourceId) -> Chart:
     """The chart as if ``source`` had never been said: what an edited message is read in."""
     left = _freed(chart, source)
     for back in planned_again(ctx, chart, source):
@@ -170,7 +171,7 @@ def _moved_back(chart: Chart, back: PlannedAgain) -> Chart:
     )
 
 
-def _freed(chart: Chart, source: str) -> Chart:
+def _freed(chart: Chart, source: SourceId) -> Chart:
     """The chart without what came from ``source``; doses stay where they were moved to."""
 
     def freed(line: Line, *, sent: bool) -> Line:
@@ -195,7 +196,7 @@ def _freed(chart: Chart, source: str) -> Chart:
     )
 
 
-def take_back(ctx: Context, out: Effects, chart: Chart, person: Person, source: str) -> None:
+def take_back(ctx: Context, out: Effects, chart: Chart, person: Person, source: SourceId) -> None:
     """Undo: retract it, and say what was taken back."""
     words, lang = ctx.words, person.lang
     gone = [n.observation for n in chart.history if chart.sources[n.id][0] == source]

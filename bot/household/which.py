@@ -18,6 +18,7 @@ from bot.model.chart import Chart, Person
 from bot.model.chat import Incoming
 from bot.model.conversation import Waiting, WhichPatient
 from bot.model.effects import Ask, Effects, Entry
+from bot.model.ids import PatientId, SourceId
 from bot.model.observation import Noted
 from bot.model.purpose import Purpose
 from bot.model.topic import patient_of
@@ -64,7 +65,7 @@ def _waiting(ctx: AtHome, chat: int) -> WhichPatient | None:
     return ctx.conversation.find(WhichPatient, _key(chat))
 
 
-def ask_which(ctx: AtHome, out: Effects, event: Incoming, person: Person, source: str) -> None:
+def ask_which(ctx: AtHome, out: Effects, event: Incoming, person: Person, source: SourceId) -> None:
     """Ask, and keep the words until it is told; a red flag among them goes to staff now."""
     possible = candidates(ctx)
     rows = tuple(
@@ -105,7 +106,7 @@ def _raise_now(
     person: Person,
     chart: Chart,
     names: str,
-    source: str,
+    source: SourceId,
 ) -> list[str]:
     """What cannot wait until the patient is named; the words for the owner."""
     if not event.text.strip():
@@ -130,7 +131,9 @@ def _raise_now(
     return advice_for(ctx, chart, findings, person.lang)
 
 
-def told_which(ctx: AtHome, out: Effects, event: Incoming, person: Person, patient: int) -> bool:
+def told_which(
+    ctx: AtHome, out: Effects, event: Incoming, person: Person, patient: PatientId
+) -> bool:
     """The patient was named for the words that waited."""
     chart = ctx.chart(patient)
     question = _waiting(ctx, person.chat)
@@ -155,7 +158,7 @@ def told_which(ctx: AtHome, out: Effects, event: Incoming, person: Person, patie
 
 
 def changed_while_waiting(
-    ctx: AtHome, out: Effects, event: Incoming, person: Person, source: str
+    ctx: AtHome, out: Effects, event: Incoming, person: Person, source: SourceId
 ) -> bool:
     """An edit of words that still wait for their patient: the new ones wait instead."""
     question = _waiting(ctx, person.chat)

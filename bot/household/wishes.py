@@ -3,6 +3,7 @@ what is normal, the clinic's number, a pause, other hours, another language, lea
 
 from __future__ import annotations
 
+import re
 import unicodedata
 from datetime import time
 
@@ -39,6 +40,21 @@ COMMANDS: dict[str, frozenset[str]] = {
 }
 """Whole messages that ask something of the bot itself, plain letters."""
 
+_MISTAP = re.compile(
+    r"(?:(?:oops|ups|uy|ay|oh|no|sorry|perdon|wait|i|we|just|my bad) )*"
+    r"(?:(?:accidentally )?(?:hit|pressed|tapped|touched|clicked|pushed) (?:on )?"
+    r"(?:(?:the |a )?wrong(?: \w+)?"
+    r"|(?:it |that |the button )?(?:by (?:mistake|accident)|accidentally))"
+    r"|wrong button|me equivoque de boton"
+    r"|(?:lo |la )?(?:aprete|toque|pique|presione)"
+    r" (?:mal|sin querer|por error|el (?:boton )?equivocado))"
+    r"(?: (?:i|we|but|y|todavia|aun))*"
+    r"(?: (?:have not|havent|didnt|did not|not|no (?:se )?l[aeo]s?)(?: he| hemos)?"
+    r" (?:given?|gave|done|di|dimos|dado)(?: (?:it|them|him|her|that))*(?: (?:yet|todavia|aun))?)?"
+    r"(?: sorry| perdon)?"
+)
+"""A whole message that only says that the wrong button was pressed, plain letters."""
+
 ADMIN = frozenset({"leave", "forget"})
 """Wishes to go, which stand in no one's way; the rest waits while an emergency is open."""
 OF_THE_LIVING = frozenset({"next", "normal", "later", "hours", "menu"})
@@ -53,6 +69,8 @@ def command_of(text: str) -> str | None:
     plain = unicodedata.normalize("NFKD", text.casefold())
     kept = "".join(c for c in plain if c.isalnum() or c.isspace())
     words = " ".join(kept.split())
+    if _MISTAP.fullmatch(words):
+        return "undo"
     return next((name for name, forms in COMMANDS.items() if words in forms), None)
 
 

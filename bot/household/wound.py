@@ -20,6 +20,7 @@ from bot.model.chat import Incoming
 from bot.model.effects import CancelDue, Due, Effects, Entry, Heard, Rows, WoundPut
 from bot.model.finding import Finding
 from bot.model.healing import Healing
+from bot.model.ids import PatientId, SourceId, event_source, tap_source
 from bot.model.plan import Plan
 from bot.model.purpose import Purpose
 from bot.model.text import LANGS, Lang
@@ -46,12 +47,12 @@ def wound_dues(plan: Plan, implant: bool, now: datetime) -> tuple[tuple[int, dat
     return tuple(found)
 
 
-def key_of(patient: int, day: int) -> str:
+def key_of(patient: PatientId, day: int) -> str:
     """The key of what falls due for one asking."""
     return f"wound:{patient}:{day}"
 
 
-def keys_of(patient: int) -> list[str]:
+def keys_of(patient: PatientId) -> list[str]:
     """The keys of all askings: for a patient whose messages staff have ended."""
     return [key_of(patient, day) for day in (SUPERFICIAL_DAYS, DEEP_DAYS)]
 
@@ -127,7 +128,7 @@ def _not_sent(ctx: Context, out: Effects, chart: Chart, check: WoundCheck, chat:
         topic = AboutWound(check.day, chart.id)
         out.tell(person, Purpose.answer, text, buttons=rows, patient=chart.id, topic=topic)
 
-    keep(ctx, out, person, chart, check, told, ctx.event, show)
+    keep(ctx, out, person, chart, check, told, event_source(ctx.event), show)
 
 
 def tapped(
@@ -148,7 +149,7 @@ def tapped(
     if what in ("ok", "done"):
         signs = mine if what == "done" else ()
         told = Healing(problem=what == "done", **dict.fromkeys(signs, True))
-        keep(ctx, out, person, chart, check, told, f"tap:{event.update}", show)
+        keep(ctx, out, person, chart, check, told, tap_source(event.update), show)
         return True
     out.add(Heard(chart.id))
     if what == "back":
@@ -183,7 +184,7 @@ def _draft_key(chart: Chart, check: WoundCheck, person: Person) -> str:
 
 def keep(
     ctx: Context, out: Effects, person: Person, chart: Chart, check: WoundCheck, told: Healing,
-    source: str, show: Callable[[str, Rows], None], own: str = "",
+    source: SourceId, show: Callable[[str, Rows], None], own: str = "",
 ) -> None:  # fmt: skip
     """Keep the answer. That of another at home gives way only to a worse one. ``own``: the
     words that it was told in."""

@@ -13,12 +13,13 @@ from bot.context.contexts import AtHome
 from bot.context.phones import whom_to_phone
 from bot.household import wound
 from bot.household.reading_context import context_for
-from bot.household.reply import reply
+from bot.household.reply import OwnWords, reply
 from bot.measures.infection import SIGNS
 from bot.model.chart import Chart, Person, WoundCheck
 from bot.model.chat import Incoming
 from bot.model.effects import Effects, Entry, Heard, Rows
 from bot.model.healing import Healing
+from bot.model.ids import SourceId
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutWound
@@ -68,7 +69,7 @@ _TICKS: Final = {
 
 def answered(
     ctx: AtHome, out: Effects, event: Incoming, chart: Chart, person: Person, text: str,
-    source: str,
+    source: SourceId,
 ) -> bool:  # fmt: skip
     """Whether the words answer the question, which is seen to here. False otherwise."""
     found = _asked(ctx, chart)
@@ -105,14 +106,14 @@ def _asked(ctx: AtHome, chart: Chart) -> tuple[WoundCheck, bool] | None:
     return (last[0], False) if last and not ctx.topic else None
 
 
-def _said(out: Effects, chart: Chart, person: Person, text: str, source: str) -> None:
+def _said(out: Effects, chart: Chart, person: Person, text: str, source: SourceId) -> None:
     out.add(Heard(chart.id))
     out.add(Entry("said", person.name, text, chart.id, {"source": source, "asked": "wound"}))
 
 
 def _problem(
     ctx: AtHome, out: Effects, event: Incoming, chart: Chart, person: Person, text: str,
-    check: WoundCheck, source: str, *, replied: bool,
+    check: WoundCheck, source: SourceId, *, replied: bool,
 ) -> bool:  # fmt: skip
     """Signs of a problem are ticked; what may be so now is also read like any reply."""
     seen = read(text, context_for(chart, "incision", person, ctx.now)).observations
@@ -122,12 +123,12 @@ def _problem(
     of_the_cut = antibiotic or any(one.about == "incision" for one in seen)
     if not ticks or not (replied or of_the_cut):
         if replied:
-            reply(ctx, out, event, chart, person, text, source, about="incision")
+            reply(ctx, out, chart, person, OwnWords(text, source, about="incision"))
             wound.ask(ctx, out, chart, person, check.day, key="wound_tap")
         return replied
     if _NOW.search(text) or not all(_told_by_ticks(one) for one in seen):
-        reply(ctx, out, event, chart, person, text, source,
-              about="incision", looked_at=True, of_the_past=True)  # fmt: skip
+        own = OwnWords(text, source, about="incision", looked_at=True, of_the_past=True)
+        reply(ctx, out, chart, person, own)
     else:
         _said(out, chart, person, text, source)
     signs = tuple(one for one in SIGNS if one in ticks)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
+from bot.model.ids import CaseId
 from bot.model.urgency import Urgency
 
 from .infection import Verdict
@@ -44,7 +45,7 @@ class Flag:
     rule: str
     matter: str
     urgency: Urgency
-    case: str = ""
+    case: CaseId | None = None
 
 
 @dataclass(frozen=True, slots=True)

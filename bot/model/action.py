@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import ClassVar
 
 from .coding import Coding
+from .ids import CaseId, LineId, PatientId, PersonId, PromptId
 
 # -- at home ----------------------------------------------------------------------------------
 
@@ -15,7 +16,7 @@ class TapLine:
     """One line of a prompt is answered."""
 
     code: ClassVar[str] = "i"
-    line: int
+    line: LineId
     choice: str
 
 
@@ -24,7 +25,7 @@ class TapAll:
     """Everything to be done on this prompt was done."""
 
     code: ClassVar[str] = "a"
-    prompt: int
+    prompt: PromptId
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,7 +34,7 @@ class WhenGiven:
     their hour, ``n`` just now, ``x`` not at all."""
 
     code: ClassVar[str] = "g"
-    prompt: int
+    prompt: PromptId
     lines: str
     how: str
 
@@ -43,7 +44,7 @@ class TakeBack:
     """The last tap on this prompt is taken back."""
 
     code: ClassVar[str] = "z"
-    prompt: int
+    prompt: PromptId
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +52,7 @@ class DoseAgain:
     """A dose told twice: ``same``, or the minute (since the epoch) of the second."""
 
     code: ClassVar[str] = "x"
-    line: int
+    line: LineId
     which: str
 
 
@@ -60,7 +61,7 @@ class ThisPatient:
     """Words that waited are about this one."""
 
     code: ClassVar[str] = "w"
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,7 +77,7 @@ class Seen:
     """What was meant by an unclear message: an observation."""
 
     code: ClassVar[str] = "v"
-    patient: int
+    patient: PatientId
     about: str
     value: str
 
@@ -87,7 +88,26 @@ class AskAbout:
 
     code: ClassVar[str] = "q"
     topic: str
-    patient: int
+    patient: PatientId
+
+
+@dataclass(frozen=True, slots=True)
+class AskDose:
+    """An unclear message was about a dose of the medicine at this place of the plan."""
+
+    code: ClassVar[str] = "d"
+    place: int
+    patient: PatientId
+
+
+@dataclass(frozen=True, slots=True)
+class SeenDose:
+    """What became of a dose of the medicine at this place of the plan."""
+
+    code: ClassVar[str] = "r"
+    place: int
+    value: str
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,7 +117,7 @@ class Healed:
     code: ClassVar[str] = "y"
     day: int
     what: str
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,7 +126,7 @@ class Wish:
 
     code: ClassVar[str] = "m"
     wish: str
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,7 +135,7 @@ class OwnHours:
 
     code: ClassVar[str] = "h"
     what: str
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,7 +144,7 @@ class Leaving:
 
     code: ClassVar[str] = "s"
     how: str
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -133,7 +153,7 @@ class OnTheWay:
 
     code: ClassVar[str] = "e"
     what: str
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,12 +163,12 @@ class LastInHospital:
     code: ClassVar[str] = "k"
     place: int
     hours: str
-    patient: int
+    patient: PatientId
 
 
 HomeAction = (
     TapLine | TapAll | WhenGiven | TakeBack | DoseAgain | ThisPatient | Speak | Seen | AskAbout
-    | Healed | Wish | OwnHours | Leaving | OnTheWay | LastInHospital
+    | AskDose | SeenDose | Healed | Wish | OwnHours | Leaving | OnTheWay | LastInHospital
 )  # fmt: skip
 
 # -- at the desk ------------------------------------------------------------------------------
@@ -159,7 +179,7 @@ class OnCase:
     """Something is done with a case."""
 
     code: ClassVar[str] = "c"
-    case: str
+    case: CaseId
     act: str
 
 
@@ -168,7 +188,7 @@ class OnHold:
     """A hold is released, kept, or what it holds is stopped: ``release``, ``keep``, ``stop``."""
 
     code: ClassVar[str] = "u"
-    patient: int
+    patient: PatientId
     act: str
     target: str
 
@@ -186,7 +206,7 @@ class OnPlan:
     """A step of the dialogue that changes a plan."""
 
     code: ClassVar[str] = "t"
-    patient: int
+    patient: PatientId
     step: str
 
 
@@ -195,7 +215,7 @@ class OnRecheck:
     """A decision under a recheck."""
 
     code: ClassVar[str] = "p"
-    patient: int
+    patient: PatientId
     choice: str
     review: int
 
@@ -205,8 +225,8 @@ class RemovePerson:
     """Someone at home gets no more messages about a patient."""
 
     code: ClassVar[str] = "o"
-    patient: int
-    person: int
+    patient: PatientId
+    person: PersonId
 
 
 @dataclass(frozen=True, slots=True)
@@ -224,8 +244,8 @@ DeskAction = (
 Action = HomeAction | DeskAction
 
 HOME = (
-    TapLine, TapAll, WhenGiven, TakeBack, DoseAgain, ThisPatient, Speak, Seen, AskAbout, Healed,
-    Wish, OwnHours, Leaving, OnTheWay, LastInHospital,
+    TapLine, TapAll, WhenGiven, TakeBack, DoseAgain, ThisPatient, Speak, Seen, AskAbout, AskDose,
+    SeenDose, Healed, Wish, OwnHours, Leaving, OnTheWay, LastInHospital,
 )  # fmt: skip
 DESK = (OnCase, OnHold, BoardSection, OnPlan, OnRecheck, RemovePerson, ConfirmOrder)
 ACTIONS: Coding[Action] = Coding((*HOME, *DESK), ".")

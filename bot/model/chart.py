@@ -11,7 +11,19 @@ from zoneinfo import ZoneInfo
 from .chat import Media
 from .healing import Healing
 from .hold import FromDeath, Hold, Target
-from .ids import HOSPITAL
+from .ids import (
+    HOSPITAL,
+    NO_SOURCE,
+    CaseId,
+    LineId,
+    MemberId,
+    ObservationId,
+    PatientId,
+    PersonId,
+    PictureId,
+    PromptId,
+    SourceId,
+)
 from .observation import Noted
 from .plan import Item, Plan
 from .protocol import Protocol
@@ -24,7 +36,7 @@ from .urgency import Urgency
 class Person:
     """Someone who takes care of a patient at home."""
 
-    id: int
+    id: PersonId
     user: int
     chat: int
     name: str
@@ -54,15 +66,15 @@ class Line:
     ``at`` is when it was answered; for a dose, when it was given.
     """
 
-    id: int
-    prompt: int
+    id: LineId
+    prompt: PromptId
     item: Item
     state: str  # planned, open, answered, unanswered, held
     choice: str | None = None
     by: str | None = None
     at: datetime | None = None
-    source: str | None = None
-    person: int | None = None
+    source: SourceId | None = None
+    person: PersonId | None = None
 
 
 MOVED: Final = "later:"
@@ -73,7 +85,7 @@ MOVED: Final = "later:"
 class Sheet:
     """One prompt of a patient with its lines."""
 
-    id: int
+    id: PromptId
     key: str
     due_at: datetime
     day: int
@@ -101,8 +113,8 @@ class Sheet:
 class Case:
     """A matter that staff must look at. ``body`` holds its entries as staff see them."""
 
-    id: str
-    patient: int
+    id: CaseId
+    patient: PatientId
     matter: str
     urgency: Urgency
     state: str  # open, acknowledged, answered, closed
@@ -131,19 +143,19 @@ class Picture:
     database, ``verdict`` what was measured (``bot.pictures``); ``retake``: another was
     asked for in its place."""
 
-    id: int
+    id: PictureId
     media: Media
     day: int
     at: datetime
     caption: str
-    person: int
-    line: int | None
+    person: PersonId
+    line: LineId | None
     state: str  # waiting, kept, failed
     path: str | None
     verdict: dict[str, Any]
     retake: bool
     attempts: int
-    source: str = ""  # the message that it came in
+    source: SourceId = NO_SOURCE  # the message that it came in
 
     @property
     def film(self) -> bool:
@@ -165,8 +177,8 @@ class WoundCheck:
     asked_at: datetime
     told: Healing | None = None
     told_at: datetime | None = None
-    person: int | None = None
-    drafts: Mapping[int, tuple[str, ...]] = field(default_factory=dict)
+    person: PersonId | None = None
+    drafts: Mapping[PersonId, tuple[str, ...]] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, slots=True)
@@ -174,12 +186,12 @@ class LateTap:
     """Doses (``lines`` of ``prompt``) tapped late at ``tapped`` in ``chat``: when they were
     given is waited for ``until`` then. ``source`` is the button."""
 
-    lines: tuple[int, ...]
+    lines: tuple[LineId, ...]
     until: datetime
-    prompt: int
+    prompt: PromptId
     chat: int
     tapped: datetime
-    source: str
+    source: SourceId
 
 
 FILMS = ("video", "animation", "video_note")
@@ -191,7 +203,7 @@ class Review:
     ``text`` as it was sent, ``decided`` (choice, by, at), ``more`` when another is awaited."""
 
     id: int
-    line: int
+    line: LineId
     body: dict[str, Any]
 
 
@@ -209,7 +221,7 @@ class Member:
     """Someone of the practice. ``chat`` is their own chat with the bot, if they have
     opened it: without one they cannot be paged by name."""
 
-    id: int
+    id: MemberId
     user: int
     name: str
     role: str  # staff, clinician, administrator
@@ -235,7 +247,7 @@ class Chart:
     all that came from home, oldest first, and ``reviews`` the rechecks shown to staff.
     """
 
-    id: int
+    id: PatientId
     plan: Plan
     protocol: Protocol
     state: str  # active, paused, ended, died
@@ -243,7 +255,7 @@ class Chart:
     last_heard: datetime | None
     people: tuple[Person, ...] = ()
     history: tuple[Noted, ...] = ()
-    sources: dict[int, tuple[str, int | None]] = field(default_factory=dict)
+    sources: dict[ObservationId, tuple[SourceId, PersonId | None]] = field(default_factory=dict)
     sheets: tuple[Sheet, ...] = ()
     dose_lines: tuple[Line, ...] = ()
     cases: tuple[Case, ...] = ()
@@ -312,7 +324,7 @@ class Chart:
         found = [line for line in self.dose_lines if line.item.med == med]
         return sorted(found, key=lambda line: line.item.slot_at or line.at or datetime.min)
 
-    def sheet(self, id: int) -> Sheet | None:
+    def sheet(self, id: PromptId) -> Sheet | None:
         """The prompt with this id, if it is known here."""
         return next((sheet for sheet in self.sheets if sheet.id == id), None)
 
@@ -356,7 +368,7 @@ class Invitation:
     digest: str
     kind: str  # owner, desk, staff
     good: bool
-    patient: int | None = None
+    patient: PatientId | None = None
     rank: int | None = None
     name: str | None = None
     role: str | None = None
@@ -371,7 +383,7 @@ class Written:
     kind: str  # staff (an answer to the owner), note, plan, …
     user: int
     text: str
-    patient: int | None = None
+    patient: PatientId | None = None
     topic: str = ""
     picture: str = ""
     sent: Mapping[int, int] = field(default_factory=dict)
@@ -381,7 +393,7 @@ class Written:
 class RosterLine:
     """One patient in the list of those who are with us."""
 
-    id: int
+    id: PatientId
     plan: Plan
     protocol: Protocol
     state: str

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Literal
 
+from .ids import PatientId
 from .protocol import Strict
 
 TEXT_LIMIT = 4096
@@ -97,7 +98,7 @@ class Outgoing(Strict):
     quiet: bool = False
     urgent: bool = False  # goes before everything else
     topic: str = ""
-    patient: int | None = None
+    patient: PatientId | None = None
 
 
 class Delivered(Strict):

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import fields
-from typing import Any, Generic, TypeVar
+from typing import Any, Generic, TypeVar, get_type_hints
 
 T = TypeVar("T")
 
@@ -19,6 +19,7 @@ class Coding(Generic[T]):
     def __init__(self, kinds: Iterable[type[Any]], mark: str) -> None:
         self._mark = mark
         self._kinds = {kind.code: kind for kind in kinds}
+        self._numbers = {code: _numbers(kind) for code, kind in self._kinds.items()}
 
     def encode(self, value: T) -> str:
         """``i.12.given``. ValueError when a field holds the mark itself."""
@@ -40,8 +41,8 @@ class Coding(Generic[T]):
         if len(parts) != len(wanted):
             return None
         values: list[int | str] = []
-        for field, part in zip(wanted, parts, strict=True):
-            if field.type in (int, "int"):
+        for is_number, part in zip(self._numbers[code], parts, strict=True):
+            if is_number:
                 number = _number(part)
                 if number is None:
                     return None
@@ -50,6 +51,13 @@ class Coding(Generic[T]):
                 values.append(part)
         made: T = kind(*values)
         return made
+
+
+def _numbers(kind: type[Any]) -> tuple[bool, ...]:
+    """For each field in order, whether it is a number: an ``int``, or an id that is one."""
+    hints = get_type_hints(kind)
+    types = (hints[field.name] for field in fields(kind))
+    return tuple(getattr(one, "__supertype__", one) is int for one in types)
 
 
 def _number(text: str) -> int | None:

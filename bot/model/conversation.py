@@ -14,6 +14,7 @@ from typing import Annotated, Any, Literal, TypeVar
 from pydantic import Field, TypeAdapter
 
 from .chat import Media
+from .ids import NO_SOURCE, CaseId, LineId, PatientId, SourceId
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,10 +22,10 @@ class Unclear:
     """What did these words mean? Staff get them if no answer comes."""
 
     key: str
-    patient: int
+    patient: PatientId
     by: str
     text: str
-    source: str
+    source: SourceId
     kind: Literal["unclear"] = "unclear"
 
 
@@ -34,11 +35,11 @@ class SameDose:
     (since the epoch) is when the second was told to be given."""
 
     key: str
-    patient: int
+    patient: PatientId
     by: str
     text: str
-    source: str
-    line: int
+    source: SourceId
+    line: LineId
     med: str
     minute: int
     kind: Literal["same_dose"] = "same_dose"
@@ -49,7 +50,7 @@ class Waiting:
     """Words that wait until it is told whom they are about."""
 
     text: str
-    source: str
+    source: SourceId
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +58,7 @@ class WhichPatient:
     """Whom are these words and pictures about?"""
 
     key: str
-    patient: int
+    patient: PatientId
     by: str
     said: tuple[Waiting, ...]
     media: tuple[Media, ...] = ()
@@ -70,9 +71,9 @@ class WhichPatient:
         return f"{self.names}? " + "\n".join(one.text for one in self.said)
 
     @property
-    def source(self) -> str:
+    def source(self) -> SourceId:
         """Where the last of it came from."""
-        return self.said[-1].source if self.said else ""
+        return self.said[-1].source if self.said else NO_SOURCE
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +81,7 @@ class Describe:
     """What do you see? Asked after "something else" was tapped; ``asks`` is the topic."""
 
     key: str
-    patient: int
+    patient: PatientId
     asks: str
     at: datetime
     kind: Literal["describe"] = "describe"
@@ -91,7 +92,7 @@ class InCase:
     """Staff have written to this chat in a case: what is written back goes there."""
 
     key: str
-    case: str
+    case: CaseId
     kind: Literal["in_case"] = "in_case"
 
 
@@ -100,7 +101,7 @@ class LastDose:
     """When was a medicine (its place in the plan) last given in hospital?"""
 
     key: str
-    patient: int
+    patient: PatientId
     place: int
     kind: Literal["last_dose"] = "last_dose"
 
@@ -111,7 +112,7 @@ class WhyChange:
     a message of its own (``message`` is 0), whose buttons name the ``key``."""
 
     key: str
-    patient: int
+    patient: PatientId
     code: str
     message: int
     at: datetime
@@ -124,7 +125,7 @@ class MedicineOrder:
     outside what is stated waits for a clinician's ``confirmed`` first."""
 
     key: str
-    patient: int
+    patient: PatientId
     medicine: dict[str, Any]
     at: datetime
     confirmed: bool = True

@@ -9,6 +9,7 @@ from datetime import datetime
 from . import effects as o
 from .chart import Case, Chart, LateTap, Line, Release, Sheet
 from .hold import Hold
+from .ids import LineId, ObservationId, PromptId
 from .observation import Noted
 from .plan import Prompt
 
@@ -23,7 +24,29 @@ def evolve(chart: Chart, effects: Iterable[o.Effect], now: datetime) -> Chart:
     return chart
 
 
+class Later:
+    """A patient as they stand after all that was decided so far; each effect is looked at
+    once, however often it is asked for."""
+
+    def __init__(self, chart: Chart, out: o.Effects, now: datetime) -> None:
+        self._chart, self._out, self._now, self._seen = chart, out, now, 0
+
+    @property
+    def chart(self) -> Chart:
+        """The patient now."""
+        more = self._out.all[self._seen :]
+        self._seen += len(more)
+        self._chart = evolve(self._chart, more, self._now)
+        return self._chart
+
+
+_OUTWARD = (o.Say, o.Tell, o.Entry)
+"""Most of what is decided, and no patient is otherwise after it."""
+
+
 def _after(chart: Chart, one: o.Effect, now: datetime) -> Chart:
+    if isinstance(one, _OUTWARD):
+        return chart
     if getattr(one, "patient", chart.id) not in (chart.id, None):
         return chart
     match one:
@@ -107,7 +130,7 @@ def _let_go(chart: Chart, one: o.EndHold, now: datetime) -> Chart:
 def _told(chart: Chart, one: o.Note | o.Retract | o.Correct, now: datetime) -> Chart:
     match one:
         case o.Note():
-            number = min([0, *chart.sources]) - 1
+            number = ObservationId(min([0, *chart.sources]) - 1)
             noted = Noted(one.observation, one.at or now, one.day, number)
             sources = {**chart.sources, number: (one.source, one.person)}
             return replace(chart, history=(*chart.history, noted), sources=sources)
@@ -159,11 +182,12 @@ def _prompts(chart: Chart, one: PromptEffect, now: datetime) -> Chart:
             return _planned(replace(chart, plan=plan), coming, now)
 
 
-def _line(chart: Chart, number: int, change: Callable[[Line], Line]) -> Chart:
+def _line(chart: Chart, number: LineId, change: Callable[[Line], Line]) -> Chart:
     def each(lines: tuple[Line, ...]) -> tuple[Line, ...]:
-        if not any(line.id == number for line in lines):
-            return lines
-        return tuple(change(line) if line.id == number else line for line in lines)
+        for place, line in enumerate(lines):
+            if line.id == number:
+                return (*lines[:place], change(line), *lines[place + 1 :])
+        return lines
 
     sheets = tuple(
         sheet if (lines := each(sheet.lines)) is sheet.lines else replace(sheet, lines=lines)
@@ -172,7 +196,7 @@ def _line(chart: Chart, number: int, change: Callable[[Line], Line]) -> Chart:
     return replace(chart, sheets=sheets, dose_lines=each(chart.dose_lines))
 
 
-def _sheet(chart: Chart, number: int, change: Callable[[Sheet], Sheet]) -> Chart:
+def _sheet(chart: Chart, number: PromptId, change: Callable[[Sheet], Sheet]) -> Chart:
     sheets = tuple(change(one) if one.id == number else one for one in chart.sheets)
     return replace(chart, sheets=sheets)
 
@@ -183,7 +207,8 @@ def _moved(chart: Chart, one: o.MoveLine) -> Chart:
     if line is None:
         return chart
     home = next((sheet for sheet in chart.sheets if sheet.key == one.key), None)
-    number = home.id if home else min([0, *(sheet.id for sheet in chart.sheets)]) - 1
+    lowest = min([0, *(sheet.id for sheet in chart.sheets)])
+    number = home.id if home else PromptId(lowest - 1)
     line = replace(line, prompt=number)
     sheets = [
         replace(sheet, lines=tuple(x for x in sheet.lines if x.id != line.id))
@@ -217,13 +242,13 @@ def _planned(chart: Chart, coming: tuple[Prompt, ...], now: datetime) -> Chart:
         kept[key] = replace(sheet, lines=left)
     for prompt in coming:
         number -= 1
-        new = Sheet(number, prompt.key, prompt.due_at, prompt.day, None, ())
+        new = Sheet(PromptId(number), prompt.key, prompt.due_at, prompt.day, None, ())
         home = replace(kept.get(prompt.key, new), due_at=prompt.due_at)
         lines = home.lines
         for item in prompt.items:
             if item.id in again:
                 number -= 1
-                line = known.get(item.id) or Line(number, home.id, item, "planned")
+                line = known.get(item.id) or Line(LineId(number), home.id, item, "planned")
                 lines = (*lines, replace(line, prompt=home.id, item=item))
         kept[prompt.key] = replace(home, lines=lines)
     doses = tuple(x for sheet in kept.values() for x in sheet.lines if x.item.kind == "dose")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import NewType
+from typing import Final, NewType
 
 PersonId = NewType("PersonId", int)
 """Someone who takes care of a patient at home."""
@@ -26,6 +26,10 @@ SourceId = NewType("SourceId", str)
 """What a statement came from and is taken back or changed with: see ``message_source``."""
 
 
+NOT_STORED: Final = ObservationId(0)
+"""An observation that has no row yet."""
+NO_SOURCE: Final = SourceId("")
+"""None: or a row from before the source was kept."""
 HOSPITAL = "hospital:"
 """How the source of what was told of a stay begins."""
 
@@ -50,12 +54,17 @@ def tap_source(update: int) -> SourceId:
     return SourceId(f"tap:{update}")
 
 
-def is_tap(source: str) -> bool:
+def event_source(event: EventId) -> SourceId:
+    """What nobody wrote or pressed, but follows from an event itself."""
+    return SourceId(event)
+
+
+def is_tap(source: SourceId) -> bool:
     """Whether a statement came from the press of a button."""
     return source.startswith("tap:")
 
 
-def picture_source(picture: int) -> SourceId:
+def picture_source(picture: PictureId) -> SourceId:
     """A picture or film that answered a line."""
     return SourceId(f"picture:{picture}")
 

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, fields
 from datetime import datetime
 
+from .ids import NOT_STORED, ObservationId
 from .vocabulary import DETAILS, TOPICS, TRENDS
 
 
@@ -73,4 +74,4 @@ class Noted:
     observation: Observation
     at: datetime
     day: int
-    id: int = 0
+    id: ObservationId = NOT_STORED

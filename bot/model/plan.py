@@ -8,6 +8,7 @@ from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from pydantic import ConfigDict, Field, ValidationError, field_validator, model_validator
 
+from .ids import PatientId
 from .protocol import Choice, ItemKind, Moment, Slug, SpanName, Species, Strict, Walks
 from .quantity import Quantity
 from .text import Lang, Text, Words
@@ -230,7 +231,7 @@ class Plan(Strict):
     spans: dict[SpanName, int] = Field(default_factory=dict)  # over the protocol's own
     moves: tuple[Move, ...] = ()  # journeys so far; `zone` is where they are now
     walk_overrides: tuple[WalkOverride, ...] = ()
-    continues: Annotated[int, Field(ge=1)] | None = None  # the number before a re-operation
+    continues: Annotated[PatientId, Field(ge=1)] | None = None  # the number before a re-operation
 
     @field_validator("zone")
     @classmethod

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import ClassVar
 
 from .coding import Coding
+from .ids import CaseId, PatientId, PromptId
 
 
 @dataclass(frozen=True, slots=True)
@@ -13,7 +14,7 @@ class AboutCase:
     """A case: an answer to it goes to the owner, or to staff."""
 
     code: ClassVar[str] = "case"
-    case: str
+    case: CaseId
 
 
 @dataclass(frozen=True, slots=True)
@@ -21,7 +22,7 @@ class AboutPatient:
     """A patient, and nothing more."""
 
     code: ClassVar[str] = "patient"
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,8 +30,8 @@ class AboutPrompt:
     """A prompt that was sent."""
 
     code: ClassVar[str] = "prompt"
-    prompt: int
-    patient: int
+    prompt: PromptId
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +39,7 @@ class AboutUnclear:
     """The question what was meant."""
 
     code: ClassVar[str] = "unclear"
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +48,7 @@ class AboutWound:
 
     code: ClassVar[str] = "wound"
     day: int
-    patient: int
+    patient: PatientId
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +57,7 @@ class AboutChange:
     tells which."""
 
     code: ClassVar[str] = "reason"
-    patient: int
+    patient: PatientId
     key: str
 
 
@@ -65,7 +66,7 @@ class AboutQuestion:
     """A question that is open in the chat, by its key: the reply answers this one."""
 
     code: ClassVar[str] = "question"
-    patient: int
+    patient: PatientId
     key: str
 
 
@@ -78,7 +79,7 @@ TOPICS: Coding[Topic] = Coding(
 )
 
 
-def patient_of(topic: Topic | None) -> int | None:
+def patient_of(topic: Topic | None) -> PatientId | None:
     """The patient that a topic names itself."""
     match topic:
         case (

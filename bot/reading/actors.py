@@ -22,9 +22,13 @@ def intended(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """ "Will give it at nine", "ahorita se la doy"."""
     if match.rule.value not in ("given", "done", "on"):
         return False
+    before = [t.word for t in tokens[max(clause.start, match.first - 4) : match.first]]
+    if tokens[match.first].word == "give" and before[-1:] == ["to"]:
+        return not _ACHIEVED & set(before)  # "too late to give it"
     return planned(tokens, clause, match.last)
 
 
+_ACHIEVED = frozenset("managed able got finally remembered".split())
 _GONE_BY = frozenset(
     "gave given did done walked went had has took taken ate was were got put iced rubbed massaged "
     "di dimos dio dieron dado hice hicimos hizo hecho puse pusimos puso tomo trago comio fuimos "
@@ -47,8 +51,10 @@ def to_come(tokens: list[Token], at: int, end: int) -> bool:
         vague = tokens[step].word in ("a", "un") and step + 1 < end
         after = tokens[step + 1 if vague else step]
         return not after.keys.isdisjoint(("<minutes>", "<hours>", "<number>", "<whileword>"))
-    if word == "luego":  # "walk y luego ice pack" is a row of things done
-        return step >= end or tokens[step].word in _CLITICS_OR_I
+    if word in ("luego", "despues"):  # "walk y luego ice pack" is a row of things done
+        return (word == "luego" and step >= end) or (
+            step < end and tokens[step].word in _CLITICS_OR_I
+        )
     if step >= end:
         return False
     if word in ("after", "despues", "before", "antes"):
@@ -85,12 +91,20 @@ _DEEDS = frozenset(
 )
 
 
+_LAST_SLEEP = frozenset(
+    "sleep euthanize euthanise euthanasia eutanasia dormirlo dormirla sacrificarlo "
+    "sacrificarla".split()
+)
+
+
 def promised(tokens: list[Token], clause: Clause, asked: bool) -> bool:
     """ "I'll do it in 20 minutes": someone of the household means to do it. ``asked``: a deed
     was asked for, which then need not be named."""
     if clause.moods & {"question", "hypo"}:
         return False
     words = {t.word for t in tokens[clause.start : clause.end]}
+    if words & _LAST_SLEEP:
+        return False  # "we will put him to sleep on Friday" is nothing to be reminded of
     meant = bool(words & _I_DO and words & _DEEDS)
     short = asked and (clause.end - clause.start <= 8 or bool(words & _I_DO))
     return (meant or short) and planned(tokens, clause, clause.end)
@@ -118,7 +132,10 @@ _TRANSITIVE = frozenset("him her it them lo la".split())
 
 def not_the_patient(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """ "My grandma passed away", "se me murió el celular": another one, or a thing, is gone."""
-    if any(tokens[at].word in _TRANSITIVE for at in match.at):
+    done_to = match.at[1:]
+    if any(tokens[at].word in _TRANSITIVE for at in match.at) or any(
+        "<patient>" in tokens[at].keys for at in done_to
+    ):
         return False
     for place in range(match.first - 1, clause.start - 1, -1):
         token = tokens[place]

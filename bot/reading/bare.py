@@ -100,7 +100,7 @@ def answer(
     while first < len(clauses) - 1 and _polite(tokens, clauses[first]):
         first += 1
     for number, clause in enumerate(clauses[first : first + 4]):
-        if clause.moods & {"question", "hypo", "wish"} or clause.other:
+        if clause.moods & _NO_ANSWER or clause.other:
             continue
         if asked in _DEEDS and planned(tokens, clause, clause.end):
             continue
@@ -180,6 +180,7 @@ def _of_another(clause: Clause, asked: str) -> bool:
     return bool(named) and named.isdisjoint(kin(_about(asked)))
 
 
+_NO_ANSWER = frozenset(("question", "hypo", "wish", "announced", "ordered", "taken_back"))
 _HOW_MUCH: dict[str, tuple[str, str]] = {
     "swelling": ("mild", "marked"), "bruising": ("mild", "marked"), "pain": ("mild", "severe"),
 }  # fmt: skip
@@ -284,7 +285,7 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
         return ""
     if not body:  # "ok": it is well; of something to do it may only mean "I shall"
         return "yes" if len(tokens) == 1 and tokens[0].word == "ok" and asked not in _NO else ""
-    if "<wrongness>" in clause.keys:
+    if not clause.keys.isdisjoint(("<wrongness>", "<spat>", "<refuse>")):
         return ""
     first = body[0]
     keys = clause.keys

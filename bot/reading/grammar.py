@@ -7,7 +7,7 @@ A pattern is a line of elements:
     ~ or ~4         up to 2 (4) words between, within one clause
     ~~              up to 8 words between, over commas and "and"
     a & b           both, in either order, in one clause
-    ^ and $         the beginning and the end of a clause
+    ^ and $         the beginning and the end of a clause; "a|$": that word, or the end
     -<class>        the clause must not hold it
     +<class>        the clause must hold it, anywhere
 
@@ -119,6 +119,8 @@ class Compiler:
     def _read_keys(self, text: str, source: str) -> frozenset[str]:
         keys: set[str] = set()
         for option in text.split("|"):
+            if option == "$":
+                raise ValueError(f"an end among words before the last in pattern {source!r}")
             if option.startswith("<"):
                 if option not in self.classes:
                     raise ValueError(f"no class {option} in pattern {source!r}")
@@ -189,9 +191,10 @@ class Compiler:
             if line.startswith("="):
                 head = self._heading(about, line[1:].split())
                 continue
-            pattern = self.pattern(line)
-            weight = sum(len(part) for part in pattern.parts) + pattern.cross
-            self.rules.append(Rule(about, pattern=pattern, weight=weight, **head))  # type: ignore[arg-type]
+            for one in _endings(line):
+                pattern = self.pattern(one)
+                weight = sum(len(part) for part in pattern.parts) + pattern.cross
+                self.rules.append(Rule(about, pattern=pattern, weight=weight, **head))  # type: ignore[arg-type]
 
     def _heading(self, about: str, words: list[str]) -> dict[str, object]:
         head: dict[str, object] = {"value": words[0]}
@@ -247,3 +250,14 @@ class Compiler:
             for key in needs[0]:
                 lexis.by_key.setdefault(key, []).append((number, second))
         return lexis
+
+
+def _endings(line: str) -> list[str]:
+    """A line whose last element is "word|$" as two: one with the word, one with the end."""
+    words = line.split()
+    for place, word in enumerate(words):
+        options = word.split("|")
+        if len(options) > 1 and "$" in options:
+            told = "|".join(option for option in options if option != "$")
+            return [" ".join([*words[:place], one, *words[place + 1 :]]) for one in (told, "$")]
+    return [line]

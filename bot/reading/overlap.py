@@ -176,6 +176,10 @@ _AFTER_A_FIT = frozenset(
 """What a fit brings with it."""
 
 
+def _in_vain(clause: Clause) -> bool:
+    return not clause.keys.isdisjoint(("<spat>", "<vomit>", "<refuse>", "<trying>", "<lick>"))
+
+
 def bare_leg(clause: Clause) -> bool:
     """Whether no part of a leg is named in the clause."""
     return clause.keys.isdisjoint(("<joint>", "<legword>"))
@@ -244,6 +248,8 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             )
         ):
             continue
+        if key == ("dose", "doubled") and "<twiceword>" in clause.keys and _in_vain(clause):
+            continue  # "spat it out twice", "tried twice"
         if (
             key == ("dose", "given")
             and clause.sentence in spat

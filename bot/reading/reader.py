@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from bot.model.observation import Observation
 from bot.model.reading import Context, Reading
 from bot.model.vocabulary import TOPICS
@@ -23,6 +25,7 @@ from .quantities import fold_quantities, hours_of_doses, those_due
 from .retold import also_given, brought_up, resolve_past
 from .settle import Found, settle
 from .token import Token
+from .wishes import CLEARING
 
 _WAS = frozenset(
     "was were been had yesterday ayer anoche estaba estuvo andaba thought pense crei".split()
@@ -30,13 +33,6 @@ _WAS = frozenset(
 _EARLIER = frozenset(
     ("<yesterday>", "<lastnight>", "<yesterdaymorning>", "<yesterdayevening>", "<daybefore>")
 )
-CLEARING = {
-    (about, value)
-    for about in TOPICS
-    for value in ("normal", "none", "clean", "fine", "pink", "full", "no", "better", "given")
-} - {("appetite", "none"), ("drinking", "none"), ("stool", "none"), ("urine", "none"),
-     ("weight_bearing", "none")}  # fmt: skip
-"""Good news: never read from a word that was only guessed."""
 _LIMIT = 4096
 _OFTEN = 50
 """What is said in the same way more often in one reply says nothing more."""
@@ -59,6 +55,8 @@ def read(text: str, context: Context) -> Reading:
         hours_of_doses(tokens, context.at, context.doses_due)
     if not tokens:
         return Reading((), False, lang, ("no words",))
+    own = frozenset(word for name in context.names for word in name.casefold().split())
+    subjects.mark_own_name(tokens, own, lang)
     clauses = split(tokens)
     due = context.asked == "dose" or context.doses_due > 0
     dressed = context.asked == "bandage" or any("<bandageword>" in t.keys for t in tokens)
@@ -75,8 +73,8 @@ def read(text: str, context: Context) -> Reading:
     scope.mark_moods(tokens, clauses, moods)
     scope.mark_carried(tokens, clauses)
     subjects.mark_people(tokens, clauses)
-    own = frozenset(word for name in context.names for word in name.casefold().split())
-    other = subjects.mark_subjects(tokens, clauses, context.species, own)
+    told = {m.clause for m in matches if m.rule.about not in ("idiom", "request", "danger")}
+    other = subjects.mark_subjects(tokens, clauses, context.species, own, told)
     apart = {n for n, clause in enumerate(clauses) if is_aside(clause, tokens)}
     if len(apart) < len(clauses):
         matches = [m for m in matches if m.clause not in apart or m.rule.about == "request"]
@@ -98,7 +96,7 @@ def read(text: str, context: Context) -> Reading:
 def _tail_of_talk(match: Match, clauses: list[Clause]) -> bool:
     """A "later" that only ends what was told is no wish to be asked later."""
     pattern = match.rule.pattern
-    return (
+    return (match.rule.value == "snooze" and "acting" in clauses[match.clause].moods) or (
         match.rule.value == "snooze"
         and pattern.at_start
         and pattern.at_end
@@ -202,7 +200,7 @@ def _conclude(
     reasons: list[str] = []
     questions: list[str] = []
     taken = {m.clause for m in matches if m.rule.about != "idiom"}
-    asks = any("question" in c.moods or "factive" in c.moods for c in clauses)
+    asks = any(c.moods & {"question", "factive", "announced"} for c in clauses)
     calls = any(
         m.rule.about == "request" and m.rule.value in ("call_back", "stop", "snooze")
         for m in matches
@@ -246,7 +244,7 @@ def _conclude(
     found.extend(answer.found)
     reasons.extend(answer.reasons)
     found.extend(brought_up(found))
-    observations = settle(_of_the_dead(found, clauses))
+    observations = settle(_of_the_dead(_not_yet(found, tokens), clauses))
     if put_off and not observations:
         span = (tokens[0].start, tokens[-1].end)
         when = until(tokens, range(len(tokens)), context, ahead=True)
@@ -262,21 +260,33 @@ def _conclude(
     worry = any("worry" in c.moods for c in clauses)
     marked = any(c.asked and c.end - c.start > 1 for c in clauses)
     lone = not said and not requests and (voids or wish or other or feared or worry or marked)
-    if ((asks and not calls) or lone) and not any(o.value == "question" for o in requests):
+    if not observations and any("acting" in c.moods for c in clauses):
+        observations.append(
+            Observation("request", "call_back", span=(tokens[0].start, tokens[-1].end))
+        )
+        reasons.append("on the way to help, or phoning: staff know")
+    thirst = any((o.about, o.value) == ("drinking", "more") for o in said)
+    known = {name for name, told in (("more_pee", thirst), ("taken_back", said)) if told}
+    beyond = any(c.moods & (_BEYOND - known) for c in clauses)
+    if ((asks and not calls) or lone or beyond) and not any(
+        o.value == "question" for o in requests
+    ):
         span = (tokens[0].start, tokens[-1].end)
         for clause in clauses:
-            if clause.moods & {"question", "factive", "wish", "hypo"}:
+            if clause.moods & ({"question", "factive", "wish", "hypo", "announced"} | _BEYOND):
                 span = (tokens[clause.start].start, tokens[clause.end - 1].end)
                 break
         observations.append(Observation("request", "question", span=span))
-        reasons.append("a question" if asks else "a wish, a condition or another animal alone")
+        reasons.append("a question" if asks else "for a person to read")
         if asks and not questions:
             questions.extend(o.about for o in said)
+        if asks and not questions:
+            questions.extend(_named(clauses))
     greeting = not observations and bare.is_greeting(tokens, clauses, context)
     understood = (bool(observations) or greeting) and len(text) <= _LIMIT
     if understood and not greeting:
         understood = not bare.worrying_rest(tokens, clauses, matches, observations)
-    understood = understood and not any(m.rule.about == "danger" for m in matches)
+    understood = understood and not beyond and not any(m.rule.about == "danger" for m in matches)
     if not understood:
         reasons.append("not all of it was understood")
     topics = tuple(topic for topic in dict.fromkeys(questions) if topic in TOPICS)
@@ -302,7 +312,25 @@ def _timed(
         or not (clause.keys.isdisjoint(_EARLIER) or "<sinceword>" in clause.keys)
     )
     now = "<nowword>" in clause.keys
+    if observation.about == "dose":
+        ahead = {t.word for t in tokens[max(clause.start, match.first - 2) : match.last + 1]}
+        after = {t.word for t in tokens[match.last + 1 : match.last + 3] if not t.cut}
+        now = bool(ahead & _ONLY_NOW or after & _LATE)
     return Found(observation, match, final, now, past, clause.joiner == "but")
+
+
+_LATE = frozenset("now ahorita ahora late tarde finally".split())
+_ONLY_NOW = _LATE | frozenset("just only apenas recien acabo acabamos".split())
+_BEYOND = frozenset(("ordered", "taken_back", "more_pee"))
+"""What no value of the vocabulary holds, and staff have to read: an order of another practice,
+a false alarm, more urine than before."""
+
+
+def _named(clauses: list[Clause]) -> list[str]:
+    """The topics that a question only names."""
+    nouns = {**NOUNS, "<meds>": "dose"}
+    asked = [c for c in clauses if c.moods & {"question", "factive", "announced"}]
+    return list(dict.fromkeys(nouns[key] for c in asked for key in sorted(c.keys & nouns.keys())))
 
 
 _TO_DO = ("dose", "ice", "warm_compress", "massage", "walk", "cone")
@@ -324,6 +352,20 @@ def _of_the_dead(found: list[Found], clauses: list[Clause]) -> list[Found]:
     ]
 
 
+def _not_yet(found: list[Found], tokens: list[Token]) -> list[Found]:
+    """ "Todavía no, al rato": put off, and so not left out."""
+    later = any(f.observation.value == "snooze" for f in found)
+    return [
+        f
+        for f in found
+        if not (later and (f.observation.about, f.observation.value) == ("dose", "missed"))
+        or not all(tokens[at].word in _NOT_YET for at in f.match.at)
+    ]
+
+
+_NOT_YET = frozenset("no not yet todavia aun havent hasnt didnt now ahorita".split())
+
+
 def _cold_toes(tokens: list[Token], clauses: list[Clause], sentence: int) -> bool:
     """Whether the toes are told to be cold, blue or numb, not denied."""
     toes = False
@@ -336,8 +378,15 @@ def _cold_toes(tokens: list[Token], clauses: list[Clause], sentence: int) -> boo
             wraps = at + 1 < clause.end and "<bandageword>" in tokens[at + 1].keys
             denied = any("<neg>" in t.keys for t in ahead)
             if toes and "<coldtoe>" in tokens[at].keys and not (wraps or denied):
-                return clause.keys.isdisjoint(("<icepack>", "<water>", "outside"))
+                said = tokens[clause.start : clause.end]
+                return not any(_cools(here, after) for here, after in pairwise((*said, said[-1])))
     return False
+
+
+def _cools(token: Token, after: Token) -> bool:
+    """Whether a word names what makes toes cold, and not how cold ("ice cold")."""
+    keys = token.keys & {"<icepack>", "<water>", "outside"}
+    return bool(keys) and not ("<coldtoe>" in token.keys and "<coldtoe>" in after.keys)
 
 
 def _quote(text: str, tokens: list[Token], match: Match) -> str:

@@ -8,6 +8,7 @@ from .actors import SEEN, intended, not_the_patient, person_before, thing_before
 from .clauses import Clause
 from .matching import Match
 from .token import Token
+from .wishes import beside_wish, of_my_own, of_people, told_trouble
 
 REACH = 9
 """Words over which a negation reaches to the right."""
@@ -29,7 +30,7 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
         if "dream" in clause.moods:
             clause.moods.add("thought")
         if "phatic" in clause.moods:
-            clause.moods -= {"question", "factive"}
+            clause.moods -= {"question", "factive", "hypo"}
         word = tokens[clause.start].word
         if before and before.sentence == clause.sentence:
             if "dream" in before.moods:
@@ -46,6 +47,8 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
             ):
                 clause.moods |= {"far_past"} if clause.rank == 1 else set()
             held = before.moods & {"hypo", "wish", "purpose", "question", "denied"}
+            if of_people(tokens, before):
+                held.discard("wish")
             hangs = clause.joiner in ("and", "or") or word in ("or", "o", "that", "que")
             whole = (
                 "question" in before.moods
@@ -70,6 +73,9 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
                 ):
                     clause.moods |= held
         before = clause
+    if any("taken_back" in clause.moods for clause in clauses):
+        for clause in clauses:
+            clause.moods.add("taken_back")
     for number in range(len(clauses) - 2, -1, -1):
         later = clauses[number + 1]
         clause = clauses[number]
@@ -147,6 +153,8 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
         target = min(covered)
         between = tokens[place + 1 : target]
         if any("<stopneg>" in t.keys for t in between):
+            continue
+        if of_my_own(tokens, place, target, clause.start):
             continue
         if tokens[place].word in ("no", "sin") and _spent(between, tokens[target]):
             continue
@@ -250,13 +258,23 @@ def _told_first(match: Match, tokens: list[Token], clause: Clause) -> bool:
     for at in range(clause.start, clause.end - 1):
         word = tokens[at].word
         if word in _WH or (word in _INVERTED and tokens[at + 1].word in _SUBJECTS):
-            if match.last >= at or match.last - clause.start < 2:
+            if match.last >= at or match.last == clause.start:
                 return False
             said = tokens[clause.start : at]
             return match.rule.about != "swallowed" or any(
                 not t.keys.isdisjoint(_DEEDS) for t in said
             )
     return False
+
+
+_ORDERED = frozenset("appetite drinking dose walk ice warm_compress massage".split())
+
+
+def _of_a_thing(tokens: list[Token], clause: Clause) -> bool:
+    """ "He did not eat it": a thing that was feared to be eaten, and no meal."""
+    return any(
+        tokens[at].word in ("it", "them", "la", "lo") for at in range(clause.start, clause.end)
+    )
 
 
 _THAN = frozenset("than que since desde from versus vs".split())
@@ -282,8 +300,23 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
             at > clause.start and "<appears>" in tokens[at - 1].keys
         ):
             return "a likeness"
-    if "wish" in moods and "<stopping>" not in clause.keys:
+    if "taken_back" in moods and (
+        about == "dose"
+        or ((about, match.rule.value) == ("appetite", "none") and _of_a_thing(tokens, clause))
+    ):
+        return "taken back"
+    if "acting" in moods and about in ("walk", "mishap"):
+        return "on the way to help"
+    if "ordered" in moods and about in _ORDERED:
+        return "an order of the practice"
+    if "more_pee" in moods and (about, match.rule.value) == ("urine", "normal"):
+        return "more than normal"
+    told = told_trouble(match)
+    beside = told and beside_wish(match, tokens, clause)
+    if "wish" in moods and "<stopping>" not in clause.keys and not beside:
         return "a wish"
+    if "announced" in moods and not told:
+        return "a question"
     if "question" in moods and "factive" not in moods and not _told_first(match, tokens, clause):
         return "a question"
     if "hypo" in moods:

@@ -96,6 +96,7 @@ def settle(found: list[Found]) -> list[Observation]:
             if value in merged:
                 merged[value].observation = _join(merged[value].observation, item.observation)
                 merged[value].final |= item.final
+                merged[value].now |= item.now
             else:
                 merged[value] = item
         told = [item for item in items if item.observation.trend]
@@ -187,6 +188,13 @@ def _one(about: str, merged: dict[str, Found], order: tuple[str, ...]) -> dict[s
     both = about == "dose" and set(merged) == {"given", "missed"}
     if both and merged["missed"].past and not merged["given"].past:
         return merged  # last night's was forgotten, today's is in
+    if both and (merged["missed"].past or not merged["given"].past):
+        given, missed = merged["given"].match, merged["missed"].match
+        late = merged["given"].now
+        if (late or given.first > missed.first) if given.clause != missed.clause else (
+            late and given.first < missed.first
+        ):  # fmt: skip
+            return {"given": merged["given"]}  # late, but in: never advised again
     if last is not worst and last.final:
         if (
             about == "cone"

@@ -138,18 +138,40 @@ def _own_body(tokens: list[Token], clause: Clause) -> bool:
     return False
 
 
+_GOES_ON = frozenset(
+    "he she it they hes shes its theyre his her their who which that el ella que su le se".split()
+)
 _TELLS = frozenset("fijese fijate digo dice cuento comento resulta pasa sabe es creo".split())
 
 
+_ONE_OF_MANY = frozenset("a an the his her its my some of un una su sus el la los las de".split())
+
+
+def mark_own_name(tokens: list[Token], own: frozenset[str], lang: str) -> None:
+    """The patient's name stands for it as "he" does; "ate a biscuit" does not name Biscuit,
+    "perdimos a Biscuit" does."""
+    common = _ONE_OF_MANY if lang == "en" else _ONE_OF_MANY - {"a"}
+    for place, token in enumerate(tokens):
+        before = tokens[place - 1].word if place else ""
+        if token.word in own and before not in common:
+            token.keys |= {"<patient>"}
+
+
 def mark_subjects(
-    tokens: list[Token], clauses: list[Clause], species: str, own: frozenset[str]
+    tokens: list[Token],
+    clauses: list[Clause],
+    species: str,
+    own: frozenset[str],
+    found: set[int],
 ) -> bool:
-    """Find clauses about other animals; True when any is spoken of at all."""
+    """Find clauses about other animals; True when any is spoken of at all. ``found``: the
+    clauses that tell a finding. What tells none is only in passing: what follows without a
+    subject is of our patient again."""
     any_other = False
     wrong = _DOGS if species == "cat" else _CATS
-    sticky = False
+    sticky = passing = False
     sentence = -1
-    for clause in clauses:
+    for number, clause in enumerate(clauses):
         if clause.sentence != sentence:
             sentence, sticky = clause.sentence, False
         other_at: int | None = None
@@ -199,6 +221,7 @@ def mark_subjects(
                 clause.other = True
                 clause.done_to = _hurts(tokens[other_at : clause.end])
                 sticky = not clause.done_to
+                passing = number not in found and clause.end - other_at > 3
         elif sticky:
             first = tokens[clause.start : clause.start + 3]
             back = (
@@ -223,9 +246,16 @@ def mark_subjects(
                 )
                 or clause.rank == 2
                 or clause.joiner == "but"
+                or (
+                    passing
+                    and number in found
+                    and clause.joiner == ""
+                    and first[0].word not in _GOES_ON
+                )
             )
             if back:
                 sticky = False
             else:
                 clause.other = True
+                passing = False
     return any_other

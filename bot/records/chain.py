@@ -19,7 +19,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Final
 
-from bot.model.ids import Cause
+from bot.model.ids import Cause, PatientId
 
 START: Final = "0" * 64
 """What stands for the hash before the first entry."""
@@ -36,7 +36,7 @@ class Link:
     that records their erasure."""
 
     id: int
-    patient: int | None
+    patient: PatientId | None
     at: str
     kind: str
     author: str
@@ -60,7 +60,7 @@ def digest_of(salt: str, author: str, text: str, data: str, by: Cause = NOBODY) 
     return _sha(words if by == NOBODY else [*words, by.event, by.person, by.member])
 
 
-def seal(prev: str, id: int, patient: int | None, at: str, kind: str, digest: str) -> str:
+def seal(prev: str, id: int, patient: PatientId | None, at: str, kind: str, digest: str) -> str:
     """The hash that closes an entry."""
     return _sha([prev, id, patient, at, kind, digest])
 

@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 
 from bot.model.chart import WoundCheck
 from bot.model.hold import Hold
-from bot.model.ids import EventId
+from bot.model.ids import NO_SOURCE, CaseId, EventId, PersonId, PictureId, SourceId
 from bot.model.observation import Noted, Observation
 from bot.model.plan import Item, Plan
 from bot.model.protocol import Protocol
@@ -35,9 +35,9 @@ class Statement:
     """One observation with its source; ``state`` is stands, corrected or undone."""
 
     noted: Noted
-    source: str
+    source: SourceId
     author: str
-    person: int | None
+    person: PersonId | None
     state: str
     event: EventId | None = None  # that noted it; None for one from before that was kept
 
@@ -95,7 +95,7 @@ class CaseFile:
     """A matter that staff looked at, from its opening to its end. ``body`` holds its
     entries as staff saw them."""
 
-    id: str
+    id: CaseId
     matter: str
     urgency: Urgency
     state: str
@@ -118,13 +118,13 @@ class Picture:
     """A picture or film that was sent. ``sha256`` of the kept file, empty where the file
     is not kept here."""
 
-    id: int
+    id: PictureId
     kind: str
     at: datetime
     day: int | None
     caption: str
     sha256: str
-    source: str = ""  # the message that it came in
+    source: SourceId = NO_SOURCE  # the message that it came in
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from bot.model.chart import Case
 from bot.model.chat import Button
+from bot.model.ids import CaseId, PatientId
 from bot.model.topic import TOPICS, AboutCase
 
 from .tables import InChat
@@ -65,7 +66,7 @@ class Cast:
             code = self.world.invite(kind="staff", name=name, role=role)
             self.world.write(name, self.users[name], self.users[name], f"/start {code}")
 
-    def come_home(self, patient: int) -> None:
+    def come_home(self, patient: PatientId) -> None:
         """The household joins, one after the other, each by a link of their own."""
         for name, lang in self.story.household.items():
             code = self.world.invite(kind="owner", patient=patient)
@@ -171,13 +172,13 @@ class Cast:
         found = [case for row in rows for case in row.chart.cases]
         return sorted(found, key=lambda case: case.opened_at, reverse=True)
 
-    def _newest_case(self) -> str:
+    def _newest_case(self) -> CaseId:
         cases = self._open_cases()
         if not cases:
             raise Absent("no case is open")
         return cases[0].id
 
-    def _about_case(self, case: str, label: str = "") -> InChat:
+    def _about_case(self, case: CaseId, label: str = "") -> InChat:
         """The newest message about a case; with ``label`` one that has such a button."""
         for one in self.world.newest(GROUP):
             about = one.sent is not None and TOPICS.decode(one.sent.topic) == AboutCase(case)

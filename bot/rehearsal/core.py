@@ -17,7 +17,7 @@ from bot.events.route import Fallen, context_of, fallen_due
 from bot.household import pictures
 from bot.model.chat import Incoming, Media
 from bot.model.effects import Effects
-from bot.model.ids import due_event
+from bot.model.ids import LineId, PictureId, due_event
 
 from .drawn import looked_at
 from .known import Kept
@@ -34,16 +34,16 @@ def due(tables: Tables, practice: Practice, row: DueRow, now: datetime) -> Effec
     fallen = Fallen(due_event(row.key, row.at.isoformat()), row.kind, row.patient, row.data)
     ctx = fallen_due(Kept(tables, now), practice, fallen, now)
     if row.kind == "media":
-        return _fetched(tables, ctx, int(row.data["media"]))
+        return _fetched(tables, ctx, PictureId(int(row.data["media"])))
     if row.kind == "review":
-        return _review(ctx, int(row.data["line"]), late=bool(row.data["late"]))
+        return _review(ctx, LineId(int(row.data["line"])), late=bool(row.data["late"]))
     return handle(ctx)
 
 
 # -- pictures -------------------------------------------------------------------------------
 
 
-def _fetched(tables: Tables, ctx: FellDue, number: int) -> Effects:
+def _fetched(tables: Tables, ctx: FellDue, number: PictureId) -> Effects:
     """A picture is fetched and looked at at once; a drawn one is never lost."""
     for chart in ctx.charts:
         kept = tables.patients[chart.id].pictures
@@ -58,7 +58,7 @@ def _fetched(tables: Tables, ctx: FellDue, number: int) -> Effects:
     return fetched(replace(ctx, charts=charts), number)
 
 
-def _review(ctx: FellDue, line: int, *, late: bool) -> Effects:
+def _review(ctx: FellDue, line: LineId, *, late: bool) -> Effects:
     """The clinician is shown what came, or another is asked for."""
     new = pictures.unseen(ctx.charts[0], line) if ctx.charts else []
     if not new:

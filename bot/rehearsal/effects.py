@@ -3,26 +3,23 @@ keeps them (``bot/store/apply.py``). What a chart alone holds is kept by ``evolv
 
 from __future__ import annotations
 
-import json
 from dataclasses import replace
 from datetime import datetime
 from functools import singledispatch
-from typing import Any, cast
 
 from bot.desk.enrol import AFTER_LAST
 from bot.household.wound import key_of
 from bot.model import effects as o
 from bot.model.chart import Chart, Desk, Member, Person, Picture, Review
-from bot.model.chat import Media, Outgoing
+from bot.model.chat import Media
 from bot.model.conversation import NOTHING_OPEN
 from bot.model.evolve import evolve
+from bot.model.ids import MemberId, ObservationId, PatientId, PersonId, PictureId
 from bot.model.observation import Noted
-from bot.model.plan import Prompt
 
+from .keeping import add_prompts, end, log, plain, put_due, send, used
 from .tables import (
     Carer,
-    DueRow,
-    Entry,
     InvitationRow,
     PatientRow,
     Statement,
@@ -30,84 +27,12 @@ from .tables import (
 )
 
 OfChart = o.Heard | o.WoundPut | o.PutHold | o.EndHold | o.SetState
-ENDED_DUES = ("prompt", "remind", "unanswered", "silence", "end")
-"""What a patient whose course is over is not looked at for any more."""
 
 
 def apply(tables: Tables, out: o.Effects, now: datetime) -> None:
     """Keep every effect in its order; messages wait in the outbox."""
     for one in out.all:
         _keep(one, tables, now)
-
-
-def plain(data: dict[str, Any]) -> dict[str, Any]:
-    """``data`` as it comes back from JSON."""
-    return cast("dict[str, Any]", json.loads(json.dumps(data, default=str))) if data else {}
-
-
-def log(
-    tables: Tables,
-    kind: str,
-    author: str,
-    text: str,
-    now: datetime,
-    patient: int | None = None,
-    data: dict[str, Any] | None = None,
-) -> None:
-    """One line of the log."""
-    id = len(tables.log) + 1
-    tables.log.append(Entry(id, now, kind, author, text, patient, data or {}))
-
-
-def put_due(
-    tables: Tables,
-    key: str,
-    kind: str,
-    at: datetime,
-    patient: int | None,
-    data: dict[str, Any] | None = None,
-) -> None:
-    """Something to look at again; one with the same key is replaced."""
-    tables.dues.put(DueRow(key, kind, at, patient, data or {}))
-
-
-def add_prompts(tables: Tables, patient: PatientRow, prompts: tuple[Prompt, ...]) -> None:
-    """Planned prompts with their lines."""
-    for prompt in prompts:
-        id = patient.put_sheet(tables.next_sheet(), prompt.key, prompt.due_at, prompt.day)
-        for item in prompt.items:
-            patient.put_line(tables.next_line(), id, item)
-        put_due(tables, f"prompt:{id}", "prompt", prompt.due_at, patient.id, {"prompt": id})
-
-
-def _send(tables: Tables, message: Outgoing, now: datetime) -> None:
-    """Into the outbox; one whose key is there already is not added again."""
-    key = message.dedupe
-    if message.of and message.of not in tables.sent and message.of not in tables.outbox:
-        return  # whoever never got the message has nothing to be shown anew
-    if key in tables.outbox or key in tables.sent:
-        return
-    tables.outbox[key] = message
-    if message.kind == "send" and message.patient is not None:
-        people = tables.people.values()
-        name = next((one.name for one in people if one.chat == message.chat), str(message.chat))
-        staff = message.chat in tables.desks
-        data = {"to": "staff" if staff else name, "staff": staff, "key": key}
-        log(tables, "sent", "bot", message.text, now, message.patient, data)
-
-
-def _end(tables: Tables, id: int) -> None:
-    """Nothing of a course that is over falls due any more."""
-    for row in tables.dues.of_patient(id):
-        if row.kind in ENDED_DUES:
-            row.waiting = False
-
-
-def _used(tables: Tables, digest: str, what: str) -> None:
-    invitation = tables.invitations.get(digest)
-    if invitation is None or invitation.used:
-        raise ValueError(f"this {what} has been used in the meantime")
-    invitation.used = True
 
 
 @singledispatch
@@ -123,7 +48,9 @@ def _(change: o.Entry, tables: Tables, now: datetime) -> None:
 @_keep.register
 def _(change: o.Note, tables: Tables, now: datetime) -> None:
     patient = tables.patients[change.patient]
-    noted = Noted(change.observation, change.at or now, change.day, tables.number("noted"))
+    noted = Noted(
+        change.observation, change.at or now, change.day, ObservationId(tables.number("noted"))
+    )
     patient.statements.append(Statement(noted, change.source, change.person))
     patient.standing = None
 
@@ -195,7 +122,7 @@ def _(change: OfChart, tables: Tables, now: datetime) -> None:
 def _(change: o.EndCourse, tables: Tables, now: datetime) -> None:
     patient = tables.patients[change.patient]
     patient.chart = evolve(patient.chart, [change], now)
-    _end(tables, change.patient)
+    end(tables, change.patient)
 
 
 @_keep.register
@@ -222,10 +149,10 @@ def _(change: o.Due, tables: Tables, now: datetime) -> None:
 
 @_keep.register
 def _(change: o.Join, tables: Tables, now: datetime) -> None:
-    _used(tables, change.digest, "link")
+    used(tables, change.digest, "link")
     known = next((one for one in tables.people.values() if one.user == change.user), None)
     if known is None:
-        id = tables.number("person")
+        id = PersonId(tables.number("person"))
         tables.people[id] = Person(id, change.user, change.chat, change.name, change.lang)
     else:
         id = known.id
@@ -260,7 +187,7 @@ def _(change: o.Forget, tables: Tables, now: datetime) -> None:
 @_keep.register
 def _(change: o.JoinDesk, tables: Tables, now: datetime) -> None:
     del now
-    _used(tables, change.digest, "code")
+    used(tables, change.digest, "code")
     tables.desks[change.chat] = Desk(change.chat, change.rank, change.name)
 
 
@@ -268,9 +195,9 @@ def _(change: o.JoinDesk, tables: Tables, now: datetime) -> None:
 def _(change: o.JoinStaff, tables: Tables, now: datetime) -> None:
     del now
     if change.digest:
-        _used(tables, change.digest, "link")
+        used(tables, change.digest, "link")
     known = next((one for one in tables.staff.values() if one.user == change.user), None)
-    id = known.id if known else tables.number("member")
+    id = known.id if known else MemberId(tables.number("member"))
     chat = change.chat if change.chat is not None or known is None else known.chat
     tables.staff[id] = Member(id, change.user, change.name, change.role, chat)
     tables.gone.discard(id)
@@ -297,7 +224,7 @@ def _(change: o.Invite, tables: Tables, now: datetime) -> None:
 @_keep.register
 def _(change: o.NewPatient, tables: Tables, now: datetime) -> None:
     plan = change.plan
-    id = tables.number("patient")
+    id = PatientId(tables.number("patient"))
     chart = Chart(id, plan, change.protocol, "active", now, None)
     patient = tables.patients[id] = PatientRow(chart)
     add_prompts(tables, patient, change.prompts)
@@ -315,7 +242,7 @@ def _(change: o.NewPatient, tables: Tables, now: datetime) -> None:
             if carer.left_at is None
         }
         old.chart = replace(old.chart, state="ended")
-        _end(tables, old.id)
+        end(tables, old.id)
         for row in tables.dues.of_patient(old.id):
             if row.kind == "wound":
                 row.waiting = False
@@ -358,7 +285,7 @@ def _(change: o.KeepMedia, tables: Tables, now: datetime) -> None:
     unique = media.unique or media.file
     known = next((one for one in patient.pictures.values() if one.media.unique == unique), None)
     if known is None:
-        id = tables.number("media")
+        id = PictureId(tables.number("media"))
         kept = Media(kind=media.kind, file=media.file, unique=unique, album=media.album)
         patient.pictures[id] = Picture(
             id, kept, change.day, now, change.caption, change.person, change.line, "waiting",
@@ -455,4 +382,4 @@ def _(change: o.Settle, tables: Tables, now: datetime) -> None:
 
 @_keep.register
 def _(change: o.Say, tables: Tables, now: datetime) -> None:
-    _send(tables, change.message, now)
+    send(tables, change.message, now)

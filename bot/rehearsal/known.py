@@ -20,6 +20,7 @@ from bot.model.chart import (
     Written,
 )
 from bot.model.conversation import NOTHING_OPEN, Conversation
+from bot.model.ids import CaseId, PatientId, PromptId, SourceId
 from bot.model.topic import TOPICS, Topic
 from bot.records.record import TAIL, Record, readable
 
@@ -73,7 +74,7 @@ class Kept:
         good = not row.used and row.expires > self.now
         return Invitation(digest, row.kind, good, row.patient, row.rank, row.name, row.role)
 
-    def written(self, source: str) -> tuple[Written, ...]:
+    def written(self, source: SourceId) -> tuple[Written, ...]:
         """What staff's message ``source`` has led to, oldest first."""
         return tuple(
             Written(
@@ -108,7 +109,7 @@ class Kept:
         found = (self.chart(row.id) for row in rows)
         return tuple(one for one in found if one is not None)
 
-    def chart(self, patient: int, prompt: int | None = None) -> Chart | None:
+    def chart(self, patient: PatientId, prompt: PromptId | None = None) -> Chart | None:
         """One patient; ``prompt`` must be there even when it is long overdue."""
         row = self.tables.patients.get(patient)
         if row is None:
@@ -133,7 +134,7 @@ class Kept:
             late_taps=tuple(self._late_taps(patient)),
         )
 
-    def patient_of(self, case: str) -> int | None:
+    def patient_of(self, case: CaseId) -> PatientId | None:
         """The patient of a case, closed or not."""
         return next((row.id for row in self.tables.patients.values() if case in row.cases), None)
 
@@ -175,7 +176,7 @@ class Kept:
             for carer in with_them
         )
 
-    def _late_taps(self, patient: int) -> Iterable[LateTap]:
+    def _late_taps(self, patient: PatientId) -> Iterable[LateTap]:
         for row in self.tables.dues.of_kind("given"):
             if row.patient == patient:
                 data = row.data

@@ -10,6 +10,7 @@ from datetime import datetime, timedelta
 from bot.context.practice import Practice
 from bot.model.chart import Chart
 from bot.model.hold import ByMouth
+from bot.model.ids import PatientId
 from bot.plan.clock import to_utc, wall_at, zone_at
 from bot.standing.of_chart import standing_of
 from bot.standing.standing import Ordinary
@@ -122,9 +123,9 @@ class Rehearsal:
         return str(Moment(day, there.hour * 60 + there.minute))
 
     @property
-    def patient(self) -> int:
+    def patient(self) -> PatientId:
         """The patient's number: after a re-operation that of the course that follows."""
-        current = 1 if self.world.tables.patients else 0
+        current = PatientId(1 if self.world.tables.patients else 0)
         for id, row in self.world.tables.patients.items():
             if row.chart.plan.continues == current:
                 current = id

@@ -7,11 +7,22 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 from datetime import datetime
 from heapq import heappop, heappush
-from typing import Any, Literal
+from typing import Any, Literal, TypeVar
 
 from bot.model.chart import Chart, Desk, Line, Member, Person, Picture, Review, Sheet
 from bot.model.chat import Outgoing
 from bot.model.conversation import Conversation
+from bot.model.ids import (
+    CaseId,
+    LineId,
+    MemberId,
+    ObservationId,
+    PatientId,
+    PersonId,
+    PictureId,
+    PromptId,
+    SourceId,
+)
 from bot.model.observation import Noted
 from bot.model.plan import Item
 
@@ -24,7 +35,7 @@ Counted = Literal["patient", "person", "member", "noted", "media"]
 class Carer:
     """Someone at home of one patient."""
 
-    person: int
+    person: PersonId
     joined_at: datetime
     left_at: datetime | None = None
     hours: dict[str, str] | None = None
@@ -36,9 +47,14 @@ class Statement:
     """An observation, where it came from and whether it stands."""
 
     noted: Noted
-    source: str
-    person: int | None
+    source: SourceId
+    person: PersonId | None
     state: str = "stands"
+
+
+N = TypeVar("N", PromptId, LineId)
+Sources = dict[ObservationId, tuple[SourceId, PersonId | None]]
+"""Observation → what it came from, and whose that was."""
 
 
 @dataclass(slots=True)
@@ -48,29 +64,29 @@ class PatientRow:
     and doses by their slot, so that a window of them is found at once."""
 
     chart: Chart
-    carers: dict[int, Carer] = field(default_factory=dict)
-    sheets: dict[int, Sheet] = field(default_factory=dict)  # without their lines
-    sheet_of_key: dict[str, int] = field(default_factory=dict)
-    lines: dict[int, Line] = field(default_factory=dict)
-    line_of_item: dict[str, int] = field(default_factory=dict)
-    lines_of: dict[int, list[int]] = field(default_factory=dict)  # prompt → its lines
-    order: list[tuple[datetime, int]] = field(default_factory=list)
-    slots: list[tuple[datetime, int]] = field(default_factory=list)
-    whole: dict[int, Sheet] = field(default_factory=dict)  # with their lines, as last built
+    carers: dict[PersonId, Carer] = field(default_factory=dict)
+    sheets: dict[PromptId, Sheet] = field(default_factory=dict)  # without their lines
+    sheet_of_key: dict[str, PromptId] = field(default_factory=dict)
+    lines: dict[LineId, Line] = field(default_factory=dict)
+    line_of_item: dict[str, LineId] = field(default_factory=dict)
+    lines_of: dict[PromptId, list[LineId]] = field(default_factory=dict)  # prompt → its lines
+    order: list[tuple[datetime, PromptId]] = field(default_factory=list)
+    slots: list[tuple[datetime, LineId]] = field(default_factory=list)
+    whole: dict[PromptId, Sheet] = field(default_factory=dict)  # with their lines, as last built
     statements: list[Statement] = field(default_factory=list)
-    standing: tuple[tuple[Noted, ...], dict[int, tuple[str, int | None]]] | None = None
-    cases: set[str] = field(default_factory=set)  # closed ones, too
-    pictures: dict[int, Picture] = field(default_factory=dict)
+    standing: tuple[tuple[Noted, ...], Sources] | None = None
+    cases: set[CaseId] = field(default_factory=set)  # closed ones, too
+    pictures: dict[PictureId, Picture] = field(default_factory=dict)
     reviews: dict[int, Review] = field(default_factory=dict)
 
     @property
-    def id(self) -> int:
+    def id(self) -> PatientId:
         """The patient's number."""
         return self.chart.id
 
     # -- prompts and lines ------------------------------------------------------------------
 
-    def put_sheet(self, id: int, key: str, due_at: datetime, day: int) -> int:
+    def put_sheet(self, id: PromptId, key: str, due_at: datetime, day: int) -> PromptId:
         """A prompt; one with the same key only gets another time. Its id."""
         known = self.sheet_of_key.get(key)
         if known is None:
@@ -91,14 +107,14 @@ class PatientRow:
         self.sheets[sheet.id] = sheet
         self.whole.pop(sheet.id, None)
 
-    def drop_sheet(self, id: int) -> None:
+    def drop_sheet(self, id: PromptId) -> None:
         """A prompt without lines is gone."""
         sheet = self.sheets.pop(id)
         del self.sheet_of_key[sheet.key], self.lines_of[id]
         self.whole.pop(id, None)
         self._unlist(self.order, (sheet.due_at, id))
 
-    def put_line(self, id: int, prompt: int, item: Item) -> None:
+    def put_line(self, id: LineId, prompt: PromptId, item: Item) -> None:
         """A line of a prompt; a planned one of the same item moves there with its words."""
         known = self.line_of_item.get(item.id)
         if known is None:
@@ -125,7 +141,7 @@ class PatientRow:
         self.lines[line.id] = line
         self.whole.pop(line.prompt, None)
 
-    def move_line(self, id: int, prompt: int) -> None:
+    def move_line(self, id: LineId, prompt: PromptId) -> None:
         """The line stands in another prompt now."""
         line = self.lines[id]
         if line.prompt != prompt:
@@ -134,7 +150,7 @@ class PatientRow:
             insort(self.lines_of[prompt], id)
             self.set_line(replace(line, prompt=prompt))
 
-    def drop_line(self, id: int) -> None:
+    def drop_line(self, id: LineId) -> None:
         """A planned line is gone."""
         line = self.lines.pop(id)
         del self.line_of_item[line.item.id]
@@ -143,7 +159,7 @@ class PatientRow:
         if line.item.kind == "dose" and line.item.slot_at is not None:
             self._unlist(self.slots, (line.item.slot_at, id))
 
-    def sheet(self, id: int) -> Sheet | None:
+    def sheet(self, id: PromptId) -> Sheet | None:
         """The prompt with its lines."""
         made = self.whole.get(id)
         if made is None:
@@ -171,14 +187,14 @@ class PatientRow:
             yield self.lines[id]
 
     @staticmethod
-    def _unlist(ordered: list[tuple[datetime, int]], entry: tuple[datetime, int]) -> None:
+    def _unlist(ordered: list[tuple[datetime, N]], entry: tuple[datetime, N]) -> None:
         place = bisect_left(ordered, entry)
         if place < len(ordered) and ordered[place] == entry:
             del ordered[place]
 
     # -- observations -----------------------------------------------------------------------
 
-    def history(self) -> tuple[tuple[Noted, ...], dict[int, tuple[str, int | None]]]:
+    def history(self) -> tuple[tuple[Noted, ...], Sources]:
         """The observations that stand, oldest first, and where each came from."""
         if self.standing is None:
             kept = sorted(
@@ -196,7 +212,7 @@ class InvitationRow:
 
     kind: str
     expires: datetime
-    patient: int | None = None
+    patient: PatientId | None = None
     rank: int | None = None
     name: str | None = None
     role: str | None = None
@@ -210,7 +226,7 @@ class DueRow:
     key: str
     kind: str
     at: datetime
-    patient: int | None
+    patient: PatientId | None
     data: dict[str, Any]
     waiting: bool = True
 
@@ -240,7 +256,7 @@ class Dues:
         keys = self._kinds.get(kind, ())
         return [self.rows[key] for key in keys if self.rows[key].waiting]
 
-    def of_patient(self, patient: int) -> list[DueRow]:
+    def of_patient(self, patient: PatientId) -> list[DueRow]:
         """What waits about one patient."""
         return [row for row in self.rows.values() if row.waiting and row.patient == patient]
 
@@ -268,7 +284,7 @@ class Entry:
     kind: str
     author: str
     text: str
-    patient: int | None
+    patient: PatientId | None
     data: dict[str, Any]
 
 
@@ -287,10 +303,10 @@ class InChat:
 class Tables:
     """Everything that is known."""
 
-    patients: dict[int, PatientRow] = field(default_factory=dict)
-    people: dict[int, Person] = field(default_factory=dict)
-    staff: dict[int, Member] = field(default_factory=dict)
-    gone: set[int] = field(default_factory=set)  # of the staff, who may act no longer
+    patients: dict[PatientId, PatientRow] = field(default_factory=dict)
+    people: dict[PersonId, Person] = field(default_factory=dict)
+    staff: dict[MemberId, Member] = field(default_factory=dict)
+    gone: set[MemberId] = field(default_factory=set)  # of the staff, who may act no longer
     desks: dict[int, Desk] = field(default_factory=dict)  # by their chat
     invitations: dict[str, InvitationRow] = field(default_factory=dict)
     conversations: dict[int, Conversation] = field(default_factory=dict)  # by their chat
@@ -306,10 +322,10 @@ class Tables:
         self.numbers[of] = self.numbers.get(of, 0) + 1
         return self.numbers[of]
 
-    def next_sheet(self) -> int:
+    def next_sheet(self) -> PromptId:
         """One more than the highest number of a prompt that is there."""
-        return 1 + max(next(reversed(one.sheets), 0) for one in self.patients.values())
+        return PromptId(1 + max(next(reversed(one.sheets), 0) for one in self.patients.values()))
 
-    def next_line(self) -> int:
+    def next_line(self) -> LineId:
         """One more than the highest number of a line that is there."""
-        return 1 + max(next(reversed(one.lines), 0) for one in self.patients.values())
+        return LineId(1 + max(next(reversed(one.lines), 0) for one in self.patients.values()))

@@ -15,12 +15,13 @@ from bot.desk.enrol import enrol
 from bot.model.chart import Chart
 from bot.model.chat import Incoming, Outgoing, Sender
 from bot.model.effects import Effects, Invite
-from bot.model.ids import EventId
+from bot.model.ids import EventId, PatientId
 from bot.model.plan import Plan
 from bot.model.protocol import Protocol
 
 from . import core
-from .effects import apply, put_due
+from .effects import apply
+from .keeping import put_due
 from .known import Kept
 from .tables import DueRow, InChat, Tables
 from .transcript import Edited, Face, Message, Said, Toast, Transcript
@@ -117,7 +118,7 @@ class World:
     def tap(self, who: str, user: int, chat: int, number: int, data: str) -> None:
         """A button."""
         event = self._event("button", who, user, chat, number)
-        self.hear(replace(event, data=data, callback=f"tap:{event.update}"))
+        self.hear(replace(event, data=data, callback=f"press:{event.update}"))
 
     def say(self, who: str, chat: int, what: str) -> None:
         """Into the transcript: what somebody does now."""
@@ -182,7 +183,7 @@ class World:
 
     # -- what is known ----------------------------------------------------------------------
 
-    def chart(self, patient: int) -> Chart:
+    def chart(self, patient: PatientId) -> Chart:
         """One patient as an event at this moment would see them."""
         found = Kept(self.tables, self.now).chart(patient)
         if found is None:

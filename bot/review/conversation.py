@@ -8,7 +8,7 @@ from datetime import date, datetime
 from itertools import groupby, pairwise
 from typing import Any, Final
 
-from bot.model.ids import EventId
+from bot.model.ids import EventId, PictureId, SourceId
 from bot.model.urgency import Urgency
 from bot.records.orders import plan_words
 from bot.records.record import Record
@@ -77,7 +77,7 @@ class Turn:
     tap: bool = False  # an owner's button
     quiet: bool = False  # of the bot's own round: prompts, what stayed open, pages
     matters: bool = False  # an event that a colleague wants to know of
-    picture: int = 0  # the kept picture or film that was sent
+    picture: PictureId | None = None  # the kept picture or film that was sent
 
     @property
     def urgency(self) -> str:
@@ -109,7 +109,7 @@ def conversation(record: WholeRecord, tongue: Tongue, before: int) -> tuple[Day,
     seen earlier; what comes after it is new."""
     turns: list[Turn] = []
     pictures = _pictures(record)
-    of_source: dict[str, list[Turn]] = {}
+    of_source: dict[SourceId, list[Turn]] = {}
     of_event: dict[EventId, Turn] = {}
     for entry in record.log:
         if entry.kind in UNSEEN or (entry.kind == "sent" and entry.data.get("staff")):
@@ -128,9 +128,9 @@ def conversation(record: WholeRecord, tongue: Tongue, before: int) -> tuple[Day,
             turn = _turn(record, entry, tongue)
         turn.new = before > 0 and entry.id > before
         turn.matters = _matters(entry)
-        source = str(entry.data.get("source", ""))
+        source = SourceId(str(entry.data.get("source", "")))
         if entry.kind == "picture":
-            turn.picture = pictures.pop(source, 0)
+            turn.picture = pictures.pop(source, None)
         turn.quiet = entry.kind in QUIET and caused is None
         if entry.kind in OWNER:
             of_source.setdefault(source, []).append(turn)
@@ -177,13 +177,13 @@ def _matters(entry: Record) -> bool:
     return entry.author not in ("bot", "rule") and (closed or entry.kind in MATTERS)
 
 
-def _pictures(record: WholeRecord) -> dict[str, int]:
+def _pictures(record: WholeRecord) -> dict[SourceId, PictureId]:
     """Message → the picture or film in it, where it is kept."""
     return {one.source: one.id for one in record.pictures if one.sha256}
 
 
 def _attach(
-    record: WholeRecord, of_source: dict[str, list[Turn]], tongue: Tongue, turns: list[Turn]
+    record: WholeRecord, of_source: dict[SourceId, list[Turn]], tongue: Tongue, turns: list[Turn]
 ) -> None:
     """Each observation to the words that it was read from."""
     fixes = _fixes(record, tongue)

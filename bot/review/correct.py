@@ -8,7 +8,7 @@ from typing import Final
 
 from bot.model.chart import Member
 from bot.model.effects import Correct, Effects, Entry, Mark, Note
-from bot.model.ids import EventId, MemberId
+from bot.model.ids import EventId, LineId, PatientId
 from bot.model.observation import Observation
 from bot.model.vocabulary import TOPICS
 from bot.store.review import Reading
@@ -42,7 +42,7 @@ def as_read(old: Observation, chosen: str) -> Observation | None:
 
 
 def correct(
-    patient: int, reading: Reading, chosen: str, why: str, member: Member, to: str, was: str
+    patient: PatientId, reading: Reading, chosen: str, why: str, member: Member, to: str, was: str
 ) -> Effects:
     """The reading stands no longer, and what was chosen does. ``to`` and ``was`` in plain
     words. NotCorrected says what is wrong with the form."""
@@ -55,7 +55,7 @@ def correct(
     new = as_read(old, chosen)
     if new == old:
         raise NotCorrected("That is how it was read already.")
-    out = Effects(EventId(f"review:{patient}:{ident}"), member=MemberId(member.id))
+    out = Effects(EventId(f"review:{patient}:{ident}"), member=member.id)
     out.add(
         Correct(patient, ident),
         Entry(
@@ -76,7 +76,7 @@ def correct(
     return out
 
 
-def _lines(reading: Reading, old: Observation) -> list[int]:
+def _lines(reading: Reading, old: Observation) -> list[LineId]:
     """The lines of prompts that the old reading answered."""
     if old.about not in LINES:
         return []
@@ -89,7 +89,7 @@ def _lines(reading: Reading, old: Observation) -> list[int]:
 
 
 def _mark(
-    line: int, old: Observation, new: Observation | None, reading: Reading, member: Member
+    line: LineId, old: Observation, new: Observation | None, reading: Reading, member: Member
 ) -> Mark:
     if new is None or new.about != old.about:
         return Mark(line, "unanswered", by=member.name)
@@ -98,11 +98,11 @@ def _mark(
     return Mark(line, "answered", choice, member.name, at, source)
 
 
-def note(patient: int, words: str, member: Member, now: datetime) -> Effects:
+def note(patient: PatientId, words: str, member: Member, now: datetime) -> Effects:
     """A note on a patient. NotCorrected for one with no words."""
     if not words.strip():
         raise NotCorrected("The note is empty: write something, or leave it.")
     event = EventId(f"review:{patient}:note:{member.id}:{now.isoformat()}")
-    out = Effects(event, member=MemberId(member.id))
+    out = Effects(event, member=member.id)
     out.add(Entry("note", member.name, words.strip()[:NOTE_LIMIT], patient, {"member": member.id}))
     return out

@@ -13,6 +13,7 @@ from starlette.requests import Request
 from starlette.responses import FileResponse, Response
 
 from bot.measures.covered import covered_by_doses
+from bot.model.ids import PictureId
 from bot.pictures.film import can_film, contact_sheet
 from bot.pictures.opening import PictureError, kind_of
 from bot.plan.calendar import as_icalendar
@@ -55,7 +56,7 @@ class News:
     text: str
     urgency: str
     quoted: bool  # the words are somebody's own
-    picture: int
+    picture: PictureId | None
 
 
 @dataclass(frozen=True, slots=True)

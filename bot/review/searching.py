@@ -11,6 +11,7 @@ from starlette.datastructures import QueryParams
 from starlette.requests import Request
 from starlette.responses import Response
 
+from bot.model.ids import PatientId
 from bot.model.urgency import Urgency
 from bot.model.vocabulary import TOPICS
 from bot.store.review import Listed, plain
@@ -83,7 +84,7 @@ class Search:
                        if u > Urgency.none],
         )  # fmt: skip
 
-    def _query(self, asked: QueryParams, patient: int | None) -> Query:
+    def _query(self, asked: QueryParams, patient: PatientId | None) -> Query:
         topic = asked.get("topic", "")
         urgency = asked.get("urgency", "")
         since, until = date_in(asked.get("since", "")), date_in(asked.get("until", ""))

@@ -21,7 +21,7 @@ from bot.household import pictures
 from bot.model.chart import FILMS, Chart, Picture
 from bot.model.chat import Media
 from bot.model.effects import Effects
-from bot.model.ids import EventId, due_event
+from bot.model.ids import EventId, LineId, PatientId, PictureId, due_event
 from bot.model.topic import AboutPatient
 from bot.pictures.check import check_picture
 from bot.pictures.clean import clean
@@ -67,9 +67,11 @@ async def handle_media(
     data = json.loads(row["data"])
     try:
         if row["kind"] == "media":
-            await _fetch(db, practice, client, shelf, row, int(data["media"]), now)
+            await _fetch(db, practice, client, shelf, row, PictureId(int(data["media"])), now)
         else:
-            await _review(db, practice, shelf, row, int(data["line"]), bool(data["late"]), now)
+            await _review(
+                db, practice, shelf, row, LineId(int(data["line"])), bool(data["late"]), now
+            )
     except Exception as error:
         logger.exception("%s could not be handled", row["key"])
         why = f"{type(error).__name__}: {error}"
@@ -128,7 +130,7 @@ async def _fetch(
     client: Client,
     shelf: Shelf,
     row: Row,
-    number: int,
+    number: PictureId,
     now: datetime,
 ) -> None:
     chart = await db.read(lambda tx: load.chart(tx, row["patient_id"], now))
@@ -156,7 +158,7 @@ async def _fetch(
     await db.transact(lambda tx: _kept(tx, practice, row, picture, looked, now))
 
 
-def look(shelf: Shelf, patient: int, media: Media, content: bytes) -> Looked:
+def look(shelf: Shelf, patient: PatientId, media: Media, content: bytes) -> Looked:
     """Check, clean and store one fetched file. OSError when it cannot be written."""
     if media.kind in FILMS or kind_of(content) in ("mp4", "webm"):
         film = check_film(content)
@@ -234,7 +236,7 @@ def _not_kept(
         apply(tx, fetched(ctx, picture.id), now)
 
 
-def _picture(chart: Chart | None, number: int) -> Picture | None:
+def _picture(chart: Chart | None, number: PictureId) -> Picture | None:
     found = chart.pictures if chart else ()
     return next((one for one in found if one.id == number), None)
 
@@ -247,7 +249,7 @@ async def _review(
     practice: Practice,
     shelf: Shelf,
     row: Row,
-    line: int,
+    line: LineId,
     late: bool,
     now: datetime,
 ) -> None:
@@ -287,7 +289,7 @@ def _together(shelf: Shelf, chart: Chart, best: Picture) -> tuple[Media, Picture
         return best.media, None
 
 
-def _made(shelf: Shelf, patient: int, make: Callable[[], bytes]) -> Media:
+def _made(shelf: Shelf, patient: PatientId, make: Callable[[], bytes]) -> Media:
     kept = shelf.put(patient, make())
     return Media(kind="photo", file=shelf.full(kept.path).as_uri())
 
@@ -301,7 +303,7 @@ def _reviewed(
     tx: Tx,
     practice: Practice,
     row: Row,
-    line: int,
+    line: LineId,
     late: bool,
     ready: tuple[Picture, Media, Picture | None],
     now: datetime,
@@ -328,8 +330,8 @@ def _reviewed(
 class WrongFile:
     """A kept file that is not what it was: ``missing`` or ``changed``."""
 
-    picture: int
-    patient: int
+    picture: PictureId
+    patient: PatientId
     path: str
     what: str
 

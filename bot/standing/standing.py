@@ -47,7 +47,7 @@ class CaseFacts(Protocol):
     """What the standing needs to know of a case; it is open until its state is ``closed``."""
 
     @property
-    def id(self) -> str: ...
+    def id(self) -> CaseId: ...
     @property
     def urgency(self) -> Urgency: ...
     @property
@@ -111,7 +111,8 @@ class Standing:
 
     def holds_on(self, item: Item) -> tuple[Hold, ...]:
         """What keeps this line of a prompt back; empty when nothing does."""
-        return tuple(hold for hold in self.all_holds if self._means(hold.target, item))
+        holds = self.all_holds
+        return tuple(one for one in holds if self._means(one.target, item)) if holds else ()
 
     def holds_on_medicine(self, med: str) -> tuple[Hold, ...]:
         """What keeps this medicine back."""
@@ -196,7 +197,7 @@ def _mode(state: PatientState, holds: Sequence[Hold], cases: Sequence[CaseFacts]
     ]
     if urgent:
         first = min(case.opened_at for case in urgent)
-        return Emergency(tuple(CaseId(case.id) for case in urgent), first)
+        return Emergency(tuple(case.id for case in urgent), first)
     match state:
         case PatientState.ended:
             return Over(End.ended)

@@ -11,7 +11,7 @@ from bot.desk.enrol import AFTER_LAST
 from bot.household.wound import key_of
 from bot.model import effects as o
 from bot.model.conversation import Conversation, dump_conversation, load_conversation
-from bot.model.ids import Cause
+from bot.model.ids import Cause, PatientId
 
 from .database import Tx, pack, stamp
 from .rows import add_prompts, log, move_chat, put_due, send
@@ -189,7 +189,7 @@ def _(change: o.NewPatient, tx: Tx, now: datetime, by: Cause) -> None:
     )
     if row is None:
         raise ValueError("the patient could not be stored")
-    patient = int(row["id"])
+    patient = PatientId(int(row["id"]))
     add_prompts(tx, patient, change.prompts)
     if change.prompts:
         put_due(tx, f"end:{patient}", "end", change.end_at, patient)

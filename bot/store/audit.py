@@ -10,7 +10,7 @@ from datetime import datetime
 from secrets import token_hex
 from typing import Final
 
-from bot.model.ids import Cause
+from bot.model.ids import Cause, PatientId
 from bot.records.chain import NOBODY, START, Break, Link, Walk, digest_of, seal
 from bot.records.whole import Head
 
@@ -50,7 +50,7 @@ def append(
     author: str,
     text: str,
     now: datetime,
-    patient: int | None,
+    patient: PatientId | None,
     data: dict[str, object],
     by: Cause = NOBODY,
 ) -> int:
@@ -139,7 +139,7 @@ def _message(tx: Tx, link: Link) -> Iterator[str]:
         yield f"the update of entry {link.id} is not in the inbox any more"
 
 
-def _observations(tx: Tx, patient: int) -> Iterator[str]:
+def _observations(tx: Tx, patient: PatientId) -> Iterator[str]:
     """Observations and the entries that note them must be the same, one for one."""
     noted: Counter[tuple[str, str]] = Counter()
     entry: dict[tuple[str, str], int] = {}

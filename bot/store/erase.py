@@ -9,7 +9,7 @@ from datetime import date, datetime
 from secrets import token_hex
 from typing import Any, Final
 
-from bot.model.ids import EventId
+from bot.model.ids import EventId, PatientId, PersonId
 from bot.model.plan import Plan
 from bot.records.chain import ERASED, digest_of
 from bot.records.erasure import (
@@ -78,14 +78,14 @@ class Erasure:
     files: list[str] = field(default_factory=list)
     rows: dict[int, str] = field(default_factory=dict)
     _entry: int = 0
-    _whole: set[int] = field(default_factory=set)
+    _whole: set[PatientId] = field(default_factory=set)
     _numbers: dict[str, str] = field(default_factory=dict)
     _names: dict[str, str] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
         self.tx = _Trial(self.whole, self.do)
 
-    def patient(self, id: int) -> Tally:
+    def patient(self, id: PatientId) -> Tally:
         """Erase what the law lets go of a patient and of those at home with it."""
         row = self._ended(id)
         people = [self._person(one["person_id"]) for one in self.tx.all("erase_carers",
@@ -93,7 +93,7 @@ class Erasure:
         self._run([id], [one for one in people if self._free(one)])
         return self._close(id, row["name"])
 
-    def person(self, id: int) -> Tally:
+    def person(self, id: PersonId) -> Tally:
         """Erase what the law lets go of someone at home, over all their patients."""
         one = self._person(id)
         active = [p["name"] for p in self.tx.all("erase_patients", person_id=id)
@@ -108,7 +108,7 @@ class Erasure:
 
     # ---- Whom and what ---------------------------------------------------------------
 
-    def _ended(self, id: int) -> Row:
+    def _ended(self, id: PatientId) -> Row:
         row = self.tx.one("erase_patient", id=id)
         if row is None:
             raise StoreError(f"there is no patient {id}")
@@ -119,7 +119,7 @@ class Erasure:
             )
         return row
 
-    def _person(self, id: int) -> Row:
+    def _person(self, id: PersonId) -> Row:
         row = self.tx.one("erase_person", id=id)
         if row is None:
             raise StoreError(f"there is no person {id}")
@@ -136,13 +136,13 @@ class Erasure:
             )
         return not others and person["chat_id"] != 0
 
-    def until(self, patient: int) -> date:
+    def until(self, patient: PatientId) -> date:
         """The day from which the words of a patient's record may go."""
         row = self.tx.one("erase_last", patient_id=patient)
         last = moment(row["at"]) if row and row["at"] else self.now
         return kept_until(last, self.years)
 
-    def _run(self, patients: list[int], people: list[Row]) -> None:
+    def _run(self, patients: list[PatientId], people: list[Row]) -> None:
         last = head(self.whole)
         self._entry = (last.entry if last else 0) + 1
         affected = dict.fromkeys(patients)
@@ -163,7 +163,7 @@ class Erasure:
 
     # ---- A patient's record ------------------------------------------------------------
 
-    def _record(self, id: int, ids: dict[int, str], full: bool) -> None:
+    def _record(self, id: PatientId, ids: dict[int, str], full: bool) -> None:
         row = self.tx.one("erase_patient", id=id)
         if row is None:
             return
@@ -227,7 +227,7 @@ class Erasure:
             if row["kind"] != ERASED:
                 self._entry_of(row, traces, None)
 
-    def _rows(self, id: int, traces: Traces, names: set[str], full: bool) -> None:
+    def _rows(self, id: PatientId, traces: Traces, names: set[str], full: bool) -> None:
         """The rows that say where they came from."""
 
         def name(text: str | None) -> str | None:
@@ -268,7 +268,7 @@ class Erasure:
             if _differ(row, new):
                 self.tx.run("erase_review_put", id=row["id"], **new)
 
-    def _pictures(self, id: int, traces: Traces, full: bool) -> None:
+    def _pictures(self, id: PatientId, traces: Traces, full: bool) -> None:
         for row in self.tx.all("erase_rows_media", patient_id=id):
             params = {"id": row["id"], "source": traces.in_text(row["source"]),
                       "file_unique": f"erased-{row['id']}"}  # fmt: skip
@@ -322,7 +322,7 @@ class Erasure:
 
     # ---- The end -----------------------------------------------------------------------
 
-    def _close(self, patient: int | None, name: str) -> Tally:
+    def _close(self, patient: PatientId | None, name: str) -> Tally:
         self.tally.keep("the log's seals, and one entry that says what was erased",
                         "so that the rest of the record can still be proven")  # fmt: skip
         self.tally.keep("copies made with `slowleash backup`, and what was exported",

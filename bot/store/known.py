@@ -8,6 +8,7 @@ from datetime import datetime
 
 from bot.model.chart import Chart, Desk, Invitation, Member, Person, RosterLine, Written
 from bot.model.conversation import Conversation
+from bot.model.ids import CaseId, PatientId, PromptId, SourceId
 from bot.model.topic import TOPICS, Topic
 from bot.records.record import TAIL, Record, readable
 
@@ -50,7 +51,7 @@ class Stored:
         """The one-time link with this digest."""
         return load.invitation(self.tx, digest, self.now)
 
-    def written(self, source: str) -> tuple[Written, ...]:
+    def written(self, source: SourceId) -> tuple[Written, ...]:
         """What staff's message ``source`` has led to, oldest first."""
         return load.written(self.tx, source, self.now)
 
@@ -62,11 +63,11 @@ class Stored:
         """The patients that a person takes care of, those under way first."""
         return load.charts_of(self.tx, person, self.now)
 
-    def chart(self, patient: int, prompt: int | None = None) -> Chart | None:
+    def chart(self, patient: PatientId, prompt: PromptId | None = None) -> Chart | None:
         """One patient; ``prompt`` must be there even when it is long overdue."""
         return load.chart(self.tx, patient, self.now, prompt)
 
-    def patient_of(self, case: str) -> int | None:
+    def patient_of(self, case: CaseId) -> PatientId | None:
         """The patient of a case."""
         row = self.tx.one("case_patient", id=case)
         return row["patient_id"] if row else None
@@ -85,7 +86,7 @@ class Stored:
         return self.code
 
 
-def records(tx: Tx, patient: int, most: int | None = None) -> list[Record]:
+def records(tx: Tx, patient: PatientId, most: int | None = None) -> list[Record]:
     """The log of a patient, whole or its last lines."""
     rows = (
         tx.all("log_of", patient_id=patient)

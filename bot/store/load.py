@@ -27,6 +27,7 @@ from bot.model.chart import (
 from bot.model.chat import Media
 from bot.model.healing import Healing
 from bot.model.hold import Hold
+from bot.model.ids import PatientId, PersonId, PromptId, SourceId
 from bot.model.observation import Noted, Observation
 from bot.model.plan import Item, Plan
 from bot.model.protocol import Protocol
@@ -126,12 +127,12 @@ def _sheet(row: Row, lines: tuple[Line, ...]) -> Sheet:
     )
 
 
-def sheets(tx: Tx, patient: int, now: datetime) -> tuple[Sheet, ...]:
+def sheets(tx: Tx, patient: PatientId, now: datetime) -> tuple[Sheet, ...]:
     """The prompts of the last days and the next, with their lines."""
     window = {
         "patient_id": patient, "since": stamp(now - BACK), "until": stamp(now + AHEAD),
     }  # fmt: skip
-    lines: dict[int, list[Line]] = {}
+    lines: dict[PromptId, list[Line]] = {}
     for row in tx.all("items_near", **window):
         lines.setdefault(row["prompt_id"], []).append(_line(row))
     return tuple(
@@ -139,14 +140,16 @@ def sheets(tx: Tx, patient: int, now: datetime) -> tuple[Sheet, ...]:
     )
 
 
-def _sheet_of(tx: Tx, patient: int, prompt: int) -> tuple[Sheet, ...]:
+def _sheet_of(tx: Tx, patient: PatientId, prompt: PromptId) -> tuple[Sheet, ...]:
     row = tx.one("prompt_of", patient_id=patient, id=prompt)
     if row is None:
         return ()
     return (_sheet(row, tuple(_line(one) for one in tx.all("items_of", prompt_id=prompt))),)
 
 
-def chart(tx: Tx, patient: int, now: datetime, prompt: int | None = None) -> Chart | None:
+def chart(
+    tx: Tx, patient: PatientId, now: datetime, prompt: PromptId | None = None
+) -> Chart | None:
     """One patient; ``prompt`` names one that must be there even when it is long overdue."""
     row = tx.one("patient", id=patient)
     if row is None:
@@ -227,7 +230,7 @@ def wound_of(row: Row) -> WoundCheck:
         row["day"], moment(row["asked_at"]),
         Healing(**json.loads(row["told"])) if row["told"] else None, _maybe(row["told_at"]),
         row["person_id"],
-        {int(who): tuple(signs) for who, signs in json.loads(row["drafts"]).items()},
+        {PersonId(int(who)): tuple(signs) for who, signs in json.loads(row["drafts"]).items()},
     )  # fmt: skip
 
 
@@ -263,10 +266,10 @@ def staff(tx: Tx) -> tuple[Member, ...]:
 def roster(tx: Tx, *, ended: bool = False, wanted: str | None = None) -> tuple[RosterLine, ...]:
     """All patients under way, and those of the past with an open case; with ``ended`` all
     of the past as well, and with ``wanted`` only those of this number or name."""
-    cases: dict[int, list[Case]] = {}
+    cases: dict[PatientId, list[Case]] = {}
     for row in tx.all("cases_open"):
         cases.setdefault(row["patient_id"], []).append(_case(row))
-    holds: dict[int, list[Hold]] = {}
+    holds: dict[PatientId, list[Hold]] = {}
     for row in tx.all("holds_standing"):
         holds.setdefault(row["patient_id"], []).append(hold_of(row["body"]))
     return tuple(
@@ -303,7 +306,7 @@ CHANGEABLE = timedelta(days=7)
 """How long a message can be changed, and more: 48 hours in groups (Telegram, from memory)."""
 
 
-def written(tx: Tx, source: str, now: datetime) -> tuple[Written, ...]:
+def written(tx: Tx, source: SourceId, now: datetime) -> tuple[Written, ...]:
     """What staff's message ``source`` has led to, oldest first."""
     rows = tx.all("log_written", source=source, since=stamp(now - CHANGEABLE))
     found = [(row, json.loads(row["data"])) for row in rows]

@@ -14,7 +14,15 @@ from bot.measures.course import Course
 from bot.model.chart import Member
 from bot.model.effects import Effects
 from bot.model.hold import Hold
-from bot.model.ids import Cause, MemberId
+from bot.model.ids import (
+    CaseId,
+    Cause,
+    LineId,
+    ObservationId,
+    PatientId,
+    PictureId,
+    SourceId,
+)
 from bot.model.observation import Observation
 from bot.model.urgency import Urgency
 from bot.records.whole import Statement, WholeRecord
@@ -36,7 +44,7 @@ ONE_VISIT: Final = timedelta(minutes=30)
 class OpenCase:
     """A case that is not closed, as the list of patients shows it."""
 
-    id: str
+    id: CaseId
     matter: str
     urgency: Urgency
     state: str
@@ -53,7 +61,7 @@ class OpenCase:
 class Listed:
     """A patient in the list, as far as it takes to put the list in order."""
 
-    id: int
+    id: PatientId
     name: str
     owner: str
     procedure: str
@@ -95,7 +103,7 @@ class Visit:
     record: WholeRecord
     before: int
     before_at: datetime | None
-    answered: dict[int, str]  # line of a prompt → the message or button that answered it
+    answered: dict[LineId, SourceId]  # line of a prompt → the message or button that answered it
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,7 +114,7 @@ class Reading:
     statement: Statement
     author: str
     words: str
-    lines: tuple[tuple[int, str, str | None, str], ...]
+    lines: tuple[tuple[LineId, str, str | None, str], ...]
 
 
 def plain(words: str) -> str:
@@ -163,7 +171,12 @@ class ReviewStore:
         await self._db.transact(end)
 
     async def note_refusal(
-        self, by: str, why: str, data: dict[str, Any], now: datetime, patient: int | None = None
+        self,
+        by: str,
+        why: str,
+        data: dict[str, Any],
+        now: datetime,
+        patient: PatientId | None = None,
     ) -> None:
         """A line in the log: someone was not let in, or might not do something."""
         await self._db.transact(lambda tx: log(tx, "refused", by, why, now, patient, data))
@@ -181,18 +194,18 @@ class ReviewStore:
         return int(row["n"]) if row else 0
 
     async def glances(
-        self, patients: list[int], member: Member, now: datetime
-    ) -> dict[int, Glance]:
+        self, patients: list[PatientId], member: Member, now: datetime
+    ) -> dict[PatientId, Glance]:
         """The rest of what the list shows, for those that are on the page; the look is kept
         in the log."""
 
-        def look(tx: Tx) -> dict[int, Glance]:
+        def look(tx: Tx) -> dict[PatientId, Glance]:
             _seen(tx, member, "looked at the list of patients", now, patients=patients)
             return {id: _glance(tx, id, now) for id in patients}
 
         return await self._db.transact(look)
 
-    async def visit(self, patient: int, member: Member, now: datetime) -> Visit | None:
+    async def visit(self, patient: PatientId, member: Member, now: datetime) -> Visit | None:
         """One patient, all of it; the look is kept in the log."""
 
         def look(tx: Tx) -> Visit | None:
@@ -220,7 +233,7 @@ class ReviewStore:
         return await self._db.transact(look)
 
     async def record(
-        self, patient: int, member: Member, what: str, now: datetime
+        self, patient: PatientId, member: Member, what: str, now: datetime
     ) -> WholeRecord | None:
         """One patient's whole record, to leave the system; kept in the log as ``what``."""
 
@@ -233,7 +246,7 @@ class ReviewStore:
         return await self._db.transact(look)
 
     async def reading(
-        self, patient: int, observation: int, member: Member, now: datetime
+        self, patient: PatientId, observation: ObservationId, member: Member, now: datetime
     ) -> Reading | None:
         """One observation with its words, to be corrected; the look is kept in the log."""
 
@@ -247,7 +260,7 @@ class ReviewStore:
         return await self._db.transact(look)
 
     async def picture(
-        self, patient: int, picture: int, member: Member, now: datetime
+        self, patient: PatientId, picture: PictureId, member: Member, now: datetime
     ) -> tuple[str, str] | None:
         """(path on the shelf, kind) of a kept picture or film. A look that is no part of a
         visit to the patient's page is kept in the log."""
@@ -277,18 +290,18 @@ class ReviewStore:
 
         return await self._db.transact(look)
 
-    async def went_on(self, after: int) -> tuple[list[int], int]:
+    async def went_on(self, after: int) -> tuple[list[PatientId], int]:
         """The patients of whom something was kept after this entry of the log (0: all), or
         who have an open case, which grows older by itself; and the newest entry."""
 
-        def look(tx: Tx) -> tuple[list[int], int]:
+        def look(tx: Tx) -> tuple[list[PatientId], int]:
             last = head(tx)
             rows = tx.all("patients_after", after=after) if after else tx.all("patient_ids")
             return [row["id"] for row in rows], last.entry if last else 0
 
         return await self._read(look)
 
-    async def courses(self, patients: Sequence[int], now: datetime) -> tuple[Course, ...]:
+    async def courses(self, patients: Sequence[PatientId], now: datetime) -> tuple[Course, ...]:
         """The courses of these, for the statistics."""
         return await self._read(lambda tx: courses(tx, now, patients))
 
@@ -302,16 +315,16 @@ def _seen(
     member: Member,
     what: str,
     now: datetime,
-    patient: int | None = None,
+    patient: PatientId | None = None,
     *,
     kind: str = "viewed",
-    patients: list[int] | None = None,
+    patients: list[PatientId] | None = None,
 ) -> None:
     """A line in the log: who looked at what."""
     data: dict[str, object] = {"member": member.id}
     if patients is not None:
         data["patients"] = patients
-    by = Cause(member=MemberId(member.id))
+    by = Cause(member=member.id)
     log(tx, kind, member.name, what, now, patient, data, by)
 
 
@@ -327,7 +340,7 @@ def _invited(tx: Tx, code: str, now: datetime) -> Member | None:
 
 
 def _listed(tx: Tx, ended: bool) -> list[Listed]:
-    cases: dict[int, list[OpenCase]] = {}
+    cases: dict[PatientId, list[OpenCase]] = {}
     for row in tx.all("review_cases"):
         cases.setdefault(row["patient_id"], []).append(
             OpenCase(row["id"], row["matter"], Urgency(row["urgency"]), row["state"],
@@ -347,7 +360,7 @@ def _listed(tx: Tx, ended: bool) -> list[Listed]:
     return found
 
 
-def _glance(tx: Tx, patient: int, now: datetime) -> Glance:
+def _glance(tx: Tx, patient: PatientId, now: datetime) -> Glance:
     said = tx.one("review_last_said", patient_id=patient)
     leg = tx.one("review_last_about", patient_id=patient, about="weight_bearing")
     doses = tx.one("review_doses", patient_id=patient, now=stamp(now))
@@ -367,7 +380,7 @@ def _glance(tx: Tx, patient: int, now: datetime) -> Glance:
     )
 
 
-def _reading(tx: Tx, patient: int, observation: int) -> Reading | None:
+def _reading(tx: Tx, patient: PatientId, observation: ObservationId) -> Reading | None:
     row = tx.one("review_statement", patient_id=patient, id=observation)
     if row is None:
         return None

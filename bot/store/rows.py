@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from datetime import datetime
 
 from bot.model.chat import Outgoing
-from bot.model.ids import Cause
+from bot.model.ids import Cause, PatientId
 from bot.model.plan import Prompt
 from bot.records.chain import NOBODY
 
@@ -48,7 +48,7 @@ def log(
     author: str,
     text: str,
     now: datetime,
-    patient: int | None = None,
+    patient: PatientId | None = None,
     data: dict[str, object] | None = None,
     by: Cause = NOBODY,
 ) -> None:
@@ -61,7 +61,7 @@ def put_due(
     key: str,
     kind: str,
     at: datetime,
-    patient: int | None,
+    patient: PatientId | None,
     data: dict[str, object] | None = None,
 ) -> None:
     """A row of the due table; one with the same key is replaced."""
@@ -70,7 +70,7 @@ def put_due(
     )
 
 
-def add_prompts(tx: Tx, patient: int, prompts: Iterable[Prompt]) -> None:
+def add_prompts(tx: Tx, patient: PatientId, prompts: Iterable[Prompt]) -> None:
     """Planned prompts with their lines, each with a row in the due table."""
     for prompt in prompts:
         row = tx.one(

@@ -7,6 +7,8 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Final
 
+from bot.model.ids import PatientId
+
 from .database import Tx, moment, stamp
 
 MARK_ON, MARK_OFF = "\x02", "\x03"
@@ -21,7 +23,7 @@ class Query:
     an urgency what they tapped as well. Times are aware, ``until`` not included."""
 
     words: str = ""
-    patient: int | None = None
+    patient: PatientId | None = None
     topic: str | None = None
     urgency: str | None = None
     since: datetime | None = None
@@ -34,7 +36,7 @@ class Found:
     """One message that fits."""
 
     entry: int
-    patient: int
+    patient: PatientId
     name: str
     at: datetime
     kind: str

@@ -8,6 +8,7 @@ import os
 from dataclasses import dataclass
 from pathlib import Path
 
+from bot.model.ids import PatientId, PictureId
 from bot.pictures.opening import checksum, kind_of
 
 
@@ -30,11 +31,11 @@ class Shelf:
         """Where a kept file lies."""
         return self.folder / path
 
-    def incoming(self, picture: int) -> Path:
+    def incoming(self, picture: PictureId) -> Path:
         """Where a file is fetched to before it is looked at; removed afterwards."""
         return self.folder / "incoming" / str(picture)
 
-    def put(self, patient: int, content: bytes) -> Kept:
+    def put(self, patient: PatientId, content: bytes) -> Kept:
         """Store ``content``, whole or not at all (OSError). The same content is stored once;
         a file that bears its name and has been damaged is moved aside, not written over."""
         digest = checksum(content)

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from bot.measures.course import Course
+from bot.model.ids import PatientId
 from bot.model.observation import Noted, Observation
 from bot.model.plan import Item
 from bot.model.text import Lang
@@ -20,7 +21,7 @@ from .database import Row, Tx, moment
 from .load import hold_of, plan_of, protocol_of, wound_of
 
 
-def whole(tx: Tx, patient: int) -> WholeRecord | None:
+def whole(tx: Tx, patient: PatientId) -> WholeRecord | None:
     """Everything that is kept about ``patient``, what was taken back or corrected too;
     None when there is no such patient."""
     row = tx.one("whole_patient", id=patient)
@@ -48,7 +49,7 @@ def whole(tx: Tx, patient: int) -> WholeRecord | None:
     )
 
 
-def log_of(tx: Tx, patient: int) -> tuple[Record, ...]:
+def log_of(tx: Tx, patient: PatientId) -> tuple[Record, ...]:
     """The log of a patient, oldest first."""
     return tuple(record_of(row) for row in tx.all("log_of", patient_id=patient))
 
@@ -61,7 +62,9 @@ def record_of(row: Row) -> Record:
     )  # fmt: skip
 
 
-def courses(tx: Tx, now: datetime, patients: Sequence[int] | None = None) -> tuple[Course, ...]:
+def courses(
+    tx: Tx, now: datetime, patients: Sequence[PatientId] | None = None
+) -> tuple[Course, ...]:
     """The courses of ``patients``, or of all, for the statistics of the practice
     (``bot.measures``). What was asked comes in no order. A millisecond and a half each:
     read many off the loop, some at a time."""
@@ -71,7 +74,7 @@ def courses(tx: Tx, now: datetime, patients: Sequence[int] | None = None) -> tup
     return tuple(one for one in found if one is not None)
 
 
-def _course(tx: Tx, patient: int, now: datetime) -> Course | None:
+def _course(tx: Tx, patient: PatientId, now: datetime) -> Course | None:
     row = tx.one("cohort_patient", id=patient)
     if row is None:
         return None

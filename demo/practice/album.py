@@ -12,6 +12,7 @@ from bot.events.looked import reviewed
 from bot.household import pictures
 from bot.model.chat import Media
 from bot.model.effects import Effects, KeepMedia
+from bot.model.ids import LineId
 from bot.service.media import look
 from bot.store import load
 from bot.store.database import Tx, pack
@@ -73,7 +74,7 @@ class Album:
             self._cleaned[media.kind] = Cleaned(content, looked.verdict)
         return self._cleaned[media.kind]
 
-    def _show(self, tx: Tx, home: Home, line: int, at: datetime) -> None:
+    def _show(self, tx: Tx, home: Home, line: LineId, at: datetime) -> None:
         chart = load.chart(tx, home.id, at)
         new = pictures.unseen(chart, line) if chart else []
         if chart is None or not new:

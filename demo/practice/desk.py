@@ -14,6 +14,7 @@ from bot.model.action import OnCase
 from bot.model.chart import Case, Desk, Member
 from bot.model.chat import Sender
 from bot.model.effects import Effects
+from bot.model.ids import CaseId
 from bot.model.topic import AboutCase
 from bot.model.urgency import Urgency
 from bot.store.database import Tx
@@ -45,7 +46,7 @@ class Desks:
         self._world = world
         self.chats = tuple(chats)
         self.staff = tuple(staff)
-        self._booked: set[str] = set()
+        self._booked: set[CaseId] = set()
 
     def look(self, home: Home, out: Effects, at: datetime) -> None:
         """A case opened or was raised: somebody will take it."""
@@ -56,7 +57,7 @@ class Desks:
                 self._booked.add(change.id)
                 self._take_later(home, change.id, change.urgency, at)
 
-    def _take_later(self, home: Home, case: str, urgency: Urgency, at: datetime) -> None:
+    def _take_later(self, home: Home, case: CaseId, urgency: Urgency, at: datetime) -> None:
         start = at
         if urgency is not Urgency.emergency:
             start = next_opening(self._world.practice.clinic, at)
@@ -69,7 +70,7 @@ class Desks:
         member = home.spins.choice(fit or list(self.staff))
         self._world.at(when, lambda tx, now: self._take(tx, home, member, case, now))
 
-    def _take(self, tx: Tx, home: Home, member: Member, id: str, at: datetime) -> None:
+    def _take(self, tx: Tx, home: Home, member: Member, id: CaseId, at: datetime) -> None:
         self._booked.discard(id)
         case = home.cases.get(id)
         if case is None or case.state != "open":
@@ -84,7 +85,7 @@ class Desks:
         minutes = timedelta(minutes=home.spins.randint(1, 50))
         self._world.at(closes + minutes, lambda tx, now: self._close(tx, home, member, id, now))
 
-    def _answer(self, tx: Tx, home: Home, member: Member, id: str, at: datetime) -> None:
+    def _answer(self, tx: Tx, home: Home, member: Member, id: CaseId, at: datetime) -> None:
         case = home.cases.get(id)
         if case is None:
             return
@@ -94,7 +95,7 @@ class Desks:
         text = home.spins.choice(pool[home.people[0].lang])
         self._do(tx, home, member, case, at, text=text)
 
-    def _close(self, tx: Tx, home: Home, member: Member, id: str, at: datetime) -> None:
+    def _close(self, tx: Tx, home: Home, member: Member, id: CaseId, at: datetime) -> None:
         case = home.cases.get(id)
         if case is not None:
             self._do(tx, home, member, case, at, act=home.spins.choice(ENDINGS[case.urgency]))

@@ -16,6 +16,7 @@ from bot.model import effects as o
 from bot.model.chart import Case, Chart, Line, Person, Sheet, WoundCheck
 from bot.model.conversation import NOTHING_OPEN, Conversation
 from bot.model.evolve import evolve
+from bot.model.ids import CaseId, LineId, ObservationId, PatientId, PersonId, PromptId, SourceId
 from bot.model.observation import Noted
 from bot.model.plan import Plan, Prompt
 from bot.model.protocol import Protocol
@@ -34,7 +35,7 @@ class Home:
     """One patient and the household, as they stand after every outcome so far."""
 
     def __init__(
-        self, id: int, entry: Entry, shape: Shape, plan: Plan, protocol: Protocol,
+        self, id: PatientId, entry: Entry, shape: Shape, plan: Plan, protocol: Protocol,
         enrolled: datetime, spins: Random,
     ) -> None:  # fmt: skip
         self.id = id
@@ -47,18 +48,18 @@ class Home:
         self.spins = spins
         self.course = Course(entry, shape, spins)
         self.people: list[Person] = []
-        self.sheets: dict[int, Sheet] = {}
+        self.sheets: dict[PromptId, Sheet] = {}
         self.talks: dict[int, Conversation] = {}
         self.dues: dict[str, datetime] = {}
         self._zone = ZoneInfo(plan.zone)
-        self._prompt_of: dict[int, int] = {}  # line → prompt
-        self._times: list[tuple[datetime, int]] = []  # of prompts, in order
-        self._doses: dict[int, tuple[Line, ...]] = {}  # by prompt
+        self._prompt_of: dict[LineId, PromptId] = {}  # line → prompt
+        self._times: list[tuple[datetime, PromptId]] = []  # of prompts, in order
+        self._doses: dict[PromptId, tuple[Line, ...]] = {}  # by prompt
         self._history: list[Noted] = []
-        self._sources: dict[int, tuple[str, int | None]] = {}
+        self._sources: dict[ObservationId, tuple[SourceId, PersonId | None]] = {}
 
     @property
-    def cases(self) -> dict[str, Case]:
+    def cases(self) -> dict[CaseId, Case]:
         """Those that are not closed, the first opened first."""
         found = sorted(self.known.cases, key=lambda case: case.opened_at)
         return {case.id: case for case in found}
@@ -93,7 +94,7 @@ class Home:
             "until": stamp(self.enrolled + FAR),
         }  # fmt: skip
         stored = {row["key"]: row["id"] for row in tx.all("prompts_near", **window)}
-        lines: dict[int, list[int]] = defaultdict(list)
+        lines: dict[PromptId, list[LineId]] = defaultdict(list)
         for row in tx.all("items_near", **window):
             lines[row["prompt_id"]].append(row["id"])
         for prompt in prompts:
@@ -112,12 +113,12 @@ class Home:
             cases=tuple(self.cases.values()),
         )  # fmt: skip
 
-    def _ids(self, since: datetime, until: datetime) -> Iterator[int]:
-        first = bisect_left(self._times, (since, 0))
+    def _ids(self, since: datetime, until: datetime) -> Iterator[PromptId]:
+        first = bisect_left(self._times, (since, PromptId(0)))
         last = bisect_left(self._times, (until, FIRST_OVER))
         return (id for _, id in self._times[first:last])
 
-    def waiting(self, prompt: int) -> tuple[Line, ...]:
+    def waiting(self, prompt: PromptId) -> tuple[Line, ...]:
         """Lines of a prompt that was sent which wait for an answer."""
         sheet = self.sheets[prompt]
         return sheet.open if sheet.sent_at is not None else ()
@@ -175,26 +176,32 @@ class Home:
         self._prompt_of.update((line.id, sheet.id) for line in sheet.lines)
 
     def _note(self, note: o.Note, at: datetime) -> None:
-        number = len(self._sources) + 1
+        number = ObservationId(len(self._sources) + 1)
         self._history.append(Noted(note.observation, note.at or at, note.day, number))
         self._sources[number] = (note.source, note.person)
 
-    def _retract(self, source: str) -> None:
+    def _retract(self, source: SourceId) -> None:
         self._history = [one for one in self._history if self._sources[one.id][0] != source]
 
-    def _line(self, line: int, **changes: Any) -> None:
+    def _line(self, line: LineId, **changes: Any) -> None:
         sheet = self.sheets[self._prompt_of[line]]
         lines = tuple(replace(one, **changes) if one.id == line else one for one in sheet.lines)
         self._put(replace(sheet, lines=lines))
 
+    def prompt_of(self, line: LineId) -> PromptId:
+        """The prompt that a line is in now."""
+        return self._prompt_of[line]
+
     def _move(self, change: o.MoveLine, tx: Tx) -> None:
         row = tx.one("prompt_add", patient_id=self.id, key=change.key,
-                     due_at=stamp(change.at), day=change.day)  # fmt: skip
+                     due_at=stamp(change.at), day=change.day, moved=1)  # fmt: skip
         if row is None:
             raise ValueError("the prompt could not be stored")
         old = self.sheets[self._prompt_of[change.line]]
         line = next(one for one in old.lines if one.id == change.line)
         self._put(replace(old, lines=tuple(one for one in old.lines if one is not line)))
         moved = replace(line, prompt=row["id"])
-        self._put(Sheet(row["id"], change.key, change.at, change.day, None, (moved,)))
+        new = self.sheets.get(row["id"])
+        others = () if new is None else new.lines
+        self._put(Sheet(row["id"], change.key, change.at, change.day, None, (*others, moved)))
         self.dues[f"prompt:{row['id']}"] = change.at

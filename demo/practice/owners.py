@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Final
 from bot.household.late import LATE
 from bot.model.action import Action, Healed, TapAll, TapLine, WhenGiven
 from bot.model.chart import Line, Person
+from bot.model.ids import PromptId
 from bot.plan.prompts import last_day
 from bot.store.database import Tx
 
@@ -34,7 +35,7 @@ class Owners:
     def __init__(self, world: World) -> None:
         self._world = world
 
-    def asked(self, home: Home, kind: str, prompt: int, at: datetime) -> None:
+    def asked(self, home: Home, kind: str, prompt: PromptId, at: datetime) -> None:
         """A prompt came, was reminded of, or was given up: what somebody does about it."""
         lines = home.waiting(prompt)
         if not lines or not home.people or self._silent(home, at):
@@ -66,7 +67,7 @@ class Owners:
     def _silent(self, home: Home, at: datetime) -> bool:
         return home.course.since(home.day(at), "silence") is not None
 
-    def _answer(self, tx: Tx, home: Home, person: Person, prompt: int, at: datetime) -> None:
+    def _answer(self, tx: Tx, home: Home, person: Person, prompt: PromptId, at: datetime) -> None:
         lines = home.waiting(prompt)
         day = home.day(at)
         truth = home.course.truth(day)
@@ -88,7 +89,7 @@ class Owners:
             actions += self._when(home, prompt, [line] if late and line in done else [])
         self._tap(tx, home, person, actions, at)
 
-    def _when(self, home: Home, prompt: int, lines: Sequence[Line]) -> list[Action]:
+    def _when(self, home: Home, prompt: PromptId, lines: Sequence[Line]) -> list[Action]:
         """A dose tapped late: about its hour, just now, or no word of it."""
         ids = "-".join(str(line.id) for line in lines if line.item.kind == "dose")
         how = home.spins.choices(("s", "n", ""), (55, 35, 10))[0]

@@ -282,6 +282,11 @@ class World:
         apply(tx, replace(out, all=kept), at)
         self._sent += [{"dedupe": message.dedupe} for message in out.sends]
         home.absorb(out, at, tx)
+        for change in out.of(o.MoveLine):
+            prompt = home.prompt_of(change.line)
+            self.due(home, f"prompt:{prompt}", "prompt", change.at, {"prompt": prompt})
+            if change.at <= self.until:
+                tx.run("due_cancel", key=f"prompt:{prompt}")
         self.desks.look(home, out, at)
         self.album.keep(tx, home, out, at)
 

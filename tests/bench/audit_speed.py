@@ -12,6 +12,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 from time import perf_counter
 
+from bot.model.ids import PatientId
 from bot.records.chain import digest_of, seal
 from bot.store.audit import append, verify
 from bot.store.database import Database, Tx
@@ -22,13 +23,23 @@ TEXT = "gave both pills at 8, she ate well and went out to pee twice, no blood o
 
 def add(tx: Tx, many: int) -> None:
     for number in range(many):
-        append(tx, "said", "Inés", TEXT, NOW, number % 5000, {"source": f"message:1:{number}"})
+        append(
+            tx,
+            "said",
+            "Inés",
+            TEXT,
+            NOW,
+            PatientId(number % 5000),
+            {"source": f"message:1:{number}"},
+        )
 
 
 async def main(many: int) -> None:
     began = perf_counter()
     for number in range(10_000):
-        seal("0" * 64, number, 1, "2026", "said", digest_of("0" * 32, "Inés", TEXT, "{}"))
+        seal(
+            "0" * 64, number, PatientId(1), "2026", "said", digest_of("0" * 32, "Inés", TEXT, "{}")
+        )
     print(f"sealing alone: {(perf_counter() - began) * 100:.1f} µs an entry")
     with tempfile.TemporaryDirectory() as folder:
         async with Database(Path(folder) / "a.db") as db:

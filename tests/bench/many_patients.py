@@ -29,6 +29,8 @@ from pathlib import Path
 from types import SimpleNamespace
 from typing import Any, cast
 
+from bot.model.ids import PatientId
+
 ROOT = Path(__file__).parents[2]
 sys.path.insert(0, str(ROOT))
 
@@ -323,7 +325,15 @@ async def main(args: argparse.Namespace, folder: Path) -> None:
 def _rare(tx: Tx) -> None:
     for patient in (17, 1234, 4321):
         if tx.one("patient", id=patient):
-            log(tx, "said", "Robin", f"{RARE} the gate again", NOW, patient, {"source": "bench"})
+            log(
+                tx,
+                "said",
+                "Robin",
+                f"{RARE} the gate again",
+                NOW,
+                PatientId(patient),
+                {"source": "bench"},
+            )
 
 
 def _tell(size: Size) -> None:

@@ -20,7 +20,7 @@ from bot.context.practice import Practice
 from bot.context.words import default_words
 from bot.measures.cohort import cohort
 from bot.model.effects import Effects, EndCourse
-from bot.model.ids import EventId
+from bot.model.ids import EventId, PatientId
 from bot.model.observation import Observation
 from bot.model.reading import Context
 from bot.model.settings import PagingStep
@@ -282,7 +282,7 @@ async def test_a_course_that_staff_ended_stays_ended(tmp_path: Path) -> None:
     async with Database(tmp_path / "ended.db") as db:
         world = await fill(db, await practice_of(db), NOW, book=few(load_book(), "Quince"))
         out = Effects(EventId("by hand"))
-        out.add(EndCourse(1))
+        out.add(EndCourse(PatientId(1)))
         await db.transact(lambda tx: apply(tx, out, NOW))
         before = await db.read(lambda tx: len(tx.all("log_of", patient_id=1)))
         await go_on(db, world, NOW + timedelta(days=4))

@@ -13,7 +13,7 @@ from bot.dosing.dosing import served
 from bot.dosing.showable import Held, Look, Past, look
 from bot.model.chart import Chart, LateTap, Line, Release
 from bot.model.hold import FromStaff, HeldMedicine, Hold
-from bot.model.ids import EventId, HoldId, MemberId
+from bot.model.ids import EventId, HoldId, LineId, MemberId, PatientId, PromptId, SourceId
 from bot.model.plan import Item
 from bot.standing.of_chart import standing_of
 from tests.plan.patients import medicine, plan, protocol, same
@@ -32,10 +32,12 @@ def chart_of(lines: list[tuple[str, float]], now: datetime) -> Chart:
         slot = START + (number - 1) * 12 * HOUR
         item = Item(id=f"dose:{number}", kind="dose", asks="dose", text=same("Give carprofen"),
                     med=CARPROFEN.name, slot_at=slot)  # fmt: skip
-        line = Line(number, number, item, state)
+        line = Line(LineId(number), PromptId(number), item, state)
         at = min(slot + late * HOUR, now)
         made.append(replace(line, choice="given", at=at) if state == "answered" else line)
-    return Chart(1, plan(CARPROFEN), protocol(), "active", START, None, dose_lines=tuple(made))
+    return Chart(
+        PatientId(1), plan(CARPROFEN), protocol(), "active", START, None, dose_lines=tuple(made)
+    )
 
 
 def looks(chart: Chart, now: datetime) -> dict[int, Look]:
@@ -76,7 +78,7 @@ def test_nothing_is_shown_beside_a_dose_of_which_it_is_asked_when(
     lines: list[tuple[str, float]], now: datetime
 ) -> None:
     chart = chart_of([("open", 0), *lines], now)
-    tap = LateTap((1,), now + HOUR, 1, 5, now, "tap:1")
+    tap = LateTap((LineId(1),), now + HOUR, PromptId(1), 5, now, SourceId("tap:1"))
     seen = looks(replace(chart, late_taps=(tap,)), now)
     assert not any(one is None or isinstance(one, Past) for one in seen.values())
 

@@ -13,6 +13,8 @@ from zoneinfo import ZoneInfo
 
 DAY: Final = timedelta(days=1)
 MINUTE: Final = timedelta(minutes=1)
+LATEST: Final = 2 * DAY
+"""What is changed so long after a dose may still take it back, and is told then."""
 SHOWN: Final = timedelta(hours=30)
 """Messages so old are looked at; a button of an older one is refused when it is pressed."""
 SOOTHING = re.compile(
@@ -20,11 +22,11 @@ SOOTHING = re.compile(
     re.IGNORECASE,
 )
 KEPT = re.compile(
-    r"on hold|wait|hold|no more|do not give|not sent in time|espera|espere|aguarde|no le dé"
-    r"|no lo dé|no se envió",
+    r"on hold|wait|hold|no more|do not give|not sent in time|espera|espere|aguarde"
+    r"|no l[aeo] dé|no se envió",
     re.IGNORECASE,
 )
-FROM_A_TAP: Final = frozenset({"i", "a", "g", "x", "v", "y", "k"})
+FROM_A_TAP: Final = frozenset({"i", "a", "g", "x", "v", "r", "y", "k"})
 """Buttons of the household by which something is told."""
 
 
@@ -191,9 +193,9 @@ class Model:
         if cause.kind in ("say", "edit") and not before.over and before.state == "active":
             if saying.state == "death":
                 self.dead, self.dead_by = True, cause.user
-            for med in self._meant(saying.holds):
-                if med not in before.stopped:
-                    self.must[med] = 1
+            for name in self._meant(saying.holds):
+                if name not in before.stopped:
+                    self.must[name] = 1
         if cause.kind == "staff":
             self.dead = self.dead and after.over
             if set(before.holds) - set(after.holds):
@@ -215,7 +217,7 @@ class Model:
         every = frozenset(med.name for med in self.order.meds)
         return held | every if "everything" in held else held
 
-    # -- never inside the gap, never what is held or stopped ------------------------------------
+    # -- never inside the gap, never what is held or stopped ----------------------------------
 
     def _offers(
         self, now: datetime, facts: Facts, delivered: Sequence[Shown], live: Sequence[Shown]
@@ -226,6 +228,7 @@ class Model:
                 if code == "i" and item:
                     for why in self.why_not(now, facts, item):
                         yield f"offer: “{label}” ({item}): {why}"
+        for one in fresh:
             yield from _all_done(one)
 
     def why_not(self, now: datetime, facts: Facts, item: str) -> Iterator[str]:
@@ -289,11 +292,14 @@ class Model:
         if not told:
             yield f"fact: {item} given in time to come, at {dose.at}"
         if cause.kind == "due":
-            taps = self.late.get(item, ())
+            # It may have been the dose of another hour that the tap turns out to tell of.
+            taps = [
+                tap for one, found in self.late.items() if _med(one) == _med(item) for tap in found
+            ]
             if cause.due != "given" or (dose.at, dose.user) not in taps:
                 yield f"fact: {item} given by itself"
         elif cause.kind == "tap" and cause.code in "ia":
-            if item not in cause.meds:
+            if _med(item) not in map(_med, cause.meds):
                 yield f"fact: {item} given by a button of another dose"
             elif dose.at != now:
                 yield f"fact: {item} tapped now is written for {dose.at}"
@@ -312,12 +318,12 @@ class Model:
                 yield f"undo: {told.about}={told.value} of {told.user} by {cause.kind} {cause.user}"
         for item, dose in before.doses.items():
             now = after.doses.get(item)
-            if dose.choice == "given" and dose.user != cause.user:
-                if now is None or (now.choice, now.user, now.at) != (
-                    dose.choice, dose.user, dose.at):  # fmt: skip
-                    yield f"undo: {item} of {dose.user} by {cause.kind} {cause.user}"
+            stays = now is not None and (now.choice, now.user, now.at) == (
+                dose.choice, dose.user, dose.at)  # fmt: skip
+            if dose.choice == "given" and dose.user != cause.user and not stays:
+                yield f"undo: {item} of {dose.user} by {cause.kind} {cause.user}"
 
-    # -- a hold never ends by itself ------------------------------------------------------------
+    # -- a hold never ends by itself ----------------------------------------------------------
 
     def _holds(self, cause: Cause, before: Facts, after: Facts) -> Iterator[str]:
         for id, (target, ends) in before.holds.items():
@@ -331,11 +337,11 @@ class Model:
         missing = set(self.must) - self._names(after.held)
         if missing and not after.over and after.state == "active":
             yield f"hold: not held though told: {', '.join(sorted(missing))}"
-        if cause.saying.state == "emergency" and cause.kind in ("say", "edit"):
-            if not after.over and not _urgent(after):
-                yield f"emergency: none is open after “{cause.saying.text}”"
+        alarm = cause.saying.state == "emergency" and cause.kind in ("say", "edit")
+        if alarm and not after.over and not _urgent(after):
+            yield f"emergency: none is open after “{cause.saying.text}”"
 
-    # -- nothing after a death or the end -------------------------------------------------------
+    # -- nothing after a death or the end -----------------------------------------------------
 
     def _silence(
         self, cause: Cause, before: Facts, after: Facts, delivered: Sequence[Shown]
@@ -347,10 +353,14 @@ class Model:
         for one in delivered:
             if one.chat in self.home and one.kind == "send":
                 direct = cause.user == one.chat or cause.kind == "staff"
+                # An animal whose course staff have ended is alive: what cannot wait is told.
+                direct = direct or (before.state == "ended" and bool(_urgent(after)))
+                # Nor do words that it wrote before stay without an answer.
+                direct = direct or (before.state == "ended" and cause.due == "unclear")
                 if not direct and cause.due != "wound":
                     yield f"death: sent by {cause.kind} {cause.due}: {one.text[:80]!r}"
 
-    # -- an emergency is kept to its end ----------------------------------------------------------
+    # -- an emergency is kept to its end ------------------------------------------------------
 
     def _emergency(
         self, cause: Cause, before: Facts, after: Facts, delivered: Sequence[Shown]
@@ -361,16 +371,16 @@ class Model:
         if not still or before.over:
             return
         for one in delivered:
-            if one.chat in self.home and one.kind != "edit" and cause.kind != "staff":
-                if (found := SOOTHING.search(one.text)) is not None:
-                    yield f"emergency: says {found[0]!r}: {one.text[:120]!r}"
+            said = one.chat in self.home and one.kind != "edit" and cause.kind != "staff"
+            if said and (found := SOOTHING.search(one.text)) is not None:
+                yield f"emergency: says {found[0]!r}: {one.text[:120]!r}"
         if was and cause.user in self.home:
             heard = any(one.chat not in self.home for one in delivered)
             grew = any(after.cases[one][2] > before.cases[one][2] for one in was & still)
             if not (heard or grew):
                 yield f"emergency: {cause.kind} {cause.code} does not join it"
 
-    # -- cases ---------------------------------------------------------------------------------------
+    # -- cases --------------------------------------------------------------------------------
 
     def _cases(self, before: Facts, after: Facts) -> Iterator[str]:
         if len(fresh := set(after.cases) - set(before.cases)) > 1:
@@ -380,7 +390,7 @@ class Model:
         if lonely := waits - after.watched:
             yield f"case: {', '.join(sorted(lonely))} is never looked at again"
 
-    # -- never a dose lost unsaid -----------------------------------------------------------------
+    # -- never a dose lost unsaid -------------------------------------------------------------
 
     def lost(self, since: datetime, until: datetime, facts: Facts) -> Iterator[str]:
         """The slots of a time that ended as nothing. After a journey the product's own."""
@@ -394,7 +404,7 @@ class Model:
             if item is None:
                 yield f"lost: {med} of {slot:%d %H:%M} UTC stands nowhere"
             elif item not in self.prompted and facts.doses[item].state not in ("answered",):
-                told = any(name == med and slot - MINUTE <= at <= slot + DAY / 2
+                told = any(name == med and slot - MINUTE <= at <= slot + LATEST
                            for name, at in self.told_kept)  # fmt: skip
                 if not told:
                     state = facts.doses[item].state
@@ -410,6 +420,11 @@ def _urgent(facts: Facts) -> set[str]:
     return {case for case, (urgency, *_) in facts.cases.items() if urgency == "emergency"}
 
 
+def _med(item: str) -> str:
+    """The medicine's part of ``dose:carprofen:2026-03-04T20:00``."""
+    return item.split(":")[1]
+
+
 def _lives(facts: Facts) -> bool:
     return any(told.about == "life" for told in facts.told.values())
 
@@ -420,5 +435,5 @@ def _all_done(one: Shown) -> Iterator[str]:
     for label, code, _ in one.buttons:
         if code == "a":
             named = set(re.findall(r"\d+", label))
-            if named - own:
+            if own and named - own:  # alone, it is looked at when it is pressed
                 yield f"offer: “{label}” speaks of lines without a button"

@@ -35,11 +35,13 @@ SIGNS = (
     _of("her poop is black and she is not eating", "stool appetite", "anti"),
     _of("he is limping a bit but ate well", "weight_bearing appetite mobility"),
     _of("the cut looks clean", "incision"),
-    _of("hes fine", "energy mobility"),
+    # Said to one question it answers that one, as "yes" does.
+    _of("hes fine", "energy mobility appetite incision stool urine pain weight_bearing drinking"
+        " swelling licking vomiting"),
     _of("ate well and sleeps", "appetite energy"),
     _of("tiene diarrea", "stool", "anti"),
     _of("he fell off the sofa and now wont use the leg", "mishap weight_bearing"),
-)
+)  # fmt: skip
 ALARMS = (
     _of("he collapsed", "energy", "mouth", "emergency"),
     _of("her gums are white and she breathes heavily", "gums breathing", "mouth", "emergency"),

@@ -8,7 +8,8 @@ from zoneinfo import ZoneInfo
 from bot.rehearsal.cast import GROUP
 from bot.rehearsal.transcript import Edited, Face, Message, Said, Toast
 
-from .acts import CLINICIAN, LUCIA, NURSE, OPENER, ROBIN, Played
+from .acts import Played
+from .watched import CLINICIAN, LUCIA, NURSE, OPENER, ROBIN
 
 BEFORE, LINES, WIDTH = 4, 9, 200
 """So many messages of before are shown; so many lines of each, and letters of a line."""
@@ -23,7 +24,7 @@ def told(played: Played, since: int = BEFORE) -> Iterator[str]:
     first = next((n for n, one in enumerate(entries) if isinstance(one, Said)), len(entries))
     for entry in entries[max(0, first - since) :]:
         match entry:
-            case Message(chat, face) if chat != LUCIA or not face.labels or True:
+            case Message(chat, face):
                 yield from _lines(f"bot → {chats[chat]}", face, zone)
             case Edited(message, face):
                 yield from _lines(f"bot changes for {chats[message.chat]}", face, zone)

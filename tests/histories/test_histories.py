@@ -1,4 +1,4 @@
-"""Hundreds of short random histories hold what the model beside the product demands; the long
+"""A hundred short random histories hold what the model beside the product demands; the long
 measure is ``python tests/histories/run.py``."""
 
 from __future__ import annotations
@@ -20,7 +20,7 @@ HISTORIES = st.builds(
 )
 
 
-@settings(max_examples=200, deadline=None, suppress_health_check=list(HealthCheck))
+@settings(max_examples=120, deadline=None, suppress_health_check=list(HealthCheck))
 @given(HISTORIES)
 def test_whatever_happens_nothing_is_offered_lost_or_made_up(history: History) -> None:
     played = play(history, silent=8)

@@ -22,6 +22,7 @@ from bot.measures.scores import PainInventory, feline_grimace, pain_inventory, r
 from bot.measures.sessions import sessions_done, unanswered
 from bot.measures.survival import Watched, kaplan_meier
 from bot.model.healing import Healing
+from bot.model.ids import CaseId
 from bot.model.urgency import Urgency
 
 DOG = Course(1, "dog", "Tibial osteotomy", "Dr. Wren", date(2026, 3, 2), 1, 56, False)
@@ -176,9 +177,9 @@ def test_two_flags_of_one_day_are_one_patient() -> None:
 def test_which_rule_cries_wolf() -> None:
     dog = replace(
         DOG,
-        flags=(Flag(3, "licking", "licking", Urgency.next_day, "1-1"),
-               Flag(5, "licking", "licking", Urgency.next_day, "1-2"),
-               Flag(5, "pus", "incision", Urgency.same_day, "1-2")),
+        flags=(Flag(3, "licking", "licking", Urgency.next_day, CaseId("1-1")),
+               Flag(5, "licking", "licking", Urgency.next_day, CaseId("1-2")),
+               Flag(5, "pus", "incision", Urgency.same_day, CaseId("1-2"))),
         matters=(Matter("1-1", Urgency.next_day, 60, closed=True, outcome="expected"),
                  Matter("1-2", Urgency.same_day, 60, closed=True, outcome="visit")),
     )  # fmt: skip

@@ -73,7 +73,7 @@ def test_nothing_to_mend() -> None:
         assert check_protocol(made, Hours(), file=name, tree=tree) == []
 
 
-# The figures are common practice, from the practitioner's recording.
+# The figures are common practice.
 
 
 @pytest.mark.parametrize("species", SPECIES)

@@ -29,7 +29,55 @@ a lo mejor no es nada | dios quiera que no sea nada | perdón por molestar | dis
 no quiero molestar | es normal eso | será normal | qué opina | estoy preocupada | por si acaso
 gracias | muchas gracias doctora | quedo atenta | saludos | pobrecita | me puede ayudar
 """
-TAILS = [one.strip() for line in BESIDE.strip().splitlines() for one in line.split("|")]
+TALK_BEFORE = """
+ok so dont panic but | hiya only me again | probably nothing as usual with me but
+right quick update from us | hope your weekend was lovely | not being funny but
+me again the anxious one | aquí molestando otra vez | fíjese que no quiero alarmar pero
+espero que tengan bonito día | buenas tardes una consultita rápida | ojalá no sea nada pero
+hope youre all keeping well | just a daft question | wishing you all a merry xmas
+sorry its so early | ojalá tengan buen turno | tengo una pregunta
+deseo que se encuentren muy bien | hola soy yo otra vez | longing for some sleep here
+happy sunday everyone | wondering if youre open | i feel so silly asking | ojalá estén de guardia
+quisiera platicarles algo | perdone mi ignorancia | no sé por dónde empezar
+praying someone is up | just wanted to ask | hoping to hear from you
+afternoon all hope youre well | espero no interrumpir | quería preguntarles
+ojalá me puedan contestar | hola equipo lindo | hope its ok to write here | long time no speak
+wish i didnt have to write again | excuse the hour | qué tal doctora | espero se encuentren bien
+me da pena preguntar | oiga una cosa
+"""
+TALK_AFTER = """
+dunno if u need to know that | my sister reckons its nothing | god i hate this
+ps love the little reminders | the internet says all sorts | sorry typing with one hand
+im sure youve seen worse | gonna make a cup of tea | thank god its friday tomorrow
+would hate to waste your time | please dont laugh | is this chat even read at night
+first time dog mum here | hope im doing this right | didnt know who else to ask
+a lo mejor estoy de histérica | me dijo mi mamá que no es nada | ay qué pena con ustedes
+ojalá me lean pronto | disculpe la letra | no sé ni a quién preguntar
+mil gracias de verdad por todo | soy primeriza en esto | hope youre not too busy tonight
+wish i had your patience | i am useless at texting | we have to be at work by nine
+anyway thats my lot | my mother thinks im daft | is there even anyone there
+praying you see this soon | espero que alguien esté despierto | quisiera no molestar tanto
+mañana trabajo temprano | yo creo que exagero | cant wait for you to open on monday
+wish my husband was home | thats everything i think | dont worry about replying fast
+should i have a glass of wine | i read your leaflet twice | hoping one of you is awake
+no need to answer if busy | espero no ser una lata | qué susto me llevé | me urge dormir un poco
+en internet dice de todo | hope the traffic isnt awful for you | wish id studied medicine
+who would have a dog eh | am i allowed to message this late | my phone is at two percent
+not trying to be difficult | thank u in advance | let me go make coffee | espero me entiendan
+se me va el alma | ando bien nerviosa | ni desayuné por andar con esto
+hope theres someone on shift | id love to hear back | i just feel awful about it
+could you let me know | its pouring down here | my boss is going to kill me | sorry for the essay
+do you guys do sundays | espero su respuesta | no tengo carro ahorita
+qué pena con usted de veras | ahí me dice
+"""
+"""Small talk as owners write it: other topics, other people, wishes about these."""
+
+
+def _each(table: str) -> list[str]:
+    return [one.strip() for line in table.strip().splitlines() for one in line.split("|")]
+
+
+TAILS = _each(BESIDE)
 BEHIND = ("{said} {tail}", "{said}, {tail}", "{said}. {tail}", "{said} - {tail}", "{said}\n{tail}")
 BEFORE = ("{tail}. {said}", "{tail}, {said}", "{tail}\n{said}")
 UNSTOPPED = "{tail} {said}"
@@ -69,11 +117,23 @@ def test_what_stands_behind_or_before_a_stop_takes_nothing_away(data: st.DataObj
 
 def test_nearly_nothing_is_taken_away_where_no_stop_stands_between() -> None:
     """Where a hope runs into the report without a stop, its end is a guess: at most 1 in 100."""
+    fallen, tried = _fallen(UNSTOPPED, TAILS, 9)
+    assert len(fallen) * 100 <= tried, fallen
+
+
+def test_small_talk_without_a_stop_takes_nearly_nothing_away() -> None:
+    for form, table in ((UNSTOPPED, TALK_BEFORE), ("{said} {tail}", TALK_AFTER)):
+        fallen, tried = _fallen(form, _each(table), 13)
+        assert len(fallen) * 100 <= tried, fallen
+
+
+def _fallen(form: str, talk: list[str], step: int) -> tuple[list[str], int]:
+    """What was read as less urgent with words beside it, and how many were tried."""
     fallen, tried = [], 0
     for number, (row, level) in enumerate(_urgent()):
-        for tail in TAILS[number % 9 :: 9]:
+        for tail in talk[number % step :: step]:
             tried += 1
-            text = _joined(UNSTOPPED, str(row["text"]), tail)
+            text = _joined(form, str(row["text"]), tail)
             if _level(row, text) < level:
                 fallen.append(text)
-    assert len(fallen) * 100 <= tried, fallen
+    return fallen, tried

@@ -11,6 +11,7 @@ from typing import Any
 
 import pytest
 
+from bot.model.ids import PatientId
 from bot.model.plan import Withheld
 from bot.model.settings import Clinic
 from bot.records.record import Record
@@ -83,7 +84,7 @@ async def db(copy: Path) -> AsyncIterator[Database]:
 @pytest.fixture
 async def record(db: Database) -> WholeRecord:
     """Canela's whole record."""
-    found = await db.read(lambda tx: whole(tx, 1))
+    found = await db.read(lambda tx: whole(tx, PatientId(1)))
     assert found is not None
     return found
 

@@ -14,6 +14,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.cli import verify as command
+from bot.model.ids import PatientId
 from bot.records.chain import START, Link, Walk, digest_of, seal
 from bot.store.audit import Verified, cause_of, links, verify
 from bot.store.database import Database, Tx
@@ -112,7 +113,7 @@ async def test_an_entry_put_in_with_a_seal_of_its_own_is_found(copy: Path) -> No
         plain.execute("UPDATE log SET id = -id - 1 WHERE id > 40")
         plain.execute("UPDATE log SET id = -id WHERE id < 0")
         digest = digest_of("00", "Inés", "she fell", "{}")
-        hash = seal(before["hash"], 41, 1, before["at"], "said", digest)
+        hash = seal(before["hash"], 41, PatientId(1), before["at"], "said", digest)
         plain.execute(
             "INSERT INTO log (id, patient_id, at, kind, author, text, data, salt, digest, "
             "prev_hash, hash) VALUES (41, 1, ?, 'said', 'Inés', 'she fell', '{}', '00', ?, ?, ?)",
@@ -224,9 +225,9 @@ def chain(words: list[str]) -> list[Link]:
     for number, text in enumerate(words, 1):
         prev = links[-1].hash if links else START
         digest = digest_of(f"{number}", "Inés", text, "{}")
-        hash = seal(prev, number, 1, "2026", "said", digest)
-        links.append(Link(number, 1, "2026", "said", "Inés", text, "{}", f"{number}", digest,
-                          prev, hash))  # fmt: skip
+        hash = seal(prev, number, PatientId(1), "2026", "said", digest)
+        links.append(Link(number, PatientId(1), "2026", "said", "Inés", text, "{}", f"{number}",
+                          digest, prev, hash))  # fmt: skip
     return links
 
 
@@ -257,7 +258,7 @@ def test_parts_cannot_run_into_one_another(first: str, second: str) -> None:
 @pytest.mark.parametrize("harm", ["changed", "missing"])
 async def test_a_picture_that_is_not_what_was_kept_is_found(copy: Path, harm: str) -> None:
     shelf = Shelf(copy)
-    kept = shelf.put(1, PNG)
+    kept = shelf.put(PatientId(1), PNG)
     with opened(copy) as plain:
         plain.execute(
             "INSERT INTO media (patient_id, source, kind, file_id, file_unique, day, at, "

@@ -13,6 +13,7 @@ import pytest
 from bot.cli import erase as command
 from bot.cli.errors import CommandError
 from bot.context.words import default_words
+from bot.model.ids import PatientId, PersonId
 from bot.records.erasure import Traces, case_in_figures, kept_until, phones, wordless
 from bot.records.fhir import bundle
 from bot.records.summary import summarise
@@ -31,7 +32,9 @@ LATER = datetime(2033, 3, 10, tzinfo=UTC)  # seven years after the last entry, a
 
 async def erase(path: Path, now: datetime, *, do: bool = True) -> dict[str, int]:
     async with Database(path) as db:
-        tally = await db.transact(lambda tx: Erasure(tx, now, 7, "Dr Okafor", do).patient(1))
+        tally = await db.transact(
+            lambda tx: Erasure(tx, now, 7, "Dr Okafor", do).patient(PatientId(1))
+        )
         if do:
             await db.compact()
     return tally.goes
@@ -39,7 +42,7 @@ async def erase(path: Path, now: datetime, *, do: bool = True) -> dict[str, int]
 
 async def after(path: Path) -> tuple[WholeRecord, Verified]:
     async with Database(path) as db:
-        record = await db.read(lambda tx: whole(tx, 1))
+        record = await db.read(lambda tx: whole(tx, PatientId(1)))
         assert record is not None
         return record, await db.read(verify)
 
@@ -138,7 +141,9 @@ async def test_one_who_still_takes_care_of_a_patient_is_not_erased(copy: Path, w
 
 
 async def test_a_person_alone_is_told_what_stays_and_why(db: Database) -> None:
-    tally = await db.transact(lambda tx: Erasure(tx, SOON, 7, "Dr Okafor", True).person(1))
+    tally = await db.transact(
+        lambda tx: Erasure(tx, SOON, 7, "Dr Okafor", True).person(PersonId(1))
+    )
     text = "\n".join(tally.lines(done=True))
     assert "until 2033-03-09" in text
     assert "slowleash backup" in text
@@ -151,9 +156,9 @@ def test_pictures_go_when_they_need_be_kept_no_longer(
     copy: Path, tmp_path: Path, years: int, left: bool
 ) -> None:
     shelf = Shelf(copy)
-    kept = shelf.put(1, b"\x89PNG\r\n\x1a\n a cut")
-    made = shelf.put(1, b"\x89PNG\r\n\x1a\n the first beside the last")
-    others = shelf.put(2, b"\x89PNG\r\n\x1a\n another patient's")
+    kept = shelf.put(PatientId(1), b"\x89PNG\r\n\x1a\n a cut")
+    made = shelf.put(PatientId(1), b"\x89PNG\r\n\x1a\n the first beside the last")
+    others = shelf.put(PatientId(2), b"\x89PNG\r\n\x1a\n another patient's")
     with sqlite3.connect(copy) as plain:
         plain.execute(
             "INSERT INTO media (patient_id, source, kind, file_id, file_unique, day, at, caption,"

@@ -9,6 +9,7 @@ import pypdfium2
 import pytest
 
 from bot.context.words import default_words
+from bot.model.ids import CaseId
 from bot.model.observation import Observation
 from bot.model.settings import Clinic
 from bot.model.text import Lang
@@ -126,7 +127,7 @@ def test_it_is_one_page_in_both_languages(record: WholeRecord, lang: Lang, paper
 
 def test_many_cases_stay_on_one_page_with_the_most_urgent(record: WholeRecord) -> None:
     first, second = record.cases
-    many = tuple(replace(second, id=f"1-{n}", note="x" * 200) for n in range(40))
+    many = tuple(replace(second, id=CaseId(f"1-{n}"), note="x" * 200) for n in range(40))
     made = page(replace(record, cases=(first, *many)))
     assert len(made.cases.rows) == MOST_CASES
     assert made.cases.rows[0][0].startswith("SAME DAY")

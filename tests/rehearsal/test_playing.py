@@ -9,7 +9,7 @@ import pytest
 
 from bot.model.chart import Case, Chart
 from bot.model.hold import ByClinician, FromStaff, HeldMedicine, Hold
-from bot.model.ids import EventId, HoldId, MemberId
+from bot.model.ids import CaseId, EventId, HoldId, MemberId, PatientId
 from bot.model.settings import PagingStep
 from bot.model.urgency import Urgency
 from bot.rehearsal.play import held_of
@@ -148,8 +148,8 @@ def test_while_everything_is_held_it_may_be_written_in_three_ways(names: str, ri
     by = FromStaff(MemberId(1), "pell", "", EventId("update:1"))
     hold = Hold(HoldId("1"), HeldMedicine("gabapentin"), now, by, ByClinician())
     case = Case(
-        "1-1",
-        1,
+        CaseId("1-1"),
+        PatientId(1),
         "collapse",
         Urgency.emergency,
         "open",
@@ -159,7 +159,7 @@ def test_while_everything_is_held_it_may_be_written_in_three_ways(names: str, ri
         PagingStep(again_after_minutes=5),
         {},
     )
-    chart = Chart(1, plan, protocol, "active", now, None, cases=(case,), holds=(hold,))
+    chart = Chart(PatientId(1), plan, protocol, "active", now, None, cases=(case,), holds=(hold,))
     wanted = frozenset(name for name in names.split(", ") if name)
     assert held_of(chart, now).are(wanted) == right
     assert held_of(replace(chart, cases=()), now).are(wanted) == (names == "gabapentin")

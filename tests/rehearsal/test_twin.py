@@ -15,6 +15,7 @@ from bot.context.practice import Practice
 from bot.model.chart import Chart
 from bot.model.chat import Incoming, Outgoing
 from bot.model.effects import Effects
+from bot.model.ids import PatientId
 from bot.rehearsal.play import Rehearsal
 from bot.rehearsal.tables import DueRow
 from bot.rehearsal.world import World
@@ -168,10 +169,10 @@ async def test_the_database_does_the_same(
             sent = await db.transact(partial(chats.send, now=step.now))
             assert said(sent) == said(step.delivered), step.what
         end = world.now
-        kept = await db.read(lambda tx: load.chart(tx, 1, end))
+        kept = await db.read(lambda tx: load.chart(tx, PatientId(1), end))
         waiting = await db.read(lambda tx: tx.one("due_first"))
     assert kept is not None
-    assert facts(kept) == facts(world.chart(1))
+    assert facts(kept) == facts(world.chart(PatientId(1)))
     first = world.tables.dues.first()
     assert (waiting["at"] if waiting else None) == (stamp(first.at) if first else None)
     assert not [miss for miss in played.misses if "button" in miss.why]

@@ -9,7 +9,7 @@ import pytest
 
 from bot.context.words import default_words
 from bot.model.effects import Effects, Entry, Note, Retract
-from bot.model.ids import EventId, PersonId
+from bot.model.ids import EventId, PersonId, SourceId
 from bot.model.observation import Observation
 from bot.records.whole import WholeRecord
 from bot.review.conversation import Turn, conversation
@@ -17,7 +17,7 @@ from bot.review.words import Tongue
 from bot.store.apply import apply
 from bot.store.database import Tx
 from bot.store.whole import whole
-from tests.store.canela import INES, MARCO, NOW, fresh
+from tests.store.canela import CANELA, INES, MARCO, NOW, fresh
 
 EATS, VOMITS = Observation("appetite", "normal"), Observation("vomiting", "yes")
 
@@ -29,13 +29,13 @@ def _said(
     name = "Inés" if who == 1 else "Marco"
     noted = {"observation": seen.as_dict(), "day": 2, "source": source}
     out.add(
-        Entry("said", name, text, 1, {"source": source}),
-        Note(1, seen, 2, source, name, who),
-        Entry("noted", "bot", seen.about, 1, noted),
+        Entry("said", name, text, CANELA, {"source": source}),
+        Note(CANELA, seen, 2, SourceId(source), name, PersonId(who)),
+        Entry("noted", "bot", seen.about, CANELA, noted),
     )
     if urgency:
-        out.add(Entry("finding", "rule", "she vomits", 1, {"urgency": urgency, "rule": "v"}))
-    out.say(INES if who == 1 else MARCO, f"Noted: {text}", patient=1)
+        out.add(Entry("finding", "rule", "she vomits", CANELA, {"urgency": urgency, "rule": "v"}))
+    out.say(INES if who == 1 else MARCO, f"Noted: {text}", patient=CANELA)
     return out
 
 
@@ -46,9 +46,15 @@ def record() -> WholeRecord:
         tx = Tx(plain)
         apply(tx, _said("update:1", 1, "she threw up", "message:11:1", VOMITS, "same_day"), NOW)
         apply(tx, _said("update:2", 2, "she eats well", "message:12:1", EATS), NOW)
-        apply(tx, Effects(EventId("update:3"), all=[Retract(1, "message:11:1", "corrected")]), NOW)
+        apply(
+            tx,
+            Effects(
+                EventId("update:3"), all=[Retract(CANELA, SourceId("message:11:1"), "corrected")]
+            ),
+            NOW,
+        )
         apply(tx, _said("update:3", 1, "she eats", "message:11:1", EATS), NOW)
-        found = whole(tx, 1)
+        found = whole(tx, CANELA)
     assert found is not None
     return found
 

@@ -7,7 +7,7 @@ from datetime import datetime, timedelta
 
 from bot.measures.course import Course
 from bot.model.effects import Effects, EndCourse, Entry, Hush
-from bot.model.ids import EventId
+from bot.model.ids import EventId, PatientId
 from bot.review.courses import Courses, Kept, Reading
 from bot.store.review import ReviewStore
 from tests.review.conftest import Pages
@@ -16,9 +16,9 @@ from tests.review.conftest import Pages
 class Counted(ReviewStore):
     """Remembers whose courses were read."""
 
-    read: list[list[int]]
+    read: list[list[PatientId]]
 
-    async def courses(self, patients: Sequence[int], now: datetime) -> tuple[Course, ...]:
+    async def courses(self, patients: Sequence[PatientId], now: datetime) -> tuple[Course, ...]:
         """As the real one."""
         self.read.append(list(patients))
         return await super().courses(patients, now)
@@ -28,7 +28,7 @@ async def test_after_the_first_reading_only_those_that_went_on_are_read(pages: P
     store = Counted(pages.db)
     store.read = []
     quiet = Effects(EventId("test"))
-    quiet.add(Hush(1))  # closes the cases of patient 1; 2 has one that stays open
+    quiet.add(Hush(PatientId(1)))  # closes the cases of patient 1; 2 has one that stays open
     await store.act(quiet, pages.watch.now())
     courses = Courses(store, pages.watch)
     assert isinstance(await courses.look(soon=0), Reading)
@@ -40,8 +40,8 @@ async def test_after_the_first_reading_only_those_that_went_on_are_read(pages: P
     assert len(_kept(await courses.look(soon=30)).courses) == 2
 
     ended = Effects(EventId("test"))
-    ended.add(Entry("ended", "Pell", "went to another practice", 1))
-    ended.add(EndCourse(1))
+    ended.add(Entry("ended", "Pell", "went to another practice", PatientId(1)))
+    ended.add(EndCourse(PatientId(1)))
     await store.act(ended, pages.watch.now())
     pages.watch.move(timedelta(minutes=11))
     last = _kept(await courses.look(soon=30))

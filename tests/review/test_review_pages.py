@@ -16,7 +16,7 @@ from hypothesis import strategies as st
 from bot.context.words import default_words
 from bot.model.effects import Effects, Entry, PutHold
 from bot.model.hold import FromStaff, Hold, Walks
-from bot.model.ids import EventId, HoldId, MemberId
+from bot.model.ids import EventId, HoldId, MemberId, PatientId
 from bot.review.charts import LEFT, PHONE, REACH, Lane, Mark, settle
 from bot.review.words import Tongue, spanish
 from bot.store.audit import verify
@@ -103,9 +103,15 @@ async def test_what_a_colleague_decided_is_news_with_the_reason(pages: Pages) ->
     out = Effects(EventId("test"))
     stop = {"change": "told_med_stop", "med": "carprofen", "why": "black stool"}
     out.add(
-        Entry("plan", "Ruiz", "Please give Canela no more carprofen.", 1, stop),
-        Entry("plan", "bot", "walks: advanced", 1, {"minutes": 10, "outings": 3, "why": "well"}),
-        Entry("case", "Ruiz", "Closed by Ruiz: Advice given", 1, {"state": "closed"}),
+        Entry("plan", "Ruiz", "Please give Canela no more carprofen.", PatientId(1), stop),
+        Entry(
+            "plan",
+            "bot",
+            "walks: advanced",
+            PatientId(1),
+            {"minutes": 10, "outings": 3, "why": "well"},
+        ),
+        Entry("case", "Ruiz", "Closed by Ruiz: Advice given", PatientId(1), {"state": "closed"}),
     )
     await pages.store.act(out, pages.watch.now())
     page = plain((await pages.web.get("/patients/1")).text)
@@ -346,7 +352,7 @@ async def test_what_is_on_hold_stands_at_the_top_and_in_the_list(pages: Pages) -
     await pages.enter("Dr Okafor")
     assert "the walks (" not in plain((await pages.web.get("/patients/1")).text)
     out = Effects(EventId("test"))
-    out.add(PutHold(1, held))
+    out.add(PutHold(PatientId(1), held))
     await pages.store.act(out, pages.watch.now())
     page = plain((await pages.web.get("/patients/1")).text)
     assert re.search(r"On hold .*the walks \(.*\(since .*Dr Okafor\).*/release Canela", page)

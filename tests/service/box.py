@@ -8,6 +8,7 @@ from datetime import date, datetime, time, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from bot.model.ids import PatientId
 from bot.model.plan import Plan
 from bot.records.record import Record
 from bot.store.known import records
@@ -131,7 +132,7 @@ class Box:
 
     async def log(self, patient: int = 1) -> list[Record]:
         """The patient's log."""
-        return await self.stage.app.db.read(lambda tx: records(tx, patient))
+        return await self.stage.app.db.read(lambda tx: records(tx, PatientId(patient)))
 
     async def seen(self, patient: int = 1) -> list[str]:
         """The observations that stand, as topic: value."""

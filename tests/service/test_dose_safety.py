@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.model.chart import Chart
+from bot.model.ids import PatientId
 from bot.store import load
 from demo.standin.values import Message
 from tests.service.box import Box, at
@@ -69,7 +70,7 @@ async def test_a_dose_told_before_its_prompt_and_taken_back_is_asked_for(canela:
 
 async def _chart(box: Box) -> Chart:
     now = box.stage.clock.now()
-    found = await box.stage.app.db.read(lambda tx: load.chart(tx, 1, now))
+    found = await box.stage.app.db.read(lambda tx: load.chart(tx, PatientId(1), now))
     assert found is not None
     return found
 

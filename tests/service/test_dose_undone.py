@@ -7,6 +7,7 @@ from datetime import datetime
 
 import pytest
 
+from bot.model.ids import PatientId
 from bot.store import load
 from demo.standin.values import Message
 from tests.service.box import Box, at
@@ -17,7 +18,7 @@ EVENING, LATER = at(2, 20), at(2, 20, 30)
 async def coming(box: Box, med: str = "carprofen") -> datetime:
     """When the next dose falls due."""
     now = box.stage.clock.now()
-    chart = await box.stage.app.db.read(lambda tx: load.chart(tx, 1, now))
+    chart = await box.stage.app.db.read(lambda tx: load.chart(tx, PatientId(1), now))
     assert chart is not None
     return min(
         sheet.due_at
@@ -143,6 +144,7 @@ async def test_an_order_that_was_changed_since_keeps_the_later_time(
         "every_hours: 12\nmin_gap_hours: 8\ndays: 14\nfirst_dose: 2026-03-04T21:00"
     )
     await box.staff_says(order)
+    await box.staff_taps("Confirm this dose")
     await box.staff_taps("Clinician's decision")
     await box.says(box.ines, "undo")
     assert await coming(box) == LATER

@@ -8,6 +8,7 @@ from pathlib import Path
 import pytest
 
 from bot.model.conversation import Describe, dump_conversation
+from bot.model.ids import PatientId
 from bot.pictures.opening import PictureError, checksum
 from bot.service import media as work
 from bot.service.media import verify_media
@@ -391,7 +392,7 @@ async def test_a_picture_in_place_of_words_about_something_else_is_a_case(canela
     await canela.to(5, 13, 1)
     canela.stage.standin.say(canela.ines, None, "hi")
     await canela.stage.settle()
-    describing = dump_conversation([Describe("describe", 1, "incision", at(5, 13))])
+    describing = dump_conversation([Describe("describe", PatientId(1), "incision", at(5, 13))])
     await canela.stage.app.db.transact(
         lambda tx: tx.run("thread_set", chat_id=canela.ines.id, body=describing, now="2026")
     )

@@ -121,7 +121,7 @@ async def test_a_lost_answer_is_sent_again_and_says_so(canela: Box) -> None:
     canela.stage.standin.fault("cut_after", "sendMessage", times=1)
     await canela.to(1, 20)
     await canela.to(1, 20, 5)
-    evening = [text for text in canela.heard(canela.ines) if "carprofen" in text]
+    evening = [text for text in canela.heard(canela.ines) if "Give carprofen" in text]
     assert len(evening) == 2
     assert "nothing is to be given twice" in evening[1]
 

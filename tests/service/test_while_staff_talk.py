@@ -43,7 +43,7 @@ async def test_told_to_wait_a_question_is_not_answered_with_the_label(canela: Bo
     await canela.to(2, 9)
     await canela.says(canela.ines, "can I give the carprofen now?")
     told = canela.last(canela.ines).words
-    assert "give Canela no more carprofen until the clinic answers" in told
+    assert "On hold for Canela: carprofen" in told
     assert "as the label says" not in told
 
 

@@ -107,9 +107,12 @@ def told(*new: Observation, day: int = DAY, past: tuple[Noted, ...] = (), event:
     return Told(noted, past, findings, day, NOW, EventId(event), CaseId("c1"), given)
 
 
+C1 = CaseId("c1")
+
+
 @dataclass(frozen=True)
 class Case:
-    id: str = "c1"
+    id: CaseId = C1
     urgency: Urgency = Urgency.emergency
     opened_at: datetime = NOW - timedelta(hours=1)
     state: str = "open"

@@ -68,7 +68,7 @@ DEATH = FromDeath(EventId("e9"))
 
 
 def case(urgency: Urgency, state: str = "open", id: str = "c1") -> Case:
-    return Case(id, urgency, NOW - HOUR, state)
+    return Case(CaseId(id), urgency, NOW - HOUR, state)
 
 
 def active(*some: Hold) -> Standing:

@@ -10,7 +10,7 @@ from bot.desk.enrol import enrol
 from bot.model import effects as o
 from bot.model.chart import Chart
 from bot.model.effects import Effects
-from bot.model.ids import EventId
+from bot.model.ids import EventId, PatientId
 from bot.model.settings import Clinic
 from bot.protocol.library import protocols
 from bot.store import load
@@ -20,6 +20,7 @@ from tests.service.box import CLINIC, at, plan
 
 NOW = at(2, 9, 30).astimezone(UTC)
 """The morning of day 2: prompts of yesterday and of this morning lie behind."""
+CANELA = PatientId(1)
 INES, MARCO = 880011, 880012
 """Their chats; the first of the two is person 1."""
 
@@ -35,12 +36,12 @@ def begun() -> bytes:
           by="Dr Okafor", code="one", now=at(0, 15))  # fmt: skip
     for number, name in ((INES, "Inés"), (MARCO, "Marco")):
         out.add(
-            o.Invite(f"link of {name}", "owner", "Dr Okafor", at(9, 9), 1),
-            o.Join(f"link of {name}", 1, number, number, name, "en"),
+            o.Invite(f"link of {name}", "owner", "Dr Okafor", at(9, 9), CANELA),
+            o.Join(f"link of {name}", CANELA, number, number, name, "en"),
         )
     out.add(o.JoinStaff(99, "Kim, nurse", "staff"))
     apply(tx, out, at(0, 15))
-    chart = load.chart(tx, 1, NOW)
+    chart = load.chart(tx, CANELA, NOW)
     assert chart is not None
     sent = Effects(EventId("due:prompt"))
     for sheet in chart.sheets:
@@ -63,6 +64,6 @@ def fresh() -> sqlite3.Connection:
 
 def loaded(tx: Tx) -> Chart:
     """Canela as the database has her."""
-    chart = load.chart(tx, 1, NOW)
+    chart = load.chart(tx, CANELA, NOW)
     assert chart is not None
     return chart

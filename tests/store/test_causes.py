@@ -12,7 +12,7 @@ import pytest
 from bot.model import effects as o
 from bot.model.effects import Effects
 from bot.model.hold import AntiInflammatories, FromStaff, Hold
-from bot.model.ids import EventId, HoldId, MemberId, PersonId, due_event
+from bot.model.ids import EventId, HoldId, MemberId, PatientId, PersonId, SourceId, due_event
 from bot.model.observation import Observation
 from bot.store.apply import apply
 from bot.store.audit import verify
@@ -20,7 +20,7 @@ from bot.store.database import Tx
 from bot.store.erase import Erasure
 from bot.store.search import Query, search
 
-from .canela import INES, NOW, fresh, loaded
+from .canela import CANELA, INES, NOW, fresh, loaded
 
 SAID = EventId("update:812")
 SHE_VOMITS = Observation("vomiting", "yes")
@@ -44,14 +44,14 @@ def said(event: EventId, text: str, source: str, *, urgency: str = "") -> Effect
     """Words of Inés, what was read, an answered line, a reply, perhaps a rule's finding."""
     out = Effects(event, INES, person=PersonId(1))
     out.add(
-        o.Entry("said", "Inés", text, 1, {"source": source}),
-        o.Note(1, SHE_VOMITS, 2, source, "Inés", 1),
-        o.Entry("noted", "bot", "vomiting", 1,
+        o.Entry("said", "Inés", text, CANELA, {"source": source}),
+        o.Note(CANELA, SHE_VOMITS, 2, SourceId(source), "Inés", PersonId(1)),
+        o.Entry("noted", "bot", "vomiting", CANELA,
                 {"observation": SHE_VOMITS.as_dict(), "day": 2, "source": source}),
     )  # fmt: skip
     if urgency:
-        out.add(o.Entry("finding", "rule", "she vomits", 1, {"urgency": urgency, "rule": "v"}))
-    out.say(INES, "I passed it on.", patient=1)
+        out.add(o.Entry("finding", "rule", "she vomits", CANELA, {"urgency": urgency, "rule": "v"}))
+    out.say(INES, "I passed it on.", patient=CANELA)
     return out
 
 
@@ -65,7 +65,7 @@ def test_what_an_event_writes_carries_it_and_who_caused_it(
 ) -> None:
     line = loaded(tx).lines()[0].id
     out = said(SAID, "she threw up", "message:11:5")
-    out.add(o.Mark(line, "answered", "given", "Inés", NOW, "message:11:5", 1))
+    out.add(o.Mark(line, "answered", "given", "Inés", NOW, SourceId("message:11:5"), PersonId(1)))
     apply(tx, out, NOW)
     rows = plain.execute("SELECT * FROM log WHERE event = ?", (SAID,)).fetchall()
     assert [row["kind"] for row in rows] == ["said", "noted", "sent"]
@@ -81,11 +81,14 @@ def test_what_an_event_writes_carries_it_and_who_caused_it(
 def test_a_hold_stands_until_it_is_ended_and_says_by_whom(
     tx: Tx, plain: sqlite3.Connection
 ) -> None:
-    apply(tx, Effects(SAID, all=[o.PutHold(1, hold())]), NOW)
+    apply(tx, Effects(SAID, all=[o.PutHold(CANELA, hold())]), NOW)
     told = replace(hold(), told=True)
-    apply(tx, Effects(EventId("update:813"), all=[o.PutHold(1, told)]), NOW)
+    apply(tx, Effects(EventId("update:813"), all=[o.PutHold(CANELA, told)]), NOW)
     assert loaded(tx).holds == (told,)
-    end = [o.EndHold(2, told.id, 1, "Kim, nurse"), o.EndHold(1, told.id, 1, "Kim, nurse")]
+    end = [
+        o.EndHold(PatientId(2), told.id, MemberId(1), "Kim, nurse"),
+        o.EndHold(CANELA, told.id, MemberId(1), "Kim, nurse"),
+    ]
     apply(tx, Effects(EventId("update:814"), all=[end[0]]), NOW)
     assert loaded(tx).holds == (told,), "another patient's hold is not ended"
     apply(tx, Effects(EventId("update:815"), all=[end[1]]), NOW)
@@ -101,10 +104,10 @@ def test_a_death_is_told_from_an_end_and_can_be_taken_back(
         apply(tx, Effects(SAID, all=list(effects)), NOW)
         return loaded(tx).state
 
-    assert keep(o.EndCourse(1)) == "ended"
-    assert keep(o.EndCourse(1, died=True)) == "died"
-    assert keep(o.EndCourse(1)) == "died"
-    assert keep(o.SetState(1, "active")) == "active"
+    assert keep(o.EndCourse(CANELA)) == "ended"
+    assert keep(o.EndCourse(CANELA, died=True)) == "died"
+    assert keep(o.EndCourse(CANELA)) == "died"
+    assert keep(o.SetState(CANELA, "active")) == "active"
     (row,) = plain.execute("SELECT ended_at, ended_why FROM patient WHERE id = 1").fetchall()
     assert tuple(row) == (None, None)
 
@@ -113,7 +116,9 @@ def test_a_search_by_urgency_finds_the_message_of_the_event_and_no_other(tx: Tx)
     apply(tx, said(SAID, "she threw up twice", "message:11:5", urgency="same_day"), NOW)
     apply(tx, said(EventId("update:813"), "she threw up a toy", "message:11:6"), NOW)
     due = Effects(due_event("silence:1", "2026-03-05"))
-    due.add(o.Entry("finding", "rule", "nobody answers", 1, {"urgency": "same_day", "rule": "s"}))
+    due.add(
+        o.Entry("finding", "rule", "nobody answers", CANELA, {"urgency": "same_day", "rule": "s"})
+    )
     apply(tx, due, NOW)
     found = search(tx, Query("threw", urgency="same_day"))
     assert [one.entry for one in found] == [
@@ -133,13 +138,21 @@ def test_an_event_that_names_a_chat_is_erased_with_the_chat(
     plain.execute("UPDATE patient SET state = 'ended' WHERE id = 1")
     out = said(due_event(f"given:3:7:{INES}", "2026-03-05"), "she threw up", f"message:{INES}:5")
     out.add(
-        o.Mark(loaded(tx).lines()[0].id, "answered", "given", "Inés", NOW, "tap:9", 1),
-        o.PutHold(1, hold("none before Ines rings")),
+        o.Mark(
+            loaded(tx).lines()[0].id,
+            "answered",
+            "given",
+            "Inés",
+            NOW,
+            SourceId("tap:9"),
+            PersonId(1),
+        ),
+        o.PutHold(CANELA, hold("none before Ines rings")),
     )
     apply(tx, out, NOW)
     plain.execute("UPDATE outbox SET state = 'sent'")
     assert any(str(INES) in row for row in plain.iterdump())
-    Erasure(tx, NOW + timedelta(days=1), years, "Dr Okafor", True).patient(1)
+    Erasure(tx, NOW + timedelta(days=1), years, "Dr Okafor", True).patient(CANELA)
     left = [row for row in plain.iterdump() if str(INES) in row]
     assert left == []
     assert any("none before" in row for row in plain.iterdump()) is (years == 7)

@@ -29,7 +29,7 @@ from bot.model.hold import (
     Hold,
     Walks,
 )
-from bot.model.ids import CaseId, EventId, HoldId, MemberId
+from bot.model.ids import CaseId, EventId, HoldId, LineId, MemberId, PersonId, PromptId
 from bot.model.observation import Observation
 from bot.model.settings import PagingStep
 from bot.model.text import Text
@@ -39,7 +39,7 @@ from bot.store import load
 from bot.store.apply import apply
 from bot.store.database import Tx
 
-from .canela import INES, MARCO, NOW, fresh, loaded
+from .canela import CANELA, INES, MARCO, NOW, fresh, loaded
 
 WINDOW = (NOW - load.BACK, NOW + load.AHEAD)
 DOSES = (NOW - load.DOSES, NOW + load.DOSES)
@@ -49,7 +49,7 @@ DOSES = (NOW - load.DOSES, NOW + load.DOSES)
 
 
 def _sheet(sheet: Sheet) -> Any:
-    lines = {line.item.id: replace(line, id=0, prompt=0) for line in sheet.lines}
+    lines = {line.item.id: replace(line, id=LineId(0), prompt=PromptId(0)) for line in sheet.lines}
     return sheet.due_at, sheet.day, sheet.sent_at, sheet.reminded, lines
 
 
@@ -68,7 +68,7 @@ def seen(chart: Chart) -> dict[str, Any]:
             if sheet.lines and WINDOW[0] <= sheet.due_at <= WINDOW[1]
         },
         "doses": {
-            line.item.id: replace(line, id=0, prompt=0)
+            line.item.id: replace(line, id=LineId(0), prompt=PromptId(0))
             for line in chart.dose_lines
             if line.item.slot_at and DOSES[0] <= line.item.slot_at <= DOSES[1]
         },
@@ -109,12 +109,12 @@ ENDS = st.sampled_from([ByClinician(), AtTime(NOW + timedelta(hours=6)), ByAnswe
 TARGETS = st.sampled_from([AntiInflammatories(), HeldMedicine("carprofen"), Walks()])
 
 
-def _line(draw: Draw, chart: Chart) -> int:
-    return int(draw(st.sampled_from(sorted(line.id for line in chart.lines()))))
+def _line(draw: Draw, chart: Chart) -> LineId:
+    return LineId(draw(st.sampled_from(sorted(line.id for line in chart.lines()))))
 
 
-def _person(draw: Draw, chart: Chart) -> int:
-    return int(draw(st.sampled_from([one.id for one in chart.people] or [1])))
+def _person(draw: Draw, chart: Chart) -> PersonId:
+    return PersonId(draw(st.sampled_from([one.id for one in chart.people] or [PersonId(1)])))
 
 
 def _mark(draw: Draw, chart: Chart) -> o.Effect:
@@ -140,26 +140,26 @@ def _move(draw: Draw, chart: Chart) -> o.Effect:
     key = draw(st.sampled_from([f"later:{line.item.id}", *home]))
     if key in home:
         when = next(sheet.due_at for sheet in chart.sheets if sheet.key == key)
-    return o.MoveLine(1, line.id, key, when, chart.day(when))
+    return o.MoveLine(CANELA, line.id, key, when, chart.day(when))
 
 
 def _plan(draw: Draw, chart: Chart) -> o.Effect:
     keep = draw(st.sampled_from([1, 2]))
     new = chart.plan.model_copy(update={"medicines": chart.plan.medicines[:keep]})
     coming = rebuild(new, chart.protocol, NOW, chart.settled())
-    return o.NewPlan(1, new, coming)
+    return o.NewPlan(CANELA, new, coming)
 
 
 def _note(draw: Draw, chart: Chart) -> o.Effect:
     when = draw(st.none() | TIMES)
-    return o.Note(1, draw(OBSERVATIONS), 2, draw(SOURCES), "Inés", draw(st.none() | st.just(1)),
-                  when)  # fmt: skip
+    person = draw(st.none() | st.just(PersonId(1)))
+    return o.Note(CANELA, draw(OBSERVATIONS), 2, draw(SOURCES), "Inés", person, when)
 
 
 def _correct(draw: Draw, chart: Chart) -> o.Effect:
     if not chart.history:
-        return o.Heard(1)
-    return o.Correct(1, draw(st.sampled_from([one.id for one in chart.history])))
+        return o.Heard(CANELA)
+    return o.Correct(CANELA, draw(st.sampled_from([one.id for one in chart.history])))
 
 
 def _case(draw: Draw, chart: Chart) -> o.Effect:
@@ -167,7 +167,7 @@ def _case(draw: Draw, chart: Chart) -> o.Effect:
     case = draw(st.sampled_from([f"1-{chart.next_case}", *(one.id for one in chart.cases)]))
     old = next((one for one in chart.cases if one.id == case), None)
     return o.CaseChange(
-        case, 1, old.matter if old else "vomiting", draw(st.sampled_from(Urgency)), state,
+        case, CANELA, old.matter if old else "vomiting", draw(st.sampled_from(Urgency)), state,
         old.opened_at if old else NOW, NOW + timedelta(hours=2), draw(st.integers(0, 4)), STEP,
         {"entries": [{"source": "message:11:1"}]},
         by=draw(st.sampled_from(["Kim, nurse", "Dr Okafor"])) if state != "open" else None,
@@ -177,14 +177,14 @@ def _case(draw: Draw, chart: Chart) -> o.Effect:
 def _hold(draw: Draw, chart: Chart) -> o.Effect:
     name = draw(st.sampled_from(["vomiting", "staff", *(one.id for one in chart.holds)]))
     return o.PutHold(
-        1, Hold(HoldId(name), draw(TARGETS), draw(TIMES), draw(CAUSES), draw(ENDS),
+        CANELA, Hold(HoldId(name), draw(TARGETS), draw(TIMES), draw(CAUSES), draw(ENDS),
                 draw(st.booleans())),
     )  # fmt: skip
 
 
 def _end_hold(draw: Draw, chart: Chart) -> o.Effect:
     name = draw(st.sampled_from([HoldId("vomiting"), *(one.id for one in chart.holds)]))
-    return o.EndHold(1, name, draw(st.sampled_from([None, 1])), "Dr Okafor")
+    return o.EndHold(CANELA, name, draw(st.sampled_from([None, 1])), "Dr Okafor")
 
 
 def _late(draw: Draw, chart: Chart) -> o.Effect:
@@ -194,7 +194,7 @@ def _late(draw: Draw, chart: Chart) -> o.Effect:
         "chat": draw(st.sampled_from([INES, MARCO])), "tapped": NOW.isoformat(), "source": "tap:9",
     }  # fmt: skip
     key = f"given:{sheet.id}:{sheet.lines[0].id}:{data['chat']}"
-    return o.Due(key, "given", draw(TIMES), 1, data)
+    return o.Due(key, "given", draw(TIMES), CANELA, data)
 
 
 def _no_late(draw: Draw, chart: Chart) -> o.Effect:
@@ -204,34 +204,34 @@ def _no_late(draw: Draw, chart: Chart) -> o.Effect:
 
 def _wound(draw: Draw, chart: Chart) -> o.Effect:
     told = draw(st.sampled_from([None, Healing(problem=True, pus=True)]))
-    by = 1 if told else None
-    drafts: dict[int, tuple[str, ...]] = {} if told else {2: ("pus", "pain")}
+    by = PersonId(1) if told else None
+    drafts: dict[PersonId, tuple[str, ...]] = {} if told else {PersonId(2): ("pus", "pain")}
     day = draw(st.sampled_from([30, 90]))
     before = next((one.asked_at for one in chart.wounds if one.day == day), NOW)
-    return o.WoundPut(1, WoundCheck(day, before, told, NOW if told else None, by, drafts))
+    return o.WoundPut(CANELA, WoundCheck(day, before, told, NOW if told else None, by, drafts))
 
 
 KINDS: tuple[Callable[[Draw, Chart], o.Effect], ...] = (
     _mark, _retext, _move, _plan, _note, _correct, _case, _hold, _end_hold, _late, _no_late,
     _wound,
-    lambda draw, chart: o.Retract(1, draw(SOURCES), "undone"),
+    lambda draw, chart: o.Retract(CANELA, draw(SOURCES), "undone"),
     lambda draw, chart: o.PromptSent(
         draw(st.sampled_from([one.id for one in chart.sheets if one.sent_at is None]))
     ),
     lambda draw, chart: o.Reminded(draw(st.sampled_from([one.id for one in chart.sheets]))),
-    lambda draw, chart: o.Heard(1),
-    lambda draw, chart: o.EndCourse(1, died=draw(st.booleans())),
-    lambda draw, chart: o.SetState(1, draw(st.sampled_from(["active", "paused"]))),
-    lambda draw, chart: o.Hush(1),
-    lambda draw, chart: o.Leave(1, _person(draw, chart)),
+    lambda draw, chart: o.Heard(CANELA),
+    lambda draw, chart: o.EndCourse(CANELA, died=draw(st.booleans())),
+    lambda draw, chart: o.SetState(CANELA, draw(st.sampled_from(["active", "paused"]))),
+    lambda draw, chart: o.Hush(CANELA),
+    lambda draw, chart: o.Leave(CANELA, _person(draw, chart)),
     lambda draw, chart: o.Forget(_person(draw, chart)),
     lambda draw, chart: o.SetLanguage(_person(draw, chart), "es"),
     lambda draw, chart: o.Reachable(draw(st.sampled_from([INES, MARCO])), draw(st.booleans())),
     lambda draw, chart: o.OwnSetting(
-        1, _person(draw, chart), draw(st.sampled_from([None, {}, {"from": "08:00"}])),
+        CANELA, _person(draw, chart), draw(st.sampled_from([None, {}, {"from": "08:00"}])),
         draw(st.sampled_from([None, "doses"])),
     ),
-    lambda draw, chart: o.Entry("said", "Inés", "ok", 1, {"source": "message:11:1"}),
+    lambda draw, chart: o.Entry("said", "Inés", "ok", CANELA, {"source": "message:11:1"}),
 )  # fmt: skip
 
 

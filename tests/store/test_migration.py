@@ -13,7 +13,7 @@ from bot.store.database import Database, Tx
 from bot.store.sql import migrations
 from bot.store.whole import log_of
 
-from .canela import NOW, fresh, loaded
+from .canela import CANELA, NOW, fresh, loaded
 
 BEFORE = 8
 LOG = (
@@ -61,7 +61,7 @@ def old(path: Path) -> None:
         prev = START
         for number, (kind, author, text, data) in enumerate(LOG, 1):
             digest = digest_of("00", author, text, data)
-            sealed = seal(prev, number, 1, "2026-03-05T16:30:00.000000Z", kind, digest)
+            sealed = seal(prev, number, CANELA, "2026-03-05T16:30:00.000000Z", kind, digest)
             plain.execute(
                 "INSERT INTO log VALUES (?, 1, '2026-03-05T16:30:00.000000Z', ?, ?, ?, ?, '00', ?, "
                 "?, ?, NULL)",
@@ -77,11 +77,11 @@ async def test_an_old_database_keeps_what_is_certain_and_guesses_nothing(tmp_pat
     def look(tx: Tx) -> None:
         assert verify(tx).stands
         assert loaded(tx).state == "died"
-        sheets = load.sheets(tx, 1, NOW)
+        sheets = load.sheets(tx, CANELA, NOW)
         assert [line.person for sheet in sheets for line in sheet.lines] == [
             1, None, None, None, None,
         ]  # fmt: skip
-        assert [entry.by.event for entry in log_of(tx, 1)] == [None, None, None]
+        assert [entry.by.event for entry in log_of(tx, CANELA)] == [None, None, None]
         heard = tx.one("review_words_of", patient_id=1, source="message:11:5")
         assert heard is not None
         assert heard["text"] == "she threw up"

@@ -8,6 +8,7 @@ import pytest
 from hypothesis import assume, example, given, settings
 from hypothesis import strategies as st
 
+from bot.model.ids import ObservationId
 from bot.model.observation import Noted, Observation
 from bot.model.vocabulary import DETAILS, TOPICS
 from bot.triage import default_rules, triage, urgency
@@ -49,7 +50,7 @@ def _belongs(about: str, value: str, detail: str) -> bool:
 def level(told: list[Observation], day: int) -> str:
     """What ``bot.triage`` makes of one reply with nothing said before it."""
     now = SURGERY + timedelta(days=day)
-    new = [Noted(one, now, day, number) for number, one in enumerate(told, 1)]
+    new = [Noted(one, now, day, ObservationId(number)) for number, one in enumerate(told, 1)]
     return urgency(triage(new, [], day=day, now=now, rules=default_rules())).name
 
 

@@ -116,7 +116,7 @@ RULES = {
         comiendo|para ~ food|comer?
     <neg> lost ~2 appetite
     = normal @appetite
-    all|everything|todo|todito|lot|whole|completo|entero|every -<neg> -<eat>
+    all|everything|todo|todito|lot|whole|completo|entero|every -<neg> -<eat> -<spat>
     bowl|plate|plato|dish ~ empty|clean|licked|limpio|vacio
     <clock> like ~ champion|horse|pig|king
     gone|finished|cleared

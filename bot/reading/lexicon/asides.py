@@ -27,6 +27,10 @@ CLASSES = {
         """,
     "aside_hope": "hope hoping hopefully pray praying espero esperemos ojala esperando",
     "aside_it": "it its that thats this is isnt be all hes shes everything isnt",
+    "festive": """
+        monday tuesday wednesday thursday friday saturday sunday weekend new easter xmas christmas
+        holidays thanksgiving lunes martes miercoles jueves viernes sabado domingo ano navidad
+        """,
     "aside_know": "know sure certain tell",
     "aside_help": "help advise answer reply ayudar ayudarme orientarme decirme",
     "aside_advice": "advice help thoughts opinion ideas suggestions input",
@@ -38,7 +42,9 @@ RULES = {
     <aside_hope> <aside_it> <aside_it>? not|just|only|all? a? <aside_verdict> healing|sign|thing?
     <aside_hope> <aside_verdict> -<askmark>
     <aside_hope> i|im am? not? overreacting|worrying|fussing|silly|bothering|disturbing|annoying you?
+    if|is|are anyone|anybody|someone|somebody|you|youre|yous even|still? open|awake|there|around|up|online
     fingers crossed
+    happy|merry|feliz|lovely <festive> year|nuevo|to? everyone|all|team|guys|folks|todos|todas?
     <aside_hope> you|u|yous|youre|everyone had|have|are|re|having? a? good|nice|lovely|great|well \
         weekend|day|week|evening|one|night|rest?
     wish he|she|they|it could talk|speak|tell
@@ -118,6 +124,7 @@ RULES = {
     no idea if|whether
     hoping|wishing|praying i|we|that|thats|he|she|it|its
     i|we hope|hoping|pray
+    hope|hoping|espero i|im|ive|we|you|u|youre|your|everyone|all|you|estar|haberlo|no
     hopefully|ojala|esperemos
     espero que
     not sure if|whether

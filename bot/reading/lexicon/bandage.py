@@ -50,14 +50,14 @@ CLASSES = {
         toe toes toesies dedo dedos deditos toenails paw foot dedito pie patita pata feet
         """,
     "coldswollen": """
-        cold icy freezing swollen blue purple puffy fat numb spread splayed sausage sausages
+        cold icy freezing cool chilly chilled swollen blue purple puffy fat numb spread splayed sausage sausages
         discoloured discolored white grey gray frio fria frios frias helados helada hinchados
         hinchadas hinchado hinchada morados moradas azules azul inflamados inflamado hinchaditos
         morado helado
         """,
     "dressed": "",
     "coldtoe": """
-        cold colder icy freezing ice blue bluish purple white grey gray numb frio fria frios frias
+        cold colder icy freezing ice cool chilly chilled blue bluish purple white grey gray numb frio fria frios frias
         friecitos helado helada helados heladas morado morada morados moradas azul azules
         azulados
         """,

@@ -90,7 +90,7 @@ CLASSES = {
         """,
     "yesword": """
         yes yep yeah yup sure yessir affirmative absolutely definitely certainly indeed aye done
-        given ok okay thumbsup of_course all_done finished completed did sorted check checked
+        ok okay thumbsup of_course all_done finished completed did sorted check checked
         roger job_done sip si simon claro listo lista hecho hecha ya_esta por_supuesto
         afirmativo correcto sale dale vale ya_quedo sipi sisi simón ya_quedaron de_una ya_se_lo
         ya_lo_hice cumplido efectivamente desde_luego ya_se_le_dio ya_se_la_di ya_se_lo_di
@@ -116,7 +116,7 @@ CLASSES = {
         tonight postponed aun_no todavia_no olvido olvide olvidamos se_me_olvido se_nos_olvido
         se_me_paso se_nos_paso no_pude no_pudimos no_se_pudo no_alcance no_alcanzamos no_hubo
         no_se_deja no_se_dejo no_quiso no_le no_lo no_la no_hemos no_he no_me_dio_tiempo no_tuve
-        no_nos_dio mas_tarde luego al_rato despues me_falto hates hated refused refuses cant
+        no_nos_dio me_falto hates hated refused refuses cant
         nothing imposible impossible wont skipeamos gave_up saltamos salte no_deja no_quiere
         nadie_pudo unable struggle_too ni_de_chiste
         slipped_my_mind slipped_our_minds out_of_my_head never_happened didnt_happen

@@ -4,6 +4,13 @@ from __future__ import annotations
 
 from .medicines import HUMAN
 
+PAIN_PILL = """
+    pain_one pain_ones la_del_dolor las_del_dolor el_del_dolor la_para_el_dolor
+    pastilla_del_dolor pastillas_del_dolor medicina_del_dolor pastilla_para_el_dolor
+    pastillita_del_dolor gotas_del_dolor jarabe_del_dolor
+    """
+"""Pain that only names what is given for it."""
+
 CLASSES = {
     "meds": """
         med meds medicine medicines medication medications pill pills tablet tablets tab tabs
@@ -19,7 +26,9 @@ CLASSES = {
         cefalexina amoxicillin amoxicilina clindamycin clindamicina doxycycline doxiciclina
         enrofloxacin enrofloxacina metronidazole metronidazol injection shot methocarbamol
         omeprazole famotidine maropitant prednisone calmante sedative
-        """,
+        """
+    + PAIN_PILL,
+    "painpill": PAIN_PILL,
     "humandrug": " ".join(sorted(HUMAN)),
     "pillword": """
         pill pills tablet tablets tab tabs med meds medicine medicines medication medications

@@ -27,7 +27,7 @@ CLASSES = {
     "ceased": "stopped quit ceased",
     "zero": "none nothing zero nil zilch zip nada nowt naught",
     "unneg": """
-        nada_mas nothing_more nothing_else no_change no_changes no_different no_difference no_idea no_clue no_worries no_problem
+        no_speak no_see oh_no oh_god_no omg_no nada_mas nothing_more nothing_else no_change no_changes no_different no_difference no_idea no_clue no_worries no_problem
         no_prob no_doubt no_wonder no_joke no_kidding not_sure not_certain not_only not_just
         not_to_mention dont_know didnt_know cant_tell not_kidding not_joking cant_believe
         couldnt_believe cant_stop wont_stop doesnt_stop hasnt_stopped not_stopped not_stopping

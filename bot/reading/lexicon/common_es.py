@@ -14,7 +14,7 @@ CLASSES = {
     "ceased": "dejo_de deja_de paro_de dejado_de ya_dejo",
     "zero": "nada ninguno ninguna cero naa nadita",
     "unneg": """
-        no_se_que no_se_como no_sabe no_cambia no_hay_cambios sin_cambios sin_cambio no_para
+        no_se_que no_se_como no_se_por no_se_donde no_se_cuando no_se_ni no_sabe no_cambia no_hay_cambios sin_cambios sin_cambio no_para
         no_paro no_deja no_ha_parado no_ha_dejado no_deja_de no_para_de no_dejo_de sin_parar
         no_solo no_solamente no_me_fije no_importa no_hay_problema no_hay_de_que no_te_preocupes
         no_se_preocupe no_se_preocupen no_hay_pedo no_manches no_mames no_inventes sin_problema

@@ -12,7 +12,12 @@ CLASSES = {
         anaesthetic anesthetic before during vets_appointment stitches cirugia operacion
         operar operarlo operarla radiografia placas limpieza anestesia antes para curar sutura
         crate bed cone blanket basket couch sofa meds pill gabapentin trazodone walk massage car
-        puts putting cama cuna canasta paseo
+        puts putting cama cuna canasta paseo nap ray siesta
+        """,
+    "ahead": """
+        tomorrow next_week next_month may might should considering consider thinking whether
+        discuss discussing discussed talked talking plan plans deciding scheduled booked
+        appointment has_to had_better habria podria podriamos pensando consideran considerando
         """,
     "notquite": "nearly almost casi could might would thought if down",
     "laid": """
@@ -33,24 +38,42 @@ RULES = {
     bridge|puente ~ del|de|of? ~ arcoiris|rainbow
     <neg> make it ~ through|past|overnight -walk -food
     he|she <neg> make it $
+    we|i|they|vet put ~ him|her|<patient> down <laid> -<forsleepof> -it
+    was|were|been|be|got put down <laid>|$ -<forsleepof>
+    took|dio|gave ~ his|her|su? ~ last|ultimo breath|aliento|suspiro
+    cruzo ~ el? arcoiris
+    no ~ pudieron|pudimos|pudo|lograron ~ salvarlo|salvarla|revivirlo|revivirla|reanimarlo|reanimarla
+    lo|la perdimos ~ <laid>|$ -<notquite>
+    no sobrevivio $
     gone ~ to ~ heaven|dog_heaven
     ya no esta ~ con nosotros
     ya no esta|vive $
-    se nos|me ~ fue ~ <laid>|$ -corriendo -puerta -calle
+    se nos|me ~ fue ~ <laid> -corriendo -puerta -calle
+    se nos ~ fue $
     se nos|me ~ murio
     se nos adelanto
     paso a mejor vida
     dejo de existir
-    partio ~ <laid>|$ -<meds>
+    partio ~ <laid>|$ -<meds> -se
     esta|estaba|amanecio|encontre|encontramos|aparecio ~ ya? ~ muerto|muerta|muertito|muertita -como -<notquite> -<neg> -sueño -sueno -cansancio -hambre
+    = died !@stool !@urine !@asked-stool !@asked-urine !@asked-bathroom
+    he|she|<patient> ~ has|just? passed <laid>|$ -<ahead>
     = died agent
     is|was|hes|shes|found|he|she|him|her dead -<notquite> -<neg> -asleep -tired -weight -set -lame -leg
-    had|have|decided|chose|agreed|time ~3 put ~ him|her|it|them|<patient> ~ to? sleep|down|rest -<forsleepof>
+    had|have|decided|chose|agreed|time ~3 put ~ him|her|it|them|<patient> ~ to? sleep -<forsleepof> -<ahead> -<wanting> -<intent>
+    had|have|decided|chose|agreed|time ~3 put ~ him|her|it|them|<patient> ~ down <laid>|$ -<forsleepof> -<ahead> -<wanting> -<intent>
+    had|have|having ~ him|her|it|them|<patient> put ~ to? sleep -<forsleepof> -<ahead> -<wanting> -<intent>
+    had|have|having ~ him|her|it|them|<patient> put down <laid>|$ -<forsleepof> -<ahead> -<wanting> -<intent>
+    put|laid ~ him|her|<patient> to rest -<forsleepof> -<ahead> -<wanting> -<intent> -down
     we|i|they|vet|vets put ~ him|her|it|them|<patient> to sleep -<forsleepof>
+    <neg> ~ save|revive|resuscitate him|her|<patient> <laid>|$
+    <neg> ~ bring ~ him|her|<patient> back <laid>|$
     euthanised|euthanized|euthanize|euthanise|euthanasia|eutanasia|eutanasiado|eutanasiada|eutanasiar|sacrificar|sacrificaron|sacrificamos -<askmark>
-    had|have|decided|chose|time ~2 let ~ him|her|<patient> go -out -outside -off -free -home -<pee> -<poo>
+    had|have|decided|chose|time ~2 let ~ him|her|<patient> ~ go -out -outside -off -free -home -<pee> -<poo>
     said|say|saying ~ our|my|a? goodbye ~ to ~ him|her|<patient>
-    lost ~ him|her <laid> -<notquite>
+    lost ~ him|her|<patient> <laid> -<notquite>
+    perdimos|perdi ~ a? <patient> ~ <laid>|$ -<notquite>
+    lo|la|<patient> ~ pusimos|pusieron a dormir -<forsleepof>
     we lost him|her $
     tuvimos|tuve|tuvieron|decidimos|hubo ~ que? ~ dormir|dormirlo|dormirla|dormirle -<forsleepof>
     lo|la|<patient> ~ durmieron|dormimos ~ <laid>|$ -<forsleepof>

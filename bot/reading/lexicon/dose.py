@@ -40,12 +40,18 @@ CLASSES = {
     "interval": """
         daily day dia diario diarias twice_a_day twice_daily a_day al_dia every_day per_day
         """,
+    "asever": """
+        tonight planned usual yesterday like same scheduled normal always hoy anoche siempre
+        """,
     "objectword": "sock socks calcetin toy juguete bone hueso stone piedra string hilo",
 }
 
 RULES = {
     "dose": """
     = given
+    ^ given ~ at|around|about|by? <clock> -<neg> -<human> -<food> -<thing> -<askmark>
+    ^ all|both given $
+    le|ya di|dimos ~ todo|todas|todos $ -<neg> -<human> -<food>
     di|dimos|dio|dieron|doy ~ las|los|ambas|ambos dos|ambas|ambos -<neg> -<food> -vuelta -vueltas
     gave|give|given ~ him|her|them|it? ~ both -<neg> -<human> -<food> -<icepack>
     <partly>|mitad ~ of|de ~ la|the|his|her? <meds> ~2 como|as ~ decia|dijo|dijeron|said|directed|label|receta
@@ -61,6 +67,7 @@ RULES = {
     <meds> ~4 <gave>
     gave|given it|them ~ to? him|her|at|with|in|<clock>|this|last|late|early|hidden|before|after|$ -<human> -<thing>
     gave|given it|them $
+    gave|given them all|both $ -<neg>
     gave|give|gives ~ him|her it|them|half|one -<human> -<food>
     la|lo|las|los di|dimos|dieron|dado -<human> -<food>
     le di|dimos|dieron ~3 <clock>|media|mitad|temprano|tarde|puntual -<human> -<food>
@@ -88,6 +95,7 @@ RULES = {
     antibiotico|antibiotic|painkiller|analgesico ~ yes|si|done|listo
     se|ya tomo ~2 <meds>
     <stash> ~3 <meds> ~3 in|into|inside|en|entre ~3 <food>|<hid>
+    acabo|acabamos|acaba|acaban|acabe de dar|darle|darsela|darselas|darselo|tomar|tomarsela -<neg>
     pude|pudimos|logre|logramos|consegui ~3 darsela|darselo -<neg>
     la|lo ~ pude|pudimos|logre|logramos ~ dar -<neg>
     pude|pudimos|logre|logramos|consegui|managed|able|finally ~3 dar|darle|get|give ~4 <meds> -<neg>
@@ -217,6 +225,9 @@ RULES = {
     imposible|no_hay_modo|no_hay_manera|no_hay_forma|impossible ~ de? ~ darsela|darselo|dar|darle|que_se|get|give|pill|medicate
     <meds> ~5 <refuse>
     <neg> ~ go|come|goes|went ~ near ~ anything|it|food|cheese|any? ~ with|that|if|containing ~2 <meds>
+    <spat> ~~ <neg> ~2 take|swallow|tomar|toma|traga|tragar|tomarse|tragarse ~ it|them? -<food>
+    <spat> ~~ wont|wouldnt|will_not take|swallow|have|hold -<food>
+    <spat> ~ it|them|la|lo|las? ~ out? ~ twice|times|<times>|dos_veces|again|otra_vez ~~ <neg> ~2 quiere|quiso|want|wants|having -<food>
     = refused @dose @asked-dose
     found|find|encontre|halle ~ it|one|them|la|lo|las ~ behind|under|on|in|down|debajo|atras|detras|en ~3 <perch>|floor|rug|blanket|cushion|cushions|carpet|piso|cobija
     having none
@@ -311,8 +322,10 @@ RULES = {
     from|by me ~~ again|also|another ~2 from|by
     cada quien|uno ~2 dio|dimos
     gave|given|di|dio|dimos ~~ unaware|not_knowing|without_knowing|sin_saber|didnt_know|not_realising|not_realizing ~2 gave|dio|di|again|otra|otro|another?
-    husband|wife|hubby|partner|mum|mom|son|daughter|esposo|esposa|marido|hija|hijo|suegra|mama \
-        ~ also|already|tambien|ya ~ gave|given|had|le|dio|habia|lo|la
+    <kin> ~ also|tambien ~ gave|given|had|le|dio|habia|lo|la
+    <kin> ~ already|ya ~ gave|given|had|dio ~3 too|also|tambien|as_well
+    gave|given|dio|dieron|dimos ~ him|her|le? ~ it|them|all|las|los|la|lo|everything ~ all|todas|<meds>? ~2 again|otra_vez|de_nuevo|nuevamente -<asever> -<food>
+    gave|given|dio|dieron ~5 <meds> ~ again|otra_vez|de_nuevo|nuevamente -<asever> -<neg> -<clock>
     gave|dio|gave_it|dieron ~3 again|otra_vez|de_nuevo|nuevamente ~3 mistake|error|accident|
         without|sin
     two ~ <meds> ~3 instead|by_mistake|at_once|together|mistake
@@ -334,14 +347,15 @@ RULES = {
     los dos|ambos ~ se|le ~ la|lo|las? dimos
     = doubled @dose @asked-dose
     had|got|tomo|took ~3 twice|double|doble -<interval> -<neg>
-    gave|dio|di|given|dado|had|dose|dosis|took ~3 twice|double|doubled|doble|dos_veces -<interval> -<missword> -<spat> -<vomit> -<refuse> -<trying> -<lick>
-    gave|dio|di|dimos|given ~ again|another|otra|otro|otra_vez
-    also|already|tambien|ya gave|given|dio|dado
+    gave|dio|di|given|dado|had|dose|dosis|took ~3 twice|double|doubled|doble|dos_veces -<interval> -<missword>
+    gave|dio|di|dimos|given ~ another|otra|otro
+    gave|dio|di|dimos|given ~ again|otra_vez -<asever>
+    also|tambien gave|given|dio|dado
     two|2|dos instead|by|en|por ~ of|mistake|accident|lugar|vez|error
     had|got|given ~ two|2|dos ~~ one ~ from|by ~ me|us|mum|dad
     dos_veces|<times> ~ sin querer
     = doubled @dose
-    twice|double|doubled|doble|dos_veces -<interval> -<missword> -<spat> -<vomit> -<refuse> -<trying> -<lick>
+    twice|double|doubled|doble|dos_veces -<interval> -<missword>
     = given !@asked-appetite
     se|ya la|lo|las|los comio
     = given @asked-dose
@@ -356,6 +370,7 @@ RULES = {
     """,
     "idiom": """
     = void
+    <painpill>
     dieron|dio|dan|dar|dado de alta
     para|pa|for|por ~ la|el|lo|the? hinchazon|inflamacion|dolor|fiebre|temperatura
     me|nos ~ quede|quedamos|habia_quedado dormido|dormida|dormidos

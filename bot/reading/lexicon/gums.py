@@ -101,6 +101,7 @@ RULES = {
     = yellow
     <yellowword> ~7 eyes|ojos|encias|gums -<discharged> -<bruiseword> -<wound>
     eyes|ojos|ojitos|skin|piel|ears|ear|orejas|orejitas|oreja ~4 <yellowword> -<discharged> -<bruiseword> -<wound>
+    eye|ojo ~4 <yellowword> +white|whites|blanco|blanca -<discharged>
     piel|skin|eyes|ojos|<gumword> ~~ <yellowword> -<discharged> -<bruiseword> -<wound>
     todo|toda|se_puso|se_puso_todo|gone|turned|turning|going ~ a? yellow|amarillo|amarilla +<patient> -<discharged> -<wound> -<bruiseword> -<poo> -<pee> -<swell> -<vomit>
     eyes|gums|encias|ojos ~3 yolk|yema|mustard|mostaza|lemon|limon

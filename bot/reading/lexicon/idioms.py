@@ -11,6 +11,8 @@ RULES = {
     = void !@asked-incision
     its|it|is|still|now ~2 running|runs|ran ~ all? ~ down ~ his|her|the|its ~ back|hind|left|right? ~ leg|thigh|paw|knee|side|hock -<bleedword> -blood -bloods -sangre
     = void
+    white|blanco|blanca part|parte? of|de|del +eye|eyes|ojo|ojos
+    parte blanca|blanquita +eye|eyes|ojo|ojos
     bleeding|bled|blood|sangrado|sangre|sangraba ~~ never|hasnt|havent|not|didnt|no ~ has|ha? ~ come|came|returned|happened|volvio|regreso|vuelto ~ back|again|a_pasar?
     nearly|almost|casi|por_poco|about_to ~4 gave|give|giving|doy|di|dimos|daba ~4 double|two|twice|another|doble|dos|otra
     nearly|almost|casi|por_poco ~3 double|doble dosed|dose|dosis

@@ -6,6 +6,42 @@ CLASSES = {
     "askmark": "",
     "askword": "?",
     "sitwith": "sat sitting",
+    "orderer": """
+        vet vets doctor doctora doc er emergency hospital clinic surgeon nurse they veterinario
+        veterinaria clinica urgencias enfermera cirujano cirujana ellos dr dra
+        """,
+    "ordering": """
+        said says say told tells advised instructed ordered dijo dijeron dice dicen indico
+        indicaron ordeno ordenaron pidio pidieron
+        """,
+    "ordered": """
+        mouth boca food feed feeding eat drink water pill pills meds
+        medicine medicines medication tablet tablets walk walks walking comer comida beber agua
+        tomar dar darle diera demos pastilla pastillas medicina medicinas paseos caminar
+        give giving breakfast dinner treats premios
+        """,
+    "orderverb": """
+        diera dieramos demos den diesemos doy coma comiera tome tomara beba camine caminara saque
+        sacara sacaramos saquemos pongamos pusieramos
+        """,
+    "moving": """
+        driving going headed heading rushing running racing speeding taking bringing leaving
+        manejando yendo vamos voy llevando llevo llevamos corriendo salimos saliendo camino
+        """,
+    "careplace": """
+        er vet vets hospital emergency clinic urgencias veterinario veterinaria clinica hospitals
+        """,
+    "emergencyword": "emergency animal pet out_of_hours urgencias hospital",
+    "arewe": "we were weve im i am are estamos estoy ando andamos les los",
+    "morepee": """
+        more gallons lakes buckets bucketloads litres liters rivers oceans pools floods
+        twice_as twice_what double triple constantly excessively mas muchisimo muchisima litros lagos mares rios
+        cantidades chorros doble demasiado demasiada
+        """,
+    "peesnow": """
+        peeing pees weeing wees urinating urinates pissing pisses orina orinando mea meando
+        """,
+    "mad": "crazy mad fountain loco loca llave",
     "any": "be",
     "joiner": """
         and y e but pero so then entonces also o or pues bueno well oh hi hola hey oye oigan ok
@@ -85,9 +121,12 @@ RULES = {
     o|u espero|aguanto|no +<askmark>
     me preocupo|debo
     por que +<askmark>
-    duda|pregunta|consulta|question -<unneg>
-    quick question
+    duda|pregunta|consulta|question about|on|regarding|sobre|de|del|acerca|con|whether|if -<unneg>
+    ^ le|ya|cuando ~2 toca|tocan
+    ^ cuando ~ le|la|lo|se? ~ doy|damos|pongo
     <askword>
+    = announced
+    duda|pregunta|consulta|question -<unneg>
     = factive
     should ~ his|her|the <gumword>|<wound>|<legword>|<bellyword> ~ be|look|feel
     normal|okay|common|weird|usual|bad|expected for|para ~ him|her|<patient>|un|una|el|la ~~ to|be|que
@@ -113,6 +152,32 @@ RULES = {
     if|when|in_case he|she|it starts
     = wish
     <wish>
+    = ordered
+    <orderer> ~4 <ordering> us|me|that|absolutely|strictly|to? no|nothing|stop|hold|withhold|skip|dont ~4 <ordered>|<meds> -left
+    <ordering> us|me? not to ~3 <ordered>|<meds>
+    <ordering> nos|me? que? nada|no de ~3 <ordered>
+    <ordering>|ordeno que? nada|no ~ se|le|lo|la|les? ~ <orderverb>
+    nothing|nil|nada ~ by|per|por|via ~ la|the? mouth|boca|oral|os
+    = acting
+    <moving> ~4 to|at|al|a|for|hacia ~ the|our|la|el|su|an|your? ~ <emergencyword>? <careplace> -tomorrow -checkup -appointment -cita -weekly -next
+    on our|my way -recovery -mend -home -back -car -door
+    on the way $ -<patient>
+    on our|my|the way ~ to|over|now|in ~ <emergencyword>|<careplace>|you|now
+    vamos|voy|salimos|venimos|ya ~ en|de|para camino|alla|hospital|urgencias|clinica
+    ^ llegamos|llegue|arrived|en_route $
+    ^ we|i|weve|ya|just|acabamos ~2 llegamos|llegue|llegar|arrived|here $
+    got|made|left ~ it|just? ~ to|for|at ~ the|our|an? ~ <emergencyword>? <careplace> $
+    arrived|llegamos|llegue|here ~2 at|a|al|to|la|en ~2 <careplace>
+    <arewe> ~2 at|en|in ~ the|an|el|la? ~ <emergencyword>? <careplace>
+    <arewe> ~ calling|phoning|ringing|llamando|marcando ~ them|you|now|a|al|the|les|ya|la|los|vet|yous?
+    = taken_back
+    false_alarm|falsa_alarma
+    = more_pee
+    <pee> ~3 <morepee> -<neg> -<accidentword> -once -easily -freely -comfortably
+    <pee> ~ so|too|tan much|mucho
+    <peesnow> ~2 lot|mucho|mucha|loads|lots|tons -<neg>
+    <peesnow> ~ like|como ~ a|un|una? <mad> -<neg>
+    <morepee>|mucha|mucho|lots ~ of? ~ de? <pee> -<neg> -<accidentword> -once
     = worry
     dreading ~ him|her|it
     afraid|scared|terrified|worried|nervous of|about him|her|it
@@ -131,6 +196,8 @@ RULES = {
     i|we|ive|im ~ dreamt|dreamed|dreaming
     sone|sonaba|soñe|soñaba ~ que
     = phatic
+    alguien|ustedes|estan|hay ~ despierto|despierta|ahi|abierto|guardia|alguien -<patient>
+    por_donde|como ~ empezar|empiezo|explicarle|explicarlo|explicarles|decirlo|decirle|decirles
     <neg>|never ~ know|tell|guess|say ~ which ~2 leg|one|side|paw
     where do? i start|begin
     where to start|begin

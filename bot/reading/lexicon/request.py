@@ -124,6 +124,8 @@ RULES = {
     later ~ please|pls
     ^ later $
     ^ luego|al_rato|mas_tarde|despues $
+    ^ luego|al_rato|mas_tarde|despues ~ se|lo|la|le|les|los|las? ~ lo|la|los|las? doy|damos|hago|hacemos|pongo|ponemos|saco|sacamos
+    ^ luego|despues de|del ~ desayuno|desayunar|almuerzo|almorzar|comida|comer|cena|cenar|trabajo $
     not now|rn
     ahorita ocupado|ocupada|estoy
     al rato $

@@ -114,6 +114,9 @@ CLASSES = {
         slug_pellets onion onions lily lilies bleach weedkiller macadamia uva uvas pasas cebolla
         veneno raticida cloro anticongelante rodenticide insecticide garlic mouse_poison lirio
         marijuana edible edibles alcohol chicle rubbing_alcohol
+        chewing_gum sugar_free_gum sugarless_gum goma_de_mascar chicles
+        rat_bait mouse_bait rodent_bait slug_bait snail_bait ant_bait roach_bait rat_pellets
+        snail_pellets ant_killer rat_killer poison cacao cocoa nicotine vape_juice
         easter_egg easter_eggs brownie brownies advent_calendar mince_pie mince_pies christmas_pudding christmas_cake fruitcake hot_cross_buns
         """,
     "drank": """
@@ -129,13 +132,14 @@ CLASSES = {
         freezer_pack gel_frio bolsa_de_gel bolsa_fria compresa_fria compresa_de_gel
         paquete_de_gel gel_bag ice_bag bolsita_fria
         """,
+    "licked": "licked licking licks lapped lapping laps lamio lamiendo lame chupo chupando lambio",
     "meanwhile": """
         after before while during then with next about under through_his through_her despues antes
         luego mientras con off at from wrap towel hate hated
         """,
     "brownish": """
         lab labrador labs coloured colored colour color mousse brown lab_mix colored_like_chocolate
-        wrapper_only point_of size_of
+        wrapper_only point_of size_of sized shaped
         """,
     "gulp": """
         ate eat eaten eats swallowed swallow swallows ingested got_into scoffed wolfed devoured
@@ -300,10 +304,17 @@ RULES = {
     = poison fixed
     <poisonthing> & <ingest>|<drank> -<brownish> -<humanno>
     been|got|gotten|getting ~ at|into|in ~ the|my|some|our|his|her|a ~ <poisonthing> -<brownish>
+    <poisonthing> ~~ <ingest>|<drank> it|them|some|half|all|most -<brownish> -<humanno>
+    <poisonthing> ~~ se ~ lo|la|los|las ~ ha|habia|ya? <ingest>|tomo|tomado -<brownish> -<humanno>
+    <poisonthing> ~~ <noneleft>|<wrecked> -<brownish> -<humanno>
     <drank>|<bit>|<gulp> ~3 <packthing> -<meanwhile>
-    licked|licking|lapped|lamio ~3 slush -<meanwhile>
+    <licked> ~2 slush
+    <licked>|<drank>|<gulp> ~2 gel|liquid|liquido|contents|inside|juice|agua|water ~ of|from|de|in|inside ~2 <packthing>|<icepack> -bowl
+    <bit>|rompio|abrio|burst ~2 pack|bag|bolsa|bolsita|compresa ~~ gel|slush|liquid|liquido ~2 everywhere|all|out|mouth|face|todo|todas|hocico|boca|piso|floor
     <packthing> ~~ <bit>|burst|leaking|leaked|split|roto|rota|derramo ~~ licked|lapped|drank|ate|
         licking|lamio|tomo|trago|comio
+    = poison
+    had|<handed>|took ~3 <poisonthing> -<brownish> -<humanno> -<poo> -wipe -swab -pad -flavour -flavor -wanted -wants -queria -quiso -want
     = bandage_or_object
     bit|piece|chunk|lump|some|pedazo|pedacito ~ of|de ~2 <objectthing> ~ went|gone|fue|paso ~ down|in|adentro
     trago|comio|swallowed|ate ~2 tapa|tapita|tapon|lid|cap|corcholata|taparrosca|popote|straw|globo|balloon|chancla|cordon|agujeta|etiqueta|label|wrapper

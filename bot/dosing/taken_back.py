@@ -1,0 +1,63 @@
+"""A dose that counted for a slot to come is taken back after the prompt of that slot went out
+without it: nobody was ever asked for it. It comes now where it may; else it is said that none
+counts for that hour."""
+
+from __future__ import annotations
+
+from bot.context.contexts import Context
+from bot.context.words import when
+from bot.model.chart import MOVED, Chart, Line
+from bot.model.effects import Effects, Mark, MoveLine
+from bot.model.purpose import Purpose
+from bot.model.topic import AboutPatient
+from bot.standing.standing import Over
+
+from .dosing import next_words
+from .showable import look
+
+
+def come_back(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
+    """Every such dose of this event, once."""
+    standing = ctx.standing(after)
+    if isinstance(standing.mode, Over):
+        return
+    for line in _never_asked(before, after):
+        if look(after, standing, line, ctx.now) is None:
+            key = f"{MOVED}{out.event}"
+            out.add(
+                Mark(line.id, "planned"),
+                MoveLine(after.id, line.id, key, ctx.now, after.day(ctx.now)),
+            )
+        else:
+            out.add(Mark(line.id, "unanswered"))
+            _tell(ctx, out, after, line)
+
+
+def _never_asked(before: Chart, after: Chart) -> list[Line]:
+    """Doses open again of which no message of their hour spoke."""
+    sheets = {sheet.id: sheet for sheet in after.sheets}
+    was = {line.id: line for line in before.dose_lines if line.choice == "given"}
+    found = []
+    for line in after.dose_lines:
+        old, sheet = was.get(line.id), sheets.get(line.prompt)
+        if old is None or line.state != "open" or sheet is None or sheet.sent_at is None:
+            continue
+        told = [n.at for n in before.history if before.sources[n.id][0] == old.source]
+        if told and max(told) < sheet.sent_at:
+            found.append(line)
+    return found
+
+
+def _tell(ctx: Context, out: Effects, chart: Chart, line: Line) -> None:
+    slot = line.item.slot_at
+    for person in chart.people if slot is not None else ():
+        if person.reachable:
+            text = ctx.words.say(
+                "dose_not_counted", person.lang, name=chart.name, med=line.item.med,
+                when=when(chart.local(slot or ctx.now), chart.local(ctx.now), person.lang),
+                next=next_words(ctx, chart, line, person.lang),
+            )  # fmt: skip
+            out.tell(
+                person, Purpose.hold_notice, text.strip(), patient=chart.id,
+                topic=AboutPatient(chart.id),
+            )  # fmt: skip

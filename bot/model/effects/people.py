@@ -1,0 +1,117 @@
+"""Who takes part, at home and in the practice, and how they are reached."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+
+from bot.model.ids import MemberId, PatientId, PersonId
+from bot.model.text import Lang
+
+
+@dataclass(frozen=True, slots=True)
+class Join:
+    """A person takes up a one-time link of a patient."""
+
+    digest: str
+    patient: PatientId
+    user: int
+    chat: int
+    name: str
+    lang: Lang
+
+
+@dataclass(frozen=True, slots=True)
+class OwnSetting:
+    """One person's own hours or wishes about one patient's messages."""
+
+    patient: PatientId
+    person: PersonId
+    hours: dict[str, str] | None = None
+    wants: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Forget:
+    """A person who left is taken off every list: chat, account and name."""
+
+    person: PersonId
+
+
+@dataclass(frozen=True, slots=True)
+class Leave:
+    """A person takes care of a patient no longer."""
+
+    patient: PatientId
+    person: PersonId
+
+
+@dataclass(frozen=True, slots=True)
+class SetLanguage:
+    """A person is written to in this language from now on."""
+
+    person: PersonId
+    lang: Lang
+
+
+@dataclass(frozen=True, slots=True)
+class Reachable:
+    """Whether a private chat can be written to."""
+
+    chat: int
+    reachable: bool
+
+
+@dataclass(frozen=True, slots=True)
+class ChatMoved:
+    """A group has a new id."""
+
+    old: int
+    new: int
+
+
+@dataclass(frozen=True, slots=True)
+class JoinDesk:
+    """A staff chat takes up its one-time code."""
+
+    digest: str
+    chat: int
+    name: str
+    rank: int
+    user: int
+
+
+@dataclass(frozen=True, slots=True)
+class JoinStaff:
+    """Someone of the practice takes up their own link, or joins with the staff chat.
+
+    ``digest`` is empty for one who made a chat a staff chat by its code.
+    """
+
+    user: int
+    name: str
+    role: str
+    chat: int | None = None
+    digest: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Dismiss:
+    """Someone may act for the practice no longer."""
+
+    member: MemberId
+
+
+@dataclass(frozen=True, slots=True)
+class Invite:
+    """A new one-time link; ``digest`` is all that is kept of its code."""
+
+    digest: str
+    kind: str  # owner, desk, staff, review
+    by: str
+    expires: datetime
+    patient: PatientId | None = None
+    rank: int | None = None
+    name: str | None = None
+    role: str | None = None
+    member: MemberId | None = None  # of the practice, to whom the review pages open
