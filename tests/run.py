@@ -35,7 +35,7 @@ def check(python: Path) -> int:
         "format": [*module, "ruff", "format", "--check", "."],
         "types": [*module, "mypy"],
         "rooms": [linter, "--no-logo"],
-        "tests": [*module, "pytest", "-n", "2", *sys.argv[1:]],
+        "tests": [*module, "pytest", "-n", "2", "--dist", "worksteal", *sys.argv[1:]],
     }
     failed = []
     for name, command in checks.items():

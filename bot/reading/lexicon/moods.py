@@ -122,7 +122,7 @@ RULES = {
     me preocupo|debo
     por que +<askmark>
     duda|pregunta|consulta|question about|on|regarding|sobre|de|del|acerca|con|whether|if -<unneg>
-    ^ le|ya|cuando ~2 toca|tocan
+    ^ le|ya|cuando ~2 toca|tocan -<ground>
     ^ cuando ~ le|la|lo|se? ~ doy|damos|pongo
     <askword>
     = announced
