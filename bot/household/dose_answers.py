@@ -28,7 +28,7 @@ _WHEN = re.compile(
     re.IGNORECASE,
 )
 _NOT_YET = re.compile(
-    r"\b(not|n[o\u2019']?t|havent|hasnt|didnt) .{0,40}\byet\b|\bnot yet\b"
+    r"n[o\u2019']?t\b.{0,40}\byet\b"
     r"|\b(todav[ií]a|a[uú]n) no\b|\bno .{0,40}\b(todav[ií]a|a[uú]n)\b",
     re.IGNORECASE,
 )
@@ -53,15 +53,16 @@ def asked_not_told(chart: Chart, text: str, reading: Reading) -> Reading:
     return replace(reading, observations=tuple(left), questions=("dose",))
 
 
-def still_to_give(sheet: Sheet | None, text: str, reading: Reading) -> Reading:
-    """ "Not yet" to doses that wait is no missed one: they are asked for again later."""
-    waits = {line.item.med for line in sheet.open if line.item.kind == "dose"} if sheet else set()
+def still_to_do(sheet: Sheet | None, text: str, reading: Reading) -> Reading:
+    """ "Not yet" to what waits leaves nothing out: it is asked for again later."""
+    items = [line.item for line in sheet.open] if sheet else []
+    waits = {(item.asks, med) for item in items for med in (item.med, None)}
     told = reading.observations
-    if not waits or not _NOT_YET.search(text):
+    if not told or not _NOT_YET.search(text):
         return reading
-    if any((x.about, x.value) != ("dose", "missed") or x.med not in (None, *waits) for x in told):
+    if any(x.value not in ("missed", "skipped") or (x.about, x.med) not in waits for x in told):
         return reading
-    return replace(reading, observations=(Observation("request", "snooze"),) if told else ())
+    return replace(reading, observations=(Observation("request", "snooze"),))
 
 
 def about_doses(ctx: Context, chart: Chart, text: str, lang: Lang) -> list[str]:

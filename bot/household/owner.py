@@ -83,9 +83,11 @@ def _start(ctx: AtHome, out: Effects, event: Incoming) -> None:
 
 
 def _stranger(ctx: AtHome, out: Effects, event: Incoming) -> None:
+    ours = False
     if event.kind == "button":
         out.answer(event.callback)
-    elif event.kind == "message":
+        ours = action_of(ctx.practice.secret, (event.chat, *ctx.former), event.data) is not None
+    if event.kind == "message" or ours:  # who has left may still press a button: never silence
         lang: Lang = "es" if event.sender and (event.sender.lang or "")[:2] == "es" else "en"
         phone = both_phones(ctx, lang)
         out.say(event.chat, ctx.words.say("stranger", lang, phone=phone))

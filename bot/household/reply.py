@@ -22,7 +22,7 @@ from bot.household.asked import (
     waiting_doses,
 )
 from bot.household.bare_answers import bare_answers, says_done
-from bot.household.dose_answers import asked_not_told, still_to_give
+from bot.household.dose_answers import asked_not_told, still_to_do
 from bot.household.dose_told import Follows, at_its_hour, by_medicine, dose_told, hour_told
 from bot.household.emergency import emergency_buttons
 from bot.household.expected import answer_question
@@ -86,7 +86,7 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
         reading = replace(reading, observations=_of_now(chart, reading.observations))
     reading = asked_not_told(chart, text, reading)
     if not words.without:
-        reading = still_to_give(sheet, text, reading)
+        reading = still_to_do(sheet, text, reading)
     named = tuple(one for one in reading.observations if not _of_none(chart, sheet, one, moment))
     if len(named) < len(reading.observations):
         reading = replace(reading, observations=named, understood=False)

@@ -129,6 +129,7 @@ class Facts:
     stopped: frozenset[str]
     given: Mapping[str, tuple[datetime, ...]]  # med → every dose told as given
     reachable: bool
+    members: frozenset[int]  # chats of the household; who has left is in it no more
 
 
 @dataclass(frozen=True, slots=True)
@@ -374,7 +375,7 @@ class Model:
             said = one.chat in self.home and one.kind != "edit" and cause.kind != "staff"
             if said and (found := SOOTHING.search(one.text)) is not None:
                 yield f"emergency: says {found[0]!r}: {one.text[:120]!r}"
-        if was and cause.user in self.home:
+        if was and cause.user in before.members:
             heard = any(one.chat not in self.home for one in delivered)
             grew = any(after.cases[one][2] > before.cases[one][2] for one in was & still)
             if not (heard or grew):

@@ -56,6 +56,8 @@ def main() -> int:
         for chunk, found in zip(tasks, pool.imap(several, tasks), strict=True):
             done += chunk[1]
             wrong += found
+            for seed, what in found:
+                print(f"seed {seed}: {what}", file=sys.stderr, flush=True)
             if done % 500 < CHUNK:
                 pace = done / (time.monotonic() - began)
                 print(f"{done} of {given.count}, {len(wrong)} wrong, {pace:.1f} a second",

@@ -171,6 +171,7 @@ class Watched(World):
             stopped=frozenset(one.name for one in meds if one.is_withheld(self.now)),
             given={one.name: tuple(chart.given(one.name)) for one in meds},
             reachable=any(one.reachable for one in chart.people),
+            members=frozenset(one.chat for one in chart.people),
         )  # fmt: skip
 
 
