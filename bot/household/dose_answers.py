@@ -54,13 +54,15 @@ def asked_not_told(chart: Chart, text: str, reading: Reading) -> Reading:
 
 
 def still_to_do(sheet: Sheet | None, text: str, reading: Reading) -> Reading:
-    """ "Not yet" to what waits leaves nothing out: it is asked for again later."""
+    """ "Not yet" to what waits leaves nothing out and reassures of nothing: it is asked again."""
     items = [line.item for line in sheet.open] if sheet else []
     waits = {(item.asks, med) for item in items for med in (item.med, None)}
     told = reading.observations
     if not told or not _NOT_YET.search(text):
         return reading
-    if any(x.value not in ("missed", "skipped") or (x.about, x.med) not in waits for x in told):
+    unseen = reading.bare - {"appetite", "cone"}  # not yet eaten, not yet on: told, as it is now
+    put_off = [x for x in told if x.value in ("missed", "skipped") or x.about in unseen]
+    if len(put_off) < len(told) or any((x.about, x.med) not in waits for x in told):
         return reading
     return replace(reading, observations=(Observation("request", "snooze"),))
 
