@@ -202,11 +202,10 @@ def let_go(
     """A clinician releases what is held; what else is held stays."""
     lang = ctx.clinic.language
     what = target_words(target, lang, ctx.words, chart.plan)
-    dead = tuple(one for one in chart.holds if isinstance(one.cause, FromDeath))
-    held = tuple(one for one in chart.holds if one not in dead)
-    left = dead
-    if not isinstance(target, Everything):
-        left = (*dead, *release(held, target, chart.plan))
+    if any(isinstance(one.cause, FromDeath) for one in chart.holds):
+        out.say(chat, ctx.words.say("plan_over_now", lang, name=chart.name), patient=chart.id)
+        return
+    left = () if isinstance(target, Everything) else release(chart.holds, target, chart.plan)
     gone = [one for one in chart.holds if one.id not in {h.id for h in left}]
     known = {one.id for one in chart.holds}
     if not gone:
