@@ -13,6 +13,7 @@ from bot.context.words import clock
 from bot.dosing.dosing import after_given, next_words
 from bot.dosing.showable import AskedWhen, Held, TooSoon, WhyNot, why_not
 from bot.household import clarify
+from bot.household.emergency import open_emergency
 from bot.household.late import ask_when, is_late
 from bot.household.sheet import choice_label, tappable, why_words
 from bot.household.twice import ask_same
@@ -208,6 +209,9 @@ def _find(ctx: AtHome, line_id: LineId) -> tuple[Chart, Sheet, Line] | None:
 
 
 def already(ctx: Context, chart: Chart, line: Line, person: Person) -> str:
+    """What stands already; in an emergency without the words of the choice ("normal")."""
+    if open_emergency(chart) is not None:
+        return ctx.words.say("tap_in_emergency", person.lang)
     key = "tap_already" if _mine(line, person) else "tap_other"
     at = clock(chart.local(line.at)) if line.at else ""
     return ctx.words.say(

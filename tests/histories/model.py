@@ -414,7 +414,11 @@ class Model:
     def _excused(self, med: str, slot: datetime, facts: Facts) -> bool:
         if med in facts.stopped or not facts.reachable or facts.over:
             return True
-        return any(since <= slot <= until for since, until in self.free)
+        # One that had to wait for the gap falls due at its end.
+        gap = next(one.gap for one in self.order.meds if one.name == med)
+        given = [at + gap for at in facts.given.get(med, ()) if at <= slot < at + gap]
+        due = max([slot, *given])
+        return any(since <= due and slot <= until for since, until in self.free)
 
 
 def _urgent(facts: Facts) -> set[str]:
