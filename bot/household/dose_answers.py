@@ -61,8 +61,11 @@ def still_to_do(sheet: Sheet | None, text: str, reading: Reading) -> Reading:
     if not told or not _NOT_YET.search(text):
         return reading
     unseen = reading.bare - {"appetite", "cone"}  # not yet eaten, not yet on: told, as it is now
-    put_off = [x for x in told if x.value in ("missed", "skipped") or x.about in unseen]
-    if len(put_off) < len(told) or any((x.about, x.med) not in waits for x in told):
+    put_off = [
+        x for x in told
+        if x.about in unseen or (x.value in ("missed", "skipped") and (x.about, x.med) in waits)
+    ]  # fmt: skip
+    if len(put_off) < len(told):
         return reading
     return replace(reading, observations=(Observation("request", "snooze"),))
 

@@ -85,8 +85,7 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     if words.of_the_past:
         reading = replace(reading, observations=_of_now(chart, reading.observations))
     reading = asked_not_told(chart, text, reading)
-    if not words.without:
-        reading = still_to_do(sheet, text, reading)
+    reading = still_to_do(sheet, text, reading)
     named = tuple(one for one in reading.observations if not _of_none(chart, sheet, one, moment))
     if len(named) < len(reading.observations):
         reading = replace(reading, observations=named, understood=False)
