@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from .observation import Observation
 from .text import Lang
+from .urgency import Urgency
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +31,22 @@ class Context:
 
 
 @dataclass(frozen=True, slots=True)
+class Doubt:
+    """A matter on which the two readers disagree, to be asked before it settles.
+
+    ``about`` and ``value`` as in the vocabulary, ``urgency`` what it would be if it is so.
+    ``alarmed``: the grammar reads it and the statistical reader is sure that nothing is
+    wrong; then staff are paged as for any alarm, told that it is doubtful, and the owner is
+    asked. Else the grammar does not read it, and only the answer raises it.
+    """
+
+    about: str
+    value: str
+    urgency: Urgency
+    alarmed: bool = False
+
+
+@dataclass(frozen=True, slots=True)
 class Reading:
     """Observations with their spans, and whether the reply was understood at all.
 
@@ -38,7 +55,8 @@ class Reading:
     ``questions`` are the topics that the owner asks about (a question, not an
     observation), for the answer on what is expected. ``reasons`` say in plain
     English which words led to what. ``bare`` are the topics that only a yes, a no or a figure
-    answered: their value lies in what was asked, not in the words.
+    answered: their value lies in what was asked, not in the words. ``asks`` are the matters
+    on which the two readers disagree, the most urgent first.
     """
 
     observations: tuple[Observation, ...]
@@ -48,3 +66,4 @@ class Reading:
     questions: tuple[str, ...] = ()
     greeting: bool = False
     bare: frozenset[str] = frozenset()
+    asks: tuple[Doubt, ...] = ()
