@@ -23,7 +23,7 @@ TOPIC_MODULES: Final = (
     "mobility", "swelling", "incision", "opened", "bleeding", "bandage", "mishap", "breathing",
     "gums", "temperature", "seizure",
     "swallowed", "belly", "leg", "paralysed", "other_leg", "fixator", "allergy", "death",
-    "request", "danger", "asides",
+    "request", "danger", "asides", "praise",
 )  # fmt: skip
 
 NEGATED: dict[str, dict[str, str | None]] = {}

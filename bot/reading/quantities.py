@@ -47,6 +47,14 @@ def _make(tokens: list[Token], index: int, used: int, kind: str, value: float) -
     return token
 
 
+def clock_token(tokens: list[Token], index: int, used: int, value: float) -> Token:
+    """A clock time of one token, which is not folded again."""
+    made = _make(tokens, index, used, "clock", value)
+    if used == 1:
+        made.keys = frozenset(("<clock>", made.word))
+    return made
+
+
 def body_heat(value: float, unit: str) -> float | None:
     """Degrees Celsius when the figure can be a body temperature, else None."""
     if unit.startswith("f") or (not unit.startswith("c") and value >= 84):
@@ -282,9 +290,6 @@ def _ends(tokens: list[Token], index: int) -> bool:
     return index >= len(tokens) or bool(tokens[index].cut)
 
 
-_ITS = frozenset("it them la lo las los".split())
-
-
 def those_due(tokens: list[Token], due: int) -> None:
     """ "Gave all three", "le di las tres", where three medicines were due: those."""
     if any("<meds>" in token.keys or "<medcontainer>" in token.keys for token in tokens):
@@ -292,23 +297,6 @@ def those_due(tokens: list[Token], due: int) -> None:
     for at in range(1, len(tokens)):
         if "<number>" in tokens[at].keys and tokens[at].value == due and _all_of(tokens, at):
             tokens[at].keys = tokens[at].keys - {"<three>"}
-
-
-def hours_of_doses(tokens: list[Token], now: int | None, due: int) -> None:
-    """ "Gave it 8", "se la di 8", told to a dose prompt: an hour, and no count of tablets."""
-    for at in range(2, len(tokens)):
-        value = tokens[at].value
-        if "<number>" not in tokens[at].keys or value is None:
-            continue
-        if value == due and _all_of(tokens, at):
-            continue
-        if not (_ends(tokens, at + 1) or tokens[at + 1].word in _THEN):
-            continue
-        pair = {tokens[at - 1].word, tokens[at - 2].word}
-        if value in range(1, 13) and pair & _ITS and pair & _HANDED:
-            keep = tokens[at].keys - {"<number>", "<three>"}
-            tokens[at].keys = keep | {"<clock>"}
-            tokens[at].value = nearest_past(value * 60, "", now)
 
 
 def _all_of(tokens: list[Token], at: int) -> bool:

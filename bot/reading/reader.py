@@ -21,10 +21,11 @@ from .lexis import LEXIS, NEGATED, mark_phrases, settle_bit, tag
 from .matching import Match, candidates, find
 from .normalise import words_of
 from .overlap import drop_overlaps
-from .quantities import fold_quantities, hours_of_doses, those_due
+from .quantities import fold_quantities, those_due
 from .retold import also_given, brought_up, resolve_past
 from .settle import Found, settle
 from .token import Token
+from .typed import hours_of_doses
 from .wishes import CLEARING
 
 _WAS = frozenset(
@@ -48,11 +49,11 @@ def read(text: str, context: Context) -> Reading:
     settle_bit(tokens)
     set_apart(tokens)
     mark_phrases(tokens)
+    if context.asked == "dose" or context.doses_due:
+        tokens = hours_of_doses(tokens, context.at)
     tokens = fold_quantities(tokens, context.at)
     if context.doses_due > 1:
         those_due(tokens, context.doses_due)
-    if context.asked == "dose":
-        hours_of_doses(tokens, context.at, context.doses_due)
     if not tokens:
         return Reading((), False, lang, ("no words",))
     own = frozenset(word for name in context.names for word in name.casefold().split())

@@ -83,6 +83,8 @@ EN = {
         peed twice; no accidents; wee normal; big pee this morning""",
     "nosick": """no vomiting; not sick; hasn't been sick; no throwing up; nothing came up; none;
         no vomit at all; not once""",
+    "unsick": """no vomiting; not sick; hasn't been sick; no throwing up; nothing came up;
+        hasn't vomited""",
     "well": """he's fine; doing great; bright and happy; his usual self; all well; same as always;
         she is good; much brighter; playful; perky; doing really well; normal; happy and alert;
         resting nicely; slept all night; calm; comfortable; settled""",
@@ -171,6 +173,7 @@ ES = {
     "peed": """pipí normal; orinó bien; hizo pipí; orina normal; orinó tres veces; pipí clara;
         hace pipí bien; sin accidentes""",
     "nosick": """no ha vomitado; sin vómito; no vomitó; nada; ninguno; sin vómitos; no; nada de vómito""",
+    "unsick": """no ha vomitado; sin vómito; no vomitó; sin vómitos; nada de vómito; no ha devuelto""",
     "well": """está bien; muy bien; contento; como siempre; tranquila; activo; está muy bien;
         mejor; animado; de buen humor; descansando; durmió bien; normal; todo bien; alegre;
         cómodo""",
@@ -182,7 +185,7 @@ ES = {
     "wound": """limpia y seca; se ve bien; cerrada; cicatrizando bien; limpia; seca; muy bien;
         igual que ayer; puntos completos; sanando bien; bonita; sin cambios""",
     "nowound": """sin sangre ni pus; no está roja; sin enrojecimiento; sin inflamación ni secreción;
-        no huele; sin mal olor; no sangra; sin pus; sin secreción ni olor; ni roja ni hinchada;
+        no huele a nada; sin mal olor; no sangra; sin pus; sin secreción ni olor; ni roja ni hinchada;
         sin líquido; no le sale nada; sin sangre; no tiene pus ni sangre""",
     "noswell": """sin inflamación; no está hinchado; nada; sin hinchazón; ninguna; ya no;
         sin bolas ni hinchazón; nada de hinchazón""",
@@ -222,13 +225,13 @@ WAYS: dict[str, tuple[str, ...]] = {
     ),
     "cone": ("cone unlicked? small? thanks?",),
     "licking": ("unlicked cone? small? thanks?",),
-    "appetite": ("ate drank? small? thanks?", "ate nosick? thanks?"),
+    "appetite": ("ate drank? small? thanks?", "ate unsick? thanks?"),
     "drinking": ("drank ate? small? thanks?",),
     "bathroom": ("pood peed? small? thanks?", "peed pood? thanks?"),
     "stool": ("pood small? thanks?",),
     "urine": ("peed small? thanks?",),
     "vomiting": ("nosick ate? thanks?",),
-    "general": ("well ate? nopain? thanks?", "well small? thanks?", "well nosick ate? thanks?"),
+    "general": ("well ate? nopain? thanks?", "well small? thanks?", "well unsick ate? thanks?"),
     "energy": ("well small? thanks?",),
     "pain": ("nopain well? thanks?",),
     "mobility": ("leg nopain? small? thanks?",),
