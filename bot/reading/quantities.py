@@ -326,6 +326,8 @@ def _at(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] |
         start += 1
     if start >= len(tokens) or (tokens[start].cut >= 3 and start > index):
         return None
+    if "<clock>" in tokens[start].keys:
+        return None
     before = word_at(tokens, index - 1)
     clock = clock_at(tokens, start)
     if not clock:

@@ -15,6 +15,8 @@ _NEAR = frozenset(
     "about around nearly almost at by bang on just after before past like roughly approx ish circa "
     "exactly gone a las la eso de como casi cerca tipo y sobre @ time hora hours".split()
 )
+_AT = frozenset("at a las la about around by @".split())
+"""Belongs to the hour."""
 _GIVING = frozenset(
     "gave give given giving administered done did popped dosed di dimos dieron dio doy dado dada "
     "dadas dados damos administre lista listo puse pusimos got".split()
@@ -61,7 +63,13 @@ def _in_sentence(tokens: list[Token], now: int | None) -> list[Token]:
         clock = clock_at(tokens, index)
         if clock and _is_hour(tokens, index, clock[1], clock[2]):
             value = nearest_past(clock[0], clock[2], now)
-            out.append(clock_token(tokens, index, clock[1], value))
+            first = index
+            while out and out[-1] is tokens[first - 1] and out[-1].word in _AT:
+                if tokens[first].cut:
+                    break
+                out.pop()
+                first -= 1
+            out.append(clock_token(tokens, first, index - first + clock[1], value))
             index += clock[1]
         else:
             out.append(tokens[index])
@@ -75,6 +83,8 @@ def _is_hour(tokens: list[Token], index: int, used: int, said: str) -> bool:
         return False
     if after and UNITS.get(after.word, ("", 1.0))[0] not in ("", "size"):
         return False
+    if tokens[index + used - 1].word in ("horas", "hrs") and tokens[index - 1].word != "las":
+        return False  # "hace 2 horas" is how long ago
     token = tokens[index]
     value = token.value
     plain = used == 1 and ":" not in token.word and not said and not token.decimal
