@@ -14,7 +14,7 @@ from .sounds import spellings
 from .spelling import Speller
 from .token import Token
 
-SHARED: Final = ("common_en", "common_es", "numbers", "body", "care")
+SHARED: Final = ("common_en", "common_es", "numbers", "body", "care", "answers")
 """Modules with classes that several topics use; read first."""
 
 TOPIC_MODULES: Final = (

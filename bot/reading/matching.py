@@ -30,6 +30,9 @@ class Match:
         return max(self.at)
 
 
+_GOES_ON = frozenset("<sign> or nor ni o u and y".split())
+
+
 def _follow(
     elements: tuple[Element, ...],
     which: int,
@@ -45,11 +48,15 @@ def _follow(
         return []
     element = elements[which]
     limit = far if element.cross else end
-    turned = which > 0 and "<neg>" in elements[which - 1].keys
+    turned = which > 0 and at > 0 and "<neg>" in tokens[at - 1].keys
     for place in range(at, min(at + max(gap, element.gap) + 1, limit)):
         token = tokens[place]
-        if turned and place > at and "<stopneg>" in tokens[place - 1].keys:
-            break  # a denial does not reach over "but", "still", "since"
+        if turned and place > at:
+            before = tokens[place - 1].keys
+            if "<stopneg>" in before:
+                break  # a denial does not reach over "but", "still", "since"
+            if "<sign>" in before and token.keys.isdisjoint(_GOES_ON):
+                break  # it has its noun: "no pus closed", "hasn't been sick ate well"
         if not element.keys.isdisjoint(token.keys):
             size = 1 if token.sizes is None else token.size(element.keys)
             after = far if place >= end else end

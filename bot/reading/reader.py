@@ -8,7 +8,7 @@ from bot.model.observation import Observation
 from bot.model.reading import Context, Reading
 from bot.model.vocabulary import TOPICS
 
-from . import bare, danger, scope, subjects
+from . import bare, courtesy, danger, scope, subjects
 from .actors import all_that_was_due, promised
 from .asides import is_aside, set_apart
 from .attach import area, figures, medicines_meant, until
@@ -23,7 +23,7 @@ from .normalise import words_of
 from .overlap import drop_overlaps
 from .quantities import fold_quantities, those_due
 from .retold import also_given, brought_up, resolve_past
-from .settle import Found, settle
+from .settle import ABSENT, Found, settle
 from .token import Token
 from .typed import hours_of_doses
 from .wishes import CLEARING
@@ -283,10 +283,10 @@ def _conclude(
             questions.extend(o.about for o in said)
         if asks and not questions:
             questions.extend(_named(clauses))
-    greeting = not observations and bare.is_greeting(tokens, clauses, context)
+    greeting = not observations and courtesy.is_greeting(tokens, clauses, context)
     understood = (bool(observations) or greeting) and len(text) <= _LIMIT
     if understood and not greeting:
-        understood = not bare.worrying_rest(tokens, clauses, matches, observations)
+        understood = not courtesy.worrying_rest(tokens, clauses, matches, observations)
     understood = understood and not beyond and not any(m.rule.about == "danger" for m in matches)
     if not understood:
         reasons.append("not all of it was understood")
@@ -408,6 +408,10 @@ def _observe(
     detail, trend = rule.detail, rule.trend
     if match.denied:
         value = NEGATED.get(rule.about, {}).get(rule.value)
+        if value is None and courtesy.absent(
+            match, tokens, clauses, taken, bare.topics_of(context.asked)
+        ):
+            value = ABSENT.get(rule.about)
         detail = trend = None
     if value is None:
         return []

@@ -153,7 +153,10 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
             continue
         if held or place in own:
             continue
-        if "<neg>" not in keys and not ("<ceased>" in keys and match.rule.about != "incision"):
+        nothing = "<zero>" in keys and place == match.first - 1  # "nada flojo"
+        if "<neg>" not in keys and not (
+            nothing or ("<ceased>" in keys and match.rule.about != "incision")
+        ):
             continue
         covered = [at for at in match.at if at > place]
         if not covered or min(covered) - place > REACH:
@@ -164,7 +167,7 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
             continue
         if of_my_own(tokens, place, target, clause.start):
             continue
-        if tokens[place].word in ("no", "sin") and _spent(between, tokens[target]):
+        if _spent(between, tokens[target]):
             continue
         flips = True
     if not flips and not held:
@@ -203,16 +206,22 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
 
 def _spent(between: list[Token], target: Token) -> bool:
     """ "No diarrhoea eating ok": the denial has its noun, and the verb stands on its own."""
-    if not any("<sign>" in t.keys for t in between) or "<sign>" in target.keys:
+    if "<sign>" in target.keys:
         return False
-    return not any(t.word in ("or", "nor", "ni", "o", "and", "y") for t in between)
+    last = max((at for at, t in enumerate(between) if "<sign>" in t.keys), default=-1)
+    return last >= 0 and not any(
+        t.word in ("or", "nor", "ni", "o", "and", "y") for t in between[last + 1 :]
+    )
+
+
+_DETERMINERS = frozenset("no sin ni nor without zero".split())
 
 
 def torn(match: Match, tokens: list[Token]) -> bool:
     """Negation stands in the midst of the match: "pink, no goo" is no pink goo."""
     own = set(match.at)
     if match.held:
-        cue = next((at for at in match.at if tokens[at].word in ("no", "sin")), None)
+        cue = next((at for at in match.at if tokens[at].word in _DETERMINERS), None)
         after = [at for at in match.at if cue is not None and at > cue]
         return bool(after) and _spent(tokens[cue + 1 : after[0]], tokens[after[0]])  # type: ignore[operator]
     if match.rule.fixed:

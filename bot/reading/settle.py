@@ -37,6 +37,9 @@ GOOD: dict[str, str] = {
 }  # fmt: skip
 """Topics with several findings at once: the good one gives way to any other."""
 
+ABSENT = {name: GOOD[name] for name in ("stool", "urine", "incision", "bandage")}
+"""What it says of a topic that was asked about when a sign of it is denied ("no ooze")."""
+
 _DETAILS = ("stopped", "slow", "edges", "heavy", "deep", "sudden", "cold")
 
 

@@ -91,7 +91,7 @@ RULES = {
     no ~ puede|logra|consigue|alcanza ~ vomitar|devolver|guacarear|basquear
     cant|cannot|unable ~ to? ~ vomit|throw_up|puke|be_sick ~~ keeps|keep|trying|tries|heaving|gagging|retching|but|only
     = bloated @vomiting @belly
-    nothing|nada ~3 comes|coming|came|sale|up|out -better
+    nothing|nada ~3 comes|coming|sale|saliendo -better
     = bloated @belly
     hard|tight|huge|tense|distended|swollen|dura|tensa|hinchada|inflada -soft -<neg>
     """,

@@ -111,7 +111,8 @@ RULES = {
     tercera|third|second|segunda|finally|eventually|al_final|por_fin ~2 si|yes|time|worked|
         tomo|trago|got|took|swallowed|acepto
     ^ <number>|half|media|medio|1/2|one|una|two|dos ~ <meds> $
-    got|get|snuck|sneaked it|them|him|her ~ in|down
+    got|get|snuck|sneaked|popped|bunged|chucked|shoved|slipped|posted it|them|him|her|one ~ in|down
+    had|took|taken|ate|swallowed|swallows the|all lot|lots|them|todo -<neg>
     took|taken|swallowed|ate|eaten|eats|had it|them -<neg> -<food>
     took|taken|tomo|trago well|fine|la|lo|las|los -<neg>
     took|taken his|hers $ -<neg>

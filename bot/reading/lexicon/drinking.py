@@ -123,7 +123,7 @@ RULES = {
     <drink> ~ de ~ mas
     water|drinking|thirst|agua|sed ~3 through ~ the roof
     water|drinking|thirst ~ intake|consumption ~3 up|doubled|increased|rocketed|roof|high|higher
-    drinks|drinking|drank|drained|downs|downed ~ the|a whole|entire|full ~ bowl|bowls -<neg>
+    drinks|drinking|drank|drained|downs|downed ~ the|a whole|entire|full ~ bowl|bowls -<neg> -<good>
     <neg> ~ leave|leaves|away ~ the|his|her|from ~ water|<waterbowl> ~ alone|be?
     no ~ se ~ le ~ quita|pasa ~ la sed
     at|on ~ his|her|the ~ water ~ like|again|every|since

@@ -289,7 +289,8 @@ RULES = {
     <neg> ~ even? ~ look|looks|looked|looking ~ up -<food>
     <neg> ~ react|reacts|respond|stir|stirred|budge|budged|move|lift ~~ when|to|for ~3 home|door|doorbell|came|come|walk|food|leash|lead|treats|treat|postman|keys
     have|had|need|needed|having ~ to ~ carry|lift|drag ~ him|her ~3 pee|wee|potty|toilet|bowl|yard
-    not|isnt ~ with it $
+    not|isnt|is with it $
+    not|isnt ~ quite|really|all|fully|very with it $
     <neg> ~ interested|bothered|fussed|keen|excited ~ in|about|with|for|by ~3 walk|ball|toy|toys|lead|leash|squirrels|visitors|anything|anyone|me|us -<coneword>
     seems|looks|looking|feels|acting|acts ~2 ill|poorly|unwell|rough|awful|dreadful|terrible|miserable|drained|wretched|crook -<bruiseword> -<wound> -<swell> -<stitchword> -<poo>
     crook -<legword> -<wound>
@@ -375,8 +376,6 @@ RULES = {
         left|come|budge|budged|quiere|se|levantarse|levanta|mueve|sale|salir|pararse|parar|
         want ~3 up|bed|sofa|couch|crate|basket|spot|corner|levantar|moverse|mover|parar|
         levantarse|pararse|salir|cama|all|off|out|camita|rincon|under -<legword>
-    no se ~2 levanta|mueve|para|levanto|ha_movido|ha_levantado|quiere_parar|paro|movio \
-        -<legword>
     no se quiere ~ levantar|mover|parar
     no quiere ~ levantarse|moverse|pararse|salir|hacer
     no ~2 interest|interes|interested|ganas|energy|energia|life|spark ~3 anything|nada|me|us|
@@ -402,6 +401,9 @@ RULES = {
     anda|esta|sigue|amanecio|ha_estado ~2 tranquilo|tranquila|tranquilito|tranquilita -<neg> -mas
     = quiet !@cone !@asked-cone
     kind|sort of out_of_it
+    = lethargic !@asked-fixator !@asked-bandage !@asked-cone
+    no se ~2 levanta|mueve|para|levanto|ha_movido|ha_levantado|quiere_parar|paro|movio \
+        -<legword>
     """,
 }
 

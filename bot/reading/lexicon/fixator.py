@@ -46,9 +46,9 @@ RULES = {
     <frameword>|<pinword> ~4 <bentword> -<notframe>
     <bentword> ~2 <frameword>|<pinword> -<notframe>
     = loose @asked-fixator
-    <workedloose> -<neg>
+    <workedloose>
     = bent @asked-fixator
-    <bentword> -<neg>
+    <bentword>
     """,
 }
 

@@ -131,7 +131,8 @@ RULES = {
     <constipated>
     <neg> ~4 <poo>
     <neg> ~3 hecho|done|had|made|passed|gone ~3 <poo>
-    <poo> ~3 not_yet|none|nothing|nada|no|not|nope|nil|zero|yet_to -<but>
+    <poo> ~3 not_yet|none|nothing|nada|not|nope|nil|zero|yet_to -<but>
+    <poo> ~3 no ha|han|he|hay|hizo|hace|hecho|salio|sale|todavia|aun|yet|today|tonight|since|at|for|desde|en|hoy|nothing|nada|sign|$ -<but>
     sin ~2 <poo>
     lleva ~4 sin ~3 <poo>
     still|yet|waiting|todavia|aun ~2 waiting|no|to|nada|on|for ~3 <poo>

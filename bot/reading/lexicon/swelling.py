@@ -183,7 +183,7 @@ RULES = {
     <joint>|leg|foot|ankle|paw|hock|knee|rodilla|pata|tobillo|patita ~5 size|like|big|como|
         tamaño|tamano ~3 <sizeword>
     <joint>|leg|foot|paw|pata|patita ~3 twice|double|doble|triple|ballooned|blown|huge|gigante|gigantesca|inmensa|descomunal|humongous|ginormous|gigantic|colossal|immense|whopping|
-        massive|enorme|hinchadisima|enormous
+        massive|enorme|hinchadisima|enormous -<minutes> -<massageword> -<icepack> -<warmpack>
     ballooned|blown|blew up
     <legword> ~2 ballooned|massive|huge|enormous -<neg>
     tight|shiny|tense|duro|dura|tensa|hard ~2 <swell>

@@ -134,7 +134,8 @@ RULES = {
         <yesterdayevening> -<accidentword> +<lastdone>
     ultima|ultimo ~2 vez ~5 <pee>
     ultimo|ultima <pee>|meada|orinada
-    <pee> ~3 not_yet|none|nothing|nada|no|nope|nil|zero -<but> -no_bother -no_problem -no_problems -no_trouble -no_issue -no_issues -no_to
+    <pee> ~3 not_yet|none|nothing|nada|nope|nil|zero -<but>
+    <pee> ~3 no ha|han|he|hay|hizo|hace|hecho|salio|sale|todavia|aun|yet|today|tonight|since|at|for|desde|en|hoy|nothing|nada|sign|$ -<but>
     sin ~2 <pee>
     lleva ~4 sin ~3 <pee>
     <neg> ~2 gone|been|go ~2 bathroom|toilet|litter|litterbox|tray|potty ~ since|in|for

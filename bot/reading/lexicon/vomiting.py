@@ -101,6 +101,8 @@ RULES = {
     more|another|second ~ vomit
     projectile
     todo|everything|whatever|all ~ lo|what? ~ que|he|she|it? ~ come|comio|eats|ate|drinks|toma ~ lo|la|gets|comes|up? ~ <vomit>
+    = no fixed @vomiting @asked-vomiting @asked-appetite @asked-general
+    ^ nothing|nada ~ has|ha? came|come|brought|devuelto|devolvio ~ back? up? -<retchword>
     = no fixed
     no|nor|not|without|never ~ sick|sickness|being_sick|been_sick
     <neg> ~2 <vomit> -<stopword>
