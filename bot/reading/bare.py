@@ -268,6 +268,8 @@ def _more(tokens: list[Token], clauses: list[Clause], clause: Clause) -> bool:
 
 def _polite(tokens: list[Token], clause: Clause) -> bool:
     """A greeting, an excuse, thanks, a name in front of the answer."""
+    if "<donework>" in clause.keys:
+        return False  # "we did it"
     return all(
         not t.keys.isdisjoint(("<hello>", "<thanks>", "<joiner>", "<person>", "<excuse>"))
         or t.inside

@@ -68,7 +68,8 @@ def absent(
     if match.rule.about not in topics or ABSENT.get(match.rule.about) == match.rule.value:
         return False  # "not clean" does not tell what it is
     clause = clauses[match.clause]
-    if any("<good>" in t.keys for t in tokens[clause.start : match.first]):
+    heads = [at for at in range(clause.start, match.first) if "<neg>" in tokens[at].keys]
+    if heads and any("<good>" in t.keys for t in tokens[heads[-1] : match.first]):
         return False  # "not a nice smell"
     return all(
         number in taken

@@ -48,7 +48,9 @@ def _follow(
         return []
     element = elements[which]
     limit = far if element.cross else end
-    turned = which > 0 and at > 0 and "<neg>" in tokens[at - 1].keys
+    turned = which > 0 and (
+        "<neg>" in elements[which - 1].keys or (at > 0 and "<neg>" in tokens[at - 1].keys)
+    )
     for place in range(at, min(at + max(gap, element.gap) + 1, limit)):
         token = tokens[place]
         if turned and place > at:

@@ -153,7 +153,11 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
             continue
         if held or place in own:
             continue
-        nothing = "<zero>" in keys and place == match.first - 1  # "nada flojo"
+        nothing = (  # "nada flojo", and no "de la nada"
+            "<zero>" in keys
+            and place == match.first - 1
+            and not (tokens[place].guessed or (place and tokens[place - 1].word == "la"))
+        )
         if "<neg>" not in keys and not (
             nothing or ("<ceased>" in keys and match.rule.about != "incision")
         ):

@@ -12,7 +12,7 @@ CLASSES = {
         ya_terminamos ya_termine
         """,
     "good": "normales bonita bonitas bonito completos completas",
-    "sign": "tos cough coughs sneezing wheezing estornudos tose",
+    "sign": "tos cough coughs vomitado devuelto vomited sneezing wheezing estornudos tose",
     "well_gums": "pink rosy moist wet rosa rosas rosada rosadas rosita rositas sonrosadas humedas",
     "well_breathing": """
         regular calm quiet quietly easy easily steady even slow slowly relaxed calmly peaceful

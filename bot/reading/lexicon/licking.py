@@ -145,6 +145,9 @@ RULES = {
     <neg> ~ interested|bother|bothered|bothering|touching|touched|interest|pela|toca|tocado|
         hace_caso ~3 <at_place>
     not|isnt|hasnt|doesnt|no ~2 <lick>
+    = no @asked-licking @asked-cone @asked-incision @asked-bandage
+    <neg> ~ bothered|interested|fussed ~ with|by|about|in|at ~ it|them|the <at_place>?
+    = no
     not|hasnt|isnt ~2 <chew> ~ at? <at_wound>
     """,
 }
