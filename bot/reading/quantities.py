@@ -166,7 +166,7 @@ def _shorten(out: list[Token], began: list[int]) -> None:
 
 _BEGINS = frozenset(
     (
-        *ONCE, *ORDINALS, *_AT, *HALVES, *HUNDREDS, *NUMBERS, *VAGUE, "noon", "midnight", "midday",
+        "x", "times", "por", *ONCE, *ORDINALS, *_AT, *HALVES, *HUNDREDS, *NUMBERS, *VAGUE, "noon", "midnight", "midday",
         "mediodia", "medianoche", "quarter", "hora", "hour", "day", "dia", "week", "semana",
     )
 )  # fmt: skip
@@ -181,6 +181,11 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
         return _make(tokens, index, 1, "times", ONCE[word]), 1
     if word in ORDINALS and word_at(tokens, index + 1) in ("time", "vez", "round", "lot"):
         return _make(tokens, index, 2, "times", ORDINALS[word]), 2
+    if word in ("x", "times", "por") and index + 1 < len(tokens):
+        many = number_at(tokens, index + 1)  # "x3", "times three"
+        after = word_at(tokens, index + 1 + many[1]) if many else ""
+        if many and 1 <= many[0] <= 20 and after not in UNITS and after != "x":
+            return _make(tokens, index, 1 + many[1], "times", many[0]), 1 + many[1]
     if word in _AT or word in ("noon", "midnight", "mediodia", "medianoche"):
         made = _at(tokens, index, now)
         if made:
@@ -222,6 +227,8 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
             after = index + used + 1 + other[1]
             if word_at(tokens, after) in UNITS and other[0] > value:
                 value, used = other[0], used + 1 + other[1]
+    if nxt == "x" and value <= 20 and not _number_next(tokens, index + used + 1):
+        return _make(tokens, index, used + 1, "times", value), used + 1
     heat = _heat(tokens, index, value, used)
     if heat:
         return _make(tokens, index, heat[1], "heat", heat[0]), heat[1]
@@ -292,18 +299,17 @@ def _ends(tokens: list[Token], index: int) -> bool:
 
 def those_due(tokens: list[Token], due: int) -> None:
     """ "Gave all three", "le di las tres", where three medicines were due: those."""
-    if any("<meds>" in token.keys or "<medcontainer>" in token.keys for token in tokens):
+    if any("<medcontainer>" in token.keys for token in tokens):
         return
-    for at in range(1, len(tokens)):
-        if "<number>" in tokens[at].keys and tokens[at].value == due and _all_of(tokens, at):
-            tokens[at].keys = tokens[at].keys - {"<three>"}
+    for token in tokens:
+        if "<number>" in token.keys and token.value is not None and token.value <= due:
+            token.keys = token.keys - {"<three>"}
 
 
-def _all_of(tokens: list[Token], at: int) -> bool:
-    return tokens[at - 1].word in _THE
+def _number_next(tokens: list[Token], index: int) -> bool:
+    return index < len(tokens) and number_at(tokens, index) is not None
 
 
-_THE = ("all", "las", "los")
 _HANDED = frozenset("gave given give administered di dimos dio dieron".split())
 _THEN = frozenset(
     "con y pero hoy this last tonight today yesterday with and but so he she just or ish".split()

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from .clock import clock_at, nearest_past
 from .lexicon.numbers import UNITS
+from .number_words import number_at
 from .quantities import clock_token
 from .token import Token
 
@@ -77,6 +78,20 @@ def _in_sentence(tokens: list[Token], now: int | None) -> list[Token]:
     return out
 
 
+def clock_hour(tokens: list[Token]) -> float:
+    """The number that a lone word is ("seven"); 0 for none."""
+    found = number_at(tokens, 0)
+    return found[0] if found else 0.0
+
+
+def _an_amount(tokens: list[Token], index: int, used: int, said: str) -> bool:
+    """ "Dos y media", "1.5": so many tablets, where no "at" says an hour."""
+    found = number_at(tokens, index)
+    if said or not found or found[0] > _FEW or tokens[index - 1].word in ("las", "la", "at"):
+        return False
+    return found[1] == used and (found[1] > 1 or tokens[index].decimal)
+
+
 def _is_hour(tokens: list[Token], index: int, used: int, said: str) -> bool:
     after = tokens[index + used] if index + used < len(tokens) else None
     if after and not after.cut and (after.word in _HOW_MANY or "<meds>" in after.keys):
@@ -93,8 +108,11 @@ def _is_hour(tokens: list[Token], index: int, used: int, said: str) -> bool:
     while at >= 0 and tokens[at].word in _NEAR and not tokens[at + 1].cut:
         near = near or tokens[at].word not in ("y", "on", "la", "las", "de", "a")
         at -= 1
-    if at < 0:
-        return not plain and len(tokens) <= used + index + 6
+    if at < 0:  # nothing before it: "half 7", "seven"
+        alone = len(tokens) == 1 and _FEW < (value or clock_hour(tokens)) <= 12
+        return alone if plain else len(tokens) <= used + index + 6
+    if not near and _an_amount(tokens, index, used, said):
+        return False
     told = [t.word for t in tokens[max(0, at - 3) : at + 1]]
     meds = any("<meds>" in t.keys for t in tokens[max(0, at - 3) : at + 1])
     deed = bool(set(told) & _GIVING)

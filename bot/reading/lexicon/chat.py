@@ -183,8 +183,6 @@ gr8 = great
 l8r = later
 4got = forgot
 l8 = late
-2x x2 = twice
-3x x3 = 3 times
 4x x4 = 4 times
 """)
 TIGHT = frozenset(form for form in SHORT if any(c.isdigit() for c in form))

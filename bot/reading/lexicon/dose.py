@@ -353,6 +353,8 @@ RULES = {
     gave|dio|di|dimos|given ~ another|otra|otro
     gave|dio|di|dimos|given ~ again|otra_vez -<asever>
     also|tambien gave|given|dio|dado
+    <number> ~~ not|instead|rather ~2 <number>|half|una|uno|media -<three> -<clock>
+    dos ~~ no|en_vez|en_lugar ~ de? ~ una|uno|media
     two|2|dos instead|by|en|por ~ of|mistake|accident|lugar|vez|error
     had|got|given ~ two|2|dos ~~ one ~ from|by ~ me|us|mum|dad
     dos_veces|<times> ~ sin querer

@@ -174,7 +174,7 @@ CLASSES = {
 RULES = {
     "swallowed": """
     = medicine_overdose
-    every|all|each ~ single|last|of_the? ~ tablet|pill|capsule|tablets|pills|capsules ~4 gone|missing|eaten|swallowed|vanished
+    every|all|each ~ single|last|of_the? ~ tablet|pill|capsule|tablets|pills|capsules ~4 gone|missing|eaten|swallowed|vanished -<planned>
     se ~ metio|agarro|trepo|echo ~3 <meds>|<pillword>|caja|frasco|tira|blister ~~ vacio|vacia|ninguna|nada|ya_no_hay|todas
     packet|bottle|strip|blister|tub ~ is|was|now? ~ empty|gone ~~ got|helped|chewed|raided ~ at|into|it|himself|herself?
     got|gotten|broke|chewed|ripped|tore ~ into|open|at|through|hold_of ~3 <meds>|<pillword>|packet|bottle|strip|blister ~~ empty|gone|none|everything|nothing_left|all
@@ -258,6 +258,8 @@ RULES = {
     se ~ comio|tomo|trago|bebio|acabo ~ el|la|un|una|todo frasco|bote|botella|blister ~ entero|
         entera|completo|completa $
     = medicine_overdose @dose @swallowed @asked-dose
+    <ingest>|<took> ~2 whole|entire|full|toda|todo|entera|entero ~2 <medcontainer>|caja|tira|blister|frasco -<food>
+    <three> ~~ not|instead|rather|en_vez|en_lugar ~2 <number>|half|una|uno|media -<clock>
     <ingest> ~3 whole|entire|all|todas|todo|lot|bottle|frasco|packet ~3 of|them|bottle|lot|
         packet|bag|frasco|pastillas -<food> -<poisonthing> -<objectthing> -<planned>
     se las comio|trago|tomo ~ todas -<planned>
