@@ -313,9 +313,14 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
         return "no"
     if own:
         return ""
-    if asked in _TROUBLES and size <= 3 and ("<zero>" in keys or "<neg>" in first.keys):
+    if asked in _TROUBLES and ("<zero>" in first.keys or "<neg>" in first.keys):
+        if size <= 3 or all("<function>" in t.keys or t.word in _SEE for t in body[1:]):
+            return "no"  # "none that I can see"
+    if asked in _TROUBLES and size <= 3 and "<zero>" in keys:
         return "no"
-    if asked in _WITH_SIGNS and _only_denied(body):
+    if asked in _UNCHANGED and "<samey>" in keys and "<neg>" not in keys and size <= 5:
+        return "yes"
+    if asked in _WITH_SIGNS and _only_denied(body, asked):
         return "yes"  # "no coughing", told of the breathing
     if asked in ("stool", "urine", "bathroom") and "<times>" in keys and "<neg>" not in keys:
         return "yes" if size <= 3 else ""
@@ -358,7 +363,7 @@ _FIGURES = frozenset(("<minutes>", "<metres>", "<number>"))
 
 def _of_figure(body: list[Token], asked: str) -> bool:
     """ "Ten, no pulling", "two cups": a figure comes first, whatever is denied behind it."""
-    if asked == "appetite":
+    if asked in ("appetite", "drinking"):
         portion = [at for at, t in enumerate(body) if "<portion>" in t.keys][:1]
         less = any(not t.keys.isdisjoint(_NOT_ALL) for t in body)
         return bool(portion) and portion[0] <= 3 and len(body) <= 5 and not less
@@ -372,14 +377,22 @@ def _of_figure(body: list[Token], asked: str) -> bool:
     return False
 
 
+_SEE = frozenset("see seen notice noticed spot tell find veo vea noto note visto ver".split())
+_UNCHANGED = frozenset(
+    "appetite drinking stool urine bathroom bandage fixator breathing gums belly".split()
+)
 _WITH_SIGNS = frozenset("breathing bandage incision belly fixator gums".split())
 
 
-def _only_denied(body: list[Token]) -> bool:
+def _only_denied(body: list[Token], asked: str) -> bool:
+    """ "No coughing", "not moving": nothing is told but that a sign is not there."""
+    bad = frozenset(("<sign>", f"<bad_{asked}>"))
+    talk = bad | {"<neg>", "<function>", "<adv>"}
+    denied = not body[0].keys.isdisjoint(("<neg>", "<zero>"))
     return (
-        "<neg>" in body[0].keys
-        and all(not t.keys.isdisjoint(("<neg>", "<sign>", "<function>", "<adv>")) for t in body)
-        and any("<sign>" in t.keys for t in body)
+        denied
+        and all(not t.keys.isdisjoint(talk) or t.word in ("se", "ha", "esta") for t in body)
+        and any(not t.keys.isdisjoint(bad) for t in body)
     )
 
 

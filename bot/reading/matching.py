@@ -30,7 +30,9 @@ class Match:
         return max(self.at)
 
 
-_GOES_ON = frozenset("<sign> or nor ni o u and y".split())
+SPENT = frozenset("<sign> <vomit> <lick> <chew> <swell> <pusword> <bleedword>".split())
+"""What a denial is about: it has its noun then, or its verb."""
+_GOES_ON = SPENT | frozenset("<pee> <poo> or nor ni o u and y".split())
 
 
 def _follow(
@@ -51,13 +53,15 @@ def _follow(
     turned = which > 0 and (
         "<neg>" in elements[which - 1].keys or (at > 0 and "<neg>" in tokens[at - 1].keys)
     )
+    spent = False
     for place in range(at, min(at + max(gap, element.gap) + 1, limit)):
         token = tokens[place]
         if turned and place > at:
             before = tokens[place - 1].keys
             if "<stopneg>" in before:
                 break  # a denial does not reach over "but", "still", "since"
-            if "<sign>" in before and token.keys.isdisjoint(_GOES_ON):
+            spent = spent or not before.isdisjoint(SPENT)
+            if spent and token.keys.isdisjoint(_GOES_ON):
                 break  # it has its noun: "no pus closed", "hasn't been sick ate well"
         if not element.keys.isdisjoint(token.keys):
             size = 1 if token.sizes is None else token.size(element.keys)

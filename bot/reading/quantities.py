@@ -227,7 +227,8 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
             after = index + used + 1 + other[1]
             if word_at(tokens, after) in UNITS and other[0] > value:
                 value, used = other[0], used + 1 + other[1]
-    if nxt == "x" and value <= 20 and not _number_next(tokens, index + used + 1):
+    many = nxt in ("x", "por") and word_at(tokens, index + used + 1) != "favor"
+    if many and value <= 20 and not _number_next(tokens, index + used + 1):
         return _make(tokens, index, used + 1, "times", value), used + 1
     heat = _heat(tokens, index, value, used)
     if heat:

@@ -14,7 +14,7 @@ from .actors import (
     took_own,
 )
 from .clauses import Clause
-from .matching import Match
+from .matching import SPENT, Match
 from .token import Token
 from .wishes import beside_wish, of_my_own, of_people, told_trouble
 
@@ -210,9 +210,9 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
 
 def _spent(between: list[Token], target: Token) -> bool:
     """ "No diarrhoea eating ok": the denial has its noun, and the verb stands on its own."""
-    if "<sign>" in target.keys:
+    if not target.keys.isdisjoint(SPENT):
         return False
-    last = max((at for at, t in enumerate(between) if "<sign>" in t.keys), default=-1)
+    last = max((at for at, t in enumerate(between) if not t.keys.isdisjoint(SPENT)), default=-1)
     return last >= 0 and not any(
         t.word in ("or", "nor", "ni", "o", "and", "y") for t in between[last + 1 :]
     )

@@ -28,7 +28,7 @@ _TAKING = frozenset(
 _OBJECT = frozenset("it them la lo las los his hers dose dosis one".split())
 _WHOM = frozenset("him her le les to himself em".split())
 _HOW_MANY = frozenset(
-    "of de mas more too extra instead times veces mg ml mls cc x doses dosis or o and half "
+    "of de mas more too extra instead times veces mg ml mls cc x por doses dosis or o and half "
     "and_a_half left".split()
 )
 """Behind a figure: it counts."""
@@ -78,12 +78,6 @@ def _in_sentence(tokens: list[Token], now: int | None) -> list[Token]:
     return out
 
 
-def clock_hour(tokens: list[Token]) -> float:
-    """The number that a lone word is ("seven"); 0 for none."""
-    found = number_at(tokens, 0)
-    return found[0] if found else 0.0
-
-
 def _an_amount(tokens: list[Token], index: int, used: int, said: str) -> bool:
     """ "Dos y media", "1.5": so many tablets, where no "at" says an hour."""
     found = number_at(tokens, index)
@@ -108,9 +102,8 @@ def _is_hour(tokens: list[Token], index: int, used: int, said: str) -> bool:
     while at >= 0 and tokens[at].word in _NEAR and not tokens[at + 1].cut:
         near = near or tokens[at].word not in ("y", "on", "la", "las", "de", "a")
         at -= 1
-    if at < 0:  # nothing before it: "half 7", "seven"
-        alone = len(tokens) == 1 and _FEW < (value or clock_hour(tokens)) <= 12
-        return alone if plain else len(tokens) <= used + index + 6
+    if at < 0:  # "half 7" says when; a lone "8" may say anything
+        return not plain and len(tokens) <= used + index + 6
     if not near and _an_amount(tokens, index, used, said):
         return False
     told = [t.word for t in tokens[max(0, at - 3) : at + 1]]

@@ -183,7 +183,6 @@ gr8 = great
 l8r = later
 4got = forgot
 l8 = late
-4x x4 = 4 times
 """)
 TIGHT = frozenset(form for form in SHORT if any(c.isdigit() for c in form))
 """Short forms that mix letters and digits, so not to be cut in two."""

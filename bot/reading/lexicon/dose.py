@@ -336,7 +336,6 @@ RULES = {
     repeti|repetimos|repitio|repetido ~3 dosis|pastilla|<meds>
     gave|got|had|has|given ~ two|2|both ~2 by|instead|accident|mistake
     le dimos dos
-    le di dos|doble|2
     doble|double dosis|dose|dosed|dosing|dosage|dosificamos
     extra <meds>
     gave|given|had|got|fed|di|dimos|dieron|dio ~ him|her? ~ an|one|una? extra|additional|de_mas ~ one|pill|dose|tablet|half|lot?
@@ -347,6 +346,10 @@ RULES = {
     <kin> ~3 gave|dio|given|dado|dieron ~~ so did|tambien i|we|yo|nosotros?
     repeti|repetimos|repitio ~ la|le|por ~ dosis|pastilla|error
     los dos|ambos ~ se|le ~ la|lo|las? dimos
+    = doubled !@asked-dose
+    le di dos|2
+    = doubled
+    le di doble
     = doubled @dose @asked-dose
     had|got|tomo|took ~3 twice|double|doble -<interval> -<neg>
     gave|dio|di|given|dado|had|dose|dosis|took ~3 twice|double|doubled|doble|dos_veces -<interval> -<missword>
