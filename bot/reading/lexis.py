@@ -23,7 +23,7 @@ TOPIC_MODULES: Final = (
     "mobility", "swelling", "incision", "opened", "bleeding", "bandage", "mishap", "breathing",
     "gums", "temperature", "seizure",
     "swallowed", "belly", "leg", "paralysed", "other_leg", "fixator", "allergy", "death",
-    "request", "danger", "asides", "praise",
+    "request", "ignored", "danger", "asides", "praise",
 )  # fmt: skip
 
 NEGATED: dict[str, dict[str, str | None]] = {}
@@ -104,6 +104,10 @@ def look_up(word: str) -> tuple[frozenset[str], str, bool]:
         return keys, word, False
     if not word.isalpha() or len(word) > 40:
         return frozenset((word,)), word, False
+    if word.endswith("in") and len(word) > 4 and word not in ORDINARY:  # "strainin", "nothin"
+        keys = _known(word + "g")
+        if keys is not None:
+            return keys | {word}, word + "g", False
     for most in (2, 1):  # "soooo", "nooo"
         shorter = _collapsed(word, most)
         if shorter != word and (keys := _known(shorter)) is not None:

@@ -8,7 +8,7 @@ from bot.model.observation import Observation
 from bot.model.reading import Context, Reading
 from bot.model.vocabulary import TOPICS
 
-from . import bare, courtesy, danger, scope, subjects
+from . import bare, courtesy, danger, foreign, scope, subjects
 from .actors import all_that_was_due, promised
 from .asides import is_aside, set_apart
 from .attach import area, figures, medicines_meant, until
@@ -16,6 +16,7 @@ from .clauses import Clause, split
 from .contrast import drop_before, mark_sudden
 from .focus import FOCUS_OF, NOUNS, WOUND, kin
 from .grammar import Rule
+from .heard import as_meant
 from .language import guess, settle_homographs
 from .lexis import LEXIS, NEGATED, mark_phrases, settle_bit, tag
 from .matching import Match, candidates, find
@@ -23,6 +24,7 @@ from .normalise import words_of
 from .overlap import drop_overlaps
 from .quantities import fold_quantities, those_due
 from .retold import also_given, brought_up, resolve_past
+from .shorthand import written_out
 from .settle import ABSENT, Found, settle
 from .token import Token
 from .typed import hours_of_doses
@@ -42,7 +44,11 @@ _OFTEN = 50
 def read(text: str, context: Context) -> Reading:
     """What a reply says. Pure; never raises for any text. Text beyond 4,096 code points is
     not read, and the reply then counts as not understood."""
-    tokens = words_of(text[:_LIMIT])
+    tokens = written_out(words_of(text[:_LIMIT]))
+    if foreign.is_foreign(tokens):
+        danger_words = tuple(foreign.dangers(tokens))
+        return Reading(danger_words, False, context.lang or "en", ("a language that is not read",))
+    as_meant(tokens)
     tag(tokens)
     lang = guess(tokens, context.lang)
     settle_homographs(tokens, lang)

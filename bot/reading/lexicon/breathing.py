@@ -187,6 +187,10 @@ RULES = {
     cant|couldnt|struggling|fighting|no|not|unable ~5 air|aire|oxygen|oxigeno -<fresh>
     <breath> ~2 stopping|stops|pauses|stopped
     = laboured fixed
+    <breath> ~3 <neg> ~2 normal|normally|right|well|properly|usual|good|great|bien|regular|anormal
+    <neg> ~2 <breath> ~2 normal|normally|right|well|properly|proper|good|bien|regular|regularly|como_siempre|easily
+    <neg> ~3 <breath> ~ the|like ~ way|how|she|he ~ should|does|usually|normally
+    <breath> ~2 anormal|abnormal|abnormally|anormalmente
     out_of_breath|winded|breathless|puffed|short_of_breath ~~ nothing|lying|resting|still|asleep|just
     winded
     hunden|hunde|marcan|marca|sume|sumen ~2 costillas|costados|costado|panza|pecho|ijares

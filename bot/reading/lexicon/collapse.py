@@ -117,6 +117,8 @@ RULES = {
     cant walk|stand
     cant|couldnt|cannot|wont|unable|no ~2 wake|rouse|despertar|despierta|wakeup
     <neg> ~ wake|waking up
+    <neg> ~2 get ~2 wake|waking|rouse|respond|open_his_eyes|open_her_eyes -<sleepwell>
+    no hay ~ manera|forma|modo|como ~ de|para? que? ~2 despierte|despertarlo|despertarla|reaccione|responda
     dropped|fell|falls|cayo|se_cayo to? ~ like|como ~ stone|sack|costal|piedra|tabla|fulminado
     out cold
     sank|slumped|crumpled|folded|buckled ~ down|under|over|floor|knees

@@ -53,13 +53,15 @@ RULES = {
     se nos|me ~ murio
     se nos adelanto
     paso a mejor vida
+    partio|fue ~ al ~ cielo
+    que ~ sacrificarlo|sacrificarla|eutanasiarlo|eutanasiarla -<ahead> -<wanting> -<ifword>
     dejo de existir
     partio ~ <laid>|$ -<meds> -se
     esta|estaba|amanecio|encontre|encontramos|aparecio ~ ya? ~ muerto|muerta|muertito|muertita -como -<notquite> -<neg> -sueño -sueno -cansancio -hambre
     = died !@stool !@urine !@asked-stool !@asked-urine !@asked-bathroom
     he|she|<patient> ~ has|just? passed <laid>|$ -<ahead>
     = died agent
-    is|was|hes|shes|found|he|she|him|her dead -<notquite> -<neg> -asleep -tired -weight -set -lame -leg
+    is|was|hes|shes|found|he|she|him|her dead -<hindpair> -<legword> -<notquite> -<neg> -asleep -tired -weight -set -lame -leg
     had|have|decided|chose|agreed|time ~3 put ~ him|her|it|them|<patient> ~ to? sleep -<forsleepof> -<ahead> -<wanting> -<intent>
     had|have|decided|chose|agreed|time ~3 put ~ him|her|it|them|<patient> ~ down <laid>|$ -<forsleepof> -<ahead> -<wanting> -<intent>
     had|have|having ~ him|her|it|them|<patient> put ~ to? sleep -<forsleepof> -<ahead> -<wanting> -<intent>

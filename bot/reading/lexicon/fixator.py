@@ -10,7 +10,7 @@ CLASSES = {
     "frameword": """
         fixator fixators ex_fix exfix external_fixator external_frame metal_frame frame rod rods
         bar bars metalwork scaffold scaffolding fijador fijadores marco barra barras varilla
-        varillas aparato_de_fierro
+        varillas aparato_de_fierro aparato_de_metal aparato frame_thing metal_thing halo
         """,
     "notframe": """
         door_frame bed_frame picture_frame window_frame frame_of_the_door snack_bar baby_gate crate
@@ -20,7 +20,7 @@ CLASSES = {
         loose loosened loosening wobbly wobbles wobbling wiggles wiggling wiggly wiggle rattles
         rattling backed_out backing_out came_out come_out coming_out came_off come_off
         coming_off came_away come_away fell_out fallen_out falling_out fell_off fallen_off
-        missing popped_out slid_out sliding_out slipped_out moves moved unscrewed flojo floja
+        missing popped_out slid_out sliding_out slipped_out moves moved unscrewed slides sliding slid moving shifting shifts jiggles jiggling come_away fell_off flojo floja
         flojos flojas suelto suelta sueltos sueltas aflojo aflojaron afloja aflojado aflojando
         solto soltaron mueve mueven movio movieron cayo cayeron salio salieron saliendo zafo
         zafaron falta baila bailan bailando
@@ -42,6 +42,9 @@ RULES = {
     aflojo|aflojaron|solto|soltaron|cayo|cayeron|salio|salieron|zafo|movio|mueve|falta ~3 \
         <pinword>|<frameword> -<byvet> -<notframe>
     lost ~2 <pinword>
+    <pinword> ~2 fell|fallen|came|come|dropped|popped|missing|gone|moving ~2 out|off|away|from|in ~3 <frameword>
+    <pinword> ~ are|is|keeps|keep? ~ moving|sliding|loose|turning|backing ~ in|out|up|back
+    <pinword>|<frameword> ~2 wobbles|wobbly|moves|slides|suelto|suelta|mueve
     = bent
     <frameword>|<pinword> ~4 <bentword> -<notframe>
     <bentword> ~2 <frameword>|<pinword> -<notframe>

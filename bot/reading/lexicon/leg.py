@@ -79,6 +79,10 @@ RULES = {
     volvio|volvieron ~3 quebrar|romper|fracturar|quebrarse|romperse|zafar ~3 <legonly>
     oyo|oi|oimos|escuche|escuchamos|sono|heard|hear|was|hubo ~4 snap|crack|pop|tronido|crujido|chasquido|trueno ~~ <legonly> ~3 colgando|cuelga|chueca|dangling|hanging|swinging|limp|loose|useless
     <legonly> ~3 del? reves
+    <legonly> ~3 folded|folds|folding|buckled|buckles|gone ~ out|outward|outwards|sideways|backwards|inwards|inward -<bandageword> -<coneword>
+    <legonly> ~4 off|out ~ to ~ the|one ~ side
+    dobla|doblo|tuerce|mueve ~3 <legonly> ~3 donde|hacia ~2 no|afuera|fuera|lado|atras -<bandageword>
+    <legonly> ~3 va|fue|cae ~ de|hacia|para ~ un|el? ~ lado|afuera|fuera
     <legonly> ~5 <crookedword> -<notleg> -<coneword> -<bandageword>
     cuelga|colgando ~2 <legonly>
     crooked|dangling|deformed|dislocated|chueca|colgando|deforme|dangles|misshapen|quebrada|

@@ -301,7 +301,7 @@ RULES = {
     <neg>|never ~ know|tell|guess|say|notice ~~ which ~2 leg|one|side|paw
     <neg> ~ se|le ~ nota|ve|veo|noto ~~ cual|que ~2 pata
     = full @asked-weight_bearing @asked-mobility
-    ya|la|si ~ la? pisa|usa|apoya|pone|asienta|planta ~ siempre|bien|normal|toda|completa|al|en? ~ piso|suelo? $ -<neg> -<slight>
+    ya|la|si ~ la? pisa|usa|apoya|pone|asienta|planta ~ siempre|bien|normal|toda|completa|al|en? ~ piso|suelo? $ -<neg> -<slight> -<barely> -casi
     bearing weight $ -<neg> -<slight> -not
     """,
 }

@@ -19,6 +19,14 @@ CLASSES = {
 RULES = {
     "leg": """
     = paralysed
+    <hindpair> ~3 trail|trails|trailing|trailed|useless|limp|lifeless|paralitica|paraliticas -<neg>
+    lost|perdio|perdido|loses|losing ~ the|el|la|all? ~ use|feeling|movement|control|movimiento|sensibilidad|uso ~ of|in|de|en ~ both|all|sus|las? ~2 <hindpair>|back|hind|rear|atras|traseras
+    <neg> ~ feeling|sensation|movement|sensibilidad|movimiento|fuerza ~ in|of|en|de|at ~ his|her|the|both|either|las|sus? ~2 <hindpair>
+    neither ~ of|his|her? ~ the|his|her? back|hind|rear ~ leg|legs|foot ~3 moves|move|works|work|moving|working
+    paralitico|paralitica|paralizado|paralizada|paraplegic|paraplejico ~ de|from? ~ atras|cintura|waist|behind -<neg>
+    arrastra|arrastrando|jala|arrastro ~ lo|la|todo|su|el ~ parte|tren? ~ de? atras|trasera|trasero|posterior
+    perdio|perdido ~3 movimiento|fuerza|sensibilidad ~3 <hindpair>|atras|traseras
+    se quedo ~ paralitico|paralitica|invalido|invalida|tullido|tullida
     <hindpair> ~4 <lifeless> -<neg>
     drag|drags|dragging|dragged|arrastra|arrastrando ~4 <hindpair>
     <hindpair> ~~ drags|dragging|arrastra|arrastrando ~ them|both|las|ambas

@@ -311,6 +311,9 @@ RULES = {
     <poisonthing> ~~ <noneleft>|<wrecked> -<brownish> -<humanno>
     <drank>|<bit>|<gulp> ~3 <packthing> -<meanwhile>
     <licked> ~2 slush
+    <ingest>|<licked>|<drank>|<gulp> ~3 stuff|contents|inside|insides|filling|liquid|gel|relleno|liquido ~ inside|of|from|in|de|del|out ~3 <packthing>|<icepack>|bag|pack|bolsa|compresa
+    <bit>|mordio|rompio|abrio|mastico ~3 <packthing>|<icepack>|compresa|bolsa ~~ <gulp>|trago|comio|lamio|bebio|<licked>|<drank> ~2 gel|liquid|liquido|contents|insides|slush
+    <licked>|<ingest>|lamio|trago ~2 gel ~~ <packthing>|bolsa|compresa|pack|bag
     <licked>|<drank>|<gulp> ~2 gel|liquid|liquido|contents|inside|juice|agua|water ~ of|from|de|in|inside ~2 <packthing>|<icepack> -bowl
     <bit>|rompio|abrio|burst ~2 pack|bag|bolsa|bolsita|compresa ~~ gel|slush|liquid|liquido ~2 everywhere|all|out|mouth|face|todo|todas|hocico|boca|piso|floor
     <packthing> ~~ <bit>|burst|leaking|leaked|split|roto|rota|derramo ~~ licked|lapped|drank|ate|

@@ -79,6 +79,8 @@ RULES = {
     left|made|makes|leaves ~ a? puddle|puddles|pool ~2 under|on|in|where -<bleedword>
     amanecio|desperto|lo_encontre|la_encontre ~ mojado|mojada|empapado|empapada ~3 <pee>|orina
     woke|wakes|found|amanecio ~4 puddle|charco|soaked|empapado -<bleedword> -rain -blood -sangre
+    peed|weed|pissed|piddled|widdled|wet ~ his|her|the|our|my ~ own? <indoor>|bed|bedding|crate|blanket|duvet|sofa|couch|basket|mattress|cushion -<bandageword> -<coneword>
+    <pee> ~3 in|on ~ his|her|the crate|basket|bed|carrier|kennel|cage -litter
     <pee> ~3 on|in|inside|all|over|en|por|sobre|encima|adentro|dentro ~3 <indoor>|bed|floor
     <accidentword> ~4 <pee>
     <pee> ~4 <accidentword> -outside
@@ -200,6 +202,11 @@ RULES = {
         nada|no|sale
     tiny|small|little ~2 amounts|bits|dribbles|puddles ~2 <pee>
     stranguria|dysuria|disuria|pollakiuria
+    tray|litter|litterbox|litter_box|arenero|box ~~ cant|couldnt ~2 <pee> +<felid>
+    tray|litter|litterbox|litter_box|arenero|box ~~ nothing|no|nada ~ happens|clumps|clump +<felid>
+    constantly|visiting|visits|keeps|again|rato|going|goes|cada ~4 tray|litter|litterbox|litter_box|arenero|box ~~ nothing|no|nada|cant|never ~2 happens|clumps|clump|wee|pee|sale|in_it|there|come|hace +<felid>
+    puras|solo|nomas|only|just|few ~ gotas|gotitas|drops|drips ~~ arenero|tray|litter|litterbox|litter_box|box
+    fuerza|pujando|puja|esfuerzo|straining ~~ nada|sin|no|nothing ~ de? <pee>
     squat* ~3 <pee>
     tray|litter|litterbox|litter_box|arenero|box ~~ drops|drop|dribble|dribbles|drips|gotas|gotitas -<poo>
     squat* ~~ dribble|dribbles|drop|drops|gotas|trickle

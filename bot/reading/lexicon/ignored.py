@@ -1,0 +1,52 @@
+"""An owner whom nobody answers, who will ring, or is on the way: the practice calls back.
+
+"Nobody answers me" is anger at the practice, and no patient that does not respond: read so
+only of those who may answer (people, the telephone), never of waking.
+"""
+
+from __future__ import annotations
+
+CLASSES = {
+    "answers": """
+        answer answers answering answered respond responds responding responded reply replies
+        replying replied react reacts reacting pick_up picks_up picking_up get_back gets_back
+        contesta contestan contesto contestaron contestar responde responden respondio
+        respondieron responder reacciona reaccionan atiende atienden hace_caso hacen_caso
+        response responses
+        """,
+    "noanswerer": "nobody no_one noone nadie none_of_you not_one_of_you not_a_single_person",
+    "answerer": """
+        you yous ustedes clinic practice vets surgery reception receptionist phone line telephone
+        hospital clinica telefono recepcion doctor doctora mensajes messages texts emails whatsapp
+        """,
+}
+
+RULES = {
+    "request": """
+    = call_back
+    <noanswerer> ~3 <answers>|called|calls|calling|rang|rung|phoned|llama|llamo
+    <noanswerer> ~ of|here|there? ~2 <answers>
+    <answerer> ~ never|dont|doesnt|not|wont|havent|arent|no|nunca ~3 <answers>
+    no|never|nunca|not|ni ~ me|nos|one|single|even? ~ <answers> ~4 <answerer>|telefono|llamo|call|ring
+    no|nunca ~ me|nos contestan|responden|contestaron|respondieron|atienden|hacen_caso|reaccionan
+    no|any answer|reply|response|respuesta ~4 <answerer>|when_i|people|when|cuando
+    no|still ~ answer|reply|response|respuesta ~ from|when|de|cuando ~3 <answerer>|<callword>|i|people|llamo|ustedes
+    nadie me|nos ~ <answers>|pela|atiende
+    por que|porque no ~ me|nos? contestan|responden|contestaron|respondieron|reaccionan|atienden
+    no|not ~ one|single ~ of ~ you ~3 <answers>
+    ill|well|will|voy|vamos ~ just|a? ~ ring|phone|call|telephone|llamarles|llamarlos|marcarles you|them|yous|ustedes|$
+    calling|ringing|phoning ~ you|them|the ~ clinic|vet|vets|hospital|now|straight|right|again?
+    les|los|las marco|llamo|hablo -no
+    driving|heading|headed|rushing|racing|manejando|coming ~2 to|over|in|para|hacia|alla ~2 you|clinic|hospital|vet|vets|er|alla|clinica|urgencias
+    pulled|pulling|parked|parking|outside|afuera|parqueando ~2 in|into|at|your|the|de|la|el? ~2 car_park|carpark|parking|clinic|hospital|practice|vets|clinica|veterinaria
+    ^ at|in the hospital|clinic|vets|er ~ now|already|here? $
+    """,
+    "idiom": """
+    = void
+    <noanswerer> ~3 <answers>
+    <answerer> ~ never|dont|doesnt|not|wont|havent|arent|no|nunca ~3 <answers>
+    no|never|nunca|any ~ <answers> ~4 <answerer>|people|call|ring|llamo
+    no|nunca ~ me|nos <answers> ~4 <answerer>
+    no|not ~ one|single ~ of ~ you ~3 <answers>
+    """,
+}

@@ -1,0 +1,55 @@
+"""Clinical shorthand with strokes ("C/D/I", "no v/d", "s/s"), written out.
+
+The letters stand apart as words; each row is taken whole, and keeps its place in the reply.
+"""
+
+from __future__ import annotations
+
+from .token import Token
+
+_WRITTEN: dict[tuple[str, ...], str] = {
+    ("c", "d", "i"): "clean dry intact",
+    ("s", "s"): "signs",
+    ("v", "d"): "vomiting or diarrhoea",
+    ("v", "d", "c", "s"): "vomiting or diarrhoea or coughing or sneezing",
+    ("c", "s", "v", "d"): "coughing or sneezing or vomiting or diarrhoea",
+    ("c", "s"): "coughing or sneezing",
+    ("e", "d", "u", "d"): "eating and drinking and peeing and pooping",
+    ("u", "d"): "peeing and pooping",
+    ("n", "v"): "nausea or vomiting",
+    ("r", "r"): "breathing",
+    ("h", "o"): "history",
+}
+_LONGEST = max(map(len, _WRITTEN))
+
+
+def written_out(tokens: list[Token]) -> list[Token]:
+    """The tokens with every such row as plain words."""
+    if not any(len(t.word) == 1 and t.word.isalpha() and t.cut for t in tokens[1:]):
+        return tokens
+    out: list[Token] = []
+    at = 0
+    while at < len(tokens):
+        used = _row(tokens, at)
+        if used:
+            first, last = tokens[at], tokens[at + used - 1]
+            words = _WRITTEN[tuple(t.word for t in tokens[at : at + used])].split()
+            for number, word in enumerate(words):
+                cut = first.cut if number == 0 else 0
+                out.append(Token(word, first.start, last.end, cut=cut))
+            out[-1].asks = last.asks
+            at += used
+        else:
+            out.append(tokens[at])
+            at += 1
+    return out
+
+
+def _row(tokens: list[Token], at: int) -> int:
+    """How many tokens from ``at`` on are one row of letters between strokes; 0 for none."""
+    for size in range(min(_LONGEST, len(tokens) - at), 1, -1):
+        row = tokens[at : at + size]
+        tight = all(b.cut == 1 and b.start == a.end + 1 for a, b in zip(row, row[1:], strict=False))
+        if tight and tuple(t.word for t in row) in _WRITTEN:
+            return size
+    return 0
