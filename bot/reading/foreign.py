@@ -28,7 +28,7 @@ def is_foreign(tokens: list[Token]) -> bool:
         return False
     theirs = max(sum(t.word in words for t in tokens) for words in _telling().values())
     ours = sum(t.word in OURS for t in tokens)
-    return theirs >= 2 and theirs > ours
+    return (theirs >= 2 and theirs > ours) or (theirs == 1 and not ours and bool(dangers(tokens)))
 
 
 def dangers(tokens: list[Token]) -> list[Observation]:

@@ -14,6 +14,7 @@ from .asides import is_aside, set_apart
 from .attach import area, figures, medicines_meant, until
 from .clauses import Clause, split
 from .contrast import drop_before, mark_sudden
+from .earlier import mark_before_surgery
 from .focus import FOCUS_OF, NOUNS, WOUND, kin
 from .grammar import Rule
 from .heard import as_meant
@@ -44,7 +45,7 @@ _OFTEN = 50
 def read(text: str, context: Context) -> Reading:
     """What a reply says. Pure; never raises for any text. Text beyond 4,096 code points is
     not read, and the reply then counts as not understood."""
-    tokens = written_out(words_of(text[:_LIMIT]))
+    tokens = written_out(words_of(text[:_LIMIT]), text)
     if foreign.is_foreign(tokens):
         danger_words = tuple(foreign.dangers(tokens))
         return Reading(danger_words, False, context.lang or "en", ("a language that is not read",))
@@ -78,6 +79,7 @@ def read(text: str, context: Context) -> Reading:
             clause.keys |= {"<planned>"}
     matches, moods = _match(tokens, clauses, context)
     scope.mark_moods(tokens, clauses, moods)
+    mark_before_surgery(tokens, clauses)
     scope.mark_carried(tokens, clauses)
     subjects.mark_people(tokens, clauses)
     told = {m.clause for m in matches if m.rule.about not in ("idiom", "request", "danger")}

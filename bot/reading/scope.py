@@ -371,6 +371,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
         return "not done yet"
     likened = clause.compared > match.last or _than_then(tokens, clause)
     dated = not clause.keys.isdisjoint(("<surgery>", "<longsince>"))
+    if "before_surgery" in moods:
+        return "before the operation"
     if "far_past" in moods and not match.denied and not likened and not dated:
         return "long ago"
     if (

@@ -23,17 +23,18 @@ _WRITTEN: dict[tuple[str, ...], str] = {
 _LONGEST = max(map(len, _WRITTEN))
 
 
-def written_out(tokens: list[Token]) -> list[Token]:
+def written_out(tokens: list[Token], text: str) -> list[Token]:
     """The tokens with every such row as plain words."""
-    if not any(len(t.word) == 1 and t.word.isalpha() and t.cut for t in tokens[1:]):
+    if "/" not in text:
         return tokens
+    letters = [text[t.start : t.end].lower() for t in tokens]
     out: list[Token] = []
     at = 0
     while at < len(tokens):
-        used = _row(tokens, at)
+        used = _row(tokens, letters, at)
         if used:
             first, last = tokens[at], tokens[at + used - 1]
-            words = _WRITTEN[tuple(t.word for t in tokens[at : at + used])].split()
+            words = _WRITTEN[tuple(letters[at : at + used])].split()
             for number, word in enumerate(words):
                 cut = first.cut if number == 0 else 0
                 out.append(Token(word, first.start, last.end, cut=cut))
@@ -45,11 +46,11 @@ def written_out(tokens: list[Token]) -> list[Token]:
     return out
 
 
-def _row(tokens: list[Token], at: int) -> int:
+def _row(tokens: list[Token], letters: list[str], at: int) -> int:
     """How many tokens from ``at`` on are one row of letters between strokes; 0 for none."""
     for size in range(min(_LONGEST, len(tokens) - at), 1, -1):
         row = tokens[at : at + size]
         tight = all(b.cut == 1 and b.start == a.end + 1 for a, b in zip(row, row[1:], strict=False))
-        if tight and tuple(t.word for t in row) in _WRITTEN:
+        if tight and tuple(letters[at : at + size]) in _WRITTEN:
             return size
     return 0

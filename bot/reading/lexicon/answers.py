@@ -7,6 +7,7 @@ should be ("pink", "soft", "all tight").
 from __future__ import annotations
 
 CLASSES = {
+    "rather": "algo medio tantito ligeramente somewhat partly",
     "yesword": """
         all_well all_fine all_ok all_as_it_should_be todo_en_orden todo_en_su_lugar todo_en_regla
         ya_terminamos ya_termine

@@ -253,7 +253,7 @@ RULES = {
         comer|everything|comida|dry|wet
     <neg> ~ appetite|apetito|hambre
     <neg> ~2 tiene|tenido|have|has|had ~2 appetite|apetito|hambre|ganas_de_comer
-    <offfood>
+    <offfood> -<slight> -<rather>
     lost ~3 appetite
     perdio|perdido|quito|fue ~2 apetito|hambre
     appetite|apetito ~ gone|zero|none|nil|nulo|nada|non_existent|cero|zilch

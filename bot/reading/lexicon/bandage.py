@@ -57,6 +57,7 @@ CLASSES = {
         """,
     "dressed": "",
     "coldtoe": """
+        like_ice like_blocks_of_ice like_ice_cubes como_hielo de_hielo como_paleta
         cold colder icy freezing ice cool chilly chilled blue bluish purple white grey gray numb frio fria frios frias
         friecitos helado helada helados heladas morado morada morados moradas azul azules
         azulados
@@ -229,7 +230,7 @@ RULES = {
     <bandageword> ~~ <toeword> ~3 <coldswollen>
     <toeword>|pata|patita ~4 <bandageword> ~3 <coldswollen>
     = tight cold fixed
-    <neg> ~ feeling|feel|feels|sensation|sensibilidad|siente|sentir ~4 <toeword> +<dressed>
+    <neg> ~ feeling|feel|feels|sensation|sensibilidad|siente|sentir ~6 <toeword> +<dressed>
     <toeword> ~3 <neg> ~2 feeling|feel|sensation|sensibilidad|siente|sienten +<dressed>
     <toeword> ~2 numb|dormidos|entumidos|dormida|insensibles +<dressed>
     = tight @bandage

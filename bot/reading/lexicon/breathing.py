@@ -64,7 +64,7 @@ CLASSES = {
     "fresh": "fresh outside fuera conditioning con",
     "fastrate": "50 52 54 56 58 60 62 64 66 68 70 72 75 78 80 85 88 90 95 100 110 120",
     "breathfine": "fine normal ok clear good quiet bien",
-    "notlaboured": "fine normal normally eupneic easier easy bad_breath breath_smells",
+    "notlaboured": "unlabored unlaboured fine normal normally eupneic easier easy bad_breath breath_smells",
 }
 
 RULES = {
@@ -85,7 +85,8 @@ RULES = {
     <breath> ~3 <good>|regular|steady|easy|calm|quiet|tranquilo|tranquila|regular|even|
         relaxed|eupneic|sin_esfuerzo|easily|sin_problema|parejo|20|22|24 -<neg>
     <good>|normal|regular|easy|steady ~ <breath> -<neg>
-    eupneic|eupnoeic
+    eupneic|eupnoeic|eupneico|eupneica
+    <breath> ~3 unlabored|unlaboured -<neg>
     = normal fixed
     no|not|isnt|sin|doesnt ~ batalla|batallando|struggle|struggles|struggling|cuesta|dificultad ~3 <breath>|aire
     no|without|sin|zero|ningun|not_any ~ breathing|respiratory|respiration|wheezing ~ problem|problems|issue|issues|trouble|difficulty|difficulties|distress|concerns

@@ -117,7 +117,6 @@ RULES = {
     cant walk|stand
     cant|couldnt|cannot|wont|unable|no ~2 wake|rouse|despertar|despierta|wakeup
     <neg> ~ wake|waking up
-    <neg> ~2 get ~2 wake|waking|rouse|respond|open_his_eyes|open_her_eyes -<sleepwell>
     no hay ~ manera|forma|modo|como ~ de|para? que? ~2 despierte|despertarlo|despertarla|reaccione|responda
     dropped|fell|falls|cayo|se_cayo to? ~ like|como ~ stone|sack|costal|piedra|tabla|fulminado
     out cold
@@ -150,5 +149,7 @@ RULES = {
     = quiet !@cone !@asked-cone
     so|bit|pretty|really|totally|completely|still|very|seems|looks|hes|shes|is|was|little|kinda|anda|esta out_of_it -<coneword>
     ^ out_of_it
+    = collapsed agent
+    <neg> ~2 get ~2 wake|waking|rouse|respond|open_his_eyes|open_her_eyes -<sleepwell> -<coneword>
     """,
 }

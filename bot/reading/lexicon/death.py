@@ -54,6 +54,7 @@ RULES = {
     se nos adelanto
     paso a mejor vida
     partio|fue ~ al ~ cielo
+    lo|la|<patient> ~ tuvimos|tuve|tuvieron|decidimos ~ que? sacrificar|eutanasiar -<ahead>
     que ~ sacrificarlo|sacrificarla|eutanasiarlo|eutanasiarla -<ahead> -<wanting> -<ifword>
     dejo de existir
     partio ~ <laid>|$ -<meds> -se

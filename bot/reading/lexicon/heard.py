@@ -27,5 +27,6 @@ we = wee | a his her no did
 brawling = bringing | been keeps kept was is
 pail = pale | gums are is look looks
 blew = blue | gums tongue are gone turned went
+an = and | / nothing nothin not no his her he she it crying cryin foaming foamin drinking drinkin then wont cant
 limb = limp | no slight little
 """

@@ -15,8 +15,8 @@ CLASSES = {
         response responses
         """,
     "noanswerer": "nobody no_one noone nadie none_of_you not_one_of_you not_a_single_person",
-    "answerer": """
-        you yous ustedes clinic practice vets surgery reception receptionist phone line telephone
+    "answerplace": """
+        clinic practice vets surgery reception receptionist phone line telephone
         hospital clinica telefono recepcion doctor doctora mensajes messages texts emails whatsapp
         """,
 }
@@ -26,11 +26,13 @@ RULES = {
     = call_back
     <noanswerer> ~3 <answers>|called|calls|calling|rang|rung|phoned|llama|llamo
     <noanswerer> ~ of|here|there? ~2 <answers>
-    <answerer> ~ never|dont|doesnt|not|wont|havent|arent|no|nunca ~3 <answers>
-    no|never|nunca|not|ni ~ me|nos|one|single|even? ~ <answers> ~4 <answerer>|telefono|llamo|call|ring
+    <answerplace> ~ never|dont|doesnt|not|wont|havent|arent|no|nunca ~3 <answers>
+    you|yous|ustedes never|dont|wont|havent|arent|no|nunca ~2 <answers>
+    no|never|nunca|ni ~ me|nos|even? ~ <answers> ~2 <answerplace>
+    no|never|nunca ~ single|one? ~ <answers> ~ at_all? ~ from ~ you|<answerplace>
     no|nunca ~ me|nos contestan|responden|contestaron|respondieron|atienden|hacen_caso|reaccionan
-    no|any answer|reply|response|respuesta ~4 <answerer>|when_i|people|when|cuando
-    no|still ~ answer|reply|response|respuesta ~ from|when|de|cuando ~3 <answerer>|<callword>|i|people|llamo|ustedes
+    no|any|still ~ answer|reply|response|respuesta ~ at_all? ~ from|de ~ <answerplace>|you|people|ustedes
+    no answer|reply|response|respuesta ~ when|cuando ~ i|we|les|los? call|ring|phone|llamo ~ you|yous|ustedes|$
     nadie me|nos ~ <answers>|pela|atiende
     por que|porque no ~ me|nos? contestan|responden|contestaron|respondieron|reaccionan|atienden
     no|not ~ one|single ~ of ~ you ~3 <answers>
@@ -40,13 +42,5 @@ RULES = {
     driving|heading|headed|rushing|racing|manejando|coming ~2 to|over|in|para|hacia|alla ~2 you|clinic|hospital|vet|vets|er|alla|clinica|urgencias
     pulled|pulling|parked|parking|outside|afuera|parqueando ~2 in|into|at|your|the|de|la|el? ~2 car_park|carpark|parking|clinic|hospital|practice|vets|clinica|veterinaria
     ^ at|in the hospital|clinic|vets|er ~ now|already|here? $
-    """,
-    "idiom": """
-    = void
-    <noanswerer> ~3 <answers>
-    <answerer> ~ never|dont|doesnt|not|wont|havent|arent|no|nunca ~3 <answers>
-    no|never|nunca|any ~ <answers> ~4 <answerer>|people|call|ring|llamo
-    no|nunca ~ me|nos <answers> ~4 <answerer>
-    no|not ~ one|single ~ of ~ you ~3 <answers>
     """,
 }

@@ -107,6 +107,9 @@ RULES = {
     = less
     less|menos ~ than|de|que usual|normal|siempre|before|lo|antes +<eat>|<food>|appetite|apetito -<drink> -<drinkwater> -<limpword> -<swell> -<walkword>
     <slight> ~ off ~ his|her|their|the? <food>
+    <slight>|<rather>|poco ~2 <offfood>
+    <offfood> ~2 <slight>|<rather>
+    desganado|desganada ~ para|de|con ~ comer|comida -nada
     only|just|solo|nomas|nada_mas ~ <eat> ~2 when|if|because|from|off|cuando|si|porque|de
     feed|fed|feeding|fed ~2 by|from|with|off ~ my|the|a? hand|spoon|fingers|finger|palm
     dar|darle|doy|di|dando|damos|dimos|come|comio ~3 en|de|con ~ la|mi? mano|boquita|cuchara|cucharita|dedo|dedos -<meds>
