@@ -313,11 +313,10 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
         return "no"
     if own:
         return ""
-    if asked in _TROUBLES and ("<zero>" in first.keys or "<neg>" in first.keys):
-        if size <= 3 or all("<function>" in t.keys or t.word in _SEE for t in body[1:]):
-            return "no"  # "none that I can see"
-    if asked in _TROUBLES and size <= 3 and "<zero>" in keys:
-        return "no"
+    none = not first.keys.isdisjoint(("<zero>", "<neg>"))
+    seen = none and all("<function>" in t.keys or t.word in _SEE for t in body[1:])
+    if asked in _TROUBLES and (seen or (size <= 3 and (none or "<zero>" in keys))):
+        return "no"  # "none that I can see"
     if asked in _UNCHANGED and "<samey>" in keys and "<neg>" not in keys and size <= 5:
         return "yes"
     if asked in _WITH_SIGNS and _only_denied(body, asked):

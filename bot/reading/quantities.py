@@ -166,7 +166,8 @@ def _shorten(out: list[Token], began: list[int]) -> None:
 
 _BEGINS = frozenset(
     (
-        "x", "times", "por", *ONCE, *ORDINALS, *_AT, *HALVES, *HUNDREDS, *NUMBERS, *VAGUE, "noon", "midnight", "midday",
+        "x", "times", "por",
+        *ONCE, *ORDINALS, *_AT, *HALVES, *HUNDREDS, *NUMBERS, *VAGUE, "noon", "midnight", "midday",
         "mediodia", "medianoche", "quarter", "hora", "hour", "day", "dia", "week", "semana",
     )
 )  # fmt: skip
@@ -182,10 +183,10 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
     if word in ORDINALS and word_at(tokens, index + 1) in ("time", "vez", "round", "lot"):
         return _make(tokens, index, 2, "times", ORDINALS[word]), 2
     if word in ("x", "times", "por") and index + 1 < len(tokens):
-        many = number_at(tokens, index + 1)  # "x3", "times three"
-        after = word_at(tokens, index + 1 + many[1]) if many else ""
-        if many and 1 <= many[0] <= 20 and after not in UNITS and after != "x":
-            return _make(tokens, index, 1 + many[1], "times", many[0]), 1 + many[1]
+        so_many = number_at(tokens, index + 1)  # "x3", "times three"
+        end = index + 1 + (so_many[1] if so_many else 0)
+        if so_many and 1 <= so_many[0] <= 20 and word_at(tokens, end) not in (*UNITS, "x"):
+            return _make(tokens, index, end - index, "times", so_many[0]), end - index
     if word in _AT or word in ("noon", "midnight", "mediodia", "medianoche"):
         made = _at(tokens, index, now)
         if made:

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from itertools import pairwise
-
 from bot.model.observation import Observation
 from bot.model.reading import Context, Reading
 from bot.model.vocabulary import TOPICS
@@ -25,8 +23,9 @@ from .normalise import words_of
 from .overlap import drop_overlaps
 from .quantities import fold_quantities, those_due
 from .retold import also_given, brought_up, resolve_past
-from .shorthand import written_out
 from .settle import ABSENT, Found, settle
+from .shorthand import written_out
+from .toes import cold_toes
 from .token import Token
 from .typed import hours_of_doses
 from .wishes import CLEARING
@@ -375,29 +374,6 @@ def _not_yet(found: list[Found], tokens: list[Token]) -> list[Found]:
 _NOT_YET = frozenset("no not yet todavia aun havent hasnt didnt now ahorita".split())
 
 
-def _cold_toes(tokens: list[Token], clauses: list[Clause], sentence: int) -> bool:
-    """Whether the toes are told to be cold, blue or numb, not denied."""
-    toes = False
-    for clause in clauses:
-        if clause.sentence != sentence:
-            continue
-        toes = toes or "<toeword>" in clause.keys
-        for at in range(clause.start, clause.end):
-            ahead = tokens[max(clause.start, at - 3) : at]
-            wraps = at + 1 < clause.end and "<bandageword>" in tokens[at + 1].keys
-            denied = any("<neg>" in t.keys for t in ahead)
-            if toes and "<coldtoe>" in tokens[at].keys and not (wraps or denied):
-                said = tokens[clause.start : clause.end]
-                return not any(_cools(here, after) for here, after in pairwise((*said, said[-1])))
-    return False
-
-
-def _cools(token: Token, after: Token) -> bool:
-    """Whether a word names what makes toes cold, and not how cold ("ice cold")."""
-    keys = token.keys & {"<icepack>", "<water>", "outside"}
-    return bool(keys) and not ("<coldtoe>" in token.keys and "<coldtoe>" in after.keys)
-
-
 def _quote(text: str, tokens: list[Token], match: Match) -> str:
     return f"“{text[tokens[match.first].start : tokens[match.last].end]}”"
 
@@ -437,7 +413,7 @@ def _observe(
         for place in places:
             span_of = range(clauses[place].start, clauses[place].end)
             fields = fields or until(tokens, span_of, context, ahead=False)
-    if (rule.about, value) == ("bandage", "tight") and _cold_toes(tokens, clauses, clause.sentence):
+    if (rule.about, value) == ("bandage", "tight") and cold_toes(tokens, clauses, clause.sentence):
         detail = "cold"
     if (rule.about, value) == ("urine", "none") and "<lastdone>" in clause.keys:
         hours = fields.get("hours")

@@ -5,6 +5,8 @@ The letters stand apart as words; each row is taken whole, and keeps its place i
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from .token import Token
 
 _WRITTEN: dict[tuple[str, ...], str] = {
@@ -50,7 +52,7 @@ def _row(tokens: list[Token], letters: list[str], at: int) -> int:
     """How many tokens from ``at`` on are one row of letters between strokes; 0 for none."""
     for size in range(min(_LONGEST, len(tokens) - at), 1, -1):
         row = tokens[at : at + size]
-        tight = all(b.cut == 1 and b.start == a.end + 1 for a, b in zip(row, row[1:], strict=False))
+        tight = all(b.cut == 1 and b.start == a.end + 1 for a, b in pairwise(row))
         if tight and tuple(letters[at : at + size]) in _WRITTEN:
             return size
     return 0

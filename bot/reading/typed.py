@@ -33,7 +33,8 @@ _HOW_MANY = frozenset(
 )
 """Behind a figure: it counts."""
 _AMISS = frozenset(
-    "mistake error accident accidentally accidente wrong oops overdose overdosed sobredosis instead "
+    "mistake error accident accidentally accidente wrong oops overdose overdosed sobredosis "
+    "instead "
     "demas should supposed meant eran tocaba tocaban debia debian equivoque equivocamos confundi "
     "confundimos double doble twice triple extra vez whole entire entero entera not".split()
 )

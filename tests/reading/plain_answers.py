@@ -28,7 +28,8 @@ EN = {
         gave her the meds; pill given; tablet's in; all his pills taken; swallowed it; she ate it;
         ate all his pills; all her tablets down; gave him 2; gave one; gave half a tablet;
         two given; gave one and a half; he had the lot; gave all of them; meds done; gave them""",
-    "clock": """at 8; 8; at half 7; half 7; quarter past 8; around 8ish; 7:45; at 8am; at ten past 9;
+    "clock": """at 8; 8; at half 7; half 7; quarter past 8; around 8ish; 7:45; at 8am;
+        at ten past 9;
         10 past 9; eight oclock; at eight; bang on 8; about 7; 8.15; at twenty to 9; 9 pm; 9;
         at 0800; just after 8; nearly 9; half past six; a quarter to 8; by 7; at 7 sharp; 07:30""",
     "when": """just now; this morning; an hour ago; about ten minutes ago; before bed; on time;
@@ -42,9 +43,11 @@ EN = {
     "who": """my husband did it; my son gave it; mum did; the neighbour gave it; I did it;
         my partner did it; our sitter did; grandma gave it; my daughter did it; dad gave it to him;
         my wife did; my flatmate gave it""",
-    "small": """good boy; good girl; what a star; such a champ; no fuss; easy; no problem; bless him;
+    "small": """good boy; good girl; what a star; such a champ; no fuss; easy; no problem;
+        bless him;
         piece of cake; brave lad; proud of her; wagging his tail; haha; lol; he's my hero; phew;
-        no drama; he got a treat after; clever girl; all good; she's a sweetheart; no trouble at all;
+        no drama; he got a treat after; clever girl; all good; she's a sweetheart;
+        no trouble at all;
         lots of cuddles; happy as ever""",
     "thanks": """thanks; thank you; cheers; ta; many thanks; thanks so much; thx; x; xx; 🙂;
         have a nice day; good night; appreciate it; thanks for checking; speak tomorrow; 👍""",
@@ -60,10 +63,12 @@ EN = {
         did the heat pack; warmed the knee; put the warm pack on; warm flannel on""",
     "rubbed": """massaged his leg; did the massage; rubbed her thigh; rubbed round the scar;
         gentle massage; massaged it; rubbed his leg; did his rubs""",
-    "walked": """walked; short walk; we went round the block; a slow walk on the leash; out on lead;
+    "walked": """walked; short walk; we went round the block; a slow walk on the leash;
+        out on lead;
         leash walk done; pottered round the garden; we did a loop; walk done; up the road and back;
         walked to the corner; nice slow walk""",
-    "howwalk": """no limp; used the leg; took it easy; on the lead the whole time; used all four legs;
+    "howwalk": """no limp; used the leg; took it easy; on the lead the whole time;
+        used all four legs;
         put his foot down each step; no pulling; steady; he did well; enjoyed the sniffs;
         walked nicely; not lame""",
     "cone": """cone on; it's on; still on; wearing it; he has it on; on all day; cone's on;
@@ -72,7 +77,8 @@ EN = {
     "unlicked": """no licking; not licking; hasn't touched it; leaves it alone; no chewing;
         no licking or chewing; he's not bothered with it; hasn't licked it once""",
     "ate": """ate everything; ate all his dinner; cleaned the bowl; finished her food; ate well;
-        ate the lot; eating fine; had all her kibble; a full bowl; three quarters of it and then the rest;
+        ate the lot; eating fine; had all her kibble; a full bowl;
+        three quarters of it and then the rest;
         wolfed it down; licked the bowl clean; normal appetite; ate both meals; good appetite;
         ate his breakfast and dinner; two cups; 200 grams""",
     "drank": """drinking fine; drank a full bowl; drinks as usual; normal amount of water;
@@ -100,7 +106,8 @@ EN = {
         no pus; no redness, swelling or pus; no smell; no ooze; not red; nothing coming out;
         without any discharge; no bleeding or pus; zero redness; no gaps, no goo;
         no heat or redness""",
-    "noswell": """no swelling; not swollen; none; no lumps or swelling; flat; all gone; no puffiness;
+    "noswell": """no swelling; not swollen; none; no lumps or swelling; flat; all gone;
+        no puffiness;
         none at all; not puffy""",
     "nobruise": """no bruising; no bruises; none; nothing blue; no bruise or swelling; all faded;
         none left; no purple""",
@@ -113,7 +120,8 @@ EN = {
         regular; no trouble breathing; quiet and regular; breathes easily""",
     "gums": """pink; nice and pink; gums pink; healthy pink; pink and moist; normal; good colour;
         pink as usual""",
-    "heat": """38.4; 38,6; 101.2; 38.5 degrees; 101.5 F; 38.9; 38.2 c; it was 38.7; 100.9; 38 and a half;
+    "heat": """38.4; 38,6; 101.2; 38.5 degrees; 101.5 F; 38.9; 38.2 c; it was 38.7; 100.9;
+        38 and a half;
         102; 38""",
     "nofit": """no; none; no seizures; no fits; nothing like that; no fits or shaking; not one;
         no seizure""",
@@ -159,7 +167,8 @@ ES = {
         fuimos a la esquina""",
     "howwalk": """sin cojear; apoyó la pata; tranquilo; con correa; apoyó bien; sin jalar;
         usó las cuatro patas; caminó bien; no cojeó; muy contento""",
-    "cone": """lo trae puesto; cono puesto; sí lo trae; puesto; todo el día puesto; lo tiene puesto;
+    "cone": """lo trae puesto; cono puesto; sí lo trae; puesto; todo el día puesto;
+        lo tiene puesto;
         con cono; no se lo he quitado; lo usa siempre; trae el collar""",
     "unlicked": """no se lame; sin lamerse; no se toca; no se ha lamido; no se muerde ni se lame;
         lo deja en paz""",
@@ -172,27 +181,33 @@ ES = {
         popó firme; hizo normal; del baño bien; sin diarrea""",
     "peed": """pipí normal; orinó bien; hizo pipí; orina normal; orinó tres veces; pipí clara;
         hace pipí bien; sin accidentes""",
-    "nosick": """no ha vomitado; sin vómito; no vomitó; nada; ninguno; sin vómitos; no; nada de vómito""",
-    "unsick": """no ha vomitado; sin vómito; no vomitó; sin vómitos; nada de vómito; no ha devuelto""",
+    "nosick": """no ha vomitado; sin vómito; no vomitó; nada; ninguno; sin vómitos; no;
+        nada de vómito""",
+    "unsick": """no ha vomitado; sin vómito; no vomitó; sin vómitos; nada de vómito;
+        no ha devuelto""",
     "well": """está bien; muy bien; contento; como siempre; tranquila; activo; está muy bien;
         mejor; animado; de buen humor; descansando; durmió bien; normal; todo bien; alegre;
         cómodo""",
-    "nopain": """sin dolor; no le duele; tranquilo; no se queja; sin quejarse; no llora ni se queja;
+    "nopain": """sin dolor; no le duele; tranquilo; no se queja; sin quejarse;
+        no llora ni se queja;
         sin molestias; no tiene dolor""",
     "leg": """apoya bien; ya apoya; camina bien; usa la pata; apoya un poco; sin cojear;
         apoya la puntita; mejor que ayer; cada día mejor; camina en las cuatro; cojea poquito;
         la apoya siempre""",
     "wound": """limpia y seca; se ve bien; cerrada; cicatrizando bien; limpia; seca; muy bien;
         igual que ayer; puntos completos; sanando bien; bonita; sin cambios""",
-    "nowound": """sin sangre ni pus; no está roja; sin enrojecimiento; sin inflamación ni secreción;
-        no huele a nada; sin mal olor; no sangra; sin pus; sin secreción ni olor; ni roja ni hinchada;
+    "nowound": """sin sangre ni pus; no está roja; sin enrojecimiento;
+        sin inflamación ni secreción;
+        no huele a nada; sin mal olor; no sangra; sin pus; sin secreción ni olor;
+        ni roja ni hinchada;
         sin líquido; no le sale nada; sin sangre; no tiene pus ni sangre""",
     "noswell": """sin inflamación; no está hinchado; nada; sin hinchazón; ninguna; ya no;
         sin bolas ni hinchazón; nada de hinchazón""",
     "nobruise": """sin moretones; ninguno; no hay; sin moretón; nada; ya se le quitó;
         no tiene moretones ni manchas; nada morado""",
     "bandage": """seca y en su lugar; bien; limpia y seca; no se ha movido; dedos tibios;
-        sin mal olor; no está mojada; bien puesta; no aprieta; seca; no huele; los dedos calientitos""",
+        sin mal olor; no está mojada; bien puesta; no aprieta; seca; no huele;
+        los dedos calientitos""",
     "frame": """firme; todo firme; nada flojo; clavos limpios; todo en su lugar; bien apretado;
         no se mueve; sin nada suelto""",
     "breath": """respira bien; normal; respira normal; tranquila; sin tos; respira tranquilo;

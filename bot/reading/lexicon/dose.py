@@ -351,6 +351,8 @@ RULES = {
     = doubled
     le di doble
     = doubled @dose @asked-dose
+    one|1|una|uno ~ <meds>? too many
+    one|1|una|uno ~ <meds>? de mas
     had|got|tomo|took ~3 twice|double|doble -<interval> -<neg>
     gave|dio|di|given|dado|had|dose|dosis|took ~3 twice|double|doubled|doble|dos_veces -<interval> -<missword>
     gave|dio|di|dimos|given ~ another|otra|otro

@@ -258,6 +258,8 @@ RULES = {
     se ~ comio|tomo|trago|bebio|acabo ~ el|la|un|una|todo frasco|bote|botella|blister ~ entero|
         entera|completo|completa $
     = medicine_overdose @dose @swallowed @asked-dose
+    <three>|two|2|dos|couple|few ~ <meds>? too many -<food>
+    <three>|two|2|dos|couple|few ~ <meds>|mas? de mas -<food>
     <ingest>|<took> ~2 whole|entire|full|toda|todo|entera|entero ~2 <medcontainer>|caja|tira|blister|frasco -<food>
     <three> ~~ not|instead|rather|en_vez|en_lugar ~2 <number>|half|una|uno|media -<clock>
     <ingest> ~3 whole|entire|all|todas|todo|lot|bottle|frasco|packet ~3 of|them|bottle|lot|
