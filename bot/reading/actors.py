@@ -169,10 +169,16 @@ def not_the_patient(match: Match, tokens: list[Token], clause: Clause) -> bool:
         return place > clause.start and tokens[place - 1].word in _DETERMINERS
     after = match.last + 1
     if after + 1 < clause.end and tokens[after].word in _DETERMINERS:
+        if tokens[after + 1].word in _DEAR:
+            return False  # "falleció mi niña"
         return "<patient>" not in tokens[after + 1].keys or "<otheranimal>" in tokens[after].keys
     return False
 
 
+_DEAR = frozenset(
+    "nina nino bebe gordo gorda gordito gordita peludo peluda angelito chiquita chiquito viejito "
+    "viejita perrito perrita gatito gatita girl boy baby".split()
+)
 _DETERMINERS = frozenset("my our the a an his her their mi mis su el la un una nuestro".split())
 
 

@@ -18,6 +18,7 @@ from .grammar import Rule
 from .heard import as_meant
 from .language import guess, settle_homographs
 from .lexis import LEXIS, NEGATED, mark_phrases, settle_bit, tag
+from .limbs import drop_told_twice
 from .matching import Match, candidates, find
 from .normalise import words_of
 from .overlap import drop_overlaps
@@ -97,6 +98,7 @@ def read(text: str, context: Context) -> Reading:
         matches = [m for m in matches if m.rule.about != "temperature"]
     net = [m for m in matches if m.rule.about == "danger"]
     matches = drop_overlaps([m for m in matches if m.rule.about != "danger"], clauses)
+    matches = drop_told_twice(matches, clauses, context.asked)
     matches += danger.caught(net, matches, clauses)
     return _conclude(text, tokens, clauses, matches, context, lang, other)
 

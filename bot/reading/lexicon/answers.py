@@ -33,6 +33,8 @@ CLASSES = {
         movimiento mueve mueven movido suelto suelta sueltos flojo floja flojos baila bailan
         loose bent doblado chueco
         """,
+    "bad_incision": "holes hole open gaps gap bumps lumps scabs scab crust costra costras",
+    "samey": "as_it_was as_they_were como_estaba como_estaban",
     "bad_belly": """
         tight hard bloated bloating swollen big rumbling gurgling spots lumps tender dura duro
         tensa inflada inflado hinchada hinchado inflamada grande bolas ruidos
@@ -44,7 +46,7 @@ CLASSES = {
     "bad_breathing": "noise noisy noises rattle wheeze fast heavy effort ruido ruidos agitado rapida",
     "bad_gums": "pale white blue grey gray sticky dry palidas blancas moradas secas",
     "well_fixator": """
-        solid tight secure secured firm snug straight rigid sturdy intact clean firme firmes apretado
+        solid tight secure secured firm snug straight rigid sturdy intact clean firme firmes derecho derecha derechos apretado
         apretada apretados apretadas fijo fija fijos limpio limpios limpia intacto seguro in_place
         """,
     "well_bandage": "dry clean snug secure intact seca seco limpia limpio intacta in_place",

@@ -50,6 +50,7 @@ CLASSES = {
         toe toes toesies dedo dedos deditos toenails paw foot dedito pie patita pata feet
         """,
     "coldswollen": """
+        like_ice como_hielo moraditos moraditas azulitos heladitos heladitas friitos
         cold icy freezing cool chilly chilled swollen blue purple puffy fat numb spread splayed sausage sausages
         discoloured discolored white grey gray frio fria frios frias helados helada hinchados
         hinchadas hinchado hinchada morados moradas azules azul inflamados inflamado hinchaditos
@@ -57,6 +58,7 @@ CLASSES = {
         """,
     "dressed": "",
     "coldtoe": """
+        moraditos moraditas azulitos azulitas heladitos heladitas friitos friitas
         like_ice like_blocks_of_ice like_ice_cubes como_hielo de_hielo como_paleta
         cold colder icy freezing ice cool chilly chilled blue bluish purple white grey gray numb frio fria frios frias
         friecitos helado helada helados heladas morado morada morados moradas azul azules
@@ -218,7 +220,7 @@ RULES = {
     <toeword> ~4 below|under|abajo|debajo|beneath ~2 <bandageword> ~~ twice|double|size|doble|fat|huge|ballooned
     <bandageword> ~4 <tightword>
     <tightword> ~4 <bandageword>
-    <toeword> ~4 <coldswollen>|<swell> +<dressed> -<neg>
+    <toeword> ~6 <coldswollen>|<swell> +<dressed> -<neg>
     <coldswollen> ~2 <toeword> +<dressed> -<neg>
     toes|dedos|deditos|toe|dedo|toesies|toenails ~4 <coldswollen> -<neg>
     toes|dedos|deditos|foot|paw|pie|pata|patita ~6 <swell>|<coldswollen> +<bandageword> -<neg>

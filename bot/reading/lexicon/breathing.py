@@ -88,6 +88,7 @@ RULES = {
     eupneic|eupnoeic|eupneico|eupneica
     <breath> ~3 unlabored|unlaboured -<neg>
     = normal fixed
+    nothing|nada ~ abnormal|wrong|unusual|odd|raro|anormal ~ about|with|in|en|con|de ~ his|her|the|su|la? <breath>
     no|not|isnt|sin|doesnt ~ batalla|batallando|struggle|struggles|struggling|cuesta|dificultad ~3 <breath>|aire
     no|without|sin|zero|ningun|not_any ~ breathing|respiratory|respiration|wheezing ~ problem|problems|issue|issues|trouble|difficulty|difficulties|distress|concerns
     no|not|isnt|nunca|sin ~ <breath> ~ <hardword>|agitado -bien -can -puede -<notlaboured>

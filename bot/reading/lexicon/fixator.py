@@ -20,7 +20,7 @@ CLASSES = {
         loose loosened loosening wobbly wobbles wobbling wiggles wiggling wiggly wiggle rattles
         rattling backed_out backing_out came_out come_out coming_out came_off come_off
         coming_off came_away come_away fell_out fallen_out falling_out fell_off fallen_off
-        missing popped_out slid_out sliding_out slipped_out moves moved unscrewed slides sliding slid moving shifting shifts jiggles jiggling come_away fell_off flojo floja
+        missing popped_out slid_out sliding_out slipped_out moves moved unscrewed spun_off spun_round turns unwound slides sliding slid moving shifting shifts jiggles jiggling come_away fell_off flojo floja
         flojos flojas suelto suelta sueltos sueltas aflojo aflojaron afloja aflojado aflojando
         solto soltaron mueve mueven movio movieron cayo cayeron salio salieron saliendo zafo
         zafaron falta baila bailan bailando

@@ -37,6 +37,9 @@ RULES = {
     por que|porque no ~ me|nos? contestan|responden|contestaron|respondieron|reaccionan|atienden
     no|not ~ one|single ~ of ~ you ~3 <answers>
     ill|well|will|voy|vamos ~ just|a? ~ ring|phone|call|telephone|llamarles|llamarlos|marcarles you|them|yous|ustedes|$
+    will|ill|voy|vamos ~ give|dar ~ you|les ~ a|un|una call|ring|bell|shout|llamada|telefonazo
+    vamos|voy|estamos ~ saliendo|llegando|entrando ~ para|a|al|hacia|en ~ la|el|alla <answerplace>|urgencias|alla|veterinaria|vet
+    ^ were|im|we ~ are? outside $
     calling|ringing|phoning ~ you|them|the ~ clinic|vet|vets|hospital|now|straight|right|again?
     les|los|las marco|llamo|hablo -no
     driving|heading|headed|rushing|racing|manejando|coming ~2 to|over|in|para|hacia|alla ~2 you|clinic|hospital|vet|vets|er|alla|clinica|urgencias

@@ -324,6 +324,8 @@ RULES = {
         cheesy|dead ~ smell|smells|odour|odor|olor|whiff|stench -<other_than_wound>
     = odour @incision @asked-incision
     <smellword> -<other_than_wound>
+    = clean @asked-incision
+    <stitchword> ~3 there|present|in_place|accounted|holding|intact|completos|completas|sitio|lugar -<neg>
     """,
 }
 

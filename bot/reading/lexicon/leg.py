@@ -82,6 +82,7 @@ RULES = {
     <legonly> ~3 folded|folds|folding|buckled|buckles|gone ~ out|outward|outwards|sideways|backwards|inwards|inward -<bandageword> -<coneword>
     <legonly> ~4 off|out ~ to ~ the|one ~ side
     dobla|doblo|tuerce|mueve ~3 <legonly> ~3 donde|hacia ~2 no|afuera|fuera|lado|atras -<bandageword>
+    <legonly> ~3 tuerce|dobla|voltea|abre ~ para|pa|hacia|de ~ afuera|fuera|adentro|lado|atras
     <legonly> ~3 va|fue|cae ~ de|hacia|para ~ un|el? ~ lado|afuera|fuera
     <legonly> ~5 <crookedword> -<notleg> -<coneword> -<bandageword>
     cuelga|colgando ~2 <legonly>

@@ -29,6 +29,8 @@ RULES = {
     = limping
     <otherleg> ~3 <lameword>
     <lameword> ~4 <otherleg> -<neg>
+    <lameword>|<legmove> ~ de|con|on|in ~ la|the|su otra|other|opposite|contraria|opuesta ~ one|side? $ -<neg>
+    holding|holds|lifting|carrying|limping|limps|levanta|cojea ~~ leg|pata|pierna|one ~ that|que? ~ you|they|was|not|no|le ~ didnt|wasnt|never|not|no|le? do|done|operate|operated|touch|fix|operaron|operada
     <otherleg> ~~ <lameword>|favouring|favoring|sore|bothering
     <lameword>|favouring|favoring|carrying|lifting|sore ~~ not_the_operated_one|not_the_operated_leg|not_the_op_leg|not_the_bad_leg|no_la_operada|no_la_de_la_cirugia|no_la_de_la_operacion|no_es_la_operada|not_the_surgery_leg|not_his_bad_leg|not_her_bad_leg
     <lameword> ~~ surgery|operation|op|operada|operacion|cirugia ~ was|is|es|fue ~ at|on|de|en|la|the ~2 back|front|other|atras|adelante|left|right

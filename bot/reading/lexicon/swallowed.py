@@ -313,6 +313,7 @@ RULES = {
     <poisonthing> ~~ <noneleft>|<wrecked> -<brownish> -<humanno>
     <drank>|<bit>|<gulp> ~3 <packthing> -<meanwhile>
     <licked> ~2 slush
+    <packthing> ~~ <drank>|<licked>|lapped it|them|some|half|all|most|lo|la -water -agua -bowl
     <ingest>|<licked>|<drank>|<gulp> ~3 stuff|contents|inside|insides|filling|liquid|gel|relleno|liquido ~ inside|of|from|in|de|del|out ~3 <packthing>|<icepack>|bag|pack|bolsa|compresa
     <bit>|mordio|rompio|abrio|mastico ~3 <packthing>|<icepack>|compresa|bolsa ~~ <gulp>|trago|comio|lamio|bebio|<licked>|<drank> ~2 gel|liquid|liquido|contents|insides|slush
     <licked>|<ingest>|lamio|trago ~2 gel ~~ <packthing>|bolsa|compresa|pack|bag

@@ -202,6 +202,8 @@ RULES = {
         nada|no|sale
     tiny|small|little ~2 amounts|bits|dribbles|puddles ~2 <pee>
     stranguria|dysuria|disuria|pollakiuria
+    tray|litter|litterbox|litter_box|arenero|box ~~ <times>|<minutes>|every|cada|constantly|keeps|again|rato ~~ not_a_drop|nothing|nada|dry|empty|sin_hacer|sin_orinar|vacio +<felid>
+    squat*|crouch*|agacha*|acomoda* ~~ no|nothing|nada|not ~ <pee>? comes|coming|came|sale|salio|out
     tray|litter|litterbox|litter_box|arenero|box ~~ cant|couldnt ~2 <pee> +<felid>
     tray|litter|litterbox|litter_box|arenero|box ~~ nothing|no|nada ~ happens|clumps|clump +<felid>
     constantly|visiting|visits|keeps|again|rato|going|goes|cada ~4 tray|litter|litterbox|litter_box|arenero|box ~~ nothing|no|nada|cant|never ~2 happens|clumps|clump|wee|pee|sale|in_it|there|come|hace +<felid>
