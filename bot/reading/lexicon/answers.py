@@ -22,10 +22,11 @@ CLASSES = {
     "well_belly": """
         soft flat relaxed squishy blanda blandita suave suavecita plana normalita floja
         """,
-    "well_swelling": "flat gone plana plano desinflamada desinflamado desaparecio",
-    "well_bruising": "faded gone desaparecieron desaparecio",
+    "unneg": "sin_problema sin_problemas sin_dificultad sin_batallar",
+    "well_swelling": "flat clear fue gone plana plano desinflamada desinflamado desaparecio",
+    "well_bruising": "faded clear fue gone desaparecieron desaparecio",
     "well_stool": "went regular hizo fue clockwork each",
-    "well_urine": "went regular hizo fue each",
+    "well_urine": "yellow clear light amarilla amarillita clara transparente went regular hizo fue each",
     "well_bathroom": "went regular hizo fue clockwork each",
     "well_drinking": "plenty enough suficiente bastante harta",
     "bad_fixator": """

@@ -242,6 +242,8 @@ RULES = {
     <pee> ~ every|cada <minutes>|few|rato|couple|ratito
     <pee> ~ poquito|little|bits|poquitito ~ y|and|pero|but ~ seguido|often|frequently|frecuente|muchas
     cant|cannot|couldnt ~ <pee> ~ just|only|but ~ drips|drops|dribbles|trickle
+    = accident @asked-urine @asked-bathroom
+    accident|accidents|accidente|accidentes|puddle|puddles|leak|leaks|mishap|mishaps|goteo|charco|charcos -car -road -<poo>
     = straining @urine
     trying|tries|intenta|trata ~ trying|tries|intenta|trata
     keeps|sigue trying|intentando|tratando
