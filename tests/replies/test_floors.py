@@ -2,8 +2,8 @@
 
 The figures are those of ``tests/bench/score_replies.py``, which lists what is missed. Of
 ``heldout.jsonl`` a floor is the last measured figure, rounded down: raise it when the reader
-has got better. ``tuned.jsonl`` was looked at while the reader was mended: its figures say
-less of messages by others. ``unseen.jsonl`` has no floor: it is for measuring alone.
+has got better. ``tuned.jsonl`` and ``classes.jsonl`` were looked at while the reader was mended: their
+figures say less of messages by others. ``unseen.jsonl`` has no floor: it is for measuring alone.
 """
 
 from __future__ import annotations
@@ -34,6 +34,14 @@ FLOORS = {
         "exact": 0.96,
         "precise": 0.93,
         "found": 0.96,
+    },
+    "classes.jsonl": {
+        "emergency found": 0.99,
+        "same_day found": 0.97,
+        "not raised": 0.97,
+        "exact": 0.93,
+        "precise": 0.91,
+        "found": 0.93,
     },
 }
 
