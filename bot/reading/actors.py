@@ -44,6 +44,8 @@ _DAYTIME = frozenset(
 def to_come(tokens: list[Token], at: int, end: int) -> bool:
     """Whether a time ahead begins at ``at``: "in 20 minutes", "después de comer"."""
     word = tokens[at].word
+    if word in ("tomorrow", "manana"):
+        return not at or tokens[at - 1].word not in _OF_A_MORNING
     step = at + 1
     while step < end and tokens[step].word in ("de", "about", "like", "unos", "unas", "another"):
         step += 1
@@ -62,6 +64,8 @@ def to_come(tokens: list[Token], at: int, end: int) -> bool:
     return word in ("when", "once", "cuando", "as_soon") and tokens[step].word in _COMING
 
 
+_OF_A_MORNING = frozenset("la esta por toda cada una otra ayer hoy buena".split())
+"""Before "mañana" they make it a morning; without them it is tomorrow."""
 _CLITICS_OR_I = frozenset("se le lo la las los hago doy pongo saco damos hacemos ponemos".split())
 _COMING = frozenset("i we get llegue salga termine pueda vuelva llego".split())
 
