@@ -35,6 +35,8 @@ _GONE_BY = frozenset(
     "salimos saque sacamos caminamos camino anduvo aguanto managed".split()
 )
 """What is told as past: "did it in 20 minutes" is how long it took."""
+_NOW_TOO = frozenset("salimos caminamos".split())
+"""Past and present alike: with a time ahead, "salimos en media hora", it is a plan."""
 _DAYTIME = frozenset(
     "lunch dinner breakfast supper tea work school comer cenar almorzar desayunar comida cena "
     "trabajo almuerzo".split()
@@ -75,14 +77,14 @@ def planned(tokens: list[Token], clause: Clause, last: int) -> bool:
     span = range(clause.start, clause.end)
     if any("<intent>" in tokens[at].keys for at in span if at <= last):
         return True
-    if any(tokens[at].word in _GONE_BY for at in span):
+    ahead = any(to_come(tokens, at, clause.end) for at in span)
+    if any(
+        tokens[at].word in _GONE_BY and not (ahead and tokens[at].word in _NOW_TOO) for at in span
+    ):
         return False
     if "<clock>" in clause.keys and any(tokens[at].word in _NOW_OR_SOON for at in span):
         return True
-    return any(
-        not tokens[at].keys.isdisjoint(("<later>", "<wanting>")) or to_come(tokens, at, clause.end)
-        for at in span
-    )
+    return ahead or any(not tokens[at].keys.isdisjoint(("<later>", "<wanting>")) for at in span)
 
 
 _NOW_OR_SOON = frozenset("doy pongo hago saco damos ponemos hacemos sacamos giving leave".split())
