@@ -97,7 +97,8 @@ def _is_hour(tokens: list[Token], index: int, used: int, said: str) -> bool:
         return False  # "hace 2 horas" is how long ago
     token = tokens[index]
     value = token.value
-    plain = used == 1 and ":" not in token.word and not said and not token.decimal
+    lone = number_at(tokens, index) is not None and said in ("", "24")
+    plain = used == 1 and lone and ":" not in token.word and not token.decimal
     at = index - 1
     near = False
     while at >= 0 and tokens[at].word in _NEAR and not tokens[at + 1].cut:

@@ -2,8 +2,9 @@
 
 The figures are those of ``tests/bench/score_replies.py``, which lists what is missed. Of
 ``heldout.jsonl`` a floor is the last measured figure, rounded down: raise it when the reader
-has got better. ``tuned.jsonl`` and ``classes.jsonl`` were looked at while the reader was mended: their
-figures say less of messages by others. ``unseen.jsonl`` has no floor: it is for measuring alone.
+has got better. ``tuned.jsonl`` and ``classes.jsonl`` were looked at while the reader was
+mended: their figures say less of messages by others. ``unseen.jsonl`` has no floor: it is
+for measuring alone.
 """
 
 from __future__ import annotations
