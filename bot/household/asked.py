@@ -191,5 +191,5 @@ def _of_a_case(ctx: AtHome, chart: Chart, text: str, context: Context, base: Rea
             protocol=chart.plan.protocol,
         )
         if urgency(findings) > Urgency.none:
-            return replace(found, observations=seen)
+            return replace(found, observations=seen, asks=base.asks)
     return base
