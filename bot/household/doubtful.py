@@ -25,7 +25,7 @@ from bot.model.hold import Everything, FromDeath, FromFinding, Hold, Target, enc
 from bot.model.ids import EventId, HoldId
 from bot.model.observation import Noted, Observation
 from bot.model.reading import Doubt
-from bot.model.text import Lang, Text
+from bot.model.text import LANGS, Lang, Text
 from bot.model.urgency import Urgency
 from bot.standing.holds import Told, holds_after
 from bot.standing.standing import Ordinary
@@ -93,29 +93,37 @@ def hand_to_staff(
 ) -> list[Finding]:
     """A case at the level of the doubt, with what the matter would hold held."""
     more = [doubtful(ctx, chart, one, why) for one in doubts]
-    findings = take_note(ctx, out, chart, [], said, person=None, more=more)
-    hold_back(ctx, out, chart, doubts)
+    holds = _holds(ctx, out, chart, doubts)
+    held = replace(chart, holds=(*chart.holds, *holds))
+    findings = take_note(ctx, out, held, [], said, person=None, more=more)
+    _keep(ctx, out, chart, holds)
     return findings
 
 
 def hold_back(ctx: Context, out: Effects, chart: Chart, doubts: Sequence[Doubt]) -> None:
     """What these matters would hold is held, for the case that was made last."""
+    _keep(ctx, out, chart, _holds(ctx, out, chart, doubts))
+
+
+def _keep(ctx: Context, out: Effects, chart: Chart, holds: Sequence[Hold]) -> None:
     cases = out.of(CaseChange)
+    put_holds(ctx, out, chart, holds, cases[-1].id if cases else None)
+
+
+def _holds(ctx: Context, out: Effects, chart: Chart, doubts: Sequence[Doubt]) -> list[Hold]:
+    """What the rules would hold if these are so, but for what is held anyhow."""
+    found: dict[Target, Hold] = {}
     standing = {hold.target for hold in chart.holds if hold.stands(ctx.now)}
     for doubt in doubts:
-        what = ctx.practice.doubts.observation(doubt)
-        because = ctx.words.words["doubt_hold_why"].fill(
-            {"what": ctx.words.observation(what, "en")}, {"what": ctx.words.observation(what, "es")}
-        )
-        found: list[Hold] = []
-        for hold in _would_hold(ctx, out, chart, doubt):
-            if hold.target in standing:
-                continue
-            standing.add(hold.target)
-            id = HoldId(f"{out.event}:{RULE}:{encode(hold.target)}")
-            cause = FromFinding(RULE, because, None, out.event)
-            found.append(Hold(id, hold.target, ctx.now, cause))
-        put_holds(ctx, out, chart, found, cases[-1].id if cases else None)
+        seen = ctx.practice.doubts.observation(doubt)
+        en, es = (ctx.words.observation(seen, lang) for lang in LANGS)
+        because = ctx.words.words["doubt_hold_why"].fill({"what": en}, {"what": es})
+        for target in (hold.target for hold in _would_hold(ctx, out, chart, doubt)):
+            if target not in standing and target not in found:
+                id = HoldId(f"{out.event}:{RULE}:{encode(target)}")
+                cause = FromFinding(RULE, because, None, out.event)
+                found[target] = Hold(id, target, ctx.now, cause)
+    return list(found.values())
 
 
 def _would_hold(ctx: Context, out: Effects, chart: Chart, doubt: Doubt) -> list[Hold]:

@@ -308,15 +308,18 @@ def nobody_said(ctx: FellDue, out: Effects, chart: Chart, data: dict[str, Any]) 
         return
     said = Said(question.by, question.text, question.source)
     findings = hand_to_staff(ctx, out, chart, doubts, said, "silent")
-    person = next((one for one in chart.people if one.chat == chat), None)
-    if person is None:
-        return
-    lang: Lang = person.lang
-    ask = question_words(ctx, chart, question.doubt, lang)
-    silent = ctx.words.say("doubt_silent", lang, ask=ask)
-    now = what_happens_now(ctx, chart, urgency(findings), lang)
     emergency = purpose_of(findings) is Purpose.urgent
-    _tell(ctx, out, chart, person, f"{silent}\n\n{now}", emergency=emergency)
+    for person in chart.people:
+        lang: Lang = person.lang
+        ask = question_words(ctx, chart, question.doubt, lang)
+        if person.chat == chat:
+            silent = ctx.words.say("doubt_silent", lang, ask=ask)
+            now = what_happens_now(ctx, chart, urgency(findings), lang)
+            _tell(ctx, out, chart, person, f"{silent}\n\n{now}", emergency=emergency)
+        elif emergency and person.reachable:
+            phone = emergency_phones(ctx, lang)
+            text = ctx.words.say("doubt_others", lang, by=question.by, ask=ask, phone=phone)
+            _tell(ctx, out, chart, person, text, emergency=True)
 
 
 # -- what ends it besides ---------------------------------------------------------------------
