@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
+
 import pytest
 
 from bot.context.doubts import default_doubts
@@ -11,10 +13,11 @@ from bot.model.observation import Noted
 from bot.model.reading import Doubt
 from bot.model.text import LANGS
 from bot.model.urgency import Urgency
+from bot.rehearsal.play import Rehearsal
 from bot.triage import default_rules, triage, urgency
 from bot.triage.language import When
-from tests.household.doubting import doubt
-from tests.rehearsal.telling import PEOPLE, practice, told
+from tests.household.doubting import WORDS, doubt
+from tests.rehearsal.telling import PEOPLE, practice, story, told
 
 ASK = "Is Biscuit's poop black"
 PREGUNTA = "La popó de Biscuit es negra"
@@ -406,6 +409,72 @@ def test_a_bare_no_after_a_prompt_is_for_the_prompt() -> None:
         {at: day 5 12:32, cases: {open: 1, urgency: same_day}}
         """,
     )
+
+
+def test_a_paused_course_asks_nothing_and_staff_get_it_at_once() -> None:
+    holds(
+        """
+        {at: day 5 10:00, wrenfield: {pause: "in hospital"}}
+        {at: day 5 12:00, robin: "like asphalt"}
+        """,
+        f"""
+        {{at: day 5 12:00, to: staff, some: ["Doubtful", "asphalt"]}}
+        {{from: day 5 12:00, until: day 5 14:00, to: robin, never: "{ASK}"}}
+        {{at: day 5 12:00, to: robin, some: "phone"}}
+        """,
+    )
+
+
+def test_an_old_button_is_over() -> None:
+    holds(
+        """
+        {at: day 5 12:00, robin: "supper, asphalt"}
+        {at: day 5 12:40, robin: {tap: "No"}}
+        """,
+        """
+        {at: day 5 12:41, cases: {open: 1, urgency: same_day}}
+        {from: day 5 12:40, until: day 5 13:00, to: staff, never: "No"}
+        """,
+    )
+
+
+def test_two_patients_are_told_apart_by_the_question() -> None:
+    player = Rehearsal(story('{at: day 5 09:00, robin: "hello"}'), practice())
+    player.play()
+    world, robin = player.world, player.cast.users["robin"]
+    plan = player.story.plan.model_copy(update={"patient": "Olive"})
+    code = world.enrol(plan, player.story.protocol, "Dr Example")
+    world.write("robin", robin, robin, f"/start {code}", lang="en")
+    first, second = sorted(world.tables.patients)
+    world.write("robin", robin, robin, "Olive like asphalt")
+    assert world.chart(second).doubts
+    world.write("robin", robin, robin, "yes")
+    seen = [one.observation.value for one in world.chart(second).history]
+    assert seen == ["black"]
+    assert not world.chart(first).history
+    # Whom it is about is not told: it waits no longer than the doubt would.
+    world.write("robin", robin, robin, "like a concertina")
+    world.until(world.now + timedelta(minutes=4))
+    cases = [case for id in (first, second) for case in world.chart(id).cases]
+    assert Urgency.emergency in [case.urgency for case in cases]
+
+
+ALL = [(one.about, one.value, Urgency[one.urgency]) for one in default_doubts().doubts]
+
+
+@pytest.mark.parametrize(("about", "value", "level"), ALL, ids=lambda one: str(one))
+def test_whatever_is_doubted_ends_with_an_owner_or_with_staff(
+    monkeypatch: pytest.MonkeyPatch, about: str, value: str, level: Urgency
+) -> None:
+    monkeypatch.setitem(WORDS, "odd", ((), True, (Doubt(about, value, level),)))
+    silent = f"{{at: day 5 12:35, cases: {{open: 1, urgency: {level.name}}}}}"
+    holds('{at: day 5 12:00, lucia: "odd"}', silent)
+    yes = '{at: day 5 12:00, lucia: "odd"}\n{at: day 5 12:01, lucia: {tap: "Sí"}}'
+    noted = f"{{about: {about}, value: {value}}}"
+    said = f"{{at: day 5 12:02, noted: {noted}}}"
+    holds(yes, f"{said}\n{{at: day 5 12:02, cases: {{open: 1, urgency: {level.name}}}}}")
+    no = '{at: day 5 12:00, lucia: "odd"}\n{at: day 5 12:01, lucia: "no"}'
+    holds(no, f"{{at: day 5 14:00, cases: 0}}\n{{at: day 5 14:00, not_noted: {noted}}}")
 
 
 # ---- the questions ------------------------------------------------------------------------
