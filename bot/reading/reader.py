@@ -16,6 +16,7 @@ from .clauses import Clause, split
 from .contrast import drop_before, mark_sudden
 from .focus import FOCUS_OF, NOUNS, WOUND, kin
 from .grammar import Rule
+from .heads import report_starts
 from .language import guess, settle_homographs
 from .lexis import LEXIS, NEGATED, mark_phrases, settle_bit, tag
 from .matching import Match, candidates, find
@@ -24,6 +25,7 @@ from .overlap import drop_overlaps
 from .quantities import fold_quantities, hours_of_doses, those_due
 from .retold import also_given, brought_up, resolve_past
 from .settle import Found, settle
+from .stand import with_trouble_of
 from .token import Token
 from .wishes import CLEARING
 
@@ -41,12 +43,30 @@ _OFTEN = 50
 def read(text: str, context: Context) -> Reading:
     """What a reply says. Pure; never raises for any text. Text beyond 4,096 code points is
     not read, and the reply then counts as not understood."""
+    tokens, lang = _prepared(text, context)
+    starts = report_starts(tokens)
+    whole = _read(text, tokens, lang, context)
+    if not starts:
+        return whole
+    tokens, lang = _prepared(text, context)
+    for start in starts:
+        tokens[start].cut = 3
+    return with_trouble_of(_read(text, tokens, lang, context), whole)
+
+
+def _prepared(text: str, context: Context) -> tuple[list[Token], str]:
+    """The words with their classes, formulas beside the report bounded."""
     tokens = words_of(text[:_LIMIT])
     tag(tokens)
     lang = guess(tokens, context.lang)
     settle_homographs(tokens, lang)
     settle_bit(tokens)
     set_apart(tokens)
+    return tokens, lang
+
+
+def _read(text: str, tokens: list[Token], lang: str, context: Context) -> Reading:
+    """What these words say, bounded as they are."""
     mark_phrases(tokens)
     tokens = fold_quantities(tokens, context.at)
     if context.doses_due > 1:
