@@ -7,31 +7,34 @@ from dataclasses import replace
 from bot.model.observation import Observation
 from bot.model.reading import Reading
 
-from .settle import GOOD, SEVERITY
+from .settle import GOOD, SEVERITY, join
 from .wishes import tells_trouble
 
 
 def with_trouble_of(bounded: Reading, whole: Reading) -> Reading:
     """The reading of the words as one run, with the troubles that only the bounded words tell."""
-    said = {(o.about, o.value) for o in whole.observations}
-    more = [
-        o
-        for o in bounded.observations
-        if o.about != "request"
-        and tells_trouble(o.about, o.value)
-        and (o.about, o.value) not in said
-        and not any(_covers(old, o) for old in whole.observations)
-    ]
-    if not more:
+    kept = list(whole.observations)
+    reasons: list[str] = []
+    for new in bounded.observations:
+        if new.about == "request" or not tells_trouble(new.about, new.value):
+            continue
+        same = next((n for n, old in enumerate(kept) if _alike(old, new)), None)
+        if same is not None:
+            kept[same] = join(kept[same], new)
+        elif not any(_covers(old, new) for old in kept):
+            kept = [old for old in kept if not _covers(new, old)]
+            kept.append(new)
+            reasons.append(f"{new.about}: {new.value}, read where a statement ends without a stop")
+    if tuple(kept) == whole.observations:
         return whole
-    kept = [o for o in whole.observations if not any(_covers(new, o) for new in more)]
-    kept = sorted([*kept, *more], key=lambda o: o.span)
-    reasons = tuple(
-        f"{o.about}: {o.value}, read where another statement ends without a stop" for o in more
-    )
+    kept.sort(key=lambda one: one.span)
     return replace(
-        whole, observations=tuple(kept), reasons=whole.reasons + reasons, greeting=False
+        whole, observations=tuple(kept), reasons=(*whole.reasons, *reasons), greeting=False
     )
+
+
+def _alike(one: Observation, other: Observation) -> bool:
+    return (one.about, one.value, one.med) == (other.about, other.value, other.med)
 
 
 def _covers(graver: Observation, other: Observation) -> bool:
