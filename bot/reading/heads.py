@@ -45,16 +45,17 @@ _WEIGHTLESS = frozenset(
     "bien malo calor hot cold frio hard easy soft dry full clear out down up over in on off "
     "clean feel see look looks told back like right left hold stop cosa cosas cuesta dado seguro "
     "papel pouring busy bit bits cansada moved changed going got taken had handed town form way "
-    "working bring fun home house week weekend mess drops leg".split()
+    "working bring fun home house week weekend mess".split()
 )
 """Common words that stand in such a class, and say nothing of a patient when alone."""
 _OPENERS = frozenset(
     "he she hes shes theres no not hasnt wont cant didnt doesnt isnt havent neither nothing nada "
     "ni nunca never cannot couldnt wouldnt se le les lo la tiene trae esta estan anda lleva hace "
-    "desde since si if when whenever cuando last still ya hoy ayer yesterday".split()
+    "desde since si if when whenever cuando last still ya hoy ayer yesterday had been did has just "
+    "acaba acabo ha marca marco went temp temperature thermometer termometro fiebre".split()
 )
 """A report may begin with one of these."""
-_NOUN_AHEAD = frozenset("his her the my a some su sus el las los mi un una".split())
+_NOUN_AHEAD = frozenset("his her the my our a some su sus el las los mi mis un una".split())
 _OPEN_ENDED = frozenset(
     "a an the his her my our your their these those some any every each no not if whether "
     "to of for with from at by in on into about and or but so because when while than as "
@@ -72,6 +73,7 @@ _OPEN_ENDED = frozenset(
 )
 """After one of these a statement is not at its end, or it takes what follows as its own."""
 _ASKED = frozenset(
+    "buenos good concerned worried scared nervous preocupada preocupado asustada nerviosa "
     "what when where who how why if que cual cuando donde como quien is does do can could should "
     "would may any hi hello hiya hola buenas morning sorry perdon disculpe thanks gracias hope "
     "hoping wish wishing pray praying ojala espero quisiera sera podria puede dios duda pregunta "
@@ -86,7 +88,7 @@ _VERB = frozenset(
 )
 _TAKES = frozenset(
     "i we you u they to should can could would will does do did dont cant wont couldnt wouldnt "
-    "didnt doesnt no ha he has han hemos habia se lo la le les me nos have had hasnt havent".split()
+    "didnt doesnt no ha he has han hemos habia se lo la le les have had hasnt havent".split()
 )
 """The word after one of these is a verb, which may yet take what follows as its object."""
 _WHOLE = frozenset(
@@ -103,10 +105,11 @@ _ANOTHER = frozenset(("<animalnoun>", "<otheranimal>"))
 _ENDS = frozenset(("<aside_close>", "<aside_verdict>"))
 _GOES_ON = frozenset(
     "about from for with at in on of to by de con por en sobre over up out off down around back "
-    "me us you it him them that this than".split()
+    "me us you it him them that this than instead though".split()
 )
 """What goes on after a verb, and begins nothing."""
-_DETERMINERS = frozenset("a the his her my our your its i we they el la los las un una su mi".split())
+_JOINERS = frozenset("and y e but pero so or o u nor ni".split()) - {"ni"}
+_DETERMINERS = frozenset("a the his her my our your its i we they el la los las un una su sus mi mis".split())
 _REPORTING = frozenset(
     "know say tell ask see sure wonder saber decir thought think thinks says told decirle".split()
 )
@@ -148,7 +151,7 @@ def _named_only(tokens: list[Token], at: int) -> bool:
     return len(ahead) == 2 and ahead[0] in _CAUSES and ahead[1] in _DETERMINERS
 
 
-_CAUSES = frozenset("from of about por de con".split())
+_CAUSES = frozenset("from about por".split())
 
 
 def _begins(tokens: list[Token], index: int) -> bool:
@@ -157,6 +160,8 @@ def _begins(tokens: list[Token], index: int) -> bool:
     if token.word in _OPENERS or topical(token):
         return True
     after = tokens[index + 1] if index + 1 < len(tokens) else None
+    if token.word[0].isdigit() or "<numberword>" in token.keys:
+        return True
     return (
         after is not None
         and not after.cut
@@ -173,15 +178,21 @@ def _ended(tokens: list[Token], index: int) -> bool:
         return False
     if ahead is not None and (ahead.word, last.word) in _PAIRS:
         return True
-    return last.word in _WHOLE or not last.keys.isdisjoint(_ENDS)
+    if ahead is not None and ahead.word in _WHOM and last.word.endswith(_INFINITIVE):
+        return True
+    ends = last.word in _WHOLE or not last.keys.isdisjoint(_ENDS)
+    return ends or (topical(last) and _named_only(tokens, index - 1))
 
+
+_WHOM = frozenset("que quien como donde cuando a si".split())
+_INFINITIVE = ("ar", "er", "ir", "arle", "irle", "erle")
 
 _PAIRS = frozenset(
     (first, last)
     for first, lasts in (
         ("o", "no"), ("or", "not"), ("about", "that"), ("about", "it"), ("about", "this"),
         ("it", "all"), ("de", "mas"), ("about", "him"), ("about", "her"), ("cuenta", "antes"),
-        ("your", "time"), ("otra", "vez"), ("paso", "todo"), ("pasara", "todo"),
+        ("your", "time"), ("otra", "vez"), ("que", "hacer"), ("what", "do"), ("paso", "todo"), ("pasara", "todo"),
     )
     for last in (lasts,)
 )  # fmt: skip
@@ -195,7 +206,7 @@ def _complete(head: list[Token], report: Token, after_head: bool) -> bool:
         return False
     if not asked and any(t.word in _FOUND for t in head):
         return False
-    if report.word in _GOES_ON or "<joiner>" in report.keys:
+    if report.word in _GOES_ON or report.word in _JOINERS:
         return False
     if last.word in _REPORTING and (report.word in _LINKS or report.word in _PRONOUNS):
         return False
@@ -205,7 +216,12 @@ def _complete(head: list[Token], report: Token, after_head: bool) -> bool:
         return False
     if not verb_in and (not after_head or ("<person>" in last.keys and last.word not in _WHOLE)):
         return False
+    if not verb_in and head[0].word in _DETERMINERS:
+        return False
     if not after_head and len(head) < 2:
         return False
+    if topical(report) and "<good>" in last.keys and len(head) > 1:
+        if head[-2].word in _DETERMINERS:
+            return False  # "the good leg"
     verb = len(head) > 1 and head[-2].word in _TAKES
     return not verb or paired or last.word in _WHOLE or report.word in _PRONOUNS

@@ -126,11 +126,11 @@ def _tail_of_talk(match: Match, clauses: list[Clause]) -> bool:
 
 def _match(
     tokens: list[Token], clauses: list[Clause], context: Context
-) -> tuple[list[Match], dict[int, set[str]]]:
+) -> tuple[list[Match], dict[int, dict[str, int]]]:
     """Every rule that is found, clause by clause; what is spoken of moves on with them."""
     asked = FOCUS_OF.get(context.asked, frozenset((context.asked,)))
     matches: list[Match] = []
-    moods: dict[int, set[str]] = {}
+    moods: dict[int, dict[str, int]] = {}
     focus = asked
     before: dict[tuple[object, ...], tuple[list[tuple[Rule, tuple[int, ...]]], frozenset[str]]] = {}
     pointed = -9
@@ -157,7 +157,9 @@ def _match(
         focus = focus if is_aside(clause, tokens) else after
         for rule, at in shifted:
             if rule.about == "mood":
-                moods.setdefault(number, set()).add(rule.value)
+                begun = moods.setdefault(number, {})
+                first = min(at) + clause.start
+                begun[rule.value] = min(first, begun.get(rule.value, first))
             else:
                 matches.append(Match(rule, tuple(p + clause.start for p in at), number))
     return matches, moods

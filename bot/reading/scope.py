@@ -30,11 +30,12 @@ _SUFFERED = frozenset("licking incision bandage cone mishap".split())
 _NOT = frozenset("not wasnt werent isnt arent never no".split())
 
 
-def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[str]]) -> None:
+def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, dict[str, int]]) -> None:
     """Give each clause its moods; a question or condition reaches over what hangs on it."""
     before: Clause | None = None
     for number, clause in enumerate(clauses):
-        clause.moods = set(moods.get(number, ()))
+        clause.begun = moods.get(number, {})
+        clause.moods = set(clause.begun)
         if "dream" in clause.moods:
             clause.moods.add("thought")
         if "phatic" in clause.moods:
@@ -297,10 +298,25 @@ def _than_then(tokens: list[Token], clause: Clause) -> bool:
     )
 
 
+def _over(match: Match, clause: Clause) -> set[str]:
+    """The moods of a clause that stand over a match: what begins behind it takes nothing away."""
+    return {
+        m
+        for m in clause.moods
+        if m not in _TALK or clause.asked or clause.begun.get(m, clause.start) <= match.last
+    }
+
+
+_TALK = frozenset("wish question announced hypo worry purpose".split())
+"""Moods of what the owner wishes, asks or fears, which hold for what follows them."""
+
+
 def void(match: Match, tokens: list[Token], clause: Clause) -> str:
     """Why a match says nothing of this patient now; "" when it does."""
     moods = clause.moods
     about = match.rule.about
+    if told_trouble(match):
+        moods = _over(match, clause)
     if about == "request":
         return ""
     for at in range(clause.start, match.first):
@@ -372,7 +388,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
         return "a person"
     if about in _CARE and about != "mishap":
         return ""
-    if clause.other and not (clause.done_to and about in _SUFFERED):
+    behind = clause.other_at > match.last + 1 and told_trouble(match)
+    if clause.other and not behind and not (clause.done_to and about in _SUFFERED):
         return "another animal"
     if about == "mishap" and thing_before(match, tokens, clause):
         return "a thing"

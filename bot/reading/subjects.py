@@ -219,6 +219,7 @@ def mark_subjects(
                 clause.compared = other_at
             elif not patient_first or elsewhere or (head and head[-1].word in _IS):
                 clause.other = True
+                clause.other_at = other_at
                 clause.done_to = _hurts(tokens[other_at : clause.end])
                 sticky = not clause.done_to
                 passing = number not in found and clause.end - other_at > 3
