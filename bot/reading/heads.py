@@ -52,12 +52,12 @@ _OPENERS = frozenset(
     "he she hes shes theres no not hasnt wont cant didnt doesnt isnt havent neither nothing nada "
     "ni nunca never cannot couldnt wouldnt se le les lo la tiene trae esta estan anda lleva hace "
     "desde since si if when whenever cuando last still ya hoy ayer yesterday had been did has just "
-    "acaba acabo ha marca marco went temp temperature thermometer termometro fiebre".split()
+    "got gone acaba acabo ha marca marco went temp temperature thermometer termometro fiebre".split()
 )
 """A report may begin with one of these."""
 _NOUN_AHEAD = frozenset("his her the my our a some su sus el las los mi mis un una".split())
 _OPEN_ENDED = frozenset(
-    "a an the his her my our your their these those some any every each no not if whether "
+    "a an the his her my our your their some any every each no not if whether "
     "to of for with from at by in on into about and or but so because when while than as "
     "like very too really quite just i we he she they who what which how where why la el los las "
     "un una unos mi mis su sus de del que si para por con sin en y o ni pero porque cuando como "
@@ -66,10 +66,10 @@ _OPEN_ENDED = frozenset(
     "arent wasnt hes shes its im ive id ill youre theyre es esta son fue era ha han hay sea este "
     "estoy estamos hasnt havent hadnt habia habra habria hacer hace hecho haga pone poner own "
     "hasta until since desde hope hoping hopefully wish keeps keep kept started starts gets get "
-    "makes make let lets espero ojala quisiera que sigue anda empezo first last next other "
+    "makes make let lets espero ojala quisiera que sigue anda empezo first last other "
     "another otro primera primer ultima half after before tras antes nor sera seria podria puede "
     "pueden debe between during also still only even ya aun todavia casi solo yo usted wants "
-    "want quiere tries trying gave give given le da dar echar mover coma tome nice him her them hed shed youd theyd said little small lot lots more some never neither without nunca estaba estaban theres mes meses ano anos months month year years ago despues before hadn".split()
+    "want quiere tries trying gave give given le da dar echar mover coma tome nice hed shed youd theyd said little small lot lots more some never neither without nunca estaba estaban theres mes meses ano anos months month year years ago despues before hadn".split()
 )
 """After one of these a statement is not at its end, or it takes what follows as its own."""
 _ASKED = frozenset(
@@ -111,7 +111,7 @@ _GOES_ON = frozenset(
 _JOINERS = frozenset("and y e but pero so or o u nor ni".split()) - {"ni"}
 _DETERMINERS = frozenset("a the his her my our your its i we they el la los las un una su sus mi mis".split())
 _REPORTING = frozenset(
-    "know say tell ask see sure wonder saber decir thought think thinks says told decirle".split()
+    "said dijo know say tell ask see sure wonder saber decir thought think thinks says told decirle".split()
 )
 _LINKS = frozenset("if when whenever si cuando".split())
 _PRONOUNS = frozenset("he she hes shes".split())
@@ -119,9 +119,16 @@ LONGEST = 16
 """Words over which such a statement may go on before the report."""
 
 
-def topical(token: Token) -> bool:
-    """Whether a word alone tells of the patient's state."""
-    return token.word not in _WEIGHTLESS and not token.keys.isdisjoint(_TOPICAL)
+def topical(tokens: list[Token], at: int) -> bool:
+    """Whether a word tells of the patient's state: itself, or with the next as one phrase."""
+    token = tokens[at]
+    if at + 1 < len(tokens) and not tokens[at + 1].cut:
+        for words, key in LEXIS.phrases.get((token.word, tokens[at + 1].word), ()):
+            if key in _TOPICAL and [t.word for t in tokens[at : at + len(words)]] == list(words):
+                return True
+    if token.word in _WEIGHTLESS or token.keys.isdisjoint(_TOPICAL):
+        return False
+    return not (at and "<ownbody>" in token.keys and tokens[at - 1].word in ("my", "mi", "mis"))
 
 
 def report_starts(tokens: list[Token]) -> list[int]:
@@ -135,14 +142,85 @@ def report_starts(tokens: list[Token]) -> list[int]:
             continue
         if start < 0:
             continue
-        if (topical(before) and not _named_only(tokens, index - 1)) or index - start > LONGEST:
+        if topical(tokens, index - 1) and not _named_only(tokens, index - 1):
+            phrase = _phrase_start(tokens, start, index - 1)
+            if phrase and _apart(tokens[start:phrase], tokens[phrase : index + 3]):
+                out.append(phrase)
+            start = -1
+        elif index - start > LONGEST:
             start = -1
         elif _complete(tokens[start:index], token, after_head) and (
-            token.cut or _ended(tokens, index) or _begins(tokens, index)
+            token.cut or _ended(tokens, index) or _begins(tokens, start, index)
         ):
             out.append(index)
             start, after_head = index, True
     return out
+
+
+def _phrase_start(tokens: list[Token], start: int, at: int) -> int:
+    """Where the phrase of a topical word begins: before its small words. 0 where it hangs on a
+    preposition or a link, and so on what stands before."""
+    while at > start and not tokens[at].cut:
+        ahead = tokens[at - 1]
+        if ahead.word in ("of", "de") and at - 2 > start:
+            at -= 2
+            continue
+        if ahead.word in _HANGING:
+            return 0
+        if ahead.keys.isdisjoint(_SMALL) and not ahead.word.isdigit():
+            return at
+        at -= 1
+    return 0
+
+
+_SMALL = frozenset(("<function>", "<aux>", "<adv>", "<neg>", "<zero>", "<slight>", "<very>",
+                    "<patient>", "<numberword>", "<be>", "<more>"))  # fmt: skip
+_HANGING = frozenset(
+    "and or nor y e o u ni to of for with from at by in on into about if whether that than as "
+    "like when while because so que si para por con en de del a al como cuando porque i we you "
+    "my mi him her them lo sin without until hasta before after antes despues".split()
+) - frozenset("a her my mi lo".split())
+
+
+def _apart(head: list[Token], report: list[Token]) -> bool:
+    """Whether a statement of its own stands before: it has a verb, or two words that say
+    something, and its last word does not take the report as what it is about."""
+    last = head[-1]
+    if len(head) < 2 or last.word in _COMPLEMENT | _REPORTING | _OPEN_ENDED:
+        return False
+    if any(not t.keys.isdisjoint(_ANOTHER) or t.word in _FOUND for t in head):
+        return False
+    asked = any(t.word in _ASKED for t in head[:3])
+    saying = sum(t.keys.isdisjoint(_SMALL) for t in head)
+    verb_in = asked or any(_is_verb(t) for t in head)
+    if not verb_in and (saying < 2 or head[0].word in _DETERMINERS):
+        return False
+    if head[-2].word in _TAKES and last.word not in _WHOLE:
+        return any(t.word in _FINITE for t in report)
+    return True
+
+
+_COMPLEMENT = frozenset(
+    "make makes making made cause causes causing caused stop stops stopping stopped give gives "
+    "giving gave show shows keep keeps keeping start starts starting get gets getting let lets "
+    "letting help helps prevent prevents avoid avoids mean means see sees find finds have need "
+    "needs want wants watch hear eat eats drink drinks lick licks develop develops look looks sound sounds "
+    "feel feels hurt bad causa causan provoca provocan da dan deja dejan hace hacen hizo hecho "
+    "haga quita quitan evita pone ponga tenga tiene tengan siente ver vea ven ande anda sienta "
+    "empiece vuelva deje parece good nice the with hacer poner mover dar good_".split()
+)
+"""Verbs whose object may be the trouble itself: "hope it stops the bleeding"."""
+_FINITE = frozenset(
+    "he she hes shes is are was were has have had isnt arent wasnt looks look se le les tiene "
+    "esta estan trae no hasnt wont cant doesnt didnt been keeps went".split()
+)
+
+
+def _is_verb(token: Token) -> bool:
+    return token.word in _VERB or not token.keys.isdisjoint(("<aux>", "<be>", "<neg>"))
+
+
+_OBJECTS = frozenset("him her them it".split())
 
 
 def _named_only(tokens: list[Token], at: int) -> bool:
@@ -154,10 +232,11 @@ def _named_only(tokens: list[Token], at: int) -> bool:
 _CAUSES = frozenset("from about por".split())
 
 
-def _begins(tokens: list[Token], index: int) -> bool:
-    """Whether a report may begin there."""
+def _begins(tokens: list[Token], start: int, index: int) -> bool:
+    """Whether a report may begin there, behind the words from ``start`` on."""
+    asked = any(t.word in _ASKED for t in tokens[start : start + 3])
     token = tokens[index]
-    if token.word in _OPENERS or topical(token):
+    if token.word in _OPENERS or topical(tokens, index):
         return True
     after = tokens[index + 1] if index + 1 < len(tokens) else None
     if token.word[0].isdigit() or "<numberword>" in token.keys:
@@ -166,7 +245,7 @@ def _begins(tokens: list[Token], index: int) -> bool:
         after is not None
         and not after.cut
         and token.word in _NOUN_AHEAD
-        and (topical(after) or "<patient>" in after.keys)
+        and (asked or topical(tokens, index + 1) or "<patient>" in after.keys)
     )
 
 
@@ -181,7 +260,7 @@ def _ended(tokens: list[Token], index: int) -> bool:
     if ahead is not None and ahead.word in _WHOM and last.word.endswith(_INFINITIVE):
         return True
     ends = last.word in _WHOLE or not last.keys.isdisjoint(_ENDS)
-    return ends or (topical(last) and _named_only(tokens, index - 1))
+    return ends or (topical(tokens, index - 1) and _named_only(tokens, index - 1))
 
 
 _WHOM = frozenset("que quien como donde cuando a si".split())
@@ -210,17 +289,19 @@ def _complete(head: list[Token], report: Token, after_head: bool) -> bool:
         return False
     if last.word in _REPORTING and (report.word in _LINKS or report.word in _PRONOUNS):
         return False
-    verb_in = asked or any(t.word in _VERB for t in head)
+    if last.word in _OBJECTS and len(head) > 1 and head[-2].word in _COMPLEMENT:
+        return False
+    verb_in = asked or any(_is_verb(t) for t in head)
     paired = len(head) > 1 and (head[-2].word, last.word) in _PAIRS
     if not paired and last.word in _OPEN_ENDED:
         return False
     if not verb_in and (not after_head or ("<person>" in last.keys and last.word not in _WHOLE)):
         return False
-    if not verb_in and head[0].word in _DETERMINERS:
+    if not verb_in and head[0].word in _DETERMINERS and last.word not in _WHOLE:
         return False
     if not after_head and len(head) < 2:
         return False
-    if topical(report) and "<good>" in last.keys and len(head) > 1:
+    if not report.keys.isdisjoint(_TOPICAL) and "<good>" in last.keys and len(head) > 1:
         if head[-2].word in _DETERMINERS:
             return False  # "the good leg"
     verb = len(head) > 1 and head[-2].word in _TAKES
