@@ -17,7 +17,7 @@ _COMMON = frozenset(
     for name in (
         "lot laid allday indoor mymine kinswhose took zero nothingup slight partly badly more "
         "fewer at_wound at_place seeword warmish pillkind palenoun redlike touched workedloose "
-        "pinkword neg patient person thing quietword adv aux be very wound_at bodyword sleeping"
+        "treatword bear handed playing pinkword neg patient person thing quietword adv aux be very wound_at bodyword sleeping"
     ).split()
 )
 """Classes of words too common to tell anything alone."""
@@ -45,7 +45,7 @@ _WEIGHTLESS = frozenset(
     "bien malo calor hot cold frio hard easy soft dry full clear out down up over in on off "
     "clean feel see look looks told back like right left hold stop cosa cosas cuesta dado seguro "
     "papel pouring busy bit bits cansada moved changed going got taken had handed town form way "
-    "working bring fun home house week weekend mess".split()
+    "working knots form best bring fun home house week weekend mess".split()
 )
 """Common words that stand in such a class, and say nothing of a patient when alone."""
 _OPENERS = frozenset(
@@ -69,7 +69,7 @@ _OPEN_ENDED = frozenset(
     "makes make let lets espero ojala quisiera que sigue anda empezo first last other "
     "another otro primera primer ultima half after before tras antes nor sera seria podria puede "
     "pueden debe between during also still only even ya aun todavia casi solo yo usted wants "
-    "want quiere tries trying gave give given le da dar echar mover coma tome nice hed shed youd theyd said little small lot lots more some never neither without nunca estaba estaban theres mes meses ano anos months month year years ago despues before hadn".split()
+    "want quiere tries trying gave give given le da dar echar mover coma tome nice hed shed youd theyd said little small lot lots more some never neither without nunca estaba estaban theres mes meses ano anos months month year years ago despues before hadn it".split()
 )
 """After one of these a statement is not at its end, or it takes what follows as its own."""
 _ASKED = frozenset(
@@ -97,7 +97,7 @@ _WHOLE = frozenset(
     "molestar llamar preocupe exagero exagerando molestando escribir duermo importa open there "
     "here hablara dormir espere conteste cry crying sorry bother drive please now tonight "
     "today home later doctor doctora gracias thanks hoy ahora earlier sooner means significa haria "
-    "hago again".split()
+    "again".split()
 )
 """Words that end a statement: verbs without an object, and what is said last."""
 _FOUND = frozenset("found saw noticed felt heard caught spotted vi encontre encontramos".split())
@@ -108,12 +108,15 @@ _GOES_ON = frozenset(
     "me us you it him them that this than instead though".split()
 )
 """What goes on after a verb, and begins nothing."""
+_BUTS = frozenset("but pero".split())
 _JOINERS = frozenset("and y e but pero so or o u nor ni".split()) - {"ni"}
 _DETERMINERS = frozenset("a the his her my our your its i we they el la los las un una su sus mi mis".split())
 _REPORTING = frozenset(
     "said dijo know say tell ask see sure wonder saber decir thought think thinks says told decirle".split()
 )
+_TIMES = frozenset("manana hoy ayer anoche tomorrow today tonight yesterday".split())
 _LINKS = frozenset("if when whenever si cuando".split())
+_CLAUSAL = frozenset("he she hes shes ha esta estan tiene se le les has is was".split())
 _PRONOUNS = frozenset("he she hes shes".split())
 LONGEST = 16
 """Words over which such a statement may go on before the report."""
@@ -137,6 +140,8 @@ def report_starts(tokens: list[Token]) -> list[int]:
     start, after_head = 0, False
     for index in range(1, len(tokens)):
         token, before = tokens[index], tokens[index - 1]
+        if token.word in _BUTS:
+            start = -1
         if token.cut >= 3:
             start, after_head = index, before.aside
             continue
@@ -146,8 +151,12 @@ def report_starts(tokens: list[Token]) -> list[int]:
             phrase = _phrase_start(tokens, start, index - 1)
             if phrase and _apart(tokens[start:phrase], tokens[phrase : index + 3]):
                 out.append(phrase)
-            start = -1
-        elif index - start > LONGEST:
+                start = -1
+                continue
+            if not _asks_or_tells_of_us(tokens, start):
+                start = -1
+                continue
+        if index - start > LONGEST:
             start = -1
         elif _complete(tokens[start:index], token, after_head) and (
             token.cut or _ended(tokens, index) or _begins(tokens, start, index)
@@ -203,7 +212,7 @@ def _apart(head: list[Token], report: list[Token]) -> bool:
 _COMPLEMENT = frozenset(
     "make makes making made cause causes causing caused stop stops stopping stopped give gives "
     "giving gave show shows keep keeps keeping start starts starting get gets getting let lets "
-    "letting help helps prevent prevents avoid avoids mean means see sees find finds have need "
+    "letting seen watched heard passed pass passing doy help helps prevent prevents avoid avoids mean means see sees find finds have need "
     "needs want wants watch hear eat eats drink drinks lick licks develop develops look looks sound sounds "
     "feel feels hurt bad causa causan provoca provocan da dan deja dejan hace hacen hizo hecho "
     "haga quita quitan evita pone ponga tenga tiene tengan siente ver vea ven ande anda sienta "
@@ -232,6 +241,15 @@ def _named_only(tokens: list[Token], at: int) -> bool:
 _CAUSES = frozenset("from about por".split())
 
 
+def _asks_or_tells_of_us(tokens: list[Token], start: int) -> bool:
+    """Whether a statement begins as a wish, a question or as one about the writer: what it names
+    of the patient is then in passing."""
+    return any(t.word in _ASKED or t.word in _ABOUT_US for t in tokens[start : start + 3])
+
+
+_ABOUT_US = frozenset("i im ive id we weve you youre estoy tengo tenemos ando".split())
+
+
 def _begins(tokens: list[Token], start: int, index: int) -> bool:
     """Whether a report may begin there, behind the words from ``start`` on."""
     asked = any(t.word in _ASKED for t in tokens[start : start + 3])
@@ -257,12 +275,15 @@ def _ended(tokens: list[Token], index: int) -> bool:
         return False
     if ahead is not None and (ahead.word, last.word) in _PAIRS:
         return True
+    if ahead is not None and ahead.word in _DETERMINERS and tokens[index - 3].word in _COPULA:
+        return True  # "whats your view", "cuál es el teléfono"
     if ahead is not None and ahead.word in _WHOM and last.word.endswith(_INFINITIVE):
         return True
     ends = last.word in _WHOLE or not last.keys.isdisjoint(_ENDS)
     return ends or (topical(tokens, index - 1) and _named_only(tokens, index - 1))
 
 
+_COPULA = frozenset("whats es son thats hows".split())
 _WHOM = frozenset("que quien como donde cuando a si".split())
 _INFINITIVE = ("ar", "er", "ir", "arle", "irle", "erle")
 
@@ -271,7 +292,7 @@ _PAIRS = frozenset(
     for first, lasts in (
         ("o", "no"), ("or", "not"), ("about", "that"), ("about", "it"), ("about", "this"),
         ("it", "all"), ("de", "mas"), ("about", "him"), ("about", "her"), ("cuenta", "antes"),
-        ("your", "time"), ("otra", "vez"), ("que", "hacer"), ("what", "do"), ("paso", "todo"), ("pasara", "todo"),
+        ("your", "time"), ("otra", "vez"), ("que", "hacer"), ("que", "hago"), ("what", "do"), ("paso", "todo"), ("pasara", "todo"),
     )
     for last in (lasts,)
 )  # fmt: skip
@@ -281,9 +302,15 @@ def _complete(head: list[Token], report: Token, after_head: bool) -> bool:
     """Whether what stands before is a whole statement that is not about the patient alone."""
     last = head[-1]
     asked = any(t.word in _ASKED for t in head[:3])
+    if head[0].word in _PRONOUNS or head[0].word[0].isdigit() or "<numberword>" in head[0].keys:
+        return False
     if any(not t.keys.isdisjoint(_ANOTHER) for t in head):
         return False
     if not asked and any(t.word in _FOUND for t in head):
+        return False
+    if len(head) > 1 and head[-2].word in _LINKS and last.word in _TIMES:
+        return False
+    if last.word in _COMPLEMENT and report.word not in _PRONOUNS:
         return False
     if report.word in _GOES_ON or report.word in _JOINERS:
         return False
@@ -304,5 +331,7 @@ def _complete(head: list[Token], report: Token, after_head: bool) -> bool:
     if not report.keys.isdisjoint(_TOPICAL) and "<good>" in last.keys and len(head) > 1:
         if head[-2].word in _DETERMINERS:
             return False  # "the good leg"
+    if not last.keys.isdisjoint(_TOPICAL) and report.word not in _FINITE | _DETERMINERS:
+        return last.word in _WEIGHTLESS
     verb = len(head) > 1 and head[-2].word in _TAKES
-    return not verb or paired or last.word in _WHOLE or report.word in _PRONOUNS
+    return not verb or paired or last.word in _WHOLE or report.word in _CLAUSAL

@@ -399,6 +399,7 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
         and person_before(match, tokens, clause)
     ):
         return "a person"
-    if clause.person and not match.rule.agent:
+    behind = clause.person_at > match.last and told_trouble(match)
+    if clause.person and not behind and not match.rule.agent:
         return "a person"
     return ""
