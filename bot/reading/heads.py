@@ -17,7 +17,8 @@ _COMMON = frozenset(
     for name in (
         "lot laid allday indoor mymine kinswhose took zero nothingup slight partly badly more "
         "fewer at_wound at_place seeword warmish pillkind palenoun redlike touched workedloose "
-        "treatword bear handed playing pinkword neg patient person thing quietword adv aux be very wound_at bodyword sleeping"
+        "treatword bear handed playing pinkword neg patient person thing quietword adv aux be "
+        "very bodyword sleeping"
     ).split()
 )
 """Classes of words too common to tell anything alone."""
@@ -42,41 +43,44 @@ def _told_by() -> frozenset[str]:
 _TOPICAL = _told_by()
 _WEIGHTLESS = frozenset(
     "open good well bad normal grave late tarde day night sleep tired big time pass passes mal "
-    "bien malo calor hot cold frio hard easy soft dry full clear out down up over in on off "
-    "clean feel see look looks told back like right left hold stop cosa cosas cuesta dado seguro "
-    "papel pouring busy bit bits cansada moved changed going got taken had handed town form way "
-    "working knots form best bring fun home house week weekend mess".split()
+    "bien malo calor hot cold frio hard easy soft dry full clear out down up over in on off clean "
+    "feel see look looks told back like right left hold stop cosa cosas cuesta dado seguro papel "
+    "pouring busy bit bits cansada moved changed going got taken had handed town form way working "
+    "knots best bring fun home house week weekend mess".split()
 )
 """Common words that stand in such a class, and say nothing of a patient when alone."""
 _OPENERS = frozenset(
     "he she hes shes theres no not hasnt wont cant didnt doesnt isnt havent neither nothing nada "
     "ni nunca never cannot couldnt wouldnt se le les lo la tiene trae esta estan anda lleva hace "
-    "desde since si if when whenever cuando last still ya hoy ayer yesterday had been did has just "
-    "got gone acaba acabo ha marca marco went temp temperature thermometer termometro fiebre".split()
+    "desde since last still ya hoy ayer yesterday had been did has "
+    "just got gone acaba acabo ha marca marco went temp temperature thermometer "
+    "termometro fiebre".split()
 )
 """A report may begin with one of these."""
 _NOUN_AHEAD = frozenset("his her the my our a some su sus el las los mi mis un una".split())
 _OPEN_ENDED = frozenset(
-    "a an the his her my our your their some any every each no not if whether "
-    "to of for with from at by in on into about and or but so because when while than as "
-    "like very too really quite just i we he she they who what which how where why la el los las "
-    "un una unos mi mis su sus de del que si para por con sin en y o ni pero porque cuando como "
-    "muy mas tan se le lo nos al is are was were am be been being has have had do does did "
-    "will would can could should shall might may must dont doesnt didnt cant wont couldnt isnt "
-    "arent wasnt hes shes its im ive id ill youre theyre es esta son fue era ha han hay sea este "
-    "estoy estamos hasnt havent hadnt habia habra habria hacer hace hecho haga pone poner own "
-    "hasta until since desde hope hoping hopefully wish keeps keep kept started starts gets get "
-    "makes make let lets espero ojala quisiera que sigue anda empezo first last other "
-    "another otro primera primer ultima half after before tras antes nor sera seria podria puede "
-    "pueden debe between during also still only even ya aun todavia casi solo yo usted wants "
-    "want quiere tries trying gave give given le da dar echar mover coma tome nice hed shed youd theyd said little small lot lots more some never neither without nunca estaba estaban theres mes meses ano anos months month year years ago despues before hadn it".split()
+    "that a an the his her my our your their some any every each no not if whether to of for with "
+    "from at by in on into about and or but so because when while than as like very too really "
+    "quite just i we he she they who what which how where why la el los las un una unos mi mis su "
+    "sus de del que si para por con sin en y o ni pero porque cuando como muy mas tan se le lo "
+    "nos al is are was were am be been being has have had do does did will would can could should "
+    "shall might may must dont doesnt didnt cant wont couldnt isnt arent wasnt hes shes its im "
+    "ive id ill youre theyre es esta son fue era ha han hay sea este estoy estamos hasnt havent "
+    "hadnt habia habra habria hacer hace hecho haga pone poner own hasta until since desde hope "
+    "hoping hopefully wish keeps keep kept started starts gets get makes make let lets espero "
+    "ojala quisiera sigue anda empezo first last other another otro primera primer ultima half "
+    "after before tras antes nor sera seria podria puede pueden debe between during also still "
+    "only even ya aun todavia casi solo yo usted wants want quiere tries trying gave give given "
+    "da dar echar mover coma tome nice hed shed youd theyd said little small lot lots more never "
+    "neither without nunca estaba estaban theres mes meses ano anos months month year years ago "
+    "despues hadn it".split()
 )
 """After one of these a statement is not at its end, or it takes what follows as its own."""
 _ASKED = frozenset(
-    "buenos good concerned worried scared nervous preocupada preocupado asustada nerviosa "
-    "what when where who how why if que cual cuando donde como quien is does do can could should "
-    "would may any hi hello hiya hola buenas morning sorry perdon disculpe thanks gracias hope "
-    "hoping wish wishing pray praying ojala espero quisiera sera podria puede dios duda pregunta "
+    "buenos good concerned worried scared nervous preocupada preocupado asustada nerviosa what "
+    "when where who how why if que cual cuando donde como quien is does do can could should would "
+    "may any hi hello hiya hola buenas morning sorry perdon disculpe thanks gracias hope hoping "
+    "wish wishing pray praying ojala espero quisiera sera podria puede dios duda pregunta "
     "consulta question wondering ps importa probably maybe capaz dunno typical".split()
 )
 """A head that begins so needs no verb of its own."""
@@ -84,7 +88,8 @@ _VERB = frozenset(
     "i im ive id ill we weve were you youre u they theyre its is are was been be has have had do "
     "does did will would can could dont cant didnt wont not estoy estamos ando andamos tengo "
     "tenemos voy vamos soy es esta son estan hay fue ha he hemos trabajo salgo entro vino viene "
-    "si hacen tienen came went need needs love owe paid works gave nos me no se says said thinks reckons told dice dijo dicen cree hace llamo quiero".split()
+    "si hacen tienen came went need needs love owe paid works gave nos me no se says said thinks "
+    "reckons told dice dijo dicen cree hace llamo quiero".split()
 )
 _TAKES = frozenset(
     "i we you u they to should can could would will does do did dont cant wont couldnt wouldnt "
@@ -95,8 +100,8 @@ _WHOLE = frozenset(
     "wait sleep worry worried help matter matters call come go ask asking know fuss panic talk "
     "rest work move stay mind tell say think passes settles preocupo preocuparme opina opinan "
     "molestar llamar preocupe exagero exagerando molestando escribir duermo importa open there "
-    "here hablara dormir espere conteste cry crying sorry bother drive please now tonight "
-    "today home later doctor doctora gracias thanks hoy ahora earlier sooner means significa haria "
+    "here hablara dormir espere conteste cry crying sorry bother drive please now tonight today "
+    "home later doctor doctora gracias thanks hoy ahora earlier sooner means significa haria "
     "again".split()
 )
 """Words that end a statement: verbs without an object, and what is said last."""
@@ -109,10 +114,13 @@ _GOES_ON = frozenset(
 )
 """What goes on after a verb, and begins nothing."""
 _BUTS = frozenset("but pero".split())
-_JOINERS = frozenset("and y e but pero so or o u nor ni".split()) - {"ni"}
-_DETERMINERS = frozenset("a the his her my our your its i we they el la los las un una su sus mi mis".split())
+_JOINERS = frozenset("and y e but pero so or o u nor".split())
+_DETERMINERS = frozenset(
+    "a the his her my our your its i we they el la los las un una su sus mi mis".split()
+)
 _REPORTING = frozenset(
-    "said dijo know say tell ask see sure wonder saber decir thought think thinks says told decirle".split()
+    "said dijo know say tell ask see sure wonder saber decir thought think thinks says told "
+    "decirle".split()
 )
 _TIMES = frozenset("manana hoy ayer anoche tomorrow today tonight yesterday".split())
 _LINKS = frozenset("if when whenever si cuando".split())
@@ -129,9 +137,9 @@ def topical(tokens: list[Token], at: int) -> bool:
         for words, key in LEXIS.phrases.get((token.word, tokens[at + 1].word), ()):
             if key in _TOPICAL and [t.word for t in tokens[at : at + len(words)]] == list(words):
                 return True
-    if token.word in _WEIGHTLESS or token.keys.isdisjoint(_TOPICAL):
-        return False
-    return not (at and "<ownbody>" in token.keys and tokens[at - 1].word in ("my", "mi", "mis"))
+    return _tells(token) and not (
+        at and "<ownbody>" in token.keys and tokens[at - 1].word in ("my", "mi", "mis")
+    )
 
 
 def report_starts(tokens: list[Token]) -> list[int]:
@@ -149,7 +157,11 @@ def report_starts(tokens: list[Token]) -> list[int]:
             continue
         if topical(tokens, index - 1) and not _named_only(tokens, index - 1):
             phrase = _phrase_start(tokens, start, index - 1)
-            if phrase and _apart(tokens[start:phrase], tokens[phrase : index + 3]):
+            if (
+                phrase
+                and not _feared(tokens, phrase)
+                and _apart(tokens[start:phrase], tokens[phrase : index + 3])
+            ):
                 out.append(phrase)
                 start = -1
                 continue
@@ -158,12 +170,26 @@ def report_starts(tokens: list[Token]) -> list[int]:
                 continue
         if index - start > LONGEST:
             start = -1
-        elif _complete(tokens[start:index], token, after_head) and (
-            token.cut or _ended(tokens, index) or _begins(tokens, start, index)
+        elif (
+            _complete(tokens[start:index], token, after_head)
+            and not _feared(tokens, index)
+            and (token.cut or _ended(tokens, index) or _begins(tokens, start, index))
         ):
             out.append(index)
             start, after_head = index, True
     return out
+
+
+def _tells(token: Token) -> bool:
+    return token.word not in _WEIGHTLESS and not token.keys.isdisjoint(_TOPICAL)
+
+
+def _names_under_a_link(head: list[Token]) -> bool:
+    """ "If his gums turn | white": what it asks is of the patient, and not yet at its end."""
+    for place, token in enumerate(head):
+        if token.word in _LINKS or token.word in ("that", "que", "whether"):
+            return any(_tells(t) for t in head[place:])
+    return False
 
 
 def _phrase_start(tokens: list[Token], start: int, at: int) -> int:
@@ -186,8 +212,8 @@ _SMALL = frozenset(("<function>", "<aux>", "<adv>", "<neg>", "<zero>", "<slight>
                     "<patient>", "<numberword>", "<be>", "<more>"))  # fmt: skip
 _HANGING = frozenset(
     "and or nor y e o u ni to of for with from at by in on into about if whether that than as "
-    "like when while because so que si para por con en de del a al como cuando porque i we you "
-    "my mi him her them lo sin without until hasta before after antes despues".split()
+    "like when while because so que si para por con en de del a al como cuando porque i we you my "
+    "mi him her them lo sin without until hasta before after antes despues".split()
 ) - frozenset("a her my mi lo".split())
 
 
@@ -199,24 +225,26 @@ def _apart(head: list[Token], report: list[Token]) -> bool:
         return False
     if any(not t.keys.isdisjoint(_ANOTHER) or t.word in _FOUND for t in head):
         return False
+    clausal = any(t.word in _FINITE for t in report)
+    if not clausal and _names_under_a_link(head):
+        return False
     asked = any(t.word in _ASKED for t in head[:3])
     saying = sum(t.keys.isdisjoint(_SMALL) for t in head)
     verb_in = asked or any(_is_verb(t) for t in head)
     if not verb_in and (saying < 2 or head[0].word in _DETERMINERS):
         return False
-    if head[-2].word in _TAKES and last.word not in _WHOLE:
-        return any(t.word in _FINITE for t in report)
-    return True
+    return clausal or head[-2].word not in _TAKES or last.word in _WHOLE
 
 
 _COMPLEMENT = frozenset(
     "make makes making made cause causes causing caused stop stops stopping stopped give gives "
     "giving gave show shows keep keeps keeping start starts starting get gets getting let lets "
-    "letting seen watched heard passed pass passing doy help helps prevent prevents avoid avoids mean means see sees find finds have need "
-    "needs want wants watch hear eat eats drink drinks lick licks develop develops look looks sound sounds "
-    "feel feels hurt bad causa causan provoca provocan da dan deja dejan hace hacen hizo hecho "
-    "haga quita quitan evita pone ponga tenga tiene tengan siente ver vea ven ande anda sienta "
-    "empiece vuelva deje parece good nice the with hacer poner mover dar good_".split()
+    "letting seen watched heard passed pass passing doy help helps prevent prevents avoid avoids "
+    "mean means see sees find finds have need needs want wants watch hear eat eats drink drinks "
+    "lick licks develop develops look looks sound sounds feel feels hurt bad causa causan provoca "
+    "provocan da dan deja dejan hace hacen hizo hecho haga quita quitan evita pone ponga tenga "
+    "tiene tengan siente ver vea ven ande anda sienta empiece vuelva deje parece good nice the "
+    "with hacer poner mover dar good_".split()
 )
 """Verbs whose object may be the trouble itself: "hope it stops the bleeding"."""
 _FINITE = frozenset(
@@ -230,6 +258,17 @@ def _is_verb(token: Token) -> bool:
 
 
 _OBJECTS = frozenset("him her them it".split())
+
+
+def _feared(tokens: list[Token], at: int) -> bool:
+    """ "Worried he might vomit": a fear of what may come, and no report."""
+    if tokens[at].cut or "<worry>" not in tokens[at - 1].keys:
+        return False
+    ahead = tokens[at : at + 5]
+    return any(t.word in _TO_COME or "<future>" in t.keys for t in ahead)
+
+
+_TO_COME = frozenset("will might may could would can gets get going gonna vaya pueda".split())
 
 
 def _named_only(tokens: list[Token], at: int) -> bool:
@@ -289,12 +328,12 @@ _INFINITIVE = ("ar", "er", "ir", "arle", "irle", "erle")
 
 _PAIRS = frozenset(
     (first, last)
-    for first, lasts in (
+    for first, last in (
         ("o", "no"), ("or", "not"), ("about", "that"), ("about", "it"), ("about", "this"),
         ("it", "all"), ("de", "mas"), ("about", "him"), ("about", "her"), ("cuenta", "antes"),
-        ("your", "time"), ("otra", "vez"), ("que", "hacer"), ("que", "hago"), ("what", "do"), ("paso", "todo"), ("pasara", "todo"),
+        ("your", "time"), ("otra", "vez"), ("que", "hacer"), ("que", "hago"), ("what", "do"),
+        ("paso", "todo"), ("pasara", "todo"),
     )
-    for last in (lasts,)
 )  # fmt: skip
 
 
@@ -314,6 +353,8 @@ def _complete(head: list[Token], report: Token, after_head: bool) -> bool:
         return False
     if report.word in _GOES_ON or report.word in _JOINERS:
         return False
+    if report.word in _LINKS and (asked or any(t.word in _WHOM for t in head)):
+        return False
     if last.word in _REPORTING and (report.word in _LINKS or report.word in _PRONOUNS):
         return False
     if last.word in _OBJECTS and len(head) > 1 and head[-2].word in _COMPLEMENT:
@@ -328,10 +369,13 @@ def _complete(head: list[Token], report: Token, after_head: bool) -> bool:
         return False
     if not after_head and len(head) < 2:
         return False
-    if not report.keys.isdisjoint(_TOPICAL) and "<good>" in last.keys and len(head) > 1:
-        if head[-2].word in _DETERMINERS:
-            return False  # "the good leg"
-    if not last.keys.isdisjoint(_TOPICAL) and report.word not in _FINITE | _DETERMINERS:
+    told = not report.keys.isdisjoint(_TOPICAL)
+    if told and "<good>" in last.keys and len(head) > 1 and head[-2].word in _DETERMINERS:
+        return False  # "the good leg"
+    clausal = report.word in _FINITE | _DETERMINERS or bool(report.cut)
+    if not clausal and _names_under_a_link(head[:-1]):
+        return False
+    if not clausal and not last.keys.isdisjoint(_TOPICAL):
         return last.word in _WEIGHTLESS
     verb = len(head) > 1 and head[-2].word in _TAKES
     return not verb or paired or last.word in _WHOLE or report.word in _CLAUSAL

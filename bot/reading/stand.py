@@ -28,8 +28,13 @@ def with_trouble_of(bounded: Reading, whole: Reading) -> Reading:
     if tuple(kept) == whole.observations:
         return whole
     kept.sort(key=lambda one: one.span)
+    read = {(one.about, one.value) for one in kept}
     return replace(
-        whole, observations=tuple(kept), reasons=(*whole.reasons, *reasons), greeting=False
+        whole,
+        observations=tuple(kept),
+        reasons=(*whole.reasons, *reasons),
+        greeting=False,
+        suppressed=tuple(s for s in whole.suppressed if (s.about, s.value) not in read),
     )
 
 

@@ -106,8 +106,8 @@ def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
 
 
 _CLAIMS = frozenset(
-    "mine is_mine was_mine are_mine of_mine es_mia es_mio era_mia era_mio mi_sangre my_blood my_own "
-    "it_was_me its_me_that its_me_thats its_me_who from_my_nose my_nosebleed vomite_yo "
+    "mine is_mine was_mine are_mine of_mine es_mia es_mio era_mia era_mio mi_sangre my_blood "
+    "my_own it_was_me its_me_that its_me_thats its_me_who from_my_nose my_nosebleed vomite_yo "
     "yo_vomite".split()
 )
 _FROM = frozenset("from of de was is its es era fue that".split())

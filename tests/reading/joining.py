@@ -54,7 +54,9 @@ def urgent(files: Sequence[str]) -> Iterator[tuple[Row, int]]:
 
 def joined(form: str, said: str, talk: str, more: str) -> str:
     """One text of both; without its own full stop where more follows."""
-    text = said.rstrip(".! ") if FORMS[form].startswith("{said}") or "{more}" in FORMS[form] else said
+    text = (
+        said.rstrip(".! ") if FORMS[form].startswith("{said}") or "{more}" in FORMS[form] else said
+    )
     return FORMS[form].format(said=text, talk=talk, more=more)
 
 
@@ -79,7 +81,7 @@ def between(rows: Sequence[tuple[Row, int]], talk: Sequence[str], turn: int = 0)
     """Small talk between two urgent replies of one species and question asked."""
     out = Tally()
     for step, (row, wanted) in enumerate(rows):
-        other, also = rows[(step * 31 + 17) % len(rows)]
+        other, _ = rows[(step * 31 + 17) % len(rows)]
         first, last = str(row["text"]).rstrip(".! "), str(other["text"])
         text = f"{first} {talk[(step * 5 + turn) % len(talk)]} {last}"
         out.tried += 1
