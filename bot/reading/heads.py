@@ -92,8 +92,8 @@ _VERB = frozenset(
     "reckons told dice dijo dicen cree hace llamo quiero".split()
 )
 _TAKES = frozenset(
-    "i we you u they to should can could would will does do did dont cant wont couldnt wouldnt "
-    "didnt doesnt no ha he has han hemos habia se lo la le les have had hasnt havent".split()
+    "may might i we you u they to should can could would will does do did dont cant wont couldnt "
+    "wouldnt didnt doesnt no ha he has han hemos habia se lo la le les have had hasnt havent".split()
 )
 """The word after one of these is a verb, which may yet take what follows as its object."""
 _WHOLE = frozenset(
@@ -184,6 +184,15 @@ def _tells(token: Token) -> bool:
     return token.word not in _WEIGHTLESS and not token.keys.isdisjoint(_TOPICAL)
 
 
+def stands_apart(tokens: list[Token], begun: int, first: int, last: int) -> bool:
+    """Whether what begins at ``begun`` has ended before the finding from ``first`` to ``last``:
+    a whole statement lies between, so it asks or wishes something else."""
+    phrase = _phrase_start(tokens, begun, first)
+    if not phrase or _feared(tokens, phrase):
+        return False
+    return _apart(tokens[begun:phrase], tokens[phrase : last + 3])
+
+
 def _names_under_a_link(head: list[Token]) -> bool:
     """ "If his gums turn | white": what it asks is of the patient, and not yet at its end."""
     for place, token in enumerate(head):
@@ -200,6 +209,8 @@ def _phrase_start(tokens: list[Token], start: int, at: int) -> int:
         if ahead.word in ("of", "de") and at - 2 > start:
             at -= 2
             continue
+        if ahead.word in _OF_IT and tokens[at - 2].word in _HANGING and at - 2 > start:
+            return at  # "a manual for this | ..."
         if ahead.word in _HANGING:
             return 0
         if ahead.keys.isdisjoint(_SMALL) and not ahead.word.isdigit():
@@ -208,6 +219,7 @@ def _phrase_start(tokens: list[Token], start: int, at: int) -> int:
     return 0
 
 
+_OF_IT = frozenset("this that these it esto eso you us".split())
 _SMALL = frozenset(("<function>", "<aux>", "<adv>", "<neg>", "<zero>", "<slight>", "<very>",
                     "<patient>", "<numberword>", "<be>", "<more>"))  # fmt: skip
 _HANGING = frozenset(

@@ -15,6 +15,7 @@ from .actors import (
     took_own,
 )
 from .clauses import Clause
+from .heads import stands_apart
 from .matching import Match
 from .suppress import Suppressor
 from .token import Token
@@ -314,13 +315,18 @@ def _than_then(tokens: list[Token], clause: Clause) -> bool:
     )
 
 
-def _over(match: Match, clause: Clause) -> set[str]:
-    """The moods of a clause that stand over a match: what begins behind it takes nothing away."""
-    return {
-        m
-        for m in clause.moods
-        if m not in _TALK or clause.asked or clause.begun.get(m, clause.start) <= match.last
-    }
+def _over(match: Match, tokens: list[Token], clause: Clause) -> set[str]:
+    """The moods of a clause that stand over a match: a wish, a question or a fear that begins
+    behind it, or has ended before it, takes nothing away."""
+    over = set(clause.moods)
+    for mood in clause.moods & _TALK:
+        begun = clause.begun.get(mood)
+        if begun is None or begun >= match.first:
+            if begun is not None and begun > match.last and not clause.asked:
+                over.discard(mood)
+        elif stands_apart(tokens, begun, match.first, match.last):
+            over.discard(mood)
+    return over
 
 
 _TALK = frozenset("wish question announced hypo worry purpose".split())
@@ -332,7 +338,7 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
     moods = clause.moods
     about = match.rule.about
     if told_trouble(match):
-        moods = _over(match, clause)
+        moods = _over(match, tokens, clause)
     if about == "request":
         return None
     for at in range(clause.start, match.first):

@@ -38,7 +38,7 @@ NEGATION: Final = Suppressor(
     "negation",
     "denied",
     Reach.governed,
-    ("no blood thank god", "he hasn't vomited", "no ha vomitado gracias a dios"),
+    ("i dont see any blood or pus thank god", "no le veo sangre", "he hasn't vomited"),
     ("i dont know what to do he is vomiting blood", "no sé qué hacer vomita sangre"),
 )
 TORN: Final = Suppressor(
@@ -84,7 +84,7 @@ CONDITION: Final = Suppressor(
     "condition",
     "a condition",
     Reach.governed,
-    ("what if he vomits blood", "y si vomita sangre"),
+    ("ring if he vomits blood", "y si vomita sangre"),
     ("sorry if this is silly he is vomiting blood", "vomita sangre por si importa"),
 )
 FEAR: Final = Suppressor(
@@ -92,7 +92,7 @@ FEAR: Final = Suppressor(
     "something feared or prevented",
     Reach.governed,
     ("im scared that he will have a seizure", "me da miedo que le dé una convulsión"),
-    ("im scared he is having a seizure now", "im so worried his gums are white"),
+    ("im so worried his gums are white",),
 )
 THOUGHT: Final = Suppressor(
     "thought",
@@ -111,7 +111,7 @@ LONG_AGO: Final = Suppressor(
     "long ago",
     Reach.clause,
     ("he had a seizure two years ago", "el año pasado vomitaba sangre"),
-    ("he had a seizure just now, like last year",),
+    ("he had a seizure just now. he had one last year too",),
 )
 OVER: Final = Suppressor(
     "over",
