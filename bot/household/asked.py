@@ -5,11 +5,11 @@ from __future__ import annotations
 import re
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from bot.context.contexts import AtHome
 from bot.household import talking
-from bot.household.reading_context import context_for
+from bot.household.reading_context import context_for, wall_time
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.conversation import Describe
 from bot.model.observation import Noted, Observation
@@ -101,6 +101,11 @@ def understand(
         rivals += [one for name, one in zip(_PROBES, probes, strict=True) if name != topic]
         own = [one for one in other.observations if one.about in ANSWERS.get(topic, (topic,))]
         own = [one for one in own if not (one.about == "dose" and _some_of(one, due))]
+        own = [
+            one
+            for one in own
+            if "dose" not in other.bare or _of_this_round(one, chart, sheet, moment)
+        ]
         kept = [one for one in own if not _elsewhere(one, rivals) and _apart(text, one, reading)]
         several = several or bool(other.observations or other.bare)
         if kept:
@@ -122,6 +127,13 @@ def _some_of(seen: Observation, due: int) -> bool:
     return seen.count is not None and 1 <= seen.count < due
 
 
+def _of_this_round(seen: Observation, chart: Chart, sheet: Sheet | None, moment: datetime) -> bool:
+    """Whether an hour alone lies between the prompt, or a little before it, and now."""
+    if seen.about != "dose" or seen.at is None or sheet is None:
+        return False
+    return wall_time(chart, moment, seen.at) >= sheet.due_at - timedelta(hours=1)
+
+
 def _topics(sheet: Sheet | None) -> set[str]:
     return {line.item.asks for line in sheet.open} if sheet else set()
 
@@ -129,7 +141,10 @@ def _topics(sheet: Sheet | None) -> set[str]:
 def _more(text: str, context: Context, base: Reading) -> Reading:
     """The reading in this light, with what its words add to the first one."""
     found = read(text, context)
-    known = {"request", *found.bare, *(one.about for one in base.observations)}
+    timed = any(one.about == "dose" and one.at for one in found.observations)
+    # An hour alone ("half past 8") can only answer a dose; a bare "yes" or "8" could any line.
+    bare = found.bare - {"dose"} if timed else found.bare
+    known = {"request", *bare, *(one.about for one in base.observations)}
     more = tuple(one for one in found.observations if one.about not in known)
     return replace(found, observations=more)
 
@@ -191,5 +206,5 @@ def _of_a_case(ctx: AtHome, chart: Chart, text: str, context: Context, base: Rea
             protocol=chart.plan.protocol,
         )
         if urgency(findings) > Urgency.none:
-            return replace(found, observations=seen)
+            return replace(found, observations=seen, asks=base.asks)
     return base
