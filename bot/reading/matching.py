@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from .clauses import Clause
 from .grammar import Element, Lexis, Pattern, Rule
+from .suppress import Suppressor
 from .token import Token
 
 
@@ -19,7 +20,7 @@ class Match:
     denied: bool = False
     hedged: bool = False
     held: bool = False  # negation is part of what it says ("not eating")
-    void: str = ""  # why it does not count: a question, a wish, another animal …
+    void: Suppressor | None = None  # why it does not count: a question, another animal …
 
     @property
     def first(self) -> int:

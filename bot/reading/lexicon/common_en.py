@@ -100,7 +100,7 @@ CLASSES = {
         other_pet old_dog_bess our_old_dog our_old_cat our_last_dog our_last_cat our_first_dog
         my_last_dog my_old_dog my_old_cat previous_cat dog_we_had cat_we_had his_mate his_pal
         her_mate her_pal littermate cousin_dog previous_dog last_dog old_dog_before first_dog
-        next_doors the_neighbours the_neighbors another_animal friends_cat sisters_cat
+        next_doors another_animal friends_cat sisters_cat
         mothers_cat mums_cat brothers_cat cat_next_door dog_next_door neighbours_pup
         rabbits horses hens ewes ewe sheep goat goats ponies donkey chickens tortoise
         ferret budgie canary lizard snake piglet pigs cavy

@@ -107,6 +107,7 @@ RULES = {
     ^ como hago|hacer|puedo|le_hago|se_hace|se_le|le_doy|lo_hago
     ^ que hago|hacemos|debo|puedo|podemos|sigue|pasa|tan|me|hacer|tal
     que hago|hacemos|debo|puedo
+    que hacer si|cuando
     ^ se_puede|se_pueden
     ya ~ puede|puedo|podemos ~~ o todavia|aun|no
     es|sera|seria|eso|esto|esta normal|malo|grave|bueno|seguro|peligroso|comun +<askmark>

@@ -1,0 +1,394 @@
+"""Where words about something else end and the report begins, though no stop stands between.
+
+"Hope you are not too busy his gums are white", "tenemos visitas se comió las pastillas": a
+statement that names nothing of the patient's state and is complete is a sentence of its own.
+What it wishes, asks, fears or denies then holds for itself alone. The reader reads such a
+reply both ways, so a boundary that was none takes nothing away.
+"""
+
+from __future__ import annotations
+
+from .lexis import LEXIS
+from .token import Token
+from .wishes import tells_trouble
+
+_COMMON = frozenset(
+    f"<{name}>"
+    for name in (
+        "lot laid allday indoor mymine kinswhose took zero nothingup slight partly badly more "
+        "fewer at_wound at_place seeword warmish pillkind palenoun redlike touched workedloose "
+        "treatword bear handed playing pinkword neg patient person thing quietword adv aux be "
+        "very bodyword sleeping"
+    ).split()
+)
+"""Classes of words too common to tell anything alone."""
+
+
+def _told_by() -> frozenset[str]:
+    """The classes by which the rules that tell a trouble are looked for."""
+    rules = LEXIS.rules
+    other = ("idiom", "mood", "aside", "request", "danger")
+    return frozenset(
+        key
+        for key, entries in LEXIS.by_key.items()
+        if key[0] == "<"
+        and key not in _COMMON
+        and any(
+            rules[n].about not in other and tells_trouble(rules[n].about, rules[n].value)
+            for n, _ in entries
+        )
+    )
+
+
+_TOPICAL = _told_by()
+_WEIGHTLESS = frozenset(
+    "open good well bad normal grave late tarde day night sleep tired big time pass passes mal "
+    "bien malo calor hot cold frio hard easy soft dry full clear out down up over in on off clean "
+    "feel see look looks told back like right left hold stop cosa cosas cuesta dado seguro papel "
+    "pouring busy bit bits cansada moved changed going got taken had handed town form way working "
+    "knots best bring fun home house week weekend mess".split()
+)
+"""Common words that stand in such a class, and say nothing of a patient when alone."""
+_OPENERS = frozenset(
+    "he she hes shes theres no not hasnt wont cant didnt doesnt isnt havent neither nothing nada "
+    "ni nunca never cannot couldnt wouldnt se le les lo la tiene trae esta estan anda lleva hace "
+    "desde since last still ya hoy ayer yesterday had been did has "
+    "just got gone acaba acabo ha marca marco went temp temperature thermometer "
+    "termometro fiebre".split()
+)
+"""A report may begin with one of these."""
+_NOUN_AHEAD = frozenset("his her the my our a some su sus el las los mi mis un una".split())
+_OPEN_ENDED = frozenset(
+    "that a an the his her my our your their some any every each no not if whether to of for with "
+    "from at by in on into about and or but so because when while than as like very too really "
+    "quite just i we he she they who what which how where why la el los las un una unos mi mis su "
+    "sus de del que si para por con sin en y o ni pero porque cuando como muy mas tan se le lo "
+    "nos al is are was were am be been being has have had do does did will would can could should "
+    "shall might may must dont doesnt didnt cant wont couldnt isnt arent wasnt hes shes its im "
+    "ive id ill youre theyre es esta son fue era ha han hay sea este estoy estamos hasnt havent "
+    "hadnt habia habra habria hacer hace hecho haga pone poner own hasta until since desde hope "
+    "hoping hopefully wish keeps keep kept started starts gets get makes make let lets espero "
+    "ojala quisiera sigue anda empezo first last other another otro primera primer ultima half "
+    "after before tras antes nor sera seria podria puede pueden debe between during also still "
+    "only even ya aun todavia casi solo yo usted wants want quiere tries trying gave give given "
+    "da dar echar mover coma tome nice hed shed youd theyd said little small lot lots more never "
+    "neither without nunca estaba estaban theres mes meses ano anos months month year years ago "
+    "despues hadn it".split()
+)
+"""After one of these a statement is not at its end, or it takes what follows as its own."""
+_ASKED = frozenset(
+    "buenos good concerned worried scared nervous preocupada preocupado asustada nerviosa what "
+    "when where who how why if que cual cuando donde como quien is does do can could should would "
+    "may any hi hello hiya hola buenas morning sorry perdon disculpe thanks gracias hope hoping "
+    "wish wishing pray praying ojala espero quisiera sera podria puede dios duda pregunta "
+    "consulta question wondering ps importa probably maybe capaz dunno typical".split()
+)
+"""A head that begins so needs no verb of its own."""
+_VERB = frozenset(
+    "i im ive id ill we weve were you youre u they theyre its is are was been be has have had do "
+    "does did will would can could dont cant didnt wont not estoy estamos ando andamos tengo "
+    "tenemos voy vamos soy es esta son estan hay fue ha he hemos trabajo salgo entro vino viene "
+    "si hacen tienen came went need needs love owe paid works gave nos me no se says said thinks "
+    "reckons told dice dijo dicen cree hace llamo quiero".split()
+)
+_TAKES = frozenset(
+    "may might i we you u they to should can could would will does do did dont cant wont couldnt "
+    "wouldnt didnt doesnt no ha he has han hemos habia se lo la le les have had hasnt havent "
+    "".split()
+)
+"""The word after one of these is a verb, which may yet take what follows as its object."""
+_WHOLE = frozenset(
+    "wait sleep worry worried help matter matters call come go ask asking know fuss panic talk "
+    "rest work move stay mind tell say think passes settles preocupo preocuparme opina opinan "
+    "molestar llamar preocupe exagero exagerando molestando escribir duermo importa open there "
+    "here hablara dormir espere conteste cry crying sorry bother drive please now tonight today "
+    "home later doctor doctora gracias thanks hoy ahora earlier sooner means significa haria "
+    "again".split()
+)
+"""Words that end a statement: verbs without an object, and what is said last."""
+_FOUND = frozenset("found saw noticed felt heard caught spotted vi encontre encontramos".split())
+_ANOTHER = frozenset(("<animalnoun>", "<otheranimal>"))
+_ENDS = frozenset(("<aside_close>", "<aside_verdict>"))
+_GOES_ON = frozenset(
+    "about from for with at in on of to by de con por en sobre over up out off down around back "
+    "me us you it him them that this than instead though".split()
+)
+"""What goes on after a verb, and begins nothing."""
+_BUTS = frozenset("but pero".split())
+_JOINERS = frozenset("and y e but pero so or o u nor".split())
+_DETERMINERS = frozenset(
+    "a the his her my our your its i we they el la los las un una su sus mi mis".split()
+)
+_REPORTING = frozenset(
+    "said dijo know say tell ask see sure wonder saber decir thought think thinks says told "
+    "decirle".split()
+)
+_TIMES = frozenset("manana hoy ayer anoche tomorrow today tonight yesterday".split())
+_LINKS = frozenset("if when whenever si cuando".split())
+_CLAUSAL = frozenset("he she hes shes ha esta estan tiene se le les has is was".split())
+_PRONOUNS = frozenset("he she hes shes".split())
+LONGEST = 16
+"""Words over which such a statement may go on before the report."""
+
+
+def topical(tokens: list[Token], at: int) -> bool:
+    """Whether a word tells of the patient's state: itself, or with the next as one phrase."""
+    token = tokens[at]
+    if at + 1 < len(tokens) and not tokens[at + 1].cut:
+        for words, key in LEXIS.phrases.get((token.word, tokens[at + 1].word), ()):
+            if key in _TOPICAL and [t.word for t in tokens[at : at + len(words)]] == list(words):
+                return True
+    return _tells(token) and not (
+        at and "<ownbody>" in token.keys and tokens[at - 1].word in ("my", "mi", "mis")
+    )
+
+
+def report_starts(tokens: list[Token]) -> list[int]:
+    """Where, without a full stop, a report follows a complete statement about something else."""
+    out: list[int] = []
+    start, after_head = 0, False
+    for index in range(1, len(tokens)):
+        token, before = tokens[index], tokens[index - 1]
+        if token.word in _BUTS:
+            start = -1
+        if token.cut >= 3:
+            start, after_head = index, before.aside
+            continue
+        if start < 0:
+            continue
+        if topical(tokens, index - 1) and not _named_only(tokens, index - 1):
+            phrase = _phrase_start(tokens, start, index - 1)
+            if (
+                phrase
+                and not _feared(tokens, phrase)
+                and _apart(tokens[start:phrase], tokens[phrase : index + 3])
+            ):
+                out.append(phrase)
+                start = -1
+                continue
+            if not _asks_or_tells_of_us(tokens, start):
+                start = -1
+                continue
+        if index - start > LONGEST:
+            start = -1
+        elif (
+            _complete(tokens[start:index], token, after_head)
+            and not _feared(tokens, index)
+            and (token.cut or _ended(tokens, index) or _begins(tokens, start, index))
+        ):
+            out.append(index)
+            start, after_head = index, True
+    return out
+
+
+def _tells(token: Token) -> bool:
+    return token.word not in _WEIGHTLESS and not token.keys.isdisjoint(_TOPICAL)
+
+
+def stands_apart(tokens: list[Token], begun: int, first: int, last: int) -> bool:
+    """Whether what begins at ``begun`` has ended before the finding from ``first`` to ``last``:
+    a whole statement lies between, so it asks or wishes something else."""
+    phrase = _phrase_start(tokens, begun, first)
+    if not phrase or _feared(tokens, phrase):
+        return False
+    return _apart(tokens[begun:phrase], tokens[phrase : last + 3])
+
+
+def _names_under_a_link(head: list[Token]) -> bool:
+    """ "If his gums turn | white": what it asks is of the patient, and not yet at its end."""
+    for place, token in enumerate(head):
+        if token.word in _LINKS or token.word in ("that", "que", "whether"):
+            return any(_tells(t) for t in head[place:])
+    return False
+
+
+def _phrase_start(tokens: list[Token], start: int, at: int) -> int:
+    """Where the phrase of a topical word begins: before its small words. 0 where it hangs on a
+    preposition or a link, and so on what stands before."""
+    while at > start and not tokens[at].cut:
+        ahead = tokens[at - 1]
+        if ahead.word in ("of", "de") and at - 2 > start:
+            at -= 2
+            continue
+        if ahead.word in _OF_IT and tokens[at - 2].word in _HANGING and at - 2 > start:
+            return at  # "a manual for this | ..."
+        if ahead.word in _HANGING:
+            return 0
+        if ahead.keys.isdisjoint(_SMALL) and not ahead.word.isdigit():
+            return at
+        at -= 1
+    return 0
+
+
+_OF_IT = frozenset("this that these it esto eso you us".split())
+_SMALL = frozenset(("<function>", "<aux>", "<adv>", "<neg>", "<zero>", "<slight>", "<very>",
+                    "<patient>", "<numberword>", "<be>", "<more>"))  # fmt: skip
+_HANGING = frozenset(
+    "and or nor y e o u ni to of for with from at by in on into about if whether that than as "
+    "like when while because so que si para por con en de del a al como cuando porque i we you my "
+    "mi him her them lo sin without until hasta before after antes despues".split()
+) - frozenset("a her my mi lo".split())
+
+
+def _apart(head: list[Token], report: list[Token]) -> bool:
+    """Whether a statement of its own stands before: it has a verb, or two words that say
+    something, and its last word does not take the report as what it is about."""
+    last = head[-1]
+    if len(head) < 2 or last.word in _COMPLEMENT | _REPORTING | _OPEN_ENDED:
+        return False
+    if any(not t.keys.isdisjoint(_ANOTHER) or t.word in _FOUND for t in head):
+        return False
+    clausal = any(t.word in _FINITE for t in report)
+    if not clausal and _names_under_a_link(head):
+        return False
+    asked = any(t.word in _ASKED for t in head[:3])
+    saying = sum(t.keys.isdisjoint(_SMALL) for t in head)
+    verb_in = asked or any(_is_verb(t) for t in head)
+    if not verb_in and (saying < 2 or head[0].word in _DETERMINERS):
+        return False
+    return clausal or head[-2].word not in _TAKES or last.word in _WHOLE
+
+
+_COMPLEMENT = frozenset(
+    "make makes making made cause causes causing caused stop stops stopping stopped give gives "
+    "giving gave show shows keep keeps keeping start starts starting get gets getting let lets "
+    "letting seen watched heard passed pass passing doy help helps prevent prevents avoid avoids "
+    "mean means see sees find finds have need needs want wants watch hear eat eats drink drinks "
+    "lick licks develop develops look looks sound sounds feel feels hurt bad causa causan provoca "
+    "provocan da dan deja dejan hace hacen hizo hecho haga quita quitan evita pone ponga tenga "
+    "tiene tengan siente ver vea ven ande anda sienta empiece vuelva deje parece good nice the "
+    "with hacer poner mover dar good_".split()
+)
+"""Verbs whose object may be the trouble itself: "hope it stops the bleeding"."""
+_FINITE = frozenset(
+    "he she hes shes is are was were has have had isnt arent wasnt looks look se le les tiene "
+    "esta estan trae no hasnt wont cant doesnt didnt been keeps went".split()
+)
+
+
+def _is_verb(token: Token) -> bool:
+    return token.word in _VERB or not token.keys.isdisjoint(("<aux>", "<be>", "<neg>"))
+
+
+_OBJECTS = frozenset("him her them it".split())
+
+
+def _feared(tokens: list[Token], at: int) -> bool:
+    """ "Worried he might vomit": a fear of what may come, and no report."""
+    if tokens[at].cut or "<worry>" not in tokens[at - 1].keys:
+        return False
+    ahead = tokens[at : at + 5]
+    return any(t.word in _TO_COME or "<future>" in t.keys for t in ahead)
+
+
+_TO_COME = frozenset("will might may could would can gets get going gonna vaya pueda".split())
+
+
+def _named_only(tokens: list[Token], at: int) -> bool:
+    """ "Is that from the drugs": a cause that is asked about, and no report."""
+    ahead = [t.word for t in tokens[max(0, at - 2) : at]]
+    return len(ahead) == 2 and ahead[0] in _CAUSES and ahead[1] in _DETERMINERS
+
+
+_CAUSES = frozenset("from about por".split())
+
+
+def _asks_or_tells_of_us(tokens: list[Token], start: int) -> bool:
+    """Whether a statement begins as a wish, a question or as one about the writer: what it names
+    of the patient is then in passing."""
+    return any(t.word in _ASKED or t.word in _ABOUT_US for t in tokens[start : start + 3])
+
+
+_ABOUT_US = frozenset("i im ive id we weve you youre estoy tengo tenemos ando".split())
+
+
+def _begins(tokens: list[Token], start: int, index: int) -> bool:
+    """Whether a report may begin there, behind the words from ``start`` on."""
+    asked = any(t.word in _ASKED for t in tokens[start : start + 3])
+    token = tokens[index]
+    if token.word in _OPENERS or topical(tokens, index):
+        return True
+    after = tokens[index + 1] if index + 1 < len(tokens) else None
+    if token.word[0].isdigit() or "<numberword>" in token.keys:
+        return True
+    return (
+        after is not None
+        and not after.cut
+        and token.word in _NOUN_AHEAD
+        and (asked or topical(tokens, index + 1) or "<patient>" in after.keys)
+    )
+
+
+def _ended(tokens: list[Token], index: int) -> bool:
+    """Whether the words before end as a statement does: "about that", "o no", "tonight"."""
+    last, ahead = tokens[index - 1], tokens[index - 2] if index > 1 else None
+    word = tokens[index].word
+    if word in _OPEN_ENDED and word not in _OPENERS and word not in _DETERMINERS:
+        return False
+    if ahead is not None and (ahead.word, last.word) in _PAIRS:
+        return True
+    if ahead is not None and ahead.word in _DETERMINERS and tokens[index - 3].word in _COPULA:
+        return True  # "whats your view", "cuál es el teléfono"
+    if ahead is not None and ahead.word in _WHOM and last.word.endswith(_INFINITIVE):
+        return True
+    ends = last.word in _WHOLE or not last.keys.isdisjoint(_ENDS)
+    return ends or (topical(tokens, index - 1) and _named_only(tokens, index - 1))
+
+
+_COPULA = frozenset("whats es son thats hows".split())
+_WHOM = frozenset("que quien como donde cuando a si".split())
+_INFINITIVE = ("ar", "er", "ir", "arle", "irle", "erle")
+
+_PAIRS = frozenset(
+    (first, last)
+    for first, last in (
+        ("o", "no"), ("or", "not"), ("about", "that"), ("about", "it"), ("about", "this"),
+        ("it", "all"), ("de", "mas"), ("about", "him"), ("about", "her"), ("cuenta", "antes"),
+        ("your", "time"), ("otra", "vez"), ("que", "hacer"), ("que", "hago"), ("what", "do"),
+        ("paso", "todo"), ("pasara", "todo"),
+    )
+)  # fmt: skip
+
+
+def _complete(head: list[Token], report: Token, after_head: bool) -> bool:
+    """Whether what stands before is a whole statement that is not about the patient alone."""
+    last = head[-1]
+    asked = any(t.word in _ASKED for t in head[:3])
+    if head[0].word in _PRONOUNS or head[0].word[0].isdigit() or "<numberword>" in head[0].keys:
+        return False
+    if any(not t.keys.isdisjoint(_ANOTHER) for t in head):
+        return False
+    if not asked and any(t.word in _FOUND for t in head):
+        return False
+    if len(head) > 1 and head[-2].word in _LINKS and last.word in _TIMES:
+        return False
+    if last.word in _COMPLEMENT and report.word not in _PRONOUNS:
+        return False
+    if report.word in _GOES_ON or report.word in _JOINERS:
+        return False
+    if report.word in _LINKS and (asked or any(t.word in _WHOM for t in head)):
+        return False
+    if last.word in _REPORTING and (report.word in _LINKS or report.word in _PRONOUNS):
+        return False
+    if last.word in _OBJECTS and len(head) > 1 and head[-2].word in _COMPLEMENT:
+        return False
+    verb_in = asked or any(_is_verb(t) for t in head)
+    paired = len(head) > 1 and (head[-2].word, last.word) in _PAIRS
+    if not paired and last.word in _OPEN_ENDED:
+        return False
+    if not verb_in and (not after_head or ("<person>" in last.keys and last.word not in _WHOLE)):
+        return False
+    if not verb_in and head[0].word in _DETERMINERS and last.word not in _WHOLE:
+        return False
+    if not after_head and len(head) < 2:
+        return False
+    told = not report.keys.isdisjoint(_TOPICAL)
+    if told and "<good>" in last.keys and len(head) > 1 and head[-2].word in _DETERMINERS:
+        return False  # "the good leg"
+    clausal = report.word in _FINITE | _DETERMINERS or bool(report.cut)
+    if not clausal and _names_under_a_link(head[:-1]):
+        return False
+    if not clausal and not last.keys.isdisjoint(_TOPICAL):
+        return last.word in _WEIGHTLESS
+    verb = len(head) > 1 and head[-2].word in _TAKES
+    return not verb or paired or last.word in _WHOLE or report.word in _CLAUSAL
