@@ -93,8 +93,8 @@ _VERB = frozenset(
 )
 _TAKES = frozenset(
     "may might i we you u they to should can could would will does do did dont cant wont couldnt "
-    "wouldnt didnt doesnt no ha he has han hemos habia se lo la le les have had hasnt havent "
-    "".split()
+    "wouldnt didnt doesnt no ha he has han hemos habia se lo la le les have had hasnt "
+    "havent".split()
 )
 """The word after one of these is a verb, which may yet take what follows as its object."""
 _WHOLE = frozenset(
@@ -246,7 +246,7 @@ def _apart(head: list[Token], report: list[Token]) -> bool:
     verb_in = asked or any(_is_verb(t) for t in head)
     if not verb_in and (saying < 2 or head[0].word in _DETERMINERS):
         return False
-    return clausal or head[-2].word not in _TAKES or last.word in _WHOLE
+    return clausal or not _ends_in_a_verb(head) or last.word in _WHOLE
 
 
 _COMPLEMENT = frozenset(
@@ -264,6 +264,19 @@ _FINITE = frozenset(
     "he she hes shes is are was were has have had isnt arent wasnt looks look se le les tiene "
     "esta estan trae no hasnt wont cant doesnt didnt been keeps went".split()
 )
+
+
+def _ends_in_a_verb(head: list[Token]) -> bool:
+    """Whether the last word is a verb by what stands before it: "did not demonstrate"."""
+    if len(head) < 2:
+        return False
+    before = head[-2].word
+    if before in ("not", "never"):
+        return len(head) < 3 or head[-3].word not in _IS
+    return before in _TAKES
+
+
+_IS = frozenset("is its are was were im youre theyre be been thats hes shes it".split())
 
 
 def _is_verb(token: Token) -> bool:
@@ -390,5 +403,5 @@ def _complete(head: list[Token], report: Token, after_head: bool) -> bool:
         return False
     if not clausal and not last.keys.isdisjoint(_TOPICAL):
         return last.word in _WEIGHTLESS
-    verb = len(head) > 1 and head[-2].word in _TAKES
+    verb = _ends_in_a_verb(head)
     return not verb or paired or last.word in _WHOLE or report.word in _CLAUSAL
