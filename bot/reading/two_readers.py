@@ -16,13 +16,13 @@ from . import reader
 from .alarms import level, level_told
 from .statistical import Suspicion, shipped
 
-SUSPECTS = 0.5
+SUSPECTS = 0.7
 """From this chance of an alarm on, a reply that the grammar read as calm is asked about."""
-SUSPECTS_UNREAD = 0.3
+SUSPECTS_UNREAD = 0.2
 """The same where the grammar did not understand all of it."""
-SUSPECTS_EMERGENCY = 0.5
+SUSPECTS_EMERGENCY = 0.7
 """From this chance of an emergency on, it is asked as one."""
-SURE = 0.03
+SURE = 0.02
 """Below this chance of an alarm, nothing is wrong for the model."""
 
 

@@ -7,11 +7,18 @@ from pathlib import Path
 
 from bot.reading.statistical.model import FILE, packed
 
-from .measure import across, figures, tried
+from .measure import Tried, across, figures, tried
 from .rows import digest, in_file, labelled
 from .teach import Lesson, taught
 
 TESTS = Path(__file__).parents[2] / "tests"
+
+
+def _by_language(replies: list[Tried]) -> list[str]:
+    lines = figures(replies)
+    for lang in sorted({one.row.lang for one in replies}):
+        lines += ["", lang, *figures([one for one in replies if one.row.lang == lang])]
+    return lines
 
 
 def main() -> int:
@@ -26,9 +33,9 @@ def main() -> int:
         rows = labelled(TESTS)
         lesson = Lesson(rows)
         if options.measure:
-            lines = figures(across(lesson))
+            lines = _by_language(across(lesson))
         else:
-            card = {"data": digest(TESTS), "labelled": len(rows), "taught": len(lesson.rows)}
+            card = {"data": digest(lesson.rows), "labelled": len(rows), "taught": len(lesson.rows)}
             data = packed(taught(lesson, card))
             FILE.write_bytes(data)
             lines = [f"{FILE.name}: {len(data):,} bytes, {len(lesson.rows):,} replies"]

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from bot.model.reading import Context, Reading
 from bot.model.urgency import Urgency
 from bot.reading import reader
-from bot.reading.statistical import Suspicion
+from bot.reading.statistical import Suspicion, shipped
 from bot.reading.statistical.model import suspicion
 from bot.reading.two_readers import SUSPECTS, SUSPECTS_EMERGENCY, combined
 
@@ -34,8 +34,6 @@ class Tried:
 
 def tried(row: Labelled, suspected: Suspicion | None = None) -> Tried:
     """One reply before both readers; the model of the package unless told what it suspects."""
-    from bot.reading.statistical import shipped
-
     context = context_of(row)
     read = reader.read(row.text, context)
     seen = suspected or shipped().suspect(row.text, context)
@@ -44,9 +42,9 @@ def tried(row: Labelled, suspected: Suspicion | None = None) -> Tried:
 
 
 def context_of(row: Labelled) -> Context:
-    """Of whom and when; the hour is not kept."""
+    """Of whom and when."""
     lang = row.lang if row.lang in ("en", "es") else None
-    return Context(row.asked, row.day, None, row.species, lang)  # type: ignore[arg-type]
+    return Context(row.asked, row.day, row.at, row.species, lang)  # type: ignore[arg-type]
 
 
 def across(lesson: Lesson) -> list[Tried]:

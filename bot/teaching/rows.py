@@ -39,6 +39,7 @@ class Labelled:
     urgency: Urgency
     told: frozenset[tuple[str, str]]
     kept: bool = False
+    at: int | None = None
     origin: str = ""
 
     @property
@@ -54,11 +55,12 @@ def sources(tests: Path) -> list[Path]:
     return [tests / "replies" / name for name in FILES] + tables
 
 
-def digest(tests: Path) -> str:
-    """Changes with any of the files, and with what is generated beside them."""
+def digest(rows: Iterable[Labelled]) -> str:
+    """Changes with every word and label that is taught."""
     told = sha256()
-    for path in [*sources(tests), Path(__file__), Path(__file__).with_name("joined.py")]:
-        told.update(path.read_bytes().replace(b"\r\n", b"\n"))
+    for row in rows:
+        where = (row.text, row.asked, row.species, row.day, row.urgency.name, sorted(row.told))
+        told.update(repr(where).encode())
     return told.hexdigest()
 
 
@@ -82,7 +84,12 @@ def _in_file(path: Path) -> Iterator[Labelled]:
         row = json.loads(line)
         told = frozenset((one["about"], one["value"]) for one in row["observations"])
         yield Labelled(row["text"], row["asked"], row["species"], row["day"], row["lang"],
-                       Urgency[row["urgency"]], told, kept=True)  # fmt: skip
+                       Urgency[row["urgency"]], told, True, _minutes(row["at"]))  # fmt: skip
+
+
+def _minutes(at: str) -> int:
+    hours, minutes = at.split(":")
+    return 60 * int(hours) + int(minutes)
 
 
 def _in_table(path: Path) -> Iterator[Labelled]:
