@@ -18,9 +18,9 @@ from .statistical import Suspicion, shipped
 
 SUSPECTS = 0.7
 """From this chance of an alarm on, a reply that the grammar read as calm is asked about."""
-SUSPECTS_UNREAD = 0.2
+SUSPECTS_UNREAD = 0.25
 """The same where the grammar did not understand all of it."""
-SUSPECTS_EMERGENCY = 0.7
+SUSPECTS_EMERGENCY = 0.8
 """From this chance of an emergency on, it is asked as one."""
 SURE = 0.02
 """Below this chance of an alarm, nothing is wrong for the model."""

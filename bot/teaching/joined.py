@@ -52,6 +52,46 @@ popó normal sin sangre|hizo {n} veces|no se esfuerza
 }  # fmt: skip
 
 
+_GIVEN = """
+gave|just gave|ok gave|gave him|gave her|i gave|just given|he ate|she took|he took|she had
+le di|ya le di|le acabo de dar|se tomó|ya se tomó|le dimos
+"""
+_DUE = {
+    "en": """
+    the {med}|{med}|his {med}|everything|all of them|all three|all 3|both|all his pills
+    all her tablets|his meds|the tablets|half a tablet|his pill
+    """,
+    "es": """
+    el {med}|{med}|todo|todas|las tres|las 3|las dos|todas las pastillas|sus pastillas
+    sus medicinas|la pastilla|media pastilla|todas las medicinas
+    """,
+}
+_WHEN = {
+    "en": "||at {n}|at half past {n}|with breakfast|in cheese|this morning|and he pooped too",
+    "es": "||a las {n}|a las {n} y media|con el desayuno|en queso|en la mañana|y ya hizo popó",
+}
+_MEDS = ("carprofen", "tramadol", "gabapentin", "cephalexin", "meloxicam", "trazodone")
+_ALONE = """
+half past {n}|{n}|at {n}|{n} am|all given|all three given|all three given with breakfast|all in
+given|done|dadas|dada|dado|ya dadas|las tres dadas|a las {n}|a las {n} y media|tomada|walks done too
+"""
+"""Of doses that were due, whatever was asked: no more than that was given, and when."""
+
+
+def _given() -> Iterator[str]:
+    alone = _phrases(_ALONE)
+    for number, phrase in enumerate(alone * 3):
+        yield phrase.replace("{n}", str(6 + number % 5))
+    for verb in _phrases(_GIVEN):
+        lang = "es" if "le " in verb or "se " in verb else "en"
+        for due in _phrases(_DUE[lang]):
+            pick = crc32(f"{verb} {due}".encode())
+            times = _WHEN[lang].split("|")
+            said = f"{verb} {due} {times[pick % len(times)]}".strip()
+            med = _MEDS[pick // 8 % len(_MEDS)]
+            yield said.replace("{med}", med).replace("{n}", str(6 + pick // 64 % 5))
+
+
 def _phrases(text: str) -> list[str]:
     return [one.strip() for line in text.splitlines() for one in line.split("|") if one.strip()]
 
@@ -71,7 +111,10 @@ def joined(rows: list[Labelled]) -> Iterator[Labelled]:
 
 
 def plain() -> Iterator[Labelled]:
-    """Plain answers in which nothing is wrong."""
+    """Plain answers in which nothing is wrong, doses under any question."""
+    for number, said in enumerate(_given()):
+        for asked in ("none", ("dose", "incision", "walk", "general", "cone")[number % 5]):
+            yield Labelled(said, asked, "dog", 2 + number % 9, "mixed", Urgency.none, frozenset())
     for asked, text in _PLAIN.items():
         for phrase in _phrases(text):
             figures = ("7", "8", "10", "12") if "{n}" in phrase else ("",)
