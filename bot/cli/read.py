@@ -26,7 +26,9 @@ Each line in is an object:
   text, and any of id, lang (en, es), species (dog, cat), day (from surgery), asked,
   at (local HH:MM of the reply), medicines and names (lists of words)
 Each line out is an object:
-  id, observations, urgency, understood, reasons
+  id, observations, urgency, understood, reasons, asks
+asks lists what the bot would ask before it settles, the most urgent first: objects of
+about, value, and urgency (what it would be if it is so).
 """
 END = """asked is one of: %s.
 
@@ -74,6 +76,10 @@ def answer(row: Mapping[str, object]) -> dict[str, object]:
     out["urgency"] = urgency.name
     out["understood"] = reading.understood
     out["reasons"] = reasons
+    out["asks"] = [
+        {"about": one.about, "value": one.value, "urgency": one.urgency.name}
+        for one in reading.asks
+    ]
     return out
 
 
