@@ -59,29 +59,29 @@ _OPENERS = frozenset(
 """A report may begin with one of these."""
 _NOUN_AHEAD = frozenset("his her the my our a some su sus el las los mi mis un una".split())
 _OPEN_ENDED = frozenset(
-    "that a an the his her my our your their some any every each no not if whether to of for with "
-    "from at by in on into about and or but so because when while than as like very too really "
-    "quite just i we he she they who what which how where why la el los las un una unos mi mis su "
-    "sus de del que si para por con sin en y o ni pero porque cuando como muy mas tan se le lo "
-    "nos al is are was were am be been being has have had do does did will would can could should "
-    "shall might may must dont doesnt didnt cant wont couldnt isnt arent wasnt hes shes its im "
-    "ive id ill youre theyre es esta son fue era ha han hay sea este estoy estamos hasnt havent "
-    "hadnt habia habra habria hacer hace hecho haga pone poner own hasta until since desde hope "
-    "hoping hopefully wish keeps keep kept started starts gets get makes make let lets espero "
-    "ojala quisiera sigue anda empezo first last other another otro primera primer ultima half "
-    "after before tras antes nor sera seria podria puede pueden debe between during also still "
-    "only even ya aun todavia casi solo yo usted wants want quiere tries trying gave give given "
-    "da dar echar mover coma tome nice hed shed youd theyd said little small lot lots more never "
-    "neither without nunca estaba estaban theres mes meses ano anos months month year years ago "
-    "despues hadn it".split()
+    "that a an the his her my our your their some any every each no not if whether to of for "
+    "with from at by in on into about and or but so because when while than as like very too "
+    "really quite just i we he she they who what which how where why la el los las un una unos "
+    "mi mis su sus de del que si para por con sin en y o ni pero porque cuando como muy mas tan "
+    "se le lo nos al is are was were am be been being has have had do does did will would can "
+    "could should shall might may must dont doesnt didnt cant wont couldnt isnt arent wasnt hes "
+    "shes its im ive id ill youre theyre es esta son fue era ha han hay sea este estoy estamos "
+    "hasnt havent hadnt habia habra habria hacer hace hecho haga pone poner own hasta until "
+    "since desde hope hoping hopefully wish keeps keep kept started starts gets get makes make "
+    "let lets espero ojala quisiera sigue anda empezo first last other another otro primera "
+    "primer ultima half after before tras antes nor sera seria podria puede pueden debe between "
+    "during also still only even ya aun todavia casi solo yo usted wants want quiere tries "
+    "trying gave give given da dar echar mover coma tome nice hed shed youd theyd said little "
+    "small lot lots more never neither without nunca estaba estaban theres mes meses ano anos "
+    "months month year years ago despues hadn it pudiera pudieran quiera podamos".split()
 )
 """After one of these a statement is not at its end, or it takes what follows as its own."""
 _ASKED = frozenset(
     "buenos good concerned worried scared nervous preocupada preocupado asustada nerviosa what "
-    "when where who how why if que cual cuando donde como quien is does do can could should would "
-    "may any hi hello hiya hola buenas morning sorry perdon disculpe thanks gracias hope hoping "
-    "wish wishing pray praying ojala espero quisiera sera podria puede dios duda pregunta "
-    "consulta question wondering ps importa probably maybe capaz dunno typical".split()
+    "where who how why if que cual donde quien is does do can could should would may hi hello "
+    "hiya hola buenas morning sorry perdon disculpe thanks gracias hope hoping wish wishing "
+    "pray praying ojala espero quisiera sera podria puede dios duda pregunta consulta question "
+    "wondering ps importa probably maybe capaz dunno typical".split()
 )
 """A head that begins so needs no verb of its own."""
 _VERB = frozenset(
@@ -145,6 +145,24 @@ def topical(tokens: list[Token], at: int) -> bool:
 
 def report_starts(tokens: list[Token]) -> list[int]:
     """Where, without a full stop, a report follows a complete statement about something else."""
+    if any(t.asks for t in tokens):
+        return _starts(tokens, _in_question(tokens))
+    return _starts(tokens, frozenset())
+
+
+def _in_question(tokens: list[Token]) -> frozenset[int]:
+    """The words of sentences that end in a question mark: these are one question each."""
+    out: set[int] = set()
+    first = 0
+    for at, token in enumerate(tokens):
+        if token.cut >= 3:
+            first = at
+        if token.asks:
+            out.update(range(first, at + 1))
+    return frozenset(out)
+
+
+def _starts(tokens: list[Token], asked: frozenset[int]) -> list[int]:
     out: list[int] = []
     start, after_head = 0, False
     for index in range(1, len(tokens)):
@@ -154,13 +172,14 @@ def report_starts(tokens: list[Token]) -> list[int]:
         if token.cut >= 3:
             start, after_head = index, before.aside
             continue
-        if start < 0:
+        if start < 0 or index in asked:
             continue
         if topical(tokens, index - 1) and not _named_only(tokens, index - 1):
             phrase = _phrase_start(tokens, start, index - 1)
             if (
                 phrase
                 and not _feared(tokens, phrase)
+                and _of_its_own(tokens, start, phrase)
                 and _apart(tokens[start:phrase], tokens[phrase : index + 3])
             ):
                 out.append(phrase)
@@ -174,6 +193,7 @@ def report_starts(tokens: list[Token]) -> list[int]:
         elif (
             _complete(tokens[start:index], token, after_head)
             and not _feared(tokens, index)
+            and _of_its_own(tokens, start, index)
             and (token.cut or _ended(tokens, index) or _begins(tokens, start, index))
         ):
             out.append(index)
@@ -225,8 +245,8 @@ _SMALL = frozenset(("<function>", "<aux>", "<adv>", "<neg>", "<zero>", "<slight>
                     "<patient>", "<numberword>", "<be>", "<more>"))  # fmt: skip
 _HANGING = frozenset(
     "and or nor y e o u ni to of for with from at by in on into about if whether that than as "
-    "like when while because so que si para por con en de del a al como cuando porque i we you my "
-    "mi him her them lo sin without until hasta before after antes despues".split()
+    "like when while because so que si para por con en de del a al como cuando porque i we you "
+    "my mi him her them lo sin without until hasta before after antes despues sobre acerca".split()
 ) - frozenset("a her my mi lo".split())
 
 
@@ -252,12 +272,12 @@ def _apart(head: list[Token], report: list[Token]) -> bool:
 _COMPLEMENT = frozenset(
     "make makes making made cause causes causing caused stop stops stopping stopped give gives "
     "giving gave show shows keep keeps keeping start starts starting get gets getting let lets "
-    "letting seen watched heard passed pass passing doy help helps prevent prevents avoid avoids "
-    "mean means see sees find finds have need needs want wants watch hear eat eats drink drinks "
-    "lick licks develop develops look looks sound sounds feel feels hurt bad causa causan provoca "
-    "provocan da dan deja dejan hace hacen hizo hecho haga quita quitan evita pone ponga tenga "
-    "tiene tengan siente ver vea ven ande anda sienta empiece vuelva deje parece good nice the "
-    "with hacer poner mover dar good_".split()
+    "letting seen watched heard passed pass passing doy help helps prevent prevents avoid "
+    "avoids mean means see sees find finds have need tuvo tuve had needs want wants watch hear "
+    "eat eats drink drinks lick licks develop develops look looks sound sounds feel feels hurt "
+    "bad causa causan provoca provocan da dan deja dejan hace hacen hizo hecho haga quita "
+    "quitan evita pone ponga tenga tiene tengan siente ver vea ven ande anda sienta empiece "
+    "vuelva deje parece good nice the with hacer poner mover dar good_".split()
 )
 """Verbs whose object may be the trouble itself: "hope it stops the bleeding"."""
 _FINITE = frozenset(
@@ -290,6 +310,10 @@ def _feared(tokens: list[Token], at: int) -> bool:
     """ "Worried he might vomit": a fear of what may come, and no report."""
     if tokens[at].cut or "<worry>" not in tokens[at - 1].keys:
         return False
+    if any(
+        t.word in ("was", "were", "got", "estaba", "andaba") for t in tokens[max(0, at - 4) : at]
+    ):
+        return True  # "I was worried his gums were pale but"
     ahead = tokens[at : at + 5]
     return any(t.word in _TO_COME or "<future>" in t.keys for t in ahead)
 
@@ -306,10 +330,38 @@ def _named_only(tokens: list[Token], at: int) -> bool:
 _CAUSES = frozenset("from about por".split())
 
 
+def _of_its_own(tokens: list[Token], start: int, index: int) -> bool:
+    """Whether the words before ``index`` are a wish, a question or a greeting, or else one about
+    the writer, behind which the report brings a subject of its own."""
+    ahead = [t.word for t in tokens[start:index]]
+    if "dream" in ahead or "sueno" in ahead or "sone" in ahead or tokens[index].word in _GOES_ON:
+        return False
+    if any(word in _ASKED for word in ahead[:3]) or "<thanks>" in tokens[start].keys:
+        return True
+    of_us = ahead[0] in ("it", "its") or any(
+        t.word in _OF_US or "<person>" in t.keys for t in tokens[start : start + 4]
+    )
+    if not of_us:
+        return start > 0 and tokens[start - 1].aside
+    if index + 1 < len(tokens) and tokens[index + 1].word == "que":
+        return False  # "yo soy la que"
+    return tokens[index].word in _OWN_SUBJECT or bool(tokens[index].cut) or _ended(tokens, index)
+
+
+_OF_US = frozenset(
+    "i im ive id we weve you youre my our me nos estoy tengo tenemos ando llevamos hace aqui "
+    "los las voy salgo entro trabajo hay".split()
+)
+_OWN_SUBJECT = frozenset(
+    "he she hes shes his her the la el las los su sus se le les it its theres no hasnt wont cant "
+    "doesnt didnt isnt".split()
+)
+
+
 def _asks_or_tells_of_us(tokens: list[Token], start: int) -> bool:
     """Whether a statement begins as a wish, a question or as one about the writer: what it names
     of the patient is then in passing."""
-    return any(t.word in _ASKED or t.word in _ABOUT_US for t in tokens[start : start + 3])
+    return any(t.word in _ASKED or t.word in _ABOUT_US for t in tokens[start : start + 2])
 
 
 _ABOUT_US = frozenset("i im ive id we weve you youre estoy tengo tenemos ando".split())
@@ -379,9 +431,9 @@ def _complete(head: list[Token], report: Token, after_head: bool) -> bool:
         return False
     if report.word in _GOES_ON or report.word in _JOINERS:
         return False
-    if report.word in _LINKS and (asked or any(t.word in _WHOM for t in head)):
+    if report.word in _LINKS:
         return False
-    if last.word in _REPORTING and (report.word in _LINKS or report.word in _PRONOUNS):
+    if last.word in _REPORTING and (asked or report.word in _PRONOUNS | _IS):
         return False
     if last.word in _OBJECTS and len(head) > 1 and head[-2].word in _COMPLEMENT:
         return False

@@ -331,11 +331,13 @@ def _than_then(tokens: list[Token], clause: Clause) -> bool:
 def _over(match: Match, tokens: list[Token], clause: Clause) -> set[str]:
     """The moods of a clause that stand over a match: a wish, a question or a fear that begins
     behind it, or has ended before it, takes nothing away."""
+    if clause.asked:
+        return clause.moods
     over = set(clause.moods)
     for mood in clause.moods & _TALK:
         begun = clause.begun.get(mood)
         if begun is None or begun >= match.first:
-            if begun is not None and begun > match.last and not clause.asked:
+            if begun is not None and begun > match.last:
                 over.discard(mood)
         elif stands_apart(tokens, begun, match.first, match.last):
             over.discard(mood)
