@@ -8,6 +8,7 @@ reply both ways, so a boundary that was none takes nothing away.
 
 from __future__ import annotations
 
+from . import head_words as words
 from .lexis import LEXIS
 from .token import Token
 from .wishes import tells_trouble
@@ -41,92 +42,8 @@ def _told_by() -> frozenset[str]:
 
 
 _TOPICAL = _told_by()
-_WEIGHTLESS = frozenset(
-    "open good well bad normal grave late tarde day night sleep tired big time pass passes mal "
-    "bien malo calor hot cold frio hard easy soft dry full clear out down up over in on off clean "
-    "feel see look looks told back like right left hold stop cosa cosas cuesta dado seguro papel "
-    "pouring busy bit bits cansada moved changed going got taken had handed town form way working "
-    "knots best bring fun home house week weekend mess".split()
-)
-"""Common words that stand in such a class, and say nothing of a patient when alone."""
-_OPENERS = frozenset(
-    "he she hes shes theres no not hasnt wont cant didnt doesnt isnt havent neither nothing nada "
-    "ni nunca never cannot couldnt wouldnt se le les lo la tiene trae esta estan anda lleva hace "
-    "desde since last still ya hoy ayer yesterday had been did has "
-    "just got gone acaba acabo ha marca marco went temp temperature thermometer "
-    "termometro fiebre".split()
-)
-"""A report may begin with one of these."""
-_NOUN_AHEAD = frozenset("his her the my our a some su sus el las los mi mis un una".split())
-_OPEN_ENDED = frozenset(
-    "that a an the his her my our your their some any every each no not if whether to of for "
-    "with from at by in on into about and or but so because when while than as like very too "
-    "really quite just i we he she they who what which how where why la el los las un una unos "
-    "mi mis su sus de del que si para por con sin en y o ni pero porque cuando como muy mas tan "
-    "se le lo nos al is are was were am be been being has have had do does did will would can "
-    "could should shall might may must dont doesnt didnt cant wont couldnt isnt arent wasnt hes "
-    "shes its im ive id ill youre theyre es esta son fue era ha han hay sea este estoy estamos "
-    "hasnt havent hadnt habia habra habria hacer hace hecho haga pone poner own hasta until "
-    "since desde hope hoping hopefully wish keeps keep kept started starts gets get makes make "
-    "let lets espero ojala quisiera sigue anda empezo first last other another otro primera "
-    "primer ultima half after before tras antes nor sera seria podria puede pueden debe between "
-    "during also still only even ya aun todavia casi solo yo usted wants want quiere tries "
-    "trying gave give given da dar echar mover coma tome nice hed shed youd theyd said little "
-    "small lot lots more never neither without nunca estaba estaban theres mes meses ano anos "
-    "months month year years ago despues hadn it pudiera pudieran quiera podamos".split()
-)
-"""After one of these a statement is not at its end, or it takes what follows as its own."""
-_ASKED = frozenset(
-    "buenos good concerned worried scared nervous preocupada preocupado asustada nerviosa what "
-    "where who how why if que cual donde quien is does do can could should would may hi hello "
-    "hiya hola buenas morning sorry perdon disculpe thanks gracias hope hoping wish wishing "
-    "pray praying ojala espero quisiera sera podria puede dios duda pregunta consulta question "
-    "wondering ps importa probably maybe capaz dunno typical".split()
-)
-"""A head that begins so needs no verb of its own."""
-_VERB = frozenset(
-    "i im ive id ill we weve were you youre u they theyre its is are was been be has have had do "
-    "does did will would can could dont cant didnt wont not estoy estamos ando andamos tengo "
-    "tenemos voy vamos soy es esta son estan hay fue ha he hemos trabajo salgo entro vino viene "
-    "si hacen tienen came went need needs love owe paid works gave nos me no se says said thinks "
-    "reckons told dice dijo dicen cree hace llamo quiero".split()
-)
-_TAKES = frozenset(
-    "may might i we you u they to should can could would will does do did dont cant wont couldnt "
-    "wouldnt didnt doesnt no ha he has han hemos habia se lo la le les have had hasnt "
-    "havent".split()
-)
-"""The word after one of these is a verb, which may yet take what follows as its object."""
-_WHOLE = frozenset(
-    "wait sleep worry worried help matter matters call come go ask asking know fuss panic talk "
-    "rest work move stay mind tell say think passes settles preocupo preocuparme opina opinan "
-    "molestar llamar preocupe exagero exagerando molestando escribir duermo importa open there "
-    "here hablara dormir espere conteste cry crying sorry bother drive please now tonight today "
-    "home later doctor doctora gracias thanks hoy ahora earlier sooner means significa haria "
-    "again".split()
-)
-"""Words that end a statement: verbs without an object, and what is said last."""
-_FOUND = frozenset("found saw noticed felt heard caught spotted vi encontre encontramos".split())
 _ANOTHER = frozenset(("<animalnoun>", "<otheranimal>"))
 _ENDS = frozenset(("<aside_close>", "<aside_verdict>"))
-_GOES_ON = frozenset(
-    "about from for with at in on of to by de con por en sobre over up out off down around back "
-    "me us you it him them that this than instead though".split()
-)
-"""What goes on after a verb, and begins nothing."""
-_BUTS = frozenset("but pero".split())
-_JOINERS = frozenset("and y e but pero so or o u nor".split())
-_DETERMINERS = frozenset(
-    "a the his her my our your its i we they el la los las un una su sus mi mis".split()
-)
-_REPORTING = frozenset(
-    "said dijo know say tell ask see sure wonder saber decir thought think thinks says told "
-    "decirle".split()
-)
-_TIMES = frozenset("manana hoy ayer anoche tomorrow today tonight yesterday".split())
-_LINKS = frozenset("if when whenever si cuando".split())
-_CLAUSAL = frozenset("he she hes shes ha esta estan tiene se le les has is was".split())
-_PRONOUNS = frozenset("he she hes shes".split())
 LONGEST = 16
 """Words over which such a statement may go on before the report."""
 
@@ -135,8 +52,8 @@ def topical(tokens: list[Token], at: int) -> bool:
     """Whether a word tells of the patient's state: itself, or with the next as one phrase."""
     token = tokens[at]
     if at + 1 < len(tokens) and not tokens[at + 1].cut:
-        for words, key in LEXIS.phrases.get((token.word, tokens[at + 1].word), ()):
-            if key in _TOPICAL and [t.word for t in tokens[at : at + len(words)]] == list(words):
+        for phrase, key in LEXIS.phrases.get((token.word, tokens[at + 1].word), ()):
+            if key in _TOPICAL and [t.word for t in tokens[at : at + len(phrase)]] == list(phrase):
                 return True
     return _tells(token) and not (
         at and "<ownbody>" in token.keys and tokens[at - 1].word in ("my", "mi", "mis")
@@ -167,7 +84,7 @@ def _starts(tokens: list[Token], asked: frozenset[int]) -> list[int]:
     start, after_head = 0, False
     for index in range(1, len(tokens)):
         token, before = tokens[index], tokens[index - 1]
-        if token.word in _BUTS:
+        if token.word in words.BUTS:
             start = -1
         if token.cut >= 3:
             start, after_head = index, before.aside
@@ -202,7 +119,7 @@ def _starts(tokens: list[Token], asked: frozenset[int]) -> list[int]:
 
 
 def _tells(token: Token) -> bool:
-    return token.word not in _WEIGHTLESS and not token.keys.isdisjoint(_TOPICAL)
+    return token.word not in words.WEIGHTLESS and not token.keys.isdisjoint(_TOPICAL)
 
 
 def stands_apart(tokens: list[Token], begun: int, first: int, last: int) -> bool:
@@ -211,13 +128,15 @@ def stands_apart(tokens: list[Token], begun: int, first: int, last: int) -> bool
     phrase = _phrase_start(tokens, begun, first)
     if not phrase or _feared(tokens, phrase):
         return False
-    return _apart(tokens[begun:phrase], tokens[phrase : last + 3])
+    if any(_tells(tokens[at]) and not _named_only(tokens, at) for at in range(begun, phrase)):
+        return False
+    return _apart(tokens[begun:phrase], tokens[phrase : last + 2])
 
 
 def _names_under_a_link(head: list[Token]) -> bool:
     """ "If his gums turn | white": what it asks is of the patient, and not yet at its end."""
     for place, token in enumerate(head):
-        if token.word in _LINKS or token.word in ("that", "que", "whether"):
+        if token.word in words.LINKS or token.word in ("that", "que", "whether"):
             return any(_tells(t) for t in head[place:])
     return False
 
@@ -230,7 +149,7 @@ def _phrase_start(tokens: list[Token], start: int, at: int) -> int:
         if ahead.word in ("of", "de") and at - 2 > start:
             at -= 2
             continue
-        if ahead.word in _OF_IT and tokens[at - 2].word in _HANGING and at - 2 > start:
+        if ahead.word in words.OF_IT and tokens[at - 2].word in _HANGING and at - 2 > start:
             return at  # "a manual for this | ..."
         if ahead.word in _HANGING:
             return 0
@@ -240,7 +159,6 @@ def _phrase_start(tokens: list[Token], start: int, at: int) -> int:
     return 0
 
 
-_OF_IT = frozenset("this that these it esto eso you us".split())
 _SMALL = frozenset(("<function>", "<aux>", "<adv>", "<neg>", "<zero>", "<slight>", "<very>",
                     "<patient>", "<numberword>", "<be>", "<more>"))  # fmt: skip
 _HANGING = frozenset(
@@ -254,36 +172,26 @@ def _apart(head: list[Token], report: list[Token]) -> bool:
     """Whether a statement of its own stands before: it has a verb, or two words that say
     something, and its last word does not take the report as what it is about."""
     last = head[-1]
-    if len(head) < 2 or last.word in _COMPLEMENT | _REPORTING | _OPEN_ENDED:
+    if (
+        len(head) < 2
+        or last.word in words.COMPLEMENT | words.REPORTING | words.OPEN_ENDED
+        or _tells(last)
+    ):
         return False
-    if any(not t.keys.isdisjoint(_ANOTHER) or t.word in _FOUND for t in head):
+    if any(not t.keys.isdisjoint(_ANOTHER) or t.word in words.FOUND for t in head):
         return False
-    clausal = any(t.word in _FINITE for t in report)
+    clausal = any(t.word in words.FINITE for t in report)
     if not clausal and _names_under_a_link(head):
         return False
-    asked = any(t.word in _ASKED for t in head[:3])
+    asked = any(t.word in words.ASKED for t in head[:3])
     saying = sum(t.keys.isdisjoint(_SMALL) for t in head)
     verb_in = asked or any(_is_verb(t) for t in head)
-    if not verb_in and (saying < 2 or head[0].word in _DETERMINERS):
+    if not verb_in and (saying < 2 or head[0].word in words.DETERMINERS):
         return False
-    return clausal or not _ends_in_a_verb(head) or last.word in _WHOLE
+    return clausal or not _ends_in_a_verb(head) or last.word in words.WHOLE
 
 
-_COMPLEMENT = frozenset(
-    "make makes making made cause causes causing caused stop stops stopping stopped give gives "
-    "giving gave show shows keep keeps keeping start starts starting get gets getting let lets "
-    "letting seen watched heard passed pass passing doy help helps prevent prevents avoid "
-    "avoids mean means see sees find finds have need tuvo tuve had needs want wants watch hear "
-    "eat eats drink drinks lick licks develop develops look looks sound sounds feel feels hurt "
-    "bad causa causan provoca provocan da dan deja dejan hace hacen hizo hecho haga quita "
-    "quitan evita pone ponga tenga tiene tengan siente ver vea ven ande anda sienta empiece "
-    "vuelva deje parece good nice the with hacer poner mover dar good_".split()
-)
 """Verbs whose object may be the trouble itself: "hope it stops the bleeding"."""
-_FINITE = frozenset(
-    "he she hes shes is are was were has have had isnt arent wasnt looks look se le les tiene "
-    "esta estan trae no hasnt wont cant doesnt didnt been keeps went".split()
-)
 
 
 def _ends_in_a_verb(head: list[Token]) -> bool:
@@ -292,18 +200,12 @@ def _ends_in_a_verb(head: list[Token]) -> bool:
         return False
     before = head[-2].word
     if before in ("not", "never"):
-        return len(head) < 3 or head[-3].word not in _IS
-    return before in _TAKES
-
-
-_IS = frozenset("is its are was were im youre theyre be been thats hes shes it".split())
+        return len(head) < 3 or head[-3].word not in words.IS
+    return before in words.TAKES
 
 
 def _is_verb(token: Token) -> bool:
-    return token.word in _VERB or not token.keys.isdisjoint(("<aux>", "<be>", "<neg>"))
-
-
-_OBJECTS = frozenset("him her them it".split())
+    return token.word in words.VERB or not token.keys.isdisjoint(("<aux>", "<be>", "<neg>"))
 
 
 def _feared(tokens: list[Token], at: int) -> bool:
@@ -315,63 +217,51 @@ def _feared(tokens: list[Token], at: int) -> bool:
     ):
         return True  # "I was worried his gums were pale but"
     ahead = tokens[at : at + 5]
-    return any(t.word in _TO_COME or "<future>" in t.keys for t in ahead)
-
-
-_TO_COME = frozenset("will might may could would can gets get going gonna vaya pueda".split())
+    return any(t.word in words.TO_COME or "<future>" in t.keys for t in ahead)
 
 
 def _named_only(tokens: list[Token], at: int) -> bool:
     """ "Is that from the drugs": a cause that is asked about, and no report."""
     ahead = [t.word for t in tokens[max(0, at - 2) : at]]
-    return len(ahead) == 2 and ahead[0] in _CAUSES and ahead[1] in _DETERMINERS
-
-
-_CAUSES = frozenset("from about por".split())
+    return len(ahead) == 2 and ahead[0] in words.CAUSES and ahead[1] in words.DETERMINERS
 
 
 def _of_its_own(tokens: list[Token], start: int, index: int) -> bool:
     """Whether the words before ``index`` are a wish, a question or a greeting, or else one about
     the writer, behind which the report brings a subject of its own."""
     ahead = [t.word for t in tokens[start:index]]
-    if "dream" in ahead or "sueno" in ahead or "sone" in ahead or tokens[index].word in _GOES_ON:
+    if (
+        "dream" in ahead
+        or "sueno" in ahead
+        or "sone" in ahead
+        or tokens[index].word in words.GOES_ON
+    ):
         return False
-    if any(word in _ASKED for word in ahead[:3]) or "<thanks>" in tokens[start].keys:
+    if any(word in words.ASKED for word in ahead[:3]) or "<thanks>" in tokens[start].keys:
         return True
     of_us = ahead[0] in ("it", "its") or any(
-        t.word in _OF_US or "<person>" in t.keys for t in tokens[start : start + 4]
+        t.word in words.OF_US or "<person>" in t.keys for t in tokens[start : start + 4]
     )
     if not of_us:
         return start > 0 and tokens[start - 1].aside
     if index + 1 < len(tokens) and tokens[index + 1].word == "que":
         return False  # "yo soy la que"
-    return tokens[index].word in _OWN_SUBJECT or bool(tokens[index].cut) or _ended(tokens, index)
-
-
-_OF_US = frozenset(
-    "i im ive id we weve you youre my our me nos estoy tengo tenemos ando llevamos hace aqui "
-    "los las voy salgo entro trabajo hay".split()
-)
-_OWN_SUBJECT = frozenset(
-    "he she hes shes his her the la el las los su sus se le les it its theres no hasnt wont cant "
-    "doesnt didnt isnt".split()
-)
+    return (
+        tokens[index].word in words.OWN_SUBJECT or bool(tokens[index].cut) or _ended(tokens, index)
+    )
 
 
 def _asks_or_tells_of_us(tokens: list[Token], start: int) -> bool:
     """Whether a statement begins as a wish, a question or as one about the writer: what it names
     of the patient is then in passing."""
-    return any(t.word in _ASKED or t.word in _ABOUT_US for t in tokens[start : start + 2])
-
-
-_ABOUT_US = frozenset("i im ive id we weve you youre estoy tengo tenemos ando".split())
+    return any(t.word in words.ASKED or t.word in words.ABOUT_US for t in tokens[start : start + 2])
 
 
 def _begins(tokens: list[Token], start: int, index: int) -> bool:
     """Whether a report may begin there, behind the words from ``start`` on."""
-    asked = any(t.word in _ASKED for t in tokens[start : start + 3])
+    asked = any(t.word in words.ASKED for t in tokens[start : start + 3])
     token = tokens[index]
-    if token.word in _OPENERS or topical(tokens, index):
+    if token.word in words.OPENERS or topical(tokens, index):
         return True
     after = tokens[index + 1] if index + 1 < len(tokens) else None
     if token.word[0].isdigit() or "<numberword>" in token.keys:
@@ -379,7 +269,7 @@ def _begins(tokens: list[Token], start: int, index: int) -> bool:
     return (
         after is not None
         and not after.cut
-        and token.word in _NOUN_AHEAD
+        and token.word in words.NOUN_AHEAD
         and (asked or topical(tokens, index + 1) or "<patient>" in after.keys)
     )
 
@@ -388,20 +278,22 @@ def _ended(tokens: list[Token], index: int) -> bool:
     """Whether the words before end as a statement does: "about that", "o no", "tonight"."""
     last, ahead = tokens[index - 1], tokens[index - 2] if index > 1 else None
     word = tokens[index].word
-    if word in _OPEN_ENDED and word not in _OPENERS and word not in _DETERMINERS:
+    if word in words.OPEN_ENDED and word not in words.OPENERS and word not in words.DETERMINERS:
         return False
     if ahead is not None and (ahead.word, last.word) in _PAIRS:
         return True
-    if ahead is not None and ahead.word in _DETERMINERS and tokens[index - 3].word in _COPULA:
+    if (
+        ahead is not None
+        and ahead.word in words.DETERMINERS
+        and tokens[index - 3].word in words.COPULA
+    ):
         return True  # "whats your view", "cuál es el teléfono"
-    if ahead is not None and ahead.word in _WHOM and last.word.endswith(_INFINITIVE):
+    if ahead is not None and ahead.word in words.WHOM and last.word.endswith(_INFINITIVE):
         return True
-    ends = last.word in _WHOLE or not last.keys.isdisjoint(_ENDS)
+    ends = last.word in words.WHOLE or not last.keys.isdisjoint(_ENDS)
     return ends or (topical(tokens, index - 1) and _named_only(tokens, index - 1))
 
 
-_COPULA = frozenset("whats es son thats hows".split())
-_WHOM = frozenset("que quien como donde cuando a si".split())
 _INFINITIVE = ("ar", "er", "ir", "arle", "irle", "erle")
 
 _PAIRS = frozenset(
@@ -418,42 +310,50 @@ _PAIRS = frozenset(
 def _complete(head: list[Token], report: Token, after_head: bool) -> bool:
     """Whether what stands before is a whole statement that is not about the patient alone."""
     last = head[-1]
-    asked = any(t.word in _ASKED for t in head[:3])
-    if head[0].word in _PRONOUNS or head[0].word[0].isdigit() or "<numberword>" in head[0].keys:
+    asked = any(t.word in words.ASKED for t in head[:3])
+    if (
+        head[0].word in words.PRONOUNS
+        or head[0].word[0].isdigit()
+        or "<numberword>" in head[0].keys
+    ):
         return False
     if any(not t.keys.isdisjoint(_ANOTHER) for t in head):
         return False
-    if not asked and any(t.word in _FOUND for t in head):
+    if not asked and any(t.word in words.FOUND for t in head):
         return False
-    if len(head) > 1 and head[-2].word in _LINKS and last.word in _TIMES:
+    if len(head) > 1 and head[-2].word in words.LINKS and last.word in words.TIMES:
         return False
-    if last.word in _COMPLEMENT and report.word not in _PRONOUNS:
+    if last.word in words.COMPLEMENT and report.word not in words.PRONOUNS:
         return False
-    if report.word in _GOES_ON or report.word in _JOINERS:
+    if report.word in words.GOES_ON or report.word in words.JOINERS:
         return False
-    if report.word in _LINKS:
+    if report.word in words.LINKS:
         return False
-    if last.word in _REPORTING and (asked or report.word in _PRONOUNS | _IS):
+    if last.word in words.REPORTING and (asked or report.word in words.PRONOUNS | words.IS):
         return False
-    if last.word in _OBJECTS and len(head) > 1 and head[-2].word in _COMPLEMENT:
+    if last.word in words.OBJECTS and len(head) > 1 and head[-2].word in words.COMPLEMENT:
         return False
+    if last.word in ("up", "down", "off", "over", "out") and len(head) > 1:
+        return head[-2].word not in words.OBJECTS  # "I carry him up | the stairs"
     verb_in = asked or any(_is_verb(t) for t in head)
     paired = len(head) > 1 and (head[-2].word, last.word) in _PAIRS
-    if not paired and last.word in _OPEN_ENDED:
+    if not paired and last.word in words.OPEN_ENDED:
         return False
-    if not verb_in and (not after_head or ("<person>" in last.keys and last.word not in _WHOLE)):
+    if not verb_in and (
+        not after_head or ("<person>" in last.keys and last.word not in words.WHOLE)
+    ):
         return False
-    if not verb_in and head[0].word in _DETERMINERS and last.word not in _WHOLE:
+    if not verb_in and head[0].word in words.DETERMINERS and last.word not in words.WHOLE:
         return False
     if not after_head and len(head) < 2:
         return False
     told = not report.keys.isdisjoint(_TOPICAL)
-    if told and "<good>" in last.keys and len(head) > 1 and head[-2].word in _DETERMINERS:
+    if told and "<good>" in last.keys and len(head) > 1 and head[-2].word in words.DETERMINERS:
         return False  # "the good leg"
-    clausal = report.word in _FINITE | _DETERMINERS or bool(report.cut)
+    clausal = report.word in words.FINITE | words.DETERMINERS or bool(report.cut)
     if not clausal and _names_under_a_link(head[:-1]):
         return False
     if not clausal and not last.keys.isdisjoint(_TOPICAL):
-        return last.word in _WEIGHTLESS
+        return last.word in words.WEIGHTLESS
     verb = _ends_in_a_verb(head)
-    return not verb or paired or last.word in _WHOLE or report.word in _CLAUSAL
+    return not verb or paired or last.word in words.WHOLE or report.word in words.CLAUSAL
