@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from datetime import datetime, timedelta
 from functools import cache
 
+from bot.dosing.order import given_of
 from bot.model.chat import Outgoing
 from bot.model.effects import Effects
 from bot.model.hold import ByAnswer, ByClinician, encode
@@ -169,7 +170,7 @@ class Watched(World):
             },
             watched=frozenset(str(one.data["case"]) for one in open_dues),
             stopped=frozenset(one.name for one in meds if one.is_withheld(self.now)),
-            given={one.name: tuple(chart.given(one.name)) for one in meds},
+            given={one.name: tuple(given_of(chart, one.name)) for one in meds},
             reachable=any(one.reachable for one in chart.people),
             members=frozenset(one.chat for one in chart.people),
         )  # fmt: skip

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.dosing.order import given_of
 from bot.model.chart import Chart
 from bot.model.ids import PatientId
 from bot.store import load
@@ -31,7 +32,7 @@ async def test_after_a_double_dose_the_next_one_waits_for_staff(canela: Box) -> 
     assert _asked_to_give(canela) == before
     chart = await _chart(canela)
     zone = at(0, 0).tzinfo
-    times = [one.astimezone(zone).strftime("%H:%M") for one in chart.given("carprofen")]
+    times = [one.astimezone(zone).strftime("%H:%M") for one in given_of(chart, "carprofen")]
     assert times == ["20:05", "20:40"]
 
 
