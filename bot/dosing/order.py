@@ -95,11 +95,14 @@ def _doses_of(chart: Chart, med: str | None, but: datetime | None) -> Doses | No
         for one in chart.releases
         if one.target == name or medicine.name in covered(one.target, chart.plan)
     ]
+    given = [at for at in given_times(chart, medicine) if at != but]
+    there = [one.at for one in _in_hospital(chart, medicine)]
+    there += [at for at in given if at < home_at(chart)]
     return Doses(
         medicine,
         tuple(chart.doses(medicine.name)),
-        tuple(at for at in given_times(chart, medicine) if at != but),
-        max([*settled, *(one.at for one in _in_hospital(chart, medicine))], default=None),
+        tuple(given),
+        max([*settled, *there], default=None),
     )
 
 
