@@ -16,7 +16,8 @@ from bot.rehearsal.world import World
 from bot.standing.of_chart import standing_of
 from bot.standing.standing import Over
 
-from .model import Cause, Dose, Facts, Model, Shown, Told
+from .facts import Cause, Dose, Facts, Shown, Told
+from .model import Model
 
 ROBIN, LUCIA, NURSE, CLINICIAN, OPENER = 1001, 1002, 1003, 1004, 1000
 PATIENT = PatientId(1)
@@ -126,7 +127,7 @@ class Watched(World):
     def items_of(self, code: str, args: Sequence[str]) -> tuple[tuple[str, ...], datetime | None]:
         """The doses that a button is about, and when their prompt was due."""
         row = self.tables.patients[PATIENT]
-        if code == "i" and args[1] == "given":
+        if (code == "i" and args[1] == "given") or (code == "x" and args[1] == "same"):
             line = row.lines.get(LineId(int(args[0])))
             if line is not None and line.item.kind == "dose":
                 return (line.item.id,), row.sheets[line.prompt].due_at
