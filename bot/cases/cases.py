@@ -120,14 +120,19 @@ def raise_findings(
         ctx, case, lead, entry
     )  # fmt: skip
     _announce(ctx, out, chart, change, more)
+    _keep(ctx, out, change)
+    return change
+
+
+def _keep(ctx: Context, out: Effects, change: CaseChange) -> None:
+    """The case as it stands now, and when it is looked at again."""
     out.add(change)
     if change.state == "open":
         again = next_page(ctx.clinic, change.urgency, change.policy, ctx.now)
-        out.add(Due(f"page:{change.id}", "page", again, chart.id, {"case": change.id}))
+        out.add(Due(f"page:{change.id}", "page", again, change.patient, {"case": change.id}))
     if change.deadline > ctx.now:
         data = {"case": change.id}
-        out.add(Due(f"deadline:{change.id}", "deadline", change.deadline, chart.id, data))
-    return change
+        out.add(Due(f"deadline:{change.id}", "deadline", change.deadline, change.patient, data))
 
 
 def _joins(chart: Chart, out: Effects, lead: Finding) -> Case | None:
@@ -165,16 +170,17 @@ def _joined(
 ) -> tuple[CaseChange, str]:
     worse = lead.urgency > case.urgency
     # An answered case must not go deaf: what is as urgent pages anew; what is less is with
-    # whoever answered, by the time that it has.
+    # whoever answered, by the time that it has. In an emergency every word is a new cry.
     again = case.state == "answered"
-    anew = worse or (again and lead.urgency >= case.urgency)
+    level = max(lead.urgency, case.urgency)
+    anew = worse or (again and (lead.urgency >= case.urgency or level is Urgency.emergency))
     state = "open" if anew else "acknowledged" if again else case.state
-    by = deadline(ctx.clinic, lead.urgency, ctx.now)
+    by = deadline(ctx.clinic, level if anew else lead.urgency, ctx.now)
     joined = CaseChange(
         id=case.id,
         patient=case.patient,
         matter=case.matter,
-        urgency=max(lead.urgency, case.urgency),
+        urgency=level,
         state=state,
         opened_at=case.opened_at,
         deadline=by if anew or again else case.deadline,
@@ -262,8 +268,11 @@ def _reached(ctx: Context, case: CaseChange) -> list[Desk]:
     return paged(ctx, case.policy, case.pages)
 
 
-def join_words(ctx: Context, out: Effects, chart: Chart, case: Case, said: Said) -> None:
-    """The household's own words join a case as they are; whoever has it hears of them."""
+def join_words(
+    ctx: Context, out: Effects, chart: Chart, case: Case, said: Said, *, calm: bool = False
+) -> None:
+    """The household's own words join a case as they are; whoever has it hears of them. After
+    an answer of staff they page anew, unless they are ``calm`` (a thank-you, a button)."""
     entry = {
         "at": ctx.now.isoformat(), "by": said.by, "text": said.text, "by_button": said.by_button,
         "source": said.source, "seen": [], "topics": [], "told": "", "day": chart.day(ctx.now),
@@ -274,7 +283,12 @@ def join_words(ctx: Context, out: Effects, chart: Chart, case: Case, said: Said)
         change_case(current),
         body={**current.body, "entries": [*current.body.get("entries", []), entry]},
     )
-    out.add(change)
+    if change.state == "answered" and not calm:
+        by = deadline(ctx.clinic, change.urgency, ctx.now)
+        change = replace(change, state="open", pages=0, deadline=by)
+        _keep(ctx, out, change)
+    else:
+        out.add(change)
     _announce(ctx, out, chart, change, "case_more")
 
 
@@ -301,13 +315,16 @@ def page_again(ctx: Context, out: Effects, chart: Chart, case: Case) -> None:
 
 def overdue(ctx: Context, out: Effects, chart: Chart, case: Case) -> None:
     """The deadline has passed and nobody has answered: everybody in the chain hears it, and
-    again by the end of each working day, so that no case is forgotten by who took it."""
-    if case.state in ("answered", "closed"):
+    again by the end of each working day, so that no case is forgotten by who took it. An
+    emergency keeps the whole chat to itself: answered, it is told that it is still open."""
+    answered = case.state == "answered"
+    if case.state == "closed" or (answered and case.urgency is not Urgency.emergency):
         return
     lang = ctx.clinic.language
     who = case.acknowledged_by or ctx.words.say("case_nobody", lang)
     head = case_head(ctx, chart, case, lang)
-    first = ctx.words.say("case_overdue", lang, who=who, head=head)
+    key = "case_still_open" if answered else "case_overdue"
+    first = ctx.words.say(key, lang, who=who, head=head)
     _send_case(ctx, out, chart, case, _everyone(ctx), first, f"overdue:{ctx.now.date()}")
     again = deadline(ctx.clinic, Urgency.next_day, ctx.now)
     out.add(

@@ -260,7 +260,8 @@ def _answered(
     out.add(Entry("staff", actor.name, text, chart.id, data))
     if case.state != "closed":
         out.add(change_case(case, state="answered", by=actor.name))
-        quieten(out, case.id, closed=True)
+        # An emergency is not over with an answer: its deadline asks for the close.
+        quieten(out, case.id, closed=case.urgency is not Urgency.emergency)
 
 
 def note(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, text: str) -> None:
