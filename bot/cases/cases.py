@@ -12,17 +12,15 @@ from datetime import datetime, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot.cases.card import case_buttons, case_head, case_text
+from bot.cases.card import NOT_KNOWN_YET, case_head
 from bot.context.contexts import Context
 from bot.context.opening import deadline, next_opening, weekday
-from bot.context.phones import both_phones, what_happens_now
 from bot.model.chart import Case, Chart, Desk
-from bot.model.effects import CancelDue, CaseChange, Due, Effects, Entry
+from bot.model.effects import CancelDue, Card, CaseChange, Due, Effects, Entry
 from bot.model.evolve import evolve
 from bot.model.finding import Finding
 from bot.model.ids import CaseId, SourceId
 from bot.model.settings import Clinic, PagingStep
-from bot.model.text import Lang
 from bot.model.topic import AboutCase
 from bot.model.urgency import Urgency
 
@@ -200,7 +198,6 @@ def _entry(
 ) -> dict[str, Any]:
     """What staff see of this moment, kept in the case."""
     silent = said.by == "bot"
-    lang = ctx.clinic.language
     return {
         "at": ctx.now.isoformat(),
         "by": said.by,
@@ -209,7 +206,7 @@ def _entry(
         "source": said.source,
         "seen": list(seen),
         "topics": list(said.topics),
-        "told": "" if silent else _told(ctx, chart, findings[0], lang),
+        "told": "" if silent else NOT_KNOWN_YET,
         "day": chart.day(ctx.now),
         "urgency": findings[0].urgency.name,
         "findings": [
@@ -219,18 +216,10 @@ def _entry(
     }
 
 
-def _told(ctx: Context, chart: Chart, finding: Finding, lang: Lang) -> str:
-    """What the household hears of it: of a death, that we are sorry."""
-    if finding.matter == "life":
-        phone = both_phones(ctx, lang)
-        return ctx.words.say("death_told", lang, name=chart.name, phone=phone)
-    return what_happens_now(ctx, chart, finding.urgency, lang)
-
-
 def _announce(ctx: Context, out: Effects, chart: Chart, case: CaseChange, more: str) -> None:
     """Tell the staff chats whose turn it is; whoever has the case hears of more."""
     lang = ctx.clinic.language
-    text = case_text(ctx, chart, case, lang)
+    first = ""
     if more:
         first = ctx.words.say(
             more,
@@ -239,19 +228,10 @@ def _announce(ctx: Context, out: Effects, chart: Chart, case: CaseChange, more: 
             case=case.id,
             urgency=ctx.words.say(f"urgency_{case.urgency.name}", lang),
         )
-        text = f"{first}\n{text.partition(chr(10))[2]}"
-    emergency = case.urgency is Urgency.emergency
-    for desk in _reached(ctx, case):
-        out.say(
-            desk.chat,
-            text,
-            buttons=case_buttons(ctx, desk.chat, case, lang),
-            topic=AboutCase(case.id),
-            patient=chart.id,
-            dedupe=f"case:{case.id}:{len(case.body['entries'])}:{desk.chat}",
-            urgent=emergency,
-            quiet=not emergency and not ctx.open_now(),
-        )
+    quiet = case.urgency is not Urgency.emergency and not ctx.open_now()
+    chats = tuple(desk.chat for desk in _reached(ctx, case))
+    key = f"case:{case.id}:{len(case.body['entries'])}"
+    out.add(Card(chart.id, chart, case, chats, key, first, quiet))
 
 
 def _everyone(ctx: Context) -> list[Desk]:
@@ -275,7 +255,8 @@ def join_words(
     an answer of staff they page anew, unless they are ``calm`` (a thank-you, a button)."""
     entry = {
         "at": ctx.now.isoformat(), "by": said.by, "text": said.text, "by_button": said.by_button,
-        "source": said.source, "seen": [], "topics": [], "told": "", "day": chart.day(ctx.now),
+        "source": said.source, "seen": [], "topics": [], "told": NOT_KNOWN_YET,
+        "day": chart.day(ctx.now),
         "urgency": case.urgency.name, "findings": [],
     }  # fmt: skip
     current = next((one for one in chart.cases if one.id == case.id), case)
@@ -342,18 +323,9 @@ def _send_case(
     first: str,
     key: str,
 ) -> None:
-    lang = ctx.clinic.language
-    text = f"{first}\n{case_text(ctx, chart, case, lang).partition(chr(10))[2]}"
-    for desk in desks:
-        out.say(
-            desk.chat,
-            text,
-            buttons=case_buttons(ctx, desk.chat, case, lang),
-            topic=AboutCase(case.id),
-            patient=chart.id,
-            dedupe=f"{key}:{case.id}:{len(case.body['entries'])}:{desk.chat}",
-            urgent=case.urgency is Urgency.emergency,
-        )
+    key = f"{key}:{case.id}:{len(case.body['entries'])}"
+    chats = tuple(desk.chat for desk in desks)
+    out.add(Card(chart.id, chart, change_case(case), chats, key, first))
 
 
 def change_case(

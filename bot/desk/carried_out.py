@@ -7,10 +7,12 @@ from dataclasses import replace
 from bot.cases.cases import change_case, heard_again, quieten
 from bot.context.contexts import AtDesk
 from bot.context.opening import deadline
+from bot.context.phones import emergency_phones
 from bot.desk.enrol import AFTER_LAST, FIRST_LOOK
 from bot.desk.holds import ask_at_close
 from bot.desk.plan_changes import Changed
 from bot.household import wound
+from bot.household.emergency import open_emergency
 from bot.household.resumed import ask_last_doses
 from bot.model.chart import Chart
 from bot.model.effects import (
@@ -71,6 +73,8 @@ def _settle_death(ctx: AtDesk, out: Effects, chart: Chart, author: str, *, died:
     for case in chart.cases:
         if not case.tells_death:
             continue
+        if not died and case.alive_at is not None:
+            continue  # it tells of an emergency since: that one is not over
         if died:
             out.add(change_case(case, state="acknowledged", by=author))
             last = max(case.deadline, deadline(ctx.clinic, Urgency.next_day, ctx.now))
@@ -126,8 +130,12 @@ def carry_out(
         # "Go on with it" would be said against the hold: a clinician releases it first.
         ask_at_close(ctx, out, ctx.incoming.chat, chart)
         return
+    words = made.words
+    if made.then == "alive" and open_emergency(chart) is not None:
+        words = "told_alive_waits"
     for person in chart.people:
-        text = ctx.words.say(made.words, person.lang, name=chart.name, reason="", **made.fields)
+        fields = {"phone": emergency_phones(ctx, person.lang), **made.fields}
+        text = ctx.words.say(words, person.lang, name=chart.name, reason="", **fields)
         head = ctx.words.say("saved_for_staff", person.lang, clinic=ctx.clinic.name)
         out.tell(
             person,
