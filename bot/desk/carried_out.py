@@ -31,6 +31,7 @@ from bot.model.hold import FromDeath, HeldMedicine, Walks
 from bot.model.ids import MemberId
 from bot.model.plan import Plan, Prompt
 from bot.model.purpose import Purpose
+from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 from bot.model.urgency import Urgency
 from bot.plan.prompts import rebuild
@@ -94,6 +95,14 @@ def _still_held(ctx: AtDesk, chart: Chart, made: Changed) -> bool:
     return goes_on and med is not None and bool(standing.holds_on_medicine(str(med)))
 
 
+def told_of(ctx: AtDesk, chart: Chart, made: Changed, lang: Lang) -> str:
+    """What the household is told of a change: alive in an open emergency, nothing goes on."""
+    waits = made.then == "alive" and open_emergency(chart) is not None
+    fields = {"phone": emergency_phones(ctx, lang), **made.fields}
+    key = "told_alive_waits" if waits else made.words
+    return ctx.words.say(key, lang, name=chart.name, reason="", **fields)
+
+
 def carry_out(
     ctx: AtDesk, out: Effects, chart: Chart, made: Changed, author: str, why: str
 ) -> None:
@@ -130,12 +139,8 @@ def carry_out(
         # "Go on with it" would be said against the hold: a clinician releases it first.
         ask_at_close(ctx, out, ctx.incoming.chat, chart)
         return
-    words = made.words
-    if made.then == "alive" and open_emergency(chart) is not None:
-        words = "told_alive_waits"
     for person in chart.people:
-        fields = {"phone": emergency_phones(ctx, person.lang), **made.fields}
-        text = ctx.words.say(words, person.lang, name=chart.name, reason="", **fields)
+        text = told_of(ctx, chart, made, person.lang)
         head = ctx.words.say("saved_for_staff", person.lang, clinic=ctx.clinic.name)
         out.tell(
             person,

@@ -43,7 +43,7 @@ from bot.standing.gate import Draft, DraftLine, Passed, gate
 from bot.standing.holds import covered
 from bot.standing.of_chart import standing_of
 from bot.standing.pain import pain_deadline
-from bot.standing.standing import Emergency, End, Over, Standing
+from bot.standing.standing import Emergency, End, Over, Paused, Standing
 from bot.standing.words import hold_notice, target_words
 
 Event = AtHome | AtDesk | FellDue
@@ -128,15 +128,17 @@ def _watch_holds(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
 def _say_held(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
     """Everyone at home hears once of each hold; when an emergency is closed of all that is
     still held, and that the rest goes on. While one is open they know that all waits."""
-    if open_emergency(after) is not None or after.state != "active":
+    mode = standing_of(after, ctx.now).mode
+    if open_emergency(after) is not None or isinstance(mode, Over):
         return
+    over = "emergency_over_paused" if isinstance(mode, Paused) else "emergency_over"
     closed = open_emergency(before) is not None
     holds = [hold for hold in after.holds if closed or not hold.told]
     for person in after.people:
         phone = emergency_phones(ctx, person.lang)
         texts = []
         if closed:
-            texts.append(ctx.words.say("emergency_over", person.lang, name=after.name, phone=phone))
+            texts.append(ctx.words.say(over, person.lang, name=after.name, phone=phone))
         if holds:
             texts.append(hold_notice(holds, after.plan, person.lang, ctx.words, phone))
         if texts and person.reachable:

@@ -55,7 +55,7 @@ def aftermath(ctx: AtHome, chart: Chart, reading: Reading, text: str) -> list[Fi
         return []
     minutes = int((ctx.now - closed.at).total_seconds() // 60)
     because = Text(
-        en=f"Told {minutes} min after the emergency of case {closed.id} was closed: it is not over.",
+        en=f"Told {minutes} min after the emergency of case {closed.id} was closed: not over.",
         es=f"A {minutes} min de cerrar la emergencia del caso {closed.id}: dicen que no terminó.",
     )
     return [Finding(GOES_ON, Urgency.emergency, closed.matter, because, (), advice)]
@@ -75,7 +75,7 @@ def _calm(ctx: AtHome, chart: Chart, reading: Reading) -> bool:
     """Understood, a mere question too, and nothing in it that staff would be told of."""
     day = chart.day(ctx.now)
     found = triage(
-        [Noted(one, ctx.now, day) for one in reading.observations],
+        [Noted(one, ctx.now, day) for one in reading.observations if one.about != "request"],
         chart.history,
         day=day,
         now=ctx.now,

@@ -292,11 +292,15 @@ def _not_understood(
     mode = ctx.standing(chart).mode
     if out.of(CaseChange) and (chart.over or isinstance(mode, Over)):
         return  # a person reads these very words already
-    case = talking.case_in_hand(ctx, chart)
-    if case is not None:
+    asked = talking.staff_asked(ctx, chart)
+    if asked is not None:
         # Staff and owner are talking and a person reads this: no question, but no silence,
-        # and no case of its own.
-        finding = Finding("wrote-back", Urgency.next_day, case.matter, talking.WROTE_BACK)
+        # and no case of its own; one that is closed meanwhile comes again.
+        known = {one.id: one.matter for one in chart.closed}
+        known |= {one.id: one.matter for one in chart.cases}
+        matter = known.get(asked, handed_over(said.text, ctx.rules).matter)
+        finding = Finding("wrote-back", Urgency.next_day, matter, talking.WROTE_BACK)
+        talking.after_close(ctx, out, chart, person)
         raise_findings(ctx, out, chart, [finding], said)
         words = what_happens_now(ctx, chart, Urgency.next_day, person.lang)
         out.tell(person, Purpose.answer, words, patient=chart.id)
