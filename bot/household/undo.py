@@ -7,7 +7,7 @@ from datetime import timedelta
 
 from bot.cases.cases import Said, tell_of_withdrawal
 from bot.context.contexts import Context
-from bot.context.phones import both_phones
+from bot.context.phones import both_phones, emergency_phones
 from bot.context.words import clock, when
 from bot.dosing.order import doses_of
 from bot.model.chart import Chart, Line, Person, Sheet
@@ -17,18 +17,22 @@ from bot.model.ids import SourceId, witnessed
 from bot.model.purpose import Purpose
 from bot.plan.doses import AskStaff, Yes
 from bot.plan.slots import slots
+from bot.standing.standing import Emergency
 
 REACH = timedelta(hours=24)
 """How far back "undo" reaches."""
 
 
 def last_source(ctx: Context, chart: Chart, person: Person) -> SourceId | None:
-    """What this person said or tapped last, within a day; None when there is nothing."""
+    """What this person said or tapped last, within a day; None when there is nothing. A death
+    that stands goes before all that was said since: so it was promised."""
     mine = [
         noted
         for noted in chart.history
         if chart.sources[noted.id][1] == person.id and noted.at >= ctx.now - REACH
     ]
+    deaths = [noted for noted in mine if noted.observation.about == "life"]
+    mine = deaths if chart.said_dead and deaths else mine
     return chart.sources[mine[-1].id][0] if mine else None
 
 
@@ -229,6 +233,12 @@ def take_back(ctx: Context, out: Effects, chart: Chart, person: Person, source: 
     words, lang = ctx.words, person.lang
     gone = [n.observation for n in chart.history if chart.sources[n.id][0] == source]
     what = words.observations(gone, lang) or "✓"
+    dead = any(one.about == "life" for one in gone)
+    if dead:  # told more than once, it is taken back at once
+        for noted in chart.history:
+            told, by = chart.sources[noted.id]
+            if noted.observation.about == "life" and by == person.id and told != source:
+                out.add(Retract(chart.id, told, "undone"))
     seen_by_staff = retract(ctx, out, chart, person, source, "undone")
     parts = [words.say("undone", lang, what=what)]
     for line in _still_given(chart, source):
@@ -242,11 +252,16 @@ def take_back(ctx: Context, out: Effects, chart: Chart, person: Person, source: 
         parts.append(
             words.say("undone_dose", lang, name=chart.name, med=back.line.item.med, when=at)
         )
-    if any(one.about == "life" for one in gone):
+    emergency = isinstance(ctx.standing(chart).mode, Emergency)
+    if dead and emergency:
+        phone = emergency_phones(ctx, lang)
+        parts.append(words.say("emergency_stays", lang, name=chart.name, phone=phone))
+    elif dead:
         key = "undone_death_confirmed" if chart.state == "died" else "undone_death"
         parts.append(words.say(key, lang, name=chart.name, phone=both_phones(ctx, lang)))
     elif seen_by_staff:
         parts.append(words.say("undone_case", lang))
     out.add(Heard(chart.id))
     out.add(Entry("undone", person.name, what, chart.id, {"source": source}))
-    out.tell(person, Purpose.answer, " ".join(parts), patient=chart.id)
+    purpose = Purpose.urgent if dead and emergency else Purpose.answer
+    out.tell(person, purpose, " ".join(parts), patient=chart.id, urgent=dead and emergency)

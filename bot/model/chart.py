@@ -29,6 +29,7 @@ from .protocol import Protocol
 from .settings import PagingStep
 from .text import Lang
 from .urgency import Urgency
+from .word_of_death import alive_at, tells_death
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,11 +130,20 @@ class Case:
         """Whether the family told in it that the patient has died."""
         return tells_death(self.body)
 
+    @property
+    def alive_at(self) -> datetime | None:
+        """When the family last told of an emergency in it, and of no death since."""
+        return alive_at(self.body)
 
-def tells_death(body: Mapping[str, Any]) -> bool:
-    """Whether a case with these entries holds the word of a death."""
-    seen = (one for entry in body.get("entries", ()) for one in entry["seen"])
-    return any(one["about"] == "life" for one in seen)
+
+@dataclass(frozen=True, slots=True)
+class ClosedCase:
+    """A case that staff have closed not long ago."""
+
+    id: CaseId
+    matter: str
+    urgency: Urgency
+    at: datetime
 
 
 @dataclass(frozen=True, slots=True)
@@ -259,7 +269,8 @@ class Chart:
     ``history`` are all observations that still stand, oldest first, and ``sources``
     says of each (by its id) which message or button it came from and whose that was;
     ``sheets`` the prompts of the last day and a half and of the next hours;
-    ``dose_lines`` every dose a week around now; ``cases`` those not closed; ``pictures``
+    ``dose_lines`` every dose a week around now; ``cases`` those not closed, ``closed`` those
+    that staff closed within a day, the latest last; ``pictures``
     all that came from home, oldest first, and ``reviews`` the rechecks shown to staff.
     """
 
@@ -275,6 +286,7 @@ class Chart:
     sheets: tuple[Sheet, ...] = ()
     dose_lines: tuple[Line, ...] = ()
     cases: tuple[Case, ...] = ()
+    closed: tuple[ClosedCase, ...] = ()
     next_case: int = 1
     pictures: tuple[Picture, ...] = ()
     reviews: tuple[Review, ...] = ()
