@@ -18,6 +18,7 @@ from bot.model.chart import Chart, Person
 from bot.model.chat import Button
 from bot.model.conversation import SameDose, Unclear, WhichPatient
 from bot.model.effects import Ask, CancelDue, Due, Effects, Entry, Rows, Settle
+from bot.model.finding import Finding
 from bot.model.ids import is_tap
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
@@ -144,10 +145,12 @@ def hand_over(
     chat: int,
     *,
     asked_for: bool = False,
+    because: Finding | None = None,
 ) -> None:
-    """Give the owner's own words to staff, and tell the owner so."""
+    """Give the owner's own words to staff, and tell the owner so. ``because``: why, where it
+    is not that the question had no answer."""
     doubt = question.doubt if isinstance(question, WhichPatient) else None
-    finding = handed_over(question.text, ctx.rules)
+    finding = because or handed_over(question.text, ctx.rules)
     if doubt is not None:
         finding = doubtful(ctx, chart, doubt, "unasked")
     tapped = is_tap(question.source)

@@ -110,7 +110,7 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
         thanks = thanked = False
     if thanks and _BARE_TIME.match(text):
         thanks, reading = False, replace(reading, understood=False, greeting=False)
-    if (thanks or thanked) and chart.state == "active" and not chart.said_dead:
+    if (thanks or thanked) and not chart.over and not chart.said_dead:
         out.tell(person, Purpose.answer, ctx.words.say("thanks", person.lang), patient=chart.id)
         return
     follows = Follows(source, text, moment)
