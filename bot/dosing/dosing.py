@@ -127,7 +127,7 @@ def after_unplanned(
     medicine = medicine_of(chart, med)
     if medicine is None or not (medicine.as_needed or medicine.is_withheld(at)):
         return [], []
-    told = _told_given(chart, medicine)
+    told = told_given(chart, medicine)
     findings: list[Finding] = []
     match as_needed(chart.plan, medicine, told, at):
         case TooEarly() if told:
@@ -150,7 +150,7 @@ def after_unplanned(
             return [], []
 
 
-def _told_given(chart: Chart, medicine: Medicine) -> list[datetime]:
+def told_given(chart: Chart, medicine: Medicine) -> list[datetime]:
     """When it was given, as far as it was told; an hour that was told is that hour."""
     return sorted(
         noted.at if noted.observation.at is None else chart.wall(noted.at, noted.observation.at)

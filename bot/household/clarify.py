@@ -73,16 +73,21 @@ def key_of(chat: int) -> str:
 
 def ask_once(
     ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool = False,
-    done: bool = False,
+    done: bool = False, which: bool = False,
 ) -> None:  # fmt: skip
-    """Ask what was meant, with buttons that fit; staff get it if no answer comes."""
+    """Ask what was meant, with buttons that fit; staff get it if no answer comes. ``which``:
+    only the medicine is not plain."""
     phone = whom_to_phone(ctx, person.lang)
-    key = "ask_rest" if rest else "ask_once"
+    which = which and len(chart.plan.medicines) > 1
+    key = "ask_which_dose" if which else "ask_rest" if rest else "ask_once"
+    buttons = (
+        _medicine_buttons(ctx, chart, person) if which else _buttons(ctx, chart, person, done=done)
+    )
     out.tell(
         person,
         Purpose.question,
         ctx.words.say(key, person.lang, phone=phone),
-        buttons=_buttons(ctx, chart, person, done=done),
+        buttons=buttons,
         topic=AboutUnclear(chart.id),
         patient=chart.id,
     )
@@ -122,6 +127,17 @@ def _buttons(ctx: AtHome, chart: Chart, person: Person, *, done: bool) -> Rows:
     clinic = words.say("ask_about_clinic", lang)
     rows.append((ctx.button(person.chat, clinic, AskAbout("clinic", chart.id)),))
     return tuple(rows)
+
+
+def _medicine_buttons(ctx: AtHome, chart: Chart, person: Person) -> Rows:
+    """Each medicine of the plan; then the clinic."""
+    made = [
+        ctx.button(person.chat, one.name, AskDose(place, chart.id))
+        for place, one in enumerate(chart.plan.medicines)
+    ]
+    clinic = ctx.words.say("ask_about_clinic", person.lang)
+    made.append(ctx.button(person.chat, clinic, AskAbout("clinic", chart.id)))
+    return tuple((one,) for one in made)
 
 
 def settle(ctx: AtHome, out: Effects, chat: int) -> None:
