@@ -1,4 +1,4 @@
-""" "May I walk him? Feed him? Give another pill?" Answered from the standing and the plan.
+"""May I walk him? Feed him? Give another pill? Answered from the standing and the plan.
 
 What is on hold is said so, with whom to phone; a dose inside its gap with the hour before which
 it may not be given; anything else in the plan's own words. Where one of these is known nobody
@@ -40,12 +40,23 @@ _MAY = re.compile(
     r"|cuant[oa]s?)\b"
 )
 _WHEN = re.compile(r"\b(?:when|what time|cuando|a que hora|que hora|toca|next|proxim[ao])\b")
-_LATER = re.compile(
-    r"\b(?:next (?:week|month)|tomorrow|weeks?|months?|ever|normal(?:ly)?|until|will|run|play|stairs"
-    r"|off leash|again (?:like|as)|manana|semanas?|mes(?:es)?|siempre|hasta|correr|jugar|escaleras?"
-    r"|podra|vacation|alone)\b"
+_PLAIN = frozenset(
+    "can may could should shall must am are is be it would i we he she they you me us my our "
+    "him her his hers their its them the a an to for of in on at with by and or so then if ok "
+    "okay fine safe right alright allowed able now already yet today tonight this morning "
+    "afternoon evening night midday noon day time times hour hours minutes minute long far "
+    "much many often how when what do does give get have has take go going given another one "
+    "more next second again just please hi hello thanks still also too some any little bit "
+    "usual normal soon due dog cat puppy kitty pet boy girl out outside puedo puede podemos "
+    "pueden podria podriamos debo debemos le les lo la los las el un una su sus se nos que "
+    "cuando cuanto cuanta cuantos cuantas al de del en con y o por para hora horas minutos "
+    "tiempo ya ahora hoy noche tarde esta este es bien si doy damos dar darle darles dale "
+    "toca tocan otra otro mas proxima proximo siguiente segunda favor hola gracias dia perro "
+    "perra gato gata todavia aun sacar sacarlo sacarla salir llevar llevarlo llevarla vez "
+    "pronto poco poquito algo tomar tome coma beba".split()
 )
-"""Of another day or another thing: the plan of today does not answer it."""
+"""Words that change nothing about what is asked. Any other (grapes, snow, crushed, fever) may:
+then the plan's own words are no answer, and a person reads it."""
 _WHY = re.compile(r"\b(?:why|por que|how do|how should|como)\b")
 _WALK = re.compile(
     r"\b(?:walk(?:s|ed|ing|ies)?|outings?|stroll|out to pee|pase[oa]\w*|pasear\w*|camin\w+"
@@ -79,9 +90,12 @@ def known_answer(ctx: Context, chart: Chart, text: str, reading: Reading, lang: 
     """The answer to every question in the words; nothing where one of them is not known."""
     if not isinstance(ctx.standing(chart).mode, Ordinary) or chart.state != "active":
         return []
-    asks = any(x.about == "request" and x.value == "question" for x in reading.observations)
+    told = reading.observations
+    asks = any((x.about, x.value) == ("request", "question") for x in told)
     if not (asks or reading.questions) or human_medicine_in(text):
         return []
+    if reading.asks or any(x.about != "request" for x in told):
+        return []  # what is told beside the question may change the answer
     found: list[str] = []
     for part in _questions(text):
         answer = _answer(ctx, chart, part, lang)
@@ -114,12 +128,13 @@ def _next_dose(part: str) -> bool:
 def _answer(ctx: Context, chart: Chart, asked: _Asked, lang: Lang) -> list[str] | None:
     """The answer to one question; None where it is not known."""
     text = asked.text
-    if _WHY.search(text) or _LATER.search(text):
+    if _WHY.search(text):
         return None
     named = [one for one in chart.plan.medicines if _names(one, text)]
+    plain = _is_plain(chart, text)
     if named or (_DOSE.search(text) and not _OTHER_MEDICINE.search(text)):
         meds = named or [one for one in chart.plan.medicines if not one.is_withheld(ctx.now)]
-        return _doses(ctx, chart, meds, asked, lang)
+        return _doses(ctx, chart, meds, asked, lang, plain=plain)
     if not asked.permission:
         return None
     topics: tuple[tuple[re.Pattern[str], Target, Callable[..., list[str]]], ...] = (
@@ -130,9 +145,19 @@ def _answer(ctx: Context, chart: Chart, asked: _Asked, lang: Lang) -> list[str] 
     for words, target, by_plan in topics:
         if words.search(text):
             held = list(ctx.standing(chart).holds_on_target(target))
-            answer = [_notice(ctx, chart, held, lang)] if held else by_plan(ctx, chart, lang)
-            return answer or None
+            if held:
+                return [_notice(ctx, chart, held, lang)]
+            return (by_plan(ctx, chart, lang) or None) if plain else None
     return None
+
+
+def _is_plain(chart: Chart, text: str) -> bool:
+    """Whether nothing is named but the thing that is asked about."""
+    for words in (_DOSE, _WALK, _FOOD, _DRINK):
+        text = words.sub(" ", text)
+    own = " ".join((chart.name, *(one.name for one in chart.plan.medicines)))
+    own_words = plainly(own).split()
+    return all(word in _PLAIN or word in own_words for word in re.findall(r"[a-z0-9']+", text))
 
 
 def _names(medicine: Medicine, text: str) -> bool:
@@ -181,7 +206,7 @@ def _with_head(ctx: Context, chart: Chart, said: Sequence[str], lang: Lang) -> l
 
 
 def _doses(
-    ctx: Context, chart: Chart, meds: Sequence[Medicine], asked: _Asked, lang: Lang
+    ctx: Context, chart: Chart, meds: Sequence[Medicine], asked: _Asked, lang: Lang, *, plain: bool
 ) -> list[str] | None:
     standing = ctx.standing(chart)
     held = [one for one in meds if standing.holds_on_medicine(one.name)]
@@ -191,6 +216,8 @@ def _doses(
         targets = [HeldMedicine(one.name) for one in held]
         holds = dict.fromkeys(h for target in targets for h in standing.holds_on_target(target))
         found.append(_notice(ctx, chart, list(holds), lang))
+    if free and not plain:
+        return None
     for one in free:
         told = _dose(ctx, chart, one, asked, lang)
         if told is None:

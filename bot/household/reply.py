@@ -22,6 +22,7 @@ from bot.household.asked import (
     waiting_doses,
 )
 from bot.household.bare_answers import all_to_do, bare_answers, says_done
+from bot.household.done_on_hold import done_on_hold
 from bot.household.dose_answers import asked_not_told, still_to_do
 from bot.household.dose_told import Follows, at_its_hour, by_medicine, dose_told, hour_told
 from bot.household.doubtful import alarming
@@ -186,6 +187,9 @@ def _doses_and_sessions(
     for seen in read_from:
         if seen.about != "dose":
             follows.observations.append(seen)
+            if (held := done_on_hold(ctx, chart, seen, follows.text, person.lang)) is not None:
+                follows.tell.append(held[0])
+                follows.more.append(held[1])
             line = _line_answered(open_lines, seen, follows.marks)
             if line is not None:
                 follows.mark(line, f"@{seen.about}.{seen.value}", person, ctx.now)
