@@ -91,7 +91,7 @@ def ask_once(
         topic=AboutUnclear(chart.id),
         patient=chart.id,
     )
-    question = Unclear(key_of(person.chat), chart.id, said.by, said.text, said.source)
+    question = Unclear(key_of(person.chat), chart.id, said.by, said.text, said.source, which)
     out.add(
         Ask(person.chat, question),
         waits(question, person.chat, ctx.now + PATIENCE),

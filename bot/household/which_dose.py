@@ -38,6 +38,11 @@ _FORMS: tuple[tuple[str, tuple[str, ...]], ...] = (
     (r"pills?|pastillas?", SOLID),
 )
 _COUNTS: tuple[tuple[int, str], ...] = (
+    (
+        1,
+        r"(?:the|his|her|its|one|la|el|su)(?: \w+)? "
+        r"(?:pill|tablet|capsule|chew|pastilla|tableta|capsula|comprimido)",
+    ),
     (2, r"both|ambos|ambas|(?:los|las) dos"),
     (3, r"all (?:three|3)|(?:los|las) (?:tres|3)"),
     (4, r"all (?:four|4)|(?:los|las) (?:cuatro|4)"),
