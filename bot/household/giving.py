@@ -122,7 +122,8 @@ def _clause(plain: str, span: tuple[int, int]) -> tuple[str, str]:
         elif mark.start() >= span[1]:
             end, ends = mark.start(), mark[0]
             break
-    return plain[start:end].strip(), ends
+    clause = plain[start:end].strip()
+    return clause, "?" if clause.endswith("?") else ends
 
 
 def _may_be_medicine(behind: str, names: Collection[str]) -> bool:
