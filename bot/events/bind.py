@@ -160,6 +160,9 @@ def _emergency(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
         stay_with_it(ctx, out, before, after, speaker)
 
 
+ASKS = (Purpose.question, Purpose.dose_question)
+
+
 def _through_the_gate(ctx: Event, out: Effects, standings: dict[PatientId, Standing]) -> Effects:
     """Every message to a household passes, or is kept back and logged."""
     passed: list[Effect] = []
@@ -167,7 +170,7 @@ def _through_the_gate(ctx: Event, out: Effects, standings: dict[PatientId, Stand
     for one in out.all:
         kept = _gated(one, standings, ctx) if isinstance(one, Tell) else one
         passed.append(kept)
-        if isinstance(one, Tell) and one.purpose is Purpose.question and isinstance(kept, Entry):
+        if isinstance(one, Tell) and one.purpose in ASKS and isinstance(kept, Entry):
             unasked.add(one.message.chat)
     pairs = zip(out.all, passed, strict=True)
     told = [tell for tell, kept in pairs if isinstance(tell, Tell) and isinstance(kept, Say)]

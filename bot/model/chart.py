@@ -12,7 +12,6 @@ from .chat import Media
 from .healing import Healing
 from .hold import FromDeath, Hold, Target, decode
 from .ids import (
-    HOSPITAL,
     NO_SOURCE,
     CaseId,
     LineId,
@@ -357,30 +356,6 @@ class Chart:
     def sheet(self, id: PromptId) -> Sheet | None:
         """The prompt with this id, if it is known here."""
         return next((sheet for sheet in self.sheets if sheet.id == id), None)
-
-    def given(self, med: str) -> list[datetime]:
-        """When this medicine was given, as far as known here, oldest first."""
-        told = [
-            line.at for line in self.doses(med) if line.choice == "given" and line.at is not None
-        ]
-        second = [
-            self.wall(noted.at, noted.observation.at)
-            for noted in self.history
-            if noted.observation.value == "doubled"
-            and noted.observation.med == med
-            and noted.observation.at is not None
-        ]
-        return sorted([*told, *second, *self.given_in_hospital(med)])
-
-    def given_in_hospital(self, med: str) -> list[datetime]:
-        """When it was last given there, as far as the household told."""
-        return [
-            noted.at
-            for noted in self.history
-            if noted.observation.value == "given"
-            and noted.observation.med == med
-            and self.sources[noted.id][0].startswith(HOSPITAL)
-        ]
 
     def wall(self, said: datetime, wall: str) -> datetime:
         """The last moment up to ``said`` at which the patient's clock showed ``wall``."""
