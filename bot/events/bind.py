@@ -19,6 +19,7 @@ from bot.dosing.released import after_emergency
 from bot.dosing.taken_back import come_back
 from bot.household.emergency import open_emergency, stay_with_it, tell_the_others
 from bot.household.reshow import reshow
+from bot.household.unasked import pass_on
 from bot.model.chart import Chart
 from bot.model.conversation import Describe, SameDose, Unclear, WhichPatient
 from bot.model.effects import (
@@ -52,6 +53,9 @@ Event = AtHome | AtDesk | FellDue
 def bind(ctx: Event, out: Effects) -> Effects:
     """The effects of one event, bound by the standing of the patients that it touches."""
     later = {chart.id: Later(chart, out, ctx.now) for chart in ctx.charts}
+    if isinstance(ctx, AtHome):
+        now = {chart.id: standing_of(later[chart.id].chart, ctx.now) for chart in ctx.charts}
+        pass_on(ctx, out, later, lambda one: isinstance(_gated(one, now, ctx), Entry))
     for before in _concerned(ctx, out):
         known = later[before.id]
         _end_stopped(ctx, out, before, known.chart)
