@@ -14,8 +14,7 @@ from dataclasses import dataclass, replace
 from bot.context.contexts import Context
 from bot.context.phones import emergency_phones
 from bot.context.words import when
-from bot.dosing.dosing import told_given
-from bot.dosing.order import doses_of
+from bot.dosing.order import doses_of, given_times
 from bot.dosing.showable import asked_when
 from bot.household.giving import plainly
 from bot.model.chart import Chart
@@ -231,7 +230,7 @@ def _dose(ctx: Context, chart: Chart, medicine: Medicine, asked: _Asked, lang: L
     fields = {"name": chart.name, "med": medicine.name}
     local = chart.local(ctx.now)
     if medicine.as_needed:
-        match as_needed(chart.plan, medicine, told_given(chart, medicine), ctx.now):
+        match as_needed(chart.plan, medicine, given_times(chart, medicine), ctx.now):
             case TooEarly(not_before=at):
                 at_words = when(chart.local(at), local, lang)
                 return ctx.words.say("dose_as_needed", lang, **fields, at=at_words)

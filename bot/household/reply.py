@@ -13,6 +13,7 @@ from bot.context.contexts import AtHome
 from bot.context.phones import both_phones, what_happens_now
 from bot.dosing.dosing import given_again
 from bot.household import clarify, doubt_words, doubts, talking
+from bot.household.aftermath import aftermath
 from bot.household.asked import (
     ANSWERS,
     asked_sheet,
@@ -127,7 +128,8 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     _doses_and_sessions(ctx, out, chart, person, sheet, reading.observations, follows)
     observations, tell = follows.observations, follows.tell
     asking = doubts.consider(ctx, chart, reading, observations)
-    more = [*follows.more, *asking.findings]
+    after = aftermath(ctx, chart, reading, text)
+    more = [*follows.more, *asking.findings, *after]
     out.add(*follows.marks)
     findings = take_note(
         ctx, out, chart, observations, said, person=person, more=more, without=words.without
@@ -146,7 +148,7 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
         clarify.settle(ctx, out, person.chat)
     elif words.looked_at:
         out.add(Entry("unclear", "bot", text, chart.id, {"source": source}))
-    elif not (asking.asked or asking.raised or passed):
+    elif not (asking.asked or asking.raised or passed or after):
         rest = bool(observations)
         _not_understood(ctx, out, chart, person, said, rest=rest, done=done, which=which)
 
@@ -230,11 +232,17 @@ def _answer(
     urgent = advice_for(ctx, chart, findings, lang)
     top = max((finding.urgency for finding in findings), default=Urgency.none)
     mode = ctx.standing(chart).mode
+    told_dead = any(one.about == "life" for one in observations)
+    alarm = top is Urgency.emergency and not told_dead
     if isinstance(mode, Over) and mode.reason is not End.ended:
-        text = words.say("death_after", lang, phone=both_phones(ctx, lang))
-        out.tell(person, Purpose.answer, text, patient=chart.id, topic=AboutPatient(chart.id))
-        return
-    if any(one.about == "life" for one in observations):
+        if alarm and chart.state != "died":  # it cannot be both: who may live is helped first
+            urgent.append(words.say("death_in_doubt", lang, name=chart.name))
+        else:
+            key = "death_after_alarm" if alarm else "death_after"
+            text = words.say(key, lang, name=chart.name, phone=both_phones(ctx, lang))
+            out.tell(person, Purpose.answer, text, patient=chart.id, topic=AboutPatient(chart.id))
+            return
+    if told_dead:
         text = words.say("death_told", lang, name=chart.name, phone=both_phones(ctx, lang))
         out.tell(person, Purpose.farewell, text, patient=chart.id, topic=AboutPatient(chart.id))
         return
@@ -307,11 +315,15 @@ def _not_understood(
     mode = ctx.standing(chart).mode
     if out.of(CaseChange) and (chart.over or isinstance(mode, Over)):
         return  # a person reads these very words already
-    case = talking.case_in_hand(ctx, chart)
-    if case is not None:
+    asked = talking.staff_asked(ctx, chart)
+    if asked is not None:
         # Staff and owner are talking and a person reads this: no question, but no silence,
-        # and no case of its own.
-        finding = Finding("wrote-back", Urgency.next_day, case.matter, talking.WROTE_BACK)
+        # and no case of its own; one that is closed meanwhile comes again.
+        known = {one.id: one.matter for one in chart.closed}
+        known |= {one.id: one.matter for one in chart.cases}
+        matter = known.get(asked, handed_over(said.text, ctx.rules).matter)
+        finding = Finding("wrote-back", Urgency.next_day, matter, talking.WROTE_BACK)
+        talking.after_close(ctx, out, chart, person)
         raise_findings(ctx, out, chart, [finding], said)
         words = what_happens_now(ctx, chart, Urgency.next_day, person.lang)
         out.tell(person, Purpose.answer, words, patient=chart.id)

@@ -132,6 +132,8 @@ class InCase:
 
     key: str
     case: CaseId
+    patient: PatientId | None = None
+    at: datetime | None = None
     kind: Literal["in_case"] = "in_case"
 
 
