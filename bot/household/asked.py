@@ -109,11 +109,14 @@ def understand(
         kept = [one for one in own if not _elsewhere(one, rivals) and _apart(text, one, reading)]
         several = several or bool(other.observations or other.bare)
         if kept:
+            # What is no doubt in the light of the question that the words answer is none.
+            doubted = {(one.about, one.value) for one in other.asks}
             whole = replace(
                 whole,
                 observations=(*whole.observations, *kept),
                 understood=whole.understood or other.understood,
                 greeting=False,
+                asks=tuple(one for one in whole.asks if (one.about, one.value) in doubted),
             )
     if not whole.observations and not whole.understood:
         whole = _of_a_case(ctx, chart, text, context, whole)
