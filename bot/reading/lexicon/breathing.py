@@ -68,6 +68,13 @@ CLASSES = {
 }
 
 RULES = {
+    "idiom": """
+    = void
+    hardly|barely|scarcely ~ hear|notice|see|tell it|him|her +<breath>
+    respire|respirara|respirar|respira|airee|aireara ~ la|el|su patita|pata|herida|piel|pierna|cicatriz|rodilla
+    skin|leg|paw|foot|wound breathe|breathes
+    room|space|chance|time to breathe
+    """,
     "breathing": """
     = normal
     <breath> ~ is|are|esta|back ~ back|vuelto to|a normal|usual
@@ -97,6 +104,22 @@ RULES = {
         problema|problemas|dificultad|struggling ~3 <breath>
     <breath> ~ without|sin ~ trouble|difficulty|dificultad|problema|effort
     = laboured
+    resuella|resuello|resollando|resopla|resoplando|bufa|bufando ~2 fuerte|mucho|feo|recio|pesado|ruidoso|cada|constante
+    nariz|narices|naricitas|nostrils ~3 abre|abren|abriendo|abriendose|abiertas|aletean|aleteando
+    flaring|flared|flares ~ his|her? nostrils|nose
+    <breath> ~3 con|usando ~ la|el|toda|puro? panza|abdomen|estomago|pancita|barriga
+    <breath> ~3 with|using|from ~ his|her|the? belly|tummy|stomach|abdomen|whole
+    <breath> ~3 por ~ la? boca|hocico
+    <breath> ~3 through ~ his|her|the? mouth
+    lengua ~2 fuera|afuera|salida ~~ agitado|agitada|ahoga|jadea|jadeando|respira +<felid>
+    agitado|agitada ~ sin|y_no|aunque ~3 corrido|correr|ejercicio|hacer|moverse|movido|calor
+    congested|congestionado|congestionada|tapado ~~ <breath> -no
+    trabajo|esfuerzo|lucha ~ para|por|pa ~ respirar|jalar|agarrar
+    working|works|worked ~ so|really|very|too? ~ hard|overtime ~ to|for ~ breathe|breath|air|breaths
+    <breath> ~ is|are|was|like|de? ~ shallow|superficial|cortita|cortito|jadeante|raspy|noisy|ragged|laboured|labored
+    no|not|isnt|cant|cannot ~2 <breath> ~ properly|right|well|easily|freely
+    se ~ le? ~ oye|escucha|siente ~3 pecho|pulmones|garganta ~3 silbido|ruido|ronquido|agua|flemas
+    crackl*|gurgl*|rattl*|whistl*|wheez* ~4 chest|lungs|breath|inhales|exhales|inhaling|breathes
     <breath> ~3 faster|quicker|heavier|harder|louder|noisier|shallower|rapido|agitado|agitada|fuerte|pesado|acelerado|recio ~2 than|de|que -<neg>
     <breath> ~3 too|really|super|way|muy|demasiado|bien ~ fast|quick|hard|rapido|agitado|fuerte|recio -<neg>
     panza|pecho|costillas|barriga|chest|tummy|sides|ribs|costados|ijares|pancita ~4 <fastly> -<cryout>
@@ -196,6 +219,9 @@ RULES = {
     out_of_breath|winded|breathless|puffed|short_of_breath ~~ nothing|lying|resting|still|asleep|just
     winded
     hunden|hunde|marcan|marca|sume|sumen ~2 costillas|costados|costado|panza|pecho|ijares
+    = normal @asked-breathing
+    <calmly> -<hardword> -<neg>
+    parejita|parejito|parejo|normalita|serena|sereno
     """,
 }
 

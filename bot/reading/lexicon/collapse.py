@@ -24,6 +24,10 @@ CLASSES = {
 RULES = {
     "energy": """
     = collapsed fixed agent
+    <neg> ~ get|getting|bring|bringing him|her|<patient> to? ~ come|wake? ~ to|round|around $
+    <neg> ~ get him|her|<patient> to ~ come|wake|open|respond|react
+    no ~ hay ~ forma|manera|modo|poder de|que ~ se? despierte|despertarlo|despertarla|reaccione
+    no ~ vuelve|volvia|volvio|regresa en si
     <neg> ~2 wake|waking|rouse|roused|awaken|woken|woke|wakes|despierta|desperto|despertar|
         despertamos|reacciona|reaccionando|responde|respond|responding|responsive|responds ~ \
         up|him|her|at|to|all? -<sleepwell>
@@ -33,6 +37,15 @@ RULES = {
     le|lo|la hablo|llamo|muevo|toco|sacudo|grito|pico ~~ y nada
     calling|shaking|shook|poked|poking|pinched|nudged|nudging|sacudo|muevo|toco|llamo|grito|hablo ~~ nothing|nada $ -clinic -vet -phone -office -you -clinica -veterinario -head
     = collapsed
+    dead|deadweight weight ~2 in|when|arms -<bandageword> -<coneword> -leg
+    out|down for ~ the count ~~ not|wont|cant|isnt|doesnt
+    inconciente|inconcientes|desvanecida|desmayito|desmayon
+    <neg>|sin ~ da|dar|dando senales|sena|signos ~ de? vida
+    sin|perdio|perdiendo|pierde ~ el|la conocimiento|sentido|conciencia
+    azoto|azota|azotado ~ contra|en|al|como piso|suelo|costal|tabla
+    trapo|muneco_de_trapo ~~ no|sin|ni ~ responde|reacciona|despierta|abre|mueve
+    fueron|fue|van ~ las patas|patitas ~~ cayo|suelo|piso|desplomo
+    limp ~2 in ~ my|his|her|our arms|hands|lap
     no ~ se? ~ podia|puede|pudo ~ parar|pararse|levantar|levantarse|sostener|sostenerse|mantener -<legword>
     fell|fallen|fainted|toppled ~ over|down ~~ wont|cant|couldnt|hasnt|not ~ get|got|getting ~ back? up
     went|goes|fell|keeled|dropped|cayo ~ over|down|redondo ~ like|como ~3 tree|log|plank|skittle|domino|arbol|tronco|tabla

@@ -29,6 +29,39 @@ CLASSES = {
 RULES = {
     "life": """
     = died
+    he|she|hes|shes|<patient> ~ is|was|has gone $ -<neg> -outside -escaped -looking
+    woke|found|came ~~ he|she|<patient> was gone $ -<neg>
+    gone ~ at|around <clock> -<wound> -<bandageword>
+    ^ rip my|our|little|sweet|baby|buddy|old|<patient>
+    rest|rests|resting in peace|power
+    his|her heart gave|stopped|quit ~ out|beating|working?
+    no|without|<neg> ~ heartbeat|pulse|heart_beat -<askmark>
+    cold|stone_cold|stiff and stiff|cold -<legword> -<legonly> -leg -weather -joint
+    isnt|arent|not with us ~ any|anymore|now|longer
+    <neg> ~ pull|pulled through
+    <neg> survive|survived|surviving ~ the|his|her? ~ night|surgery|op|operation|$
+    crossed|crossing|over ~ the? rainbow
+    gained|got|grew|earned ~ his|her wings
+    left us ~ <laid>|$ -alone
+    taken ~ from us
+    he|she|hes|shes ~ is|at? in a better place
+    his|her|the ashes|urn
+    no la|lo? libro|armo|conto $
+    no resistio|aguanto $ -cono -<bandageword>
+    no ~ salio ~ adelante|de_esta
+    colgo ~ los tenis
+    se ~ me|nos? petateo|pelo
+    descansa|descanse ~ en paz
+    perdio ~ la vida
+    su corazon|corazoncito ~ se? paro|detuvo|fallo|rindio
+    <neg>|ya_no|sin ~ late|latia|latidos|latir|pulso ~ corazon? -<askmark>
+    frio|fria|helado|helada y tieso|tiesa|duro|dura|rigido|rigida -<legword>
+    tieso|tiesa|duro|dura|rigido|rigida y frio|fria|helado|helada -<legword> -<wound>
+    ya no ~ lo|la ~ tenemos|tengo
+    cruzo ~ al ~ otro lado
+    fue|voló|volo|subio ~ al|a_el cielo|cielito
+    mi angelito|angel ~ ya|se|voló
+    sus cenizas
     <diedword> -<notquite>
     is|was|hes|shes ~ no longer with us
     is|was|hes|shes ~ not|isnt with us ~ anymore|now|any
@@ -62,6 +95,9 @@ RULES = {
     = died !@stool !@urine !@asked-stool !@asked-urine !@asked-bathroom
     he|she|<patient> ~ has|just? passed <laid>|$ -<ahead>
     = died agent
+    buried|burying|cremated|cremating ~ him|her|<patient> -bone -toy -treat -nose -face -head -ball -bury
+    lo|la|<patient> enterramos|enterre|enterraron|sepultamos|cremamos|cremaron|incineramos|incineraron|velamos -hueso -juguete
+    enterramos|enterre|sepultamos|cremamos|incineramos ~ a ~ mi|nuestro|nuestra|la|el? <patient>
     is|was|hes|shes|found|he|she|him|her dead -<hindpair> -<legword> -<notquite> -<neg> -asleep -tired -weight -set -lame -leg
     had|have|decided|chose|agreed|time ~3 put ~ him|her|it|them|<patient> ~ to? sleep -<forsleepof> -<ahead> -<wanting> -<intent>
     had|have|decided|chose|agreed|time ~3 put ~ him|her|it|them|<patient> ~ down <laid>|$ -<forsleepof> -<ahead> -<wanting> -<intent>

@@ -15,6 +15,8 @@ CLASSES = {
         labios belfos enciitas
         """,
     "paleword": """
+        transparente transparentita transparentosa clarisimas palidisima palidisimas
+        blanqueadas blanqueada deslavaditas blanquizcas
         pale pallor pallid white whitish ghostly grey gray greyish grayish ashen chalky
          washed_out colourless colorless blanched white_as_paper paper_white palida
         palidas palido palidos blanca blancas blanco blancos blanquecinas blanquecina blancuzcas
@@ -64,6 +66,11 @@ RULES = {
     <gumword> ~~ pink|rosadas|rositas|rosita -<neg> -<paleword>
     crt ~3 normal|<number>
     = pale
+    boca|boquita|hocico|trompa|tongue|mouth ~4 palida|palido|palidita|blanca|blanquisima|white|pale -espuma -foam -<wound> -froth -baba -whites
+    lost|losing|loses ~ all|the|his|her? colour|color|pink|pinkness +<gumword>
+    <gumword> ~4 sin|perdieron|perdio ~ el|su? color|sangre|vida
+    <gumword> ~3 white|pale|grey|gray ~ as ~ a? sheet|ghost|paper|snow
+    palido|palida ~ como papel|cera|muerto|fantasma|hoja
     <gumword> ~4 <palenoun>
     <gumword> ~5 like|as|colour|color|como ~4 <palenoun>
     <palenoun> ~2 <gumword>
@@ -91,6 +98,7 @@ RULES = {
     like|as|colour|color|como ~4 <palenoun>
     <paleword>
     = blue
+    se ~ me|le|nos? ~ esta|anda|estan? poniendo|puso|pone|pusieron|puesto azul|azules|morado|morada|moradita|azulado -<bruiseword> -<legword> -<wound> -<toeword> -<swell>
     <patient> ~ turned|gone|went|going|goes blue|purple -<bruiseword> -<legword> -<wound> -<toeword>
     blue|bluish|purple|morado|azul|morada ~ round|around|alrededor|in ~2 mouth|lips|muzzle|boca|hocico|nose
     <gumword> ~5 <blueword>
@@ -112,6 +120,13 @@ RULES = {
     jaundice|jaundiced|icteric|icterus|ictericia|icterico|icterica
     eyes|ojos|skin|piel|ears|orejas|oreja|blanco_del_ojo ~3 yellow|amarillos|amarillo|
         amarilla|yellowish|jaundiced|amarillentos -<discharged> -<bruiseword>
+    = pink fixed
+    ^ no|ya_no ~ estan|son|se_ven palidas|palidos|blancas|azules|moradas -<askmark>
+    pink again|now|underneath|inside|though|enough -<wound> -<neg> -<discharged> -<bruiseword>
+    pale|paler ~~ but|though ~ now|are|back|theyre? ~2 pink
+    rosa|rosita|rosadas|rositas clarito|clarita|claritas|bajito ~ normal|normales|bien
+    = yellow @gums @asked-gums
+    ^ theyre|are|kinda|still|very <yellowword> -<pee>
     """,
 }
 
