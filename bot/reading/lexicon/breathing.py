@@ -71,7 +71,7 @@ RULES = {
     "idiom": """
     = void
     hardly|barely|scarcely ~ hear|notice|see|tell it|him|her +<breath>
-    respire|respirara|respirar|respira|airee|aireara ~ la|el|su patita|pata|herida|piel|pierna|cicatriz|rodilla
+    respirar|respirara|airear ~ la|el|su patita|pata|herida|piel|pierna|cicatriz|rodilla
     skin|leg|paw|foot|wound breathe|breathes
     room|space|chance|time to breathe
     """,

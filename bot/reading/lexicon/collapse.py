@@ -22,6 +22,19 @@ CLASSES = {
 }
 
 RULES = {
+    "idiom": """
+    = void
+    crate|cage|pen|box|cone|collar|tent|gate|fence|shelf|table|roof|bed|chair|one_side|half|ramp|stairgate ~ has|just|has_just? ~ collapsed|collapses|collapsing
+    collapsed|collapsing|collapses|collapse ~ one|the|a|its|that|this side|cone|crate|edge|wall|collar|pen|cage|box|bed|rim -legs -back
+    desplomo|colapso|desplomado ~ un|el|la|una lado|cono|jaula|caja|corral|orilla|cama|borde
+    out cold ~~ snoring|snores|snored|snore|wakes|woke|gets_up|got_up|perks
+    no|ningun|sin|zero|any ~ allergic|bad|adverse? reaction|reactions ~ to|from|at|after ~ all|it|pill|tablet|meds|med|new|food|the
+    no|sin ~ le? ~ hizo|hace|dio|tuvo|ha_hecho|causo ~ ninguna|mala? reaccion|reacciones
+    de desmayado|desmayada|decaido|decaida|enfermo|enferma|triste|cansado|cansada|apagado|apagada nada
+    opposite|anything|far|nothing ~ of|but|from|like lethargic|quiet|listless|sleepy|tired|flat|dull|depressed|collapsed|floppy|limp
+    pide|pidiendo|exige|exigiendo|reclama ~3 a_gritos|gritos|gritando
+    dormir ~ de|por tanto|tantas ~ jugar|jugando|juego|correr|ronquidos|roncar|ladrar
+    """,
     "energy": """
     = collapsed fixed agent
     <neg> ~ get|getting|bring|bringing him|her|<patient> to? ~ come|wake? ~ to|round|around $

@@ -29,7 +29,7 @@ CLASSES = {
 RULES = {
     "life": """
     = died
-    he|she|hes|shes|<patient> ~ is|was|has gone $ -<neg> -outside -escaped -looking
+    he|she|hes|shes is|was? gone $ -<neg> -outside -escaped -looking
     woke|found|came ~~ he|she|<patient> was gone $ -<neg>
     gone ~ at|around <clock> -<wound> -<bandageword>
     ^ rip my|our|little|sweet|baby|buddy|old|<patient>

@@ -57,6 +57,10 @@ CLASSES = {
 }
 
 RULES = {
+    "idiom": """
+    = void
+    chow|chows|shar_pei|pigment|pigmented & <gumword>
+    """,
     "gums": """
     = pink
     good|healthy|normal|great|lovely|nice ~ pink? colour|color|pink ~3 <gumword> -<neg>
@@ -123,7 +127,7 @@ RULES = {
     = pink fixed
     ^ no|ya_no ~ estan|son|se_ven palidas|palidos|blancas|azules|moradas -<askmark>
     pink again|now|underneath|inside|though|enough -<wound> -<neg> -<discharged> -<bruiseword>
-    pale|paler ~~ but|though ~ now|are|back|theyre? ~2 pink
+    pale|paler ~~ but|though ~ now|are|back|theyre? ~2 pink -<neg> -<barely>
     rosa|rosita|rosadas|rositas clarito|clarita|claritas|bajito ~ normal|normales|bien
     = yellow @gums @asked-gums
     ^ theyre|are|kinda|still|very <yellowword> -<pee>
