@@ -7,6 +7,7 @@ CLASSES = {
         crying cry cried chew chewing drool drooling bedtime meal
         """,
     "hiveword": """
+        hivey hivy enronchado enronchada enronchadito ronchudo ronchuda
         welt wheal weal sarpullido salpullido urticarial nettlerash erupcion
         hives hive welts wheals urticaria nettle_rash ronchas roncha habones habon ronchitas
         """,
@@ -22,6 +23,8 @@ CLASSES = {
         labios labio parpados parpado ojos ojo cachetes belfos
         """,
     "facepuff": """
+        puffing huge enormous massive enorme enormes twice_its twice_her twice_his double_its
+        double_her double_his ensanchada
         swell blown blew inflated inflates ballooning fat double_the_size twice_the_size puffs
         hinchando hincha hinchadito hinchadita hinchadas hinchandosele inflado inflada
         inflados inflo inflaron infla inflando inflandose inflama inflaman inflamadas
@@ -36,6 +39,8 @@ CLASSES = {
 RULES = {
     "allergy": """
     = hives
+    se ~ le|me? ~ broto|brotado|enroncho|enronchado|enroncha|salpullo ~ todo|toda|la|el|de|$ -<wound>
+    skin|coat|belly|back|body ~3 bumpy|lumpy|blotchy|hivey|welted -<wound>
     raised|itchy|red|round ~ little|small|red|round|raised? circles|rings|patches|bumps|lumps|spots|blotches|marks|dots -<wound> -<stitchword>
     little|small|tiny ~ raised|red|round? circles|lumps|bumps|blotches ~3 everywhere|all|body|belly|tummy|back|fur|skin -<wound>
     <bumpword> ~ all over|everywhere -<wound>
@@ -58,6 +63,9 @@ RULES = {
     <bumpword> ~ en|por ~ todo|toda
     covered|full|lleno|llena|cubierto|cubierta ~ in|of|de|con <bumpword>|<hiveword>
     = swollen_face
+    stung|bee|wasp ~~ lip|lips|face|muzzle|nose|eye|eyes|snout ~3 <facepuff>|big|up
+    pico|picadura|piquete|abeja|avispa|alacran ~~ cara|hocico|labio|ojo|jeta|trompa|nariz ~3 <facepuff>|grande
+    cara|hocico|trompa|jeta|labios|ojos|parpados|nariz ~4 grandota|grandote|grandotes|gordo|gordos|gorda|saltados|cerrado|cerrados ~ de? ~ lo? hinchado|hinchada|hinchados|inflamado|inflamada
     <faceword> ~4 <facepuff> -<wound> -<joint> -<crying>
     <faceword> ~4 swollen|puffed|swelled shut|closed|closing|over|right|up
     <facepuff> ~3 <faceword> -<wound> -<joint> -<crying>

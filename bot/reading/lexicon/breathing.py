@@ -104,6 +104,17 @@ RULES = {
         problema|problemas|dificultad|struggling ~3 <breath>
     <breath> ~ without|sin ~ trouble|difficulty|dificultad|problema|effort
     = laboured
+    sucking|sucks|pulling|dragging|drawing|gasping|heaving ~ the? air|breath|breaths ~ in|into|$
+    hauling|dragging|hauls|drags ~ in|for air|breath|breaths
+    chest|ribs|sides|belly|tummy ~2 caving|cave|caves|sinking|sucks|sucked|pulling ~ in -<wound>
+    cuello|pescuezo|cabeza ~ para|pa respirar|jalar|agarrar
+    estira|estirando|alarga ~ el|su? cuello|pescuezo|cabeza
+    honk*|rattl*|gurgl*|snort*|wheez*|rasp* ~~ breath|breathe|breathing|breathes|air|inhale|inhales|lungs|chest
+    suena|oye|escucha|hace ~2 silbido|ronquido|estertor|estertores|burbujas|burbujeo|gorgoteo ~~ respira|pecho|respirar|aire
+    struggl*|fight*|battl*|labour*|labor* ~ to|for ~ breathe|breath|air
+    <barely>|cant|cannot|couldnt|wont ~ get|catch|draw|take ~ a|his|her|any|enough|proper|full ~ breath|air|breaths
+    respir* ~3 agitad*|acelerad*|rapid*|rar*|feo|fea|entrecort*|forzad*|ruidos*|trabajos* -<neg> -<notlaboured>
+    agitad* ~ al|cuando|hasta ~ respirar|respira|dormido|dormida|acostado|acostada -<neg>
     resuella|resuello|resollando|resopla|resoplando|bufa|bufando ~2 fuerte|mucho|feo|recio|pesado|ruidoso|cada|constante
     nariz|narices|naricitas|nostrils ~3 abre|abren|abriendo|abriendose|abiertas|aletean|aleteando
     flaring|flared|flares ~ his|her? nostrils|nose
@@ -220,8 +231,13 @@ RULES = {
     winded
     hunden|hunde|marcan|marca|sume|sumen ~2 costillas|costados|costado|panza|pecho|ijares
     = normal @asked-breathing
+    <calmrate> ~ per|a|por|al|x minute|min|minuto -<hardword>
+    <neg> ~ esta|muy|anda agitado|agitada|agitadito|acelerado
     <calmly> -<hardword> -<neg>
     parejita|parejito|parejo|normalita|serena|sereno
+    = laboured @asked-breathing
+    fast|quick|rapid|noisy|heavy|hard|shallow|laboured|raspy|wheezy|ragged|struggling|uneven|rough -<neg>
+    rapida|rapidita|rapidito|agitada|agitado|agitadita|acelerada|pesada|ruidosa|cortada|entrecortada|forzada|dificil|cortita -<neg>
     """,
 }
 

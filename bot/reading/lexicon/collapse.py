@@ -50,6 +50,19 @@ RULES = {
     le|lo|la hablo|llamo|muevo|toco|sacudo|grito|pico ~~ y nada
     calling|shaking|shook|poked|poking|pinched|nudged|nudging|sacudo|muevo|toco|llamo|grito|hablo ~~ nothing|nada $ -clinic -vet -phone -office -you -clinica -veterinario -head
     = collapsed
+    dropped|fell|collapsed|toppled|went_down|crumpled|sank ~~ <neg> ~ get|got|move|moved ~ back? up
+    shook|shake|poked|nudged|prodded|lifted|tapped|clapped|called ~~ <neg> move|moved|react|reacted|respond|stir|stirred|flinch|blink
+    <neg>|cant ~ lift|hold|raise ~ his|her|the? head ~ up? ~ or|and|nor ~ stand|walk|get_up|sit
+    went|gone|passed ~ out ~ like ~ a? light|lamp -<lastnight> -bed -slept -snoring
+    out ~ like ~ a? light ~~ come|came|round|wake
+    lo|la|le muevo|toco|sacudo|hablo|llamo|grito|pico|jalo ~~ no|ni ~ hace|mueve|pestanea|reacciona|responde|contesta ~ nada? -<coneword>
+    cabeza ~ se_le|le|se ~ cae|cuelga|va -<wound>
+    quedo|esta|anda|cayo ~ todo|toda? lacio|lacia|flacido|desmadejado|desmadejada|suelto|suelta|desguanzado ~~ no|ni|ojos|cabeza|sin
+    head ~ lolling|flopping|flopped|drooping|hanging -window -out -bed -side -over
+    body|he|she|legs|all ~ went|gone|goes limp -<legword>
+    went|gone|going ~ down|over ~~ and|then out|limp|unconscious|stiff
+    <neg> ~ get ~ any|a|much ~ response|reaction|life ~ out|from ~ of? him|her
+    glazed|glassy|fixed|blank|vacant eyes? ~~ <neg> ~ respond|responding|react|moving|blink
     dead|deadweight weight ~2 in|when|arms -<bandageword> -<coneword> -leg
     out|down for ~ the count ~~ not|wont|cant|isnt|doesnt
     inconciente|inconcientes|desvanecida|desmayito|desmayon

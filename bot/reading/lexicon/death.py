@@ -4,6 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "diedword": """
+        perished passed_overnight fallecido fallecida
         died passed_away passed_on passed_peacefully passed_in deceased slipped_away murio
         fallecio muerto_ya ha_muerto ha_fallecido se_murio
         """,
@@ -29,6 +30,17 @@ CLASSES = {
 RULES = {
     "life": """
     = died
+    said|say|saying|had_to_say ~ our|my|a|the|final|last? goodbye|goodbyes ~ <laid>|$ -<ahead>
+    we|ive|i lost ~ our|my ~ best|baby|sweet|little|old|big|dear? ~ boy|girl|baby|dog|cat|friend|lad|pup|kitty|companion -<thing>
+    was|got|been|hit ~~ and|was killed -<neg>
+    killed ~ by|outright|instantly -<neg>
+    is|hes|shes ~ in|up ~ heaven|paradise ~ now|$
+    ya|esta|anda ~ ya? ~ en|con ~ el|los? cielo|angelitos|angeles|diosito
+    ya descanso ~ mi|nuestro|nuestra|de_sufrir|por|$ -<neg>
+    encontre|encontramos|hallamos|encontraron|hallaron|estaba|amanecio ~ ya? sin vida
+    lo|la mataron|mato ~ un|el|una|al|en|$ -<food>
+    ya_no despierta|desperto|amanecio ~ $
+    no ~ amanecio|sobrevivio|libro ~ vivo|viva|hoy|la_noche|esta|$
     he|she|hes|shes is|was? gone $ -<neg> -outside -escaped -looking
     woke|found|came ~~ he|she|<patient> was gone $ -<neg>
     gone ~ at|around <clock> -<wound> -<bandageword>

@@ -300,7 +300,7 @@ RULES = {
     botado|botada|echadote|echadota|aplastado ~2 todo|desde|ahi|en -<poo> -<coneword>
     no|ni ~ reaction|interest|response ~ to|in visitors|doorbell|toys|treats|walk|walks|anyone|food|company
     <neg> ~ own|himself|herself|his_usual|her_usual ~~ flat|lethargic|listless
-    ni|no ~ se ~ levanta|para|mueve|inmuta ~ a|para|cuando|con ~ saludar|recibir*|comer|jugar|llego|llegue|timbre|nada
+    ni|no ~ se ~ levanta|para|mueve|inmuta ~ a|para|cuando|con ~ saludar|recibir*|comer|jugar|llego|llegue|timbre
     no|ni ~ quiere|le_interesa|hace_caso ~ nada|a_nada|de_nada $
     sin ~ ganas|animo|animos ~ de|para? ~ nada|jugar|levantarse|moverse|salir|vivir|comer
     perdio|perdido ~ la|el|su ~ chispa|brillo|animo|alegria|energia

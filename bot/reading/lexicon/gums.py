@@ -15,6 +15,8 @@ CLASSES = {
         labios belfos enciitas
         """,
     "paleword": """
+        grisaceo grisacea grisaceos grisaceas palidona palidonas palidon palidones see_through
+        translucent transparent off_white whiteish greyed ghostlike milky pastel deathly
         transparente transparentita transparentosa clarisimas palidisima palidisimas
         blanqueadas blanqueada deslavaditas blanquizcas
         pale pallor pallid white whitish ghostly grey gray greyish grayish ashen chalky
@@ -35,6 +37,9 @@ CLASSES = {
         paste flour cement cemento skimmed_milk
         """,
     "blueword": """
+        bluey purpley purplely blackish dark_purple dark_blue azuladita azuladitas azulita
+        azulitas azulitos azulino moradusca moraduscas morado_oscuro violacea violaceo
+        violaceos
         blueness blue bluish blueish purple purplish cyanotic cyanosed cyanosis lilac lavender
         azul azules azulada azuladas moradas morada morado azuladitas cianotica cianoticas
         cianosis violetas azulosas amoratadas amoratada violaceas violacea slate navy inky plum violeta azulosa moraditas grey_blue blue_grey
@@ -42,6 +47,7 @@ CLASSES = {
         amoratado amoratados moretonadas blackberries blueberries blueberry
         """,
     "yellowword": """
+        amarillita amarillosos amarilloso amarillenta yellow_ish yellowing golden_yellow
         yellow yellowish jaundiced icteric icterus jaundice yellowy orangey amarilla amarillas
         amarillo amarillos amarillentas amarillenta ictericas icterica ictericia amarillitas amarillentos amarillento amarillean amarillo_palido mustard
         yellow_tinge
@@ -70,6 +76,11 @@ RULES = {
     <gumword> ~~ pink|rosadas|rositas|rosita -<neg> -<paleword>
     crt ~3 normal|<number>
     = pale
+    <gumword> ~3 light|pale ~3 see_through|transparent|translucent
+    <gumword> ~4 muddy|murky
+    todo|toda|muy|bien|esta ~ palido|palida|blanco|blanca|transparente ~ de|por la|las|sus ~ boca|boquita|encias|labios|adentro
+    labio ~~ palido|blanco|blanquito|descolorido|transparente -<wound>
+    under|inside|lifted|lift|pulled ~ his|her|the|up? ~ lip|cheek|mouth ~~ white|pale|grey|gray|colourless|bleached -<wound> -foam
     boca|boquita|hocico|trompa|tongue|mouth ~4 palida|palido|palidita|blanca|blanquisima|white|pale -espuma -foam -<wound> -froth -baba -whites
     lost|losing|loses ~ all|the|his|her? colour|color|pink|pinkness +<gumword>
     <gumword> ~4 sin|perdieron|perdio ~ el|su? color|sangre|vida
@@ -111,6 +122,7 @@ RULES = {
     = blue @gums
     <blueword>
     = yellow
+    se ~ esta|me|le|nos|anda ~ poniendo|puso|ve|viendo ~ todo|toda|muy|medio? amarillo|amarilla|amarillento|amarillenta|amarillita -<discharged> -<wound> -<bruiseword> -<poo> -<pee> -<vomit>
     <yellowword> ~7 eyes|ojos|encias|gums -<discharged> -<bruiseword> -<wound>
     eyes|ojos|ojitos|skin|piel|ears|ear|orejas|orejitas|oreja ~4 <yellowword> -<discharged> -<bruiseword> -<wound>
     eye|ojo ~4 <yellowword> +white|whites|blanco|blanca -<discharged>
@@ -127,10 +139,21 @@ RULES = {
     = pink fixed
     ^ no|ya_no ~ estan|son|se_ven palidas|palidos|blancas|azules|moradas -<askmark>
     pink again|now|underneath|inside|though|enough -<wound> -<neg> -<discharged> -<bruiseword>
-    pale|paler ~~ but|though ~ now|are|back|theyre? ~2 pink -<neg> -<barely>
+    pale|paler ~~ but ~2 pink ~ again|now|today -<neg> -<barely>
     rosa|rosita|rosadas|rositas clarito|clarita|claritas|bajito ~ normal|normales|bien
     = yellow @gums @asked-gums
     ^ theyre|are|kinda|still|very <yellowword> -<pee>
+    = pale @gums @asked-gums
+    <neg> ~ really|very|quite|at_all|even|that? ~ pink
+    <neg> ~ estan|son|se_ven|tan|muy ~ rosas|rosadas|rositas|rosita|rosa
+    lost|losing|without|no ~ all? ~ their|its|the|any? ~ colour|color
+    perdieron|perdio|sin ~ el|su? color|colorcito
+    less|barely|hardly pink
+    menos|apenas|poco rosas|rosadas|rositas|rosa
+    like|as as? ~2 <palenoun>
+    como ~2 <palenoun>
+    = yellow @asked-gums
+    <yellowword> -<pee> -<meds>
     """,
 }
 
