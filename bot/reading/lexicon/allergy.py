@@ -8,7 +8,7 @@ CLASSES = {
         """,
     "hiveword": """
         hivey hivy enronchado enronchada enronchadito ronchudo ronchuda
-        welt wheal weal sarpullido salpullido urticarial nettlerash erupcion
+        sarpullido salpullido urticarial nettlerash erupcion
         hives hive welts wheals urticaria nettle_rash ronchas roncha habones habon ronchitas
         """,
     "bumpword": """

@@ -58,6 +58,8 @@ RULES = {
     """,
     "belly": """
     = normal
+    round|full|fat|swollen|bloated ~~ gone|went|going ~ down ~ now|$ +soft
+    pipon|pipona|panzon|inflado|inflada ~~ bajo|desinflo ~~ normal|bien
     ^ no ~ esta|anda|trae|tiene|se_ve ~ nada? inflado|inflada|panzon|panzona|pipon|pipona|timpanico|abultado ~ ni|para|$ -<askmark>
     <bellyword> ~3 soft|normal|fine|ok|blanda|blandita|suave|good|relaxed|flat|bien|
         non_tender|comfortable|plana|palpates_normal|blandito|normalita -<neg>
@@ -72,7 +74,7 @@ RULES = {
     making|doing|does|makes|going ~ all? ~ the motion|motions|movements|actions|noises ~ of ~ being? sick|vomiting|puking|throwing_up ~~ nothing|no|without
     motions|motion ~ of|to ~ be|being? sick|vomit|vomiting|puke ~~ nothing|no|only|just
     hace|haciendo|hacia ~ por|como_que|como_si|fuerza|esfuerzo ~3 vomitar|vomito|devolver|guacarear ~~ nada|no|solo|pura|puro
-    <retchword> ~~ nada|ni ~ de? ~ vomito|sale|saca|agua|comida
+    <retchword> ~~ nada ~ de? ~ vomito|sale|saca|agua|comida
     lleno|llena|llenito ~ de ~ aire|gas|gases +<bellyword>
     like ~ swallowed ~2 football|basketball|melon|balloon|beach_ball|ball
     inflo|inflado|inflada|hincho ~ como ~ sapo|globo|pelota|tambor|sandia|garrafon

@@ -77,6 +77,8 @@ RULES = {
     """,
     "breathing": """
     = normal
+    <breath> ~ so|very|really|nice|nicely softly|quietly|gently|peacefully|evenly|slowly -<neg>
+    respira ~ muy|bien|super tranquilo|tranquila|suave|suavecito|despacito|parejo -<neg>
     <breath> ~ is|are|esta|back ~ back|vuelto to|a normal|usual
     fr|rr <calmrate>
     <breath> ~ hondo|profundo|deep|deeply ~~ tranquilo|calmado|parejo|lento|tranquila|relajado|steady|even|calm|slow -<neg>
@@ -104,6 +106,13 @@ RULES = {
         problema|problemas|dificultad|struggling ~3 <breath>
     <breath> ~ without|sin ~ trouble|difficulty|dificultad|problema|effort
     = laboured
+    water|fluid|liquid ~ in|on ~ his|her|the chest|lungs|lung
+    agua|liquido|flemas ~ en ~ el|los|sus pecho|pulmones
+    agitado|agitada ~~ no|ni ~2 acostar*|echar*|dormir*|descansar
+    agitado|agitada ~~ acostado|acostada|reposo|echado|echada|descansando|dormido
+    jadea|jadeando ~~ no|sin ~ para|parar|deja|detiene +<felid>
+    panting|pants ~~ wont|cant|without|not|nonstop|since|hours ~ stop|stopping|settle|stopped|rest? +<felid>
+    respirando|respira ~ mal|feo|raro|pesado|cortado -<neg>
     sucking|sucks|pulling|dragging|drawing|gasping|heaving ~ the? air|breath|breaths ~ in|into|$
     hauling|dragging|hauls|drags ~ in|for air|breath|breaths
     chest|ribs|sides|belly|tummy ~2 caving|cave|caves|sinking|sucks|sucked|pulling ~ in -<wound>
@@ -113,7 +122,7 @@ RULES = {
     suena|oye|escucha|hace ~2 silbido|ronquido|estertor|estertores|burbujas|burbujeo|gorgoteo ~~ respira|pecho|respirar|aire
     struggl*|fight*|battl*|labour*|labor* ~ to|for ~ breathe|breath|air
     <barely>|cant|cannot|couldnt|wont ~ get|catch|draw|take ~ a|his|her|any|enough|proper|full ~ breath|air|breaths
-    respir* ~3 agitad*|acelerad*|rapid*|rar*|feo|fea|entrecort*|forzad*|ruidos*|trabajos* -<neg> -<notlaboured>
+    respir* ~3 agitad*|acelerad*|rapid*|feo|fea|entrecort*|forzad*|ruidos*|trabajos* -<neg> -<notlaboured>
     agitad* ~ al|cuando|hasta ~ respirar|respira|dormido|dormida|acostado|acostada -<neg>
     resuella|resuello|resollando|resopla|resoplando|bufa|bufando ~2 fuerte|mucho|feo|recio|pesado|ruidoso|cada|constante
     nariz|narices|naricitas|nostrils ~3 abre|abren|abriendo|abriendose|abiertas|aletean|aleteando
@@ -223,6 +232,7 @@ RULES = {
     cant|couldnt|struggling|fighting|no|not|unable ~5 air|aire|oxygen|oxigeno -<fresh>
     <breath> ~2 stopping|stops|pauses|stopped
     = laboured fixed
+    cant|wont|wouldnt|couldnt|not|unable ~3 for|from|with|because gasping|choking|wheezing
     <breath> ~3 <neg> ~2 normal|normally|right|well|properly|usual|good|great|bien|regular|anormal
     <neg> ~2 <breath> ~2 normal|normally|right|well|properly|proper|good|bien|regular|regularly|como_siempre|easily
     <neg> ~3 <breath> ~ the|like ~ way|how|she|he ~ should|does|usually|normally

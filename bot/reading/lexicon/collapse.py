@@ -30,8 +30,6 @@ RULES = {
     out cold ~~ snoring|snores|snored|snore|wakes|woke|gets_up|got_up|perks
     no|ningun|sin|zero|any ~ allergic|bad|adverse? reaction|reactions ~ to|from|at|after ~ all|it|pill|tablet|meds|med|new|food|the
     no|sin ~ le? ~ hizo|hace|dio|tuvo|ha_hecho|causo ~ ninguna|mala? reaccion|reacciones
-    de desmayado|desmayada|decaido|decaida|enfermo|enferma|triste|cansado|cansada|apagado|apagada nada
-    opposite|anything|far|nothing ~ of|but|from|like lethargic|quiet|listless|sleepy|tired|flat|dull|depressed|collapsed|floppy|limp
     pide|pidiendo|exige|exigiendo|reclama ~3 a_gritos|gritos|gritando
     dormir ~ de|por tanto|tantas ~ jugar|jugando|juego|correr|ronquidos|roncar|ladrar
     """,
@@ -50,12 +48,21 @@ RULES = {
     le|lo|la hablo|llamo|muevo|toco|sacudo|grito|pico ~~ y nada
     calling|shaking|shook|poked|poking|pinched|nudged|nudging|sacudo|muevo|toco|llamo|grito|hablo ~~ nothing|nada $ -clinic -vet -phone -office -you -clinica -veterinario -head
     = collapsed
+    lies|lying|laid|lay|laying ~ there|still ~~ <neg> ~ even? blink|blinking|react|respond|breathe
+    wobbly|dizzy|woozy|swayed|staggered|stumbled ~ and|then ~ just? dropped|fell|collapsed|down
+    floppy|limp and|n cold
+    cold and|n floppy|limp
+    cuelga|colgaba|queda|quedo|anda ~ como ~ un? trapo|trapito|muneco|hilacho -<wound>
+    <neg>|ni ~ abre|abrir|abrio ~ los|sus? ojitos
+    <neg>|ni ~ levanta|sostiene ~ ni? ~ la|su cabeza|cabecita ~~ helado|helada|frio|fria|flojo|floja|guango|guanga
+    no ~ se ~ para|levanta|sostiene ~~ se cae|desploma|va_de_lado -<legword>
     dropped|fell|collapsed|toppled|went_down|crumpled|sank ~~ <neg> ~ get|got|move|moved ~ back? up
     shook|shake|poked|nudged|prodded|lifted|tapped|clapped|called ~~ <neg> move|moved|react|reacted|respond|stir|stirred|flinch|blink
     <neg>|cant ~ lift|hold|raise ~ his|her|the? head ~ up? ~ or|and|nor ~ stand|walk|get_up|sit
     went|gone|passed ~ out ~ like ~ a? light|lamp -<lastnight> -bed -slept -snoring
     out ~ like ~ a? light ~~ come|came|round|wake
-    lo|la|le muevo|toco|sacudo|hablo|llamo|grito|pico|jalo ~~ no|ni ~ hace|mueve|pestanea|reacciona|responde|contesta ~ nada? -<coneword>
+    lo|la|le muevo|toco|sacudo|hablo|llamo|grito|pico|jalo ~~ no|ni ~ pestanea|reacciona|responde|contesta -<coneword>
+    lo|la|le muevo|toco|sacudo|pico|jalo ~ y no ~ hace|mueve|siente ~ nada|$ -<coneword>
     cabeza ~ se_le|le|se ~ cae|cuelga|va -<wound>
     quedo|esta|anda|cayo ~ todo|toda? lacio|lacia|flacido|desmadejado|desmadejada|suelto|suelta|desguanzado ~~ no|ni|ojos|cabeza|sin
     head ~ lolling|flopping|flopped|drooping|hanging -window -out -bed -side -over

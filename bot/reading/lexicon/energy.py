@@ -4,6 +4,9 @@ from __future__ import annotations
 
 CLASSES = {
     "bienbad": """
+        bien_agitado bien_agitada muy_agitado muy_agitada bien_inflado bien_inflada
+        muy_inflado muy_inflada bien_ido bien_ida bien_palido bien_palida muy_palido
+        muy_palida
         bien_caliente bien_feo bien_fea bien_hinchado bien_hinchada bien_mal bien_malo
         bien_mala bien_triste bien_decaido bien_decaida bien_raro bien_rara bien_frio
         bien_fria bien_rojo bien_roja bien_inflamado bien_inflamada bien_cojo bien_coja
@@ -137,11 +140,11 @@ RULES = {
     all|everything is? ~ well $
     stealing|steals|nicking|nicked|pinching|robbing|raiding|begging ~ for? ham|toast|cheese|biscuits|treats|food|chicken|bacon|sausages|cushions|slippers -<neg>
     attention seeking|seeker|hog
-    wants|wanting|demanding|demands|asking|begging|after ~ for? cuddles|scratches|fuss|pets|attention|belly_rubs|tickles -<neg>
+    wants|wanting|demanding|demands|asking|begging|after ~ for? cuddles|scratches|belly_rubs|tickles -<neg>
     into everything
     pide|pidiendo|exige|busca|buscando|quiere|queriendo ~2 mimos|carino|caricias|apapacho|apapachos|juego|jugar|pelota|calle|cosquillas|fiesta -<neg>
     tanto|puro|quiere|quiso|anda|puros ~ de? ~ jugar|jugando|juego|brincos -<neg>
-    vivito|vivita|vivitos ~ y coleando
+    vivito|vivita|vivitos ~~ coleando
     anda|esta|sigue|va|amanecio ~ al|a cien|100|mil|full|tope
     loco|loca|loquito|loquita ~ de contento|contenta|alegria|felicidad|gusto
     de|haciendo|hace|hizo ~ sus? travesuras|diabluras|maldades|desastre|desastres
@@ -301,7 +304,7 @@ RULES = {
     no|ni ~ reaction|interest|response ~ to|in visitors|doorbell|toys|treats|walk|walks|anyone|food|company
     <neg> ~ own|himself|herself|his_usual|her_usual ~~ flat|lethargic|listless
     ni|no ~ se ~ levanta|para|mueve|inmuta ~ a|para|cuando|con ~ saludar|recibir*|comer|jugar|llego|llegue|timbre
-    no|ni ~ quiere|le_interesa|hace_caso ~ nada|a_nada|de_nada $
+    no|ni ~ le_interesa|hace_caso ~ nada|a_nada|de_nada $
     sin ~ ganas|animo|animos ~ de|para? ~ nada|jugar|levantarse|moverse|salir|vivir|comer
     perdio|perdido ~ la|el|su ~ chispa|brillo|animo|alegria|energia
     just|only ~ laid|lain|lies|lying|laying ~ in|on|under ~2 mat|rug|blanket|bed|sofa|couch|cushion|floor ~2 since|all
@@ -441,17 +444,15 @@ RULES = {
     = normal fixed
     opposite|anything|far|nothing ~ of|but|from|like lethargic|quiet|listless|sleepy|tired|flat|dull|depressed
     de desmayado|desmayada|decaido|decaida|enfermo|enferma|triste|cansado|cansada|apagado|apagada|flojo|floja nada
-    ni parece|se_nota|le_noto|se_le_nota ~ que? ~ lo|la|esta|estuvo? operado|operada|operaron|enfermo|enferma|recien|cirugia
     = quiet @general @none
-    snoring|snores|snored -<neg> -<hardword>
+    snoring|snores|snored -<neg> -<breath>
     curled up|round -<neg>
-    fast|sound|deeply asleep
-    dead|lost ~ to the world ~~ opened|woke|wakes|until|till|but
+    dead_to_the_world ~~ opened|woke|wakes|until|till|but
     snoozing|kipping|kip|snooze
     running|twitching|dreaming|woofing ~ in his|her sleep
     muerto|muerta de sueno|cansancio -<neg>
     cayo|cae|quedo|esta ~ bien? rendido|rendida|frito|frita|roque|planchado|jetón
-    roncando|ronca|ronquidos -<neg>
+    roncando|ronca|ronquidos -<neg> -<breath>
     se ~ acaba|ya|me? ~ durmio|quedo_dormido|quedo_dormida
     enroscado|enroscada|hecho_bolita|hecha_bolita|acurrucado|acurrucada
     """,

@@ -37,6 +37,7 @@ CLASSES = {
         paste flour cement cemento skimmed_milk
         """,
     "blueword": """
+        blu purpl bluegrey bluegray
         bluey purpley purplely blackish dark_purple dark_blue azuladita azuladitas azulita
         azulitas azulitos azulino moradusca moraduscas morado_oscuro violacea violaceo
         violaceos
@@ -65,7 +66,7 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
-    chow|chows|shar_pei|pigment|pigmented & <gumword>
+    chow|chows|shar_pei|pigment|pigmented ~~ <gumword> ~3 <blueword>|black
     """,
     "gums": """
     = pink
@@ -76,6 +77,16 @@ RULES = {
     <gumword> ~~ pink|rosadas|rositas|rosita -<neg> -<paleword>
     crt ~3 normal|<number>
     = pale
+    pink|blood|colour|color|pinkness ~2 drained|gone|faded|left|vanished|disappeared|washed|draining|fading ~ from|out|in ~ of? ~ his|her|the? <gumword>|mouth|them
+    no|little|without|barely|zero ~ any? colour|color|pink ~ in|to|left ~ in? ~ his|her|the <gumword>|mouth|nose
+    takes|took|taking|slow ~2 forever|ages|long|while|seconds|slow|to ~3 pink|refill|return|colour|color -<legword> -walk
+    capillary|cap|refill ~3 slow|delayed|prolonged|poor|sluggish|over|more -<neg>
+    white|pale|grey|whiter ~~ so|same|and ~ have|are|do|with ~ his|her|the gums|lips|tongue -<neg>
+    <gumword> ~3 real|so|super|pretty|quite|extremely|way|dead ~ light|faint|faded|washed|white
+    se ~ le|les? ~ fue|quito|borro|bajo|perdio ~ el|lo|todo? ~ rosa|rosado|rosita|color|colorcito -<wound>
+    tarda|tardan|demora|demoran|lento|lenta ~3 volver|regresar|recuperar|ponerse|pintar|volverse +<gumword>
+    <gumword> ~3 lavadas|deslavadas|apagadas|marchitas|grises|cenizas
+    sangre ~ se_le|le ~ fue|bajo ~ de ~ la|las cara|encias
     <gumword> ~3 light|pale ~3 see_through|transparent|translucent
     <gumword> ~4 muddy|murky
     todo|toda|muy|bien|esta ~ palido|palida|blanco|blanca|transparente ~ de|por la|las|sus ~ boca|boquita|encias|labios|adentro
@@ -113,6 +124,8 @@ RULES = {
     like|as|colour|color|como ~4 <palenoun>
     <paleword>
     = blue
+    trompita|trompa|hocico|hociquito|boca|boquita|nariz|naricita|jeta ~2 morada|morado|azul|azulada|azulado|moradita|moradito -<wound> -<bruiseword> -<facepuff>
+    nose|mouth|muzzle ~2 blue|bluish|purple|purplish -<wound> -<bruiseword>
     se ~ me|le|nos? ~ esta|anda|estan? poniendo|puso|pone|pusieron|puesto azul|azules|morado|morada|moradita|azulado -<bruiseword> -<legword> -<wound> -<toeword> -<swell>
     <patient> ~ turned|gone|went|going|goes blue|purple -<bruiseword> -<legword> -<wound> -<toeword>
     blue|bluish|purple|morado|azul|morada ~ round|around|alrededor|in ~2 mouth|lips|muzzle|boca|hocico|nose

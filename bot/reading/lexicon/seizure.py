@@ -62,7 +62,7 @@ CLASSES = {
 RULES = {
     "idiom": """
     = void
-    having|has|had|have|threw|throws|throwing|throw|pitched a ~ fit ~ because|cos|cause|about|over|if|when|at|of|since ~ i|we|its|it|my|the|sulks|laughter|giggles|rage
+    having|has|had|have|threw|throws|throwing|throw|pitched a ~ fit ~~ because|cos|cause|about|over|if|when|at|of|since ~ i|we|its|it|my|the|sulks|laughter|giggles|rage
     perfect|good|great|better|snug|nice|tight|loose|right fit -<neg>
     in fits of
     berrinche|drama|show|teatro ~ de ataque
@@ -76,6 +76,8 @@ RULES = {
     volvio|vuelto|vuelve ~ a ~ pasar|hacer|hacerlo|suceder|ocurrir|darle -<neg> -<askmark>
     paso|hizo|sucedio|dio ~3 otra_vez|de_nuevo|nuevamente -<neg> -<askmark>
     = yes
+    whole|entire|full body ~ was|is|just? jerked|jerking|jerks|twitched|twitching|convulsed|spasmed|shook|shaking -joy -excitement -tail
+    toques|descargas|choques|electricidad ~ como? electricos|electricas|electricidad|cuerpo -cerca
     <jerksen> ~~ <trancen> -<sleeping> -<meds> -pool -fetch
     <trancen> ~~ <jerksen> -<sleeping> -<meds> -pool -fetch
     <jerkses> ~~ <trances> -<sleeping> -<meds> -agua
