@@ -69,6 +69,8 @@ RULES = {
     no ~ esta|tiene|trae|anda|se ~ ve? ~ inflado|inflada|hinchado|hinchada|abotagado|distendido ~ de|la ~ la? ~ <bellyword>
     <bellyword> ~ esta|is|feels|todo|toda ~ todo|nice|nice_and|lovely|and? ~ soft|squishy|squashy|floppy|blandito|blandita|suavecita|flat|normal
     = bloated
+    bringing|brings|throwing|brought ~ up ~ only|just|white|thick? ~ froth|foam|spit|drool ~~ over|again|nothing|repeatedly|constantly
+    saca|sacando|escupe|vomita ~ pura|puro|solo|nomas|nada_mas ~ baba|espuma|saliva ~~ panza|barriga|estomago|inflado|inflada|hinchado
     <bellyword> ~~ sounds|sound hollow
     <bellyword> ~~ suena hueco|hueca|tambor
     making|doing|does|makes|going ~ all? ~ the motion|motions|movements|actions|noises ~ of ~ being? sick|vomiting|puking|throwing_up ~~ nothing|no|without

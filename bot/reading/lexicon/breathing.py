@@ -106,6 +106,9 @@ RULES = {
         problema|problemas|dificultad|struggling ~3 <breath>
     <breath> ~ without|sin ~ trouble|difficulty|dificultad|problema|effort
     = laboured
+    gulping|gulps|gasps|gasping|biting|snapping ~~ for|get|at air|breath
+    <breath> ~4 double|twice|catches|catching|hitching|hiccup|hiccupy|stuttering|choppy|erratic
+    respira|respiracion|respirando ~ raro|rara|chistoso|chistosa|como|con ~ hipo|brincos|saltitos|pausas|ronquido
     water|fluid|liquid ~ in|on ~ his|her|the chest|lungs|lung
     agua|liquido|flemas ~ en ~ el|los|sus pecho|pulmones
     agitado|agitada ~~ no|ni ~2 acostar*|echar*|dormir*|descansar

@@ -48,11 +48,16 @@ RULES = {
     le|lo|la hablo|llamo|muevo|toco|sacudo|grito|pico ~~ y nada
     calling|shaking|shook|poked|poking|pinched|nudged|nudging|sacudo|muevo|toco|llamo|grito|hablo ~~ nothing|nada $ -clinic -vet -phone -office -you -clinica -veterinario -head
     = collapsed
+    flop|flops|flopped|slump|slumps|slumped|crumples ~ over|down|back|straight? ~~ when|if|as ~ i|we lift|stand|pick|hold|prop
+    se|esta|quedo ~ me|nos|le? privo|privado|privada|priva
+    vahido|vahidos|sincope|soponcio|yeyo|patatus
+    helado|helada|frio|fria y no ~ se mueve|responde|despierta|levanta
+    levanto|cargo|paro|agarro|alzo ~~ cae|cuelga|dobla|desguanza ~ como ~ un? trapo|muneco|costal
     lies|lying|laid|lay|laying ~ there|still ~~ <neg> ~ even? blink|blinking|react|respond|breathe
     wobbly|dizzy|woozy|swayed|staggered|stumbled ~ and|then ~ just? dropped|fell|collapsed|down
     floppy|limp and|n cold
     cold and|n floppy|limp
-    cuelga|colgaba|queda|quedo|anda ~ como ~ un? trapo|trapito|muneco|hilacho -<wound>
+    queda|quedo|anda|cuelga ~ como ~ un? trapo|trapito|muneco|hilacho -<wound> -<legword>
     <neg>|ni ~ abre|abrir|abrio ~ los|sus? ojitos
     <neg>|ni ~ levanta|sostiene ~ ni? ~ la|su cabeza|cabecita ~~ helado|helada|frio|fria|flojo|floja|guango|guanga
     no ~ se ~ para|levanta|sostiene ~~ se cae|desploma|va_de_lado -<legword>

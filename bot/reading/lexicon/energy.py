@@ -296,6 +296,13 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    wont|doesnt|not|isnt|hasnt ~ even? ~ play|playing|wag|wagging|greet|greeting|follow|engage|engaging|perk|interact -<legword>
+    flat|dull|droopy|mopey|lifeless ~ as ~ a? pancake|anything|dishwater|ditchwater
+    off|down ~ all|the whole? ~ day|week ~~ wont|doesnt|not|hasnt -<food>
+    no ~ quiere|quiso ~ ni? ~ jugar|levantarse|pararse|salir ~ ni|en_todo|desde
+    todo|toda ~ el|la ~ dia|manana|tarde|noche ~ tirado|tirada|echado|echada|botado|botada
+    aguitadisimo|aguitadisima|tristisimo|tristisima|chipilisimo
+    sin ~ moverse|levantarse ~ desde|en_todo|todo
     super|really|very|so|right|properly down ~ in|today|and|since|lately|$ -go -going -<swell> -<wound> -lie -lay -sit
     ignores|ignoring|ignored ~ his|her|the|all|me|us|every ~2 ball|toy|toys|treats|everyone|everything|us|squirrels|doorbell|lead|leash|favourite|favorite
     couldnt|doesnt|dont|not care|bothered ~ less|about ~ anything|about|$
@@ -452,7 +459,7 @@ RULES = {
     running|twitching|dreaming|woofing ~ in his|her sleep
     muerto|muerta de sueno|cansancio -<neg>
     cayo|cae|quedo|esta ~ bien? rendido|rendida|frito|frita|roque|planchado|jetón
-    roncando|ronca|ronquidos -<neg> -<breath>
+    roncando -<neg> -<breath>
     se ~ acaba|ya|me? ~ durmio|quedo_dormido|quedo_dormida
     enroscado|enroscada|hecho_bolita|hecha_bolita|acurrucado|acurrucada
     """,

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "gumword": """
+        lenguita encita enciitas lengüita gumz gumms ensias ensia enzias
         gum gums gumline mucous_membranes mucous_membrane mucosa mucosas mm mms encias encia
         encía labios lips inner_lip inside_lip inside_of_his_lip lip inside_of_her_lip
         inside_his_mouth inside_her_mouth inside_of_his_mouth inside_the_mouth tongue lengua
@@ -67,9 +68,14 @@ RULES = {
     "idiom": """
     = void
     chow|chows|shar_pei|pigment|pigmented ~~ <gumword> ~3 <blueword>|black
+    = void @gums @asked-gums
+    darker|lighter|duller|different|redder ~ than normal|usual|always|before
+    oscuras|claras|diferentes ~ que|de lo_normal|normal|siempre|antes
     """,
     "gums": """
     = pink
+    boca|boquita|labio ~3 bien|esta|toda|todo ~ muy? rosa|rosita|rosada|rosadita|rosado -<neg> -<wound> -<paleword>
+    mouth|lip ~3 nice|lovely|all|good|still ~ and|n? pink -<neg> -<wound> -<paleword>
     good|healthy|normal|great|lovely|nice ~ pink? colour|color|pink ~3 <gumword> -<neg>
     <gumword> ~~ like_always|like_they|like_usual|as_usual|as_always|same_as|como_siempre|igual -<paleword> -<blueword> -<yellowword> -<neg>
     <gumword> ~5 <pinkword> -<neg>
@@ -77,6 +83,9 @@ RULES = {
     <gumword> ~~ pink|rosadas|rositas|rosita -<neg> -<paleword>
     crt ~3 normal|<number>
     = pale
+    <gumword>|mouth ~3 drained|dead|lifeless|anaemic|anemic -<neg>
+    looks|look|looking|seems ~ very|so|really|bit? anaemic|anemic|bloodless
+    se ~ lo|la|le? ~ ve|mira ~ muy|bien|medio? anemico|anemica|palidito|palidita|sin_sangre
     pink|blood|colour|color|pinkness ~2 drained|gone|faded|left|vanished|disappeared|washed|draining|fading ~ from|out|in ~ of? ~ his|her|the? <gumword>|mouth|them
     no|little|without|barely|zero ~ any? colour|color|pink ~ in|to|left ~ in? ~ his|her|the <gumword>|mouth|nose
     takes|took|taking|slow ~2 forever|ages|long|while|seconds|slow|to ~3 pink|refill|return|colour|color -<legword> -walk
@@ -167,6 +176,10 @@ RULES = {
     como ~2 <palenoun>
     = yellow @asked-gums
     <yellowword> -<pee> -<meds>
+    = pink @gums @asked-gums
+    healthy|peachy|bubblegum -<neg>
+    chicle|saludables|saludable|sanas|sanitas -<neg>
+    de|buen|bonito|lindo|color ~ buen? color|saludable|bonito|sano|normal -<neg> -<paleword> -<blueword>
     """,
 }
 

@@ -12,6 +12,7 @@ CLASSES = {
         pierde_el_sentido perdio_el_conocimiento
         """,
     "jerkses": """
+        temblaban sacudian pataleaban tembloroso temblaba_todo
         temblaba temblo temblar temblando tiembla sacudia sacudio sacude sacudirse sacudidas
         sacudiendose sacudiendo pataleaba patalea pataleo patalear pataleando pedaleaba
         pedaleo pedaleando pedalea contracciones espasmos calambres retorcia retorcio
@@ -24,6 +25,7 @@ CLASSES = {
         zoned_out
         """,
     "jerksen": """
+        twitchin shakin jerkin thrashin convulsin
         twitching twitched twitch twitches jerking jerked jerks jerky thrashing thrashed
         flailing shaking shook shakes trembling paddling paddled pedalling cycling kicking
         kicked spasming spasms convulsing juddering shuddering quivering vibrating
@@ -76,6 +78,9 @@ RULES = {
     volvio|vuelto|vuelve ~ a ~ pasar|hacer|hacerlo|suceder|ocurrir|darle -<neg> -<askmark>
     paso|hizo|sucedio|dio ~3 otra_vez|de_nuevo|nuevamente -<neg> -<askmark>
     = yes
+    electrocuted|electrocution
+    electrocutado|electrocutada|electrocutando|electrocutara
+    puso|quedo|pone ~ todo|toda|bien? ~ duro|dura|tieso|tiesa|rigido ~~ <jerkses> -<sleeping>
     whole|entire|full body ~ was|is|just? jerked|jerking|jerks|twitched|twitching|convulsed|spasmed|shook|shaking -joy -excitement -tail
     toques|descargas|choques|electricidad ~ como? electricos|electricas|electricidad|cuerpo -cerca
     <jerksen> ~~ <trancen> -<sleeping> -<meds> -pool -fetch
