@@ -119,6 +119,12 @@ RULES = {
     nothing|nada ~3 comes|coming|sale|saliendo -better
     = bloated @belly
     hard|tight|huge|tense|distended|swollen|dura|tensa|hinchada|inflada -soft -<neg>
+    = bloated @asked-belly
+    like|as ~ a? drum|balloon|football|barrel|rock|basketball|melon -<neg>
+    como ~ un|una? tambor|globo|pelota|piedra|roca|sandia|balon -<neg>
+    muy|bien|toda|todo|super ~ hinchada|hinchado|inflada|inflado|dura|duro|tensa|abultada|inflamada -<neg>
+    inflada|inflado|dura|abultada|tirante|distendida -<neg> -<slight>
+    swelled|ballooned|blown|round|rounded|taut|solid|firm -<neg>
     """,
 }
 

@@ -249,6 +249,10 @@ RULES = {
     <calmly> -<hardword> -<neg>
     parejita|parejito|parejo|normalita|serena|sereno
     = laboured @asked-breathing
+    labored|labouring|open_mouthed|open_mouth|mouth_open|struggly|struggling|difficult|difficulty|strained|wheezing|gurgly|worse|bad|badly|panting -<neg> -<good>
+    con ~ mucha? dificultad|trabajo|esfuerzo|ruido|silbido -<neg>
+    por la|el boca|hocico
+    trabajosa|costosa|dificultosa|mal|feo|fea|cortadita|rapidisima|agitadisima|peor|jadeando -<neg> -<good>
     fast|quick|rapid|noisy|heavy|hard|shallow|laboured|raspy|wheezy|ragged|struggling|uneven|rough -<neg>
     rapida|rapidita|rapidito|agitada|agitado|agitadita|acelerada|pesada|ruidosa|cortada|entrecortada|forzada|dificil|cortita -<neg>
     """,

@@ -296,7 +296,6 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
-    wont|doesnt|not|isnt|hasnt ~ even? ~ play|playing|wag|wagging|greet|greeting|follow|engage|engaging|perk|interact -<legword>
     flat|dull|droopy|mopey|lifeless ~ as ~ a? pancake|anything|dishwater|ditchwater
     off|down ~ all|the whole? ~ day|week ~~ wont|doesnt|not|hasnt -<food>
     no ~ quiere|quiso ~ ni? ~ jugar|levantarse|pararse|salir ~ ni|en_todo|desde

@@ -72,6 +72,10 @@ RULES = {
     """,
     "seizure": """
     = yes @asked-seizure
+    ^ yes|yep|yeah|yup|had|just ~ <number>|one|two|three|another|again|twice -<neg>
+    ^ one|another|two|three|<number> ~ at|last|just|in|this|around|today|yesterday|earlier|overnight -<neg>
+    ^ si|tuvo|le_dio|le_dieron ~ <number>|un|una|otro|otra|dos|tres|uno -<neg>
+    ^ una|uno|otra|otro|dos|tres|<number> ~ en|anoche|hoy|ayer|de|a_las|hace|chiquito|chiquita|leve -<neg>
     happened|happening|did|done|had|has|doing ~2 again|another -<neg> -<askmark>
     ^ again|another $
     ^ otra ~ vez|mas $
