@@ -19,7 +19,7 @@ from .heads import stands_apart
 from .matching import SPENT, Match
 from .suppress import Suppressor
 from .token import Token
-from .wishes import beside_wish, of_my_own, of_people, told_trouble
+from .wishes import answers_no, beside_wish, of_my_own, of_people, told_trouble
 
 REACH = 9
 """Words over which a negation reaches to the right."""
@@ -180,7 +180,7 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
             nothing or ("<ceased>" in keys and match.rule.about != "incision")
         ):
             continue
-        if _answers_no(tokens, place, clause):
+        if answers_no(tokens, place, clause):
             continue
         covered = [at for at in match.at if at > place]
         if not covered or min(covered) - place > REACH:
@@ -226,20 +226,6 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
         ):
             flips = True
     return flips != double
-
-
-_SUBJECT = frozenset("he she it they i we hes shes its theyre".split())
-
-
-def _answers_no(tokens: list[Token], place: int, clause: Clause) -> bool:
-    """ "No he collapsed by the gate": an answer, and then what happened."""
-    ahead = place + 1
-    return (
-        tokens[place].word == "no"
-        and place == clause.start
-        and ahead < clause.end
-        and tokens[ahead].word in _SUBJECT
-    )
 
 
 def _spent(between: list[Token], target: Token) -> bool:
