@@ -218,11 +218,33 @@ def took_own(match: Match, tokens: list[Token], clause: Clause) -> bool:
     return False
 
 
+_BODILY = frozenset("temperature allergy seizure breathing vomiting stool urine gums".split())
+_OURS = frozenset("my our mi mis nuestro nuestra".split())
+_HAS = frozenset("has had have got gets is was tiene trae tuvo tenia le anda esta".split())
+
+
+def _of_kin(tokens: list[Token], clause: Clause, first: int) -> bool:
+    """ "My toddler has a temperature of 39", "a mi sobrino le salieron ronchas"."""
+    for at in range(clause.start, min(clause.start + 3, first - 2)):
+        if tokens[at].word not in _OURS:
+            continue
+        kin, verb = tokens[at + 1], tokens[at + 2]
+        return (
+            "<person>" in kin.keys
+            and "<patient>" not in kin.keys
+            and verb.word in _HAS
+            and verb.cut == 0
+        )
+    return False
+
+
 def person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """A person is the subject: "I feel sick", "my husband threw up", not "I saw blood"."""
     seen = match.rule.about == "incision" and "<seeword>" in tokens[match.first].keys
     if seen or tokens[match.first].word in SEEN:
         return False
+    if match.rule.about in _BODILY and _of_kin(tokens, clause, match.first):
+        return True
     place = match.first - 1
     steps = 0
     while place >= clause.start and steps < 5:

@@ -19,7 +19,7 @@ from .heads import stands_apart
 from .matching import SPENT, Match
 from .suppress import Suppressor
 from .token import Token
-from .wishes import beside_wish, of_my_own, of_people, told_trouble
+from .wishes import answers_no, beside_wish, of_my_own, of_people, told_trouble
 
 REACH = 9
 """Words over which a negation reaches to the right."""
@@ -179,6 +179,8 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
         if "<neg>" not in keys and not (
             nothing or ("<ceased>" in keys and match.rule.about != "incision")
         ):
+            continue
+        if answers_no(tokens, place, clause):
             continue
         covered = [at for at in match.at if at > place]
         if not covered or min(covered) - place > REACH:

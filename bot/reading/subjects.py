@@ -108,7 +108,8 @@ def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
 _CLAIMS = frozenset(
     "mine is_mine was_mine are_mine of_mine es_mia es_mio era_mia era_mio mi_sangre my_blood "
     "my_own it_was_me its_me_that its_me_thats its_me_who from_my_nose my_nosebleed vomite_yo "
-    "yo_vomite".split()
+    "yo_vomite im_the_one i_was_the_one i_am_the_one soy_yo era_yo fui_yo son_mias son_mios "
+    "eran_mias eran_mios soy_el_que soy_la_que".split()
 )
 _FROM = frozenset("from of de was is its es era fue that".split())
 

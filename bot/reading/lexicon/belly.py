@@ -4,10 +4,15 @@ from __future__ import annotations
 
 CLASSES = {
     "bellyword": """
+        tumtum middle midriff panzota pansita buche pancota
         belly tummy stomach abdomen abdominal tum gut guts barriga panza pancita pansa estomago
         vientre estomaguito guata tripa barriguita panzita cranial_abdomen
         """,
     "bloatword": """
+        massive ginormous ballooning inflated abultado abultados abultadita inflamado
+        inflamados inflamadisimo hinchadito hinchadita inflon aventado aventada timpanizado
+        timpanizada empanzado empanzada hinchadote hinchadota inflamadota dilatado dilatados
+        parada infladota infladote
         bloated bloat bloating distended distension tympanic tympanitic drum balloon barrel
         tight taut hard swollen big huge blown swelled swelling rigid enormous expanded
         expanding gas_filled ballooned tense ballooning swole puffed firm rock hinchado
@@ -19,6 +24,8 @@ CLASSES = {
         balon sandia
         """,
     "retchword": """
+        arquea arquear arqueaba arquean arqueos arquearse dry_retch dry_retches dry_retching
+        basca bascas tries_to_heave motions_of_vomiting
         retch retches retching retched heave heaves heaving heaved dry_heave dry_heaves
         dry_heaving gag gags gagging gagged trying_to_vomit trying_to_be_sick trying_to_throw_up
         tries_to_vomit tries_to_be_sick tries_to_throw_up tryin_to_throw_up trying_to_puke
@@ -35,6 +42,7 @@ CLASSES = {
         unproductively dry empty solo_baba solo_espuma
         """,
     "neg_belly": """
+        full_of_energy
         not_hard not_bloated isnt_hard not_tight isnt_bloated not_swollen isnt_swollen rub rubs
         rubbing pumping no_esta tickle scratch button shaved full_of_food full_belly butterflies
         my_stomach crawling crawls on_his_belly
@@ -43,8 +51,16 @@ CLASSES = {
 }
 
 RULES = {
+    "idiom": """
+    = void
+    gag|gagged|gagging|gags|retched|heaved ~ at|on ~ the|a|it|his|her taste|smell|sight|pill|tablet|it
+    <retchword> ~~ hairball|hairballs|furball|bola_de_pelo|bolas_de_pelo -<neg> -nothing
+    """,
     "belly": """
     = normal
+    round|full|fat|swollen|bloated ~~ gone|went|going ~ down ~ now|$ +soft
+    pipon|pipona|panzon|inflado|inflada ~~ bajo|desinflo ~~ normal|bien
+    ^ no ~ esta|anda|trae|tiene|se_ve ~ nada? inflado|inflada|panzon|panzona|pipon|pipona|timpanico|abultado ~ ni|para|$ -<askmark>
     <bellyword> ~3 soft|normal|fine|ok|blanda|blandita|suave|good|relaxed|flat|bien|
         non_tender|comfortable|plana|palpates_normal|blandito|normalita -<neg>
     soft|blanda ~2 <bellyword> -<neg>
@@ -53,6 +69,15 @@ RULES = {
     no ~ esta|tiene|trae|anda|se ~ ve? ~ inflado|inflada|hinchado|hinchada|abotagado|distendido ~ de|la ~ la? ~ <bellyword>
     <bellyword> ~ esta|is|feels|todo|toda ~ todo|nice|nice_and|lovely|and? ~ soft|squishy|squashy|floppy|blandito|blandita|suavecita|flat|normal
     = bloated
+    bringing|brings|throwing|brought ~ up ~ only|just|white|thick? ~ froth|foam|spit|drool ~~ over|again|nothing|repeatedly|constantly
+    saca|sacando|escupe|vomita ~ pura|puro|solo|nomas|nada_mas ~ baba|espuma|saliva ~~ panza|barriga|estomago|inflado|inflada|hinchado
+    <bellyword> ~~ sounds|sound hollow
+    <bellyword> ~~ suena hueco|hueca|tambor
+    making|doing|does|makes|going ~ all? ~ the motion|motions|movements|actions|noises ~ of ~ being? sick|vomiting|puking|throwing_up ~~ nothing|no|without
+    motions|motion ~ of|to ~ be|being? sick|vomit|vomiting|puke ~~ nothing|no|only|just
+    hace|haciendo|hacia ~ por|como_que|como_si|fuerza|esfuerzo ~3 vomitar|vomito|devolver|guacarear ~~ nada|no|solo|pura|puro
+    <retchword> ~~ nada ~ de? ~ vomito|sale|saca|agua|comida
+    lleno|llena|llenito ~ de ~ aire|gas|gases +<bellyword>
     like ~ swallowed ~2 football|basketball|melon|balloon|beach_ball|ball
     inflo|inflado|inflada|hincho ~ como ~ sapo|globo|pelota|tambor|sandia|garrafon
     <bellyword> ~3 round|rounded|redonda -<neg_belly>
@@ -94,6 +119,12 @@ RULES = {
     nothing|nada ~3 comes|coming|sale|saliendo -better
     = bloated @belly
     hard|tight|huge|tense|distended|swollen|dura|tensa|hinchada|inflada -soft -<neg>
+    = bloated @asked-belly
+    like|as ~ a? drum|balloon|football|barrel|rock|basketball|melon -<neg>
+    como ~ un|una? tambor|globo|pelota|piedra|roca|sandia|balon -<neg>
+    muy|bien|toda|todo|super ~ hinchada|hinchado|inflada|inflado|dura|duro|tensa|abultada|inflamada -<neg>
+    inflada|inflado|dura|abultada|tirante|distendida -<neg> -<slight>
+    swelled|ballooned|blown|round|rounded|taut|solid|firm -<neg>
     """,
 }
 

@@ -68,8 +68,17 @@ CLASSES = {
 }
 
 RULES = {
+    "idiom": """
+    = void
+    hardly|barely|scarcely ~ hear|notice|see|tell it|him|her +<breath>
+    respirar|respirara|airear ~ la|el|su patita|pata|herida|piel|pierna|cicatriz|rodilla
+    skin|leg|paw|foot|wound breathe|breathes
+    room|space|chance|time to breathe
+    """,
     "breathing": """
     = normal
+    <breath> ~ so|very|really|nice|nicely softly|quietly|gently|peacefully|evenly|slowly -<neg>
+    respira ~ muy|bien|super tranquilo|tranquila|suave|suavecito|despacito|parejo -<neg>
     <breath> ~ is|are|esta|back ~ back|vuelto to|a normal|usual
     fr|rr <calmrate>
     <breath> ~ hondo|profundo|deep|deeply ~~ tranquilo|calmado|parejo|lento|tranquila|relajado|steady|even|calm|slow -<neg>
@@ -97,6 +106,43 @@ RULES = {
         problema|problemas|dificultad|struggling ~3 <breath>
     <breath> ~ without|sin ~ trouble|difficulty|dificultad|problema|effort
     = laboured
+    gulping|gulps|gasps|gasping|biting|snapping ~~ for|get|at air|breath
+    <breath> ~4 double|twice|catches|catching|hitching|hiccup|hiccupy|stuttering|choppy|erratic
+    respira|respiracion|respirando ~ raro|rara|chistoso|chistosa|como|con ~ hipo|brincos|saltitos|pausas|ronquido
+    water|fluid|liquid ~ in|on ~ his|her|the chest|lungs|lung
+    agua|liquido|flemas ~ en ~ el|los|sus pecho|pulmones
+    agitado|agitada ~~ no|ni ~2 acostar*|echar*|dormir*|descansar
+    agitado|agitada ~~ acostado|acostada|reposo|echado|echada|descansando|dormido
+    jadea|jadeando ~~ no|sin ~ para|parar|deja|detiene +<felid>
+    panting|pants ~~ wont|cant|without|not|nonstop|since|hours ~ stop|stopping|settle|stopped|rest? +<felid>
+    respirando|respira ~ mal|feo|raro|pesado|cortado -<neg>
+    sucking|sucks|pulling|dragging|drawing|gasping|heaving ~ the? air|breath|breaths ~ in|into|$
+    hauling|dragging|hauls|drags ~ in|for air|breath|breaths
+    chest|ribs|sides|belly|tummy ~2 caving|cave|caves|sinking|sucks|sucked|pulling ~ in -<wound>
+    cuello|pescuezo|cabeza ~ para|pa respirar|jalar|agarrar
+    estira|estirando|alarga ~ el|su? cuello|pescuezo|cabeza
+    honk*|rattl*|gurgl*|snort*|wheez*|rasp* ~~ breath|breathe|breathing|breathes|air|inhale|inhales|lungs|chest
+    suena|oye|escucha|hace ~2 silbido|ronquido|estertor|estertores|burbujas|burbujeo|gorgoteo ~~ respira|pecho|respirar|aire
+    struggl*|fight*|battl*|labour*|labor* ~ to|for ~ breathe|breath|air
+    <barely>|cant|cannot|couldnt|wont ~ get|catch|draw|take ~ a|his|her|any|enough|proper|full ~ breath|air|breaths
+    respir* ~3 agitad*|acelerad*|rapid*|feo|fea|entrecort*|forzad*|ruidos*|trabajos* -<neg> -<notlaboured>
+    agitad* ~ al|cuando|hasta ~ respirar|respira|dormido|dormida|acostado|acostada -<neg>
+    resuella|resuello|resollando|resopla|resoplando|bufa|bufando ~2 fuerte|mucho|feo|recio|pesado|ruidoso|cada|constante
+    nariz|narices|naricitas|nostrils ~3 abre|abren|abriendo|abriendose|abiertas|aletean|aleteando
+    flaring|flared|flares ~ his|her? nostrils|nose
+    <breath> ~3 con|usando ~ la|el|toda|puro? panza|abdomen|estomago|pancita|barriga
+    <breath> ~3 with|using|from ~ his|her|the? belly|tummy|stomach|abdomen|whole
+    <breath> ~3 por ~ la? boca|hocico
+    <breath> ~3 through ~ his|her|the? mouth
+    lengua ~2 fuera|afuera|salida ~~ agitado|agitada|ahoga|jadea|jadeando|respira +<felid>
+    agitado|agitada ~ sin|y_no|aunque ~3 corrido|correr|ejercicio|hacer|moverse|movido|calor
+    congested|congestionado|congestionada|tapado ~~ <breath> -no
+    trabajo|esfuerzo|lucha ~ para|por|pa ~ respirar|jalar|agarrar
+    working|works|worked ~ so|really|very|too? ~ hard|overtime ~ to|for ~ breathe|breath|air|breaths
+    <breath> ~ is|are|was|like|de? ~ shallow|superficial|cortita|cortito|jadeante|raspy|noisy|ragged|laboured|labored
+    no|not|isnt|cant|cannot ~2 <breath> ~ properly|right|well|easily|freely
+    se ~ le? ~ oye|escucha|siente ~3 pecho|pulmones|garganta ~3 silbido|ruido|ronquido|agua|flemas
+    crackl*|gurgl*|rattl*|whistl*|wheez* ~4 chest|lungs|breath|inhales|exhales|inhaling|breathes
     <breath> ~3 faster|quicker|heavier|harder|louder|noisier|shallower|rapido|agitado|agitada|fuerte|pesado|acelerado|recio ~2 than|de|que -<neg>
     <breath> ~3 too|really|super|way|muy|demasiado|bien ~ fast|quick|hard|rapido|agitado|fuerte|recio -<neg>
     panza|pecho|costillas|barriga|chest|tummy|sides|ribs|costados|ijares|pancita ~4 <fastly> -<cryout>
@@ -189,6 +235,7 @@ RULES = {
     cant|couldnt|struggling|fighting|no|not|unable ~5 air|aire|oxygen|oxigeno -<fresh>
     <breath> ~2 stopping|stops|pauses|stopped
     = laboured fixed
+    cant|wont|wouldnt|couldnt|not|unable ~3 for|from|with|because gasping|choking|wheezing
     <breath> ~3 <neg> ~2 normal|normally|right|well|properly|usual|good|great|bien|regular|anormal
     <neg> ~2 <breath> ~2 normal|normally|right|well|properly|proper|good|bien|regular|regularly|como_siempre|easily
     <neg> ~3 <breath> ~ the|like ~ way|how|she|he ~ should|does|usually|normally
@@ -196,6 +243,18 @@ RULES = {
     out_of_breath|winded|breathless|puffed|short_of_breath ~~ nothing|lying|resting|still|asleep|just
     winded
     hunden|hunde|marcan|marca|sume|sumen ~2 costillas|costados|costado|panza|pecho|ijares
+    = normal @asked-breathing
+    <calmrate> ~ per|a|por|al|x minute|min|minuto -<hardword>
+    <neg> ~ esta|muy|anda agitado|agitada|agitadito|acelerado
+    <calmly> -<hardword> -<neg>
+    parejita|parejito|parejo|normalita|serena|sereno
+    = laboured @asked-breathing
+    labored|labouring|open_mouthed|open_mouth|mouth_open|struggly|struggling|difficult|difficulty|strained|wheezing|gurgly|worse|bad|badly|panting -<neg> -<good>
+    con ~ mucha? dificultad|trabajo|esfuerzo|ruido|silbido -<neg>
+    por la|el boca|hocico
+    trabajosa|costosa|dificultosa|mal|feo|fea|cortadita|rapidisima|agitadisima|peor|jadeando -<neg> -<good>
+    fast|quick|rapid|noisy|heavy|hard|shallow|laboured|raspy|wheezy|ragged|struggling|uneven|rough -<neg>
+    rapida|rapidita|rapidito|agitada|agitado|agitadita|acelerada|pesada|ruidosa|cortada|entrecortada|forzada|dificil|cortita -<neg>
     """,
 }
 

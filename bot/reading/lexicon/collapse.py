@@ -22,8 +22,23 @@ CLASSES = {
 }
 
 RULES = {
+    "idiom": """
+    = void
+    crate|cage|pen|box|cone|collar|tent|gate|fence|shelf|table|roof|bed|chair|one_side|half|ramp|stairgate ~ has|just|has_just? ~ collapsed|collapses|collapsing
+    collapsed|collapsing|collapses|collapse ~ one|the|a|its|that|this side|cone|crate|edge|wall|collar|pen|cage|box|bed|rim -legs -back
+    desplomo|colapso|desplomado ~ un|el|la|una lado|cono|jaula|caja|corral|orilla|cama|borde
+    out cold ~~ snoring|snores|snored|snore|wakes|woke|gets_up|got_up|perks
+    no|ningun|sin|zero|any ~ allergic|bad|adverse? reaction|reactions ~ to|from|at|after ~ all|it|pill|tablet|meds|med|new|food|the
+    no|sin ~ le? ~ hizo|hace|dio|tuvo|ha_hecho|causo ~ ninguna|mala? reaccion|reacciones
+    pide|pidiendo|exige|exigiendo|reclama ~3 a_gritos|gritos|gritando
+    dormir ~ de|por tanto|tantas ~ jugar|jugando|juego|correr|ronquidos|roncar|ladrar
+    """,
     "energy": """
     = collapsed fixed agent
+    <neg> ~ get|getting|bring|bringing him|her|<patient> to? ~ come|wake? ~ to|round|around $
+    <neg> ~ get him|her|<patient> to ~ come|wake|open|respond|react
+    no ~ hay ~ forma|manera|modo|poder de|que ~ se? despierte|despertarlo|despertarla|reaccione
+    no ~ vuelve|volvia|volvio|regresa en si
     <neg> ~2 wake|waking|rouse|roused|awaken|woken|woke|wakes|despierta|desperto|despertar|
         despertamos|reacciona|reaccionando|responde|respond|responding|responsive|responds ~ \
         up|him|her|at|to|all? -<sleepwell>
@@ -33,6 +48,42 @@ RULES = {
     le|lo|la hablo|llamo|muevo|toco|sacudo|grito|pico ~~ y nada
     calling|shaking|shook|poked|poking|pinched|nudged|nudging|sacudo|muevo|toco|llamo|grito|hablo ~~ nothing|nada $ -clinic -vet -phone -office -you -clinica -veterinario -head
     = collapsed
+    flop|flops|flopped|slump|slumps|slumped|crumples ~ over|down|back|straight? ~~ when|if|as ~ i|we lift|stand|pick|hold|prop
+    se|esta|quedo ~ me|nos|le? privo|privado|privada|priva
+    vahido|vahidos|sincope|soponcio|yeyo|patatus
+    helado|helada|frio|fria y no ~ se mueve|responde|despierta|levanta
+    levanto|cargo|paro|agarro|alzo ~~ cae|cuelga|dobla|desguanza ~ como ~ un? trapo|muneco|costal
+    lies|lying|laid|lay|laying ~ there|still ~~ <neg> ~ even? blink|blinking|react|respond|breathe
+    wobbly|dizzy|woozy|swayed|staggered|stumbled ~ and|then ~ just? dropped|fell|collapsed|down
+    floppy|limp and|n cold
+    cold and|n floppy|limp
+    queda|quedo|anda|cuelga ~ como ~ un? trapo|trapito|muneco|hilacho -<wound> -<legword>
+    <neg>|ni ~ abre|abrir|abrio ~ los|sus? ojitos
+    <neg>|ni ~ levanta|sostiene ~ ni? ~ la|su cabeza|cabecita ~~ helado|helada|frio|fria|flojo|floja|guango|guanga
+    no ~ se ~ para|levanta|sostiene ~~ se cae|desploma|va_de_lado -<legword>
+    dropped|fell|collapsed|toppled|went_down|crumpled|sank ~~ <neg> ~ get|got|move|moved ~ back? up
+    shook|shake|poked|nudged|prodded|lifted|tapped|clapped|called ~~ <neg> move|moved|react|reacted|respond|stir|stirred|flinch|blink
+    <neg>|cant ~ lift|hold|raise ~ his|her|the? head ~ up? ~ or|and|nor ~ stand|walk|get_up|sit
+    went|gone|passed ~ out ~ like ~ a? light|lamp -<lastnight> -bed -slept -snoring
+    out ~ like ~ a? light ~~ come|came|round|wake
+    lo|la|le muevo|toco|sacudo|hablo|llamo|grito|pico|jalo ~~ no|ni ~ pestanea|reacciona|responde|contesta -<coneword>
+    lo|la|le muevo|toco|sacudo|pico|jalo ~ y no ~ hace|mueve|siente ~ nada|$ -<coneword>
+    cabeza ~ se_le|le|se ~ cae|cuelga|va -<wound>
+    quedo|esta|anda|cayo ~ todo|toda? lacio|lacia|flacido|desmadejado|desmadejada|suelto|suelta|desguanzado ~~ no|ni|ojos|cabeza|sin
+    head ~ lolling|flopping|flopped|drooping|hanging -window -out -bed -side -over
+    body|he|she|legs|all ~ went|gone|goes limp -<legword>
+    went|gone|going ~ down|over ~~ and|then out|limp|unconscious|stiff
+    <neg> ~ get ~ any|a|much ~ response|reaction|life ~ out|from ~ of? him|her
+    glazed|glassy|fixed|blank|vacant eyes? ~~ <neg> ~ respond|responding|react|moving|blink
+    dead|deadweight weight ~2 in|when|arms -<bandageword> -<coneword> -leg
+    out|down for ~ the count ~~ not|wont|cant|isnt|doesnt
+    inconciente|inconcientes|desvanecida|desmayito|desmayon
+    <neg>|sin ~ da|dar|dando senales|sena|signos ~ de? vida
+    sin|perdio|perdiendo|pierde ~ el|la conocimiento|sentido|conciencia
+    azoto|azota|azotado ~ contra|en|al|como piso|suelo|costal|tabla
+    trapo|muneco_de_trapo ~~ no|sin|ni ~ responde|reacciona|despierta|abre|mueve
+    fueron|fue|van ~ las patas|patitas ~~ cayo|suelo|piso|desplomo
+    limp ~2 in ~ my|his|her|our arms|hands|lap
     no ~ se? ~ podia|puede|pudo ~ parar|pararse|levantar|levantarse|sostener|sostenerse|mantener -<legword>
     fell|fallen|fainted|toppled ~ over|down ~~ wont|cant|couldnt|hasnt|not ~ get|got|getting ~ back? up
     went|goes|fell|keeled|dropped|cayo ~ over|down|redondo ~ like|como ~3 tree|log|plank|skittle|domino|arbol|tronco|tabla

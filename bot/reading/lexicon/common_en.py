@@ -85,6 +85,8 @@ CLASSES = {
         niece nephew colleague landlord somebody someone everybody everyone nobody
         """,
     "mine": """
+        im_the_one i_was_the_one i_am_the_one me_thats it_is_me_that i_need_waking
+        i_was_the_only i_got_bit i_am_allergic im_allergic
         its_me_that its_me_thats its_me_who i_came_over ive_come_over
         it_was_me my_nosebleed from_my_nose is_mine was_mine are_mine of_mine my_own mine
         my_breathing my_lungs my_blood my_thumb my_finger my_back my_stomach my_tummy my_head my_leg my_knee my_heart

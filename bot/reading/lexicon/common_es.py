@@ -69,6 +69,8 @@ CLASSES = {
         nietecita
         """,
     "mine": """
+        soy_yo era_yo fui_yo yo_soy_la yo_soy_el yo_fui son_mias son_mios eran_mias eran_mios
+        era_la_mia era_el_mio soy_el_que soy_la_que fui_la_que fui_el_que
         me_he_dormido me_dormi me_quede_dormido me_quede_dormida
         es_mia es_mio era_mia era_mio mi_sangre mi_dedo mi_mano me_duele me_duelen me_corte
         me_cai me_desmaye me_siento me_maree mi_estomago mi_cabeza mi_espalda mi_rodilla

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "diedword": """
+        perished passed_overnight fallecido fallecida
         died passed_away passed_on passed_peacefully passed_in deceased slipped_away murio
         fallecio muerto_ya ha_muerto ha_fallecido se_murio
         """,
@@ -29,6 +30,50 @@ CLASSES = {
 RULES = {
     "life": """
     = died
+    said|say|saying|had_to_say ~ our|my|a|the|final|last? goodbye|goodbyes ~ <laid>|$ -<ahead>
+    we|ive|i lost ~ our|my ~ best|baby|sweet|little|old|big|dear? ~ boy|girl|baby|dog|cat|friend|lad|pup|kitty|companion -<thing>
+    was|got|been|hit ~~ and|was killed -<neg>
+    killed ~ by|outright|instantly -<neg>
+    is|hes|shes ~ in|up ~ heaven|paradise ~ now|$
+    ya|esta|anda ~ ya? ~ en|con ~ el|los? cielo|angelitos|angeles|diosito
+    ya descanso ~ mi|nuestro|nuestra|de_sufrir|por|$ -<neg>
+    encontre|encontramos|hallamos|encontraron|hallaron|estaba|amanecio ~ ya? sin vida
+    lo|la mataron|mato ~ un|el|una|al|en|$ -<food>
+    ya_no despierta|desperto|amanecio ~ $
+    no ~ amanecio|sobrevivio|libro ~ vivo|viva|hoy|la_noche|esta|$
+    he|she|hes|shes is|was? gone $ -<neg> -outside -escaped -looking
+    woke|found|came ~~ he|she|<patient> was gone $ -<neg>
+    gone ~ at|around <clock> -<wound> -<bandageword>
+    ^ rip my|our|little|sweet|baby|buddy|old|<patient>
+    rest|rests|resting in peace|power
+    his|her heart gave|stopped|quit ~ out|beating|working?
+    no|without|<neg> ~ heartbeat|pulse|heart_beat -<askmark>
+    cold|stone_cold|stiff and stiff|cold -<legword> -<legonly> -leg -weather -joint
+    isnt|arent|not with us ~ any|anymore|now|longer
+    <neg> ~ pull|pulled through
+    <neg> survive|survived|surviving ~ the|his|her? ~ night|surgery|op|operation|$
+    crossed|crossing|over ~ the? rainbow
+    gained|got|grew|earned ~ his|her wings
+    left us ~ <laid>|$ -alone
+    taken ~ from us
+    he|she|hes|shes ~ is|at? in a better place
+    his|her|the ashes|urn
+    no la|lo? libro|armo|conto $
+    no resistio|aguanto $ -cono -<bandageword>
+    no ~ salio ~ adelante|de_esta
+    colgo ~ los tenis
+    se ~ me|nos? petateo|pelo
+    descansa|descanse ~ en paz
+    perdio ~ la vida
+    su corazon|corazoncito ~ se? paro|detuvo|fallo|rindio
+    <neg>|ya_no|sin ~ late|latia|latidos|latir|pulso ~ corazon? -<askmark>
+    frio|fria|helado|helada y tieso|tiesa|duro|dura|rigido|rigida -<legword>
+    tieso|tiesa|duro|dura|rigido|rigida y frio|fria|helado|helada -<legword> -<wound>
+    ya no ~ lo|la ~ tenemos|tengo
+    cruzo ~ al ~ otro lado
+    fue|voló|volo|subio ~ al|a_el cielo|cielito
+    mi angelito|angel ~ ya|se|voló
+    sus cenizas
     <diedword> -<notquite>
     is|was|hes|shes ~ no longer with us
     is|was|hes|shes ~ not|isnt with us ~ anymore|now|any
@@ -62,6 +107,9 @@ RULES = {
     = died !@stool !@urine !@asked-stool !@asked-urine !@asked-bathroom
     he|she|<patient> ~ has|just? passed <laid>|$ -<ahead>
     = died agent
+    buried|burying|cremated|cremating ~ him|her|<patient> -bone -toy -treat -nose -face -head -ball -bury
+    lo|la|<patient> enterramos|enterre|enterraron|sepultamos|cremamos|cremaron|incineramos|incineraron|velamos -hueso -juguete
+    enterramos|enterre|sepultamos|cremamos|incineramos ~ a ~ mi|nuestro|nuestra|la|el? <patient>
     is|was|hes|shes|found|he|she|him|her dead -<hindpair> -<legword> -<notquite> -<neg> -asleep -tired -weight -set -lame -leg
     had|have|decided|chose|agreed|time ~3 put ~ him|her|it|them|<patient> ~ to? sleep -<forsleepof> -<ahead> -<wanting> -<intent>
     had|have|decided|chose|agreed|time ~3 put ~ him|her|it|them|<patient> ~ down <laid>|$ -<forsleepof> -<ahead> -<wanting> -<intent>

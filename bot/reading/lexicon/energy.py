@@ -4,6 +4,9 @@ from __future__ import annotations
 
 CLASSES = {
     "bienbad": """
+        bien_agitado bien_agitada muy_agitado muy_agitada bien_inflado bien_inflada
+        muy_inflado muy_inflada bien_ido bien_ida bien_palido bien_palida muy_palido
+        muy_palida
         bien_caliente bien_feo bien_fea bien_hinchado bien_hinchada bien_mal bien_malo
         bien_mala bien_triste bien_decaido bien_decaida bien_raro bien_rara bien_frio
         bien_fria bien_rojo bien_roja bien_inflamado bien_inflamada bien_cojo bien_coja
@@ -125,6 +128,29 @@ CLASSES = {
 RULES = {
     "energy": """
     = normal
+    zoomies|zooming|zoomed|zooms -<neg> -before
+    chasing|chases|batting|batted|pouncing|pounces ~ her|his|the|a|at|my|on ~3 mouse|toy|ball|string|feather|laser|tail|mug|cup|glass|pen|curtain|feet|toes|shadow -<neg>
+    alive and|n kicking|well
+    very|much|so ~ alive -<neg>
+    same|usual|normal|total|complete|absolute|little|proper|old ~ old? ~ lunatic|nutter|nutcase|maniac|loon|gremlin|goblin|tornado|whirlwind|rascal|scamp|livewire|hooligan|menace
+    as|so lively|bright|cheeky|daft|bouncy|playful|happy|mad|bonkers ~ as ever|always|usual|normal
+    back from the dead
+    more energy|life|bounce ~ than me|us|i|him|ever
+    eating|up|playing|sleeping and|n daft|playful|playing|wagging|cheeky|bouncy|happy
+    all|everything is? ~ well $
+    stealing|steals|nicking|nicked|pinching|robbing|raiding|begging ~ for? ham|toast|cheese|biscuits|treats|food|chicken|bacon|sausages|cushions|slippers -<neg>
+    attention seeking|seeker|hog
+    wants|wanting|demanding|demands|asking|begging|after ~ for? cuddles|scratches|belly_rubs|tickles -<neg>
+    into everything
+    pide|pidiendo|exige|busca|buscando|quiere|queriendo ~2 mimos|carino|caricias|apapacho|apapachos|juego|jugar|pelota|calle|cosquillas|fiesta -<neg>
+    tanto|puro|quiere|quiso|anda|puros ~ de? ~ jugar|jugando|juego|brincos -<neg>
+    vivito|vivita|vivitos ~~ coleando
+    anda|esta|sigue|va|amanecio ~ al|a cien|100|mil|full|tope
+    loco|loca|loquito|loquita ~ de contento|contenta|alegria|felicidad|gusto
+    de|haciendo|hace|hizo ~ sus? travesuras|diabluras|maldades|desastre|desastres
+    panza|patas arriba ~~ pidiendo|jugando|ronroneando
+    ronronea|ronroneando|amasando|ronroneo -<neg>
+    persigue|persiguiendo|corretea|correteando|cazando ~2 su|la|el|las|los|una ~ pelota|cola|raton|ratoncito|moscas|juguete|bolita|laser|sombra -<neg>
     tanta|so_much|tons_of|loads_of|heaps_of energia|energy|pila
     more ~ go|life|spark|energy|oomph|bounce|pep|beans in ~ him|her
     trae|tiene|con ~ mas|mucha|toda|buena ~ pila|pilas|chispa|cuerda -<neg>
@@ -270,6 +296,23 @@ RULES = {
     vuelve a dormir
     se ~ la pasa durmiendo|dormido|dormida
     = lethargic
+    flat|dull|droopy|mopey|lifeless ~ as ~ a? pancake|anything|dishwater|ditchwater
+    off|down ~ all|the whole? ~ day|week ~~ wont|doesnt|not|hasnt -<food>
+    no ~ quiere|quiso ~ ni? ~ jugar|levantarse|pararse|salir ~ ni|en_todo|desde
+    todo|toda ~ el|la ~ dia|manana|tarde|noche ~ tirado|tirada|echado|echada|botado|botada
+    aguitadisimo|aguitadisima|tristisimo|tristisima|chipilisimo
+    sin ~ moverse|levantarse ~ desde|en_todo|todo
+    super|really|very|so|right|properly down ~ in|today|and|since|lately|$ -go -going -<swell> -<wound> -lie -lay -sit
+    ignores|ignoring|ignored ~ his|her|the|all|me|us|every ~2 ball|toy|toys|treats|everyone|everything|us|squirrels|doorbell|lead|leash|favourite|favorite
+    couldnt|doesnt|dont|not care|bothered ~ less|about ~ anything|about|$
+    there|around|about|just like ~ a lump|log|statue|doormat|rug|slug|blob|potato -sleep -slept -sleeping -snor*
+    botado|botada|echadote|echadota|aplastado ~2 todo|desde|ahi|en -<poo> -<coneword>
+    no|ni ~ reaction|interest|response ~ to|in visitors|doorbell|toys|treats|walk|walks|anyone|food|company
+    <neg> ~ own|himself|herself|his_usual|her_usual ~~ flat|lethargic|listless
+    ni|no ~ se ~ levanta|para|mueve|inmuta ~ a|para|cuando|con ~ saludar|recibir*|comer|jugar|llego|llegue|timbre
+    no|ni ~ le_interesa|hace_caso ~ nada|a_nada|de_nada $
+    sin ~ ganas|animo|animos ~ de|para? ~ nada|jugar|levantarse|moverse|salir|vivir|comer
+    perdio|perdido ~ la|el|su ~ chispa|brillo|animo|alegria|energia
     just|only ~ laid|lain|lies|lying|laying ~ in|on|under ~2 mat|rug|blanket|bed|sofa|couch|cushion|floor ~2 since|all
     echado|echada|tirado|tirada ~4 desde|todo_el_dia -<poo>
     just|only|nomas|nada_mas|solo ~ stares|staring|mira|mirando|viendo ~ at|a|fijo
@@ -404,6 +447,20 @@ RULES = {
     = lethargic !@asked-fixator !@asked-bandage !@asked-cone
     no se ~2 levanta|mueve|para|levanto|ha_movido|ha_levantado|quiere_parar|paro|movio \
         -<legword>
+    = normal fixed
+    opposite|anything|far|nothing ~ of|but|from|like lethargic|quiet|listless|sleepy|tired|flat|dull|depressed
+    de desmayado|desmayada|decaido|decaida|enfermo|enferma|triste|cansado|cansada|apagado|apagada|flojo|floja nada
+    = quiet @general @none
+    snoring|snores|snored -<neg> -<breath>
+    curled up|round -<neg>
+    dead_to_the_world ~~ opened|woke|wakes|until|till|but
+    snoozing|kipping|kip|snooze
+    running|twitching|dreaming|woofing ~ in his|her sleep
+    muerto|muerta de sueno|cansancio -<neg>
+    cayo|cae|quedo|esta ~ bien? rendido|rendida|frito|frita|roque|planchado|jetón
+    roncando -<neg> -<breath>
+    se ~ acaba|ya|me? ~ durmio|quedo_dormido|quedo_dormida
+    enroscado|enroscada|hecho_bolita|hecha_bolita|acurrucado|acurrucada
     """,
 }
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 CLASSES = {
     "gumword": """
+        lenguita encita enciitas lengüita gumz gumms ensias ensia enzias
         gum gums gumline mucous_membranes mucous_membrane mucosa mucosas mm mms encias encia
         encía labios lips inner_lip inside_lip inside_of_his_lip lip inside_of_her_lip
         inside_his_mouth inside_her_mouth inside_of_his_mouth inside_the_mouth tongue lengua
@@ -15,6 +16,10 @@ CLASSES = {
         labios belfos enciitas
         """,
     "paleword": """
+        grisaceo grisacea grisaceos grisaceas palidona palidonas palidon palidones see_through
+        translucent transparent off_white whiteish greyed ghostlike milky pastel deathly
+        transparente transparentita transparentosa clarisimas palidisima palidisimas
+        blanqueadas blanqueada deslavaditas blanquizcas
         pale pallor pallid white whitish ghostly grey gray greyish grayish ashen chalky
          washed_out colourless colorless blanched white_as_paper paper_white palida
         palidas palido palidos blanca blancas blanco blancos blanquecinas blanquecina blancuzcas
@@ -33,6 +38,10 @@ CLASSES = {
         paste flour cement cemento skimmed_milk
         """,
     "blueword": """
+        blu purpl bluegrey bluegray
+        bluey purpley purplely blackish dark_purple dark_blue azuladita azuladitas azulita
+        azulitas azulitos azulino moradusca moraduscas morado_oscuro violacea violaceo
+        violaceos
         blueness blue bluish blueish purple purplish cyanotic cyanosed cyanosis lilac lavender
         azul azules azulada azuladas moradas morada morado azuladitas cianotica cianoticas
         cianosis violetas azulosas amoratadas amoratada violaceas violacea slate navy inky plum violeta azulosa moraditas grey_blue blue_grey
@@ -40,6 +49,7 @@ CLASSES = {
         amoratado amoratados moretonadas blackberries blueberries blueberry
         """,
     "yellowword": """
+        amarillita amarillosos amarilloso amarillenta yellow_ish yellowing golden_yellow
         yellow yellowish jaundiced icteric icterus jaundice yellowy orangey amarilla amarillas
         amarillo amarillos amarillentas amarillenta ictericas icterica ictericia amarillitas amarillentos amarillento amarillean amarillo_palido mustard
         yellow_tinge
@@ -55,8 +65,17 @@ CLASSES = {
 }
 
 RULES = {
+    "idiom": """
+    = void
+    chow|chows|shar_pei|pigment|pigmented ~~ <gumword> ~3 <blueword>|black
+    = void @gums @asked-gums
+    darker|lighter|duller|different|redder ~ than normal|usual|always|before
+    oscuras|claras|diferentes ~ que|de lo_normal|normal|siempre|antes
+    """,
     "gums": """
     = pink
+    boca|boquita|labio ~3 bien|esta|toda|todo ~ muy? rosa|rosita|rosada|rosadita|rosado -<neg> -<wound> -<paleword>
+    mouth|lip ~3 nice|lovely|all|good|still ~ and|n? pink -<neg> -<wound> -<paleword>
     good|healthy|normal|great|lovely|nice ~ pink? colour|color|pink ~3 <gumword> -<neg>
     <gumword> ~~ like_always|like_they|like_usual|as_usual|as_always|same_as|como_siempre|igual -<paleword> -<blueword> -<yellowword> -<neg>
     <gumword> ~5 <pinkword> -<neg>
@@ -64,6 +83,29 @@ RULES = {
     <gumword> ~~ pink|rosadas|rositas|rosita -<neg> -<paleword>
     crt ~3 normal|<number>
     = pale
+    <gumword>|mouth ~3 drained|dead|lifeless|anaemic|anemic -<neg>
+    looks|look|looking|seems ~ very|so|really|bit? anaemic|anemic|bloodless
+    se ~ lo|la|le? ~ ve|mira ~ muy|bien|medio? anemico|anemica|palidito|palidita|sin_sangre
+    pink|blood|colour|color|pinkness ~2 drained|gone|faded|left|vanished|disappeared|washed|draining|fading ~ from|out|in ~ of? ~ his|her|the? <gumword>|mouth|them
+    no|little|without|barely|zero ~ any? colour|color|pink ~ in|to|left ~ in? ~ his|her|the <gumword>|mouth|nose
+    takes|took|taking|slow ~2 forever|ages|long|while|seconds|slow|to ~3 pink|refill|return|colour|color -<legword> -walk
+    capillary|cap|refill ~3 slow|delayed|prolonged|poor|sluggish|over|more -<neg>
+    white|pale|grey|whiter ~~ so|same|and ~ have|are|do|with ~ his|her|the gums|lips|tongue -<neg>
+    <gumword> ~3 real|so|super|pretty|quite|extremely|way|dead ~ light|faint|faded|washed|white
+    se ~ le|les? ~ fue|quito|borro|bajo|perdio ~ el|lo|todo? ~ rosa|rosado|rosita|color|colorcito -<wound>
+    tarda|tardan|demora|demoran|lento|lenta ~3 volver|regresar|recuperar|ponerse|pintar|volverse +<gumword>
+    <gumword> ~3 lavadas|deslavadas|apagadas|marchitas|grises|cenizas
+    sangre ~ se_le|le ~ fue|bajo ~ de ~ la|las cara|encias
+    <gumword> ~3 light|pale ~3 see_through|transparent|translucent
+    <gumword> ~4 muddy|murky
+    todo|toda|muy|bien|esta ~ palido|palida|blanco|blanca|transparente ~ de|por la|las|sus ~ boca|boquita|encias|labios|adentro
+    labio ~~ palido|blanco|blanquito|descolorido|transparente -<wound>
+    under|inside|lifted|lift|pulled ~ his|her|the|up? ~ lip|cheek|mouth ~~ white|pale|grey|gray|colourless|bleached -<wound> -foam
+    boca|boquita|hocico|trompa|tongue|mouth ~4 palida|palido|palidita|blanca|blanquisima|white|pale -espuma -foam -<wound> -froth -baba -whites
+    lost|losing|loses ~ all|the|his|her? colour|color|pink|pinkness +<gumword>
+    <gumword> ~4 sin|perdieron|perdio ~ el|su? color|sangre|vida
+    <gumword> ~3 white|pale|grey|gray ~ as ~ a? sheet|ghost|paper|snow
+    palido|palida ~ como papel|cera|muerto|fantasma|hoja
     <gumword> ~4 <palenoun>
     <gumword> ~5 like|as|colour|color|como ~4 <palenoun>
     <palenoun> ~2 <gumword>
@@ -91,6 +133,9 @@ RULES = {
     like|as|colour|color|como ~4 <palenoun>
     <paleword>
     = blue
+    trompita|trompa|hocico|hociquito|boca|boquita|nariz|naricita|jeta ~2 morada|morado|azul|azulada|azulado|moradita|moradito -<wound> -<bruiseword> -<facepuff>
+    nose|mouth|muzzle ~2 blue|bluish|purple|purplish -<wound> -<bruiseword>
+    se ~ me|le|nos? ~ esta|anda|estan? poniendo|puso|pone|pusieron|puesto azul|azules|morado|morada|moradita|azulado -<bruiseword> -<legword> -<wound> -<toeword> -<swell>
     <patient> ~ turned|gone|went|going|goes blue|purple -<bruiseword> -<legword> -<wound> -<toeword>
     blue|bluish|purple|morado|azul|morada ~ round|around|alrededor|in ~2 mouth|lips|muzzle|boca|hocico|nose
     <gumword> ~5 <blueword>
@@ -99,6 +144,7 @@ RULES = {
     = blue @gums
     <blueword>
     = yellow
+    se ~ esta|me|le|nos|anda ~ poniendo|puso|ve|viendo ~ todo|toda|muy|medio? amarillo|amarilla|amarillento|amarillenta|amarillita -<discharged> -<wound> -<bruiseword> -<poo> -<pee> -<vomit>
     <yellowword> ~7 eyes|ojos|encias|gums -<discharged> -<bruiseword> -<wound>
     eyes|ojos|ojitos|skin|piel|ears|ear|orejas|orejitas|oreja ~4 <yellowword> -<discharged> -<bruiseword> -<wound>
     eye|ojo ~4 <yellowword> +white|whites|blanco|blanca -<discharged>
@@ -112,6 +158,28 @@ RULES = {
     jaundice|jaundiced|icteric|icterus|ictericia|icterico|icterica
     eyes|ojos|skin|piel|ears|orejas|oreja|blanco_del_ojo ~3 yellow|amarillos|amarillo|
         amarilla|yellowish|jaundiced|amarillentos -<discharged> -<bruiseword>
+    = pink fixed
+    ^ no|ya_no ~ estan|son|se_ven palidas|palidos|blancas|azules|moradas -<askmark>
+    pink again|now|underneath|inside|though|enough -<wound> -<neg> -<discharged> -<bruiseword>
+    pale|paler ~~ but ~2 pink ~ again|now|today -<neg> -<barely>
+    rosa|rosita|rosadas|rositas clarito|clarita|claritas|bajito ~ normal|normales|bien
+    = yellow @gums @asked-gums
+    ^ theyre|are|kinda|still|very <yellowword> -<pee>
+    = pale @gums @asked-gums
+    <neg> ~ really|very|quite|at_all|even|that? ~ pink
+    <neg> ~ estan|son|se_ven|tan|muy ~ rosas|rosadas|rositas|rosita|rosa
+    lost|losing|without|no ~ all? ~ their|its|the|any? ~ colour|color
+    perdieron|perdio|sin ~ el|su? color|colorcito
+    less|barely|hardly pink
+    menos|apenas|poco rosas|rosadas|rositas|rosa
+    like|as as? ~2 <palenoun>
+    como ~2 <palenoun>
+    = yellow @asked-gums
+    <yellowword> -<pee> -<meds>
+    = pink @gums @asked-gums
+    healthy|peachy|bubblegum -<neg>
+    chicle|saludables|saludable|sanas|sanitas -<neg>
+    de|buen|bonito|lindo|color ~ buen? color|saludable|bonito|sano|normal -<neg> -<paleword> -<blueword>
     """,
 }
 

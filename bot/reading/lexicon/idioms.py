@@ -24,7 +24,7 @@ RULES = {
     dangling|dangles|hanging|colgando ~ off|over|out_of|del|de ~3 sofa|bed|couch|chair|edge|basket|cama|sillon
     foco|luz|bulb|light ~2 fundido|fundida|fundio|gone
     like|como ~ a? ~2 meat|carne ~ gone|echada|podrida|rotten|off|bad?
-    tiembla|tiemblan|temblaba|tembla ~ la|las|su|sus? pata|patita|pierna|patas|patitas|muslo
+    tiembla|tiemblan|temblaba|tembla ~ la|las|su|sus? pata|patita|pierna|patas|patitas|muslo -entero -entera -todo
     twitching|twitched|twitches|paddling|running|movia|mueve|moviendo|pataleaba ~~ dreaming|dream|dreams|sonaba|suena|sonando|sueno
     when|whenever|cuando|if|si he|she|it|hes|shes? runs|run|corre|trota|trots|jogs|running|jumps|salta -<fallword> -ayer -yesterday
     leg|legs|pata|patas|patita|muscle|muscles|thigh|thighs ~3 shake|shakes|shaking|tremble|trembles|trembling|quiver|quivers|quivering|tiembla|tiemblan|temblando

@@ -52,6 +52,10 @@ CLASSES = {
 RULES = {
     "mood": """
     = question
+    ^ como se|sabemos|saber si
+    ^ how many|much|high|low|hot|cold|fast <breath>|degrees|is|counts|can|should|would|before|makes|a
+    ^ what temp|temperature|rate|number|colour|color|dose|age|weight ~ counts|is|should|would|means|do|does|are
+    ^ a|que cuanto|temperatura|fiebre ~ es|se|cuenta|debe
     side effect|effects +<askmark>
     ^ are|is <sign>|<seizureword>|<limpword> +<askmark>
     dan|causan|provocan|cause|causes|provoca|causa ~2 <seizureword>|<sign> +<askmark>

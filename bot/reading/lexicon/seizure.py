@@ -3,6 +3,33 @@
 from __future__ import annotations
 
 CLASSES = {
+    "trances": """
+        baba babas babeo babea babeaba babeando espuma espumarajo ojos_en_blanco mirada_ida
+        mirada_perdida mirada_fija ojos_volteados ojos_idos orino orinado meo inconsciente
+        perdido perdida ido trabado trabada trabo quijada mandibula engarrotado engarrotada
+        desorientado desorientada no_nos_oia no_me_oia no_oia no_reaccionaba no_respondia
+        no_me_reconocia cabeza_pa_atras cabeza_para_atras cabeza_hacia_atras perdio_el_sentido
+        pierde_el_sentido perdio_el_conocimiento
+        """,
+    "jerkses": """
+        temblaban sacudian pataleaban tembloroso temblaba_todo
+        temblaba temblo temblar temblando tiembla sacudia sacudio sacude sacudirse sacudidas
+        sacudiendose sacudiendo pataleaba patalea pataleo patalear pataleando pedaleaba
+        pedaleo pedaleando pedalea contracciones espasmos calambres retorcia retorcio
+        retorcerse retorciendose convulso tembladera brincaba brincoteaba tironeaba
+        """,
+    "trancen": """
+        drooling drool drooled foam foaming foamy froth frothing rolled_back glazed vacant
+        vacantly unaware unconscious out_of_it chomping champing chattering peed_himself
+        peed_herself wet_himself wet_herself soiled disoriented dazed blank_stare not_with_us
+        zoned_out
+        """,
+    "jerksen": """
+        twitchin shakin jerkin thrashin convulsin
+        twitching twitched twitch twitches jerking jerked jerks jerky thrashing thrashed
+        flailing shaking shook shakes trembling paddling paddled pedalling cycling kicking
+        kicked spasming spasms convulsing juddering shuddering quivering vibrating
+        """,
     "seizureword": """
         seizure seizures seizuring seizured convulsion convulsions convulsing
         convulsed convulses convulse convulsive fit fits fitting epileptic tonic_clonic
@@ -35,14 +62,38 @@ CLASSES = {
 }
 
 RULES = {
+    "idiom": """
+    = void
+    having|has|had|have|threw|throws|throwing|throw|pitched a ~ fit ~~ because|cos|cause|about|over|if|when|at|of|since ~ i|we|its|it|my|the|sulks|laughter|giggles|rage
+    perfect|good|great|better|snug|nice|tight|loose|right fit -<neg>
+    in fits of
+    berrinche|drama|show|teatro ~ de ataque
+    hizo|hace|haciendo|armo ~ un|su? berrinche
+    """,
     "seizure": """
     = yes @asked-seizure
+    ^ yes|yep|yeah|yup|had|just ~ <number>|one|two|three|another|again|twice -<neg>
+    ^ one|another|two|three|<number> ~ at|last|just|in|this|around|today|yesterday|earlier|overnight -<neg>
+    ^ si|tuvo|le_dio|le_dieron ~ <number>|un|una|otro|otra|dos|tres|uno -<neg>
+    ^ una|uno|otra|otro|dos|tres|<number> ~ en|anoche|hoy|ayer|de|a_las|hace|chiquito|chiquita|leve -<neg>
     happened|happening|did|done|had|has|doing ~2 again|another -<neg> -<askmark>
     ^ again|another $
     ^ otra ~ vez|mas $
     volvio|vuelto|vuelve ~ a ~ pasar|hacer|hacerlo|suceder|ocurrir|darle -<neg> -<askmark>
     paso|hizo|sucedio|dio ~3 otra_vez|de_nuevo|nuevamente -<neg> -<askmark>
     = yes
+    electrocuted|electrocution
+    electrocutado|electrocutada|electrocutando|electrocutara
+    puso|quedo|pone ~ todo|toda|bien? ~ duro|dura|tieso|tiesa|rigido ~~ <jerkses> -<sleeping>
+    whole|entire|full body ~ was|is|just? jerked|jerking|jerks|twitched|twitching|convulsed|spasmed|shook|shaking -joy -excitement -tail
+    toques|descargas|choques|electricidad ~ como? electricos|electricas|electricidad|cuerpo -cerca
+    <jerksen> ~~ <trancen> -<sleeping> -<meds> -pool -fetch
+    <trancen> ~~ <jerksen> -<sleeping> -<meds> -pool -fetch
+    <jerkses> ~~ <trances> -<sleeping> -<meds> -agua
+    <trances> ~~ <jerkses> -<sleeping> -<meds> -agua
+    rigid|stiff|stiffened ~~ chomp*|champ*|chew*|head ~ at|back ~ nothing|air?
+    chomp*|champ*|chew*|bit*|snap* ~ at nothing|thin_air|the_air|invisible -flies -fly
+    threw|throwing|arched|thrown ~ his|her head ~ back ~~ stiff|rigid|shaking|jerking|chomp*
     twitching|jerking|drooling|tiembla|babea|temblando|babeando ~~ eyes|ojos ~3 roll|rolling|rolled|van|volteados|voltea|voltearon|blanco|fueron|torcidos -<sleeping>
     running|corriendo|paddling|moving|mueve|legs ~~ eyes|ojos ~3 open|abiertos ~~ drooling|babeando|drools|babea|foaming
     shudder*|tremor ~~ went|goes|gone ~ stiff|rigid -<legword>
@@ -52,7 +103,7 @@ RULES = {
     stiff|rigid|stiffened|tieso|tiesa|rigido ~~ twitched|twitching|kicking|kicked|drooling|drooled|babeando|babeaba|babear|pateando|pataleaba|pataleando|sacudia|sacudiendo -<legword> -<walkword>
     seized ~2 <minutes>|<seconds>|minutes|seconds|again|twice
     tuvo|dio|dieron|tiene|dando|tenido ~ una|otra|la? crisis -<notattack>
-    pataleaba|pataleo|pataleando|pataleaban|pedaleaba ~4 aire|lado|suelo|acostado|acostada|tirado|tirada|costado|piso
+    pataleaba|pataleo|pataleando|pataleaban|pedaleaba|pedaleando|pedalea ~4 aire|lado|suelo|acostado|acostada|tirado|tirada|costado|piso
     mueve|movia|moviendo|movio ~2 patas|patitas|piernas ~3 como|como_si ~3 corr*|nad*|pedal*|bici
     sacudia|sacudio|sacudidas|sacudiendose|sacudiendo|sacude|retorcia|retorciendose|convulsos ~~ bab*|espuma|orin*|meo|tieso|tiesa|ojos|mordia|inconsciente -<touched> -<coneword> -agua
     bab*|espuma|orino|meo|tieso|tiesa|ojos ~~ sacudia|sacudio|sacudiendose|sacudiendo -<coneword> -agua -<meds>
