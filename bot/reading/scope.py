@@ -6,6 +6,8 @@ from itertools import pairwise
 
 from . import suppress
 from .actors import (
+    of_a_person,
+    of_another_bearer,
     SEEN,
     intended,
     not_the_patient,
@@ -432,6 +434,10 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
         return suppress.ANIMAL
     if about == "mishap" and thing_before(match, tokens, clause):
         return suppress.THING
+    if of_another_bearer(match, tokens, clause):
+        return suppress.THING
+    if of_a_person(match, tokens, clause):
+        return suppress.PERSON
     if (
         (about not in _CARE or about == "mishap")
         and not match.rule.agent
