@@ -281,7 +281,7 @@ _OURS = frozenset("my our mi nuestro nuestra".split())
 
 
 def of_a_person(match: Match, tokens: list[Token], clause: Clause) -> bool:
-    """A wound or a cast that a person has: "my daughter's cast got soaked", "el yeso de mi hijo"."""
+    """A person has it: "my daughter's cast got soaked", "el yeso de mi hijo"."""
     if match.rule.about not in _BORNE:
         return False
     for at in range(clause.start, match.last):

@@ -6,11 +6,11 @@ from itertools import pairwise
 
 from . import suppress
 from .actors import (
-    of_a_person,
-    of_another_bearer,
     SEEN,
     intended,
     not_the_patient,
+    of_a_person,
+    of_another_bearer,
     of_something_else,
     person_before,
     thing_before,
@@ -432,9 +432,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
     behind = clause.other_at > match.last + 1 and told_trouble(match)
     if clause.other and not behind and not (clause.done_to and about in _SUFFERED):
         return suppress.ANIMAL
-    if about == "mishap" and thing_before(match, tokens, clause):
-        return suppress.THING
-    if of_another_bearer(match, tokens, clause):
+    thing = about == "mishap" and thing_before(match, tokens, clause)
+    if thing or of_another_bearer(match, tokens, clause):
         return suppress.THING
     if of_a_person(match, tokens, clause):
         return suppress.PERSON

@@ -249,7 +249,7 @@ RULES = {
     pinch|pinched|squeeze|squeezed|touch|touched|press|pressed|poke|poked|prick|tickle ~3 toe|toes ~~ <neg> ~2 feel|feels|react|reacts|reaction|pull|pulls|respond|responds|response|flinch|flinches|move|moves
     toes ~~ <neg> ~3 flinch|flinches|react|reacts|withdraw|pull_back|pull_away|respond|responds|feel|feeling
     = wet
-    orino|meo|hizo|hace ~ encima|arriba|sobre|en|pipi ~ del|de|la|el|su|en? <bandageword>
+    orino|meo|se_orino|se_meo|hizo|hace ~ encima|arriba|sobre|en|pipi ~ del|de|la|el|su|en? <bandageword>
     <bandageword> ~4 yellow ~ from ~ pee|wee|urine
     = slipped
     pulled|ripped|tore|chewed|yanked|got|had|bitten|torn ~ the|it whole|entire ~ lot|thing ~ off|down -<coneword> -<stitchword>

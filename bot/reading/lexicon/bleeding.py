@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 CLASSES = {
+    "wetfrom": """
+        water bath rain shower lluvia agua bano pee drool
+        """,
     "mopword": """
         towel towels washer washers flannel flannels cloth cloths rag rags pad pads gauze sheets tissue
         tissues wipes kitchen_roll nappy nappies swabs cotton_pads toalla toallas trapo trapos servilleta
@@ -206,10 +209,11 @@ RULES = {
     <stopword2> -<neg> -<seepword> -dried -dry -seco
     = bleeding heavy
     through|thru ~2 every|each|another|<numword>|all ~3 <bandageword>|<mopword> -<pee> -<poo>
-    soaked|soaking|soaks|gone|going ~2 through|thru ~ <numword>|several|loads ~2 <mopword>
+    soaked|soaking|soaks|gone|going ~2 through|thru ~4 <mopword> -<pee> -<poo> -<wetfrom>
+    soaked_through ~4 <mopword> -<pee> -<poo> -<wetfrom>
     empapo|empapado|empapa|gaste|llevo|traspasa|traspaso ~ ya? <numword>|todas|cada|otra ~2 <mopword>|<bandageword> -<pee> -agua
     puddle|pool|pools|puddles ~ of ~ red|crimson|scarlet
-    charco|charcos|chorro|chorros ~ rojo|rojos|rojito -<pee>
+    charco|charcos ~ rojo|rojos ~4 debajo|abajo|bajo|pata|cama|cobija -<pee>
     leaking|leaks|running|dripping|oozing|seeping ~ like ~ a? tap|faucet|hose|hosepipe|fountain -<pee> -<poo> -<eyes> -<vomit>
     escurre|chorrea|gotea|sale|sangra ~ como ~ una? llave|manguera|fuente|grifo|canilla -<pee> -<poo> -<eyes> -<vomit> -agua
     ^ its|it|still|just spurting|gushing|pumping|spurts $ -<pee> -<poo>

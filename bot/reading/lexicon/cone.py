@@ -222,7 +222,8 @@ RULES = {
     taped|pegged|glued|stapled|pegue|parche|remende ~ it|lo|up|together|con|with
     <broke> -<oldone>
     = off fixed @asked-cone
-    ^ no its|it|hes|shes|he|she ~2 off -<food>
+    ^ no its|it|hes|shes|he|she ~2 off
+    ^ no its|it|hes|shes|he|she has|is|was|been? been|come|taken|it? off
     = on @cone @asked-cone
     his|hers|new_one|new ~ one? ~ is|its? on -off
     = damaged @asked-cone

@@ -30,7 +30,7 @@ CLASSES = {
         flojos flojas suelto suelta sueltos sueltas aflojo aflojaron afloja aflojado aflojando
         solto soltaron mueve mueven movio movieron cayo cayeron salio salieron saliendo zafo
         zafaron falta baila bailan bailando
-        unscrewing unscrews spins spinning clicks clicking clunking clunks clanking jiggle wobble wobbled jangling rattly rattled dangling undone gone tambalea tambaleando bailotea gira giran desatornillo desatornillado desatornillando desenrosco desenroscado desenroscando destornillo desajusto desajustado zafado zafada zafados zafando saliendose salirse aflojandose suena suelto_suelto caido caida
+        unscrewing unscrews spins spinning clicks clicking clunking clunks clanking jiggle wobble wobbled rattly rattled dangling undone gone tambalea tambaleando bailotea gira giran desatornillo desatornillado desatornillando desenrosco desenroscado desenroscando destornillo desajusto desajustado zafado zafada zafados zafando salirse aflojandose suena suelto_suelto caido caida
         """,
     "bentword": """
         bent bends bending bowed twisted crooked buckled warped deformed doblado doblada doblo

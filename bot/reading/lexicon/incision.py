@@ -127,7 +127,6 @@ CLASSES = {
         poking peeking protruding out through ve veo ven asoma asomando asoman salido expuesto
         expuesta ver mira miro aprecia visto looks viendo alcanza saliendo salida visibles
         viewable peeping
-        saliendole saliendosele asomandole asomandosele brotandole
         """,
     "other_than_wound": """
         orina urine orin pipis ear ears eye eyes nose teeth breath mouth fart farts food poo poop
@@ -349,6 +348,14 @@ RULES = {
     no ~ esta|se_ve|anda ~ abierta|abierto|roja|rojo|hinchada|infectada ~ ni tantito|nada|poquito|tantita
     no ~ smell|odour|odor|pong|whiff ~4 it|her|him|whatsoever|all
     dry|clean|closed|seca|cerrada ~ since|desde|now|ya
+    = clean
+    <wound> ~4 clear|tight|<good> -<seepword> -<goo> -<redword> -<openword> -<bandageword> -<vomit>
+    <wound> ~~ shut|closed|cerrada|cerradita -<openword> -<neg>
+    = clean @asked-incision
+    tidy|neat|smooth|textbook|boring|uneventful -<neg> -<openword> -<redword> -<seepword>
+    just|exactly ~ like|as ~ the|in? photo|picture|leaflet|before -<openword> -<redword>
+    igual|igualita ~ que|a ~ la|en foto|ayer|antes -<openword> -<redword>
+    sin ~ cambios|secreciones|novedades|enrojecimiento|complicaciones
     """,
 }
 
