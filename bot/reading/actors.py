@@ -275,3 +275,54 @@ def person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
         place -= 1
         steps += 1
     return False
+
+
+_BORNE = frozenset("incision bandage fixator swelling bruising cone".split())
+_OF_PATIENT = frozenset(
+    "<wound> <bandageword> <coneword> <frameword> <pinword> <legword> <joint> <toeword>".split()
+)
+
+
+def of_another_bearer(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """A thing that heads the statement bears what is told: "his bandana is red", "the gate came
+    loose". Blood, and what shows inside, are never taken for a thing's."""
+    rule = match.rule
+    if rule.about not in _BORNE or rule.detail == "deep" or rule.value in ("bleeding", "tight"):
+        return False
+    for at in range(match.last, clause.start - 1, -1):
+        if not tokens[at].keys.isdisjoint(_OF_PATIENT):
+            return False
+    for at in range(max(clause.start, match.first - 4), match.first):
+        if "<bearer>" in tokens[at].keys:
+            ahead = {t.word for t in tokens[max(clause.start, at - 2) : at]}
+            return not ahead & PREPOSITIONS
+    return False
+
+
+_OURS = frozenset("my our mi nuestro nuestra".split())
+
+
+def of_a_person(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """A person has it: "my daughter's cast got soaked", "el yeso de mi hijo"."""
+    if match.rule.about not in _BORNE:
+        return False
+    for at in range(clause.start, match.last):
+        if tokens[at].word in _OURS and at + 1 < clause.end and _kin(tokens[at + 1]):
+            after = tokens[at + 2] if at + 2 < clause.end else tokens[at]
+            before = tokens[at - 2] if at - 2 >= clause.start else tokens[at]
+            of = at > clause.start and tokens[at - 1].word == "de"
+            if not after.keys.isdisjoint(_OF_PATIENT) and match.last >= at + 2:
+                return tokens[at].word in ("my", "our")
+            if of and not before.keys.isdisjoint(_OF_PATIENT):
+                return True
+    return False
+
+
+def _kin(token: Token) -> bool:
+    return "<person>" in token.keys or token.word.removesuffix("s").rstrip("'") in _KINDRED
+
+
+_KINDRED = frozenset(
+    "son daughter husband wife mum mom dad brother sister kid boy girl mother father friend nan "
+    "gran neighbour neighbor boyfriend girlfriend partner nephew niece uncle aunt cousin".split()
+)

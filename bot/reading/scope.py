@@ -9,6 +9,8 @@ from .actors import (
     SEEN,
     intended,
     not_the_patient,
+    of_a_person,
+    of_another_bearer,
     of_something_else,
     person_before,
     thing_before,
@@ -432,8 +434,11 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
     behind = clause.other_at > match.last + 1 and told_trouble(match)
     if clause.other and not behind and not (clause.done_to and about in _SUFFERED):
         return suppress.ANIMAL
-    if about == "mishap" and thing_before(match, tokens, clause):
+    thing = about == "mishap" and thing_before(match, tokens, clause)
+    if thing or of_another_bearer(match, tokens, clause):
         return suppress.THING
+    if of_a_person(match, tokens, clause):
+        return suppress.PERSON
     if (
         (about not in _CARE or about == "mishap")
         and not match.rule.agent

@@ -119,12 +119,17 @@ def _of_mine_only(tokens: list[Token], clause: Clause) -> int:
     stomach is in knots". -1 where they claim what was told: "the blood was from my nose"."""
     for place in range(clause.start, clause.end):
         token = tokens[place]
-        if not token.keys.isdisjoint(_CLAIMS):
+        if not token.keys.isdisjoint(_CLAIMS) or _it_is_me(tokens, place, clause.end):
             return -1
         if "<mine>" in token.keys or token.word in ("my", "mi", "mis"):
             linked = place > clause.start and tokens[place - 1].word in _FROM
             return -1 if linked else place
     return -1
+
+
+def _it_is_me(tokens: list[Token], place: int, end: int) -> bool:
+    """ "El que sangra soy yo"."""
+    return tokens[place].word == "soy" and place + 1 < end and tokens[place + 1].word == "yo"
 
 
 _FAMILY = frozenset("my mi our his her".split())

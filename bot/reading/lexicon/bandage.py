@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 CLASSES = {
+    "drykept": """
+        stayed_dry stays_dry kept_dry keeps_dry still_dry bone_dry is_dry quedo_seca sigue_seca sigue_seco esta_seca esta_seco quedo_seco
+        """,
     "wetword": """
         soppy sopping_wet rain_soaked muddy_wet empapadita empapadisima mojadisima humedecida
         sudada escurriendo estilando chorreada encharcando sogging orinada orinado meada meado
@@ -55,6 +58,7 @@ CLASSES = {
         discoloured discolored white grey gray frio fria frios frias helados helada hinchados
         hinchadas hinchado hinchada morados moradas azules azul inflamados inflamado hinchaditos
         morado helado
+        congelados congeladas congelado congelada azulosos azulosas azuloso azulados azuladas amoratados amoratadas violaceos violetas palidos palidas blancos blancas grises entumidos entumecidos frozen bluish blueish bluey greyish grayish icicles ice_cubes ice_blocks stone_cold cubo_de_hielo cubos_de_hielo hielitos como_cubo como_cubos bloque_de_hielo
         """,
     "dressed": "",
     "coldtoe": """
@@ -63,6 +67,7 @@ CLASSES = {
         cold colder icy freezing ice cool chilly chilled blue bluish purple white grey gray numb frio fria frios frias
         friecitos helado helada helados heladas morado morada morados moradas azul azules
         azulados
+        congelados congeladas congelado congelada azulosos azulosas azuloso azuladas amoratados amoratadas violaceos violetas palidos palidas blancos blancas grises entumidos entumecidos frozen blueish bluey greyish grayish icicles ice_cubes ice_blocks stone_cold cubo_de_hielo cubos_de_hielo hielitos como_cubo como_cubos bloque_de_hielo
         """,
 }
 
@@ -238,6 +243,33 @@ RULES = {
     = tight @bandage
     <tightword>
     cutting|digging in|into
+    = tight cold fixed
+    toco|toque|aprieto|apriete|pellizco|pellizque|pico|pique|pincho|pinche ~2 dedos|deditos|dedo ~~ no|ni ~ los|las|lo|la|le? siente|reacciona|mueve|quita|retira|responde|jala|hace
+    dedos|deditos ~~ no|ni ~ los|las|lo? siente|siento|retira|quita|reacciona|responde|reaccionan
+    pinch|pinched|squeeze|squeezed|touch|touched|press|pressed|poke|poked|prick|tickle ~3 toe|toes ~~ <neg> ~2 feel|feels|react|reacts|reaction|pull|pulls|respond|responds|response|flinch|flinches|move|moves
+    toes ~~ <neg> ~3 flinch|flinches|react|reacts|withdraw|pull_back|pull_away|respond|responds|feel|feeling
+    = wet
+    orino|meo|se_orino|se_meo|hizo|hace ~ encima|arriba|sobre|en|pipi ~ del|de|la|el|su|en? <bandageword>
+    <bandageword> ~4 yellow ~ from ~ pee|wee|urine
+    = slipped
+    pulled|ripped|tore|chewed|yanked|got|had|bitten|torn ~ the|it whole|entire ~ lot|thing ~ off|down -<coneword> -<stitchword>
+    se ~ arranco|quito|saco ~ todo|toda ~ con|a ~ los? dientes|mordidas|hocico|boca
+    = slipped @bandage
+    tore|ripped|pulled|chewed|yanked|kicked ~ it|lot off|apart
+    = fine fixed
+    <bandageword> ~3 stayed|stays|kept|keeps|still|bone|quedo|sigue dry|seca|seco
+    = fine
+    warm|pink|rosy ~ pink? toes -<neg>
+    calientitos|tibios|rosaditos|calientes|tibiecitos ~ los|sus? dedos|deditos -<neg>
+    = fine @asked-bandage fixed
+    ^ its|it|no not|no|isnt|nada too|muy? tight|apretada|apretado|ajustada $
+    can|puedo ~ still? wiggle|get|fit|slide|slip|meter|pasar ~2 finger|fingers|dedo|dedos ~ in|under|inside|debajo|por
+    = wet @asked-bandage
+    stepped|stood|walked|went|sat|fell|jumped|waded|paddled|piso|metio|cayo ~3 in|into|through|en|al|un ~2 puddle|charco|bath|pond|river|stream|mud|lodo|rain|snow|dew|bowl|alberca|tina|rio -dry -seca
+    drooled|peed|weed|pissed|rained|spilled|spilt|orino|meo|derramo|tiro ~4 on|over|encima|it|sobre -dry -seca
+    = fine @asked-bandage
+    still ~2 on|there|up|in_place -<slipword> -<wetword>
+    sigue|queda ~2 puesta|puesto|fija|fijo|ahi -<neg>
     """,
 }
 

@@ -3,6 +3,14 @@
 from __future__ import annotations
 
 CLASSES = {
+    "wetfrom": """
+        water bath rain shower lluvia agua bano pee drool
+        """,
+    "mopword": """
+        towel towels washer washers flannel flannels cloth cloths rag rags pad pads gauze sheets tissue
+        tissues wipes kitchen_roll nappy nappies swabs cotton_pads toalla toallas trapo trapos servilleta
+        servilletas compresa compresas panales papeles
+        """,
     "pressing": """
         pressing press pressed pressure presionando presiono presione apretando aprieto apriete
         apretandole comprimiendo compressing presion_con haciendo_presion
@@ -199,5 +207,21 @@ RULES = {
     ya paro|no_sangra|dejo ~ sangrar?
     = bleeding stopped @incision
     <stopword2> -<neg> -<seepword> -dried -dry -seco
+    = bleeding heavy
+    through|thru ~2 every|each|another|<numword>|all ~3 <bandageword>|<mopword> -<pee> -<poo>
+    soaked|soaking|soaks|gone|going ~2 through|thru ~4 <mopword> -<pee> -<poo> -<wetfrom>
+    soaked_through ~4 <mopword> -<pee> -<poo> -<wetfrom>
+    empapo|empapado|empapa|gaste|llevo|traspasa|traspaso ~ ya? <numword>|todas|cada|otra ~2 <mopword>|<bandageword> -<pee> -agua
+    puddle|pool|pools|puddles ~ of ~ red|crimson|scarlet
+    charco|charcos ~ rojo|rojos ~4 debajo|abajo|bajo|pata|cama|cobija -<pee>
+    leaking|leaks|running|dripping|oozing|seeping ~ like ~ a? tap|faucet|hose|hosepipe|fountain -<pee> -<poo> -<eyes> -<vomit>
+    escurre|chorrea|gotea|sale|sangra ~ como ~ una? llave|manguera|fuente|grifo|canilla -<pee> -<poo> -<eyes> -<vomit> -agua
+    ^ its|it|still|just spurting|gushing|pumping|spurts $ -<pee> -<poo>
+    it squirts|spurts|gushes|sprays -<pee> -<poo> -<eyes>
+    = bleeding slow
+    red|crimson drop|drops|bead|beads|droplet|droplets|dribble|trickle -<pee> -<poo> -<eyes> -gums
+    drop|drops|bead|beads|droplet|droplets|dribble|trickle ~ of ~ red -<pee> -<poo> -<eyes> -gums
+    gota|gotas|gotita|gotitas|perlita|perlitas|hilito|chorrito ~ roja|rojas|rojo|rojos|rojita|rojitas|rojito -<pee> -<poo> -<eyes>
+    mancha|manchando|mancho|manchado|pinta|pintando ~6 de rojo -<pee> -<poo>
     """,
 }

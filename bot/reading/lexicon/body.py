@@ -96,6 +96,7 @@ CLASSES = {
         ya_lo_hice cumplido efectivamente desde_luego ya_se_le_dio ya_se_la_di ya_se_lo_di
         ya_le_di obvio both ambos ambas as_told just_did already_did we_did i_did he_did she_did
         he_has she_has it_is she_is he_is he_had yesss tick ticked
+        aja ajam
         """,
     "noword": """
         no nope nah not never negative didnt couldnt havent hasnt wasnt cant thumbsdown nada nel

@@ -25,6 +25,7 @@ CLASSES = {
         no_nomas no_hay_diferencia no_hay_quien no_quiero_molestar no_vi no_vimos no_me_gusta
         no_tan_bien no_muy_bien no_del_todo sin_pedos sin_broncas como_si_nada sin_duda
         sin_embargo sin_quejarse sin_chistar sin_protestar
+        ni_modo
         """,
     "denial": """
         no_es_que no_es_cierto_que no_era_que no_fue_que nunca_no no_vayan_a_creer
@@ -77,6 +78,7 @@ CLASSES = {
         me_dio_fiebre tengo_fiebre tengo_gripa vomite_yo yo_vomite mi_panza me_resbale
         me_enferme me_enfermé me_lastime mi_presion mi_pie mi_pierna mi_corazon me_falta_el_aire me_quede_sin_aire me_faltaba_el_aire me_ahogaba
         me_torci me_doble_el me_quebre me_rompi me_fracture me_muero casi_me_da casi_me_desmayo casi_me_muero me_queme yo_tengo me_dio_el
+        me_pegue me_golpee soy_yo
         """,
     "otheranimal": """
         otra_gata otro_gato otra_perra otro_perro otra_perrita otro_perrito la_otra el_otro
@@ -161,6 +163,7 @@ CLASSES = {
     "denyword": """
         falsa_alarma resulto_que no_es_cierto no_es_verdad fue_mentira estaba_equivocado
         me_equivoque me_asuste_por_nada no_era_cierto era_broma
+        resulta_que_era resulto_que_era resulta_que_eran
         """,
     "thought": """
         pense_que pensé_que crei_que creia_que pensaba_que pensamos_que creimos_que parecia_que

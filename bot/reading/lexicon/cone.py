@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 CLASSES = {
+    "oldone": """
+        last_one old_one first_one other_one previous_one el_anterior el_otro el_viejo el_primero la_anterior la_vieja
+        """,
     "broke": """
         crushed squashed flattened crumpled shredded obliterated annihilated tatters mashed warped
         cracking squash demolition rotito rotita hundido hundida machucado machucada rompido
@@ -26,7 +29,9 @@ CLASSES = {
         monday tuesday wednesday thursday friday saturday sunday tomorrow next_week soon lunes
         martes miercoles jueves viernes sabado domingo manana
         """,
-    "perchy": "sofa bed couch chair work school vet",
+    "perchy": """
+        sofa bed couch chair work school vet tea lunch
+        """,
     "watched": """
         sitting_beside sitting_right_beside sitting_right_next right_beside beside_him beside_her
         right_next_to while_he_has while_she_has while_he_is_eating lo_estoy_viendo
@@ -210,12 +215,20 @@ RULES = {
     popped|burst|punctured|deflated ~3 <coneword> -to
     <broke> ~5 <coneword>
     <coneword> ~5 <broke>
-    = damaged fixed
+    = damaged
     <coneword> ~~ <broke>
     = damaged @cone
     in ~2 pieces|bits|half|pedazos|trozos
     taped|pegged|glued|stapled|pegue|parche|remende ~ it|lo|up|together|con|with
-    <broke>
+    <broke> -<oldone>
+    = off fixed @asked-cone
+    ^ no its|it|hes|shes|he|she ~2 off
+    ^ no its|it|hes|shes|he|she has|is|was|been? been|come|taken|it? off
+    = on @cone @asked-cone
+    his|hers|new_one|new ~ one? ~ is|its? on -off
+    = damaged @asked-cone
+    chunk|piece|bit|corner|pedazo|trozo|cacho ~2 missing|gone|falta|broken|off|out
+    missing|falta|lost|perdio ~ a|un|le? chunk|piece|bit|corner|pedazo|trozo|cacho
     """,
 }
 

@@ -427,7 +427,7 @@ RULES = {
     sin ~ ganas|interes|energia|fuerzas|animos
     doesnt|wont|no react|respond|hace|pela|greet|reacciona ~3 to|caso|me|us|cuando|name|nadie
     under|beneath|behind|debajo|bajo ~2 bed|sofa|couch|table|cama|sillon|mesa ~3 since|all_day|desde|all|whole|todo
-    <barely> ~2 moves|move|moved|moving|mueve|levanta|stirs|stir|leaves|left|opens|abre -<legword>
+    <barely> ~2 moves|move|moved|moving|mueve|levanta|stirs|stir|leaves|left|opens|abre -<legword> -any
     hiding|hides|esconde|escondido|escondida|escondiendose ~3 under|bajo|debajo|away|
         closet|bed|all -<pillhide>
     slept|sleeping|sleeps|duerme|durmiendo|dormido ~2 all|todo|entire|whole ~ day|dia -<nearly>

@@ -3,6 +3,12 @@
 from __future__ import annotations
 
 CLASSES = {
+    "bearer": """
+        eye eyes ear ears nose bandana bandanna tag leash lead harness toy toys crate kennel door gate
+        bed blanket sofa jumper coat scarf bowl cushion pillow shirt sock carpet rug lid bag tooth teeth claw nail
+        ojo ojos oreja orejas nariz panuelo paliacate placa_del correa arnes juguete juguetes jaula reja
+        puerta cama cobija sillon ropita sueter chamarra plato cojin almohada tapete dientes diente bocina
+        """,
     "applied": """
         put putting puse puso poner rub rubbed apply applied dabbed untamos cleaned limpie
         """,
@@ -43,6 +49,7 @@ CLASSES = {
         quemadura escaldada escaldado excoriated chafed raspada eczema hives urticaria raw rosy
         rash sarpullido roncha ronchas rozada rozado rozadura sunburn sunburnt ruby scarlet
         crimson blotchy salpullido
+        encendida encendido encendidita beetroot_coloured beetroot_red lobster_red tomato_red lobster_coloured
         """,
     "spotword": """
         pimple zit boil pustule pustules pustula espinilla grano granito barro barrito whitehead
@@ -96,6 +103,7 @@ CLASSES = {
         gunk goo gooey grey gray brown custard amarillo amarilla amarillento amarillenta verde
         verdoso verdosa espeso espesa cremoso cremosa blanco blanca turbio lechoso gris blancuzco
         beige
+        whitish whiteish blanquecino blanquecina blancuzca blanquizco blanquizca yellowy_white
         """,
     "goo": """
         gunge crud yuck porqueria cochinada mugre plasta pasta discharge stuff goo gunk liquid
@@ -176,7 +184,7 @@ RULES = {
     <stitchword> ~3 all|todos|todas ~ there|in|in_place|intact|secure|ahi|puestos|presentes
     operacion|cirugia|op|surgery ~2 seca|seco|limpia|clean|dry|healed|healing
     = clean fixed @incision @asked-incision
-    nothing|nada ~ oozing|leaking|red|weeping|open|showing|coming|rojo|abierto|sale|saliendo|escurre|supura -<poo> -<vomit> -<pee>
+    nothing|nada ~ oozing|leaking|red|weeping|open|showing|coming|bleeding|bleeds|rojo|abierto|sale|saliendo|escurre|supura|sangra|sangrando -<poo> -<vomit> -<pee>
     = clean fixed @asked-incision
     cant|couldnt|ni ~ even|se ~ le? see|ve|nota|find -inside -adentro -bone -<seepword> -because
     just|pura|puro|basically|only ~ a? scar|cicatriz|line|rayita
@@ -278,7 +286,6 @@ RULES = {
     <wound> ~5 muck|gunge|crud|goop|yuck|porqueria|cochinada -clear
     <slimeword> ~~ sale|saliendo|salio|coming|came|escurre|tira -<poo> -<vomit> -<eyes>
     yellow|green|white|amarilla|amarillo ~ blob|lump|bubble|patch|crater|spot|head|bolita|bulto ~~ burst|popped|revento|came|open
-    blob|lump|bit|glob|dollop|string ~ of ~ yellow|green|thick|creamy
     amarillento|amarillo|verdoso|yellow ~ y|and ~ apestoso|stinky|smelly|espeso|thick
     suelta|soltando|echa|echando|bota|botando|tira|tirando|saca ~2 <pusword>|amarillo|verde
     got|has|is|its|gone|went|turned ~ all? septic|manky
@@ -289,8 +296,7 @@ RULES = {
     <pusword> -<notpus>
     <puscolour> ~3 <goo> -<vomitctx>
     <goo> ~3 <puscolour> -<vomitctx>
-    supura|supurando|weeping|oozing|oozes|leaking|draining|escurre|rezuma ~3 <puscolour> \
-        -<vomitctx>
+    supura|supurando|weeping|oozing|oozes|leaking|draining|escurre|rezuma ~~ <puscolour> -<vomitctx> -<bowel>
     <puscolour> ~ slime|mucus|matter|crud -<vomitctx>
     matter|materia ~2 like ~ custard|cream
     <wound> ~5 yellow|green|amarillo|amarilla|verde|cream|creamy|gunk|gunky|goo|verdoso|
@@ -298,6 +304,8 @@ RULES = {
     yellow|green|amarillo|verde|creamy|thick|espeso|verdoso ~3 <wound>
     sale|salio|saliendo|coming|comes|escurre|sacando ~4 amarillo|verde|espeso|amarillento|
         verdoso|yellow|green|thick|blanco|creamy|materia -<poo> -<vomit> -<eyes>
+    = pus !@bruising
+    blob|lump|bit|glob|dollop|string ~ of ~ yellow|green|thick|creamy|whitish
     = pus !@bruising @incision @asked-incision
     yellow|green|gunk|gunky|goo|pus|creamy|amarillo|verde|thick|espeso|yellowish|greenish \
         -<poo> -<vomit> -<bruiseword>
@@ -326,6 +334,28 @@ RULES = {
     <smellword> -<other_than_wound>
     = clean @asked-incision
     <stitchword> ~3 there|present|in_place|accounted|holding|intact|completos|completas|sitio|lugar -<neg>
+    = red
+    beetroot|lobster|tomato|strawberry|cherry ~ coloured|colored ~3 skin|<wound>|edges
+    = discharge
+    blood|bloody mixed|tinged|tinted|streaked|coloured|colored ~ stuff|fluid|goo|liquid|water
+    watery|thin|weak ~ blood|bloody ~ stuff|fluid|liquid|mix|mixed|drops|spot
+    = discharge @asked-incision
+    mancha|manchas|manchita|manchitas|gotita|gotitas ~ rosada|rosadas|rosadita|rosaditas|rositas|aguada|aguadas|aguaditas
+    spot|spots|drop|drops|mark|marks ~ of ~ pink|pinkish|watery
+    = clean fixed @asked-incision
+    not|isnt|no ~ red|hot|swollen ~~ not|isnt|no|or|nor ~ hot|leaky|leaking|oozing|weeping|red|swollen|smelly|open
+    no splits|gaps|holes|leaks|weeping|pus|swelling|oozing no|or|nor ~ gaps|splits|holes|leaks|gunk|oozing|redness
+    no ~ esta|se_ve|anda ~ abierta|abierto|roja|rojo|hinchada|infectada ~ ni tantito|nada|poquito|tantita
+    no ~ smell|odour|odor|pong|whiff ~4 it|her|him|whatsoever|all
+    dry|clean|closed|seca|cerrada ~ since|desde|now|ya
+    = clean
+    <wound> ~4 clear|tight|<good> -<seepword> -<goo> -<redword> -<openword> -<bandageword> -<vomit>
+    <wound> ~~ shut|closed|cerrada|cerradita -<openword> -<neg>
+    = clean @asked-incision
+    tidy|neat|smooth|textbook|boring|uneventful -<neg> -<openword> -<redword> -<seepword>
+    just|exactly ~ like|as ~ the|in? photo|picture|leaflet|before -<openword> -<redword>
+    igual|igualita ~ que|a ~ la|en foto|ayer|antes -<openword> -<redword>
+    sin ~ cambios|secreciones|novedades|enrojecimiento|complicaciones
     """,
 }
 

@@ -21,6 +21,7 @@ CLASSES = {
         scratched scratching rasca rasco rascando rascarse rascandose rascado rascar pawing paws
         paw picking fussing bothering messing muerda mordido roe royendo itch itching itches
         itched yanking tugging plucking
+        nip nipping nipped chomping chomps chomped gnashing
         """,
     "at_wound": """
         stitches wound incision staples sutures bandage it leg knee area site dressing cut scar
@@ -149,6 +150,37 @@ RULES = {
     <neg> ~ bothered|interested|fussed ~ with|by|about|in|at ~ it|them|the <at_place>?
     = no
     not|hasnt|isnt ~2 <chew> ~ at? <at_wound>
+    = yes !@asked-appetite !@asked-dose
+    <chew> at it|them -<food> -<coneword>
+    = yes
+    al rascarse|morderse|lamerse|mordisquearse|chuparse
+    = yes @cone @licking
+    get|gets|getting|got|reach|reaches|reached ~ at|to it|them|there
+    = no fixed @licking
+    la|los|las|el|the|his|her <at_wound>|stitches no|not $
+    only|unico ~ licking|lamer|lamido|chewing ~ going|he|she|que
+    = yes @asked-licking
+    all|every|each|whenever ~ night|day|time|chance|minute -<neg>
+    sometimes|once|twice|occasionally|couple|now_and_then|constantly|nonstop|whenever -<neg> -till -until -hasta -wait -sniffed -sniffs
+    a_veces|ratito|poquito|tantito|seguido|constantemente|de_vez_en_cuando|dos_veces|una_vez -<neg> -till -until -hasta -wait -huele
+    caught|saw|found|spotted ~ him|her ~ at|doing it
+    lo|la cache|caché|pesque|pille|vi|agarre ~ en|haciendolo|con
+    = no fixed @asked-licking
+    <neg> ~2 once|tried|tries|bothered|bothers|interested|touched|touches|looked|looks|reach|reaches|get ~ at|to|near|it?
+    <neg> ~3 alcanza|llega|puede|intenta|intentado|interesa|acerca|hecho|caso
+    cone|cono|collar ~3 stops|stopping|keeps|blocks|deja|impide|tapa
+    toy|juguete|bowl|plato|floor|piso|sofa|hand|mano|face|cara ~2 only|just|nomas|solo|nada_mas
+    only|just|nomas|solo|puro ~3 toy|toys|juguete|bowl|plato|floor|piso|hand|mano|face|cara|me
+    = yes @asked-licking
+    afraid|guilty so|yes -<neg>
+    wet|damp|soggy|slimy|slobbery ~2 fur|hair|bandage|leg|from|with
+    mojado|mojada|babeado|babeada|ensalivada ~4 pelo|pelito|baba|saliva|venda|pata
+    <yesword> ~~ whenever|when|if|anoche|cuando|while|night|overnight|mientras|rato|minute|bit -<neg>
+    sneaks|sneaked|snuck|sneaking ~2 in|one|some|there
+    = no fixed @asked-licking
+    leaves|leaving|left ~ it|them ~ well? alone|be
+    ignores|ignoring|forgotten|olvido|ignora ~ it|about|them|la|los|de?
+    <neg> ~ the|a? slightest|least|single ~ interest|lick|bit?
     """,
 }
 

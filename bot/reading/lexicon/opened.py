@@ -183,7 +183,7 @@ RULES = {
     abierta|abierto|open|opened|abrio|split ~2 de_lado_a_lado|end_to_end|from_end|top_to_bottom|de_arriba_abajo|completita|todita|de_punta_a_punta
     toda|todita|completamente|totalmente|entera ~ abierta|abierto -<slight>
     <seeword> ~5 <deepword> -<nodeep> -<toyctx>
-    <deepword> ~4 <seeword> -<nodeep> -<toyctx>
+    <deepword> ~4 <seeword> -<nodeep> -<toyctx> -puffing -<tightword>
     <deepbone> ~2 in|from|of|through|en|de ~2 <wound>
     down|hasta to|el ~ bone|hueso|muscle
     <openword> ~~ <deepbone> -<nodeep> -<eyes>
@@ -214,5 +214,8 @@ RULES = {
     = open deep @incision @asked-incision
     muscle|tendon|meat|bone|flesh|hueso|musculo|carne ~3 in|inside|dentro|adentro it|there|de? -<food>
     like|parece|como ~ raw? steak|mince|meat|bistec|carne|carniceria
+    = open deep
+    pink|pinky|pinkish|red|white|fatty ~ stuff|bits|bit|stringy|tissue|jelly|blob|lump ~ bulging|poking|popping|hanging|sticking|coming|spilling out
+    cosa|algo|bola|bolita|pedazo ~ rosa|rosado|rosada|blanca|roja ~ asomando|colgando|saliendo|brotando
     """,
 }

@@ -3,6 +3,15 @@
 from __future__ import annotations
 
 CLASSES = {
+    "fruitcolour": """
+        berenjena aubergine eggplant beetroot betabel remolacha
+        """,
+    "darkest": """
+        moradisimo moradisima moradisimos moradisimas negrisimo negrisima negrisimos negrisimas moradote moradota
+        """,
+    "spotlike": """
+        spot spots dot dots mark marks patch patches blotch blotches smudge smudges thumbprint fingerprint mancha manchas manchita manchitas puntito puntitos pinta pintas
+        """,
     "scared": "throat ran into dog",
     "swell": """
         hincharon hinchan inflamaron inflaman hinche enlarged engorged engrosado engrosada
@@ -29,6 +38,7 @@ CLASSES = {
         purply moretoncitos negruzco negruzca azulado azulada azulosa indigo maroon livida lívido
         purple violet morado morada morados moradas moradito moradita violaceo violeta purplish
         bluish blue black greenish plum
+        moradilla purpley purplely negrito morenado
         """,
     "bruiseplace": """
         leg thigh skin groin tummy belly underside knee hock flank armpit inner area around
@@ -49,6 +59,7 @@ CLASSES = {
     "notswell": """
         pride fur tail hair cheeks orgullo pelo pecho belly tummy stomach abdomen panza barriga
         estomago vientre gums balls mattress
+        swell_time swell_day swell_job swell_party swell_guy swell_boy swell_weekend swell_night
         """,
     "lumpword": """
         mound hump nodule egg_shaped protuberance protuberancia joroba lumpiness bultico bolitas
@@ -155,7 +166,7 @@ RULES = {
     = marked
     <swell> <swell> -<neg>
     <joint> ~~ like|como ~2 <sizeword> -<food>
-    massive|huge|big|giant|enormous|enorme|gigante|tremendo|grande|horrible ~ <lumpword> -<neg> -<notswell>
+    massive|huge|big|giant|enormous|enorme|gigante|tremendo|grande|horrible ~ <lumpword> -<neg> -<notswell> -mas -more
     fat|thick|big|gorda|gordo|gruesa ~ as|like|como ~ a|an|un|una? <sizeword>|<sized>
     salio|hizo|tiene|trae|has|got ~2 bolota|bultote|bultazo|bolon|chichonzote|chipotote
     ridiculous|insane|incredible|horrendous|terrible|enormous|major|serious|bad|nasty|extreme ~ <swell> -<neg>
@@ -243,6 +254,34 @@ RULES = {
     ya no ~2 <swell>
     <neg> ~ signs ~4 <swell>
     desinflamo|desinflamado ~ completamente|todo|completo
+    = mild trend:better @swelling
+    hardly|barely|scarcely|almost|casi any|none|nothing|nada ~ left|there|queda|quedaba|tiene
+    casi no|ni ~ se? ve|nota|notan|ven|distingue -<bruiseword>
+    can|you ~ barely|hardly|just ~ see|tell|notice
+    = mild @swelling
+    thickening|thickened|thicker|engrosamiento|engrosadita|grosor -no
+    = mild trend:worse
+    cada ~ dia|vez|hora ~ mas ~ grande|gorda|gordita|gordo|inflada|dura ~4 <lumpword>|<joint>|<legword>|hinchazon
+    bigger|fatter|puffier|larger ~ every|each ~ day|hour|morning|time ~~ <lumpword>|<joint>|<legword>|swelling
+    <lumpword>|<joint>|<legword>|swelling ~4 bigger|fatter|puffier|larger ~ every|each|by ~ the? day|hour|morning|time
+    = marked
+    gordisima|gordisimo|gordisimas|grandisima|grandisimo|gordota|gruesisima ~3 <joint>|<legword>
+    <joint>|<legword> ~3 gordisima|gordisimo|grandisima|grandisimo|gordota|gruesisima|grueso_como
+    = marked @asked-swelling
+    al|el|como triple|doble
+    triple|double|twice ~ the|its|his|her? ~ normal? size|width|other
+    gordisima|gordisimo|hinchadota|grandisima|gigante
+    = none fixed @asked-swelling
+    bajo|fue|quito|desaparecio|deshincho|desinflamo ~2 toda|todo|completa|completo|completamente|por_completo -<neg>
+    ^ deshinchada|deshinchado|deshinchadita|deshinchadito|desinflamada|desinflamado|desinflamadita|desinflamadito ~ ya|completamente|toda|todo? $
+    back ~ to ~3 normal|skinny|slim|usual|thin|slender
+    ni|ningun ~ rastro|huella|senal|sombra|seña
+    not|no ~ a? trace|sign|hint|scrap|bit ~ of? ~ it|left?
+    gone|went|all ~ right|all|completely|totally|fully down
+    = none @asked-swelling
+    thin|skinny|slim|slender|flat|delgadita|flaquita|flaca|delgada|parejas|parejitas|iguales|igualitas|matching -<neg> -<more>
+    normal|usual|right ~ size|shape|again
+    tamano|grosor|forma ~ normal|de_siempre|igual
     """,
     "bruising": """
     = mild
@@ -321,6 +360,48 @@ RULES = {
     <neg> ~3 <bruiseword>
     bruise|bruising|bruises|moreton|moretones ~3 gone|disappeared|cleared|vanished|
         desaparecio|desaparecieron|quito -<nearly>
+    = mild @bruising @asked-incision
+    <slight>|bit|little|few ~3 <bruisecolour> -gums -<toeword> -<bandageword> -<coneword>
+    <bruisecolour> ~ <spotlike> -gums -<toeword> -<eyes>
+    <spotlike> ~ de? <bruisecolour> -gums -<toeword> -<eyes>
+    = mild @asked-bruising
+    amarillento|amarillenta|amarillentos|amarilloso|amarillito|verdoso|verdosito|amarillentito
+    = mild trend:better @asked-bruising
+    casi no|ni ~ se? ve|nota|notan|ven|distingue
+    hardly|barely|scarcely|almost|casi any|none|nothing|nada ~ left|there|queda|tiene
+    can|you ~ barely|hardly|just ~ see|tell|notice
+    = marked @asked-bruising
+    bien|muy|tan|re|super|sumamente|todo|toda morado|morada|negro|negra|azul|amoratado
+    very|so|really|all|proper|properly|still_very purple|blue|black|dark
+    = marked trend:worse @asked-bruising
+    extendio|extendiendo|expandio|corrio|bajo|subio ~ a|al|hasta|por ~ la|el|toda? <bruiseplace>
+    spread|spreading|spreads|crept|moved ~ to|down|up|across|onto|over|round|into
+    = marked
+    <darkest> ~3 <bruiseplace>
+    <bruiseplace> ~3 <darkest> -gums
+    toda|todo|todito|todita ~ negra|negro|morada|morado|azul ~ el|la|los|las|del|de ~ <bruiseplace>
+    <bruiseplace> ~2 whole|entire|entera|entero|toda|todo|completa ~2 color|colour|de? ~ <fruitcolour>
+    whole|entire|all|toda|todo ~ of|la|el? ~ his|her|the? <bruiseplace> ~4 <fruitcolour>
+    = marked @asked-bruising
+    <darkest>
+    = none fixed @asked-bruising
+    ni|ningun ~ rastro|huella|senal|sombra
+    not|no ~ a? trace|sign|hint|mark ~ of? ~ it|left?
+    to ~ nothing|normal $
+    <bruisecolour> ~~ to nothing|normal
+    gone|disappeared|vanished|faded ~ away|completely|totally|altogether? $ -<nearly> -<neg>
+    = none @asked-bruising
+    skin ~2 pink|normal|clear|clean|fine -<bruisecolour>
+    normal|usual|natural ~ colour|color|skin|pink
+    piel ~3 normal|limpia|rosita|rosada|blanquita|clarita
+    se le ~ borro|quito|fue|quitaron|borraron|fueron ~ ya|todo|todos? -<neg> -<nearly>
+    cleared|healed|faded up|completely|away|fully -<nearly> -<neg>
+    = mild @asked-bruising
+    coin|penny|thumb|thumbnail|pea|grape|fingernail|fingertip|moneda|monedita|una|lenteja|frijol|uva ~ sized? -<neg>
+    = marked @asked-bruising
+    whole|entire|all|toda|todo|entera|entero ~3 <bruiseplace> -<neg> -gone -cleared -fading
+    size ~ of ~2 hand|palm|plate|saucer|fist|phone
+    tamano ~ de ~2 mano|palma|plato|puno
     """,
 }
 
