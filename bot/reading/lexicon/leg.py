@@ -3,7 +3,13 @@
 from __future__ import annotations
 
 CLASSES = {
+    "limpthing": """
+        trapo trapos hilacha gelatina chicle hule goma fideo fideos espagueti cuerda mecate manguera calcetin media cordon pendulo toalla
+        spaghetti noodle noodles jelly jello rubber rag ragdoll sock string rope hose wet_towel flannel elastic blancmange pendulum
+        """,
     "crookedword": """
+        descuadrada ladeada enchuecada enchuecado zambo desalineada
+        zigzag zig_zag zigzagged boomerang deviated kinked skewed cockeyed cock_eyed skew_whiff wonkified
         crooked wonky flapping flapped dangling dangles dangle dangled bent deformed twisted
         misaligned wonky_looking floppy flopping flops swinging swings swung swing pendulum
         angle angled snapped dislocated displaced wobbling loose chueca chueco chuecas colgando
@@ -14,6 +20,7 @@ CLASSES = {
         bambolea desarmada guango
         """,
     "legonly": """
+        foots
         leg legs limb paw foot foots pata patas patita pierna piernita hindleg hind_leg back_leg
         lower_leg knee bone hock pie hueso ankle rodilla muslo shin tibia femur elbow forearm
         tarsus
@@ -28,6 +35,20 @@ CLASSES = {
 RULES = {
     "leg": """
     = crooked
+    <legonly> ~~ shape|shaped ~2 like|of ~2 a|an|the? letter|l|z|v|s|u|hook|banana|boomerang|bow|question|corkscrew|horseshoe
+    <legonly> ~~ forma|figura ~ de ele|l|zeta|z|v|ve|s|gancho|arco|platano|bumeran|herradura|paréntesis
+    l|z|v|s shaped ~ <legonly>
+    <legonly> ~3 on|is|was|sits|facing|faces|face|put|goes|looks|turned|now ~ backwards|back_to_front|upside_down|inside_out|wrong_way_round|sideways -walking -walks -walk -going
+    <legonly> ~3 mira|quedo|esta|apunta|ve|anda ~ para|pa|hacia|al? ~ atras|reves|otro_lado|revez -camina
+    extra|spare knee|elbow|joint|hinge|hock -bandage -bed
+    like|as_if|looks|got|has|grew ~4 another|second|extra|two|new|spare knee|knees|elbow|joint|joints|hinge|hock -<notleg> -surgery -op -done
+    como|como_si|parece ~ tuviera|tiene|trae|hubiera? ~ otra|otro|dos|doble|una ~ rodilla|rodillas|codo|codos|coyuntura|articulacion|bisagra
+    flop|flops|flopping|flopped|flap|flaps|flapping|swing|swings|swinging|wobble|wobbles ~ about|around|loose? ~ like ~3 <limpthing>
+    <legonly> ~~ like|as ~3 <limpthing>
+    <legonly> ~~ como ~ de|un|una? ~ <limpthing>
+    se ~ le ~ va|mueve|abre|ladea|gira|dobla ~ pa|para|hacia|de|a ~ un|el|los|todos? lado|lados|donde|afuera|fuera ~3 <legonly>
+    <legonly> ~~ se ~ le? ~ va|mueve|abre|ladea|gira ~ pa|para|hacia|de|a ~ un|el|los|todos? lado|lados|donde|afuera
+    <legonly> ~4 moves|moving|swivels|spins|rotates|turns ~ in|every|all|any ~ every|all|any? ~ direction|directions|which_way|ways
     hang|hangs|hanging|hung|stick|sticks|sticking|stuck|point|points|pointing|bend|bends|bent|lies|lying|sits|held|its|it ~3 at ~ a|an|some|this? weird|funny|odd|strange|bad|wrong|impossible|unnatural|crazy|mad|horrible|awful|nasty angle -<coneword> -<bandageword> -ear -ears -tail -head -tongue -neck
     cuelga|queda|quedo|apunta|esta|tiene|trae ~3 en ~ un angulo ~ raro|feo|extraño|chueco|imposible -<coneword> -<bandageword> -oreja -cola -cabeza
     <legonly> ~~ now|ahora ~2 bowed|arqueada|chueca|crooked|bent|torcida|curved|twisted -<coneword> -<bandageword>
