@@ -35,6 +35,14 @@ CLASSES = {
 RULES = {
     "leg": """
     = crooked
+    zigzag|wonky|dangly|deformed|l_shaped|z_shaped|twisted|backwards|sideways|dangling|floppy leg|paw|foot -<coneword> -<bandageword> -walking
+    <legonly> ~3 points|pointing|spins|spinning|twirls|spun|rotates ~2 right|all|sky|ceiling|round|behind|backward|wrong -<swell>
+    <legonly> ~4 viendo|apuntando|mirando|volteando ~ pa|para|hacia ~ atras|tras|arriba|cielo|techo|afuera|adentro -camina
+    <legonly> ~3 da|dando ~ vueltas|la_vuelta -<walkword>
+    shin|leg|tibia|femur|thigh|bone ~~ bends|bending|bend|moves|gives|kinks ~ in|at|halfway ~ the ~ middle|way
+    <legonly> ~ different|funny|weird|odd|strange|wrong shape
+    <legonly> ~3 different|funny|weird|odd|strange|wrong shape
+    <legonly> ~4 gone|went|goes|went_all ~ floppy|wonky|sideways|backwards|crooked
     <legonly> ~~ shape|shaped ~2 like|of ~2 a|an|the? letter|l|z|v|s|u|hook|banana|boomerang|bow|question|corkscrew|horseshoe
     <legonly> ~~ forma|figura ~ de ele|l|zeta|z|v|ve|s|gancho|arco|platano|bumeran|herradura|paréntesis
     l|z|v|s shaped ~ <legonly>
@@ -44,8 +52,8 @@ RULES = {
     like|as_if|looks|got|has|grew ~4 another|second|extra|two|new|spare knee|knees|elbow|joint|joints|hinge|hock -<notleg> -surgery -op -done
     como|como_si|parece ~ tuviera|tiene|trae|hubiera? ~ otra|otro|dos|doble|una ~ rodilla|rodillas|codo|codos|coyuntura|articulacion|bisagra
     flop|flops|flopping|flopped|flap|flaps|flapping|swing|swings|swinging|wobble|wobbles ~ about|around|loose? ~ like ~3 <limpthing>
-    <legonly> ~~ like|as ~3 <limpthing>
-    <legonly> ~~ como ~ de|un|una? ~ <limpthing>
+    <legonly> ~~ like|as ~3 <limpthing> -<bandageword> -<coneword> -<stitchword>
+    <legonly> ~~ como ~ de|un|una? ~ <limpthing> -<bandageword> -<coneword> -<stitchword>
     se ~ le ~ va|mueve|abre|ladea|gira|dobla ~ pa|para|hacia|de|a ~ un|el|los|todos? lado|lados|donde|afuera|fuera ~3 <legonly>
     <legonly> ~~ se ~ le? ~ va|mueve|abre|ladea|gira ~ pa|para|hacia|de|a ~ un|el|los|todos? lado|lados|donde|afuera
     <legonly> ~4 moves|moving|swivels|spins|rotates|turns ~ in|every|all|any ~ every|all|any? ~ direction|directions|which_way|ways

@@ -8,6 +8,7 @@ CLASSES = {
         enojona
         """,
     "badly": """
+        so_loud really_loud horribly
         bad badly lots loads heaps bastante harto harta demasiado cañon gacho so_bad
         real_bad really_bad like_hell a_ton something_awful something_terrible
         like_crazy muchisimo resto burda horrores una_barbaridad un_monton
@@ -94,6 +95,12 @@ CLASSES = {
 RULES = {
     "pain": """
     = severe
+    sunk|sank|sinks|sinking|buried ~ his|her|its|the? teeth|fangs|claws
+    clavo|clavó|encajo|hinco|hundio|enterro ~ los|sus|el|las? dientes|dientitos|colmillo|colmillos|uñas
+    <whimper>|<cryout> ~2 so|that|really|very loud|loudly|hard ~~ neighbours|neighbors|street|house|woke|heard|hear|everyone|next_door|keeps
+    <whimper>|<cryout> ~~ neighbours|neighbors|next_door|whole_street|downstairs ~3 heard|hear|came|complained|knocked|woke|asked
+    llora|lloro|lloraba|chillo|grito|gritaba|aullo|chilla|grita ~~ vecinos|vecina|vecino|cuadra ~3 oyen|oyeron|oyo|escucho|escucharon|salieron|vinieron|asomaron|quejaron|despertaron
+    trembling|shaking|shivering|quivering|trembles|shakes ~5 with|from ~ the hurt|pain|agony|hurting
     <neg>|no ~ let|deja|lets ~~ he|she|y|and? snaps|bites|growls|snarls|muerde|gruñe
     deal ~ of pain|discomfort
     chorro|monton|buen|chingo|madral|friego|resto ~ de dolor
@@ -206,7 +213,7 @@ RULES = {
     no ~ halla|encuentra ~2 posicion|postura|lugar|lado
     <cryout> ~3 <softly>
     <softly> ~3 <cryout>
-    <whimper> -<excited> -<coneword>
+    <whimper> -<excited> -<coneword> -cold -frio -biscuit -joy -laughing
     <painword>
     <painword> ~ moderate|moderado|moderada|medio
     in|de|with|con|shows|showing ~2 pain|dolor|discomfort
