@@ -82,6 +82,7 @@ CLASSES = {
         snippy
         """,
     "excited": """
+        joy bath biscuits
         happily sunbathing thunder thunders fireworks doorbell postman excited excitement
         dreaming dream breakfast dinner treats food walk walkies leash lead car door attention
         at_the_vets the_vets nails hoover i_left we_left i_leave we_leave leaving_him leaving_her left_alone go_out me_voy nos_vamos salgo left_the_room cuddles fuss biscuit biscuits squirrel bill bills wallet want_out play toy emocionado emocionada salir comida hot_day heat correr post-ictal
@@ -213,7 +214,7 @@ RULES = {
     no ~ halla|encuentra ~2 posicion|postura|lugar|lado
     <cryout> ~3 <softly>
     <softly> ~3 <cryout>
-    <whimper> -<excited> -<coneword> -cold -frio -biscuit -joy -laughing
+    <whimper> -<excited> -<coneword> -cold -frio -biscuit -biscuits -joy -laughing
     <painword>
     <painword> ~ moderate|moderado|moderada|medio
     in|de|with|con|shows|showing ~2 pain|dolor|discomfort

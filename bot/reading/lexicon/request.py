@@ -31,6 +31,7 @@ CLASSES = {
 RULES = {
     "request": """
     = call_back
+    id|i_would|wed ~ like|love|prefer|appreciate ~ a|the|some|one? ~ <staff> ~ to? call|ring|phone|contact
     contact|phone|ring|reach ~ me|us ~ please|asap|urgently|today|when|back|$ -<wecall>
     human|person|someone|somebody|anyone|nurse|vet|surgeon ~ to contact|reach|text|email ~ me|us
     echenme|denme|peguenme|echeme|deme|dame|pegame|echame|echen|den|pueden_dar ~ un|una <callword>|llamada|grito
