@@ -35,6 +35,22 @@ CLASSES = {
 RULES = {
     "leg": """
     = crooked
+    wobble|wobbles|bend|bends|bending|bent|moves|gives|hinge|hinges|swings ~3 where ~2 shouldnt|isnt|doesnt|not|never|arent
+    bone|bones ~ are|is|sits|lies|looks? ~ at ~ a|an ~ funny|odd|weird|strange|wrong|bad|different angle|angles
+    kneecap|patella ~3 side|round|around|slid|slipped|popped|moved|out
+    rotula ~3 lado|movio|salio|corrio|safo|zafo
+    <legonly>|foots ~3 pointing|points|pointed|faces|facing ~3 me|him|us|sky|ceiling|behind|backwards -licks
+    <legonly> ~2 parece|parecia|quedo|esta ~ como|de|un? ~ <limpthing> -<bandageword>
+    <legonly> ~ mira|apunta|ve|viendo ~ al|pal|para|hacia|pa ~ el? techo|cielo|lado|atras|revés|reves
+    <legonly> ~4 corta|cortita|chica ~~ chueca|torcida|girada|volteada|doblada
+    hueso|cabeza_del_hueso|cadera|femur ~3 salio|sale|zafo|safo|movio|disloco -piel -herida
+    <legonly> ~~ like ~ a ~ question|broken|snapped|banana|boomerang|pretzel|corkscrew|hockey mark|branch|twig|stick|$
+    <legonly> ~4 at|a|en <heat>
+    bendy|bends|wobbly|loose|floppy ~ in|at|around ~ the ~ middle ~ of ~ the|his|her? bone|shin|leg|thigh
+    <legonly> ~4 folds|folding|folded|collapses|bends ~ in half|two
+    <legonly> ~4 dobla|doblada|partida|parte ~ en|por|a dos|mitad|medio
+    pata|patita|pierna ~3 como ~ un|una? acordeon|bumeran|bumerang|gancho|interrogacion|platano|escuadra|trompo|resorte|arco
+    pata|patita|pierna ~3 en escuadra|angulo|gancho|arco
     zigzag|wonky|dangly|deformed|l_shaped|z_shaped|twisted|backwards|sideways|dangling|floppy leg|paw|foot -<coneword> -<bandageword> -walking
     <legonly> ~3 points|pointing|spins|spinning|twirls|spun|rotates ~2 right|all|sky|ceiling|round|behind|backward|wrong -<swell>
     <legonly> ~4 viendo|apuntando|mirando|volteando ~ pa|para|hacia ~ atras|tras|arriba|cielo|techo|afuera|adentro -camina

@@ -169,6 +169,7 @@ CLASSES = {
 RULES = {
     "mishap": """
     = jumped
+    echo|aventó|avento|tiro|dio|pego ~ un ~ clavado|brinco|salto|maroma
     flew|flying|flung|went_flying|went_sailing|sailed ~ off|over|from ~2 <perch>
     hop|hops|hopped|hopping ~ in|into|onto|off|out|over|up|on ~3 <perch>|me|him|bath -<neg>
     been|gone|got|gets|is|was ~ back? on|up|onto|atop ~2 windowsill|counter|worktop|table|wardrobe|shelf|desk|dresser|fridge|countertop|mesa -<carried> -<food> -<meds> -<coneword> -tube -bowl

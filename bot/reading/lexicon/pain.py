@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 CLASSES = {
+    "turnson": """
+        finger fingers hand hands arm face
+        """,
     "cross": """
         grumpy grouchy cranky crabby ratty snarky gruñon gruñona grunon grunona enojon
         enojona
@@ -96,6 +99,14 @@ CLASSES = {
 RULES = {
     "pain": """
     = severe
+    cant|cannot|wont|doesnt|couldnt ~ bear|stand|tolerate|abide|take ~ anyone|anybody|anything|me|us|being|the ~ near|touching|touch|touched|brushing|handling -<coneword>
+    <whimper> ~3 til|till|until ~3 dawn|morning|midnight|<clock> -<excited>
+    <whimper>|<cryout> ~4 madrugada|amanecer|desde_anoche -<excited>
+    shaking|trembling|shivering|quivering ~~ with|from ~ the? pain|agony
+    <painword> ~ un|una chorro|monton|chingo|resto|barbaridad|buen|friego|madral
+    bellow|bellows|bellowed|bellowing|caterwauling|caterwauls|squawks|hollers -<excited>
+    brama|bramando|bramo|ruge|rugio -<excited>
+    tirita|tiritando|tiembla|temblando ~ de|del|por ~2 dolor
     sunk|sank|sinks|sinking|buried ~ his|her|its|the? teeth|fangs|claws
     clavo|clavó|encajo|hinco|hundio|enterro ~ los|sus|el|las? dientes|dientitos|colmillo|colmillos|uñas
     <whimper>|<cryout> ~2 so|that|really|very loud|loudly|hard ~~ neighbours|neighbors|street|house|woke|heard|hear|everyone|next_door|keeps
@@ -156,6 +167,12 @@ RULES = {
     crying|screaming|yelping|howling ~~ and crying|screaming|yelping|howling -<excited>
     desde ~4 madrugada|noche|manana|anoche ~~ llora|llorando|aullando|chillando -<excited>
     = severe agent
+    hissed|hisses|clawed|clawing|swiped|swipes|swatted|scratched|lashed|flew ~ out|and|at? ~ clawed|swiped|bit|me|us|him|my|at? ~~ when|if|touched|near|lifted|picked -<coneword> -<meds> -<playing>
+    took|takes|take|had|nearly ~ my|his|her|our|the finger|fingers|hand|arm|face ~ off
+    turned|turns|turn|rounded|rounds|flew|flies|goes|went ~ on|at me|us|him|my ~2 when|if|as -walk
+    como|hecho|hecha|vuelto|vuelta|puso ~ una|un? fiera|demonio|tigre|loco|loca ~~ toque|toco|tocar|tocan|cargue|cargar|muevo|movi|reviso|revise
+    se ~ me|nos ~ voltea|volteo|lanza|lanzo|echa|echo|avienta|avento|aventó ~ encima|a|para|con? ~ morder|encima|mordida|mordidas|dientes|uñas
+    me|nos|lo|la ~ araño|aruño|rasguño|arañó|rasgo|manoteo ~~ cuando|al|si toque|toco|tocar|tocan|cargue|cargar|muevo|moverlo|moverla|reviso|revisar
     <bite> ~~ when|cuando|if|si ~4 <touched>|levanto|levante|movio|movi|reviso|revise -<coneword> -<meds> -<playing> -<at_wound>
     mordio|bit ~ a? ~ la|el|the|my|mi|her|his ~2 cuando|when ~3 levanto|lifted|touched|toco|picked|moved -<meds>
     tira|avienta|lanza|suelta ~ mordidas|mordida|tarascadas|dentelladas|tarascazos -<coneword>

@@ -8,6 +8,8 @@ CLASSES = {
         mermaid seal sealion sea_lion wheelbarrow commando army_crawl army_crawling army_crawls commando_crawl commando_crawling merman walrus
         """,
     "hindpair": """
+        dedos_de_atras patitas_de_abajo los_de_atras cuartos
+        hinds hind legs_behind legs_at_the_back rear_half_of_him
         las_dos_de_atras las_de_atras lo_de_atras las_dos_traseras traseras los_cuartos parte_de_atras parte_trasera mitad_de_atras mitad_trasera media_de_atras cuarto_de_atras patas_de_atras de_la_cintura_para_abajo cadera_para_abajo cintura_para_abajo de_la_cadera_para_atras ambas_traseras
         back_legs_both both_rears both_rear rears hinders back_ones hind_ones tail_half tail_end back_pair hind_half rear_half rear_paws rear_feet rear_limbs bum_end back_part
         back_legs hind_legs rear_legs back_feet hind_feet back_paws hind_paws back_end hind_end
@@ -27,6 +29,16 @@ CLASSES = {
 RULES = {
     "leg": """
     = paralysed
+    no|ni ~ le|les|se|me? ~ funcionan|funciona|jalan|responden|sirven|sostienen|aguantan|mueven|siente|mueve ~ las|sus|los ~ dos? <hindpair>
+    quedo|esta|anda|amanecio ~ paralitico|paralitica|paralizado|paralizada|invalido|invalida|tullido|tullida|parapléjico
+    cant|cannot|unable|wont|couldnt ~2 stand|rise|get|lift|support ~ up|himself|herself? ~ at|from|on ~ the? <hindpair>|back
+    no ~ se? ~ puede|logra|quiere? ~ parar|levantar|sostener|pararse|levantarse|sostenerse ~ de|con ~ las? atras|traseras|<hindpair>
+    drag|drags|dragging|pulls|pulling|hauls|hauling|scooting|shuffles ~ his|her|its bum|bottom|backside|rear|butt|back_end ~ along|behind|around|about -carpet -itch -glands -<poo>
+    walks|walking|goes|gets|moves|pulls ~2 on|with|by ~ his|her|the? ~ front ~ legs|paws|feet|two|ones ~~ drag|drags|dragging|rest|back|behind
+    no|zero ~ movement|feeling|sensation|deep_pain|response|reaction|reflexes|pain_response ~ in|from|at ~ the|his|her|either|both? ~ <hindpair>
+    pinched|pinch|squeezed|poked|tickled ~3 back|hind|rear ~ toes|feet|paws|foot|legs ~~ nothing|no|not|doesnt|didnt|zero
+    pellizque|pellizco|aprete|apriete|piqué ~4 atras|traseras|traseros ~~ no|ni|nada
+    cintura|cadera|lomo ~ para|pa|hacia abajo|atras ~3 muerto|muerta|paralizado|paralizada|nada|no|inmovil
     <hindpair> ~~ <neg>|neither|none ~3 move|moves|work|works|function|functions|respond|responds|budge|hold|do_a_thing|do_anything|a_thing -<askmark>
     <hindpair> ~~ no|ni|ninguna|tampoco ~3 jalan|jala|mueve|mover|responden|responde|funcionan|funciona|sirven|sostienen|aguantan|siente|sienten|reaccionan
     <neg> ~ <hindpair> ~ today|now|anymore|at_all|this_morning|tonight|since
