@@ -116,6 +116,12 @@ def _claim(clauses: list[Clause], number: int) -> None:
         before.person = before.person or before.sentence == clause.sentence
 
 
+def _disown(before: Clause, clause: Clause) -> None:
+    """ "The old lab threw up, not this one": told of another animal."""
+    if before.sentence == clause.sentence and not before.other:
+        before.other, before.other_at = True, before.start
+
+
 _ONLY_ME = 5
 """Words up to which a clause says nothing but whose the statement before it is."""
 
@@ -210,6 +216,8 @@ def mark_subjects(
     for number, clause in enumerate(clauses):
         if clause.sentence != sentence:
             sentence, sticky = clause.sentence, False
+        if "<notours>" in clause.keys and number and clause.end - clause.start <= _ONLY_ME:
+            _disown(clauses[number - 1], clause)
         other_at: int | None = None
         elsewhere = False
         for place in range(clause.start, clause.end):

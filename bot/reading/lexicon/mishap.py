@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 CLASSES = {
+    "inanimate": """
+        gel compresa ice_pack icepack gel_pack cold_pack heat_pack signal señal senal internet wifi phone telefono celular pastilla pildora pill tablet remote spoon cuchara jeringa syringe bottle frasco
+        """,
     "blow": """
         golpe golpazo chingadazo madrazo porrazo trancazo guamazo fregadazo putazo
         trompada ranazo senton costalazo panzazo batacazo guantazo caida caidon trastazo
@@ -276,8 +279,8 @@ RULES = {
     = fell !@mishap
     cayo|cae|caido ~ mal|feo|parado|sentado|encima|sobre -<food> -<meds>
     = fell
-    <fallword> -mal -feo -<nofall> -<nofallword> -<bandageword> -<stitchword> -<coneword> -<meds>
-    <fallword> ~4 <perch>|<stairword>|down|over|on|off|floor|se|al|del|de -<meds> -<nofall> -<nofallword> \
+    <fallword> -mal -feo -<inanimate> -<nofall> -<nofallword> -<bandageword> -<stitchword> -<coneword> -<meds>
+    <fallword> ~4 <perch>|<stairword>|down|over|on|off|floor|se|al|del|de -<meds> -<inanimate> -<nofall> -<nofallword> \
         -<bandageword> -<coneword> -<stitchword>
     dropped ~ from|off|out ~3 <perch>|<stairword>|arms
     = fell agent
