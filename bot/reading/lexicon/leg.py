@@ -45,7 +45,8 @@ RULES = {
     <legonly> ~4 corta|cortita|chica ~~ chueca|torcida|girada|volteada|doblada
     hueso|cabeza_del_hueso|cadera|femur ~3 salio|sale|zafo|safo|movio|disloco -piel -herida
     <legonly> ~~ like ~ a ~ question|broken|snapped|banana|boomerang|pretzel|corkscrew|hockey mark|branch|twig|stick|$
-    <legonly> ~4 at|a|en <heat>
+    <legonly> ~4 at <heat>
+    <legonly> ~4 a|en <heat>
     bendy|bends|wobbly|loose|floppy ~ in|at|around ~ the ~ middle ~ of ~ the|his|her? bone|shin|leg|thigh
     <legonly> ~4 folds|folding|folded|collapses|bends ~ in half|two
     <legonly> ~4 dobla|doblada|partida|parte ~ en|por|a dos|mitad|medio
@@ -56,7 +57,6 @@ RULES = {
     <legonly> ~4 viendo|apuntando|mirando|volteando ~ pa|para|hacia ~ atras|tras|arriba|cielo|techo|afuera|adentro -camina
     <legonly> ~3 da|dando ~ vueltas|la_vuelta -<walkword>
     shin|leg|tibia|femur|thigh|bone ~~ bends|bending|bend|moves|gives|kinks ~ in|at|halfway ~ the ~ middle|way
-    <legonly> ~ different|funny|weird|odd|strange|wrong shape
     <legonly> ~3 different|funny|weird|odd|strange|wrong shape
     <legonly> ~4 gone|went|goes|went_all ~ floppy|wonky|sideways|backwards|crooked
     <legonly> ~~ shape|shaped ~2 like|of ~2 a|an|the? letter|l|z|v|s|u|hook|banana|boomerang|bow|question|corkscrew|horseshoe

@@ -69,8 +69,10 @@ RULES = {
     <otherleg> ~~ adolorida|dolorida|resentida|tiesa|sentida|levantada|encogida|falla|fallando|batalla -<neg>
     <otherleg> ~~ toe tapping|touching|tapped on
     <otherleg> ~4 no|ni ~ quiere|puede|la? ~ apoyar|pisar|usar|asentar|plantar|apoya|pisa
-    <lameword>|<favours>|lifting|holding|levanta|encoge ~4 <otherend> ~~ <notoperated>
-    <notoperated> ~~ <lameword>|<favours>|lifting|holding|levanta|encoge ~4 <otherend>
+    <lameword>|<favours>|lifting|holding ~4 <otherend> ~~ <notoperated>
+    <lameword>|levanta|encoge ~4 <otherend> ~~ <notoperated>
+    <notoperated> ~~ <lameword>|<favours>|lifting|holding ~4 <otherend>
+    <notoperated> ~~ <lameword>|levanta|encoge ~4 <otherend>
     <otherend> ~3 <lameword> ~~ <notoperated>
     <lameword> ~~ operaron|operada|operado|cirugia|operacion ~3 atras|trasera|traseras|adelante|delantera
     <lameword> ~~ not|isnt|wasnt ~ even? ~ the|on? <notoperated>

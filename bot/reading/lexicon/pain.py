@@ -3,9 +3,6 @@
 from __future__ import annotations
 
 CLASSES = {
-    "turnson": """
-        finger fingers hand hands arm face
-        """,
     "cross": """
         grumpy grouchy cranky crabby ratty snarky gruñon gruñona grunon grunona enojon
         enojona
