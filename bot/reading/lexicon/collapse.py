@@ -119,7 +119,7 @@ RULES = {
     perdio|pierde|perdiendo el sentido|conocimiento
     in and out of? it|consciousness
     desguanz*
-    se aflojo|fue|cayo ~ todo|toda|redondito
+    se aflojo|fue|cayo ~ todo|toda|redondito -<inanimate> -me -nos
     legs|patas|back_end|back_legs ~2 gave|give|doblaron|buckled|went ~ way|from|out|under ~~ floor|up|piso|cant|wont|down
     barely|hardly|apenas ~2 alive|breathing|respira|vivo|viva
     floor|ground|side|lying|laid|tirado|tirada|echado|echada|suelo|piso ~~ <neg> ~ moving|responding|respond|mueve|responde|reacciona -much -mucho -around -<lastdone>

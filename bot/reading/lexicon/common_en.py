@@ -3,6 +3,12 @@
 from __future__ import annotations
 
 CLASSES = {
+    "notours": """
+        not_this_one not_ours not_my_dog not_my_cat not_the_patient not_the_one_you_operated not_the_one_you_did not_our_dog not_our_cat
+        """,
+    "itsme": """
+        me_not_him me_not_her me_not_the_dog me_not_the_cat not_him_me not_her_me that_was_me thats_me_not that_would_be_me i_mean_me me_i_mean me_not_dog myself_not_him
+        """,
     "unceasing": """
         wont_stop cant_stop doesnt_stop hasnt_stopped not_stopping isnt_stopping didnt_stop
         never_stops keeps_on still

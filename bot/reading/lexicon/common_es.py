@@ -3,6 +3,12 @@
 from __future__ import annotations
 
 CLASSES = {
+    "notours": """
+        no_este no_el_mio no_la_mia no_el_operado no_la_operada_perra no_el_paciente no_mi_perro no_mi_gato
+        """,
+    "itsme": """
+        fui_yo soy_yo era_yo yo_no_el yo_no_ella yo_no_mi_perro yo_no_el_perro yo_no_la_gata digo_yo
+        """,
     "unceasing": """
         no_para no_deja no_ha_parado no_deja_de no_para_de sin_parar no_cede sigue
         """,

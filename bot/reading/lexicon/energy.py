@@ -3,6 +3,10 @@
 from __future__ import annotations
 
 CLASSES = {
+    "thriving": """
+        como_lechuga fresco_como fresca_como como_reloj como_relojito relojito ahi_la_llevamos ahi_vamos viento_en_popa requetebien requete_bien de_perlas de_lujo como_pez_en como_rey como_reina como_principe como_princesa de_pelos sin_pendiente sin_pendientes todo_marcha marchando_bien a_todo_dar a_toda_madre al_puro_cien hecho_un_toro hecha_una_reina como_roble como_coco fuerte_como_roble ni_se_nota_que ni_parece_que nada_nuevo nada_que_reportar todo_sereno todo_en_calma feliz_y_contento vivito_y_coleando coleando mejor_que_nunca mejor_imposible tan_campante campante como_uva en_su_salsa como_los_grandes lo_mismo_de_siempre dando_guerra
+        not_too_shabby living_the_dream hunky_dory smooth_sailing cool_as_a_cucumber same_old_same_old same_old more_of_the_same all_systems_go reporting_for_duty ship_shape shipshape in_the_pink chipper firing_on_all_cylinders thumbs_up right_as_ninepence ninepence all_quiet nothing_exciting nothing_wild nothing_new_here nothing_of_note no_dramas nothing_out_of_the_ordinary living_his_best_life living_her_best_life living_like_a_king sunbathing loving_life having_a_ball snug_as_a_bug in_his_element in_her_element usual_self pain_in_the_bum tickety_boo no_news_is_good_news cool_beans textbook plain_sailing going_swimmingly swimmingly up_to_his_tricks up_to_her_tricks up_to_no_good ruling_the_roost king_of_the_castle queen_of_the_house good_as_new happy_camper top_dog
+        """,
     "bienbad": """
         bien_agitado bien_agitada muy_agitado muy_agitada bien_inflado bien_inflada
         muy_inflado muy_inflada bien_ido bien_ida bien_palido bien_palida muy_palido
@@ -151,6 +155,8 @@ RULES = {
     panza|patas arriba ~~ pidiendo|jugando|ronroneando
     ronronea|ronroneando|amasando|ronroneo -<neg>
     persigue|persiguiendo|corretea|correteando|cazando ~2 su|la|el|las|los|una ~ pelota|cola|raton|ratoncito|moscas|juguete|bolita|laser|sombra -<neg>
+    <thriving> -<neg> -<wound> -<legword> -<swell> -<bandageword> -<food> -<poo> -<pee>
+    a|bien|muy|echado|acostado|echadita|echadito gusto|rico $ -<coneword> -<food>
     tanta|so_much|tons_of|loads_of|heaps_of energia|energy|pila
     more ~ go|life|spark|energy|oomph|bounce|pep|beans in ~ him|her
     trae|tiene|con ~ mas|mucha|toda|buena ~ pila|pilas|chispa|cuerda -<neg>
@@ -223,6 +229,13 @@ RULES = {
     as lively|happy|bright
     ours|mine ~~ <good>|bright
     dog|cat|patient|perro|gato|perrita|gatita is|esta|seems|anda ~2 <good> $
+    = normal @asked-general
+    ^ peachy|golden|stellar|superb|marvellous|marvelous|brill|ace|cushty|mint|tops|groovy|dandy|jolly|splendid|mustard|solid|sweet|mellow|chill $
+    ^ chévere|bacano|bacan|macanudo|fenomenal|estupendo|estupendamente|divino|divina|maravilloso|tranqui|tranquilo|contento|feliz|sereno $
+    ^ hes|shes|dogs|cats|otherwise|and|but ~ just|doing|all|otherwise|back? ~ <good> ~ now|today|after|though|again|anyway|thanks|ok? $ -<neg>
+    ^ he|she|dog|cat|ours|mine|this|patient is|seems|looks|does ~ just|doing|all? ~ <good> ~ now|today|after|though|again|anyway|thanks? $ -<neg>
+    ^ el|ella|este|esta|mio|mia|pero ~ perro|perra|gato|gata|mio|mia|va|esta|anda|sigue|si? ~ va|esta|anda|sigue? ~ <good> ~ hoy|ahora|gracias? $ -<neg>
+    ^ va|esta|anda|sigue ~ <good> ~ hoy|ahora|gracias? $ -<neg>
     = normal !@asked-incision !@asked-mobility !@incision !@swelling !@bandage !@stool !@urine \
         !@bruising
     seems|looks|acts|acting|se_ve <good> $

@@ -11,6 +11,15 @@ RULES = {
     = void !@asked-incision
     its|it|is|still|now ~2 running|runs|ran ~ all? ~ down ~ his|her|the|its ~ back|hind|left|right? ~ leg|thigh|paw|knee|side|hock -<bleedword> -blood -bloods -sangre
     = void
+    died|dying|dead|speechless ~ of|with|from ~ embarrassment|shame|laughter|boredom|cuteness|jealousy
+    paralysed|paralyzed ~ with|from ~ laughter|laughing
+    shaking|trembling|wriggling|quivering ~4 with|of|from ~ joy|happiness|glee
+    temblando|tiembla|temblaba ~4 de ~ gusto|alegria|felicidad
+    muerto|muerta|muriendo|muere|murio|paralizado|paralizada ~ de ~ la? ~ pena|verguenza|risa|celos|miedo|susto|emocion|aburrimiento
+    hace|haciendo|hizo ~ el|la ~ muerto|muerta|muertito|muertita|dormido|dormida|sordo|sorda|loco|loca|tonto|tonta
+    plays|playing|played|pretends|pretending|acts|acting ~ to_be|being? ~ dead|deaf|dumb
+    me|nos ~ deja|dejo|dejó ~ sin ~ aire|aliento ~ de|por
+    cayo|cayó|fue|va ~ la|el|mi ~ señal|senal|internet|luz|red|sistema|linea|llamada|wifi|pagina
     white|blanco|blanca part|parte? of|de|del +eye|eyes|ojo|ojos
     parte blanca|blanquita +eye|eyes|ojo|ojos
     bleeding|bled|blood|sangrado|sangre|sangraba ~~ never|hasnt|havent|not|didnt|no ~ has|ha? ~ come|came|returned|happened|volvio|regreso|vuelto ~ back|again|a_pasar?

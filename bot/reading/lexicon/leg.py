@@ -3,7 +3,13 @@
 from __future__ import annotations
 
 CLASSES = {
+    "limpthing": """
+        trapo trapos hilacha gelatina chicle hule goma fideo fideos espagueti cuerda mecate manguera calcetin media cordon pendulo toalla
+        spaghetti noodle noodles jelly jello rubber rag ragdoll sock string rope hose wet_towel flannel elastic blancmange pendulum
+        """,
     "crookedword": """
+        descuadrada ladeada enchuecada enchuecado zambo desalineada
+        zigzag zig_zag zigzagged boomerang deviated kinked skewed cockeyed cock_eyed skew_whiff wonkified
         crooked wonky flapping flapped dangling dangles dangle dangled bent deformed twisted
         misaligned wonky_looking floppy flopping flops swinging swings swung swing pendulum
         angle angled snapped dislocated displaced wobbling loose chueca chueco chuecas colgando
@@ -14,6 +20,7 @@ CLASSES = {
         bambolea desarmada guango
         """,
     "legonly": """
+        foots
         leg legs limb paw foot foots pata patas patita pierna piernita hindleg hind_leg back_leg
         lower_leg knee bone hock pie hueso ankle rodilla muslo shin tibia femur elbow forearm
         tarsus
@@ -28,6 +35,44 @@ CLASSES = {
 RULES = {
     "leg": """
     = crooked
+    wobble|wobbles|bend|bends|bending|bent|moves|gives|hinge|hinges|swings ~3 where ~2 shouldnt|isnt|doesnt|not|never|arent
+    bone|bones ~ are|is|sits|lies|looks? ~ at ~ a|an ~ funny|odd|weird|strange|wrong|bad|different angle|angles
+    kneecap|patella ~3 side|round|around|slid|slipped|popped|moved|out
+    rotula ~3 lado|movio|salio|corrio|safo|zafo
+    <legonly>|foots ~3 pointing|points|pointed|faces|facing ~3 me|him|us|sky|ceiling|behind|backwards -licks
+    <legonly> ~2 parece|parecia|quedo|esta ~ como|de|un? ~ <limpthing> -<bandageword>
+    <legonly> ~ mira|apunta|ve|viendo ~ al|pal|para|hacia|pa ~ el? techo|cielo|lado|atras|revés|reves
+    <legonly> ~4 corta|cortita|chica ~~ chueca|torcida|girada|volteada|doblada
+    hueso|cabeza_del_hueso|cadera|femur ~3 salio|sale|zafo|safo|movio|disloco -piel -herida
+    <legonly> ~~ like ~ a ~ question|broken|snapped|banana|boomerang|pretzel|corkscrew|hockey mark|branch|twig|stick|$
+    <legonly> ~4 at <heat>
+    <legonly> ~4 a|en <heat>
+    bendy|bends|wobbly|loose|floppy ~ in|at|around ~ the ~ middle ~ of ~ the|his|her? bone|shin|leg|thigh
+    <legonly> ~4 folds|folding|folded|collapses|bends ~ in half|two
+    <legonly> ~4 dobla|doblada|partida|parte ~ en|por|a dos|mitad|medio
+    pata|patita|pierna ~3 como ~ un|una? acordeon|bumeran|bumerang|gancho|interrogacion|platano|escuadra|trompo|resorte|arco
+    pata|patita|pierna ~3 en escuadra|angulo|gancho|arco
+    zigzag|wonky|dangly|deformed|l_shaped|z_shaped|twisted|backwards|sideways|dangling|floppy leg|paw|foot -<coneword> -<bandageword> -walking
+    <legonly> ~3 points|pointing|spins|spinning|twirls|spun|rotates ~2 right|all|sky|ceiling|round|behind|backward|wrong -<swell>
+    <legonly> ~4 viendo|apuntando|mirando|volteando ~ pa|para|hacia ~ atras|tras|arriba|cielo|techo|afuera|adentro -camina
+    <legonly> ~3 da|dando ~ vueltas|la_vuelta -<walkword>
+    shin|leg|tibia|femur|thigh|bone ~~ bends|bending|bend|moves|gives|kinks ~ in|at|halfway ~ the ~ middle|way
+    <legonly> ~3 different|funny|weird|odd|strange|wrong shape
+    <legonly> ~4 gone|went|goes|went_all ~ floppy|wonky|sideways|backwards|crooked
+    <legonly> ~~ shape|shaped ~2 like|of ~2 a|an|the? letter|l|z|v|s|u|hook|banana|boomerang|bow|question|corkscrew|horseshoe
+    <legonly> ~~ forma|figura ~ de ele|l|zeta|z|v|ve|s|gancho|arco|platano|bumeran|herradura|paréntesis
+    l|z|v|s shaped ~ <legonly>
+    <legonly> ~3 on|is|was|sits|facing|faces|face|put|goes|looks|turned|now ~ backwards|back_to_front|upside_down|inside_out|wrong_way_round|sideways -walking -walks -walk -going
+    <legonly> ~3 mira|quedo|esta|apunta|ve|anda ~ para|pa|hacia|al? ~ atras|reves|otro_lado|revez -camina
+    extra|spare knee|elbow|joint|hinge|hock -bandage -bed
+    like|as_if|looks|got|has|grew ~4 another|second|extra|two|new|spare knee|knees|elbow|joint|joints|hinge|hock -<notleg> -surgery -op -done
+    como|como_si|parece ~ tuviera|tiene|trae|hubiera? ~ otra|otro|dos|doble|una ~ rodilla|rodillas|codo|codos|coyuntura|articulacion|bisagra
+    flop|flops|flopping|flopped|flap|flaps|flapping|swing|swings|swinging|wobble|wobbles ~ about|around|loose? ~ like ~3 <limpthing>
+    <legonly> ~~ like|as ~3 <limpthing> -<bandageword> -<coneword> -<stitchword>
+    <legonly> ~~ como ~ de|un|una? ~ <limpthing> -<bandageword> -<coneword> -<stitchword>
+    se ~ le ~ va|mueve|abre|ladea|gira|dobla ~ pa|para|hacia|de|a ~ un|el|los|todos? lado|lados|donde|afuera|fuera ~3 <legonly>
+    <legonly> ~~ se ~ le? ~ va|mueve|abre|ladea|gira ~ pa|para|hacia|de|a ~ un|el|los|todos? lado|lados|donde|afuera
+    <legonly> ~4 moves|moving|swivels|spins|rotates|turns ~ in|every|all|any ~ every|all|any? ~ direction|directions|which_way|ways
     hang|hangs|hanging|hung|stick|sticks|sticking|stuck|point|points|pointing|bend|bends|bent|lies|lying|sits|held|its|it ~3 at ~ a|an|some|this? weird|funny|odd|strange|bad|wrong|impossible|unnatural|crazy|mad|horrible|awful|nasty angle -<coneword> -<bandageword> -ear -ears -tail -head -tongue -neck
     cuelga|queda|quedo|apunta|esta|tiene|trae ~3 en ~ un angulo ~ raro|feo|extraño|chueco|imposible -<coneword> -<bandageword> -oreja -cola -cabeza
     <legonly> ~~ now|ahora ~2 bowed|arqueada|chueca|crooked|bent|torcida|curved|twisted -<coneword> -<bandageword>

@@ -103,6 +103,9 @@ RULES = {
     ^ <neg> ~ yet|todavia $
     ^ lo|la <neg> ~ apoya|usa|pisa
     = none sudden
+    apoyaba|pisaba|usaba|caminaba|cargaba|asentaba ~~ desde|hoy|ahora ~3 nada|nadita|cero|ni
+    bearing|using|walking|putting|standing ~~ zilch|zip|nothing|zero|none|nowt ~ since|today|now|this
+    was|were|been bearing|using|putting|walking ~~ zilch|zip|nothing|none|nowt|zero ~ since|today|now|this|from
     <threeleg> ~ again|otra_vez|de_nuevo
     otra_vez|de_nuevo|again ~3 <threeleg>
     lifting|holding|carrying|hopping ~ the|his|her|that|it|up ~ leg|paw|foot|it|up ~ again

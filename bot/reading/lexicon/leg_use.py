@@ -150,7 +150,7 @@ RULES = {
     limp|limping|cojera ~ gone|vanished|disappeared
     no longer|ya_no ~ <limpword>
     = full @mobility @weight_bearing @walk
-    derechito|derechita|parejito|parejita
+    derechito|derechita|parejito|parejita -pata -patita -pierna -mueve
     anda|va ~ <good>
     = full @mobility @weight_bearing
     flying|cruising|motoring|strutting -<neg>
@@ -164,6 +164,8 @@ RULES = {
     <neg> ~ improvement|change|difference|mejoria|cambio|progress ~3 <limpword>
     <neg> ~ <limpword> ~3 more|worse|mas|peor than|que
     = partial
+    echa|pone|carga|apoya|recarga ~3 mitad|tercio|algo|parte|poco|poquito ~ de|del? ~ el|su|peso
+    dips|dip|dipping|sinks|drops|rolls|waddles|swagger|swaggers|sways ~3 bad|op|operated|left|right|one|sore|that|his|her ~ side|leg|hip|back
     leans|leaning|recarga|recargado|ladea|ladeado ~3 right|left|derecho|izquierdo|derecha|izquierda|one_side ~~ standing|stands|walks|walking|parado|para|camina|side|lado
     baja|bajar|pone|poner|put|puts ~ the|it|la? leg|pata|patita|down ~~ sube|levanta|encoge|picks|lifts|up_again|right_back
     puts|putting|carga|apoya|bears|bearing ~3 3|2|1 4|3|2 ~3 weight|peso

@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 CLASSES = {
+    "inanimate": """
+        gel compresa ice_pack icepack gel_pack cold_pack heat_pack signal señal senal internet wifi phone telefono celular pastilla pildora pill tablet remote spoon cuchara jeringa syringe bottle frasco
+        """,
     "blow": """
         golpe golpazo chingadazo madrazo porrazo trancazo guamazo fregadazo putazo
         trompada ranazo senton costalazo panzazo batacazo guantazo caida caidon trastazo
@@ -72,6 +75,7 @@ CLASSES = {
         lost_traction lost_grip lost_his_grip lost_her_grip lost_his_feet
         """,
     "roughword": """
+        luchar luchando lucharon luchaban correteadera jalonearse wrassling rassling
         wrestled wrestling wrestles wrestle rough_play roughhousing rough_housing roughhoused
         playfight play_fight playfought playfighting play_fighting roughed tussle tussled
         tussling romping romped played_rough playing_rough play_bowing got_in_a_fight fight
@@ -112,12 +116,14 @@ CLASSES = {
     "mishapish": "jumped ran bolted chased fell escaped limps limping race raced",
     "wantword": "want wants wanted wanting trying tried quiere queria interested ready",
     "nojump": """
+        corazon de_la_alegria
         gun heart breathing for_joy with_joy of_joy de_gusto de_alegria de_contento
         de_felicidad de_emocion leaps_and_bounds in_leaps by_leaps to_conclusions jumped_when
         jumps_when dream dreams dreaming in_his_sleep in_her_sleep sueno suenos sonando
         jumped_at_the jump_through out_of_his_skin out_of_her_skin out_of_my_skin de_que_mejora
         """,
     "thing": """
+        gel pack ice_pack icepack bag towel signal señal senal internet bolsa bolsita compresa paquete toalla pastilla pastillas luz red wifi plato agua
         phone mobile time temperature temp swelling hair fur battery list mind day days night
         week weeks mood spirits heart_rate weight price internet signal pulse alarm reminder
         app message messages telefono tiempo temperatura hinchazon pelo inflamacion pila bateria
@@ -128,6 +134,7 @@ CLASSES = {
         florero espejo cubeta
         """,
     "nomishapword": """
+        pendientes tramites mandados vueltas de_prisa las_compras compras trabajo_al mi_corazon el_corazon mil_cosas
         dream dreams dreaming dreamt in_his_sleep in_her_sleep sueno suenos sonando behind
         out_of_time around_after fever temperature a_temperature joke rings_around rings_round
         in_the_family errand errands lagrima hills true_to_form run_it_by in_the_car car_ride run_by through_it for_his_money on_empty de_sueno for_it through_the_list
@@ -165,6 +172,8 @@ CLASSES = {
 RULES = {
     "mishap": """
     = jumped
+    echo|aventó|avento|tiro|dio|pego ~ un ~ clavado|brinco|salto|maroma
+    flew|flying|flung|went_flying|went_sailing|sailed ~ off|over|from ~2 <perch>
     hop|hops|hopped|hopping ~ in|into|onto|off|out|over|up|on ~3 <perch>|me|him|bath -<neg>
     been|gone|got|gets|is|was ~ back? on|up|onto|atop ~2 windowsill|counter|worktop|table|wardrobe|shelf|desk|dresser|fridge|countertop|mesa -<carried> -<food> -<meds> -<coneword> -tube -bowl
     bounced|bounces|threw|throws|dove|dived|dives|launched|catapulted|hurled|flung|plunged|parachuted ~ himself|herself? ~ off|from|out|over ~2 <perch>
@@ -270,8 +279,8 @@ RULES = {
     = fell !@mishap
     cayo|cae|caido ~ mal|feo|parado|sentado|encima|sobre -<food> -<meds>
     = fell
-    <fallword> -mal -feo -<nofall> -<nofallword> -<bandageword> -<stitchword> -<coneword> -<meds>
-    <fallword> ~4 <perch>|<stairword>|down|over|on|off|floor|se|al|del|de -<meds> -<nofall> -<nofallword> \
+    <fallword> -mal -feo -<inanimate> -<nofall> -<nofallword> -<bandageword> -<stitchword> -<coneword> -<meds>
+    <fallword> ~4 <perch>|<stairword>|down|over|on|off|floor|se|al|del|de -<meds> -<inanimate> -<nofall> -<nofallword> \
         -<bandageword> -<coneword> -<stitchword>
     dropped ~ from|off|out ~3 <perch>|<stairword>|arms
     = fell agent
@@ -300,6 +309,7 @@ RULES = {
     bump|knock to|on|en ~2 leg|knee
     stepped|trod|tripped|piso|pise|pisaron ~ on|over ~ him|her|leg|foot|paw|pata|patita
     = slipped
+    legs|feet|paws|back_end|bum ~2 went|go|gone|gave|shot|slid|flew ~3 under|beneath ~2 on ~3 laminate|floor|tile|tiles|lino|wood|ice|kitchen|vinyl|mud
     did|does|like|went|pulled|full ~ a? bambi
     slip|slipped|slid|slips|slipping ~ getting|coming|going|climbing|stepping|trying|walking|running|turning|when|as ~ out|off|in|up|down|of|to|round|the|he|she ~3 car|bed|sofa|bath|ramp|house|garden|corner|step|door|couch|truck|van
     abrio|abrieron|fueron|resbalaron|patinaron|deslizaron|abren ~2 patas|patitas|piernas|pies

@@ -5,6 +5,9 @@ from __future__ import annotations
 RULES = {
     "mobility": """
     = better
+    nota|noto|veo|vemos|hay|harto|mucho ~3 avance|avances|progreso|adelanto|mejora -<neg>
+    up and about ~2 quicker|faster|sooner|easier|more
+    huge|big|massive|real|lots|loads|great ~ of? improvement|progress|difference|change -<neg> -bad -worse
     <neg> ~ as|tan|so ~ <limpword>|stiff|sore|tieso|tiesa|tambaleante|inestable ~ as|como|que|now|today|anymore
     <limpword> ~~ ya no tanto
     <limpword> ~2 <neg> ~ as|so|tan|tanto ~ bad|much|badly|noticeable|fuerte|mucho

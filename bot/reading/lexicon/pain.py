@@ -8,6 +8,7 @@ CLASSES = {
         enojona
         """,
     "badly": """
+        so_loud really_loud horribly
         bad badly lots loads heaps bastante harto harta demasiado cañon gacho so_bad
         real_bad really_bad like_hell a_ton something_awful something_terrible
         like_crazy muchisimo resto burda horrores una_barbaridad un_monton
@@ -81,6 +82,7 @@ CLASSES = {
         snippy
         """,
     "excited": """
+        joy bath biscuits
         happily sunbathing thunder thunders fireworks doorbell postman excited excitement
         dreaming dream breakfast dinner treats food walk walkies leash lead car door attention
         at_the_vets the_vets nails hoover i_left we_left i_leave we_leave leaving_him leaving_her left_alone go_out me_voy nos_vamos salgo left_the_room cuddles fuss biscuit biscuits squirrel bill bills wallet want_out play toy emocionado emocionada salir comida hot_day heat correr post-ictal
@@ -94,6 +96,20 @@ CLASSES = {
 RULES = {
     "pain": """
     = severe
+    cant|cannot|wont|doesnt|couldnt ~ bear|stand|tolerate|abide|take ~ anyone|anybody|anything|me|us|being|the ~ near|touching|touch|touched|brushing|handling -<coneword>
+    <whimper> ~3 til|till|until ~3 dawn|morning|midnight|<clock> -<excited>
+    <whimper>|<cryout> ~4 madrugada|amanecer|desde_anoche -<excited>
+    shaking|trembling|shivering|quivering ~~ with|from ~ the? pain|agony
+    <painword> ~ un|una chorro|monton|chingo|resto|barbaridad|buen|friego|madral
+    bellow|bellows|bellowed|bellowing|caterwauling|caterwauls|squawks|hollers -<excited>
+    brama|bramando|bramo|ruge|rugio -<excited>
+    tirita|tiritando|tiembla|temblando ~ de|del|por ~2 dolor
+    sunk|sank|sinks|sinking|buried ~ his|her|its|the? teeth|fangs|claws
+    clavo|clavó|encajo|hinco|hundio|enterro ~ los|sus|el|las? dientes|dientitos|colmillo|colmillos|uñas
+    <whimper>|<cryout> ~2 so|that|really|very loud|loudly|hard ~~ neighbours|neighbors|street|house|woke|heard|hear|everyone|next_door|keeps
+    <whimper>|<cryout> ~~ neighbours|neighbors|next_door|whole_street|downstairs ~3 heard|hear|came|complained|knocked|woke|asked
+    llora|lloro|lloraba|chillo|grito|gritaba|aullo|chilla|grita ~~ vecinos|vecina|vecino|cuadra ~3 oyen|oyeron|oyo|escucho|escucharon|salieron|vinieron|asomaron|quejaron|despertaron
+    trembling|shaking|shivering|quivering|trembles|shakes ~5 with|from ~ the hurt|pain|agony|hurting
     <neg>|no ~ let|deja|lets ~~ he|she|y|and? snaps|bites|growls|snarls|muerde|gruñe
     deal ~ of pain|discomfort
     chorro|monton|buen|chingo|madral|friego|resto ~ de dolor
@@ -148,6 +164,12 @@ RULES = {
     crying|screaming|yelping|howling ~~ and crying|screaming|yelping|howling -<excited>
     desde ~4 madrugada|noche|manana|anoche ~~ llora|llorando|aullando|chillando -<excited>
     = severe agent
+    hissed|hisses|clawed|clawing|swiped|swipes|swatted|scratched|lashed|flew ~ out|and|at? ~ clawed|swiped|bit|me|us|him|my|at? ~~ when|if|touched|near|lifted|picked -<coneword> -<meds> -<playing>
+    took|takes|take|had|nearly ~ my|his|her|our|the finger|fingers|hand|arm|face ~ off
+    turned|turns|turn|rounded|rounds|flew|flies|goes|went ~ on|at me|us|him|my ~2 when|if|as -walk
+    como|hecho|hecha|vuelto|vuelta|puso ~ una|un? fiera|demonio|tigre|loco|loca ~~ toque|toco|tocar|tocan|cargue|cargar|muevo|movi|reviso|revise
+    se ~ me|nos ~ voltea|volteo|lanza|lanzo|echa|echo|avienta|avento|aventó ~ encima|a|para|con? ~ morder|encima|mordida|mordidas|dientes|uñas
+    me|nos|lo|la ~ araño|aruño|rasguño|arañó|rasgo|manoteo ~~ cuando|al|si toque|toco|tocar|tocan|cargue|cargar|muevo|moverlo|moverla|reviso|revisar
     <bite> ~~ when|cuando|if|si ~4 <touched>|levanto|levante|movio|movi|reviso|revise -<coneword> -<meds> -<playing> -<at_wound>
     mordio|bit ~ a? ~ la|el|the|my|mi|her|his ~2 cuando|when ~3 levanto|lifted|touched|toco|picked|moved -<meds>
     tira|avienta|lanza|suelta ~ mordidas|mordida|tarascadas|dentelladas|tarascazos -<coneword>
@@ -206,7 +228,7 @@ RULES = {
     no ~ halla|encuentra ~2 posicion|postura|lugar|lado
     <cryout> ~3 <softly>
     <softly> ~3 <cryout>
-    <whimper> -<excited> -<coneword>
+    <whimper> -<excited> -<coneword> -cold -frio -biscuit -biscuits -joy -laughing
     <painword>
     <painword> ~ moderate|moderado|moderada|medio
     in|de|with|con|shows|showing ~2 pain|dolor|discomfort

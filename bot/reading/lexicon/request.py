@@ -31,6 +31,9 @@ CLASSES = {
 RULES = {
     "request": """
     = call_back
+    id|i_would|wed ~ like|love|prefer|appreciate ~ a|the|some|one? ~ <staff> ~ to? call|ring|phone|contact
+    contact|phone|ring|reach ~ me|us ~ please|asap|urgently|today|when|back|$ -<wecall>
+    human|person|someone|somebody|anyone|nurse|vet|surgeon ~ to contact|reach|text|email ~ me|us
     echenme|denme|peguenme|echeme|deme|dame|pegame|echame|echen|den|pueden_dar ~ un|una <callword>|llamada|grito
     give ~ me|us a ~ <callword>|ring|bell|bell|tinkle
     <callword> ~2 me|us|back|nos|por_favor|please -<wecall>
@@ -106,6 +109,10 @@ RULES = {
     quiero|queremos|deseo|quisiera|me_gustaria ~ cancelar|desuscribirme|salirme|salir_de|darme_de_baja
     enough ~ <msgword> ~ now|thanks|thank_you?
     = snooze
+    esperame|espereme|esperenme|aguantame|aguanteme|dame|deme|denme ~ tantito|tantitito|poquito|un_ratito|un_momento|un_rato|chance
+    ^ esperame|espereme|aguantame|aguanteme
+    avisame|aviseme|avisenme|recuerdame|escribeme|preguntame|buscame ~ a|en|por ~ esa|esta|la ~ hora|noche|tarde
+    remind|ping|nudge|ask|message|text ~ me|us? ~ then|at_that_time|around_then|when
     pause|pausa|pausar|hold_on|wait|espere|espera|esperen|esperame|esperenme|posponga|pospon|posponer|delay|postpone ~ it|this|un|unos|por|for|me|about|like? ~ <minutes>|<hours> -<vomit> -<neg>
     ratito|rato ~ contesto|aviso|respondo|digo|escribo
     ill|i_will ~2 answer|reply|respond|write|text ~ in_the_morning|tomorrow|later|tonight
