@@ -46,6 +46,10 @@ CLASSES = {
         snaffled snaffles scarfed inhaled demolished troughed pilfered swiped snatched
         sneaked_off hoovered_up made_off_with legged_it_with guzzled se_chuto se_jambo tragaron
         comieron ingirieron
+        munches munching gulp gulps gulping crunch crunches chomp chomps chomped scoff scoffs
+        scoffing wolfing gobble gobbled gobbles devour devours snaffling nibbled noshed hoover
+        hoovers masca mascado mastica traga tragarse comerse lamer lambio chupo chupado royo roido
+        se_los_paso se_las_paso se_lo_paso se_la_paso se_empujo embucho refino se_ventilo
         """,
     "handed": """
         gave given giving give fed feed feeds slipped sneaked snuck dosed administered popped
@@ -65,10 +69,13 @@ CLASSES = {
     "wrecked": """
         chewed chewed_up shredded shreds bits pieces ripped torn destroyed mangled punctured
         mordido mordida masticado masticada destrozado destrozada roto rota mastico mordio
+        desbarato desbaratado destrozo destruyo deshizo deshecho despedazo despedazado chomped
+        gnawed burst popped split demolished babeado babeada mordisqueado rasgado reventado
         """,
     "medcontainer": """
         bottle packet box blister blisters strip tub pack vial container bote frasco caja tira
         tarro paquete botella sobre blister_pack pillbox pill_box pastillero bag lid
+        bottles boxes packets strips tubs vials jar jars pot tube frasquito cajita botecito tubo
         """,
     "wholeone": """
         whole_tablet whole_pill whole_capsule whole_dose entire_tablet entire_pill entire_dose
@@ -117,6 +124,14 @@ CLASSES = {
         chewing_gum sugar_free_gum sugarless_gum goma_de_mascar chicles
         rat_bait mouse_bait rodent_bait slug_bait snail_bait ant_bait roach_bait rat_pellets
         snail_pellets ant_killer rat_killer poison cacao cocoa nicotine vape_juice
+        choccy choccies choc chocs chocolates chocolatina chocolatinas bombon bombones chives leek
+        leeks cebollin ajo yeast dough levadura masa_cruda mothballs naftalina pesticide plaguicida
+        herbicida fertilizer fertiliser fertilizante detergent detergente suavizante lejia aguarras
+        turpentine gasolina petrol kerosene toadstool toadstools azucena azucenas daffodil daffodils
+        oleander adelfa foxglove vapor_rub vaporub vicks cigarette cigarettes cigarro cigarros
+        colilla colillas weed_brownie weed_brownies weed_cookie weed_cookies pot_brownie space_cake
+        hash vodka whisky whiskey hand_sanitiser hand_sanitizer gel_antibacterial matarratas
+        insecticida dark_chocolate
         easter_egg easter_eggs brownie brownies advent_calendar mince_pie mince_pies christmas_pudding christmas_cake fruitcake hot_cross_buns
         """,
     "drank": """
@@ -130,9 +145,12 @@ CLASSES = {
     "packthing": """
         slush gel_pack gel_packs cold_pack cold_packs ice_pack ice_packs icepack icepacks
         freezer_pack gel_frio bolsa_de_gel bolsa_fria compresa_fria compresa_de_gel
-        paquete_de_gel gel_bag ice_bag bolsita_fria
+        paquete_de_gel gel_bag ice_bag bolsita_fria ice_bags freezer_packs bolsita_de_gel
+        compresa_de_hielo cold_compress
         """,
-    "licked": "licked licking licks lapped lapping laps lamio lamiendo lame chupo chupando lambio",
+    "licked": "licked licking licks lapped lapping laps lamio lamiendo lame lamido chupo chupando chupado lambio",
+    "gunk": "gel goo gunk slush beads liquid contents insides filling jelly liquido relleno contenido",
+    "chops": "chops mouth lips muzzle face whiskers tongue hocico boca labios bigotes trompa lengua",
     "meanwhile": """
         after before while during then with next about under through_his through_her despues antes
         luego mientras con off at from wrap towel hate hated
@@ -144,7 +162,8 @@ CLASSES = {
     "gulp": """
         ate eat eaten eats swallowed swallow swallows ingested got_into scoffed wolfed devoured
         gobbled consumed nicked stole trago comio tragado traga ingirio se_comio se_trago tragó
-        robo comido raided gulped necked downed
+        robo comido raided gulped gulp gulps gulping necked downed munched munches chomped
+        se_lo_paso se_la_paso se_los_paso se_las_paso embucho
         snaffled scarfed inhaled demolished guzzled se_zampo se_jambo
         """,
     "kinswhose": "laws himselfs herselfs " + " ".join(f"{word}s" for word in _KIN_EN.split()),
@@ -233,7 +252,13 @@ RULES = {
     triple|tripled|quadruple|triplicamos|cuadruple|<three> ~ times? ~3 dose|dosis|dosed -<planned>
     times the ~ dose|amount
     <times> ~ the|la|su|his|her|el|lo ~ dose|amount|dosis|cantidad
-    <amount> ~3 instead|en_vez|en_lugar
+    <amount> ~3 instead|en_vez|en_lugar -early -earlier -late -later -<askmark>
+    <handed> ~3 rest|remainder|whole|entire|resto|contents ~ of|de|del? ~3 <meds> ~ <medcontainer>
+    <handed> ~3 rest|whole|entire|resto|contents ~ of|de|del ~ the|la|el|un|his|her? ~ <medcontainer> ~ of|de ~ <meds>
+    acabo|acabaron|<ingest> ~2 <medcontainer> ~ completa|completo|entera|entero|whole ~ de|of ~ <meds>
+    <meds> ~ <medcontainer> ~~ open|opened|abierto|abierta|chewed|floor|piso ~~ now|ahora|ya|only|solo ~ <zero>|0|empty|vacio|vacia|gone|<number>
+    <handed> ~~ error|mistake|accident|accidente|mixup ~~ <three> ~ veces|times|doses|dosis
+    <handed> ~3 <meds> ~~ <times> ~~ mismo|same ~ rato|time|hour|hora
     overdose|overdosed|od|sobredosis|overdosing -<future>
     ten_times|10_times|tenfold ~3 dose|amount|dosis|much|strength|what|normal|recommended|lo
     had|has_had|<ingest>|<took> ~2 whole|entire|full|entero|entera|completo|completa ~ blister|blisters|blister_pack|strip|pill_bottle|pill|medicine|medication|meds ~ bottle|packet|box? -<wholeone> -<planned> -<food>
@@ -311,7 +336,18 @@ RULES = {
     <poisonthing> ~~ <ingest>|<drank> it|them|some|half|all|most -<brownish> -<humanno>
     <poisonthing> ~~ se ~ lo|la|los|las ~ ha|habia|ya? <ingest>|tomo|tomado -<brownish> -<humanno>
     <poisonthing> ~~ <noneleft>|<wrecked> -<brownish> -<humanno>
-    <drank>|<bit>|<gulp> ~3 <packthing> -<meanwhile>
+    <drank>|<bit>|<gulp> ~3 <packthing> -<meanwhile> -se_rompio
+    <packthing> ~~ <wrecked>|shreds ~~ <gunk> ~ gone|missing|round|around|all|on|everywhere
+    <gunk>|<poisonthing> ~2 round|around|on|over|in|en|por ~ all? ~ his|her|the|el|la|su|todo? ~ <chops>
+    <chops> ~2 lleno|llena|covered|full|smeared|embarrado|embarrada|manchado|manchada|untado ~ de|of|in|with ~2 <poisonthing>|<gunk>
+    <licked> ~~ <gunk> ~ del|off|from|de ~ dedo|finger|floor|piso|bolsa
+    <gunk> ~~ <licked>|drank|ate|trago|comio ~ it|lo|him|her? ~~ bolsa|pack|bag|compresa
+    <ingest> ~~ y|con|and|with|of|de <poisonthing> -<brownish> -<humanno>
+    <poisonthing> ~~ <ingest>|<drank>|had ~ a? one|two|few|bit|piece|<number>|uno|una|unos|poco|pedazo -<brownish> -<humanno>
+    <poisonthing> ~~ bits|bite|chunk|pedazo|pedazos|half ~ are|is|of|out? missing|gone|faltan|falta|eaten
+    <poisonthing> ~~ se ~ echo|empujo|aviento|avento|refino|zampo|bajo ~ la|el|una|un|lo|toda|todo -<brownish>
+    <licked> ~~ molde|bowl|wrapper|envoltura|tarro|jar|lata|tin|pan ~~ <poisonthing> -<brownish> -<humanno>
+    <poisonthing> ~~ <licked> ~ lo|it|todo|toda|all|everything -<brownish> -<humanno> -<wound>
     <licked> ~2 slush
     <packthing> ~~ <drank>|<licked>|lapped it|them|some|half|all|most|lo|la -water -agua -bowl
     <ingest>|<licked>|<drank>|<gulp> ~3 stuff|contents|inside|insides|filling|liquid|gel|relleno|liquido ~ inside|of|from|in|de|del|out ~3 <packthing>|<icepack>|bag|pack|bolsa|compresa
@@ -322,7 +358,7 @@ RULES = {
     <packthing> ~~ <bit>|burst|leaking|leaked|split|roto|rota|derramo ~~ licked|lapped|drank|ate|
         licking|lamio|tomo|trago|comio
     = poison
-    had|<handed>|took ~3 <poisonthing> -<brownish> -<humanno> -<poo> -wipe -swab -pad -flavour -flavor -wanted -wants -queria -quiso -want
+    had|<handed>|took|se_echo|se_empujo ~4 <poisonthing> -<brownish> -<humanno> -<poo> -wipe -swab -pad -flavour -flavor -wanted -wants -queria -quiso -want
     = bandage_or_object
     bit|piece|chunk|lump|some|pedazo|pedacito ~ of|de ~2 <objectthing> ~ went|gone|fue|paso ~ down|in|adentro
     trago|comio|swallowed|ate ~2 tapa|tapita|tapon|lid|cap|corcholata|taparrosca|popote|straw|globo|balloon|chancla|cordon|agujeta|etiqueta|label|wrapper
@@ -338,7 +374,13 @@ RULES = {
     <bandageword>|<objectthing> ~~ lo|la|se ~ habia|ha ~ tragado|comido
     <bandageword>|<objectthing> ~~ fui|went|quise|before|antes|got|tried ~~ tragado|tragada|swallowed|tragó
     <gulp> ~2 part|chunk|piece|bit|pieces|bits|pedazo|pedacito|cacho|trozo|lump ~ of|de ~3 bed|bedding|blanket|cushion|carpet|rug|pillow|mat|crate|sofa|cobija|cama|tapete|sillon|colchon|cojin|almohada|puerta|jaula|shoe|slipper|zapato
-    <bandageword> ~~ ate|eaten|swallowed|comio|trago|tragado|eating ~ half|some|bit|part|most|all|pedazo|mitad|it|lo|cacho ~ of? it? -<food>
+    <bandageword>|<objectthing> ~~ ate|eaten|swallowed|comio|trago|tragado|eating|munched|gulped ~ half|some|bit|part|most|all|pedazo|mitad|it|lo|cacho|them|one ~ of? it? -<food> -<meds>
+    no|sin|without|missing|lost|gone <bandageword> ~~ ate|eaten|swallowed|comio|trago|tragado ~ it|lo|la|un?
+    <bandageword>|<objectthing> ~~ se ~ lo|la|los|las ~ comio|trago|tragado|comido|paso|embucho -<food> -<meds>
+    <bandageword>|<objectthing> ~~ falta|faltan|missing|gone ~~ inside|dentro|adentro|swallowed|ate|paso|trago|comio -<food>
+    <bandageword>|<objectthing>|chunk|pedazo ~~ inside|in ~ him|her|his|hers ~ tummy|belly|stomach|guts? -<wound>
+    <bandageword>|<objectthing> ~~ down the hatch|gullet
+    <bandageword>|<objectthing> ~~ esta|anda|quedo dentro|adentro|en ~ del? ~ el|la|su? ~ perro|gato|panza|estomago|barriga
     = bandage_or_object !@asked-dose !@dose
     swallowed|swallow|trago|ingested ~ something|it|algo -<meds> -<food>
     """,
