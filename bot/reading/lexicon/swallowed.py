@@ -50,6 +50,11 @@ CLASSES = {
         scoffing wolfing gobble gobbled gobbles devour devours snaffling nibbled noshed hoover
         hoovers masca mascado mastica traga tragarse comerse lamer lambio chupo chupado royo roido
         se_los_paso se_las_paso se_lo_paso se_la_paso se_empujo embucho refino se_ventilo
+        snacked snacking snacks_on tucked_into tucks_into dug_into chowed chomping feasted sampled
+        had_a_go_at been_at put_away dispatched snarfed got_his_paws got_her_paws got_his_teeth
+        got_her_teeth chewing chewing_on sucked sucking eaten_through bolted
+        mordisqueo mordisqueado mordisquea mordisqueando despacho le_entro le_entraron probado
+        soplo merendo atraganto embuchado tragando engullo engullido saboreo
         """,
     "handed": """
         gave given giving give fed feed feeds slipped sneaked snuck dosed administered popped
@@ -193,6 +198,7 @@ CLASSES = {
 RULES = {
     "swallowed": """
     = medicine_overdose
+    <ingest> ~3 pack|packet|box|bottle|strip|blister ~ of|de ~ <patient>|his|her|su|sus ~ <meds> -<food>
     every|all|each ~ single|last|of_the? ~ tablet|pill|capsule|tablets|pills|capsules ~4 gone|missing|eaten|swallowed|vanished -<planned>
     se ~ metio|agarro|trepo|echo ~3 <meds>|<pillword>|caja|frasco|tira|blister ~~ vacio|vacia|ninguna|nada|ya_no_hay|todas
     packet|bottle|strip|blister|tub ~ is|was|now? ~ empty|gone ~~ got|helped|chewed|raided ~ at|into|it|himself|herself?
@@ -259,7 +265,7 @@ RULES = {
     <meds> ~ <medcontainer> ~~ open|opened|abierto|abierta|chewed|floor|piso ~~ now|ahora|ya|only|solo ~ <zero>|0|empty|vacio|vacia|gone|<number>
     <handed> ~~ error|mistake|accident|accidente|mixup ~~ <three> ~ veces|times|doses|dosis
     <handed> ~3 <meds> ~~ <times> ~~ mismo|same ~ rato|time|hour|hora
-    overdose|overdosed|od|sobredosis|overdosing -<future>
+    overdose|overdosed|od|sobredosis|overdosing -<future> -cuddles -love -affection -attention -kisses -fuss -amor -besos -mimos -cariño
     ten_times|10_times|tenfold ~3 dose|amount|dosis|much|strength|what|normal|recommended|lo
     had|has_had|<ingest>|<took> ~2 whole|entire|full|entero|entera|completo|completa ~ blister|blisters|blister_pack|strip|pill_bottle|pill|medicine|medication|meds ~ bottle|packet|box? -<wholeone> -<planned> -<food>
     blister|blister_pack|pill_bottle|tableta|frasco ~ entero|entera|completo|completa ~~ <ingest>|tomo|comio -<food>
@@ -284,6 +290,12 @@ RULES = {
         entera|completo|completa $
     = medicine_overdose @dose @swallowed @asked-dose
     <three>|two|2|dos|couple|few ~ <meds>? too many -<food>
+    <handed>|had|got|tomo ~2 far|way? too much -<food> -<bandageword> -trouble -fuss -<walkword>
+    filled|drew|llene|cargue|llenamos ~ the|la? ~ syringe|jeringa ~~ instead|should|en_vez|en_lugar|debia|era|top|tope|lleno
+    misread|misjudged|mismeasured ~~ label|dose|syringe|ml|bottle|gave|given
+    me|nos pase|pasamos|pasaron ~ con|de ~ la|las|el? ~ dosis|gotas|medida|cantidad|ml|raya
+    confundi|lei|equivoque ~~ ml|mililitros|miligramos|mg|rayas|lineas|decimal|punto
+    decimal|decimals ~ point|place? ~~ wrong|out|gave|error
     <three>|two|2|dos|couple|few ~ <meds>|mas? de mas -<food>
     <ingest>|<took> ~2 whole|entire|full|toda|todo|entera|entero ~2 <medcontainer>|caja|tira|blister|frasco -<food>
     <three> ~~ not|instead|rather|en_vez|en_lugar ~2 <number>|half|una|uno|media -<clock>
@@ -342,6 +354,7 @@ RULES = {
     <chops> ~2 lleno|llena|covered|full|smeared|embarrado|embarrada|manchado|manchada|untado ~ de|of|in|with ~2 <poisonthing>|<gunk>
     <licked> ~~ <gunk> ~ del|off|from|de ~ dedo|finger|floor|piso|bolsa
     <gunk> ~~ <licked>|drank|ate|trago|comio ~ it|lo|him|her? ~~ bolsa|pack|bag|compresa
+    <packthing> ~~ drank|drunk|licked|lapped|bebio|lamio|tomo ~2 what|lo_que|whatever ~2 came|leaked|salio|fuga|spilled
     <ingest> ~~ y|con|and|with|of|de <poisonthing> -<brownish> -<humanno>
     <poisonthing> ~~ <ingest>|<drank>|had ~ a? one|two|few|bit|piece|<number>|uno|una|unos|poco|pedazo -<brownish> -<humanno>
     <poisonthing> ~~ bits|bite|chunk|pedazo|pedazos|half ~ are|is|of|out? missing|gone|faltan|falta|eaten
@@ -360,6 +373,7 @@ RULES = {
     = poison
     had|<handed>|took|se_echo|se_empujo ~4 <poisonthing> -<brownish> -<humanno> -<poo> -wipe -swab -pad -flavour -flavor -wanted -wants -queria -quiso -want
     = bandage_or_object
+    <objectthing>|<bandageword> ~~ it|se_le? went|fue ~ down|adentro|dentro -<meds> -<foodbone> -<food>
     bit|piece|chunk|lump|some|pedazo|pedacito ~ of|de ~2 <objectthing> ~ went|gone|fue|paso ~ down|in|adentro
     trago|comio|swallowed|ate ~2 tapa|tapita|tapon|lid|cap|corcholata|taparrosca|popote|straw|globo|balloon|chancla|cordon|agujeta|etiqueta|label|wrapper
     hilo|string|thread|cordon|ribbon|liga ~~ trago|swallowed|tragado ~ el|the? resto|rest
@@ -378,7 +392,9 @@ RULES = {
     no|sin|without|missing|lost|gone <bandageword> ~~ ate|eaten|swallowed|comio|trago|tragado ~ it|lo|la|un?
     <bandageword>|<objectthing> ~~ se ~ lo|la|los|las ~ comio|trago|tragado|comido|paso|embucho -<food> -<meds>
     <bandageword>|<objectthing> ~~ falta|faltan|missing|gone ~~ inside|dentro|adentro|swallowed|ate|paso|trago|comio -<food>
-    <bandageword>|<objectthing>|chunk|pedazo ~~ inside|in ~ him|her|his|hers ~ tummy|belly|stomach|guts? -<wound>
+    <bandageword>|<objectthing>|chunk|pedazo ~~ inside him|her -<wound>
+    <bandageword>|<objectthing> ~~ in ~ his|her|the tummy|belly|stomach|guts -<wound>
+    swallowed|down|gone|must|probably|likely inside him|her -<meds> -<food>
     <bandageword>|<objectthing> ~~ down the hatch|gullet
     <bandageword>|<objectthing> ~~ esta|anda|quedo dentro|adentro|en ~ del? ~ el|la|su? ~ perro|gato|panza|estomago|barriga
     = bandage_or_object !@asked-dose !@dose
