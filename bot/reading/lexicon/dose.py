@@ -383,7 +383,7 @@ RULES = {
     gave|dio|di|dimos|given ~ another|otra|otro
     gave|dio|di|dimos|given ~ again|otra_vez -<asever>
     also|tambien gave|given|dio|dado
-    <number> ~~ not|instead|rather ~2 <number>|half|una|uno|media -<three> -<clock>
+    two|2|dos|both|double ~~ not|instead|rather ~2 <number>|half|una|uno|media -<three> -<clock>
     dos ~~ no|en_vez|en_lugar ~ de? ~ una|uno|media
     two|2|dos instead|by|en|por ~ of|mistake|accident|lugar|vez|error
     had|got|given ~ two|2|dos ~~ one ~ from|by ~ me|us|mum|dad
@@ -410,6 +410,7 @@ RULES = {
     me|nos ~ quede|quedamos|habia_quedado dormido|dormida|dormidos
     me|nos dormi|dormimos
     he dormido
+    double|doble check|checked|checking|sure|trouble|chaos|fun|the|figures|vida|turno|jornada
     """,
     "mood": """
     = phatic

@@ -355,6 +355,9 @@ RULES = {
     """,
     "idiom": """
     = void
+    strains|straining|strain|pulls|pulling ~ on|at|against ~ the|his|her? ~ lead|leash|harness|collar
+    black|dark bag|bags|dog
+    not pee|wee|poo|poop|urine|vomit|sick -does -did -do -has -have -could -can -will -he -she
     <poo>|<pee> ~ no ~ me|nos|he|lo ~ fije|fijado|fijamos
     """,
 }

@@ -5,7 +5,7 @@ from __future__ import annotations
 _KIN_EN = """
     husband wife mom mum mam mother da das ma pa dad father grandma granny gran nan nana nanna grandad grandpa
     grandmother grandfather daughter son sister brother neighbour neighbor hubby partner
-    boyfriend girlfriend aunt auntie uncle owner kid toddler flatmate roommate friend missus
+    roomate roommates flatmates boyfriend girlfriend aunt auntie uncle owner kid toddler flatmate roommate friend missus
     in_law housemate
     """
 _KIN_ES = """
@@ -19,6 +19,13 @@ CLASSES = {
         gomitas gomita_de
         """,
     "menspills": "",
+    "thepoison": "",
+    "theobject": "",
+    "keepsake": """
+        sock socks toy toys squeaker blanket hem earbud earplug glove slipper underwear knickers
+        tampon string thread needle coin battery hair_tie sponge rag calcetin juguete cobija hilo
+        aguja chancla guante moneda pila pelota liga esponja trapo peluche tapon chupon
+        """,
     "pillofman": """
         my_pills my_tablets my_meds my_medicine my_medication my_pill my_tablet my_sleeping
         my_blood_pressure my_heart_pills my_antidepressants my_painkillers husbands_pills
@@ -58,7 +65,7 @@ CLASSES = {
         """,
     "handed": """
         gave given giving give fed feed feeds slipped sneaked snuck dosed administered popped
-        handed let di dio dimos dieron dado doy puse puso pusimos pusieron echo metio meti
+        handed eche echamos aventó let di dio dimos dieron dado doy puse puso pusimos pusieron echo metio meti
         """,
     "took": "tome tomamos had has_had took taken take takes got getting tomo tomado toma",
     "lot": """
@@ -166,8 +173,8 @@ CLASSES = {
         """,
     "gulp": """
         ate eat eaten eats swallowed swallow swallows ingested got_into scoffed wolfed devoured
-        gobbled consumed nicked stole trago comio tragado traga ingirio se_comio se_trago tragó
-        robo comido raided gulped gulp gulps gulping necked downed munched munches chomped
+        gobbled consumed trago comio tragado traga ingirio se_comio se_trago tragó
+        comido raided gulped gulp gulps gulping necked downed munched munches chomped
         se_lo_paso se_la_paso se_los_paso se_las_paso embucho
         snaffled scarfed inhaled demolished guzzled se_zampo se_jambo
         """,
@@ -263,7 +270,7 @@ RULES = {
     <handed> ~3 rest|whole|entire|resto|contents ~ of|de|del ~ the|la|el|un|his|her? ~ <medcontainer> ~ of|de ~ <meds>
     acabo|acabaron|<ingest> ~2 <medcontainer> ~ completa|completo|entera|entero|whole ~ de|of ~ <meds>
     <meds> ~ <medcontainer> ~~ open|opened|abierto|abierta|chewed|floor|piso ~~ now|ahora|ya|only|solo ~ <zero>|0|empty|vacio|vacia|gone|<number>
-    <handed> ~~ error|mistake|accident|accidente|mixup ~~ <three> ~ veces|times|doses|dosis
+    <handed> ~~ error|mistake|accident|accidente|mixup ~~ <times>|<three> ~ doses|dosis?
     <handed> ~3 <meds> ~~ <times> ~~ mismo|same ~ rato|time|hour|hora
     overdose|overdosed|od|sobredosis|overdosing -<future> -cuddles -love -affection -attention -kisses -fuss -amor -besos -mimos -cariño
     ten_times|10_times|tenfold ~3 dose|amount|dosis|much|strength|what|normal|recommended|lo
@@ -371,7 +378,17 @@ RULES = {
     <packthing> ~~ <bit>|burst|leaking|leaked|split|roto|rota|derramo ~~ licked|lapped|drank|ate|
         licking|lamio|tomo|trago|comio
     = poison
-    had|<handed>|took|se_echo|se_empujo ~4 <poisonthing> -<brownish> -<humanno> -<poo> -wipe -swab -pad -flavour -flavor -wanted -wants -queria -quiso -want
+    had|<handed>|took|se_echo|se_empujo ~5 <poisonthing> -<brownish> -<humanno> -<poo> -wipe -swab -pad -flavour -flavor -wanted -wants -queria -quiso -want
+    = poison
+    <ingest>|<drank>|had ~2 it|them|one|two|some|half|lot|all|most|any|bit|few|<number> +<thepoison> -<food> -<meds> -<water> -<bandageword> -<wound> -look
+    <ingest>|tomo|bebio ~2 uno|una|unos|dos|tantito|poco|algo|mitad|todo|toda|todas|todos +<thepoison> -<food> -<meds> -<water> -<wound>
+    lo|la|los|las ~ ha|habia|ya? ~ <ingest>|tomo|bebio +<thepoison> -<food> -<meds> -<water> -<wound> -<bandageword> -<coneword>
+    licking|smacking ~ his|her ~ lips|chops +<thepoison> -<food>
+    = bandage_or_object !@asked-dose !@asked-appetite
+    <gulp> ~2 it|them|one|some|half|most +<theobject> -<food> -<meds> -<icepack>
+    se ~ lo|la|los|las ~ ha|habia|ya? ~ <gulp> +<theobject> -<food> -<meds> -<icepack>
+    inside|dentro ~ of|de? ~ him|her|el|ella +<theobject>
+    in|en ~ his|her|su|la tummy|belly|stomach|guts|panza|barriga|estomago +<theobject> -<wound>
     = bandage_or_object
     <objectthing>|<bandageword> ~~ it|se_le? went|fue ~ down|adentro|dentro -<meds> -<foodbone> -<food>
     bit|piece|chunk|lump|some|pedazo|pedacito ~ of|de ~2 <objectthing> ~ went|gone|fue|paso ~ down|in|adentro

@@ -247,7 +247,7 @@ RULES = {
     <pee> ~ poquito|little|bits|poquitito ~ y|and|pero|but ~ seguido|often|frequently|frecuente|muchas
     cant|cannot|couldnt ~ <pee> ~ just|only|but ~ drips|drops|dribbles|trickle
     = accident @asked-urine @asked-bathroom
-    accident|accidents|accidente|accidentes|puddle|puddles|leak|leaks|mishap|mishaps|goteo|charco|charcos -car -road -<poo>
+    accident|accidents|accidente|accidentes|puddle|puddles|leak|leaks|mishap|mishaps|goteo|charco|charcos -car -road -<poo> -took -take -takes
     = straining @bathroom @urine
     squat*|crouch*|dig|digs|digging|scrapes|scraping|push*|strain*|posing ~~ no|zero|nothing|not|one|barely|hardly|just|only|couple|few ~4 clump|clumps|drop|drops|drip|drips|dribble|patch|puddle|spot|spots|trickle +<felid> -<poo>
     agacha*|escarba*|rasca|acomoda*|puja*|pone|fuerza|sienta ~~ nada|no|ni|solo|nomas|puras|dos|apenas|si_mucho ~4 gota|gotas|gotita|gotitas|hace|sale|chorrito +<felid> -<poo>

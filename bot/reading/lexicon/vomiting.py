@@ -183,6 +183,9 @@ RULES = {
     """,
     "idiom": """
     = void
+    me|nos ~ dan|da|dio|daban ~ ganas ~ de ~ <vomit>
+    yo ~ ando|estoy|traigo|amaneci|estuve ~ con|todo? ~ <vomit>
+    i|we feel|felt|feeling|nearly|almost ~ like? ~ <vomit>
     choke|chokes|choked|choking|gag|gags|gagged|gagging up
     threw|throws|throw up ~ his|her|my|our hands|head|arms
     brought|bring|bringing up ~ the|a|this|that|it subject|topic|matter|concern|idea|question
