@@ -139,6 +139,10 @@ RULES = {
     no_need ~ to ~ check|worry|remind ~~ done|given|in
     wrestled|poked|shoved|persuaded|squirted|syringed ~ it|them|him|her ~ into|down|in
     gone in ~2 second|seconds|gulp
+    gone|went|popped|shoved|straight ~ in|into|inside|with ~ a|his|her|some|the? ~3 <hid>|<food> -<neg>
+    ni ~ cuenta|enterado|enterada ~ se? ~ dio|dieron?
+    didnt|never|hasnt ~ even? ~ notice|noticed|knew|know|suspect|suspected
+    tarde|late|atrasado|retrasada ~~ pero|but ~ ya|done|given|si|in|had
     wolfed|gobbled|scoffed|ate|devoro|comio ~ it|them|la|lo|todo|down
     had|has|took|taken|takes|eaten|ate ~ it|his|hers|them|one|em|her ~ with|in|alongside|inside|wrapped ~ his|her|a|some|the? <food>|<hid> -<neg>
     ^ had|hes|shes|has ~ had? ~ his|hers|it|them|em|theirs $
@@ -200,6 +204,8 @@ RULES = {
     ran|run clean? all? out of? it|them? $
     ^ ran|run|running all? out
     none|nothing left ~ since?
+    se ~ acabaron|acabo|terminaron|termino|agotaron -todo -<food>
+    farmacia|pharmacy|chemist|clinica|store ~~ no|out|closed|cerrada|cerrado|hasnt|wont
     no ~ tengo|tenemos|hay|quedan|queda ~ mas? <meds>
     asleep|slept|overslept|dozed|nodded ~~ before|without|and ~ giving|i|we|could|didnt|missed|forgot|giving
     gone without ~ lastnights|last|tonights|mornings|this|his|her?
@@ -243,6 +249,8 @@ RULES = {
     = refused @dose @asked-dose
     found|find|encontre|halle ~ it|one|them|la|lo|las ~ behind|under|on|in|down|debajo|atras|detras|en ~3 <perch>|floor|rug|blanket|cushion|cushions|carpet|piso|cobija
     having none
+    esconde|escondio|guarda|guardo ~3 cachete|cachetes|boca|encia|lengua
+    <patient>|just wont|refuses|wouldnt $
     no_hubo|no_hay ~ forma|manera|modo|poder|quien
     turned|turns|lifted|sticks|stuck ~ his|her ~ nose ~ up|away
     me aranó|arano|araño|mordio|aruño|rasguño

@@ -243,6 +243,8 @@ RULES = {
     hizo|hace|salio|sale ~2 negro|negra|chapopote
     <diarrhoea> & <tarry>
     = black @stool @bathroom
+    dark|oscura|oscuro|oscurita ~ and|y|n sticky|tacky|tarry|pegajosa|pegajoso|shiny|brillante|smelly|apestosa -<pee> -<wound>
+    like|como ~ tar|liquorice|treacle|marmite|molasses|alquitran|chapopote|brea|petroleo
     black|tarry|negra|negro|chapopote|tar|alquitran -<pee>
     business ~ looks|was|like|came ~3 tar|black|tarry
     = straining
@@ -347,6 +349,10 @@ RULES = {
     trae|tiene|es|sale ~ puro? chorro|chorrillo
     como chocolate|atole|mole|pozol ~ derretido|aguado?
     = bloody @bathroom @stool
+    moco|mocos|moquito|moquitos|mucus|slime ~ y|and|con|with|n <blood>
+    bit|drop|drops|spot|some|poco|poquita|poquito|gotita|gotitas|little ~ of|de? ~ fresh|bright? ~ <blood> -<wound> -<pee> -<vomit> -<bandageword>
+    <blood> ~2 at|al ~ the? end|final
+    salio|salen|con ~2 <blood> -<wound> -<pee> -<vomit> -<bandageword>
     <redcolor> ~2 jelly|slime|mucus|stuff|gunk|goo|bits|moco|mocos|baba|gelatina|hilos ~2 on|in|with|around|all|en|con|encima? -<wound> -<pee>
     <redcolor> ~ mucus|slime|jelly|moco|baba -<wound>
     salio|sale|hizo|vino|trae|came|was ~ out? ~ con|with ~3 <blood>|<redcolor> -<wound> -<pee> -<bandageword> -<vomit>

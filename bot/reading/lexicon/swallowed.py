@@ -125,6 +125,9 @@ CLASSES = {
         chew_toy rag cone dish_cloth tea_towel collar leash strap shoelace lace envoltura
         bolsita chupon tapon corcho cork imán iman tornillo clip pin zip peluche relleno
         stuffing
+        hook hooks anzuelo anzuelos dish_towel splinter glass vidrio clavo nail screw llave key ring anillo arete
+        earbud earphone audifono bateria marble canica cap hairbrush wipe wipes toallita pañal nappy diaper
+        condom pad crayola tee_towel
         stitch punto grapa balloon globo chancla cordon agujeta etiqueta label popote straw tapa lid corcholata candle crayon marble bead earring pebble pebbles acorn conker peach_stone peach_pit avocado_stone skewer toothpick palillo mango_stone tinfoil clingfilm
         liston cinta moño rope leaf feather pluma hairball_toy squeaky carpet_bit
         """,
@@ -142,6 +145,10 @@ CLASSES = {
         turpentine gasolina petrol kerosene toadstool toadstools azucena azucenas daffodil daffodils
         oleander adelfa foxglove vapor_rub vaporub vicks cigarette cigarettes cigarro cigarros
         colilla colillas weed_brownie weed_brownies weed_cookie weed_cookies pot_brownie space_cake
+        pasitas toothpaste pasta_dental pasta_de_dientes cebo cebos poinsettia nochebuena aerosol
+        masa_de_pan masa_para_pan bola_de_masa bread_mix raw_dough mouthwash enjuague_bucal nutmeg
+        blue_cheese_mould compost moho fly_spray matamoscas ant_powder drain_unblocker dishwasher_tablet
+        laundry_pod pastilla_de_jabon jabon soap washing_powder
         hash vodka whisky whiskey hand_sanitiser hand_sanitizer gel_antibacterial matarratas
         insecticida dark_chocolate
         easter_egg easter_eggs brownie brownies advent_calendar mince_pie mince_pies christmas_pudding christmas_cake fruitcake hot_cross_buns
@@ -157,7 +164,7 @@ CLASSES = {
     "packthing": """
         slush gel_pack gel_packs cold_pack cold_packs ice_pack ice_packs icepack icepacks
         freezer_pack gel_frio bolsa_de_gel bolsa_fria compresa_fria compresa_de_gel
-        paquete_de_gel gel_bag ice_bag bolsita_fria ice_bags freezer_packs bolsita_de_gel
+        paquete_frio paquete_de_hielo ziplock zip_lock paquete_de_gel gel_bag ice_bag bolsita_fria ice_bags freezer_packs bolsita_de_gel
         compresa_de_hielo cold_compress
         """,
     "licked": "licked licking licks lapped lapping laps lamio lamiendo lame lamido chupo chupando chupado lambio",
@@ -206,6 +213,8 @@ RULES = {
     "swallowed": """
     = medicine_overdose
     <ingest> ~3 pack|packet|box|bottle|strip|blister ~ of|de ~ <patient>|his|her|su|sus ~ <meds> -<food>
+    whole|entire|full course|supply|lot|bag|batch ~ of|de? ~ his|her? ~ <meds> ~~ gone|missing|eaten|vanished|disappeared -run -finished
+    se ~ acabo ~ todas|todos|toda|todo ~ sus|las|los|su|la|el ~ <meds> ~ de|for ~ la|toda? semana|mes|caja
     every|all|each ~ single|last|of_the? ~ tablet|pill|capsule|tablets|pills|capsules ~4 gone|missing|eaten|swallowed|vanished -<planned>
     se ~ metio|agarro|trepo|echo ~3 <meds>|<pillword>|caja|frasco|tira|blister ~~ vacio|vacia|ninguna|nada|ya_no_hay|todas
     packet|bottle|strip|blister|tub ~ is|was|now? ~ empty|gone ~~ got|helped|chewed|raided ~ at|into|it|himself|herself?
@@ -337,6 +346,9 @@ RULES = {
     <ingest> ~4 pastillero|pillbox|pill_box|pill_organiser|pill_organizer
     <wrecked> ~5 <mymine>|<kinswhose> <pillkind>? <pillword>
     <pillkind> ~ <pillword> ~3 dog|cat|perro|perra|gato|gata -<mineonly>
+    inhaler|inhalador|vape ~ has|with|tiene|con|got ~2 teeth|tooth|bite|dientes|mordidas
+    <ingest> ~ el|la|un|una|the ~ <meds> ~ de|of ~ mi|la|el|my ~ <kin>
+    <kin>|<mymine> ~2 <pillword> ~~ faltan|falta|missing|short|gone ~2 varias|several|some|few|<number>|algunas
     shared|sharing|convido|compartio ~~ <pillword> -<food>
     <pillword> ~ of|from|belonging|for|made ~2 <kin>|mine|humans|people|adults|kids
     <ingest>|<handed> ~2 de|para ~2 presion|tiroides|colesterol|diabetes|ansiedad|depresion
@@ -356,6 +368,9 @@ RULES = {
     <poisonthing> ~~ se ~ lo|la|los|las ~ ha|habia|ya? <ingest>|tomo|tomado -<brownish> -<humanno>
     <poisonthing> ~~ <noneleft>|<wrecked> -<brownish> -<humanno>
     <drank>|<bit>|<gulp> ~3 <packthing> -<meanwhile> -se_rompio
+    <packthing> ~ has|with|tiene|con|got|have ~2 teeth|tooth|bite|bitten|dientes|mordidas|mordida|hoyo ~~ half|empty|gone|leaking|vacio|vacia|less|missing
+    <ingest>|<drank>|<gulp> ~4 gel|gunk|goo|slush|liquido|melted|mezcla ~ that|stuff|out|from|of|del|de? ~3 <packthing>
+    <packthing> ~~ <gunk>|blue|green|stuff ~4 <chops>
     <packthing> ~~ <wrecked>|shreds ~~ <gunk> ~ gone|missing|round|around|all|on|everywhere
     <gunk>|<poisonthing> ~2 round|around|on|over|in|en|por ~ all? ~ his|her|the|el|la|su|todo? ~ <chops>
     <chops> ~2 lleno|llena|covered|full|smeared|embarrado|embarrada|manchado|manchada|untado ~ de|of|in|with ~2 <poisonthing>|<gunk>
@@ -415,6 +430,7 @@ RULES = {
     <bandageword>|<objectthing> ~~ down the hatch|gullet
     <bandageword>|<objectthing> ~~ esta|anda|quedo dentro|adentro|en ~ del? ~ el|la|su? ~ perro|gato|panza|estomago|barriga
     = bandage_or_object !@asked-dose !@dose
+    swallowed|swallow|gulped|trago|ingested ~ down? ~ a|an|un|una|another|half|part|piece|pedazo|trozo -<meds> -<food> -<humandrug> -<poisonthing> -<water> -<drinkwater> -<pillkind> -<mymine> -bit -lot -mouthful -treat -hard -well -time -story -cuento -cuentos -rato
     swallowed|swallow|trago|ingested ~ something|it|algo -<meds> -<food>
     """,
 }
