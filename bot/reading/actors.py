@@ -202,6 +202,8 @@ def thing_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
 
 
 _SELF = frozenset("i ive id we weve wed yo me nos".split())
+_FROM_ME = frozenset("robo agarro comio mordio mastico quito saco lamio devoro destrozo".split())
+"""After "me" the patient did it, to the owner's cost: "me robó mis pastillas"."""
 
 
 def took_own(match: Match, tokens: list[Token], clause: Clause) -> bool:
@@ -209,6 +211,8 @@ def took_own(match: Match, tokens: list[Token], clause: Clause) -> bool:
     for at in range(clause.start + 1, match.last + 1):
         if tokens[at].keys & {"<took>", "<ingest>"} and "<handed>" not in tokens[at].keys:
             before = tokens[max(clause.start, at - 3) : at]
+            if tokens[at].word in _FROM_ME and before[-1].word in _DATIVE:
+                return False
             if any("<hedge>" in t.keys for t in before):
                 return False
             ahead = [t for t in before if "<aux>" not in t.keys or t.word in _SELF]

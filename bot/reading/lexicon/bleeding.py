@@ -100,7 +100,8 @@ RULES = {
     <bleedword> ~~ cant|couldnt|cannot|unable|no_puedo|no_logro ~3 stop|staunch|stem|parar|pararla|detenerla|pararlo|control ~ it|la|lo?
     <bleedword> ~3 all ~ over|down -<bruiseword> -<notwoundblood>
     bleeding|bleeds|bled ~ out -fine -check
-    spraying|sprays|squirts|jetting ~2 blood|everywhere
+    spraying|sprays|jetting ~2 blood|everywhere
+    squirts ~2 blood
     corre|corriendo|escurre|baja|bajando ~3 sangre
     sangre|blood ~ no ~2 para|detiene|cede|corta|deja
     sangra|sangrando|sangro ~2 feo|horrible|mucho|muchisimo|bastante|demasiado|harto|un_monton|cantidad

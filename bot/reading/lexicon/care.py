@@ -25,7 +25,8 @@ CLASSES = {
         deracoxib tramadol amantadine amantadina buprenorphine trazodone trazodona cephalexin
         cefalexina amoxicillin amoxicilina clindamycin clindamicina doxycycline doxiciclina
         enrofloxacin enrofloxacina metronidazole metronidazol injection shot methocarbamol
-        omeprazole famotidine maropitant prednisone calmante sedative
+        omeprazole famotidine maropitant prednisone calmante sedative rimadyl metacam loxicom
+        previcox onsior galliprant rimadil
         """
     + PAIN_PILL,
     "painpill": PAIN_PILL,

@@ -103,6 +103,12 @@ RULES = {
     cayo|fell|dropped|rolled|spat|escupio|tiro|lost ~~ di|gave|got|dio|dimos ~3 otra|otro|another|new|again
     <meds> ~ on board|onboard
     pilled ~ him|her|it|them
+    <meds> ~ squirted|popped|shoved|slipped|syringed|crushed|mixed|hidden|tucked|puesto|puesta|puestas|escondida|metida|metido|clavada|echada ~2 on|in|into|en|con|over|entre -<neg>
+    <meds> ~ given|dado|dada|dadas|administered $
+    managed|manages ~ the|his|her? ~ <meds>
+    la|lo|las ~ clave|meti|escondi|envolvi|embarre|disfrace|puse|mezcle ~2 en|con|entre|dentro -<bandageword> -<coneword> -<icepack>
+    only|solo|just|lleva|nomas ~ had|lleva|gave|di? ~ the? one|once|una ~ no|not ~ two|twice|dos
+    never|nunca ~2 missed|forgot|skipped|late|pasado|olvidado|fallado|saltado ~~ today|hoy|either|tampoco|one|ninguna
     dosed|medicated|drugged|medicado|medicada ~ up? -<neg> -double -doble -<twiceword>
     = given @dose @asked-dose
     gave|di|dimos|given|given_him|dado ~ thismornings|mornings|tonights|todays|evenings|usual|morning's
@@ -128,8 +134,15 @@ RULES = {
     a las <clock>
     not|no til|till|until|hasta <clock>
     late|closer|nearer|around|about|cerca ~2 <clock>|<number> than|que
+    tarde|late ~ pero|but ~ seguro|done|in|given|down|got
+    <minutes>|<hours> ~ tarde|despues|late|later $
+    no_need ~ to ~ check|worry|remind ~~ done|given|in
     wrestled|poked|shoved|persuaded|squirted|syringed ~ it|them|him|her ~ into|down|in
     gone in ~2 second|seconds|gulp
+    gone|went|popped|shoved|straight ~ in|into|inside|with ~ a|his|her|some|the? ~3 <hid>|<food> -<neg>
+    ni ~ cuenta|enterado|enterada ~ se? ~ dio|dieron?
+    didnt|never|hasnt ~ even? ~ notice|noticed|knew|know|suspect|suspected
+    tarde|late|atrasado|retrasada ~~ pero|but ~ ya|done|given|si|in|had
     wolfed|gobbled|scoffed|ate|devoro|comio ~ it|them|la|lo|todo|down
     had|has|took|taken|takes|eaten|ate ~ it|his|hers|them|one|em|her ~ with|in|alongside|inside|wrapped ~ his|her|a|some|the? <food>|<hid> -<neg>
     ^ had|hes|shes|has ~ had? ~ his|hers|it|them|em|theirs $
@@ -190,7 +203,10 @@ RULES = {
     slept|dormi|dormimos through|quede|se
     ran|run clean? all? out of? it|them? $
     ^ ran|run|running all? out
-    none|nothing left
+    none|nothing left ~ since?
+    se ~ acabaron|acabo|terminaron|termino|agotaron -todo -<food>
+    farmacia|pharmacy|chemist|clinica|store ~~ no|out|closed|cerrada|cerrado|hasnt|wont
+    no ~ tengo|tenemos|hay|quedan|queda ~ mas? <meds>
     asleep|slept|overslept|dozed|nodded ~~ before|without|and ~ giving|i|we|could|didnt|missed|forgot|giving
     gone without ~ lastnights|last|tonights|mornings|this|his|her?
     <neg> ~ got|get ~ round|around to
@@ -220,11 +236,11 @@ RULES = {
     wont|wouldnt|will_not take ~ <meds>
     hides|hid|runs|ran ~3 when|from ~3 <meds>
     no se ~ deja|dejo ~3 dar|pastilla|medicina|medicar
-    no ~ hay|encuentro|existe|tengo ~ forma|manera|modo|como ~4 dar|darle|trague|tome|darsela|tomarla
+    no ~ hay|hubo|habia|encuentro|existe|tengo ~ forma|manera|modo|como ~4 dar|darle|trague|tome|darsela|tomarla
     slipped ~4 <meds> ~3 out_of_his_mouth|out_of_her_mouth
     foams|foamed|foaming|drools|drooled ~4 <meds>
     found|find|encontre|encontramos|halle ~ pill|tablet|pastilla ~ behind|under|on|in|debajo|atras|detras|en|tirada|tirado ~3 sofa|couch|floor|bed|rug|cushion|piso|cama|sillon|suelo|mueble -<vomit>
-    imposible|no_hay_modo|no_hay_manera|no_hay_forma|impossible ~ de? ~ darsela|darselo|dar|darle|que_se|get|give|pill|medicate
+    imposible|no_hubo_modo|no_hubo_manera|no_hubo_forma|no_hay_modo|no_hay_manera|no_hay_forma|impossible ~ de? ~ darsela|darselo|dar|darle|que_se|get|give|pill|medicate
     <meds> ~5 <refuse>
     <neg> ~ go|come|goes|went ~ near ~ anything|it|food|cheese|any? ~ with|that|if|containing ~2 <meds>
     <spat> ~~ <neg> ~2 take|swallow|tomar|toma|traga|tragar|tomarse|tragarse ~ it|them? -<food>
@@ -233,6 +249,13 @@ RULES = {
     = refused @dose @asked-dose
     found|find|encontre|halle ~ it|one|them|la|lo|las ~ behind|under|on|in|down|debajo|atras|detras|en ~3 <perch>|floor|rug|blanket|cushion|cushions|carpet|piso|cobija
     having none
+    esconde|escondio|guarda|guardo ~3 cachete|cachetes|boca|encia|lengua
+    <patient>|just wont|refuses|wouldnt $
+    no_hubo|no_hay ~ forma|manera|modo|poder|quien
+    turned|turns|lifted|sticks|stuck ~ his|her ~ nose ~ up|away
+    me aranó|arano|araño|mordio|aruño|rasguño
+    scratched|clawed|bit|mauled|shredded ~ me|us|my
+    he|she|it ~ wasnt|isnt ~ fooled|daft|stupid|buying
     <neg> ~ having it|any
     spits|hides|hid|stashed ~2 cheek|mouth|cachete
     push*|spit*|empuja*|saca* ~3 out|fuera|con ~4 tongue|lengua
@@ -298,6 +321,16 @@ RULES = {
     gave|given|dio|di ~ it|him|her|one|las|la? ~ too|also|as_well|tambien ~~ had|has|got|lleva|tiene|van|tomo ~ two|2|double|twice|dos|doble
     <number> ~ <meds> ~~ gave|di|dimos|dio|gived ~3 one_more|another|more|otra|una_mas
     two|2|dos|double ~ lots|goes|rounds|tandas|veces ~ of|de ~3 <meds>
+    had|got|given ~ two|2|double lots|goes|rounds|doses|helpings -<food>
+    me and ~2 <kin> ~ have|had? both ~ did|gave|done|given
+    <kin> ~2 y yo|un_servidor ~~ dimos|dio|di|le
+    <kin> ~3 dio|dieron|dado ~~ y yo -pastilla_mia
+    yo|i ~3 di|gave ~~ y|and ~ luego|despues|then? ~ mi|my <kin> -<neg>
+    <kin> ~2 fed|gave|given|dosed ~~ right_after|just_after|after|before|when ~ i|we|id|wed ~ had|already|just? ~ fed|gave|given|done|dosed
+    <kin> ~2 had|has|already|hed|shed ~ already? done|given|given_it|fed ~~ double|two|twice|again|too|another
+    no ~ nos ~ avisamos|avisaron|pusimos_de_acuerdo|comunicamos|dijimos
+    gave|given|had|got|di|dimos|dio ~ him|her|it|le? ~ a|an|the|otra|una? ~ second|extra|segunda ~ one|dose|pill|tablet|dosis ~~ mistake|error|accident|realising|realizing|thinking|sin_querer|equivocacion
+    overlapped|doubled_up|crossed_wires|crossed_over ~~ dose|<meds>|gave|given|it
     wires crossed
     le toco|tocaron ~ doble|dos
     confundi|confundimos|confused|muddled ~~ doble|double|two|dos|twice +<meds>|dosis|dose|doble
@@ -358,7 +391,7 @@ RULES = {
     gave|dio|di|dimos|given ~ another|otra|otro
     gave|dio|di|dimos|given ~ again|otra_vez -<asever>
     also|tambien gave|given|dio|dado
-    <number> ~~ not|instead|rather ~2 <number>|half|una|uno|media -<three> -<clock>
+    two|2|dos|both|double ~~ not|instead|rather ~2 <number>|half|una|uno|media -<three> -<clock>
     dos ~~ no|en_vez|en_lugar ~ de? ~ una|uno|media
     two|2|dos instead|by|en|por ~ of|mistake|accident|lugar|vez|error
     had|got|given ~ two|2|dos ~~ one ~ from|by ~ me|us|mum|dad
@@ -385,6 +418,7 @@ RULES = {
     me|nos ~ quede|quedamos|habia_quedado dormido|dormida|dormidos
     me|nos dormi|dormimos
     he dormido
+    double|doble check|checked|checking|sure|trouble|chaos|fun|the|figures|vida|turno|jornada
     """,
     "mood": """
     = phatic

@@ -38,7 +38,8 @@ RULES = {
     <drink> ~3 <good>
     water|agua ~3 <good>|normally
     water|agua ~~ taking|drinks|drinking|toma ~2 <good>
-    toma|tomo|tomando|tomado|tomar|taking|takes|took|had|bebe|bebio ~3 water|agua
+    toma|tomo|tomando|tomado|tomar|taking|takes|took|had|has_had|bebe|bebio ~3 <water>|<waterbowl>
+    had|has|having|drunk|taken ~ plenty|loads|his_fill|her_fill ~ to|of drink|<water> -<neg>
     <drink> ~2 <slight> $
     good|big|long|decent|nice|proper ~ drink|slurp|lap|guzzle -<neg>
     lapped|lapping|laps|slurp|slurps|slurped|slurping ~ up|down? ~ some|his|her|the|a? ~ water
@@ -128,7 +129,37 @@ RULES = {
     no ~ se ~ le ~ quita|pasa ~ la sed
     at|on ~ his|her|the ~ water ~ like|again|every|since
     <number>|two|three|dos|tres ~ bowls|bowlfuls|tazones|platos|trastes ~ of|de|since|already|desde|ya|today -<food> -clean -empty
+    = normal @drinking
+    had|has|hes|shes ~2 plenty|enough|some|fill|lots -<neg>
+    plenty|glug|glugs|slurp|slurps|slurping|lapping|gulping -<neg>
+    si|toma|tomo|bebe|bebio|tomando ~ su|la|normal|bien|igual|siempre|rato|agua|solito|solita -<neg> -menos -poca -poco -mas -mucha -muchisima
+    bowl|dish|water|plato|traste|bebedero|tazon ~ is|was|went|half|medio? ~ gone|down|empty|emptied|lower|bajo|bajado|vacio|mitad|medio -<neg>
+    se ~ la|lo ~ tomo|acabo|bebio|toma
+    as|same|como always|usual|normal|ever|before|siempre -<neg>
+    = less @drinking
+    ^ only|just|barely|hardly|little|bit|tiny|apenas|poco|poquito|poquita|tantita|tantito|poquitito -more -mas
+    <neg> ~ really|much|mucho|mucha|tanto|tanta|enough|loads|lot|great|casi -<sipword>
+    less|menos|fewer|barely|hardly|apenas -<neg>
+    few|couple|one|two|dos|tres|unos|unas|un|<number> ~ <sipword>
+    <sipword> $
+    when|if|solo|cuando|from|off|de ~ i|se|la|le|my|mi ~ hand|finger|fingers|palm|mano|manos|dedo|jeringa|syringe|spoon|cuchara
+    = none @drinking
+    refuses|refused|refusing|rejects|rechaza|rechazo|desprecia|ignores|ignored|ignoring|untouched|intacto|intacta|intactos
+    wont|doesnt|hasnt|didnt|not|havent ~2 touch|touched|look|go|near|have|had|take|taken|lick|licked|sip|interested|drop|want|even
+    no ~ la|lo|le|ha|se? ~ prueba|probo|probado|toca|tocado|toco|quiere|quiso|querido|acepta|acerca|acerco|pela
+    bowl|dish|level|plato|traste|nivel ~2 still|same|untouched|full|lleno|igual|brim
+    ni ~ una|un|la|el|siquiera? ~ gota|gotita|lenguetazo|lamida|lengua|trago|sorbo|prueba|mira|huele|tantita
     = more @drinking
+    muchisima|muchisimo|demasiada|demasiado|bastante|exagerado|un_monton|litros|buckets|gallons -<neg>
+    loads|lots|tons|masses|constantly|nonstop|non_stop|obsessed|insatiable|all_day -<neg> -plenty -normal -usual
+    twice|double|triple|doble|triple ~ what|as|the|of|lo|de|que
+    bowl|tazon|plato ~ after|tras bowl|tazon|plato
+    mas ~ de|que ~ lo? normal|siempre|antes|usual|costumbre|cuenta
+    toma|tomo|bebe|bebio ~ de mas
+    drains|empties|drained|emptied|draining|emptying|finishes ~ it|the|his|her|bowl ~~ every|again|twice|<times>|constantly|straight
+    keep|keeps|sigo|vivo|tengo ~ filling|refilling|topping|rellenando|llenando|que ~ llenar|rellenar|it?
+    le|lo|la lleno|relleno ~3 cada|rato|veces|<times>
+    cada|every rato|ratito|five|few|<minutes> -<neg>
     fill*|refill*|top*|rellen* ~2 it|him|her|lo ~~ times|veces|day|dia|again|constantly|barmaid|<times>
     more than|que usual|normal|antes|lo
     = none

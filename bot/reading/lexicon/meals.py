@@ -98,6 +98,9 @@ RULES = {
     = normal @appetite
     como siempre|antes|normal|loco -<neg>
     same|usual|as ~ as ~ ever|always|usual|before|normal -<neg>
+    he|she ~ left nothing|nowt|none
+    nothing|nowt|nada left|quedo
+    not|nada bad|mal
     every|last|todito|toditita ~ bit|scrap|morsel|crumb|kibble|biscuit|mouthful|drop|poquito -<neg>
     ^ 100|110|hundred|cien percent|pct?
     went|gone|goes ~ down ~ a? treat|well|nicely|great|fine|lovely|easy -<meds> -<neg>

@@ -10,11 +10,11 @@ from collections.abc import Sequence
 from bot.reading.spelling import distance
 
 _PRESCRIBED = """
-carprofen: carprofeno carprofin carprophen carpro
-meloxicam: melox meloxican
-robenacoxib:
-firocoxib:
-grapiprant:
+carprofen: carprofeno carprofin carprophen carpro rimadyl rimadil
+meloxicam: melox meloxican metacam loxicom
+robenacoxib: onsior
+firocoxib: previcox
+grapiprant: galliprant
 deracoxib:
 gabapentin: gabapentina gaba gabapentine gabba gabapentim
 tramadol:

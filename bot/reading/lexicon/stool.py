@@ -128,6 +128,7 @@ RULES = {
     <neg> ~ used|using|visited|usado|usa ~2 tray|litter|litterbox|litter_box|arenero
     hasnt|not|havent ~ been ~ since ~3 operation|surgery|op|home
     <zero> ~ <poo>
+    ni <poo> ~ ni
     <constipated>
     <neg> ~4 <poo>
     <neg> ~3 hecho|done|had|made|passed|gone ~3 <poo>
@@ -242,6 +243,8 @@ RULES = {
     hizo|hace|salio|sale ~2 negro|negra|chapopote
     <diarrhoea> & <tarry>
     = black @stool @bathroom
+    dark|oscura|oscuro|oscurita ~ and|y|n sticky|tacky|tarry|pegajosa|pegajoso|shiny|brillante|smelly|apestosa -<pee> -<wound>
+    like|como ~ tar|liquorice|treacle|marmite|molasses|alquitran|chapopote|brea|petroleo
     black|tarry|negra|negro|chapopote|tar|alquitran -<pee>
     business ~ looks|was|like|came ~3 tar|black|tarry
     = straining
@@ -302,8 +305,15 @@ RULES = {
     <neg> ~2 push|get|squeeze|pass ~ it|anything|one|them|much ~ out -<pee>
     fuerza|esfuerzo ~~ nada|nothing -<pee> -<vomit>
     tried|tries|trying|intento|quiso|intenta ~~ couldnt|cant|cannot|no ~ go|pudo|puede|manage|logro -<pee>
+    = normal @bathroom
+    <neg> ~ blood|sangre|straining|pujar|mucus|diarrhoea ~ in ~ it|them -<pee>
+    came|come|salio|sale|out ~ out? ~ easy|easily|facil|facilito|no_problem|sin_esfuerzo|solita -<neg>
+    pudo|logro|could|managed ~ hacer|go|ir ~ sin|without|fine|bien|ok -<pee>
     = none @bathroom
     ^ hasnt|not|havent|didnt|hadnt ~ gone|been yet|today|since?
+    still hasnt|not|havent ~ gone|been|done|did|anything -<pee>
+    hasnt|not|havent ~ gone|been ~~ <number>|several|few ~ days|day
+    todavia|aun no ~ hace|ha|hizo|va|fue|ido|hecho ~ al|nada? -<pee>
     lleva|llevamos|va ~ <hours>|days|dias ~ sin ~ hacer|ir
     de|del|la lo|la|el otra|otro|dos|2|grande ~~ nada|no|todavia|aun
     otra|otro|segundo|second|2|other ~~ nada|nothing|no|zero ~ todavia|aun|yet|so|still|de?
@@ -332,18 +342,28 @@ RULES = {
     = none @stool
     ^ none|nil|zero|nope|nada $
     = loose @bathroom @stool
-    like|como|de ~ soup|sopa|water|agua|custard|atole|mud|lodo|batter|porridge|slurry -<pee>
+    like|como|de ~ chocolate|pudding|soft_serve|ice_cream|toothpaste|puree|soup|sopa|water|agua|custard|atole|mud|lodo|batter|porridge|slurry -<pee>
     <neg> ~ solid|firm|formed|solida|firme|formada|dura -<strain>
     ^ pura|puro agua|agüita|aguita|liquido
     came|come|comes|coming|shot|salio|sale ~ out? ~ like|como ~3 soup|sauce|milk|water|gravy|custard|mousse|agua|sopa|atole|chocolate|tap|hose|llave|chisguete -<pee>
     trae|tiene|es|sale ~ puro? chorro|chorrillo
     como chocolate|atole|mole|pozol ~ derretido|aguado?
     = bloody @bathroom @stool
+    moco|mocos|moquito|moquitos|mucus|slime ~ y|and|con|with|n <blood>
+    bit|drop|drops|spot|some|poco|poquita|poquito|gotita|gotitas|little ~ of|de? ~ fresh|bright? ~ <blood> -<wound> -<pee> -<vomit> -<bandageword>
+    <blood> ~2 at|al ~ the? end|final
+    salio|salen|con ~2 <blood> -<wound> -<pee> -<vomit> -<bandageword>
+    <redcolor> ~2 jelly|slime|mucus|stuff|gunk|goo|bits|moco|mocos|baba|gelatina|hilos ~2 on|in|with|around|all|en|con|encima? -<wound> -<pee>
+    <redcolor> ~ mucus|slime|jelly|moco|baba -<wound>
+    salio|sale|hizo|vino|trae|came|was ~ out? ~ con|with ~3 <blood>|<redcolor> -<wound> -<pee> -<bandageword> -<vomit>
     its|it|has|got|trae|con|sale|viene ~2 <blood> ~ in|on|with|it? -<pee> -<wound>
     <blood> ~ on|in|with|around|en|por ~ the|el? ~ outside|surface|end|ends|tip|orilla|alrededor -<pee> -<wound> -<vomit>
     """,
     "idiom": """
     = void
+    strains|straining|strain|pulls|pulling ~ on|at|against ~ the|his|her? ~ lead|leash|harness|collar
+    black|dark bag|bags|dog
+    not pee|wee|poo|poop|urine|vomit|sick -does -did -do -has -have -could -can -will -he -she
     <poo>|<pee> ~ no ~ me|nos|he|lo ~ fije|fijado|fijamos
     """,
 }

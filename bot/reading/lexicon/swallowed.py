@@ -5,7 +5,7 @@ from __future__ import annotations
 _KIN_EN = """
     husband wife mom mum mam mother da das ma pa dad father grandma granny gran nan nana nanna grandad grandpa
     grandmother grandfather daughter son sister brother neighbour neighbor hubby partner
-    boyfriend girlfriend aunt auntie uncle owner kid toddler flatmate roommate friend missus
+    roomate roommates flatmates boyfriend girlfriend aunt auntie uncle owner kid toddler flatmate roommate friend missus
     in_law housemate
     """
 _KIN_ES = """
@@ -19,6 +19,13 @@ CLASSES = {
         gomitas gomita_de
         """,
     "menspills": "",
+    "thepoison": "",
+    "theobject": "",
+    "keepsake": """
+        sock socks toy toys squeaker blanket hem earbud earplug glove slipper underwear knickers
+        tampon string thread needle coin battery hair_tie sponge rag calcetin juguete cobija hilo
+        aguja chancla guante moneda pila pelota liga esponja trapo peluche tapon chupon
+        """,
     "pillofman": """
         my_pills my_tablets my_meds my_medicine my_medication my_pill my_tablet my_sleeping
         my_blood_pressure my_heart_pills my_antidepressants my_painkillers husbands_pills
@@ -46,10 +53,19 @@ CLASSES = {
         snaffled snaffles scarfed inhaled demolished troughed pilfered swiped snatched
         sneaked_off hoovered_up made_off_with legged_it_with guzzled se_chuto se_jambo tragaron
         comieron ingirieron
+        munches munching gulp gulps gulping crunch crunches chomp chomps chomped scoff scoffs
+        scoffing wolfing gobble gobbled gobbles devour devours snaffling nibbled noshed hoover
+        hoovers masca mascado mastica traga tragarse comerse lamer lambio chupo chupado royo roido
+        se_los_paso se_las_paso se_lo_paso se_la_paso se_empujo embucho refino se_ventilo
+        snacked snacking snacks_on tucked_into tucks_into dug_into chowed chomping feasted sampled
+        had_a_go_at been_at put_away dispatched snarfed got_his_paws got_her_paws got_his_teeth
+        got_her_teeth chewing chewing_on sucked sucking eaten_through bolted
+        mordisqueo mordisqueado mordisquea mordisqueando despacho le_entro le_entraron probado
+        soplo merendo atraganto embuchado tragando engullo engullido saboreo
         """,
     "handed": """
         gave given giving give fed feed feeds slipped sneaked snuck dosed administered popped
-        handed let di dio dimos dieron dado doy puse puso pusimos pusieron echo metio meti
+        handed eche echamos aventó let di dio dimos dieron dado doy puse puso pusimos pusieron echo metio meti
         """,
     "took": "tome tomamos had has_had took taken take takes got getting tomo tomado toma",
     "lot": """
@@ -65,10 +81,13 @@ CLASSES = {
     "wrecked": """
         chewed chewed_up shredded shreds bits pieces ripped torn destroyed mangled punctured
         mordido mordida masticado masticada destrozado destrozada roto rota mastico mordio
+        desbarato desbaratado destrozo destruyo deshizo deshecho despedazo despedazado chomped
+        gnawed burst popped split demolished babeado babeada mordisqueado rasgado reventado
         """,
     "medcontainer": """
         bottle packet box blister blisters strip tub pack vial container bote frasco caja tira
         tarro paquete botella sobre blister_pack pillbox pill_box pastillero bag lid
+        bottles boxes packets strips tubs vials jar jars pot tube frasquito cajita botecito tubo
         """,
     "wholeone": """
         whole_tablet whole_pill whole_capsule whole_dose entire_tablet entire_pill entire_dose
@@ -106,6 +125,9 @@ CLASSES = {
         chew_toy rag cone dish_cloth tea_towel collar leash strap shoelace lace envoltura
         bolsita chupon tapon corcho cork imán iman tornillo clip pin zip peluche relleno
         stuffing
+        hook hooks anzuelo anzuelos dish_towel splinter glass vidrio clavo nail screw llave key ring anillo arete
+        earbud earphone audifono bateria marble canica cap hairbrush wipe wipes toallita pañal nappy diaper
+        condom pad crayola tee_towel
         stitch punto grapa balloon globo chancla cordon agujeta etiqueta label popote straw tapa lid corcholata candle crayon marble bead earring pebble pebbles acorn conker peach_stone peach_pit avocado_stone skewer toothpick palillo mango_stone tinfoil clingfilm
         liston cinta moño rope leaf feather pluma hairball_toy squeaky carpet_bit
         """,
@@ -117,6 +139,18 @@ CLASSES = {
         chewing_gum sugar_free_gum sugarless_gum goma_de_mascar chicles
         rat_bait mouse_bait rodent_bait slug_bait snail_bait ant_bait roach_bait rat_pellets
         snail_pellets ant_killer rat_killer poison cacao cocoa nicotine vape_juice
+        choccy choccies choc chocs chocolates chocolatina chocolatinas bombon bombones chives leek
+        leeks cebollin ajo yeast dough levadura masa_cruda mothballs naftalina pesticide plaguicida
+        herbicida fertilizer fertiliser fertilizante detergent detergente suavizante lejia aguarras
+        turpentine gasolina petrol kerosene toadstool toadstools azucena azucenas daffodil daffodils
+        oleander adelfa foxglove vapor_rub vaporub vicks cigarette cigarettes cigarro cigarros
+        colilla colillas weed_brownie weed_brownies weed_cookie weed_cookies pot_brownie space_cake
+        pasitas toothpaste pasta_dental pasta_de_dientes cebo cebos poinsettia nochebuena aerosol
+        masa_de_pan masa_para_pan bola_de_masa bread_mix raw_dough mouthwash enjuague_bucal nutmeg
+        blue_cheese_mould compost moho fly_spray matamoscas ant_powder drain_unblocker dishwasher_tablet
+        laundry_pod pastilla_de_jabon jabon soap washing_powder
+        hash vodka whisky whiskey hand_sanitiser hand_sanitizer gel_antibacterial matarratas
+        insecticida dark_chocolate
         easter_egg easter_eggs brownie brownies advent_calendar mince_pie mince_pies christmas_pudding christmas_cake fruitcake hot_cross_buns
         """,
     "drank": """
@@ -130,9 +164,12 @@ CLASSES = {
     "packthing": """
         slush gel_pack gel_packs cold_pack cold_packs ice_pack ice_packs icepack icepacks
         freezer_pack gel_frio bolsa_de_gel bolsa_fria compresa_fria compresa_de_gel
-        paquete_de_gel gel_bag ice_bag bolsita_fria
+        paquete_frio paquete_de_hielo ziplock zip_lock paquete_de_gel gel_bag ice_bag bolsita_fria ice_bags freezer_packs bolsita_de_gel
+        compresa_de_hielo cold_compress
         """,
-    "licked": "licked licking licks lapped lapping laps lamio lamiendo lame chupo chupando lambio",
+    "licked": "licked licking licks lapped lapping laps lamio lamiendo lame lamido chupo chupando chupado lambio",
+    "gunk": "gel goo gunk slush beads liquid contents insides filling jelly liquido relleno contenido",
+    "chops": "chops mouth lips muzzle face whiskers tongue hocico boca labios bigotes trompa lengua",
     "meanwhile": """
         after before while during then with next about under through_his through_her despues antes
         luego mientras con off at from wrap towel hate hated
@@ -143,8 +180,9 @@ CLASSES = {
         """,
     "gulp": """
         ate eat eaten eats swallowed swallow swallows ingested got_into scoffed wolfed devoured
-        gobbled consumed nicked stole trago comio tragado traga ingirio se_comio se_trago tragó
-        robo comido raided gulped necked downed
+        gobbled consumed trago comio tragado traga ingirio se_comio se_trago tragó
+        comido raided gulped gulp gulps gulping necked downed munched munches chomped
+        se_lo_paso se_la_paso se_los_paso se_las_paso embucho
         snaffled scarfed inhaled demolished guzzled se_zampo se_jambo
         """,
     "kinswhose": "laws himselfs herselfs " + " ".join(f"{word}s" for word in _KIN_EN.split()),
@@ -174,6 +212,9 @@ CLASSES = {
 RULES = {
     "swallowed": """
     = medicine_overdose
+    <ingest> ~3 pack|packet|box|bottle|strip|blister ~ of|de ~ <patient>|his|her|su|sus ~ <meds> -<food>
+    whole|entire|full course|supply|lot|bag|batch ~ of|de? ~ his|her? ~ <meds> ~~ gone|missing|eaten|vanished|disappeared -run -finished
+    se ~ acabo ~ todas|todos|toda|todo ~ sus|las|los|su|la|el ~ <meds> ~ de|for ~ la|toda? semana|mes|caja
     every|all|each ~ single|last|of_the? ~ tablet|pill|capsule|tablets|pills|capsules ~4 gone|missing|eaten|swallowed|vanished -<planned>
     se ~ metio|agarro|trepo|echo ~3 <meds>|<pillword>|caja|frasco|tira|blister ~~ vacio|vacia|ninguna|nada|ya_no_hay|todas
     packet|bottle|strip|blister|tub ~ is|was|now? ~ empty|gone ~~ got|helped|chewed|raided ~ at|into|it|himself|herself?
@@ -233,8 +274,14 @@ RULES = {
     triple|tripled|quadruple|triplicamos|cuadruple|<three> ~ times? ~3 dose|dosis|dosed -<planned>
     times the ~ dose|amount
     <times> ~ the|la|su|his|her|el|lo ~ dose|amount|dosis|cantidad
-    <amount> ~3 instead|en_vez|en_lugar
-    overdose|overdosed|od|sobredosis|overdosing -<future>
+    <amount> ~3 instead|en_vez|en_lugar -early -earlier -late -later -<askmark>
+    <handed> ~3 rest|remainder|whole|entire|resto|contents ~ of|de|del? ~3 <meds> ~ <medcontainer>
+    <handed> ~3 rest|whole|entire|resto|contents ~ of|de|del ~ the|la|el|un|his|her? ~ <medcontainer> ~ of|de ~ <meds>
+    acabo|acabaron|<ingest> ~2 <medcontainer> ~ completa|completo|entera|entero|whole ~ de|of ~ <meds>
+    <meds> ~ <medcontainer> ~~ open|opened|abierto|abierta|chewed|floor|piso ~~ now|ahora|ya|only|solo ~ <zero>|0|empty|vacio|vacia|gone|<number>
+    <handed> ~~ error|mistake|accident|accidente|mixup ~~ <times>|<three> ~ doses|dosis?
+    <handed> ~3 <meds> ~~ <times> ~~ mismo|same ~ rato|time|hour|hora
+    overdose|overdosed|od|sobredosis|overdosing -<future> -cuddles -love -affection -attention -kisses -fuss -amor -besos -mimos -cariño
     ten_times|10_times|tenfold ~3 dose|amount|dosis|much|strength|what|normal|recommended|lo
     had|has_had|<ingest>|<took> ~2 whole|entire|full|entero|entera|completo|completa ~ blister|blisters|blister_pack|strip|pill_bottle|pill|medicine|medication|meds ~ bottle|packet|box? -<wholeone> -<planned> -<food>
     blister|blister_pack|pill_bottle|tableta|frasco ~ entero|entera|completo|completa ~~ <ingest>|tomo|comio -<food>
@@ -259,6 +306,12 @@ RULES = {
         entera|completo|completa $
     = medicine_overdose @dose @swallowed @asked-dose
     <three>|two|2|dos|couple|few ~ <meds>? too many -<food>
+    <handed>|had|got|tomo ~2 far|way? too much -<food> -<bandageword> -trouble -fuss -<walkword>
+    filled|drew|llene|cargue|llenamos ~ the|la? ~ syringe|jeringa ~~ instead|should|en_vez|en_lugar|debia|era|top|tope|lleno
+    misread|misjudged|mismeasured ~~ label|dose|syringe|ml|bottle|gave|given
+    me|nos pase|pasamos|pasaron ~ con|de ~ la|las|el? ~ dosis|gotas|medida|cantidad|ml|raya
+    confundi|lei|equivoque ~~ ml|mililitros|miligramos|mg|rayas|lineas|decimal|punto
+    decimal|decimals ~ point|place? ~~ wrong|out|gave|error
     <three>|two|2|dos|couple|few ~ <meds>|mas? de mas -<food>
     <ingest>|<took> ~2 whole|entire|full|toda|todo|entera|entero ~2 <medcontainer>|caja|tira|blister|frasco -<food>
     <three> ~~ not|instead|rather|en_vez|en_lugar ~2 <number>|half|una|uno|media -<clock>
@@ -293,6 +346,9 @@ RULES = {
     <ingest> ~4 pastillero|pillbox|pill_box|pill_organiser|pill_organizer
     <wrecked> ~5 <mymine>|<kinswhose> <pillkind>? <pillword>
     <pillkind> ~ <pillword> ~3 dog|cat|perro|perra|gato|gata -<mineonly>
+    inhaler|inhalador|vape ~ has|with|tiene|con|got ~2 teeth|tooth|bite|dientes|mordidas
+    <ingest> ~ el|la|un|una|the ~ <meds> ~ de|of ~ mi|la|el|my ~ <kin>
+    <kin>|<mymine> ~2 <pillword> ~~ faltan|falta|missing|short|gone ~2 varias|several|some|few|<number>|algunas
     shared|sharing|convido|compartio ~~ <pillword> -<food>
     <pillword> ~ of|from|belonging|for|made ~2 <kin>|mine|humans|people|adults|kids
     <ingest>|<handed> ~2 de|para ~2 presion|tiroides|colesterol|diabetes|ansiedad|depresion
@@ -311,7 +367,22 @@ RULES = {
     <poisonthing> ~~ <ingest>|<drank> it|them|some|half|all|most -<brownish> -<humanno>
     <poisonthing> ~~ se ~ lo|la|los|las ~ ha|habia|ya? <ingest>|tomo|tomado -<brownish> -<humanno>
     <poisonthing> ~~ <noneleft>|<wrecked> -<brownish> -<humanno>
-    <drank>|<bit>|<gulp> ~3 <packthing> -<meanwhile>
+    <drank>|<bit>|<gulp> ~3 <packthing> -<meanwhile> -se_rompio
+    <packthing> ~ has|with|tiene|con|got|have ~2 teeth|tooth|bite|bitten|dientes|mordidas|mordida|hoyo ~~ half|empty|gone|leaking|vacio|vacia|less|missing
+    <ingest>|<drank>|<gulp> ~4 gel|gunk|goo|slush|liquido|melted|mezcla ~ that|stuff|out|from|of|del|de? ~3 <packthing>
+    <packthing> ~~ <gunk>|blue|green|stuff ~4 <chops>
+    <packthing> ~~ <wrecked>|shreds ~~ <gunk> ~ gone|missing|round|around|all|on|everywhere
+    <gunk>|<poisonthing> ~2 round|around|on|over|in|en|por ~ all? ~ his|her|the|el|la|su|todo? ~ <chops>
+    <chops> ~2 lleno|llena|covered|full|smeared|embarrado|embarrada|manchado|manchada|untado ~ de|of|in|with ~2 <poisonthing>|<gunk>
+    <licked> ~~ <gunk> ~ del|off|from|de ~ dedo|finger|floor|piso|bolsa
+    <gunk> ~~ <licked>|drank|ate|trago|comio ~ it|lo|him|her? ~~ bolsa|pack|bag|compresa
+    <packthing> ~~ drank|drunk|licked|lapped|bebio|lamio|tomo ~2 what|lo_que|whatever ~2 came|leaked|salio|fuga|spilled
+    <ingest> ~~ y|con|and|with|of|de <poisonthing> -<brownish> -<humanno>
+    <poisonthing> ~~ <ingest>|<drank>|had ~ a? one|two|few|bit|piece|<number>|uno|una|unos|poco|pedazo -<brownish> -<humanno>
+    <poisonthing> ~~ bits|bite|chunk|pedazo|pedazos|half ~ are|is|of|out? missing|gone|faltan|falta|eaten
+    <poisonthing> ~~ se ~ echo|empujo|aviento|avento|refino|zampo|bajo ~ la|el|una|un|lo|toda|todo -<brownish>
+    <licked> ~~ molde|bowl|wrapper|envoltura|tarro|jar|lata|tin|pan ~~ <poisonthing> -<brownish> -<humanno>
+    <poisonthing> ~~ <licked> ~ lo|it|todo|toda|all|everything -<brownish> -<humanno> -<wound>
     <licked> ~2 slush
     <packthing> ~~ <drank>|<licked>|lapped it|them|some|half|all|most|lo|la -water -agua -bowl
     <ingest>|<licked>|<drank>|<gulp> ~3 stuff|contents|inside|insides|filling|liquid|gel|relleno|liquido ~ inside|of|from|in|de|del|out ~3 <packthing>|<icepack>|bag|pack|bolsa|compresa
@@ -322,8 +393,19 @@ RULES = {
     <packthing> ~~ <bit>|burst|leaking|leaked|split|roto|rota|derramo ~~ licked|lapped|drank|ate|
         licking|lamio|tomo|trago|comio
     = poison
-    had|<handed>|took ~3 <poisonthing> -<brownish> -<humanno> -<poo> -wipe -swab -pad -flavour -flavor -wanted -wants -queria -quiso -want
+    had|<handed>|took|se_echo|se_empujo ~5 <poisonthing> -<brownish> -<humanno> -<poo> -wipe -swab -pad -flavour -flavor -wanted -wants -queria -quiso -want
+    = poison
+    <ingest>|<drank>|had ~2 it|them|one|two|some|half|lot|all|most|any|bit|few|<number> +<thepoison> -<food> -<meds> -<water> -<bandageword> -<wound> -look
+    <ingest>|tomo|bebio ~2 uno|una|unos|dos|tantito|poco|algo|mitad|todo|toda|todas|todos +<thepoison> -<food> -<meds> -<water> -<wound>
+    lo|la|los|las ~ ha|habia|ya? ~ <ingest>|tomo|bebio +<thepoison> -<food> -<meds> -<water> -<wound> -<bandageword> -<coneword>
+    licking|smacking ~ his|her ~ lips|chops +<thepoison> -<food>
+    = bandage_or_object !@asked-dose !@asked-appetite
+    <gulp> ~2 it|them|one|some|half|most +<theobject> -<food> -<meds> -<icepack>
+    se ~ lo|la|los|las ~ ha|habia|ya? ~ <gulp> +<theobject> -<food> -<meds> -<icepack>
+    inside|dentro ~ of|de? ~ him|her|el|ella +<theobject>
+    in|en ~ his|her|su|la tummy|belly|stomach|guts|panza|barriga|estomago +<theobject> -<wound>
     = bandage_or_object
+    <objectthing>|<bandageword> ~~ it|se_le? went|fue ~ down|adentro|dentro -<meds> -<foodbone> -<food>
     bit|piece|chunk|lump|some|pedazo|pedacito ~ of|de ~2 <objectthing> ~ went|gone|fue|paso ~ down|in|adentro
     trago|comio|swallowed|ate ~2 tapa|tapita|tapon|lid|cap|corcholata|taparrosca|popote|straw|globo|balloon|chancla|cordon|agujeta|etiqueta|label|wrapper
     hilo|string|thread|cordon|ribbon|liga ~~ trago|swallowed|tragado ~ el|the? resto|rest
@@ -338,8 +420,17 @@ RULES = {
     <bandageword>|<objectthing> ~~ lo|la|se ~ habia|ha ~ tragado|comido
     <bandageword>|<objectthing> ~~ fui|went|quise|before|antes|got|tried ~~ tragado|tragada|swallowed|tragó
     <gulp> ~2 part|chunk|piece|bit|pieces|bits|pedazo|pedacito|cacho|trozo|lump ~ of|de ~3 bed|bedding|blanket|cushion|carpet|rug|pillow|mat|crate|sofa|cobija|cama|tapete|sillon|colchon|cojin|almohada|puerta|jaula|shoe|slipper|zapato
-    <bandageword> ~~ ate|eaten|swallowed|comio|trago|tragado|eating ~ half|some|bit|part|most|all|pedazo|mitad|it|lo|cacho ~ of? it? -<food>
+    <bandageword>|<objectthing> ~~ ate|eaten|swallowed|comio|trago|tragado|eating|munched|gulped ~ half|some|bit|part|most|all|pedazo|mitad|it|lo|cacho|them|one ~ of? it? -<food> -<meds>
+    no|sin|without|missing|lost|gone <bandageword> ~~ ate|eaten|swallowed|comio|trago|tragado ~ it|lo|la|un?
+    <bandageword>|<objectthing> ~~ se ~ lo|la|los|las ~ comio|trago|tragado|comido|paso|embucho -<food> -<meds>
+    <bandageword>|<objectthing> ~~ falta|faltan|missing|gone ~~ inside|dentro|adentro|swallowed|ate|paso|trago|comio -<food>
+    <bandageword>|<objectthing>|chunk|pedazo ~~ inside him|her -<wound>
+    <bandageword>|<objectthing> ~~ in ~ his|her|the tummy|belly|stomach|guts -<wound>
+    swallowed|down|gone|must|probably|likely inside him|her -<meds> -<food>
+    <bandageword>|<objectthing> ~~ down the hatch|gullet
+    <bandageword>|<objectthing> ~~ esta|anda|quedo dentro|adentro|en ~ del? ~ el|la|su? ~ perro|gato|panza|estomago|barriga
     = bandage_or_object !@asked-dose !@dose
+    swallowed|swallow|gulped|trago|ingested ~ down? ~ a|an|un|una|another|half|part|piece|pedazo|trozo -<meds> -<food> -<humandrug> -<poisonthing> -<water> -<drinkwater> -<pillkind> -<mymine> -bit -lot -mouthful -treat -hard -well -time -story -cuento -cuentos -rato
     swallowed|swallow|trago|ingested ~ something|it|algo -<meds> -<food>
     """,
 }

@@ -8,7 +8,8 @@ CLASSES = {
         """,
     "redliquid": """
         jamaica vino wine coca cola te tea ketchup sangria granadina rose beetroot betabel rust
-        oxido cherry cereza tamarindo port
+        oxido cherry cereza tamarindo port cafe coffee cuba grosella cranberry claret rosewater
+        coca_cola cocacola te_negro salsa ladrillo brick
         """,
     "pee": """
         pee pees peed peeing pea peepee pee_pee wee wees weed weeing wee_wee weewee weeed piddle
@@ -24,6 +25,9 @@ CLASSES = {
         lifted_leg marca_territorio wazz wazzed widdle widdled widdling
         emptied_his_bladder emptied_her_bladder empties_his_bladder empties_her_bladder
         orines orin
+        orine orinaron orinara peeps took_a_leak take_a_leak takes_a_leak had_a_leak took_a_whizz
+        took_a_slash had_a_slash had_a_tinkle spent_a_penny meadota meadotas chisito
+        piddling tinkles orinadita orinaditas hace_pis hizo_chi
         """,
     "lastdone": "last ultima ultimo since",
     "accidentword": """
@@ -243,7 +247,19 @@ RULES = {
     <pee> ~ poquito|little|bits|poquitito ~ y|and|pero|but ~ seguido|often|frequently|frecuente|muchas
     cant|cannot|couldnt ~ <pee> ~ just|only|but ~ drips|drops|dribbles|trickle
     = accident @asked-urine @asked-bathroom
-    accident|accidents|accidente|accidentes|puddle|puddles|leak|leaks|mishap|mishaps|goteo|charco|charcos -car -road -<poo>
+    gotea|goteando|escurriendo|escurre|dribbling|leaking|charquitos|gotitas ~2 por|en|all|everywhere|round|around|as|when|al|cuando -<blood> -<wound> -<strain>
+    accident|accidents|accidente|accidentes|puddle|puddles|leak|leaks|mishap|mishaps|goteo|charco|charcos -car -road -<poo> -took -take -takes
+    = straining @bathroom @urine
+    solo|nomas|nada_mas|puras|apenas ~ unas|dos|algunas|una|tres|puras? gotas|gotitas|gotita|gota|chorritos -<blood> -<poo>
+    only|just|barely|couple|few ~ a|of|couple|few? drops|drips|drop|dribbles|dribble|squirts -<blood> -<poo>
+    no|cant|cannot|couldnt ~ puede|logra|able|manage ~ to? <pee> -hold -sleep -dormir -<hours> -since -desde -today -hoy
+    lleva|llevan|pasa|paso ~~ yendo|entrando|metiendose|sentado|sentada|parado ~ al|en|del? ~ arenero|arena|caja ~ sin|y nada|hacer|no
+    visita|visitando|entrando|va ~ mucho|seguido|rato|veces|cada? ~ al|el|en? ~ arenero|arena ~~ sin|nada|no ~ hacer|sale|deja?
+    squat*|crouch*|dig|digs|digging|scrapes|scraping|push*|strain*|posing ~~ no|zero|nothing|not|one|barely|hardly|just|only|couple|few ~4 clump|clumps|drop|drops|drip|drips|dribble|patch|puddle|spot|spots|trickle +<felid> -<poo>
+    agacha*|escarba*|rasca|acomoda*|puja*|pone|fuerza|sienta ~~ nada|no|ni|solo|nomas|puras|dos|apenas|si_mucho ~4 gota|gotas|gotita|gotitas|hace|sale|chorrito +<felid> -<poo>
+    in|goes|going|back|visits|visiting|trips|comes ~~ out|in|back|again|forth|tray|box|litter ~~ nothing|drop|drops|dribble|spot|clump|empty|dry +<felid> -<poo>
+    va|entra|mete|corre|vuelve|regresa ~~ viene|sale|arenero|arena|caja|vuelve ~~ nada|gota|gotas|gotitas|gotita +<felid> -<poo>
+    push*|strain*|puja*|squat*|crouch* ~3 in|en ~ the|his|her|el|la|su? ~ tray|litter|box|litterbox|arenero|arena|caja +<felid> -<poo>
     = straining @urine
     trying|tries|intenta|trata ~ trying|tries|intenta|trata
     keeps|sigue trying|intentando|tratando
@@ -262,7 +278,13 @@ RULES = {
         brown_red|rojiza|reddish
     pink|red|pinkish|reddish|rosa|rojiza|rosada ~2 <pee>
     haematuria|hematuria|haemoglobinuria
-    <pee> ~6 rojo|roja|rojizo|rojiza|red|rosado|rosada|reddish -gums -<wound> -<poo> -light -blanket
+    <pee> ~6 <redcolor> -gums -<wound> -<poo> -light -blanket -tray -collar -bandage
+    color|colour|coloured|colored|tipo|como|like ~ de|a|the? <redliquid> ~3 <pee> -<neg>
+    <redcolor> ~3 al|cuando|when|as|after|tras ~2 <pee> -<wound> -<neg>
+    mancho|pinto|pinta|marked ~3 arena|arenero|litter|tray|pad|piso|tapete|floor ~ de|con|with? ~ <redcolor>|<blood>
+    <redcolor>|<blood> ~3 litter|tray|litterbox|arenero|arena|pad ~~ <pee> -<wound> -<poo> -<neg>
+    <redcolor> ~ stain|stains|patch|spot|spots|mark ~3 litter|tray|pad|snow -<wound>
+    <pee> ~3 dark|oscura|oscurisima|brown|marron|cafe|negra|black ~3 cola|tea|coffee|te|cafe|rust|coca -<poo>
     = bloody @urine
     rojizo|rojiza|reddish|pinkish|rosada
     colour|color ~4 wine|rose|coke|cola|tea|blood|rust|vino|beetroot

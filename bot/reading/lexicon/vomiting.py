@@ -27,10 +27,22 @@ CLASSES = {
         echo_las_tripas echo_el_desayuno echo_la_cena echo_la_comida tiro_la_comida cat_sick dog_sick
         technicolour_yawn technicolor_yawn pukey sicking chunder chunders vomits_up up_chuck
         guacarear basquear sicked sicks_up borra_de_cafe_vomito
+        upchucking upchucks vommit boak boaked boaking boaks boke boked regurge regurged regurging
+        regurg regurgs yak yaks yack yacks heaved_it heaving_up heaves_up spews sick_again
+        projectile_vomiting threw_his threw_her lost_his_breakfast lost_her_breakfast
+        lost_his_dinner lost_her_dinner regreso_el_estomago regresa_el_estomago
+        devolvio_el_estomago devuelve_el_estomago volviendo_el_estomago saco_el_estomago
+        volver_el_estomago vuelve_el_estomago deponiendo depone trasboca trasbocando buitreando
+        vomitadera vomitera vomitadota vomitadito vomitito guacarada
         """,
     "vomitstuff": """
         vomit puke sick bile barf vomito bilis yellow_foam white_foam espuma_amarilla foam
         espuma baba_amarilla
+        """,
+    "redcolor": "red reddish pink pinkish crimson scarlet maroon rojo roja rojos rojas rojito rojita rojitos rojitas rojizo rojiza rojizos rojizas rosado rosada rosadito rosadita rosita rosa colorado colorada guinda",
+    "heaps": """
+        piles pools puddles patches lots heaps rounds goes bouts splats veces charcos plastas rondas
+        manchas tandas montones
         """,
     "phlegm": "phlegm flem mucus_only poo",
     "stopword": "cant_stop wont_stop no_para no_deja",
@@ -45,6 +57,10 @@ RULES = {
     limpie|cleaned|limpiamos|mopped ~3 vomito|vomitos|sick|puke|vomit
     no ~ le ~ para ~ el|la? ~ vomito|vomitadera
     brought|brings|threw ~2 straight|right back
+    <food>|it|everything|pill ~2 reappeared|reappearance|resurfaced
+    saw|seen ~3 <food>|pill|tablet ~ again|twice -<neg>
+    <food>|todo|comio|agua ~ por la boca|hocico -<wound> -<drink>
+    tiro|saco|echo|aviento|avento|arrojo ~3 por la boca|hocico
     retching|heaving ~ then|and|before|until ~ sick|sicked
     nothing|nada ~ stays|stayed|stay|queda|se_queda ~ down|adentro
     todo ~4 lo|la regresa|regreso|devuelve|devolvio|avienta|saca
@@ -91,8 +107,19 @@ RULES = {
     <neg> ~2 keep|keeping ~7 down
     <neg> ~2 keep|keeping|kept|retiene|retener|tolera|aguanta ~3 down|nada|food|comida|water|
         anything|agua
-    keeps|keep|wont_stop|cant_stop|doesnt_stop|nonstop|non_stop|constantly|continuously|
-        no_para|no_deja|sigue|sin_parar ~3 <vomit>
+    keeps|keep|kept|wont_stop|cant_stop|doesnt_stop|hasnt_stopped|nonstop|non_stop|constantly|continuously ~3 <vomit>
+    no_para|no_para_de|no_deja|no_deja_de|no_ha_parado|no_ha_parado_de|no_ha_dejado_de|no_dejo_de|sigue|siguio|vuelve|volvio|sin_parar|puro ~3 <vomit>
+    again|de_nuevo|otra_vez|second|third|2nd|3rd ~ <vomit>
+    otra_vez|de_nuevo ~ lo|la|se|le? ~ <vomit>
+    <vomit> ~~ second|third|fourth|2nd|3rd|another go|time|round|lot|one|bout
+    <vomit> ~~ segunda|tercera|cuarta vez|ronda|tanda
+    <vomit> ~~ <three>|two|2|dos|couple|few|several ~2 <heaps>|different|separate
+    <vomit> ~~ on_and_off|off_and_on|how_many|lost_count|ya_perdi
+    <vomit> ~~ ya van|lleva|van ~ <number>
+    <vomit> ~~ y luego|otra|despues|then|and ~2 otra|again|<vomit>
+    <vomit> ~~ maybe|like|about|around|como|unas|at_least <three>
+    everything|todo ~ back? up
+    bring|brings|bringing|throwing|chucking|sicking ~ everything|all_of_it ~ back? ~ up
     <vomit> ~3 nonstop|non_stop|constantly|repeatedly|continuously|again_and_again|
         over_and_over|sin_parar|cada_rato|a_cada_rato|all_night|all_day|toda_la_noche|
         todo_el_dia|every_time|cada_vez|everything
@@ -119,8 +146,9 @@ RULES = {
     <vomit> ~5 <blood>
     <blood> ~5 <vomit>
     <vomitstuff> & <blood>
-    red|pink|pinkish|rojo|roja|brown_red|rosa ~2 <vomitstuff>|<vomit>
-    <vomitstuff>|<vomit> ~4 red|rojo|roja|pinkish|coffee_grounds|coffee_ground
+    <redcolor>|brown_red ~2 <vomitstuff>|<vomit> -<wound> -<poo> -<pee>
+    <vomitstuff>|<vomit> ~4 <redcolor>|coffee_grounds|coffee_ground -<wound> -<gumword>
+    <vomitstuff>|<vomit> ~3 con|with|had|has|tenia|traia ~3 <redcolor> -<wound>
     coffee grounds|ground
     cafe molido
     coffee_grounds|asiento_de_cafe|posos_de_cafe|como_cafe
@@ -128,7 +156,9 @@ RULES = {
     throwing|threw|vomiting|bringing|coughing|threw_up|brought_up ~2 blood
     blood ~2 came|coming up
     came|comes|brought|threw|coming|bringing up ~~ coffee|bloody|blood|cafe|grounds|grainy|tar
-    <vomit>|sick ~~ red|rojo|roja|rojizo|reddish|blood|sangre|streaks_of_red
+    <vomit>|sick ~~ red|rojo|roja|rojizo|reddish|blood|sangre|sangrita|streaks_of_red
+    <vomit>|sick ~~ hilitos|hilos|hebras|hebritas|rayitas|vetas|puntitos ~ de? ~ <redcolor>|<blood>
+    <vomit>|sick ~~ streaks|threads|specks|bits|flecks|strings|spots ~ of|in? ~ <redcolor>|<blood>
     <vomit>|sick ~~ like|looks|grainy|brown|grounds ~3 coffee|cafe
     como cafe|posos|asientos ~ molido|cafe?
     escupe|escupio|arroja|devolvio ~2 sangre
@@ -153,6 +183,9 @@ RULES = {
     """,
     "idiom": """
     = void
+    me|nos ~ dan|da|dio|daban ~ ganas ~ de ~ <vomit>
+    yo ~ ando|estoy|traigo|amaneci|estuve ~ con|todo? ~ <vomit>
+    i|we feel|felt|feeling|nearly|almost ~ like? ~ <vomit>
     choke|chokes|choked|choking|gag|gags|gagged|gagging up
     threw|throws|throw up ~ his|her|my|our hands|head|arms
     brought|bring|bringing up ~ the|a|this|that|it subject|topic|matter|concern|idea|question
