@@ -25,7 +25,7 @@ CLASSES = {
         deracoxib tramadol amantadine amantadina buprenorphine trazodone trazodona cephalexin
         cefalexina amoxicillin amoxicilina clindamycin clindamicina doxycycline doxiciclina
         enrofloxacin enrofloxacina metronidazole metronidazol injection shot methocarbamol
-        omeprazole famotidine maropitant prednisone calmante sedative rimadyl metacam loxicom
+        omeprazole famotidine maropitant prednisone calmante sedative
         previcox onsior galliprant rimadil
         """
     + PAIN_PILL,

@@ -10,8 +10,8 @@ from collections.abc import Sequence
 from bot.reading.spelling import distance
 
 _PRESCRIBED = """
-carprofen: carprofeno carprofin carprophen carpro rimadyl rimadil
-meloxicam: melox meloxican metacam loxicom
+carprofen: carprofeno carprofin carprophen carpro
+meloxicam: melox meloxican
 robenacoxib: onsior
 firocoxib: previcox
 grapiprant: galliprant
