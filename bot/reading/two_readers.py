@@ -1,7 +1,8 @@
 """Two readers of one reply: the grammar, and a statistical model that may raise or ask.
 
 The model never takes away what the grammar read, and adds no observation: where it suspects
-an alarm that the grammar did not read at that level, the matter is asked.
+an alarm that the grammar did not read at that level, the matter is asked. An emergency that
+the grammar named and did not count leaves a question, unless the model sees nothing wrong.
 """
 
 from __future__ import annotations
@@ -9,10 +10,10 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.model.observation import Observation
-from bot.model.reading import Context, Doubt, Reading
+from bot.model.reading import Context, Doubt, Reading, Suppressed
 from bot.model.urgency import Urgency
 
-from . import reader
+from . import reader, suppress
 from .alarms import level, level_told
 from .statistical import Suspicion, shipped
 
@@ -24,6 +25,21 @@ SUSPECTS_EMERGENCY = 0.8
 """From this chance of an emergency on, it is asked as one."""
 SURE = 0.02
 """Below this chance of an alarm, nothing is wrong for the model."""
+SURE_OF_MOOD = 0.1
+"""Below this chance of an alarm, an emergency that is only wished, feared, asked about or over
+is not asked about."""
+SUSPECTS_DENIED = 0.5
+"""From this chance of an alarm on, an emergency is asked about that was denied, or is told of
+another."""
+_MOODS = frozenset(
+    one.id
+    for one in (
+        suppress.WISH, suppress.QUESTION, suppress.CONDITION, suppress.FEAR, suppress.THOUGHT,
+        suppress.LIKENESS, suppress.FIGURE, suppress.FORMULA, suppress.GENERAL, suppress.OVER,
+        suppress.BEFORE_SURGERY, suppress.SOMETHING_ELSE,
+    )
+)  # fmt: skip
+"""What takes an emergency away without denying it: such words are misread the most easily."""
 
 
 def read(text: str, context: Context) -> Reading:
@@ -41,6 +57,8 @@ def combined(reading: Reading, suspicion: Suspicion, context: Context) -> Readin
     if (suspected := _suspected(reading, suspicion, context)) is not None:
         doubts.append(suspected)
         reasons += (f"the second reader suspects {suspected.about}: {suspected.value}",)
+    else:
+        doubts += _not_counted(reading, suspicion, context)
     once = {(one.about, one.value): one for one in reversed(doubts)}
     asks = tuple(sorted(once.values(), key=lambda one: -one.urgency))
     return replace(reading, asks=asks, reasons=reasons)
@@ -69,6 +87,20 @@ def _overruled(reading: Reading, suspicion: Suspicion, context: Context) -> list
         return []
     at, one = max(found, key=lambda pair: pair[0])
     return [Doubt(one.about, one.value, at, alarmed=True)]
+
+
+def _not_counted(reading: Reading, suspicion: Suspicion, context: Context) -> list[Doubt]:
+    """The first emergency that the grammar named and did not count, where none was read."""
+    if any(_level(one, context) == Urgency.emergency for one in reading.observations):
+        return []
+    open_ = [one for one in reading.suppressed if _stays_open(one, suspicion, context)]
+    return [Doubt(one.about, one.value, Urgency.emergency) for one in open_[:1]]
+
+
+def _stays_open(one: Suppressed, suspicion: Suspicion, context: Context) -> bool:
+    if level(one.about, one.value, context.day, context.species) != Urgency.emergency:
+        return False
+    return suspicion.urgent >= (SURE_OF_MOOD if one.by in _MOODS else SUSPECTS_DENIED)
 
 
 def _suspected(reading: Reading, suspicion: Suspicion, context: Context) -> Doubt | None:
