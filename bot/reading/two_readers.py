@@ -17,15 +17,17 @@ from . import reader, suppress
 from .alarms import level, level_told
 from .statistical import Suspicion, shipped
 
-SUSPECTS = 0.7
+SUSPECTS = 0.8
 """From this chance of an alarm on, a reply that the grammar read as calm is asked about."""
-SUSPECTS_UNREAD = 0.25
+SUSPECTS_UNREAD = 0.28
 """The same where the grammar did not understand all of it."""
-SUSPECTS_EMERGENCY = 0.8
+SUSPECTS_EMERGENCY = 0.6
 """From this chance of an emergency on, it is asked as one."""
-SURE = 0.02
+SUSPECTS_GRAVER = 0.2
+"""The same where an alarm is read, or asked about in any case: one more question at most."""
+SURE = 0.01
 """Below this chance of an alarm, nothing is wrong for the model."""
-SURE_OF_MOOD = 0.1
+SURE_OF_MOOD = 0.08
 """Below this chance of an alarm, an emergency that is only wished, feared, asked about or over
 is not asked about."""
 SUSPECTS_DENIED = 0.5
@@ -106,9 +108,11 @@ def _stays_open(one: Suppressed, suspicion: Suspicion, context: Context) -> bool
 def _suspected(reading: Reading, suspicion: Suspicion, context: Context) -> Doubt | None:
     """What the model suspects beyond the level that the grammar read."""
     read_at = max((_level(one, context) for one in reading.observations), default=Urgency.none)
+    least_urgent = SUSPECTS if reading.understood else SUSPECTS_UNREAD
+    alarmed = read_at >= Urgency.same_day or suspicion.urgent >= least_urgent
     for least, at, worst in (
-        (SUSPECTS_EMERGENCY, suspicion.emergency, True),
-        (SUSPECTS if reading.understood else SUSPECTS_UNREAD, suspicion.urgent, False),
+        (SUSPECTS_GRAVER if alarmed else SUSPECTS_EMERGENCY, suspicion.emergency, True),
+        (least_urgent, suspicion.urgent, False),
     ):
         if at < least:
             continue
