@@ -102,7 +102,7 @@ def fitted(kernel: Floats, wanted: npt.NDArray[np.bool_]) -> Floats:
     """The dual weights of each reply and head: accelerated descent of fixed length."""
     goal = wanted.astype(np.float32)
     step = np.float32(1 / (STRENGTH * _steepest(kernel) / 4 + 1))
-    now = np.zeros_like(goal)
+    now: Floats = np.zeros_like(goal)
     before = now
     for count in range(STEPS):
         ahead = now + np.float32(count / (count + 3)) * (now - before)
@@ -113,7 +113,7 @@ def fitted(kernel: Floats, wanted: npt.NDArray[np.bool_]) -> Floats:
 
 def _steepest(kernel: Floats) -> float:
     """A little more than the greatest eigenvalue: all entries are positive, so it comes soon."""
-    along = np.ones(len(kernel), dtype=np.float32)
+    along: Floats = np.ones(len(kernel), dtype=np.float32)
     long = 1.0
     for _ in range(15):
         along = kernel @ along
