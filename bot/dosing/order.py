@@ -161,7 +161,9 @@ def _known_since(chart: Chart, medicine: Medicine, lines: Sequence[Line]) -> dat
     its line."""
     first = min((line.item.slot_at for line in lines if line.item.slot_at), default=None)
     every = timedelta(hours=medicine.every_hours)
-    if first is None or first - every < home_at(chart):
+    begun = to_utc(medicine.first_dose, first_zone(chart.plan)) if medicine.first_dose else None
+    whole = begun is not None and first is not None and first - every / 2 <= begun
+    if first is None or whole or first - every < home_at(chart):
         return datetime.min.replace(tzinfo=UTC)
     return first - every / 2
 

@@ -27,10 +27,17 @@ _GOES_ON: Final = re.compile(
     re.IGNORECASE,
 )
 _ALIVE: Final = re.compile(
-    r"\b(alive|(?<!not )(?<!n.t )breath(es|ing)|not dead|(isn.t|wasn.t) dead|came back"
-    r"|(woke|waking) up|opened (his|her|its) eyes|(he|she|it)(.s| is)? (moved|moving)|has a pulse"
-    r"|viv[oa]|(?<!no )respira(ndo)?|no (est[aá] muert[oa]|muri[oó])|despert[oó]|se mueve"
-    r"|abri[oó] los ojos)\b",
+    r"\b(alive|(?<!not )(?<!n.t )(?<!stopped )breath(es|ing)|not dead|(isn.t|wasn.t) dead"
+    r"|(woke|waking) up|opened (his|her|its) eyes|(he|she|it)(.s| is)? (moved|moving)"
+    r"|(?<!no )(?<!a )(pulse|heart ?beat)|has a (pulse|heart ?beat)"
+    r"|heart (is |still )*beat(s|ing)|(est[aá]|sigue) viv[oa]|vive|(?<!no )respira(ndo)?"
+    r"|no (est[aá] muert[oa]|muri[oó])|despert[oó]|se mueve|abri[oó] los ojos"
+    r"|(tiene|hay) (pulso|latidos?)|(?<!no )le late)\b",
+    re.IGNORECASE,
+)
+_WELL: Final = re.compile(
+    r"\b(is|.s|seems|est[aá]) (still |todav[ií]a )?"
+    r"(fine|well|okay|ok|here|with (me|us)|bien|aqu[ií])\b",
     re.IGNORECASE,
 )
 GOES_ON: Final = "emergency-goes-on"
@@ -43,13 +50,16 @@ def aftermath(ctx: AtHome, chart: Chart, reading: Reading, text: str) -> list[Fi
         return []
     advice = ctx.rules.advice(Urgency.emergency)
     if chart.said_dead:
-        if chart.state == "died" or not _ALIVE.search(text):
+        confirmed = chart.state == "died"
+        if not (_ALIVE.search(text) or (confirmed and _WELL.search(text))):
             return []
         because = Text(
             en="A death was told, and now that the patient is alive.",
             es="Avisaron de una muerte y ahora dicen que el paciente vive.",
         )
-        return [Finding(ALIVE, Urgency.emergency, "life", because, (), advice)]
+        # What staff have confirmed they look at today; else help goes before the question.
+        level = Urgency.same_day if confirmed else Urgency.emergency
+        return [Finding(ALIVE, level, "life", because, (), advice)]
     closed = just_closed(ctx, chart)
     if closed is None or not _GOES_ON.search(text) or _calm(ctx, chart, reading):
         return []
