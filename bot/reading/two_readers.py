@@ -19,11 +19,11 @@ from .statistical import Suspicion, shipped
 
 SUSPECTS = 0.8
 """From this chance of an alarm on, a reply that the grammar read as calm is asked about."""
-SUSPECTS_UNREAD = 0.28
+SUSPECTS_UNREAD = 0.4
 """The same where the grammar did not understand all of it."""
-SUSPECTS_EMERGENCY = 0.6
+SUSPECTS_EMERGENCY = 0.93
 """From this chance of an emergency on, it is asked as one."""
-SUSPECTS_GRAVER = 0.2
+SUSPECTS_GRAVER = 0.97
 """The same where an alarm is read, or asked about in any case: one more question at most."""
 SURE = 0.01
 """Below this chance of an alarm, nothing is wrong for the model."""

@@ -26,7 +26,6 @@ CLASSES = {
         cefalexina amoxicillin amoxicilina clindamycin clindamicina doxycycline doxiciclina
         enrofloxacin enrofloxacina metronidazole metronidazol injection shot methocarbamol
         omeprazole famotidine maropitant prednisone calmante sedative
-        previcox onsior galliprant rimadil
         """
     + PAIN_PILL,
     "painpill": PAIN_PILL,

@@ -12,9 +12,9 @@ from bot.reading.spelling import distance
 _PRESCRIBED = """
 carprofen: carprofeno carprofin carprophen carpro
 meloxicam: melox meloxican
-robenacoxib: onsior
-firocoxib: previcox
-grapiprant: galliprant
+robenacoxib:
+firocoxib:
+grapiprant:
 deracoxib:
 gabapentin: gabapentina gaba gabapentine gabba gabapentim
 tramadol:

@@ -4,6 +4,56 @@ Chosen by frequency with the `wordfreq` package (22,000 most frequent words).
 """
 
 WORDS = """
+accommodate accommodating accommodation accommodations action adam advance advanced advances advert
+advertise adviser advisers aesthetic affects agree agrees ahhh ahmad aidan ajax allen ally altitude
+amazon amish anchor apologise apologized appealing arch archived arrive arrives asean asia assigned
+atom attended auctions automatic avon badges bain ballot bankers baptized barnes base baseline
+basil basin basis beasts beep berger beta blade blades blender blind blog boast boasted boasts
+booker bookings booming brace brag bran bras bray brides bridget briefing bruh bruno brute
+budgeting budgets buggy burma cadillac camilla canine carole carter carved catcher catering cattle
+causal cellular ceos charlotte chart charters checkout chemistry chopped chronicle classes classy
+claus clicked cling clover clumsy collective columbia comin command commanded commander commands
+commerce commuter compares comparison compassion compose composed composer composite comprise
+comprised compute computed connections considerate constance constantine contraception contraction
+converse converting cooker coral courts covert craft crafts crappy craving created creating crown
+crows crunchy cuban cube cubs cues cunts cured curious cursed curses cursing customary cylinder
+dazzling debts decay deceit decide decides declared declined declining dedicate definitive defy
+deli demand demanded democrat denial deny deployed depth depths descent deterrent dewey dicks
+direct director directors directory directs dirty disappear discussions disguise diver doin donna
+draft drafted drafting draper dustin dusty electrical electrician elemental eleventh embarked
+engage engages engraved enraged entertainer equilibrium erica eruption esther eternal ether excise
+executing exile expansion explore explorer explorers explores exterior eyebrow facility faithfully
+fang farmer faulty figure figured filtered fired fixation fixtures flames flick flock follow
+footprint forgiven fostering fracking freeze freezes fritz fucker fulton functional funding funnier
+gamer gamma giggle glam glow godzilla goggles goin grammy granted grappling greasy grinding groom
+guardian guilt halves happiest harsh hath hawks heartbreak heater heller hicks hinder hindus
+historian historians historic historical holder holders holly homeless hoop hooper hosted hosting
+hosts hover hulk hulu hurdle hush idol idols immersed incidents incorporate inevitable inflation
+inform informal informs inserted insisting insulting interrogation intestinal invalid invent
+inventing inverted invincible irrigation jacked jane japan jealous jedi jogging jude juggling
+junction kerr kremlin lakers lambert larvae latin latina latvia laura leeds leisure lester lipid
+literal logos loki lola lucia luka lumber lyon machinery maid main makin mania manic manila
+manipulate marching margot mascara masks meddling meditate melinda messi metadata microphone
+migrate minister mislead molly monastery monsieur morris mosquito mosquitoes mount mystical
+negotiate ness nudes obsession ocean offending offspring ohhh oooh oriental outlines parachute
+patrol pepper perched persisted photon pitt placement possess posters pregnancy premise presented
+presenter presenters pretend pretended prettiest princes princess principal principle principles
+privy procedural promotion propelled provided puncture purely purge purposely quantify ranger
+realised realized realizes refine refs regrets relapse relate relation relaxing reluctance relying
+rented repaired replaces replacing reporter reporters reptiles requested requests resorts resource
+restored retained retarded retires reversal revolve revolves rewarding rollers roman roots rotting
+rowan royale rubio rudd rudy rumor rupture sahara sanitary sanity sash sayin scalp scarlett scooter
+scrum selena sensational serene shadowy shameless sharp shooter shorten shove shuffle sicily
+sickening silicone silver sissy skate skater skates skilled skinner slander slated slope smile
+smiled smiles snoop socrates somethin soooo soros spacing spanning spicy spoiled sprinkle stabbed
+stallion stamp stella storey storm stormy stripper stud study succeeds successor sudan summit
+surfer survival survivor swamp swan swans sweaty systemic tackles talkin tasked termination
+territorial territories texture textures thinkin thou thug thugs thus tickets timber toasted
+torment trailer trailers traveled treasurer treasury treble trevor tricky trim trump trustees tudor
+ulster unbelievably uncertainty unit unite united units unity usda uttar valor vault vegas
+vibrations vicki vicky viii vineyard visa vita vitro vivid vols volume volumes vowed wanda
+watershed waved weave webb webpage wedge welded wellness whim wilt winds witches witness wits
+workin yankee york zeal zoom
 listen rumbled culture churches earnings earning twins granite lisbon sewer peggy labeling burner
 abbas abby abel abide abort abound abundance abundant academic accent accents accidental
 accounts aces acne acre acres actual adds administrator administrators adult advise afternoons

@@ -4,6 +4,81 @@ Chosen by frequency with the `wordfreq` package (22,000 most frequent words).
 """
 
 WORDS = """
+abandonada abandonado abandone abarcan abarcar absoluta absoluto acabados acciones aconsejar action
+actitudes acumulando acusan adam adan adelantado adelantar adoptaron adversos advierte ahhh alberga
+albergar aldea alegando aleja alejada alejadas alejado alejados aliado allen alterada alterado
+amazon ambulante ambulantes ancla angelica anota anulado aplastar aplicando aptitudes arango
+arquero arreglado arrepentido arrestados arrestaron arruinado artico asciende aseo asia asociado
+asumo aterrador atienda atrajo atravesado autores aval avanzan avanzar avaricia ayudame ayudamos
+ayudarle ayudarles ayudarte bailar bailarin bailarines bajista bambu barbosa basan base basicas
+basico benedicto beta blas blog bloqueo bogota bombas bombilla bombo bondi bonilla borbon botanico
+brava breve brito brujo bruno burla buscamos buscarle buscarme buscarte bustos cabos calculado
+calendario calentar callao calvario calzada calzado cambiante camilla canales canalla caracter
+carencias carter cascada casilla casillas causal causar caverna chao charlotte chatarra cheques
+chingada chinos choque cierren cineasta cinturon citando claridad claus clubes colision colmo
+columbia comarcas comedia comediante comedias comerme comerte comillas comodoro comparan comparar
+compas compasion comporta compraba comprada comprado comprados compramos compran comprando comprar
+comprarme comprarse compraste comunica comunicados comunican conchas condor confiaba confirmada
+conocer conquisto considera consideraba consideraban considerada considerado considerar
+consideraron consideras considere consideren considero consiguen consistencia construcciones
+continuos contradicciones contraloria coquimbo coral cortina cortinas crearon criatura cruzando
+cualquiera cuartel cuarteto cubra cubren culpa cumbre cupos curas curiosa curioso cursar cuya
+dandole daran decano decencia decente deciamos decide deciden decides decididos decile decime
+decirnos decirte dedicada dedicado defendido dejate delegada delegado delicada demanda demandan
+demandar demandas demolicion dependiendo derrame desarme descargo deseando desempeno desgraciado
+despejar despensa desplazados desplegar destacada destaco destina destinar detecta dialecto dijera
+directivo director directora discurso discursos disolver disparan disparando disparar dispararon
+dispares dispuesta dispuestas distinguen distinguir distintivo donado donna dorada dorado dotado
+dramatica dramaticas dramatico dramaticos duplicar electrica electrico electronicas electronicos
+elemental elemento elementos elige eligiendo embajador embarque emboscada empate empeno emperador
+empezaba empezaron empleando empujon encaje encantaba encantada encargada encargadas encargado
+encargados encendio encierra encierro encontrada encontrado encontraran encontrarlos encontremos
+ende enfocada enfocado enfrenta enfrentan enfrentar enfrento enojo entendida entendidos enteramos
+enterarme enteraron enterarse enterrada enterrado enterrados enterrar entraban entrada entregada
+entregaron epica equilibrada equilibrado escandaloso escoger escribe escribes escuadron esperado
+esperarse estadio estafa estaran estariamos estarian esteban esteticas estetico esther estructural
+estuvieran estuvieron eterna eterno etnica excusa exigen existia existian existido existieron
+existio expandir expansion explicarme explorador explorando explote expulsado exterior extranjeros
+facilitado facilitan facilitar fallido fama fantasia fantasias festejos fidel figuran figurar fijan
+filmacion firmar flotando fosa frase frases frenar fruta fumar funcion funcionaba funcionado
+funcional funcionar funcionara funcione funcionen funciones fundada fundadas fundado fundador fundo
+gamma garra gastando golazo golpearon gorila grabado guarderia guardian guayana haberle habernos
+hablado hablamos habra habras habrian hacerle hacerles hallado hallazgos helicoptero helicopteros
+hembras hicieran histeria historial historica historicas historico historieta homero hormonas
+hubieran hubieron hulk hundir impida impiden imputacion imputado incomodidad incompetente
+incorporada incorporado incorporan incorporar inevitable inflacion informado informal informan
+informar informe informes insensible insistio insulina intestinal invadido irresponsable jane japan
+jedi jodido judio juntamos ladera ladron laico lamentamos lamentar lanzado lares largas latin
+latina laura lavado leer leia lentitud liderada liderado liderando literal llanos llegado llegan
+llegara lleguen llenaron llevadas llevado llevados logos loja lola loma luchado lucia lucio lula
+lupa lyon mahoma main maiz malditas maletas mamada mandado mandamos mandatos mania manija manila
+manipulado manta mantas marcho marzo mascara matarlos mendez merecido merienda messi metemos metodo
+mezclan mezclar migrantes millon miramos mistica mmmm modas monje morris mosquito mosquitos muela
+muelle musica musico nacho natura nube ocasional ocean oceano oceanos ocupe ocurria ocurrida
+ocurrido ocurriera ocurrio ocurrira ocurriria ofrece ofrecian orbita ordenacion ordenadas ordinaria
+ordinario orgullosa orgulloso orientadas oriental orquesta oscuridad pagarlo pagos palestina
+palmeras paneles papeleo papeletas pasarla pasarlo patrulla pavimento pegan persas pianista
+piensalo piensen pierden pierdo pintan pintor pitt planteada planteado pongase portador portando
+portavoz postres postula postular preciado premiado prenda preocuparte presenten presidentes
+presionado prestada pretende pretenden pretender pretendes pretendia pretendo prever principal
+profetas prolongada prolongado promedio promedios prometi prometida prometido prometo pudieramos
+quemar quesada quitarme quitarte racionales racistas ranas rastrear razas razon razones recaudar
+reclaman reclamar recogio recomendado recomiendan recordamos recortar recorte recortes reformado
+regala regio relacion remo rendir replicas reportado reportaje reportan reportaron reportera
+reportero requeria requerida requerira requiera requiere requieren respecta respecto respetan
+respetar respete respeten retenido reunidos reunieron reunio reverso revistas revolucion revuelo
+ridiculos rindo roban rocha rocio roman rompiendo rotura rubio rubro rueda ruega ruego rumor
+sabores sabras sacrificado sahara saltillo salvaron salvarse saqueos semilla senala senalo
+sencillas sensacion sentar senti sentia sentiras sentiria sentis servira serviran serviria siglas
+silver simples sintoma sobran sobrevivido sobrevivir socrates soleado sonda stella sucede suceden
+sucedera sucedido sucesion sudan suecia sufrieron suicidio suman sumando sumas suya tacones tactico
+tardaron tasas tendremos tenerife tenerle tenerlos tenerte tengamos teniamos terminacion
+territorial tickets timida timido tomaban tomaste tomemos torta traera tragedia tragedias trailer
+trajeron tramite tranquilidad trataron trates trompeta troya trump tuberias tumores turba turca
+turco tuvieran ubico unidad united urgencia valido valor variado variados veas vegas veiamos velas
+velo vencidos vendemos vendido vendidos vendieron vengo veras veraz verbo verso vicky viii violaron
+violo virgo visa visado vita viuda vivan vivia vivido vivieron vivimos vivira volvera volvere
+volverme vota votado voto wanda yace yankee york yuca zoom
 relaciones lider naciones fisico carnaval amado estetica molina jardines gratuito sonar pasillo
 chaqueta gratuitos sordo pasillos hablaremos carranza preguntona demonio demonios
 abdominales abra abran abraza abres abria abrigo abril abrira abro abstencion abuelas abuelos

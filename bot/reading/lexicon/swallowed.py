@@ -251,7 +251,7 @@ RULES = {
     <meds> ~5 <ingest> ~4 <lot> -<wholeone> -<food>
     <lot> ~3 <meds> ~5 <ingest>|<noneleft> -<wholeone>
     <meds> ~~ <ingest> ~4 <lot> -<wholeone> -<food> -<clock> -<gaveit> -<spat>
-    <lot> ~~ <meds> ~~ <ingest> -<wholeone> -<food>
+    <lot> ~~ <meds> ~~ <ingest> -<wholeone> -<food> -<gave>
     <medcontainer> ~3 <meds> ~~ <wrecked>|<noneleft>
     <meds> ~3 <medcontainer> ~~ <wrecked>|<noneleft>
     <wrecked>|<noneleft> ~3 <medcontainer> ~4 <meds>
