@@ -231,6 +231,10 @@ def _answer(
     words, lang = ctx.words, person.lang
     urgent = advice_for(ctx, chart, findings, lang)
     top = max((finding.urgency for finding in findings), default=Urgency.none)
+    joined = max((one.urgency for one in out.of(CaseChange)), default=Urgency.none)
+    if urgent and top is Urgency.next_day and joined is Urgency.same_day:
+        # It went to a case that is read sooner: so they are told.
+        urgent[0] = what_happens_now(ctx, chart, joined, lang)
     mode = ctx.standing(chart).mode
     told_dead = any(one.about == "life" for one in observations)
     alarm = top is Urgency.emergency and not told_dead

@@ -108,6 +108,8 @@ def _stays_open(one: Suppressed, suspicion: Suspicion, context: Context) -> bool
 def _suspected(reading: Reading, suspicion: Suspicion, context: Context) -> Doubt | None:
     """What the model suspects beyond the level that the grammar read."""
     read_at = max((_level(one, context) for one in reading.observations), default=Urgency.none)
+    if read_at >= Urgency.same_day and reading.understood:
+        return None  # an alarm that was read whole: staff have it today, as it was told
     least_urgent = SUSPECTS if reading.understood else SUSPECTS_UNREAD
     alarmed = read_at >= Urgency.same_day or suspicion.urgent >= least_urgent
     for least, at, worst in (
