@@ -254,7 +254,7 @@ def to_person(
     head = ctx.words.say("saved_for_staff", person.lang, clinic=ctx.clinic.name)
     topic: Topic = AboutPatient(chart.id)
     if case is not None:
-        out.add(Ask(person.chat, InCase("case", case, chart.id, ctx.now)))
+        out.add(Ask(person.chat, InCase("case", case, chart.id, ctx.now, text[:500])))
         topic = AboutWords(chart.id, case)
     return out.pass_on(person, f"{head}\n{text}".strip(), media=media, patient=chart.id,
         topic=topic, reply_to=reply_to,

@@ -10,6 +10,7 @@ from collections.abc import Sequence
 
 from bot.cases.holding import hold_entry
 from bot.context.contexts import AtDesk
+from bot.context.phones import both_phones
 from bot.context.words import when
 from bot.desk.board import split_name
 from bot.dosing.order import medicine_of
@@ -245,7 +246,8 @@ def let_go(
     for person in after.people:
         if person.reachable:
             said = ctx.words.say(
-                "hold_released", person.lang, name=chart.name,
+                "hold_released_ended" if chart.over else "hold_released", person.lang,
+                name=chart.name, phone=both_phones(ctx, person.lang),
                 what=target_words(target, person.lang, ctx.words, chart.plan),
             )  # fmt: skip
             lines = [said]
@@ -265,7 +267,7 @@ def ask_at_close(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:
         _ask_of_death(ctx, out, chat, chart)
         return
     targets = held_targets(evolve(chart, out.all, ctx.now))
-    if not targets or chart.over:
+    if not targets:
         return
     rows: list[tuple[Button, ...]] = []
     for target in targets:

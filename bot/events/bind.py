@@ -133,9 +133,17 @@ def _say_held(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
     """Everyone at home hears once of each hold; when an emergency is closed of all that is
     still held, and that the rest goes on. While one is open they know that all waits."""
     mode = standing_of(after, ctx.now).mode
-    if open_emergency(after) is not None or isinstance(mode, Over):
+    if open_emergency(after) is not None:
         return
-    over = "emergency_over_paused" if isinstance(mode, Paused) else "emergency_over"
+    match mode:
+        case Over(End.ended):
+            over = "emergency_over_ended"
+        case Over():
+            return
+        case Paused():
+            over = "emergency_over_paused"
+        case _:
+            over = "emergency_over"
     closed = open_emergency(before) is not None
     holds = [hold for hold in after.holds if closed or not hold.told]
     for person in after.people:
