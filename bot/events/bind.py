@@ -146,7 +146,11 @@ def _say_held(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
             over = "emergency_over"
     closed = open_emergency(before) is not None
     holds = [hold for hold in after.holds if closed or not hold.told]
-    for person in after.people:
+    people = after.people
+    if isinstance(mode, Over) and isinstance(ctx, AtHome) and not closed:
+        # The course is over: who writes hears of it, nobody else is written to.
+        people = tuple(one for one in people if ctx.person and one.id == ctx.person.id)
+    for person in people:
         phone = emergency_phones(ctx, person.lang)
         texts = []
         if closed:
