@@ -10,8 +10,10 @@ from collections.abc import Sequence
 
 from bot.cases.holding import hold_entry
 from bot.context.contexts import AtDesk
+from bot.context.phones import emergency_phones
 from bot.context.words import when
 from bot.desk.board import split_name
+from bot.dosing.if_needed import if_needed
 from bot.dosing.order import medicine_of
 from bot.dosing.released import come_again
 from bot.model.action import OnHold, OnPlan
@@ -38,7 +40,7 @@ from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 from bot.standing.holds import covered, release
-from bot.standing.standing import Emergency
+from bot.standing.standing import Emergency, Ordinary
 from bot.standing.words import target_words
 
 NAMED: dict[str, Target] = {
@@ -223,7 +225,7 @@ def let_go(
     gone = [one for one in chart.holds if one.id not in {h.id for h in left}]
     known = {one.id for one in chart.holds}
     if not gone:
-        out.say(chat, ctx.words.say("hold_not_held", lang, what=what, name=chart.name))
+        _not_held(ctx, out, chat, chart, target)
         return
     for one in gone:
         out.add(EndHold(chart.id, one.id, actor.id, actor.name))
@@ -239,23 +241,62 @@ def let_go(
     out.say(chat, text, patient=chart.id)
     if isinstance(standing.mode, Emergency):
         return
-    meds = [name for one in gone for name in covered(one.target, chart.plan)]
-    free = [name for name in dict.fromkeys(meds) if not standing.holds_on_medicine(name)]
-    again = come_again(ctx, out, after, free)
+    _tell_released(ctx, out, chart, after, target)
+
+
+def _not_held(ctx: AtDesk, out: Effects, chat: int, chart: Chart, target: Target) -> None:
+    """Nothing ends: it is not held at all, or only as part of more, which can be released."""
+    lang = ctx.clinic.language
+    what = target_words(target, lang, ctx.words, chart.plan)
+    standing = ctx.standing(chart)
+    wider = list(dict.fromkeys(one.target for one in standing.holds_on_target(target)))
+    own = [one for one in held_targets(chart) if one in wider]
+    if isinstance(standing.mode, Emergency):
+        text = ctx.words.say("hold_not_held", lang, what=what, name=chart.name)
+        out.say(chat, f"{text} {ctx.words.say('hold_gone_emergency', lang)}", patient=chart.id)
+        return
+    if not own:
+        out.say(chat, ctx.words.say("hold_not_held", lang, what=what, name=chart.name))
+        return
+    names = ", ".join(target_words(one, lang, ctx.words, chart.plan) for one in own)
+    text = ctx.words.say("hold_wider", lang, what=what, name=chart.name, wider=names)
+    rows = tuple((_button(ctx, chat, chart, "release", one, lang, verb=True),) for one in own)
+    out.say(chat, text, buttons=rows, patient=chart.id, topic=AboutPatient(chart.id))
+
+
+def _tell_released(ctx: AtDesk, out: Effects, chart: Chart, after: Chart, target: Target) -> None:
+    """The household hears of a release, and of each medicine when it may come again; reminders
+    are promised only of what has any."""
+    was, standing = ctx.standing(chart), ctx.standing(after)
+    free = [
+        one for one in after.plan.medicines
+        if was.holds_on_medicine(one.name) and not standing.holds_on_medicine(one.name)
+        and not one.is_withheld(ctx.now)
+    ]  # fmt: skip
+    reminded = [one for one in free if not one.as_needed]
+    promised = bool(reminded) or not covered(target, chart.plan)
+    paused = not isinstance(standing.mode, Ordinary)
+    again = [] if paused else come_again(ctx, out, after, [one.name for one in reminded])
     for person in after.people:
-        if person.reachable:
-            said = ctx.words.say(
-                "hold_released", person.lang, name=chart.name,
-                what=target_words(target, person.lang, ctx.words, chart.plan),
-            )  # fmt: skip
-            lines = [said]
-            for med, slot in again:
-                at = when(chart.local(slot), chart.local(ctx.now), person.lang)
-                lines.append(
-                    ctx.words.say("dose_next_at", person.lang, name=chart.name, med=med, when=at)
-                )
-            topic = AboutPatient(chart.id)
-            out.tell(person, Purpose.hold_notice, "\n".join(lines), patient=chart.id, topic=topic)
+        if not person.reachable:
+            continue
+        lang = person.lang
+        what = target_words(target, lang, ctx.words, chart.plan)
+        said = [ctx.words.say("hold_released", lang, name=chart.name, what=what)]
+        if paused:
+            phone = emergency_phones(ctx, lang)
+            said.append(ctx.words.say("next_paused", lang, name=chart.name, phone=phone))
+        elif promised:
+            said.append(ctx.words.say("hold_reminds", lang))
+        lines = [" ".join(said)]
+        for med, slot in again:
+            at = when(chart.local(slot), chart.local(ctx.now), lang)
+            lines.append(ctx.words.say("dose_next_at", lang, name=chart.name, med=med, when=at))
+        if not paused:
+            told = (if_needed(ctx, after, one, lang) for one in free if one.as_needed)
+            lines += [words for words in told if words]
+        topic = AboutPatient(chart.id)
+        out.tell(person, Purpose.hold_notice, "\n".join(lines), patient=chart.id, topic=topic)
 
 
 def ask_at_close(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:

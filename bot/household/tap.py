@@ -28,6 +28,7 @@ from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient, AboutQuestion
+from bot.standing.standing import TAKEN
 
 
 def tap_line(
@@ -125,6 +126,8 @@ def _refuse(
             )  # fmt: skip
             if line.item.kind == "dose":
                 text = f"{text} {ctx.words.say('hold_if_given', lang)}"
+            elif line.item.asks in TAKEN:
+                text = f"{text} {ctx.words.say('hold_if_eaten', lang, name=chart.name)}"
             topic = AboutPatient(chart.id)
             out.tell(person, Purpose.hold_notice, text, patient=chart.id, topic=topic)
         case TooSoon(given=given):
