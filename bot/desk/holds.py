@@ -7,6 +7,7 @@ was left out, and keeps the gap between two doses.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import datetime
 
 from bot.cases.holding import hold_entry
 from bot.context.contexts import AtDesk
@@ -14,8 +15,8 @@ from bot.context.phones import emergency_phones
 from bot.context.words import when
 from bot.desk.board import split_name
 from bot.dosing.if_needed import if_needed
-from bot.dosing.order import medicine_of
-from bot.dosing.released import come_again
+from bot.dosing.order import doses_of, medicine_of
+from bot.dosing.released import come_again, freed_lines
 from bot.model.action import OnHold, OnPlan
 from bot.model.chart import Chart, Member
 from bot.model.chat import Button, Incoming
@@ -39,6 +40,7 @@ from bot.model.ids import HoldId
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
+from bot.plan.doses import NoMore, Yes
 from bot.standing.holds import covered, release
 from bot.standing.standing import Emergency, Ordinary
 from bot.standing.words import target_words
@@ -273,10 +275,11 @@ def _tell_released(ctx: AtDesk, out: Effects, chart: Chart, after: Chart, target
         if was.holds_on_medicine(one.name) and not standing.holds_on_medicine(one.name)
         and not one.is_withheld(ctx.now)
     ]  # fmt: skip
-    reminded = [one for one in free if not one.as_needed]
-    promised = bool(reminded) or not covered(target, chart.plan)
     paused = not isinstance(standing.mode, Ordinary)
-    again = [] if paused else come_again(ctx, out, after, [one.name for one in reminded])
+    reminded = [one.name for one in free if not one.as_needed]
+    ended = [one for one in reminded if not _goes_on(after, one, ctx.now)]
+    promised = len(ended) < len(reminded) or not covered(target, chart.plan)
+    again = [] if paused else come_again(ctx, out, after, reminded)
     for person in after.people:
         if not person.reachable:
             continue
@@ -292,11 +295,20 @@ def _tell_released(ctx: AtDesk, out: Effects, chart: Chart, after: Chart, target
         for med, slot in again:
             at = when(chart.local(slot), chart.local(ctx.now), lang)
             lines.append(ctx.words.say("dose_next_at", lang, name=chart.name, med=med, when=at))
+        for med in ended:
+            lines.append(ctx.words.say("hold_ended", lang, name=chart.name, med=med))
         if not paused:
             told = (if_needed(ctx, after, one, lang) for one in free if one.as_needed)
             lines += [words for words in told if words]
         topic = AboutPatient(chart.id)
         out.tell(person, Purpose.hold_notice, "\n".join(lines), patient=chart.id, topic=topic)
+
+
+def _goes_on(chart: Chart, med: str, now: datetime) -> bool:
+    """Whether another dose of it is to come: one to come by its hours, or one that was held."""
+    doses = doses_of(chart, med)
+    late = any(isinstance(verdict, Yes) for _, verdict in freed_lines(chart, med, now))
+    return late or doses is None or not isinstance(doses.next(now), NoMore)
 
 
 def ask_at_close(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:
