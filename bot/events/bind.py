@@ -15,6 +15,7 @@ from bot.cases.card import AT_MOST, told_in, write_card
 from bot.context.contexts import AtDesk, AtHome, FellDue
 from bot.context.opening import next_opening
 from bot.context.phones import emergency_phones
+from bot.dosing.order import doses_of
 from bot.dosing.released import after_emergency
 from bot.dosing.taken_back import come_back
 from bot.household.emergency import open_emergency, stay_with_it, tell_the_others
@@ -40,11 +41,12 @@ from bot.model.hold import encode
 from bot.model.ids import PatientId
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
+from bot.plan.doses import AskStaff
 from bot.standing.gate import Draft, DraftLine, Passed, gate
 from bot.standing.holds import covered
 from bot.standing.of_chart import standing_of
 from bot.standing.pain import pain_deadline
-from bot.standing.standing import Emergency, End, Over, Paused, Standing
+from bot.standing.standing import Emergency, End, Ordinary, Over, Paused, Standing
 from bot.standing.words import hold_notice, target_words
 
 Event = AtHome | AtDesk | FellDue
@@ -157,12 +159,22 @@ def _say_held(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
             texts.append(ctx.words.say(over, person.lang, name=after.name, phone=phone))
         if holds:
             texts.append(hold_notice(holds, after.plan, person.lang, ctx.words, phone))
+        if closed and isinstance(mode, Ordinary) and not _staff_say(ctx, after):
+            # A release while it was open was not told: it would have been heard as "give it".
+            texts.append(ctx.words.say("hold_nothing_else" if holds else "hold_nothing",
+                                       person.lang))  # fmt: skip
         if texts and person.reachable:
             out.tell(
                 person, Purpose.hold_notice, "\n\n".join(texts), patient=after.id,
                 topic=AboutPatient(after.id),
             )  # fmt: skip
     out.add(*(PutHold(after.id, replace(hold, told=True)) for hold in holds if not hold.told))
+
+
+def _staff_say(ctx: Event, chart: Chart) -> bool:
+    """Whether a medicine that is on no hold waits for staff all the same."""
+    each = (doses_of(chart, one.name) for one in chart.plan.medicines)
+    return any(one is not None and isinstance(one.next(ctx.now), AskStaff) for one in each)
 
 
 def _emergency(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:

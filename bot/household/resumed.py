@@ -12,7 +12,8 @@ from bot.context.contexts import AtHome, Context
 from bot.context.phones import emergency_phones, whom_to_phone
 from bot.context.words import when
 from bot.dosing.dosing import unsure_finding
-from bot.dosing.order import doses_of
+from bot.dosing.if_needed import if_needed
+from bot.dosing.order import doses_of, given_times
 from bot.household import talking
 from bot.household.late import GAVE
 from bot.household.reading_context import wall_time
@@ -31,6 +32,7 @@ from bot.model.effects import (
     PutHold,
     Settle,
 )
+from bot.model.evolve import evolve
 from bot.model.hold import ByAnswer, FromStaff, HeldMedicine, Hold
 from bot.model.ids import HoldId, MemberId, event_source, hospital_source
 from bot.model.observation import Observation
@@ -65,7 +67,7 @@ HOURS = ("1", "4", "8", "12", "none", "unknown")
 def ask_last_doses(ctx: Context, out: Effects, chart: Chart, member: MemberId, by: str) -> None:
     """The course goes on: each medicine waits until it is told when it was last given."""
     for place, medicine in enumerate(chart.plan.medicines):
-        if medicine.as_needed or not in_course(chart.plan, medicine, ctx.now):
+        if not in_course(chart.plan, medicine, ctx.now):
             continue
         target = HeldMedicine(medicine.name)
         cause = FromStaff(member, by, "", out.event)
@@ -190,12 +192,14 @@ def _told(
     medicine = chart.plan.medicines[place]
     holds = waiting(chart, medicine.name)
     known = doses_of(chart, medicine.name)
-    if not holds or known is None:
+    if not holds or (known is None and not medicine.as_needed):
         return
     out.add(Heard(chart.id), *(Settle(one.chat, _key(chart, place)) for one in chart.people))
     there = None if answer == "unknown" else [answer] if isinstance(answer, datetime) else []
     stay = (chart.enrolled_at, holds[0].since)
-    following = after_stay(medicine, known.slots, known.given, there, stay, ctx.now, known.declined)
+    slots, declined = (known.slots, known.declined) if known is not None else ([], [])
+    given = given_times(chart, medicine)
+    following = after_stay(medicine, slots, given, there, stay, ctx.now, declined)
     if answer != "unknown":
         out.add(*(EndHold(chart.id, hold.id, None, person.name) for hold in holds))
     if isinstance(answer, datetime):
@@ -214,6 +218,15 @@ def _goes_on(
     """The next one at its time; what the gap moves, or what came due since, comes later."""
     lang, names = person.lang, {"name": chart.name, "med": medicine.name}
     match following:
+        case DueAt() | NoMore() if medicine.as_needed:
+            # Its hour is whenever it is needed, by the gap from what was given there.
+            after = evolve(chart, out.all, ctx.now)
+            if ctx.standing(after).holds_on_medicine(medicine.name):
+                phone = emergency_phones(ctx, lang)
+                return ctx.words.say("hold_refused", lang, what=medicine.name, phone=phone)
+            return if_needed(ctx, after, medicine, lang) or ctx.words.say(
+                "dose_no_more", lang, **names
+            )
         case AskStaff(why=why):
             finding = unsure_finding(medicine.name, why)
             label = ctx.words.say("last_dose_unknown", ctx.clinic.language)
