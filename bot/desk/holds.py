@@ -219,12 +219,17 @@ def let_go(
     if any(isinstance(one.cause, FromDeath) for one in chart.holds):
         out.say(chat, ctx.words.say("plan_over_now", lang, name=chart.name), patient=chart.id)
         return
-    left = () if isinstance(target, Everything) else release(chart.holds, target, chart.plan)
+    left = release(chart.holds, target, chart.plan)
     gone = [one for one in chart.holds if one.id not in {h.id for h in left}]
     known = {one.id for one in chart.holds}
     if not gone:
-        out.say(chat, ctx.words.say("hold_not_held", lang, what=what, name=chart.name))
+        text = ctx.words.say("hold_not_held", lang, what=what, name=chart.name)
+        out.say(chat, _still(ctx, chart, lang) if left and isinstance(target, Everything) else text)
         return
+    named = [target]
+    if left and isinstance(target, Everything):  # not quite everything: each by its name
+        named = list(dict.fromkeys(one.target for one in gone))
+        what = _list(ctx, chart, named, lang)
     for one in gone:
         out.add(EndHold(chart.id, one.id, actor.id, actor.name))
     out.add(*(PutHold(chart.id, one) for one in left if one.id not in known))
@@ -234,8 +239,7 @@ def let_go(
     told = _told(ctx, after, lang)
     text = ctx.words.say("hold_gone", lang, what=what, name=chart.name, by=actor.name, told=told)
     if left and not isinstance(standing.mode, Emergency):
-        rest = ", ".join(target_words(t, lang, ctx.words, chart.plan) for t in held_targets(after))
-        text = f"{text}\n{ctx.words.say('hold_left', lang, what=rest)}"
+        text = f"{text}\n{_still(ctx, after, lang)}"
     out.say(chat, text, patient=chart.id)
     if isinstance(standing.mode, Emergency):
         return
@@ -246,7 +250,7 @@ def let_go(
         if person.reachable:
             said = ctx.words.say(
                 "hold_released", person.lang, name=chart.name,
-                what=target_words(target, person.lang, ctx.words, chart.plan),
+                what=_list(ctx, chart, named, person.lang),
             )  # fmt: skip
             lines = [said]
             for med, slot in again:
@@ -256,6 +260,14 @@ def let_go(
                 )
             topic = AboutPatient(chart.id)
             out.tell(person, Purpose.hold_notice, "\n".join(lines), patient=chart.id, topic=topic)
+
+
+def _list(ctx: AtDesk, chart: Chart, targets: Sequence[Target], lang: Lang) -> str:
+    return ", ".join(target_words(one, lang, ctx.words, chart.plan) for one in targets)
+
+
+def _still(ctx: AtDesk, chart: Chart, lang: Lang) -> str:
+    return ctx.words.say("hold_left", lang, what=_list(ctx, chart, held_targets(chart), lang))
 
 
 def ask_at_close(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:

@@ -12,8 +12,9 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from bot.context.contexts import Context
-from bot.context.phones import emergency_phones
+from bot.context.phones import emergency_phones, whom_to_phone
 from bot.context.words import when
+from bot.dosing.dosing import stopped_words
 from bot.dosing.order import doses_of, given_times
 from bot.dosing.showable import asked_when
 from bot.household.giving import plainly
@@ -22,7 +23,7 @@ from bot.model.hold import ByMouth, HeldMedicine, Hold, Target, Walks
 from bot.model.plan import Medicine
 from bot.model.reading import Reading
 from bot.model.text import Lang
-from bot.plan.doses import DueAt, TooEarly, Yes, as_needed
+from bot.plan.doses import DueAt, NoMore, TooEarly, Yes, as_needed
 from bot.plan.expected import expected_on
 from bot.plan.walks import walk_days, walk_text
 from bot.reading import human_medicine_in
@@ -209,8 +210,10 @@ def _doses(
 ) -> list[str] | None:
     standing = ctx.standing(chart)
     held = [one for one in meds if standing.holds_on_medicine(one.name)]
-    free = [one for one in meds if one not in held]
-    found: list[str] = []
+    stopped = [one for one in meds if one.is_withheld(ctx.now)]
+    free = [one for one in meds if one not in held and one not in stopped]
+    found = [stopped_words(ctx, chart, one, lang) for one in stopped]
+    held = [one for one in held if one not in stopped]
     if held:
         targets = [HeldMedicine(one.name) for one in held]
         holds = dict.fromkeys(h for target in targets for h in standing.holds_on_target(target))
@@ -228,6 +231,7 @@ def _doses(
 def _dose(ctx: Context, chart: Chart, medicine: Medicine, asked: _Asked, lang: Lang) -> str | None:
     """When this one may be given; None where nobody but staff should say."""
     fields = {"name": chart.name, "med": medicine.name}
+    over = ctx.words.say("dose_over", lang, **fields, phone=whom_to_phone(ctx, lang))
     local = chart.local(ctx.now)
     if medicine.as_needed:
         match as_needed(chart.plan, medicine, given_times(chart, medicine), ctx.now):
@@ -238,6 +242,8 @@ def _dose(ctx: Context, chart: Chart, medicine: Medicine, asked: _Asked, lang: L
                 amount = medicine.amount.say(lang)
                 hours = medicine.every_hours
                 return ctx.words.say("dose_if_needed", lang, **fields, amount=amount, hours=hours)
+            case NoMore():
+                return over
             case _:
                 return None
     doses = doses_of(chart, medicine.name)
@@ -256,5 +262,7 @@ def _dose(ctx: Context, chart: Chart, medicine: Medicine, asked: _Asked, lang: L
             if asked.permission and due > ctx.now:
                 key = "dose_not_before"
             return ctx.words.say(key, lang, **fields, when=when(chart.local(due), local, lang))
+        case NoMore():
+            return over
         case _:
             return None
