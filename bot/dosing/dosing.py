@@ -187,8 +187,8 @@ def _not_ordered_now(med: str, *, holds: bool) -> Finding:
         urgency=Urgency.same_day,
         matter="dose",
         because=Text(
-            en=f"{med} was given when none was ordered: stopped, paused, not begun, or all given",
-            es=f"se dio {med} sin estar indicado: suspendido, en pausa, sin empezar o terminado",
+            en=f"{med} was given though it is not ordered now: stopped, paused, over, or all given",
+            es=f"se dio {med} aunque ahora no está indicado: suspendido, en pausa o terminado",
         ),
         holds=(encode(HeldMedicine(med)),) if holds else (),
     )
