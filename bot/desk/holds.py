@@ -223,12 +223,19 @@ def let_go(
     if any(isinstance(one.cause, FromDeath) for one in chart.holds):
         out.say(chat, ctx.words.say("plan_over_now", lang, name=chart.name), patient=chart.id)
         return
-    left = () if isinstance(target, Everything) else release(chart.holds, target, chart.plan)
+    left = release(chart.holds, target, chart.plan)
     gone = [one for one in chart.holds if one.id not in {h.id for h in left}]
     known = {one.id for one in chart.holds}
     if not gone:
-        _not_held(ctx, out, chat, chart, target)
+        if left and isinstance(target, Everything):
+            out.say(chat, _still(ctx, chart, lang))
+        else:
+            _not_held(ctx, out, chat, chart, target)
         return
+    named = [target]
+    if left and isinstance(target, Everything):  # not quite everything: each by its name
+        named = list(dict.fromkeys(one.target for one in gone))
+        what = _list(ctx, chart, named, lang)
     for one in gone:
         out.add(EndHold(chart.id, one.id, actor.id, actor.name))
     out.add(*(PutHold(chart.id, one) for one in left if one.id not in known))
@@ -238,12 +245,11 @@ def let_go(
     told = _told(ctx, after, lang)
     text = ctx.words.say("hold_gone", lang, what=what, name=chart.name, by=actor.name, told=told)
     if left and not isinstance(standing.mode, Emergency):
-        rest = ", ".join(target_words(t, lang, ctx.words, chart.plan) for t in held_targets(after))
-        text = f"{text}\n{ctx.words.say('hold_left', lang, what=rest)}"
+        text = f"{text}\n{_still(ctx, after, lang)}"
     out.say(chat, text, patient=chart.id)
     if isinstance(standing.mode, Emergency):
         return
-    _tell_released(ctx, out, chart, after, target)
+    _tell_released(ctx, out, chart, after, target, named)
 
 
 def _not_held(ctx: AtDesk, out: Effects, chat: int, chart: Chart, target: Target) -> None:
@@ -266,7 +272,9 @@ def _not_held(ctx: AtDesk, out: Effects, chat: int, chart: Chart, target: Target
     out.say(chat, text, buttons=rows, patient=chart.id, topic=AboutPatient(chart.id))
 
 
-def _tell_released(ctx: AtDesk, out: Effects, chart: Chart, after: Chart, target: Target) -> None:
+def _tell_released(
+    ctx: AtDesk, out: Effects, chart: Chart, after: Chart, target: Target, named: Sequence[Target]
+) -> None:
     """The household hears of a release, and of each medicine when it may come again; reminders
     are promised only of what has any."""
     was, standing = ctx.standing(chart), ctx.standing(after)
@@ -284,7 +292,7 @@ def _tell_released(ctx: AtDesk, out: Effects, chart: Chart, after: Chart, target
         if not person.reachable:
             continue
         lang = person.lang
-        what = target_words(target, lang, ctx.words, chart.plan)
+        what = _list(ctx, chart, named, lang)
         said = [ctx.words.say("hold_released", lang, name=chart.name, what=what)]
         if chart.over:
             phone = both_phones(ctx, lang)
@@ -314,6 +322,14 @@ def _goes_on(chart: Chart, med: str, now: datetime) -> bool:
     doses = doses_of(chart, med)
     late = any(isinstance(verdict, Yes) for _, verdict in freed_lines(chart, med, now))
     return late or doses is None or not isinstance(doses.next(now), NoMore)
+
+
+def _list(ctx: AtDesk, chart: Chart, targets: Sequence[Target], lang: Lang) -> str:
+    return ", ".join(target_words(one, lang, ctx.words, chart.plan) for one in targets)
+
+
+def _still(ctx: AtDesk, chart: Chart, lang: Lang) -> str:
+    return ctx.words.say("hold_left", lang, what=_list(ctx, chart, held_targets(chart), lang))
 
 
 def ask_at_close(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:

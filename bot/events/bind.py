@@ -20,6 +20,7 @@ from bot.dosing.released import after_emergency
 from bot.dosing.taken_back import come_back
 from bot.household.emergency import open_emergency, stay_with_it, tell_the_others
 from bot.household.reshow import reshow
+from bot.household.resumed import ask_last_doses
 from bot.household.unasked import pass_on
 from bot.model.chart import Chart
 from bot.model.conversation import Describe, SameDose, Unclear, WhichPatient
@@ -67,6 +68,7 @@ def bind(ctx: Event, out: Effects) -> Effects:
         _emergency(ctx, out, before, after)
         come_back(ctx, out, before, known.chart)
         after_emergency(ctx, out, before, known.chart)
+        ask_last_doses(ctx, out, before, known.chart)
         reshow(ctx, out, before, known.chart)
     standings = {
         chart.id: standing_of(later[chart.id].chart, ctx.now)

@@ -12,10 +12,11 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from bot.context.contexts import Context
-from bot.context.phones import emergency_phones
+from bot.context.phones import emergency_phones, whom_to_phone
 from bot.context.words import when
+from bot.dosing.dosing import stopped_words
 from bot.dosing.if_needed import if_needed
-from bot.dosing.order import doses_of
+from bot.dosing.order import doses_of, given_times
 from bot.dosing.showable import asked_when
 from bot.household.giving import plainly
 from bot.model.chart import Chart
@@ -23,7 +24,7 @@ from bot.model.hold import ByMouth, HeldMedicine, Hold, Sessions, Target, Walks
 from bot.model.plan import Medicine
 from bot.model.reading import Reading
 from bot.model.text import Lang
-from bot.plan.doses import DueAt
+from bot.plan.doses import DueAt, NoMore, as_needed
 from bot.plan.expected import expected_on
 from bot.plan.walks import as_told
 from bot.reading import human_medicine_in
@@ -219,8 +220,10 @@ def _doses(
 ) -> list[str] | None:
     standing = ctx.standing(chart)
     held = [one for one in meds if standing.holds_on_medicine(one.name)]
-    free = [one for one in meds if one not in held]
-    found: list[str] = []
+    stopped = [one for one in meds if one.is_withheld(ctx.now)]
+    free = [one for one in meds if one not in held and one not in stopped]
+    found = [stopped_words(ctx, chart, one, lang) for one in stopped]
+    held = [one for one in held if one not in stopped]
     if held:
         targets = [HeldMedicine(one.name) for one in held]
         holds = dict.fromkeys(h for target in targets for h in standing.holds_on_target(target))
@@ -238,8 +241,13 @@ def _doses(
 def _dose(ctx: Context, chart: Chart, medicine: Medicine, asked: _Asked, lang: Lang) -> str | None:
     """When this one may be given; None where nobody but staff should say."""
     fields = {"name": chart.name, "med": medicine.name}
+    over = ctx.words.say("dose_over", lang, **fields, phone=whom_to_phone(ctx, lang))
     local = chart.local(ctx.now)
     if medicine.as_needed:
+        if isinstance(
+            as_needed(chart.plan, medicine, given_times(chart, medicine), ctx.now), NoMore
+        ):
+            return over
         return if_needed(ctx, chart, medicine, lang)
     doses = doses_of(chart, medicine.name)
     if doses is None or asked_when(chart, medicine.name, ctx.now) is not None:
@@ -257,5 +265,7 @@ def _dose(ctx: Context, chart: Chart, medicine: Medicine, asked: _Asked, lang: L
             if asked.permission and due > ctx.now:
                 key = "dose_not_before"
             return ctx.words.say(key, lang, **fields, when=when(chart.local(due), local, lang))
+        case NoMore():
+            return over
         case _:
             return None

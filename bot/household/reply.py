@@ -168,7 +168,7 @@ def _of_none(
         return False
     if seen.count and 1 <= seen.count < len(waiting):
         return True  # "gave two of them": which?
-    return all(one.med is None for one in by_medicine(chart, waiting, seen, moment))
+    return all(one.med is None for one in by_medicine(chart, waiting, seen, moment, text))
 
 
 def _of_now(chart: Chart, seen: Sequence[Observation]) -> tuple[Observation, ...]:
@@ -201,7 +201,7 @@ def _doses_and_sessions(
         seen = at_its_hour(chart, seen, follows.moment)
         meant = picked(chart, doses, follows.text, seen, follows.moment)
         each = [replace(seen, med=med, count=None) for med in meant or ()]
-        for dose in each or by_medicine(chart, doses, seen, follows.moment):
+        for dose in each or by_medicine(chart, doses, seen, follows.moment, follows.text):
             one = given_again(chart, dose, follows.text, follows.moment)
             if dose_told(ctx, out, chart, person, one, follows):
                 follows.observations.append(one)
