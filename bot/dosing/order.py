@@ -14,7 +14,7 @@ from bot.model.memo import Memo
 from bot.model.observation import Noted
 from bot.model.plan import Medicine
 from bot.plan.clock import first_zone, to_utc
-from bot.plan.doses import Givable, MayGive, NextDose, givable, may_give, next_dose
+from bot.plan.doses import Givable, MayGive, NextDose, NoMore, givable, may_give, next_dose
 from bot.standing.holds import covered
 
 WAITS = ("open", "unanswered")
@@ -71,7 +71,9 @@ class Doses:
         return may_give(self.medicine, slot, self.given, at, following, previous)
 
     def next(self, now: datetime, more: datetime | None = None) -> NextDose:
-        """When the next one is due, once ``more`` was given, too."""
+        """When the next one is due, once ``more`` was given, too. None of what is stopped."""
+        if self.medicine.is_withheld(now):
+            return NoMore()
         given = [*self.given, more] if more is not None else self.given
         return next_dose(self.medicine, self.slots, given, now, self.released, self.declined)
 

@@ -8,6 +8,7 @@ from datetime import timedelta
 from typing import Final
 
 from bot.context.contexts import AtHome
+from bot.household import talking
 from bot.model.chart import Chart, ClosedCase
 from bot.model.finding import Finding
 from bot.model.observation import Noted
@@ -60,8 +61,10 @@ def aftermath(ctx: AtHome, chart: Chart, reading: Reading, text: str) -> list[Fi
         # What staff have confirmed they look at today; else help goes before the question.
         level = Urgency.same_day if confirmed else Urgency.emergency
         return [Finding(ALIVE, level, "life", because, (), advice)]
-    closed = just_closed(ctx, chart)
-    if closed is None or not _GOES_ON.search(text) or _calm(ctx, chart, reading):
+    closed = _asked_in(ctx, chart, reading, text)
+    if closed is None and _GOES_ON.search(text) and not _calm(ctx, chart, reading):
+        closed = just_closed(ctx, chart)
+    if closed is None:
         return []
     minutes = int((ctx.now - closed.at).total_seconds() // 60)
     because = Text(
@@ -73,12 +76,30 @@ def aftermath(ctx: AtHome, chart: Chart, reading: Reading, text: str) -> list[Fi
 
 def just_closed(ctx: AtHome, chart: Chart) -> ClosedCase | None:
     """The emergency that staff closed within the last hours; the latest."""
-    found = [
+    found = _recent(ctx, chart)
+    return found[-1] if found else None
+
+
+def _recent(ctx: AtHome, chart: Chart) -> list[ClosedCase]:
+    return [
         one
         for one in chart.closed
         if one.urgency is Urgency.emergency and ctx.now - one.at <= AFTER
     ]
-    return found[-1] if found else None
+
+
+def _asked_in(ctx: AtHome, chart: Chart, reading: Reading, text: str) -> ClosedCase | None:
+    """The emergency, closed just now, in which staff had asked what these words answer. An
+    answer that tells us nothing may be the worst one: "is he breathing?", "no"."""
+    told = reading.understood and bool(reading.observations)
+    if told or talking.is_thanks(text):
+        return None
+    asked = talking.staff_asked(ctx, chart)
+    found = [one for one in _recent(ctx, chart) if one.id == asked]
+    if not found or asked is None:
+        return None
+    words = talking.words_of_staff(ctx, asked)
+    return found[-1] if words is None or "?" in words else None
 
 
 def _calm(ctx: AtHome, chart: Chart, reading: Reading) -> bool:
