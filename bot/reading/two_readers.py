@@ -119,6 +119,8 @@ def _suspected(reading: Reading, suspicion: Suspicion, context: Context) -> Doub
         if at < least:
             continue
         for about, value in suspicion.matters:
+            if reading.understood and any(one.about == about for one in reading.observations):
+                continue  # read otherwise, and all of it: "his gums are pink"
             found = level(about, value, context.day, context.species, worst)
             if found is not None and found > read_at and (found == Urgency.emergency) >= worst:
                 return Doubt(about, value, found)
