@@ -250,8 +250,10 @@ def _everyone(ctx: Context) -> list[Desk]:
 
 
 def _reached(ctx: Context, case: CaseChange) -> list[Desk]:
-    """Who hears of more: whoever was paged; of an emergency that was overdue, all."""
-    if case.urgency is Urgency.emergency and case.deadline <= ctx.now:
+    """Who hears of more: whoever was paged; of an emergency that was overdue, or that goes on
+    while nobody is at the clinic, all."""
+    more_at_night = len(case.body["entries"]) > 1 and not ctx.open_now()
+    if case.urgency is Urgency.emergency and (case.deadline <= ctx.now or more_at_night):
         return _everyone(ctx)
     return paged(ctx, case.policy, case.pages)
 

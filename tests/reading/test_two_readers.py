@@ -119,7 +119,7 @@ def _asks(seen: tuple[Observation, ...], suspicion: Suspicion) -> tuple[Doubt, .
         ((NORMAL,), ALARMED, (Doubt("incision", "pus", Urgency.same_day),)),
         ((NORMAL,), GRAVE, (Doubt("gums", "pale", Urgency.emergency),)),
         ((PUS,), ALARMED, ()),
-        ((PUS,), GRAVE, (Doubt("gums", "pale", Urgency.emergency),)),
+        ((PUS,), GRAVE, ()),  # an alarm that was read whole is not asked again
         ((PUS,), CALM, (Doubt("incision", "pus", Urgency.same_day, alarmed=True),)),
         (
             (replace(PUS, unsure=True),),
@@ -164,7 +164,7 @@ def test_what_is_less_than_an_emergency_and_not_counted_is_not_asked() -> None:
     assert combined(reading, DOUBTFUL, Context(day=9)).asks == ()
 
 
-def test_a_graver_matter_is_asked_sooner_where_an_alarm_is_read() -> None:
-    graver = replace(ALARMED, emergency=0.3)
-    assert _asks((PUS,), graver) == PALE
-    assert _asks((NORMAL,), replace(graver, urgent=0.5)) == ()
+def test_what_was_read_otherwise_and_whole_is_not_asked() -> None:
+    pink = replace(NORMAL, about="gums", value="pink")
+    assert not any(one.about == "gums" for one in _asks((pink,), GRAVE))
+    assert _asks((NORMAL,), GRAVE) == PALE
