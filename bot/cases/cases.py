@@ -27,7 +27,6 @@ from bot.model.urgency import Urgency
 SILENCE = "silence"
 """The matter of a case that is about nothing but an owner who does not answer."""
 UNCLEAR = "not_understood"
-CALL_BACK = "request-call-back"
 """The matter of a case that is about words that were not understood."""
 
 
@@ -146,9 +145,8 @@ def _joins(chart: Chart, out: Effects, lead: Finding) -> Case | None:
     death = next((c for c in chart.cases if c.tells_death), None) if chart.said_dead else None
     found = emergency or death or own
     found = found or next((c for c in chart.cases if c.matter == lead.matter), None)
-    if found is None and (lead.matter == UNCLEAR or lead.rule == CALL_BACK):
-        least = lead.urgency if lead.matter == UNCLEAR else Urgency.same_day
-        others = [c for c in chart.cases if c.matter != SILENCE and c.urgency >= least]
+    if found is None and lead.matter == UNCLEAR:
+        others = [c for c in chart.cases if c.matter != SILENCE]
         found = max(others, key=lambda one: one.urgency, default=None)
     return found
 

@@ -120,7 +120,7 @@ def _suspected(reading: Reading, suspicion: Suspicion, context: Context) -> Doub
             continue
         for about, value in suspicion.matters:
             if about == "life":
-                continue  # nobody is asked on a guess whether the animal has died
+                return None  # nobody is asked on a guess whether the animal has died
             if reading.understood and any(one.about == about for one in reading.observations):
                 continue  # read otherwise, and all of it: "his gums are pink"
             found = level(about, value, context.day, context.species, worst)
