@@ -40,4 +40,4 @@ def spoken(
         or wound_words.answered(ctx, out, event, chart, person, text, source)
     )
     if not answered:
-        reply(ctx, out, chart, person, OwnWords(text, source, without=without))
+        reply(ctx, out, chart, person, OwnWords(text, source, without=without, first_at=event.first_at))

@@ -102,7 +102,7 @@ class World:
     ) -> int:  # fmt: skip
         """A message; its number in the chat."""
         number = self._number(chat)
-        self._into(chat, InChat(number, who, text))
+        self._into(chat, InChat(number, who, text, at=self.now))
         self.hear(
             replace(self._event("message", who, user, chat, number, lang),
                     text=text, reply_to=reply_to)
@@ -112,17 +112,18 @@ class World:
     def show(self, who: str, user: int, chat: int, film: bool, light: str, caption: str) -> None:
         """A picture or film."""
         number = self._number(chat)
-        self._into(chat, InChat(number, who, caption))
+        self._into(chat, InChat(number, who, caption, at=self.now))
         media = (core.drawn(film, light, self._updates),)
         event = self._event("message", who, user, chat, number)
         self.hear(replace(event, text=caption, media=media))
 
     def edit(self, who: str, user: int, chat: int, number: int, text: str) -> None:
         """A message of theirs reads otherwise now."""
+        event = self._event("edited", who, user, chat, number)
         for one in self.tables.chats[chat]:
             if one.number == number:
-                one.text = text
-        self.hear(replace(self._event("edited", who, user, chat, number), text=text))
+                one.text, event = text, replace(event, first_at=one.at)
+        self.hear(replace(event, text=text))
 
     def tap(self, who: str, user: int, chat: int, number: int, data: str) -> None:
         """A button."""
