@@ -40,4 +40,10 @@ def spoken(
         or wound_words.answered(ctx, out, event, chart, person, text, source)
     )
     if not answered:
-        reply(ctx, out, chart, person, OwnWords(text, source, without=without, first_at=event.first_at))
+        reply(
+            ctx,
+            out,
+            chart,
+            person,
+            OwnWords(text, source, without=without, first_at=event.first_at),
+        )

@@ -230,9 +230,13 @@ def _conclude(
     found = resolve_past(found, clauses)
     mark_sudden(found, clauses)
     found = drop_before(found, clauses)
-    put_off = any(m.void is suppress.NOT_DONE for m in matches) or when_awake(text) or (
-        context.asked in (*_TO_DO, "none")
-        and any(promised(tokens, c, context.asked != "none") for c in clauses)
+    put_off = (
+        any(m.void is suppress.NOT_DONE for m in matches)
+        or when_awake(text)
+        or (
+            context.asked in (*_TO_DO, "none")
+            and any(promised(tokens, c, context.asked != "none") for c in clauses)
+        )
     )
     answer = bare.answer(tokens, clauses, matches, found, context)
     found.extend(answer.found)

@@ -30,9 +30,7 @@ def cold_toes(tokens: list[Token], clauses: list[Clause], sentence: int) -> bool
     return False
 
 
-def swollen_and_cold(
-    tokens: list[Token], clauses: list[Clause], found: list[Found]
-) -> list[Found]:
+def swollen_and_cold(tokens: list[Token], clauses: list[Clause], found: list[Found]) -> list[Found]:
     """Toes told to be cold and swollen are a bandage that is too tight, whatever stands
     between the words; the swelling is told, so it is no question and no wish."""
     told = {clauses[f.match.clause].sentence for f in found if f.observation.about == "bandage"}
