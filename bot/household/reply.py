@@ -14,6 +14,7 @@ from bot.context.phones import both_phones, what_happens_now
 from bot.dosing.dosing import given_again
 from bot.household import clarify, doubt_words, doubts, talking
 from bot.household.aftermath import aftermath
+from bot.household.ask_each import ask_each
 from bot.household.asked import (
     ANSWERS,
     asked_sheet,
@@ -160,6 +161,8 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
         clarify.settle(ctx, out, person.chat)
     elif words.looked_at:
         out.add(Entry("unclear", "bot", text, chart.id, {"source": source}))
+    elif understood.bare and ask_each(ctx, out, chart, person, sheet):
+        clarify.settle(ctx, out, person.chat)
     elif not (asking.asked or asking.raised or passed or after):
         rest = bool(observations)
         _not_understood(ctx, out, chart, person, said, rest=rest, done=done, which=which)
