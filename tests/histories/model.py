@@ -121,7 +121,9 @@ class Model:
         self, now: datetime, facts: Facts, delivered: Sequence[Shown], live: Sequence[Shown]
     ) -> Iterator[str]:
         fresh = [one for one in delivered if one.chat in self.home]
-        for one in [*fresh, *(x for x in live if now - x.at < SHOWN)]:
+        # Whoever has left is a stranger there: no button of theirs does anything.
+        old = [x for x in live if now - x.at < SHOWN and x.chat in facts.members]
+        for one in [*fresh, *old]:
             for label, code, item in one.buttons:
                 if code == "i" and item:
                     for why in self.why_not(now, facts, item):
