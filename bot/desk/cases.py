@@ -15,6 +15,7 @@ from bot.desk.carried_out import carry_out
 from bot.desk.holds import ask_at_close, hold
 from bot.desk.plan_changes import ALIVE, change
 from bot.desk.rights import may
+from bot.desk.spoken_of import spoken_of
 from bot.desk.waiting import asked_to_wait, meant
 from bot.model.action import OnCase
 from bot.model.chart import Case, Chart, Member, Person
@@ -267,11 +268,8 @@ def to_owner(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, chart: C
 
 def _beside_holds(ctx: AtDesk, chart: Chart, case: Case | None, text: str, lang: Lang) -> str:
     """Words that speak of a medicine on hold release nothing, and the household is told so."""
-    standing, plain = ctx.standing(chart), text.casefold()
-    held = [
-        one.name for one in chart.plan.medicines
-        if one.name.casefold() in plain and standing.holds_on_medicine(one.name)
-    ]  # fmt: skip
+    standing = ctx.standing(chart)
+    held = [name for name in spoken_of(text, chart) if standing.holds_on_medicine(name)]
     if not held or asked_to_wait(text, chart, case):
         return text
     return f"{text}\n\n{ctx.words.say('hold_still', lang, what=', '.join(held))}"
