@@ -4,9 +4,11 @@ happens to the next. Whoever holds a world says what people do and how late it i
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from copy import copy, deepcopy
 from dataclasses import replace
 from datetime import datetime, timedelta
 from hashlib import sha256
+from typing import Self
 
 from bot.context.buttons import digest_of
 from bot.context.opening import next_opening
@@ -39,6 +41,19 @@ class World:
         self.unseen: frozenset[int] = frozenset()  # chats whose messages are no part of it now
         self._updates = 0
         put_due(self.tables, "board", "board", next_opening(practice.clinic, now), None)
+
+    def fork(self) -> Self:
+        """A copy that can go its own way: values are shared, tables are not."""
+        other = copy(self)
+        memo: dict[int, object] = {}
+        for row in self.tables.patients.values():
+            memo[id(row.chart)] = row.chart
+            for table in (row.sheets, row.lines, row.whole):
+                memo |= {id(one): one for one in table.values()}
+        for chat in self.tables.chats.values():
+            memo |= {id(one.sent): one.sent for one in chat if one.sent is not None}
+        other.tables, other.transcript = deepcopy((self.tables, self.transcript), memo)
+        return other
 
     # -- what is done -----------------------------------------------------------------------
 

@@ -5,7 +5,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from copy import deepcopy
 from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from functools import cache
@@ -133,22 +132,6 @@ def _prepared(number: int) -> tuple[Watched, Plan]:
     return world, plan
 
 
-def fork(world: Watched) -> Watched:
-    """A copy that can go its own way: values are shared, tables are not."""
-    other = Watched.__new__(Watched)
-    other.practice, other.now, other.unseen = world.practice, world.now, world.unseen
-    other._updates = world._updates
-    memo: dict[int, object] = {}
-    for row in world.tables.patients.values():
-        memo[id(row.chart)] = row.chart
-        for table in (row.sheets, row.lines, row.whole):
-            memo |= {id(one): one for one in table.values()}
-    for chat in world.tables.chats.values():
-        memo |= {id(one.sent): one.sent for one in chat if one.sent is not None}
-    other.tables, other.transcript = deepcopy((world.tables, world.transcript), memo)
-    return other
-
-
 def order_of(plan: Plan) -> Order:
     """The order in the model's own terms."""
     return Order(plan.zone, plan.home, tuple(_med(one) for one in plan.medicines))
@@ -178,7 +161,7 @@ def play(history: History, silent: int = SILENT) -> Played:
     """All of it, and ``silent`` hours more in which nobody does anything; it ends at the first
     thing that does not hold."""
     start, plan = _prepared(history.scene)
-    world = fork(start)
+    world = start.fork()
     names = dict(zip((ROBIN, LUCIA), SCENES[history.scene].names, strict=True))
     names |= {NURSE: "pell", CLINICIAN: "wren"}
     model = Model(order_of(plan), HOME, STAFF_WORDS)
