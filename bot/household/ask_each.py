@@ -15,13 +15,17 @@ from bot.model.purpose import Purpose
 from bot.model.topic import AboutPrompt
 from bot.standing.standing import Ordinary
 
+OLD = timedelta(hours=24)
+"""A prompt of before, quoted, is not shown anew."""
 AGAIN = timedelta(minutes=5)
 """Shown so lately, the lines stand just above."""
 
 
 def ask_each(ctx: AtHome, out: Effects, chart: Chart, person: Person, sheet: Sheet | None) -> bool:
     """False where there is nothing to choose from, or a person reads the words."""
-    if sheet is None or not isinstance(ctx.standing(chart).mode, Ordinary):
+    if sheet is None or ctx.now - sheet.due_at > OLD:
+        return False
+    if not isinstance(ctx.standing(chart).mode, Ordinary):
         return False
     open_lines = [x for x in to_do(ctx, chart, sheet) if person.wanted(x.item.kind)]
     if len(open_lines) < 2 or talking.staff_asked(ctx, chart) is not None:
