@@ -28,19 +28,18 @@ _CLASSES: Final[tuple[tuple[re.Pattern[str], Callable[[Medicine], bool]], ...]] 
     (re.compile(r"\bantib\w+\b", re.I), lambda one: one.kind == "antibiotic"),
 )
 _ANY: Final = re.compile(rf"\b{_NOUN}\b", re.IGNORECASE)
-_ALL: Final = re.compile(
+_ALL: Final = (
     r"\b(everything|both|all|the (usual|rest|others?|same)|as (usual|before|always|planned)|them|it"
     r"|tod[oa]s?|amb[oa]s|l[oa]s dos|lo (de siempre|mismo|dem[aá]s)|como (siempre|antes)"
-    r"|(d[eé]|d[aá]r?)sel[oa]s?|d[eé]l[oa]s?)\b",
-    re.IGNORECASE,
+    r"|(d[eé]|d[aá]r?)sel[oa]s?|d[eé]l[oa]s?)\b"
 )
-"""These speak of medicines only beside a word of giving."""
-_GIVE: Final = re.compile(
+_GIVE: Final = (
     r"\b(give|giving|gave|continue|keep (on )?(giving|going)|go on|carry on|resume|restart|start"
     r"|take|d[eé](le|n(le)?|sel[oa]s?|l[oa]s?)?|d[aá](r|ndo)(le|sel[oa]s?)?|siga|sigan|contin[uú]e"
-    r"|reanude|vuelva a|tome|puede dar\w*)\b",
-    re.IGNORECASE,
+    r"|reanude|vuelva a|tome|puede dar\w*)\b"
 )
+_GIVE_ALL: Final = re.compile(rf"(?=[^.!?\n]*{_GIVE}[^.!?\n]{{0,30}}?{_ALL})", re.IGNORECASE)
+"""A word for all speaks of medicines only after a word of giving, in one sentence."""
 
 
 def spoken_of(text: str, chart: Chart) -> list[str]:
@@ -50,6 +49,6 @@ def spoken_of(text: str, chart: Chart) -> list[str]:
     for words, fits in _CLASSES:
         if words.search(text):
             found += [one.name for one in meds if fits(one)]
-    if not found and (_ANY.search(text) or (_ALL.search(text) and _GIVE.search(text))):
+    if not found and (_ANY.search(text) or _GIVE_ALL.search(text)):
         found = [one.name for one in meds]
     return list(dict.fromkeys(found))
