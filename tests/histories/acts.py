@@ -19,7 +19,7 @@ from bot.rehearsal.tables import InChat
 from ..rehearsal.telling import practice, story
 from .facts import Cause, Med, Order, Saying
 from .model import Model
-from .sayings import COMMANDS, SAYINGS, STAFF_WORDS
+from .sayings import COMMANDS, LATER, SAYINGS, STAFF_WORDS
 from .watched import CLINICIAN, HOME, LUCIA, NURSE, OPENER, ROBIN, Broken, Watched
 
 SILENT = 14
@@ -61,7 +61,7 @@ GAPS = (0, 1, 3, 10, 20, 25, 40, 65, 120, 240, 480, 700)
 KINDS = (
     *("given",) * 7, *("tap",) * 6, *("stale",) * 3, *("again",) * 2, *("say",) * 8, "edit",
     "undo", "back", "picture", *("desk",) * 4, *("command",) * 2, "answer", "change", "wait",
-    "block", "zone",
+    "block", "zone", *("reply",) * 3, *("later",) * 2, "captioned", "backtalk", *("doubt",) * 2,
 )  # fmt: skip
 ZONES = ("America/New_York", "America/Los_Angeles", "Europe/Madrid")
 CHANGES = (
@@ -212,6 +212,20 @@ class Player:
                 self.world.say(self.names[home], home, f"[a {light} picture]")
                 self.world.cause = Cause("picture", home)
                 self.world.show(self.names[home], home, home, False, light, "")
+            case "captioned":
+                said = SAYINGS[act.pick % len(SAYINGS)]
+                self.world.say(self.names[home], home, f"[a picture] {said.text}")
+                self.world.cause = Cause("say", home, said)
+                self.world.show(self.names[home], home, home, False, "sharp", said.text)
+            case "later":
+                self._say(home, LATER[act.pick % len(LATER)])
+            case "reply":
+                every = (*SAYINGS, *LATER)
+                self._reply(home, every[act.pick % len(every)], act.pick // 7, "")
+            case "backtalk":
+                self._reply(home, LATER[act.pick % len(LATER)], 0, "words:")
+            case "doubt":
+                self._tap(home, self._live(home, "doubt"), act.pick)
             case "zone":
                 if self.world.model is not None:
                     self.world.model.journeys += 1
@@ -259,6 +273,16 @@ class Player:
         self.world.say(self.names[user], user, saying.text)
         self.world.cause = Cause("say", user, saying)
         self.world.write(self.names[user], user, user, saying.text)
+
+    def _reply(self, user: int, saying: Saying, pick: int, about: str) -> None:
+        """Words in reply to one of the last messages of the bot, about ``about`` if any."""
+        theirs = [x for x in self.world.newest(user) if x.sent and about in x.sent.topic][:40]
+        if not theirs:
+            return
+        quoted = theirs[pick % len(theirs)]
+        self.world.say(self.names[user], user, f"[to “{quoted.text[:60]}”] {saying.text}")
+        self.world.cause = Cause("say", user, saying)
+        self.world.write(self.names[user], user, user, saying.text, reply_to=quoted.number)
 
     def _edit(self, user: int, saying: Saying) -> None:
         mine = next((one for one in self.world.newest(user) if one.who and one.text), None)
@@ -334,6 +358,8 @@ def _wanted(data: str, kind: str) -> bool:
     code, args = Watched.meaning(data)
     if kind == "given":
         return code in ("a", "g", "x") or (code == "i" and args[1] == "given")
+    if kind == "doubt":
+        return code not in ("i", "a", "z")
     return code == "z" if kind == "back" else bool(code)
 
 

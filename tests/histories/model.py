@@ -76,6 +76,9 @@ class Model:
         if cause.kind == "tap" and cause.code in "ia" and before.state != "ended":
             for item in cause.meds:
                 self.late.setdefault(item, []).append((now, cause.user))
+        if cause.kind in ("say", "edit") and "dose" in cause.saying.may:
+            for med in self.order.meds:  # asked when, it counts from these words on
+                self.late.setdefault(f"said:{med.name}", []).append((now, cause.user))
         for one in delivered:
             if one.chat not in self.home:
                 continue
