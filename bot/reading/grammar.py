@@ -11,7 +11,7 @@ A pattern is a line of elements:
     -<class>        the clause must not hold it
     +<class>        the clause must hold it, anywhere
 
-A line that ends in "|" goes on in the next.
+    #name        not looked for: a name by which the code knows the rule
 
 Rules stand under a heading ``= value [detail] [trend:x] [count:n] [fixed] [@topic ...]
 [!@topic ...]``:
@@ -22,9 +22,11 @@ while that topic is spoken of (``@asked-topic``: asked about), ``!@topic`` only 
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from difflib import get_close_matches
 
 from bot.model.vocabulary import DETAILS, TRENDS
 
+from .lexicon_files import LexiconError, Line
 from .normalise import plain
 
 NEAR = 2
@@ -45,7 +47,6 @@ class Element:
 class Pattern:
     """Sequences that must all be found in one clause, in any order."""
 
-    source: str
     parts: tuple[tuple[Element, ...], ...]
     without: frozenset[str]
     present: tuple[frozenset[str], ...]
@@ -70,6 +71,8 @@ class Rule:
     focus: frozenset[str] = frozenset()
     unless: frozenset[str] = frozenset()
     weight: int = 0
+    id: str = ""
+    tags: frozenset[str] = frozenset()
 
 
 @dataclass
@@ -93,13 +96,13 @@ class Compiler:
         self.classes: dict[str, int] = {}
         self.rules: list[Rule] = []
         self._known: dict[str, frozenset[str]] = {}
+        self._heads: dict[tuple[str, str], dict[str, object]] = {}
 
-    def add_class(self, name: str, members: str) -> None:
-        """``members``: words and ``word*``, separated by spaces; phrases joined by ``_``."""
+    def add_class(self, name: str, members: list[str]) -> None:
+        """``members``: words, ``word*`` and phrases joined by ``_``."""
         key = f"<{name}>"
-        found = members.split()
-        self.classes[key] = self.classes.get(key, 0) + len(found)
-        for member in found:
+        self.classes[key] = self.classes.get(key, 0) + len(members)
+        for member in members:
             words = tuple(plain(part) for part in member.split("_"))
             if len(words) > 1:
                 self.phrases.setdefault(words, set()).add(key)
@@ -110,20 +113,20 @@ class Compiler:
             else:
                 self.words.setdefault(words[0], set()).add(key)
 
-    def _keys(self, text: str, source: str) -> frozenset[str]:
+    def _keys(self, text: str) -> frozenset[str]:
         known = self._known.get(text)
         if known is None:
-            known = self._known[text] = self._read_keys(text, source)
+            known = self._known[text] = self._read_keys(text)
         return known
 
-    def _read_keys(self, text: str, source: str) -> frozenset[str]:
+    def _read_keys(self, text: str) -> frozenset[str]:
         keys: set[str] = set()
         for option in text.split("|"):
             if option == "$":
-                raise ValueError(f"an end among words before the last in pattern {source!r}")
+                raise ValueError("$ among other words: only the last place of a pattern may be so")
             if option.startswith("<"):
                 if option not in self.classes:
-                    raise ValueError(f"no class {option} in pattern {source!r}")
+                    raise ValueError(f"no class {option}{self._like(option)}")
                 keys.add(option)
             elif option.endswith("*"):
                 stem = plain(option[:-1])
@@ -141,14 +144,14 @@ class Compiler:
                 keys.add(word)
         return frozenset(keys)
 
-    def pattern(self, source: str) -> Pattern:
+    def pattern(self, words: list[str]) -> Pattern:
         """One line as a pattern."""
         parts: list[tuple[Element, ...]] = []
         now: list[Element] = []
         without: set[str] = set()
         present: list[frozenset[str]] = []
         gap, cross, start, end = 0, False, False, False
-        for word in source.split():
+        for word in words:
             if word == "&":
                 parts.append(tuple(now))
                 now, gap = [], 0
@@ -161,63 +164,42 @@ class Compiler:
             elif word[0] == "~":
                 gap = int(word[1:] or NEAR)
             elif word[0] == "+":
-                present.append(self._keys(word[1:], source))
+                present.append(self._keys(word[1:]))
             elif word[0] == "-":
-                without |= self._keys(word[1:], source)
+                without |= self._keys(word[1:])
             else:
                 optional = word.endswith("?")
-                keys = self._keys(word.rstrip("?"), source)
+                keys = self._keys(word.rstrip("?"))
                 now.append(Element(keys, optional, gap, cross and gap == FAR))
                 gap = 0
         parts.append(tuple(now))
         needs = tuple(e.keys for part in parts for e in part if not e.optional)
         if not needs or any(not part or part[0].optional for part in parts):
-            raise ValueError(f"a pattern needs a word to begin with: {source!r}")
-        return Pattern(
-            source, tuple(parts), frozenset(without), tuple(present), start, end, cross, needs
-        )
+            raise ValueError(
+                "a pattern, and each side of a &, begins with a word that must be there"
+            )
+        return Pattern(tuple(parts), frozenset(without), tuple(present), start, end, cross, needs)
 
-    def add_rules(self, about: str, text: str) -> None:
-        """Read the rules of one topic."""
-        head: dict[str, object] = {}
-        whole = ""
-        for piece in text.splitlines():
-            whole += piece.strip()
-            if whole.endswith("|"):
-                continue  # alternatives go on in the next line
-            line, whole = whole, ""
-            if not line:
-                continue
-            if line.startswith("="):
-                head = self._heading(about, line[1:].split())
-                continue
-            for one in _endings(line):
+    def add_rule(self, about: str, line: Line) -> None:
+        """One rule of a topic. Raises ``LexiconError``."""
+        try:
+            head = self._heads.get((about, line.heading))
+            if head is None:
+                head = self._heads[about, line.heading] = _heading(about, line.heading.split())
+            words = line.pattern.split()
+            tags = frozenset(word[1:] for word in words if word[0] == "#")
+            for one in _endings([word for word in words if word[0] != "#"]):
                 pattern = self.pattern(one)
                 weight = sum(len(part) for part in pattern.parts) + pattern.cross
-                self.rules.append(Rule(about, pattern=pattern, weight=weight, **head))  # type: ignore[arg-type]
+                self.rules.append(
+                    Rule(about, pattern=pattern, weight=weight, id=line.id, tags=tags, **head)  # type: ignore[arg-type]
+                )
+        except ValueError as error:
+            raise LexiconError(line.place, str(error)) from error
 
-    def _heading(self, about: str, words: list[str]) -> dict[str, object]:
-        head: dict[str, object] = {"value": words[0]}
-        focus: set[str] = set()
-        unless: set[str] = set()
-        for word in words[1:]:
-            if word.startswith("@"):
-                focus.add(word[1:])
-            elif word.startswith("!@"):
-                unless.add(word[2:])
-            elif word in ("fixed", "agent"):
-                head[word] = True
-            elif word.startswith("trend:") and word[6:] in TRENDS:
-                head["trend"] = word[6:]
-            elif word.startswith("count:"):
-                head["count"] = int(word[6:])
-            elif word in DETAILS.get(about, ()):
-                head["detail"] = word
-            else:
-                raise ValueError(f"{about}: heading has {word!r}")
-        head["focus"] = frozenset(focus)
-        head["unless"] = frozenset(unless)
-        return head
+    def _like(self, option: str) -> str:
+        near = get_close_matches(option, self.classes, 1)
+        return f"; did you mean {near[0]}?" if near else '; write it down as "class NAME"'
 
     def _cost(self, keys: frozenset[str]) -> int:
         """How common the words of one place are: a rule is looked for by its rarest."""
@@ -252,12 +234,38 @@ class Compiler:
         return lexis
 
 
-def _endings(line: str) -> list[str]:
+def _endings(words: list[str]) -> list[list[str]]:
     """A line whose last element is "word|$" as two: one with the word, one with the end."""
-    words = line.split()
     for place, word in enumerate(words):
         options = word.split("|")
         if len(options) > 1 and "$" in options:
             told = "|".join(option for option in options if option != "$")
-            return [" ".join([*words[:place], one, *words[place + 1 :]]) for one in (told, "$")]
-    return [line]
+            return [[*words[:place], one, *words[place + 1 :]] for one in (told, "$")]
+    return [words]
+
+
+def _heading(about: str, words: list[str]) -> dict[str, object]:
+    """What the rules under a heading say. Raises ValueError with the mend."""
+    head: dict[str, object] = {"value": words[0]}
+    focus: set[str] = set()
+    unless: set[str] = set()
+    for word in words[1:]:
+        if word.startswith("@"):
+            focus.add(word[1:])
+        elif word.startswith("!@"):
+            unless.add(word[2:])
+        elif word in ("fixed", "agent"):
+            head[word] = True
+        elif word.startswith("trend:") and word[6:] in TRENDS:
+            head["trend"] = word[6:]
+        elif word.startswith("count:"):
+            head["count"] = int(word[6:])
+        elif word in DETAILS.get(about, ()):
+            head["detail"] = word
+        else:
+            known = ", ".join((*DETAILS.get(about, ()), "fixed", "agent", "@topic", "!@topic"))
+            raise ValueError(f"the heading has {word!r}; after the value may stand {known}, "
+                             "trend:better, count:2")  # fmt: skip
+    head["focus"] = frozenset(focus)
+    head["unless"] = frozenset(unless)
+    return head

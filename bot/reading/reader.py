@@ -6,6 +6,7 @@ from itertools import pairwise
 
 from bot.model.observation import Observation
 from bot.model.reading import Context, Reading
+from bot.model.topics import denied
 from bot.model.vocabulary import TOPICS
 
 from . import bare, danger, scope, subjects
@@ -17,7 +18,7 @@ from .contrast import drop_before, mark_sudden
 from .focus import FOCUS_OF, NOUNS, WOUND, kin
 from .grammar import Rule
 from .language import guess, settle_homographs
-from .lexis import LEXIS, NEGATED, mark_phrases, settle_bit, tag
+from .lexis import LEXIS, mark_phrases, settle_bit, tag
 from .matching import Match, candidates, find
 from .normalise import words_of
 from .overlap import drop_overlaps
@@ -406,7 +407,7 @@ def _observe(
     value: str | None = rule.value
     detail, trend = rule.detail, rule.trend
     if match.denied:
-        value = NEGATED.get(rule.about, {}).get(rule.value)
+        value = denied(rule.about, rule.value)
         detail = trend = None
     if value is None:
         return []

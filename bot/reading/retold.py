@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from bot.model.observation import Observation
 from bot.model.reading import Context
+from bot.model.topics import denied
 
 from .attach import medicine
 from .clauses import Clause
-from .lexis import NEGATED
 from .settle import Found
 from .token import Token
 
@@ -52,7 +52,7 @@ def resolve_past(found: list[Found], clauses: list[Clause]) -> list[Found]:
     for number, item in enumerate(found):
         clause = clauses[item.match.clause]
         about = item.observation.about
-        absent = NEGATED.get(about, {}).get(item.observation.value)
+        absent = denied(about, item.observation.value)
         if "near_past" in clause.moods and absent and not item.match.denied and not item.match.held:
             later = [
                 c for c in clauses[item.match.clause :]

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from bot.model.topics import TABLE
+
 from .actors import (
     SEEN,
     intended,
@@ -21,7 +23,7 @@ from .wishes import beside_wish, of_my_own, of_people, told_trouble
 REACH = 9
 """Words over which a negation reaches to the right."""
 
-_CARE = frozenset("dose ice warm_compress massage walk cone request swallowed mishap".split())
+_CARE = frozenset(name for name, topic in TABLE.items() if topic.care)
 """Topics in which people act: a person as subject does not take the finding away."""
 
 _SUFFERED = frozenset("licking incision bandage cone mishap".split())

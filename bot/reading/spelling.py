@@ -1,7 +1,7 @@
 """Repair of words that the lexicon does not hold: one slip, or two in a long word.
 
 A repaired word may raise concern or name a topic. Ordinary words that lie one letter
-from ours (plain, read, coma) are listed in ``lexicon.ordinary`` and left alone.
+from ours (plain, read, coma) are listed in ``lexicon/*/ordinary.txt`` and left alone.
 """
 
 from __future__ import annotations
