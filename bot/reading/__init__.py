@@ -2,5 +2,6 @@
 
 from .reader import read
 from .remedies import human_medicine_in
+from .trace import Trace
 
-__all__ = ["human_medicine_in", "read"]
+__all__ = ["Trace", "human_medicine_in", "read"]

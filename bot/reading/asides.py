@@ -10,6 +10,7 @@ from .clauses import Clause
 from .lexis import LEXIS
 from .matching import find
 from .token import Token
+from .trace import Trace
 
 _RULES = tuple(rule for rule in LEXIS.rules if rule.about == "aside")
 _GOES_ON = frozenset("if whether that which who for to about of or than que si para".split())
@@ -27,16 +28,16 @@ _BEFORE = frozenset("and but so y pero e also".split())
 _NO_HEAD_AFTER = frozenset("i we to and but or if not said says que y".split())
 
 
-def set_apart(tokens: list[Token]) -> None:
+def set_apart(tokens: list[Token], trace: Trace | None = None) -> None:
     """Bound the formulas and the beginnings of wishes and doubts; formulas are marked."""
     start = 0
     for end in range(1, len(tokens) + 1):
         if end == len(tokens) or tokens[end].cut >= 3:
-            _in_sentence(tokens, start, end)
+            _in_sentence(tokens, start, end, trace)
             start = end
 
 
-def _in_sentence(tokens: list[Token], start: int, end: int) -> None:
+def _in_sentence(tokens: list[Token], start: int, end: int, trace: Trace | None) -> None:
     if end - start < 2:
         return
     keys: frozenset[str] = frozenset().union(*(t.keys for t in tokens[start:end]))
@@ -44,6 +45,8 @@ def _in_sentence(tokens: list[Token], start: int, end: int) -> None:
     spans: list[tuple[int, int, bool]] = []
     for rule in _RULES:
         for at in find(rule.pattern, tokens, whole, end, keys):
+            if trace:
+                trace.asides.append((rule, tokens[at[0]].start, tokens[at[-1]].end))
             first = at[0]
             while first > start and tokens[first - 1].word in _LEADS and not tokens[first].cut:
                 first -= 1

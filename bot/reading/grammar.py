@@ -4,6 +4,7 @@ A pattern is a line of elements:
 
     word            that word            word*          words that begin so
     a|b|<class>     any of these         a?             may be missing
+    poop.v          that verb with its forms; bowel.n a noun, aguado.a an adjective
     ~ or ~4         up to 2 (4) words between, within one clause
     ~~              up to 8 words between, over commas and "and"
     a & b           both, in either order, in one clause
@@ -26,6 +27,7 @@ from difflib import get_close_matches
 
 from bot.model.vocabulary import DETAILS, TRENDS
 
+from .inflect import forms_of
 from .lexicon_files import LexiconError, Line
 from .normalise import plain
 
@@ -95,12 +97,14 @@ class Compiler:
         self.phrases: dict[tuple[str, ...], set[str]] = {}
         self.classes: dict[str, int] = {}
         self.rules: list[Rule] = []
-        self._known: dict[str, frozenset[str]] = {}
+        self._known: dict[tuple[str, str], frozenset[str]] = {}
+        self.lang = ""
         self._heads: dict[tuple[str, str], dict[str, object]] = {}
 
-    def add_class(self, name: str, members: list[str]) -> None:
-        """``members``: words, ``word*`` and phrases joined by ``_``."""
+    def add_class(self, name: str, members: list[str], lang: str = "") -> None:
+        """``members``: words, ``word.v``, ``word*`` and phrases joined by ``_``."""
         key = f"<{name}>"
+        members = [form for member in members for form in _forms(member, lang)]
         self.classes[key] = self.classes.get(key, 0) + len(members)
         for member in members:
             words = tuple(plain(part) for part in member.split("_"))
@@ -114,14 +118,15 @@ class Compiler:
                 self.words.setdefault(words[0], set()).add(key)
 
     def _keys(self, text: str) -> frozenset[str]:
-        known = self._known.get(text)
+        known = self._known.get((text, self.lang))
         if known is None:
-            known = self._known[text] = self._read_keys(text)
+            known = self._known[text, self.lang] = self._read_keys(text)
         return known
 
     def _read_keys(self, text: str) -> frozenset[str]:
         keys: set[str] = set()
-        for option in text.split("|"):
+        options = [form for word in text.split("|") for form in _forms(word, self.lang)]
+        for option in options:
             if option == "$":
                 raise ValueError("$ among other words: only the last place of a pattern may be so")
             if option.startswith("<"):
@@ -182,6 +187,7 @@ class Compiler:
 
     def add_rule(self, about: str, line: Line) -> None:
         """One rule of a topic. Raises ``LexiconError``."""
+        self.lang = line.id.partition(".")[0]
         try:
             head = self._heads.get((about, line.heading))
             if head is None:
@@ -232,6 +238,12 @@ class Compiler:
             for key in needs[0]:
                 lexis.by_key.setdefault(key, []).append((number, second))
         return lexis
+
+
+def _forms(option: str, lang: str) -> tuple[str, ...]:
+    """ "poop.v" as its forms; anything else as it stands."""
+    word, dot, kind = option.partition(".")
+    return forms_of(word, kind, lang) if dot and kind else (option,)
 
 
 def _endings(words: list[str]) -> list[list[str]]:

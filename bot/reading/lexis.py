@@ -8,7 +8,7 @@ from typing import Final
 
 from .grammar import Compiler, Lexis
 from .inflect import forms
-from .lexicon_files import files
+from .lexicon_files import LexiconError, files
 from .sounds import spellings
 from .spelling import Speller
 from .tables import HUMAN, NUMBERS, ORDINARY
@@ -23,7 +23,12 @@ def _build() -> Lexis:
     compiler.add_class("numberword", [word for word in NUMBERS if len(word) > 3])
     for file in files():
         for name, lines in file.classes.items():
-            compiler.add_class(name, [word for line in lines for word in line.split()])
+            members = [word for line in lines for word in line.split()]
+            try:
+                compiler.add_class(name, members, file.folder)
+            except ValueError as error:
+                place = f"{file.folder}/{file.topic}.txt, class {name}"
+                raise LexiconError(place, str(error)) from error
     for file in files():
         for line in file.rules:
             compiler.add_rule(file.topic, line)

@@ -23,9 +23,10 @@ from .matching import Match, candidates, find
 from .normalise import words_of
 from .overlap import drop_overlaps
 from .quantities import fold_quantities, hours_of_doses, those_due
-from .retold import also_given, brought_up, resolve_past
+from .retold import also_given, brought_up, not_yet, of_the_dead, resolve_past
 from .settle import Found, settle
 from .token import Token
+from .trace import Trace
 from .wishes import CLEARING
 
 _WAS = frozenset(
@@ -39,15 +40,17 @@ _OFTEN = 50
 """What is said in the same way more often in one reply says nothing more."""
 
 
-def read(text: str, context: Context) -> Reading:
+def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     """What a reply says. Pure; never raises for any text. Text beyond 4,096 code points is
-    not read, and the reply then counts as not understood."""
+    not read, and the reply then counts as not understood. ``trace`` is told how it came."""
     tokens = words_of(text[:_LIMIT])
+    if trace:
+        trace.text = text
     tag(tokens)
     lang = guess(tokens, context.lang)
     settle_homographs(tokens, lang)
     settle_bit(tokens)
-    set_apart(tokens)
+    set_apart(tokens, trace)
     mark_phrases(tokens)
     tokens = fold_quantities(tokens, context.at)
     if context.doses_due > 1:
@@ -70,7 +73,9 @@ def read(text: str, context: Context) -> Reading:
             clause.keys |= {"<dressed>"}
         if due and all_that_was_due(tokens, clause):
             clause.keys |= {"<planned>"}
-    matches, moods = _match(tokens, clauses, context)
+    matches, moods = _match(tokens, clauses, context, trace)
+    if trace:
+        trace.begin(tokens, matches)
     scope.mark_moods(tokens, clauses, moods)
     scope.mark_carried(tokens, clauses)
     subjects.mark_people(tokens, clauses)
@@ -80,6 +85,8 @@ def read(text: str, context: Context) -> Reading:
     if len(apart) < len(clauses):
         matches = [m for m in matches if m.clause not in apart or m.rule.about == "request"]
     matches = [m for m in matches if not _tail_of_talk(m, clauses)]
+    if trace:
+        trace.keep(matches, "in a formula that weighs nothing")
     for match in matches:
         clause = clauses[match.clause]
         match.denied = scope.denied(match, tokens, clause)
@@ -88,9 +95,13 @@ def read(text: str, context: Context) -> Reading:
     matches = [m for m in matches if not scope.torn(m, tokens)]
     if bare.only_a_figure(tokens, context):
         matches = [m for m in matches if m.rule.about != "temperature"]
+    if trace:
+        trace.keep(matches, "a denial stands in the midst of it")
     net = [m for m in matches if m.rule.about == "danger"]
     matches = drop_overlaps([m for m in matches if m.rule.about != "danger"], clauses)
     matches += danger.caught(net, matches, clauses)
+    if trace:
+        trace.keep_owned(matches)
     return _conclude(text, tokens, clauses, matches, context, lang, other)
 
 
@@ -106,7 +117,7 @@ def _tail_of_talk(match: Match, clauses: list[Clause]) -> bool:
 
 
 def _match(
-    tokens: list[Token], clauses: list[Clause], context: Context
+    tokens: list[Token], clauses: list[Clause], context: Context, trace: Trace | None
 ) -> tuple[list[Match], dict[int, set[str]]]:
     """Every rule that is found, clause by clause; what is spoken of moves on with them."""
     asked = FOCUS_OF.get(context.asked, frozenset((context.asked,)))
@@ -139,6 +150,8 @@ def _match(
         for rule, at in shifted:
             if rule.about == "mood":
                 moods.setdefault(number, set()).add(rule.value)
+                if trace:
+                    trace.moods.append((rule, tuple(p + clause.start for p in at)))
             else:
                 matches.append(Match(rule, tuple(p + clause.start for p in at), number))
     return matches, moods
@@ -245,7 +258,7 @@ def _conclude(
     found.extend(answer.found)
     reasons.extend(answer.reasons)
     found.extend(brought_up(found))
-    observations = settle(_of_the_dead(_not_yet(found, tokens), clauses))
+    observations = settle(of_the_dead(not_yet(found, tokens), clauses))
     if put_off and not observations:
         span = (tokens[0].start, tokens[-1].end)
         when = until(tokens, range(len(tokens)), context, ahead=True)
@@ -336,35 +349,6 @@ def _named(clauses: list[Clause]) -> list[str]:
 
 _TO_DO = ("dose", "ice", "warm_compress", "massage", "walk", "cone")
 """What a household does when it is asked to."""
-
-
-def _of_the_dead(found: list[Found], clauses: list[Clause]) -> list[Found]:
-    """How a patient died is told with its death, and calls nobody to hurry any more."""
-    told = {
-        clauses[item.match.clause].sentence
-        for item in found
-        if item.observation.about == "life" and not item.observation.unsure
-    }
-    return [
-        item
-        for item in found
-        if item.observation.about in ("life", "request")
-        or clauses[item.match.clause].sentence not in told
-    ]
-
-
-def _not_yet(found: list[Found], tokens: list[Token]) -> list[Found]:
-    """ "Todavía no, al rato": put off, and so not left out."""
-    later = any(f.observation.value == "snooze" for f in found)
-    return [
-        f
-        for f in found
-        if not (later and (f.observation.about, f.observation.value) == ("dose", "missed"))
-        or not all(tokens[at].word in _NOT_YET for at in f.match.at)
-    ]
-
-
-_NOT_YET = frozenset("no not yet todavia aun havent hasnt didnt now ahorita".split())
 
 
 def _cold_toes(tokens: list[Token], clauses: list[Clause], sentence: int) -> bool:

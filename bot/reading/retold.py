@@ -70,3 +70,32 @@ def resolve_past(found: list[Found], clauses: list[Clause]) -> list[Found]:
                 continue
         out.append(item)
     return out
+
+
+def of_the_dead(found: list[Found], clauses: list[Clause]) -> list[Found]:
+    """How a patient died is told with its death, and calls nobody to hurry any more."""
+    told = {
+        clauses[item.match.clause].sentence
+        for item in found
+        if item.observation.about == "life" and not item.observation.unsure
+    }
+    return [
+        item
+        for item in found
+        if item.observation.about in ("life", "request")
+        or clauses[item.match.clause].sentence not in told
+    ]
+
+
+def not_yet(found: list[Found], tokens: list[Token]) -> list[Found]:
+    """ "Todavía no, al rato": put off, and so not left out."""
+    later = any(f.observation.value == "snooze" for f in found)
+    return [
+        f
+        for f in found
+        if not (later and (f.observation.about, f.observation.value) == ("dose", "missed"))
+        or not all(tokens[at].word in _NOT_YET for at in f.match.at)
+    ]
+
+
+_NOT_YET = frozenset("no not yet todavia aun havent hasnt didnt now ahorita".split())
