@@ -104,7 +104,8 @@ class Compiler:
     def add_class(self, name: str, members: list[str], lang: str = "") -> None:
         """``members``: words, ``word.v``, ``word*`` and phrases joined by ``_``."""
         key = f"<{name}>"
-        members = [form for member in members for form in _forms(member, lang)]
+        if any("." in member for member in members):
+            members = [form for member in members for form in _forms(member, lang)]
         self.classes[key] = self.classes.get(key, 0) + len(members)
         for member in members:
             words = tuple(plain(part) for part in member.split("_"))
@@ -125,7 +126,9 @@ class Compiler:
 
     def _read_keys(self, text: str) -> frozenset[str]:
         keys: set[str] = set()
-        options = [form for word in text.split("|") for form in _forms(word, self.lang)]
+        options = text.split("|")
+        if "." in text:
+            options = [form for word in options for form in _forms(word, self.lang)]
         for option in options:
             if option == "$":
                 raise ValueError("$ among other words: only the last place of a pattern may be so")
@@ -193,8 +196,11 @@ class Compiler:
             if head is None:
                 head = self._heads[about, line.heading] = _heading(about, line.heading.split())
             words = line.pattern.split()
-            tags = frozenset(word[1:] for word in words if word[0] == "#")
-            for one in _endings([word for word in words if word[0] != "#"]):
+            tags: frozenset[str] = frozenset()
+            if "#" in line.pattern:
+                tags = frozenset(word[1:] for word in words if word[0] == "#")
+                words = [word for word in words if word[0] != "#"]
+            for one in _endings(words) if "$" in line.pattern else (words,):
                 pattern = self.pattern(one)
                 weight = sum(len(part) for part in pattern.parts) + pattern.cross
                 self.rules.append(
