@@ -11,7 +11,7 @@ from bot.model.chart import MOVED, Chart, Line
 from bot.model.effects import Effects, Mark, MoveLine
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
-from bot.plan.doses import MayGive, Yes
+from bot.plan.doses import DueAt, MayGive, Yes
 from bot.standing.standing import Emergency, Ordinary
 
 from .order import doses_of
@@ -47,12 +47,11 @@ def come_again(
                 )
                 break
         else:
-            coming = [
-                slot
-                for line in chart.doses(name)
-                if line.state == "planned" and (slot := line.item.slot_at) and slot > ctx.now
-            ]
-            found += [(name, slot) for slot in coming[:1]]
+            # By the gap from what was given: its planned hour may be too soon after that.
+            doses = doses_of(chart, name)
+            coming = doses.next(ctx.now) if doses is not None else None
+            if isinstance(coming, DueAt):
+                found.append((name, max(coming.at, ctx.now)))
     return found
 
 

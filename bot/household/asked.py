@@ -129,7 +129,10 @@ def _topics(sheet: Sheet | None) -> set[str]:
 def _more(text: str, context: Context, base: Reading) -> Reading:
     """The reading in this light, with what its words add to the first one."""
     found = read(text, context)
-    known = {"request", *found.bare, *(one.about for one in base.observations)}
+    timed = any(one.about == "dose" and one.at for one in found.observations)
+    # An hour alone ("half past 8") can only answer a dose; a bare "yes" or "8" could any line.
+    bare = found.bare - {"dose"} if timed else found.bare
+    known = {"request", *bare, *(one.about for one in base.observations)}
     more = tuple(one for one in found.observations if one.about not in known)
     return replace(found, observations=more)
 

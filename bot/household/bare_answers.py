@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import replace
 
@@ -29,3 +30,22 @@ def says_done(sheet: Sheet, bare: Mapping[str, Reading]) -> bool:
         topic in bare and any(one.value in ("given", "done") for one in bare[topic].observations)
         for topic in todo
     )
+
+
+_DEED = re.compile(
+    r"\b(all )?(done|finished|completed|did (it|them|that|those|everything|all)( all)?)\b"
+    r"|\b(hech[oa]s?|list[oa]s?|terminad[oa]|termin[eé]|ya qued[oó])\b",
+    re.IGNORECASE,
+)
+
+
+def all_to_do(text: str, sheet: Sheet, bare: Mapping[str, Reading]) -> Reading | None:
+    """A "done", said of a prompt, ticks what was to be done on it, as its button does; its
+    questions stay open. A "yes" may be the answer to any of them, and is asked about."""
+    if not _DEED.search(text) or not says_done(sheet, bare):
+        return None
+    todo = [bare[topic] for topic in sorted(_to_do(sheet))]
+    seen = tuple(one for reading in todo for one in reading.observations)
+    if any(one.value not in ("given", "done") or one.minutes or one.count for one in seen):
+        return None
+    return replace(todo[0], observations=seen, understood=True)

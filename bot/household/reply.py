@@ -21,12 +21,13 @@ from bot.household.asked import (
     understand,
     waiting_doses,
 )
-from bot.household.bare_answers import bare_answers, says_done
+from bot.household.bare_answers import all_to_do, bare_answers, says_done
 from bot.household.dose_answers import asked_not_told, still_to_do
 from bot.household.dose_told import Follows, at_its_hour, by_medicine, dose_told, hour_told
 from bot.household.emergency import emergency_buttons
 from bot.household.expected import answer_question
 from bot.household.reading_context import context_for
+from bot.household.sheet import to_do
 from bot.household.snooze import snooze, snoozed_until
 from bot.model.action import Leaving
 from bot.model.chart import Chart, Line, Person, Sheet
@@ -81,7 +82,11 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     reading, done = understood.reading, False
     if understood.bare and sheet:
         context = context_for(chart, asked, person, moment)
-        done = says_done(sheet, bare_answers(text, sheet, context))
+        bare = bare_answers(text, sheet, context)
+        done = says_done(sheet, bare)
+        waiting = [x for x in sheet.open if x.item.kind in ("dose", "session")]
+        if all(line in to_do(ctx, chart, sheet) for line in waiting):
+            reading = all_to_do(text, sheet, bare) or reading
     if words.of_the_past:
         reading = replace(reading, observations=_of_now(chart, reading.observations))
     reading = asked_not_told(chart, text, reading)

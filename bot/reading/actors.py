@@ -35,6 +35,8 @@ _GONE_BY = frozenset(
     "salimos saque sacamos caminamos camino anduvo aguanto managed".split()
 )
 """What is told as past: "did it in 20 minutes" is how long it took."""
+_NOW_TOO = frozenset("salimos caminamos".split())
+"""Past and present alike: with a time ahead, "salimos en media hora", it is a plan."""
 _DAYTIME = frozenset(
     "lunch dinner breakfast supper tea work school comer cenar almorzar desayunar comida cena "
     "trabajo almuerzo".split()
@@ -44,6 +46,8 @@ _DAYTIME = frozenset(
 def to_come(tokens: list[Token], at: int, end: int) -> bool:
     """Whether a time ahead begins at ``at``: "in 20 minutes", "después de comer"."""
     word = tokens[at].word
+    if word in ("tomorrow", "manana"):
+        return not at or tokens[at - 1].word not in _OF_A_MORNING
     step = at + 1
     while step < end and tokens[step].word in ("de", "about", "like", "unos", "unas", "another"):
         step += 1
@@ -62,6 +66,8 @@ def to_come(tokens: list[Token], at: int, end: int) -> bool:
     return word in ("when", "once", "cuando", "as_soon") and tokens[step].word in _COMING
 
 
+_OF_A_MORNING = frozenset("la esta por toda cada una otra ayer hoy buena".split())
+"""Before "mañana" they make it a morning; without them it is tomorrow."""
 _CLITICS_OR_I = frozenset("se le lo la las los hago doy pongo saco damos hacemos ponemos".split())
 _COMING = frozenset("i we get llegue salga termine pueda vuelva llego".split())
 
@@ -71,14 +77,14 @@ def planned(tokens: list[Token], clause: Clause, last: int) -> bool:
     span = range(clause.start, clause.end)
     if any("<intent>" in tokens[at].keys for at in span if at <= last):
         return True
-    if any(tokens[at].word in _GONE_BY for at in span):
+    ahead = any(to_come(tokens, at, clause.end) for at in span)
+    if any(
+        tokens[at].word in _GONE_BY and not (ahead and tokens[at].word in _NOW_TOO) for at in span
+    ):
         return False
     if "<clock>" in clause.keys and any(tokens[at].word in _NOW_OR_SOON for at in span):
         return True
-    return any(
-        not tokens[at].keys.isdisjoint(("<later>", "<wanting>")) or to_come(tokens, at, clause.end)
-        for at in span
-    )
+    return ahead or any(not tokens[at].keys.isdisjoint(("<later>", "<wanting>")) for at in span)
 
 
 _NOW_OR_SOON = frozenset("doy pongo hago saco damos ponemos hacemos sacamos giving leave".split())
