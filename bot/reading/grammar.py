@@ -24,6 +24,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from difflib import get_close_matches
+from typing import NamedTuple
 
 from bot.model.vocabulary import DETAILS, TRENDS
 
@@ -35,8 +36,7 @@ NEAR = 2
 FAR = 8
 
 
-@dataclass(frozen=True, slots=True)
-class Element:
+class Element(NamedTuple):
     """One place of a pattern: ``gap`` words may lie before it."""
 
     keys: frozenset[str]

@@ -45,6 +45,13 @@ def test_every_rule_is_found_in_its_example(file: File) -> None:
     assert wrong == []
 
 
+def _compile(text: str) -> None:
+    compiler = Compiler()
+    compiler.add_class("poo", ["poo"], "en")
+    for rule in parse("en", "stool", text).rules:
+        compiler.add_rule("stool", rule)
+
+
 BAD = (
     ("= none\n1   <poop>", "stool.txt:2", "did you mean <poo>"),
     ("= none\n1   a\n1   b", "stool.txt:3", "no other of its value has"),
@@ -61,11 +68,8 @@ BAD = (
 def test_a_bad_line_is_refused_with_its_place_and_the_mend(
     text: str, place: str, mend: str
 ) -> None:
-    compiler = Compiler()
-    compiler.add_class("poo", ["poo"], "en")
     with pytest.raises(LexiconError) as error:
-        for rule in parse("en", "stool", text).rules:
-            compiler.add_rule("stool", rule)
+        _compile(text)
     assert place in str(error.value)
     assert mend in str(error.value)
 
@@ -95,7 +99,7 @@ def test_no_line_mixes_the_languages(folder: str, strange: frozenset[str]) -> No
         ("bite", "n", "en", "bite bites"),
         ("carry", "v", "en", "carry carries carried carrying"),
         ("aguado", "a", "es", "aguado aguada aguados aguadas"),
-        ("cojear", "v", "es", "cojear cojea cojean cojeo cojearon cojeaba cojeaban cojeado cojeando"),
+        ("beber", "v", "es", "beber bebe beben bebio bebieron bebia bebian bebido bebiendo"),
         ("deposicion", "n", "es", "deposicion deposiciones"),
     ],
 )
