@@ -8,10 +8,11 @@ from importlib.resources import files
 from pathlib import Path
 
 from bot.context.answers import Answers
+from bot.context.doubts import FILLED, Doubts
 from bot.context.words import Words, default_words
 from bot.model.formulary import Formulary
 from bot.model.protocol import Protocol
-from bot.model.text import LANGS
+from bot.model.text import LANGS, Text
 from bot.plan.order import load_plan, read_order
 from bot.protocol.checks import check_protocol
 from bot.protocol.library import FOLDER, load_protocol, protocols
@@ -20,7 +21,7 @@ from bot.protocol.problem import FlowError, Problem
 from bot.protocol.settings import read_clinic
 from bot.protocol.text_checks import check_texts, check_words, placeholders
 from bot.protocol.yaml_lines import decode, load_tree, read_text
-from bot.protocol.yaml_tree import Mapping, find, read_tree
+from bot.protocol.yaml_tree import Mapping, Node, find, read_tree
 from bot.standing import check_holds, default_holds, load_holds, over
 from bot.standing.language import HoldFile
 from bot.triage import (
@@ -70,8 +71,8 @@ def check_file(
     except FlowError as error:
         return list(error.problems)
     what = (
-        "this is no protocol, no rules, no holds, no words, no medicines, no plan and no "
-        "clinic's settings"
+        "this is no protocol, no rules, no holds, no doubts, no words, no medicines, no plan and "
+        "no clinic's settings"
     )
     mend = "Compare it with the files in flows/; is it the right file?"
     return [Problem(name, 1, 1, what, mend)]
@@ -180,16 +181,32 @@ def _answers(text: str, name: str) -> Report:
     answers, tree = load_tree(text, name, Answers)
     found: Report = [*check_texts(answers, name, tree, lambda path: path[-1] == "text")]
     for number, answer in enumerate(answers.answers):
-        for lang in LANGS:
-            names = placeholders(answer.text.say(lang))
-            if names is None or names - ANSWERED:
-                place = find(tree, ("answers", number, "text", lang))
-                what = "a brace { or } is not rightly closed"
-                if names is not None:
-                    what = f"nothing fills in {{{min(names - ANSWERED)}}}"
-                mend = f"Filled in here: {', '.join(f'{{{one}}}' for one in sorted(ANSWERED))}"
-                found.append(Problem(name, place.line, place.column, what, mend))
+        found += _filled(answer.text, name, tree, ("answers", number, "text"), ANSWERED)
     return found
+
+
+def _doubts(text: str, name: str) -> Report:
+    """An owner reads the question."""
+    doubts, tree = load_tree(text, name, Doubts)
+    found: Report = [*check_texts(doubts, name, tree, lambda path: True)]
+    for number, doubt in enumerate(doubts.doubts):
+        found += _filled(doubt.ask, name, tree, ("doubts", number, "ask"), FILLED)
+    return found
+
+
+def _filled(
+    text: Text, name: str, tree: Node, path: tuple[str | int, ...], known: frozenset[str]
+) -> Iterator[Problem]:
+    """Placeholders that nothing fills in."""
+    for lang in LANGS:
+        names = placeholders(text.say(lang))
+        if names is None or names - known:
+            place = find(tree, (*path, lang))
+            what = "a brace { or } is not rightly closed"
+            if names is not None:
+                what = f"nothing fills in {{{min(names - known)}}}"
+            mend = f"Filled in here: {', '.join(f'{{{one}}}' for one in sorted(known))}"
+            yield Problem(name, place.line, place.column, what, mend)
 
 
 def _clinic(text: str, name: str) -> Report:
@@ -220,6 +237,7 @@ _KINDS: tuple[tuple[set[str], Callable[[str, str], Report]], ...] = (
     ({"change", "without", "add", "over_version"}, _overlay),
     ({"formulary", "interactions"}, _medicines),
     ({"answers"}, _answers),
+    ({"doubts"}, _doubts),
     ({"opening", "emergency_phone", "emergency_name", "paging"}, _clinic),
     ({"words", "seen"}, _words),
 )

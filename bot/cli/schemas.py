@@ -9,6 +9,7 @@ from typing import Any
 from pydantic import BaseModel
 
 from bot.context.answers import Answers
+from bot.context.doubts import Doubts
 from bot.context.words import Words, default_words
 from bot.model.formulary import Formulary
 from bot.model.plan import Plan
@@ -31,6 +32,7 @@ KINDS: dict[str, tuple[type[BaseModel], str]] = {
     "own-red-flags": (Overlay, "A clinic's own rules, over ours"),
     "words": (Words, "Everything that the bot itself says"),
     "own-words": (OwnWords, "A clinic's own words, over ours"),
+    "doubts": (Doubts, "What is asked where the two readers disagree about an alarm"),
     "answers": (Answers, "Ready answers for staff to send"),
     "medicines": (Formulary, "The medicines table"),
     "clinic": (Clinic, "A clinic's settings"),

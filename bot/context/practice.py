@@ -11,6 +11,7 @@ from bot.standing.book import HoldBook, default_holds
 from bot.triage import RuleBook
 
 from .answers import Answers
+from .doubts import Doubts, default_doubts
 from .words import Words
 
 
@@ -27,4 +28,5 @@ class Practice:
     secret: bytes
     answers: Answers
     holds: HoldBook = field(default_factory=default_holds)
+    doubts: Doubts = field(default_factory=default_doubts)
     review_url: str = ""

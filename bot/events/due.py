@@ -10,11 +10,11 @@ from bot.cases.holding import pain_finding
 from bot.context.contexts import FellDue
 from bot.context.phones import both_phones, emergency_phones
 from bot.desk.board import morning_board
-from bot.household import late, prompting, wound
+from bot.household import doubtful, doubts, late, prompting, wound
 from bot.household.clarify import hand_over
 from bot.household.late_told import when_not_told
 from bot.measures.infection import DEEP_DAYS
-from bot.model.chart import Chart
+from bot.model.chart import Chart, Sheet
 from bot.model.conversation import SameDose, Unclear, WhichPatient
 from bot.model.effects import (
     Due,
@@ -58,6 +58,9 @@ def on_due(ctx: FellDue) -> Effects:
     if kind == "unclear":
         _nobody_said(ctx, out, chart, data)
         return out
+    if kind == doubtful.KIND:
+        doubts.nobody_said(ctx, out, chart, data)
+        return out
     if kind == "pain":
         _in_pain(ctx, out, chart, [str(one) for one in data["holds"]])
         return out
@@ -84,6 +87,8 @@ def on_due(ctx: FellDue) -> Effects:
         sheet = chart.sheet(PromptId(int(data["prompt"])))
         if sheet is None:
             return out
+        if _waits(ctx, out, chart, sheet, kind, data):
+            return out
         if kind == "prompt":
             prompting.prompt(ctx, out, chart, sheet)
         elif kind == "remind":
@@ -92,6 +97,20 @@ def on_due(ctx: FellDue) -> Effects:
         elif kind == "unanswered":
             prompting.unanswered(ctx, out, chart, sheet)
     return out
+
+
+def _waits(
+    ctx: FellDue, out: Effects, chart: Chart, sheet: Sheet, kind: str, data: dict[str, Any]
+) -> bool:
+    """A prompt or reminder comes later while it is asked whether what it holds may be given."""
+    until = doubtful.waits_until(ctx, chart, sheet)
+    if until is None or kind == "unanswered":
+        return False
+    key = f"{kind}:{sheet.id}"
+    if kind == "remind" and (chat := data.get("chat")) is not None:
+        key = f"{key}:{chat}"
+    out.add(Due(key, kind, until, chart.id, data))
+    return True
 
 
 def _in_pain(ctx: FellDue, out: Effects, chart: Chart, ids: list[str]) -> None:

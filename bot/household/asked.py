@@ -5,11 +5,11 @@ from __future__ import annotations
 import re
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from bot.context.contexts import AtHome
 from bot.household import talking
-from bot.household.reading_context import context_for
+from bot.household.reading_context import context_for, wall_time
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.conversation import Describe
 from bot.model.observation import Noted, Observation
@@ -101,6 +101,11 @@ def understand(
         rivals += [one for name, one in zip(_PROBES, probes, strict=True) if name != topic]
         own = [one for one in other.observations if one.about in ANSWERS.get(topic, (topic,))]
         own = [one for one in own if not (one.about == "dose" and _some_of(one, due))]
+        own = [
+            one
+            for one in own
+            if "dose" not in other.bare or _of_this_round(one, chart, sheet, moment)
+        ]
         kept = [one for one in own if not _elsewhere(one, rivals) and _apart(text, one, reading)]
         several = several or bool(other.observations or other.bare)
         if kept:
@@ -120,6 +125,13 @@ def understand(
 def _some_of(seen: Observation, due: int) -> bool:
     """ "Gave two of them", where three were due: which, must be asked."""
     return seen.count is not None and 1 <= seen.count < due
+
+
+def _of_this_round(seen: Observation, chart: Chart, sheet: Sheet | None, moment: datetime) -> bool:
+    """Whether an hour alone lies between the prompt, or a little before it, and now."""
+    if seen.about != "dose" or seen.at is None or sheet is None:
+        return False
+    return wall_time(chart, moment, seen.at) >= sheet.due_at - timedelta(hours=1)
 
 
 def _topics(sheet: Sheet | None) -> set[str]:
@@ -194,5 +206,5 @@ def _of_a_case(ctx: AtHome, chart: Chart, text: str, context: Context, base: Rea
             protocol=chart.plan.protocol,
         )
         if urgency(findings) > Urgency.none:
-            return replace(found, observations=seen)
+            return replace(found, observations=seen, asks=base.asks)
     return base

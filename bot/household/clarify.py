@@ -11,6 +11,7 @@ from bot.cases.noting import take_note
 from bot.context.contexts import AtHome, Context
 from bot.context.phones import both_phones, what_happens_now, whom_to_phone
 from bot.dosing.dosing import TOO_MUCH, unsure_finding
+from bot.household.doubtful import doubtful
 from bot.household.sheet import sheet_buttons
 from bot.model.action import AskAbout, AskDose, Seen, SeenDose, TapAll
 from bot.model.chart import Chart, Person
@@ -145,7 +146,10 @@ def hand_over(
     asked_for: bool = False,
 ) -> None:
     """Give the owner's own words to staff, and tell the owner so."""
+    doubt = question.doubt if isinstance(question, WhichPatient) else None
     finding = handed_over(question.text, ctx.rules)
+    if doubt is not None:
+        finding = doubtful(ctx, chart, doubt, "unasked")
     tapped = is_tap(question.source)
     said = Said(question.by, question.text, question.source, by_button=tapped)
     person = next((one for one in chart.people if one.chat == chat), None)
@@ -156,10 +160,13 @@ def hand_over(
     take_note(ctx, out, chart, [], said, person=None, more=[finding, *held])
     key = "passed_on" if asked_for else "handed_over"
     told = ctx.words.say(key, lang, phone=both_phones(ctx, lang))
-    if held:
-        told = what_happens_now(ctx, chart, Urgency.same_day, lang)
+    level = doubt.urgency if doubt else Urgency.same_day if held else Urgency.next_day
+    if level > Urgency.next_day:
+        told = what_happens_now(ctx, chart, level, lang)
+    emergency = level is Urgency.emergency
     if person is not None:
-        out.tell(person, Purpose.answer, told, patient=chart.id)
+        purpose = Purpose.urgent if emergency else Purpose.answer
+        out.tell(person, purpose, told, patient=chart.id, urgent=emergency)
     if isinstance(question, WhichPatient):
         for media in question.media:
             for desk in ctx.desks:

@@ -90,8 +90,13 @@ def tell_the_others(
     ctx: Context, out: Effects, after: Chart, speaker: Person | None, by: str
 ) -> None:
     """An emergency has opened: everybody else at home hears of it, once."""
+    told = {one.person for one in out.of(Tell) if one.purpose is Purpose.urgent}
     for person in after.people:
-        if person.reachable and (speaker is None or person.id != speaker.id):
+        if (
+            person.reachable
+            and person.id not in told
+            and (speaker is None or person.id != speaker.id)
+        ):
             phone = emergency_phones(ctx, person.lang)
             text = ctx.words.say(
                 "emergency_others", person.lang, by=by, name=after.name, phone=phone

@@ -6,7 +6,7 @@ from bot.cases.cases import heard_again
 from bot.context.buttons import action_of
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones
-from bot.household import clarify, emergency, pictures, resumed, twice, wishes, wound
+from bot.household import clarify, doubts, emergency, pictures, resumed, twice, wishes, wound
 from bot.household import people as household
 from bot.household.dose_told import tap_dose
 from bot.household.late_told import tap_when, told_when_anew
@@ -21,6 +21,7 @@ from bot.model.action import (
     AskDose,
     DoseAgain,
     Healed,
+    IsItSo,
     LastInHospital,
     Leaving,
     OnTheWay,
@@ -161,6 +162,8 @@ def _act(ctx: AtHome, out: Effects, event: Incoming, person: Person, action: Act
             return tap_undo(ctx, out, event, person, prompt)
         case DoseAgain(line=line, which=which_one):
             return twice.same_dose(ctx, out, event, person, line, which_one)
+        case IsItSo():
+            return doubts.tapped(ctx, out, person, action)
         case ThisPatient(patient=patient):
             return told_which(ctx, out, event, person, patient)
         case Speak(lang=lang):
@@ -240,6 +243,7 @@ def _about(
 def _edited(ctx: AtHome, out: Effects, event: Incoming, person: Person) -> None:
     """An edited message corrects: the old reading no longer counts, the new one does."""
     source = message_source(event.chat, event.message)
+    ctx = doubts.without(ctx, out, source)
     for chart in ctx.charts:
         if any(found == source for found, _ in chart.sources.values()) or any(
             line.source == source for line in chart.lines()

@@ -12,7 +12,7 @@ from bot.cases.noting import advice_for, take_note
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones, what_happens_now
 from bot.dosing.dosing import given_again
-from bot.household import clarify, talking
+from bot.household import clarify, doubt_words, doubts, talking
 from bot.household.asked import (
     ANSWERS,
     asked_sheet,
@@ -24,6 +24,7 @@ from bot.household.asked import (
 from bot.household.bare_answers import all_to_do, bare_answers, says_done
 from bot.household.dose_answers import asked_not_told, still_to_do
 from bot.household.dose_told import Follows, at_its_hour, by_medicine, dose_told, hour_told
+from bot.household.doubtful import alarming
 from bot.household.emergency import emergency_buttons
 from bot.household.expected import answer_question
 from bot.household.reading_context import context_for
@@ -31,7 +32,7 @@ from bot.household.sheet import to_do
 from bot.household.snooze import snooze, snoozed_until
 from bot.model.action import Leaving
 from bot.model.chart import Chart, Line, Person, Sheet
-from bot.model.conversation import Unclear
+from bot.model.conversation import Unclear, Waiting
 from bot.model.effects import CaseChange, Effects, Entry, Heard, Mark, Settle
 from bot.model.finding import Finding
 from bot.model.ids import NO_SOURCE, SourceId
@@ -105,6 +106,8 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     if (described := describing(ctx, sheet)) is not None:
         out.add(Settle(person.chat, described.key))
     thanks = reading.greeting and reading.understood and not reading.observations
+    if alarming(reading.asks):
+        thanks = thanked = False
     if thanks and _BARE_TIME.match(text):
         thanks, reading = False, replace(reading, understood=False, greeting=False)
     if (thanks or thanked) and chart.state == "active" and not chart.said_dead:
@@ -112,7 +115,9 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
         return
     follows = Follows(source, text, moment)
     _doses_and_sessions(ctx, out, chart, person, sheet, reading.observations, follows)
-    observations, tell, more = follows.observations, follows.tell, follows.more
+    observations, tell = follows.observations, follows.tell
+    asking = doubts.consider(ctx, chart, reading, observations)
+    more = [*follows.more, *asking.findings]
     out.add(*follows.marks)
     findings = take_note(
         ctx, out, chart, observations, said, person=person, more=more, without=words.without
@@ -121,11 +126,17 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
         ctx, out, chart, person, reading, text, observations, findings, tell, bool(words.without)
     )
     _requests(ctx, out, chart, person, observations)
+    if asking.asked and not (reading.understood or words.looked_at):
+        talking.copy_to_case(ctx, out, chart, person, text)
+    doubts.follow_up(
+        ctx, out, chart, person, asking, Waiting(said.text, source), understood=reading.understood
+    )
+    passed = doubt_words.heard(ctx, out, chart, person, text, source, reading, findings)
     if reading.understood:
         clarify.settle(ctx, out, person.chat)
     elif words.looked_at:
         out.add(Entry("unclear", "bot", text, chart.id, {"source": source}))
-    else:
+    elif not (asking.asked or asking.raised or passed):
         _not_understood(ctx, out, chart, person, said, rest=bool(observations), done=done)
 
 
@@ -218,6 +229,7 @@ def _answer(
     if noted:
         what = words.observations(noted, lang, hour_told(ctx, chart, lang))
         matters = bool(urgent) or any(one.unsure for one in noted)
+        matters = matters and not alarming(reading.asks)  # asked, or with staff, already
         key = "noted_unsure" if matters else "noted"
         several = sum(not one.over for one in ctx.charts) > 1
         said = words.say(key, lang, what=what)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.context.contexts import AtHome
-from bot.household import late_told, resumed, twice, wound_words
+from bot.household import doubt_words, late_told, resumed, twice, wound_words
 from bot.household.reply import OwnWords, reply
 from bot.model.chart import Chart, Person
 from bot.model.chat import Incoming
@@ -18,6 +18,7 @@ def spoken(
     """Do what ``text`` says. ``without`` as in ``reply``."""
     answered = (
         twice.told(ctx, out, event, person, text)
+        or doubt_words.told(ctx, out, chart, person, text, source)
         or resumed.told(ctx, out, chart, person, text)
         or late_told.told_when(ctx, out, chart, person, text, source)
         or wound_words.answered(ctx, out, event, chart, person, text, source)

@@ -10,7 +10,8 @@ from bot.cases.cases import Said, raise_findings
 from bot.cases.noting import advice_for
 from bot.context.contexts import AtHome
 from bot.context.phones import whom_to_phone
-from bot.household import clarify, pictures, wishes, wound
+from bot.household import clarify, doubt_words, pictures, wishes, wound
+from bot.household.doubtful import alarming, patience
 from bot.household.reading_context import context_for
 from bot.household.spoken import spoken
 from bot.model.action import ThisPatient
@@ -21,6 +22,7 @@ from bot.model.effects import Ask, Effects, Entry
 from bot.model.ids import PatientId, SourceId
 from bot.model.observation import Noted
 from bot.model.purpose import Purpose
+from bot.model.reading import Reading
 from bot.model.topic import patient_of
 from bot.model.urgency import Urgency
 from bot.reading import read
@@ -49,6 +51,10 @@ def which(ctx: AtHome, event: Incoming) -> Chart | None:
     possible = candidates(ctx)
     if len(possible) == 1:
         return possible[0]
+    if doubt_words.plain(event.text) is not None:  # a bare yes answers what was asked last
+        for chart in possible:
+            if doubt_words.meant(ctx, chart) is not None:
+                return chart
     named = [
         chart
         for chart in possible
@@ -74,7 +80,10 @@ def ask_which(ctx: AtHome, out: Effects, event: Incoming, person: Person, source
     first = possible[0]
     names = " / ".join(chart.name for chart in possible)
     before = _waiting(ctx, person.chat)
-    urgent = _raise_now(ctx, out, event, person, first, names, source)
+    reading = read(event.text, context_for(first, "none", person, ctx.now))
+    urgent = _raise_now(ctx, out, event, person, first, reading, source)
+    doubts = (*alarming(reading.asks), *([before.doubt] if before and before.doubt else []))
+    doubt = max(doubts, key=lambda one: one.urgency, default=None)
     phone = whom_to_phone(ctx, person.lang)
     ask = f"{ctx.words.say('which_patient', person.lang)} ({phone})"
     out.tell(
@@ -92,11 +101,13 @@ def ask_which(ctx: AtHome, out: Effects, event: Incoming, person: Person, source
         said=(*(before.said if before else ()), Waiting(event.text, source)),
         media=(*(before.media if before else ()), *event.media),
         names=names,
+        doubt=doubt,
     )
     out.add(Ask(person.chat, question))
     for chart in possible:
         out.add(Entry("said", person.name, event.text, chart.id, {"patient": "not told yet"}))
-    out.add(clarify.waits(question, person.chat, ctx.now + clarify.PATIENCE))
+    wait = min(clarify.PATIENCE, patience(doubt.urgency)) if doubt else clarify.PATIENCE
+    out.add(clarify.waits(question, person.chat, ctx.now + wait))
 
 
 def _raise_now(
@@ -105,13 +116,10 @@ def _raise_now(
     event: Incoming,
     person: Person,
     chart: Chart,
-    names: str,
+    reading: Reading,
     source: SourceId,
 ) -> list[str]:
     """What cannot wait until the patient is named; the words for the owner."""
-    if not event.text.strip():
-        return []
-    reading = read(event.text, context_for(chart, "none", person, ctx.now))
     day = chart.day(ctx.now)
     noted = [Noted(one, ctx.now, day) for one in reading.observations]
     findings = triage(
@@ -126,6 +134,7 @@ def _raise_now(
     if urgency(findings) < Urgency.same_day:
         return []
     seen = [one.as_dict() for one in reading.observations]
+    names = " / ".join(one.name for one in candidates(ctx))
     said = Said(person.name, f"{names}? {event.text}", source)
     raise_findings(ctx, out, chart, findings, said, seen)
     return advice_for(ctx, chart, findings, person.lang)

@@ -9,7 +9,7 @@ from datetime import time
 
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones
-from bot.household import late, wound
+from bot.household import doubts, late, wound
 from bot.household import people as household
 from bot.household.expected import normal_now
 from bot.household.snooze import USUAL, snooze
@@ -132,6 +132,9 @@ def _undo(ctx: AtHome, out: Effects, chart: Chart, person: Person) -> None:
     since = [noted.at for noted in chart.history if chart.sources[noted.id][0] == source]
     wounds = [one for one in chart.wounds if one.person == person.id and one.told_at]
     healed = max(wounds, key=lambda one: one.told_at or one.asked_at, default=None)
+    done = [*since, *([tap.tapped] if tap else []), *(one.told_at for one in wounds if one.told_at)]
+    if doubts.taken_back(ctx, out, chart, person, done):
+        return
     if (
         healed is not None
         and healed.told_at

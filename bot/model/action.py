@@ -57,6 +57,16 @@ class DoseAgain:
 
 
 @dataclass(frozen=True, slots=True)
+class IsItSo:
+    """The question of this ``number``, whether something is so: ``yes``, ``no``, or ``else``."""
+
+    code: ClassVar[str] = "f"
+    number: int
+    how: str
+    patient: PatientId
+
+
+@dataclass(frozen=True, slots=True)
 class ThisPatient:
     """Words that waited are about this one."""
 
@@ -167,8 +177,8 @@ class LastInHospital:
 
 
 HomeAction = (
-    TapLine | TapAll | WhenGiven | TakeBack | DoseAgain | ThisPatient | Speak | Seen | AskAbout
-    | AskDose | SeenDose | Healed | Wish | OwnHours | Leaving | OnTheWay | LastInHospital
+    TapLine | TapAll | WhenGiven | TakeBack | DoseAgain | IsItSo | ThisPatient | Speak | Seen
+    | AskAbout | AskDose | SeenDose | Healed | Wish | OwnHours | Leaving | OnTheWay | LastInHospital
 )  # fmt: skip
 
 # -- at the desk ------------------------------------------------------------------------------
@@ -244,8 +254,8 @@ DeskAction = (
 Action = HomeAction | DeskAction
 
 HOME = (
-    TapLine, TapAll, WhenGiven, TakeBack, DoseAgain, ThisPatient, Speak, Seen, AskAbout, AskDose,
-    SeenDose, Healed, Wish, OwnHours, Leaving, OnTheWay, LastInHospital,
+    TapLine, TapAll, WhenGiven, TakeBack, DoseAgain, IsItSo, ThisPatient, Speak, Seen, AskAbout,
+    AskDose, SeenDose, Healed, Wish, OwnHours, Leaving, OnTheWay, LastInHospital,
 )  # fmt: skip
 DESK = (OnCase, OnHold, BoardSection, OnPlan, OnRecheck, RemovePerson, ConfirmOrder)
 ACTIONS: Coding[Action] = Coding((*HOME, *DESK), ".")

@@ -10,7 +10,7 @@ from zoneinfo import ZoneInfo
 
 from .chat import Media
 from .healing import Healing
-from .hold import FromDeath, Hold, Target
+from .hold import FromDeath, Hold, Target, decode
 from .ids import (
     HOSPITAL,
     NO_SOURCE,
@@ -194,6 +194,23 @@ class LateTap:
     source: SourceId
 
 
+@dataclass(frozen=True, slots=True)
+class OpenDoubt:
+    """It is asked in ``chat`` whether something is so, ``until`` then; what it would hold
+    (``waits``) is not prompted meanwhile."""
+
+    key: str
+    chat: int
+    until: datetime
+    waits: tuple[Target, ...]
+
+    @classmethod
+    def of(cls, until: datetime, data: Mapping[str, Any]) -> OpenDoubt:
+        """As what falls due holds it."""
+        waits = tuple(decode(one) for one in data["waits"])
+        return cls(data["question"], data["chat"], until, waits)
+
+
 FILMS = ("video", "animation", "video_note")
 
 
@@ -264,6 +281,7 @@ class Chart:
     reviews: tuple[Review, ...] = ()
     wounds: tuple[WoundCheck, ...] = ()
     late_taps: tuple[LateTap, ...] = ()
+    doubts: tuple[OpenDoubt, ...] = ()
     holds: tuple[Hold, ...] = ()
     releases: tuple[Release, ...] = ()
 

@@ -15,6 +15,7 @@ from pydantic import Field, TypeAdapter
 
 from .chat import Media
 from .ids import NO_SOURCE, CaseId, LineId, PatientId, SourceId
+from .reading import Doubt
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +64,7 @@ class WhichPatient:
     said: tuple[Waiting, ...]
     media: tuple[Media, ...] = ()
     names: str = ""
+    doubt: Doubt | None = None  # the most urgent one in the words
     kind: Literal["which"] = "which"
 
     @property
@@ -74,6 +76,41 @@ class WhichPatient:
     def source(self) -> SourceId:
         """Where the last of it came from."""
         return self.said[-1].source if self.said else NO_SOURCE
+
+
+@dataclass(frozen=True, slots=True)
+class Doubted:
+    """Is it so? Asked where two readers disagree about an alarm in the words ``said``.
+
+    The first of ``doubts`` is asked; the others when it is denied. ``number`` tells the
+    buttons of this question from those of an older one on the same matter. ``understood``:
+    nothing else in the words is left to staff.
+    """
+
+    key: str
+    patient: PatientId
+    by: str
+    said: tuple[Waiting, ...]
+    doubts: tuple[Doubt, ...]
+    number: int
+    at: datetime
+    understood: bool = True
+    kind: Literal["doubted"] = "doubted"
+
+    @property
+    def doubt(self) -> Doubt:
+        """What is asked."""
+        return self.doubts[0]
+
+    @property
+    def text(self) -> str:
+        """All of the words, as staff get them."""
+        return "\n".join(one.text for one in self.said)
+
+    @property
+    def source(self) -> SourceId:
+        """Where the last of it came from."""
+        return self.said[-1].source
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,6 +185,7 @@ Question = (
     Unclear
     | SameDose
     | WhichPatient
+    | Doubted
     | Describe
     | InCase
     | LastDose

@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from . import effects as o
-from .chart import Case, Chart, LateTap, Line, Release, Sheet
+from .chart import Case, Chart, LateTap, Line, OpenDoubt, Release, Sheet
 from .hold import Hold
 from .ids import LineId, ObservationId, PromptId
 from .observation import Noted
@@ -67,9 +67,11 @@ def _after(chart: Chart, one: o.Effect, now: datetime) -> Chart:
                 datetime.fromisoformat(data["tapped"]), data["source"],
             )  # fmt: skip
             return replace(chart, late_taps=(*taps, tap))
+        case o.Due(kind="doubt", key=key, at=at, data=data):
+            doubts = tuple(one for one in chart.doubts if one.key != key)
+            return replace(chart, doubts=(*doubts, OpenDoubt.of(at, data)))
         case o.CancelDue(key=key):
-            left = tuple(tap for tap in chart.late_taps if late_key(tap) != key)
-            return replace(chart, late_taps=left) if left != chart.late_taps else chart
+            return _called_off(chart, key)
         case o.Heard():
             return replace(chart, last_heard=now)
         case o.EndCourse(died=died):
@@ -77,7 +79,7 @@ def _after(chart: Chart, one: o.Effect, now: datetime) -> Chart:
         case o.SetState(state=state):
             return replace(chart, state=state)
         case o.Hush():
-            return replace(chart, cases=(), late_taps=())
+            return replace(chart, cases=(), late_taps=(), doubts=())
         case o.Leave(person=person) | o.Forget(person=person):
             return replace(chart, people=tuple(p for p in chart.people if p.id != person))
         case o.SetLanguage(person=person, lang=lang):
@@ -104,6 +106,14 @@ def _after(chart: Chart, one: o.Effect, now: datetime) -> Chart:
             return replace(chart, wounds=tuple(wounds))
         case _:
             return chart
+
+
+def _called_off(chart: Chart, key: str) -> Chart:
+    taps = tuple(tap for tap in chart.late_taps if late_key(tap) != key)
+    doubts = tuple(one for one in chart.doubts if one.key != key)
+    if (taps, doubts) == (chart.late_taps, chart.doubts):
+        return chart
+    return replace(chart, late_taps=taps, doubts=doubts)
 
 
 def late_key(tap: LateTap) -> str:

@@ -5,7 +5,7 @@ all that is known, and what it leads to comes out. As ``bot/service/work.py`` an
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import datetime
+from datetime import UTC, datetime
 from typing import Any
 
 from bot.context.contexts import FellDue
@@ -31,7 +31,8 @@ def hear(tables: Tables, practice: Practice, event: Incoming, code: str) -> Effe
 
 def due(tables: Tables, practice: Practice, row: DueRow, now: datetime) -> Effects:
     """What a thing that is due leads to."""
-    fallen = Fallen(due_event(row.key, row.at.isoformat()), row.kind, row.patient, row.data)
+    at = f"{row.at.astimezone(UTC):%Y-%m-%dT%H:%M:%S.%fZ}"  # as the database writes it
+    fallen = Fallen(due_event(row.key, at), row.kind, row.patient, row.data)
     ctx = fallen_due(Kept(tables, now), practice, fallen, now)
     if row.kind == "media":
         return _fetched(tables, ctx, PictureId(int(row.data["media"])))

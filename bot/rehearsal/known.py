@@ -15,6 +15,7 @@ from bot.model.chart import (
     Invitation,
     LateTap,
     Member,
+    OpenDoubt,
     Person,
     RosterLine,
     Written,
@@ -132,6 +133,11 @@ class Kept:
             pictures=tuple(row.pictures.values()),
             reviews=tuple(row.reviews[one] for one in sorted(row.reviews)),
             late_taps=tuple(self._late_taps(patient)),
+            doubts=tuple(
+                OpenDoubt.of(row.at, row.data)
+                for row in self.tables.dues.of_kind("doubt")
+                if row.patient == patient
+            ),
         )
 
     def patient_of(self, case: CaseId) -> PatientId | None:

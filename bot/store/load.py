@@ -15,6 +15,7 @@ from bot.model.chart import (
     LateTap,
     Line,
     Member,
+    OpenDoubt,
     Person,
     Picture,
     Release,
@@ -187,6 +188,10 @@ def chart(
         wounds=tuple(wound_of(one) for one in tx.all("wounds_of", patient_id=patient)),
         late_taps=tuple(
             _late_tap(one) for one in tx.all("due_of_kind", patient_id=patient, kind="given")
+        ),
+        doubts=tuple(
+            OpenDoubt.of(moment(one["due_at"]), json.loads(one["data"]))
+            for one in tx.all("due_of_kind", patient_id=patient, kind="doubt")
         ),
         holds=tuple(hold_of(one["body"]) for one in tx.all("holds_of", patient_id=patient)),
         releases=tuple(

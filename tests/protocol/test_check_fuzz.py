@@ -49,6 +49,7 @@ SOURCES = {
     "holds": FLOWS / "holds.yaml",
     "words": FLOWS / "words.yaml",
     "answers": FLOWS / "answers.yaml",
+    "doubts": FLOWS / "doubts.yaml",
     "medicines": FLOWS / "medicines.yaml",
     "clinic": FLOWS / "clinic-example.yaml",
     "order": FLOWS / "enrolment-example.yaml",

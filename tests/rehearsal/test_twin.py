@@ -23,6 +23,7 @@ from bot.service import work
 from bot.store import load
 from bot.store.apply import apply
 from bot.store.database import Database, Tx, stamp
+from tests.household.doubting import doubt
 
 from .telling import PEOPLE, practice, story
 
@@ -60,6 +61,25 @@ BUSY = """
 {at: day 9 10:00, pell: {hold: sessions}}
 {at: day 9 11:25, wrenfield: {died: true}}
 {at: day 9 12:25, robin: "thank you for everything"}
+"""
+
+
+DOUBTS = """
+{at: day 2 07:50, robin: "like asphalt"}
+{at: day 2 08:05, lucia: "como asphalt"}
+{at: day 2 08:10, robin: {tap: "No"}}
+{at: day 3 11:00, robin: "asphalt and concertina"}
+{at: day 3 11:01, robin: "no"}
+{at: day 3 11:10, robin: "undo"}
+{at: day 4 11:00, lucia: "como asphalt"}
+{at: day 4 11:01, robin: "supper, asphalt"}
+{at: day 4 11:02, lucia: {edit: "brown as ever"}}
+{at: day 4 11:03, robin: {tap: "Yes"}}
+{at: day 5 11:00, robin: "gasping as a joke"}
+{at: day 5 11:01, robin: {tap: "No", of: "struggling"}}
+{at: day 5 12:00, wrenfield: {close: newest, outcome: mistaken}}
+{at: day 6 11:00, robin: "like a concertina"}
+{at: day 6 12:00, wrenfield: {close: newest, outcome: mistaken}}
 """
 
 
@@ -146,11 +166,19 @@ def said(sends: list[Outgoing]) -> dict[int, list[tuple[object, ...]]]:
     return found
 
 
-@pytest.mark.parametrize("more", [PEOPLE, f"order: {{species: cat, weight_kg: 4}}\n{PEOPLE}"])
+CAT = f"order: {{species: cat, weight_kg: 4}}\n{PEOPLE}"
+
+
+@pytest.mark.parametrize(
+    ("events", "more"),
+    [(BUSY, PEOPLE), (BUSY, CAT), (DOUBTS, PEOPLE)],
+    ids=["dog", "cat", "doubts"],
+)
 async def test_the_database_does_the_same(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, more: str
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, events: str, more: str
 ) -> None:
-    told = Rehearsal(story(BUSY, "{over: true}", more), practice(), Recorded)
+    doubt(monkeypatch)
+    told = Rehearsal(story(events, "{over: true}", more), practice(), Recorded)
     world = told.world
     assert isinstance(world, Recorded)
     opens = next(iter(world.tables.dues.rows.values())).at  # the first board
@@ -209,5 +237,6 @@ def facts(chart: Chart) -> dict[str, object]:
         "holds": [(one.target, one.since, one.cause, one.ends, one.told) for one in chart.holds],
         "next": chart.next_case,
         "wounds": chart.wounds,
+        "doubts": chart.doubts,
         "late": [(one.until, one.chat, one.tapped) for one in chart.late_taps],
     }  # fmt: skip

@@ -10,9 +10,13 @@ async def test_a_bare_done_answers_what_was_asked_and_only_that(canela: Box) -> 
     await canela.says(canela.ines, "yes")
     assert "appetite: normal" in await canela.seen()
     await canela.to(1, 20)
-    await canela.says(canela.ines, "done")  # two doses, a pack and a question wait: which?
+    await canela.says(canela.ines, "yes")  # two doses, a pack and a question wait: which?
     assert (await canela.seen()).count("dose: given") == 0
     assert "I am not sure that I understood" in canela.last(canela.ines).words
+    await canela.says(canela.ines, "done")  # what was to be done, and none of the questions
+    seen = await canela.seen()
+    assert seen.count("dose: given") == 2
+    assert "stool: normal" not in seen
 
 
 async def test_a_reply_in_words_closes_the_lines_it_answers(canela: Box) -> None:

@@ -27,7 +27,9 @@ from bot.model.hold import (
     FromStaff,
     HeldMedicine,
     Hold,
+    Target,
     Walks,
+    encode,
 )
 from bot.model.ids import CaseId, EventId, HoldId, LineId, MemberId, PersonId, PromptId
 from bot.model.observation import Observation
@@ -76,6 +78,7 @@ def seen(chart: Chart) -> dict[str, Any]:
         "next case": chart.next_case,
         "wounds": chart.wounds,
         "late": {late_key(tap): tap for tap in chart.late_taps},
+        "doubts": {one.key: one for one in chart.doubts},
         "holds": {hold.id: hold for hold in chart.holds},
     }
 
@@ -106,7 +109,9 @@ CAUSES = st.sampled_from(
     ]
 )  # fmt: skip
 ENDS = st.sampled_from([ByClinician(), AtTime(NOW + timedelta(hours=6)), ByAnswer("dose")])
-TARGETS = st.sampled_from([AntiInflammatories(), HeldMedicine("carprofen"), Walks()])
+TARGETS: st.SearchStrategy[Target] = st.sampled_from(
+    [AntiInflammatories(), HeldMedicine("carprofen"), Walks()]
+)
 
 
 def _line(draw: Draw, chart: Chart) -> LineId:
@@ -197,8 +202,16 @@ def _late(draw: Draw, chart: Chart) -> o.Effect:
     return o.Due(key, "given", draw(TIMES), CANELA, data)
 
 
+def _doubt(draw: Draw, chart: Chart) -> o.Effect:
+    chat = draw(st.sampled_from([INES, MARCO]))
+    key = f"doubt-1-{chat}-stool-black"
+    waits = draw(st.lists(TARGETS.map(encode), unique=True))
+    data = {"chat": chat, "question": key, "waits": waits}
+    return o.Due(key, "doubt", draw(TIMES), CANELA, data)
+
+
 def _no_late(draw: Draw, chart: Chart) -> o.Effect:
-    keys = [late_key(tap) for tap in chart.late_taps]
+    keys = [*map(late_key, chart.late_taps), *(one.key for one in chart.doubts)]
     return o.CancelDue(draw(st.sampled_from([*keys, "given:0:0:0"])))
 
 
@@ -212,7 +225,7 @@ def _wound(draw: Draw, chart: Chart) -> o.Effect:
 
 
 KINDS: tuple[Callable[[Draw, Chart], o.Effect], ...] = (
-    _mark, _retext, _move, _plan, _note, _correct, _case, _hold, _end_hold, _late, _no_late,
+    _mark, _retext, _move, _plan, _note, _correct, _case, _hold, _end_hold, _late, _doubt, _no_late,
     _wound,
     lambda draw, chart: o.Retract(CANELA, draw(SOURCES), "undone"),
     lambda draw, chart: o.PromptSent(
