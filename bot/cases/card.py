@@ -9,11 +9,14 @@ from zoneinfo import ZoneInfo
 from bot.context.contexts import Context
 from bot.context.words import clock, date_of, day_word, when
 from bot.model.action import OnCase, OnPlan
-from bot.model.chart import Case, Chart, tells_death
+from bot.model.chart import Case, Chart
 from bot.model.chat import Button
-from bot.model.effects import CaseChange, Rows
+from bot.model.effects import Card, CaseChange, Effects, Rows
 from bot.model.observation import Observation
 from bot.model.text import Lang
+from bot.model.topic import AboutCase
+from bot.model.urgency import Urgency
+from bot.model.word_of_death import tells_death
 from bot.standing.standing import Emergency, Over, PatientState, standing
 from bot.standing.words import held_items
 
@@ -25,6 +28,42 @@ OUTCOMES = ("advice", "visit", "emergency", "expected", "mistaken")
 """How a case may end; the words stand in flows/words.yaml under ``outcome_…``."""
 
 _SPECIES_ES = {"dog": "perro", "cat": "gato"}
+
+
+NOT_KNOWN_YET = None
+"""What an entry holds of what the household was told, until the event has ended."""
+AT_MOST = 700
+"""So many letters of it stand on a card."""
+
+
+def told_in(body: dict[str, Any], told: str) -> dict[str, Any]:
+    """The entries of this event with what the household was told in it."""
+    if all(entry["told"] is not NOT_KNOWN_YET for entry in body.get("entries", ())):
+        return body
+    entries = [
+        {**entry, "told": told} if entry["told"] is NOT_KNOWN_YET else entry
+        for entry in body["entries"]
+    ]
+    return {**body, "entries": entries}
+
+
+def write_card(ctx: Context, out: Effects, card: Card) -> None:
+    """The card as a message to each of its chats."""
+    lang, case = ctx.clinic.language, card.case
+    text = case_text(ctx, card.chart, case, lang)
+    if card.first:
+        text = f"{card.first}\n{text.partition(chr(10))[2]}"
+    for chat in card.chats:
+        out.say(
+            chat,
+            text,
+            buttons=case_buttons(ctx, chat, case, lang),
+            topic=AboutCase(case.id),
+            patient=card.patient,
+            dedupe=f"{card.key}:{chat}",
+            urgent=case.urgency is Urgency.emergency,
+            quiet=card.quiet,
+        )
 
 
 def case_head(ctx: Context, chart: Chart, case: CaseChange | Case, lang: Lang) -> str:

@@ -12,17 +12,15 @@ from datetime import datetime, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot.cases.card import case_buttons, case_head, case_text
+from bot.cases.card import NOT_KNOWN_YET, case_head
 from bot.context.contexts import Context
 from bot.context.opening import deadline, next_opening, weekday
-from bot.context.phones import both_phones, what_happens_now
 from bot.model.chart import Case, Chart, Desk
-from bot.model.effects import CancelDue, CaseChange, Due, Effects, Entry
+from bot.model.effects import CancelDue, Card, CaseChange, Due, Effects, Entry
 from bot.model.evolve import evolve
 from bot.model.finding import Finding
 from bot.model.ids import CaseId, SourceId
 from bot.model.settings import Clinic, PagingStep
-from bot.model.text import Lang
 from bot.model.topic import AboutCase
 from bot.model.urgency import Urgency
 
@@ -120,14 +118,19 @@ def raise_findings(
         ctx, case, lead, entry
     )  # fmt: skip
     _announce(ctx, out, chart, change, more)
+    _keep(ctx, out, change)
+    return change
+
+
+def _keep(ctx: Context, out: Effects, change: CaseChange) -> None:
+    """The case as it stands now, and when it is looked at again."""
     out.add(change)
     if change.state == "open":
         again = next_page(ctx.clinic, change.urgency, change.policy, ctx.now)
-        out.add(Due(f"page:{change.id}", "page", again, chart.id, {"case": change.id}))
+        out.add(Due(f"page:{change.id}", "page", again, change.patient, {"case": change.id}))
     if change.deadline > ctx.now:
         data = {"case": change.id}
-        out.add(Due(f"deadline:{change.id}", "deadline", change.deadline, chart.id, data))
-    return change
+        out.add(Due(f"deadline:{change.id}", "deadline", change.deadline, change.patient, data))
 
 
 def _joins(chart: Chart, out: Effects, lead: Finding) -> Case | None:
@@ -165,16 +168,17 @@ def _joined(
 ) -> tuple[CaseChange, str]:
     worse = lead.urgency > case.urgency
     # An answered case must not go deaf: what is as urgent pages anew; what is less is with
-    # whoever answered, by the time that it has.
+    # whoever answered, by the time that it has. In an emergency every word is a new cry.
     again = case.state == "answered"
-    anew = worse or (again and lead.urgency >= case.urgency)
+    level = max(lead.urgency, case.urgency)
+    anew = worse or (again and (lead.urgency >= case.urgency or level is Urgency.emergency))
     state = "open" if anew else "acknowledged" if again else case.state
-    by = deadline(ctx.clinic, lead.urgency, ctx.now)
+    by = deadline(ctx.clinic, level if anew else lead.urgency, ctx.now)
     joined = CaseChange(
         id=case.id,
         patient=case.patient,
         matter=case.matter,
-        urgency=max(lead.urgency, case.urgency),
+        urgency=level,
         state=state,
         opened_at=case.opened_at,
         deadline=by if anew or again else case.deadline,
@@ -194,7 +198,6 @@ def _entry(
 ) -> dict[str, Any]:
     """What staff see of this moment, kept in the case."""
     silent = said.by == "bot"
-    lang = ctx.clinic.language
     return {
         "at": ctx.now.isoformat(),
         "by": said.by,
@@ -203,7 +206,7 @@ def _entry(
         "source": said.source,
         "seen": list(seen),
         "topics": list(said.topics),
-        "told": "" if silent else _told(ctx, chart, findings[0], lang),
+        "told": "" if silent else NOT_KNOWN_YET,
         "day": chart.day(ctx.now),
         "urgency": findings[0].urgency.name,
         "findings": [
@@ -213,18 +216,10 @@ def _entry(
     }
 
 
-def _told(ctx: Context, chart: Chart, finding: Finding, lang: Lang) -> str:
-    """What the household hears of it: of a death, that we are sorry."""
-    if finding.matter == "life":
-        phone = both_phones(ctx, lang)
-        return ctx.words.say("death_told", lang, name=chart.name, phone=phone)
-    return what_happens_now(ctx, chart, finding.urgency, lang)
-
-
 def _announce(ctx: Context, out: Effects, chart: Chart, case: CaseChange, more: str) -> None:
     """Tell the staff chats whose turn it is; whoever has the case hears of more."""
     lang = ctx.clinic.language
-    text = case_text(ctx, chart, case, lang)
+    first = ""
     if more:
         first = ctx.words.say(
             more,
@@ -233,19 +228,10 @@ def _announce(ctx: Context, out: Effects, chart: Chart, case: CaseChange, more: 
             case=case.id,
             urgency=ctx.words.say(f"urgency_{case.urgency.name}", lang),
         )
-        text = f"{first}\n{text.partition(chr(10))[2]}"
-    emergency = case.urgency is Urgency.emergency
-    for desk in _reached(ctx, case):
-        out.say(
-            desk.chat,
-            text,
-            buttons=case_buttons(ctx, desk.chat, case, lang),
-            topic=AboutCase(case.id),
-            patient=chart.id,
-            dedupe=f"case:{case.id}:{len(case.body['entries'])}:{desk.chat}",
-            urgent=emergency,
-            quiet=not emergency and not ctx.open_now(),
-        )
+    quiet = case.urgency is not Urgency.emergency and not ctx.open_now()
+    chats = tuple(desk.chat for desk in _reached(ctx, case))
+    key = f"case:{case.id}:{len(case.body['entries'])}"
+    out.add(Card(chart.id, chart, case, chats, key, first, quiet))
 
 
 def _everyone(ctx: Context) -> list[Desk]:
@@ -262,11 +248,15 @@ def _reached(ctx: Context, case: CaseChange) -> list[Desk]:
     return paged(ctx, case.policy, case.pages)
 
 
-def join_words(ctx: Context, out: Effects, chart: Chart, case: Case, said: Said) -> None:
-    """The household's own words join a case as they are; whoever has it hears of them."""
+def join_words(
+    ctx: Context, out: Effects, chart: Chart, case: Case, said: Said, *, calm: bool = False
+) -> None:
+    """The household's own words join a case as they are; whoever has it hears of them. After
+    an answer of staff they page anew, unless they are ``calm`` (a thank-you, a button)."""
     entry = {
         "at": ctx.now.isoformat(), "by": said.by, "text": said.text, "by_button": said.by_button,
-        "source": said.source, "seen": [], "topics": [], "told": "", "day": chart.day(ctx.now),
+        "source": said.source, "seen": [], "topics": [], "told": NOT_KNOWN_YET,
+        "day": chart.day(ctx.now),
         "urgency": case.urgency.name, "findings": [],
     }  # fmt: skip
     current = next((one for one in chart.cases if one.id == case.id), case)
@@ -274,7 +264,12 @@ def join_words(ctx: Context, out: Effects, chart: Chart, case: Case, said: Said)
         change_case(current),
         body={**current.body, "entries": [*current.body.get("entries", []), entry]},
     )
-    out.add(change)
+    if change.state == "answered" and not calm:
+        by = deadline(ctx.clinic, change.urgency, ctx.now)
+        change = replace(change, state="open", pages=0, deadline=by)
+        _keep(ctx, out, change)
+    else:
+        out.add(change)
     _announce(ctx, out, chart, change, "case_more")
 
 
@@ -301,13 +296,16 @@ def page_again(ctx: Context, out: Effects, chart: Chart, case: Case) -> None:
 
 def overdue(ctx: Context, out: Effects, chart: Chart, case: Case) -> None:
     """The deadline has passed and nobody has answered: everybody in the chain hears it, and
-    again by the end of each working day, so that no case is forgotten by who took it."""
-    if case.state in ("answered", "closed"):
+    again by the end of each working day, so that no case is forgotten by who took it. An
+    emergency keeps the whole chat to itself: answered, it is told that it is still open."""
+    answered = case.state == "answered"
+    if case.state == "closed" or (answered and case.urgency is not Urgency.emergency):
         return
     lang = ctx.clinic.language
     who = case.acknowledged_by or ctx.words.say("case_nobody", lang)
     head = case_head(ctx, chart, case, lang)
-    first = ctx.words.say("case_overdue", lang, who=who, head=head)
+    key = "case_still_open" if answered else "case_overdue"
+    first = ctx.words.say(key, lang, who=who, head=head)
     _send_case(ctx, out, chart, case, _everyone(ctx), first, f"overdue:{ctx.now.date()}")
     again = deadline(ctx.clinic, Urgency.next_day, ctx.now)
     out.add(
@@ -325,18 +323,9 @@ def _send_case(
     first: str,
     key: str,
 ) -> None:
-    lang = ctx.clinic.language
-    text = f"{first}\n{case_text(ctx, chart, case, lang).partition(chr(10))[2]}"
-    for desk in desks:
-        out.say(
-            desk.chat,
-            text,
-            buttons=case_buttons(ctx, desk.chat, case, lang),
-            topic=AboutCase(case.id),
-            patient=chart.id,
-            dedupe=f"{key}:{case.id}:{len(case.body['entries'])}:{desk.chat}",
-            urgent=case.urgency is Urgency.emergency,
-        )
+    key = f"{key}:{case.id}:{len(case.body['entries'])}"
+    chats = tuple(desk.chat for desk in desks)
+    out.add(Card(chart.id, chart, change_case(case), chats, key, first))
 
 
 def change_case(

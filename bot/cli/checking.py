@@ -38,7 +38,7 @@ from bot.triage.coverage import check_coverage
 from bot.triage.language import RuleFile
 from bot.triage.overlay import Overlay
 
-ANSWERED = frozenset({"name", "phone"})
+ANSWERED = frozenset({"name", "phone", "now"})
 """The placeholders of a ready answer that are filled in."""
 Report = list[Problem | str]
 """Problems, and lines that only tell something."""

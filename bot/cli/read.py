@@ -10,7 +10,7 @@ from datetime import UTC, datetime, timedelta
 from functools import cache
 
 from bot.model.observation import Noted
-from bot.model.reading import Context
+from bot.model.reading import Context, Reading
 from bot.model.text import LANGS
 from bot.model.urgency import Urgency
 from bot.model.vocabulary import ASKED
@@ -27,9 +27,13 @@ Each line in is an object:
   text, and any of id, lang (en, es), species (dog, cat), day (from surgery), asked,
   at (local HH:MM of the reply), medicines and names (lists of words)
 Each line out is an object:
-  id, observations, urgency, understood, reasons
+  id, observations, urgency, understood, reasons, asks
+asks lists what the bot would ask before it settles, the most urgent first: objects of
+about, value, and urgency (what it would be if it is so).
 With --explain also explain: every rule that was found, by its id (language, topic, value,
-number: a line in bot/reading/lexicon), its words, and what became of it.
+number: a line in bot/reading/lexicon), its words, what became of it, and by which suppressor
+(bot/reading/suppress.py); suppressed: the troubles that were named and not counted, and by
+what; second_reader: the chances that the statistical reader gives to an alarm, and of what.
 """
 END = """asked is one of: %s.
 
@@ -78,8 +82,28 @@ def answer(row: Mapping[str, object], explain: bool = False) -> dict[str, object
     out["urgency"] = urgency.name
     out["understood"] = reading.understood
     out["reasons"] = reasons
+    out["asks"] = [
+        {"about": one.about, "value": one.value, "urgency": one.urgency.name}
+        for one in reading.asks
+    ]
     if trace:
-        out["explain"] = [step.as_dict() for step in trace.steps()]
+        out |= _explained(trace, reading, text)
+    return out
+
+
+def _explained(trace: Trace, reading: Reading, text: str) -> dict[str, object]:
+    """Both readers' ways to the reading."""
+    out: dict[str, object] = {"explain": [step.as_dict() for step in trace.steps()]}
+    out["suppressed"] = [
+        {"about": one.about, "value": one.value, "by": one.by, "words": text[slice(*one.span)]}
+        for one in reading.suppressed
+    ]
+    if (second := trace.suspicion) is not None:
+        out["second_reader"] = {
+            "urgent": round(second.urgent, 3),
+            "emergency": round(second.emergency, 3),
+            "matters": [f"{about}: {value}" for about, value in second.matters],
+        }
     return out
 
 

@@ -9,24 +9,52 @@ from typing import Literal
 
 from pydantic import model_validator
 
+from bot.model.hold import ByMouth, Sessions, Target, Walks
 from bot.model.protocol import Slug, Strict
 from bot.model.text import Text
 from bot.model.vocabulary import TOPICS
 from bot.protocol.yaml_lines import load_model
+from bot.standing.standing import Emergency, End, Ordinary, Over, Paused, Standing
 
 SHOWN = 5
 """How many are offered at once, so that they fit on a phone."""
 
 
+Asked = Literal["food", "medicine", "walk", "session", "picture", "care"]
+"""What staff may ask a household to do; of one on the way to hospital nothing of it."""
+_TARGETS: dict[Asked, Target] = {
+    "food": ByMouth(), "medicine": ByMouth(), "walk": Walks(), "session": Sessions(),
+}  # fmt: skip
+
+
 class ReadyAnswer(Strict):
     """One answer; ``matters`` are the topics of the cases that it is offered for. ``holds``:
-    what it asks to wait with, which is then on hold (``medicine``: that of the case)."""
+    what it asks to wait with, which is then on hold (``medicine``: that of the case).
+    ``asks``: what it asks the household to do; it is not sent while that is held.
+    ``emergency``: for an open emergency, and for that alone."""
 
     id: Slug
     title: Text
     text: Text
     matters: tuple[str, ...] = ()
     holds: tuple[Literal["medicine", "by_mouth", "walks", "sessions"], ...] = ()
+    asks: tuple[Asked, ...] = ()
+    emergency: bool = False
+
+    def fits(self, now: Standing) -> bool:
+        """Whether it may be sent as things stand: it says nothing against what is held, nor
+        "today" into an emergency, nor asks anything of those whose animal is away or dead."""
+        match now.mode:
+            case Over(reason):
+                return reason is End.ended and not self.emergency
+            case Emergency():
+                return self.emergency
+            case Paused():
+                return not self.emergency and not self.asks
+            case Ordinary():
+                targets = [_TARGETS[one] for one in self.asks if one in _TARGETS]
+                held = any(now.holds_on_target(target) for target in targets)
+                return not self.emergency and not held
 
     @model_validator(mode="after")
     def _known(self) -> ReadyAnswer:
@@ -49,10 +77,11 @@ class Answers(Strict):
             raise ValueError("two answers have the same id")
         return self
 
-    def offered(self, topics: Collection[str]) -> list[ReadyAnswer]:
-        """Those for a case on these topics, the most fitting first."""
-        fitting = [answer for answer in self.answers if set(topics) & set(answer.matters)]
-        general = [answer for answer in self.answers if not answer.matters]
+    def offered(self, topics: Collection[str], now: Standing) -> list[ReadyAnswer]:
+        """Those for a case on these topics that may be sent now, the most fitting first."""
+        may = [answer for answer in self.answers if answer.fits(now)]
+        fitting = [answer for answer in may if set(topics) & set(answer.matters)]
+        general = [answer for answer in may if not answer.matters]
         return (fitting + general)[:SHOWN]
 
     def find(self, id: str) -> ReadyAnswer | None:

@@ -7,10 +7,12 @@ from dataclasses import replace
 from bot.cases.cases import change_case, heard_again, quieten
 from bot.context.contexts import AtDesk
 from bot.context.opening import deadline
+from bot.context.phones import emergency_phones
 from bot.desk.enrol import AFTER_LAST, FIRST_LOOK
 from bot.desk.holds import ask_at_close
 from bot.desk.plan_changes import Changed
 from bot.household import wound
+from bot.household.emergency import open_emergency
 from bot.household.resumed import ask_last_doses
 from bot.model.chart import Chart
 from bot.model.effects import (
@@ -29,6 +31,7 @@ from bot.model.hold import FromDeath, HeldMedicine, Walks
 from bot.model.ids import MemberId
 from bot.model.plan import Plan, Prompt
 from bot.model.purpose import Purpose
+from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 from bot.model.urgency import Urgency
 from bot.plan.prompts import rebuild
@@ -71,6 +74,8 @@ def _settle_death(ctx: AtDesk, out: Effects, chart: Chart, author: str, *, died:
     for case in chart.cases:
         if not case.tells_death:
             continue
+        if not died and case.alive_at is not None:
+            continue  # it tells of an emergency since: that one is not over
         if died:
             out.add(change_case(case, state="acknowledged", by=author))
             last = max(case.deadline, deadline(ctx.clinic, Urgency.next_day, ctx.now))
@@ -88,6 +93,14 @@ def _still_held(ctx: AtDesk, chart: Chart, made: Changed) -> bool:
     med = made.fields.get("med")
     goes_on = made.words in ("told_med_on", "told_med_new", "told_med_changed")
     return goes_on and med is not None and bool(standing.holds_on_medicine(str(med)))
+
+
+def told_of(ctx: AtDesk, chart: Chart, made: Changed, lang: Lang) -> str:
+    """What the household is told of a change: alive in an open emergency, nothing goes on."""
+    waits = made.then == "alive" and open_emergency(chart) is not None
+    fields = {"phone": emergency_phones(ctx, lang), **made.fields}
+    key = "told_alive_waits" if waits else made.words
+    return ctx.words.say(key, lang, name=chart.name, reason="", **fields)
 
 
 def carry_out(
@@ -127,7 +140,7 @@ def carry_out(
         ask_at_close(ctx, out, ctx.incoming.chat, chart)
         return
     for person in chart.people:
-        text = ctx.words.say(made.words, person.lang, name=chart.name, reason="", **made.fields)
+        text = told_of(ctx, chart, made, person.lang)
         head = ctx.words.say("saved_for_staff", person.lang, clinic=ctx.clinic.name)
         out.tell(
             person,

@@ -8,6 +8,7 @@ from zoneinfo import ZoneInfo
 from bot.cases.card import OUTCOMES, case_buttons, case_text, outcome_buttons
 from bot.cases.cases import chain, change_case, quieten
 from bot.context.contexts import AtDesk
+from bot.context.phones import emergency_phones
 from bot.context.words import clock
 from bot.desk.holds import ask_at_close, hold
 from bot.desk.waiting import asked_to_wait, meant
@@ -18,7 +19,8 @@ from bot.model.conversation import InCase
 from bot.model.effects import Ask, CaseNote, Effects, Entry, Rows
 from bot.model.hold import Target, decode
 from bot.model.ids import CaseId
-from bot.model.topic import TOPICS, AboutCase, AboutPatient
+from bot.model.text import Lang
+from bot.model.topic import TOPICS, AboutCase, AboutPatient, AboutWords, Topic
 from bot.model.urgency import Urgency
 
 
@@ -134,14 +136,20 @@ def _show_changed(
                 out.say(desk.chat, f"{text}: {head}", patient=chart.id, topic=topic, quiet=True)
 
 
+def _fields(ctx: AtDesk, chart: Chart, lang: Lang) -> dict[str, object]:
+    """What a ready answer may name: the patient, the clinic, whom to phone at this hour."""
+    now = emergency_phones(ctx, lang)
+    return {"name": chart.name, "phone": ctx.clinic.phone, "now": now}
+
+
 def _offer(ctx: AtDesk, out: Effects, event: Incoming, chart: Chart, case: Case) -> None:
     """Ready answers, in the language of staff; one tap sends one in the owner's."""
     lang = ctx.clinic.language
-    fields = {"name": chart.name, "phone": ctx.clinic.phone}
+    fields = _fields(ctx, chart, lang)
     entries = case.body["entries"]
     topics = {case.matter, *(topic for entry in entries for topic in entry["topics"])}
     topics |= {one["about"] for entry in entries for one in entry["seen"]}
-    offered = ctx.practice.answers.offered(topics)
+    offered = ctx.practice.answers.offered(topics, ctx.standing(chart))
     lines = [ctx.words.say("answers_head", lang, name=chart.name)]
     rows = []
     for number, answer in enumerate(offered, 1):
@@ -149,10 +157,11 @@ def _offer(ctx: AtDesk, out: Effects, event: Incoming, chart: Chart, case: Case)
         label = ctx.words.say("answers_send", lang, n=number)
         rows.append(ctx.button(event.chat, label, OnCase(case.id, f"s-{answer.id}")))
     lines.append(ctx.words.say("answers_own", lang))
+    buttons = tuple(tuple(rows[at : at + 3]) for at in range(0, len(rows), 3))
     out.say(
         event.chat,
         "\n".join(lines),
-        buttons=(tuple(rows[:3]), tuple(rows[3:])) if len(rows) > 3 else (tuple(rows),),
+        buttons=buttons,
         topic=AboutCase(case.id),
         patient=chart.id,
         reply_to=event.message,
@@ -172,18 +181,26 @@ def _send_ready(
     if answer is None:
         return False
     lang = ctx.clinic.language
-    fields: dict[str, object] = {"name": chart.name, "phone": ctx.clinic.phone}
+    now = ctx.standing(chart)
+    if case.state == "closed" or not answer.fits(now):
+        # The message with this button is old: since then something is held, or an emergency.
+        out.answer(event.callback, ctx.words.say("answers_not_now", lang, held=""))
+        held = ", ".join(sorted(now.held_names(chart.plan)))
+        text = ctx.words.say("answers_not_now", lang, held=f" ({held})" if held else "")
+        out.say(event.chat, text, patient=chart.id, topic=AboutCase(case.id), quiet=True)
+        return True
     people = [person for person in chart.people if person.reachable]
     if not people:
         text = ctx.words.say("desk_nobody", lang, phone=chart.plan.phone or "–")
         out.answer(event.callback, text)
         return True
     for person in people:
+        fields = _fields(ctx, chart, person.lang)
         to_person(ctx, out, chart, person, answer.text.say(person.lang, **fields), None, case.id)
     to = ", ".join(person.name for person in people)
     sent = ctx.words.say("desk_sent", lang, to=f"{to} ({chart.name})")
     out.answer(event.callback, sent)
-    said = answer.text.say(lang, **fields)
+    said = answer.text.say(lang, **_fields(ctx, chart, lang))
     out.edit(event.chat, "", f"✓ {sent}\n{said}", (), patient=chart.id, message=event.message)
     if answer.holds:
         targets: list[Target] = []
@@ -203,13 +220,10 @@ def to_owner(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, chart: C
         out.say(event.chat, text, patient=chart.id)
         return
     topic = ctx.topic
-    ident = topic.case if isinstance(topic, AboutCase) else ""
+    ident = topic.case if isinstance(topic, AboutCase) else None
     case = next((one for one in chart.cases if one.id == ident), None)
     first = event.media[0] if event.media else None
-    keys = [
-        to_person(ctx, out, chart, person, event.text, first, case.id if case else None)
-        for person in people
-    ]
+    keys = [to_person(ctx, out, chart, person, event.text, first, ident) for person in people]
     to = ", ".join(person.name for person in people)
     more = {"sent": keys, "picture": first.unique if first else ""}
     if case is not None:
@@ -238,10 +252,12 @@ def to_person(
 ) -> str:
     """Words of staff to someone at home, whose answer goes to the case; the message's key."""
     head = ctx.words.say("saved_for_staff", person.lang, clinic=ctx.clinic.name)
+    topic: Topic = AboutPatient(chart.id)
     if case is not None:
-        out.add(Ask(person.chat, InCase("case", case)))
+        out.add(Ask(person.chat, InCase("case", case, chart.id, ctx.now)))
+        topic = AboutWords(chart.id, case)
     return out.pass_on(person, f"{head}\n{text}".strip(), media=media, patient=chart.id,
-        topic=AboutPatient(chart.id), reply_to=reply_to,
+        topic=topic, reply_to=reply_to,
     )  # fmt: skip
 
 
@@ -260,7 +276,8 @@ def _answered(
     out.add(Entry("staff", actor.name, text, chart.id, data))
     if case.state != "closed":
         out.add(change_case(case, state="answered", by=actor.name))
-        quieten(out, case.id, closed=True)
+        # An emergency is not over with an answer: its deadline asks for the close.
+        quieten(out, case.id, closed=case.urgency is not Urgency.emergency)
 
 
 def note(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, text: str) -> None:

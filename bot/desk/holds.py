@@ -63,7 +63,7 @@ def command(
         return
     holding = word == "/hold"
     target = target_of(rest, chart)
-    if chart.over and holding:
+    if holding and (chart.over or chart.said_dead):
         out.say(event.chat, ctx.words.say("plan_over_now", lang, name=chart.name))
     elif target is None:
         _offer(ctx, out, event.chat, chart, holding=holding, wanted=rest)
@@ -177,6 +177,10 @@ def hold(
 ) -> list[Hold]:
     """Hold these from now on, in the name of who says so."""
     lang = ctx.clinic.language
+    if chart.over or chart.said_dead:
+        text = ctx.words.say("plan_over_now", lang, name=chart.name)
+        out.say(chat, text, patient=chart.id)
+        return []
     known = held_targets(evolve(chart, out.all, ctx.now))
     fresh = [
         Hold(
@@ -192,8 +196,18 @@ def hold(
         out.add(PutHold(chart.id, one), hold_entry(ctx, chart, one))
     what = ", ".join(target_words(one, lang, ctx.words, chart.plan) for one in targets)
     key = "hold_done" if fresh else "hold_already"
-    out.say(chat, ctx.words.say(key, lang, what=what, name=chart.name), patient=chart.id)
+    fields = {"told": _told(ctx, chart, lang)} if fresh else {}
+    text = ctx.words.say(key, lang, what=what, name=chart.name, **fields)
+    out.say(chat, text, patient=chart.id)
     return fresh
+
+
+def _told(ctx: AtDesk, chart: Chart, lang: Lang) -> str:
+    """Whether the household hears of it now: in an emergency when that is closed."""
+    if isinstance(ctx.standing(chart).mode, Emergency):
+        return ctx.words.say("hold_gone_emergency", lang)
+    heard = any(person.reachable for person in chart.people)
+    return ctx.words.say("hold_told" if heard else "hold_untold", lang)
 
 
 def let_go(
@@ -217,10 +231,9 @@ def let_go(
     out.add(Entry("release", actor.name, what, chart.id, {"target": encode(target)}))
     after = evolve(chart, out.all, ctx.now)
     standing = ctx.standing(after)
-    text = ctx.words.say("hold_gone", lang, what=what, name=chart.name, by=actor.name)
-    if isinstance(standing.mode, Emergency):
-        text = f"{text}\n{ctx.words.say('hold_gone_emergency', lang)}"
-    elif left:
+    told = _told(ctx, after, lang)
+    text = ctx.words.say("hold_gone", lang, what=what, name=chart.name, by=actor.name, told=told)
+    if left and not isinstance(standing.mode, Emergency):
         rest = ", ".join(target_words(t, lang, ctx.words, chart.plan) for t in held_targets(after))
         text = f"{text}\n{ctx.words.say('hold_left', lang, what=rest)}"
     out.say(chat, text, patient=chart.id)

@@ -11,7 +11,7 @@ from bot.context.buttons import mark_of
 from bot.context.contexts import AtDesk
 from bot.desk import medicine
 from bot.desk.board import named
-from bot.desk.carried_out import carry_out
+from bot.desk.carried_out import carry_out, told_of
 from bot.desk.patients import waiting_lines
 from bot.desk.plan_changes import GROUPS, Changed, Group, change, offer
 from bot.model.action import OnPlan
@@ -209,7 +209,7 @@ def _question(ctx: AtDesk, chat: int, chart: Chart, leaf: str, made: Changed) ->
     """What would change, what the owner will read, and: why?"""
     lang = ctx.clinic.language
     told = (
-        ctx.words.say(made.words, lang, name=chart.name, reason="", **made.fields)
+        told_of(ctx, chart, made, lang)
         if made.words
         else ctx.words.say(made.silent, lang, name=chart.name, **made.fields)
     )

@@ -29,35 +29,92 @@ from bot.plan.doses import (
     TooEarly,
     Yes,
     as_needed,
+    least_gap,
     too_close,
 )
+from bot.standing.standing import Paused
 from bot.triage import dose_too_close
 
-from .order import WAITS, doses_of, medicine_of
+from .order import WAITS, Doses, doses_of, given_times, home_at, medicine_of
 
 
 def after_given(
-    ctx: Context, out: Effects, chart: Chart, line: Line, given_at: datetime, lang: Lang
-) -> tuple[list[str], list[Finding]]:
-    """The next dose after one given at ``given_at``: moved, held, or left as planned.
+    ctx: Context, out: Effects, chart: Chart, med: str | None, at: datetime, lang: Lang, *,
+    line: Line | None, others: Sequence[datetime] = (),
+) -> tuple[list[str], list[Finding]]:  # fmt: skip
+    """What follows from any dose told as given ``at``, for a planned ``line`` or for none
+    (as needed, in a pause, after the course): the gap, the holds, whether it was ordered, and
+    then when the next one is due. ``others`` were told with it.
 
     Gives back what to tell the owner and what to raise with staff.
     """
-    doses = doses_of(chart, line.item.med, but=line.at)
+    doses = doses_of(chart, med, but=line.at if line is not None else None)
     if doses is None:
         return [], []
     medicine = doses.medicine
+    given = sorted([*doses.given, *others])
     findings: list[Finding] = []
-    gap = too_close(medicine, _neighbours(doses.given, given_at))
+    gap = too_close(medicine, _neighbours(given, at))
     if gap is not None:
-        findings.append(dose_too_close(medicine.name, gap, medicine.gap_hours))
-    holds = ctx.standing(chart).holds_on_medicine(medicine.name)
-    if holds:
+        findings.append(dose_too_close(medicine.name, gap, least_gap(medicine)))
+    hold = [ctx.words.say("dose_hold", lang, name=chart.name, med=medicine.name)]
+    if holds := ctx.standing(chart).holds_on_medicine(medicine.name):
         # What was to wait when it was given: whoever answers must know, and it still waits.
-        words = ctx.words.say("dose_hold", lang, name=chart.name, med=medicine.name)
-        if any(hold.since <= given_at for hold in holds):
+        if any(one.since <= at for one in holds):
             findings.append(_given_on_hold(medicine.name))
-        return [words], findings
+        return hold, findings
+    if not _ordered(ctx, chart, medicine, given, at, line):
+        findings.append(_not_ordered_now(medicine.name))
+        return hold, findings
+    if line is not None:
+        return _next_after(ctx, out, chart, doses, at, lang, line, findings)
+    if findings or not medicine.as_needed:
+        return hold if findings else [], findings
+    return _as_needed_again(ctx, chart, medicine, [*given, at], max(at, ctx.now), lang), []
+
+
+def _ordered(
+    ctx: Context,
+    chart: Chart,
+    medicine: Medicine,
+    given: Sequence[datetime],
+    at: datetime,
+    line: Line | None,
+) -> bool:
+    """Whether a dose was ordered then at all: not of what is stopped, nor in a pause, nor
+    when all were given. What the clinic gave before the way home was its own affair."""
+    if at < home_at(chart):
+        return True
+    if medicine.as_needed:
+        verdict = as_needed(chart.plan, medicine, given, at)
+        return not isinstance(verdict, Stopped | NoMore)
+    if line is None or medicine.is_withheld(at):
+        return False
+    # In a pause one that was due before it may be told, and no other.
+    near = timedelta(hours=medicine.every_hours / 2)
+    paused = isinstance(ctx.standing(chart).mode, Paused)
+    return not paused or abs(at - (line.item.slot_at or at)) <= near
+
+
+def _as_needed_again(
+    ctx: Context, chart: Chart, medicine: Medicine, given: Sequence[datetime], now: datetime,
+    lang: Lang,
+) -> list[str]:  # fmt: skip
+    match as_needed(chart.plan, medicine, given, now):
+        case TooEarly(not_before=again):
+            at = when(chart.local(again), chart.local(ctx.now), lang)
+            key = "dose_as_needed"
+            return [ctx.words.say(key, lang, name=chart.name, med=medicine.name, at=at)]
+        case _:
+            return []
+
+
+def _next_after(
+    ctx: Context, out: Effects, chart: Chart, doses: Doses, given_at: datetime, lang: Lang,
+    line: Line, findings: list[Finding],
+) -> tuple[list[str], list[Finding]]:  # fmt: skip
+    """The next planned dose after this one: moved, held, or left as planned."""
+    medicine = doses.medicine
     coming = _coming(chart, medicine, line)
     if not coming:
         return [], findings
@@ -119,56 +176,14 @@ _SO_LATE = Text(
 )
 
 
-def after_unplanned(
-    ctx: Context, chart: Chart, med: str | None, at: datetime, lang: Lang
-) -> tuple[list[str], list[Finding]]:
-    """A dose of no slot was given: as needed, or of what is stopped. From when it may be given
-    again, in words, and what staff must know where it should not have been given."""
-    medicine = medicine_of(chart, med)
-    if medicine is None or not (medicine.as_needed or medicine.is_withheld(at)):
-        return [], []
-    told = _told_given(chart, medicine)
-    findings: list[Finding] = []
-    match as_needed(chart.plan, medicine, told, at):
-        case TooEarly() if told:
-            apart = min(abs(at - one) for one in told) / timedelta(hours=1)
-            least = max(medicine.every_hours, medicine.gap_hours)
-            findings.append(dose_too_close(medicine.name, apart, least))
-        case Yes() | TooEarly():
-            pass
-        case Stopped() | NoMore() | AskStaff():
-            findings.append(_not_ordered_now(medicine.name))
-    if findings:
-        words = ctx.words.say("dose_hold", lang, name=chart.name, med=medicine.name)
-        return [words], findings
-    match as_needed(chart.plan, medicine, [*told, at], max(at, ctx.now)):
-        case TooEarly(not_before=again):
-            told_at = when(chart.local(again), chart.local(ctx.now), lang)
-            key = "dose_as_needed"
-            return [ctx.words.say(key, lang, name=chart.name, med=medicine.name, at=told_at)], []
-        case _:
-            return [], []
-
-
-def _told_given(chart: Chart, medicine: Medicine) -> list[datetime]:
-    """When it was given, as far as it was told; an hour that was told is that hour."""
-    return sorted(
-        noted.at if noted.observation.at is None else chart.wall(noted.at, noted.observation.at)
-        for noted in chart.history
-        if noted.observation.about == "dose"
-        and noted.observation.value == "given"
-        and noted.observation.med == medicine.name
-    )
-
-
 def _not_ordered_now(med: str) -> Finding:
     return Finding(
         rule="dose-not-ordered-now",
         urgency=Urgency.same_day,
         matter="dose",
         because=Text(
-            en=f"{med} was given though it is not ordered now: stopped, over, or all given",
-            es=f"se dio {med} aunque ahora no está indicado: suspendido, terminado o completo",
+            en=f"{med} was given though it is not ordered now: stopped, paused, over, or all given",
+            es=f"se dio {med} aunque ahora no está indicado: suspendido, en pausa o terminado",
         ),
     )
 
@@ -187,7 +202,7 @@ def given_again(chart: Chart, seen: Observation, text: str, now: datetime) -> Ob
         once = seen.value == "doubled" and not _TWICE.search(text)
         return replace(seen, value="given", count=None) if once else seen
     gap = timedelta(hours=medicine.gap_hours)
-    close = any(abs(now - at) < gap for at in chart.given(medicine.name))
+    close = any(abs(now - at) < gap for at in given_times(chart, medicine))
     return replace(seen, value="doubled", count=None) if seen.value == "given" and close else seen
 
 
@@ -220,8 +235,8 @@ def _given_on_hold(med: str) -> Finding:
 def next_words(ctx: Context, chart: Chart, line: Line, lang: Lang) -> str:
     """When the next dose of the same medicine is due, in a sentence."""
     medicine = medicine_of(chart, line.item.med)
-    if medicine is None:
-        return ""
+    if medicine is None or isinstance(ctx.standing(chart).mode, Paused):
+        return ""  # nothing is due as long as the course is paused
     if ctx.standing(chart).holds_on_medicine(medicine.name):
         return ctx.words.say("dose_hold", lang, name=chart.name, med=medicine.name)
     coming = _coming(chart, medicine, line)

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 
+from bot.cases.card import AT_MOST, told_in, write_card
 from bot.context.contexts import AtDesk, AtHome, FellDue
 from bot.context.opening import next_opening
 from bot.context.phones import emergency_phones
@@ -18,9 +19,22 @@ from bot.dosing.released import after_emergency
 from bot.dosing.taken_back import come_back
 from bot.household.emergency import open_emergency, stay_with_it, tell_the_others
 from bot.household.reshow import reshow
+from bot.household.unasked import pass_on
 from bot.model.chart import Chart
 from bot.model.conversation import Describe, SameDose, Unclear, WhichPatient
-from bot.model.effects import Ask, Due, Effect, Effects, EndHold, Entry, PutHold, Say, Tell
+from bot.model.effects import (
+    Ask,
+    Card,
+    CaseChange,
+    Due,
+    Effect,
+    Effects,
+    EndHold,
+    Entry,
+    PutHold,
+    Say,
+    Tell,
+)
 from bot.model.evolve import Later
 from bot.model.hold import encode
 from bot.model.ids import PatientId
@@ -30,7 +44,7 @@ from bot.standing.gate import Draft, DraftLine, Passed, gate
 from bot.standing.holds import covered
 from bot.standing.of_chart import standing_of
 from bot.standing.pain import pain_deadline
-from bot.standing.standing import Emergency, End, Over, Standing
+from bot.standing.standing import Emergency, End, Over, Paused, Standing
 from bot.standing.words import hold_notice, target_words
 
 Event = AtHome | AtDesk | FellDue
@@ -39,6 +53,9 @@ Event = AtHome | AtDesk | FellDue
 def bind(ctx: Event, out: Effects) -> Effects:
     """The effects of one event, bound by the standing of the patients that it touches."""
     later = {chart.id: Later(chart, out, ctx.now) for chart in ctx.charts}
+    if isinstance(ctx, AtHome):
+        now = {chart.id: standing_of(later[chart.id].chart, ctx.now) for chart in ctx.charts}
+        pass_on(ctx, out, later, lambda one: isinstance(_gated(one, now, ctx), Entry))
     for before in _concerned(ctx, out):
         known = later[before.id]
         _end_stopped(ctx, out, before, known.chart)
@@ -115,15 +132,17 @@ def _watch_holds(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
 def _say_held(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
     """Everyone at home hears once of each hold; when an emergency is closed of all that is
     still held, and that the rest goes on. While one is open they know that all waits."""
-    if open_emergency(after) is not None or after.state != "active":
+    mode = standing_of(after, ctx.now).mode
+    if open_emergency(after) is not None or isinstance(mode, Over):
         return
+    over = "emergency_over_paused" if isinstance(mode, Paused) else "emergency_over"
     closed = open_emergency(before) is not None
     holds = [hold for hold in after.holds if closed or not hold.told]
     for person in after.people:
         phone = emergency_phones(ctx, person.lang)
         texts = []
         if closed:
-            texts.append(ctx.words.say("emergency_over", person.lang, name=after.name, phone=phone))
+            texts.append(ctx.words.say(over, person.lang, name=after.name, phone=phone))
         if holds:
             texts.append(hold_notice(holds, after.plan, person.lang, ctx.words, phone))
         if texts and person.reachable:
@@ -145,6 +164,9 @@ def _emergency(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
         stay_with_it(ctx, out, before, after, speaker)
 
 
+ASKS = (Purpose.question, Purpose.dose_question)
+
+
 def _through_the_gate(ctx: Event, out: Effects, standings: dict[PatientId, Standing]) -> Effects:
     """Every message to a household passes, or is kept back and logged."""
     passed: list[Effect] = []
@@ -152,10 +174,52 @@ def _through_the_gate(ctx: Event, out: Effects, standings: dict[PatientId, Stand
     for one in out.all:
         kept = _gated(one, standings, ctx) if isinstance(one, Tell) else one
         passed.append(kept)
-        if isinstance(one, Tell) and one.purpose is Purpose.question and isinstance(kept, Entry):
+        if isinstance(one, Tell) and one.purpose in ASKS and isinstance(kept, Entry):
             unasked.add(one.message.chat)
-    out.all = _without_questions(passed, unasked)
+    pairs = zip(out.all, passed, strict=True)
+    told = [tell for tell, kept in pairs if isinstance(tell, Tell) and isinstance(kept, Say)]
+    out.all = _with_cards(ctx, out, _without_questions(passed, unasked), told)
     return out
+
+
+TOLD_FIRST = (
+    Purpose.urgent, Purpose.farewell, Purpose.answer, Purpose.advice, Purpose.hold_notice,
+    Purpose.question, Purpose.admin,
+)  # fmt: skip
+"""Of several messages of one event, which staff see as what the household was told."""
+
+
+def _with_cards(
+    ctx: Event, out: Effects, effects: list[Effect], told: Sequence[Tell]
+) -> list[Effect]:
+    """Cases keep, and their cards say, what the household was really told in this event."""
+    found: list[Effect] = []
+    for one in effects:
+        if isinstance(one, CaseChange):
+            words = _words_told(ctx, told, one.patient)
+            found.append(replace(one, body=told_in(one.body, words)))
+        elif isinstance(one, Card):
+            words = _words_told(ctx, told, one.patient)
+            case = replace(one.case, body=told_in(one.case.body, words))
+            cards = Effects(out.event)
+            write_card(ctx, cards, replace(one, case=case))
+            found += cards.all
+        else:
+            found.append(one)
+    return found
+
+
+def _words_told(ctx: Event, told: Sequence[Tell], patient: PatientId) -> str:
+    speaker = ctx.person if isinstance(ctx, AtHome) else None
+    mine = [
+        one for one in told
+        if one.patient == patient and one.purpose in TOLD_FIRST
+        and (speaker is None or one.person == speaker.id)
+    ]  # fmt: skip
+    if not mine:
+        return ctx.words.say("case_told_nothing", ctx.clinic.language)
+    first = min(mine, key=lambda one: TOLD_FIRST.index(one.purpose))
+    return " ".join(first.message.text.split())[:AT_MOST]
 
 
 def _without_questions(effects: list[Effect], chats: set[int]) -> list[Effect]:

@@ -27,7 +27,7 @@ from bot.model.ids import PromptId, event_source
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
 from bot.plan.clock import to_utc
-from bot.standing.standing import Emergency, End, Over, Paused
+from bot.standing.standing import Emergency, Over, Paused
 from bot.triage import silence
 
 PAIN_AGAIN = timedelta(minutes=30)
@@ -64,7 +64,7 @@ def on_due(ctx: FellDue) -> Effects:
     if kind == "pain":
         _in_pain(ctx, out, chart, [str(one) for one in data["holds"]])
         return out
-    if ctx.standing(chart).mode == Over(End.died_told) and kind in ("silence", "end", "wound"):
+    if chart.said_dead and chart.state != "died" and kind in ("silence", "end", "wound"):
         key = wound.key_of(chart.id, int(data["day"])) if kind == "wound" else f"{kind}:{chart.id}"
         out.add(Due(key, kind, ctx.now + LOOK_AGAIN, chart.id, data))
         return out

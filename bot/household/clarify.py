@@ -18,6 +18,7 @@ from bot.model.chart import Chart, Person
 from bot.model.chat import Button
 from bot.model.conversation import SameDose, Unclear, WhichPatient
 from bot.model.effects import Ask, CancelDue, Due, Effects, Entry, Rows, Settle
+from bot.model.finding import Finding
 from bot.model.ids import is_tap
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
@@ -72,20 +73,25 @@ def key_of(chat: int) -> str:
 
 def ask_once(
     ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool = False,
-    done: bool = False,
+    done: bool = False, which: bool = False,
 ) -> None:  # fmt: skip
-    """Ask what was meant, with buttons that fit; staff get it if no answer comes."""
+    """Ask what was meant, with buttons that fit; staff get it if no answer comes. ``which``:
+    only the medicine is not plain."""
     phone = whom_to_phone(ctx, person.lang)
-    key = "ask_rest" if rest else "ask_once"
+    which = which and len(chart.plan.medicines) > 1
+    key = "ask_which_dose" if which else "ask_rest" if rest else "ask_once"
+    buttons = (
+        _medicine_buttons(ctx, chart, person) if which else _buttons(ctx, chart, person, done=done)
+    )
     out.tell(
         person,
         Purpose.question,
         ctx.words.say(key, person.lang, phone=phone),
-        buttons=_buttons(ctx, chart, person, done=done),
+        buttons=buttons,
         topic=AboutUnclear(chart.id),
         patient=chart.id,
     )
-    question = Unclear(key_of(person.chat), chart.id, said.by, said.text, said.source)
+    question = Unclear(key_of(person.chat), chart.id, said.by, said.text, said.source, which)
     out.add(
         Ask(person.chat, question),
         waits(question, person.chat, ctx.now + PATIENCE),
@@ -123,6 +129,17 @@ def _buttons(ctx: AtHome, chart: Chart, person: Person, *, done: bool) -> Rows:
     return tuple(rows)
 
 
+def _medicine_buttons(ctx: AtHome, chart: Chart, person: Person) -> Rows:
+    """Each medicine of the plan; then the clinic."""
+    made = [
+        ctx.button(person.chat, one.name, AskDose(place, chart.id))
+        for place, one in enumerate(chart.plan.medicines)
+    ]
+    clinic = ctx.words.say("ask_about_clinic", person.lang)
+    made.append(ctx.button(person.chat, clinic, AskAbout("clinic", chart.id)))
+    return tuple((one,) for one in made)
+
+
 def settle(ctx: AtHome, out: Effects, chat: int) -> None:
     """The unclear message has been cleared up: forget it, and call off the handing over."""
     key = key_of(chat)
@@ -144,10 +161,12 @@ def hand_over(
     chat: int,
     *,
     asked_for: bool = False,
+    because: Finding | None = None,
 ) -> None:
-    """Give the owner's own words to staff, and tell the owner so."""
+    """Give the owner's own words to staff, and tell the owner so. ``because``: why, where it
+    is not that the question had no answer."""
     doubt = question.doubt if isinstance(question, WhichPatient) else None
-    finding = handed_over(question.text, ctx.rules)
+    finding = because or handed_over(question.text, ctx.rules)
     if doubt is not None:
         finding = doubtful(ctx, chart, doubt, "unasked")
     tapped = is_tap(question.source)

@@ -15,6 +15,7 @@ from bot.model.observation import Observation
 from bot.model.reading import Reading
 from bot.model.text import Lang
 from bot.plan.doses import DueAt
+from bot.standing.standing import Paused
 
 _MEDICINE = re.compile(
     r"\b(pills?|tablets?|doses?|dose|medicines?|meds?|medication|pastillas?|tabletas?|dosis"
@@ -79,6 +80,9 @@ def about_doses(ctx: Context, chart: Chart, text: str, lang: Lang) -> list[str]:
         doses = doses_of(chart, medicine.name)
         if doses is not None and not medicine.is_withheld(ctx.now):
             found += _last_and_next(ctx, chart, doses, lang)
+    if isinstance(ctx.standing(chart).mode, Paused):
+        phone = emergency_phones(ctx, lang)
+        found.append(ctx.words.say("next_paused", lang, name=chart.name, phone=phone))
     return ["\n".join(found)] if found else []
 
 
@@ -95,6 +99,8 @@ def _last_and_next(ctx: Context, chart: Chart, doses: Doses, lang: Lang) -> list
         phone = emergency_phones(ctx, lang)
         return [*found, words.say("hold_refused", lang, what=doses.medicine.name, phone=phone)]
     if asked_when(chart, doses.medicine.name, ctx.now) is not None:
+        return found
+    if isinstance(ctx.standing(chart).mode, Paused):
         return found
     match doses.next(ctx.now):
         case DueAt(at=at, slot=slot):

@@ -14,13 +14,12 @@ from bot.context.contexts import AtHome, Context
 from bot.context.words import clock, day_word
 from bot.dosing.dosing import (
     after_given,
-    after_unplanned,
     line_behind,
     line_for,
     next_words,
     served,
 )
-from bot.household import clarify, twice
+from bot.household import clarify, late, twice
 from bot.household.reading_context import wall_time
 from bot.model.chart import Chart, Line, Person
 from bot.model.chat import Incoming
@@ -36,6 +35,20 @@ _EARLIER = re.compile(
     r"\b(morning|last night|yesterday|earlier|ma[nñ]ana|anoche|ayer|temprano)\b", re.IGNORECASE
 )
 """Words by which a dose with no clock time was given when it was due, not just now."""
+_JUST = re.compile(
+    r"\b(just (now|gave|give|given|did)|right now|this (very )?(minute|moment)"
+    r"|ahora mismo|ahorita|reci[eé]n|acab(o|amos) de)\b",
+    re.IGNORECASE,
+)
+"""The dose of last night, given this minute."""
+_LATE = re.compile(
+    r"\b(now|at last|finally|late|forg[eo]t(ten)?|missed|skipped"
+    r"|(last night|yesterday|morning)['’]s"
+    r"|(from|of) (last night|yesterday|this morning)|ahora|por fin|tarde|olvid\w+|salt\w+"
+    r"|falt(aba|[oó])|de (anoche|ayer|la noche|la ma[nñ]ana))\b",
+    re.IGNORECASE,
+)
+"""Beside words of earlier these leave open whether it was given then or is given now: asked."""
 
 
 @dataclass(slots=True)
@@ -49,11 +62,23 @@ class Follows:
     marks: list[Mark] = field(default_factory=list)
     tell: list[str] = field(default_factory=list)
     more: list[Finding] = field(default_factory=list)
+    doses: list[tuple[str | None, datetime]] = field(default_factory=list)
 
     def mark(self, line: Line, choice: str, person: Person, at: datetime) -> None:
         """The words answer this line."""
         one = Mark(line.id, "answered", choice, person.name, at, self.source, person.id)
         self.marks.append(one)
+
+    def given(
+        self, ctx: Context, out: Effects, chart: Chart, med: str | None, at: datetime, lang: Lang,
+        line: Line | None,
+    ) -> None:  # fmt: skip
+        """A dose was given: what is said of it, and raised."""
+        others = [when for name, when in self.doses if name == med]
+        words, findings = after_given(ctx, out, chart, med, at, lang, line=line, others=others)
+        self.doses.append((med, at))
+        self.tell += [one for one in words if one not in self.tell]
+        self.more += findings
 
 
 def by_medicine(
@@ -81,11 +106,31 @@ def by_medicine(
     return [replace(seen, med=med) for med in names] or [seen]
 
 
+def _when_told(text: str) -> str:
+    """Of a dose without a clock time: ``now``, ``then`` (when it was due), or ``unsure``."""
+    if not _EARLIER.search(text) or _JUST.search(text):
+        return "now"
+    return "unsure" if _LATE.search(text) else "then"
+
+
+def _asked_when(
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, line: Line, follows: Follows
+) -> bool:
+    """Asked when it was given, as of a late tap. False where that cannot be asked now."""
+    sheet = chart.sheet(line.prompt)
+    if sheet is None or not late.is_late(ctx, sheet, line):
+        return False
+    if ctx.standing(chart).holds_on(line.item) or chart.said_dead or chart.over:
+        return False
+    late.ask_when(ctx, out, chart, person, sheet, [line], follows.source)
+    return True
+
+
 def dose_told(
     ctx: AtHome, out: Effects, chart: Chart, person: Person, seen: Observation, follows: Follows
 ) -> bool:
-    """One dose in words. False when it may be the same dose that someone else noted:
-    then it is asked about, and nothing is kept yet."""
+    """One dose in words. False when it may be the same dose that someone else noted, or when
+    it was given is not plain: then it is asked about, and nothing is kept yet."""
     moment, lang = follows.moment, person.lang
     at = wall_time(chart, moment, seen.at)
     line: Line | None = None
@@ -95,26 +140,30 @@ def dose_told(
         behind = line_behind(chart, seen.med, moment) if seen.at is None else None
         waits = behind is not None and behind.state in ("open", "unanswered")
         line = behind if waits else line_for(chart, seen.med, at)
-        if waits and _EARLIER.search(follows.text) and behind and behind.item.slot_at:
-            at = min(behind.item.slot_at, moment)  # "this morning": about when it was due
+        if waits and behind and behind.item.slot_at:
+            match _when_told(follows.text):
+                case "then":  # "this morning": about when it was due
+                    at = min(behind.item.slot_at, moment)
+                case "unsure" if seen.value == "given" and _asked_when(
+                    ctx, out, chart, person, behind, follows
+                ):
+                    return False
+                case _:
+                    pass
         if waits and line is not None and seen.value == "given":
             line = served(chart, line, at)
     if seen.value == "doubled":
         return True  # the medicine is held by the rule of a dose given twice
     if line is None:
         if seen.value == "given":
-            words, findings = after_unplanned(ctx, chart, seen.med, at, lang)
-            follows.tell += words
-            follows.more += findings
+            follows.given(ctx, out, chart, seen.med, at, lang, None)
         return True
     if seen.value == "given":
         if line.state == "answered" and line.choice == "given":
             twice.ask_same(ctx, out, chart, person, line, at)
             return False
         follows.mark(line, "given", person, at)
-        words, findings = after_given(ctx, out, chart, line, at, lang)
-        follows.tell += words
-        follows.more += findings
+        follows.given(ctx, out, chart, line.item.med, at, lang, line)
     elif seen.value in ("missed", "refused"):
         if line.state != "answered":
             follows.mark(line, seen.value, person, at)

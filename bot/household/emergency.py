@@ -6,6 +6,7 @@ from __future__ import annotations
 from bot.cases.cases import Said, join_words
 from bot.context.contexts import AtHome, Context
 from bot.context.phones import emergency_phones
+from bot.household import talking
 from bot.model.action import OnTheWay
 from bot.model.chart import Case, Chart, Person
 from bot.model.chat import Incoming
@@ -40,7 +41,8 @@ def stay_with_it(ctx: AtHome, out: Effects, before: Chart, after: Chart, person:
     case = open_emergency(before)
     event = ctx.incoming
     if case is not None and not any(change.id == case.id for change in out.of(CaseChange)):
-        join_words(ctx, out, after, case, _said(ctx, event, person))
+        calm = event.kind == "button" or talking.is_thanks(event.text)
+        join_words(ctx, out, after, case, _said(ctx, event, person), calm=calm)
     told = any(one.person == person.id and one.purpose is Purpose.urgent for one in out.of(Tell))
     if not told:
         _answer(ctx, out, after, person, "emergency_stays")
@@ -72,7 +74,8 @@ def tapped(ctx: AtHome, out: Effects, chart: Chart, person: Person, step: str) -
     out.answer(ctx.incoming.callback, ctx.words.say(f"emergency_{step}", person.lang))
     source = tap_source(ctx.incoming.update)
     out.add(Entry("tapped", person.name, label, chart.id, {"source": source, "case": case.id}))
-    join_words(ctx, out, chart, case, Said(person.name, label, source, by_button=True))
+    pressed = Said(person.name, label, source, by_button=True)
+    join_words(ctx, out, chart, case, pressed, calm=True)
     _answer(ctx, out, chart, person, f"emergency_{step}_told")
     return True
 

@@ -97,7 +97,7 @@ def ask_when(
     ]
     meds = ", ".join(line.item.med or "" for line in lines)
     out.tell(
-        person, Purpose.question, words.say("given_when", lang, name=chart.name, med=meds),
+        person, Purpose.dose_question, words.say("given_when", lang, name=chart.name, med=meds),
         buttons=tuple(made), patient=chart.id, topic=AboutPrompt(sheet.id, chart.id),
     )  # fmt: skip
     out.add(Heard(chart.id))

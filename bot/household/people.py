@@ -9,6 +9,7 @@ from bot.context.buttons import digest_of
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones
 from bot.context.words import date_of, when
+from bot.dosing.order import given_times
 from bot.household.expected import held_now
 from bot.model.action import Leaving, Speak, Wish
 from bot.model.chart import Chart, Person
@@ -161,7 +162,9 @@ def move_zone(ctx: AtHome, out: Effects, chart: Chart, person: Person, zone: str
     """The household is in another time zone: prompts follow, doses keep their distance."""
     try:
         ZoneInfo(zone)
-        given = {m.name: times[-1] for m in chart.plan.medicines if (times := chart.given(m.name))}
+        given = {
+            m.name: times[-1] for m in chart.plan.medicines if (times := given_times(chart, m))
+        }
         plan = travel(chart.plan, zone, ctx.now, given)
     except (ValueError, OSError, KeyError):
         out.tell(person, Purpose.admin, ctx.words.say("zone_bad", person.lang), patient=chart.id)

@@ -13,6 +13,7 @@ from bot.context.contexts import AtHome
 from bot.context.phones import both_phones, what_happens_now
 from bot.dosing.dosing import given_again
 from bot.household import clarify, doubt_words, doubts, talking
+from bot.household.aftermath import aftermath
 from bot.household.asked import (
     ANSWERS,
     asked_sheet,
@@ -22,14 +23,17 @@ from bot.household.asked import (
     waiting_doses,
 )
 from bot.household.bare_answers import all_to_do, bare_answers, says_done
+from bot.household.done_on_hold import done_on_hold
 from bot.household.dose_answers import asked_not_told, still_to_do
 from bot.household.dose_told import Follows, at_its_hour, by_medicine, dose_told, hour_told
 from bot.household.doubtful import alarming
 from bot.household.emergency import emergency_buttons
 from bot.household.expected import answer_question
+from bot.household.may_i import known_answer, without_question
 from bot.household.reading_context import context_for
 from bot.household.sheet import to_do
 from bot.household.snooze import snooze, snoozed_until
+from bot.household.which_dose import counted, picked, told_given, too_much
 from bot.model.action import Leaving
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.conversation import Unclear, Waiting
@@ -91,10 +95,17 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     if words.of_the_past:
         reading = replace(reading, observations=_of_now(chart, reading.observations))
     reading = asked_not_told(chart, text, reading)
+    reading = told_given(chart, person, text, reading, moment)
+    waits = waiting_doses(chart, sheet, moment)
+    reading = too_much(chart, waits, text, counted(text, reading))
     reading = still_to_do(sheet, text, reading)
-    named = tuple(one for one in reading.observations if not _of_none(chart, sheet, one, moment))
-    if len(named) < len(reading.observations):
+    named = tuple(x for x in reading.observations if not _of_none(chart, waits, text, x, moment))
+    which = len(named) < len(reading.observations)
+    if which:
         reading = replace(reading, observations=named, understood=False)
+    known = known_answer(ctx, chart, text, reading, person.lang)
+    if known:
+        reading = without_question(reading)
     said = Said(person.name, words.shown or text, source, topics=reading.questions)
     out.add(Heard(chart.id))
     out.add(Entry("said", person.name, text, chart.id, {"source": source, "asked": asked}))
@@ -110,14 +121,15 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
         thanks = thanked = False
     if thanks and _BARE_TIME.match(text):
         thanks, reading = False, replace(reading, understood=False, greeting=False)
-    if (thanks or thanked) and chart.state == "active" and not chart.said_dead:
+    if (thanks or thanked) and not chart.over and not chart.said_dead:
         out.tell(person, Purpose.answer, ctx.words.say("thanks", person.lang), patient=chart.id)
         return
-    follows = Follows(source, text, moment)
+    follows = Follows(source, text, moment, tell=known)
     _doses_and_sessions(ctx, out, chart, person, sheet, reading.observations, follows)
     observations, tell = follows.observations, follows.tell
     asking = doubts.consider(ctx, chart, reading, observations)
-    more = [*follows.more, *asking.findings]
+    after = aftermath(ctx, chart, reading, text)
+    more = [*follows.more, *asking.findings, *after]
     out.add(*follows.marks)
     findings = take_note(
         ctx, out, chart, observations, said, person=person, more=more, without=words.without
@@ -136,15 +148,22 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
         clarify.settle(ctx, out, person.chat)
     elif words.looked_at:
         out.add(Entry("unclear", "bot", text, chart.id, {"source": source}))
-    elif not (asking.asked or asking.raised or passed):
-        _not_understood(ctx, out, chart, person, said, rest=bool(observations), done=done)
+    elif not (asking.asked or asking.raised or passed or after):
+        rest = bool(observations)
+        _not_understood(ctx, out, chart, person, said, rest=rest, done=done, which=which)
 
 
-def _of_none(chart: Chart, sheet: Sheet | None, seen: Observation, moment: datetime) -> bool:
+def _of_none(
+    chart: Chart, waiting: Sequence[Line], text: str, seen: Observation, moment: datetime
+) -> bool:
     """A dose given of nobody knows which medicine: noted so, it would keep no gap. Asked."""
     if (seen.about, seen.value, seen.med) != ("dose", "given", None) or not chart.plan.medicines:
         return False
-    waiting = waiting_doses(chart, sheet, moment)
+    meant = picked(chart, waiting, text, seen, moment)
+    if meant is None:
+        return True  # "gave both", where one was due
+    if meant:
+        return False
     if seen.count and 1 <= seen.count < len(waiting):
         return True  # "gave two of them": which?
     return all(one.med is None for one in by_medicine(chart, waiting, seen, moment))
@@ -170,12 +189,17 @@ def _doses_and_sessions(
     for seen in read_from:
         if seen.about != "dose":
             follows.observations.append(seen)
+            if (held := done_on_hold(ctx, chart, seen, follows.text, person.lang)) is not None:
+                follows.tell.append(held[0])
+                follows.more.append(held[1])
             line = _line_answered(open_lines, seen, follows.marks)
             if line is not None:
                 follows.mark(line, f"@{seen.about}.{seen.value}", person, ctx.now)
             continue
         seen = at_its_hour(chart, seen, follows.moment)
-        for dose in by_medicine(chart, doses, seen, follows.moment):
+        meant = picked(chart, doses, follows.text, seen, follows.moment)
+        each = [replace(seen, med=med, count=None) for med in meant or ()]
+        for dose in each or by_medicine(chart, doses, seen, follows.moment):
             one = given_again(chart, dose, follows.text, follows.moment)
             if dose_told(ctx, out, chart, person, one, follows):
                 follows.observations.append(one)
@@ -208,11 +232,17 @@ def _answer(
     urgent = advice_for(ctx, chart, findings, lang)
     top = max((finding.urgency for finding in findings), default=Urgency.none)
     mode = ctx.standing(chart).mode
+    told_dead = any(one.about == "life" for one in observations)
+    alarm = top is Urgency.emergency and not told_dead
     if isinstance(mode, Over) and mode.reason is not End.ended:
-        text = words.say("death_after", lang, phone=both_phones(ctx, lang))
-        out.tell(person, Purpose.answer, text, patient=chart.id, topic=AboutPatient(chart.id))
-        return
-    if any(one.about == "life" for one in observations):
+        if alarm and chart.state != "died":  # it cannot be both: who may live is helped first
+            urgent.append(words.say("death_in_doubt", lang, name=chart.name))
+        else:
+            key = "death_after_alarm" if alarm else "death_after"
+            text = words.say(key, lang, name=chart.name, phone=both_phones(ctx, lang))
+            out.tell(person, Purpose.answer, text, patient=chart.id, topic=AboutPatient(chart.id))
+            return
+    if told_dead:
         text = words.say("death_told", lang, name=chart.name, phone=both_phones(ctx, lang))
         out.tell(person, Purpose.farewell, text, patient=chart.id, topic=AboutPatient(chart.id))
         return
@@ -277,18 +307,23 @@ def _requests(
 
 def _not_understood(
     ctx: AtHome, out: Effects, chart: Chart, person: Person, said: Said, *, rest: bool,
-    done: bool = False,
+    done: bool = False, which: bool = False,
 ) -> None:  # fmt: skip
     """Ask once; the second time in a row staff get both messages, word for word. ``done``:
-    just that, to a prompt of several lines, of which one tap can say so."""
+    just that, to a prompt of several lines, of which one tap can say so; ``which``: a dose
+    was told, of nobody knows which medicine."""
     mode = ctx.standing(chart).mode
     if out.of(CaseChange) and (chart.over or isinstance(mode, Over)):
         return  # a person reads these very words already
-    case = talking.case_in_hand(ctx, chart)
-    if case is not None:
+    asked = talking.staff_asked(ctx, chart)
+    if asked is not None:
         # Staff and owner are talking and a person reads this: no question, but no silence,
-        # and no case of its own.
-        finding = Finding("wrote-back", Urgency.next_day, case.matter, talking.WROTE_BACK)
+        # and no case of its own; one that is closed meanwhile comes again.
+        known = {one.id: one.matter for one in chart.closed}
+        known |= {one.id: one.matter for one in chart.cases}
+        matter = known.get(asked, handed_over(said.text, ctx.rules).matter)
+        finding = Finding("wrote-back", Urgency.next_day, matter, talking.WROTE_BACK)
+        talking.after_close(ctx, out, chart, person)
         raise_findings(ctx, out, chart, [finding], said)
         words = what_happens_now(ctx, chart, Urgency.next_day, person.lang)
         out.tell(person, Purpose.answer, words, patient=chart.id)
@@ -303,7 +338,7 @@ def _not_understood(
         return
     before = ctx.conversation.find(Unclear)
     if before is None:
-        clarify.ask_once(ctx, out, chart, person, said, rest=rest, done=done)
+        clarify.ask_once(ctx, out, chart, person, said, rest=rest, done=done, which=which)
         return
     both = f"{before.text}\n{said.text}"
     clarify.hand_over(ctx, out, chart, replace(before, text=both, source=said.source), person.chat)

@@ -9,7 +9,7 @@ from typing import Literal
 from bot.cases.cases import Said
 from bot.cases.noting import take_note
 from bot.context.contexts import AtHome, Context
-from bot.context.phones import whom_to_phone
+from bot.context.phones import emergency_phones, whom_to_phone
 from bot.context.words import when
 from bot.dosing.dosing import unsure_finding
 from bot.dosing.order import doses_of
@@ -195,7 +195,7 @@ def _told(
     out.add(Heard(chart.id), *(Settle(one.chat, _key(chart, place)) for one in chart.people))
     there = None if answer == "unknown" else [answer] if isinstance(answer, datetime) else []
     stay = (chart.enrolled_at, holds[0].since)
-    following = after_stay(medicine, known.slots, known.given, there, stay, ctx.now)
+    following = after_stay(medicine, known.slots, known.given, there, stay, ctx.now, known.declined)
     if answer != "unknown":
         out.add(*(EndHold(chart.id, hold.id, None, person.name) for hold in holds))
     if isinstance(answer, datetime):
@@ -224,6 +224,14 @@ def _goes_on(
             return ctx.words.say("dose_no_more", lang, **names)
         case DueAt(at=at, slot=slot):
             at = max(at, ctx.now)
+            answered = waiting(chart, medicine.name)
+            holds = [
+                one for one in ctx.standing(chart).holds_on_medicine(medicine.name)
+                if one not in answered
+            ]  # fmt: skip
+            if holds:  # something else still keeps it back: its release says when it comes
+                phone = emergency_phones(ctx, lang)
+                return ctx.words.say("hold_refused", lang, what=medicine.name, phone=phone)
             lines = [x for x in chart.doses(medicine.name) if x.item.slot_at == slot]
             for line in lines:
                 if at != slot and line.state in ("planned", "held"):

@@ -3,20 +3,32 @@
 from __future__ import annotations
 
 import re
+from datetime import timedelta
+from typing import Final
 
 from bot.context.contexts import AtHome
 from bot.context.words import clock
 from bot.model.chart import Case, Chart, Person
 from bot.model.conversation import InCase, Q
-from bot.model.effects import Effects
+from bot.model.effects import Effects, Settle
+from bot.model.ids import CaseId
 from bot.model.text import Text
-from bot.model.topic import AboutCase, AboutPrompt, AboutQuestion, AboutUnclear, AboutWound
+from bot.model.topic import (
+    AboutCase,
+    AboutPrompt,
+    AboutQuestion,
+    AboutUnclear,
+    AboutWords,
+    AboutWound,
+)
 
 THANKS = re.compile(
     r"^\W*((ok|okay|got it|thanks?|thank you|so much|very much|will do|great|perfect|understood"
     r"|vale|gracias|muchas|listo|entendido|perfecto|de acuerdo|mil)\W*)+$",
     re.IGNORECASE,
 )
+ANSWERED_BY: Final = timedelta(hours=24)
+"""So long the first words after those of staff answer them, though their case is closed."""
 WROTE_BACK = Text(en="The owner has written back.", es="El dueño ha respondido.")
 
 
@@ -26,7 +38,7 @@ def answered(ctx: AtHome, kind: type[Q]) -> Q | None:
     match ctx.topic:
         case AboutQuestion(key=key):
             return ctx.conversation.find(kind, key)
-        case AboutPrompt() | AboutWound() | AboutUnclear():
+        case AboutWords() | AboutPrompt() | AboutWound() | AboutUnclear():
             return None
         case _:
             return ctx.conversation.find(kind)
@@ -45,11 +57,33 @@ def case_in_hand(ctx: AtHome, chart: Chart) -> Case | None:
     return next((one for one in chart.cases if one.id == open_case.case), None)
 
 
+def staff_asked(ctx: AtHome, chart: Chart) -> CaseId | None:
+    """The case of the words of staff that these answer: of the message that they are a reply
+    to, or of what staff wrote last. Its close does not make the answer go unread."""
+    if isinstance(ctx.topic, AboutWords):
+        return ctx.topic.case if ctx.topic.patient == chart.id else None
+    if (case := case_in_hand(ctx, chart)) is not None:
+        return case.id
+    asked = ctx.conversation.find(InCase)
+    if asked is None or asked.patient != chart.id or asked.at is None:
+        return None
+    return asked.case if ctx.now - asked.at <= ANSWERED_BY else None
+
+
+def after_close(ctx: AtHome, out: Effects, chart: Chart, person: Person) -> None:
+    """The words of staff have their answer: what is written from now on is no answer to
+    them, where their case is closed."""
+    asked = ctx.conversation.find(InCase)
+    if asked is not None and case_in_hand(ctx, chart) is None:
+        out.add(Settle(person.chat, asked.key))
+
+
 def copy_to_case(ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str) -> None:
     """While staff talk with an owner, the owner's words go to the case as they are."""
-    case = case_in_hand(ctx, chart)
-    if case is None:
+    case = staff_asked(ctx, chart)
+    if case is None or (is_thanks(text) and all(one.id != case for one in chart.cases)):
         return
+    after_close(ctx, out, chart, person)
     for desk in ctx.desks:
         if desk.rank == 0:
             out.say(
@@ -61,6 +95,6 @@ def copy_to_case(ctx: AtHome, out: Effects, chart: Chart, person: Person, text: 
                     at=clock(chart.local(ctx.now)),
                     text=text,
                 ),
-                topic=AboutCase(case.id),
+                topic=AboutCase(case),
                 patient=chart.id,
             )

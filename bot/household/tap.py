@@ -299,7 +299,7 @@ def _about_dose(
     if seen.about != "dose":
         return [], []
     if seen.value == "given":
-        return after_given(ctx, out, chart, line, at, lang)
+        return after_given(ctx, out, chart, line.item.med, at, lang, line=line)
     following = next_words(ctx, chart, line, lang)
     return [ctx.words.say("dose_missed", lang, next=following).strip()], []
 

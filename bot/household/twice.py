@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import UTC, datetime
 
 from bot.cases.cases import Said
-from bot.cases.noting import advice_for, take_note
+from bot.cases.noting import advice_for, purpose_of, take_note
 from bot.context.contexts import AtHome
 from bot.context.words import clock
 from bot.dosing.dosing import after_given
@@ -17,8 +17,8 @@ from bot.model.action import DoseAgain
 from bot.model.chart import Chart, Line, Person
 from bot.model.chat import Incoming
 from bot.model.conversation import SameDose
-from bot.model.effects import Ask, Effects, Entry
-from bot.model.ids import LineId, SourceId, message_source, tap_source
+from bot.model.effects import Ask, Effects, Entry, Heard, Mark, Note
+from bot.model.ids import LineId, SourceId, message_source, tap_source, witness_source
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutQuestion
@@ -54,7 +54,7 @@ def ask_same(
     )
     key = _key(line.id, person)
     topic = AboutQuestion(chart.id, key)
-    out.tell(person, Purpose.question, text, buttons=(row,), patient=chart.id, topic=topic)
+    out.tell(person, Purpose.dose_question, text, buttons=(row,), patient=chart.id, topic=topic)
     question = SameDose(
         key,
         chart.id,
@@ -101,15 +101,51 @@ def same_dose(
             continue
         out.answer(event.callback)
         clarify.over(out, person.chat, _key(line_id, person))
-        if which == "same":
-            at = f"{chart.local(line.at):%H:%M}" if line.at else ""
-            text = ctx.words.say("dose_same_noted", person.lang, at=at)
-            out.add(Entry("tapped", person.name, text, chart.id))
-            out.tell(person, Purpose.answer, text, patient=chart.id)
+        if which != "same":
+            _second_dose(ctx, out, event, person, chart, line_id, which)
             return True
-        _second_dose(ctx, out, event, person, chart, line_id, which)
+        told = ctx.conversation.find(SameDose, _key(line_id, person))
+        at = datetime.fromtimestamp(told.minute * 60, UTC) if told else line.at or ctx.now
+        if line.choice == "given":
+            _same(ctx, out, event, person, chart, line, at)
+        else:
+            _this_one(ctx, out, event, person, chart, line, at)
         return True
     return False
+
+
+def _same(
+    ctx: AtHome, out: Effects, event: Incoming, person: Person, chart: Chart, line: Line,
+    at: datetime,
+) -> None:  # fmt: skip
+    """One dose, and two people who tell of it: it stands as long as one of them says so."""
+    given = clock(chart.local(line.at)) if line.at else ""
+    text = ctx.words.say("dose_same_noted", person.lang, at=given)
+    out.add(Entry("tapped", person.name, text, chart.id))
+    if line.person != person.id:
+        seen = Observation("dose", "given", med=line.item.med, at=clock(chart.local(at)))
+        source = witness_source(line.id, event.update)
+        day = chart.day(ctx.now)
+        out.add(Heard(chart.id), Note(chart.id, seen, day, source, person.name, person.id))
+    out.tell(person, Purpose.answer, text, patient=chart.id)
+
+
+def _this_one(
+    ctx: AtHome, out: Effects, event: Incoming, person: Person, chart: Chart, line: Line,
+    at: datetime,
+) -> None:  # fmt: skip
+    """Who had noted it took it back meanwhile: theirs is the one that counts."""
+    lang, source = person.lang, tap_source(event.update)
+    seen = Observation("dose", "given", med=line.item.med, at=clock(chart.local(at)))
+    tell, more = after_given(ctx, out, chart, line.item.med, at, lang, line=line)
+    out.add(Mark(line.id, "answered", "given", person.name, at, source, person.id))
+    noted = ctx.words.say("noted", lang, what=ctx.words.observation(seen, lang))
+    said = Said(person.name, ctx.words.observation(seen, lang), source, by_button=True)
+    findings = take_note(ctx, out, chart, [seen], said, person=person, more=more)
+    parts = [noted, *tell, *advice_for(ctx, chart, findings, lang)]
+    out.tell(
+        person, purpose_of(findings), "\n\n".join(parts), patient=chart.id, urgent=bool(findings)
+    )
 
 
 def _second_dose(
@@ -129,7 +165,8 @@ def _second_dose(
     said = Said(person.name, f"{label}: {line.item.med}", tap_source(event.update), by_button=True)
     med = medicine.name if medicine else line.item.med
     doubled = Observation("dose", "doubled", med=med, at=clock(chart.local(at)))
-    tell, more = after_given(ctx, out, chart, replace(line, at=None), at, person.lang)
+    first = replace(line, at=None)  # it counts as well
+    tell, more = after_given(ctx, out, chart, line.item.med, at, person.lang, line=first)
     findings = take_note(ctx, out, chart, [doubled], said, person=person, more=more)
     parts = [*advice_for(ctx, chart, findings, person.lang), *tell]
     out.tell(person, Purpose.answer, "\n\n".join(parts), patient=chart.id, urgent=True)

@@ -7,28 +7,32 @@ from datetime import timedelta
 
 from bot.cases.cases import Said, tell_of_withdrawal
 from bot.context.contexts import Context
-from bot.context.phones import both_phones
-from bot.context.words import when
+from bot.context.phones import both_phones, emergency_phones
+from bot.context.words import clock, when
 from bot.dosing.order import doses_of
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.effects import CancelDue, Effects, EndHold, Entry, Heard, Mark, MoveLine, Retract
 from bot.model.hold import FromDeath
-from bot.model.ids import SourceId
+from bot.model.ids import SourceId, witnessed
 from bot.model.purpose import Purpose
 from bot.plan.doses import AskStaff, Yes
 from bot.plan.slots import slots
+from bot.standing.standing import Emergency
 
 REACH = timedelta(hours=24)
 """How far back "undo" reaches."""
 
 
 def last_source(ctx: Context, chart: Chart, person: Person) -> SourceId | None:
-    """What this person said or tapped last, within a day; None when there is nothing."""
+    """What this person said or tapped last, within a day; None when there is nothing. A death
+    that stands goes before all that was said since: so it was promised."""
     mine = [
         noted
         for noted in chart.history
         if chart.sources[noted.id][1] == person.id and noted.at >= ctx.now - REACH
     ]
+    deaths = [noted for noted in mine if noted.observation.about == "life"]
+    mine = deaths if chart.said_dead and deaths else mine
     return chart.sources[mine[-1].id][0] if mine else None
 
 
@@ -51,12 +55,25 @@ def retract(
     for sheet in chart.sheets:
         back = "open" if sheet.sent_at else "planned"
         mine = [line for line in sheet.lines if line.source == source]
-        marks = [Mark(line.id, back) for line in mine]
+        marks = [_left_of(chart, line, source) or Mark(line.id, back) for line in mine]
         if marks:
             out.add(*marks)
     for dose in planned_again(ctx, chart, source):
         dose.carry_out(out, chart)
     return tell_of_withdrawal(ctx, out, chart, Said(person.name, instead, source))
+
+
+def _left_of(chart: Chart, line: Line, source: SourceId) -> Mark | None:
+    """A dose of which somebody else told too still stands, as they told it."""
+    for noted in chart.history:
+        theirs, person = chart.sources[noted.id]
+        if witnessed(theirs) != line.id or theirs == source or line.choice != "given":
+            continue
+        by = next((one.name for one in chart.people if one.id == person), "")
+        told = noted.observation.at
+        at = chart.wall(noted.at, told) if told else line.at
+        return Mark(line.id, "answered", "given", by, at, theirs, person)
+    return None
 
 
 @dataclass(frozen=True, slots=True)
@@ -178,7 +195,11 @@ def _freed(chart: Chart, source: SourceId) -> Chart:
         if line.source != source:
             return line
         state = "open" if sent else "planned"
-        return replace(line, state=state, choice=None, by=None, at=None, source=None)
+        mark = _left_of(chart, line, source) or Mark(line.id, state)
+        return replace(
+            line, state=mark.state, choice=mark.choice, by=mark.by, at=mark.at,
+            source=mark.source, person=mark.person,
+        )  # fmt: skip
 
     sheets = tuple(
         replace(
@@ -196,24 +217,51 @@ def _freed(chart: Chart, source: SourceId) -> Chart:
     )
 
 
+def _still_given(chart: Chart, source: SourceId) -> list[Line]:
+    """The doses told of in ``source`` that stand without it: somebody else told of them."""
+    mine = {line.id for line in chart.dose_lines if line.source == source}
+    witness = witnessed(source)
+    return [
+        line
+        for line in _freed(chart, source).dose_lines
+        if line.choice == "given" and (line.id in mine or line.id == witness)
+    ]
+
+
 def take_back(ctx: Context, out: Effects, chart: Chart, person: Person, source: SourceId) -> None:
     """Undo: retract it, and say what was taken back."""
     words, lang = ctx.words, person.lang
     gone = [n.observation for n in chart.history if chart.sources[n.id][0] == source]
     what = words.observations(gone, lang) or "✓"
+    dead = any(one.about == "life" for one in gone)
+    if dead:  # told more than once, it is taken back at once
+        for noted in chart.history:
+            told, by = chart.sources[noted.id]
+            if noted.observation.about == "life" and by == person.id and told != source:
+                out.add(Retract(chart.id, told, "undone"))
     seen_by_staff = retract(ctx, out, chart, person, source, "undone")
     parts = [words.say("undone", lang, what=what)]
+    for line in _still_given(chart, source):
+        at = clock(chart.local(line.at)) if line.at else ""
+        parts.append(
+            words.say("undone_stands", lang, by=line.by or "", med=line.item.med or "", at=at)
+        )
     for back in planned_again(ctx, chart, source):
         slot = chart.local(back.line.item.slot_at or ctx.now)
         at = when(slot, chart.local(ctx.now), lang)
         parts.append(
             words.say("undone_dose", lang, name=chart.name, med=back.line.item.med, when=at)
         )
-    if any(one.about == "life" for one in gone):
+    emergency = isinstance(ctx.standing(chart).mode, Emergency)
+    if dead and emergency:
+        phone = emergency_phones(ctx, lang)
+        parts.append(words.say("emergency_stays", lang, name=chart.name, phone=phone))
+    elif dead:
         key = "undone_death_confirmed" if chart.state == "died" else "undone_death"
         parts.append(words.say(key, lang, name=chart.name, phone=both_phones(ctx, lang)))
     elif seen_by_staff:
         parts.append(words.say("undone_case", lang))
     out.add(Heard(chart.id))
     out.add(Entry("undone", person.name, what, chart.id, {"source": source}))
-    out.tell(person, Purpose.answer, " ".join(parts), patient=chart.id)
+    purpose = Purpose.urgent if dead and emergency else Purpose.answer
+    out.tell(person, purpose, " ".join(parts), patient=chart.id, urgent=dead and emergency)

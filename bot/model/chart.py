@@ -12,7 +12,6 @@ from .chat import Media
 from .healing import Healing
 from .hold import FromDeath, Hold, Target, decode
 from .ids import (
-    HOSPITAL,
     NO_SOURCE,
     CaseId,
     LineId,
@@ -30,6 +29,7 @@ from .protocol import Protocol
 from .settings import PagingStep
 from .text import Lang
 from .urgency import Urgency
+from .word_of_death import alive_at, tells_death
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,11 +130,20 @@ class Case:
         """Whether the family told in it that the patient has died."""
         return tells_death(self.body)
 
+    @property
+    def alive_at(self) -> datetime | None:
+        """When the family last told of an emergency in it, and of no death since."""
+        return alive_at(self.body)
 
-def tells_death(body: Mapping[str, Any]) -> bool:
-    """Whether a case with these entries holds the word of a death."""
-    seen = (one for entry in body.get("entries", ()) for one in entry["seen"])
-    return any(one["about"] == "life" for one in seen)
+
+@dataclass(frozen=True, slots=True)
+class ClosedCase:
+    """A case that staff have closed not long ago."""
+
+    id: CaseId
+    matter: str
+    urgency: Urgency
+    at: datetime
 
 
 @dataclass(frozen=True, slots=True)
@@ -260,7 +269,8 @@ class Chart:
     ``history`` are all observations that still stand, oldest first, and ``sources``
     says of each (by its id) which message or button it came from and whose that was;
     ``sheets`` the prompts of the last day and a half and of the next hours;
-    ``dose_lines`` every dose a week around now; ``cases`` those not closed; ``pictures``
+    ``dose_lines`` every dose a week around now; ``cases`` those not closed, ``closed`` those
+    that staff closed within a day, the latest last; ``pictures``
     all that came from home, oldest first, and ``reviews`` the rechecks shown to staff.
     """
 
@@ -276,6 +286,7 @@ class Chart:
     sheets: tuple[Sheet, ...] = ()
     dose_lines: tuple[Line, ...] = ()
     cases: tuple[Case, ...] = ()
+    closed: tuple[ClosedCase, ...] = ()
     next_case: int = 1
     pictures: tuple[Picture, ...] = ()
     reviews: tuple[Review, ...] = ()
@@ -345,30 +356,6 @@ class Chart:
     def sheet(self, id: PromptId) -> Sheet | None:
         """The prompt with this id, if it is known here."""
         return next((sheet for sheet in self.sheets if sheet.id == id), None)
-
-    def given(self, med: str) -> list[datetime]:
-        """When this medicine was given, as far as known here, oldest first."""
-        told = [
-            line.at for line in self.doses(med) if line.choice == "given" and line.at is not None
-        ]
-        second = [
-            self.wall(noted.at, noted.observation.at)
-            for noted in self.history
-            if noted.observation.value == "doubled"
-            and noted.observation.med == med
-            and noted.observation.at is not None
-        ]
-        return sorted([*told, *second, *self.given_in_hospital(med)])
-
-    def given_in_hospital(self, med: str) -> list[datetime]:
-        """When it was last given there, as far as the household told."""
-        return [
-            noted.at
-            for noted in self.history
-            if noted.observation.value == "given"
-            and noted.observation.med == med
-            and self.sources[noted.id][0].startswith(HOSPITAL)
-        ]
 
     def wall(self, said: datetime, wall: str) -> datetime:
         """The last moment up to ``said`` at which the patient's clock showed ``wall``."""

@@ -20,13 +20,15 @@ from .reading import Doubt
 
 @dataclass(frozen=True, slots=True)
 class Unclear:
-    """What did these words mean? Staff get them if no answer comes."""
+    """What did these words mean? Staff get them if no answer comes. ``which``: only the
+    medicine was not plain."""
 
     key: str
     patient: PatientId
     by: str
     text: str
     source: SourceId
+    which: bool = False
     kind: Literal["unclear"] = "unclear"
 
 
@@ -130,6 +132,8 @@ class InCase:
 
     key: str
     case: CaseId
+    patient: PatientId | None = None
+    at: datetime | None = None
     kind: Literal["in_case"] = "in_case"
 
 

@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from . import effects as o
-from .chart import Case, Chart, LateTap, Line, OpenDoubt, Release, Sheet
+from .chart import Case, Chart, ClosedCase, LateTap, Line, OpenDoubt, Release, Sheet
 from .hold import Hold
 from .ids import LineId, ObservationId, PromptId
 from .observation import Noted
@@ -40,7 +40,10 @@ class Later:
         return self._chart
 
 
-_OUTWARD = (o.Say, o.Tell, o.Entry)
+BOT = "bot"
+"""Who closes a case that nobody of the staff has closed."""
+
+_OUTWARD = (o.Say, o.Tell, o.Entry, o.Card)
 """Most of what is decided, and no patient is otherwise after it."""
 
 
@@ -55,7 +58,7 @@ def _after(chart: Chart, one: o.Effect, now: datetime) -> Chart:
         case o.Note() | o.Retract() | o.Correct():
             return _told(chart, one, now)
         case o.CaseChange():
-            return _case(chart, one)
+            return _case(chart, one, now)
         case o.PutHold(hold=hold):
             return replace(chart, holds=_with_hold(chart.holds, hold))
         case o.EndHold():
@@ -151,11 +154,14 @@ def _told(chart: Chart, one: o.Note | o.Retract | o.Correct, now: datetime) -> C
             return replace(chart, history=tuple(n for n in chart.history if n.id != number))
 
 
-def _case(chart: Chart, one: o.CaseChange) -> Chart:
+def _case(chart: Chart, one: o.CaseChange, now: datetime) -> Chart:
     others = tuple(case for case in chart.cases if case.id != one.id)
     number = max(chart.next_case, int(one.id.rpartition("-")[2]) + 1)
     if one.state == "closed":
-        return replace(chart, cases=others, next_case=number)
+        closed = tuple(case for case in chart.closed if case.id != one.id)
+        if one.by not in (None, BOT):
+            closed = (*closed, ClosedCase(one.id, one.matter, one.urgency, now))
+        return replace(chart, cases=others, closed=closed, next_case=number)
     before = next((case for case in chart.cases if case.id == one.id), None)
     taken = before.acknowledged_by if before else None
     by = taken or one.by if one.state == "answered" else one.by or taken

@@ -32,6 +32,8 @@ NO_SOURCE: Final = SourceId("")
 """None: or a row from before the source was kept."""
 HOSPITAL = "hospital:"
 """How the source of what was told of a stay begins."""
+WITNESS = "witness:"
+"""How the source begins of a dose that someone else had noted already: the same one."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,6 +74,16 @@ def picture_source(picture: PictureId) -> SourceId:
 def hospital_source(update: int) -> SourceId:
     """What was told of a stay in the clinic."""
     return SourceId(f"{HOSPITAL}{update}")
+
+
+def witness_source(line: LineId, update: int) -> SourceId:
+    """What a second person told of the dose of this line."""
+    return SourceId(f"{WITNESS}{line}:{update}")
+
+
+def witnessed(source: SourceId) -> LineId | None:
+    """The line of which a second person told; None when it is no such source."""
+    return LineId(int(source.split(":")[1])) if source.startswith(WITNESS) else None
 
 
 def update_event(update: int) -> EventId:

@@ -12,6 +12,8 @@ class Purpose(StrEnum):
     reminder = "reminder"
     question = "question"
     """The bot asks of its own accord, or asks back."""
+    dose_question = "dose_question"
+    """Asked back of a dose that was told or tapped just now: the next one hangs on it."""
     praise = "praise"
     answer = "answer"
     """What was asked for, or the reply to what was told."""

@@ -47,6 +47,17 @@ class Doubt:
 
 
 @dataclass(frozen=True, slots=True)
+class Suppressed:
+    """A trouble that the words name and that was not counted: ``by`` is the id of what took it
+    away (``bot/reading/suppress.py``), ``span`` where it stands in the reply."""
+
+    about: str
+    value: str
+    by: str
+    span: tuple[int, int]
+
+
+@dataclass(frozen=True, slots=True)
 class Reading:
     """Observations with their spans, and whether the reply was understood at all.
 
@@ -56,7 +67,8 @@ class Reading:
     observation), for the answer on what is expected. ``reasons`` say in plain
     English which words led to what. ``bare`` are the topics that only a yes, a no or a figure
     answered: their value lies in what was asked, not in the words. ``asks`` are the matters
-    on which the two readers disagree, the most urgent first.
+    on which the two readers disagree, the most urgent first. ``suppressed`` are the troubles
+    that were named and not counted, and why.
     """
 
     observations: tuple[Observation, ...]
@@ -67,3 +79,4 @@ class Reading:
     greeting: bool = False
     bare: frozenset[str] = frozenset()
     asks: tuple[Doubt, ...] = ()
+    suppressed: tuple[Suppressed, ...] = ()

@@ -70,11 +70,36 @@ class AboutQuestion:
     key: str
 
 
+@dataclass(frozen=True, slots=True)
+class AboutWords:
+    """Words of staff to a household, in a case: an answer to them goes to staff."""
+
+    code: ClassVar[str] = "words"
+    patient: PatientId
+    case: CaseId
+
+
 Topic = (
-    AboutCase | AboutPatient | AboutPrompt | AboutUnclear | AboutWound | AboutChange | AboutQuestion
+    AboutCase
+    | AboutPatient
+    | AboutPrompt
+    | AboutUnclear
+    | AboutWound
+    | AboutChange
+    | AboutQuestion
+    | AboutWords
 )
 TOPICS: Coding[Topic] = Coding(
-    (AboutCase, AboutPatient, AboutPrompt, AboutUnclear, AboutWound, AboutChange, AboutQuestion),
+    (
+        AboutCase,
+        AboutPatient,
+        AboutPrompt,
+        AboutUnclear,
+        AboutWound,
+        AboutChange,
+        AboutQuestion,
+        AboutWords,
+    ),
     ":",
 )
 
@@ -89,6 +114,7 @@ def patient_of(topic: Topic | None) -> PatientId | None:
             | AboutWound(patient=patient)
             | AboutChange(patient=patient)
             | AboutQuestion(patient=patient)
+            | AboutWords(patient=patient)
         ):
             return patient
         case _:

@@ -90,6 +90,7 @@ def next_dose(
     given: Sequence[datetime],
     now: datetime,
     released: datetime | None = None,
+    declined: Collection[datetime] = (),
 ) -> NextDose:
     """When the next dose is due.
 
@@ -99,6 +100,7 @@ def next_dose(
 
     ``released``: when a clinician last let the medicine go on. Doubts about doses before
     that are settled, and a slot that can no longer be kept is missed; the gap holds.
+    ``declined`` are slots of which it was told that they were not given: over, and told.
     """
     slots = sorted(slots)
     done = sorted(at for at in given if at <= now)
@@ -121,6 +123,8 @@ def next_dose(
         following = last if ahead else last + 1  # so far ahead it was meant for none
     for place in range(following, len(slots)):
         slot = slots[place]
+        if slot in declined:
+            continue
         latest = _latest(medicine, slot, slots[place + 1] if place + 1 < len(slots) else None)
         if now > latest:
             missed.append(slot)
@@ -169,11 +173,12 @@ def givable(
     open_slots: Collection[datetime],
     now: datetime,
     released: datetime | None = None,
+    declined: Collection[datetime] = (),
 ) -> Givable:
     """Which dose of one medicine may be shown with a button ``now``: at most one, ever.
 
     ``open_slots`` are those whose lines wait for an answer, of however many messages;
-    ``slots``, ``given`` and ``released`` as in ``next_dose``. ``Give``: this line alone has
+    the rest as in ``next_dose``. ``Give``: this line alone has
     the button, all others of the medicine go without. Nothing is givable inside the gap,
     nor what is withheld, nor a slot that a dose told otherwise already served.
     """
@@ -181,7 +186,7 @@ def givable(
         return Stopped()
     if any(at > now for at in given):
         return _ask(CLOSE, medicine)  # written down for a time still to come
-    match next_dose(medicine, slots, given, now, released):
+    match next_dose(medicine, slots, given, now, released, declined):
         case AskStaff() as asked:
             return asked
         case NoMore():
@@ -210,7 +215,7 @@ def as_needed(plan: Plan, medicine: Medicine, given: Sequence[datetime], now: da
         return NoMore()
     if any(at > now for at in given):
         return _ask(CLOSE, medicine)
-    apart = timedelta(hours=max(medicine.every_hours, medicine.gap_hours))
+    apart = timedelta(hours=least_gap(medicine))
     earliest = whole_minute(max([start, *(at + apart for at in given)]))
     return TooEarly(earliest) if now < earliest else Yes()
 
@@ -222,6 +227,7 @@ def after_stay(
     given_there: Sequence[datetime] | None,
     stay: tuple[datetime, datetime],
     now: datetime,
+    declined: Collection[datetime] = (),
 ) -> NextDose:
     """The next dose at home after a stay in hospital, from and until ``stay``.
 
@@ -233,7 +239,7 @@ def after_stay(
         return _ask(NOT_TOLD, medicine)
     since, until = stay
     meant = max(given_there, default=None)  # at whatever hour: the hospital knew why
-    told = next_dose(medicine, slots, [*given, *given_there], now, meant)
+    told = next_dose(medicine, slots, [*given, *given_there], now, meant, declined)
     match told:
         case AskStaff():
             return told
@@ -242,12 +248,18 @@ def after_stay(
             return replace(told, missed=missed)
 
 
+def least_gap(medicine: Medicine) -> float:
+    """Hours between two doses at the least; as needed, the interval itself."""
+    gap = medicine.gap_hours
+    return max(medicine.every_hours, gap) if medicine.as_needed else gap
+
+
 def too_close(medicine: Medicine, given: Sequence[datetime]) -> float | None:
     """Hours between the two closest doses given, where that is under the minimum gap;
     else None."""
     apart = [(late - early) / timedelta(hours=1) for early, late in pairwise(sorted(given))]
     closest = min(apart, default=None)
-    return closest if closest is not None and closest < medicine.gap_hours else None
+    return closest if closest is not None and closest < least_gap(medicine) else None
 
 
 def _latest(medicine: Medicine, slot: datetime, following: datetime | None) -> datetime:

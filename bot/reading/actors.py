@@ -122,7 +122,7 @@ _MORE_THAN_DUE = frozenset(
 _EVERY = frozenset("all both every todas todos todo".split())
 _LEFT = frozenset(
     "into hold found stole raided nicked robo agarro chewed shredded left "
-    "remaining rest week whole entire month quedaban sobrantes".split()
+    "remaining single last missing vanished rest week whole entire month quedaban sobrantes".split()
 )
 
 
@@ -175,10 +175,16 @@ def not_the_patient(match: Match, tokens: list[Token], clause: Clause) -> bool:
         return place > clause.start and tokens[place - 1].word in _DETERMINERS
     after = match.last + 1
     if after + 1 < clause.end and tokens[after].word in _DETERMINERS:
+        if tokens[after + 1].word in _DEAR:
+            return False  # "falleció mi niña"
         return "<patient>" not in tokens[after + 1].keys or "<otheranimal>" in tokens[after].keys
     return False
 
 
+_DEAR = frozenset(
+    "nina nino bebe gordo gorda gordito gordita peludo peluda angelito chiquita chiquito viejito "
+    "viejita perrito perrita gatito gatita girl boy baby".split()
+)
 _DETERMINERS = frozenset("my our the a an his her their mi mis su el la un una nuestro".split())
 
 

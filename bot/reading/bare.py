@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from bot.model.observation import Observation
 from bot.model.reading import Context
@@ -37,7 +38,8 @@ class Answer:
     reasons: list[str] = field(default_factory=list)
 
 
-def _about(asked: str) -> frozenset[str]:
+def topics_of(asked: str) -> frozenset[str]:
+    """The topics that a question is about."""
     return frozenset(topic for topic, _ in told_by_yes(asked))
 
 
@@ -51,14 +53,14 @@ def answer(
     """The asked topic's value from a yes, a no, a figure, when nothing else told it."""
     asked = context.asked
     out = Answer()
-    if asked == "temperature" and len(tokens) == 1:
-        return _degrees(tokens, context)
+    if asked == "temperature":
+        return _degrees(tokens, {item.observation.about for item in found})
     if not told_by_yes(asked):
         return out
     told = {item.observation.about for item in found}
     if asked == "mobility" and "mobility" in told:
         told |= {"weight_bearing"}
-    if told & _about(asked):
+    if told & topics_of(asked):
         return out
     later = any(m.rule.about == "request" and m.rule.value == "snooze" for m in matches)
     pick: tuple[tuple[str, str], ...] = ()
@@ -144,7 +146,7 @@ def answer(
 def _of_another(clause: Clause, asked: str) -> bool:
     """ "The walks are done" is no answer about the medicine."""
     named = {topic for key, topic in DEEDS.items() if key in clause.keys}
-    return bool(named) and named.isdisjoint(kin(_about(asked)))
+    return bool(named) and named.isdisjoint(kin(topics_of(asked)))
 
 
 _NO_ANSWER = frozenset(("question", "hypo", "wish", "announced", "ordered", "taken_back"))
@@ -187,16 +189,20 @@ def only_a_figure(tokens: list[Token], context: Context) -> bool:
     return context.asked in _DEEDS or not hot
 
 
-def _degrees(tokens: list[Token], context: Context) -> Answer:
-    """A bare figure, where the temperature was asked."""
+def _degrees(tokens: list[Token], told: set[str]) -> Answer:
+    """The first figure, where the temperature was asked and told in no other way."""
     out = Answer()
-    value = tokens[0].value
-    celsius = None if value is None else body_heat(value, "")
-    if celsius is not None and "<heat>" not in tokens[0].keys:
-        span = (tokens[0].start, tokens[0].end)
-        told = Observation("temperature", "measured", celsius=celsius, span=span)
-        out.found.append(Found(told, Match(_RULE, (0,), 0)))
-        out.reasons.append(f"an answer to what was asked (temperature) → {celsius} °C")
+    if "temperature" in told:
+        return out
+    for at, token in enumerate(tokens[:8]):
+        figure = token.keys & {"<number>", "<three>"}
+        celsius = body_heat(token.value, "") if figure and token.value is not None else None
+        if celsius is not None:
+            span = (token.start, token.end)
+            heat = Observation("temperature", "measured", celsius=celsius, span=span)
+            out.found.append(Found(heat, Match(_RULE, (at,), 0)))
+            out.reasons.append(f"an answer to what was asked (temperature) → {celsius} °C")
+            break
     return out
 
 
@@ -227,6 +233,8 @@ def _more(tokens: list[Token], clauses: list[Clause], clause: Clause) -> bool:
 
 def _polite(tokens: list[Token], clause: Clause) -> bool:
     """A greeting, an excuse, thanks, a name in front of the answer."""
+    if "<donework>" in clause.keys:
+        return False  # "we did it"
     return all(
         not t.keys.isdisjoint(("<hello>", "<thanks>", "<joiner>", "<person>", "<excuse>"))
         or t.inside
@@ -249,11 +257,7 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     if asked in _TROUBLES and any(t.word in _SAYS_YES for t in body):
         return ""
     if not body:  # "ok": it is well; of something to do it may only mean "I shall"
-        return (
-            "yes"
-            if len(tokens) == 1 and tokens[0].word == "ok" and told_by_no(asked) is None
-            else ""
-        )
+        return "yes" if len(tokens) == 1 and tokens[0].word == "ok" and told_by_no(asked) is None else ""
     if not clause.keys.isdisjoint(("<wrongness>", "<spat>", "<refuse>")):
         return ""
     first = body[0]
@@ -262,6 +266,8 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     begins = "<yesword>" in first.keys and not _goes_on(body, own)
     trouble = asked in _TROUBLES  # "he did" tells that there was some
     if begins and not trouble and (number == 0 or size <= 3) and "<notyes>" not in keys:
+        return "yes"
+    if not own and _of_figure(body, asked):
         return "yes"
     negative = "<noword>" in first.keys and (number == 0 or size <= 3) and (size <= 1 or not own)
     if first.word == "not" and size > 1 and body[1].word not in _NOT_WHAT:
@@ -272,12 +278,21 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
         return "no"
     if own:
         return ""
-    if asked in _TROUBLES and "<zero>" in keys and size <= 3:
-        return "no"
+    none = not first.keys.isdisjoint(("<zero>", "<neg>"))
+    seen = none and all("<function>" in t.keys or t.word in _SEE for t in body[1:])
+    if asked in _TROUBLES and (seen or (size <= 3 and (none or "<zero>" in keys))):
+        return "no"  # "none that I can see"
+    if asked in _UNCHANGED and "<samey>" in keys and "<neg>" not in keys and size <= 5:
+        return "yes"
+    if asked in _WITH_SIGNS and _only_denied(body, asked):
+        return "yes"  # "no coughing", told of the breathing
+    if asked in ("stool", "urine", "bathroom") and "<times>" in keys and "<neg>" not in keys:
+        return "yes" if size <= 3 else ""
     if "<notdone>" in keys and (size <= 3 or not _only_nothing(body)):
         return "no" if told_by_no(asked) else ""
     later = begins or any("<yesword>" in t.keys for t in body[1:])
-    if later and not trouble and "<neg>" not in keys and size <= 6:
+    did = any(a.word == "did" and b.word in ("it", "that") for a, b in pairwise(body[:5]))
+    if later and not trouble and "<neg>" not in keys and size <= (10 if did else 6):
         return "yes"
     if (
         asked in _SESSIONS
@@ -294,10 +309,60 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
         return "yes"
     opener = "<joiner>" in tokens[clause.start].keys  # the "ok" of "ok, I gave it"
     told = tokens[clause.start + opener : clause.end]
-    if any("<good>" in t.keys for t in told) and "<neg>" not in keys and size <= 7:
+    well = frozenset(("<good>", f"<well_{'energy' if asked == 'general' else asked}>"))
+    past = any(t.word in _PAST for t in told)
+    if (
+        any(not t.keys.isdisjoint(well) for t in told)
+        and not past
+        and "<neg>" not in keys
+        and size <= 7
+    ):
         # "He's fine" says how he is, not that something was done.
         return "" if asked in _DEEDS and first.word in _IS_WELL else "yes"
     return ""
+
+
+_FIGURES = frozenset(("<minutes>", "<metres>", "<number>"))
+
+
+def _of_figure(body: list[Token], asked: str) -> bool:
+    """ "Ten, no pulling", "two cups": a figure comes first, whatever is denied behind it."""
+    if asked in ("appetite", "drinking"):
+        portion = [at for at, t in enumerate(body) if "<portion>" in t.keys][:1]
+        less = any(not t.keys.isdisjoint(_NOT_ALL) for t in body)
+        return bool(portion) and portion[0] <= 3 and len(body) <= 5 and not less
+    if asked not in _SESSIONS:
+        return False
+    for token in body[:3]:
+        if "<neg>" in token.keys or "<times>" in token.keys:
+            return False
+        if not token.keys.isdisjoint(_FIGURES):
+            return len(body) <= 8 and 1 <= (token.value or 0) <= 600
+    return False
+
+
+_SEE = frozenset("see seen notice noticed spot tell find veo vea noto note visto ver".split())
+_UNCHANGED = frozenset(
+    "appetite drinking stool urine bathroom bandage fixator breathing gums belly".split()
+)
+_WITH_SIGNS = frozenset("breathing bandage incision belly fixator gums".split())
+
+
+def _only_denied(body: list[Token], asked: str) -> bool:
+    """ "No coughing", "not moving": nothing is told but that a sign is not there."""
+    bad = frozenset(("<sign>", f"<bad_{asked}>"))
+    talk = bad | {"<neg>", "<function>", "<adv>"}
+    denied = not body[0].keys.isdisjoint(("<neg>", "<zero>"))
+    return (
+        denied
+        and all(not t.keys.isdisjoint(talk) or t.word in ("se", "ha", "esta") for t in body)
+        and any(not t.keys.isdisjoint(bad) for t in body)
+    )
+
+
+_NOT_ALL = frozenset(
+    ("<neg>", "<partly>", "<slight>", "<barely>", "<fewer>", "<more>", "<half>", "<hedge>")
+)
 
 
 def _goes_on(body: list[Token], own: bool) -> bool:
@@ -321,6 +386,7 @@ _AFTER_YES = frozenset(
 )  # fmt: skip
 """What may stand behind "it is", "he has" in an answer that is a yes."""
 _PRONOUNS = frozenset("he she it i we they".split())
+_PAST = frozenset("was were used estaba estuvo era antes before until last".split())
 _IS_WELL = frozenset("he she hes shes esta sigue anda".split())
 
 
@@ -332,47 +398,3 @@ def _only_nothing(body: list[Token]) -> bool:
 _NOT_WHAT = frozenset(
     "yet today tonight now really done this so him her it at given able possible happening".split()
 )
-_ASKING = frozenset(("question", "hypo", "wish"))
-_COURTESY = frozenset(("<hello>", "<thanks>"))
-_TALK = frozenset(
-    ("<joiner>", "<person>", "<excuse>", "<smalltalk>", "<function>", "<aux>", "<adv>",
-     "<patient>", "<good>", "<yesword>")
-)  # fmt: skip
-_SAYS = frozenset(("<neg>", "<unneg>", "<noword>", "<samey>", "<slight>", "<more>", "<meh>"))
-"""Words that may mean something, however polite the rest."""
-
-
-def is_greeting(tokens: list[Token], clauses: list[Clause], context: Context) -> bool:
-    """Thanks, a greeting, an "ok", and not one word that may mean anything else."""
-    if any(not t.keys.isdisjoint(_SAYS) for t in tokens):
-        return False
-    place = 0
-    polite = False
-    while place < len(tokens):
-        token = tokens[place]
-        courtesy = token.size(_COURTESY)
-        if not token.keys.isdisjoint(_COURTESY):
-            polite = True
-            place += courtesy
-        elif token.keys.isdisjoint(_TALK):
-            return False
-        else:
-            place += 1
-    return polite or (
-        context.asked == "none"
-        and len(tokens) <= 3
-        and all(not t.keys.isdisjoint(("<yesword>", "<good>", "<joiner>")) for t in tokens)
-    )
-
-
-def worrying_rest(
-    tokens: list[Token],
-    clauses: list[Clause],
-    matches: list[Match],
-    observations: list[Observation],
-) -> bool:
-    """Whether something alarming was said that led to no observation at all."""
-    if any("<wrongness>" in clause.keys and not clause.moods & _ASKING for clause in clauses):
-        return True
-    read_in = {clauses[m.clause].sentence for m in matches}
-    return any(clause.sentence not in read_in and "<alarm>" in clause.keys for clause in clauses)

@@ -63,10 +63,13 @@ class Clause:
     asked: bool = False  # its sentence ends in a question mark
     keys: frozenset[str] = frozenset()
     moods: set[str] = field(default_factory=set)
+    begun: dict[str, int] = field(default_factory=dict)  # where the words of a mood begin
     carried: bool = False  # denied by the clause before ("no pus, smell or blood")
     other: bool = False  # about another animal
+    other_at: int = -1  # where that one is named, if in this clause
     compared: int = -1  # where another animal is named only to compare ("fits our old dog had")
     person: bool = False  # about a human being
+    person_at: int = -1  # where that one is named, if in this clause
     done_to: bool = False  # another animal, or a person, does it to the patient
 
 

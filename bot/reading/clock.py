@@ -24,14 +24,9 @@ def clock_at(tokens: list[Token], index: int) -> tuple[float, int, str] | None:
         return 720.0, 1, "24"
     if word in ("midnight", "medianoche"):
         return 0.0, 1, "24"
-    if (
-        word == "un"
-        and word_at(tokens, index + 1) == "cuarto"
-        and word_at(tokens, index + 2) in ("para", "pa")
-    ):
-        start = index + 3 + (word_at(tokens, index + 3) in ("las", "la"))
-        to = number_at(tokens, start) if start < len(tokens) else None
-        return (to[0] * 60 - 15, start - index + to[1], "") if to else None
+    before = _before_the_hour(tokens, index)
+    if before:
+        return before
     if word.isdigit() and len(word) in (3, 4) and word_at(tokens, index - 1) in ("at", "las"):
         head, tail = word[:-2], word[-2:]
         if int(head) < 24 and int(tail) < 60:
@@ -88,6 +83,24 @@ def clock_at(tokens: list[Token], index: int) -> tuple[float, int, str] | None:
     if minutes >= 13 * 60:
         said = "24"
     return (minutes, used, said) if minutes < 1440 else None
+
+
+_BEFORE_IT = {"cuarto": 15.0, "quince": 15.0, "veinticinco": 25.0}
+
+
+def _before_the_hour(tokens: list[Token], index: int) -> tuple[float, int, str] | None:
+    """ "Cuarto para las nueve", "al diez para las ocho", "5 pa las 8"."""
+    start = index + (word_at(tokens, index) in ("un", "al"))
+    word = word_at(tokens, start)
+    amount = _BEFORE_IT.get(word, NUMBERS.get(word)) or (float(word[:3]) if word.isdigit() else 0)
+    if not 1 <= amount < 30 or word_at(tokens, start + 1) not in ("para", "pa"):
+        return None
+    if word_at(tokens, start + 2) not in ("las", "la"):
+        return None
+    hour = number_at(tokens, start + 3) if start + 3 < len(tokens) else None
+    if not hour or not 1 <= hour[0] <= 12:
+        return None
+    return hour[0] * 60 - amount, start - index + 3 + hour[1], ""
 
 
 def _past_or_to(tokens: list[Token], index: int) -> tuple[float | None, int]:

@@ -13,10 +13,11 @@ from .token import Token
 def caught(net: list[Match], matches: list[Match], clauses: list[Clause]) -> list[Match]:
     """What of the net counts: in clauses where nothing was read, not denied, not void, and no
     figure of speech. One for each clause and topic."""
-    taken = {m.clause for m in matches if m.rule.about not in ("idiom", "request")}
+    taken = {m.clause for m in matches if m.rule.about not in ("idiom", "request", "dose")}
     explained = {clauses[m.clause].sentence for m in matches if m.rule.about in _WHOLE}
     said = {m.rule.about for m in matches if not m.void}
-    figures = {at for m in matches if m.rule.about == "idiom" for at in m.at}
+    spoken = [m for m in matches if m.rule.value == "call_back" or m.rule.about == "idiom"]
+    figures = {at for m in spoken for at in m.at}
     out: list[Match] = []
     for match in net:
         topic = match.rule.value.partition(".")[0]

@@ -87,6 +87,10 @@ def _of_base(word: str) -> frozenset[str]:
 @lru_cache(maxsize=16384)
 def look_up(word: str) -> tuple[frozenset[str], str, bool]:
     """Classes of a word, the word as understood, and whether its spelling was repaired."""
+    if word.endswith("in") and len(word) > 4 and word not in LEXIS.words:
+        full = LEXIS.words.get(word + "g")  # "strainin", "nothin": a dropped g
+        if full is not None and word not in ORDINARY:
+            return (_known(word + "g") or full) | {word}, word + "g", False
     keys = _known(word)
     if keys is not None:
         if not any(key[0] == "<" for key in keys) and word not in ORDINARY:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from .clauses import Clause
 from .grammar import Element, Lexis, Pattern, Rule
+from .suppress import Suppressor
 from .token import Token
 
 
@@ -19,7 +20,7 @@ class Match:
     denied: bool = False
     hedged: bool = False
     held: bool = False  # negation is part of what it says ("not eating")
-    void: str = ""  # why it does not count: a question, a wish, another animal …
+    void: Suppressor | None = None  # why it does not count: a question, another animal …
 
     @property
     def first(self) -> int:
@@ -28,6 +29,11 @@ class Match:
     @property
     def last(self) -> int:
         return max(self.at)
+
+
+SPENT = frozenset("<sign> <vomit> <lick> <chew> <swell> <pusword> <bleedword>".split())
+"""What a denial is about: it has its noun then, or its verb."""
+_GOES_ON = SPENT | frozenset("<pee> <poo> or nor ni o u and y".split())
 
 
 def _follow(
@@ -45,11 +51,19 @@ def _follow(
         return []
     element = elements[which]
     limit = far if element.cross else end
-    turned = which > 0 and "<neg>" in elements[which - 1].keys
+    turned = which > 0 and (
+        "<neg>" in elements[which - 1].keys or (at > 0 and "<neg>" in tokens[at - 1].keys)
+    )
+    spent = False
     for place in range(at, min(at + max(gap, element.gap) + 1, limit)):
         token = tokens[place]
-        if turned and place > at and "<stopneg>" in tokens[place - 1].keys:
-            break  # a denial does not reach over "but", "still", "since"
+        if turned and place > at:
+            before = tokens[place - 1].keys
+            if "<stopneg>" in before:
+                break  # a denial does not reach over "but", "still", "since"
+            spent = spent or not before.isdisjoint(SPENT)
+            if spent and token.keys.isdisjoint(_GOES_ON):
+                break  # it has its noun: "no pus closed", "hasn't been sick ate well"
         if not element.keys.isdisjoint(token.keys):
             size = 1 if token.sizes is None else token.size(element.keys)
             after = far if place >= end else end

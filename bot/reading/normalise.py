@@ -31,6 +31,8 @@ def _fold_char(char: str) -> str:
         return {"¼": " 1/4", "½": " 1/2", "¾": " 3/4"}[char]
     if char in "°º":
         return "°"
+    if char == "×":
+        return "x"
     category = unicodedata.category(char)
     if category in ("Mn", "Cf", "Cc", "Me", "Cs", "Co", "Cn") and char not in "\n\r\t":
         return "" if category != "Cc" else " "

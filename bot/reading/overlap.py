@@ -126,6 +126,22 @@ def _taken(match: Match, by: Match) -> bool:
     return mine > its
 
 
+def in_figures(matches: list[Match]) -> list[Match]:
+    """Findings on the words of a figure of speech that is no less specific."""
+    idiom: dict[int, int] = {}
+    for match in matches:
+        if match.rule.about == "idiom":
+            for at in match.at:
+                idiom[at] = max(match.rule.weight, idiom.get(at, 0))
+    if not idiom:
+        return []
+    return [
+        m
+        for m in matches
+        if m.rule.about != "idiom" and any(idiom.get(at, 0) >= m.rule.weight for at in m.at)
+    ]
+
+
 def drop_overlaps(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     """Of matches on the same words, the most specific within a topic, and the topic that
     the words belong to; idioms beat all that are no more specific."""

@@ -47,6 +47,14 @@ def _make(tokens: list[Token], index: int, used: int, kind: str, value: float) -
     return token
 
 
+def clock_token(tokens: list[Token], index: int, used: int, value: float) -> Token:
+    """A clock time of one token, which is not folded again."""
+    made = _make(tokens, index, used, "clock", value)
+    if used == 1:
+        made.keys = frozenset(("<clock>", made.word))
+    return made
+
+
 def body_heat(value: float, unit: str) -> float | None:
     """Degrees Celsius when the figure can be a body temperature, else None."""
     if unit.startswith("f") or (not unit.startswith("c") and value >= 84):
@@ -158,6 +166,7 @@ def _shorten(out: list[Token], began: list[int]) -> None:
 
 _BEGINS = frozenset(
     (
+        "x", "times", "por",
         *ONCE, *ORDINALS, *_AT, *HALVES, *HUNDREDS, *NUMBERS, *VAGUE, "noon", "midnight", "midday",
         "mediodia", "medianoche", "quarter", "hora", "hour", "day", "dia", "week", "semana",
     )
@@ -173,6 +182,11 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
         return _make(tokens, index, 1, "times", ONCE[word]), 1
     if word in ORDINALS and word_at(tokens, index + 1) in ("time", "vez", "round", "lot"):
         return _make(tokens, index, 2, "times", ORDINALS[word]), 2
+    if word in ("x", "times", "por") and index + 1 < len(tokens):
+        so_many = number_at(tokens, index + 1)  # "x3", "times three"
+        end = index + 1 + (so_many[1] if so_many else 0)
+        if so_many and 1 <= so_many[0] <= 20 and word_at(tokens, end) not in (*UNITS, "x"):
+            return _make(tokens, index, end - index, "times", so_many[0]), end - index
     if word in _AT or word in ("noon", "midnight", "mediodia", "medianoche"):
         made = _at(tokens, index, now)
         if made:
@@ -214,6 +228,9 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
             after = index + used + 1 + other[1]
             if word_at(tokens, after) in UNITS and other[0] > value:
                 value, used = other[0], used + 1 + other[1]
+    many = nxt in ("x", "por") and word_at(tokens, index + used + 1) != "favor"
+    if many and value <= 20 and not _number_next(tokens, index + used + 1):
+        return _make(tokens, index, used + 1, "times", value), used + 1
     heat = _heat(tokens, index, value, used)
     if heat:
         return _make(tokens, index, heat[1], "heat", heat[0]), heat[1]
@@ -282,40 +299,19 @@ def _ends(tokens: list[Token], index: int) -> bool:
     return index >= len(tokens) or bool(tokens[index].cut)
 
 
-_ITS = frozenset("it them la lo las los".split())
-
-
 def those_due(tokens: list[Token], due: int) -> None:
     """ "Gave all three", "le di las tres", where three medicines were due: those."""
-    if any("<meds>" in token.keys or "<medcontainer>" in token.keys for token in tokens):
+    if any("<medcontainer>" in token.keys for token in tokens):
         return
-    for at in range(1, len(tokens)):
-        if "<number>" in tokens[at].keys and tokens[at].value == due and _all_of(tokens, at):
-            tokens[at].keys = tokens[at].keys - {"<three>"}
+    for token in tokens:
+        if "<number>" in token.keys and token.value is not None and token.value <= due:
+            token.keys = token.keys - {"<three>"}
 
 
-def hours_of_doses(tokens: list[Token], now: int | None, due: int) -> None:
-    """ "Gave it 8", "se la di 8", told to a dose prompt: an hour, and no count of tablets."""
-    for at in range(2, len(tokens)):
-        value = tokens[at].value
-        if "<number>" not in tokens[at].keys or value is None:
-            continue
-        if value == due and _all_of(tokens, at):
-            continue
-        if not (_ends(tokens, at + 1) or tokens[at + 1].word in _THEN):
-            continue
-        pair = {tokens[at - 1].word, tokens[at - 2].word}
-        if value in range(1, 13) and pair & _ITS and pair & _HANDED:
-            keep = tokens[at].keys - {"<number>", "<three>"}
-            tokens[at].keys = keep | {"<clock>"}
-            tokens[at].value = nearest_past(value * 60, "", now)
+def _number_next(tokens: list[Token], index: int) -> bool:
+    return index < len(tokens) and number_at(tokens, index) is not None
 
 
-def _all_of(tokens: list[Token], at: int) -> bool:
-    return tokens[at - 1].word in _THE
-
-
-_THE = ("all", "las", "los")
 _HANDED = frozenset("gave given give administered di dimos dio dieron".split())
 _THEN = frozenset(
     "con y pero hoy this last tonight today yesterday with and but so he she just or ish".split()
@@ -337,6 +333,8 @@ def _at(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] |
     while word_at(tokens, start) in _NEAR_WORDS and start < index + 3:
         start += 1
     if start >= len(tokens) or (tokens[start].cut >= 3 and start > index):
+        return None
+    if "<clock>" in tokens[start].keys:
         return None
     before = word_at(tokens, index - 1)
     clock = clock_at(tokens, start)

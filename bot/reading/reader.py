@@ -2,32 +2,42 @@
 
 from __future__ import annotations
 
-from itertools import pairwise
+from dataclasses import replace
 
 from bot.model.observation import Observation
-from bot.model.reading import Context, Reading
+from bot.model.reading import Context, Reading, Suppressed
+from bot.model.text import Lang
 from bot.model.topics import denied
 from bot.model.vocabulary import TOPICS
 
-from . import bare, danger, scope, subjects
+from . import bare, courtesy, danger, foreign, scope, subjects, suppress
 from .actors import all_that_was_due, promised
 from .asides import is_aside, set_apart
 from .attach import area, figures, medicines_meant, until
 from .clauses import Clause, split
 from .contrast import drop_before, mark_sudden
-from .focus import FOCUS_OF, NOUNS, WOUND, kin
-from .grammar import Rule
+from .earlier import mark_before_surgery
+from .focus import NOUNS
+from .heads import report_starts
+from .heard import as_meant
 from .language import guess, settle_homographs
-from .lexis import LEXIS, mark_phrases, settle_bit, tag
-from .matching import Match, candidates, find
+from .lexis import mark_phrases, settle_bit, tag
+from .limbs import drop_told_twice
+from .matching import Match
 from .normalise import words_of
-from .overlap import drop_overlaps
-from .quantities import fold_quantities, hours_of_doses, those_due
+from .overlap import drop_overlaps, in_figures
+from .quantities import fold_quantities, those_due
 from .retold import also_given, brought_up, not_yet, of_the_dead, resolve_past
-from .settle import Found, settle
+from .seek import seek
+from .settle import ABSENT, Found, settle
+from .shorthand import written_out
+from .stand import with_trouble_of
+from .suppress import Suppressor
+from .toes import cold_toes
 from .token import Token
 from .trace import Trace
-from .wishes import CLEARING
+from .typed import hours_of_doses
+from .wishes import CLEARING, tells_trouble
 
 _WAS = frozenset(
     "was were been had yesterday ayer anoche estaba estuvo andaba thought pense crei".split()
@@ -36,6 +46,8 @@ _EARLIER = frozenset(
     ("<yesterday>", "<lastnight>", "<yesterdaymorning>", "<yesterdayevening>", "<daybefore>")
 )
 _LIMIT = 4096
+_TWICE = 300
+"""Words up to which a reply is read twice, where a statement may end without a stop."""
 _OFTEN = 50
 """What is said in the same way more often in one reply says nothing more."""
 
@@ -43,20 +55,45 @@ _OFTEN = 50
 def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     """What a reply says. Pure; never raises for any text. Text beyond 4,096 code points is
     not read, and the reply then counts as not understood. ``trace`` is told how it came."""
-    tokens = words_of(text[:_LIMIT])
     if trace:
         trace.text = text
+    tokens = written_out(words_of(text[:_LIMIT]), text)
+    if foreign.is_foreign(tokens):
+        danger_words = tuple(foreign.dangers(tokens))
+        return Reading(danger_words, False, context.lang or "en", ("a language that is not read",))
+    tokens, lang = _prepared(text, context, trace)
+    starts = report_starts(tokens) if len(tokens) <= _TWICE else []
+    whole = _read(text, tokens, lang, context, trace)
+    if not starts:
+        return whole
+    tokens, lang = _prepared(text, context, trace)
+    for start in starts:
+        tokens[start].cut = 3
+    return with_trouble_of(_read(text, tokens, lang, context, trace), whole)
+
+
+def _prepared(text: str, context: Context, trace: Trace | None) -> tuple[list[Token], Lang]:
+    """The words with their classes, formulas beside the report bounded."""
+    tokens = written_out(words_of(text[:_LIMIT]), text)
+    as_meant(tokens)
     tag(tokens)
     lang = guess(tokens, context.lang)
     settle_homographs(tokens, lang)
     settle_bit(tokens)
     set_apart(tokens, trace)
+    return tokens, lang
+
+
+def _read(
+    text: str, tokens: list[Token], lang: Lang, context: Context, trace: Trace | None
+) -> Reading:
+    """What these words say, bounded as they are."""
     mark_phrases(tokens)
+    if context.asked == "dose" or context.doses_due:
+        tokens = hours_of_doses(tokens, context.at)
     tokens = fold_quantities(tokens, context.at)
     if context.doses_due > 1:
         those_due(tokens, context.doses_due)
-    if context.asked == "dose":
-        hours_of_doses(tokens, context.at, context.doses_due)
     if not tokens:
         return Reading((), False, lang, ("no words",))
     own = frozenset(word for name in context.names for word in name.casefold().split())
@@ -73,36 +110,79 @@ def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
             clause.keys |= {"<dressed>"}
         if due and all_that_was_due(tokens, clause):
             clause.keys |= {"<planned>"}
-    matches, moods = _match(tokens, clauses, context, trace)
+    matches, moods = seek(tokens, clauses, context, trace)
     if trace:
         trace.begin(tokens, matches)
     scope.mark_moods(tokens, clauses, moods)
+    mark_before_surgery(tokens, clauses)
     scope.mark_carried(tokens, clauses)
     subjects.mark_people(tokens, clauses)
     told = {m.clause for m in matches if m.rule.about not in ("idiom", "request", "danger")}
     other = subjects.mark_subjects(tokens, clauses, context.species, own, told)
     apart = {n for n, clause in enumerate(clauses) if is_aside(clause, tokens)}
+    lost: list[tuple[Match, Suppressor]] = []
     if len(apart) < len(clauses):
-        matches = [m for m in matches if m.clause not in apart or m.rule.about == "request"]
+        formula = [m for m in matches if m.clause in apart and m.rule.about != "request"]
+        matches = _without(matches, formula, suppress.FORMULA, lost)
     matches = [m for m in matches if not _tail_of_talk(m, clauses)]
     if trace:
-        trace.keep(matches, "in a formula that weighs nothing")
+        trace.keep(matches, "in a formula that weighs nothing", suppress.FORMULA)
     for match in matches:
         clause = clauses[match.clause]
         match.denied = scope.denied(match, tokens, clause)
         match.hedged = scope.hedged(match, tokens, clause)
         match.void = scope.void(match, tokens, clause)
-    matches = [m for m in matches if not scope.torn(m, tokens)]
-    if bare.only_a_figure(tokens, context):
-        matches = [m for m in matches if m.rule.about != "temperature"]
+    torn = [m for m in matches if scope.torn(m, tokens)]
+    matches = _without(matches, torn, suppress.TORN, lost)
     if trace:
-        trace.keep(matches, "a denial stands in the midst of it")
+        trace.keep(matches, "a denial stands in the midst of it", suppress.TORN)
+    if bare.only_a_figure(tokens, context):
+        heat = [m for m in matches if m.rule.about == "temperature"]
+        matches = _without(matches, heat, suppress.FIGURE_ALONE, lost)
+        if trace:
+            trace.keep(matches, "a figure alone answers what was asked", suppress.FIGURE_ALONE)
     net = [m for m in matches if m.rule.about == "danger"]
-    matches = drop_overlaps([m for m in matches if m.rule.about != "danger"], clauses)
+    matches = [m for m in matches if m.rule.about != "danger"]
+    lost.extend((m, suppress.FIGURE) for m in in_figures(matches))
+    matches = drop_overlaps(matches, clauses)
+    matches = drop_told_twice(matches, clauses, context.asked)
     matches += danger.caught(net, matches, clauses)
     if trace:
         trace.keep_owned(matches)
-    return _conclude(text, tokens, clauses, matches, context, lang, other)
+    reading = _conclude(text, tokens, clauses, matches, context, lang, other)
+    lost.extend((m, m.void) for m in matches if m.void)
+    lost.extend((m, suppress.NEGATION) for m in matches if m.denied and not m.void)
+    return replace(reading, suppressed=_suppressed(lost, tokens, reading))
+
+
+def _without(
+    matches: list[Match],
+    taken: list[Match],
+    by: Suppressor,
+    lost: list[tuple[Match, Suppressor]],
+) -> list[Match]:
+    """The matches but for those taken away, which are noted with what took them."""
+    lost.extend((match, by) for match in taken)
+    gone = {id(match) for match in taken}
+    return [match for match in matches if id(match) not in gone]
+
+
+def _suppressed(
+    lost: list[tuple[Match, Suppressor]], tokens: list[Token], reading: Reading
+) -> tuple[Suppressed, ...]:
+    """The troubles named and not counted, each once, but for those read elsewhere as well."""
+    read_too = {(o.about, o.value) for o in reading.observations}
+    out: dict[tuple[str, str], Suppressed] = {}
+    for match, by in lost:
+        about, value = match.rule.about, match.rule.value
+        if by is not suppress.NEGATION and match.denied:
+            value = denied(about, value) or ""
+        if about in ("idiom", "request", "danger") or not value:
+            continue
+        if tells_trouble(about, value) and (about, value) not in read_too:
+            span = (tokens[match.first].start, tokens[match.last].end)
+            out.setdefault((about, value), Suppressed(about, value, by.id, span))
+    return tuple(out.values())
 
 
 def _tail_of_talk(match: Match, clauses: list[Clause]) -> bool:
@@ -114,91 +194,6 @@ def _tail_of_talk(match: Match, clauses: list[Clause]) -> bool:
         and pattern.at_end
         and clauses[match.clause].rank < 2
     )
-
-
-def _match(
-    tokens: list[Token], clauses: list[Clause], context: Context, trace: Trace | None
-) -> tuple[list[Match], dict[int, set[str]]]:
-    """Every rule that is found, clause by clause; what is spoken of moves on with them."""
-    asked = FOCUS_OF.get(context.asked, frozenset((context.asked,)))
-    matches: list[Match] = []
-    moods: dict[int, set[str]] = {}
-    focus = asked
-    before: dict[tuple[object, ...], tuple[list[tuple[Rule, tuple[int, ...]]], frozenset[str]]] = {}
-    pointed = -9
-    for number, clause in enumerate(clauses):
-        if any("<pillofman>" in t.keys for t in tokens[clause.start : clause.end]):
-            pointed = number
-        if number - pointed <= 4:
-            clause.keys |= {"<menspills>"}  # "my tablets … he ate eight of them"
-        far = clause.end
-        keys = clause.keys
-        step = number + 1
-        while step < len(clauses) and clauses[step].rank <= 2 and step <= number + 2:
-            far = clauses[step].end
-            keys = keys | clauses[step].keys
-            step += 1
-        said = tuple(t.word for t in tokens[clause.start : far])
-        known = (said, clause.end - clause.start, clause.asked, focus, number - pointed <= 4)
-        if known not in before:  # the same words again say the same again
-            found, after = _in_clause(tokens, clause, far, keys, focus, asked, context.asked)
-            start = clause.start
-            relative = [(rule, tuple(p - start for p in at)) for rule, at in found]
-            before[known] = (relative, after)
-        shifted, after = before[known]
-        focus = focus if is_aside(clause, tokens) else after
-        for rule, at in shifted:
-            if rule.about == "mood":
-                moods.setdefault(number, set()).add(rule.value)
-                if trace:
-                    trace.moods.append((rule, tuple(p + clause.start for p in at)))
-            else:
-                matches.append(Match(rule, tuple(p + clause.start for p in at), number))
-    return matches, moods
-
-
-def _in_clause(
-    tokens: list[Token],
-    clause: Clause,
-    far: int,
-    keys: frozenset[str],
-    focus: frozenset[str],
-    asked: frozenset[str],
-    asked_name: str,
-) -> tuple[list[tuple[Rule, tuple[int, ...]]], frozenset[str]]:
-    """The rules found in one clause and where, and what is spoken of after it."""
-    waiting: list[Rule] = []
-    found: list[tuple[Rule, tuple[int, ...]]] = []
-    own: set[str] = set()
-    rules = LEXIS.rules
-    for which in candidates(LEXIS, keys):
-        rule = rules[which]
-        if rule.about == "aside":
-            continue
-        if rule.focus or rule.unless:
-            waiting.append(rule)
-            continue
-        for at in find(rule.pattern, tokens, clause, far, keys):
-            found.append((rule, at))
-            if rule.about not in ("idiom", "request", "mood", "danger"):
-                own.add(rule.about)
-    if not own:
-        named = frozenset(topic for key, topic in NOUNS.items() if key in clause.keys)
-        if named and named.isdisjoint(focus):
-            focus = named
-    now = frozenset(own) if own else focus
-    if own == {"vomiting"} and "dose" in focus:
-        now |= {"dose"}  # "gave it at eight but he threw it up"
-    now |= {f"asked-{asked_name}"}
-    if not asked.isdisjoint(kin(focus) if not own else WOUND if own <= WOUND else own):
-        now |= asked
-    for rule in waiting:
-        if (rule.focus and rule.focus.isdisjoint(now)) or not rule.unless.isdisjoint(now):
-            continue
-        for at in find(rule.pattern, tokens, clause, far, keys):
-            found.append((rule, at))
-            own.add(rule.about)
-    return found, frozenset(own) or focus
 
 
 def _conclude(
@@ -224,7 +219,7 @@ def _conclude(
         about = match.rule.about
         if about == "idiom":
             continue
-        same = (id(match.rule), match.denied, match.hedged, match.void)
+        same = (id(match.rule), match.denied, match.hedged, match.void.id if match.void else "")
         times[same] = times.get(same, 0) + 1
         if times[same] > _OFTEN:
             continue
@@ -237,10 +232,10 @@ def _conclude(
             and (about, match.rule.value) in CLEARING
             and any(tokens[at].guessed for at in match.at)
         ):
-            match.void = "a guess at a misspelt word does not clear anything"
+            match.void = suppress.GUESSED
         if match.void:
-            reasons.append(f"{_quote(text, tokens, match)} not counted: {match.void}")
-            if match.void in ("a question", "a condition") and about not in questions:
+            reasons.append(f"{_quote(text, tokens, match)} not counted: {match.void.why}")
+            if match.void in (suppress.QUESTION, suppress.CONDITION) and about not in questions:
                 questions.append(about)
             continue
         for observation in _observe(text, tokens, clauses, match, taken, context):
@@ -250,7 +245,7 @@ def _conclude(
     found = resolve_past(found, clauses)
     mark_sudden(found, clauses)
     found = drop_before(found, clauses)
-    put_off = any(m.void == "not done yet" for m in matches) or (
+    put_off = any(m.void is suppress.NOT_DONE for m in matches) or (
         context.asked in (*_TO_DO, "none")
         and any(promised(tokens, c, context.asked != "none") for c in clauses)
     )
@@ -267,10 +262,11 @@ def _conclude(
     requests = [o for o in observations if o.about == "request"]
     said = [o for o in observations if o.about != "request"]
     voids = any(
-        m.void in ("a wish", "a question", "a condition", "another animal") for m in matches
+        m.void in (suppress.WISH, suppress.QUESTION, suppress.CONDITION, suppress.ANIMAL)
+        for m in matches
     )
     wish = any("wish" in c.moods or "hypo" in c.moods for c in clauses)
-    feared = any(m.void == "something feared or prevented" for m in matches)
+    feared = any(m.void is suppress.FEAR for m in matches)
     worry = any("worry" in c.moods for c in clauses)
     marked = any(c.asked and c.end - c.start > 1 for c in clauses)
     lone = not said and not requests and (voids or wish or other or feared or worry or marked)
@@ -296,10 +292,10 @@ def _conclude(
             questions.extend(o.about for o in said)
         if asks and not questions:
             questions.extend(_named(clauses))
-    greeting = not observations and bare.is_greeting(tokens, clauses, context)
+    greeting = not observations and courtesy.is_greeting(tokens, clauses, context)
     understood = (bool(observations) or greeting) and len(text) <= _LIMIT
     if understood and not greeting:
-        understood = not bare.worrying_rest(tokens, clauses, matches, observations)
+        understood = not courtesy.worrying_rest(tokens, clauses, matches, observations)
     understood = understood and not beyond and not any(m.rule.about == "danger" for m in matches)
     if not understood:
         reasons.append("not all of it was understood")
@@ -351,29 +347,6 @@ _TO_DO = ("dose", "ice", "warm_compress", "massage", "walk", "cone")
 """What a household does when it is asked to."""
 
 
-def _cold_toes(tokens: list[Token], clauses: list[Clause], sentence: int) -> bool:
-    """Whether the toes are told to be cold, blue or numb, not denied."""
-    toes = False
-    for clause in clauses:
-        if clause.sentence != sentence:
-            continue
-        toes = toes or "<toeword>" in clause.keys
-        for at in range(clause.start, clause.end):
-            ahead = tokens[max(clause.start, at - 3) : at]
-            wraps = at + 1 < clause.end and "<bandageword>" in tokens[at + 1].keys
-            denied = any("<neg>" in t.keys for t in ahead)
-            if toes and "<coldtoe>" in tokens[at].keys and not (wraps or denied):
-                said = tokens[clause.start : clause.end]
-                return not any(_cools(here, after) for here, after in pairwise((*said, said[-1])))
-    return False
-
-
-def _cools(token: Token, after: Token) -> bool:
-    """Whether a word names what makes toes cold, and not how cold ("ice cold")."""
-    keys = token.keys & {"<icepack>", "<water>", "outside"}
-    return bool(keys) and not ("<coldtoe>" in token.keys and "<coldtoe>" in after.keys)
-
-
 def _quote(text: str, tokens: list[Token], match: Match) -> str:
     return f"“{text[tokens[match.first].start : tokens[match.last].end]}”"
 
@@ -392,6 +365,10 @@ def _observe(
     detail, trend = rule.detail, rule.trend
     if match.denied:
         value = denied(rule.about, rule.value)
+        if value is None and courtesy.absent(
+            match, tokens, clauses, taken, bare.topics_of(context.asked)
+        ):
+            value = ABSENT.get(rule.about)
         detail = trend = None
     if value is None:
         return []
@@ -409,7 +386,7 @@ def _observe(
         for place in places:
             span_of = range(clauses[place].start, clauses[place].end)
             fields = fields or until(tokens, span_of, context, ahead=False)
-    if (rule.about, value) == ("bandage", "tight") and _cold_toes(tokens, clauses, clause.sentence):
+    if (rule.about, value) == ("bandage", "tight") and cold_toes(tokens, clauses, clause.sentence):
         detail = "cold"
     if (rule.about, value) == ("urine", "none") and "<lastdone>" in clause.keys:
         hours = fields.get("hours")

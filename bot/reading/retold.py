@@ -6,6 +6,7 @@ from bot.model.observation import Observation
 from bot.model.reading import Context
 from bot.model.topics import denied
 
+from . import suppress
 from .attach import medicine
 from .clauses import Clause
 from .settle import Found
@@ -66,6 +67,7 @@ def resolve_past(found: list[Found], clauses: list[Clause]) -> list[Found]:
             if later and not again:
                 data = item.observation.as_dict()
                 data = {"about": about, "value": absent, "span": data["span"]}
+                item.match.void = suppress.OVER
                 out.append(Found(Observation.from_dict(data), item.match, item.final))
                 continue
         out.append(item)

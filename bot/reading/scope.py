@@ -6,6 +6,7 @@ from itertools import pairwise
 
 from bot.model.topics import TABLE
 
+from . import suppress
 from .actors import (
     SEEN,
     intended,
@@ -16,7 +17,9 @@ from .actors import (
     took_own,
 )
 from .clauses import Clause
-from .matching import Match
+from .heads import stands_apart
+from .matching import SPENT, Match
+from .suppress import Suppressor
 from .token import Token
 from .wishes import beside_wish, of_my_own, of_people, told_trouble
 
@@ -32,11 +35,14 @@ _SUFFERED = frozenset("licking incision bandage cone mishap".split())
 _NOT = frozenset("not wasnt werent isnt arent never no".split())
 
 
-def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[str]]) -> None:
+def mark_moods(
+    tokens: list[Token], clauses: list[Clause], moods: dict[int, dict[str, int]]
+) -> None:
     """Give each clause its moods; a question or condition reaches over what hangs on it."""
     before: Clause | None = None
     for number, clause in enumerate(clauses):
-        clause.moods = set(moods.get(number, ()))
+        clause.begun = moods.get(number, {})
+        clause.moods = set(clause.begun)
         if "dream" in clause.moods:
             clause.moods.add("thought")
         if "phatic" in clause.moods:
@@ -56,6 +62,8 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
                 )
             ):
                 clause.moods |= {"far_past"} if clause.rank == 1 else set()
+            if direct and _fears(tokens, before) and _may_come(tokens, clause):
+                clause.moods |= {"worry"}
             held = before.moods & {"hypo", "wish", "purpose", "question", "denied"}
             if of_people(tokens, before):
                 held.discard("wish")
@@ -95,6 +103,16 @@ def mark_moods(tokens: list[Token], clauses: list[Clause], moods: dict[int, set[
             and "question" in later.moods
         ):
             clause.moods.add("question")
+
+
+def _fears(tokens: list[Token], before: Clause) -> bool:
+    return "<worry>" in tokens[before.end - 1].keys
+
+
+def _may_come(tokens: list[Token], clause: Clause) -> bool:
+    """ "Worried | he might vomit": what comes after the subject is still to come."""
+    ahead = tokens[clause.start : clause.start + 4]
+    return any(t.word in ("might", "may", "could", "would") or "<future>" in t.keys for t in ahead)
 
 
 def mark_carried(tokens: list[Token], clauses: list[Clause]) -> None:
@@ -155,7 +173,14 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
             continue
         if held or place in own:
             continue
-        if "<neg>" not in keys and not ("<ceased>" in keys and match.rule.about != "incision"):
+        nothing = (  # "nada flojo", and no "de la nada"
+            "<zero>" in keys
+            and place == match.first - 1
+            and not (tokens[place].guessed or (place and tokens[place - 1].word == "la"))
+        )
+        if "<neg>" not in keys and not (
+            nothing or ("<ceased>" in keys and match.rule.about != "incision")
+        ):
             continue
         covered = [at for at in match.at if at > place]
         if not covered or min(covered) - place > REACH:
@@ -166,7 +191,7 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
             continue
         if of_my_own(tokens, place, target, clause.start):
             continue
-        if tokens[place].word in ("no", "sin") and _spent(between, tokens[target]):
+        if _spent(between, tokens[target]):
             continue
         flips = True
     if not flips and not held:
@@ -205,16 +230,22 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
 
 def _spent(between: list[Token], target: Token) -> bool:
     """ "No diarrhoea eating ok": the denial has its noun, and the verb stands on its own."""
-    if not any("<sign>" in t.keys for t in between) or "<sign>" in target.keys:
+    if not target.keys.isdisjoint(SPENT):
         return False
-    return not any(t.word in ("or", "nor", "ni", "o", "and", "y") for t in between)
+    last = max((at for at, t in enumerate(between) if not t.keys.isdisjoint(SPENT)), default=-1)
+    return last >= 0 and not any(
+        t.word in ("or", "nor", "ni", "o", "and", "y") for t in between[last + 1 :]
+    )
+
+
+_DETERMINERS = frozenset("no sin ni nor without zero".split())
 
 
 def torn(match: Match, tokens: list[Token]) -> bool:
     """Negation stands in the midst of the match: "pink, no goo" is no pink goo."""
     own = set(match.at)
     if match.held:
-        cue = next((at for at in match.at if tokens[at].word in ("no", "sin")), None)
+        cue = next((at for at in match.at if tokens[at].word in _DETERMINERS), None)
         after = [at for at in match.at if cue is not None and at > cue]
         return bool(after) and _spent(tokens[cue + 1 : after[0]], tokens[after[0]])  # type: ignore[operator]
     if match.rule.fixed:
@@ -299,36 +330,58 @@ def _than_then(tokens: list[Token], clause: Clause) -> bool:
     )
 
 
-def void(match: Match, tokens: list[Token], clause: Clause) -> str:
-    """Why a match says nothing of this patient now; "" when it does."""
+def _over(match: Match, tokens: list[Token], clause: Clause) -> set[str]:
+    """The moods of a clause that stand over a match: a wish, a question or a fear that begins
+    behind it, or has ended before it, takes nothing away."""
+    if clause.asked:
+        return clause.moods
+    over = set(clause.moods)
+    for mood in clause.moods & _TALK:
+        begun = clause.begun.get(mood)
+        if begun is None or begun >= match.first:
+            if begun is not None and begun > match.last:
+                over.discard(mood)
+        elif stands_apart(tokens, begun, match.first, match.last):
+            over.discard(mood)
+    return over
+
+
+_TALK = frozenset("wish question announced hypo worry purpose".split())
+"""Moods of what the owner wishes, asks or fears, which hold for what follows them."""
+
+
+def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None:
+    """Why a match says nothing of this patient now; None when it does."""
     moods = clause.moods
     about = match.rule.about
+    if told_trouble(match):
+        moods = _over(match, tokens, clause)
     if about == "request":
-        return ""
+        return None
     for at in range(clause.start, match.first):
         if "<asif>" in tokens[at].keys and not (
             at > clause.start and "<appears>" in tokens[at - 1].keys
         ):
-            return "a likeness"
+            return suppress.LIKENESS
     if "taken_back" in moods and (
         about == "dose"
         or ((about, match.rule.value) == ("appetite", "none") and _of_a_thing(tokens, clause))
     ):
-        return "taken back"
+        return suppress.TAKEN_BACK
     if "acting" in moods and about in ("walk", "mishap"):
-        return "on the way to help"
+        return suppress.ON_THE_WAY
     if "ordered" in moods and about in _ORDERED:
-        return "an order of the practice"
+        return suppress.ORDERED
     if "more_pee" in moods and (about, match.rule.value) == ("urine", "normal"):
-        return "more than normal"
+        return suppress.MORE_THAN_NORMAL
     told = told_trouble(match)
     beside = told and beside_wish(match, tokens, clause)
     if "wish" in moods and "<stopping>" not in clause.keys and not beside:
-        return "a wish"
+        return suppress.WISH
     if "announced" in moods and not told:
-        return "a question"
+        return suppress.QUESTION
     if "question" in moods and "factive" not in moods and not _told_first(match, tokens, clause):
-        return "a question"
+        return suppress.QUESTION
     if "hypo" in moods:
         heads = [
             at
@@ -341,7 +394,7 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
             or heads[0] == clause.start
             or "<future>" in clause.keys
         ):
-            return "a condition"
+            return suppress.CONDITION
     if ("purpose" in moods or "worry" in moods) and "<unceasing>" not in clause.keys:
         heads = [
             at
@@ -349,41 +402,45 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> str:
             if "<purpose>" in tokens[at].keys or "<worry>" in tokens[at].keys
         ]
         if not heads or match.last > heads[0]:
-            return "something feared or prevented"
+            return suppress.FEAR
     if "denied" in moods and not match.denied:
-        return "denied"
+        return suppress.DENIED_REPORT
     if "general" in moods:
-        return "said of animals in general"
+        return suppress.GENERAL
     if "thought" in moods:
-        return "only thought"
+        return suppress.THOUGHT
     if about in _CARE and about != "mishap" and intended(match, tokens, clause):
-        return "not done yet"
+        return suppress.NOT_DONE
     likened = clause.compared > match.last or _than_then(tokens, clause)
     dated = not clause.keys.isdisjoint(("<surgery>", "<longsince>"))
+    if "before_surgery" in moods:
+        return suppress.BEFORE_SURGERY
     if "far_past" in moods and not match.denied and not likened and not dated:
-        return "long ago"
+        return suppress.LONG_AGO
     if (
         about == "dose"
         and "asked-dose" in match.rule.focus
         and of_something_else(match, tokens, clause)
     ):
-        return "said of something else"
+        return suppress.SOMETHING_ELSE
     if about == "life" and not_the_patient(match, tokens, clause):
-        return "another's death"
+        return suppress.ANOTHERS_DEATH
     if about == "swallowed" and took_own(match, tokens, clause):
-        return "a person"
+        return suppress.PERSON
     if about in _CARE and about != "mishap":
-        return ""
-    if clause.other and not (clause.done_to and about in _SUFFERED):
-        return "another animal"
+        return None
+    behind = clause.other_at > match.last + 1 and told_trouble(match)
+    if clause.other and not behind and not (clause.done_to and about in _SUFFERED):
+        return suppress.ANIMAL
     if about == "mishap" and thing_before(match, tokens, clause):
-        return "a thing"
+        return suppress.THING
     if (
         (about not in _CARE or about == "mishap")
         and not match.rule.agent
         and person_before(match, tokens, clause)
     ):
-        return "a person"
-    if clause.person and not match.rule.agent:
-        return "a person"
-    return ""
+        return suppress.PERSON
+    behind = clause.person_at > match.last and told_trouble(match)
+    if clause.person and not behind and not match.rule.agent:
+        return suppress.PERSON
+    return None

@@ -9,6 +9,9 @@ from bot.model.topics import TABLE
 
 from .matching import Match
 
+ABSENT = {name: TABLE[name].good for name in ("stool", "urine", "incision", "bandage")}
+"""What it says of a topic that was asked about when a sign of it is denied ("no ooze")."""
+
 _DETAILS = ("stopped", "slow", "edges", "heavy", "deep", "sudden", "cold")
 
 
@@ -24,7 +27,7 @@ class Found:
     after_but: bool = False  # "but …" in the same sentence
 
 
-def _join(old: Observation, new: Observation) -> Observation:
+def join(old: Observation, new: Observation) -> Observation:
     """The same finding said twice: fields of both, the more serious detail."""
     fields = old.as_dict()
     for name, value in new.as_dict().items():
@@ -66,7 +69,7 @@ def settle(found: list[Found]) -> list[Observation]:
         for item in items:
             value = item.observation.value
             if value in merged:
-                merged[value].observation = _join(merged[value].observation, item.observation)
+                merged[value].observation = join(merged[value].observation, item.observation)
                 merged[value].final |= item.final
                 merged[value].now |= item.now
             else:

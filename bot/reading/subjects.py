@@ -80,6 +80,7 @@ def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
         own = any("<patient>" in t.keys for t in tokens[clause.start : clause.end])
         if "<mine>" in clause.keys or _own_body(tokens, clause):
             person = True
+            clause.person_at = _of_mine_only(tokens, clause)
             for before in clauses[max(0, number - 2) : number]:
                 if (
                     before.sentence == sentence
@@ -102,6 +103,27 @@ def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
             for before in clauses[max(0, number - 3) : number]:
                 if before.sentence == sentence and "<reported>" in before.keys:
                     before.moods.add("denied")
+
+
+_CLAIMS = frozenset(
+    "mine is_mine was_mine are_mine of_mine es_mia es_mio era_mia era_mio mi_sangre my_blood "
+    "my_own it_was_me its_me_that its_me_thats its_me_who from_my_nose my_nosebleed vomite_yo "
+    "yo_vomite".split()
+)
+_FROM = frozenset("from of de was is its es era fue that".split())
+
+
+def _of_mine_only(tokens: list[Token], clause: Clause) -> int:
+    """Where words of the writer's own body begin a statement of their own: "she is limping my
+    stomach is in knots". -1 where they claim what was told: "the blood was from my nose"."""
+    for place in range(clause.start, clause.end):
+        token = tokens[place]
+        if not token.keys.isdisjoint(_CLAIMS):
+            return -1
+        if "<mine>" in token.keys or token.word in ("my", "mi", "mis"):
+            linked = place > clause.start and tokens[place - 1].word in _FROM
+            return -1 if linked else place
+    return -1
 
 
 _FAMILY = frozenset("my mi our his her".split())
@@ -219,6 +241,7 @@ def mark_subjects(
                 clause.compared = other_at
             elif not patient_first or elsewhere or (head and head[-1].word in _IS):
                 clause.other = True
+                clause.other_at = other_at
                 clause.done_to = _hurts(tokens[other_at : clause.end])
                 sticky = not clause.done_to
                 passing = number not in found and clause.end - other_at > 3

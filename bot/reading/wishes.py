@@ -24,7 +24,12 @@ def told_trouble(match: Match) -> bool:
     """Whether it tells a trouble: no good news, and nothing that a household has done."""
     about, value = match.rule.about, match.rule.value
     said = denied(about, value) if match.denied else value
-    return said is not None and said not in _DONE and (about, said) not in CLEARING
+    return said is not None and tells_trouble(about, said)
+
+
+def tells_trouble(about: str, value: str) -> bool:
+    """Whether a value is a trouble."""
+    return value not in _DONE and (about, value) not in CLEARING
 
 
 def beside_wish(match: Match, tokens: list[Token], clause: Clause) -> bool:

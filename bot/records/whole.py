@@ -15,6 +15,7 @@ from bot.model.plan import Item, Plan
 from bot.model.protocol import Protocol
 from bot.model.text import Lang
 from bot.model.urgency import Urgency
+from bot.model.word_of_death import alive_at
 from bot.records.record import Record
 
 
@@ -111,6 +112,11 @@ class CaseFile:
     note: str | None
     pages: int
     body: dict[str, Any]
+
+    @property
+    def alive_at(self) -> datetime | None:
+        """As of ``bot.model.chart.Case``."""
+        return alive_at(self.body)
 
 
 @dataclass(frozen=True, slots=True)

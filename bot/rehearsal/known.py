@@ -28,6 +28,7 @@ from bot.records.record import TAIL, Record, readable
 from .tables import Entry, PatientRow, Tables
 
 BACK, AHEAD = timedelta(hours=60), timedelta(hours=36)
+CLOSED = timedelta(days=1)
 DOSES = timedelta(days=8)
 CHANGEABLE = timedelta(days=7)
 WRITTEN = ("staff", "note", "plan", "hold", "release", "ended", "left", "link", "desk")
@@ -129,6 +130,7 @@ class Kept:
             sheets=near,
             dose_lines=tuple(row.doses_within(now - DOSES, now + DOSES)),
             cases=_cases(row),
+            closed=tuple(one for one in row.chart.closed if one.at > now - CLOSED),
             holds=tuple(sorted(row.chart.holds, key=lambda hold: (hold.since, hold.id))),
             pictures=tuple(row.pictures.values()),
             reviews=tuple(row.reviews[one] for one in sorted(row.reviews)),

@@ -88,7 +88,9 @@ WHILE_PAUSED: Final = frozenset(Purpose) - frozenset(
     (Purpose.prompt, Purpose.reminder, Purpose.question, Purpose.praise, Purpose.care_sheet)
 )
 WHEN_OVER: Final = frozenset((Purpose.farewell, Purpose.staff_words, Purpose.answer, Purpose.admin))
-AFTER_THE_END: Final = WHEN_OVER | {Purpose.urgent, Purpose.advice, Purpose.question}
+AFTER_THE_END: Final = WHEN_OVER | {
+    Purpose.urgent, Purpose.advice, Purpose.question, Purpose.dose_question
+}  # fmt: skip
 """Who writes of a living patient after the last day is still told whom to phone; and how
 the wound healed is asked after the course, too."""
 SAYS_ALL: Final = frozenset(

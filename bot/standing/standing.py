@@ -54,6 +54,8 @@ class CaseFacts(Protocol):
     def opened_at(self) -> datetime: ...
     @property
     def state(self) -> str: ...
+    @property
+    def alive_at(self) -> datetime | None: ...
 
 
 @dataclass(frozen=True, slots=True)
@@ -187,10 +189,13 @@ def standing(
 
 
 def _mode(state: PatientState, holds: Sequence[Hold], cases: Sequence[CaseFacts]) -> Mode:
-    """A death stands above all; an emergency above a course that is paused or over."""
+    """A death stands above all; an emergency above a course that is paused or over, and
+    one told after a death that nobody has confirmed above that: it cannot be both."""
     if state is PatientState.died:
         return Over(End.died)
-    if any(isinstance(hold.cause, FromDeath) for hold in holds):
+    deaths = [hold.since for hold in holds if isinstance(hold.cause, FromDeath)]
+    alive = [case.alive_at for case in cases if case.alive_at and case.state != "closed"]
+    if deaths and not any(at > max(deaths) for at in alive):
         return Over(End.died_told)
     urgent = [
         case for case in cases if case.urgency is Urgency.emergency and case.state != "closed"

@@ -10,6 +10,7 @@ from functools import lru_cache
 from bot.model.chart import (
     Case,
     Chart,
+    ClosedCase,
     Desk,
     Invitation,
     LateTap,
@@ -40,6 +41,8 @@ from .database import Row, Tx, moment, stamp
 
 BACK, AHEAD = timedelta(hours=60), timedelta(hours=36)
 """Prompts so far back and ahead are loaded with a patient."""
+CLOSED = timedelta(days=1)
+"""How long a closed case is still known: words that go back to it are told from new ones."""
 DOSES = timedelta(days=8)
 """Doses so far back and ahead; more than one interval of a weekly medicine."""
 
@@ -179,6 +182,10 @@ def chart(
         sheets=near,
         dose_lines=tuple(_line(one) for one in doses),
         cases=tuple(_case(one) for one in tx.all("cases_of", patient_id=patient)),
+        closed=tuple(
+            ClosedCase(one["id"], one["matter"], Urgency(one["urgency"]), moment(one["closed_at"]))
+            for one in tx.all("cases_closed", patient_id=patient, since=stamp(now - CLOSED))
+        ),
         next_case=(count["n"] if count else 0) + 1,
         pictures=tuple(_picture(one) for one in tx.all("media_of", patient_id=patient)),
         reviews=tuple(

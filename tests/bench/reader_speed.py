@@ -52,6 +52,7 @@ def speed(rows: list[Row], seconds: float) -> None:
     from bot.cli.read import answer
     from bot.model.reading import Context
     from bot.reading import read
+    from bot.reading.statistical import shipped
 
     texts = [str(row["text"]) for row in rows]
     asked = [
@@ -69,12 +70,17 @@ def speed(rows: list[Row], seconds: float) -> None:
         for text, context in pairs:
             read(text, context)
 
+    def all_suspected() -> None:
+        for text, context in pairs:
+            shipped().suspect(text, context)
+
     def all_answered() -> None:
         for row in rows:
             answer(row)
 
     print(f"  first pass, nothing warm   {_rate_once(all_read, pairs)}")
     print(f"  read                       {_rate(all_read, pairs, seconds)}")
+    print(f"  the second reader alone    {_rate(all_suspected, pairs, seconds)}")
     print(f"  read, rules and JSON       {_rate(all_answered, rows, seconds)}")
     taken, slow = max((_time(lambda pair=pair: read(*pair)), pair[0]) for pair in pairs)  # type: ignore[misc]
     print(f"  slowest typical reply      {taken:.2f} ms: {slow[:60]}")

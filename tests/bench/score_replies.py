@@ -19,6 +19,9 @@ from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
 
+from bot.teaching.measure import figures, tried
+from bot.teaching.rows import in_file
+
 Row = dict[str, object]
 LEVELS = ("none", "next_day", "same_day", "emergency")
 GOOD_FOR = {"minutes": 0.01, "metres": 0.06, "celsius": 0.002, "hours": 0.2, "count": 0.0}
@@ -44,6 +47,16 @@ class Scored:
     def got(self) -> int:
         """The urgency that was read, 0 to 3."""
         return LEVELS.index(str(self.answer["urgency"]))
+
+    @property
+    def asked(self) -> int:
+        """The highest urgency that is asked about before it settles, 0 to 3."""
+        asks: list[Row] = self.answer.get("asks", [])  # type: ignore[assignment]
+        return max((LEVELS.index(str(one["urgency"])) for one in asks), default=0)
+
+    def found_or_asked(self, level: int) -> bool:
+        """Whether it was read at a level or above, or the owner is asked about it."""
+        return max(self.got, self.asked) >= level
 
     @property
     def exact(self) -> bool:
@@ -95,6 +108,7 @@ def report(scored: Sequence[Scored]) -> list[str]:
     raised = [s for s in calm if s.got >= 2]
     lines += [
         f"raised to same_day or above from below  {_part(len(raised), len(calm))}",
+        *_asked(scored),
         f"exact urgency                           "
         f"{_part(sum(s.wanted == s.got for s in scored), len(scored))}",
         f"whole reply right                       "
@@ -105,6 +119,21 @@ def report(scored: Sequence[Scored]) -> list[str]:
         "",
         *_field_lines(scored),
     ]
+    return lines
+
+
+def _asked(scored: Sequence[Scored]) -> list[str]:
+    lines = []
+    for level in (3, 2):
+        there = [s for s in scored if s.wanted >= level]
+        found = sum(s.found_or_asked(level) for s in there)
+        lines.append(
+            f"{LEVELS[level]} or above, found or asked".ljust(40) + _part(found, len(there))
+        )
+    for name, most in (("where nothing is wrong", 0), ("below same_day", 1)):
+        calm = [s for s in scored if s.wanted <= most]
+        asked = sum(bool(s.answer.get("asks")) for s in calm)
+        lines.append(f"asked {name}".ljust(40) + _part(asked, len(calm)))
     return lines
 
 
@@ -230,6 +259,8 @@ def main(argv: Sequence[str] | None = None) -> int:
         for value in sorted({str(s.row.get(options.by)) for s in scored}):
             print(f"\n== {options.by} {value}\n")
             print("\n".join(report([s for s in scored if str(s.row.get(options.by)) == value])))
+    print("\n== each reader alone, and both\n")
+    print("\n".join(figures([tried(row) for row in in_file(options.file)])))
     if options.list_misses:
         print("\n".join(misses(scored)))
     return 0

@@ -10,6 +10,7 @@ from hypothesis import given as each
 from hypothesis import strategies as st
 
 from bot.dosing.dosing import served
+from bot.dosing.order import given_of
 from bot.dosing.showable import Held, Look, Past, look
 from bot.model.chart import Chart, LateTap, Line, Release
 from bot.model.hold import FromStaff, HeldMedicine, Hold
@@ -61,7 +62,7 @@ def test_of_one_medicine_at_most_one_line_is_to_be_done(
     seen = looks(chart, now)
     assert sum(one is None for one in seen.values()) <= 1
     gap = CARPROFEN.gap_hours * HOUR
-    if any(abs(now - at) < gap for at in chart.given(CARPROFEN.name)):
+    if any(abs(now - at) < gap for at in given_of(chart, CARPROFEN.name)):
         assert not any(one is None or isinstance(one, Past) for one in seen.values())
 
 

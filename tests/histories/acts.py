@@ -18,7 +18,8 @@ from bot.rehearsal.cast import GROUP
 from bot.rehearsal.tables import InChat
 
 from ..rehearsal.telling import practice, story
-from .model import Cause, Med, Model, Order, Saying
+from .facts import Cause, Med, Order, Saying
+from .model import Model
 from .sayings import COMMANDS, SAYINGS, STAFF_WORDS
 from .watched import CLINICIAN, HOME, LUCIA, NURSE, OPENER, ROBIN, Broken, Watched
 

@@ -5,11 +5,13 @@ It imports nothing of the product."""
 from __future__ import annotations
 
 import re
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass, field
-from datetime import UTC, datetime, timedelta
+from datetime import datetime, timedelta
 from typing import Final
-from zoneinfo import ZoneInfo
+
+from .facts import Cause, Dose, Facts, Order, Shown
+from .told_doses import ToldDoses
 
 DAY: Final = timedelta(days=1)
 MINUTE: Final = timedelta(minutes=1)
@@ -30,119 +32,6 @@ FROM_A_TAP: Final = frozenset({"i", "a", "g", "x", "v", "r", "y", "k"})
 """Buttons of the household by which something is told."""
 
 
-@dataclass(frozen=True, slots=True)
-class Med:
-    """One medicine of the order; ``gap`` is the least time between two doses."""
-
-    name: str
-    every: int
-    first: datetime  # wall clock
-    doses: int
-    gap: timedelta
-    soothes: bool = False  # an anti-inflammatory
-
-
-@dataclass(frozen=True, slots=True)
-class Order:
-    """What was ordered."""
-
-    zone: str
-    home: datetime  # wall clock
-    meds: tuple[Med, ...]
-
-    def slots(self) -> Iterator[tuple[str, datetime]]:
-        """Every dose at home: on the wall clock, and never nearer than the gap."""
-        zone = ZoneInfo(self.zone)
-        home = self.home.replace(tzinfo=zone).astimezone(UTC)
-        for med in self.meds:
-            before: datetime | None = None
-            for number in range(med.doses):
-                wall = med.first + number * timedelta(hours=med.every)
-                at = wall.replace(tzinfo=zone).astimezone(UTC)
-                at = at if before is None else max(at, before + med.gap)
-                before = at
-                if at >= home:
-                    yield med.name, at
-
-
-@dataclass(frozen=True, slots=True)
-class Saying:
-    """Words, and what they may tell: topics; ``holds`` what they must hold: the names of
-    medicines, or ``anti``, ``mouth``; ``state`` is ``emergency`` or ``death``."""
-
-    text: str
-    may: frozenset[str] = frozenset()
-    holds: str = ""
-    state: str = ""
-
-
-@dataclass(frozen=True, slots=True)
-class Cause:
-    """What happened: ``say``, ``edit``, ``tap``, ``picture`` by ``user`` at home; ``staff``;
-    or ``due``, of ``due`` kind. ``source`` is how what is told now will be named."""
-
-    kind: str
-    user: int = 0
-    saying: Saying = Saying("")
-    code: str = ""  # of a button: i, a, g, …
-    args: tuple[str, ...] = ()
-    due: str = ""
-    clinician: bool = False
-    meds: tuple[str, ...] = ()  # items that the button is about
-    asked_at: datetime | None = None  # when their prompt was due
-
-
-@dataclass(frozen=True, slots=True)
-class Dose:
-    """What is written of one dose."""
-
-    med: str
-    slot: datetime
-    state: str
-    choice: str
-    at: datetime | None
-    user: int | None
-
-
-@dataclass(frozen=True, slots=True)
-class Told:
-    """An observation that stands."""
-
-    about: str
-    value: str
-    med: str
-    user: int | None
-
-
-@dataclass(frozen=True, slots=True)
-class Facts:
-    """What the product has written down, at one moment."""
-
-    doses: Mapping[str, Dose]  # item → dose
-    told: Mapping[int, Told]
-    holds: Mapping[str, tuple[str, str]]  # id → what is held, and until: clinician, answer, …
-    held: frozenset[str]  # as the product shows it: names, or ``everything``
-    state: str
-    over: bool
-    cases: Mapping[str, tuple[str, str, int]]  # not closed: urgency, state, how much is in it
-    watched: frozenset[str]  # cases that something falls due of
-    stopped: frozenset[str]
-    given: Mapping[str, tuple[datetime, ...]]  # med → every dose told as given
-    reachable: bool
-    members: frozenset[int]  # chats of the household; who has left is in it no more
-
-
-@dataclass(frozen=True, slots=True)
-class Shown:
-    """A message as it looks: ``buttons`` are (label, code, item or "" )."""
-
-    chat: int
-    kind: str  # send, edit, answer
-    text: str
-    buttons: tuple[tuple[str, str, str], ...]
-    at: datetime
-
-
 @dataclass(slots=True)
 class Model:
     """One history. ``step`` gives back what does not hold."""
@@ -160,6 +49,10 @@ class Model:
     """From when to when nothing was to be prompted."""
     last: datetime | None = None
     journeys: int = 0
+    told_doses: ToldDoses = field(init=False)
+
+    def __post_init__(self) -> None:
+        self.told_doses = ToldDoses(self.order)
 
     def step(
         self, cause: Cause, now: datetime, before: Facts, after: Facts,
@@ -174,6 +67,7 @@ class Model:
         yield from self._silence(cause, before, after, delivered)
         yield from self._emergency(cause, before, after, delivered)
         yield from self._cases(before, after)
+        yield from self.told_doses.step(cause, now, before, after, delivered)
 
     # -- what is known beside the product -----------------------------------------------------
 

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from .model import Saying
+from .facts import Saying
 
 
-def _of(text: str, may: str = "", holds: str = "", state: str = "") -> Saying:
-    return Saying(text, frozenset(may.split()), holds, state)
+def _of(
+    text: str, may: str = "", holds: str = "", state: str = "", *, just: bool = False
+) -> Saying:
+    return Saying(text, frozenset(may.split()), holds, state, just)
 
 
 DOSES = (
@@ -15,7 +17,10 @@ DOSES = (
     _of("gave the carprofen at 8", "dose"),
     _of("se lo di a las 7", "dose"),
     _of("ya le di el carprofeno", "dose"),
-    _of("just gave him the gabapentin", "dose"),
+    _of("just gave him the gabapentin", "dose", just=True),
+    _of("just now gave the carprofen I forgot last night", "dose", just=True),
+    _of("gave the carprofen", "dose"),
+    _of("gave the carprofen", "dose"),
     _of("gave it twice", "dose swallowed", "any"),
     _of("gave the carprofen twice by mistake", "dose swallowed", "carprofen"),
     _of("he refused the cephalexin", "dose"),

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 from datetime import datetime, timedelta
 from functools import cache
 
+from bot.dosing.order import given_of
 from bot.model.chat import Outgoing
 from bot.model.effects import Effects
 from bot.model.hold import ByAnswer, ByClinician, encode
@@ -15,7 +16,8 @@ from bot.rehearsal.world import World
 from bot.standing.of_chart import standing_of
 from bot.standing.standing import Over
 
-from .model import Cause, Dose, Facts, Model, Shown, Told
+from .facts import Cause, Dose, Facts, Shown, Told
+from .model import Model
 
 ROBIN, LUCIA, NURSE, CLINICIAN, OPENER = 1001, 1002, 1003, 1004, 1000
 PATIENT = PatientId(1)
@@ -125,7 +127,7 @@ class Watched(World):
     def items_of(self, code: str, args: Sequence[str]) -> tuple[tuple[str, ...], datetime | None]:
         """The doses that a button is about, and when their prompt was due."""
         row = self.tables.patients[PATIENT]
-        if code == "i" and args[1] == "given":
+        if (code == "i" and args[1] == "given") or (code == "x" and args[1] == "same"):
             line = row.lines.get(LineId(int(args[0])))
             if line is not None and line.item.kind == "dose":
                 return (line.item.id,), row.sheets[line.prompt].due_at
@@ -169,7 +171,7 @@ class Watched(World):
             },
             watched=frozenset(str(one.data["case"]) for one in open_dues),
             stopped=frozenset(one.name for one in meds if one.is_withheld(self.now)),
-            given={one.name: tuple(chart.given(one.name)) for one in meds},
+            given={one.name: tuple(given_of(chart, one.name)) for one in meds},
             reachable=any(one.reachable for one in chart.people),
             members=frozenset(one.chat for one in chart.people),
         )  # fmt: skip

@@ -6,6 +6,7 @@ from datetime import timedelta
 
 import pytest
 
+from bot.dosing.order import given_of
 from bot.rehearsal.play import Rehearsal
 from bot.rehearsal.world import World
 
@@ -57,7 +58,7 @@ class House:
     @property
     def given(self) -> int:
         """How many doses of carprofen stand."""
-        return len(self.world.chart(self.patient).given("carprofen"))
+        return len(given_of(self.world.chart(self.patient), "carprofen"))
 
 
 @pytest.fixture
@@ -84,7 +85,7 @@ def test_each_takes_back_their_own_medicine(house: House) -> None:
     house.tap(SECOND, "Given", "gabapentin")
     house.tap(SECOND, "Take back my last tap")
     assert house.given == 1
-    assert house.world.chart(house.patient).given("gabapentin") == []
+    assert given_of(house.world.chart(house.patient), "gabapentin") == []
 
 
 def test_a_dose_told_again_by_the_namesake_is_asked_about(house: House) -> None:

@@ -101,3 +101,19 @@ def test_who_joins_reads_what_is_on_hold() -> None:
     said = " ".join(_since(world, count, 2002))
     assert "En espera para Biscuit: carprofen" in said
     assert "0142" in said
+
+
+def test_after_the_death_of_one_words_without_a_name_reach_staff_at_once() -> None:
+    world, player = _played()
+    _second(world, player)
+    _says(world, "Biscuit died last night")
+    for words in ("my phone number has changed", "nobody tells us anything at all"):
+        count = len(world.transcript.entries)
+        said = _says(world, words)
+        assert any("303 555" in one for one in said)
+        staff = [
+            one.sent.text
+            for one in world.transcript.entries[count:]
+            if isinstance(one, Message) and one.chat != ROBIN
+        ]
+        assert any(words in one for one in staff), (said, staff)

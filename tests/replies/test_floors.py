@@ -2,8 +2,11 @@
 
 The figures are those of ``tests/bench/score_replies.py``, which lists what is missed. Of
 ``heldout.jsonl`` a floor is the last measured figure, rounded down: raise it when the reader
-has got better. ``tuned.jsonl`` was looked at while the reader was mended: its figures say
-less of messages by others. ``unseen.jsonl`` has no floor: it is for measuring alone.
+has got better. ``tuned.jsonl`` and ``classes.jsonl`` were looked at while the reader was
+mended: their figures say less of messages by others. ``unseen.jsonl`` has no floor: it is
+for measuring alone.
+The second reader was taught from these files, so what is asked of them says that it still
+works, and no more: ``python -m bot.teaching --measure`` tells what it is worth.
 """
 
 from __future__ import annotations
@@ -26,6 +29,9 @@ FLOORS = {
         "exact": 0.95,
         "precise": 0.90,
         "found": 0.93,
+        "emergency found or asked": 0.99,
+        "same_day found or asked": 0.99,
+        "not asked": 0.94,
     },
     "tuned.jsonl": {
         "emergency found": 0.99,
@@ -34,6 +40,17 @@ FLOORS = {
         "exact": 0.96,
         "precise": 0.93,
         "found": 0.96,
+        "emergency found or asked": 0.99,
+        "same_day found or asked": 0.99,
+        "not asked": 0.94,
+    },
+    "classes.jsonl": {
+        "emergency found": 0.99,
+        "same_day found": 0.97,
+        "not raised": 0.97,
+        "exact": 0.93,
+        "precise": 0.91,
+        "found": 0.93,
     },
 }
 
@@ -53,12 +70,20 @@ def _measured(file: str) -> dict[str, float]:
         "exact": sum(one.got == one.wanted for one in scored) / len(scored),
         "precise": right / (right + sum(len(one.spurious) for one in scored)),
         "found": right / (right + sum(len(one.missed) for one in scored)),
+        "emergency found or asked": _found_or_asked(scored, 3),
+        "same_day found or asked": _found_or_asked(scored, 2),
+        "not asked": sum(not one.answer["asks"] for one in calm) / len(calm),
     }
 
 
 def _found(scored: list[Scored], level: int) -> float:
     there = [one for one in scored if one.wanted == level]
     return sum(one.got >= level for one in there) / len(there)
+
+
+def _found_or_asked(scored: list[Scored], level: int) -> float:
+    there = [one for one in scored if one.wanted >= level]
+    return sum(one.found_or_asked(level) for one in there) / len(there)
 
 
 @pytest.mark.parametrize(

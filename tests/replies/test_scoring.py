@@ -69,3 +69,22 @@ def test_the_report_counts_recall_and_false_alarms() -> None:
     assert "false alarms 1/1" in told
     assert "raised to same_day or above from below  1/2" in told
     assert "exact urgency                           1/3" in told
+
+
+def test_what_is_asked_counts_at_the_level_that_it_would_have() -> None:
+    flag: list[dict[str, object]] = [{"about": "seizure", "value": "yes"}]
+    ask: dict[str, object] = {"about": "seizure", "value": "yes", "urgency": "emergency"}
+    low = {**ask, "urgency": "same_day"}
+    calm: dict[str, object] = {"observations": [], "urgency": "none", "understood": True}
+    scored = [
+        _scored(flag, "emergency", {**calm, "asks": [ask]}),
+        _scored(flag, "emergency", {**calm, "asks": [low]}),
+        _scored([], "none", {**calm, "asks": [low]}),
+        _scored([], "none", {**calm, "asks": []}),
+    ]
+    assert [one.found_or_asked(3) for one in scored[:2]] == [True, False]
+    assert [one.found_or_asked(2) for one in scored[:2]] == [True, True]
+    told = "\n".join(report(scored))
+    assert "emergency or above, found or asked      1/2" in told
+    assert "same_day or above, found or asked       2/2" in told
+    assert "asked where nothing is wrong            1/2" in told

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.dosing.order import given_of
 from bot.model.chart import Chart
 from bot.model.ids import PatientId
 from bot.store import load
@@ -31,7 +32,7 @@ async def test_after_a_double_dose_the_next_one_waits_for_staff(canela: Box) -> 
     assert _asked_to_give(canela) == before
     chart = await _chart(canela)
     zone = at(0, 0).tzinfo
-    times = [one.astimezone(zone).strftime("%H:%M") for one in chart.given("carprofen")]
+    times = [one.astimezone(zone).strftime("%H:%M") for one in given_of(chart, "carprofen")]
     assert times == ["20:05", "20:40"]
 
 
@@ -91,7 +92,7 @@ async def test_a_late_tap_that_nobody_explains_counts_from_the_tap(canela: Box) 
     await canela.to(2, 20, 9)  # the evening dose waits: was the morning's given just now?
     assert not any("Give carprofen" in text for text in canela.heard(canela.ines)[-2:])
     await canela.to(2, 20, 12)
-    assert any("given at 19:50, when you tapped" in text for text in canela.heard(canela.ines))
+    assert any("given at 19:50, when you told me" in text for text in canela.heard(canela.ines))
     assert "dose: given" in await canela.seen()
     # Given at ten to eight it is the evening's, which does not come: said, and nobody is asked.
     assert any("counts as the one due at 20:00" in text for text in canela.heard(canela.ines))
@@ -107,7 +108,7 @@ async def test_a_dose_some_hours_late_with_no_word_of_when_needs_nobody(canela: 
     await canela.to(2, 11)
     await canela.taps(canela.ines, "1 · Given", _morning(canela))
     await canela.to(2, 11, 21)
-    assert "given at 11:00, when you tapped" in canela.heard(canela.ines)[-1]
+    assert "given at 11:00, when you told me" in canela.heard(canela.ines)[-1]
     await canela.to(2, 20, 1)
     assert "Give carprofen" in canela.last(canela.ines, "carprofen").words
     assert not any("carprofen" in text for text in canela.on_desk())

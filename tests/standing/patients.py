@@ -116,6 +116,7 @@ class Case:
     urgency: Urgency = Urgency.emergency
     opened_at: datetime = NOW - timedelta(hours=1)
     state: str = "open"
+    alive_at: datetime | None = None
 
 
 def hold(target: Target, cause: Cause | None = None, ends: Ends | None = None) -> Hold:

@@ -82,12 +82,13 @@ def test_each_mode_lets_through_what_it_must() -> None:
     assert passing(now()) == every
     assert passing(now(hold(Walks()))) == every
     assert passing(now(urgent=True)) == every - ordinary - {
-        Purpose.answer, Purpose.advice, Purpose.care_sheet,
+        Purpose.answer, Purpose.advice, Purpose.care_sheet, Purpose.dose_question,
     }  # fmt: skip
     paused = PatientState.paused
     assert passing(now(state=paused)) == every - ordinary - {Purpose.care_sheet}
     living = {
         *ALWAYS, Purpose.answer, Purpose.urgent, Purpose.advice, Purpose.admin, Purpose.question,
+        Purpose.dose_question,
     }  # fmt: skip
     assert passing(now(state=PatientState.ended)) == living
     dead = hold(Everything(), FromDeath(EventId("e1")))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from datetime import datetime, timedelta
 
 import pytest
@@ -156,6 +157,11 @@ def test_the_modes_of_a_course() -> None:
     assert standing(PLAN, PatientState.ended, (), (), NOW).mode == Over(End.ended)
     assert standing(PLAN, PatientState.active, dead, urgent, NOW).mode == Over(End.died_told)
     assert standing(PLAN, PatientState.died, (), urgent, NOW).mode == Over(End.died)
+    before = [replace(case(Urgency.emergency), alive_at=NOW - HOUR)]  # the death was told after it
+    assert standing(PLAN, PatientState.active, dead, before, NOW).mode == Over(End.died_told)
+    alive = [replace(case(Urgency.emergency), alive_at=NOW + HOUR)]
+    assert isinstance(standing(PLAN, PatientState.active, dead, alive, NOW).mode, Emergency)
+    assert standing(PLAN, PatientState.died, dead, alive, NOW).mode == Over(End.died)
 
 
 # -- pain ----------------------------------------------------------------------------------

@@ -17,12 +17,13 @@ from .people import (
     SetLanguage,
 )
 from .prompts import Mark, MoveLine, NewPlan, PromptSent, Reminded, Retext
-from .staff_work import CaseChange, CaseNote, EndHold, PutHold, ReviewChange
+from .staff_work import Card, CaseChange, CaseNote, EndHold, PutHold, ReviewChange
 from .told import Correct, Entry, Heard, KeepMedia, Note, RetakeAsked, Retract, WoundPut
 
 __all__ = [
     "Ask",
     "CancelDue",
+    "Card",
     "CaseChange",
     "CaseNote",
     "ChatMoved",

@@ -28,7 +28,7 @@ from .people import (
     SetLanguage,
 )
 from .prompts import Mark, MoveLine, NewPlan, PromptSent, Reminded, Retext
-from .staff_work import CaseChange, CaseNote, EndHold, PutHold, ReviewChange
+from .staff_work import Card, CaseChange, CaseNote, EndHold, PutHold, ReviewChange
 from .told import Correct, Entry, Heard, KeepMedia, Note, RetakeAsked, Retract, WoundPut
 
 E = TypeVar("E")
@@ -42,6 +42,7 @@ Effect = (
     | Mark
     | Retext
     | CaseChange
+    | Card
     | CaseNote
     | Due
     | Join

@@ -6,10 +6,12 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
+from bot.model.chart import Chart
 from bot.model.hold import Hold
 from bot.model.ids import CaseId, HoldId, LineId, MemberId, PatientId
 from bot.model.settings import PagingStep
 from bot.model.urgency import Urgency
+from bot.model.word_of_death import alive_at
 
 
 @dataclass(frozen=True, slots=True)
@@ -28,6 +30,26 @@ class CaseChange:
     body: dict[str, Any]
     by: str | None = None
     outcome: str | None = None
+
+    @property
+    def alive_at(self) -> datetime | None:
+        """As of ``Case``."""
+        return alive_at(self.body)
+
+
+@dataclass(frozen=True, slots=True)
+class Card:
+    """A case for these staff chats, written when the event ends: only then is it known what
+    the household was really told. ``chart`` and ``case`` are as they stood, ``first`` stands
+    above, ``key`` makes each message once."""
+
+    patient: PatientId
+    chart: Chart
+    case: CaseChange
+    chats: tuple[int, ...]
+    key: str
+    first: str = ""
+    quiet: bool = False
 
 
 @dataclass(frozen=True, slots=True)

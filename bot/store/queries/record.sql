@@ -16,6 +16,11 @@ SELECT id, patient_id, matter, urgency, state, opened_at, deadline_at, pages, po
   acknowledged_by
 FROM case_file WHERE patient_id = :patient_id AND state <> 'closed' ORDER BY opened_at;
 
+-- name: cases_closed
+SELECT id, matter, urgency, closed_at FROM case_file
+WHERE patient_id = :patient_id AND state = 'closed' AND closed_by <> 'bot' AND closed_at > :since
+ORDER BY closed_at, id;
+
 -- name: cases_open
 SELECT id, patient_id, matter, urgency, state, opened_at, deadline_at, pages, policy, body,
   acknowledged_by

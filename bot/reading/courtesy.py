@@ -1,0 +1,88 @@
+"""What says nothing: courtesy; and what was left unread beside a plain answer."""
+
+from __future__ import annotations
+
+from bot.model.observation import Observation
+from bot.model.reading import Context
+
+from .clauses import Clause
+from .matching import Match
+from .settle import ABSENT
+from .token import Token
+
+_ASKING = frozenset(("question", "hypo", "wish"))
+_COURTESY = frozenset(("<hello>", "<thanks>"))
+_TALK = frozenset(
+    ("<joiner>", "<person>", "<excuse>", "<smalltalk>", "<function>", "<aux>", "<adv>",
+     "<patient>", "<good>", "<yesword>")
+)  # fmt: skip
+_SAYS = frozenset(("<neg>", "<unneg>", "<noword>", "<samey>", "<slight>", "<more>", "<meh>"))
+"""Words that may mean something, however polite the rest."""
+
+
+def is_greeting(tokens: list[Token], clauses: list[Clause], context: Context) -> bool:
+    """Thanks, a greeting, an "ok", and not one word that may mean anything else."""
+    if any(not t.keys.isdisjoint(_SAYS) for t in tokens):
+        return False
+    place = 0
+    polite = False
+    while place < len(tokens):
+        token = tokens[place]
+        courtesy = token.size(_COURTESY)
+        if not token.keys.isdisjoint(_COURTESY):
+            polite = True
+            place += courtesy
+        elif token.keys.isdisjoint(_TALK):
+            return False
+        else:
+            place += 1
+    return polite or (
+        context.asked == "none"
+        and len(tokens) <= 3
+        and all(not t.keys.isdisjoint(("<yesword>", "<good>", "<joiner>")) for t in tokens)
+    )
+
+
+def worrying_rest(
+    tokens: list[Token],
+    clauses: list[Clause],
+    matches: list[Match],
+    observations: list[Observation],
+) -> bool:
+    """Whether something alarming was said that led to no observation at all."""
+    if any("<wrongness>" in clause.keys and not clause.moods & _ASKING for clause in clauses):
+        return True
+    read_in = {clauses[m.clause].sentence for m in matches}
+    return any(clause.sentence not in read_in and "<alarm>" in clause.keys for clause in clauses)
+
+
+def absent(
+    match: Match,
+    tokens: list[Token],
+    clauses: list[Clause],
+    taken: set[int],
+    topics: frozenset[str],
+) -> bool:
+    """Whether a denied sign ("no ooze") says that what was asked about is well: nothing else
+    was told that was not read."""
+    if match.rule.about not in topics or ABSENT.get(match.rule.about) == match.rule.value:
+        return False  # "not clean" does not tell what it is
+    clause = clauses[match.clause]
+    heads = [at for at in range(clause.start, match.first) if "<neg>" in tokens[at].keys]
+    if heads and any("<good>" in t.keys for t in tokens[heads[-1] : match.first]):
+        return False  # "not a nice smell"
+    return all(
+        number in taken
+        or c.moods & _ASKING
+        or all(
+            t.aside or t.inside or not t.keys.isdisjoint(_LIGHT) for t in tokens[c.start : c.end]
+        )
+        for number, c in enumerate(clauses)
+    )
+
+
+_LIGHT = frozenset(
+    ("<hello>", "<thanks>", "<joiner>", "<person>", "<excuse>", "<smalltalk>", "<good>",
+     "<function>", "<adv>", "<neg>", "<sign>", "<yesword>", "<portion>", "<well_incision>",
+     "<well_bandage>", "<nowword>")
+)  # fmt: skip

@@ -1,0 +1,36 @@
+"""Which leg, and which metal: what is told of another leg, or of a frame, is not told twice."""
+
+from __future__ import annotations
+
+from .clauses import Clause
+from .matching import Match
+
+_FLESH = frozenset("skin flesh bone wound piel carne hueso herida stitches puntos cut".split())
+_OF_A_LEG = frozenset("weight_bearing mobility urine pain".split())
+
+
+def drop_told_twice(matches: list[Match], clauses: list[Clause], asked: str) -> list[Match]:
+    """Without the use of the operated leg where the clause tells of another one, and without
+    an opened wound where a frame's screw worked loose and no skin is spoken of."""
+    other = _told(matches, "other_leg")
+    loose = {
+        number
+        for number in _told(matches, "fixator")
+        if (asked == "fixator" or "<frameword>" in clauses[number].keys)
+        and _FLESH.isdisjoint(clauses[number].keys)
+    }
+    return [
+        match
+        for match in matches
+        if not (match.clause in other and match.rule.about in _OF_A_LEG and not _well(match))
+        and not (match.clause in loose and match.rule.about == "incision")
+    ]
+
+
+def _told(matches: list[Match], about: str) -> set[int]:
+    return {m.clause for m in matches if m.rule.about == about and not (m.void or m.denied)}
+
+
+def _well(match: Match) -> bool:
+    """ "Full on the operated leg, lame on the other"."""
+    return match.rule.value == "full" or (match.denied and match.rule.value == "partial")

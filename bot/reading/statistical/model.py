@@ -1,0 +1,150 @@
+"""The second reader: a linear model, what it suspects of a reply, and its file of weights."""
+
+from __future__ import annotations
+
+import json
+import math
+from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+import numpy as np
+import numpy.typing as npt
+
+from bot.model.reading import Context
+from bot.model.urgency import Urgency
+from bot.reading.alarms import ALARMS, level
+
+from . import features
+
+FILE = Path(__file__).with_name("weights.bin")
+ASIDE = 0.3
+"""How much a feature of the context weighs beside those of the words."""
+Floats = npt.NDArray[np.float64]
+Curve = tuple[tuple[float, float], tuple[float, float]]
+"""Score to probability: slope and offset, for urgent and for emergency."""
+URGENT, EMERGENCY = "urgent", "emergency"
+"""The first two heads; the others are named after their matter."""
+
+
+@dataclass(frozen=True, slots=True)
+class Suspicion:
+    """How likely a reply tells an alarm (``urgent``), and one of the highest level; the
+    matters that it may be about, the likeliest first."""
+
+    urgent: float
+    emergency: float
+    matters: tuple[tuple[str, str], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Model:
+    """``weights`` is one row a feature and one column a head, in steps of ``step``."""
+
+    heads: tuple[str, ...]
+    weights: npt.NDArray[np.int8]
+    step: Floats
+    bias: Floats
+    curve: Curve
+    card: dict[str, Any]
+
+    def scores(self, text: str, context: Context) -> Floats:
+        """The log-odds of each head."""
+        said = features.of_text(text, context.asked)
+        beside = features.of_context(context.asked, context.species, context.day)
+        of_words = self._sum(said) / math.sqrt(max(len(said), 1))
+        out: Floats = self.bias + self.step * (of_words + ASIDE * self._sum(beside))
+        return out
+
+    def _sum(self, numbers: set[int]) -> npt.NDArray[np.int64]:
+        rows = np.fromiter(numbers, dtype=np.intp, count=len(numbers))
+        total: npt.NDArray[np.int64] = self.weights[rows].sum(axis=0, dtype=np.int64)
+        return total
+
+    def suspect(self, text: str, context: Context) -> Suspicion:
+        """What the model suspects. Pure: the same for the same reply."""
+        return suspicion(self.scores(text, context), self.heads, self.curve, context)
+
+
+def suspicion(scores: Floats, heads: tuple[str, ...], curve: Curve, context: Context) -> Suspicion:
+    """What the scores of the heads come to; matters that could alarm on that day only."""
+    urgent, emergency = joint(scores, heads)
+    order = np.argsort(-scores[2:], kind="stable")
+    matters = tuple(matter for at in order if _alarms(matter := _matter(heads[2 + at]), context))
+    (slope, offset), (slope_top, offset_top) = curve
+    return Suspicion(
+        chance(slope * urgent + offset), chance(slope_top * emergency + offset_top), matters
+    )
+
+
+def _matter(head: str) -> tuple[str, str]:
+    about, _, value = head.partition(".")
+    return about, value
+
+
+def _alarms(matter: tuple[str, str], context: Context) -> bool:
+    return level(*matter, context.day, context.species) is not None
+
+
+def joint(scores: Floats, heads: tuple[str, ...]) -> tuple[float, float]:
+    """The score of "urgent" and of "emergency": the head of that name, halfway to what the
+    heads of all its matters say together."""
+    chances = 1 / (1 + np.exp(-scores[2:]))
+    top = _may_be_emergency(heads)
+    some, some_top = 1 - np.prod(1 - chances), 1 - np.prod(1 - chances[top])
+    return (
+        float(scores[0] + _odds(float(some))) / 2,
+        float(scores[1] + _odds(float(some_top))) / 2,
+    )
+
+
+@cache
+def _may_be_emergency(heads: tuple[str, ...]) -> npt.NDArray[np.intp]:
+    worst = [ALARMS[_matter(head)].high for head in heads[2:]]
+    return np.flatnonzero([one == Urgency.emergency for one in worst])
+
+
+def _odds(p: float) -> float:
+    p = min(max(p, 1e-9), 1 - 1e-9)
+    return math.log(p / (1 - p))
+
+
+def chance(score: float) -> float:
+    """Log-odds as a probability."""
+    return 1 / (1 + math.exp(-min(max(score, -40.0), 40.0)))
+
+
+def packed(model: Model) -> bytes:
+    """The file: one line of JSON, then the weights, row by row."""
+    head = {
+        "heads": list(model.heads),
+        "step": model.step.tolist(),
+        "bias": model.bias.tolist(),
+        "curve": model.curve,
+        "card": model.card,
+    }
+    return json.dumps(head, sort_keys=True).encode() + b"\n" + model.weights.tobytes()
+
+
+def unpacked(data: bytes) -> Model:
+    """The reverse of ``packed``."""
+    end = data.index(b"\n")
+    head = json.loads(data[:end])
+    heads = tuple(head["heads"])
+    weights = np.frombuffer(data, dtype=np.int8, offset=end + 1)
+    (slope, offset), (slope_top, offset_top) = head["curve"]
+    return Model(
+        heads,
+        weights.reshape(features.BUCKETS, len(heads)),
+        np.array(head["step"]),
+        np.array(head["bias"]),
+        ((slope, offset), (slope_top, offset_top)),
+        head["card"],
+    )
+
+
+@cache
+def shipped() -> Model:
+    """The model of the package."""
+    return unpacked(FILE.read_bytes())

@@ -1,0 +1,134 @@
+"""Two readers: the second may raise or ask, and never clears what the first has read."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import UTC, datetime, timedelta
+from itertools import product
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from bot.model.observation import Noted, Observation
+from bot.model.reading import Context, Doubt, Reading
+from bot.model.urgency import Urgency
+from bot.model.vocabulary import ASKED, DETAILS, TOPICS
+from bot.reading import read, reader
+from bot.reading.alarms import ALARMS, level, level_told
+from bot.reading.statistical import Suspicion
+from bot.reading.two_readers import combined
+from bot.triage import default_rules, triage
+from bot.triage import urgency as highest
+
+RULES = default_rules()
+NOON = datetime(2000, 1, 1, 12, tzinfo=UTC)
+PAIRS = [(about, value) for about, values in TOPICS.items() for value in values]
+FIGURES: dict[str, list[dict[str, object]]] = {
+    "urine": [{}, {"hours": 6.0}, {"hours": 12.0}, {"hours": 24.0}],
+    "vomiting": [{}, {"count": 1}, {"count": 2}],
+    "temperature": [{"celsius": c} for c in (34.9, 35.0, 36.9, 37.0, 39.3, 39.4, 40.4, 40.5)],
+    "swelling": [{}, {"trend": "worse"}, {"trend": "better"}],
+    "weight_bearing": [{}, {"trend": "worse"}],
+}
+
+texts = st.one_of(
+    st.text(max_size=120),
+    st.lists(
+        st.sampled_from("gums white pale he ate all pus blood no not hope ok tablets".split()),
+        max_size=12,
+    ).map(" ".join),
+)
+suspicions = st.builds(
+    Suspicion,
+    urgent=st.floats(0, 1),
+    emergency=st.floats(0, 1),
+    matters=st.permutations(sorted(ALARMS)).map(tuple),
+)
+contexts = st.builds(
+    Context,
+    asked=st.sampled_from(ASKED),
+    day=st.integers(0, 60),
+    species=st.sampled_from(("dog", "cat")),
+)
+
+
+def _judged(one: Observation, day: int, species: str) -> Urgency:
+    now = NOON + timedelta(minutes=1)
+    found = triage([Noted(one, NOON, day)], (), day=day, now=now, rules=RULES, species=species)
+    return highest(found)
+
+
+@pytest.mark.parametrize(("about", "value"), PAIRS)
+def test_a_value_alone_alarms_as_the_rules_have_it(about: str, value: str) -> None:
+    details = [None, *DETAILS.get(about, ())]
+    for figures, detail, day, species in product(
+        FIGURES.get(about, [{}]), details, (0, 1, 2, 3, 4, 9, 14, 15, 40), ("dog", "cat")
+    ):
+        one = Observation(about, value, detail=detail, **figures)  # type: ignore[arg-type]
+        judged = _judged(one, day, species)
+        told = level_told(one, day, species)
+        assert told == (judged if judged >= Urgency.same_day else Urgency.none), (one, day)
+
+
+@settings(deadline=None, max_examples=150, derandomize=True)
+@given(texts, suspicions, contexts)
+def test_whatever_is_suspected_nothing_read_is_lost_or_added(
+    text: str, suspicion: Suspicion, context: Context
+) -> None:
+    grammar = reader.read(text, context)
+    both = combined(grammar, suspicion, context)
+    assert replace(both, asks=(), reasons=grammar.reasons) == grammar
+    assert both.reasons[: len(grammar.reasons)] == grammar.reasons
+    told = [one.urgency for one in both.asks]
+    assert told == sorted(told, reverse=True)
+    assert all(one >= Urgency.same_day for one in told)
+    assert len({(one.about, one.value) for one in both.asks}) == len(both.asks)
+    for one in both.asks:
+        if not one.alarmed:
+            low = level(one.about, one.value, context.day, context.species)
+            high = level(one.about, one.value, context.day, context.species, worst=True)
+            assert one.urgency in (low, high)
+
+
+@settings(deadline=None, max_examples=100, derandomize=True)
+@given(texts, contexts)
+def test_the_reader_is_the_grammar_with_questions(text: str, context: Context) -> None:
+    grammar = reader.read(text, context)
+    both = read(text, context)
+    assert both.observations == grammar.observations
+    assert both.understood == grammar.understood
+    assert read(text, context) == both
+
+
+CALM = Suspicion(0.001, 0.001, (("incision", "pus"), ("gums", "pale")))
+ALARMED = Suspicion(0.99, 0.2, (("incision", "pus"), ("gums", "pale")))
+GRAVE = Suspicion(0.99, 0.99, (("incision", "pus"), ("gums", "pale")))
+NORMAL = Observation("appetite", "normal", span=(0, 3))
+PUS = Observation("incision", "pus", span=(0, 3))
+
+
+def _asks(seen: tuple[Observation, ...], suspicion: Suspicion) -> tuple[Doubt, ...]:
+    return combined(Reading(seen, True, "en"), suspicion, Context(day=9)).asks
+
+
+@pytest.mark.parametrize(
+    ("seen", "suspicion", "asks"),
+    [
+        ((NORMAL,), CALM, ()),
+        ((NORMAL,), ALARMED, (Doubt("incision", "pus", Urgency.same_day),)),
+        ((NORMAL,), GRAVE, (Doubt("gums", "pale", Urgency.emergency),)),
+        ((PUS,), ALARMED, ()),
+        ((PUS,), GRAVE, (Doubt("gums", "pale", Urgency.emergency),)),
+        ((PUS,), CALM, (Doubt("incision", "pus", Urgency.same_day, alarmed=True),)),
+        (
+            (replace(PUS, unsure=True),),
+            ALARMED,
+            (Doubt("incision", "pus", Urgency.same_day, alarmed=True),),
+        ),
+    ],
+)
+def test_where_they_disagree_the_matter_is_asked(
+    seen: tuple[Observation, ...], suspicion: Suspicion, asks: tuple[Doubt, ...]
+) -> None:
+    assert _asks(seen, suspicion) == asks
