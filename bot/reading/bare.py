@@ -257,7 +257,8 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     if asked in _TROUBLES and any(t.word in _SAYS_YES for t in body):
         return ""
     if not body:  # "ok": it is well; of something to do it may only mean "I shall"
-        return "yes" if len(tokens) == 1 and tokens[0].word == "ok" and told_by_no(asked) is None else ""
+        alone = len(tokens) == 1 and tokens[0].word == "ok"
+        return "yes" if alone and told_by_no(asked) is None else ""
     if not clause.keys.isdisjoint(("<wrongness>", "<spat>", "<refuse>")):
         return ""
     first = body[0]

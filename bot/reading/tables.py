@@ -74,6 +74,7 @@ def canonical(word: str, plan: Sequence[str]) -> str | None:
             return name
     return generic
 
+
 HEARD: Final = tuple(f"{words} = {told}" for words, told in rows("heard"))
 """Words that a phone hears wrong: heard = meant | words before / words after."""
 

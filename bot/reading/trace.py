@@ -17,7 +17,7 @@ from .token import Token
 @dataclass(frozen=True, slots=True)
 class Step:
     """One rule that was found: its id, what it says, the words, and what became of it.
-    ``by``: the id of what suppressed it (``suppress.ALL``)."""
+    ``by``: the id of what suppressed it (``suppress.py``)."""
 
     rule: str
     says: str
