@@ -26,6 +26,8 @@ from bot.model.urgency import Urgency
 
 SILENCE = "silence"
 """The matter of a case that is about nothing but an owner who does not answer."""
+UNCLEAR = "not_understood"
+"""The matter of a case that is about words that were not understood."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,14 +137,18 @@ def _keep(ctx: Context, out: Effects, change: CaseChange) -> None:
 
 def _joins(chart: Chart, out: Effects, lead: Finding) -> Case | None:
     """The case that a finding belongs to: an open emergency, the word of a death, where it
-    may be taken back, that of this very event, or the one of its matter."""
+    may be taken back, that of this very event, or the one of its matter. What was not
+    understood ("nobody called me") goes to whoever has the most urgent one."""
     emergency = next((c for c in chart.cases if c.urgency is Urgency.emergency), None)
     made = {change.id for change in out.of(CaseChange)}
     own = next((c for c in chart.cases if c.id in made), None)
     death = next((c for c in chart.cases if c.tells_death), None) if chart.said_dead else None
-    return (
-        emergency or death or own or next((c for c in chart.cases if c.matter == lead.matter), None)
-    )
+    found = emergency or death or own
+    found = found or next((c for c in chart.cases if c.matter == lead.matter), None)
+    if found is None and lead.matter == UNCLEAR:
+        others = [c for c in chart.cases if c.matter != SILENCE]
+        found = max(others, key=lambda one: one.urgency, default=None)
+    return found
 
 
 def _opened(
@@ -242,8 +248,10 @@ def _everyone(ctx: Context) -> list[Desk]:
 
 
 def _reached(ctx: Context, case: CaseChange) -> list[Desk]:
-    """Who hears of more: whoever was paged; of an emergency that was overdue, all."""
-    if case.urgency is Urgency.emergency and case.deadline <= ctx.now:
+    """Who hears of more: whoever was paged; of an emergency that was overdue, or that goes on
+    while nobody is at the clinic, all."""
+    more_at_night = len(case.body["entries"]) > 1 and not ctx.open_now()
+    if case.urgency is Urgency.emergency and (case.deadline <= ctx.now or more_at_night):
         return _everyone(ctx)
     return paged(ctx, case.policy, case.pages)
 

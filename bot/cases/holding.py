@@ -8,16 +8,17 @@ from datetime import datetime
 
 from bot.context.contexts import Context
 from bot.context.opening import next_opening
+from bot.context.phones import emergency_phones
 from bot.model.chart import Chart
 from bot.model.effects import Effects, Entry, PutHold
 from bot.model.finding import Finding
 from bot.model.hold import FromFinding, Hold, decode, encode
 from bot.model.ids import CaseId, HoldId
 from bot.model.observation import Noted
-from bot.model.text import Lang
+from bot.model.text import Lang, Text
 from bot.model.urgency import Urgency
 from bot.standing.holds import Told, holds_after
-from bot.standing.pain import pain_deadline
+from bot.standing.pain import pain_deadline, pain_relief_held
 from bot.standing.words import cause_words, target_words
 
 
@@ -87,6 +88,31 @@ def pain_finding(ctx: Context, chart: Chart, holds: Sequence[Hold], matter: str)
     because = ctx.words.words["hold_staff_pain"].fill(what("en"), what("es"))
     advice = ctx.rules.advice(Urgency.same_day)
     return Finding("pain-relief-held", Urgency.same_day, matter, because, (), advice)
+
+
+def in_pain(ctx: Context, chart: Chart, findings: Sequence[Finding]) -> list[Finding]:
+    """Pain that is told while a hold keeps the relief of it back: somebody looks today, and
+    the household hears whom to phone now, not to keep to doses that it may not give."""
+    if not any(one.matter == "pain" and one.urgency > Urgency.none for one in findings):
+        return list(findings)
+    if not pain_relief_held(chart.plan, ctx.standing(chart), ctx.now):
+        return list(findings)
+    return [_unrelieved(ctx, chart, one) if one.matter == "pain" else one for one in findings]
+
+
+def _unrelieved(ctx: Context, chart: Chart, finding: Finding) -> Finding:
+    if finding.urgency in (Urgency.none, Urgency.emergency):
+        return finding
+    call = ctx.words.words["hold_pain"].fill(
+        {"name": chart.name, "phone": emergency_phones(ctx, "en")},
+        {"name": chart.name, "phone": emergency_phones(ctx, "es")},
+    )
+    own = finding.advice
+    if finding.urgency is Urgency.same_day and own is not None:
+        call = Text(en=f"{own.en} {call.en}", es=f"{own.es} {call.es}")
+    held = ctx.words.words["hold_staff_in_pain"]
+    because = Text(en=f"{finding.because.en} {held.en}", es=f"{finding.because.es} {held.es}")
+    return replace(finding, urgency=Urgency.same_day, advice=call, because=because)
 
 
 def put_holds(

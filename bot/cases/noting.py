@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.cases.cases import Said, raise_findings
-from bot.cases.holding import fresh_holds, put_holds
+from bot.cases.holding import fresh_holds, in_pain, put_holds
 from bot.context.contexts import Context
 from bot.context.phones import what_happens_now
 from bot.model.chart import Chart, Person
@@ -68,6 +68,7 @@ def take_note(
     fresh = fresh_holds(ctx, out, chart, noted, history, findings)
     findings += fresh.findings
     held = replace(chart, holds=(*chart.holds, *fresh.holds))
+    findings = sorted(in_pain(ctx, held, findings), key=lambda finding: -finding.urgency)
     case = raise_findings(ctx, out, held, findings, said, seen)
     put_holds(ctx, out, chart, fresh.holds, case.id if case else None)
     return findings

@@ -20,9 +20,9 @@ SHOWN = 5
 """How many are offered at once, so that they fit on a phone."""
 
 
-Asked = Literal["food", "medicine", "walk", "session", "picture", "care"]
+Wanted = Literal["food", "medicine", "walk", "session", "picture", "care"]
 """What staff may ask a household to do; of one on the way to hospital nothing of it."""
-_TARGETS: dict[Asked, Target] = {
+_TARGETS: dict[Wanted, Target] = {
     "food": ByMouth(), "medicine": ByMouth(), "walk": Walks(), "session": Sessions(),
 }  # fmt: skip
 
@@ -30,7 +30,7 @@ _TARGETS: dict[Asked, Target] = {
 class ReadyAnswer(Strict):
     """One answer; ``matters`` are the topics of the cases that it is offered for. ``holds``:
     what it asks to wait with, which is then on hold (``medicine``: that of the case).
-    ``asks``: what it asks the household to do; it is not sent while that is held.
+    ``wants``: what it asks the household to do; it is not sent while that is held.
     ``emergency``: for an open emergency, and for that alone."""
 
     id: Slug
@@ -38,7 +38,7 @@ class ReadyAnswer(Strict):
     text: Text
     matters: tuple[str, ...] = ()
     holds: tuple[Literal["medicine", "by_mouth", "walks", "sessions"], ...] = ()
-    asks: tuple[Asked, ...] = ()
+    wants: tuple[Wanted, ...] = ()
     emergency: bool = False
 
     def fits(self, now: Standing) -> bool:
@@ -50,9 +50,9 @@ class ReadyAnswer(Strict):
             case Emergency():
                 return self.emergency
             case Paused():
-                return not self.emergency and not self.asks
+                return not self.emergency and not self.wants
             case Ordinary():
-                targets = [_TARGETS[one] for one in self.asks if one in _TARGETS]
+                targets = [_TARGETS[one] for one in self.wants if one in _TARGETS]
                 held = any(now.holds_on_target(target) for target in targets)
                 return not self.emergency and not held
 

@@ -13,7 +13,7 @@ from bot.desk.holds import ask_at_close
 from bot.desk.plan_changes import Changed
 from bot.household import wound
 from bot.household.emergency import open_emergency
-from bot.household.resumed import ask_last_doses
+from bot.household.resumed import hold_for_last_doses
 from bot.model.chart import Chart
 from bot.model.effects import (
     CancelDue,
@@ -151,4 +151,5 @@ def carry_out(
         )
     if made.then == "resume":
         member = ctx.actor.id if ctx.actor else MemberId(0)
-        ask_last_doses(ctx, out, replace(chart, plan=made.plan, state="active"), member, author)
+        active = replace(chart, plan=made.plan, state="active")
+        hold_for_last_doses(ctx, out, active, member, author)

@@ -223,7 +223,13 @@ def to_owner(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, chart: C
     ident = topic.case if isinstance(topic, AboutCase) else None
     case = next((one for one in chart.cases if one.id == ident), None)
     first = event.media[0] if event.media else None
-    keys = [to_person(ctx, out, chart, person, event.text, first, ident) for person in people]
+    keys = [
+        to_person(
+            ctx, out, chart, person, _beside_holds(ctx, chart, case, event.text, person.lang),
+            first, ident,
+        )
+        for person in people
+    ]  # fmt: skip
     to = ", ".join(person.name for person in people)
     more = {"sent": keys, "picture": first.unique if first else ""}
     if case is not None:
@@ -237,6 +243,18 @@ def to_owner(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, chart: C
         hold(ctx, out, event.chat, actor, chart, targets, event.text)
     elif case is not None and case.urgency is not Urgency.emergency:
         ask_at_close(ctx, out, event.chat, chart)  # an emergency: when it is closed
+
+
+def _beside_holds(ctx: AtDesk, chart: Chart, case: Case | None, text: str, lang: Lang) -> str:
+    """Words that speak of a medicine on hold release nothing, and the household is told so."""
+    standing, plain = ctx.standing(chart), text.casefold()
+    held = [
+        one.name for one in chart.plan.medicines
+        if one.name.casefold() in plain and standing.holds_on_medicine(one.name)
+    ]  # fmt: skip
+    if not held or asked_to_wait(text, chart, case):
+        return text
+    return f"{text}\n\n{ctx.words.say('hold_still', lang, what=', '.join(held))}"
 
 
 def to_person(
@@ -254,7 +272,7 @@ def to_person(
     head = ctx.words.say("saved_for_staff", person.lang, clinic=ctx.clinic.name)
     topic: Topic = AboutPatient(chart.id)
     if case is not None:
-        out.add(Ask(person.chat, InCase("case", case, chart.id, ctx.now)))
+        out.add(Ask(person.chat, InCase("case", case, chart.id, ctx.now, text[:500])))
         topic = AboutWords(chart.id, case)
     return out.pass_on(person, f"{head}\n{text}".strip(), media=media, patient=chart.id,
         topic=topic, reply_to=reply_to,

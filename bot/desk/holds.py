@@ -7,13 +7,16 @@ was left out, and keeps the gap between two doses.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import datetime
 
 from bot.cases.holding import hold_entry
 from bot.context.contexts import AtDesk
+from bot.context.phones import both_phones, emergency_phones
 from bot.context.words import when
 from bot.desk.board import split_name
-from bot.dosing.order import medicine_of
-from bot.dosing.released import come_again
+from bot.dosing.if_needed import if_needed
+from bot.dosing.order import doses_of, medicine_of
+from bot.dosing.released import come_again, freed_lines
 from bot.model.action import OnHold, OnPlan
 from bot.model.chart import Chart, Member
 from bot.model.chat import Button, Incoming
@@ -37,8 +40,9 @@ from bot.model.ids import HoldId
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
+from bot.plan.doses import NoMore, Yes
 from bot.standing.holds import covered, release
-from bot.standing.standing import Emergency
+from bot.standing.standing import Emergency, Ordinary
 from bot.standing.words import target_words
 
 NAMED: dict[str, Target] = {
@@ -219,12 +223,19 @@ def let_go(
     if any(isinstance(one.cause, FromDeath) for one in chart.holds):
         out.say(chat, ctx.words.say("plan_over_now", lang, name=chart.name), patient=chart.id)
         return
-    left = () if isinstance(target, Everything) else release(chart.holds, target, chart.plan)
+    left = release(chart.holds, target, chart.plan)
     gone = [one for one in chart.holds if one.id not in {h.id for h in left}]
     known = {one.id for one in chart.holds}
     if not gone:
-        out.say(chat, ctx.words.say("hold_not_held", lang, what=what, name=chart.name))
+        if left and isinstance(target, Everything):
+            out.say(chat, _still(ctx, chart, lang))
+        else:
+            _not_held(ctx, out, chat, chart, target)
         return
+    named = [target]
+    if left and isinstance(target, Everything):  # not quite everything: each by its name
+        named = list(dict.fromkeys(one.target for one in gone))
+        what = _list(ctx, chart, named, lang)
     for one in gone:
         out.add(EndHold(chart.id, one.id, actor.id, actor.name))
     out.add(*(PutHold(chart.id, one) for one in left if one.id not in known))
@@ -234,28 +245,91 @@ def let_go(
     told = _told(ctx, after, lang)
     text = ctx.words.say("hold_gone", lang, what=what, name=chart.name, by=actor.name, told=told)
     if left and not isinstance(standing.mode, Emergency):
-        rest = ", ".join(target_words(t, lang, ctx.words, chart.plan) for t in held_targets(after))
-        text = f"{text}\n{ctx.words.say('hold_left', lang, what=rest)}"
+        text = f"{text}\n{_still(ctx, after, lang)}"
     out.say(chat, text, patient=chart.id)
     if isinstance(standing.mode, Emergency):
         return
-    meds = [name for one in gone for name in covered(one.target, chart.plan)]
-    free = [name for name in dict.fromkeys(meds) if not standing.holds_on_medicine(name)]
-    again = come_again(ctx, out, after, free)
+    _tell_released(ctx, out, chart, after, target, named)
+
+
+def _not_held(ctx: AtDesk, out: Effects, chat: int, chart: Chart, target: Target) -> None:
+    """Nothing ends: it is not held at all, or only as part of more, which can be released."""
+    lang = ctx.clinic.language
+    what = target_words(target, lang, ctx.words, chart.plan)
+    standing = ctx.standing(chart)
+    wider = list(dict.fromkeys(one.target for one in standing.holds_on_target(target)))
+    own = [one for one in held_targets(chart) if one in wider]
+    if isinstance(standing.mode, Emergency):
+        text = ctx.words.say("hold_not_held", lang, what=what, name=chart.name)
+        out.say(chat, f"{text} {ctx.words.say('hold_gone_emergency', lang)}", patient=chart.id)
+        return
+    if not own:
+        out.say(chat, ctx.words.say("hold_not_held", lang, what=what, name=chart.name))
+        return
+    names = ", ".join(target_words(one, lang, ctx.words, chart.plan) for one in own)
+    text = ctx.words.say("hold_wider", lang, what=what, name=chart.name, wider=names)
+    rows = tuple((_button(ctx, chat, chart, "release", one, lang, verb=True),) for one in own)
+    out.say(chat, text, buttons=rows, patient=chart.id, topic=AboutPatient(chart.id))
+
+
+def _tell_released(
+    ctx: AtDesk, out: Effects, chart: Chart, after: Chart, target: Target, named: Sequence[Target]
+) -> None:
+    """The household hears of a release, and of each medicine when it may come again; reminders
+    are promised only of what has any."""
+    was, standing = ctx.standing(chart), ctx.standing(after)
+    free = [
+        one for one in after.plan.medicines
+        if was.holds_on_medicine(one.name) and not standing.holds_on_medicine(one.name)
+        and not one.is_withheld(ctx.now)
+    ]  # fmt: skip
+    paused = not isinstance(standing.mode, Ordinary)
+    reminded = [one.name for one in free if not one.as_needed]
+    ended = [one for one in reminded if not _goes_on(after, one, ctx.now)]
+    promised = len(ended) < len(reminded) or not covered(target, chart.plan)
+    again = [] if paused else come_again(ctx, out, after, reminded)
     for person in after.people:
-        if person.reachable:
-            said = ctx.words.say(
-                "hold_released", person.lang, name=chart.name,
-                what=target_words(target, person.lang, ctx.words, chart.plan),
-            )  # fmt: skip
-            lines = [said]
-            for med, slot in again:
-                at = when(chart.local(slot), chart.local(ctx.now), person.lang)
-                lines.append(
-                    ctx.words.say("dose_next_at", person.lang, name=chart.name, med=med, when=at)
-                )
-            topic = AboutPatient(chart.id)
-            out.tell(person, Purpose.hold_notice, "\n".join(lines), patient=chart.id, topic=topic)
+        if not person.reachable:
+            continue
+        lang = person.lang
+        what = _list(ctx, chart, named, lang)
+        said = [ctx.words.say("hold_released", lang, name=chart.name, what=what)]
+        if chart.over:
+            phone = both_phones(ctx, lang)
+            said = [
+                ctx.words.say("hold_released_ended", lang, name=chart.name, phone=phone, what=what)
+            ]
+        elif paused:
+            phone = emergency_phones(ctx, lang)
+            said.append(ctx.words.say("next_paused", lang, name=chart.name, phone=phone))
+        elif promised:
+            said.append(ctx.words.say("hold_reminds", lang))
+        lines = [" ".join(said)]
+        for med, slot in again:
+            at = when(chart.local(slot), chart.local(ctx.now), lang)
+            lines.append(ctx.words.say("dose_next_at", lang, name=chart.name, med=med, when=at))
+        for med in ended:
+            lines.append(ctx.words.say("hold_ended", lang, name=chart.name, med=med))
+        if not paused:
+            told = (if_needed(ctx, after, one, lang) for one in free if one.as_needed)
+            lines += [words for words in told if words]
+        topic = AboutPatient(chart.id)
+        out.tell(person, Purpose.hold_notice, "\n".join(lines), patient=chart.id, topic=topic)
+
+
+def _goes_on(chart: Chart, med: str, now: datetime) -> bool:
+    """Whether another dose of it is to come: one to come by its hours, or one that was held."""
+    doses = doses_of(chart, med)
+    late = any(isinstance(verdict, Yes) for _, verdict in freed_lines(chart, med, now))
+    return late or doses is None or not isinstance(doses.next(now), NoMore)
+
+
+def _list(ctx: AtDesk, chart: Chart, targets: Sequence[Target], lang: Lang) -> str:
+    return ", ".join(target_words(one, lang, ctx.words, chart.plan) for one in targets)
+
+
+def _still(ctx: AtDesk, chart: Chart, lang: Lang) -> str:
+    return ctx.words.say("hold_left", lang, what=_list(ctx, chart, held_targets(chart), lang))
 
 
 def ask_at_close(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:
@@ -265,7 +339,7 @@ def ask_at_close(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:
         _ask_of_death(ctx, out, chat, chart)
         return
     targets = held_targets(evolve(chart, out.all, ctx.now))
-    if not targets or chart.over:
+    if not targets:
         return
     rows: list[tuple[Button, ...]] = []
     for target in targets:

@@ -12,6 +12,7 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 
 from bot.context.contexts import Context
+from bot.context.phones import whom_to_phone
 from bot.context.words import clock, when
 from bot.model.chart import Chart, Line
 from bot.model.effects import Effects, Entry, MoveLine
@@ -57,14 +58,17 @@ def after_given(
     gap = too_close(medicine, _neighbours(given, at))
     if gap is not None:
         findings.append(dose_too_close(medicine.name, gap, least_gap(medicine)))
+    stopped = medicine.is_withheld(ctx.now)
     hold = [ctx.words.say("dose_hold", lang, name=chart.name, med=medicine.name)]
+    if stopped:  # the plan keeps it back, and there is no next one to ask about
+        hold = [stopped_words(ctx, chart, medicine, lang)]
     if holds := ctx.standing(chart).holds_on_medicine(medicine.name):
         # What was to wait when it was given: whoever answers must know, and it still waits.
         if any(one.since <= at for one in holds):
             findings.append(_given_on_hold(medicine.name))
         return hold, findings
     if not _ordered(ctx, chart, medicine, given, at, line):
-        findings.append(_not_ordered_now(medicine.name))
+        findings.append(_not_ordered_now(medicine.name, holds=not stopped))
         return hold, findings
     if line is not None:
         return _next_after(ctx, out, chart, doses, at, lang, line, findings)
@@ -176,7 +180,8 @@ _SO_LATE = Text(
 )
 
 
-def _not_ordered_now(med: str) -> Finding:
+def _not_ordered_now(med: str, *, holds: bool) -> Finding:
+    """``holds``: the next one waits for staff, as the household is told."""
     return Finding(
         rule="dose-not-ordered-now",
         urgency=Urgency.same_day,
@@ -185,6 +190,7 @@ def _not_ordered_now(med: str) -> Finding:
             en=f"{med} was given though it is not ordered now: stopped, paused, over, or all given",
             es=f"se dio {med} aunque ahora no está indicado: suspendido, en pausa o terminado",
         ),
+        holds=(encode(HeldMedicine(med)),) if holds else (),
     )
 
 
@@ -230,6 +236,12 @@ def _given_on_hold(med: str) -> Finding:
             es=f"se dio {med} aunque se había pedido esperar",
         ),
     )
+
+
+def stopped_words(ctx: Context, chart: Chart, medicine: Medicine, lang: Lang) -> str:
+    """It is stopped or paused: none is given."""
+    phone = whom_to_phone(ctx, lang)
+    return ctx.words.say("dose_stopped", lang, name=chart.name, med=medicine.name, phone=phone)
 
 
 def next_words(ctx: Context, chart: Chart, line: Line, lang: Lang) -> str:

@@ -14,7 +14,7 @@ from bot.model.memo import Memo
 from bot.model.observation import Noted
 from bot.model.plan import Medicine
 from bot.plan.clock import first_zone, to_utc
-from bot.plan.doses import Givable, MayGive, NextDose, givable, may_give, next_dose
+from bot.plan.doses import Givable, MayGive, NextDose, NoMore, givable, may_give, next_dose
 from bot.standing.holds import covered
 
 WAITS = ("open", "unanswered")
@@ -71,7 +71,9 @@ class Doses:
         return may_give(self.medicine, slot, self.given, at, following, previous)
 
     def next(self, now: datetime, more: datetime | None = None) -> NextDose:
-        """When the next one is due, once ``more`` was given, too."""
+        """When the next one is due, once ``more`` was given, too. None of what is stopped."""
+        if self.medicine.is_withheld(now):
+            return NoMore()
         given = [*self.given, more] if more is not None else self.given
         return next_dose(self.medicine, self.slots, given, now, self.released, self.declined)
 
@@ -161,7 +163,9 @@ def _known_since(chart: Chart, medicine: Medicine, lines: Sequence[Line]) -> dat
     its line."""
     first = min((line.item.slot_at for line in lines if line.item.slot_at), default=None)
     every = timedelta(hours=medicine.every_hours)
-    if first is None or first - every < home_at(chart):
+    begun = to_utc(medicine.first_dose, first_zone(chart.plan)) if medicine.first_dose else None
+    whole = begun is not None and first is not None and first - every / 2 <= begun
+    if first is None or whole or first - every < home_at(chart):
         return datetime.min.replace(tzinfo=UTC)
     return first - every / 2
 

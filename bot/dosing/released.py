@@ -56,8 +56,9 @@ def come_again(
 
 
 def after_emergency(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
-    """An emergency is closed: doses that passed meanwhile, and that nothing else holds, come
-    now where they may, and else it is said when the next ones are due."""
+    """An emergency is closed: doses that passed meanwhile or on a hold that was released in it,
+    and that nothing else holds, come now where they may, and else it is said when the next
+    ones are due."""
     was, now = ctx.standing(before).mode, ctx.standing(after)
     if not isinstance(was, Emergency) or not isinstance(now.mode, Ordinary):
         return
@@ -66,8 +67,8 @@ def after_emergency(ctx: Context, out: Effects, before: Chart, after: Chart) -> 
         for one in after.plan.medicines
         if not now.holds_on_medicine(one.name)
         and any(
-            line.item.slot_at and was.since <= line.item.slot_at <= ctx.now
-            for line, _ in freed_lines(after, one.name, ctx.now)
+            isinstance(verdict, Yes) or (line.item.slot_at and was.since <= line.item.slot_at)
+            for line, verdict in freed_lines(after, one.name, ctx.now)
         )
     ]
     due = come_again(ctx, out, after, meds)

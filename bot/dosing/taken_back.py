@@ -1,15 +1,19 @@
-"""A dose that counted for a slot to come is taken back after the prompt of that slot went out
-without it: nobody was ever asked for it. It comes now where it may; else it is said that none
-counts for that hour."""
+"""A dose that counted for a slot is taken back after the prompt of that slot went out without
+it, because it had been told already or was on hold: nobody was ever asked for it. It comes now
+where it may; else it is said that none counts for that hour."""
 
 from __future__ import annotations
+
+from datetime import datetime
 
 from bot.context.contexts import Context
 from bot.context.words import when
 from bot.model.chart import MOVED, Chart, Line, Sheet
 from bot.model.effects import Due, Effects, Mark, MoveLine
+from bot.model.hold import Everything
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
+from bot.standing.holds import covered
 from bot.standing.standing import Over
 
 from .dosing import next_words
@@ -59,9 +63,18 @@ def _never_asked(before: Chart, after: Chart) -> list[Line]:
         if old is None or line.state != "open" or sheet is None or sheet.sent_at is None:
             continue
         told = [n.at for n in before.history if before.sources[n.id][0] == old.source]
-        if told and max(told) < sheet.sent_at:
+        if told and (max(told) < sheet.sent_at or _released_since(after, line, max(told))):
             found.append(line)
     return found
+
+
+def _released_since(chart: Chart, line: Line, told: datetime) -> bool:
+    """Whether it was told as given while on hold: at its release nobody was asked for it."""
+    return any(
+        one.at > told
+        and (isinstance(one.target, Everything) or line.item.med in covered(one.target, chart.plan))
+        for one in chart.releases
+    )
 
 
 def _tell(ctx: Context, out: Effects, chart: Chart, line: Line) -> None:

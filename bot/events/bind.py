@@ -15,10 +15,12 @@ from bot.cases.card import AT_MOST, told_in, write_card
 from bot.context.contexts import AtDesk, AtHome, FellDue
 from bot.context.opening import next_opening
 from bot.context.phones import emergency_phones
+from bot.dosing.order import doses_of
 from bot.dosing.released import after_emergency
 from bot.dosing.taken_back import come_back
 from bot.household.emergency import open_emergency, stay_with_it, tell_the_others
 from bot.household.reshow import reshow
+from bot.household.resumed import ask_last_doses
 from bot.household.unasked import pass_on
 from bot.model.chart import Chart
 from bot.model.conversation import Describe, SameDose, Unclear, WhichPatient
@@ -40,11 +42,12 @@ from bot.model.hold import encode
 from bot.model.ids import PatientId
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
+from bot.plan.doses import AskStaff
 from bot.standing.gate import Draft, DraftLine, Passed, gate
 from bot.standing.holds import covered
 from bot.standing.of_chart import standing_of
 from bot.standing.pain import pain_deadline
-from bot.standing.standing import Emergency, End, Over, Paused, Standing
+from bot.standing.standing import Emergency, End, Ordinary, Over, Paused, Standing
 from bot.standing.words import hold_notice, target_words
 
 Event = AtHome | AtDesk | FellDue
@@ -65,6 +68,7 @@ def bind(ctx: Event, out: Effects) -> Effects:
         _emergency(ctx, out, before, after)
         come_back(ctx, out, before, known.chart)
         after_emergency(ctx, out, before, known.chart)
+        ask_last_doses(ctx, out, before, known.chart)
         reshow(ctx, out, before, known.chart)
     standings = {
         chart.id: standing_of(later[chart.id].chart, ctx.now)
@@ -133,24 +137,46 @@ def _say_held(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
     """Everyone at home hears once of each hold; when an emergency is closed of all that is
     still held, and that the rest goes on. While one is open they know that all waits."""
     mode = standing_of(after, ctx.now).mode
-    if open_emergency(after) is not None or isinstance(mode, Over):
+    if open_emergency(after) is not None:
         return
-    over = "emergency_over_paused" if isinstance(mode, Paused) else "emergency_over"
+    match mode:
+        case Over(End.ended):
+            over = "emergency_over_ended"
+        case Over():
+            return
+        case Paused():
+            over = "emergency_over_paused"
+        case _:
+            over = "emergency_over"
     closed = open_emergency(before) is not None
     holds = [hold for hold in after.holds if closed or not hold.told]
-    for person in after.people:
+    people = after.people
+    if isinstance(mode, Over) and isinstance(ctx, AtHome) and not closed:
+        # The course is over: who writes hears of it, nobody else is written to.
+        people = tuple(one for one in people if ctx.person and one.id == ctx.person.id)
+    for person in people:
         phone = emergency_phones(ctx, person.lang)
         texts = []
         if closed:
             texts.append(ctx.words.say(over, person.lang, name=after.name, phone=phone))
         if holds:
             texts.append(hold_notice(holds, after.plan, person.lang, ctx.words, phone))
+        if closed and isinstance(mode, Ordinary) and not _staff_say(ctx, after):
+            # A release while it was open was not told: it would have been heard as "give it".
+            texts.append(ctx.words.say("hold_nothing_else" if holds else "hold_nothing",
+                                       person.lang))  # fmt: skip
         if texts and person.reachable:
             out.tell(
                 person, Purpose.hold_notice, "\n\n".join(texts), patient=after.id,
                 topic=AboutPatient(after.id),
             )  # fmt: skip
     out.add(*(PutHold(after.id, replace(hold, told=True)) for hold in holds if not hold.told))
+
+
+def _staff_say(ctx: Event, chart: Chart) -> bool:
+    """Whether a medicine that is on no hold waits for staff all the same."""
+    each = (doses_of(chart, one.name) for one in chart.plan.medicines)
+    return any(one is not None and isinstance(one.next(ctx.now), AskStaff) for one in each)
 
 
 def _emergency(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:

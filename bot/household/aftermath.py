@@ -8,6 +8,7 @@ from datetime import timedelta
 from typing import Final
 
 from bot.context.contexts import AtHome
+from bot.household import talking
 from bot.model.chart import Chart, ClosedCase
 from bot.model.finding import Finding
 from bot.model.observation import Noted
@@ -27,10 +28,17 @@ _GOES_ON: Final = re.compile(
     re.IGNORECASE,
 )
 _ALIVE: Final = re.compile(
-    r"\b(alive|(?<!not )(?<!n.t )breath(es|ing)|not dead|(isn.t|wasn.t) dead|came back"
-    r"|(woke|waking) up|opened (his|her|its) eyes|(he|she|it)(.s| is)? (moved|moving)|has a pulse"
-    r"|viv[oa]|(?<!no )respira(ndo)?|no (est[aá] muert[oa]|muri[oó])|despert[oó]|se mueve"
-    r"|abri[oó] los ojos)\b",
+    r"\b(alive|(?<!not )(?<!n.t )(?<!stopped )breath(es|ing)|not dead|(isn.t|wasn.t) dead"
+    r"|(woke|waking) up|opened (his|her|its) eyes|(he|she|it)(.s| is)? (moved|moving)"
+    r"|(?<!no )(?<!a )(pulse|heart ?beat)|has a (pulse|heart ?beat)"
+    r"|heart (is |still )*beat(s|ing)|(est[aá]|sigue) viv[oa]|vive|(?<!no )respira(ndo)?"
+    r"|no (est[aá] muert[oa]|muri[oó])|despert[oó]|se mueve|abri[oó] los ojos"
+    r"|(tiene|hay) (pulso|latidos?)|(?<!no )le late)\b",
+    re.IGNORECASE,
+)
+_WELL: Final = re.compile(
+    r"\b(is|.s|seems|est[aá]) (still |todav[ií]a )?"
+    r"(fine|well|okay|ok|here|with (me|us)|bien|aqu[ií])\b",
     re.IGNORECASE,
 )
 GOES_ON: Final = "emergency-goes-on"
@@ -43,15 +51,20 @@ def aftermath(ctx: AtHome, chart: Chart, reading: Reading, text: str) -> list[Fi
         return []
     advice = ctx.rules.advice(Urgency.emergency)
     if chart.said_dead:
-        if chart.state == "died" or not _ALIVE.search(text):
+        confirmed = chart.state == "died"
+        if not (_ALIVE.search(text) or (confirmed and _WELL.search(text))):
             return []
         because = Text(
             en="A death was told, and now that the patient is alive.",
             es="Avisaron de una muerte y ahora dicen que el paciente vive.",
         )
-        return [Finding(ALIVE, Urgency.emergency, "life", because, (), advice)]
-    closed = just_closed(ctx, chart)
-    if closed is None or not _GOES_ON.search(text) or _calm(ctx, chart, reading):
+        # What staff have confirmed they look at today; else help goes before the question.
+        level = Urgency.same_day if confirmed else Urgency.emergency
+        return [Finding(ALIVE, level, "life", because, (), advice)]
+    closed = _asked_in(ctx, chart, reading, text)
+    if closed is None and _GOES_ON.search(text) and not _calm(ctx, chart, reading):
+        closed = just_closed(ctx, chart)
+    if closed is None:
         return []
     minutes = int((ctx.now - closed.at).total_seconds() // 60)
     because = Text(
@@ -63,12 +76,30 @@ def aftermath(ctx: AtHome, chart: Chart, reading: Reading, text: str) -> list[Fi
 
 def just_closed(ctx: AtHome, chart: Chart) -> ClosedCase | None:
     """The emergency that staff closed within the last hours; the latest."""
-    found = [
+    found = _recent(ctx, chart)
+    return found[-1] if found else None
+
+
+def _recent(ctx: AtHome, chart: Chart) -> list[ClosedCase]:
+    return [
         one
         for one in chart.closed
         if one.urgency is Urgency.emergency and ctx.now - one.at <= AFTER
     ]
-    return found[-1] if found else None
+
+
+def _asked_in(ctx: AtHome, chart: Chart, reading: Reading, text: str) -> ClosedCase | None:
+    """The emergency, closed just now, in which staff had asked what these words answer. An
+    answer that tells us nothing may be the worst one: "is he breathing?", "no"."""
+    told = reading.understood and bool(reading.observations)
+    if told or talking.is_thanks(text):
+        return None
+    asked = talking.staff_asked(ctx, chart)
+    found = [one for one in _recent(ctx, chart) if one.id == asked]
+    if not found or asked is None:
+        return None
+    words = talking.words_of_staff(ctx, asked)
+    return found[-1] if words is None or "?" in words else None
 
 
 def _calm(ctx: AtHome, chart: Chart, reading: Reading) -> bool:

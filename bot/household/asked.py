@@ -29,6 +29,8 @@ ANSWERS: dict[str, tuple[str, ...]] = {
 }
 """What is asked → the topics that answer it; otherwise a topic answers itself."""
 
+JUST_CLOSED = timedelta(hours=6)
+"""So long "again" may be about a case that staff have closed. Common practice."""
 _PROBES = ("walk", "cone")
 """Asked beside what was asked, to tell words that would answer anything ("yes", "done", "8")
 from words that only one question understands."""
@@ -109,11 +111,14 @@ def understand(
         kept = [one for one in own if not _elsewhere(one, rivals) and _apart(text, one, reading)]
         several = several or bool(other.observations or other.bare)
         if kept:
+            # What is no doubt in the light of the question that the words answer is none.
+            doubted = {(one.about, one.value) for one in other.asks}
             whole = replace(
                 whole,
                 observations=(*whole.observations, *kept),
                 understood=whole.understood or other.understood,
                 greeting=False,
+                asks=tuple(one for one in whole.asks if (one.about, one.value) in doubted),
             )
     if not whole.observations and not whole.understood:
         whole = _of_a_case(ctx, chart, text, context, whole)
@@ -182,20 +187,34 @@ def _overlap(one: Sequence[int] | None, other: Sequence[int] | None) -> bool:
     return one[0] < other[1] and other[0] < one[1]
 
 
+def _asked_by_staff(ctx: AtHome, chart: Chart, context: Context) -> set[str]:
+    """What the words of staff that wait for an answer ask about."""
+    case = talking.staff_asked(ctx, chart)
+    words = talking.words_of_staff(ctx, case) if case is not None else None
+    return set(read(words, replace(context, asked="none")).questions) if words else set()
+
+
 def _of_a_case(ctx: AtHome, chart: Chart, text: str, context: Context, base: Reading) -> Reading:
-    """ "Now it won't stop", told of a bleeding that staff have in hand: what names nothing is
-    believed of it where it alarms, never where it would say that all is well."""
-    topics = {
+    """ "Now it won't stop", told of a bleeding that staff have in hand, or had until just now:
+    what names nothing is believed of it where it alarms, never where it would say that all
+    is well; but for a plain answer ("pink") to what staff have asked."""
+    asked = _asked_by_staff(ctx, chart, context)
+    topics = asked | {one.matter for one in chart.closed if ctx.now - one.at <= JUST_CLOSED}
+    topics |= {
         str(seen["about"])
         for case in chart.cases
         for entry in case.body.get("entries", ())
         for seen in entry["seen"]
     }
     day = chart.day(ctx.now)
-    for topic in sorted(topics - {"life", "request"}):
+    for topic in sorted(
+        topics - {"life", "request", "dose"}, key=lambda one: (one not in asked, one)
+    ):
         found = read(text, replace(context, asked=topic))
         told = {topic} - found.bare
         seen = tuple(one for one in found.observations if one.about in told)
+        if seen and topic in asked:
+            return replace(found, observations=seen, asks=base.asks)
         findings = triage(
             [Noted(one, ctx.now, day) for one in seen],
             chart.history,

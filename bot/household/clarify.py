@@ -9,6 +9,7 @@ from typing import Any
 from bot.cases.cases import Said
 from bot.cases.noting import take_note
 from bot.context.contexts import AtHome, Context
+from bot.context.opening import deadline
 from bot.context.phones import both_phones, what_happens_now, whom_to_phone
 from bot.dosing.dosing import TOO_MUCH, unsure_finding
 from bot.household.doubtful import doubtful
@@ -17,7 +18,7 @@ from bot.model.action import AskAbout, AskDose, Seen, SeenDose, TapAll
 from bot.model.chart import Chart, Person
 from bot.model.chat import Button
 from bot.model.conversation import SameDose, Unclear, WhichPatient
-from bot.model.effects import Ask, CancelDue, Due, Effects, Entry, Rows, Settle
+from bot.model.effects import Ask, CancelDue, CaseChange, Due, Effects, Entry, Rows, Settle
 from bot.model.finding import Finding
 from bot.model.ids import is_tap
 from bot.model.observation import Observation
@@ -180,6 +181,7 @@ def hand_over(
     key = "passed_on" if asked_for else "handed_over"
     told = ctx.words.say(key, lang, phone=both_phones(ctx, lang))
     level = doubt.urgency if doubt else Urgency.same_day if held else Urgency.next_day
+    level = max(level, _joined(ctx, out, chart))
     if level > Urgency.next_day:
         told = what_happens_now(ctx, chart, level, lang)
     emergency = level is Urgency.emergency
@@ -192,6 +194,14 @@ def hand_over(
                 if desk.rank == 0:
                     out.say(desk.chat, question.by, media=media, topic=AboutPatient(chart.id))
     over(out, chat, question.key)
+
+
+def _joined(ctx: Context, out: Effects, chart: Chart) -> Urgency:
+    """How urgent the case is that the words went to, where it is answered before tomorrow."""
+    tomorrow = deadline(ctx.clinic, Urgency.next_day, ctx.now)
+    cases = [one for one in out.of(CaseChange) if one.patient == chart.id]
+    soon = [one.urgency for one in cases if one.deadline < tomorrow]
+    return max(soon, default=Urgency.none)
 
 
 def offer_values(ctx: AtHome, out: Effects, chart: Chart, person: Person, topic: str) -> None:

@@ -27,6 +27,7 @@ from bot.model.effects import Effects, Mark
 from bot.model.finding import Finding
 from bot.model.ids import SourceId, tap_source
 from bot.model.observation import Observation
+from bot.model.plan import Medicine
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
@@ -81,16 +82,35 @@ class Follows:
         self.more += findings
 
 
+_MEDS = (
+    r"(meds?|medicines?|medications?|pills?|doses?|tablets?|medicinas|medicamentos|pastillas|dosis)"
+)
+_ALL = re.compile(
+    r"^(?!.*\b(but|except|rest|others?|menos|excepto|salvo|dem[aá]s|otr[oa]s)\b).*("
+    r"\b(gave|given|give|got|took|taken|di|dimos|dado|dio|dieron|tom[oó])\W+"
+    r"((him|her|them|it|le|se|la|lo|las|los)\W+)?(all|everything|each|tod[oa]s?)\b"
+    r"|\b(all|every|each|tod[oa]s|cada)\s+(of\s+)?((the|his|her|its|our|las|los|sus)\s+)?"
+    + _MEDS
+    + r"\b|^\W*((yes|s[ií])\W+)?(all|everything|tod[oa]s?)(\W+(given|done|dad[oa]s?))?\W*$)",
+    re.IGNORECASE | re.DOTALL,
+)
+"""Words by which every dose of the round was given, and not those alone that still wait."""
+
+
 def by_medicine(
-    chart: Chart, lines: Sequence[Line], seen: Observation, moment: datetime
+    chart: Chart, lines: Sequence[Line], seen: Observation, moment: datetime, text: str
 ) -> list[Observation]:
-    """A dose with no name is every dose that waits; with a name, as the plan writes it."""
+    """A dose with no name is every dose that waits, "all" of them what was told as not given
+    too; with a name, as the plan writes it."""
     if seen.med is not None:
         for medicine in chart.plan.medicines:
             if medicine.name.casefold() == seen.med.casefold():
                 return [replace(seen, med=medicine.name)]
         return [seen]
     waiting = [line.item.med for line in lines if line.item.med]
+    if seen.value == "given" and seen.count is None and _ALL.search(text):
+        at = wall_time(chart, moment, seen.at)
+        waiting += [one.name for one in chart.plan.medicines if _not_given(chart, one, at)]
     if not waiting and len(chart.plan.medicines) == 1:
         waiting = [chart.plan.medicines[0].name]
     if not waiting and seen.value == "given":
@@ -104,6 +124,12 @@ def by_medicine(
     if seen.value == "given" and seen.count == len(names) > 1:
         seen = replace(seen, count=None)  # "all three": one of each
     return [replace(seen, med=med) for med in names] or [seen]
+
+
+def _not_given(chart: Chart, medicine: Medicine, at: datetime) -> bool:
+    """Whether the dose of about then was told as not given."""
+    line = line_for(chart, medicine.name, at)
+    return line is not None and line.state == "answered" and line.choice != "given"
 
 
 def _when_told(text: str) -> str:

@@ -12,19 +12,21 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from bot.context.contexts import Context
-from bot.context.phones import emergency_phones
+from bot.context.phones import emergency_phones, whom_to_phone
 from bot.context.words import when
+from bot.dosing.dosing import stopped_words
+from bot.dosing.if_needed import if_needed
 from bot.dosing.order import doses_of, given_times
 from bot.dosing.showable import asked_when
 from bot.household.giving import plainly
 from bot.model.chart import Chart
-from bot.model.hold import ByMouth, HeldMedicine, Hold, Target, Walks
+from bot.model.hold import ByMouth, HeldMedicine, Hold, Sessions, Target, Walks
 from bot.model.plan import Medicine
 from bot.model.reading import Reading
 from bot.model.text import Lang
-from bot.plan.doses import DueAt, TooEarly, Yes, as_needed
+from bot.plan.doses import DueAt, NoMore, as_needed
 from bot.plan.expected import expected_on
-from bot.plan.walks import walk_days, walk_text
+from bot.plan.walks import as_told
 from bot.reading import human_medicine_in
 from bot.standing.standing import Ordinary
 from bot.standing.words import hold_notice
@@ -66,6 +68,10 @@ _FOOD = re.compile(
     r"|desayun\w+|almuerzo|croquetas|darle de comer|alimentar\w*)\b"
 )
 _DRINK = re.compile(r"\b(?:water|drink(?:ing)?|agua|beber|tomar agua)\b")
+_EXERCISE = re.compile(
+    r"\b(?:massag\w*|exercis\w*|physio\w*|rehab\w*|stretch\w*|masaje\w*|ejercicio\w*"
+    r"|fisioterapia|estiramiento\w*)\b"
+)
 _DOSE = re.compile(
     r"\b(?:(?:the|his|her|their|its|a|an|another|one|next|more|second|evening|morning|la|las|el|los"
     r"|su|sus|otra|una|mas|proxima|siguiente)\s+(?:pain\s+)?(?:pills?|tablets?|capsules?|doses?|dose"
@@ -140,6 +146,7 @@ def _answer(ctx: Context, chart: Chart, asked: _Asked, lang: Lang) -> list[str] 
         (_WALK, Walks(), _walks_today),
         (_FOOD, ByMouth(), _of_food),
         (_DRINK, ByMouth(), _of_water),
+        (_EXERCISE, Sessions(), _of_exercises),
     )
     for words, target, by_plan in topics:
         if words.search(text):
@@ -152,7 +159,7 @@ def _answer(ctx: Context, chart: Chart, asked: _Asked, lang: Lang) -> list[str] 
 
 def _is_plain(chart: Chart, text: str) -> bool:
     """Whether nothing is named but the thing that is asked about."""
-    for words in (_DOSE, _WALK, _FOOD, _DRINK):
+    for words in (_DOSE, _WALK, _FOOD, _DRINK, _EXERCISE):
         text = words.sub(" ", text)
     own = " ".join((chart.name, *(one.name for one in chart.plan.medicines)))
     own_words = plainly(own).split()
@@ -176,8 +183,8 @@ def _walks_today(ctx: Context, chart: Chart, lang: Lang) -> list[str]:
     items = [x.item for s in chart.sheets if s.day == day for x in s.lines if x.item.asks == "walk"]
     if not items:
         return _plans_words(ctx, chart, ["walk"], lang)
-    week = walk_days(chart.plan, chart.protocol, chart.history, day, chart.plan.walk_overrides)[-1]
-    said = walk_text(items[0], week).text.say(lang).split("\n")[0]
+    item = as_told(chart.plan, chart.protocol, chart.history, items[0], day)
+    said = item.text.say(lang).split("\n")[0]
     told = re.sub(r"\s*¿?[^.?¿]*\?\s*$", "", said)  # "Done?" is asked by the prompt alone
     return _with_head(ctx, chart, [told], lang) if told else []
 
@@ -188,6 +195,10 @@ def _of_food(ctx: Context, chart: Chart, lang: Lang) -> list[str]:
 
 def _of_water(ctx: Context, chart: Chart, lang: Lang) -> list[str]:
     return _plans_words(ctx, chart, ["drinking"], lang)
+
+
+def _of_exercises(ctx: Context, chart: Chart, lang: Lang) -> list[str]:
+    return _plans_words(ctx, chart, ["massage"], lang)
 
 
 def _plans_words(ctx: Context, chart: Chart, topics: Sequence[str], lang: Lang) -> list[str]:
@@ -209,8 +220,10 @@ def _doses(
 ) -> list[str] | None:
     standing = ctx.standing(chart)
     held = [one for one in meds if standing.holds_on_medicine(one.name)]
-    free = [one for one in meds if one not in held]
-    found: list[str] = []
+    stopped = [one for one in meds if one.is_withheld(ctx.now)]
+    free = [one for one in meds if one not in held and one not in stopped]
+    found = [stopped_words(ctx, chart, one, lang) for one in stopped]
+    held = [one for one in held if one not in stopped]
     if held:
         targets = [HeldMedicine(one.name) for one in held]
         holds = dict.fromkeys(h for target in targets for h in standing.holds_on_target(target))
@@ -228,18 +241,14 @@ def _doses(
 def _dose(ctx: Context, chart: Chart, medicine: Medicine, asked: _Asked, lang: Lang) -> str | None:
     """When this one may be given; None where nobody but staff should say."""
     fields = {"name": chart.name, "med": medicine.name}
+    over = ctx.words.say("dose_over", lang, **fields, phone=whom_to_phone(ctx, lang))
     local = chart.local(ctx.now)
     if medicine.as_needed:
-        match as_needed(chart.plan, medicine, given_times(chart, medicine), ctx.now):
-            case TooEarly(not_before=at):
-                at_words = when(chart.local(at), local, lang)
-                return ctx.words.say("dose_as_needed", lang, **fields, at=at_words)
-            case Yes():
-                amount = medicine.amount.say(lang)
-                hours = medicine.every_hours
-                return ctx.words.say("dose_if_needed", lang, **fields, amount=amount, hours=hours)
-            case _:
-                return None
+        if isinstance(
+            as_needed(chart.plan, medicine, given_times(chart, medicine), ctx.now), NoMore
+        ):
+            return over
+        return if_needed(ctx, chart, medicine, lang)
     doses = doses_of(chart, medicine.name)
     if doses is None or asked_when(chart, medicine.name, ctx.now) is not None:
         return None
@@ -256,5 +265,7 @@ def _dose(ctx: Context, chart: Chart, medicine: Medicine, asked: _Asked, lang: L
             if asked.permission and due > ctx.now:
                 key = "dose_not_before"
             return ctx.words.say(key, lang, **fields, when=when(chart.local(due), local, lang))
+        case NoMore():
+            return over
         case _:
             return None

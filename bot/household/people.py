@@ -23,6 +23,7 @@ from bot.plan.formulary import formulary
 from bot.plan.medicines import stop_signs
 from bot.plan.prompts import rebuild
 from bot.plan.travel import travel
+from bot.plan.walks import as_told
 from bot.standing.standing import Over, Paused
 
 COMING = 3
@@ -198,7 +199,13 @@ def what_next(ctx: AtHome, chart: Chart, lang: Lang) -> str:
         due = [line for line in sheet.lines if not standing.is_held(line.item)]
         if due and len(lines) < COMING:
             at = when(chart.local(sheet.due_at), local_now, lang)
-            items = "; ".join(_first_sentence(line.item.text.say(lang)) for line in due)
+            items = "; ".join(
+                _first_sentence(
+                    as_told(chart.plan, chart.protocol, chart.history, x.item, sheet.day)
+                    .text.say(lang)
+                )
+                for x in due
+            )  # fmt: skip
             lines.append(f"{at}: {items}")
     held = held_now(ctx, chart, lang)
     if lines:

@@ -104,6 +104,7 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     if which:
         reading = replace(reading, observations=named, understood=False)
     known = known_answer(ctx, chart, text, reading, person.lang)
+    after = aftermath(ctx, chart, reading, text)
     if known:
         reading = without_question(reading)
     said = Said(person.name, words.shown or text, source, topics=reading.questions)
@@ -121,15 +122,16 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
         thanks = thanked = False
     if thanks and _BARE_TIME.match(text):
         thanks, reading = False, replace(reading, understood=False, greeting=False)
-    if (thanks or thanked) and not chart.over and not chart.said_dead:
+    if (thanks or thanked) and not after and not chart.over and not chart.said_dead:
         out.tell(person, Purpose.answer, ctx.words.say("thanks", person.lang), patient=chart.id)
         return
     follows = Follows(source, text, moment, tell=known)
     _doses_and_sessions(ctx, out, chart, person, sheet, reading.observations, follows)
     observations, tell = follows.observations, follows.tell
     asking = doubts.consider(ctx, chart, reading, observations)
-    after = aftermath(ctx, chart, reading, text)
     more = [*follows.more, *asking.findings, *after]
+    if after:
+        talking.after_close(ctx, out, chart, person)
     out.add(*follows.marks)
     findings = take_note(
         ctx, out, chart, observations, said, person=person, more=more, without=words.without
@@ -166,7 +168,7 @@ def _of_none(
         return False
     if seen.count and 1 <= seen.count < len(waiting):
         return True  # "gave two of them": which?
-    return all(one.med is None for one in by_medicine(chart, waiting, seen, moment))
+    return all(one.med is None for one in by_medicine(chart, waiting, seen, moment, text))
 
 
 def _of_now(chart: Chart, seen: Sequence[Observation]) -> tuple[Observation, ...]:
@@ -199,7 +201,7 @@ def _doses_and_sessions(
         seen = at_its_hour(chart, seen, follows.moment)
         meant = picked(chart, doses, follows.text, seen, follows.moment)
         each = [replace(seen, med=med, count=None) for med in meant or ()]
-        for dose in each or by_medicine(chart, doses, seen, follows.moment):
+        for dose in each or by_medicine(chart, doses, seen, follows.moment, follows.text):
             one = given_again(chart, dose, follows.text, follows.moment)
             if dose_told(ctx, out, chart, person, one, follows):
                 follows.observations.append(one)
@@ -231,6 +233,10 @@ def _answer(
     words, lang = ctx.words, person.lang
     urgent = advice_for(ctx, chart, findings, lang)
     top = max((finding.urgency for finding in findings), default=Urgency.none)
+    joined = max((one.urgency for one in out.of(CaseChange)), default=Urgency.none)
+    if urgent and top is Urgency.next_day and joined is Urgency.same_day:
+        # It went to a case that is read sooner: so they are told.
+        urgent[0] = what_happens_now(ctx, chart, joined, lang)
     mode = ctx.standing(chart).mode
     told_dead = any(one.about == "life" for one in observations)
     alarm = top is Urgency.emergency and not told_dead
@@ -322,10 +328,13 @@ def _not_understood(
         known = {one.id: one.matter for one in chart.closed}
         known |= {one.id: one.matter for one in chart.cases}
         matter = known.get(asked, handed_over(said.text, ctx.rules).matter)
-        finding = Finding("wrote-back", Urgency.next_day, matter, talking.WROTE_BACK)
+        # An answer waits no longer than what was asked in: today, where that was urgent.
+        urgent = any(c.id == asked and c.urgency >= Urgency.same_day for c in chart.closed)
+        level = Urgency.same_day if urgent else Urgency.next_day
+        finding = Finding("wrote-back", level, matter, talking.WROTE_BACK)
         talking.after_close(ctx, out, chart, person)
         raise_findings(ctx, out, chart, [finding], said)
-        words = what_happens_now(ctx, chart, Urgency.next_day, person.lang)
+        words = what_happens_now(ctx, chart, level, person.lang)
         out.tell(person, Purpose.answer, words, patient=chart.id)
         return
     if chart.over or isinstance(mode, Over):

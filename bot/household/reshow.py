@@ -7,7 +7,7 @@ from datetime import timedelta
 
 from bot.context.contexts import Context
 from bot.dosing.showable import look
-from bot.model.chart import Chart, Person, Sheet
+from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.effects import Effects, Rows
 
 from .sheet import prompt_key, reminder_key, sheet_buttons, sheet_text, shown_to
@@ -20,26 +20,35 @@ is not enough: of a medicine once a day yesterday's button must go when today's 
 def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
     """Edit every copy of a sent prompt that reads otherwise after the event than before."""
     known = {sheet.id: sheet for sheet in before.sheets if sheet.sent_at is not None}
-    everything = _bound_anew(ctx, before, after)
+    wishes = {person.id: person for person in before.people}
+    wished_anew = any(wishes.get(person.id, person) != person for person in after.people)
+    everything = wished_anew or _bound_anew(ctx, before, after)
     for sheet in after.sheets:
         old = known.get(sheet.id)
         if old is None or (old == sheet and not everything):
             continue
         if ctx.now - sheet.due_at > FRESH and old == sheet:
             continue
-        if _state(ctx, before, old) == _state(ctx, after, sheet):
+        if not wished_anew and _state(ctx, before, old) == _state(ctx, after, sheet):
             continue
         for person in after.people:
-            if not shown_to(old, person).lines:
+            once = wishes.get(person.id, person)
+            if not shown_to(old, once).lines:
                 continue  # all of it was on hold: it was never sent
-            was = _looks(ctx, before, old, person)
+            was = _looks(ctx, before, old, once)
             text, rows = _looks(ctx, after, sheet, person)
-            if (text, rows) == was:
+            # A dose that nobody else would have got came to them against their wish: it goes.
+            against = not person.wanted("dose") and _doses(old) != _doses(sheet)
+            if (text, rows) == was and not against:
                 continue
             out.edit(person.chat, prompt_key(sheet, person.chat), text, rows, patient=after.id)
             if sheet.reminded is not None:
                 key = reminder_key(sheet, person.chat, sheet.reminded)
                 out.edit(person.chat, key, text, rows, patient=after.id)
+
+
+def _doses(sheet: Sheet) -> tuple[Line, ...]:
+    return tuple(line for line in sheet.lines if line.item.kind == "dose")
 
 
 def _bound_anew(ctx: Context, before: Chart, after: Chart) -> bool:

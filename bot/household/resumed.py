@@ -12,7 +12,8 @@ from bot.context.contexts import AtHome, Context
 from bot.context.phones import emergency_phones, whom_to_phone
 from bot.context.words import when
 from bot.dosing.dosing import unsure_finding
-from bot.dosing.order import doses_of
+from bot.dosing.if_needed import if_needed
+from bot.dosing.order import doses_of, given_times
 from bot.household import talking
 from bot.household.late import GAVE
 from bot.household.reading_context import wall_time
@@ -31,7 +32,8 @@ from bot.model.effects import (
     PutHold,
     Settle,
 )
-from bot.model.hold import ByAnswer, FromStaff, HeldMedicine, Hold
+from bot.model.evolve import evolve
+from bot.model.hold import LAST_DOSE, ByAnswer, FromStaff, HeldMedicine, Hold
 from bot.model.ids import HoldId, MemberId, event_source, hospital_source
 from bot.model.observation import Observation
 from bot.model.plan import Medicine
@@ -40,10 +42,10 @@ from bot.model.topic import AboutPatient, AboutQuestion
 from bot.plan.doses import AskStaff, DueAt, NextDose, NoMore, after_stay
 from bot.reading import read
 from bot.standing.medicines import in_course
+from bot.standing.standing import Ordinary
 
 from .reading_context import context_for
 
-QUESTION = "last_dose"
 _Answer = datetime | Literal["none", "unknown"]
 _WORDS = 9
 """More words than this are no bare answer to the question."""
@@ -62,20 +64,38 @@ HOURS = ("1", "4", "8", "12", "none", "unknown")
 """What may be tapped: hours ago, not given there, not known."""
 
 
-def ask_last_doses(ctx: Context, out: Effects, chart: Chart, member: MemberId, by: str) -> None:
+def hold_for_last_doses(
+    ctx: Context, out: Effects, chart: Chart, member: MemberId, by: str
+) -> None:
     """The course goes on: each medicine waits until it is told when it was last given."""
     for place, medicine in enumerate(chart.plan.medicines):
-        if medicine.as_needed or not in_course(chart.plan, medicine, ctx.now):
+        if not in_course(chart.plan, medicine, ctx.now):
             continue
         target = HeldMedicine(medicine.name)
         cause = FromStaff(member, by, "", out.event)
         hold = Hold(
-            HoldId(f"{out.event}:resume:{place}"), target, ctx.now, cause, ByAnswer(QUESTION), True
+            HoldId(f"{out.event}:resume:{place}"), target, ctx.now, cause, ByAnswer(LAST_DOSE), True
         )
         out.add(PutHold(chart.id, hold))
-        for person in chart.people:
+
+
+def ask_last_doses(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
+    """Asked when it can be heard: as the medicine begins to wait, or, where an emergency keeps
+    every question back, as that is closed."""
+    asked = _to_be_asked(ctx, before)
+    for place in _to_be_asked(ctx, after):
+        if place in asked:
+            continue
+        for person in after.people:
             if person.reachable:
-                _ask(ctx, out, chart, person, place, medicine)
+                _ask(ctx, out, after, person, place, after.plan.medicines[place])
+
+
+def _to_be_asked(ctx: Context, chart: Chart) -> list[int]:
+    """The places of the medicines of which the household can be asked now."""
+    if not isinstance(ctx.standing(chart).mode, Ordinary):
+        return []
+    return [place for place, one in enumerate(chart.plan.medicines) if waiting(chart, one.name)]
 
 
 def _ask(
@@ -110,7 +130,7 @@ def waiting(chart: Chart, med: str) -> list[Hold]:
     return [
         hold
         for hold in chart.holds
-        if hold.target == HeldMedicine(med) and hold.ends == ByAnswer(QUESTION)
+        if hold.target == HeldMedicine(med) and hold.ends == ByAnswer(LAST_DOSE)
     ]
 
 
@@ -123,10 +143,11 @@ def tapped(ctx: AtHome, out: Effects, chart: Chart, person: Person, place: int, 
     if not waiting(chart, medicine.name):
         out.tell(person, Purpose.answer, ctx.words.say("tap_over", person.lang), patient=chart.id)
         return True
+    label = ctx.words.say(f"last_dose_{hours}", ctx.clinic.language)
     answer: _Answer = "unknown" if hours == "unknown" else "none"
     if hours.isdecimal():
         answer = ctx.now - timedelta(hours=int(hours))
-    _told(ctx, out, chart, person, place, answer)
+    _told(ctx, out, chart, person, place, answer, f"{medicine.name}: {label}")
     return True
 
 
@@ -156,7 +177,7 @@ def told(ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str) -> 
     else:
         answers = _hours_told(ctx, chart, person, text, named or asked)
     for place, answer in answers:
-        _told(ctx, out, chart, person, place, answer)
+        _told(ctx, out, chart, person, place, answer, text)
     if answers:
         out.add(Heard(chart.id), Entry("said", person.name, text, chart.id, {"asked": "dose"}))
     return bool(answers)
@@ -184,18 +205,22 @@ def _hours_told(
 
 
 def _told(
-    ctx: AtHome, out: Effects, chart: Chart, person: Person, place: int, answer: _Answer
-) -> None:
-    """Note it, and let the medicine go on; or ask staff, where nobody knows."""
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, place: int, answer: _Answer,
+    text: str,
+) -> None:  # fmt: skip
+    """Note it, and let the medicine go on; or ask staff, where nobody knows. ``text``: their
+    words, or the button that was tapped."""
     medicine = chart.plan.medicines[place]
     holds = waiting(chart, medicine.name)
     known = doses_of(chart, medicine.name)
-    if not holds or known is None:
+    if not holds or (known is None and not medicine.as_needed):
         return
     out.add(Heard(chart.id), *(Settle(one.chat, _key(chart, place)) for one in chart.people))
     there = None if answer == "unknown" else [answer] if isinstance(answer, datetime) else []
     stay = (chart.enrolled_at, holds[0].since)
-    following = after_stay(medicine, known.slots, known.given, there, stay, ctx.now, known.declined)
+    slots, declined = (known.slots, known.declined) if known is not None else ([], [])
+    given = given_times(chart, medicine)
+    following = after_stay(medicine, slots, given, there, stay, ctx.now, declined)
     if answer != "unknown":
         out.add(*(EndHold(chart.id, hold.id, None, person.name) for hold in holds))
     if isinstance(answer, datetime):
@@ -203,33 +228,40 @@ def _told(
         source = hospital_source(ctx.incoming.update)
         out.add(Note(chart.id, seen, chart.day(answer), source, person.name, person.id, answer))
     topic = AboutPatient(chart.id)
-    text = _goes_on(ctx, out, chart, person, medicine, following)
-    out.tell(person, Purpose.answer, text, patient=chart.id, topic=topic)
+    said = Said(person.name, text, event_source(out.event))
+    # What the answer ended holds nothing any more: a doubt about the next one holds anew.
+    left = evolve(chart, out.all, ctx.now)
+    reply = _goes_on(ctx, out, left, person, medicine, following, said)
+    out.tell(person, Purpose.answer, reply, patient=chart.id, topic=topic)
 
 
 def _goes_on(
     ctx: AtHome, out: Effects, chart: Chart, person: Person, medicine: Medicine,
-    following: NextDose,
+    following: NextDose, said: Said,
 ) -> str:  # fmt: skip
     """The next one at its time; what the gap moves, or what came due since, comes later."""
     lang, names = person.lang, {"name": chart.name, "med": medicine.name}
     match following:
+        case DueAt() | NoMore() if medicine.as_needed:
+            # Its hour is whenever it is needed, by the gap from what was given there.
+            after = evolve(chart, out.all, ctx.now)
+            if ctx.standing(after).holds_on_medicine(medicine.name):
+                phone = emergency_phones(ctx, lang)
+                return ctx.words.say("hold_refused", lang, what=medicine.name, phone=phone)
+            return if_needed(ctx, after, medicine, lang) or ctx.words.say(
+                "dose_no_more", lang, **names
+            )
         case AskStaff(why=why):
             finding = unsure_finding(medicine.name, why)
-            label = ctx.words.say("last_dose_unknown", ctx.clinic.language)
-            said = Said(person.name, ctx.incoming.text or label, event_source(out.event))
             take_note(ctx, out, chart, [], said, person=person, more=[finding])
             return ctx.words.say("dose_hold", lang, **names)
         case NoMore():
             return ctx.words.say("dose_no_more", lang, **names)
         case DueAt(at=at, slot=slot):
             at = max(at, ctx.now)
-            answered = waiting(chart, medicine.name)
-            holds = [
-                one for one in ctx.standing(chart).holds_on_medicine(medicine.name)
-                if one not in answered
-            ]  # fmt: skip
-            if holds:  # something else still keeps it back: its release says when it comes
+            if ctx.standing(chart).holds_on_medicine(
+                medicine.name
+            ):  # something else still keeps it back: its release says when it comes
                 phone = emergency_phones(ctx, lang)
                 return ctx.words.say("hold_refused", lang, what=medicine.name, phone=phone)
             lines = [x for x in chart.doses(medicine.name) if x.item.slot_at == slot]

@@ -70,6 +70,12 @@ def staff_asked(ctx: AtHome, chart: Chart) -> CaseId | None:
     return asked.case if ctx.now - asked.at <= ANSWERED_BY else None
 
 
+def words_of_staff(ctx: AtHome, case: CaseId) -> str | None:
+    """What staff wrote last to this chat in a case, until it has its answer; None: not known."""
+    asked = ctx.conversation.find(InCase)
+    return asked.text or None if asked is not None and asked.case == case else None
+
+
 def after_close(ctx: AtHome, out: Effects, chart: Chart, person: Person) -> None:
     """The words of staff have their answer: what is written from now on is no answer to
     them, where their case is closed."""

@@ -23,11 +23,14 @@ from bot.model.chat import Incoming
 from bot.model.conversation import Describe, Unclear
 from bot.model.effects import Ask, Effects, Entry, Heard, Mark
 from bot.model.finding import Finding
+from bot.model.hold import ByMouth
 from bot.model.ids import NO_SOURCE, LineId, PromptId, SourceId, tap_source
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient, AboutQuestion
+from bot.standing.standing import TAKEN
+from bot.standing.words import target_words
 
 
 def tap_line(
@@ -118,13 +121,15 @@ def _refuse(
     data = {"source": tap_source(event.update), "refused": line.item.id}
     out.add(Entry("tapped", person.name, logged, chart.id, data))
     match reason:
-        case Held():
-            text = ctx.words.say(
-                "hold_refused", lang, what=line.item.med or _short(line, lang),
-                phone=emergency_phones(ctx, lang),
-            )  # fmt: skip
+        case Held(holds=holds):
+            what = line.item.med or _short(line, lang)
+            if line.item.asks in TAKEN and any(one.target == ByMouth() for one in holds):
+                what = target_words(ByMouth(), lang, ctx.words)
+            text = ctx.words.say("hold_refused", lang, what=what, phone=emergency_phones(ctx, lang))
             if line.item.kind == "dose":
                 text = f"{text} {ctx.words.say('hold_if_given', lang)}"
+            elif line.item.asks in TAKEN:
+                text = f"{text} {ctx.words.say('hold_if_eaten', lang, name=chart.name)}"
             topic = AboutPatient(chart.id)
             out.tell(person, Purpose.hold_notice, text, patient=chart.id, topic=topic)
         case TooSoon(given=given):

@@ -36,6 +36,14 @@ def last_source(ctx: Context, chart: Chart, person: Person) -> SourceId | None:
     return chart.sources[mine[-1].id][0] if mine else None
 
 
+def _told_by_others(chart: Chart, person: Person) -> bool:
+    """Whether somebody else at home told of the death, too."""
+    return any(
+        noted.observation.about == "life" and chart.sources[noted.id][1] != person.id
+        for noted in chart.history
+    )
+
+
 def retract(
     ctx: Context, out: Effects, chart: Chart, person: Person, source: SourceId, state: str,
     instead: str = "",
@@ -47,7 +55,7 @@ def retract(
     """
     out.add(Retract(chart.id, source, state))
     gone = [n.observation for n in chart.history if chart.sources[n.id][0] == source]
-    if any(one.about == "life" for one in gone):
+    if any(one.about == "life" for one in gone) and not _told_by_others(chart, person):
         # Not an illness to be looked at first: the very statement is taken back.
         for hold in chart.holds:
             if isinstance(hold.cause, FromDeath):
@@ -258,6 +266,8 @@ def take_back(ctx: Context, out: Effects, chart: Chart, person: Person, source: 
         parts.append(words.say("emergency_stays", lang, name=chart.name, phone=phone))
     elif dead:
         key = "undone_death_confirmed" if chart.state == "died" else "undone_death"
+        if key == "undone_death" and _told_by_others(chart, person):
+            key = "undone_death_others"
         parts.append(words.say(key, lang, name=chart.name, phone=both_phones(ctx, lang)))
     elif seen_by_staff:
         parts.append(words.say("undone_case", lang))

@@ -7,7 +7,7 @@ choice, is asked; an amount far above the ordered one is too much medicine.
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 from fractions import Fraction
@@ -110,10 +110,13 @@ def picked(
     if seen.med is not None or seen.about != "dose" or seen.value == "doubled":
         return ()
     names = tuple(dict.fromkeys(line.item.med for line in waiting if line.item.med))
-    forms, count = _forms(text), number_of(text)
-    if not forms and count is None:
-        return ()
     meds = {one.name: one for one in chart.plan.medicines}
+    each, count = _forms(text, {_form(one) for one in meds.values()}), number_of(text)
+    if not each and count is None:
+        return ()
+    if len(each) > 1 and count == 1:
+        count = None  # "the tablet and the capsules"
+    forms = {form for one in each for form in one}
     fit = [name for name in names if name in meds and _fits(meds[name], forms)]
     if not fit and forms and seen.value == "given":
         # Noted already: whether it is the same one is asked of it alone.
@@ -126,20 +129,26 @@ def picked(
             and line.at is not None
             and moment - line.at < _LATELY
         ]
-    if not fit and all(meds[name].form is None for name in names if name in meds) and names:
+    known = any(one.in_figures or one.form for one in meds.values())
+    if not fit and not known:
         fit = list(names)  # no order says what form it has
+    found = {_form(meds[name]) for name in fit}
     if not fit or (count is not None and count != len(fit)):
         return None
+    if known and any(found.isdisjoint(one) for one in each):
+        return None  # the tablet and the capsules, where no tablet was due
     return tuple(fit)
 
 
-def _forms(text: str) -> tuple[str, ...]:
+def _forms(text: str, ours: Collection[str]) -> list[tuple[str, ...]]:
+    """The forms that are named, each as the words that it may mean. A tablet where none is
+    ordered is any pill."""
     plain = plainly(text)
     found = [forms for words, forms in _FORMS if re.search(rf"\b(?:{words})\b", plain)]
-    return tuple(dict.fromkeys(form for forms in found for form in forms))
+    return [SOLID if set(one) <= set(SOLID) and not set(one) & set(ours) else one for one in found]
 
 
-def _fits(medicine: Medicine, forms: Sequence[str]) -> bool:
+def _fits(medicine: Medicine, forms: Collection[str]) -> bool:
     return not forms or _form(medicine) in forms
 
 

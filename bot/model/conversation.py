@@ -134,6 +134,7 @@ class InCase:
     case: CaseId
     patient: PatientId | None = None
     at: datetime | None = None
+    text: str = ""
     kind: Literal["in_case"] = "in_case"
 
 

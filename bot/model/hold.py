@@ -134,6 +134,10 @@ class AtTime:
     at: datetime
 
 
+LAST_DOSE: Final = "last_dose"
+"""The question when a medicine was last given in hospital."""
+
+
 @dataclass(frozen=True, slots=True)
 class ByAnswer:
     """It waits for staff to answer; ``question`` names what they are asked."""

@@ -151,6 +151,14 @@ def walk_text(item: Item, week: WalkWeek) -> Item:
     return item.model_copy(update={"text": item.walk.fill(figures, figures)})
 
 
+def as_told(plan: Plan, protocol: Protocol, history: Sequence[Noted], item: Item, day: int) -> Item:
+    """The item as it stands for ``day`` after all that was told: nobody hears of longer walks
+    than their prompt will allow."""
+    if item.walk is None:
+        return item
+    return walk_text(item, walk_days(plan, protocol, history, day, plan.walk_overrides)[-1])
+
+
 def _begin(
     plan: Plan,
     walks: Walks,

@@ -202,6 +202,8 @@ def thing_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
 
 
 _SELF = frozenset("i ive id we weve wed yo me nos".split())
+_FROM_ME = frozenset("robo agarro comio mordio mastico quito saco lamio devoro destrozo".split())
+"""After "me" the patient did it, to the owner's cost: "me robó mis pastillas"."""
 
 
 def took_own(match: Match, tokens: list[Token], clause: Clause) -> bool:
@@ -209,6 +211,8 @@ def took_own(match: Match, tokens: list[Token], clause: Clause) -> bool:
     for at in range(clause.start + 1, match.last + 1):
         if tokens[at].keys & {"<took>", "<ingest>"} and "<handed>" not in tokens[at].keys:
             before = tokens[max(clause.start, at - 3) : at]
+            if tokens[at].word in _FROM_ME and before[-1].word in _DATIVE:
+                return False
             if any("<hedge>" in t.keys for t in before):
                 return False
             ahead = [t for t in before if "<aux>" not in t.keys or t.word in _SELF]
@@ -218,11 +222,33 @@ def took_own(match: Match, tokens: list[Token], clause: Clause) -> bool:
     return False
 
 
+_BODILY = frozenset("temperature allergy seizure breathing vomiting stool urine gums".split())
+_OURS = frozenset("my our mi mis nuestro nuestra".split())
+_HAS = frozenset("has had have got gets is was tiene trae tuvo tenia le anda esta".split())
+
+
+def _of_kin(tokens: list[Token], clause: Clause, first: int) -> bool:
+    """ "My toddler has a temperature of 39", "a mi sobrino le salieron ronchas"."""
+    for at in range(clause.start, min(clause.start + 3, first - 2)):
+        if tokens[at].word not in _OURS:
+            continue
+        kin, verb = tokens[at + 1], tokens[at + 2]
+        return (
+            "<person>" in kin.keys
+            and "<patient>" not in kin.keys
+            and verb.word in _HAS
+            and verb.cut == 0
+        )
+    return False
+
+
 def person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """A person is the subject: "I feel sick", "my husband threw up", not "I saw blood"."""
     seen = match.rule.about == "incision" and "<seeword>" in tokens[match.first].keys
     if seen or tokens[match.first].word in SEEN:
         return False
+    if match.rule.about in _BODILY and _of_kin(tokens, clause, match.first):
+        return True
     place = match.first - 1
     steps = 0
     while place >= clause.start and steps < 5:
@@ -253,3 +279,54 @@ def person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
         place -= 1
         steps += 1
     return False
+
+
+_BORNE = frozenset("incision bandage fixator swelling bruising cone".split())
+_OF_PATIENT = frozenset(
+    "<wound> <bandageword> <coneword> <frameword> <pinword> <legword> <joint> <toeword>".split()
+)
+
+
+def of_another_bearer(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """A thing that heads the statement bears what is told: "his bandana is red", "the gate came
+    loose". Blood, and what shows inside, are never taken for a thing's."""
+    rule = match.rule
+    if rule.about not in _BORNE or rule.detail == "deep" or rule.value in ("bleeding", "tight"):
+        return False
+    for at in range(match.last, clause.start - 1, -1):
+        if not tokens[at].keys.isdisjoint(_OF_PATIENT):
+            return False
+    for at in range(max(clause.start, match.first - 4), match.first):
+        if "<bearer>" in tokens[at].keys:
+            ahead = {t.word for t in tokens[max(clause.start, at - 2) : at]}
+            return not ahead & PREPOSITIONS
+    return False
+
+
+_OURS = frozenset("my our mi nuestro nuestra".split())
+
+
+def of_a_person(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """A person has it: "my daughter's cast got soaked", "el yeso de mi hijo"."""
+    if match.rule.about not in _BORNE:
+        return False
+    for at in range(clause.start, match.last):
+        if tokens[at].word in _OURS and at + 1 < clause.end and _kin(tokens[at + 1]):
+            after = tokens[at + 2] if at + 2 < clause.end else tokens[at]
+            before = tokens[at - 2] if at - 2 >= clause.start else tokens[at]
+            of = at > clause.start and tokens[at - 1].word == "de"
+            if not after.keys.isdisjoint(_OF_PATIENT) and match.last >= at + 2:
+                return tokens[at].word in ("my", "our")
+            if of and not before.keys.isdisjoint(_OF_PATIENT):
+                return True
+    return False
+
+
+def _kin(token: Token) -> bool:
+    return "<person>" in token.keys or token.word.removesuffix("s").rstrip("'") in _KINDRED
+
+
+_KINDRED = frozenset(
+    "son daughter husband wife mum mom dad brother sister kid boy girl mother father friend nan "
+    "gran neighbour neighbor boyfriend girlfriend partner nephew niece uncle aunt cousin".split()
+)

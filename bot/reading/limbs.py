@@ -19,10 +19,16 @@ def drop_told_twice(matches: list[Match], clauses: list[Clause], asked: str) -> 
         if (asked == "fixator" or "<frameword>" in clauses[number].keys)
         and _FLESH.isdisjoint(clauses[number].keys)
     }
+    frame = {
+        number
+        for number in _told(matches, "fixator")
+        if "<frameword>" in clauses[number].keys and "<legword>" not in clauses[number].keys
+    }
     return [
         match
         for match in matches
-        if not (match.clause in other and match.rule.about in _OF_A_LEG and not _well(match))
+        if not (match.clause in frame and match.rule.about == "leg")
+        and not (match.clause in other and match.rule.about in _OF_A_LEG and not _well(match))
         and not (match.clause in loose and match.rule.about == "incision")
     ]
 

@@ -187,9 +187,15 @@ def drop_overlaps(matches: list[Match], clauses: list[Clause]) -> list[Match]:
 
 
 _AFTER_A_FIT = frozenset(
-    (("pain", "moderate"), ("pain", "mild"), ("energy", "lethargic"), ("energy", "quiet"))
-)
+    (
+        ("pain", "moderate"), ("pain", "mild"), ("pain", "severe"), ("energy", "lethargic"),
+        ("energy", "quiet"), ("weight_bearing", "partial"), ("weight_bearing", "full"),
+        ("mobility", "worse"),
+    )
+)  # fmt: skip
 """What a fit brings with it."""
+_OF_A_FAINT = frozenset(("weight_bearing", "mobility"))
+"""What no longer is said of one that lies there."""
 
 
 def _in_vain(clause: Clause) -> bool:
@@ -228,6 +234,7 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             if (m.rule.about, m.rule.value) in wanted and not m.denied and not m.void
         }
 
+    puffed = sentences_of(("allergy", "swollen_face"), ("allergy", "hives"))
     bloated = sentences_of(("belly", "bloated"))
     hurt = sentences_of(("mishap", "slipped"), ("mishap", "ran"), ("mishap", "rough_play"))
     tight = sentences_of(("bandage", "tight"))
@@ -329,7 +336,11 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             continue
         if match.rule.about == "appetite" and clause.sentence in given and "<hid>" in clause.keys:
             continue
-        if (match.rule.about, match.rule.value) in _AFTER_A_FIT and clause.sentence in seized:
+        if key in _AFTER_A_FIT and clause.sentence in seized:
             continue
+        if match.rule.about in _OF_A_FAINT and match.clause in fainted and bare_leg(clause):
+            continue  # "limp in my arms": no limp
+        if match.rule.about == "swelling" and clause.sentence in puffed and not _sore(clause):
+            continue  # it is the face that swells
         out.append(match)
     return out

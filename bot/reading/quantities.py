@@ -93,9 +93,11 @@ def _heat(tokens: list[Token], index: int, value: float, used: int) -> tuple[flo
     if not unit:
         if following or not (29 <= value <= 44 or 84 <= value <= 111):
             return None
+        if word_at(tokens, end) == "y" and word_at(tokens, end + 1) in ("medio", "media"):
+            value, end = value + 0.5, end + 2
         near = {t.word for t in tokens[max(0, index - 8) : end + 6]}
-        told = bool(near & _TEMP_WORDS)
         telling = tokens[index].decimal or value != int(value)
+        told = bool(near & _TEMP_WORDS) or (telling and bool(near & _MEASURED))
         if not (told or (telling and (37 <= value <= 42.9 or 99 <= value <= 108))):
             return None
     if _weather(tokens, index, end):
@@ -115,6 +117,11 @@ def _weather(tokens: list[Token], index: int, end: int) -> bool:
     )
 
 
+_MEASURED = frozenset(
+    "tome tomamos salio salia marca marco dio daba registro checked took reads reads clocked "
+    "frio fria caliente calientita calientito helado helada hot cold warm".split()
+)
+"""With these a figure with tenths is a temperature, however low."""
 _TEMP_WORDS = frozenset(
     "temp temps temperature thermometer fever temperatura termometro fiebre calentura t marca "
     "marco febrile rectal temperatures reading termo tempe".split()

@@ -11,6 +11,8 @@ from .actors import (
     SEEN,
     intended,
     not_the_patient,
+    of_a_person,
+    of_another_bearer,
     of_something_else,
     person_before,
     thing_before,
@@ -21,7 +23,7 @@ from .heads import stands_apart
 from .matching import SPENT, Match
 from .suppress import Suppressor
 from .token import Token
-from .wishes import beside_wish, of_my_own, of_people, told_trouble
+from .wishes import answers_no, beside_wish, of_my_own, of_people, told_trouble
 
 REACH = 9
 """Words over which a negation reaches to the right."""
@@ -181,6 +183,8 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
         if "<neg>" not in keys and not (
             nothing or ("<ceased>" in keys and match.rule.about != "incision")
         ):
+            continue
+        if answers_no(tokens, place, clause):
             continue
         covered = [at for at in match.at if at > place]
         if not covered or min(covered) - place > REACH:
@@ -432,15 +436,15 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
     behind = clause.other_at > match.last + 1 and told_trouble(match)
     if clause.other and not behind and not (clause.done_to and about in _SUFFERED):
         return suppress.ANIMAL
-    if about == "mishap" and thing_before(match, tokens, clause):
+    thing = about == "mishap" and thing_before(match, tokens, clause)
+    if thing or of_another_bearer(match, tokens, clause):
         return suppress.THING
-    if (
+    if of_a_person(match, tokens, clause) or (
         (about not in _CARE or about == "mishap")
         and not match.rule.agent
         and person_before(match, tokens, clause)
     ):
         return suppress.PERSON
     behind = clause.person_at > match.last and told_trouble(match)
-    if clause.person and not behind and not match.rule.agent:
-        return suppress.PERSON
-    return None
+    own = clause.person and not behind and not match.rule.agent
+    return suppress.PERSON if own else None

@@ -13,6 +13,13 @@ from .matching import Match, candidates, find
 from .token import Token
 from .trace import Trace
 
+POINTS_BACK = {
+    "<pillofman>": "<menspills>", "<poisonthing>": "<thepoison>", "<packthing>": "<thepoison>",
+    "<bandageword>": "<theobject>", "<keepsake>": "<theobject>",
+}  # fmt: skip
+"""What a later "it" or "one" may stand for: "my tablets … he ate eight of them"."""
+_SPOKEN_OF = 4
+
 
 def seek(
     tokens: list[Token], clauses: list[Clause], context: Context, trace: Trace | None = None
@@ -23,12 +30,13 @@ def seek(
     moods: dict[int, dict[str, int]] = {}
     focus = asked
     before: dict[tuple[object, ...], tuple[list[tuple[Rule, tuple[int, ...]]], frozenset[str]]] = {}
-    pointed = -9
+    named: dict[str, int] = {}
     for number, clause in enumerate(clauses):
-        if any("<pillofman>" in t.keys for t in tokens[clause.start : clause.end]):
-            pointed = number
-        if number - pointed <= 4:
-            clause.keys |= {"<menspills>"}  # "my tablets … he ate eight of them"
+        for token in tokens[clause.start : clause.end]:
+            for key in token.keys & POINTS_BACK.keys():
+                named[POINTS_BACK[key]] = number
+        back = frozenset(key for key, at in named.items() if number - at <= _SPOKEN_OF)
+        clause.keys |= back
         far = clause.end
         keys = clause.keys
         step = number + 1
@@ -37,7 +45,7 @@ def seek(
             keys = keys | clauses[step].keys
             step += 1
         said = tuple(t.word for t in tokens[clause.start : far])
-        known = (said, clause.end - clause.start, clause.asked, focus, number - pointed <= 4)
+        known = (said, clause.end - clause.start, clause.asked, focus, back)
         if known not in before:  # the same words again say the same again
             found, after = _in_clause(tokens, clause, far, keys, focus, asked, context.asked)
             start = clause.start

@@ -78,7 +78,9 @@ def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
         if clause.sentence != sentence:
             sentence, person = clause.sentence, False
         own = any("<patient>" in t.keys for t in tokens[clause.start : clause.end])
-        if "<mine>" in clause.keys or _own_body(tokens, clause):
+        if "<itsme>" in clause.keys:
+            _claim(clauses, number)
+        elif "<mine>" in clause.keys or _own_body(tokens, clause):
             person = True
             clause.person_at = _of_mine_only(tokens, clause)
             for before in clauses[max(0, number - 2) : number]:
@@ -92,7 +94,7 @@ def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
             person = False
         elif number and _goes_on_of_person(tokens, clauses[number - 1], clause):
             person = True
-        clause.person = person
+        clause.person = person or clause.person
         if clause.rank == 2 and number and "<reported>" in clauses[number - 1].keys:
             told = clauses[number - 1]
             first = {t.word for t in tokens[told.start : told.start + 4]}
@@ -105,10 +107,29 @@ def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
                     before.moods.add("denied")
 
 
+def _claim(clauses: list[Clause], number: int) -> None:
+    """ "Collapsed on the couch, me not him", "la que gritó fui yo": told of the writer."""
+    clause = clauses[number]
+    clause.person = True
+    if number and clause.end - clause.start <= _ONLY_ME:
+        before = clauses[number - 1]
+        before.person = before.person or before.sentence == clause.sentence
+
+
+def _disown(before: Clause, clause: Clause) -> None:
+    """ "The old lab threw up, not this one": told of another animal."""
+    if before.sentence == clause.sentence and not before.other:
+        before.other, before.other_at = True, before.start
+
+
+_ONLY_ME = 5
+"""Words up to which a clause says nothing but whose the statement before it is."""
+
 _CLAIMS = frozenset(
     "mine is_mine was_mine are_mine of_mine es_mia es_mio era_mia era_mio mi_sangre my_blood "
     "my_own it_was_me its_me_that its_me_thats its_me_who from_my_nose my_nosebleed vomite_yo "
-    "yo_vomite".split()
+    "yo_vomite im_the_one i_was_the_one i_am_the_one soy_yo era_yo fui_yo son_mias son_mios "
+    "eran_mias eran_mios soy_el_que soy_la_que".split()
 )
 _FROM = frozenset("from of de was is its es era fue that".split())
 
@@ -118,12 +139,17 @@ def _of_mine_only(tokens: list[Token], clause: Clause) -> int:
     stomach is in knots". -1 where they claim what was told: "the blood was from my nose"."""
     for place in range(clause.start, clause.end):
         token = tokens[place]
-        if not token.keys.isdisjoint(_CLAIMS):
+        if not token.keys.isdisjoint(_CLAIMS) or _it_is_me(tokens, place, clause.end):
             return -1
         if "<mine>" in token.keys or token.word in ("my", "mi", "mis"):
             linked = place > clause.start and tokens[place - 1].word in _FROM
             return -1 if linked else place
     return -1
+
+
+def _it_is_me(tokens: list[Token], place: int, end: int) -> bool:
+    """ "El que sangra soy yo"."""
+    return tokens[place].word == "soy" and place + 1 < end and tokens[place + 1].word == "yo"
 
 
 _FAMILY = frozenset("my mi our his her".split())
@@ -196,6 +222,8 @@ def mark_subjects(
     for number, clause in enumerate(clauses):
         if clause.sentence != sentence:
             sentence, sticky = clause.sentence, False
+        if "<notours>" in clause.keys and number and clause.end - clause.start <= _ONLY_ME:
+            _disown(clauses[number - 1], clause)
         other_at: int | None = None
         elsewhere = False
         for place in range(clause.start, clause.end):

@@ -180,7 +180,8 @@ THING: Final = Suppressor(
     "thing",
     "a thing",
     Reach.clause,
-    ("my phone fell",),
+    ("my phone fell", "his eyes are gunky", "la reja de su jaula quedó chueca"),
+    ("his ear is fine but the stitches are gunky",),
 )
 GUESSED: Final = Suppressor(
     "guessed",

@@ -1,7 +1,8 @@
 """Two readers of one reply: the grammar, and a statistical model that may raise or ask.
 
 The model never takes away what the grammar read, and adds no observation: where it suspects
-an alarm that the grammar did not read at that level, the matter is asked.
+an alarm that the grammar did not read at that level, the matter is asked. An emergency that
+the grammar named and did not count leaves a question, unless the model sees nothing wrong.
 """
 
 from __future__ import annotations
@@ -9,22 +10,39 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.model.observation import Observation
-from bot.model.reading import Context, Doubt, Reading
+from bot.model.reading import Context, Doubt, Reading, Suppressed
 from bot.model.urgency import Urgency
 
-from . import reader
+from . import reader, suppress
 from .alarms import level, level_told
 from .statistical import Suspicion, shipped
 from .trace import Trace
 
-SUSPECTS = 0.7
+SUSPECTS = 0.8
 """From this chance of an alarm on, a reply that the grammar read as calm is asked about."""
-SUSPECTS_UNREAD = 0.25
+SUSPECTS_UNREAD = 0.4
 """The same where the grammar did not understand all of it."""
-SUSPECTS_EMERGENCY = 0.8
+SUSPECTS_EMERGENCY = 0.93
 """From this chance of an emergency on, it is asked as one."""
-SURE = 0.02
+SUSPECTS_GRAVER = 0.97
+"""The same where an alarm is read, or asked about in any case: one more question at most."""
+SURE = 0.01
 """Below this chance of an alarm, nothing is wrong for the model."""
+SURE_OF_MOOD = 0.08
+"""Below this chance of an alarm, an emergency that is only wished, feared, asked about or over
+is not asked about."""
+SUSPECTS_DENIED = 0.5
+"""From this chance of an alarm on, an emergency is asked about that was denied, or is told of
+another."""
+_MOODS = frozenset(
+    one.id
+    for one in (
+        suppress.WISH, suppress.QUESTION, suppress.CONDITION, suppress.FEAR, suppress.THOUGHT,
+        suppress.LIKENESS, suppress.FIGURE, suppress.FORMULA, suppress.GENERAL, suppress.OVER,
+        suppress.BEFORE_SURGERY, suppress.SOMETHING_ELSE,
+    )
+)  # fmt: skip
+"""What takes an emergency away without denying it: such words are misread the most easily."""
 
 
 def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
@@ -45,6 +63,8 @@ def combined(reading: Reading, suspicion: Suspicion, context: Context) -> Readin
     if (suspected := _suspected(reading, suspicion, context)) is not None:
         doubts.append(suspected)
         reasons += (f"the second reader suspects {suspected.about}: {suspected.value}",)
+    else:
+        doubts += _not_counted(reading, suspicion, context)
     once = {(one.about, one.value): one for one in reversed(doubts)}
     asks = tuple(sorted(once.values(), key=lambda one: -one.urgency))
     return replace(reading, asks=asks, reasons=reasons)
@@ -75,16 +95,38 @@ def _overruled(reading: Reading, suspicion: Suspicion, context: Context) -> list
     return [Doubt(one.about, one.value, at, alarmed=True)]
 
 
+def _not_counted(reading: Reading, suspicion: Suspicion, context: Context) -> list[Doubt]:
+    """The first emergency that the grammar named and did not count, where none was read."""
+    if any(_level(one, context) == Urgency.emergency for one in reading.observations):
+        return []
+    open_ = [one for one in reading.suppressed if _stays_open(one, suspicion, context)]
+    return [Doubt(one.about, one.value, Urgency.emergency) for one in open_[:1]]
+
+
+def _stays_open(one: Suppressed, suspicion: Suspicion, context: Context) -> bool:
+    if level(one.about, one.value, context.day, context.species) != Urgency.emergency:
+        return False
+    return suspicion.urgent >= (SURE_OF_MOOD if one.by in _MOODS else SUSPECTS_DENIED)
+
+
 def _suspected(reading: Reading, suspicion: Suspicion, context: Context) -> Doubt | None:
     """What the model suspects beyond the level that the grammar read."""
     read_at = max((_level(one, context) for one in reading.observations), default=Urgency.none)
+    if read_at >= Urgency.same_day and reading.understood:
+        return None  # an alarm that was read whole: staff have it today, as it was told
+    least_urgent = SUSPECTS if reading.understood else SUSPECTS_UNREAD
+    alarmed = read_at >= Urgency.same_day or suspicion.urgent >= least_urgent
     for least, at, worst in (
-        (SUSPECTS_EMERGENCY, suspicion.emergency, True),
-        (SUSPECTS if reading.understood else SUSPECTS_UNREAD, suspicion.urgent, False),
+        (SUSPECTS_GRAVER if alarmed else SUSPECTS_EMERGENCY, suspicion.emergency, True),
+        (least_urgent, suspicion.urgent, False),
     ):
         if at < least:
             continue
         for about, value in suspicion.matters:
+            if about == "life":
+                return None  # nobody is asked on a guess whether the animal has died
+            if reading.understood and any(one.about == about for one in reading.observations):
+                continue  # read otherwise, and all of it: "his gums are pink"
             found = level(about, value, context.day, context.species, worst)
             if found is not None and found > read_at and (found == Urgency.emergency) >= worst:
                 return Doubt(about, value, found)

@@ -82,3 +82,17 @@ def of_my_own(tokens: list[Token], place: int, target: int, start: int) -> bool:
         and any(t.word in _I_MEAN for t in ahead[-1:])
         and tokens[place + 1].word.endswith(("ar", "er", "ir", "arlos", "arles", "irlos"))
     )
+
+
+_SUBJECT = frozenset("he she it they i we hes shes its theyre".split())
+
+
+def answers_no(tokens: list[Token], place: int, clause: Clause) -> bool:
+    """ "No he collapsed by the gate": an answer, and then what happened."""
+    ahead = place + 1
+    return (
+        tokens[place].word == "no"
+        and place == clause.start
+        and ahead < clause.end
+        and tokens[ahead].word in _SUBJECT
+    )

@@ -11,6 +11,7 @@ from importlib.resources import files
 from bot.model.plan import Plan
 from bot.model.protocol import Protocol
 from bot.model.settings import Clinic
+from bot.plan.dose_finding import DoseFinding
 from bot.plan.formulary import formulary
 from bot.plan.medicines import confirm, needs_confirmation
 from bot.plan.order import check_plan
@@ -33,9 +34,10 @@ _DATE = re.compile(r"(\d{4}-\d\d-\d\d)(.*)", re.DOTALL)
 
 def plan_of(
     own: Tree, place: Place, name: str, protocols: Mapping[str, Protocol]
-) -> tuple[Plan, Protocol]:
-    """The order as it would be enrolled, looked at as on the day of surgery; a dose outside
-    the medicines table counts as confirmed by the clinician. FlowError with every error."""
+) -> tuple[Plan, Protocol, tuple[str, ...]]:
+    """The order as it would be enrolled, looked at as on the day of surgery; what the medicines
+    table cannot check counts as confirmed by the clinician. The medicines whose dose is more
+    than twice what it states are named: they wait on hold. FlowError with every error."""
     tree = _over(_order(own, place), own, WHOLE_IN_ORDER)
     plan = build(tree, spell_out(tree, name), name, Plan)
     protocol = protocols.get(plan.protocol)
@@ -47,9 +49,16 @@ def plan_of(
     errors = [problem for problem in problems if problem.level == "error"]
     if errors:
         raise FlowError(errors)
-    if needs_confirmation(plan, formulary()):
+    asked = needs_confirmation(plan, formulary())
+    waiting = dict.fromkeys(one.medicine for one in asked if _far_above(one))
+    if asked:
         plan = confirm(plan, formulary(), plan.clinician)
-    return plan, protocol
+    return plan, protocol, tuple(waiting)
+
+
+def _far_above(found: DoseFinding) -> bool:
+    ordered, stated = found.ordered.mg, found.stated
+    return ordered is not None and stated is not None and ordered > 2 * stated.high_mg
 
 
 def clinic_of(own: Tree, place: Place, name: str) -> Clinic:

@@ -67,7 +67,7 @@ class Rehearsal:
         )
         world.unseen = staff
         self.cast.open_practice()
-        world.enrol(story.plan, story.protocol, story.plan.clinician)
+        world.enrol(story.plan, story.protocol, story.plan.clinician, story.waiting)
         for at, what in self._agenda():
             world.until(max(world.now, self.time_of(at)))
             match what:

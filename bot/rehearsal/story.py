@@ -47,8 +47,9 @@ def read_story(text: str, name: str, protocols: Mapping[str, Protocol]) -> Story
     order, order_at = _part(sheet, root, "order")
     settings, settings_at = _part(sheet, root, "clinic")
     plan = protocol = clinic = None
+    waiting: tuple[str, ...] = ()
     try:
-        plan, protocol = plan_of(order, order_at, name, protocols)
+        plan, protocol, waiting = plan_of(order, order_at, name, protocols)
     except FlowError as error:
         sheet.problems += error.problems
     try:
@@ -64,7 +65,16 @@ def read_story(text: str, name: str, protocols: Mapping[str, Protocol]) -> Story
     if sheet.problems or plan is None or protocol is None or clinic is None:
         raise FlowError(sheet.problems)
     return Story(
-        name, title or Path(name).stem, plan, protocol, clinic, household, staff, events, expect
+        name,
+        title or Path(name).stem,
+        plan,
+        protocol,
+        clinic,
+        household,
+        staff,
+        events,
+        expect,
+        waiting,
     )
 
 

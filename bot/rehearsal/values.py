@@ -227,3 +227,5 @@ class Story:
     staff: Mapping[str, Role]
     events: tuple[Event, ...]
     expect: tuple[Expectation, ...] = field(default=())
+    waiting: tuple[str, ...] = ()
+    """Medicines of the order that wait for a clinician: far above the table's dose."""

@@ -3,7 +3,7 @@ happens to the next. Whoever holds a world says what people do and how late it i
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 from hashlib import sha256
@@ -14,8 +14,9 @@ from bot.context.practice import Practice
 from bot.desk.enrol import enrol
 from bot.model.chart import Chart
 from bot.model.chat import Incoming, Outgoing, Sender
-from bot.model.effects import Effects, Invite
-from bot.model.ids import EventId, PatientId
+from bot.model.effects import Effects, Invite, PutHold
+from bot.model.hold import FromStaff, HeldMedicine, Hold
+from bot.model.ids import EventId, HoldId, MemberId, PatientId
 from bot.model.plan import Plan
 from bot.model.protocol import Protocol
 
@@ -65,11 +66,19 @@ class World:
         for one in waiting:
             self.deliver(one)
 
-    def enrol(self, plan: Plan, protocol: Protocol, by: str) -> str:
-        """A patient; the code of the first link."""
+    def enrol(self, plan: Plan, protocol: Protocol, by: str, waiting: Sequence[str] = ()) -> str:
+        """A patient; the code of the first link. ``waiting``: medicines on hold from the start,
+        until a clinician has looked at the order."""
         out, code = Effects(EventId(f"enrol:{self.code()}")), self.code()
         enrol(out, plan, protocol, self.practice.clinic, by=by, code=code, now=self.now)
         self.do(out)
+        patient = next(reversed(self.tables.patients))
+        looked = Effects(EventId(f"order:{code}"))
+        cause = FromStaff(MemberId(0), by, "", looked.event)
+        for med in waiting:
+            hold = Hold(HoldId(f"{looked.event}:{med}"), HeldMedicine(med), self.now, cause)
+            looked.add(PutHold(patient, hold))
+        self.do(looked)
         return code
 
     def invite(self, **of: object) -> str:

@@ -12,7 +12,7 @@ from .check import check_holds
 from .gate import Draft, DraftLine, KeptBack, Passed, Why, Withheld, gate
 from .holds import Told, covered, holds_after, release
 from .medicines import names_of_round
-from .pain import pain_deadline
+from .pain import pain_deadline, pain_relief_held
 from .standing import (
     CaseFacts,
     Emergency,
@@ -59,6 +59,7 @@ __all__ = [
     "names_of_round",
     "over",
     "pain_deadline",
+    "pain_relief_held",
     "release",
     "standing",
     "target_words",

@@ -89,10 +89,10 @@ WHILE_PAUSED: Final = frozenset(Purpose) - frozenset(
 )
 WHEN_OVER: Final = frozenset((Purpose.farewell, Purpose.staff_words, Purpose.answer, Purpose.admin))
 AFTER_THE_END: Final = WHEN_OVER | {
-    Purpose.urgent, Purpose.advice, Purpose.question, Purpose.dose_question
+    Purpose.urgent, Purpose.advice, Purpose.question, Purpose.dose_question, Purpose.hold_notice
 }  # fmt: skip
-"""Who writes of a living patient after the last day is still told whom to phone; and how
-the wound healed is asked after the course, too."""
+"""Who writes of a living patient after the last day is still told whom to phone, what waits
+and when it waits no more; and how the wound healed is asked after the course, too."""
 SAYS_ALL: Final = frozenset(
     (Purpose.hold_notice, Purpose.staff_words, Purpose.urgent, Purpose.admin, Purpose.farewell)
 )

@@ -8,6 +8,7 @@ from datetime import datetime
 
 from bot.model.finding import Finding
 from bot.model.hold import (
+    LAST_DOSE,
     AntiInflammatories,
     ByAnswer,
     ByClinician,
@@ -87,8 +88,11 @@ def release(holds: Sequence[Hold], target: Target, plan: Plan) -> tuple[Hold, ..
 
     A medicine released by its name is freed from wider holds too: those are narrowed to
     the others that they cover, each by name. Whatever is held for another reason, and
-    ``Everything``, stays.
+    ``Everything``, stays. Released with everything, a medicine still waits until it is known
+    when it was last given: who releases it by name knows.
     """
+    if isinstance(target, Everything):
+        return tuple(hold for hold in holds if hold.ends == ByAnswer(LAST_DOSE))
     left: list[Hold] = []
     for hold in holds:
         if hold.target == target:

@@ -9,6 +9,16 @@ from bot.model.plan import Plan
 
 from .holds import covered
 from .medicines import in_course, relieves_pain
+from .standing import Standing
+
+
+def pain_relief_held(plan: Plan, standing: Standing, now: datetime) -> bool:
+    """Whether a hold keeps back now what would relieve pain. Who tells of pain meanwhile has
+    nothing at home to give: that is no matter for the next working day."""
+    return any(
+        relieves_pain(m) and in_course(plan, m, now) and standing.holds_on_medicine(m.name)
+        for m in plan.medicines
+    )
 
 
 def pain_deadline(plan: Plan, hold: Hold, now: datetime, next_opening: datetime) -> datetime | None:

@@ -32,6 +32,8 @@ from .medicines import is_anti_inflammatory
 
 STILL: Final = ("ice", "warm_compress")
 """Sessions that go on while those on the leg are held: they are done lying down."""
+TAKEN: Final = ("appetite", "drinking")
+"""What is asked of eating and drinking: not while nothing may go into the mouth."""
 
 
 class PatientState(StrEnum):
@@ -151,6 +153,8 @@ class Standing:
                 return item.asks == "walk" or item.walk is not None
             case Sessions():
                 return item.kind == "session" and item.asks not in ("walk", *STILL)
+            case ByMouth() if item.asks in TAKEN:
+                return True
             case HeldMedicine() | AntiInflammatories() | ByMouth():
                 if item.med is None:
                     return item.kind == "dose" and isinstance(held, ByMouth)

@@ -18,7 +18,15 @@ from bot.reading.statistical.features import words
 from bot.triage import RuleBook, default_rules, triage
 from bot.triage import urgency as highest
 
-FILES = ("tuned.jsonl", "heldout.jsonl")
+FILES = (
+    "tuned.jsonl",
+    "heldout.jsonl",
+    "classes.jsonl",
+    "taught-signs.jsonl",
+    "taught-mouth.jsonl",
+    "taught-wound.jsonl",
+    "taught-leg.jsonl",
+)
 TABLES = ("alarm", "careful", "daily", "danger", "say-en", "say-es", "wound")
 FOLDS = 5
 _NOON = datetime(2000, 1, 1, 12, tzinfo=UTC)

@@ -52,7 +52,7 @@ class Model:
     told_doses: ToldDoses = field(init=False)
 
     def __post_init__(self) -> None:
-        self.told_doses = ToldDoses(self.order)
+        self.told_doses = ToldDoses(self.order, self.home)
 
     def step(
         self, cause: Cause, now: datetime, before: Facts, after: Facts,
@@ -91,6 +91,8 @@ class Model:
             for name in self._meant(saying.holds):
                 if name not in before.stopped:
                     self.must[name] = 1
+        if cause.kind in ("say", "edit") and saying.state == "emergency" and not after.over:
+            self.dead = False  # told alive and in danger: the emergency goes before
         if cause.kind == "staff":
             self.dead = self.dead and after.over
             if set(before.holds) - set(after.holds):

@@ -6,7 +6,7 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
 
@@ -22,6 +22,7 @@ class ToldDoses:
     """One history. ``step`` gives back what does not hold."""
 
     order: Order
+    home: Collection[int]  # chats
     witnesses: dict[str, set[int]] = field(default_factory=dict)  # item → who told of it too
     asked: set[int] = field(default_factory=set)
     """Chats in which it was asked when a dose was given."""
@@ -86,7 +87,11 @@ class ToldDoses:
     def _announced(self, after: Facts, delivered: Sequence[Shown]) -> Iterator[str]:
         """Nothing that is on hold is said to be due."""
         for one in delivered:
-            if one.kind != "send" or (found := ANNOUNCED.search(one.text)) is None:
+            if (
+                one.chat not in self.home
+                or one.kind != "send"
+                or (found := ANNOUNCED.search(one.text)) is None
+            ):
                 continue
             med = found["en"] or found["es"]
             if med in after.held or "everything" in after.held:

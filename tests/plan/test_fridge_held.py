@@ -26,7 +26,7 @@ from bot.standing import PatientState, standing
 from tests.rehearsal.telling import practice
 
 NOW = datetime(2026, 3, 9, 20, tzinfo=UTC)
-PLAN, PROTOCOL = plan_of(Mapping(Place(1, 1)), Place(1, 1), "x", practice().protocols)
+PLAN, PROTOCOL, _ = plan_of(Mapping(Place(1, 1)), Place(1, 1), "x", practice().protocols)
 
 
 def _rows(lang: Lang, *targets: Target) -> dict[str, tuple[str, bool]]:

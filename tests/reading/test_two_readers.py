@@ -11,7 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot.model.observation import Noted, Observation
-from bot.model.reading import Context, Doubt, Reading
+from bot.model.reading import Context, Doubt, Reading, Suppressed
 from bot.model.urgency import Urgency
 from bot.model.vocabulary import ASKED, DETAILS, TOPICS
 from bot.reading import read, reader
@@ -102,7 +102,7 @@ def test_the_reader_is_the_grammar_with_questions(text: str, context: Context) -
 
 
 CALM = Suspicion(0.001, 0.001, (("incision", "pus"), ("gums", "pale")))
-ALARMED = Suspicion(0.99, 0.2, (("incision", "pus"), ("gums", "pale")))
+ALARMED = Suspicion(0.99, 0.1, (("incision", "pus"), ("gums", "pale")))
 GRAVE = Suspicion(0.99, 0.99, (("incision", "pus"), ("gums", "pale")))
 NORMAL = Observation("appetite", "normal", span=(0, 3))
 PUS = Observation("incision", "pus", span=(0, 3))
@@ -119,7 +119,7 @@ def _asks(seen: tuple[Observation, ...], suspicion: Suspicion) -> tuple[Doubt, .
         ((NORMAL,), ALARMED, (Doubt("incision", "pus", Urgency.same_day),)),
         ((NORMAL,), GRAVE, (Doubt("gums", "pale", Urgency.emergency),)),
         ((PUS,), ALARMED, ()),
-        ((PUS,), GRAVE, (Doubt("gums", "pale", Urgency.emergency),)),
+        ((PUS,), GRAVE, ()),  # an alarm that was read whole is not asked again
         ((PUS,), CALM, (Doubt("incision", "pus", Urgency.same_day, alarmed=True),)),
         (
             (replace(PUS, unsure=True),),
@@ -132,3 +132,39 @@ def test_where_they_disagree_the_matter_is_asked(
     seen: tuple[Observation, ...], suspicion: Suspicion, asks: tuple[Doubt, ...]
 ) -> None:
     assert _asks(seen, suspicion) == asks
+
+
+DOUBTFUL = Suspicion(0.3, 0.01, ALARMED.matters)
+PALE = (Doubt("gums", "pale", Urgency.emergency),)
+
+
+@pytest.mark.parametrize(
+    ("by", "suspicion", "asks"),
+    [
+        ("wish", DOUBTFUL, PALE),
+        ("question", DOUBTFUL, PALE),
+        ("over", DOUBTFUL, PALE),
+        ("wish", CALM, ()),
+        ("negation", DOUBTFUL, ()),
+        ("animal", DOUBTFUL, ()),
+        ("negation", replace(DOUBTFUL, urgent=0.6), PALE),
+    ],
+)
+def test_an_emergency_named_and_not_counted_leaves_a_question(
+    by: str, suspicion: Suspicion, asks: tuple[Doubt, ...]
+) -> None:
+    hidden = (Suppressed("gums", "pale", by, (0, 3)),)
+    reading = Reading((NORMAL,), True, "en", suppressed=hidden)
+    assert combined(reading, suspicion, Context(day=9)).asks == asks
+
+
+def test_what_is_less_than_an_emergency_and_not_counted_is_not_asked() -> None:
+    hidden = (Suppressed("incision", "pus", "wish", (0, 3)),)
+    reading = Reading((NORMAL,), True, "en", suppressed=hidden)
+    assert combined(reading, DOUBTFUL, Context(day=9)).asks == ()
+
+
+def test_what_was_read_otherwise_and_whole_is_not_asked() -> None:
+    pink = replace(NORMAL, about="gums", value="pink")
+    assert not any(one.about == "gums" for one in _asks((pink,), GRAVE))
+    assert _asks((NORMAL,), GRAVE) == PALE

@@ -21,7 +21,7 @@ STATES = {
 WORDS = [
     "my phone number has changed to 555 0199",
     "the estimate you gave us looks strange",
-    "nadie nos cuenta nada de nada",
+    "pues la flumox zibera con sandra",
     "qwo zzyx fnord",
     "lucia gives the pills tonight",
     "gave both",

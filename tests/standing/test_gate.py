@@ -88,7 +88,7 @@ def test_each_mode_lets_through_what_it_must() -> None:
     assert passing(now(state=paused)) == every - ordinary - {Purpose.care_sheet}
     living = {
         *ALWAYS, Purpose.answer, Purpose.urgent, Purpose.advice, Purpose.admin, Purpose.question,
-        Purpose.dose_question,
+        Purpose.dose_question, Purpose.hold_notice,
     }  # fmt: skip
     assert passing(now(state=PatientState.ended)) == living
     dead = hold(Everything(), FromDeath(EventId("e1")))
