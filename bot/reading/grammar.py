@@ -22,6 +22,7 @@ while that topic is spoken of (``@asked-topic``: asked about), ``!@topic`` only 
 
 from __future__ import annotations
 
+from collections import defaultdict
 from dataclasses import dataclass, field
 from difflib import get_close_matches
 from typing import NamedTuple
@@ -130,7 +131,9 @@ class Compiler:
         if "." in text:
             options = [form for word in options for form in _forms(word, self.lang)]
         for option in options:
-            if option == "$":
+            if option in self.words:  # met before, and plain: most are
+                keys.add(option)
+            elif option == "$":
                 raise ValueError("$ among other words: only the last place of a pattern may be so")
             if option.startswith("<"):
                 if option not in self.classes:
@@ -217,9 +220,10 @@ class Compiler:
         """How common the words of one place are: a rule is looked for by its rarest."""
         total = 200 if "<neg>" in keys else 0
         for key in keys:
-            total += self.classes.get(key, 1)
-            if "<function>" in self.words.get(key, ()):
-                total += 40
+            if key[:1] == "<":
+                total += self.classes.get(key, 1)
+            else:
+                total += 41 if "<function>" in self.words.get(key, ()) else 1
         return total
 
     def finish(self) -> Lexis:
@@ -235,14 +239,18 @@ class Compiler:
         for options in lexis.phrases.values():
             options.sort(key=lambda option: -len(option[0]))
         costs: dict[frozenset[str], int] = {}
+        by_key: dict[str, list[tuple[int, frozenset[str] | None]]] = defaultdict(list)
         for number, rule in enumerate(self.rules):
-            for keys_of in rule.pattern.needs:
+            needs = rule.pattern.needs
+            for keys_of in needs:
                 if keys_of not in costs:
                     costs[keys_of] = self._cost(keys_of)
-            needs = sorted(rule.pattern.needs, key=costs.__getitem__)
-            second = needs[1] if len(needs) > 1 else None
+            if len(needs) > 1:
+                needs = tuple(sorted(needs, key=costs.__getitem__))
+            entry = (number, needs[1] if len(needs) > 1 else None)
             for key in needs[0]:
-                lexis.by_key.setdefault(key, []).append((number, second))
+                by_key[key].append(entry)
+        lexis.by_key = dict(by_key)
         return lexis
 
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from bot.model.lang import Lang
 from bot.model.observation import Observation
 from bot.model.reading import Context, Reading, Suppressed
-from bot.model.text import Lang
 from bot.model.topics import denied
 from bot.model.vocabulary import TOPICS
 
