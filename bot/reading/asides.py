@@ -7,12 +7,24 @@ the report with it. Nothing read in a formula counts, but what it asks for.
 from __future__ import annotations
 
 from .clauses import Clause
+from .grammar import Lexis
 from .lexis import LEXIS
-from .matching import find
+from .matching import candidates, find
 from .token import Token
 from .trace import Trace
 
-_RULES = tuple(rule for rule in LEXIS.rules if rule.about == "aside")
+
+def _index() -> Lexis:
+    """The rules of this topic by a word that each needs; their numbers stay."""
+    index = Lexis(rules=LEXIS.rules)
+    for number, rule in enumerate(LEXIS.rules):
+        if rule.about == "aside":
+            for key in min(rule.pattern.needs, key=len):
+                index.by_key.setdefault(key, []).append((number, None))
+    return index
+
+
+_ASIDES = _index()
 _GOES_ON = frozenset("if whether that which who for to about of or than que si para".split())
 """After a formula without a stop: it had not ended ("is it normal for him to pant")."""
 _OF_WHAT = frozenset(
@@ -43,7 +55,8 @@ def _in_sentence(tokens: list[Token], start: int, end: int, trace: Trace | None)
     keys: frozenset[str] = frozenset().union(*(t.keys for t in tokens[start:end]))
     whole = Clause(start, end, 0, 3, keys=keys)
     spans: list[tuple[int, int, bool]] = []
-    for rule in _RULES:
+    for number in candidates(_ASIDES, keys):
+        rule = LEXIS.rules[number]
         for at in find(rule.pattern, tokens, whole, end, keys):
             if trace:
                 trace.asides.append((rule, tokens[at[0]].start, tokens[at[-1]].end))
