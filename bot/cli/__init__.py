@@ -29,7 +29,7 @@ COMMANDS: dict[str, str] = {
     "preview": "show an order's whole course, or write one page of it for the fridge",
     "try": "show what the bot would read, decide and say in answer to a reply",
     "rehearse": "play whole conversations from files, and say what does not hold",
-    "read": "show what the bot understands in a reply",
+    "read": "show what the bot understands in a reply; --explain: by which rules",
 }
 """Sub-command → its line in the help. Each is the module of that name in this folder
 (``try_`` for try), with ``main(argv: list[str]) -> int``, imported only when asked for."""

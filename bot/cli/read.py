@@ -10,17 +10,18 @@ from datetime import UTC, datetime, timedelta
 from functools import cache
 
 from bot.model.observation import Noted
-from bot.model.reading import Context
+from bot.model.reading import Context, Reading
 from bot.model.text import LANGS
 from bot.model.urgency import Urgency
 from bot.model.vocabulary import ASKED
-from bot.reading import read
+from bot.reading import Trace, read
 from bot.triage import RuleBook, default_rules, triage
 from bot.triage import urgency as highest
 
 ABOUT = """Read owners' replies: JSON Lines on standard input, JSON Lines on standard output.
 
     slowleash read < replies.jsonl > readings.jsonl
+    slowleash read --explain < replies.jsonl
 
 Each line in is an object:
   text, and any of id, lang (en, es), species (dog, cat), day (from surgery), asked,
@@ -29,6 +30,10 @@ Each line out is an object:
   id, observations, urgency, understood, reasons, asks
 asks lists what the bot would ask before it settles, the most urgent first: objects of
 about, value, and urgency (what it would be if it is so).
+With --explain also explain: every rule that was found, by its id (language, topic, value,
+number: a line in bot/reading/lexicon), its words, what became of it, and by which suppressor
+(bot/reading/suppress.py); suppressed: the troubles that were named and not counted, and by
+what; second_reader: the chances that the statistical reader gives to an alarm, and of what.
 """
 END = """asked is one of: %s.
 
@@ -49,13 +54,14 @@ def _rules() -> RuleBook:
     return default_rules()
 
 
-def answer(row: Mapping[str, object]) -> dict[str, object]:
+def answer(row: Mapping[str, object], explain: bool = False) -> dict[str, object]:
     """One input object to one output object. Raises ``BadLine`` with the mend."""
     text = row.get("text")
     if not isinstance(text, str):
         raise BadLine('give "text" as a string: the words of the reply')
     context = _context(row)
-    reading = read(text, context)
+    trace = Trace() if explain else None
+    reading = read(text, context, trace)
     noted = [Noted(observation, _MIDDAY, context.day) for observation in reading.observations]
     findings = triage(
         noted,
@@ -80,6 +86,24 @@ def answer(row: Mapping[str, object]) -> dict[str, object]:
         {"about": one.about, "value": one.value, "urgency": one.urgency.name}
         for one in reading.asks
     ]
+    if trace:
+        out |= _explained(trace, reading, text)
+    return out
+
+
+def _explained(trace: Trace, reading: Reading, text: str) -> dict[str, object]:
+    """Both readers' ways to the reading."""
+    out: dict[str, object] = {"explain": [step.as_dict() for step in trace.steps()]}
+    out["suppressed"] = [
+        {"about": one.about, "value": one.value, "by": one.by, "words": text[slice(*one.span)]}
+        for one in reading.suppressed
+    ]
+    if (second := trace.suspicion) is not None:
+        out["second_reader"] = {
+            "urgent": round(second.urgent, 3),
+            "emergency": round(second.emergency, 3),
+            "matters": [f"{about}: {value}" for about, value in second.matters],
+        }
     return out
 
 
@@ -125,7 +149,7 @@ def _words(row: Mapping[str, object], key: str) -> tuple[str, ...]:
     return tuple(value)
 
 
-def read_lines(lines: Iterable[str]) -> Iterator[str]:
+def read_lines(lines: Iterable[str], explain: bool = False) -> Iterator[str]:
     """Each line of JSON to a line of JSON; a bad one to ``{"error", "line"}``."""
     for number, line in enumerate(lines, 1):
         line = line.removeprefix("\ufeff")  # some editors begin a file with it
@@ -135,7 +159,7 @@ def read_lines(lines: Iterable[str]) -> Iterator[str]:
             row = json.loads(line)
             if not isinstance(row, dict):
                 raise BadLine('write one JSON object a line, such as {"text": "ate well"}')
-            out = answer(row)
+            out = answer(row, explain)
         except json.JSONDecodeError as error:
             out = {"error": f"not JSON at column {error.colno}: {error.msg}", "line": number}
         except BadLine as error:
@@ -151,14 +175,15 @@ def main(argv: list[str]) -> int:
         epilog=END % ", ".join(ASKED),
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
-    parser.parse_args(argv)
+    parser.add_argument("--explain", action="store_true", help="tell which rules led to it")
+    options = parser.parse_args(argv)
     bad = False
     if sys.stdin is None:  # closed by whoever started us
         return 0
     if sys.stdin.isatty():
         print('One reply a line, such as {"text": "ate well"}; end with Ctrl-D '
               "(Windows: Ctrl-Z, Enter).", file=sys.stderr)  # fmt: skip
-    for line in read_lines(sys.stdin):
+    for line in read_lines(sys.stdin, options.explain):
         print(line, flush=True)
         if line.startswith('{"error"'):
             told = json.loads(line)

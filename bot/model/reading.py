@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from .lang import Lang
 from .observation import Observation
-from .text import Lang
 from .urgency import Urgency
 
 

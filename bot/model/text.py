@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Literal
+from typing import Annotated
 
 from pydantic import BaseModel, ConfigDict, StringConstraints
 
-Lang = Literal["en", "es"]
-LANGS: tuple[Lang, ...] = ("en", "es")
+from .lang import LANGS, Lang
+
+__all__ = ["LANGS", "Lang", "Text", "Words"]
 
 Words = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1)]
 

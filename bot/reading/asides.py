@@ -7,11 +7,24 @@ the report with it. Nothing read in a formula counts, but what it asks for.
 from __future__ import annotations
 
 from .clauses import Clause
+from .grammar import Lexis
 from .lexis import LEXIS
-from .matching import find
+from .matching import candidates, find
 from .token import Token
+from .trace import Trace
 
-_RULES = tuple(rule for rule in LEXIS.rules if rule.about == "aside")
+
+def _index() -> Lexis:
+    """The rules of this topic by a word that each needs; their numbers stay."""
+    index = Lexis(rules=LEXIS.rules)
+    for number, rule in enumerate(LEXIS.rules):
+        if rule.about == "aside":
+            for key in min(rule.pattern.needs, key=len):
+                index.by_key.setdefault(key, []).append((number, None))
+    return index
+
+
+_ASIDES = _index()
 _GOES_ON = frozenset("if whether that which who for to about of or than que si para".split())
 """After a formula without a stop: it had not ended ("is it normal for him to pant")."""
 _OF_WHAT = frozenset(
@@ -27,23 +40,26 @@ _BEFORE = frozenset("and but so y pero e also".split())
 _NO_HEAD_AFTER = frozenset("i we to and but or if not said says que y".split())
 
 
-def set_apart(tokens: list[Token]) -> None:
+def set_apart(tokens: list[Token], trace: Trace | None = None) -> None:
     """Bound the formulas and the beginnings of wishes and doubts; formulas are marked."""
     start = 0
     for end in range(1, len(tokens) + 1):
         if end == len(tokens) or tokens[end].cut >= 3:
-            _in_sentence(tokens, start, end)
+            _in_sentence(tokens, start, end, trace)
             start = end
 
 
-def _in_sentence(tokens: list[Token], start: int, end: int) -> None:
+def _in_sentence(tokens: list[Token], start: int, end: int, trace: Trace | None) -> None:
     if end - start < 2:
         return
     keys: frozenset[str] = frozenset().union(*(t.keys for t in tokens[start:end]))
     whole = Clause(start, end, 0, 3, keys=keys)
     spans: list[tuple[int, int, bool]] = []
-    for rule in _RULES:
+    for number in candidates(_ASIDES, keys):
+        rule = LEXIS.rules[number]
         for at in find(rule.pattern, tokens, whole, end, keys):
+            if trace:
+                trace.asides.append((rule, tokens[at[0]].start, tokens[at[-1]].end))
             first = at[0]
             while first > start and tokens[first - 1].word in _LEADS and not tokens[first].cut:
                 first -= 1

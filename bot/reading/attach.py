@@ -8,8 +8,8 @@ from bot.model.reading import Context
 
 from .clauses import Clause
 from .clock import clock_text
-from .lexicon.medicines import canonical
 from .matching import Match
+from .tables import canonical
 from .token import Token
 
 _TIMED = frozenset("ice warm_compress massage walk".split())

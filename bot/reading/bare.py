@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from bot.model.observation import Observation
 from bot.model.reading import Context
+from bot.model.topics import TABLE, told_by_no, told_by_yes
 
 from .actors import planned
 from .clauses import Clause
@@ -19,47 +20,13 @@ from .settle import Found
 from .token import Token
 
 _SESSIONS = ("ice", "warm_compress", "massage", "walk")
-_GOOD: dict[str, tuple[tuple[str, str], ...]] = {
-    "dose": (("dose", "given"),),
-    **{session: ((session, "done"),) for session in _SESSIONS},
-    "cone": (("cone", "on"),),
-    "appetite": (("appetite", "normal"),),
-    "drinking": (("drinking", "normal"),),
-    "stool": (("stool", "normal"),),
-    "urine": (("urine", "normal"),),
-    "bathroom": (("stool", "normal"), ("urine", "normal")),
-    "incision": (("incision", "clean"),),
-    "bandage": (("bandage", "fine"),),
-    "fixator": (("fixator", "fine"),),
-    "weight_bearing": (("weight_bearing", "full"),),
-    "mobility": (("weight_bearing", "full"),),
-    "energy": (("energy", "normal"),),
-    "general": (("energy", "normal"),),
-    "breathing": (("breathing", "normal"),),
-    "gums": (("gums", "pink"),),
-    "belly": (("belly", "normal"),),
-    "swelling": (("swelling", "none"),),
-    "bruising": (("bruising", "none"),),
-    "pain": (("pain", "none"),),
-    "licking": (("licking", "no"),),
-    "vomiting": (("vomiting", "no"),),
-    "seizure": (("seizure", "no"),),
-}
-"""What is well with each topic that can be asked about."""
-_TROUBLES = frozenset("swelling bruising pain licking vomiting seizure".split())
-"""Topics that are trouble when there is any: a "no" is good news, a "yes" says too little."""
-_NO: dict[str, tuple[str, str]] = {
-    "dose": ("dose", "missed"),
-    **{session: (session, "skipped") for session in _SESSIONS},
-    "cone": ("cone", "off"),
-    **{topic: _GOOD[topic][0] for topic in _TROUBLES},
-}
+_TROUBLES = frozenset(name for name, topic in TABLE.items() if topic.trouble)
 _SAYS_YES = frozenset("yes yep yeah yup sure si sip simon claro indeed aye affirmative".split())
 _BESIDE_NO: dict[str, tuple[str, str]] = {"appetite": ("appetite", "none")}
 """A "no" that more words follow answers these as well."""
 
 
-_RULE = Rule("bare", "", Pattern("", (), frozenset(), (), False, False, False, ()))
+_RULE = Rule("bare", "", Pattern((), frozenset(), (), False, False, False, ()))
 """What a bare answer stands on: no pattern."""
 
 
@@ -73,7 +40,7 @@ class Answer:
 
 def topics_of(asked: str) -> frozenset[str]:
     """The topics that a question is about."""
-    return frozenset(topic for topic, _ in _GOOD.get(asked, ()))
+    return frozenset(topic for topic, _ in told_by_yes(asked))
 
 
 def answer(
@@ -88,7 +55,7 @@ def answer(
     out = Answer()
     if asked == "temperature":
         return _degrees(tokens, {item.observation.about for item in found})
-    if asked not in _GOOD:
+    if not told_by_yes(asked):
         return out
     told = {item.observation.about for item in found}
     if asked == "mobility" and "mobility" in told:
@@ -115,10 +82,10 @@ def answer(
         }
         verdict = _verdict(tokens, clause, asked, bool(own), number)
         if verdict == "yes" and not later:
-            pick = _GOOD[asked]
+            pick = told_by_yes(asked)
         elif verdict == "no" and not later:
-            if asked in _NO:
-                pick = (_NO[asked],)
+            if said := told_by_no(asked):
+                pick = (said,)
             elif asked in _BESIDE_NO and _more(tokens, clauses, clause):
                 pick = (_BESIDE_NO[asked],)
         if pick:
@@ -136,7 +103,7 @@ def answer(
                 and not _dates(tokens, clause)
                 and not planned(tokens, clause, clause.end)
             ):
-                pick, chosen = _GOOD[asked], clause
+                pick, chosen = told_by_yes(asked), clause
                 break
     if asked not in (*_DEEDS, "bandage"):
         bad = {(i.observation.about, i.observation.value) for i in found} - _HARMLESS
@@ -183,9 +150,7 @@ def _of_another(clause: Clause, asked: str) -> bool:
 
 
 _NO_ANSWER = frozenset(("question", "hypo", "wish", "announced", "ordered", "taken_back"))
-_HOW_MUCH: dict[str, tuple[str, str]] = {
-    "swelling": ("mild", "marked"), "bruising": ("mild", "marked"), "pain": ("mild", "severe"),
-}  # fmt: skip
+_HOW_MUCH = {name: topic.how_much for name, topic in TABLE.items() if topic.how_much}
 
 
 _LOTS = frozenset("lot mucho mucha bastante".split())
@@ -292,7 +257,8 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     if asked in _TROUBLES and any(t.word in _SAYS_YES for t in body):
         return ""
     if not body:  # "ok": it is well; of something to do it may only mean "I shall"
-        return "yes" if len(tokens) == 1 and tokens[0].word == "ok" and asked not in _NO else ""
+        alone = len(tokens) == 1 and tokens[0].word == "ok"
+        return "yes" if alone and told_by_no(asked) is None else ""
     if not clause.keys.isdisjoint(("<wrongness>", "<spat>", "<refuse>")):
         return ""
     first = body[0]
@@ -308,7 +274,7 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     if first.word == "not" and size > 1 and body[1].word not in _NOT_WHAT:
         negative = False  # "not her stitches"
     if negative and (
-        size == 1 or asked in _NO or (asked in _BESIDE_NO and number == 0 and size <= 2)
+        size == 1 or told_by_no(asked) or (asked in _BESIDE_NO and number == 0 and size <= 2)
     ):
         return "no"
     if own:
@@ -324,7 +290,7 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     if asked in ("stool", "urine", "bathroom") and "<times>" in keys and "<neg>" not in keys:
         return "yes" if size <= 3 else ""
     if "<notdone>" in keys and (size <= 3 or not _only_nothing(body)):
-        return "no" if asked in _NO else ""
+        return "no" if told_by_no(asked) else ""
     later = begins or any("<yesword>" in t.keys for t in body[1:])
     did = any(a.word == "did" and b.word in ("it", "that") for a, b in pairwise(body[:5]))
     if later and not trouble and "<neg>" not in keys and size <= (10 if did else 6):

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from .lexicon.numbers import HALVES, NUMBERS
 from .number_words import SMALL, number_at, word_at
+from .tables import HALVES, NUMBERS
 from .token import Token
 
 _PARTS_OF_DAY = {

@@ -6,9 +6,8 @@ from functools import cache
 
 from bot.model.observation import Observation
 
-from .lexicon.foreign import DANGER, DENIED, FUNCTION, OURS
-from .lexicon.ordinary import ORDINARY
 from .lexis import LEXIS
+from .tables import DANGER, DENIED, FUNCTION, ORDINARY, OURS
 from .token import Token
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import cache
 
-from .lexicon.heard import HEARD
+from .tables import HEARD
 from .token import Token
 
 
@@ -12,7 +12,7 @@ from .token import Token
 def _table() -> dict[str, list[tuple[str, frozenset[str], frozenset[str], bool]]]:
     """Heard word → meant word, words before, words after, whether it takes both."""
     table: dict[str, list[tuple[str, frozenset[str], frozenset[str], bool]]] = {}
-    for line in HEARD.strip().splitlines():
+    for line in HEARD:
         head, _, beside = line.partition("|")
         heard, _, meant = head.partition("=")
         both = "&" in beside

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.model.text import Lang
+from bot.model.lang import Lang
 
 from .token import Token
 

@@ -4,44 +4,34 @@ from __future__ import annotations
 
 import gc
 from functools import lru_cache
-from importlib import import_module
 from typing import Final
 
 from .grammar import Compiler, Lexis
 from .inflect import forms
-from .lexicon.ordinary import ORDINARY
+from .lexicon_files import LexiconError, files
 from .sounds import spellings
 from .spelling import Speller
+from .tables import HUMAN, NUMBERS, ORDINARY
 from .token import Token
-
-SHARED: Final = ("common_en", "common_es", "numbers", "body", "care", "answers")
-"""Modules with classes that several topics use; read first."""
-
-TOPIC_MODULES: Final = (
-    "moods", "idioms", "dose", "sessions", "cone", "licking", "appetite", "meals", "drinking",
-    "stool", "urine", "vomiting", "energy", "collapse", "pain", "leg_use", "leg_unused",
-    "mobility", "swelling", "incision", "opened", "bleeding", "bandage", "mishap", "breathing",
-    "gums", "temperature", "seizure",
-    "swallowed", "belly", "leg", "paralysed", "other_leg", "fixator", "allergy", "death",
-    "request", "ignored", "danger", "asides", "praise",
-)  # fmt: skip
-
-NEGATED: dict[str, dict[str, str | None]] = {}
-"""By topic, what a value becomes when it is denied; a value left out becomes nothing."""
 
 
 def _build() -> Lexis:
     collecting = gc.isenabled()
     gc.disable()  # all that is made here stays: looking for rubbish doubles the time
     compiler = Compiler()
-    modules = [import_module(f"bot.reading.lexicon.{name}") for name in (*SHARED, *TOPIC_MODULES)]
-    for module in modules:
-        for name, members in getattr(module, "CLASSES", {}).items():
-            compiler.add_class(name, members)
-    for module in modules:
-        for about, text in getattr(module, "RULES", {}).items():
-            compiler.add_rules(about, text)
-        NEGATED.update(getattr(module, "NEGATED", {}))
+    compiler.add_class("humandrug", sorted(HUMAN))
+    compiler.add_class("numberword", [word for word in NUMBERS if len(word) > 3])
+    for file in files():
+        for name, lines in file.classes.items():
+            members = [word for line in lines for word in line.split()]
+            try:
+                compiler.add_class(name, members, file.folder)
+            except ValueError as error:
+                place = f"{file.folder}/{file.topic}.txt, class {name}"
+                raise LexiconError(place, str(error)) from error
+    for file in files():
+        for line in file.rules:
+            compiler.add_rule(file.topic, line)
     lexis = compiler.finish()
     if collecting:
         gc.enable()

@@ -7,7 +7,7 @@ import re
 import unicodedata
 from functools import lru_cache
 
-from .lexicon.chat import EMOJI, SHORT, TIGHT
+from .tables import EMOJI, SHORT, TIGHT
 from .token import Token
 
 _APOSTROPHES = frozenset("'’‘`´ʼ′＇")

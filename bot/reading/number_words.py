@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from .lexicon.numbers import HALVES, HUNDREDS, NUMBERS, TENS, VAGUE
+from .tables import HALVES, HUNDREDS, NUMBERS, TENS, VAGUE
 from .token import Token
 
 SMALL = frozenset(("a", "an", "un", "una"))

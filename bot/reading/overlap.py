@@ -277,13 +277,13 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             key == ("dose", "given")
             and clause.sentence in spat
             and clause.rank < 2
-            and match.rule.pattern.source.startswith("in|with|con|en ~2 <hid>")
+            and "manner" in match.rule.tags
         ):
             continue  # "spat it out, even in cheese"
         if (
             match.rule.value == "none"
             and clause.sentence in strained
-            and match.rule.pattern.source.startswith("neither|ninguna|nothing")
+            and "empty" in match.rule.tags
         ):
             continue  # "pushing and pushing, nothing"
         if match.rule.about == "mishap" and match.clause in fainted:
@@ -291,7 +291,7 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
         if (
             match.rule.value == "collapsed"
             and clause.sentence in seized
-            and match.rule.pattern.source.startswith(("eyes", "ojos"))
+            and "eyes" in match.rule.tags
         ):
             continue
         if key == ("mishap", "slipped") and clause.sentence in loose:

@@ -5,8 +5,8 @@ from __future__ import annotations
 from bisect import bisect_left
 
 from .clock import clock_at, nearest_past
-from .lexicon.numbers import HALVES, HUNDREDS, NUMBERS, ONCE, ORDINALS, UNITS, VAGUE
 from .number_words import SMALL, number_at, word_at
+from .tables import HALVES, HUNDREDS, NUMBERS, ONCE, ORDINALS, UNITS, VAGUE
 from .token import Token
 
 _AT = frozenset("at a around about by since @ las la until til till approximately circa".split())

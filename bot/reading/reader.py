@@ -4,9 +4,10 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from bot.model.lang import Lang
 from bot.model.observation import Observation
 from bot.model.reading import Context, Reading, Suppressed
-from bot.model.text import Lang
+from bot.model.topics import denied
 from bot.model.vocabulary import TOPICS
 
 from . import bare, courtesy, danger, foreign, scope, subjects, suppress
@@ -20,14 +21,14 @@ from .focus import NOUNS
 from .heads import report_starts
 from .heard import as_meant
 from .language import guess, settle_homographs
-from .lexis import NEGATED, mark_phrases, settle_bit, tag
+from .lexis import mark_phrases, settle_bit, tag
 from .limbs import drop_told_twice
 from .matching import Match
 from .normalise import words_of
 from .overlap import drop_overlaps, in_figures
 from .plans import when_awake
 from .quantities import fold_quantities, those_due
-from .retold import also_given, brought_up, resolve_past
+from .retold import also_given, brought_up, not_yet, of_the_dead, resolve_past
 from .seek import seek
 from .settle import ABSENT, Found, settle
 from .shorthand import written_out
@@ -35,6 +36,7 @@ from .stand import with_trouble_of
 from .suppress import Suppressor
 from .toes import cold_toes, swollen_and_cold
 from .token import Token
+from .trace import Trace
 from .typed import hours_of_doses
 from .wishes import CLEARING, tells_trouble
 
@@ -51,25 +53,27 @@ _OFTEN = 50
 """What is said in the same way more often in one reply says nothing more."""
 
 
-def read(text: str, context: Context) -> Reading:
+def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     """What a reply says. Pure; never raises for any text. Text beyond 4,096 code points is
-    not read, and the reply then counts as not understood."""
+    not read, and the reply then counts as not understood. ``trace`` is told how it came."""
+    if trace:
+        trace.text = text
     tokens = written_out(words_of(text[:_LIMIT]), text)
     if foreign.is_foreign(tokens):
         danger_words = tuple(foreign.dangers(tokens))
         return Reading(danger_words, False, context.lang or "en", ("a language that is not read",))
-    tokens, lang = _prepared(text, context)
+    tokens, lang = _prepared(text, context, trace)
     starts = report_starts(tokens) if len(tokens) <= _TWICE else []
-    whole = _read(text, tokens, lang, context)
+    whole = _read(text, tokens, lang, context, trace)
     if not starts:
         return whole
-    tokens, lang = _prepared(text, context)
+    tokens, lang = _prepared(text, context, trace)
     for start in starts:
         tokens[start].cut = 3
-    return with_trouble_of(_read(text, tokens, lang, context), whole)
+    return with_trouble_of(_read(text, tokens, lang, context, trace), whole)
 
 
-def _prepared(text: str, context: Context) -> tuple[list[Token], Lang]:
+def _prepared(text: str, context: Context, trace: Trace | None) -> tuple[list[Token], Lang]:
     """The words with their classes, formulas beside the report bounded."""
     tokens = written_out(words_of(text[:_LIMIT]), text)
     as_meant(tokens)
@@ -77,11 +81,13 @@ def _prepared(text: str, context: Context) -> tuple[list[Token], Lang]:
     lang = guess(tokens, context.lang)
     settle_homographs(tokens, lang)
     settle_bit(tokens)
-    set_apart(tokens)
+    set_apart(tokens, trace)
     return tokens, lang
 
 
-def _read(text: str, tokens: list[Token], lang: Lang, context: Context) -> Reading:
+def _read(
+    text: str, tokens: list[Token], lang: Lang, context: Context, trace: Trace | None
+) -> Reading:
     """What these words say, bounded as they are."""
     mark_phrases(tokens)
     if context.asked == "dose" or context.doses_due:
@@ -105,7 +111,9 @@ def _read(text: str, tokens: list[Token], lang: Lang, context: Context) -> Readi
             clause.keys |= {"<dressed>"}
         if due and all_that_was_due(tokens, clause):
             clause.keys |= {"<planned>"}
-    matches, moods = seek(tokens, clauses, context)
+    matches, moods = seek(tokens, clauses, context, trace)
+    if trace:
+        trace.begin(tokens, matches)
     scope.mark_moods(tokens, clauses, moods)
     mark_before_surgery(tokens, clauses)
     scope.mark_carried(tokens, clauses)
@@ -118,6 +126,8 @@ def _read(text: str, tokens: list[Token], lang: Lang, context: Context) -> Readi
         formula = [m for m in matches if m.clause in apart and m.rule.about != "request"]
         matches = _without(matches, formula, suppress.FORMULA, lost)
     matches = [m for m in matches if not _tail_of_talk(m, clauses)]
+    if trace:
+        trace.keep(matches, "in a formula that weighs nothing", suppress.FORMULA)
     for match in matches:
         clause = clauses[match.clause]
         match.denied = scope.denied(match, tokens, clause)
@@ -125,15 +135,21 @@ def _read(text: str, tokens: list[Token], lang: Lang, context: Context) -> Readi
         match.void = scope.void(match, tokens, clause)
     torn = [m for m in matches if scope.torn(m, tokens)]
     matches = _without(matches, torn, suppress.TORN, lost)
+    if trace:
+        trace.keep(matches, "a denial stands in the midst of it", suppress.TORN)
     if bare.only_a_figure(tokens, context):
         heat = [m for m in matches if m.rule.about == "temperature"]
         matches = _without(matches, heat, suppress.FIGURE_ALONE, lost)
+        if trace:
+            trace.keep(matches, "a figure alone answers what was asked", suppress.FIGURE_ALONE)
     net = [m for m in matches if m.rule.about == "danger"]
     matches = [m for m in matches if m.rule.about != "danger"]
     lost.extend((m, suppress.FIGURE) for m in in_figures(matches))
     matches = drop_overlaps(matches, clauses)
     matches = drop_told_twice(matches, clauses, context.asked)
     matches += danger.caught(net, matches, clauses)
+    if trace:
+        trace.keep_owned(matches)
     reading = _conclude(text, tokens, clauses, matches, context, lang, other)
     lost.extend((m, m.void) for m in matches if m.void)
     lost.extend((m, suppress.NEGATION) for m in matches if m.denied and not m.void)
@@ -161,7 +177,7 @@ def _suppressed(
     for match, by in lost:
         about, value = match.rule.about, match.rule.value
         if by is not suppress.NEGATION and match.denied:
-            value = NEGATED.get(about, {}).get(value) or ""
+            value = denied(about, value) or ""
         if about in ("idiom", "request", "danger") or not value:
             continue
         if tells_trouble(about, value) and (about, value) not in read_too:
@@ -243,7 +259,7 @@ def _conclude(
     reasons.extend(answer.reasons)
     found.extend(brought_up(found))
     found.extend(swollen_and_cold(tokens, clauses, found))
-    observations = settle(_of_the_dead(_not_yet(found, tokens), clauses))
+    observations = settle(of_the_dead(not_yet(found, tokens), clauses))
     if put_off and not observations:
         span = (tokens[0].start, tokens[-1].end)
         when = until(tokens, range(len(tokens)), context, ahead=True)
@@ -337,35 +353,6 @@ _TO_DO = ("dose", "ice", "warm_compress", "massage", "walk", "cone")
 """What a household does when it is asked to."""
 
 
-def _of_the_dead(found: list[Found], clauses: list[Clause]) -> list[Found]:
-    """How a patient died is told with its death, and calls nobody to hurry any more."""
-    told = {
-        clauses[item.match.clause].sentence
-        for item in found
-        if item.observation.about == "life" and not item.observation.unsure
-    }
-    return [
-        item
-        for item in found
-        if item.observation.about in ("life", "request")
-        or clauses[item.match.clause].sentence not in told
-    ]
-
-
-def _not_yet(found: list[Found], tokens: list[Token]) -> list[Found]:
-    """ "Todavía no, al rato": put off, and so not left out."""
-    later = any(f.observation.value == "snooze" for f in found)
-    return [
-        f
-        for f in found
-        if not (later and (f.observation.about, f.observation.value) == ("dose", "missed"))
-        or not all(tokens[at].word in _NOT_YET for at in f.match.at)
-    ]
-
-
-_NOT_YET = frozenset("no not yet todavia aun havent hasnt didnt now ahorita".split())
-
-
 def _quote(text: str, tokens: list[Token], match: Match) -> str:
     return f"“{text[tokens[match.first].start : tokens[match.last].end]}”"
 
@@ -383,7 +370,7 @@ def _observe(
     value: str | None = rule.value
     detail, trend = rule.detail, rule.trend
     if match.denied:
-        value = NEGATED.get(rule.about, {}).get(rule.value)
+        value = denied(rule.about, rule.value)
         if value is None and courtesy.absent(
             match, tokens, clauses, taken, bare.topics_of(context.asked)
         ):

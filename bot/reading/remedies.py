@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from .lexicon.medicines import HUMAN
 from .normalise import words_of
+from .tables import HUMAN
 
 
 def human_medicine_in(text: str) -> bool:

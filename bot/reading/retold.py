@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from bot.model.observation import Observation
 from bot.model.reading import Context
+from bot.model.topics import denied
 
 from . import suppress
 from .attach import medicine
 from .clauses import Clause
-from .lexis import NEGATED
 from .settle import Found
 from .token import Token
 
@@ -53,7 +53,7 @@ def resolve_past(found: list[Found], clauses: list[Clause]) -> list[Found]:
     for number, item in enumerate(found):
         clause = clauses[item.match.clause]
         about = item.observation.about
-        absent = NEGATED.get(about, {}).get(item.observation.value)
+        absent = denied(about, item.observation.value)
         if "near_past" in clause.moods and absent and not item.match.denied and not item.match.held:
             later = [
                 c for c in clauses[item.match.clause :]
@@ -72,3 +72,32 @@ def resolve_past(found: list[Found], clauses: list[Clause]) -> list[Found]:
                 continue
         out.append(item)
     return out
+
+
+def of_the_dead(found: list[Found], clauses: list[Clause]) -> list[Found]:
+    """How a patient died is told with its death, and calls nobody to hurry any more."""
+    told = {
+        clauses[item.match.clause].sentence
+        for item in found
+        if item.observation.about == "life" and not item.observation.unsure
+    }
+    return [
+        item
+        for item in found
+        if item.observation.about in ("life", "request")
+        or clauses[item.match.clause].sentence not in told
+    ]
+
+
+def not_yet(found: list[Found], tokens: list[Token]) -> list[Found]:
+    """ "Todavía no, al rato": put off, and so not left out."""
+    later = any(f.observation.value == "snooze" for f in found)
+    return [
+        f
+        for f in found
+        if not (later and (f.observation.about, f.observation.value) == ("dose", "missed"))
+        or not all(tokens[at].word in _NOT_YET for at in f.match.at)
+    ]
+
+
+_NOT_YET = frozenset("no not yet todavia aun havent hasnt didnt now ahorita".split())

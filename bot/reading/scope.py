@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+from bot.model.topics import TABLE
+
 from . import suppress
 from .actors import (
     SEEN,
@@ -26,7 +28,7 @@ from .wishes import answers_no, beside_wish, of_my_own, of_people, told_trouble
 REACH = 9
 """Words over which a negation reaches to the right."""
 
-_CARE = frozenset("dose ice warm_compress massage walk cone request swallowed mishap".split())
+_CARE = frozenset(name for name, topic in TABLE.items() if topic.care)
 """Topics in which people act: a person as subject does not take the finding away."""
 
 _SUFFERED = frozenset("licking incision bandage cone mishap".split())
@@ -437,15 +439,12 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
     thing = about == "mishap" and thing_before(match, tokens, clause)
     if thing or of_another_bearer(match, tokens, clause):
         return suppress.THING
-    if of_a_person(match, tokens, clause):
-        return suppress.PERSON
-    if (
+    if of_a_person(match, tokens, clause) or (
         (about not in _CARE or about == "mishap")
         and not match.rule.agent
         and person_before(match, tokens, clause)
     ):
         return suppress.PERSON
     behind = clause.person_at > match.last and told_trouble(match)
-    if clause.person and not behind and not match.rule.agent:
-        return suppress.PERSON
-    return None
+    own = clause.person and not behind and not match.rule.agent
+    return suppress.PERSON if own else None

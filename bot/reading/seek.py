@@ -11,6 +11,7 @@ from .grammar import Rule
 from .lexis import LEXIS
 from .matching import Match, candidates, find
 from .token import Token
+from .trace import Trace
 
 POINTS_BACK = {
     "<pillofman>": "<menspills>", "<poisonthing>": "<thepoison>", "<packthing>": "<thepoison>",
@@ -21,7 +22,7 @@ _SPOKEN_OF = 4
 
 
 def seek(
-    tokens: list[Token], clauses: list[Clause], context: Context
+    tokens: list[Token], clauses: list[Clause], context: Context, trace: Trace | None = None
 ) -> tuple[list[Match], dict[int, dict[str, int]]]:
     """Every rule that is found, clause by clause; what is spoken of moves on with them."""
     asked = FOCUS_OF.get(context.asked, frozenset((context.asked,)))
@@ -57,6 +58,9 @@ def seek(
                 begun = moods.setdefault(number, {})
                 first = min(at) + clause.start
                 begun[rule.value] = min(first, begun.get(rule.value, first))
+                if trace:
+                    last = max(at) + clause.start
+                    trace.moods.append((rule, tokens[first].start, tokens[last].end))
             else:
                 matches.append(Match(rule, tuple(p + clause.start for p in at), number))
     return matches, moods

@@ -5,39 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from bot.model.observation import Observation
+from bot.model.topics import TABLE
 
 from .matching import Match
 
-SEVERITY: dict[str, tuple[str, ...]] = {
-    "dose": ("given", "missed", "refused", "vomited_up", "doubled"),
-    "ice": ("skipped", "done"),
-    "warm_compress": ("skipped", "done"),
-    "massage": ("skipped", "done"),
-    "walk": ("skipped", "done"),
-    "cone": ("on", "off", "damaged"),
-    "licking": ("no", "yes"),
-    "appetite": ("normal", "less", "none"),
-    "drinking": ("normal", "less", "more", "none"),
-    "vomiting": ("no", "yes", "bloody"),
-    "energy": ("normal", "quiet", "lethargic", "collapsed"),
-    "pain": ("none", "mild", "moderate", "severe"),
-    "weight_bearing": ("full", "partial", "toe_touching", "none"),
-    "mobility": ("same", "better", "worse"),
-    "swelling": ("none", "mild", "marked"),
-    "bruising": ("none", "mild", "marked"),
-    "breathing": ("normal", "laboured"),
-    "seizure": ("no", "yes"),
-    "belly": ("normal", "bloated"),
-}
-"""Topics of which a patient has one state: the worst said counts."""
-
-GOOD: dict[str, str] = {
-    "stool": "normal", "urine": "normal", "incision": "clean", "bandage": "fine", "fixator": "fine",
-    "gums": "pink",
-}  # fmt: skip
-"""Topics with several findings at once: the good one gives way to any other."""
-
-ABSENT = {name: GOOD[name] for name in ("stool", "urine", "incision", "bandage")}
+ABSENT = {name: TABLE[name].good for name in ("stool", "urine", "incision", "bandage")}
 """What it says of a topic that was asked about when a sign of it is denied ("no ooze")."""
 
 _DETAILS = ("stopped", "slow", "edges", "heavy", "deep", "sudden", "cold")
@@ -111,7 +83,8 @@ def settle(found: list[Found]) -> list[Observation]:
                     item.observation = replace(item.observation, trend=trend)
         if about == "gums" and "pink" in merged:
             _looked_again(merged)
-        good = GOOD.get(about)
+        topic = TABLE.get(about)
+        good = topic.good if topic and not topic.one_state else ""
         if good and good in merged and len(merged) > 1:
             del merged[good]
         if about == "incision" and "pus" in merged:
@@ -123,7 +96,7 @@ def settle(found: list[Found]) -> list[Observation]:
                 other = merged.get(value)
                 if other and other.match.clause == merged["poison"].match.clause:
                     del merged[value]
-        order = SEVERITY.get(about)
+        order = topic.from_mildest if topic and topic.one_state else ()
         if order and len(merged) > 1:
             trends = {i.observation.trend for i in items} - {None}
             merged = _one(about, merged, order)
@@ -172,11 +145,7 @@ def _one(about: str, merged: dict[str, Found], order: tuple[str, ...]) -> dict[s
         and last.match.clause - worst.match.clause <= 2
     ):
         return {last.observation.value: last}
-    if (
-        about == "cone"
-        and last.observation.value == "on"
-        and "back" in last.match.rule.pattern.source
-    ):
+    if about == "cone" and last.observation.value == "on" and "back" in last.match.rule.tags:
         return {"on": last}  # "out of it in the night, I've put it back on"
     if about == "cone" and worst.observation.value == "damaged":
         if "on" in merged:

@@ -1,7 +1,7 @@
 """Repair of words that the lexicon does not hold: one slip, or two in a long word.
 
 A repaired word may raise concern or name a topic. Ordinary words that lie one letter
-from ours (plain, read, coma) are listed in ``lexicon.ordinary`` and left alone.
+from ours (plain, read, coma) are listed in ``lexicon/*/ordinary.txt`` and left alone.
 """
 
 from __future__ import annotations
@@ -39,16 +39,14 @@ class Speller:
 
     def __init__(self, words: Iterable[str], stems: Iterable[str], leave: frozenset[str]) -> None:
         self.leave = leave
-        self.words: dict[str, list[str]] = {}
-        self.stems: dict[str, list[str]] = {}
+        self.words: dict[str, str] = {}
+        self.stems: dict[str, str] = {}
         for table, entries, least in ((self.words, words, SHORTEST), (self.stems, stems, 5)):
             for entry in entries:
                 if len(entry) >= least and entry.isalpha():
-                    for form in {entry, *_deletes(entry)}:
-                        if form in table:
-                            table[form].append(entry)
-                        else:
-                            table[form] = [entry]
+                    for form in (entry, *_deletes(entry)):
+                        # Words in one string: a hundred thousand lists would take twice as long.
+                        table[form] = f"{table[form]} {entry}" if form in table else entry
 
     def repair(self, word: str) -> tuple[str, bool] | None:
         """The word of ours that was meant, and whether it is only a beginning."""
@@ -56,7 +54,7 @@ class Speller:
             return None
         best: tuple[int, int, str] | None = None
         for form in {word, *_deletes(word)}:
-            for entry in self.words.get(form, ()):
+            for entry in self.words.get(form, "").split():
                 apart = distance(word, entry, 1)
                 swap = sorted(word) == sorted(entry)
                 if apart > 1 or (
@@ -73,13 +71,13 @@ class Speller:
         for size in range(min(len(word), 12), 4, -1):
             head = word[:size]
             for form in (head, *sorted(_deletes(head))):
-                for entry in self.stems.get(form, ()):
+                for entry in self.stems.get(form, "").split():
                     if distance(head, entry, 1) <= 1 and head[0] == entry[0]:
                         return entry, True
         if len(word) >= 8:
             for first in sorted(_deletes(word)):
                 for form in sorted(_deletes(first)):
-                    for entry in self.words.get(form, ()):
+                    for entry in self.words.get(form, "").split():
                         if len(entry) >= 7 and word[0] == entry[0] and distance(word, entry) <= 2:
                             return entry, False
         return None

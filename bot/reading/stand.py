@@ -6,8 +6,9 @@ from dataclasses import replace
 
 from bot.model.observation import Observation
 from bot.model.reading import Reading
+from bot.model.topics import TABLE
 
-from .settle import GOOD, SEVERITY, join
+from .settle import join
 from .wishes import tells_trouble
 
 
@@ -46,9 +47,10 @@ def _covers(graver: Observation, other: Observation) -> bool:
     """Whether a finding takes another's place: of one topic the worse state counts."""
     if graver.about != other.about or (graver.about == "dose" and graver.med != other.med):
         return False
-    if GOOD.get(other.about) == other.value:
+    topic = TABLE[other.about]
+    if not topic.one_state and topic.good == other.value:
         return True
-    order = SEVERITY.get(graver.about)
-    if order is None or graver.value not in order or other.value not in order:
+    order = topic.from_mildest if topic.one_state else ()
+    if graver.value not in order or other.value not in order:
         return False
     return order.index(graver.value) > order.index(other.value)

@@ -17,6 +17,7 @@ from . import reader, suppress
 from .alarms import level, level_told
 from .plans import without_plans
 from .statistical import Suspicion, shipped
+from .trace import Trace
 
 SUSPECTS = 0.8
 """From this chance of an alarm on, a reply that the grammar read as calm is asked about."""
@@ -45,12 +46,15 @@ _MOODS = frozenset(
 """What takes an emergency away without denying it: such words are misread the most easily."""
 
 
-def read(text: str, context: Context) -> Reading:
+def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     """What a reply says, and what is to be asked before it settles. Pure; never raises."""
-    reading = reader.read(text, context)
+    reading = reader.read(text, context, trace)
     if not text.strip():
         return reading
-    return combined(reading, shipped().suspect(without_plans(text), context), context)
+    suspicion = shipped().suspect(without_plans(text), context)
+    if trace:
+        trace.suspicion = suspicion
+    return combined(reading, suspicion, context)
 
 
 def combined(reading: Reading, suspicion: Suspicion, context: Context) -> Reading:

@@ -7,9 +7,9 @@ or "by mistake" tell how many.
 from __future__ import annotations
 
 from .clock import clock_at, nearest_past
-from .lexicon.numbers import UNITS
 from .number_words import number_at
 from .quantities import clock_token
+from .tables import UNITS
 from .token import Token
 
 _NEAR = frozenset(

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from bot.model.topics import denied
 from bot.model.vocabulary import TOPICS
 
 from .clauses import Clause
-from .lexis import NEGATED
 from .matching import Match
 from .token import Token
 
@@ -23,7 +23,7 @@ _DONE = frozenset(("given", "done", "on"))
 def told_trouble(match: Match) -> bool:
     """Whether it tells a trouble: no good news, and nothing that a household has done."""
     about, value = match.rule.about, match.rule.value
-    said = NEGATED.get(about, {}).get(value) if match.denied else value
+    said = denied(about, value) if match.denied else value
     return said is not None and tells_trouble(about, said)
 
 

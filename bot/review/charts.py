@@ -9,6 +9,7 @@ from datetime import datetime
 from itertools import groupby, pairwise
 from typing import Final
 
+from bot.model.topics import TABLE
 from bot.model.urgency import Urgency
 from bot.model.vocabulary import TOPICS
 from bot.plan.walks import WalkWeek, walk_days
@@ -18,13 +19,11 @@ from .words import Tongue
 
 LEFT: Final = 14.0
 """Percent of the width that the names of the steps take."""
-STEPS: Final[dict[str, tuple[str, ...]]] = {
-    "weight_bearing": ("none", "toe_touching", "partial", "full"),
-    "appetite": ("none", "less", "normal"),
-    "pain": ("severe", "moderate", "mild", "none"),
-    "swelling": ("marked", "mild", "none"),
+STEPS: Final = {
+    name: TABLE[name].from_mildest[::-1]
+    for name in ("weight_bearing", "appetite", "pain", "swelling")
 }
-"""Topic → its values from the worst to the best (the vocabulary has no order)."""
+"""Topic → its values from the worst to the best."""
 CARE: Final = ("ice", "warm_compress", "massage", "cone")
 DONE: Final = ("done", "on")
 PER_STEP: Final = 15
