@@ -3,6 +3,7 @@ with its own buttons, and said to be open."""
 
 from __future__ import annotations
 
+import re
 from datetime import timedelta
 
 from bot.context.contexts import AtHome
@@ -15,15 +16,25 @@ from bot.model.purpose import Purpose
 from bot.model.topic import AboutPrompt
 from bot.standing.standing import Ordinary
 
+_BARE = frozenset(
+    "yes yeah yep yup sure ok okay no nope done did it all that good great right finished please "
+    "thanks thank you sí si claro dale vale hecho hecha hechos hechas listo lista listos listas "
+    "todo toda todos todas ya está esta bien gracias".split()
+)
+"""Nothing but a yes, a no or a "done": anything more may tell of what nobody asked."""
 OLD = timedelta(hours=24)
 """A prompt of before, quoted, is not shown anew."""
 AGAIN = timedelta(minutes=5)
 """Shown so lately, the lines stand just above."""
 
 
+def _bare(text: str) -> bool:
+    return _BARE.issuperset(re.findall(r"\w+", text.casefold()))
+
+
 def ask_each(ctx: AtHome, out: Effects, chart: Chart, person: Person, sheet: Sheet | None) -> bool:
     """False where there is nothing to choose from, or a person reads the words."""
-    if sheet is None or ctx.now - sheet.due_at > OLD:
+    if sheet is None or ctx.now - sheet.due_at > OLD or not _bare(ctx.incoming.text):
         return False
     if not isinstance(ctx.standing(chart).mode, Ordinary):
         return False

@@ -102,11 +102,20 @@ class Model:
         if cause.kind == "staff":
             self.deaths = self.deaths if after.over else set()
             if set(before.holds) - set(after.holds):
-                held = self._names(after.held)
+                # Not what an open emergency keeps back besides: that goes with it.
+                held = {name for target, _ in after.holds.values() for name in self._of(target)}
                 self.must = {med: 1 for med in self.must if med in held}
         if before.over or before.state != "active" or not before.reachable:
             self.free.append((self.last or now, now))
         self.last = now
+
+    def _of(self, target: str) -> list[str]:
+        """The medicines of a hold as it is stored: ``med:carprofen``, ``by_mouth``, …"""
+        if target.startswith("med:"):
+            return [target.removeprefix("med:")]
+        whole = target in ("by_mouth", "everything")
+        soothes = target == "anti_inflammatories"
+        return [x.name for x in self.order.meds if whole or (soothes and x.soothes)]
 
     def _meant(self, holds: str) -> list[str]:
         return [
