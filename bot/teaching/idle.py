@@ -10,7 +10,7 @@ from bot.model.urgency import Urgency
 
 from .rows import Labelled
 
-COUNT = 1200
+COUNT = 2000
 _NAMES = """
 sandra samantha sabrina sara sergio sam carla carlos marcela marco maria mario nadia natalia
 nancy noemi nora pablo paula pedro penny peter petra paloma olivia omar oscar rita roberto rosa
@@ -49,6 +49,38 @@ _WORDS = {
         " ahorita entonces de|nada ni|modo pues punto jaja verdad como|siempre allá",
     ),
 }
+_MORE = {
+    "en": """
+    every each with for from about over under behind before after again around away back because
+    carry catch change climb count cross cut drive drop eat fall feel fill fly follow get give go
+    green grey floor wall roof corner hall stairs yard road bridge river field tree leaf stone sand
+    glass cup plate fork pan pot tin jar towel sheet pillow carpet curtain shelf drawer basket rope
+    string wire tape glue nail screw hammer brush bucket hose soap shower bath sink tap oven fridge
+    tv radio laptop charger battery keys wallet purse ring watch hat scarf glove boot sock belt
+    left right front side top bottom middle edge end half whole piece bit lot few many most any
+    morning evening night minute hour week month birthday holiday trip flight train taxi bike
+    loud quiet quick slow early late empty full clean dirty dark bright warm cool sweet sour round
+    flat straight sharp smooth rough thick thin tall tiny huge heavy light rusty dusty lost found
+    came went took gave kept held hit ran sat stood fell broke cut hung pulled pushed turned
+    dropped picked carried spilled cooked burnt mixed poured folded washed dried fixed lent owed
+    milk bread rice soup cheese chicken apple lemon sugar salt coffee tea beer wine water ice
+    """,
+    "es": """
+    cada con sin para por desde hasta sobre bajo tras antes después entonces aunque porque donde
+    cargó halló vendió soltó jaló empujó cruzó subió bajó corrió cayó rompió cortó colgó dobló
+    verde gris café rosa claro oscuro piso pared techo esquina pasillo escalera patio camino puente
+    río campo árbol hoja piedra arena vidrio taza plato tenedor olla lata frasco toalla sábana
+    almohada tapete cortina repisa cajón canasta cuerda hilo alambre cinta clavo tornillo martillo
+    cepillo cubeta manguera jabón regadera tina llave horno refrigerador tele radio cargador pila
+    cartera anillo reloj gorra bufanda guante bota calcetín cinturón izquierda derecha frente lado
+    arriba abajo medio orilla punta mitad entero pedazo montón varios muchos pocos ninguno tarde
+    minuto hora semana mes cumpleaños viaje vuelo tren taxi bici ruidoso callado rápido lento
+    temprano vacío lleno limpio sucio tibio fresco dulce agrio redondo plano derecho filoso liso
+    grueso delgado alto chiquito enorme ligero oxidado perdido leche pan arroz sopa queso pollo
+    manzana limón azúcar sal cerveza vino agua hielo prestó debía revolvió sirvió quemó secó llegó
+    """,
+}
+"""Words that stand in alarms as well, where they mean no harm by themselves."""
 _ERRANDS = {
     "en": "tell {n} the {w} is {a}|{n} will write from now on|is {n} in on friday|{n} says hello|"
     "thats {n} at the door|thanks {n}|hi its {n}, new phone|ask {n} about the {w}|{n} and {m}|"
@@ -64,8 +96,7 @@ _ERRANDS = {
 _SHAPES = ("p a w v p w", "p w v p w t", "t p w v", "p w v t", "v p w", "w v w", "p w w v p a w",
            "n v p w", "p w n v w t", "v w a n t", "p a a w", "w t")  # fmt: skip
 _NONSENSE = tuple("blorp zibble flumox zonk quib trefa morluz pinga tazzle gribo wug dax".split())
-_ASKED = ("none", "none", "none", "general", "dose", "incision", "walk", "mobility", "appetite",
-          "bathroom")  # fmt: skip
+_ASKED = ("none",) * 7 + ("general", "dose", "incision", "walk", "mobility", "appetite", "bathroom")
 
 
 class _Dice:
@@ -77,6 +108,9 @@ class _Dice:
     def of(self, choices: Sequence[str]) -> str:
         self._at += 1
         return choices[crc32(f"idle {self._at}".encode()) % len(choices)]
+
+    def below(self, count: int) -> int:
+        return int(self.of([str(one) for one in range(count)]))
 
 
 def idle() -> Iterator[Labelled]:
@@ -94,7 +128,15 @@ def idle() -> Iterator[Labelled]:
         yield Labelled(text, asked, species, day, lang, Urgency.next_day, frozenset())
 
 
+def chat(lang: str, seed: int) -> str:
+    """One such reply."""
+    return _chat(lang, _Dice(seed))
+
+
 def _chat(lang: str, dice: _Dice) -> str:
+    if dice.of("abc") == "a":
+        words = [dice.of(_MORE[lang].split()) for _ in range(1 + dice.below(6))]
+        return " ".join([*words, *(dice.of(_NAMES) for _ in range(dice.below(3)))])
     shape = dice.of(_forms(lang))
     nouns, verbs, adjectives, articles, times = (part.split() for part in _WORDS[lang])
     kinds = {"w": nouns, "v": verbs, "a": adjectives, "p": articles, "t": times, "n": _NAMES}

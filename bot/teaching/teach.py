@@ -22,11 +22,16 @@ _CALIBRATES = 0
 """The fold on which scores become chances."""
 
 
+def everything(rows: list[Labelled]) -> list[Labelled]:
+    """The labelled replies, and what is made of them or beside them."""
+    return [*rows, *joined(rows), *plain(), *idle()]
+
+
 class Lesson:
     """Labelled replies with what is made of them, ready to be learnt from."""
 
     def __init__(self, rows: list[Labelled]) -> None:
-        self.rows = [*rows, *joined(rows), *plain(), *idle()]
+        self.rows = everything(rows)
         self.tables: tuple[tuple[slice, Likeness], ...] = (
             (LEVELS, likeness(self.rows, BUCKETS)),
             (MATTERS, likeness(self.rows, FEW)),
