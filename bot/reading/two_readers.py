@@ -17,17 +17,17 @@ from . import reader, suppress
 from .alarms import level, level_told
 from .statistical import Suspicion, shipped
 
-SUSPECTS = 0.75
+SUSPECTS = 0.82
 """From this chance of an alarm on, a reply that the grammar read as calm is asked about."""
 SUSPECTS_UNREAD = 0.4
 """The same where the grammar did not understand all of it."""
 SUSPECTS_EMERGENCY = 0.9
 """From this chance of an emergency on, it is asked as one."""
 SUSPECTS_GRAVER = 0.5
-"""The same where something is asked in any case, or an alarm was read among what was not
-understood: then only the level is in question."""
+"""The same where not all was understood, and something is asked or an alarm read in any case."""
 SUSPECTS_WORSE = 0.7
-"""The same where an alarm of the day was read whole: "flat as a rag", read as lethargy."""
+"""The same where an alarm of the day was read of the same topic: "flat as a rag", read as
+lethargy."""
 SUSPECTS_AT_ALL = 0.25
 """Below this chance of an emergency, no matter that is one is asked about: where only an alarm
 is suspected, the likeliest of today's is."""
@@ -123,13 +123,15 @@ def _suspected(reading: Reading, suspicion: Suspicion, context: Context) -> Doub
     if not matters or matters[0][0] == "life":
         return None  # nobody is asked on a guess whether the animal has died
     least = _least_for_emergency(reading, suspicion, read_at)
-    if _of_the_kind(matters[0], context):
-        least = min(least, SUSPECTS_AT_ALL) if read_at >= Urgency.same_day else least
-    if suspicion.emergency >= least:
-        for about, value in matters[:_LIKELIEST]:
-            worst = level(about, value, context.day, context.species, worst=True)
-            if worst == Urgency.emergency and about != "life":
-                return Doubt(about, value, worst)
+    alike = {one.about for one in reading.observations if _level(one, context) > Urgency.none}
+    for about, value in matters[:_LIKELIEST]:
+        worst = level(about, value, context.day, context.species, worst=True)
+        if worst != Urgency.emergency or about == "life":
+            continue
+        if suspicion.emergency >= (least if about not in alike else min(least, SUSPECTS_WORSE)):
+            return Doubt(about, value, worst)
+        if alike and about == matters[0][0] and _of_the_kind((about, value), context):
+            return Doubt(about, value, worst)
     if read_at >= Urgency.same_day and reading.understood:
         return None  # an alarm that was read whole: staff have it today, as it was told
     if suspicion.urgent < _least(reading):
@@ -154,9 +156,10 @@ def _least(reading: Reading) -> float:
 
 
 def _least_for_emergency(reading: Reading, suspicion: Suspicion, read_at: Urgency) -> float:
-    if read_at >= Urgency.same_day:
-        return SUSPECTS_WORSE if reading.understood else SUSPECTS_GRAVER
-    return SUSPECTS_GRAVER if suspicion.urgent >= _least(reading) else SUSPECTS_EMERGENCY
+    if reading.understood:
+        return SUSPECTS_EMERGENCY
+    beside = read_at >= Urgency.same_day or suspicion.urgent >= _least(reading)
+    return SUSPECTS_GRAVER if beside else SUSPECTS_EMERGENCY
 
 
 def _open_matters(
