@@ -13,6 +13,7 @@ from pathlib import Path
 from bot.context.practice import Practice
 from bot.protocol.problem import FlowError
 from bot.protocol.settings import read_clinic
+from bot.rehearsal.openings import Openings
 from bot.rehearsal.play import rehearse
 from bot.rehearsal.show import conversation, misses
 from bot.rehearsal.story import load_story
@@ -47,9 +48,9 @@ def main(argv: list[str]) -> int:
         except FlowError as error:
             unreadable.append(str(error))
     width = max(40, min(shutil.get_terminal_size((WIDTH, 24)).columns, WIDTH))
-    holding = 0
+    holding, openings = 0, Openings()
     for story in stories:
-        played = rehearse(story, practice)
+        played = rehearse(story, practice, openings)
         holding += played.holds
         if args.show:
             print(f"== {story.title} ({story.file})\n")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import Any
 from zoneinfo import ZoneInfo
 
@@ -10,14 +11,18 @@ from bot.cases.cases import chain, change_case, quieten
 from bot.context.contexts import AtDesk
 from bot.context.phones import emergency_phones
 from bot.context.words import clock
+from bot.desk.carried_out import carry_out
 from bot.desk.holds import ask_at_close, hold
+from bot.desk.plan_changes import ALIVE, change
+from bot.desk.rights import may
+from bot.desk.spoken_of import spoken_of
 from bot.desk.waiting import asked_to_wait, meant
 from bot.model.action import OnCase
 from bot.model.chart import Case, Chart, Member, Person
 from bot.model.chat import Incoming, Media
 from bot.model.conversation import InCase
 from bot.model.effects import Ask, CaseNote, Effects, Entry, Rows
-from bot.model.hold import Target, decode
+from bot.model.hold import FromDeath, Target, decode
 from bot.model.ids import CaseId
 from bot.model.text import Lang
 from bot.model.topic import TOPICS, AboutCase, AboutPatient, AboutWords, Topic
@@ -109,7 +114,23 @@ def _close(
     out.add(changed, Entry("case", actor.name, text, chart.id, data))
     quieten(out, case.id, closed=True)
     _show_changed(ctx, out, event, chart, case, "closed", text)
+    if outcome == "mistaken" and case.tells_death and chart.said_dead and may(actor, "plan"):
+        chart = _not_dead(ctx, out, chart, case, actor, how)
     ask_at_close(ctx, out, event.chat, chart)
+
+
+def _not_dead(
+    ctx: AtDesk, out: Effects, chart: Chart, case: Case, actor: Member, why: str
+) -> Chart:
+    """The word of a death was a mistake: with its case it is taken back, and nobody is asked
+    once more. The chart, of one that lives."""
+    left = replace(chart, cases=tuple(one for one in chart.cases if one.id != case.id))
+    day = chart.day(ctx.now)
+    made = change(chart.plan, chart.protocol, chart.history, ALIVE, ctx.now, day, actor.name, why)
+    if made is not None:
+        carry_out(ctx, out, left, made, actor.name, why)
+    holds = tuple(one for one in chart.holds if not isinstance(one.cause, FromDeath))
+    return replace(left, holds=holds, state="active")
 
 
 def _show_changed(
@@ -247,11 +268,8 @@ def to_owner(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, chart: C
 
 def _beside_holds(ctx: AtDesk, chart: Chart, case: Case | None, text: str, lang: Lang) -> str:
     """Words that speak of a medicine on hold release nothing, and the household is told so."""
-    standing, plain = ctx.standing(chart), text.casefold()
-    held = [
-        one.name for one in chart.plan.medicines
-        if one.name.casefold() in plain and standing.holds_on_medicine(one.name)
-    ]  # fmt: skip
+    standing = ctx.standing(chart)
+    held = [name for name in spoken_of(text, chart) if standing.holds_on_medicine(name)]
     if not held or asked_to_wait(text, chart, case):
         return text
     return f"{text}\n\n{ctx.words.say('hold_still', lang, what=', '.join(held))}"

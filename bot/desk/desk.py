@@ -14,6 +14,7 @@ from bot.desk import people as desk_people
 from bot.desk import plan as desk_plan
 from bot.desk import review_link as desk_review
 from bot.desk.board import board, board_detail
+from bot.desk.rights import RIGHTS
 from bot.model.action import (
     Action,
     BoardSection,
@@ -29,16 +30,6 @@ from bot.model.chat import Incoming
 from bot.model.effects import Effects, Entry
 from bot.model.ids import SourceId, message_source
 from bot.model.topic import AboutChange
-
-RIGHTS: dict[str, frozenset[str]] = {
-    "case": frozenset({"staff", "clinician", "administrator"}),
-    "patients": frozenset({"staff", "clinician", "administrator"}),
-    "enrol": frozenset({"staff", "clinician", "administrator"}),
-    "plan": frozenset({"clinician", "administrator"}),
-    "end": frozenset({"clinician", "administrator"}),
-    "staff": frozenset({"administrator"}),
-}
-"""What is done → the roles that may do it."""
 
 COMMANDS: dict[str, str] = {
     "/help": "patients", "/start": "patients", "/patients": "patients", "/board": "patients",

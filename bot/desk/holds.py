@@ -288,12 +288,20 @@ def _tell_released(
     ended = [one for one in reminded if not _goes_on(after, one, ctx.now)]
     promised = len(ended) < len(reminded) or not covered(target, chart.plan)
     again = [] if paused else come_again(ctx, out, after, reminded)
+    names = set(covered(target, chart.plan))
+    left = dict.fromkeys(  # told before; what was not is told now, as a hold
+        one.target for one in after.holds
+        if one.told and not names.isdisjoint(covered(one.target, chart.plan))
+    )  # fmt: skip
     for person in after.people:
         if not person.reachable:
             continue
         lang = person.lang
         what = _list(ctx, chart, named, lang)
         said = [ctx.words.say("hold_released", lang, name=chart.name, what=what)]
+        if left:
+            still = _list(ctx, chart, list(left), lang)
+            said.append(ctx.words.say("hold_left", lang, what=still))
         if chart.over:
             phone = both_phones(ctx, lang)
             said = [

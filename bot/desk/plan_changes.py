@@ -27,6 +27,10 @@ _PACKS: dict[str, tuple[Stage, str]] = {"pi": ("cold", "ice"), "pw": ("warm", "w
 """Code → the stage that is kept up, and its name in the words."""
 
 
+ALIVE = "zl"
+"""The change by which a death that was told is taken back."""
+
+
 @dataclass(frozen=True, slots=True)
 class Changed:
     """The plan after a change. ``words`` is the key of what the owner is told
@@ -66,7 +70,7 @@ def offer(
         ]
     if state in ("died", "told_dead"):
         confirm = [("zd", "change_died", "")] if state == "told_dead" else []
-        return [*confirm, ("zl", "change_alive", "")]
+        return [*confirm, (ALIVE, "change_alive", "")]
     paused = state == "paused"
     first = ("zr", "change_resume", "") if paused else ("zp", "change_pause", "")
     return [
@@ -108,7 +112,7 @@ def change(
         return Changed(_with(plan, spans=spans), words, {"days": more})
     if kind in ("pi", "pw"):
         return _packs(plan, protocol, kind, day)
-    then = {"zp": "pause", "zr": "resume", "ze": "end", "zd": "died", "zl": "alive"}.get(kind)
+    then = {"zp": "pause", "zr": "resume", "ze": "end", "zd": "died", ALIVE: "alive"}.get(kind)
     if then is None:
         return None
     if then == "died":

@@ -290,20 +290,30 @@ def line_for(chart: Chart, med: str, at: datetime) -> Line | None:
 def line_behind(chart: Chart, med: str, now: datetime) -> Line | None:
     """The latest dose line that has come and waits, within one interval before ``now``;
     else the latest that has come at all. Never one that is still to come."""
+    come = _come(chart, med, now)
+    waiting = [line for line in come if line.state in ("open", "unanswered", "held")]
+    found = waiting or come
+    return found[-1] if found else None
+
+
+def latest_come(chart: Chart, med: str, now: datetime) -> Line | None:
+    """The latest dose line that has come within one interval before ``now``."""
+    come = _come(chart, med, now)
+    return come[-1] if come else None
+
+
+def _come(chart: Chart, med: str, now: datetime) -> list[Line]:
     medicine = medicine_of(chart, med)
     if medicine is None:
-        return None
+        return []
     reach = medicine.every_hours * 3600
-    come = [
+    return [
         line
         for line in chart.doses(medicine.name)
         if line.item.slot_at
         and line.state != "planned"
         and -3600 <= (now - line.item.slot_at).total_seconds() <= reach
     ]
-    waiting = [line for line in come if line.state in ("open", "unanswered", "held")]
-    found = waiting or come
-    return found[-1] if found else None
 
 
 TOO_MUCH = Text(

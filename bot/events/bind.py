@@ -48,7 +48,7 @@ from bot.standing.holds import covered
 from bot.standing.of_chart import standing_of
 from bot.standing.pain import pain_deadline
 from bot.standing.standing import Emergency, End, Ordinary, Over, Paused, Standing
-from bot.standing.words import hold_notice, target_words
+from bot.standing.words import hold_notice, said_by_none, target_words, worth_saying
 
 Event = AtHome | AtDesk | FellDue
 
@@ -149,7 +149,10 @@ def _say_held(ctx: Event, out: Effects, before: Chart, after: Chart) -> None:
         case _:
             over = "emergency_over"
     closed = open_emergency(before) is not None
-    holds = [hold for hold in after.holds if closed or not hold.told]
+    known = [hold for hold in after.holds if hold.told]
+    fresh = [one for one in after.holds if not one.told]
+    # What a wider one keeps back already is told when that one goes.
+    holds = worth_saying(after.holds) if closed else said_by_none(fresh, known)
     people = after.people
     if isinstance(mode, Over) and isinstance(ctx, AtHome) and not closed:
         # The course is over: who writes hears of it, nobody else is written to.

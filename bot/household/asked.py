@@ -9,6 +9,7 @@ from datetime import datetime, timedelta
 
 from bot.context.contexts import AtHome
 from bot.household import talking
+from bot.household.not_given import noted_lately
 from bot.household.reading_context import context_for, wall_time
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.conversation import Describe
@@ -120,11 +121,20 @@ def understand(
                 greeting=False,
                 asks=tuple(one for one in whole.asks if (one.about, one.value) in doubted),
             )
+    if not whole.observations and not whole.understood and noted_lately(chart, moment):
+        whole = _denied(text, context, whole)
     if not whole.observations and not whole.understood:
         whole = _of_a_case(ctx, chart, text, context, whole)
     if not whole.observations and several and sheet and asked == "none":
         return Understood(replace(whole, understood=False, greeting=False), bare=True)
     return Understood(whole)
+
+
+def _denied(text: str, context: Context, base: Reading) -> Reading:
+    """ "I did not give it", right after a dose was noted, though none is asked about now."""
+    found = read(text, replace(context, asked="dose"))
+    told = {(one.about, one.value) for one in found.observations}
+    return found if told == {("dose", "missed")} and not found.bare else base
 
 
 def _some_of(seen: Observation, due: int) -> bool:

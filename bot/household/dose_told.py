@@ -14,14 +14,16 @@ from bot.context.contexts import AtHome, Context
 from bot.context.words import clock, day_word
 from bot.dosing.dosing import (
     after_given,
+    latest_come,
     line_behind,
     line_for,
     next_words,
     served,
 )
 from bot.household import clarify, late, twice
+from bot.household.not_given import not_given
 from bot.household.reading_context import wall_time
-from bot.model.chart import Chart, Line, Person
+from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.chat import Incoming
 from bot.model.effects import Effects, Mark
 from bot.model.finding import Finding
@@ -54,7 +56,8 @@ _LATE = re.compile(
 
 @dataclass(slots=True)
 class Follows:
-    """What follows from the words ``text`` of ``source``, told of ``moment``."""
+    """What follows from the words ``text`` of ``source``, told of ``moment``; ``quoted`` is the
+    prompt that they are a reply to, ``when`` its doses of which it must be asked when."""
 
     source: SourceId
     text: str
@@ -64,6 +67,18 @@ class Follows:
     tell: list[str] = field(default_factory=list)
     more: list[Finding] = field(default_factory=list)
     doses: list[tuple[str | None, datetime]] = field(default_factory=list)
+    quoted: Sheet | None = None
+    when: list[Line] = field(default_factory=list)
+
+    @property
+    def round(self) -> datetime:
+        """About when the doses that are meant were due."""
+        return self.quoted.due_at if self.quoted is not None else self.moment
+
+    def of_quoted(self, med: str | None) -> Line | None:
+        """The dose of this medicine on the prompt that was quoted."""
+        lines = self.quoted.lines if self.quoted is not None and med else ()
+        return next((one for one in lines if one.item.med == med), None)
 
     def mark(self, line: Line, choice: str, person: Person, at: datetime) -> None:
         """The words answer this line."""
@@ -139,17 +154,37 @@ def _when_told(text: str) -> str:
     return "unsure" if _LATE.search(text) else "then"
 
 
-def _asked_when(
-    ctx: AtHome, out: Effects, chart: Chart, person: Person, line: Line, follows: Follows
-) -> bool:
-    """Asked when it was given, as of a late tap. False where that cannot be asked now."""
+def _asked_when(ctx: AtHome, chart: Chart, line: Line, follows: Follows) -> bool:
+    """To be asked when it was given, as of a late tap. False where that cannot be asked now."""
     sheet = chart.sheet(line.prompt)
     if sheet is None or not late.is_late(ctx, sheet, line):
         return False
     if ctx.standing(chart).holds_on(line.item) or chart.said_dead or chart.over:
         return False
-    late.ask_when(ctx, out, chart, person, sheet, [line], follows.source)
+    follows.when.append(line)
     return True
+
+
+def ask_when(ctx: AtHome, out: Effects, chart: Chart, person: Person, follows: Follows) -> None:
+    """Ask when the doses were given of which the words leave it open: once for each prompt."""
+    for sheet in chart.sheets:
+        lines = [line for line in follows.when if line.prompt == sheet.id]
+        if lines:
+            late.ask_when(ctx, out, chart, person, sheet, lines, follows.source)
+
+
+def _bound(
+    ctx: AtHome, chart: Chart, seen: Observation, follows: Follows, line: Line
+) -> datetime | None:
+    """When the dose of a prompt that was quoted was given; None where it must be asked."""
+    due = min(line.item.slot_at or follows.moment, follows.moment)
+    if seen.at is not None:
+        return wall_time(chart, min(due + late.AFTER, follows.moment), seen.at)
+    waits = line.state in ("open", "unanswered")
+    told_then = seen.value != "given" or _when_told(follows.text) == "then"
+    if not waits or told_then or not _asked_when(ctx, chart, line, follows):
+        return due
+    return None
 
 
 def dose_told(
@@ -162,6 +197,9 @@ def dose_told(
     line: Line | None = None
     if seen.med and seen.value in ("missed", "refused", "vomited_up"):
         line = line_behind(chart, seen.med, moment)
+        latest = latest_come(chart, seen.med, moment)
+        if seen.value == "missed" and latest and latest.choice == "given":
+            line = line if _EARLIER.search(follows.text) else latest
     elif seen.med:
         behind = line_behind(chart, seen.med, moment) if seen.at is None else None
         waits = behind is not None and behind.state in ("open", "unanswered")
@@ -170,14 +208,18 @@ def dose_told(
             match _when_told(follows.text):
                 case "then":  # "this morning": about when it was due
                     at = min(behind.item.slot_at, moment)
-                case "unsure" if seen.value == "given" and _asked_when(
-                    ctx, out, chart, person, behind, follows
-                ):
+                case "unsure" if seen.value == "given" and _asked_when(ctx, chart, behind, follows):
                     return False
                 case _:
                     pass
         if waits and line is not None and seen.value == "given":
             line = served(chart, line, at)
+    quoted = follows.of_quoted(seen.med)
+    if quoted is not None and line != quoted and not _JUST.search(follows.text):
+        bound = _bound(ctx, chart, seen, follows, quoted)
+        if bound is None:
+            return False
+        line, at = quoted, bound
     if seen.value == "doubled":
         return True  # the medicine is held by the rule of a dose given twice
     if line is None:
@@ -190,6 +232,11 @@ def dose_told(
             return False
         follows.mark(line, "given", person, at)
         follows.given(ctx, out, chart, line.item.med, at, lang, line)
+    elif seen.value == "missed" and line.choice == "given":
+        tell, more = not_given(ctx, out, chart, person, line)
+        follows.tell += tell
+        follows.more += more
+        return False
     elif seen.value in ("missed", "refused"):
         if line.state != "answered":
             follows.mark(line, seen.value, person, at)
@@ -232,6 +279,13 @@ def tap_dose(
     clarify.settle(ctx, out, person.chat)
     if not dose_told(ctx, out, chart, person, seen, follows):
         out.answer(event.callback)
+        ask_when(ctx, out, chart, person, follows)
+        if follows.tell:
+            text = "\n\n".join(follows.tell)
+            out.tell(person, Purpose.answer, text, patient=chart.id, topic=AboutPatient(chart.id))
+        said = Said(person.name, words.observation(seen, lang), follows.source, by_button=True)
+        if follows.more:
+            take_note(ctx, out, chart, [], said, person=person, more=follows.more)
         return True
     noted = words.say("noted", lang, what=words.observation(seen, lang))
     out.answer(event.callback, noted)

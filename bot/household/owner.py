@@ -248,12 +248,11 @@ def _edited(ctx: AtHome, out: Effects, event: Incoming, person: Person) -> None:
         if any(found == source for found, _ in chart.sources.values()) or any(
             line.source == source for line in chart.lines()
         ):
-            told = [n.at for n in chart.history if chart.sources[n.id][0] == source]
             retract(ctx, out, chart, person, source, "corrected", instead=event.text)
             left = without(ctx, chart, source)
             if told_when_anew(ctx, out, left, chart, person, event.text, source):
                 return
-            words = OwnWords(event.text, source, without=source, first_at=min(told, default=None))
+            words = OwnWords(event.text, source, without=source, first_at=event.first_at)
             reply(ctx, out, left, person, words)
             return
     if changed_while_waiting(ctx, out, event, person, source):

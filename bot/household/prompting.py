@@ -266,11 +266,11 @@ def _left_out(
 
 def remind(
     ctx: Context, out: Effects, chart: Chart, sheet: Sheet, *, asked: bool = False,
-    only: int | None = None,
+    only: int | None = None, first: str = "reminder",
 ) -> None:  # fmt: skip
     """One gentle reminder of what still waits; in the quiet hours only for a dose. One that
     somebody asked for comes at its hour, whatever was written down meanwhile, to the chat
-    (``only``) that asked."""
+    (``only``) that asked; ``first`` are the words above it."""
     waiting = [x for x in to_do(ctx, chart, sheet) if asked or x.state == "open"]
     if chart.plan.hours.quiet(chart.local(ctx.now).time()):
         waiting = [line for line in waiting if line.item.kind == "dose"]
@@ -281,7 +281,7 @@ def remind(
     # Numbers stay those of the first message, so the whole sheet is shown.
     for person in chart.people:
         if person.reachable and only in (None, person.chat):
-            show(ctx, out, chart, sheet, person, remind=True)
+            show(ctx, out, chart, sheet, person, remind=first)
         elif sheet.reminded is not None and sheet.reminded <= ctx.now - NEWER:
             # Only the newest reminder is kept up to date.
             old = reminder_key(sheet, person.chat, sheet.reminded)

@@ -14,6 +14,7 @@ from bot.context.phones import both_phones, what_happens_now
 from bot.dosing.dosing import given_again
 from bot.household import clarify, doubt_words, doubts, talking
 from bot.household.aftermath import aftermath
+from bot.household.ask_each import ask_each
 from bot.household.asked import (
     ANSWERS,
     asked_sheet,
@@ -25,11 +26,19 @@ from bot.household.asked import (
 from bot.household.bare_answers import all_to_do, bare_answers, says_done
 from bot.household.done_on_hold import done_on_hold
 from bot.household.dose_answers import asked_not_told, still_to_do
-from bot.household.dose_told import Follows, at_its_hour, by_medicine, dose_told, hour_told
+from bot.household.dose_told import (
+    Follows,
+    ask_when,
+    at_its_hour,
+    by_medicine,
+    dose_told,
+    hour_told,
+)
 from bot.household.doubtful import alarming
 from bot.household.emergency import emergency_buttons
 from bot.household.expected import answer_question
 from bot.household.may_i import known_answer, without_question
+from bot.household.not_given import ANY, may_be_meant
 from bot.household.reading_context import context_for
 from bot.household.sheet import to_do
 from bot.household.snooze import snooze, snoozed_until
@@ -43,7 +52,7 @@ from bot.model.ids import NO_SOURCE, SourceId
 from bot.model.observation import Observation
 from bot.model.purpose import Purpose
 from bot.model.reading import Reading
-from bot.model.topic import AboutPatient
+from bot.model.topic import AboutPatient, AboutPrompt
 from bot.model.urgency import Urgency
 from bot.standing.standing import End, Over
 from bot.triage import handed_over
@@ -99,6 +108,7 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     waits = waiting_doses(chart, sheet, moment)
     reading = too_much(chart, waits, text, counted(text, reading))
     reading = still_to_do(sheet, text, reading)
+    reading = _denied(chart, waits, person, reading, moment)
     named = tuple(x for x in reading.observations if not _of_none(chart, waits, text, x, moment))
     which = len(named) < len(reading.observations)
     if which:
@@ -125,7 +135,8 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     if (thanks or thanked) and not after and not chart.over and not chart.said_dead:
         out.tell(person, Purpose.answer, ctx.words.say("thanks", person.lang), patient=chart.id)
         return
-    follows = Follows(source, text, moment, tell=known)
+    quoted = sheet if isinstance(ctx.topic, AboutPrompt) else None
+    follows = Follows(source, text, moment, tell=known, quoted=quoted)
     _doses_and_sessions(ctx, out, chart, person, sheet, reading.observations, follows)
     observations, tell = follows.observations, follows.tell
     asking = doubts.consider(ctx, chart, reading, observations)
@@ -150,6 +161,8 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
         clarify.settle(ctx, out, person.chat)
     elif words.looked_at:
         out.add(Entry("unclear", "bot", text, chart.id, {"source": source}))
+    elif understood.bare and ask_each(ctx, out, chart, person, sheet):
+        clarify.settle(ctx, out, person.chat)
     elif not (asking.asked or asking.raised or passed or after):
         rest = bool(observations)
         _not_understood(ctx, out, chart, person, said, rest=rest, done=done, which=which)
@@ -158,7 +171,9 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
 def _of_none(
     chart: Chart, waiting: Sequence[Line], text: str, seen: Observation, moment: datetime
 ) -> bool:
-    """A dose given of nobody knows which medicine: noted so, it would keep no gap. Asked."""
+    """A dose of nobody knows which medicine: noted so, it would keep no gap. Asked."""
+    if seen.med == ANY:
+        return True
     if (seen.about, seen.value, seen.med) != ("dose", "given", None) or not chart.plan.medicines:
         return False
     meant = picked(chart, waiting, text, seen, moment)
@@ -169,6 +184,21 @@ def _of_none(
     if seen.count and 1 <= seen.count < len(waiting):
         return True  # "gave two of them": which?
     return all(one.med is None for one in by_medicine(chart, waiting, seen, moment, text))
+
+
+def _denied(
+    chart: Chart, waiting: Sequence[Line], person: Person, reading: Reading, moment: datetime
+) -> Reading:
+    """ "I did not give it", right after it was noted: that one. Where it may be another, the
+    medicine is left open, and asked."""
+    if "dose" in reading.bare:
+        return reading
+    seen = []
+    for one in reading.observations:
+        unnamed = (one.about, one.value, one.med) == ("dose", "missed", None)
+        meds = may_be_meant(chart, waiting, person, moment) if unnamed else []
+        seen.append(replace(one, med=meds[0] if len(meds) == 1 else ANY) if meds else one)
+    return replace(reading, observations=tuple(seen))
 
 
 def _of_now(chart: Chart, seen: Sequence[Observation]) -> tuple[Observation, ...]:
@@ -201,10 +231,11 @@ def _doses_and_sessions(
         seen = at_its_hour(chart, seen, follows.moment)
         meant = picked(chart, doses, follows.text, seen, follows.moment)
         each = [replace(seen, med=med, count=None) for med in meant or ()]
-        for dose in each or by_medicine(chart, doses, seen, follows.moment, follows.text):
+        for dose in each or by_medicine(chart, doses, seen, follows.round, follows.text):
             one = given_again(chart, dose, follows.text, follows.moment)
             if dose_told(ctx, out, chart, person, one, follows):
                 follows.observations.append(one)
+    ask_when(ctx, out, chart, person, follows)
 
 
 def _line_answered(lines: Sequence[Line], seen: Observation, marks: Sequence[Mark]) -> Line | None:

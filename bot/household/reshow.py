@@ -27,7 +27,7 @@ def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
         old = known.get(sheet.id)
         if old is None or (old == sheet and not everything):
             continue
-        if ctx.now - sheet.due_at > FRESH and old == sheet:
+        if ctx.now - (sheet.reminded or sheet.due_at) > FRESH and old == sheet:
             continue
         if not wished_anew and _state(ctx, before, old) == _state(ctx, after, sheet):
             continue

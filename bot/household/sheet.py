@@ -176,11 +176,11 @@ def remind_key(sheet: Sheet, person: Person) -> str:
 
 
 def show(
-    ctx: Context, out: Effects, chart: Chart, sheet: Sheet, person: Person, *, remind: bool = False
+    ctx: Context, out: Effects, chart: Chart, sheet: Sheet, person: Person, *, remind: str = ""
 ) -> None:
-    """Send a prompt, or its one reminder, to a person."""
+    """Send a prompt, or its one reminder under these words, to a person."""
     words = ctx.words
-    first = words.say("reminder", person.lang, name=chart.name) if remind else ""
+    first = words.say(remind, person.lang, name=chart.name) if remind else ""
     dedupe = prompt_key(sheet, person.chat)
     if remind:
         dedupe = reminder_key(sheet, person.chat, ctx.now)

@@ -7,6 +7,7 @@ import re
 from bot.context.contexts import AtHome
 from bot.household import doubt_words, late_told, resumed, twice, wound_words
 from bot.household.giving import plainly
+from bot.household.not_dead import taken_back_in_words
 from bot.household.reply import OwnWords, reply
 from bot.model.chart import Chart, Person
 from bot.model.chat import Incoming
@@ -33,11 +34,18 @@ def spoken(
     if before is not None and before.which and _only_names(chart, text):
         text = f"{before.text}: {text}"  # which medicine was it? The name alone
     answered = (
-        twice.told(ctx, out, event, person, text)
+        taken_back_in_words(ctx, out, chart, person, text, source)
+        or twice.told(ctx, out, event, person, text)
         or doubt_words.told(ctx, out, chart, person, text, source)
         or resumed.told(ctx, out, chart, person, text)
         or late_told.told_when(ctx, out, chart, person, text, source)
         or wound_words.answered(ctx, out, event, chart, person, text, source)
     )
     if not answered:
-        reply(ctx, out, chart, person, OwnWords(text, source, without=without))
+        reply(
+            ctx,
+            out,
+            chart,
+            person,
+            OwnWords(text, source, without=without, first_at=event.first_at),
+        )

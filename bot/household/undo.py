@@ -63,7 +63,7 @@ def retract(
     for sheet in chart.sheets:
         back = "open" if sheet.sent_at else "planned"
         mine = [line for line in sheet.lines if line.source == source]
-        marks = [_left_of(chart, line, source) or Mark(line.id, back) for line in mine]
+        marks = [left_of(chart, line, source) or Mark(line.id, back) for line in mine]
         if marks:
             out.add(*marks)
     for dose in planned_again(ctx, chart, source):
@@ -71,7 +71,7 @@ def retract(
     return tell_of_withdrawal(ctx, out, chart, Said(person.name, instead, source))
 
 
-def _left_of(chart: Chart, line: Line, source: SourceId) -> Mark | None:
+def left_of(chart: Chart, line: Line, source: SourceId) -> Mark | None:
     """A dose of which somebody else told too still stands, as they told it."""
     for noted in chart.history:
         theirs, person = chart.sources[noted.id]
@@ -203,7 +203,7 @@ def _freed(chart: Chart, source: SourceId) -> Chart:
         if line.source != source:
             return line
         state = "open" if sent else "planned"
-        mark = _left_of(chart, line, source) or Mark(line.id, state)
+        mark = left_of(chart, line, source) or Mark(line.id, state)
         return replace(
             line, state=mark.state, choice=mark.choice, by=mark.by, at=mark.at,
             source=mark.source, person=mark.person,

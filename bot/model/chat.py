@@ -47,7 +47,8 @@ class Incoming:
 
     ``message`` is the message id in ``chat``: the message sent or edited, or the one
     whose button was pressed; ``data`` is what the button holds; ``reply_to`` the id of
-    the message answered; ``new_chat`` the id after a group was upgraded.
+    the message answered; ``new_chat`` the id after a group was upgraded; ``first_at`` when
+    an edited message was first sent, however often it has been edited since.
     """
 
     update: int
@@ -63,6 +64,7 @@ class Incoming:
     data: str = ""
     callback: str = ""  # id to answer a button press with
     new_chat: int | None = None
+    first_at: datetime | None = None
 
 
 class Button(Strict):

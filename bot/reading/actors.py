@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from .clauses import Clause
 from .matching import Match
-from .subjects import PREPOSITIONS
+from .subjects import PREPOSITIONS, belongs_elsewhere
 from .token import Token
 
 SEEN = frozenset(
@@ -162,18 +162,20 @@ def not_the_patient(match: Match, tokens: list[Token], clause: Clause) -> bool:
         "<patient>" in tokens[at].keys for at in done_to
     ):
         return False
+    after = match.last + 1
+    if after + 1 < clause.end and belongs_elsewhere(tokens, after + 1, clause.end):
+        return True  # "se murió el perro de la vecina"
     for place in range(match.first - 1, clause.start - 1, -1):
         token = tokens[place]
         if token.word in _DATIVE or token.word in ("se", "ya", "que", "today", "yesterday"):
             continue
         if "<patient>" in token.keys and token.word not in ("la", "lo", "el"):
-            return False
+            return belongs_elsewhere(tokens, place, match.first)
         if not token.keys.isdisjoint(("<aux>", "<adv>", "<neg>", "<joiner>", "<hedge>")):
             continue
         if not token.keys.isdisjoint(("<thing>", "<person>", "<sign>")):
             return True
         return place > clause.start and tokens[place - 1].word in _DETERMINERS
-    after = match.last + 1
     if after + 1 < clause.end and tokens[after].word in _DETERMINERS:
         if tokens[after + 1].word in _DEAR:
             return False  # "falleció mi niña"

@@ -37,6 +37,8 @@ def _topic(token: Token) -> bool:
 
 _BEFORE_TIME = frozenset("his her the this that every each yesterday tomorrow one".split())
 """Before "morning", "evening", "night", which then greet nobody."""
+_WHOSE = frozenset("his her its".split())
+"""Before them it goes on: "his morning pills"."""
 _NIGHTS = frozenset("last all the every per a at".split())
 
 
@@ -162,6 +164,7 @@ def split(tokens: list[Token]) -> list[Clause]:
             and not (index > 1 and previous == "night" and tokens[index - 2].word in _NIGHTS)
             and word not in ("you", "u", "so")
             and previous not in _BEFORE_TIME
+            and not (index > 1 and tokens[index - 2].word in _WHOSE)
         ):
             rank = max(rank, 1)
         elif (

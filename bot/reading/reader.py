@@ -25,6 +25,7 @@ from .limbs import drop_told_twice
 from .matching import Match
 from .normalise import words_of
 from .overlap import drop_overlaps, in_figures
+from .plans import when_awake
 from .quantities import fold_quantities, those_due
 from .retold import also_given, brought_up, resolve_past
 from .seek import seek
@@ -32,7 +33,7 @@ from .settle import ABSENT, Found, settle
 from .shorthand import written_out
 from .stand import with_trouble_of
 from .suppress import Suppressor
-from .toes import cold_toes
+from .toes import cold_toes, swollen_and_cold
 from .token import Token
 from .typed import hours_of_doses
 from .wishes import CLEARING, tells_trouble
@@ -229,14 +230,19 @@ def _conclude(
     found = resolve_past(found, clauses)
     mark_sudden(found, clauses)
     found = drop_before(found, clauses)
-    put_off = any(m.void is suppress.NOT_DONE for m in matches) or (
-        context.asked in (*_TO_DO, "none")
-        and any(promised(tokens, c, context.asked != "none") for c in clauses)
+    put_off = (
+        any(m.void is suppress.NOT_DONE for m in matches)
+        or when_awake(text)
+        or (
+            context.asked in (*_TO_DO, "none")
+            and any(promised(tokens, c, context.asked != "none") for c in clauses)
+        )
     )
     answer = bare.answer(tokens, clauses, matches, found, context)
     found.extend(answer.found)
     reasons.extend(answer.reasons)
     found.extend(brought_up(found))
+    found.extend(swollen_and_cold(tokens, clauses, found))
     observations = settle(_of_the_dead(_not_yet(found, tokens), clauses))
     if put_off and not observations:
         span = (tokens[0].start, tokens[-1].end)

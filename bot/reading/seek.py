@@ -62,6 +62,13 @@ def seek(
     return matches, moods
 
 
+def _of_pills(clause: Clause, asked: str) -> bool:
+    """ "Gave him all his pills", where it was asked how he eats: neither food nor eating is
+    spoken of."""
+    told = clause.keys & {"<meds>", "<food>", "<eat>", "<appetiteword>"}
+    return asked == "appetite" and told == {"<meds>"}
+
+
 def _in_clause(
     tokens: list[Token],
     clause: Clause,
@@ -94,7 +101,10 @@ def _in_clause(
     now = frozenset(own) if own else focus
     if own == {"vomiting"} and "dose" in focus:
         now |= {"dose"}  # "gave it at eight but he threw it up"
-    now |= {f"asked-{asked_name}"}
+    if _of_pills(clause, asked_name):
+        asked, now, focus = frozenset(), now - {"appetite"}, focus - {"appetite"}
+    else:
+        now |= {f"asked-{asked_name}"}
     if not asked.isdisjoint(kin(focus) if not own else WOUND if own <= WOUND else own):
         now |= asked
     for rule in waiting:

@@ -30,13 +30,16 @@ _OUTSIDERS = frozenset(
 _BEYOND = frozenset(("door", "doors", "road", "street", "stairs", "opposite"))
 
 
-def _belongs_elsewhere(tokens: list[Token], place: int, end: int) -> bool:
+def belongs_elsewhere(tokens: list[Token], place: int, end: int) -> bool:
     """ "My sister's spaniel", "the bulldog next door", "el perro de mi vecina"."""
     if "<animalnoun>" not in tokens[place].keys:
         return False
     before = tokens[place - 1].word if place else ""
-    if before.endswith("s") and before[:-1] in _KIN:
-        return True
+    for owner in reversed(tokens[max(0, place - 3) : place]):
+        if _KIN & {owner.word[:-1] * owner.word.endswith("s"), owner.base}:
+            return True  # "my mum's old dog", "their neighbour's little brown cat"
+        if owner.keys & {"<patient>", "<person>", "<joiner>", "<function>"}:
+            break
     if before in ("his", "her", "their", "su"):
         said = tokens[max(0, place - 6) : place - 1]
         if any(t.word in _OUTSIDERS or t.word in _KIN_ES for t in said):
@@ -228,7 +231,7 @@ def mark_subjects(
         elsewhere = False
         for place in range(clause.start, clause.end):
             token = tokens[place]
-            elsewhere = _belongs_elsewhere(tokens, place, clause.end)
+            elsewhere = belongs_elsewhere(tokens, place, clause.end)
             other_leg = token.word in ("la", "otra", "other") and any(
                 not t.keys.isdisjoint(("<legword>", "<otherleg>", "<joint>"))
                 for t in tokens[place + 1 : min(place + 3, clause.end)]

@@ -15,6 +15,7 @@ from bot.model.urgency import Urgency
 
 from . import reader, suppress
 from .alarms import level, level_told
+from .plans import without_plans
 from .statistical import Suspicion, shipped
 
 SUSPECTS = 0.82
@@ -57,7 +58,7 @@ def read(text: str, context: Context) -> Reading:
     reading = reader.read(text, context)
     if not text.strip():
         return reading
-    return combined(reading, shipped().suspect(text, context), context)
+    return combined(reading, shipped().suspect(without_plans(text), context), context)
 
 
 def combined(reading: Reading, suspicion: Suspicion, context: Context) -> Reading:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import logging
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from datetime import datetime, timedelta
 
 from bot.context.practice import Practice
@@ -17,6 +17,7 @@ from bot.standing.standing import Ordinary
 
 from .cast import GROUP, Absent, Cast
 from .expect import WHOLE, HeldNames, Miss, OpenCase, Played, State, compare, moments
+from .openings import Openings
 from .transcript import Transcript
 from .values import Count, Event, Expectation, Moment, Never, Over, Some, Story
 from .world import World
@@ -48,10 +49,14 @@ class Rehearsed:
 
 
 class Rehearsal:
-    """One story on a world of its own."""
+    """One story on a world of its own; ``openings`` are those of stories played before it."""
 
-    def __init__(self, story: Story, practice: Practice, world: type[World] = World) -> None:
-        self.story = story
+    def __init__(
+        self, story: Story, practice: Practice, world: type[World] = World,
+        openings: Openings | None = None,
+    ) -> None:  # fmt: skip
+        self.story, self.practice = story, practice
+        self.openings = openings
         self.world = world(replace(practice, clinic=story.clinic), self._beginning())
         self.cast = Cast.of(self.world, story)
         self.states: dict[Moment, State] = {}
@@ -61,14 +66,13 @@ class Rehearsal:
 
     def play(self) -> Rehearsed:
         """All of it, then every expectation."""
-        world, story = self.world, self.story
-        staff = frozenset(
-            {GROUP, self.cast.opener, *(self.cast.users[name] for name in story.staff)}
-        )
-        world.unseen = staff
-        self.cast.open_practice()
-        world.enrol(story.plan, story.protocol, story.plan.clinician, story.waiting)
-        for at, what in self._agenda():
+        story, agenda = self.story, list(self._agenda())
+        if agenda[0][1] == "home":  # else something happens before that, or is looked at
+            agenda = self._opened(agenda)
+        else:
+            self._begin()
+        world = self.world
+        for at, what in agenda:
             world.until(max(world.now, self.time_of(at)))
             match what:
                 case Event(at=_, line=line, who=who, act=act):
@@ -80,9 +84,7 @@ class Rehearsal:
                         self.misses.append(Miss(line, f"{who}, {at}", str(absent)))
                     self.last = world.now
                 case "home":
-                    world.unseen = staff
-                    self.cast.come_home(self.patient)
-                    world.unseen = frozenset()
+                    self._come_home()
                 case _:
                     self.states[at] = self.state()
         if any(_open_ended(one) for one in story.expect):
@@ -92,6 +94,48 @@ class Rehearsal:
         )
         self.misses += compare(story.expect, played)
         return self.rehearsed()
+
+    # -- before the first event -------------------------------------------------------------
+
+    def _begin(self) -> World:
+        """The practice opens, and the patient is enrolled."""
+        story = self.story
+        self.world.unseen = self._staff()
+        self.cast.open_practice()
+        self.world.enrol(story.plan, story.protocol, story.plan.clinician, story.waiting)
+        return self.world
+
+    def _staff(self) -> frozenset[int]:
+        users = (self.cast.users[name] for name in self.story.staff)
+        return frozenset({GROUP, self.cast.opener, *users})
+
+    def _come_home(self) -> None:
+        self.world.unseen = self._staff()
+        self.cast.come_home(self.patient)
+        self.world.unseen = frozenset()
+
+    def _opened(self, agenda: list[tuple[Moment, Event | str]]) -> list[tuple[Moment, Event | str]]:
+        """Everybody is at home, and it is the moment of what happens first then; what is left."""
+
+        def begin() -> World:
+            self._begin()
+            self.world.until(max(self.world.now, self.time_of(agenda[0][0])))
+            self._come_home()
+            return self.world
+
+        story, first = self.story, agenda[:2][-1][0]
+        if self.openings is None:
+            begin()
+            return agenda[1:]
+        flows = (getattr(self.practice, one.name) for one in fields(self.practice))
+        kind = (
+            story.plan.model_dump_json(), id(story.protocol), story.clinic.model_dump_json(),
+            tuple(story.household.items()), tuple(story.staff.items()), tuple(story.waiting),
+            self.world.now, type(self.world), *map(id, flows),
+        )  # fmt: skip
+        self.world = self.openings.at(kind, self.time_of(first), begin, self.practice)
+        self.cast = Cast.of(self.world, story)
+        return agenda[1:]
 
     def rehearsed(self) -> Rehearsed:
         """What has come of it so far."""
@@ -198,9 +242,9 @@ def held_of(chart: Chart, now: datetime) -> HeldNames:
     return HeldNames(held, (WHOLE,) if by_mouth else ())
 
 
-def rehearse(story: Story, practice: Practice) -> Rehearsed:
+def rehearse(story: Story, practice: Practice, openings: Openings | None = None) -> Rehearsed:
     """Play a story. One at which the bot itself fails ends there, and does not hold."""
-    rehearsal = Rehearsal(story, practice)
+    rehearsal = Rehearsal(story, practice, openings=openings)
     try:
         return rehearsal.play()
     except Exception as error:

@@ -290,13 +290,15 @@ class Entry:
 
 @dataclass(slots=True)
 class InChat:
-    """A message in a chat: of the bot (``sent``, as it stands now) or of ``who``."""
+    """A message in a chat: of the bot (``sent``, as it stands now) or of ``who``, who first
+    sent it ``at``."""
 
     number: int
     who: str
     text: str
     sent: Outgoing | None = None
     record: Message | None = None
+    at: datetime | None = None
 
 
 @dataclass(slots=True)

@@ -4,9 +4,11 @@ happens to the next. Whoever holds a world says what people do and how late it i
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from copy import copy, deepcopy
 from dataclasses import replace
 from datetime import datetime, timedelta
 from hashlib import sha256
+from typing import Self
 
 from bot.context.buttons import digest_of
 from bot.context.opening import next_opening
@@ -39,6 +41,19 @@ class World:
         self.unseen: frozenset[int] = frozenset()  # chats whose messages are no part of it now
         self._updates = 0
         put_due(self.tables, "board", "board", next_opening(practice.clinic, now), None)
+
+    def fork(self) -> Self:
+        """A copy that can go its own way: values are shared, tables are not."""
+        other = copy(self)
+        memo: dict[int, object] = {}
+        for row in self.tables.patients.values():
+            memo[id(row.chart)] = row.chart
+            for table in (row.sheets, row.lines, row.whole):
+                memo |= {id(one): one for one in table.values()}
+        for chat in self.tables.chats.values():
+            memo |= {id(one.sent): one.sent for one in chat if one.sent is not None}
+        other.tables, other.transcript = deepcopy((self.tables, self.transcript), memo)
+        return other
 
     # -- what is done -----------------------------------------------------------------------
 
@@ -102,7 +117,7 @@ class World:
     ) -> int:  # fmt: skip
         """A message; its number in the chat."""
         number = self._number(chat)
-        self._into(chat, InChat(number, who, text))
+        self._into(chat, InChat(number, who, text, at=self.now))
         self.hear(
             replace(self._event("message", who, user, chat, number, lang),
                     text=text, reply_to=reply_to)
@@ -112,17 +127,18 @@ class World:
     def show(self, who: str, user: int, chat: int, film: bool, light: str, caption: str) -> None:
         """A picture or film."""
         number = self._number(chat)
-        self._into(chat, InChat(number, who, caption))
+        self._into(chat, InChat(number, who, caption, at=self.now))
         media = (core.drawn(film, light, self._updates),)
         event = self._event("message", who, user, chat, number)
         self.hear(replace(event, text=caption, media=media))
 
     def edit(self, who: str, user: int, chat: int, number: int, text: str) -> None:
         """A message of theirs reads otherwise now."""
+        event = self._event("edited", who, user, chat, number)
         for one in self.tables.chats[chat]:
             if one.number == number:
-                one.text = text
-        self.hear(replace(self._event("edited", who, user, chat, number), text=text))
+                one.text, event = text, replace(event, first_at=one.at)
+        self.hear(replace(event, text=text))
 
     def tap(self, who: str, user: int, chat: int, number: int, data: str) -> None:
         """A button."""

@@ -77,6 +77,16 @@ def worth_saying(holds: Iterable[Hold]) -> list[Hold]:
     return [h for h in each if not (isinstance(h.ends, ByAnswer) and h.target in lasting)]
 
 
+def said_by_none(fresh: Sequence[Hold], known: Sequence[Hold]) -> list[Hold]:
+    """Of these holds those that no wider one says which is told already and lasts as long."""
+    lasting = [hold for hold in known if not isinstance(hold.ends, ByAnswer)]
+    wide = [hold for hold in lasting if isinstance(hold.target, Everything | ByMouth)]
+    each = [hold for hold in fresh if hold.target not in {one.target for one in wide}]
+    again = [hold for hold in fresh if hold not in each]  # once more, for a reason of its own
+    said = worth_saying([*wide, *each])
+    return [*again, *(hold for hold in each if hold in said)]
+
+
 def hold_notice(holds: Sequence[Hold], plan: Plan, lang: Lang, words: Says, phone: str) -> str:
     """What is held, said once to the household: ``phone`` is whom to phone, name and number."""
     holds = worth_saying(holds)

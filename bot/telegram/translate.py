@@ -114,6 +114,7 @@ def _message(
         text=_text(message.get("text")) or _text(message.get("caption")),
         reply_to=_int(_map(message.get("reply_to_message")).get("message_id")),
         media=(media,) if media else (),
+        first_at=_time(message.get("date")) if edited else None,
     )
 
 

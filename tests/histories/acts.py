@@ -5,7 +5,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from copy import deepcopy
 from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from functools import cache
@@ -20,7 +19,7 @@ from bot.rehearsal.tables import InChat
 from ..rehearsal.telling import practice, story
 from .facts import Cause, Med, Order, Saying
 from .model import Model
-from .sayings import COMMANDS, SAYINGS, STAFF_WORDS
+from .sayings import COMMANDS, LATER, SAYINGS, STAFF_WORDS
 from .watched import CLINICIAN, HOME, LUCIA, NURSE, OPENER, ROBIN, Broken, Watched
 
 SILENT = 14
@@ -62,7 +61,7 @@ GAPS = (0, 1, 3, 10, 20, 25, 40, 65, 120, 240, 480, 700)
 KINDS = (
     *("given",) * 7, *("tap",) * 6, *("stale",) * 3, *("again",) * 2, *("say",) * 8, "edit",
     "undo", "back", "picture", *("desk",) * 4, *("command",) * 2, "answer", "change", "wait",
-    "block", "zone",
+    "block", "zone", *("reply",) * 3, *("later",) * 2, "captioned", "backtalk", *("doubt",) * 2,
 )  # fmt: skip
 ZONES = ("America/New_York", "America/Los_Angeles", "Europe/Madrid")
 CHANGES = (
@@ -133,22 +132,6 @@ def _prepared(number: int) -> tuple[Watched, Plan]:
     return world, plan
 
 
-def fork(world: Watched) -> Watched:
-    """A copy that can go its own way: values are shared, tables are not."""
-    other = Watched.__new__(Watched)
-    other.practice, other.now, other.unseen = world.practice, world.now, world.unseen
-    other._updates = world._updates
-    memo: dict[int, object] = {}
-    for row in world.tables.patients.values():
-        memo[id(row.chart)] = row.chart
-        for table in (row.sheets, row.lines, row.whole):
-            memo |= {id(one): one for one in table.values()}
-    for chat in world.tables.chats.values():
-        memo |= {id(one.sent): one.sent for one in chat if one.sent is not None}
-    other.tables, other.transcript = deepcopy((world.tables, world.transcript), memo)
-    return other
-
-
 def order_of(plan: Plan) -> Order:
     """The order in the model's own terms."""
     return Order(plan.zone, plan.home, tuple(_med(one) for one in plan.medicines))
@@ -178,7 +161,7 @@ def play(history: History, silent: int = SILENT) -> Played:
     """All of it, and ``silent`` hours more in which nobody does anything; it ends at the first
     thing that does not hold."""
     start, plan = _prepared(history.scene)
-    world = fork(start)
+    world = start.fork()
     names = dict(zip((ROBIN, LUCIA), SCENES[history.scene].names, strict=True))
     names |= {NURSE: "pell", CLINICIAN: "wren"}
     model = Model(order_of(plan), HOME, STAFF_WORDS)
@@ -229,6 +212,20 @@ class Player:
                 self.world.say(self.names[home], home, f"[a {light} picture]")
                 self.world.cause = Cause("picture", home)
                 self.world.show(self.names[home], home, home, False, light, "")
+            case "captioned":
+                said = SAYINGS[act.pick % len(SAYINGS)]
+                self.world.say(self.names[home], home, f"[a picture] {said.text}")
+                self.world.cause = Cause("say", home, said)
+                self.world.show(self.names[home], home, home, False, "sharp", said.text)
+            case "later":
+                self._say(home, LATER[act.pick % len(LATER)])
+            case "reply":
+                every = (*SAYINGS, *LATER)
+                self._reply(home, every[act.pick % len(every)], act.pick // 7, "")
+            case "backtalk":
+                self._reply(home, LATER[act.pick % len(LATER)], 0, "words:")
+            case "doubt":
+                self._tap(home, self._live(home, "doubt"), act.pick)
             case "zone":
                 if self.world.model is not None:
                     self.world.model.journeys += 1
@@ -276,6 +273,16 @@ class Player:
         self.world.say(self.names[user], user, saying.text)
         self.world.cause = Cause("say", user, saying)
         self.world.write(self.names[user], user, user, saying.text)
+
+    def _reply(self, user: int, saying: Saying, pick: int, about: str) -> None:
+        """Words in reply to one of the last messages of the bot, about ``about`` if any."""
+        theirs = [x for x in self.world.newest(user) if x.sent and about in x.sent.topic][:40]
+        if not theirs:
+            return
+        quoted = theirs[pick % len(theirs)]
+        self.world.say(self.names[user], user, f"[to “{quoted.text[:60]}”] {saying.text}")
+        self.world.cause = Cause("say", user, saying)
+        self.world.write(self.names[user], user, user, saying.text, reply_to=quoted.number)
 
     def _edit(self, user: int, saying: Saying) -> None:
         mine = next((one for one in self.world.newest(user) if one.who and one.text), None)
@@ -351,6 +358,8 @@ def _wanted(data: str, kind: str) -> bool:
     code, args = Watched.meaning(data)
     if kind == "given":
         return code in ("a", "g", "x") or (code == "i" and args[1] == "given")
+    if kind == "doubt":
+        return code not in ("i", "a", "z")
     return code == "z" if kind == "back" else bool(code)
 
 

@@ -40,8 +40,7 @@ class Model:
     home: Collection[int]  # chats
     words: Collection[str] = ()  # staff's own
     must: dict[str, int] = field(default_factory=dict)  # med → must be held
-    dead: bool = False
-    dead_by: int = 0
+    deaths: set[int] = field(default_factory=set)  # who told of a death, and has not taken it back
     prompted: set[str] = field(default_factory=set)
     told_kept: list[tuple[str, datetime]] = field(default_factory=list)
     late: dict[str, list[tuple[datetime, int]]] = field(default_factory=dict)
@@ -77,6 +76,9 @@ class Model:
         if cause.kind == "tap" and cause.code in "ia" and before.state != "ended":
             for item in cause.meds:
                 self.late.setdefault(item, []).append((now, cause.user))
+        if cause.kind in ("say", "edit") and "dose" in cause.saying.may:
+            for med in self.order.meds:  # asked when, it counts from these words on
+                self.late.setdefault(f"said:{med.name}", []).append((now, cause.user))
         for one in delivered:
             if one.chat not in self.home:
                 continue
@@ -85,21 +87,23 @@ class Model:
                 if med.name in one.text and KEPT.search(one.text):
                     self.told_kept.append((med.name, now))
         saying = cause.saying
-        if cause.kind in ("say", "edit") and not before.over and before.state == "active":
-            if saying.state == "death":
-                self.dead, self.dead_by = True, cause.user
+        told = cause.kind in ("say", "edit")
+        on = before.state == "active" and not before.over
+        if told and saying.state == "death" and (self.deaths or on):
+            self.deaths.add(cause.user)
+        elif cause.user in self.deaths and not _tells_death(after, cause.user):
+            self.deaths.discard(cause.user)
+        if told and on:
             for name in self._meant(saying.holds):
                 if name not in before.stopped:
                     self.must[name] = 1
-        if cause.kind in ("say", "edit") and saying.state == "emergency" and not after.over:
-            self.dead = False  # told alive and in danger: the emergency goes before
+        if told and saying.state == "emergency" and not after.over:
+            self.deaths = set()  # told alive and in danger: the emergency goes before
         if cause.kind == "staff":
-            self.dead = self.dead and after.over
+            self.deaths = self.deaths if after.over else set()
             if set(before.holds) - set(after.holds):
                 held = self._names(after.held)
                 self.must = {med: 1 for med in self.must if med in held}
-        elif cause.user == self.dead_by and not _lives(after):
-            self.dead = False  # taken back by who told it
         if before.over or before.state != "active" or not before.reachable:
             self.free.append((self.last or now, now))
         self.last = now
@@ -120,7 +124,9 @@ class Model:
         self, now: datetime, facts: Facts, delivered: Sequence[Shown], live: Sequence[Shown]
     ) -> Iterator[str]:
         fresh = [one for one in delivered if one.chat in self.home]
-        for one in [*fresh, *(x for x in live if now - x.at < SHOWN)]:
+        # Whoever has left is a stranger there: no button of theirs does anything.
+        old = [x for x in live if now - x.at < SHOWN and x.chat in facts.members]
+        for one in [*fresh, *old]:
             for label, code, item in one.buttons:
                 if code == "i" and item:
                     for why in self.why_not(now, facts, item):
@@ -135,7 +141,7 @@ class Model:
             yield "no such dose is planned"
             return
         med = next((one for one in self.order.meds if one.name == dose.med), None)
-        if facts.over or self.dead:
+        if facts.over or self.deaths:
             yield "after the end"
         if dose.med in self._names(facts.held) | set(self.must):
             yield "on hold"
@@ -243,7 +249,7 @@ class Model:
     def _silence(
         self, cause: Cause, before: Facts, after: Facts, delivered: Sequence[Shown]
     ) -> Iterator[str]:
-        if self.dead and not after.over:
+        if self.deaths and not after.over:
             yield "death: told, and the course goes on"
         if not (before.over and after.over):
             return
@@ -326,8 +332,8 @@ def _med(item: str) -> str:
     return item.split(":")[1]
 
 
-def _lives(facts: Facts) -> bool:
-    return any(told.about == "life" for told in facts.told.values())
+def _tells_death(facts: Facts, user: int) -> bool:
+    return any(one.about == "life" and one.user == user for one in facts.told.values())
 
 
 def _all_done(one: Shown) -> Iterator[str]:

@@ -11,6 +11,8 @@ def _of(
     return Saying(text, frozenset(may.split()), holds, state, just)
 
 
+_WELL = ("energy mobility appetite incision stool urine pain weight_bearing drinking swelling"
+         " licking vomiting")  # fmt: skip
 DOSES = (
     _of("gave it", "dose"),
     _of("gave it at 1 pm", "dose"),
@@ -41,8 +43,7 @@ SIGNS = (
     _of("he is limping a bit but ate well", "weight_bearing appetite mobility"),
     _of("the cut looks clean", "incision"),
     # Said to one question it answers that one, as "yes" does.
-    _of("hes fine", "energy mobility appetite incision stool urine pain weight_bearing drinking"
-        " swelling licking vomiting"),
+    _of("hes fine", _WELL),
     _of("ate well and sleeps", "appetite energy"),
     _of("tiene diarrea", "stool", "anti"),
     _of("he fell off the sofa and now wont use the leg", "mishap weight_bearing"),
@@ -78,6 +79,25 @@ NOTHING = (
     _of("voy a darle la pastilla luego"),
     _of("38.5", "temperature"),
 )
+LATER = (
+    _of("I did not give it", "dose"),
+    _of("no se la di", "dose"),
+    _of("gave it all", "dose appetite"),
+    _of("ya se lo di todo", "dose appetite"),
+    _of("remind me in 2 hours"),
+    _of("recuérdeme en una hora"),
+    _of("ahorita que despierte le doy la pastilla"),
+    # Of one that nobody said had died it answers the one question that is open, as "hes fine".
+    _of("sorry wrong chat, he is alive and well", _WELL),
+    _of("sí", "dose ice warm_compress massage walk cone appetite incision energy stool urine pain"
+        " weight_bearing licking drinking swelling vomiting"),
+    _of("no", "dose ice warm_compress massage walk cone appetite licking pain swelling vomiting"
+        " stool urine drinking"),
+    _of("the same one", f"dose {_WELL}"),
+    _of("somewhat better, thanks", "energy mobility pain weight_bearing appetite swelling"
+        " incision"),
+)  # fmt: skip
+"""Answers to what is open: a prompt, a question of the bot's or of staff's."""
 SAYINGS = (*DOSES, *DOSES, *SIGNS, *ALARMS, *DEATHS[:1], *NOTHING)
 
 COMMANDS = (

@@ -3,7 +3,7 @@ measure is ``python tests/histories/run.py``."""
 
 from __future__ import annotations
 
-from hypothesis import HealthCheck, given, settings
+from hypothesis import HealthCheck, Phase, given, settings
 from hypothesis import strategies as st
 
 from .acts import GAPS, KINDS, SCENES, Act, History, play
@@ -20,7 +20,13 @@ HISTORIES = st.builds(
 )
 
 
-@settings(max_examples=120, deadline=None, suppress_health_check=list(HealthCheck))
+# Making a failure smaller takes ten times as long as all that hold; a history is short as it is.
+@settings(
+    max_examples=120,
+    deadline=None,
+    suppress_health_check=list(HealthCheck),
+    phases=(Phase.explicit, Phase.reuse, Phase.generate),
+)
 @given(HISTORIES)
 def test_whatever_happens_nothing_is_offered_lost_or_made_up(history: History) -> None:
     played = play(history, silent=8)

@@ -8,6 +8,7 @@ from textwrap import dedent
 
 from bot.context.practice import Practice
 from bot.protocol.settings import read_clinic
+from bot.rehearsal.openings import Openings
 from bot.rehearsal.play import Rehearsed, rehearse
 from bot.rehearsal.story import read_story
 from bot.rehearsal.values import Story
@@ -17,6 +18,10 @@ PEOPLE = """\
 household: {robin: en, lucia: es}
 staff: {pell: staff, wrenfield: clinician}
 """
+
+
+OPENINGS = Openings()
+"""Shared by all tests: what went before the first event is played once."""
 
 
 @cache
@@ -35,7 +40,7 @@ def story(events: str, expect: str = "", more: str = PEOPLE) -> Story:
 
 def told(events: str, expect: str = "", more: str = PEOPLE) -> Rehearsed:
     """The story, played."""
-    return rehearse(story(events, expect, more), practice())
+    return rehearse(story(events, expect, more), practice(), OPENINGS)
 
 
 def _list(entries: str) -> str:

@@ -10,7 +10,7 @@ from bot.rehearsal.play import rehearse
 from bot.rehearsal.show import misses
 from bot.rehearsal.story import load_story
 
-from .telling import practice
+from .telling import OPENINGS, practice
 
 STORIES = sorted((Path(__file__).parents[1] / "stories").glob("*.yaml"))
 
@@ -21,5 +21,5 @@ def test_there_are_stories() -> None:
 
 @pytest.mark.parametrize("file", STORIES, ids=lambda file: str(file.stem))
 def test_a_story_holds(file: Path) -> None:
-    played = rehearse(load_story(file, practice().protocols), practice())
+    played = rehearse(load_story(file, practice().protocols), practice(), OPENINGS)
     assert played.holds, "\n".join(misses(played))

@@ -225,6 +225,7 @@ def test_the_library_reads_the_same(name: str) -> None:
         assert their_message is not None
         assert (their_message.text or their_message.caption or "") == ours.text
         assert (their_message.edit_date or their_message.date) == ours.at
+        assert ours.first_at == (their_message.date if ours.kind == "edited" else None)
         reply = their_message.reply_to_message
         assert (reply.message_id if reply else None) == ours.reply_to
         for media in ours.media:
