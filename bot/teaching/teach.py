@@ -86,6 +86,10 @@ def taught(lesson: Lesson, card: dict[str, Any]) -> Model:
     )
 
 
-def _rounded(weights: Floats, bias: Floats) -> tuple[npt.NDArray[np.int8], Floats, Floats]:
-    step = np.round(np.abs(weights).max(axis=0) / 127, 8) + 1e-8
-    return np.rint(weights / step).astype(np.int8), step, np.round(bias, 6)
+def _rounded(
+    weights: npt.NDArray[np.floating[Any]], bias: npt.NDArray[np.floating[Any]]
+) -> tuple[npt.NDArray[np.int8], Floats, Floats]:
+    """Whole numbers of one byte, the size of their steps, and the constants."""
+    step = np.asarray(np.round(np.abs(weights).max(axis=0) / 127, 8) + 1e-8, dtype=np.float64)
+    constants = np.asarray(np.round(bias, 6), dtype=np.float64)
+    return np.rint(weights / step).astype(np.int8), step, constants
