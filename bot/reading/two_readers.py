@@ -19,14 +19,22 @@ from .plans import without_plans
 from .statistical import Suspicion, shipped
 from .trace import Trace
 
-SUSPECTS = 0.8
+SUSPECTS = 0.82
 """From this chance of an alarm on, a reply that the grammar read as calm is asked about."""
 SUSPECTS_UNREAD = 0.4
 """The same where the grammar did not understand all of it."""
-SUSPECTS_EMERGENCY = 0.93
+SUSPECTS_EMERGENCY = 0.9
 """From this chance of an emergency on, it is asked as one."""
-SUSPECTS_GRAVER = 0.97
-"""The same where an alarm is read, or asked about in any case: one more question at most."""
+SUSPECTS_GRAVER = 0.5
+"""The same where not all was understood, and something is asked or an alarm read in any case."""
+SUSPECTS_WORSE = 0.7
+"""The same where an alarm of the day was read of the same topic: "flat as a rag", read as
+lethargy."""
+SUSPECTS_AT_ALL = 0.25
+"""Below this chance of an emergency, no matter that is one is asked about: where only an alarm
+is suspected, the likeliest of today's is."""
+_LIKELIEST = 3
+"""One of the first so many matters is asked about, or nothing at all."""
 SURE = 0.01
 """Below this chance of an alarm, nothing is wrong for the model."""
 SURE_OF_MOOD = 0.08
@@ -111,26 +119,59 @@ def _stays_open(one: Suppressed, suspicion: Suspicion, context: Context) -> bool
 
 
 def _suspected(reading: Reading, suspicion: Suspicion, context: Context) -> Doubt | None:
-    """What the model suspects beyond the level that the grammar read."""
+    """What the model suspects beyond the level that the grammar read: an emergency in the
+    likeliest matters, else today's alarm where none was read whole."""
     read_at = max((_level(one, context) for one in reading.observations), default=Urgency.none)
+    matters = _open_matters(reading, suspicion, context)
+    if read_at == Urgency.emergency or matters[:1] != list(suspicion.matters[:1]):
+        return None  # what is suspected was read otherwise, and all of it
+    if not matters or matters[0][0] == "life":
+        return None  # nobody is asked on a guess whether the animal has died
+    least = _least_for_emergency(reading, suspicion, read_at)
+    alike = {one.about for one in reading.observations if _level(one, context) > Urgency.none}
+    for about, value in matters[:_LIKELIEST]:
+        worst = level(about, value, context.day, context.species, worst=True)
+        if worst != Urgency.emergency or about == "life":
+            continue
+        if suspicion.emergency >= (least if about not in alike else min(least, SUSPECTS_WORSE)):
+            return Doubt(about, value, worst)
+        if alike and about == matters[0][0] and _of_the_kind((about, value), context):
+            return Doubt(about, value, worst)
     if read_at >= Urgency.same_day and reading.understood:
         return None  # an alarm that was read whole: staff have it today, as it was told
-    least_urgent = SUSPECTS if reading.understood else SUSPECTS_UNREAD
-    alarmed = read_at >= Urgency.same_day or suspicion.urgent >= least_urgent
-    for least, at, worst in (
-        (SUSPECTS_GRAVER if alarmed else SUSPECTS_EMERGENCY, suspicion.emergency, True),
-        (least_urgent, suspicion.urgent, False),
-    ):
-        if at < least:
-            continue
-        for about, value in suspicion.matters:
-            if about == "life":
-                return None  # nobody is asked on a guess whether the animal has died
-            if reading.understood and any(one.about == about for one in reading.observations):
-                continue  # read otherwise, and all of it: "his gums are pink"
-            found = level(about, value, context.day, context.species, worst)
-            if found is not None and found > read_at and (found == Urgency.emergency) >= worst:
-                return Doubt(about, value, found)
-            if not worst:
-                break
+    if suspicion.urgent < _least(reading):
+        return None
+    top = Urgency.emergency if suspicion.emergency >= SUSPECTS_AT_ALL else Urgency.same_day
+    for about, value in matters[:_LIKELIEST]:
+        found = level(about, value, context.day, context.species)
+        if found is not None and read_at < found <= top and about != "life":
+            return Doubt(about, value, found)
     return None
+
+
+def _of_the_kind(matter: tuple[str, str], context: Context) -> bool:
+    """Whether the matter is an emergency in this kind of animal only (a cat that strains): the
+    model knows too few of them to tell the level."""
+    here = level(*matter, context.day, context.species)
+    return here == Urgency.emergency and here != level(*matter, context.day, "dog")
+
+
+def _least(reading: Reading) -> float:
+    return SUSPECTS if reading.understood else SUSPECTS_UNREAD
+
+
+def _least_for_emergency(reading: Reading, suspicion: Suspicion, read_at: Urgency) -> float:
+    if reading.understood:
+        return SUSPECTS_EMERGENCY
+    beside = read_at >= Urgency.same_day or suspicion.urgent >= _least(reading)
+    return SUSPECTS_GRAVER if beside else SUSPECTS_EMERGENCY
+
+
+def _open_matters(
+    reading: Reading, suspicion: Suspicion, context: Context
+) -> list[tuple[str, str]]:
+    """The matters that may be asked about, the likeliest first: not those that were read
+    otherwise and as no alarm in a reply that was understood ("his gums are pink")."""
+    calm = {one.about for one in reading.observations if reading.understood}
+    calm -= {one.about for one in reading.observations if _level(one, context) > Urgency.none}
+    return [(about, value) for about, value in suspicion.matters if about not in calm]

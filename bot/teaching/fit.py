@@ -20,13 +20,13 @@ from bot.reading.statistical.model import ASIDE, EMERGENCY, URGENT
 from .rows import Labelled
 
 Floats = npt.NDArray[np.floating[Any]]
-STRENGTH = 25.0
+STRENGTH = 56.0
 """How much a reply that is read wrongly weighs beside small weights; by cross-validation."""
 STEPS = 150
 SELDOM = 150
 """A feature of at most so many replies is counted pair by pair."""
 _WIDTH = 2048
-LEVEL = 0.1
+LEVEL = 0.045
 """How freely the constant of a head is set; much less keeps the steps short."""
 FEWEST = 12
 """A matter told in fewer replies than this has no head of its own."""
@@ -34,41 +34,55 @@ FEWEST = 12
 
 @dataclass(frozen=True)
 class Likeness:
-    """Replies as sets of features, and how alike each two of them are."""
+    """Replies as blocks of features folded into ``buckets``, the last of them what was beside
+    the words, and how alike each two replies are."""
 
-    said: list[list[int]]
-    beside: list[list[int]]
+    buckets: int
+    blocks: tuple[list[list[int]], ...]
     kernel: Floats
 
-
-def likeness(rows: list[Labelled]) -> Likeness:
-    """Count what each two replies have in common."""
-    said = [sorted(features.of_text(row.text, row.asked)) for row in rows]
-    beside = [sorted(features.of_context(row.asked, row.species, row.day)) for row in rows]
-    common, context = _common(said), _common(beside)
-    size = np.sqrt(np.array([max(len(one), 1) for one in said], dtype=np.float32))
-    return Likeness(said, beside, _weighed(common, context, size))
+    @property
+    def weights(self) -> list[Floats]:
+        """How much a feature of each block weighs in each reply."""
+        return [*(_shares(block) for block in self.blocks[:-1]), _aside(self.blocks[-1])]
 
 
-def _weighed(common: Floats, context: Floats, size: Floats) -> Floats:
+def likeness(rows: list[Labelled], buckets: int) -> Likeness:
+    """Count what each two replies have in common, block by block."""
+    said = [features.of_text(row.text, row.asked) for row in rows]
+    beside = [features.of_context(row.asked, row.species, row.day) for row in rows]
+    sets = [*zip(*said, strict=True), beside]
+    blocks = tuple([sorted({at % buckets for at in one}) for one in block] for block in sets)
+    seen = Likeness(buckets, blocks, np.full((len(rows), len(rows)), LEVEL, dtype=np.float32))
+    for block, weights in zip(blocks, seen.weights, strict=True):
+        seen.kernel[:] += _weighed(_common(block, buckets), weights.astype(np.float32))
+    return seen
+
+
+def _shares(block: list[list[int]]) -> Floats:
+    return 1 / np.sqrt(np.array([max(len(one), 1) for one in block], dtype=np.float64))
+
+
+def _aside(block: list[list[int]]) -> Floats:
+    return np.full(len(block), ASIDE)
+
+
+def _weighed(common: Floats, weights: Floats) -> Floats:
     """In place and in single precision: the likeness of all replies is large."""
-    common /= size[:, None]
-    common /= size
-    context *= np.float32(ASIDE**2)
-    common += context
-    common += np.float32(LEVEL)
+    common *= weights[:, None]
+    common *= weights
     return common
 
 
-def _common(sets: list[list[int]]) -> Floats:
+def _common(sets: list[list[int]], buckets: int) -> Floats:
     """How many features each two share: whole numbers, so exact in any order of adding."""
     size = len(sets)
     rows = np.repeat(np.arange(size), [len(one) for one in sets])
     columns = np.array([number for one in sets for number in one])
-    often = np.bincount(columns, minlength=features.BUCKETS)
-    total = np.zeros((size, size), dtype=np.float32)
+    often = np.bincount(columns, minlength=buckets)
+    total = np.diag(np.bincount(rows[often[columns] == 1], minlength=size)).astype(np.float32)
     dense = np.flatnonzero(often > SELDOM)
-    place = np.full(features.BUCKETS, -1)
+    place = np.full(buckets, -1)
     place[dense] = np.arange(len(dense))
     for first in range(0, len(dense), _WIDTH):
         here = (place[columns] >= first) & (place[columns] < first + _WIDTH)
@@ -77,9 +91,9 @@ def _common(sets: list[list[int]]) -> Floats:
         total += block @ block.T
     order = np.argsort(columns, kind="stable")
     ends = np.cumsum(often)
-    for number in np.flatnonzero((often > 0) & (often <= SELDOM)):
+    for number in np.flatnonzero((often > 1) & (often <= SELDOM)):
         alike = rows[order[ends[number] - often[number] : ends[number]]]
-        total[np.ix_(alike, alike)] += 1  # most features are seldom: far cheaper than a product
+        total[alike[:, None], alike] += 1  # most features are seldom: cheaper than a product
     return total
 
 
@@ -124,10 +138,10 @@ def _steepest(kernel: Floats) -> float:
 
 def by_feature(seen: Likeness, dual: Floats) -> tuple[Floats, Floats]:
     """The weight of each feature and head, and the constant of each head."""
-    weights = np.zeros((features.BUCKETS, dual.shape[1]))
-    for row, (said, beside) in enumerate(zip(seen.said, seen.beside, strict=True)):
-        weights[said] += dual[row] / np.sqrt(max(len(said), 1))
-        weights[beside] += ASIDE * dual[row]
+    weights = np.zeros((seen.buckets, dual.shape[1]))
+    for block, shares in zip(seen.blocks, seen.weights, strict=True):
+        for numbers, share, row in zip(block, shares, dual, strict=True):
+            weights[numbers] += share * row
     return weights, LEVEL * dual.sum(axis=0)
 
 

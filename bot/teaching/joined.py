@@ -59,11 +59,13 @@ le di|ya le di|le acabo de dar|se tomó|ya se tomó|le dimos
 _DUE = {
     "en": """
     the {med}|{med}|his {med}|everything|all of them|all three|all 3|both|all his pills
-    all her tablets|his meds|the tablets|half a tablet|his pill
+    all her tablets|his meds|the tablets|half a tablet|his pill|{n} ml of {med}|1.5 ml of the {med}
+    1 capsule and 0.{n} ml|one capsule of {med}|3 ml|the syrup
     """,
     "es": """
     el {med}|{med}|todo|todas|las tres|las 3|las dos|todas las pastillas|sus pastillas
-    sus medicinas|la pastilla|media pastilla|todas las medicinas
+    sus medicinas|la pastilla|media pastilla|todas las medicinas|{n} ml de {med}|1.5 ml de {med}
+    1 cápsula y 0.{n} ml|una cápsula de {med}|3 ml|el jarabe
     """,
 }
 _WHEN = {

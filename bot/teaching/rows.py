@@ -26,6 +26,7 @@ FILES = (
     "taught-mouth.jsonl",
     "taught-wound.jsonl",
     "taught-leg.jsonl",
+    "taught-night.jsonl",
 )
 TABLES = ("alarm", "careful", "daily", "danger", "say-en", "say-es", "wound")
 FOLDS = 5

@@ -8,22 +8,34 @@ from typing import Any
 import numpy as np
 import numpy.typing as npt
 
-from bot.reading.statistical.model import Curve, Floats, Model, joint
+from bot.reading.statistical.features import BUCKETS
+from bot.reading.statistical.model import FEW, Curve, Floats, Model, joint
 
 from .fit import Likeness, by_feature, curve, fitted, likeness, targets
+from .idle import idle
 from .joined import joined, plain
 from .rows import FOLDS, Labelled
 
+LEVELS, MATTERS = slice(0, 2), slice(2, None)
+"""Which heads share a table."""
 _CALIBRATES = 0
 """The fold on which scores become chances."""
+
+
+def everything(rows: list[Labelled]) -> list[Labelled]:
+    """The labelled replies, and what is made of them or beside them."""
+    return [*rows, *joined(rows), *plain(), *idle()]
 
 
 class Lesson:
     """Labelled replies with what is made of them, ready to be learnt from."""
 
     def __init__(self, rows: list[Labelled]) -> None:
-        self.rows = [*rows, *joined(rows), *plain()]
-        self.seen: Likeness = likeness(self.rows)
+        self.rows = everything(rows)
+        self.tables: tuple[tuple[slice, Likeness], ...] = (
+            (LEVELS, likeness(self.rows, BUCKETS)),
+            (MATTERS, likeness(self.rows, FEW)),
+        )
         self.heads, self.wanted = targets(self.rows)
         self._fold = np.array([row.fold for row in self.rows])
         self._whole = np.array([row.kept or bool(row.origin) for row in self.rows])
@@ -33,9 +45,12 @@ class Lesson:
         """The whole replies of a fold, and their scores by a model that has not seen them."""
         out = (self._fold == fold) & self._whole
         taught, tried = np.flatnonzero(~out), np.flatnonzero(out & self.kept)
-        kernel = self.seen.kernel
-        dual = fitted(np.ascontiguousarray(kernel[np.ix_(taught, taught)]), self.wanted[taught])
-        return tried, kernel[np.ix_(tried, taught)] @ dual
+        scores = []
+        for heads, seen in self.tables:
+            alike = np.ascontiguousarray(seen.kernel[np.ix_(taught, taught)])
+            dual = fitted(alike, self.wanted[taught, heads])
+            scores.append(seen.kernel[np.ix_(tried, taught)] @ dual)
+        return tried, np.concatenate(scores, axis=1)
 
     def folds(self) -> Iterator[tuple[npt.NDArray[np.intp], Floats, Curve]]:
         """Fold by fold: which replies, their scores, and a curve made on the fold before."""
@@ -55,13 +70,26 @@ class Lesson:
 def taught(lesson: Lesson, card: dict[str, Any]) -> Model:
     """The model of all replies, its weights rounded, calibrated on a split."""
     curves = lesson.curves(*lesson.apart(_CALIBRATES))
-    weights, bias = by_feature(lesson.seen, fitted(lesson.seen.kernel, lesson.wanted))
-    step = np.round(np.abs(weights).max(axis=0) / 127, 8) + 1e-8
+    parts = [
+        _rounded(*by_feature(seen, fitted(seen.kernel, lesson.wanted[:, heads])))
+        for heads, seen in lesson.tables
+    ]
+    (levels, matters), steps, biases = zip(*parts, strict=True)
     return Model(
         lesson.heads,
-        np.rint(weights / step).astype(np.int8),
-        step,
-        np.round(bias, 6),
+        levels,
+        matters,
+        np.concatenate(steps),
+        np.concatenate(biases),
         curves,
         card,
     )
+
+
+def _rounded(
+    weights: npt.NDArray[np.floating[Any]], bias: npt.NDArray[np.floating[Any]]
+) -> tuple[npt.NDArray[np.int8], Floats, Floats]:
+    """Whole numbers of one byte, the size of their steps, and the constants."""
+    step = np.asarray(np.round(np.abs(weights).max(axis=0) / 127, 8) + 1e-8, dtype=np.float64)
+    constants = np.asarray(np.round(bias, 6), dtype=np.float64)
+    return np.rint(weights / step).astype(np.int8), step, constants

@@ -89,7 +89,7 @@ def test_a_bare_yes_answers_what_was_asked() -> None:
 def test_what_is_not_understood_is_asked_about_and_said_so(
     capsys: pytest.CaptureFixture[str],
 ) -> None:
-    text = tried(capsys, "qwerty zxcv", "--lang", "es")
+    text = tried(capsys, "the thing did the thing", "--lang", "es")
     assert "NOT all of it understood" in text
     assert "staff get it if the owner does not explain" in text
     assert "[Pasarlo a la clínica]" in text

@@ -11,7 +11,10 @@ from bot.model.observation import Observation
 from bot.model.reading import Context, Doubt, Reading
 from bot.model.urgency import Urgency
 from bot.reading import read
+from tests.rehearsal.telling import PEOPLE, told
 
+ASK = "Is Biscuit's poop black"
+PREGUNTA = "La popó de Biscuit es negra"
 BLACK = Doubt("stool", "black", Urgency.same_day)
 BREATH = Doubt("breathing", "laboured", Urgency.emergency)
 WORDS: dict[str, tuple[tuple[Observation, ...], bool, tuple[Doubt, ...]]] = {
@@ -45,3 +48,9 @@ def doubt(monkeypatch: pytest.MonkeyPatch) -> None:
     """From now on replies are read so."""
     for room in (asked, which):
         monkeypatch.setattr(room, "read", doubting)
+
+
+def holds(events: str, expect: str, more: str = PEOPLE) -> None:
+    """What is told comes to what is expected."""
+    played = told(events, expect, more)
+    assert played.holds, [*played.misses, played.transcript]

@@ -104,6 +104,9 @@ def test_the_reader_is_the_grammar_with_questions(text: str, context: Context) -
 CALM = Suspicion(0.001, 0.001, (("incision", "pus"), ("gums", "pale")))
 ALARMED = Suspicion(0.99, 0.1, (("incision", "pus"), ("gums", "pale")))
 GRAVE = Suspicion(0.99, 0.99, (("incision", "pus"), ("gums", "pale")))
+GRAVER = Suspicion(0.99, 0.6, (("gums", "pale"), ("incision", "pus")))
+WORSE = Suspicion(0.99, 0.8, (("energy", "lethargic"), ("energy", "collapsed")))
+FLAT = Observation("energy", "lethargic", span=(0, 3))
 NORMAL = Observation("appetite", "normal", span=(0, 3))
 PUS = Observation("incision", "pus", span=(0, 3))
 
@@ -119,7 +122,9 @@ def _asks(seen: tuple[Observation, ...], suspicion: Suspicion) -> tuple[Doubt, .
         ((NORMAL,), ALARMED, (Doubt("incision", "pus", Urgency.same_day),)),
         ((NORMAL,), GRAVE, (Doubt("gums", "pale", Urgency.emergency),)),
         ((PUS,), ALARMED, ()),
-        ((PUS,), GRAVE, ()),  # an alarm that was read whole is not asked again
+        ((PUS,), GRAVER, ()),  # an alarm that was read whole is not asked again
+        ((PUS,), GRAVE, (Doubt("gums", "pale", Urgency.emergency),)),  # but what is worse is
+        ((FLAT,), WORSE, (Doubt("energy", "collapsed", Urgency.emergency),)),
         ((PUS,), CALM, (Doubt("incision", "pus", Urgency.same_day, alarmed=True),)),
         (
             (replace(PUS, unsure=True),),

@@ -21,7 +21,7 @@ STATES = {
 WORDS = [
     "my phone number has changed to 555 0199",
     "the estimate you gave us looks strange",
-    "pues la flumox zibera con sandra",
+    "nadie nos cuenta nada de nada",
     "qwo zzyx fnord",
     "lucia gives the pills tonight",
     "gave both",

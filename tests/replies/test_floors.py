@@ -54,13 +54,13 @@ FLOORS = {
         "found": 0.93,
     },
     "taught-signs.jsonl": {
-        "emergency found or asked": 0.98,
+        "emergency found or asked": 0.99,
         "same_day found or asked": 0.97,
         "not raised": 0.85,
         "not asked": 0.88,
     },
     "taught-mouth.jsonl": {
-        "emergency found or asked": 0.96,
+        "emergency found or asked": 1.00,
         "same_day found or asked": 0.98,
         "not raised": 0.92,
         "not asked": 0.95,
@@ -72,7 +72,7 @@ FLOORS = {
         "not asked": 0.95,
     },
     "taught-leg.jsonl": {
-        "emergency found or asked": 0.94,
+        "emergency found or asked": 1.00,
         "same_day found or asked": 0.99,
         "not raised": 0.94,
         "not asked": 0.95,

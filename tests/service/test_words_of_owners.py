@@ -42,13 +42,13 @@ async def test_spanish_is_read_and_answered_in_spanish(canela: Box) -> None:
 
 async def test_what_is_not_understood_is_asked_once_then_goes_to_staff(canela: Box) -> None:
     await canela.to(2, 11)
-    await canela.says(canela.ines, "the blorp went zibble by sandra")
+    await canela.says(canela.ines, "tell ham the thing is gone purple with sandra full stop")
     asked = canela.last(canela.ines, "not sure that I understood")
     assert "The incision" in asked.labels
     assert "+1 303 555 0142" in asked.words
     await canela.says(canela.ines, "no the blorp of the zibble again")
     assert "just as you wrote them" in canela.last(canela.ines).words
-    case = canela.case("zibble by sandra")
+    case = canela.case("gone purple with sandra")
     assert "zibble" in case.words
     assert "By next working day" in case.words
 

@@ -1,5 +1,6 @@
-"""A reply as a set of numbered features: words, pairs of words, pieces of words, and what
-was asked of whom. Knows nothing of the grammar or its lexicon, so that both do not err alike."""
+"""A reply as numbered features in three blocks: words, words beside each other, and pieces of
+words; and what was asked of whom. Knows nothing of the grammar or its lexicon, so that both do
+not err alike."""
 
 from __future__ import annotations
 
@@ -9,11 +10,13 @@ from zlib import crc32
 
 from bot.reading.normalise import fold
 
-BUCKETS = 1 << 15
+BUCKETS = 1 << 18
 """Features are numbered by a hash; two that share a number share a weight."""
 LONGEST = 4096
 _PIECE = re.compile(r"[^\W\d_]+|\d+|[^\w\s]")
 _DAYS = (1, 3, 7, 14)
+_ACROSS = 6
+"""Pieces of so many characters run on from word to word: "gumswhite", "up side down"."""
 
 
 def words(text: str) -> list[str]:
@@ -30,13 +33,13 @@ def _number(feature: str) -> int:
 
 
 @lru_cache(maxsize=16384)
-def _of_word(word: str) -> tuple[int, ...]:
-    """A word and its pieces of three to five characters, its ends marked."""
+def _pieces(word: str) -> tuple[int, ...]:
+    """Pieces of three to five characters, the ends of the word marked."""
     if not word[0].isalpha():
-        return (_number(word),)
+        return ()
     marked = f"_{word[:40]}_"
     pieces = {marked[at : at + size] for size in (3, 4, 5) for at in range(len(marked) - size + 1)}
-    return (_number(word), *sorted(map(_number, pieces)))
+    return tuple(sorted(map(_number, pieces)))
 
 
 @lru_cache(maxsize=32768)
@@ -44,17 +47,22 @@ def _pair(joint: str, first: str, second: str) -> int:
     return _number(f"{first}{joint}{second}")
 
 
-def of_text(text: str, asked: str) -> set[int]:
-    """What the words give: each, each two in a row, each two with one between them, and each
-    beside what was asked."""
+def of_text(text: str, asked: str) -> tuple[set[int], set[int], set[int]]:
+    """Each word, also beside what was asked; each two in a row, or with one or two between
+    them; and pieces, within words and across."""
     said = words(text)
-    out: set[int] = set()
+    single = {_pair("", "", word) for word in said}
+    single.update(_pair("=", asked, word) for word in said)
+    ends = ["^", *said, "$"]
+    pairs = set(map(_pair, " " * len(ends), ends, ends[1:]))
+    for gap, joint in ((2, "~"), (3, "~~")):
+        pairs.update(map(_pair, [joint] * len(ends), ends, ends[gap:]))
+    pieces: set[int] = set()
     for word in set(said):
-        out.update(_of_word(word))
-        out.add(_pair("=", asked, word))
-    out.update(map(_pair, " " * (len(said) + 1), ["^", *said], [*said, "$"]))
-    out.update(map(_pair, "~" * len(said), said, said[2:]))
-    return out
+        pieces.update(_pieces(word))
+    run = f"_{'_'.join(said)}_"
+    pieces.update(_number(run[at : at + _ACROSS]) for at in range(len(run) - _ACROSS + 1))
+    return single, pairs, pieces
 
 
 def of_context(asked: str, species: str, day: int) -> set[int]:

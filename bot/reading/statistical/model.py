@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import math
+from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
@@ -19,7 +20,10 @@ from bot.reading.alarms import ALARMS, level
 from . import features
 
 FILE = Path(__file__).with_name("weights.bin")
-ASIDE = 0.3
+FEW = 1 << 15
+"""Rows of the table of matters: a feature's number is folded into it. The levels, which decide
+whether anything is asked, have a row for each number."""
+ASIDE = 0.33
 """How much a feature of the context weighs beside those of the words."""
 Floats = npt.NDArray[np.float64]
 Curve = tuple[tuple[float, float], tuple[float, float]]
@@ -40,10 +44,12 @@ class Suspicion:
 
 @dataclass(frozen=True, slots=True)
 class Model:
-    """``weights`` is one row a feature and one column a head, in steps of ``step``."""
+    """``levels`` is one row a feature and one column for each of the first two heads,
+    ``matters`` one row for several features and one column a matter; in steps of ``step``."""
 
     heads: tuple[str, ...]
-    weights: npt.NDArray[np.int8]
+    levels: npt.NDArray[np.int8]
+    matters: npt.NDArray[np.int8]
     step: Floats
     bias: Floats
     curve: Curve
@@ -53,13 +59,17 @@ class Model:
         """The log-odds of each head."""
         said = features.of_text(text, context.asked)
         beside = features.of_context(context.asked, context.species, context.day)
-        of_words = self._sum(said) / math.sqrt(max(len(said), 1))
-        out: Floats = self.bias + self.step * (of_words + ASIDE * self._sum(beside))
-        return out
+        found = (self._sum(self.levels, said, beside), self._sum(self.matters, said, beside))
+        return np.asarray(self.bias + self.step * np.concatenate(found))
 
-    def _sum(self, numbers: set[int]) -> npt.NDArray[np.int64]:
-        rows = np.fromiter(numbers, dtype=np.intp, count=len(numbers))
-        total: npt.NDArray[np.int64] = self.weights[rows].sum(axis=0, dtype=np.int64)
+    @staticmethod
+    def _sum(table: npt.NDArray[np.int8], said: Iterable[set[int]], beside: set[int]) -> Floats:
+        """What the features weigh together: each block as much as any other, however long."""
+        total = np.zeros(table.shape[1])
+        for block, aside in (*((one, 1.0) for one in said), (beside, 0.0)):
+            rows = np.fromiter(block, dtype=np.intp, count=len(block)) & (len(table) - 1)
+            weight = aside / math.sqrt(max(len(block), 1)) or ASIDE
+            total += weight * table[rows].sum(axis=0, dtype=np.int64)
         return total
 
     def suspect(self, text: str, context: Context) -> Suspicion:
@@ -116,7 +126,7 @@ def chance(score: float) -> float:
 
 
 def packed(model: Model) -> bytes:
-    """The file: one line of JSON, then the weights, row by row."""
+    """The file: one line of JSON, then the weights of both tables, row by row."""
     head = {
         "heads": list(model.heads),
         "step": model.step.tolist(),
@@ -124,7 +134,12 @@ def packed(model: Model) -> bytes:
         "curve": model.curve,
         "card": model.card,
     }
-    return json.dumps(head, sort_keys=True).encode() + b"\n" + model.weights.tobytes()
+    return (
+        json.dumps(head, sort_keys=True).encode()
+        + b"\n"
+        + model.levels.tobytes()
+        + model.matters.tobytes()
+    )
 
 
 def unpacked(data: bytes) -> Model:
@@ -133,10 +148,12 @@ def unpacked(data: bytes) -> Model:
     head = json.loads(data[:end])
     heads = tuple(head["heads"])
     weights = np.frombuffer(data, dtype=np.int8, offset=end + 1)
+    first = 2 * features.BUCKETS
     (slope, offset), (slope_top, offset_top) = head["curve"]
     return Model(
         heads,
-        weights.reshape(features.BUCKETS, len(heads)),
+        weights[:first].reshape(features.BUCKETS, 2),
+        weights[first:].reshape(FEW, len(heads) - 2),
         np.array(head["step"]),
         np.array(head["bias"]),
         ((slope, offset), (slope_top, offset_top)),
