@@ -28,7 +28,7 @@ from .normalise import words_of
 from .overlap import drop_overlaps, in_figures
 from .plans import when_awake
 from .quantities import fold_quantities, those_due
-from .retold import also_given, brought_up, not_yet, of_the_dead, resolve_past
+from .retold import also_given, as_well, brought_up, not_yet, of_the_dead, resolve_past
 from .seek import seek
 from .settle import ABSENT, Found, settle
 from .shorthand import written_out
@@ -243,7 +243,7 @@ def _conclude(
             found.append(_timed(observation, match, tokens, clauses))
             reasons.append(f"{_quote(text, tokens, match)} → {about}: {observation.value}")
     found.extend(also_given(tokens, clauses, found, taken, context))
-    found = resolve_past(found, clauses)
+    found = resolve_past(as_well(found), clauses)
     mark_sudden(found, clauses)
     found = drop_before(found, clauses)
     put_off = (

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from bot.model.observation import Observation
 from bot.model.reading import Context
 from bot.model.topics import denied
@@ -36,6 +38,28 @@ def also_given(
                     new = Observation("dose", item.observation.value, med=name, span=span)
                     out.append(Found(new, item.match))
             after += 1
+    return out
+
+
+def as_well(found: list[Found]) -> list[Found]:
+    """ "Gave the antibiotic and also gave the carprofen": beside another medicine that was
+    told, "also" is no second dose."""
+    out: list[Found] = []
+    for item in found:
+        told = item.observation
+        others = (
+            f.observation
+            for f in found
+            if f.match.first < item.match.first and f.observation.value == "given"
+        )
+        if (
+            "aswell" in item.match.rule.tags
+            and told.value == "doubled"
+            and told.med
+            and any(other.med and other.med != told.med for other in others)
+        ):
+            item = Found(replace(told, value="given"), item.match, item.final)
+        out.append(item)
     return out
 
 
