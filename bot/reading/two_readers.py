@@ -33,8 +33,16 @@ lethargy."""
 SUSPECTS_AT_ALL = 0.25
 """Below this chance of an emergency, no matter that is one is asked about: where only an alarm
 is suspected, the likeliest of today's is."""
-_OF_THE_LEG = frozenset(("weight_bearing", "mobility"))
-"""How the leg is used: words that the model takes for one that is crooked or drags."""
+_LEG = {("leg", "crooked"), ("leg", "paralysed")}
+_EXPLAINS = {
+    "weight_bearing": _LEG | {("mobility", "worse")},
+    "mobility": _LEG | {("weight_bearing", "none")},
+    "dose": {("swallowed", "medicine_overdose"), ("swallowed", "human_medicine")},
+}
+"""What was told calmly of a topic has the words that the model takes for these: "won't put
+her foot down" on the first day, "gave her pills"."""
+SUSPECTS_OTHERWISE = 0.98
+"""From this chance of an emergency on, it is asked about all the same."""
 TOO_FEW = 3
 """So few words, where the grammar knows none, are asked about from this chance on only: "the leg
 today" stands under a picture."""
@@ -187,6 +195,9 @@ def _open_matters(
     foot down" on the first day)."""
     calm = {one.about for one in reading.observations if reading.understood}
     calm -= {one.about for one in reading.observations if _level(one, context) > Urgency.none}
-    if calm & _OF_THE_LEG and suspicion.emergency < SUSPECTS_EMERGENCY:
-        calm |= _OF_THE_LEG | {"leg"}
-    return [(about, value) for about, value in suspicion.matters if about not in calm]
+    explained: set[tuple[str, str]] = set()
+    if suspicion.emergency < SUSPECTS_OTHERWISE:
+        explained = set().union(*(_EXPLAINS.get(about, set()) for about in calm))
+    return [
+        matter for matter in suspicion.matters if matter[0] not in calm and matter not in explained
+    ]
