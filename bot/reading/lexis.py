@@ -178,7 +178,8 @@ def _adjective(tokens: list[Token], index: int, before: str) -> bool:
         return not after.keys.isdisjoint(_OWNED)
     return (
         before in ("a", "the", "our", "my", "that", "this", "wee")
-        and after.word not in ("outside", "inside", "indoors", "earlier", "please", "there")
+        and after.word
+        not in ("outside", "inside", "indoors", "earlier", "please", "there", "though")
         and after.keys.isdisjoint(("<function>", "<aux>", "<adv>", "<pee>", "<good>"))
         and after.keys.isdisjoint(_TIMELY)
     )

@@ -15,9 +15,11 @@ from .trace import Trace
 
 POINTS_BACK = {
     "<pillofman>": "<menspills>", "<poisonthing>": "<thepoison>", "<packthing>": "<thepoison>",
-    "<bandageword>": "<theobject>", "<keepsake>": "<theobject>",
+    "<bandageword>": "<theobject>", "<keepsake>": "<theobject>", "<catplace>": "<thetray>",
+    "<bearing>": "<thestrain>", "<waits>": "<thestrain>", "<cockleg>": "<thecocked>",
 }  # fmt: skip
-"""What a later "it" or "one" may stand for: "my tablets … he ate eight of them"."""
+"""What is still spoken of in the next clauses, without its name: "my tablets … he ate eight of
+them", "in the box, strains, comes out, goes back, nothing"."""
 _SPOKEN_OF = 4
 
 
