@@ -27,6 +27,8 @@ FILES = (
     "taught-wound.jsonl",
     "taught-leg.jsonl",
     "taught-night.jsonl",
+    "taught-odd-calm.jsonl",
+    "taught-odd-en.jsonl",
 )
 TABLES = ("alarm", "careful", "daily", "danger", "say-en", "say-es", "wound")
 FOLDS = 5
