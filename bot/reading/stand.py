@@ -5,20 +5,34 @@ from __future__ import annotations
 from dataclasses import replace
 
 from bot.model.observation import Observation
-from bot.model.reading import Reading
+from bot.model.reading import Context, Reading
 from bot.model.topics import TABLE
+from bot.model.urgency import Urgency
 
+from .alarms import level, level_told
+from .raising import ADDS_UP
 from .settle import join
 from .wishes import tells_trouble
 
 
-def with_trouble_of(bounded: Reading, whole: Reading) -> Reading:
-    """The reading of the words as one run, with the troubles that only the bounded words tell."""
+def with_trouble_of(
+    bounded: Reading, whole: Reading, stops: list[int], bounds: set[int], context: Context
+) -> Reading:
+    """The reading of the words as one run, with the alarms that only the bounded words tell:
+    ``stops`` are where a sentence begins in these, ``bounds`` those that are no stop."""
     kept = list(whole.observations)
     reasons: list[str] = []
+    read_at = told_at(whole, context)
     for new in bounded.observations:
         if new.about == "request" or not tells_trouble(new.about, new.value):
             continue
+        grave = level(new.about, new.value, context.day, context.species, worst=True)
+        if grave is None and new.about not in ADDS_UP:
+            continue
+        if read_at >= Urgency.same_day and read_at >= level_told(new, context.day, context.species):
+            continue  # it raises nothing: the alarm is told already
+        if max((at for at in stops if at <= new.span[0]), default=0) not in bounds:
+            continue  # what stands before the boundary is read as it was
         same = next((n for n, old in enumerate(kept) if _alike(old, new)), None)
         if same is not None:
             kept[same] = join(kept[same], new)
@@ -37,6 +51,12 @@ def with_trouble_of(bounded: Reading, whole: Reading) -> Reading:
         greeting=False,
         suppressed=tuple(s for s in whole.suppressed if (s.about, s.value) not in read),
     )
+
+
+def told_at(reading: Reading, context: Context) -> Urgency:
+    """The gravest level at which an observation of a reading alarms by itself."""
+    day, species = context.day, context.species
+    return max((level_told(o, day, species) for o in reading.observations), default=Urgency.none)
 
 
 def _alike(one: Observation, other: Observation) -> bool:
