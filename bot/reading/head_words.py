@@ -26,7 +26,8 @@ OPEN_ENDED = frozenset(
     "aun todavia casi solo yo usted wants want quiere tries trying gave give given da dar "
     "echar mover coma tome nice hed shed youd theyd said little small lot lots more never "
     "neither without nunca estaba estaban theres mes meses ano anos months month year years "
-    "ago despues hadn it pudiera pudieran quiera podamos sobre acerca".split()
+    "ago despues hadn it pudiera pudieran quiera podamos sobre acerca soy all todo toda todos "
+    "todas nearly almost maybe perhaps talvez suddenly round near".split()
 )
 """After one of these a statement is not at its end, or it takes what follows as its own."""
 ASKED = frozenset(
@@ -101,3 +102,4 @@ OBJECTS = frozenset("him her them it".split())
 TO_COME = frozenset("will might may could would can gets get going gonna vaya pueda".split())
 CAUSES = frozenset("from about por".split())
 ABOUT_US = frozenset("i im ive id we weve you youre estoy tengo tenemos ando".split())
+ARTICLES = frozenset("el la lo los las".split())

@@ -60,7 +60,8 @@ def report_starts(tokens: list[Token], lang: str, last: int) -> list[list[Place]
             if not open_:
                 groups.append([])
                 open_ = True
-            groups[-1].append(Place(index, head.start, not head.ours))
+            goes_on = token.word.endswith(("ing", "ando", "endo"))  # "I cut my finger | opening"
+            groups[-1].append(Place(index, head.start, goes_on or not head.ours))
     return groups
 
 
@@ -95,6 +96,8 @@ def _begins(tokens: list[Token], at: int, lang: str) -> bool:
     """Whether a report may begin there: what it tells of the patient is not far."""
     if lang == "es" and tokens[at].word == "a":
         return False
+    if at + 1 < len(tokens) and tokens[at + 1].word == "que" and tokens[at].word in words.ARTICLES:
+        return False  # "yo soy la que"
     return tokens[at].word not in _NEVER_FIRST and tokens[at].keys.isdisjoint(ANOTHER)
 
 
@@ -106,7 +109,7 @@ _NEVER_FIRST = (
         "that thats para which who whom as because porque que than so "
         "sin without like como cuando while "
         "between under below against through into onto round around "
-        "after before until hasta".split()
+        "after before until hasta be being".split()
     )
     - {"no"}
 )

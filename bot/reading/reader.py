@@ -177,7 +177,7 @@ def _read(
             trace.keep(matches, "a figure alone answers what was asked", suppress.FIGURE_ALONE)
     net = [m for m in matches if m.rule.about == "danger"]
     matches = [m for m in matches if m.rule.about != "danger"]
-    lost.extend((m, suppress.FIGURE) for m in in_figures(matches))
+    of_speech = in_figures(matches)
     matches = drop_overlaps(matches, clauses)
     matches = drop_told_twice(matches, clauses, context.asked)
     matches += danger.caught(net, matches, clauses)
@@ -186,6 +186,7 @@ def _read(
     reading = _conclude(text, tokens, clauses, matches, context, lang, other)
     lost.extend((m, m.void) for m in matches if m.void)
     lost.extend((m, suppress.NEGATION) for m in matches if m.denied and not m.void)
+    lost.extend((m, suppress.FIGURE) for m in of_speech)  # last: a longer match may have told it
     return replace(reading, suppressed=_suppressed(lost, tokens, reading))
 
 

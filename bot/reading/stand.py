@@ -9,6 +9,7 @@ from bot.model.reading import Context, Reading
 from bot.model.topics import TABLE
 from bot.model.urgency import Urgency
 
+from . import suppress
 from .alarms import level, level_told
 from .raising import ADDS_UP
 from .settle import join
@@ -29,13 +30,17 @@ def with_trouble_of(
         grave = level(new.about, new.value, context.day, context.species, worst=True)
         if grave is None and new.about not in ADDS_UP:
             continue
-        if read_at >= Urgency.same_day and read_at >= level_told(new, context.day, context.species):
+        if read_at >= Urgency.same_day and read_at >= _told(new, context):
             continue  # it raises nothing: the alarm is told already
         if max((at for at in stops if at <= new.span[0]), default=0) not in bounds:
             continue  # what stands before the boundary is read as it was
         same = next((n for n, old in enumerate(kept) if _alike(old, new)), None)
+        if _is_told(new, whole):
+            continue
         if same is not None:
-            kept[same] = join(kept[same], new)
+            both = join(kept[same], new)
+            if _told(both, context) > _told(kept[same], context):
+                kept[same] = both
         elif not any(_covers(old, new) for old in kept):
             kept = [old for old in kept if not _covers(new, old)]
             kept.append(new)
@@ -53,10 +58,36 @@ def with_trouble_of(
     )
 
 
+def _is_told(new: Observation, whole: Reading) -> bool:
+    """Whether its words are read already, or not counted for what stands in themselves or for
+    a time that is over: no boundary beside them changes that."""
+    return any(
+        tells_trouble(old.about, old.value) and old.about != new.about and _meet(old.span, new.span)
+        for old in whole.observations
+        if old.about != "request"
+    ) or any(lost.by in _OF_ITSELF and _meet(lost.span, new.span) for lost in whole.suppressed)
+
+
+def _meet(one: tuple[int, int], other: tuple[int, int]) -> bool:
+    return one[0] < other[1] and other[0] < one[1]
+
+
+_OF_ITSELF = frozenset(
+    one.id
+    for one in (
+        suppress.FIGURE, suppress.LIKENESS, suppress.THOUGHT, suppress.GENERAL, suppress.LONG_AGO,
+        suppress.BEFORE_SURGERY, suppress.OVER,
+    )
+)  # fmt: skip
+
+
 def told_at(reading: Reading, context: Context) -> Urgency:
     """The gravest level at which an observation of a reading alarms by itself."""
-    day, species = context.day, context.species
-    return max((level_told(o, day, species) for o in reading.observations), default=Urgency.none)
+    return max((_told(one, context) for one in reading.observations), default=Urgency.none)
+
+
+def _told(one: Observation, context: Context) -> Urgency:
+    return level_told(one, context.day, context.species)
 
 
 def _alike(one: Observation, other: Observation) -> bool:

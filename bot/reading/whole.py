@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from . import head_words as words
+from .tables import NUMBERS
 from .token import Token
 from .topical import ANOTHER, named_only, topical
 from .verbs import OF_NOUNS, ends_in_a_verb, feared, is_verb, names_under_a_link
@@ -53,7 +54,7 @@ class Head:
             last in words.WHOLE
             or (before, last) in _PAIRS
             or (last in _POINTS and before in _PREPOSITIONS and (self.asked or clausal))
-            or (self.ours and last in _PARTICLES and before not in words.OPEN_ENDED - {"to", "i"})
+            or (self.ours and last in _PARTICLES and before not in (words.OPEN_ENDED | words.OBJECTS) - {"to", "i"})
         )
 
     def ended(self) -> bool:
@@ -63,7 +64,8 @@ class Head:
             before = self.start - 1
             return before >= 0 and self.tokens[before].aside and self.last.word in words.WHOLE
         if (
-            any(not t.keys.isdisjoint(ANOTHER) for t in said)
+            said[0].word in words.PRONOUNS
+            or any(not t.keys.isdisjoint(ANOTHER) for t in said)
             or self._takes_more()
             or self._names_the_report()
             or feared(self.tokens, self.index)
@@ -100,13 +102,12 @@ class Head:
             return True  # "a perfect | fit"
         return not self.ends and (
             last.word in words.OPEN_ENDED | words.COMPLEMENT | words.REPORTING | _PARTICLES
-            or last.word[0].isdigit()
+            or ((last.word[0].isdigit() or last.word in NUMBERS) and before not in _OF_HOURS)
             or last.word in _DETERMINING
             or not last.keys.isdisjoint(_TAKEN)
             or ("<slight>" in last.keys and not before.endswith(_INFINITIVE))
-            or (last.word == "all" and before in _PARTICLES)
             or (last.word == "you" and before in _INVERTED)
-            or (last.word in ("me", "nos") and before in _PROCLITIC)
+            or (last.word in ("me", "nos") and self.lang == "es")
         )
 
     def _names_the_report(self) -> bool:
@@ -127,9 +128,6 @@ _ONE = ("a", "an", "un", "una")
 _THEIRS = ("his", "her", "the", "su", "sus")
 
 
-_PROCLITIC = ("yo", "no", "ya", "que", "se")
-
-
 def _may_be_subject(part: list[Token]) -> bool:
     """Words without a verb of which the report may be told: "my toddler | has a fever"."""
     return (
@@ -138,6 +136,9 @@ def _may_be_subject(part: list[Token]) -> bool:
         or part[0].word in OF_NOUNS
         or any(t.keys & _SUBJECTS for t in part)
     )
+
+
+_OF_HOURS = frozenset("at until till by las la".split())
 
 
 _INVERTED = frozenset(
@@ -150,11 +151,10 @@ _SUBJECT = frozenset("i we you u they he she it this that there the my your".spl
 
 def _leads_on(part: list[Token], at: int) -> bool:
     """ "Before surgery |", "si vomita |"; and not "when is it"."""
-    return part[at].word in _LEADS_ON and not (
-        at + 1 < len(part)
-        and part[at + 1].keys & {"<aux>", "<be>"}
-        and part[at].word in ("when", "cuando")
+    inverted = at + 1 < len(part) and (
+        part[at + 1].word in _INVERTED or "<be>" in part[at + 1].keys
     )
+    return part[at].word in _LEADS_ON and not (inverted and part[at].word in ("when", "cuando"))
 
 
 def _felt(head: list[Token]) -> bool:
@@ -172,7 +172,7 @@ def _felt(head: list[Token]) -> bool:
 
 
 _WHAT = frozenset("what how who where whether".split())
-_PARTICLES = frozenset("on up out off in over down back about around do hacer".split())
+_PARTICLES = frozenset("on up out off in over down back around do hacer".split())
 
 
 _POINTS = frozenset("this that these those it them".split())
@@ -212,6 +212,6 @@ _PAIRS = frozenset(
         ("o", "no"), ("or", "not"), ("about", "that"), ("about", "it"), ("about", "this"),
         ("it", "all"), ("de", "mas"), ("about", "him"), ("about", "her"), ("cuenta", "antes"),
         ("your", "time"), ("otra", "vez"), ("que", "hacer"), ("que", "hago"), ("what", "do"),
-        ("paso", "todo"), ("pasara", "todo"),
+        ("paso", "todo"), ("pasara", "todo"), ("thats", "all"), ("es", "todo"),
     )
 )  # fmt: skip
