@@ -22,12 +22,12 @@ _LONGEST = 16
 
 @dataclass(frozen=True, slots=True)
 class Place:
-    """Where a report may begin; ``head``: the first word of the statement before it, which must
-    tell nothing of the patient where ``strange``."""
+    """Where a report may begin; from ``head`` to ``end``: the words before it in which nothing
+    of the patient may be told, none where they are of the writer."""
 
     index: int
     head: int
-    strange: bool
+    end: int
 
 
 def report_starts(tokens: list[Token], lang: str, last: int) -> list[list[Place]]:
@@ -60,8 +60,10 @@ def report_starts(tokens: list[Token], lang: str, last: int) -> list[list[Place]
             if not open_:
                 groups.append([])
                 open_ = True
-            goes_on = token.word.endswith(("ing", "ando", "endo"))  # "I cut my finger | opening"
-            groups[-1].append(Place(index, head.start, goes_on or not head.ours))
+            end = head.start if head.ours else index
+            if token.word.endswith(("ing", "ando", "endo")):
+                end = index + 1  # "I cut my finger | opening it": of whom the head tells
+            groups[-1].append(Place(index, head.start, end))
     return groups
 
 
@@ -75,9 +77,10 @@ def ways_to_bound(
         free = [
             place.index
             for place in group
-            if not place.strange
+            if place.end == place.head
             or not any(
-                tokens[place.head].start <= at and end <= tokens[place.index - 1].end
+                tokens[place.head].start <= at < tokens[place.index].start
+                and end <= tokens[place.end - 1].end
                 for at, end in told
             )
         ]

@@ -54,7 +54,11 @@ class Head:
             last in words.WHOLE
             or (before, last) in _PAIRS
             or (last in _POINTS and before in _PREPOSITIONS and (self.asked or clausal))
-            or (self.ours and last in _PARTICLES and before not in (words.OPEN_ENDED | words.OBJECTS) - {"to", "i"})
+            or (
+                self.ours
+                and last in _PARTICLES
+                and before not in (words.OPEN_ENDED | words.OBJECTS) - {"to", "i"}
+            )
         )
 
     def ended(self) -> bool:
@@ -122,7 +126,7 @@ class Head:
         )
 
 
-_ONE = ("a", "an", "un", "una")
+_ONE = ("a", "an", "un", "una", "the", "his", "her", "my", "our", "your")
 
 
 _THEIRS = ("his", "her", "the", "su", "sus")
