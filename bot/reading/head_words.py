@@ -27,8 +27,8 @@ OPEN_ENDED = frozenset(
     "echar mover coma tome nice hed shed youd theyd said little small lot lots more never "
     "neither without nunca estaba estaban theres mes meses ano anos months month year years "
     "ago despues hadn it pudiera pudieran quiera podamos sobre acerca soy all todo toda todos "
-    "todas nearly almost maybe perhaps talvez suddenly round near past thats whats andaba andaban andan "
-    "estuvo".split()
+    "todas nearly almost maybe perhaps talvez suddenly round near past thats whats "
+    "andaba andaban andan estuvo".split()
 )
 """After one of these a statement is not at its end, or it takes what follows as its own."""
 ASKED = frozenset(
