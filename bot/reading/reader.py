@@ -30,12 +30,11 @@ from .normalise import words_of
 from .overlap import drop_overlaps, in_figures
 from .plans import when_awake
 from .quantities import fold_quantities, those_due
-from .raising import raises_from
 from .retold import also_given, as_well, brought_up, not_yet, of_the_dead, resolve_past
 from .seek import seek
 from .settle import ABSENT, Found, settle
 from .shorthand import written_out
-from .stand import told_at, with_trouble_of
+from .stand import Lost, lost_to_others, raising, told_at, with_trouble_of
 from .suppress import Suppressor
 from .toes import cold_toes, swollen_and_cold
 from .token import Token
@@ -67,22 +66,23 @@ def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
         return Reading(danger_words, False, context.lang or "en", ("a language that is not read",))
     lang = _prepare(tokens, context, trace)
     marked = _marked(tokens, lang, context)
-    reading = _read(text, marked, lang, context, trace)
-    if not 1 < len(tokens) <= _TWICE:
+    reading, lost = _read(text, marked, lang, context, trace)
+    lost = raising(lost, told_at(reading, context))
+    if not lost or len(tokens) > _TWICE:
         return reading
-    last = raises_from(marked, reading, told_at(reading, context), context)
-    return _bounded(text, last, reading, context, trace) if last > marked[0].start else reading
+    return _bounded(text, lost, reading, context, trace)
 
 
 def _bounded(
-    text: str, last: int, reading: Reading, context: Context, trace: Trace | None
+    text: str, lost: list[Lost], reading: Reading, context: Context, trace: Trace | None
 ) -> Reading:
-    """The reading, and the graver alarms that are read where a statement ends without a stop,
-    at ``last`` at the latest."""
+    """The reading, and the alarms of those ``lost`` that are read where a statement ends without
+    a stop."""
     tokens = written_out(words_of(text[:_LIMIT]), text)
     lang = _prepare(tokens, context, trace)
     told = [one.span for one in reading.observations if one.about != "request"]
     told += [one.span for one in reading.suppressed]
+    last = max(one.span[1] for one in lost) - 1
     for number, way in enumerate(ways_to_bound(report_starts(tokens, lang, last), tokens, told)):
         if told_at(reading, context) >= Urgency.emergency:
             break
@@ -93,8 +93,8 @@ def _bounded(
         for start in way:
             tokens[start].cut = 3
         stops = [t.start for t in tokens if t.cut >= 3]
-        bounded = _read(text, _marked(tokens, lang, context), lang, context, trace)
-        reading = with_trouble_of(bounded, reading, stops, bounds, context)
+        bounded, _ = _read(text, _marked(tokens, lang, context), lang, context, trace)
+        reading = with_trouble_of(bounded, reading, lost, stops, bounds, context)
     return reading
 
 
@@ -127,10 +127,10 @@ def _own(context: Context) -> frozenset[str]:
 
 def _read(
     text: str, tokens: list[Token], lang: Lang, context: Context, trace: Trace | None
-) -> Reading:
-    """What these words say, bounded as they are."""
+) -> tuple[Reading, list[Lost]]:
+    """What these words say, bounded as they are, and what others beside it took away."""
     if not tokens:
-        return Reading((), False, lang, ("no words",))
+        return Reading((), False, lang, ("no words",)), []
     own = _own(context)
     clauses = split(tokens)
     due = context.asked == "dose" or context.doses_due > 0
@@ -187,7 +187,8 @@ def _read(
     lost.extend((m, m.void) for m in matches if m.void)
     lost.extend((m, suppress.NEGATION) for m in matches if m.denied and not m.void)
     lost.extend((m, suppress.FIGURE) for m in of_speech)  # last: a longer match may have told it
-    return replace(reading, suppressed=_suppressed(lost, tokens, reading))
+    away = lost_to_others(lost, tokens)
+    return replace(reading, suppressed=_suppressed(lost, tokens, reading)), away
 
 
 def _without(

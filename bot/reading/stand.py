@@ -2,24 +2,75 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 
 from bot.model.observation import Observation
 from bot.model.reading import Context, Reading
-from bot.model.topics import TABLE
+from bot.model.topics import TABLE, denied
 from bot.model.urgency import Urgency
 
 from . import suppress
-from .alarms import level, level_told
-from .raising import ADDS_UP
+from .alarms import ALARMS, level, level_told
+from .focus import kin
+from .matching import Match
 from .settle import join
+from .suppress import Suppressor
+from .token import Token
 from .wishes import tells_trouble
+
+_ADDS_UP = frozenset("vomiting swelling mishap".split())
+"""Topics of which a trouble that does not alarm alone may alarm beside another."""
+
+
+@dataclass(frozen=True, slots=True)
+class Lost:
+    """A trouble that was found and taken away by words beside it, and how grave it may be."""
+
+    about: str
+    urgency: Urgency
+    span: tuple[int, int]
+
+
+def lost_to_others(lost: Iterable[tuple[Match, Suppressor]], tokens: list[Token]) -> list[Lost]:
+    """What was taken away by more than its own words or a time that is over."""
+    out: list[Lost] = []
+    for match, by in lost:
+        rule = match.rule
+        if by not in _OF_ITSELF and rule.about in TABLE:
+            grave = max(
+                _gravest(rule.about, v) for v in (rule.value, denied(rule.about, rule.value))
+            )
+            if grave:
+                span = (tokens[match.first].start, tokens[match.last].end)
+                out.append(Lost(rule.about, grave, span))
+    return out
+
+
+def _gravest(about: str, value: str | None) -> Urgency:
+    if not value or not tells_trouble(about, value):
+        return Urgency.none
+    alarm = ALARMS.get((about, value))
+    if alarm:
+        return max(alarm.low, alarm.high, alarm.cat or Urgency.none)
+    return Urgency.same_day if about in _ADDS_UP else Urgency.none
+
+
+def raising(lost: Iterable[Lost], read_at: Urgency) -> list[Lost]:
+    """Those that could alarm above what is read; below the same day every alarm counts."""
+    least = Urgency.same_day if read_at < Urgency.same_day else Urgency.emergency
+    return [one for one in lost if one.urgency >= least > read_at]
 
 
 def with_trouble_of(
-    bounded: Reading, whole: Reading, stops: list[int], bounds: set[int], context: Context
+    bounded: Reading,
+    whole: Reading,
+    lost: Iterable[Lost],
+    stops: list[int],
+    bounds: set[int],
+    context: Context,
 ) -> Reading:
-    """The reading of the words as one run, with the alarms that only the bounded words tell:
+    """The reading of the words as one run, with the ``lost`` alarms that the bounded words tell:
     ``stops`` are where a sentence begins in these, ``bounds`` those that are no stop."""
     kept = list(whole.observations)
     reasons: list[str] = []
@@ -28,14 +79,14 @@ def with_trouble_of(
         if new.about == "request" or not tells_trouble(new.about, new.value):
             continue
         grave = level(new.about, new.value, context.day, context.species, worst=True)
-        if grave is None and new.about not in ADDS_UP:
+        if grave is None and new.about not in _ADDS_UP:
             continue
         if read_at >= Urgency.same_day and read_at >= _told(new, context):
             continue  # it raises nothing: the alarm is told already
         if max((at for at in stops if at <= new.span[0]), default=0) not in bounds:
             continue  # what stands before the boundary is read as it was
         same = next((n for n, old in enumerate(kept) if _alike(old, new)), None)
-        if _is_told(new, whole):
+        if not any(_told_again(new, one) for one in lost):
             continue
         if same is not None:
             both = join(kept[same], new)
@@ -58,27 +109,20 @@ def with_trouble_of(
     )
 
 
-def _is_told(new: Observation, whole: Reading) -> bool:
-    """Whether its words are read already, or not counted for what stands in themselves or for
-    a time that is over: no boundary beside them changes that."""
-    return any(
-        tells_trouble(old.about, old.value) and old.about != new.about and _meet(old.span, new.span)
-        for old in whole.observations
-        if old.about != "request"
-    ) or any(lost.by in _OF_ITSELF and _meet(lost.span, new.span) for lost in whole.suppressed)
+def _told_again(new: Observation, lost: Lost) -> bool:
+    """Whether it tells in the same words of what was lost, or of what is told in one breath."""
+    return new.about in kin(frozenset((lost.about,))) and _meet(new.span, lost.span)
 
 
 def _meet(one: tuple[int, int], other: tuple[int, int]) -> bool:
     return one[0] < other[1] and other[0] < one[1]
 
 
-_OF_ITSELF = frozenset(
-    one.id
-    for one in (
-        suppress.FIGURE, suppress.LIKENESS, suppress.THOUGHT, suppress.GENERAL, suppress.LONG_AGO,
-        suppress.BEFORE_SURGERY, suppress.OVER,
-    )
+_OF_ITSELF = (
+    suppress.FIGURE, suppress.LIKENESS, suppress.THOUGHT, suppress.GENERAL, suppress.LONG_AGO,
+    suppress.BEFORE_SURGERY, suppress.OVER,
 )  # fmt: skip
+"""What takes a trouble away by its own words, its likeness or its time: no boundary undoes it."""
 
 
 def told_at(reading: Reading, context: Context) -> Urgency:

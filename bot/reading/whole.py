@@ -51,7 +51,7 @@ class Head:
         before, last = self.said[-2].word, self.last.word
         clausal = self.report.word in words.CLAUSAL | words.DETERMINERS
         return (
-            last in words.WHOLE
+            (last in words.WHOLE and not (last == "there" and before in _INVERTED))
             or (before, last) in _PAIRS
             or (last in _POINTS and before in _PREPOSITIONS and (self.asked or clausal))
             or (
@@ -81,6 +81,8 @@ class Head:
             return False
         if report.word in words.PRONOUNS:
             return True
+        if len(said) == 2 and not self.ends and (not self.asked or said[0].word in _OPENS_A_QUESTION):
+            return False  # "how often |", "can it |"
         if self.last.word in words.OBJECTS and said[-2].word in words.COMPLEMENT:
             return False
         alone = self.asked and len(part) == len(said)
@@ -150,6 +152,12 @@ _INVERTED = frozenset(
 )
 
 
+_OPENS_A_QUESTION = _INVERTED | frozenset(
+    "what when where why how who which que cual como cuando cuanto cuanta cuantos cuantas donde "
+    "quien puede pueden podria sera seria es".split()
+)
+
+
 _SUBJECT = frozenset("i we you u they he she it this that there the my your".split())
 
 
@@ -216,6 +224,6 @@ _PAIRS = frozenset(
         ("o", "no"), ("or", "not"), ("about", "that"), ("about", "it"), ("about", "this"),
         ("it", "all"), ("de", "mas"), ("about", "him"), ("about", "her"), ("cuenta", "antes"),
         ("your", "time"), ("otra", "vez"), ("que", "hacer"), ("que", "hago"), ("what", "do"),
-        ("paso", "todo"), ("pasara", "todo"), ("thats", "all"), ("es", "todo"),
+        ("paso", "todo"), ("pasara", "todo"), ("thats", "all"), ("es", "todo"), ("que", "tal"),
     )
 )  # fmt: skip
