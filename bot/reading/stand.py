@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from bot.model.observation import Observation
 from bot.model.reading import Context, Reading
-from bot.model.topics import TABLE, denied
+from bot.model.topics import TABLE
 from bot.model.urgency import Urgency
 
 from . import suppress
@@ -25,7 +25,7 @@ _ADDS_UP = frozenset("vomiting swelling mishap".split())
 
 @dataclass(frozen=True, slots=True)
 class Lost:
-    """A trouble that was found and taken away by words beside it, and how grave it may be."""
+    """Words found to tell of a topic, taken away by words beside them, and how grave it may be."""
 
     about: str
     urgency: Urgency
@@ -34,26 +34,23 @@ class Lost:
 
 def lost_to_others(lost: Iterable[tuple[Match, Suppressor]], tokens: list[Token]) -> list[Lost]:
     """What was taken away by more than its own words or a time that is over."""
-    out: list[Lost] = []
-    for match, by in lost:
-        rule = match.rule
-        if by not in _OF_ITSELF and rule.about in TABLE:
-            grave = max(
-                _gravest(rule.about, v) for v in (rule.value, denied(rule.about, rule.value))
-            )
-            if grave:
-                span = (tokens[match.first].start, tokens[match.last].end)
-                out.append(Lost(rule.about, grave, span))
+    return [
+        Lost(m.rule.about, grave, (tokens[m.first].start, tokens[m.last].end))
+        for m, by in lost
+        if by not in _OF_ITSELF and (grave := _GRAVEST.get(m.rule.about))
+    ]
+
+
+def _gravest() -> dict[str, Urgency]:
+    """How grave a topic may be."""
+    out = dict.fromkeys(_ADDS_UP, Urgency.same_day)
+    for (about, _), alarm in ALARMS.items():
+        here = max(alarm.low, alarm.high, alarm.cat or Urgency.none)
+        out[about] = max(here, out.get(about, Urgency.none))
     return out
 
 
-def _gravest(about: str, value: str | None) -> Urgency:
-    if not value or not tells_trouble(about, value):
-        return Urgency.none
-    alarm = ALARMS.get((about, value))
-    if alarm:
-        return max(alarm.low, alarm.high, alarm.cat or Urgency.none)
-    return Urgency.same_day if about in _ADDS_UP else Urgency.none
+_GRAVEST = _gravest()
 
 
 def raising(lost: Iterable[Lost], read_at: Urgency) -> list[Lost]:

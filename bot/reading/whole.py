@@ -81,7 +81,11 @@ class Head:
             return False
         if report.word in words.PRONOUNS:
             return True
-        if len(said) == 2 and not self.ends and (not self.asked or said[0].word in _OPENS_A_QUESTION):
+        if (
+            len(said) == 2
+            and not self.ends
+            and (not self.asked or said[0].word in _OPENS_A_QUESTION)
+        ):
             return False  # "how often |", "can it |"
         if self.last.word in words.OBJECTS and said[-2].word in words.COMPLEMENT:
             return False
