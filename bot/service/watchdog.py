@@ -5,18 +5,17 @@ from __future__ import annotations
 import asyncio
 import contextlib
 import logging
-import sqlite3
 import time
 from collections.abc import Awaitable, Callable, Coroutine, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
-from bot.store.database import StoreError
+from bot.store.database import BROKEN
 from bot.telegram.outcome import TokenWrong
 
 logger = logging.getLogger(__name__)
 
-FATAL = (TokenWrong, StoreError, sqlite3.DatabaseError)
+FATAL = (TokenWrong, *BROKEN)
 """What starting again cannot mend."""
 
 Told = Callable[[str, str], Awaitable[None]]
