@@ -5,14 +5,13 @@ from __future__ import annotations
 import asyncio
 import contextlib
 import logging
+import time
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from datetime import datetime
+from datetime import datetime, timedelta
 from pathlib import Path
 from types import TracebackType
 from typing import Any
-
-from apscheduler.schedulers.asyncio import AsyncIOScheduler
 
 from bot.context.opening import next_opening
 from bot.context.practice import Practice
@@ -27,13 +26,19 @@ from bot.telegram.pace import Pace
 from bot.telegram.poll import Waits, poll
 from bot.telegram.send import deliver
 
-from .clock import Clock, SystemClock
+from .clock import Clock, MachineClock, SystemClock
+from .clock_judge import Heard, Judgement
 from .media import handle_media
 from .practice import open_practice, secret_of
 from .sender import Sender, recover
-from .work import audit, handle_due, handle_update
+from .watchdog import Part, Watchdog
+from .work import audit, handle_due, handle_update, tell_desks
 
 logger = logging.getLogger(__name__)
+
+AUDIT_SECONDS = 300.0
+LONGEST_RETRY = timedelta(minutes=10)
+"""Whatever is to be sent again later than this was put there by a clock that was wrong."""
 
 
 class App:
@@ -55,6 +60,7 @@ class App:
         tick_seconds: float = 1.0,
         waits: Waits | None = None,
         flows: Path | None = None,
+        patience: float = 60.0,
     ) -> None:
         self._flows = flows
         self.clinic = clinic
@@ -64,15 +70,23 @@ class App:
         self._pace = pace or Pace()
         self._tick_seconds = tick_seconds
         self._waits = waits
+        self._patience = patience
+        self._judgement = Judgement()
+        self._loop: asyncio.AbstractEventLoop | None = None
         self._awake = asyncio.Event()
         self._outgoing = asyncio.Event()
         self._settling = asyncio.Lock()
         self._fetch = asyncio.Event()
         self.shelf = Shelf(path)
+        self._working_part = Part("working", self._working, self._work_waits)
+        self._sending_part = Part(
+            "sending", self._sending, self._could_send, lambda: recover(self.db)
+        )
         self.practice: Practice
         self.sender: Sender
 
     async def __aenter__(self) -> App:
+        self._loop = asyncio.get_running_loop()
         await self.db.__aenter__()
         try:
             me = await self.client.me()
@@ -81,6 +95,7 @@ class App:
             self.sender = Sender(self.db, self._deliver, self._pace)
             opens = next_opening(self.clinic, self.clock.now())
             await self.db.transact(lambda tx: tx.run("due_first_board", due_at=stamp(opens)))
+            await self._due_soon(LONGEST_RETRY)
             again = await recover(self.db)
             if again:
                 logger.info("%d messages were under way at the last stop: sent again", again)
@@ -113,7 +128,20 @@ class App:
             self._awake.set()
 
     def wake(self) -> None:
-        """Look at what is due now (the clock was set, or something was added from outside)."""
+        """Look at what is due now (the clock was set, or something was added from outside).
+
+        From any thread: an event that is set off the loop may leave its waiter asleep.
+        """
+        try:
+            here: asyncio.AbstractEventLoop | None = asyncio.get_running_loop()
+        except RuntimeError:
+            here = None
+        if self._loop is None or here is self._loop:
+            self._wake()
+        else:
+            self._loop.call_soon_threadsafe(self._wake)
+
+    def _wake(self) -> None:
         self._awake.set()
         self._outgoing.set()
         self._fetch.set()
@@ -130,15 +158,56 @@ class App:
 
     async def work(self) -> int:
         """Everything that waits and is due at this moment, kept but not yet sent."""
+        done = await self._updates()
+        while await self._trusted() and await handle_due(self.db, self.practice, self.clock.now()):
+            done += 1
+            self._working_part.beat()
+            # A reply must not wait behind a morning of prompts.
+            done += await self._updates()
+        return done
+
+    async def _updates(self) -> int:
         done = 0
         while await handle_update(self.db, self.practice, self.clock.now()):
+            self._working_part.beat()
             done += 1
-        while await handle_due(self.db, self.practice, self.clock.now()):
-            done += 1
-            # A reply must not wait behind a morning of prompts.
-            while await handle_update(self.db, self.practice, self.clock.now()):
-                done += 1
         return done
+
+    async def _trusted(self) -> bool:
+        """Whether what depends on the hour may be decided now. A machine's clock that has
+        jumped decides nothing until it is taken back or the platform's date agrees."""
+        clock, before = self.clock, self._judgement
+        if not isinstance(clock, MachineClock):
+            return True
+        heard = Heard(*self.client.date) if self.client.date else None
+        after = before.look(clock.now(), clock.monotonic(), heard)
+        self._judgement = after
+        if before.offset is not None and after.offset is not None:
+            moved = abs(after.jump - before.jump) > 1 or abs(after.offset - before.offset) > 1
+            if moved:
+                await self._due_soon(timedelta(0))
+        if before.trusted != after.trusted:
+            await self._tell_of_clock(after)
+        return after.trusted
+
+    async def _tell_of_clock(self, after: Judgement) -> None:
+        now, minutes = self.clock.now(), round(after.jump / 60)
+        word = "desk_clock_again" if after.trusted else "desk_clock_jumped"
+        why = "it agrees again" if after.trusted else f"it jumped by {minutes} minutes"
+        logger.warning("the computer's clock: %s", why)
+        text = self.practice.words.say(
+            word, self.clinic.language, time=now.isoformat(" ", "minutes"), minutes=str(minutes)
+        )
+        key = f"clock:{word}:{stamp(now)}"
+        await self.db.transact(lambda tx: tell_desks(tx, key, text, why, now))
+        self._outgoing.set()
+
+    async def _due_soon(self, most: timedelta) -> None:
+        """No message waits for an hour that a wrong clock gave it."""
+        now = self.clock.now()
+        await self.db.transact(
+            lambda tx: tx.run("outbox_due_soon", now=stamp(now), latest=stamp(now + most))
+        )
 
     async def fetch(self) -> int:
         """Every picture and film that is to be fetched or shown at this moment."""
@@ -162,51 +231,79 @@ class App:
     async def run(self, stop: asyncio.Event, *, polling: bool = True) -> None:
         """Until ``stop``: poll (unless a webhook calls ``keep``), work, and send.
 
-        Ends with the first error of any part; what is stored goes on at the next start.
+        A part that fails or stands still is started again; only what somebody must mend
+        (the token, the database) ends it. What is stored goes on at the next start.
         """
-        scheduler = AsyncIOScheduler()
-        scheduler.add_job(self.wake, "interval", seconds=self._tick_seconds, max_instances=1)
-        scheduler.add_job(self._audit, "interval", minutes=5, max_instances=1)
-        scheduler.start()
-        parts = [self._working(), self._fetching(), self._sending()]
+        parts = [
+            self._working_part,
+            Part("fetching", self._fetching),
+            self._sending_part,
+            Part("auditing", self._auditing),
+        ]
         if polling:
-            parts.append(poll(self.client, self.keep, stop, self._waits))
-        tasks = [asyncio.create_task(part) for part in parts]
-        waiting = asyncio.create_task(stop.wait())
-        try:
-            done, _ = await asyncio.wait([*tasks, waiting], return_when=asyncio.FIRST_COMPLETED)
-            for task in done:
-                if task is not waiting:
-                    task.result()
-        finally:
-            scheduler.shutdown(wait=False)
-            for task in (*tasks, waiting):
-                task.cancel()
-            for task in (*tasks, waiting):
-                with contextlib.suppress(asyncio.CancelledError, Exception):
-                    await task
+            parts.append(
+                Part("polling", lambda: poll(self.client, self.keep, stop, self._waits), ends=True)
+            )
+        await Watchdog(
+            parts, self._stood, patience=self._patience, look=min(5.0, self._patience / 4)
+        ).run(stop)
+
+    async def _stood(self, part: str, why: str) -> None:
+        """Staff hear once a day of a part that was started again."""
+        now = self.clock.now()
+        text = self.practice.words.say("desk_part_again", self.clinic.language, part=part)
+        key = f"again:{part}:{now:%Y-%m-%d}"
+        await self.db.transact(lambda tx: tell_desks(tx, key, text, why, now))
+        self._outgoing.set()
+
+    async def _work_waits(self) -> bool:
+        due = self._judgement.trusted
+
+        def there(tx: Tx) -> bool:
+            if tx.one("inbox_next") is not None:
+                return True
+            return due and tx.one("due_next", now=stamp(self.clock.now())) is not None
+
+        return await self.db.read(there)
+
+    async def _could_send(self) -> bool:
+        now, tick = stamp(self.clock.now()), time.monotonic()
+        ready = await self.db.read(lambda tx: tx.all("outbox_ready", now=now, most=32))
+        return any(
+            self._pace.wait(row["chat_id"], tick, urgent=bool(row["urgent"])) <= 0 for row in ready
+        )
+
+    async def _rest(self, event: asyncio.Event, seconds: float) -> None:
+        """Until the event or so many seconds of the loop's own clock, which nobody sets."""
+        with contextlib.suppress(TimeoutError):
+            await asyncio.wait_for(event.wait(), seconds)
+        event.clear()
 
     async def _working(self) -> None:
         while True:
-            await self._awake.wait()
-            self._awake.clear()
+            await self._rest(self._awake, self._tick_seconds)
             if await self.work():
                 self._outgoing.set()
                 self._fetch.set()
 
     async def _fetching(self) -> None:
         while True:
-            await self._fetch.wait()
-            self._fetch.clear()
+            await self._rest(self._fetch, self._tick_seconds)
             if await self.fetch():
                 self._outgoing.set()
 
     async def _sending(self) -> None:
         while True:
-            if not await self.sender.send_ready(self.clock.now()):
-                self._outgoing.clear()
-                with contextlib.suppress(TimeoutError):
-                    await asyncio.wait_for(self._outgoing.wait(), self._tick_seconds / 4)
+            if await self.sender.send_ready(self.clock.now()):
+                self._sending_part.beat()
+            else:
+                await self._rest(self._outgoing, self._tick_seconds / 4)
+
+    async def _auditing(self) -> None:
+        while True:
+            await asyncio.sleep(AUDIT_SECONDS)
+            if self._judgement.trusted:
+                await self._audit()
 
     async def _audit(self) -> None:
         if lost := await audit(self.db, self.clock.now()):

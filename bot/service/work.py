@@ -88,12 +88,17 @@ def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime
 
 
 def _tell_staff(tx: Tx, practice: Practice, key: str, text: str, why: str, now: datetime) -> None:
+    words = practice.words.say("desk_failed", practice.clinic.language, text=text[:1500])
+    tell_desks(tx, key, words, why, now, entry=text)
+
+
+def tell_desks(tx: Tx, key: str, words: str, why: str, now: datetime, entry: str = "") -> None:
+    """Tell every staff chat, once for each ``key``, and keep a line in the log."""
     out = Effects(EventId(key))
     for desk in load.desks(tx):
-        words = practice.words.say("desk_failed", practice.clinic.language, text=text[:1500])
         out.say(desk.chat, words, urgent=True)
     send(tx, out.sends, now, out.cause)
-    log(tx, "failed", "bot", text, now, None, {"why": why}, out.cause)
+    log(tx, "failed", "bot", entry or words, now, None, {"why": why}, out.cause)
 
 
 async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:

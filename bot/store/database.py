@@ -25,6 +25,10 @@ class StoreError(Exception):
     """The database cannot be used; the words say why and what to do."""
 
 
+BROKEN = (StoreError, sqlite3.DatabaseError)
+"""What says that the database itself fails: trying again in the same program is no cure."""
+
+
 def stamp(at: datetime) -> str:
     """An aware time as fixed-width UTC text, so that text order is time order."""
     return at.astimezone(UTC).strftime("%Y-%m-%dT%H:%M:%S.%fZ")

@@ -57,6 +57,9 @@ UPDATE outbox SET state = 'waiting', due_at = :due_at, error = :error,
   uncertain = uncertain + :uncertain
 WHERE id = :id;
 
+-- name: outbox_due_soon
+UPDATE outbox SET due_at = :now WHERE state = 'waiting' AND due_at > :latest;
+
 -- name: outbox_recover
 UPDATE outbox SET state = 'waiting', uncertain = uncertain + 1,
   error = 'stopped while it was being sent'

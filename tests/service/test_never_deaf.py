@@ -1,0 +1,133 @@
+"""The bot wakes from any thread, and a part that fails or stands still is started again."""
+
+from __future__ import annotations
+
+import asyncio
+import threading
+import time
+
+import pytest
+
+from bot.model.chat import Delivery, Outgoing
+from bot.service.watchdog import Part, Watchdog
+from bot.telegram.outcome import TokenWrong
+from tests.service.box import Box
+
+
+async def test_waking_from_another_thread_wakes_at_once(practice: Box) -> None:
+    app = practice.stage.app
+    await practice.stage.stop_bot()  # so that nothing else stirs the loop
+    app._awake.clear()
+    waiter = asyncio.create_task(app._awake.wait())
+    await asyncio.sleep(0)
+    began = time.monotonic()
+    threading.Timer(0.05, app.wake).start()
+    await asyncio.wait([waiter], timeout=2)
+    assert waiter.done()
+    assert time.monotonic() - began < 1
+    await practice.stage.start_bot()
+
+
+async def _watch(part: Part, seconds: float = 2.0) -> list[str]:
+    told: list[str] = []
+    stop = asyncio.Event()
+
+    async def tell(name: str, why: str) -> None:
+        told.append(f"{name}: {why}")
+        asyncio.get_running_loop().call_later(0.1, stop.set)
+
+    async with asyncio.timeout(seconds):
+        await Watchdog([part], tell, patience=0.1, look=0.02, first=0.01).run(stop)
+    return told
+
+
+@pytest.mark.parametrize("how", ["hangs", "sleeps though its event is set", "fails"])
+async def test_a_part_that_does_nothing_is_started_again(how: str) -> None:
+    starts: list[int] = []
+    event = asyncio.Event()
+    waiting = True
+
+    async def run() -> None:
+        nonlocal waiting
+        starts.append(1)
+        if len(starts) == 1:
+            if how == "hangs":
+                await asyncio.get_running_loop().create_future()
+            elif how == "fails":
+                raise ValueError("torn")
+            else:
+                asleep = asyncio.create_task(event.wait())
+                await asyncio.sleep(0)
+                event._value = True  # type: ignore[attr-defined]  # set, its waiter not woken
+                await asleep
+        waiting = False
+        await asyncio.get_running_loop().create_future()
+
+    async def waits() -> bool:
+        return waiting
+
+    told = await _watch(Part("working", run, waits))
+    assert len(starts) == 2
+    assert len(told) == 1
+    assert told[0].startswith("working: ")
+
+
+async def test_a_part_at_work_and_one_with_nothing_to_do_are_left_alone() -> None:
+    async def busy() -> None:
+        while True:
+            await asyncio.sleep(0.01)
+            at_work.beat()
+
+    async def forever() -> None:
+        await asyncio.get_running_loop().create_future()
+
+    async def yes() -> bool:
+        return True
+
+    async def no() -> bool:
+        return False
+
+    async def tell(name: str, why: str) -> None:
+        raise AssertionError(name + why)
+
+    at_work = Part("sending", busy, yes)
+    stop = asyncio.Event()
+    asyncio.get_running_loop().call_later(0.5, stop.set)
+    dog = Watchdog([at_work, Part("working", forever, no)], tell, patience=0.1, look=0.02)
+    await dog.run(stop)
+    assert at_work.failures == 0
+
+
+async def test_a_wrong_token_ends_it() -> None:
+    async def run() -> None:
+        raise TokenWrong()
+
+    with pytest.raises(TokenWrong):
+        await _watch(Part("polling", run))
+
+
+async def test_a_hanging_send_is_started_again_and_staff_hear_of_it(canela: Box) -> None:
+    app = canela.stage.app
+    deliver, hung = app.sender._deliver, asyncio.Event()
+
+    async def hangs_once(message: Outgoing) -> Delivery:
+        if not hung.is_set():
+            hung.set()
+            await asyncio.get_running_loop().create_future()
+        return await deliver(message)
+
+    app.sender._deliver = hangs_once
+    app._patience = 0.3
+    app._tick_seconds = 0.05
+    stop = asyncio.Event()
+    running = asyncio.create_task(app.run(stop, polling=False))
+    canela.stage.standin.say(canela.ines, None, "she threw up blood")
+    await hung.wait()
+    canela.stage.standin.say(canela.marco, None, "hello")  # to another chat, so it could go
+    async with asyncio.timeout(8):
+        while not any("started again" in text for text in canela.on_desk()):
+            assert not running.done()
+            await asyncio.sleep(0.05)
+    stop.set()
+    await running
+    assert any("EMERGENCY" in text for text in canela.on_desk())
