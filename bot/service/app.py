@@ -185,6 +185,7 @@ class App:
             for task in (*tasks, waiting):
                 with contextlib.suppress(asyncio.CancelledError, Exception):
                     await task
+            await self.sender.finish()
 
     async def _working(self) -> None:
         while True:
@@ -202,8 +203,9 @@ class App:
                 self._outgoing.set()
 
     async def _sending(self) -> None:
+        self.sender.on_done = self._outgoing.set
         while True:
-            if not await self.sender.send_ready(self.clock.now()):
+            if not await self.sender.start_ready(self.clock.now()):
                 self._outgoing.clear()
                 with contextlib.suppress(TimeoutError):
                     await asyncio.wait_for(self._outgoing.wait(), self._tick_seconds / 4)
