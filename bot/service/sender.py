@@ -6,8 +6,9 @@ from __future__ import annotations
 import asyncio
 import logging
 import time
-from collections.abc import Awaitable, Callable
+from collections.abc import Awaitable, Callable, Iterable
 from datetime import datetime, timedelta
+from functools import partial
 
 from bot.model.chat import (
     Delivered,
@@ -88,12 +89,11 @@ class Sender:
                 going[chat] = row["id"]
         if not going:
             return 0
-        claimed = await self._db.transact(lambda tx: [_claim(tx, id) for id in going.values()])
+        claimed = await self._db.transact(lambda tx: _claim_all(tx, going.values()))
         for row in claimed:
-            if row is not None:
-                task = asyncio.create_task(self._one(row, now))
-                self._lanes[row["chat_id"]] = task
-                task.add_done_callback(lambda done, chat=row["chat_id"]: self._ended(chat, done))
+            task = asyncio.create_task(self._one(row, now))
+            self._lanes[row["chat_id"]] = task
+            task.add_done_callback(partial(self._ended, row["chat_id"]))
         return len(going)
 
     async def finish(self, seconds: float = FINISH_SECONDS) -> None:
@@ -149,8 +149,9 @@ class Sender:
         await self._db.transact(lambda tx: _mark(tx, row, message, got, now))
 
 
-def _claim(tx: Tx, id: int) -> Row | None:
-    return tx.one("outbox_claim", id=id)
+def _claim_all(tx: Tx, ids: Iterable[int]) -> list[Row]:
+    found = [tx.one("outbox_claim", id=id) for id in ids]
+    return [row for row in found if row is not None]
 
 
 def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> None:
@@ -208,7 +209,7 @@ def _over(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:
     if head in ("prompt", "remind"):
         if tx.one("outbox_prompt_open", prompt=int(rest.split(":")[0])) is None:
             return "nothing in it is open any more"
-    elif ":page:" in message.dedupe:
+    elif head == "page":
         topic = TOPICS.decode(message.topic)
         if isinstance(topic, AboutCase) and tx.one("outbox_case_open", id=topic.case) is None:
             return "the case is taken or closed"
@@ -218,7 +219,8 @@ def _over(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:
 def _pause(row: Row) -> float:
     """Seconds until the next try: longer each time."""
     longest = LONGEST_URGENT if row["urgent"] else LONGEST
-    return min(longest, 2.0 ** min(row["attempts"] - 1, 9))
+    tries: int = row["attempts"]
+    return min(longest, float(2 ** min(max(tries - 1, 0), 9)))
 
 
 def _tell_of_waiting(tx: Tx, row: Row, message: Outgoing, why: str, now: datetime) -> None:

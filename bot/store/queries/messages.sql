@@ -69,7 +69,13 @@ UPDATE outbox SET chat_id = :new, body = :body WHERE id = :id;
 SELECT id, body FROM outbox WHERE chat_id = :chat_id AND state IN ('waiting', 'sending');
 
 -- name: outbox_next_due
-SELECT min(due_at) AS at FROM outbox WHERE state = 'waiting';
+SELECT min(due_at) AS at FROM outbox AS o
+WHERE state = 'waiting'
+  AND NOT EXISTS (
+    SELECT 1 FROM outbox AS earlier
+    WHERE earlier.chat_id = o.chat_id AND earlier.id < o.id
+      AND earlier.state IN ('waiting', 'sending') AND earlier.urgent >= o.urgent
+  );
 
 -- name: outbox_counts
 SELECT state, count(*) AS n FROM outbox GROUP BY state;
