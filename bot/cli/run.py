@@ -70,6 +70,7 @@ def main(argv: list[str]) -> int:
         print((files("flows") / "clinic-example.yaml").read_text(encoding="utf-8"), end="")
         return 0
     logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(message)s")
+    logging.getLogger("apscheduler").setLevel(logging.WARNING)
     return asyncio.run(_run(args))
 
 

@@ -53,7 +53,7 @@ def on_due(ctx: FellDue) -> Effects:
             (page_again if kind == "page" else overdue)(ctx, out, chart, case)
         return out
     if kind == "unreachable":
-        _unreachable(ctx, out, chart, int(data["chat"]))
+        _unreachable(ctx, out, chart, int(data["chat"]), tried=bool(data.get("tried")))
         return out
     if kind == "unclear":
         _nobody_said(ctx, out, chart, data)
@@ -148,13 +148,14 @@ def _nobody_said(ctx: FellDue, out: Effects, chart: Chart, data: dict[str, Any])
             pass
 
 
-def _unreachable(ctx: FellDue, out: Effects, chart: Chart, chat: int) -> None:
-    """A message could not reach somebody at home any more: staff hear of it."""
+def _unreachable(ctx: FellDue, out: Effects, chart: Chart, chat: int, *, tried: bool) -> None:
+    """A message could not reach somebody at home, not any more or (``tried``) not for minutes."""
     person = next((one for one in chart.people if one.chat == chat), None)
     if person is None or chart.over:
         return
+    said = "desk_not_through" if tried else "desk_unreachable"
     words = ctx.words.say(
-        "desk_unreachable", ctx.clinic.language, by=person.name, name=chart.name,
+        said, ctx.clinic.language, by=person.name, name=chart.name,
         phone=chart.plan.phone or "–",
     )  # fmt: skip
     for desk in ctx.desks:

@@ -5,13 +5,14 @@ from __future__ import annotations
 import asyncio
 import contextlib
 import logging
-import time
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import datetime, timedelta
 from pathlib import Path
 from types import TracebackType
 from typing import Any
+
+from apscheduler.schedulers.asyncio import AsyncIOScheduler
 
 from bot.context.opening import next_opening
 from bot.context.practice import Practice
@@ -77,10 +78,11 @@ class App:
         self._outgoing = asyncio.Event()
         self._settling = asyncio.Lock()
         self._fetch = asyncio.Event()
+        self._clock_moved = asyncio.Event()
         self.shelf = Shelf(path)
         self._working_part = Part("working", self._working, self._work_waits)
         self._sending_part = Part(
-            "sending", self._sending, self._could_send, lambda: recover(self.db)
+            "sending", self._sending, self._could_send, lambda: self.sender.again()
         )
         self.practice: Practice
         self.sender: Sender
@@ -185,6 +187,7 @@ class App:
         if before.offset is not None and after.offset is not None:
             moved = abs(after.jump - before.jump) > 1 or abs(after.offset - before.offset) > 1
             if moved:
+                self._clock_moved.set()
                 await self._due_soon(timedelta(0))
         if before.trusted != after.trusted:
             await self._tell_of_clock(after)
@@ -244,9 +247,13 @@ class App:
             parts.append(
                 Part("polling", lambda: poll(self.client, self.keep, stop, self._waits), ends=True)
             )
-        await Watchdog(
+        dog = Watchdog(
             parts, self._stood, patience=self._patience, look=min(5.0, self._patience / 4)
-        ).run(stop)
+        )
+        try:
+            await dog.run(stop)
+        finally:
+            await self.sender.finish()
 
     async def _stood(self, part: str, why: str) -> None:
         """Staff hear once a day of a part that was started again."""
@@ -267,11 +274,7 @@ class App:
         return await self.db.read(there)
 
     async def _could_send(self) -> bool:
-        now, tick = stamp(self.clock.now()), time.monotonic()
-        ready = await self.db.read(lambda tx: tx.all("outbox_ready", now=now, most=32))
-        return any(
-            self._pace.wait(row["chat_id"], tick, urgent=bool(row["urgent"])) <= 0 for row in ready
-        )
+        return bool(await self.sender.could_start(self.clock.now()))
 
     async def _rest(self, event: asyncio.Event, seconds: float) -> None:
         """Until the event or so many seconds of the loop's own clock, which nobody sets."""
@@ -293,19 +296,31 @@ class App:
                 self._outgoing.set()
 
     async def _sending(self) -> None:
+        self.sender.on_done = self._outgoing.set
         while True:
-            if await self.sender.send_ready(self.clock.now()):
+            if await self.sender.start_ready(self.clock.now()):
                 self._sending_part.beat()
             else:
                 await self._rest(self._outgoing, self._tick_seconds / 4)
 
     async def _auditing(self) -> None:
-        while True:
-            await asyncio.sleep(AUDIT_SECONDS)
-            if self._judgement.trusted:
-                await self._audit()
+        """The scheduler reckons by the wall clock: it has only what no patient waits for."""
+        scheduler = AsyncIOScheduler()
+        scheduler.add_job(self._audit, "interval", seconds=AUDIT_SECONDS, max_instances=1)
+        scheduler.start()
+        try:
+            while True:
+                await self._clock_moved.wait()
+                self._clock_moved.clear()
+                # What it had put two hours ahead must not wait two hours and more.
+                for job in scheduler.get_jobs():
+                    job.modify(next_run_time=self.clock.now())
+        finally:
+            scheduler.shutdown(wait=False)
 
     async def _audit(self) -> None:
+        if not self._judgement.trusted:
+            return
         if lost := await audit(self.db, self.clock.now()):
             logger.warning("%d open cases had no next page; they have one now", lost)
 

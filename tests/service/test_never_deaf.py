@@ -5,6 +5,8 @@ from __future__ import annotations
 import asyncio
 import threading
 import time
+from collections.abc import Callable
+from datetime import datetime
 
 import pytest
 
@@ -106,7 +108,14 @@ async def test_a_wrong_token_ends_it() -> None:
         await _watch(Part("polling", run))
 
 
-async def test_a_hanging_send_is_started_again_and_staff_hear_of_it(canela: Box) -> None:
+async def _till(running: asyncio.Task[None], there: Callable[[], bool]) -> None:
+    async with asyncio.timeout(8):
+        while not there():
+            assert not running.done()
+            await asyncio.sleep(0.05)
+
+
+async def test_a_hanging_send_is_given_up_and_tried_again(canela: Box) -> None:
     app = canela.stage.app
     deliver, hung = app.sender._deliver, asyncio.Event()
 
@@ -116,18 +125,38 @@ async def test_a_hanging_send_is_started_again_and_staff_hear_of_it(canela: Box)
             await asyncio.get_running_loop().create_future()
         return await deliver(message)
 
-    app.sender._deliver = hangs_once
-    app._patience = 0.3
-    app._tick_seconds = 0.05
+    app.sender._deliver, app.sender.longest = hangs_once, 0.3
+    canela.stage.clock.set_rate(1)
     stop = asyncio.Event()
     running = asyncio.create_task(app.run(stop, polling=False))
     canela.stage.standin.say(canela.ines, None, "she threw up blood")
     await hung.wait()
-    canela.stage.standin.say(canela.marco, None, "hello")  # to another chat, so it could go
-    async with asyncio.timeout(8):
-        while not any("started again" in text for text in canela.on_desk()):
-            assert not running.done()
-            await asyncio.sleep(0.05)
+    await _till(running, lambda: any("EMERGENCY" in text for text in canela.on_desk()))
+    await _till(running, lambda: any("+1 303 555 0199" in x for x in canela.heard(canela.ines)))
     stop.set()
     await running
-    assert any("EMERGENCY" in text for text in canela.on_desk())
+    assert not any("started again" in text for text in canela.on_desk())
+
+
+async def test_sending_that_stands_still_is_started_again_and_staff_hear_of_it(
+    canela: Box,
+) -> None:
+    app = canela.stage.app
+    start, hung = app.sender.start_ready, asyncio.Event()
+
+    async def hangs_once(now: datetime) -> int:
+        if not hung.is_set():
+            hung.set()
+            await asyncio.get_running_loop().create_future()
+        return await start(now)
+
+    app.sender.start_ready = hangs_once  # type: ignore[method-assign]
+    app._patience, app._tick_seconds = 0.3, 0.05
+    stop = asyncio.Event()
+    running = asyncio.create_task(app.run(stop, polling=False))
+    canela.stage.standin.say(canela.ines, None, "she threw up blood")
+    await hung.wait()
+    await _till(running, lambda: any("EMERGENCY" in text for text in canela.on_desk()))
+    await _till(running, lambda: any("started again" in text for text in canela.on_desk()))
+    stop.set()
+    await running

@@ -32,7 +32,7 @@ ORDER BY urgent DESC, due_at, id LIMIT :most;
 -- name: outbox_claim
 UPDATE outbox SET state = 'sending', attempts = attempts + 1
 WHERE id = :id AND state = 'waiting'
-RETURNING id, dedupe, kind, chat_id, body, attempts, uncertain, event;
+RETURNING id, dedupe, kind, chat_id, body, attempts, uncertain, event, urgent, created_at;
 
 -- name: outbox_message_of
 SELECT message_id, state FROM outbox WHERE dedupe = :dedupe;
@@ -72,7 +72,13 @@ UPDATE outbox SET chat_id = :new, body = :body WHERE id = :id;
 SELECT id, body FROM outbox WHERE chat_id = :chat_id AND state IN ('waiting', 'sending');
 
 -- name: outbox_next_due
-SELECT min(due_at) AS at FROM outbox WHERE state = 'waiting';
+SELECT min(due_at) AS at FROM outbox AS o
+WHERE state = 'waiting'
+  AND NOT EXISTS (
+    SELECT 1 FROM outbox AS earlier
+    WHERE earlier.chat_id = o.chat_id AND earlier.id < o.id
+      AND earlier.state IN ('waiting', 'sending') AND earlier.urgent >= o.urgent
+  );
 
 -- name: outbox_counts
 SELECT state, count(*) AS n FROM outbox GROUP BY state;
@@ -97,3 +103,18 @@ SELECT old FROM chat_moved WHERE new = :chat_id;
 -- name: outbox_silence
 UPDATE outbox SET state = 'refused', error = 'the patient died', sent_at = :now
 WHERE patient_id = :patient_id AND state = 'waiting';
+
+-- Whether anything in a prompt is still asked.
+-- name: outbox_prompt_open
+SELECT 1 AS there FROM item JOIN patient ON patient.id = item.patient_id
+WHERE item.prompt_id = :prompt AND item.state = 'open' AND patient.state = 'active' LIMIT 1;
+
+-- name: outbox_case_open
+SELECT 1 AS there FROM case_file WHERE id = :id AND state = 'open';
+
+-- name: outbox_state
+SELECT dedupe, state, message_id, error, attempts FROM outbox WHERE dedupe = :dedupe;
+
+-- Must be empty: called sent, but no message of the platform's is known.
+-- name: outbox_unproved
+SELECT dedupe FROM outbox WHERE state = 'sent' AND kind = 'send' AND message_id IS NULL;
