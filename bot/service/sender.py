@@ -24,7 +24,7 @@ from bot.model.ids import Cause
 from bot.model.topic import TOPICS, AboutCase
 from bot.store import load
 from bot.store.database import Database, Row, Tx, moment, stamp
-from bot.store.rows import log, move_chat, put_due, send
+from bot.store.rows import log, log_arrived, move_chat, put_due, send
 from bot.telegram.pace import Pace
 
 logger = logging.getLogger(__name__)
@@ -44,6 +44,9 @@ ANSWER_LIVES = timedelta(seconds=20)
 EDIT_LIVES = timedelta(days=1)
 LONGEST_SEND = 180.0
 """Seconds until a sending that hangs is given up, as uncertain; a film takes its time."""
+COPIES = 8
+"""So many numbers before a message that was sent again are looked at for its first copy."""
+COPY = ":copy:"
 FINISH_SECONDS = 10.0
 """So long a stopping bot waits for what is under way."""
 
@@ -187,6 +190,9 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
         got = Uncertain(why="the answer named no message")
     if isinstance(got, Delivered):
         _done(tx, row, "sent", got.message, None, now)
+        log_arrived(tx, message, moment(row["created_at"]), now, by)
+        if row["uncertain"] and message.buttons and got.message is not None:
+            _take_buttons_of_copies(tx, row, message, got.message, now)
     elif isinstance(got, TryAgain):
         # A failing line must not spin: at least a second, and longer each time.
         pause = max(got.after_seconds, _pause(row) / 2)
@@ -207,18 +213,42 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
                 key, data = f"unreachable:{row['chat_id']}", {"chat": row["chat_id"]}
                 put_due(tx, key, "unreachable", now, message.patient, data)
             text = f"not delivered: {got.why}"
-            log(tx, "delivery", "bot", text, now, message.patient, {"chat": row["chat_id"]}, by)
+            log(tx, "delivery", "bot", text, now, message.patient, _never(row, message), by)
     elif got.why.startswith(OVER):
         _done(tx, row, "refused", None, got.why, now)
         if message.kind == "send":
-            data = {"chat": row["chat_id"], "key": message.dedupe}
-            log(tx, "delivery", "bot", got.why, now, message.patient, data, by)
+            log(tx, "delivery", "bot", got.why, now, message.patient, _never(row, message), by)
     else:
-        logger.warning("%s was refused: %s", message.dedupe, got.why)
+        level = logging.DEBUG if COPY in message.dedupe else logging.WARNING
+        logger.log(level, "%s was refused: %s", message.dedupe, got.why)
         _done(tx, row, "refused", None, got.why, now)
         if message.kind == "send":
             text = f"refused by the platform: {got.why}"
-            log(tx, "delivery", "bot", text, now, message.patient, {"text": message.text}, by)
+            data = {**_never(row, message), "text": message.text}
+            log(tx, "delivery", "bot", text, now, message.patient, data, by)
+
+
+def _take_buttons_of_copies(
+    tx: Tx, row: Row, message: Outgoing, number: int, now: datetime
+) -> None:
+    """An earlier try may have come, too, and nobody told its number: whatever of ours stands
+    before this one without being known is such a copy. Its buttons go, so that one is left.
+    A chat's numbers only rise; what is not ours cannot be changed, and is left alone."""
+    first = max(1, number - COPIES)
+    rows = tx.all("outbox_numbers", chat_id=message.chat, first=first, below=number)
+    known = {one["message_id"] for one in rows}
+    edits = [
+        Outgoing(kind="edit", dedupe=f"{message.dedupe}{COPY}{old}", chat=message.chat,
+                 message=old, patient=message.patient)
+        for old in range(first, number)
+        if old not in known
+    ]  # fmt: skip
+    send(tx, edits, now, Cause(row["event"]))
+
+
+def _never(row: Row, message: Outgoing) -> dict[str, object]:
+    """What the log says with a message that will never arrive."""
+    return {"chat": row["chat_id"], "key": message.dedupe, "final": True}
 
 
 OVER = "its hour is over: "

@@ -125,10 +125,10 @@ def verify(
 
 def _message(tx: Tx, link: Link) -> Iterator[str]:
     """Whether what an entry says was sent, or tapped, is there as it was."""
-    if link.kind not in ("sent", "tapped"):
+    if link.kind not in ("queued", "sent", "tapped"):
         return
     data = _json(link.data)
-    if link.kind == "sent" and (key := data.get("key")):
+    if link.kind != "tapped" and (key := data.get("key")):
         row = tx.one("outbox_of", dedupe=key)
         if row is None:
             yield f"the message of entry {link.id} is not in the outbox any more"

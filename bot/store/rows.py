@@ -32,14 +32,30 @@ def send(tx: Tx, messages: Iterable[Outgoing], now: datetime, by: Cause = NOBODY
             event=by.event,
             now=stamp(now),
         )
-        if added and message.kind == "send" and message.patient is not None:
-            to = tx.one("name_of_chat", chat_id=message.chat)
-            data: dict[str, object] = {
-                "to": to["name"] if to else str(message.chat),
-                "staff": bool(to and to["staff"]),
-                "key": message.dedupe,
-            }
-            log(tx, "sent", "bot", message.text, now, message.patient, data, by)
+        if added:
+            _log_words(tx, "queued", message, now, by, {})
+
+
+def log_arrived(
+    tx: Tx, message: Outgoing, queued: datetime, now: datetime, by: Cause = NOBODY
+) -> None:
+    """The platform has taken a message: only now does the log call it sent."""
+    _log_words(tx, "sent", message, now, by, {"queued": stamp(queued)})
+
+
+def _log_words(
+    tx: Tx, kind: str, message: Outgoing, now: datetime, by: Cause, more: dict[str, object]
+) -> None:
+    if message.kind != "send" or message.patient is None:
+        return
+    to = tx.one("name_of_chat", chat_id=message.chat)
+    data: dict[str, object] = {
+        "to": to["name"] if to else str(message.chat),
+        "staff": bool(to and to["staff"]),
+        "key": message.dedupe,
+        **more,
+    }
+    log(tx, kind, "bot", message.text, now, message.patient, data, by)
 
 
 def log(

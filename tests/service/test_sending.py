@@ -4,17 +4,25 @@ one chat that hangs delays no other."""
 from __future__ import annotations
 
 import asyncio
+import json
 import tempfile
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
+from typing import Any
 
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from bot.context.words import default_words
 from bot.model.chat import Delivered, Delivery, Gone, Outgoing, Refused, TryAgain, Uncertain
+from bot.model.ids import PatientId
+from bot.records.fhir import bundle
+from bot.records.record import readable
+from bot.records.whole import WholeRecord
 from bot.service.sender import Sender
 from bot.store.database import Database, Tx
 from bot.store.rows import send
+from bot.store.whole import whole
 from bot.telegram.pace import Limits, Pace
 from tests.service.box import Box
 
@@ -132,3 +140,48 @@ async def test_an_outage_loses_neither_the_page_nor_the_answer_nor_a_dose(canela
     assert any("+1 303 555" in text for text in canela.heard(canela.ines)[-6:])
     counts = await canela.stage.app.db.read(lambda tx: tx.all("outbox_unproved"))
     assert counts == []
+
+
+async def test_the_log_says_sent_only_of_what_arrived(canela: Box) -> None:
+    await canela.to(1, 19)
+    standin = canela.stage.standin
+    standin.fault("gateway", "sendMessage", times=100)
+    await canela.says(canela.ines, "he threw up blood")
+    log = await canela.log()
+    begun = len([one for one in log if one.kind == "sent"])
+    waiting = [one for one in log if one.kind == "queued" and "threw up blood" in one.text]
+    assert waiting  # what was to be said is kept, and sealed, at once
+    assert not [one for one in log if one.kind == "sent" and "threw up blood" in one.text]
+    assert "not arrived yet" in "\n".join(readable(log, "America/Denver", None))
+    told = _communications(await _whole(canela))
+    assert [one for one in told if one["status"] == "in-progress" and "sent" not in one]
+    await canela.to(1, 19, 3)
+    standin.faults.waiting.clear()
+    await canela.to(1, 19, 9)
+    log = await canela.log()
+    came = [one for one in log if one.kind == "sent"]
+    assert len(came) > begun
+    page = next(one for one in came if "threw up blood" in one.text)
+    assert page.at - datetime.fromisoformat(page.data["queued"]) >= timedelta(minutes=1)
+    lines = list(readable(log, "America/Denver", None))
+    assert not any("not arrived yet" in line for line in lines)
+    assert any("EMERGENCY" in line and "ready since" in line for line in lines)
+    told = _communications(await _whole(canela))
+    assert {one["status"] for one in told} == {"completed"}
+    assert any(one.get("received", "") > one["sent"] for one in told)
+    keys = {one.data["key"] for one in came}
+    arrived = await canela.stage.app.db.read(
+        lambda tx: {key for key in keys if tx.one("outbox_arrived", dedupe=key)}
+    )
+    assert arrived == keys
+
+
+async def _whole(canela: Box) -> WholeRecord:
+    found = await canela.stage.app.db.read(lambda tx: whole(tx, PatientId(1)))
+    assert found is not None
+    return found
+
+
+def _communications(record: WholeRecord) -> list[dict[str, Any]]:
+    made = json.loads(json.dumps(bundle(record, NOW, default_words(), "en")))["entry"]
+    return [e["resource"] for e in made if e["resource"]["resourceType"] == "Communication"]

@@ -112,6 +112,10 @@ WHERE item.prompt_id = :prompt AND item.state = 'open' AND patient.state = 'acti
 -- name: outbox_case_open
 SELECT 1 AS there FROM case_file WHERE id = :id AND state = 'open';
 
+-- name: outbox_numbers
+SELECT message_id FROM outbox
+WHERE chat_id = :chat_id AND message_id < :below AND message_id >= :first;
+
 -- name: outbox_state
 SELECT dedupe, state, message_id, error, attempts FROM outbox WHERE dedupe = :dedupe;
 
