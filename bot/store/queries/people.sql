@@ -95,3 +95,10 @@ WHERE patient_id = :old AND left_at IS NULL;
 
 -- name: desk_remove_of
 DELETE FROM desk WHERE rank > 0 AND chat_id = (SELECT chat_id FROM staff WHERE id = :id);
+
+-- name: turned_away
+SELECT since, count FROM turned_away WHERE sender = :sender;
+
+-- name: turned_away_put
+INSERT INTO turned_away (sender, since, count) VALUES (:sender, :since, :count)
+ON CONFLICT (sender) DO UPDATE SET since = excluded.since, count = excluded.count;
