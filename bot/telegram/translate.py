@@ -236,7 +236,12 @@ def _sender(user: Any) -> Sender | None:
         return None
     names = (_text(user.get("first_name")), _text(user.get("last_name")))
     name = " ".join(" ".join(names).split()) or _text(user.get("username"))
-    return Sender(user=number, name=name, lang=_text(user.get("language_code")) or None)
+    return Sender(
+        user=number,
+        name=name,
+        lang=_text(user.get("language_code")) or None,
+        username=_text(user.get("username"))[:64],
+    )
 
 
 def _map(value: Any) -> Mapping[str, Any]:
