@@ -21,6 +21,7 @@ from bot.model.effects import Effects
 from bot.model.settings import Clinic
 from bot.store.apply import apply
 from bot.store.database import Database, Tx, moment, stamp
+from bot.store.inbox import keep_rows, kept
 from bot.store.shelf import Shelf
 from bot.telegram.client import Client
 from bot.telegram.pace import Pace
@@ -28,7 +29,6 @@ from bot.telegram.poll import Waits, poll
 from bot.telegram.send import deliver
 
 from .clock import Clock, SystemClock
-from .keep import keep_rows, kept
 from .media import handle_media
 from .practice import open_practice, secret_of
 from .sender import Sender, recover

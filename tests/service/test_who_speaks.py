@@ -10,6 +10,7 @@ import pytest
 from bot.service import work
 from bot.service.turned_away import MOST
 from bot.store.database import Database, Tx
+from bot.telegram import translate
 from demo.standin.values import User
 from tests.service.box import Box
 
@@ -177,14 +178,14 @@ async def test_a_failure_that_cannot_even_be_told_blocks_none(
     canela: Box, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     await canela.to(5, 10)
-    whole = work.incoming
+    whole = translate.incoming
 
     def incoming(raw: Any, received: Any) -> Any:
         if "poison" in str(raw):
             raise ValueError("no")
         return whole(raw, received)
 
-    monkeypatch.setattr(work, "incoming", incoming)
+    monkeypatch.setattr("bot.service.work.incoming", incoming)
     await _comes(
         canela,
         _raw(canela, canela.nurse, canela.nurse.id, "poison"),

@@ -9,7 +9,7 @@ from collections.abc import Mapping, Sequence
 from datetime import datetime
 from typing import Any
 
-from bot.store.database import Database, stamp
+from .database import Database, stamp
 
 logger = logging.getLogger(__name__)
 
