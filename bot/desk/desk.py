@@ -17,6 +17,7 @@ from bot.desk.board import board, board_detail
 from bot.desk.rights import RIGHTS
 from bot.model.action import (
     Action,
+    Admit,
     BoardSection,
     ConfirmOrder,
     OnCase,
@@ -124,6 +125,8 @@ def _button(ctx: AtDesk, out: Effects, event: Incoming) -> None:
 def _right_for(action: Action | None) -> str | None:
     """What a button does, for the rights; None for one of the household's."""
     match action:
+        case Admit():
+            return "staff"
         case OnCase():
             return "case"
         case BoardSection() | RemovePerson():
@@ -142,6 +145,8 @@ def _act(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, action: Acti
             return desk_cases.tap(ctx, out, event, actor, case, act)
         case BoardSection(section=section):
             return board_detail(ctx, out, event, section)
+        case Admit(act=act, key=key):
+            return desk_people.admit(ctx, out, event, actor, act, key)
         case ConfirmOrder(act=act, key=key):
             return desk_patients.confirmed(ctx, out, event, actor, act, key)
         case RemovePerson(patient=patient, person=person):

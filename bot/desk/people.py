@@ -7,9 +7,21 @@ from datetime import timedelta
 from bot.context.buttons import digest_of
 from bot.context.contexts import AtDesk
 from bot.household.people import start_link
-from bot.model.chart import Member
-from bot.model.chat import Incoming
-from bot.model.effects import Dismiss, Effects, Entry, Invite, JoinDesk, JoinStaff
+from bot.model.action import Admit
+from bot.model.chart import Invitation, Member
+from bot.model.chat import Incoming, Sender
+from bot.model.conversation import Newcomer
+from bot.model.effects import (
+    Ask,
+    Dismiss,
+    Effects,
+    Entry,
+    Invite,
+    JoinDesk,
+    JoinStaff,
+    Settle,
+    UseLink,
+)
 
 ROLES = ("staff", "clinician", "administrator")
 
@@ -24,29 +36,123 @@ def join(ctx: AtDesk, out: Effects, event: Incoming) -> None:
         out.add(Entry("refused", by, "a staff code that is unknown, used or has run out"))
         return
     if invitation.kind == "staff":
-        name, role = invitation.name or sender.name, invitation.role or "staff"
-        chat = event.chat if event.private else None
-        out.add(
-            JoinStaff(sender.user, name, role, chat, invitation.digest),
-            Entry("desk", name, f"joined the practice as {role}"),
-        )
-        words = ctx.words.say(
-            "staff_joined", lang, name=name, clinic=ctx.clinic.name,
-            role=ctx.words.say(f"role_{role}", lang),
-        )  # fmt: skip
-        out.say(event.chat, words)
+        _by_own_link(ctx, out, event, invitation, sender)
         return
     rank = invitation.rank or 0
+    text = f"chat {event.chat} is a staff chat now, rank {rank}"
     out.add(
         JoinDesk(invitation.digest, event.chat, sender.name, rank, sender.user),
-        Entry("desk", sender.name, f"chat {event.chat} is a staff chat now, rank {rank}"),
+        Entry("desk", sender.name, text),
     )
+    _announce(ctx, out, sender.name, text, but=event.chat)
     if ctx.actor is None:
-        # Whoever holds the practice's code answers for its people.
+        # Who opens the practice's very first chat answers for its people; later on nobody
+        # becomes an administrator by a code.
+        first = all(one.role != "administrator" for one in ctx.staff)
+        role = "administrator" if first else "staff"
         chat = event.chat if event.private else None
-        out.add(JoinStaff(sender.user, sender.name, "administrator", chat))
+        out.add(
+            JoinStaff(sender.user, sender.name, role, chat),
+            Entry("desk", sender.name, f"joined the practice as {role}, by the code of a chat"),
+        )
     words = ctx.words.say("desk_joined", lang, clinic=ctx.clinic.name, rank=rank + 1)
     out.say(event.chat, words)
+
+
+def _by_own_link(
+    ctx: AtDesk, out: Effects, event: Incoming, invitation: Invitation, sender: Sender
+) -> None:
+    lang, actor = ctx.clinic.language, ctx.actor
+    if not event.private:
+        out.say(event.chat, ctx.words.say("staff_link_private", lang), reply_to=event.message)
+        out.add(Entry("refused", sender.name, "a link for staff, used in a group"))
+        return
+    if actor is not None:  # a link changes nobody's name or role
+        out.add(
+            JoinStaff(sender.user, actor.name, actor.role, event.chat, invitation.digest),
+            Entry("desk", actor.name, "opened an own chat by a link"),
+        )
+        _announce(ctx, out, actor.name, "opened an own chat", but=event.chat)
+        _welcome(ctx, out, event.chat, actor.name, actor.role)
+        return
+    name, role = invitation.name or sender.name, invitation.role or "staff"
+    if invitation.member is None:  # made at the practice's own computer
+        out.add(JoinStaff(sender.user, name, role, event.chat, invitation.digest))
+        _joined(ctx, out, event.chat, name, role, name)
+        return
+    inviter = next((one for one in ctx.staff if one.id == invitation.member), None)
+    if inviter is None or inviter.role != "administrator":
+        out.add(Entry("refused", sender.name, "a link for staff of one who may invite no longer"))
+        return
+    came = sender.name + (f" @{sender.username}" if sender.username else "")
+    key = invitation.digest[:12]
+    desk = next((one.chat for one in ctx.desks), event.chat)
+    chat = inviter.chat if inviter.chat is not None else desk
+    newcomer = Newcomer(key, inviter.id, sender.user, event.chat, name, role, ctx.now)
+    out.add(
+        UseLink(invitation.digest, sender.user),
+        Ask(chat, newcomer),
+        Entry("desk", name, f"{came} ({sender.user}) came by the link for {name}"),
+    )
+    shown = ctx.words.say(f"role_{role}", lang)
+    text = ctx.words.say(
+        "staff_came", lang, by=inviter.name, came=came, number=sender.user, name=name, role=shown
+    )
+    acts = (("yes", "staff_let_in"), ("no", "staff_keep_out"))
+    buttons = tuple(
+        (ctx.button(chat, ctx.words.say(label, lang), Admit(act, key)),) for act, label in acts
+    )
+    out.say(chat, text, buttons=buttons)
+    out.say(event.chat, ctx.words.say("staff_wait", lang, by=inviter.name))
+
+
+def admit(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, act: str, key: str) -> bool:
+    """The inviter says whether the one who came is the one meant."""
+    lang = ctx.clinic.language
+    came = ctx.conversation.find(Newcomer, key)
+    if came is None:
+        return False
+    if came.inviter != actor.id:
+        out.answer(event.callback, ctx.words.say("staff_only_inviter", lang))
+        out.add(Entry("refused", actor.name, "let in by another than the inviter"))
+        return True
+    out.answer(event.callback)
+    out.add(Settle(event.chat, key))
+    if act != "yes":
+        text = ctx.words.say("staff_kept_out", lang, name=came.name)
+        out.add(Entry("desk", actor.name, f"did not let in {came.user} as {came.name}"))
+        out.say(came.chat, ctx.words.say("staff_not_let_in", lang))
+    else:
+        text = ctx.words.say("staff_is_in", lang, name=came.name)
+        out.add(JoinStaff(came.user, came.name, came.role, came.chat))
+        _joined(ctx, out, came.chat, came.name, came.role, actor.name)
+    out.edit(event.chat, "", text, (), message=event.message)
+    return True
+
+
+def _joined(ctx: AtDesk, out: Effects, chat: int, name: str, role: str, by: str) -> None:
+    out.add(Entry("desk", by, f"{name} joined the practice as {role}"))
+    shown = ctx.words.say(f"role_{role}", ctx.clinic.language)
+    _announce(ctx, out, name, shown, but=chat)
+    _welcome(ctx, out, chat, name, role)
+
+
+def _welcome(ctx: AtDesk, out: Effects, chat: int, name: str, role: str) -> None:
+    lang = ctx.clinic.language
+    shown = ctx.words.say(f"role_{role}", lang)
+    out.say(
+        chat, ctx.words.say("staff_joined", lang, name=name, clinic=ctx.clinic.name, role=shown)
+    )
+
+
+def _announce(ctx: AtDesk, out: Effects, name: str, what: str, but: int) -> None:
+    """The staff chat and the administrators hear who is new."""
+    chats = [desk.chat for desk in ctx.desks if desk.rank == 0]
+    chats += [one.chat for one in ctx.staff if one.role == "administrator" and one.chat]
+    for chat in dict.fromkeys(chats):
+        if chat != but:
+            text = ctx.words.say("staff_new", ctx.clinic.language, name=name, what=what)
+            out.say(chat, text)
 
 
 def staff(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, argument: str) -> None:
@@ -57,7 +163,15 @@ def staff(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, argument: s
         name, role = _name_and_role(rest)
         expires = ctx.now + timedelta(days=1)
         out.add(
-            Invite(digest_of(ctx.fresh_code), "staff", actor.name, expires, name=name, role=role),
+            Invite(
+                digest_of(ctx.fresh_code),
+                "staff",
+                actor.name,
+                expires,
+                name=name,
+                role=role,
+                member=actor.id,
+            ),
             Entry("desk", actor.name, f"a link for {name} as {role}"),
         )
         link = start_link(ctx.practice.bot_name, ctx.fresh_code)
@@ -66,7 +180,8 @@ def staff(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, argument: s
         )
         out.say(event.chat, text)
     elif verb == "remove" and rest.strip():
-        found = [m for m in ctx.staff if m.name.casefold() == rest.strip().casefold()]
+        wanted = rest.strip().casefold()
+        found = [m for m in ctx.staff if wanted in (str(m.id), m.name.casefold())]
         admins = [m for m in ctx.staff if m.role == "administrator"]
         if len(found) != 1:
             out.say(event.chat, words.say("staff_no_such", lang, name=rest.strip()))
@@ -77,7 +192,7 @@ def staff(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, argument: s
             out.say(event.chat, words.say("staff_removed", lang, name=found[0].name))
     else:
         lines = [
-            f"{m.name} · {words.say(f'role_{m.role}', lang)}"
+            f"{m.id} · {m.name} · {words.say(f'role_{m.role}', lang)}"
             + ("" if m.chat else f" · {words.say('staff_no_chat', lang)}")
             for m in ctx.staff
         ]

@@ -199,17 +199,26 @@ def _(change: o.JoinStaff, tables: Tables, now: datetime) -> None:
     known = next((one for one in tables.staff.values() if one.user == change.user), None)
     id = known.id if known else MemberId(tables.number("member"))
     chat = change.chat if change.chat is not None or known is None else known.chat
-    tables.staff[id] = Member(id, change.user, change.name, change.role, chat)
+    if known is not None and id not in tables.gone:  # a link changes nobody's name or role
+        tables.staff[id] = replace(known, chat=chat)
+    else:
+        tables.staff[id] = Member(id, change.user, change.name, change.role, chat)
     tables.gone.discard(id)
+
+
+@_keep.register
+def _(change: o.UseLink, tables: Tables, now: datetime) -> None:
+    del now
+    used(tables, change.digest, "link")
 
 
 @_keep.register
 def _(change: o.Dismiss, tables: Tables, now: datetime) -> None:
     del now
     member = tables.staff[change.member]
-    desk = tables.desks.get(member.chat or 0)
-    if desk is not None and desk.rank > 0:
-        del tables.desks[desk.chat]
+    for chat in {member.chat, member.user} & set(tables.desks):
+        if chat is not None:
+            del tables.desks[chat]
     tables.gone.add(change.member)
 
 
@@ -217,7 +226,13 @@ def _(change: o.Dismiss, tables: Tables, now: datetime) -> None:
 def _(change: o.Invite, tables: Tables, now: datetime) -> None:
     del now
     tables.invitations[change.digest] = InvitationRow(
-        change.kind, change.expires, change.patient, change.rank, change.name, change.role
+        change.kind,
+        change.expires,
+        change.patient,
+        change.rank,
+        change.name,
+        change.role,
+        member=change.member,
     )
 
 

@@ -74,7 +74,9 @@ class Kept:
         if row is None:
             return None
         good = not row.used and row.expires > self.now
-        return Invitation(digest, row.kind, good, row.patient, row.rank, row.name, row.role)
+        return Invitation(
+            digest, row.kind, good, row.patient, row.rank, row.name, row.role, row.member
+        )
 
     def written(self, source: SourceId) -> tuple[Written, ...]:
         """What staff's message ``source`` has led to, oldest first."""

@@ -20,7 +20,8 @@ from bot.model.chat import Delivery, Outgoing
 from bot.model.effects import Effects
 from bot.model.settings import Clinic
 from bot.store.apply import apply
-from bot.store.database import Database, Tx, moment, pack, stamp
+from bot.store.database import Database, Tx, moment, stamp
+from bot.store.inbox import keep_rows, kept
 from bot.store.shelf import Shelf
 from bot.telegram.client import Client
 from bot.telegram.pace import Pace
@@ -119,14 +120,9 @@ class App:
 
     async def keep(self, updates: Sequence[Mapping[str, Any]]) -> None:
         """Commit updates as they came; one that is here already is harmless."""
-        now = stamp(self.clock.now())
-        rows = [
-            {"update_id": update["update_id"], "body": pack(update), "now": now}
-            for update in updates
-            if isinstance(update.get("update_id"), int)
-        ]
+        rows = kept(updates, self.clock.now())
         if rows:
-            await self.db.transact(lambda tx: tx.many("inbox_keep", rows))
+            await keep_rows(self.db, rows)
             self._awake.set()
 
     def wake(self) -> None:

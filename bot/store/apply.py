@@ -162,6 +162,12 @@ def _(change: o.JoinStaff, tx: Tx, now: datetime, by: Cause) -> None:
 
 
 @_keep.register
+def _(change: o.UseLink, tx: Tx, now: datetime, by: Cause) -> None:
+    if not tx.run("invitation_use", digest=change.digest, used_by=change.user, now=stamp(now)):
+        raise ValueError("this link has been used in the meantime")
+
+
+@_keep.register
 def _(change: o.Dismiss, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run("desk_remove_of", id=change.member)
     tx.run("staff_remove", id=change.member, now=stamp(now))

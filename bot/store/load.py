@@ -310,7 +310,14 @@ def invitation(tx: Tx, digest: str, now: datetime) -> Invitation | None:
         return None
     good = row["used_at"] is None and moment(row["expires_at"]) > now
     return Invitation(
-        row["digest"], row["kind"], good, row["patient_id"], row["rank"], row["name"], row["role"]
+        row["digest"],
+        row["kind"],
+        good,
+        row["patient_id"],
+        row["rank"],
+        row["name"],
+        row["role"],
+        row["member_id"],
     )
 
 

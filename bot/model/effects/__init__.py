@@ -15,6 +15,7 @@ from .people import (
     OwnSetting,
     Reachable,
     SetLanguage,
+    UseLink,
 )
 from .prompts import Mark, MoveLine, NewPlan, PromptSent, Reminded, Retext
 from .staff_work import Card, CaseChange, CaseNote, EndHold, PutHold, ReviewChange
@@ -64,5 +65,6 @@ __all__ = [
     "SetState",
     "Settle",
     "Tell",
+    "UseLink",
     "WoundPut",
 ]

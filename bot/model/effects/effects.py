@@ -26,6 +26,7 @@ from .people import (
     OwnSetting,
     Reachable,
     SetLanguage,
+    UseLink,
 )
 from .prompts import Mark, MoveLine, NewPlan, PromptSent, Reminded, Retext
 from .staff_work import Card, CaseChange, CaseNote, EndHold, PutHold, ReviewChange
@@ -50,6 +51,7 @@ Effect = (
     | Forget
     | JoinDesk
     | JoinStaff
+    | UseLink
     | Dismiss
     | Invite
     | NewPatient

@@ -96,6 +96,14 @@ class JoinStaff:
 
 
 @dataclass(frozen=True, slots=True)
+class UseLink:
+    """A one-time link was taken up by ``user``, who waits to be let in."""
+
+    digest: str
+    user: int
+
+
+@dataclass(frozen=True, slots=True)
 class Dismiss:
     """Someone may act for the practice no longer."""
 

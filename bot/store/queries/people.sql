@@ -51,14 +51,16 @@ SELECT id, user_id, chat_id, name, role FROM staff WHERE removed_at IS NULL ORDE
 -- name: staff_join
 INSERT INTO staff (user_id, chat_id, name, role, joined_at)
 VALUES (:user_id, :chat_id, :name, :role, :now)
-ON CONFLICT (user_id) DO UPDATE SET name = excluded.name, role = excluded.role,
+ON CONFLICT (user_id) DO UPDATE SET
+  name = CASE WHEN staff.removed_at IS NULL THEN staff.name ELSE excluded.name END,
+  role = CASE WHEN staff.removed_at IS NULL THEN staff.role ELSE excluded.role END,
   chat_id = coalesce(excluded.chat_id, staff.chat_id), removed_at = NULL;
 
 -- name: staff_remove
 UPDATE staff SET removed_at = :now WHERE id = :id;
 
 -- name: invitation
-SELECT digest, kind, patient_id, rank, name, role, expires_at, used_at FROM invitation
+SELECT digest, kind, patient_id, rank, name, role, member_id, expires_at, used_at FROM invitation
 WHERE digest = :digest;
 
 -- name: invitation_add
@@ -94,4 +96,12 @@ SELECT :new, person_id, :now, hours, wants FROM caregiver
 WHERE patient_id = :old AND left_at IS NULL;
 
 -- name: desk_remove_of
-DELETE FROM desk WHERE rank > 0 AND chat_id = (SELECT chat_id FROM staff WHERE id = :id);
+DELETE FROM desk WHERE chat_id IN (SELECT user_id FROM staff WHERE id = :id
+  UNION ALL SELECT chat_id FROM staff WHERE id = :id);
+
+-- name: turned_away
+SELECT since, count FROM turned_away WHERE sender = :sender;
+
+-- name: turned_away_put
+INSERT INTO turned_away (sender, since, count) VALUES (:sender, :since, :count)
+ON CONFLICT (sender) DO UPDATE SET since = excluded.since, count = excluded.count;
