@@ -19,6 +19,7 @@ from bot.context.practice import Practice
 from bot.model.chat import Delivery, Outgoing
 from bot.model.effects import Effects
 from bot.model.settings import Clinic
+from bot.reading import sounds_grave
 from bot.store.apply import apply
 from bot.store.database import Database, Tx, moment, stamp
 from bot.store.inbox import keep_rows, kept
@@ -27,6 +28,7 @@ from bot.telegram.client import Client
 from bot.telegram.pace import Pace
 from bot.telegram.poll import Waits, poll
 from bot.telegram.send import deliver
+from bot.telegram.translate import incoming
 
 from .clock import Clock, MachineClock, SystemClock
 from .clock_judge import Heard, Judgement
@@ -119,10 +121,17 @@ class App:
         return await deliver(self.client, message)
 
     async def keep(self, updates: Sequence[Mapping[str, Any]]) -> None:
-        """Commit updates as they came; one that is here already is harmless."""
-        rows = kept(updates, self.clock.now())
+        """Commit updates as they came, what sounds of an emergency to the front; one that is
+        here already is harmless."""
+        now = self.clock.now()
+
+        def said(update: Mapping[str, Any]) -> tuple[int, str]:
+            event = incoming(update, now)
+            return event.chat, event.text
+
+        rows = kept(updates, now, said)
         if rows:
-            await keep_rows(self.db, rows)
+            await keep_rows(self.db, rows, sounds_grave)
             self._awake.set()
 
     def wake(self) -> None:
@@ -156,20 +165,17 @@ class App:
 
     async def work(self) -> int:
         """Everything that waits and is due at this moment, kept but not yet sent."""
-        done = await self._updates()
-        while await self._trusted() and await handle_due(self.db, self.practice, self.clock.now()):
-            done += 1
-            self._working_part.beat()
-            # A reply must not wait behind a morning of prompts.
-            done += await self._updates()
-        return done
-
-    async def _updates(self) -> int:
         done = 0
-        while await handle_update(self.db, self.practice, self.clock.now()):
+        while True:
+            # By turns: no reply waits behind a morning of prompts, no page behind a flood.
+            heard = await handle_update(self.db, self.practice, self.clock.now())
+            due = await self._trusted() and await handle_due(
+                self.db, self.practice, self.clock.now()
+            )
+            if not (heard or due):
+                return done
             self._working_part.beat()
-            done += 1
-        return done
+            done += heard + due
 
     async def _trusted(self) -> bool:
         """Whether what depends on the hour may be decided now. A machine's clock that has

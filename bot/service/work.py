@@ -96,7 +96,8 @@ def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime
     text = f"{who}: {event.text}" if who is not None else practice.words.say(
         "desk_failed_stranger", practice.clinic.language
     )  # fmt: skip
-    _tell_staff(tx, practice, f"failed:{row['update_id']}", text, why, now)
+    grave = who is not None and bool(row["urgent"])
+    _tell_staff(tx, practice, f"failed:{row['update_id']}", text, why, now, urgent=grave)
     if event.private and event.chat:
         clinic = practice.clinic
         phone = f"{clinic.phone} / {clinic.emergency_name}, {clinic.emergency_phone}"

@@ -1,10 +1,28 @@
 -- name: inbox_keep
-INSERT INTO inbox (update_id, body, received_at) VALUES (:update_id, :body, :now)
+INSERT INTO inbox (update_id, body, received_at, lane, turn, urgent)
+VALUES (:update_id, :body, :now, :lane, :turn, :urgent)
 ON CONFLICT (update_id) DO NOTHING;
 
+-- name: inbox_turns
+SELECT (SELECT min(turn) FROM inbox WHERE state = 'waiting') AS now,
+  (SELECT max(turn) FROM inbox WHERE state = 'waiting' AND lane = :lane) AS mine;
+
+-- The household to which a chat belongs: its first patient's number, and whether an
+-- emergency of any patient of theirs is open.
+-- name: inbox_home
+SELECT min(c.patient_id) AS home, max(CASE WHEN f.id IS NULL THEN 0 ELSE 1 END) AS urgent
+FROM person AS p
+JOIN caregiver AS c ON c.person_id = p.id AND c.left_at IS NULL
+LEFT JOIN case_file AS f ON f.patient_id = c.patient_id AND f.state <> 'closed'
+  AND f.urgency = :emergency
+WHERE p.chat_id = :chat_id;
+
+-- The lane whose turn it is, an urgent one first; of it the oldest.
 -- name: inbox_next
-SELECT update_id, body, received_at, attempts FROM inbox
-WHERE state = 'waiting' ORDER BY update_id LIMIT 1;
+SELECT update_id, body, received_at, attempts, urgent FROM inbox
+WHERE state = 'waiting' AND lane = (
+  SELECT lane FROM inbox WHERE state = 'waiting' ORDER BY urgent DESC, turn, update_id LIMIT 1)
+ORDER BY update_id LIMIT 1;
 
 -- name: inbox_mark
 UPDATE inbox SET state = :state, attempts = attempts + 1, error = :error
