@@ -7,6 +7,7 @@ from dataclasses import replace
 from bot.context.buttons import action_of
 from bot.context.contexts import AtDesk
 from bot.desk import cases as desk_cases
+from bot.desk import clock as desk_clock
 from bot.desk import edits as desk_edits
 from bot.desk import holds, recheck
 from bot.desk import patients as desk_patients
@@ -37,7 +38,7 @@ COMMANDS: dict[str, str] = {
     "/review": "patients", "/log": "patients", "/link": "patients", "/people": "patients",
     "/note": "case", "/hold": "case", "/release": "plan",
     "/enrol": "enrol", "/enroll": "enrol", "/plan": "plan", "/medicine": "plan",
-    "/end": "end", "/staff": "staff",
+    "/end": "end", "/staff": "staff", "/clock": "clock",
 }  # fmt: skip
 """Command → what it does, for the rights."""
 
@@ -94,6 +95,8 @@ def _message(ctx: AtDesk, out: Effects, event: Incoming) -> None:
         desk_review.review(ctx, out, event, actor)
     elif command == "/staff":
         desk_people.staff(ctx, out, event, actor, argument)
+    elif command == "/clock":
+        desk_clock.clock(ctx, out, event, actor, argument)
     elif command == "/note":
         desk_cases.note(ctx, out, event, actor, argument)
     elif command in ("/hold", "/release"):

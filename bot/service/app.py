@@ -30,8 +30,8 @@ from bot.telegram.poll import Waits, poll
 from bot.telegram.send import deliver
 from bot.telegram.translate import incoming
 
-from .clock import Clock, MachineClock, SystemClock
-from .clock_judge import Heard, Judgement
+from .clock import Clock, SystemClock
+from .clock_watch import ClockWatch, due_soon
 from .media import handle_media
 from .practice import open_practice, secret_of
 from .sender import Sender, recover
@@ -75,7 +75,7 @@ class App:
         self._tick_seconds = tick_seconds
         self._waits = waits
         self._patience = patience
-        self._judgement = Judgement()
+        self._watch = ClockWatch(self.db)
         self._loop: asyncio.AbstractEventLoop | None = None
         self._awake = asyncio.Event()
         self._outgoing = asyncio.Event()
@@ -100,7 +100,7 @@ class App:
             self.sender = Sender(self.db, self._deliver, self._pace)
             opens = next_opening(self.clinic, self.clock.now())
             await self.db.transact(lambda tx: tx.run("due_first_board", due_at=stamp(opens)))
-            await self._due_soon(LONGEST_RETRY)
+            await due_soon(self.db, self.clock.now(), LONGEST_RETRY)
             again = await recover(self.db)
             if again:
                 logger.info("%d messages were under way at the last stop: sent again", again)
@@ -178,41 +178,12 @@ class App:
             done += heard + due
 
     async def _trusted(self) -> bool:
-        """Whether what depends on the hour may be decided now. A machine's clock that has
-        jumped decides nothing until it is taken back or the platform's date agrees."""
-        clock, before = self.clock, self._judgement
-        if not isinstance(clock, MachineClock):
-            return True
-        heard = Heard(*self.client.date) if self.client.date else None
-        after = before.look(clock.now(), clock.monotonic(), heard)
-        self._judgement = after
-        if before.offset is not None and after.offset is not None:
-            moved = abs(after.jump - before.jump) > 1 or abs(after.offset - before.offset) > 1
-            if moved:
-                self._clock_moved.set()
-                await self._due_soon(timedelta(0))
-        if before.trusted != after.trusted:
-            await self._tell_of_clock(after)
-        return after.trusted
-
-    async def _tell_of_clock(self, after: Judgement) -> None:
-        now, minutes = self.clock.now(), round(after.jump / 60)
-        word = "desk_clock_again" if after.trusted else "desk_clock_jumped"
-        why = "it agrees again" if after.trusted else f"it jumped by {minutes} minutes"
-        logger.warning("the computer's clock: %s", why)
-        text = self.practice.words.say(
-            word, self.clinic.language, time=now.isoformat(" ", "minutes"), minutes=str(minutes)
-        )
-        key = f"clock:{word}:{stamp(now)}"
-        await self.db.transact(lambda tx: tell_desks(tx, key, text, why, now))
-        self._outgoing.set()
-
-    async def _due_soon(self, most: timedelta) -> None:
-        """No message waits for an hour that a wrong clock gave it."""
-        now = self.clock.now()
-        await self.db.transact(
-            lambda tx: tx.run("outbox_due_soon", now=stamp(now), latest=stamp(now + most))
-        )
+        """Whether what depends on the hour may be decided now."""
+        look = await self._watch.look(self.clock, self.practice, self.client.date)
+        if look.moved:
+            self._clock_moved.set()
+            self._outgoing.set()
+        return look.trusted
 
     async def fetch(self) -> int:
         """Every picture and film that is to be fetched or shown at this moment."""
@@ -266,7 +237,7 @@ class App:
         self._outgoing.set()
 
     async def _work_waits(self) -> bool:
-        due = self._judgement.trusted
+        due = self._watch.trusted
 
         def there(tx: Tx) -> bool:
             if tx.one("inbox_next") is not None:
@@ -321,7 +292,7 @@ class App:
             scheduler.shutdown(wait=False)
 
     async def _audit(self) -> None:
-        if not self._judgement.trusted:
+        if not self._watch.trusted:
             return
         if lost := await audit(self.db, self.clock.now()):
             logger.warning("%d open cases had no next page; they have one now", lost)

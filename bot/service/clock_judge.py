@@ -7,6 +7,8 @@ from datetime import datetime, timedelta
 
 JUMP = 60.0
 """Seconds by which the clock may leave the monotonic one from one look to the next."""
+AT_START = 600.0
+"""Seconds by which it may differ from the platform's date when the bot starts."""
 AGREES = 120.0
 """Seconds by which the platform's date may differ from a clock that is right."""
 
@@ -39,11 +41,23 @@ class Judgement:
     def look(self, now: datetime, monotonic: float, heard: Heard | None) -> Judgement:
         """The judgement after one more look at the clocks."""
         offset = now.timestamp() - monotonic
-        jump = 0.0 if self.offset is None else offset - self.offset
-        if abs(jump) <= JUMP:
-            return Judgement(offset)
-        if heard is not None:
-            apart = (now - heard.at(monotonic)).total_seconds()
-            if abs(apart) <= AGREES:
+        apart = None if heard is None else (now - heard.at(monotonic)).total_seconds()
+        if self.offset is None:
+            if apart is None or abs(apart) <= AT_START:
                 return Judgement(offset)
+            return Judgement(offset - apart, apart)
+        jump = offset - self.offset
+        if abs(jump) <= JUMP or (apart is not None and abs(apart) <= AGREES):
+            return Judgement(offset)
         return replace(self, jump=jump)
+
+    @classmethod
+    def believing(cls, now: datetime, monotonic: float) -> Judgement:
+        """The clock as it stands is right: somebody who must know says so."""
+        return cls(now.timestamp() - monotonic)
+
+    def apart(self, before: Judgement) -> float:
+        """Seconds by which the clock was set since an earlier look."""
+        if self.offset is None or before.offset is None:
+            return 0.0
+        return abs((self.offset + self.jump) - (before.offset + before.jump))

@@ -237,12 +237,14 @@ def _take_buttons_of_copies(
     first = max(1, number - COPIES)
     rows = tx.all("outbox_numbers", chat_id=message.chat, first=first, below=number)
     known = {one["message_id"] for one in rows}
+    bare = {"kind": "edit", "text": "", "buttons": (), "media": None, "topic": "", "urgent": False}
     edits = [
-        Outgoing(kind="edit", dedupe=f"{message.dedupe}{COPY}{old}", chat=message.chat,
-                 message=old, patient=message.patient)
+        message.model_copy(
+            update={**bare, "dedupe": f"{message.dedupe}{COPY}{old}", "message": old}
+        )
         for old in range(first, number)
         if old not in known
-    ]  # fmt: skip
+    ]
     send(tx, edits, now, Cause(row["event"]))
 
 

@@ -252,6 +252,11 @@ def _(change: o.RetakeAsked, tx: Tx, now: datetime, by: Cause) -> None:
 
 
 @_keep.register
+def _(change: o.ClockIsRight, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run("setting_put", key="clock_right", value=f"{stamp(now)} {by.event}")
+
+
+@_keep.register
 def _(change: o.ReviewChange, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run(
         "review_put", id=change.id, patient_id=change.patient, line_id=change.line,

@@ -18,7 +18,7 @@ from .people import (
     UseLink,
 )
 from .prompts import Mark, MoveLine, NewPlan, PromptSent, Reminded, Retext
-from .staff_work import Card, CaseChange, CaseNote, EndHold, PutHold, ReviewChange
+from .staff_work import Card, CaseChange, CaseNote, ClockIsRight, EndHold, PutHold, ReviewChange
 from .told import Correct, Entry, Heard, KeepMedia, Note, RetakeAsked, Retract, WoundPut
 
 __all__ = [
@@ -28,6 +28,7 @@ __all__ = [
     "CaseChange",
     "CaseNote",
     "ChatMoved",
+    "ClockIsRight",
     "Correct",
     "Dismiss",
     "Due",

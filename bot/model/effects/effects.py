@@ -29,7 +29,7 @@ from .people import (
     UseLink,
 )
 from .prompts import Mark, MoveLine, NewPlan, PromptSent, Reminded, Retext
-from .staff_work import Card, CaseChange, CaseNote, EndHold, PutHold, ReviewChange
+from .staff_work import Card, CaseChange, CaseNote, ClockIsRight, EndHold, PutHold, ReviewChange
 from .told import Correct, Entry, Heard, KeepMedia, Note, RetakeAsked, Retract, WoundPut
 
 E = TypeVar("E")
@@ -59,6 +59,7 @@ Effect = (
     | KeepMedia
     | RetakeAsked
     | ReviewChange
+    | ClockIsRight
     | WoundPut
     | MoveLine
     | CancelDue

@@ -1,6 +1,10 @@
 -- name: setting
 SELECT value FROM setting WHERE key = :key;
 
+-- name: setting_put
+INSERT INTO setting (key, value) VALUES (:key, :value)
+ON CONFLICT (key) DO UPDATE SET value = excluded.value;
+
 -- name: setting_first
 INSERT INTO setting (key, value) VALUES (:key, :value) ON CONFLICT (key) DO NOTHING;
 
