@@ -279,7 +279,10 @@ class App:
     async def _auditing(self) -> None:
         """The scheduler reckons by the wall clock: it has only what no patient waits for."""
         scheduler = AsyncIOScheduler()
-        scheduler.add_job(self._audit, "interval", seconds=AUDIT_SECONDS, max_instances=1)
+        scheduler.add_job(
+            self._audit, "interval", seconds=AUDIT_SECONDS, max_instances=1, coalesce=True,
+            misfire_grace_time=None,
+        )  # fmt: skip
         scheduler.start()
         try:
             while True:

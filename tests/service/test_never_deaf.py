@@ -160,3 +160,45 @@ async def test_sending_that_stands_still_is_started_again_and_staff_hear_of_it(
     await _till(running, lambda: any("started again" in text for text in canela.on_desk()))
     stop.set()
     await running
+
+
+async def test_a_stop_waits_for_what_is_under_way(canela: Box) -> None:
+    app = canela.stage.app
+    deliver, begun = app.sender._deliver, asyncio.Event()
+
+    async def slowly(message: Outgoing) -> Delivery:
+        begun.set()
+        await asyncio.sleep(0.3)
+        return await deliver(message)
+
+    app.sender._deliver = slowly
+    stop = asyncio.Event()
+    running = asyncio.create_task(app.run(stop, polling=False))
+    canela.stage.standin.say(canela.ines, None, "she threw up blood")
+    await begun.wait()
+    stop.set()
+    await running
+    rows = await app.db.read(lambda tx: tx.all("outbox_counts"))
+    assert "sending" not in {row["state"] for row in rows}
+    assert any("EMERGENCY" in text for text in canela.on_desk())
+
+
+async def test_the_scheduler_runs_on_the_loop_and_goes_on_after_the_clock_was_set(
+    canela: Box,
+) -> None:
+    app, ran = canela.stage.app, asyncio.Event()
+    here = threading.get_ident()
+
+    async def audit() -> None:
+        assert threading.get_ident() == here
+        ran.set()
+
+    app._audit = audit  # type: ignore[method-assign]
+    auditing = asyncio.create_task(app._auditing())
+    await asyncio.sleep(0.05)
+    assert not ran.is_set()  # its hour is in five minutes
+    app._clock_moved.set()
+    async with asyncio.timeout(5):
+        await ran.wait()
+    auditing.cancel()
+    await asyncio.wait([auditing])
