@@ -317,6 +317,8 @@ class Model:
     def lost(self, since: datetime, until: datetime, facts: Facts) -> Iterator[str]:
         """The slots of a time that ended as nothing. After a journey the product's own."""
         planned = [(one.med, one.slot) for one in facts.doses.values()]
+        if facts.over or facts.state != "active" or not facts.reachable:
+            self.free.append((self.last or since, until))
         slots = planned if self.journeys else list(self.order.slots())
         by_slot = {(one.med, one.slot): item for item, one in facts.doses.items()}
         for med, slot in slots:

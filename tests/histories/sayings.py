@@ -104,6 +104,7 @@ COMMANDS = (
     "/hold Biscuit carprofen",
     "/hold Biscuit walks",
     "/hold Biscuit everything",
+    "/hold Biscuit everything by mouth",
     "/release Biscuit carprofen",
     "/release Biscuit anti-inflammatories",
     "/release Biscuit everything by mouth",
