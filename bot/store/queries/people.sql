@@ -105,3 +105,10 @@ SELECT since, count FROM turned_away WHERE sender = :sender;
 -- name: turned_away_put
 INSERT INTO turned_away (sender, since, count) VALUES (:sender, :since, :count)
 ON CONFLICT (sender) DO UPDATE SET since = excluded.since, count = excluded.count;
+
+-- name: turned_away_past
+DELETE FROM turned_away WHERE since < :before;
+
+-- name: cares_for
+SELECT p.id FROM person AS p JOIN caregiver AS c ON c.person_id = p.id
+WHERE p.user_id = :user_id AND c.left_at IS NULL LIMIT 1;
