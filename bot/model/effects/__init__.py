@@ -5,6 +5,7 @@ from .effects import Effect, Effects, Rows
 from .messages import Ask, Say, Settle, Tell
 from .people import (
     ChatMoved,
+    CloseDesk,
     Dismiss,
     Forget,
     Invite,
@@ -12,6 +13,7 @@ from .people import (
     JoinDesk,
     JoinStaff,
     Leave,
+    NewRole,
     OwnSetting,
     Reachable,
     SetLanguage,
@@ -28,6 +30,7 @@ __all__ = [
     "CaseChange",
     "CaseNote",
     "ChatMoved",
+    "CloseDesk",
     "Correct",
     "Dismiss",
     "Due",
@@ -49,6 +52,7 @@ __all__ = [
     "MoveLine",
     "NewPatient",
     "NewPlan",
+    "NewRole",
     "Note",
     "OwnSetting",
     "PromptSent",

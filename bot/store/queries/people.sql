@@ -59,6 +59,12 @@ ON CONFLICT (user_id) DO UPDATE SET
 -- name: staff_remove
 UPDATE staff SET removed_at = :now WHERE id = :id;
 
+-- name: staff_role
+UPDATE staff SET role = :role WHERE id = :id;
+
+-- name: desk_close
+DELETE FROM desk WHERE chat_id = :chat_id;
+
 -- name: invitation
 SELECT digest, kind, patient_id, rank, name, role, member_id, expires_at, used_at FROM invitation
 WHERE digest = :digest;
