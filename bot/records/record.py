@@ -8,6 +8,7 @@ from datetime import date, datetime
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from bot.model.harmless import harmless
 from bot.model.ids import Cause
 
 from .chain import NOBODY
@@ -61,7 +62,7 @@ def readable(records: Iterable[Record], zone: str, surgery: date | None) -> Iter
             shown = local.date()
             day = f"day {(shown - surgery).days} · " if surgery else ""
             yield f"── {day}{shown:%a %d %b %Y} ({zone})"
-        yield f"{local:%H:%M}  {_sentence(record)}"
+        yield harmless(f"{local:%H:%M}  {_sentence(record)}")
 
 
 def _sentence(record: Record) -> str:
