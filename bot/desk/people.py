@@ -13,12 +13,14 @@ from bot.model.chat import Incoming, Sender
 from bot.model.conversation import Newcomer
 from bot.model.effects import (
     Ask,
+    CloseDesk,
     Dismiss,
     Effects,
     Entry,
     Invite,
     JoinDesk,
     JoinStaff,
+    NewRole,
     Settle,
     UseLink,
 )
@@ -82,6 +84,7 @@ def _by_own_link(
         return
     inviter = next((one for one in ctx.staff if one.id == invitation.member), None)
     if inviter is None or inviter.role != "administrator":
+        out.say(event.chat, ctx.words.say("staff_not_let_in", lang))
         out.add(Entry("refused", sender.name, "a link for staff of one who may invite no longer"))
         return
     came = sender.name + (f" @{sender.username}" if sender.username else "")
@@ -145,8 +148,8 @@ def _welcome(ctx: AtDesk, out: Effects, chat: int, name: str, role: str) -> None
     )
 
 
-def _announce(ctx: AtDesk, out: Effects, name: str, what: str, but: int) -> None:
-    """The staff chat and the administrators hear who is new."""
+def _announce(ctx: AtDesk, out: Effects, name: str, what: str, but: int | None = None) -> None:
+    """The staff chat and the administrators hear who is new, or may do something else."""
     chats = [desk.chat for desk in ctx.desks if desk.rank == 0]
     chats += [one.chat for one in ctx.staff if one.role == "administrator" and one.chat]
     for chat in dict.fromkeys(chats):
@@ -156,47 +159,106 @@ def _announce(ctx: AtDesk, out: Effects, name: str, what: str, but: int) -> None
 
 
 def staff(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, argument: str) -> None:
-    """``/staff``: list; ``/staff add NAME [ROLE]``: a link; ``/staff remove NAME``."""
-    lang, words = ctx.clinic.language, ctx.words
+    """``/staff``: who is here, and which chats; each change of it is a named act."""
     verb, _, rest = argument.partition(" ")
-    if verb == "add" and rest.strip():
-        name, role = _name_and_role(rest)
-        expires = ctx.now + timedelta(days=1)
-        out.add(
-            Invite(
-                digest_of(ctx.fresh_code),
-                "staff",
-                actor.name,
-                expires,
-                name=name,
-                role=role,
-                member=actor.id,
-            ),
-            Entry("desk", actor.name, f"a link for {name} as {role}"),
-        )
-        link = start_link(ctx.practice.bot_name, ctx.fresh_code)
-        text = words.say(
-            "staff_link", lang, name=name, role=words.say(f"role_{role}", lang), link=link
-        )
-        out.say(event.chat, text)
-    elif verb == "remove" and rest.strip():
-        wanted = rest.strip().casefold()
-        found = [m for m in ctx.staff if wanted in (str(m.id), m.name.casefold())]
-        admins = [m for m in ctx.staff if m.role == "administrator"]
-        if len(found) != 1:
-            out.say(event.chat, words.say("staff_no_such", lang, name=rest.strip()))
-        elif admins == found:
-            out.say(event.chat, words.say("staff_last", lang))
-        else:
-            out.add(Dismiss(found[0].id), Entry("desk", actor.name, f"{found[0].name} was removed"))
-            out.say(event.chat, words.say("staff_removed", lang, name=found[0].name))
-    else:
-        lines = [
-            f"{m.id} · {m.name} · {words.say(f'role_{m.role}', lang)}"
-            + ("" if m.chat else f" · {words.say('staff_no_chat', lang)}")
-            for m in ctx.staff
-        ]
-        out.say(event.chat, "\n".join([*lines, "", words.say("staff_how", lang)]))
+    rest = rest.strip()
+    match verb:
+        case "add" if rest:
+            said = _add(ctx, out, actor, rest)
+        case "remove" if rest:
+            said = _remove(ctx, out, actor, rest)
+        case "role" if rest:
+            said = _role(ctx, out, actor, rest)
+        case "close" if rest:
+            said = _close(ctx, out, actor, rest)
+        case _:
+            said = _listed(ctx)
+    out.say(event.chat, said)
+
+
+def _add(ctx: AtDesk, out: Effects, actor: Member, rest: str) -> str:
+    name, role = _name_and_role(rest)
+    expires = ctx.now + timedelta(days=1)
+    digest = digest_of(ctx.fresh_code)
+    out.add(
+        Invite(digest, "staff", actor.name, expires, name=name, role=role, member=actor.id),
+        Entry("desk", actor.name, f"a link for {name} as {role}"),
+    )
+    link = start_link(ctx.practice.bot_name, ctx.fresh_code)
+    return _say(ctx, "staff_link", name=name, role=_say(ctx, f"role_{role}"), link=link)
+
+
+def _remove(ctx: AtDesk, out: Effects, actor: Member, rest: str) -> str:
+    found = _member(ctx, rest)
+    if found is None:
+        return _say(ctx, "staff_no_such", name=rest)
+    if _last_administrator(ctx, found):
+        return _say(ctx, "staff_last")
+    if not _first_chats(ctx, but=(found.user, found.chat)):
+        return _say(ctx, "staff_last_chat")
+    out.add(Dismiss(found.id), Entry("desk", actor.name, f"{found.name} was removed"))
+    return _say(ctx, "staff_removed", name=found.name)
+
+
+def _role(ctx: AtDesk, out: Effects, actor: Member, rest: str) -> str:
+    wanted, _, role = rest.rpartition(" ")
+    found = _member(ctx, wanted)
+    if role not in ROLES:
+        return _say(ctx, "staff_how")
+    if found is None:
+        return _say(ctx, "staff_no_such", name=wanted)
+    if role != "administrator" and _last_administrator(ctx, found):
+        return _say(ctx, "staff_last")
+    out.add(
+        NewRole(found.id, role),
+        Entry("desk", actor.name, f"{found.name} is {role} now, and was {found.role}"),
+    )
+    _announce(ctx, out, found.name, _say(ctx, f"role_{role}"))
+    return _say(ctx, "staff_role", name=found.name, role=_say(ctx, f"role_{role}"))
+
+
+def _close(ctx: AtDesk, out: Effects, actor: Member, rest: str) -> str:
+    found = next((one for one in ctx.desks if str(one.chat) == rest), None)
+    if found is None:
+        return _say(ctx, "staff_no_chat_such", chat=rest)
+    if not _first_chats(ctx, but=(found.chat,)):
+        return _say(ctx, "staff_last_chat")
+    text = f"chat {found.chat} ({found.name}) is a staff chat no longer"
+    out.add(CloseDesk(found.chat), Entry("desk", actor.name, text))
+    return _say(ctx, "staff_closed", name=found.name, chat=found.chat)
+
+
+def _listed(ctx: AtDesk) -> str:
+    people = [
+        f"{one.id} · {one.name} · {_say(ctx, f'role_{one.role}')}"
+        + ("" if one.chat else f" · {_say(ctx, 'staff_no_chat')}")
+        for one in ctx.staff
+    ]
+    chats = [
+        _say(ctx, "staff_chat", chat=one.chat, name=one.name, rank=one.rank + 1)
+        for one in ctx.desks
+    ]
+    return "\n".join([*people, "", *chats, "", _say(ctx, "staff_how")])
+
+
+def _member(ctx: AtDesk, wanted: str) -> Member | None:
+    """The one member of this number or name; None where two share it."""
+    wanted = wanted.strip().casefold()
+    found = [one for one in ctx.staff if wanted in (str(one.id), one.name.casefold())]
+    return found[0] if len(found) == 1 else None
+
+
+def _last_administrator(ctx: AtDesk, member: Member) -> bool:
+    return [one.id for one in ctx.staff if one.role == "administrator"] == [member.id]
+
+
+def _first_chats(ctx: AtDesk, but: tuple[int | None, ...]) -> bool:
+    """Whether cases still have a chat to go to first without ``but``."""
+    return any(one.rank == 0 and one.chat not in but for one in ctx.desks)
+
+
+def _say(ctx: AtDesk, key: str, **fields: object) -> str:
+    return ctx.words.say(key, ctx.clinic.language, **fields)
 
 
 def _name_and_role(rest: str) -> tuple[str, str]:

@@ -8,6 +8,7 @@ from datetime import date, datetime, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from bot.model.harmless import harmless
 from bot.model.ids import Cause
 
 from .chain import NOBODY
@@ -85,7 +86,7 @@ def readable(records: Sequence[Record], zone: str, surgery: date | None) -> Iter
             yield f"── {day}{shown:%a %d %b %Y} ({zone})"
         ready = queued_at(record)
         late = f"  (ready since {ready.astimezone(here):%a %H:%M})" if ready else ""
-        yield f"{local:%H:%M}  {_sentence(record)}{late}"
+        yield harmless(f"{local:%H:%M}  {_sentence(record)}{late}")
 
 
 def _sentence(record: Record) -> str:

@@ -223,6 +223,18 @@ def _(change: o.Dismiss, tables: Tables, now: datetime) -> None:
 
 
 @_keep.register
+def _(change: o.NewRole, tables: Tables, now: datetime) -> None:
+    del now
+    tables.staff[change.member] = replace(tables.staff[change.member], role=change.role)
+
+
+@_keep.register
+def _(change: o.CloseDesk, tables: Tables, now: datetime) -> None:
+    del now
+    del tables.desks[change.chat]
+
+
+@_keep.register
 def _(change: o.Invite, tables: Tables, now: datetime) -> None:
     del now
     tables.invitations[change.digest] = InvitationRow(

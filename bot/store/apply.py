@@ -174,6 +174,16 @@ def _(change: o.Dismiss, tx: Tx, now: datetime, by: Cause) -> None:
 
 
 @_keep.register
+def _(change: o.NewRole, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run("staff_role", id=change.member, role=change.role)
+
+
+@_keep.register
+def _(change: o.CloseDesk, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run("desk_close", chat_id=change.chat)
+
+
+@_keep.register
 def _(change: o.Invite, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run(
         "invitation_add", digest=change.digest, kind=change.kind, patient_id=change.patient,

@@ -11,6 +11,7 @@ from datetime import UTC, datetime
 from typing import Any
 
 from bot.model.chat import Incoming, Media, MediaKind, Sender
+from bot.model.harmless import harmless
 
 # "animation" before "document": an animation carries both.
 _MEDIA: tuple[MediaKind, ...] = (
@@ -254,10 +255,11 @@ def _int(value: Any) -> int | None:
 
 
 def _text(value: Any) -> str:
-    """Text that can be stored: no lone surrogates, no NUL."""
+    """Text that can be stored and shown: half a character is a question mark, and control
+    and bidi characters are left out."""
     if not isinstance(value, str):
         return ""
-    return value.encode("utf-8", "replace").decode().replace("\x00", "")
+    return harmless(value.encode("utf-8", "replace").decode())
 
 
 def _time(value: Any) -> datetime | None:

@@ -51,8 +51,8 @@ async def test_only_the_inviter_lets_in_and_everybody_hears_of_it(canela: Box) -
     await canela.staff_taps("Yes, let in")
     assert (await _staff(canela))["Ola"].role == "clinician"
     assert "Welcome, Ola" in canela.last(ola).words
-    assert "New here: Ola · clinician" in canela.case("New here: Ola").words
-    assert "New here: Ola" in canela.last(other).words
+    assert "New: Ola · clinician" in canela.case("New: Ola").words
+    assert "New: Ola" in canela.last(other).words
 
 
 async def test_one_who_was_not_meant_is_kept_out_and_the_link_is_used_up(canela: Box) -> None:
@@ -80,7 +80,7 @@ async def test_a_code_of_a_second_chat_makes_no_second_administrator(canela: Box
     canela.stage.standin.say(late, group, f"/join {await canela.stage.invite_desk(rank=1)}")
     await canela.stage.settle()
     assert (await _staff(canela))["Late"].role == "staff"
-    assert "rank 1" in canela.case("New here: Late").words
+    assert "rank 1" in canela.case("New: Late").words
 
 
 async def test_two_of_one_name_are_removed_by_number_and_the_last_administrator_stays(
@@ -112,3 +112,57 @@ async def test_a_removed_members_own_staff_chat_hears_nothing_more(canela: Box) 
     await canela.says(canela.ines, "he threw up blood")
     await canela.to(5, 12)
     assert len(canela.heard(gone)) == before
+
+
+async def test_a_role_changes_only_by_a_named_act_that_is_told_and_logged(canela: Box) -> None:
+    await _comes(canela, "Ola", await canela.stage.invite_staff("Ola", "staff"))
+    ola, kim = [(await _staff(canela))[name] for name in ("Ola", "Kim, nurse")]
+    await canela.staff_says(f"/staff role {kim.id} clinician")
+    assert "last administrator" in canela.case("last administrator").words
+    await canela.staff_says(f"/staff role {ola.id} surgeon")
+    await canela.staff_says("/staff role Nobody clinician")
+    assert "Not one person" in canela.case("Not one person").words
+    assert {one.role for one in (await _staff(canela)).values()} == {"staff", "administrator"}
+    await canela.staff_says(f"/staff role {ola.id} clinician")
+    assert (await _staff(canela))["Ola"].role == "clinician"
+    assert "Ola · clinician" in canela.case("New: Ola").words
+    assert "Ola is clinician now, and was staff" in await _logged(canela)
+
+
+async def test_staff_chats_are_listed_and_can_be_closed(canela: Box) -> None:
+    night = canela.stage.standin.user("Night nurse")
+    await canela.says(night, f"/join {await canela.stage.invite_desk(rank=0)}")
+    assert "is a staff chat now" in canela.case("New: Night nurse").words
+    await canela.staff_says("/staff")
+    assert f"Chat {night.id} · Night nurse" in canela.case(f"Chat {night.id}").words
+    await canela.staff_says("/staff close 77")
+    assert "There is no staff chat 77" in canela.case("There is no staff chat").words
+    await canela.staff_says(f"/staff close {night.id}")
+    before = len(canela.heard(night))
+    await canela.to(5, 10)
+    await canela.says(canela.ines, "he threw up blood")
+    await canela.to(5, 12)
+    assert len(canela.heard(night)) == before
+    await canela.staff_says(f"/staff close {canela.desk.id}")
+    assert "the only chat" in canela.case("the only chat").words
+    assert f"chat {night.id} (Night nurse) is a staff chat no longer" in await _logged(canela)
+
+
+async def test_a_link_of_one_who_is_no_administrator_any_more_lets_in_nobody(canela: Box) -> None:
+    gone = canela.stage.standin.user("Gone")
+    canela.stage.standin.start(gone, await canela.stage.invite_staff("Gone", "administrator"))
+    await canela.stage.settle()
+    canela.desk.members[gone.id] = gone
+    canela.stage.standin.say(gone, canela.desk, "/staff add Friend administrator")
+    await canela.stage.settle()
+    link = canela.case("Link for Friend").words.split()[-1]
+    await canela.staff_says(f"/staff remove {(await _staff(canela))['Gone'].id}")
+    friend = await _comes(canela, "Friend", link)
+    assert list(await _staff(canela)) == ["Kim, nurse"]
+    assert "Friend" not in "".join(canela.heard(gone))
+    assert "was not confirmed" in canela.last(friend).words
+
+
+async def _logged(box: Box) -> list[str]:
+    rows = await box.stage.app.db.read(lambda tx: tx.all("erase_log_nobody"))
+    return [row["text"] for row in rows]

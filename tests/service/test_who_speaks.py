@@ -99,11 +99,62 @@ async def test_a_stranger_who_goes_on_is_answered_and_logged_a_few_times(canela:
     await _comes(canela, *floods)
     assert len(canela.heard(stranger)) <= MOST
     refused = "SELECT text FROM log WHERE kind = 'refused'"
-    assert len(await _rows(canela.stage.app.db, refused)) <= MOST
+    told = await _rows(canela.stage.app.db, refused)
+    assert len(told) == MOST + 1
+    assert "only counted" in told[-1]["text"]
     await canela.to(1, 14)
     await _comes(canela, _raw(canela, stranger, stranger.id, "again"))
     assert any("51 more within an hour" in row["text"]
                for row in await _rows(canela.stage.app.db, refused))  # fmt: skip
+
+
+async def test_people_of_ours_are_answered_however_often_they_are_refused(canela: Box) -> None:
+    """A nurse whose right is missing, a household with an old button: never silence."""
+    aide = canela.stage.standin.user("Aide")
+    canela.stage.standin.start(aide, await canela.stage.invite_staff("Aide", "staff"))
+    await canela.stage.settle()
+    canela.desk.members[aide.id] = aide
+    before = len(canela.stage.standin.said(canela.desk))
+    orders = [_raw(canela, aide, canela.desk.id, "/staff add Eve clinician")] * (MOST + 5)
+    await _comes(canela, *({**one, "update_id": next(NUMBERS)} for one in orders))
+    said = canela.stage.standin.said(canela.desk)[before:]
+    assert len(said) == MOST + 5
+    old = [
+        {
+            "update_id": next(NUMBERS),
+            "callback_query": {
+                "id": f"old{n}",
+                "from": {"id": canela.ines.id, "is_bot": False, "first_name": "Inés"},
+                "message": {"message_id": 1, "date": 1, "chat": {"id": canela.ines.id,
+                                                                 "type": "private"}},
+                "data": "no button of ours",
+            },
+        }
+        for n in range(MOST + 5)
+    ]  # fmt: skip
+    await _comes(canela, *old)
+    refused = "SELECT author FROM log WHERE kind = 'refused'"
+    authors = [str(row["author"]) for row in await _rows(canela.stage.app.db, refused)]
+    assert sum("Inés" in one for one in authors) == MOST + 5
+    assert sum("Aide" in one for one in authors) == MOST + 5
+    assert await _rows(canela.stage.app.db, "SELECT * FROM turned_away") == []
+
+
+async def test_failures_of_a_household_all_reach_staff(
+    canela: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    await canela.to(1, 12)
+
+    def think(tx: Tx, practice: Any, event: Any, now: Any) -> Any:
+        raise ValueError("no")
+
+    monkeypatch.setattr(work, "think", think)
+    lines = [_raw(canela, canela.ines, canela.ines.id, f"line {n}.") for n in range(MOST + 5)]
+    await _comes(canela, *lines)
+    monkeypatch.undo()
+    await canela.to(1, 13)
+    said = "\n".join(canela.stage.standin.said(canela.desk))
+    assert all(f"line {n}." in said for n in range(MOST + 5))
 
 
 async def test_half_a_character_keeps_back_nothing(canela: Box) -> None:

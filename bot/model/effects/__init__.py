@@ -5,6 +5,7 @@ from .effects import Effect, Effects, Rows
 from .messages import Ask, Say, Settle, Tell
 from .people import (
     ChatMoved,
+    CloseDesk,
     Dismiss,
     Forget,
     Invite,
@@ -12,6 +13,7 @@ from .people import (
     JoinDesk,
     JoinStaff,
     Leave,
+    NewRole,
     OwnSetting,
     Reachable,
     SetLanguage,
@@ -29,6 +31,7 @@ __all__ = [
     "CaseNote",
     "ChatMoved",
     "ClockIsRight",
+    "CloseDesk",
     "Correct",
     "Dismiss",
     "Due",
@@ -50,6 +53,7 @@ __all__ = [
     "MoveLine",
     "NewPatient",
     "NewPlan",
+    "NewRole",
     "Note",
     "OwnSetting",
     "PromptSent",

@@ -16,6 +16,7 @@ from .course import CancelDue, Due, EndCourse, Hush, NewPatient, SetState
 from .messages import Ask, Say, Settle, Tell
 from .people import (
     ChatMoved,
+    CloseDesk,
     Dismiss,
     Forget,
     Invite,
@@ -23,6 +24,7 @@ from .people import (
     JoinDesk,
     JoinStaff,
     Leave,
+    NewRole,
     OwnSetting,
     Reachable,
     SetLanguage,
@@ -53,6 +55,8 @@ Effect = (
     | JoinStaff
     | UseLink
     | Dismiss
+    | NewRole
+    | CloseDesk
     | Invite
     | NewPatient
     | NewPlan

@@ -111,6 +111,21 @@ class Dismiss:
 
 
 @dataclass(frozen=True, slots=True)
+class NewRole:
+    """A member of the practice may do more, or less, from now on."""
+
+    member: MemberId
+    role: str
+
+
+@dataclass(frozen=True, slots=True)
+class CloseDesk:
+    """A chat is a staff chat no longer."""
+
+    chat: int
+
+
+@dataclass(frozen=True, slots=True)
 class Invite:
     """A new one-time link; ``digest`` is all that is kept of its code."""
 

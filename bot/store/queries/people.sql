@@ -63,6 +63,12 @@ ON CONFLICT (user_id) DO UPDATE SET
 -- name: staff_remove
 UPDATE staff SET removed_at = :now WHERE id = :id;
 
+-- name: staff_role
+UPDATE staff SET role = :role WHERE id = :id;
+
+-- name: desk_close
+DELETE FROM desk WHERE chat_id = :chat_id;
+
 -- name: invitation
 SELECT digest, kind, patient_id, rank, name, role, member_id, expires_at, used_at FROM invitation
 WHERE digest = :digest;
@@ -109,3 +115,10 @@ SELECT since, count FROM turned_away WHERE sender = :sender;
 -- name: turned_away_put
 INSERT INTO turned_away (sender, since, count) VALUES (:sender, :since, :count)
 ON CONFLICT (sender) DO UPDATE SET since = excluded.since, count = excluded.count;
+
+-- name: turned_away_past
+DELETE FROM turned_away WHERE since < :before;
+
+-- name: cares_for
+SELECT p.id FROM person AS p JOIN caregiver AS c ON c.person_id = p.id
+WHERE p.user_id = :user_id AND c.left_at IS NULL LIMIT 1;
