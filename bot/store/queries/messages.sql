@@ -24,8 +24,10 @@ WHERE state = 'waiting' AND lane = (
   SELECT lane FROM inbox WHERE state = 'waiting' ORDER BY urgent DESC, turn, update_id LIMIT 1)
 ORDER BY update_id LIMIT 1;
 
+-- What is done needs no lane any more: it may name a chat.
 -- name: inbox_mark
-UPDATE inbox SET state = :state, attempts = attempts + 1, error = :error
+UPDATE inbox SET state = :state, attempts = attempts + 1, error = :error,
+  lane = CASE WHEN :state = 'waiting' THEN lane ELSE '' END
 WHERE update_id = :update_id;
 
 -- name: inbox_counts
