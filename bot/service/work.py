@@ -10,13 +10,14 @@ from datetime import datetime, timedelta
 from bot.context.practice import Practice
 from bot.events.handle import handle
 from bot.events.route import Fallen, context_of, fallen_due, listened_to
+from bot.household.people import ERASING
 from bot.model.chat import Incoming
 from bot.model.effects import ChatMoved, Effects
 from bot.model.ids import EventId, due_event, update_event
 from bot.model.text import Lang
 from bot.store import load
 from bot.store.apply import apply
-from bot.store.database import Database, Row, Tx, moment, stamp
+from bot.store.database import Database, Row, StoreError, Tx, moment, stamp
 from bot.store.known import Stored
 from bot.store.rows import log, put_due, send
 from bot.telegram.translate import incoming
@@ -159,7 +160,7 @@ async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
 
     failing: dict[str, Row] = {}
     try:
-        return await db.transact(whole)
+        done = await db.transact(whole)
     except Exception as error:
         row = failing.get("row")
         if row is None:
@@ -168,6 +169,12 @@ async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
         why = f"{type(error).__name__}: {error}"
         await db.transact(lambda tx: _due_failed(tx, practice, row, why, now))
         return True
+    if failing and failing["row"]["kind"] == ERASING:
+        try:
+            await db.compact()  # what was erased is not left in the file either
+        except StoreError:
+            logger.exception("%s: the files could not be written anew", failing["row"]["key"])
+    return done
 
 
 def _due_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -> None:
