@@ -72,6 +72,8 @@ def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Effects
     cause = update_event(event.update)
     if event.kind == "migrated" and event.new_chat is not None:
         out = Effects(cause)
+        if tx.one("name_of_chat", chat_id=event.chat) is None:
+            return out  # a group that is no concern of ours
         out.add(ChatMoved(event.chat, event.new_chat))
         return out
     if event.kind == "other" or event.chat == 0:
