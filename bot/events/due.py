@@ -13,6 +13,7 @@ from bot.desk.board import morning_board
 from bot.household import doubtful, doubts, late, prompting, wound
 from bot.household.clarify import hand_over
 from bot.household.late_told import when_not_told
+from bot.household.people import ERASING
 from bot.measures.infection import DEEP_DAYS
 from bot.model.chart import Chart, Sheet
 from bot.model.conversation import SameDose, Unclear, WhichPatient
@@ -21,9 +22,10 @@ from bot.model.effects import (
     Effects,
     EndCourse,
     Entry,
+    Erase,
 )
 from bot.model.hold import FromFinding
-from bot.model.ids import PromptId, event_source
+from bot.model.ids import PersonId, PromptId, event_source
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
 from bot.plan.clock import to_utc
@@ -43,6 +45,9 @@ def on_due(ctx: FellDue) -> Effects:
     kind, data = ctx.kind, dict(ctx.data)
     if kind == "board":
         morning_board(ctx, out)
+        return out
+    if kind == ERASING:
+        out.add(Erase(PersonId(int(data["person"])), ctx.clinic.retention_years))
         return out
     if not ctx.charts:
         return out

@@ -178,6 +178,14 @@ def _(change: o.Forget, tables: Tables, now: datetime) -> None:
         carer = patient.carers.get(change.person)
         if carer is not None:
             carer.left_at = carer.left_at or now
+
+
+@_keep.register
+def _(change: o.Erase, tables: Tables, now: datetime) -> None:
+    del now
+    carers = [one.carers.get(change.person) for one in tables.patients.values()]
+    if any(one is not None and one.left_at is None for one in carers):
+        return  # they came back by a new link
     person = tables.people[change.person]
     tables.people[change.person] = replace(
         person, user=-person.id, chat=0, name="former caregiver", reachable=False

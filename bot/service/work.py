@@ -10,13 +10,14 @@ from datetime import datetime, timedelta
 from bot.context.practice import Practice
 from bot.events.handle import handle
 from bot.events.route import Fallen, context_of, fallen_due, listened_to
+from bot.household.people import ERASING
 from bot.model.chat import Incoming
 from bot.model.effects import ChatMoved, Effects
 from bot.model.ids import EventId, due_event, update_event
 from bot.model.text import Lang
 from bot.store import load
 from bot.store.apply import apply
-from bot.store.database import Database, Row, Tx, moment, stamp
+from bot.store.database import Database, Row, StoreError, Tx, moment, stamp
 from bot.store.known import Stored
 from bot.store.rows import log, put_due, send
 from bot.telegram.translate import incoming
@@ -71,6 +72,8 @@ def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Effects
     cause = update_event(event.update)
     if event.kind == "migrated" and event.new_chat is not None:
         out = Effects(cause)
+        if tx.one("name_of_chat", chat_id=event.chat) is None:
+            return out  # a group that is no concern of ours
         out.add(ChatMoved(event.chat, event.new_chat))
         return out
     if event.kind == "other" or event.chat == 0:
@@ -174,7 +177,7 @@ async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
 
     failing: dict[str, Row] = {}
     try:
-        return await db.transact(whole)
+        done = await db.transact(whole)
     except Exception as error:
         row = failing.get("row")
         if row is None:
@@ -183,6 +186,12 @@ async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
         why = f"{type(error).__name__}: {error}"
         await db.transact(lambda tx: _due_failed(tx, practice, row, why, now))
         return True
+    if failing and failing["row"]["kind"] == ERASING:
+        try:
+            await db.compact()  # what was erased is not left in the file either
+        except StoreError:
+            logger.exception("%s: the files could not be written anew", failing["row"]["key"])
+    return done
 
 
 def _due_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from contextlib import suppress
 from dataclasses import asdict
 from datetime import datetime
 from functools import singledispatch
@@ -14,6 +15,7 @@ from bot.model.conversation import Conversation, dump_conversation, load_convers
 from bot.model.ids import Cause, PatientId
 
 from .database import Tx, pack, stamp
+from .erase import Erasure, StillHere
 from .rows import add_prompts, log, move_chat, put_due, send
 
 
@@ -139,7 +141,12 @@ def _(change: o.OwnSetting, tx: Tx, now: datetime, by: Cause) -> None:
 @_keep.register
 def _(change: o.Forget, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run("caregiver_leave_all", person_id=change.person, now=stamp(now))
-    tx.run("person_forget", id=change.person)
+
+
+@_keep.register
+def _(change: o.Erase, tx: Tx, now: datetime, by: Cause) -> None:
+    with suppress(StillHere):  # they came back by a new link
+        Erasure(tx, now, change.years, "bot", do=True).person(change.person)
 
 
 @_keep.register

@@ -78,6 +78,10 @@ async def test_of_another_group_nothing_is_loaded(
     monkeypatch.setattr(work, "context_of", never)
     for text in ("/patients", "/log Canela", "/join AAAAAAAAAAAAAAAAAAAAAA", "hello"):
         await _comes(canela, _raw(canela, canela.nurse, -4242, text))
+    moved = _raw(canela, canela.nurse, -4242, "")
+    moved["message"] |= {"migrate_to_chat_id": -1004242}
+    await _comes(canela, moved)
+    assert await _rows(canela.stage.app.db, "SELECT * FROM chat_moved") == []
     rows = await _rows(canela.stage.app.db, "SELECT state FROM inbox WHERE update_id >= 5000000")
     assert {row["state"] for row in rows} == {"done"}
 

@@ -18,6 +18,7 @@ from .people import (
     ChatMoved,
     CloseDesk,
     Dismiss,
+    Erase,
     Forget,
     Invite,
     Join,
@@ -51,6 +52,7 @@ Effect = (
     | Join
     | OwnSetting
     | Forget
+    | Erase
     | JoinDesk
     | JoinStaff
     | UseLink

@@ -33,9 +33,18 @@ class OwnSetting:
 
 @dataclass(frozen=True, slots=True)
 class Forget:
-    """A person who left is taken off every list: chat, account and name."""
+    """A person leaves every patient; ``Erase`` follows when the answer has reached them."""
 
     person: PersonId
+
+
+@dataclass(frozen=True, slots=True)
+class Erase:
+    """Erase what the law lets go of a person who asked for it, unless they came back.
+    ``years``: how long a record must be kept."""
+
+    person: PersonId
+    years: int
 
 
 @dataclass(frozen=True, slots=True)

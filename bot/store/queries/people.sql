@@ -96,10 +96,6 @@ WHERE patient_id = :patient_id AND person_id = :person_id;
 -- name: caregiver_leave_all
 UPDATE caregiver SET left_at = coalesce(left_at, :now) WHERE person_id = :person_id;
 
--- name: person_forget
-UPDATE person SET user_id = -id, chat_id = 0, name = 'former caregiver', reachable = 0
-WHERE id = :id;
-
 -- name: caregivers_carry
 INSERT INTO caregiver (patient_id, person_id, joined_at, hours, wants)
 SELECT :new, person_id, :now, hours, wants FROM caregiver
