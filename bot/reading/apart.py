@@ -31,7 +31,7 @@ def _phrase_start(tokens: list[Token], start: int, at: int) -> int:
             return at  # "a manual for this | ..."
         if ahead.word in _HANGING:
             return 0
-        if ahead.keys.isdisjoint(_SMALL) and not ahead.word.isdigit():
+        if ahead.keys.isdisjoint(_SMALL) and not ahead.word.isdecimal():
             return at
         at -= 1
     return 0

@@ -112,7 +112,7 @@ class Head:
             return True  # "a perfect | fit"
         return not self.ends and (
             last.word in words.OPEN_ENDED | words.COMPLEMENT | words.REPORTING | _PARTICLES
-            or ((last.word[0].isdigit() or last.word in NUMBERS) and before not in _OF_HOURS)
+            or ((last.word[0].isdecimal() or last.word in NUMBERS) and before not in _OF_HOURS)
             or last.word in _DETERMINING
             or not last.keys.isdisjoint(_TAKEN)
             or ("<slight>" in last.keys and not before.endswith(_INFINITIVE))

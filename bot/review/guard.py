@@ -136,7 +136,11 @@ class Guard:
         """The form that was sent; None when it is none of ours, or too large."""
         kind = request.headers.get("content-type", "").partition(";")[0].strip()
         length = request.headers.get("content-length", "")
-        if kind != "application/x-www-form-urlencoded" or not length.isdigit():
+        if (
+            kind != "application/x-www-form-urlencoded"
+            or not length.isdecimal()
+            or len(length) > 12
+        ):
             return None
         return await request.form() if int(length) <= FORM_LIMIT else None
 

@@ -125,17 +125,22 @@ def verify(
 
 def _message(tx: Tx, link: Link) -> Iterator[str]:
     """Whether what an entry says was sent, or tapped, is there as it was."""
-    if link.kind not in ("sent", "tapped"):
+    if link.kind not in ("queued", "sent", "tapped"):
         return
     data = _json(link.data)
-    if link.kind == "sent" and (key := data.get("key")):
+    if link.kind != "tapped" and (key := data.get("key")):
         row = tx.one("outbox_of", dedupe=key)
         if row is None:
             yield f"the message of entry {link.id} is not in the outbox any more"
         elif (body := _json(row["body"])) and body.get("text") != link.text:
             yield f"the message of entry {link.id} is not what the outbox holds"
     number = str(data.get("source", "")).removeprefix("tap:")
-    if link.kind == "tapped" and number.isdigit() and not tx.one("inbox_of", update_id=int(number)):
+    if (
+        link.kind == "tapped"
+        and number.isdecimal()
+        and len(number) < 19
+        and not tx.one("inbox_of", update_id=int(number))
+    ):
         yield f"the update of entry {link.id} is not in the inbox any more"
 
 
