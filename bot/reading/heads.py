@@ -153,7 +153,7 @@ def _phrase_start(tokens: list[Token], start: int, at: int) -> int:
             return at  # "a manual for this | ..."
         if ahead.word in _HANGING:
             return 0
-        if ahead.keys.isdisjoint(_SMALL) and not ahead.word.isdecimal():
+        if ahead.keys.isdisjoint(_SMALL) and not ahead.word.isdigit():
             return at
         at -= 1
     return 0
@@ -264,7 +264,7 @@ def _begins(tokens: list[Token], start: int, index: int) -> bool:
     if token.word in words.OPENERS or topical(tokens, index):
         return True
     after = tokens[index + 1] if index + 1 < len(tokens) else None
-    if token.word[0].isdecimal() or "<numberword>" in token.keys:
+    if token.word[0].isdigit() or "<numberword>" in token.keys:
         return True
     return (
         after is not None
@@ -313,7 +313,7 @@ def _complete(head: list[Token], report: Token, after_head: bool) -> bool:
     asked = any(t.word in words.ASKED for t in head[:3])
     if (
         head[0].word in words.PRONOUNS
-        or head[0].word[0].isdecimal()
+        or head[0].word[0].isdigit()
         or "<numberword>" in head[0].keys
     ):
         return False
