@@ -91,7 +91,7 @@ class Patients:
         asked = request.query_params
         show = asked.get("show", "active") if asked.get("show") in SHOWN else "active"
         words = asked.get("q", "").strip()[:80]
-        number = int(page) if (page := asked.get("page", "")).isdecimal() and len(page) < 7 else 1
+        number = int(asked["page"]) if asked.get("page", "").isdecimal() else 1
         everyone = await self._site.store.listed(ended=show in ("ended", "all"))
         found = in_order(chosen(everyone, show, words, now), now)
         pages = max(1, -(-len(found) // PER_PAGE))

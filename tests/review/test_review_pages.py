@@ -40,8 +40,6 @@ async def test_who_needs_me_comes_first(pages: Pages) -> None:
     found = plain((await pages.web.get("/patients?q=vídal")).text)
     assert "Trufa" in found
     assert "Canela" not in found
-    for page in ("9" * 5000, "²", "-1"):
-        assert (await pages.web.get(f"/patients?page={page}")).status_code == 200
     assert "Nobody fits" in (await pages.web.get("/patients?show=ended")).text
 
 
