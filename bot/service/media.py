@@ -23,11 +23,8 @@ from bot.model.chat import Media
 from bot.model.effects import Effects
 from bot.model.ids import EventId, LineId, PatientId, PictureId, due_event
 from bot.model.topic import AboutPatient
-from bot.pictures.check import check_picture
-from bot.pictures.clean import clean
-from bot.pictures.compose import alone, side_by_side
-from bot.pictures.film import can_film, check_film, clean_film, contact_sheet
-from bot.pictures.opening import PictureError, kind_of
+from bot.pictures.opening import PictureError
+from bot.service import apart
 from bot.store import load
 from bot.store.apply import apply
 from bot.store.database import Database, Row, Tx, pack, stamp
@@ -40,10 +37,17 @@ logger = logging.getLogger(__name__)
 
 WAITS = (5, 30, 120, 600, 3600)
 """Seconds before the next tries of a fetch; the last for all that follow."""
-SELDOM_SHOWN = ("heic", "avif")
-"""Pictures that most apps show as a file with a name. Common practice."""
 TELL_AFTER, GIVE_UP_AFTER = 5, 200
 """Tries after which staff are told, and after which it is given up (about a week)."""
+MOST_LOOKS = 3
+"""Looks at one file that may be cut off by the end of this process."""
+
+GIVEN_UP: dict[str, Any] = {
+    "is": "file",
+    "opens": False,
+    "verdict": "unreadable",
+    "why": f"looking at it was cut off {MOST_LOOKS} times",
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,10 +143,14 @@ async def _fetch(
         await db.transact(lambda tx: _done(tx, row))
         return
     looked: Looked | None = None
-    if picture.state == "waiting":
+    if picture.state == "waiting" and row["attempts"] >= MOST_LOOKS:
+        looked = Looked(None, GIVEN_UP)
+    elif picture.state == "waiting":
         here = shelf.incoming(picture.id)
         try:
             await client.download(picture.media.file, here)
+            # Counted first: what ends this process must not be looked at at every start.
+            await db.transact(lambda tx: tx.run("due_begun", key=row["key"], due_at=row["due_at"]))
             looked = await asyncio.to_thread(
                 lambda: look(shelf, row["patient_id"], picture.media, here.read_bytes())
             )
@@ -160,28 +168,11 @@ async def _fetch(
 
 def look(shelf: Shelf, patient: PatientId, media: Media, content: bytes) -> Looked:
     """Check, clean and store one fetched file. OSError when it cannot be written."""
-    if media.kind in FILMS or kind_of(content) in ("mp4", "webm"):
-        film = check_film(content)
-        verdict = {**film.as_dict(), "is": "film", "cleaned": can_film()}
-        if film.verdict == "unreadable":
-            return Looked(None, verdict)
-        try:
-            content = clean_film(content) if can_film() else content
-        except PictureError as error:
-            verdict |= {"cleaned": False, "why": f"{film.why}; {error}"}
-        return Looked(shelf.put(patient, content), verdict)
-    check = check_picture(content)
-    came_as = kind_of(content)
-    verdict = {**check.as_dict(), "is": "picture" if check.opens else "file", "came_as": came_as}
-    if not check.opens:
+    verdict, made = apart.look(content, film=media.kind in FILMS)
+    if not made:
         return Looked(None, verdict)
-    try:
-        cleaned = clean(content)
-    except PictureError as error:  # damaged further down than the check looks
-        return Looked(None, {**verdict, "verdict": "unreadable", "why": str(error)})
-    kept = shelf.put(patient, cleaned)
-    shown = _made(shelf, patient, lambda: alone(cleaned)) if came_as in SELDOM_SHOWN else None
-    return Looked(kept, verdict, shown)
+    kept = shelf.put(patient, made[0])
+    return Looked(kept, verdict, _made(shelf, patient, lambda: made[1]) if made[1:] else None)
 
 
 def _kept(
@@ -275,15 +266,15 @@ def _together(shelf: Shelf, chart: Chart, best: Picture) -> tuple[Media, Picture
             return best.media, None
         content = shelf.full(best.path).read_bytes()
         if best.film:
-            return _made(shelf, chart.id, lambda: contact_sheet(content)), None
+            return _made(shelf, chart.id, lambda: apart.contact_sheet(content)), None
         first = recheck.first_of(chart, best)
         if first is None or first.path is None:
             if best.media.kind == "document":  # a file's name says nothing to who decides
-                return _made(shelf, chart.id, lambda: alone(content)), None
+                return _made(shelf, chart.id, lambda: apart.alone(content)), None
             return best.media, None
         before = shelf.full(first.path).read_bytes()
         labels = (_label(chart, first), _label(chart, best))
-        return _made(shelf, chart.id, lambda: side_by_side(before, content, labels)), first
+        return _made(shelf, chart.id, lambda: apart.side_by_side(before, content, labels)), first
     except (PictureError, OSError) as error:
         logger.warning("picture %d is shown as it came: %s", best.id, error)
         return best.media, None

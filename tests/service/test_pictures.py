@@ -9,7 +9,9 @@ import pytest
 
 from bot.model.conversation import Describe, dump_conversation
 from bot.model.ids import PatientId
+from bot.pictures.apart import do
 from bot.pictures.opening import PictureError, checksum
+from bot.service import apart
 from bot.service import media as work
 from bot.service.media import verify_media
 from bot.telegram.client import Client
@@ -113,6 +115,34 @@ async def test_killed_at_any_step_the_picture_is_kept_once(
     folder = canela.stage.app.shelf.folder
     assert len([path for path in folder.rglob("*") if path.is_file()]) == 1
     assert len([t for t in canela.heard(canela.ines) if "Canela's log" in t]) == 1
+
+
+async def test_what_ends_the_bot_thrice_is_not_looked_at_again(
+    canela: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    class Killed(BaseException):
+        """As if memory had run out."""
+
+    looks: list[int] = []
+
+    def killed(*args: object, **kwargs: object) -> object:
+        looks.append(1)
+        raise Killed
+
+    with monkeypatch.context() as patch:
+        patch.setattr(work, "look", killed)
+        with pytest.raises(Killed):
+            await sends(canela, GOOD)
+        for _ in range(2):
+            await canela.stage.stop_bot()
+            await canela.stage.start_bot()
+            with pytest.raises(Killed):
+                await canela.stage.settle()
+        await canela.stage.stop_bot()
+        await canela.stage.start_bot()
+        await canela.stage.settle()
+    assert len(looks) == 3
+    assert (await kept(canela))[0]["state"] == "failed"
 
 
 async def test_a_download_that_fails_is_tried_again_until_it_is_kept(recheck: Box) -> None:
@@ -295,8 +325,9 @@ async def test_without_the_extra_the_film_itself_is_shown(
     recheck: Box, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.setattr("bot.pictures.film.can_film", lambda: False)
-    monkeypatch.setattr(work, "can_film", lambda: False)
-    monkeypatch.setattr(work, "contact_sheet", _no_av)
+    monkeypatch.setattr("bot.pictures.apart.can_film", lambda: False)
+    monkeypatch.setattr("bot.pictures.apart.contact_sheet", _no_av)
+    monkeypatch.setattr(apart, "_run", do)  # in this process, where it is not there
     await films(recheck)
     (shown,) = decisions(recheck)
     assert shown.file is not None
@@ -352,6 +383,7 @@ async def test_an_iphones_file_that_cannot_be_read_is_asked_for_again(
 ) -> None:
     if broken == "no library":
         monkeypatch.setattr("bot.pictures.opening.can_heif", lambda: False)
+        monkeypatch.setattr(apart, "_run", do)  # in this process, where it is not there
     content = HEIC if broken == "no library" else HEIC[:-4000]
     await sends_file(recheck, content, "IMG_0042.HEIC")
     assert "send it from the phone's gallery, not as a file" in recheck.last(recheck.ines).words
