@@ -118,7 +118,13 @@ async def serving(app: Starlette, port: int) -> AsyncIterator[int]:
     OSError when the port is taken.
     """
     config = uvicorn.Config(
-        app, host="127.0.0.1", port=port, log_level="warning", access_log=False, lifespan="off"
+        app,
+        host="127.0.0.1",
+        port=port,
+        log_level="warning",
+        access_log=False,
+        lifespan="off",
+        proxy_headers=False,  # whoever is on this machine could write any address there
     )
     with socket.socket() as here:
         if os.name != "nt":  # there it would let two programs share the port
