@@ -328,6 +328,8 @@ def told_by_yes(asked: str) -> tuple[tuple[str, str], ...]:
     """What a bare yes, "fine" or thumb up to a question says: topics and values."""
     if asked in GROUPS:
         return tuple((topic, TABLE[topic].good) for topic in GROUPS[asked])
+    if asked not in TABLE:
+        return ()  # a matter of the bot's own, as silence, is no question
     about = TABLE[asked].spoken_of or asked
     return ((about, TABLE[about].good),) if TABLE[about].good else ()
 

@@ -25,7 +25,7 @@ SOOTHING = re.compile(
 )
 KEPT = re.compile(
     r"on hold|wait|hold|no more|do not give|not sent in time|espera|espere|aguarde"
-    r"|no l[aeo] dé|no se envió|left out|se omite",
+    r"|no l[aeo] dé|no se envió|left out|se omite|taken back|retirado",
     re.IGNORECASE,
 )
 FROM_A_TAP: Final = frozenset({"i", "a", "g", "x", "v", "r", "y", "k"})
