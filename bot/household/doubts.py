@@ -112,7 +112,7 @@ def follow_up(
 
 
 def _key(chart: Chart, person: Person, doubt: Doubt) -> str:
-    return f"doubt-{chart.id}-{person.chat}-{doubt.about}-{doubt.value}"
+    return f"doubt-{chart.id}-p{person.id}-{doubt.about}-{doubt.value}"
 
 
 def _ask(ctx: AtHome, out: Effects, chart: Chart, person: Person, question: Doubted) -> None:

@@ -57,6 +57,16 @@ class Topic:
         return self.order or self.names
 
 
+_SESSION: Final = Topic(
+    (V("done", U.none, "skipped"), V("skipped", U.none, "done")),
+    one_state=True,
+    order=("skipped", "done"),
+    good="done",
+    no="skipped",
+    care=True,
+)
+"""Something that is to be done at its hour: packs, massage, walks."""
+
 TABLE: Final[dict[str, Topic]] = {
     "dose": Topic(
         (
@@ -71,38 +81,10 @@ TABLE: Final[dict[str, Topic]] = {
         no="missed",
         care=True,
     ),
-    "ice": Topic(
-        (V("done", U.none, "skipped"), V("skipped", U.none, "done")),
-        one_state=True,
-        order=("skipped", "done"),
-        good="done",
-        no="skipped",
-        care=True,
-    ),
-    "warm_compress": Topic(
-        (V("done", U.none, "skipped"), V("skipped", U.none, "done")),
-        one_state=True,
-        order=("skipped", "done"),
-        good="done",
-        no="skipped",
-        care=True,
-    ),
-    "massage": Topic(
-        (V("done", U.none, "skipped"), V("skipped", U.none, "done")),
-        one_state=True,
-        order=("skipped", "done"),
-        good="done",
-        no="skipped",
-        care=True,
-    ),
-    "walk": Topic(
-        (V("done", U.none, "skipped"), V("skipped", U.none, "done")),
-        one_state=True,
-        order=("skipped", "done"),
-        good="done",
-        no="skipped",
-        care=True,
-    ),
+    "ice": _SESSION,
+    "warm_compress": _SESSION,
+    "massage": _SESSION,
+    "walk": _SESSION,
     "cone": Topic(
         (V("on", U.none, "off"), V("off", U.none, "on"), V("damaged", U.next_day)),
         one_state=True,

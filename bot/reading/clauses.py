@@ -165,6 +165,7 @@ def split(tokens: list[Token]) -> list[Clause]:
             and word not in ("you", "u", "so")
             and previous not in _BEFORE_TIME
             and not (index > 1 and tokens[index - 2].word in _WHOSE)
+            and tokens[index].keys.isdisjoint(("<meds>", "<food>"))  # "the evening pills"
         ):
             rank = max(rank, 1)
         elif (

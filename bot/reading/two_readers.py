@@ -33,6 +33,20 @@ lethargy."""
 SUSPECTS_AT_ALL = 0.25
 """Below this chance of an emergency, no matter that is one is asked about: where only an alarm
 is suspected, the likeliest of today's is."""
+_LEG = {("leg", "crooked"), ("leg", "paralysed")}
+_EXPLAINS = {
+    "weight_bearing": _LEG | {("mobility", "worse")},
+    "mobility": _LEG | {("weight_bearing", "none")},
+    "dose": {("swallowed", "medicine_overdose"), ("swallowed", "human_medicine")},
+}
+"""What was told calmly of a topic has the words that the model takes for these: "won't put
+her foot down" on the first day, "gave her pills"."""
+SUSPECTS_OTHERWISE = 0.98
+"""From this chance of an emergency on, it is asked about all the same."""
+TOO_FEW = 3
+"""So few words, where the grammar knows none, are asked about from this chance on only: "the leg
+today" stands under a picture."""
+SUSPECTS_FEW = 0.9
 _LIKELIEST = 3
 """One of the first so many matters is asked about, or nothing at all."""
 SURE = 0.01
@@ -62,14 +76,20 @@ def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     suspicion = shipped().suspect(without_plans(text), context)
     if trace:
         trace.suspicion = suspicion
-    return combined(reading, suspicion, context)
+    few = not reading.observations and len(text.split()) <= TOO_FEW
+    few = few and suspicion.urgent < SUSPECTS_FEW
+    return combined(reading, suspicion, context, few=few)
 
 
-def combined(reading: Reading, suspicion: Suspicion, context: Context) -> Reading:
-    """The grammar's reading with the doubts of both, the most urgent first."""
+def combined(
+    reading: Reading, suspicion: Suspicion, context: Context, *, few: bool = False
+) -> Reading:
+    """The grammar's reading with the doubts of both, the most urgent first. ``few``: so few
+    words, none of which the grammar knows as telling anything, that the model has no say."""
     doubts = [*_own(reading, context), *_overruled(reading, suspicion, context)]
     reasons = reading.reasons
-    if (suspected := _suspected(reading, suspicion, context)) is not None:
+    suspected = None if few else _suspected(reading, suspicion, context)
+    if suspected is not None:
         doubts.append(suspected)
         reasons += (f"the second reader suspects {suspected.about}: {suspected.value}",)
     else:
@@ -171,7 +191,13 @@ def _open_matters(
     reading: Reading, suspicion: Suspicion, context: Context
 ) -> list[tuple[str, str]]:
     """The matters that may be asked about, the likeliest first: not those that were read
-    otherwise and as no alarm in a reply that was understood ("his gums are pink")."""
+    otherwise and as no alarm in a reply that was understood ("his gums are pink"; "won't put the
+    foot down" on the first day)."""
     calm = {one.about for one in reading.observations if reading.understood}
     calm -= {one.about for one in reading.observations if _level(one, context) > Urgency.none}
-    return [(about, value) for about, value in suspicion.matters if about not in calm]
+    explained: set[tuple[str, str]] = set()
+    if suspicion.emergency < SUSPECTS_OTHERWISE:
+        explained = set().union(*(_EXPLAINS.get(about, set()) for about in calm))
+    return [
+        matter for matter in suspicion.matters if matter[0] not in calm and matter not in explained
+    ]

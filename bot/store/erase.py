@@ -255,8 +255,9 @@ class Erasure:
         for row in self.tx.all("erase_rows_hold", patient_id=id):
             body = hold_in_figures(row["body"]) if full else row["body"]
             new = {"body": traces.in_json(body), "event": _event(row, traces)}
-            if _differ(row, new):
-                self.tx.run("erase_hold_put", id=row["id"], **new)
+            id_then = traces.in_text(row["id"])  # of what fell due: it may name a chat
+            if id_then != row["id"] or _differ(row, new):
+                self.tx.run("erase_hold_put", id=row["id"], new=id_then, **new)
         for row in self.tx.all("erase_rows_due", patient_id=id):
             new_key, data = traces.in_text(row["key"]), traces.in_json(row["data"])
             if full:

@@ -173,3 +173,19 @@ def test_what_was_read_otherwise_and_whole_is_not_asked() -> None:
     pink = replace(NORMAL, about="gums", value="pink")
     assert not any(one.about == "gums" for one in _asks((pink,), GRAVE))
     assert _asks((NORMAL,), GRAVE) == PALE
+
+
+GIVEN = [
+    *(f"{verb} {whose} {what}" for verb in ("gave", "gave all", "just gave", "we gave")
+      for whose in ("her", "his", "the") for what in ("pills", "meds", "evening pills", "tablets")),
+    *(f"{verb} {what}" for verb in ("le di", "ya le di", "le dimos", "se tomó")
+      for what in ("las pastillas", "sus pastillas", "todas las pastillas", "la medicina")),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("asked", ["none", "dose"])
+@pytest.mark.parametrize("day", [1, 3, 9])
+def test_medicines_that_were_given_are_asked_about_as_nothing_else(asked: str, day: int) -> None:
+    """What the plan wants given is told every day; nobody is asked whether it was a poison."""
+    context = Context(asked=asked, day=day, names=("Clover",), medicines=("carprofen",))
+    assert [text for text in GIVEN if read(text, context).asks] == []

@@ -85,7 +85,7 @@ UPDATE case_file SET body = :body, note = :note WHERE id = :id;
 SELECT id, body, event FROM hold WHERE patient_id = :patient_id;
 
 -- name: erase_hold_put
-UPDATE hold SET body = :body, event = :event WHERE id = :id;
+UPDATE hold SET id = :new, body = :body, event = :event WHERE id = :id;
 
 -- name: erase_rows_due
 SELECT key, data FROM due WHERE patient_id = :patient_id AND state <> 'waiting';
