@@ -13,10 +13,11 @@ from bot.context.phones import what_happens_now
 from bot.model.chart import Chart, Person
 from bot.model.effects import Effects, Entry, Heard, Note
 from bot.model.finding import Finding
+from bot.model.hold import ByMouth
 from bot.model.ids import NO_SOURCE, SourceId
 from bot.model.observation import Noted, Observation
 from bot.model.purpose import Purpose
-from bot.model.text import Lang
+from bot.model.text import Advice, Lang
 from bot.model.urgency import Urgency
 from bot.triage import triage
 
@@ -97,9 +98,12 @@ def advice_for(ctx: Context, chart: Chart, findings: Sequence[Finding], lang: La
         return []
     top = max(finding.urgency for finding in findings)
     parts = [what_happens_now(ctx, chart, top, lang)] if top > Urgency.none else []
+    fasting = any(hold.target == ByMouth() for hold in ctx.standing(chart).holds)
     for finding in findings:
         # The general words for an urgency are said already; a rule's own come on top.
         if finding.advice in (None, ctx.rules.advice(finding.urgency)):
+            continue
+        if fasting and isinstance(finding.advice, Advice) and finding.advice.by_mouth:
             continue
         if finding.urgency is top and (words := _new(finding.advice.say(lang), parts)):
             parts.append(words)

@@ -6,6 +6,7 @@ was left out, and keeps the gap between two doses.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from datetime import datetime
 
@@ -52,6 +53,10 @@ NAMED: dict[str, Target] = {
     "anti-inflammatories": AntiInflammatories(), "antiinflamatorios": AntiInflammatories(),
 }  # fmt: skip
 """What staff may call what is held, besides a medicine by its name."""
+_BY_MOUTH = re.compile(
+    r"\b(mouth|npo|oral|boca"
+    r"|(all|every|todas?)( (the|his|her|las?))? (medicines?|meds|medicinas?))\b"
+)
 
 
 def command(
@@ -82,6 +87,8 @@ def target_of(words: str, chart: Chart) -> Target | None:
     plain = " ".join(words.split()).casefold()
     if plain in NAMED:
         return NAMED[plain]
+    if _BY_MOUTH.search(plain):
+        return ByMouth()
     medicine = medicine_of(chart, plain) if plain else None
     return HeldMedicine(medicine.name) if medicine is not None else None
 

@@ -33,7 +33,7 @@ from bot.plan.doses import (
     least_gap,
     too_close,
 )
-from bot.standing.standing import Paused
+from bot.standing.standing import Over, Paused
 from bot.triage import dose_too_close
 
 from .order import WAITS, Doses, doses_of, given_times, home_at, medicine_of
@@ -120,8 +120,8 @@ def _next_after(
     """The next planned dose after this one: moved, held, or left as planned."""
     medicine = doses.medicine
     coming = _coming(chart, medicine, line)
-    if not coming:
-        return [], findings
+    if not coming or isinstance(ctx.standing(chart).mode, Over):
+        return [], findings  # after the end no dose is planned, so none is moved or asked about
     result = doses.next(ctx.now, given_at)
     following = coming[0]
     slot = following.item.slot_at or ctx.now

@@ -46,7 +46,10 @@ class Understood:
 
 
 def asked_sheet(ctx: AtHome, chart: Chart) -> Sheet | None:
-    """The prompt that is answered: the one replied to, else the latest with open lines."""
+    """The prompt that is answered: the one replied to, else the latest with open lines.
+    Nobody answers what was asked of one whose death has been told."""
+    if chart.said_dead:
+        return None
     if isinstance(ctx.topic, AboutPrompt):
         found = chart.sheet(ctx.topic.prompt)
         if found is not None:

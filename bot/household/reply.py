@@ -109,7 +109,9 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     reading = too_much(chart, waits, text, counted(text, reading))
     reading = still_to_do(sheet, text, reading)
     reading = _denied(chart, waits, person, reading, moment)
-    named = tuple(x for x in reading.observations if not _of_none(chart, waits, text, x, moment))
+    quoted = sheet if isinstance(ctx.topic, AboutPrompt) else None
+    follows = Follows(source, text, moment, quoted=quoted)
+    named = tuple(x for x in reading.observations if not _of_none(chart, waits, x, follows))
     which = len(named) < len(reading.observations)
     if which:
         reading = replace(reading, observations=named, understood=False)
@@ -135,8 +137,7 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     if (thanks or thanked) and not after and not chart.over and not chart.said_dead:
         out.tell(person, Purpose.answer, ctx.words.say("thanks", person.lang), patient=chart.id)
         return
-    quoted = sheet if isinstance(ctx.topic, AboutPrompt) else None
-    follows = Follows(source, text, moment, tell=known, quoted=quoted)
+    follows.tell += known
     _doses_and_sessions(ctx, out, chart, person, sheet, reading.observations, follows)
     observations, tell = follows.observations, follows.tell
     asking = doubts.consider(ctx, chart, reading, observations)
@@ -168,22 +169,21 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
         _not_understood(ctx, out, chart, person, said, rest=rest, done=done, which=which)
 
 
-def _of_none(
-    chart: Chart, waiting: Sequence[Line], text: str, seen: Observation, moment: datetime
-) -> bool:
+def _of_none(chart: Chart, waiting: Sequence[Line], seen: Observation, follows: Follows) -> bool:
     """A dose of nobody knows which medicine: noted so, it would keep no gap. Asked."""
     if seen.med == ANY:
         return True
     if (seen.about, seen.value, seen.med) != ("dose", "given", None) or not chart.plan.medicines:
         return False
-    meant = picked(chart, waiting, text, seen, moment)
+    text = follows.text
+    meant = picked(chart, waiting, text, seen, follows.moment)
     if meant is None:
         return True  # "gave both", where one was due
     if meant:
         return False
     if seen.count and 1 <= seen.count < len(waiting):
         return True  # "gave two of them": which?
-    return all(one.med is None for one in by_medicine(chart, waiting, seen, moment, text))
+    return all(one.med is None for one in by_medicine(chart, waiting, seen, follows.round, text))
 
 
 def _denied(

@@ -13,7 +13,7 @@ from bot.dosing.order import doses_of
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.effects import CancelDue, Effects, EndHold, Entry, Heard, Mark, MoveLine, Retract
 from bot.model.hold import FromDeath
-from bot.model.ids import SourceId, witnessed
+from bot.model.ids import PersonId, SourceId, witnessed
 from bot.model.purpose import Purpose
 from bot.plan.doses import AskStaff, Yes
 from bot.plan.slots import slots
@@ -38,10 +38,20 @@ def last_source(ctx: Context, chart: Chart, person: Person) -> SourceId | None:
 
 def _told_by_others(chart: Chart, person: Person) -> bool:
     """Whether somebody else at home told of the death, too."""
-    return any(
-        noted.observation.about == "life" and chart.sources[noted.id][1] != person.id
-        for noted in chart.history
-    )
+    return any(by != person.id for _, by in _deaths(chart))
+
+
+def _deaths(chart: Chart) -> list[tuple[SourceId, PersonId | None]]:
+    """Where the death was told, and by whom."""
+    return [chart.sources[x.id] for x in chart.history if x.observation.about == "life"]
+
+
+def _still_told(chart: Chart, person: Person, source: SourceId, state: str) -> bool:
+    """Whether the death is told still: "undo" takes back all that this person told of it, an
+    edit what that one message did."""
+    if state == "undone":
+        return _told_by_others(chart, person)
+    return any(told != source for told, _ in _deaths(chart))
 
 
 def retract(
@@ -55,7 +65,8 @@ def retract(
     """
     out.add(Retract(chart.id, source, state))
     gone = [n.observation for n in chart.history if chart.sources[n.id][0] == source]
-    if any(one.about == "life" for one in gone) and not _told_by_others(chart, person):
+    dead = any(one.about == "life" for one in gone)
+    if dead and not _still_told(chart, person, source, state):
         # Not an illness to be looked at first: the very statement is taken back.
         for hold in chart.holds:
             if isinstance(hold.cause, FromDeath):

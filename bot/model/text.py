@@ -8,7 +8,7 @@ from pydantic import BaseModel, ConfigDict, StringConstraints
 
 from .lang import LANGS, Lang
 
-__all__ = ["LANGS", "Lang", "Text", "Words"]
+__all__ = ["LANGS", "Advice", "Lang", "Text", "Words"]
 
 Words = Annotated[str, StringConstraints(strip_whitespace=True, min_length=1)]
 
@@ -29,3 +29,10 @@ class Text(BaseModel):
     def fill(self, en: dict[str, object], es: dict[str, object]) -> Text:
         """Both languages with their placeholders filled, each from its own words."""
         return Text(en=self.en.format(**en), es=self.es.format(**es))
+
+
+class Advice(Text):
+    """What a household is told to do until staff answer. ``by_mouth``: it speaks of food or
+    water to offer or leave, so it is not said while nothing is to be given by mouth."""
+
+    by_mouth: bool = False

@@ -167,7 +167,8 @@ def _how_much(
         or t.word in _LOTS
         for t in said
     )
-    if len(clauses) > 1 or not plain or "<neg>" in keys:
+    # "On our way" is no degree.
+    if len(clauses) > 1 or not plain or "<neg>" in keys or said[-1].word == "way":
         return (), chosen
     little, much = _HOW_MUCH[asked]
     if "<slight>" in keys:

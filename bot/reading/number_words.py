@@ -27,6 +27,16 @@ def _below_hundred(tokens: list[Token], index: int) -> tuple[float, int] | None:
     return value, 1
 
 
+def _digits_at(tokens: list[Token], index: int) -> tuple[float, int] | None:
+    """What may follow "point": a whole number below a hundred, in figures or words."""
+    if index >= len(tokens):
+        return None
+    token = tokens[index]
+    if token.value is None or token.parts:
+        return _below_hundred(tokens, index)
+    return (token.value, 1) if token.value < 100 and float(token.value).is_integer() else None
+
+
 def number_at(tokens: list[Token], index: int) -> tuple[float, int] | None:
     """The number that begins at ``index``, and how many tokens it takes."""
     token = tokens[index]
@@ -73,11 +83,10 @@ def number_at(tokens: list[Token], index: int) -> tuple[float, int] | None:
             if rest:
                 value, used = value + rest[0], used + skip + rest[1]
     following = word_at(tokens, index + used)
-    if following in ("point", "punto", "coma", "con"):
-        after = number_at(tokens, index + used + 1) if index + used + 1 < len(tokens) else None
-        if after and after[0] < 100 and float(after[0]).is_integer() and value >= 30:
-            digits = str(int(after[0]))
-            return float(f"{int(value)}.{digits}"), used + 1 + after[1]
+    if following in ("point", "punto", "coma", "con") and value >= 30:
+        after = _digits_at(tokens, index + used + 1)
+        if after:
+            return float(f"{int(value)}.{int(after[0])}"), used + 1 + after[1]
     if following in ("quarters", "cuartos") and value <= 3:
         used += 1
         while word_at(tokens, index + used) in ("of", "de", "an", "a") and used < 4:

@@ -15,7 +15,7 @@ from pydantic import BeforeValidator, Field, field_validator, model_validator
 
 from bot.model.observation import Observation
 from bot.model.protocol import Slug, Species, Strict
-from bot.model.text import Text
+from bot.model.text import Advice, Text
 from bot.model.urgency import Urgency
 from bot.model.vocabulary import DETAILS, TOPICS, TRENDS
 
@@ -211,7 +211,7 @@ class Rule(Strict):
     species: Annotated[tuple[Species, ...], Field(min_length=1)] = ("dog", "cat")
     protocols: tuple[Slug, ...] = ()
     because: Text
-    advice: Text | None = None
+    advice: Advice | None = None
     source: str | None = None
     examples: tuple[Example, ...] = ()
 
@@ -234,8 +234,10 @@ class Rule(Strict):
 
     @field_validator("advice")
     @classmethod
-    def _no_placeholder(cls, advice: Text | None) -> Text | None:
-        return advice and _plain(advice, (), "advice")
+    def _no_placeholder(cls, advice: Advice | None) -> Advice | None:
+        if advice is not None:
+            _plain(advice, (), "advice")
+        return advice
 
     @model_validator(mode="after")
     def _days(self) -> Rule:

@@ -26,7 +26,7 @@ from typing import Annotated, Any
 from pydantic import Field, ValidationError
 
 from bot.model.protocol import Slug, Species, Strict
-from bot.model.text import Text, Words
+from bot.model.text import Advice, Text, Words
 from bot.protocol.plain_words import explain
 from bot.protocol.problem import FlowError, Problem
 from bot.protocol.yaml_lines import load_tree, read_text
@@ -53,7 +53,7 @@ class Change(Strict):
     species: Annotated[tuple[Species, ...], Field(min_length=1)] | None = None
     protocols: tuple[Slug, ...] | None = None
     because: Text | None = None
-    advice: Text | None = None
+    advice: Advice | None = None
     source: str | None = None
     examples: tuple[Example, ...] | None = None
     why: Words | None = None

@@ -47,7 +47,7 @@ class Order:
 @dataclass(frozen=True, slots=True)
 class Saying:
     """Words, and what they may tell: topics; ``holds`` what they must hold: the names of
-    medicines, or ``anti``, ``mouth``; ``state`` is ``emergency`` or ``death``;
+    medicines, or ``anti``, ``mouth``; ``state`` is ``emergency``, ``death`` or ``alive``;
     ``just``: a dose in them was given this minute."""
 
     text: str

@@ -25,9 +25,11 @@ SOOTHING = re.compile(
 )
 KEPT = re.compile(
     r"on hold|wait|hold|no more|do not give|not sent in time|espera|espere|aguarde"
-    r"|no l[aeo] dé|no se envió|left out|se omite|taken back|retirado",
+    r"|no l[aeo] dé|no se envió|left out|se omite|taken back|retirado|told otherwise"
+    r"|se avisó de otra forma",
     re.IGNORECASE,
 )
+TOO_CLOSE = re.compile(r"two doses of \w+ [\d.]+ hours apart|dos dosis de \w+ con [\d.]+ horas")
 FROM_A_TAP: Final = frozenset({"i", "a", "g", "x", "v", "r", "y", "k"})
 """Buttons of the household by which something is told."""
 
@@ -99,6 +101,8 @@ class Model:
                     self.must[name] = 1
         if told and saying.state == "emergency" and not after.over:
             self.deaths = set()  # told alive and in danger: the emergency goes before
+        if told and saying.state == "alive" and _urgent(after):
+            self.deaths = set()  # told alive by another: all waits, and staff say what is true
         if cause.kind == "staff":
             self.deaths = self.deaths if after.over else set()
             if set(before.holds) - set(after.holds):
@@ -269,6 +273,12 @@ class Model:
                 direct = direct or (before.state == "ended" and bool(_urgent(after)))
                 # Nor do words that it wrote before stay without an answer.
                 direct = direct or (before.state == "ended" and cause.due == "unclear")
+                # Nor two doses too close, of which the tap was made before the end.
+                close = cause.due == "given" and TOO_CLOSE.search(one.text) is not None
+                direct = direct or (before.state == "ended" and close)
+                # Nor that another says of a dose that it was not given.
+                denied = cause.kind == "say" and "dose" in cause.saying.may
+                direct = direct or (before.state == "ended" and denied)
                 if not direct and cause.due != "wound":
                     yield f"death: sent by {cause.kind} {cause.due}: {one.text[:80]!r}"
 
@@ -307,6 +317,8 @@ class Model:
     def lost(self, since: datetime, until: datetime, facts: Facts) -> Iterator[str]:
         """The slots of a time that ended as nothing. After a journey the product's own."""
         planned = [(one.med, one.slot) for one in facts.doses.values()]
+        if facts.over or facts.state != "active" or not facts.reachable:
+            self.free.append((self.last or since, until))
         slots = planned if self.journeys else list(self.order.slots())
         by_slot = {(one.med, one.slot): item for item, one in facts.doses.items()}
         for med, slot in slots:

@@ -1,6 +1,7 @@
 """The long measure: many random histories, the first that does not hold as a transcript.
 
 python tests/histories/run.py --count 20000 --seed 1 --jobs 2
+python tests/histories/run.py --play 1000042    one seed that was printed
 """
 
 from __future__ import annotations
@@ -46,7 +47,11 @@ def main() -> int:
     parser.add_argument("--acts", type=int, default=24, help="at most so many in a history")
     parser.add_argument("--all", action="store_true", help="count all kinds, do not stop")
     parser.add_argument("--transcripts", type=int, default=1, help="of so many kinds")
+    parser.add_argument("--play", type=int, help="only this seed, as a transcript")
     given = parser.parse_args()
+    if given.play is not None:
+        print("\n".join(transcript(given.play, given.acts)))
+        return 0
     first = given.seed * 1_000_000
     tasks = [
         (first + n, min(CHUNK, given.count - n), given.acts) for n in range(0, given.count, CHUNK)

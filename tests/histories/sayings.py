@@ -88,7 +88,7 @@ LATER = (
     _of("recuérdeme en una hora"),
     _of("ahorita que despierte le doy la pastilla"),
     # Of one that nobody said had died it answers the one question that is open, as "hes fine".
-    _of("sorry wrong chat, he is alive and well", _WELL),
+    _of("sorry wrong chat, he is alive and well", _WELL, "", "alive"),
     _of("sí", "dose ice warm_compress massage walk cone appetite incision energy stool urine pain"
         " weight_bearing licking drinking swelling vomiting"),
     _of("no", "dose ice warm_compress massage walk cone appetite licking pain swelling vomiting"
@@ -104,6 +104,7 @@ COMMANDS = (
     "/hold Biscuit carprofen",
     "/hold Biscuit walks",
     "/hold Biscuit everything",
+    "/hold Biscuit everything by mouth",
     "/release Biscuit carprofen",
     "/release Biscuit anti-inflammatories",
     "/release Biscuit everything by mouth",

@@ -192,6 +192,22 @@ def test_advice_holds_no_dose_no_diagnosis_and_no_all_clear() -> None:
             assert len(words) <= 260, f"{name}: too long for a thumb: {len(words)}"
 
 
+_TO_TAKE = re.compile(
+    r"\b(?<!hot )(?<!, no )(?<!no )(water|food)\b|\b(?<!de )(?<!, )agua\b|\bcomida\b", re.I
+)
+
+
+def test_advice_that_speaks_of_food_or_water_is_marked_so() -> None:
+    # Common practice: a patient that may take nothing by mouth gets no water either.
+    marked = [rule for rule in default_rules().file.rules if rule.advice and rule.advice.by_mouth]
+    assert marked
+    for rule in default_rules().file.rules:
+        if rule.advice is None or rule.advice.by_mouth:
+            continue
+        said = f"{rule.advice.en} {rule.advice.es}"
+        assert not _TO_TAKE.search(said) or "by mouth" in said, rule.id
+
+
 def test_every_reason_reads_as_a_sentence_in_both_languages() -> None:
     for rule in default_rules().file.rules:
         for words in (rule.because.en, rule.because.es):
