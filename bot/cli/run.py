@@ -18,7 +18,7 @@ from bot.model.effects import Effects, Invite
 from bot.model.ids import EventId
 from bot.model.settings import Clinic
 from bot.review import review_app
-from bot.review.app import serving
+from bot.review.serving import serving
 from bot.service.app import App
 from bot.service.practice import fresh_code
 from bot.store.database import Database
@@ -30,7 +30,7 @@ from bot.telegram.webhook import delete_webhook, set_webhook, webhook
 from .alone import alone
 from .errors import CommandError
 from .place import add_flows, add_place, clinic_of, https, port, token
-from .review import add_review, hosts_of
+from .review import add_review, hosts_of, proxy_secret
 
 log = logging.getLogger("slowleash")
 
@@ -149,7 +149,7 @@ async def reviewing(app: App, args: argparse.Namespace) -> AsyncIterator[None]:
         db = await served.enter_async_context(Database(app.db.path))
         pages = review_app(
             ReviewStore(db), app.practice, app.clock, shelf=app.shelf,
-            hosts=hosts_of(args.review_url),
+            hosts=hosts_of(args.review_url), proxy=proxy_secret(),
         )  # fmt: skip
         try:
             port = await served.enter_async_context(serving(pages, args.review_port))

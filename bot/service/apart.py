@@ -47,7 +47,7 @@ def _run(task: dict[str, Any], parts: list[bytes]) -> tuple[dict[str, Any], list
     sent = BytesIO()
     apart.write(sent, task, parts)
     try:
-        ended = subprocess.run(  # noqa: S603: our own module, and no word of it is a stranger's
+        ended = subprocess.run(
             [sys.executable, "-m", "bot.pictures.apart"],
             input=sent.getvalue(), capture_output=True, timeout=SECONDS, env=_environment(),
             check=False,

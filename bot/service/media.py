@@ -10,6 +10,7 @@ import logging
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from pathlib import Path
 from typing import Any
 
 from bot.context.contexts import FellDue
@@ -41,6 +42,13 @@ TELL_AFTER, GIVE_UP_AFTER = 5, 200
 """Tries after which staff are told, and after which it is given up (about a week)."""
 MOST_LOOKS = 3
 """Looks at one file that may be cut off by the end of this process."""
+
+MEGABYTE = 1_000_000
+
+
+class TooMuch(OSError):
+    """What a person at home may fill is full: nothing more of theirs is kept."""
+
 
 GIVEN_UP: dict[str, Any] = {
     "is": "file",
@@ -113,14 +121,18 @@ def _again_later(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) 
             _tell(tx, practice, ctx, row["key"], why, now)
 
 
-def _tell(tx: Tx, practice: Practice, ctx: FellDue, key: str, why: str, now: datetime) -> None:
+def _tell(
+    tx: Tx, practice: Practice, ctx: FellDue, key: str, why: str, now: datetime, once: str = ""
+) -> None:
+    """A word to staff; of those that are ``once`` the same, only the first."""
     chart = ctx.charts[0]
     out = Effects(EventId(f"failed:{key}"))
     lang = practice.clinic.language
     for desk in ctx.desks:
         if desk.rank == 0:
             text = practice.words.say("desk_not_kept", lang, name=chart.name, why=why[:300])
-            out.say(desk.chat, text, patient=chart.id, topic=AboutPatient(chart.id))
+            same = f"{once}:{desk.chat}" if once else None
+            out.say(desk.chat, text, patient=chart.id, topic=AboutPatient(chart.id), dedupe=same)
     log(tx, "failed", "bot", why, now, chart.id, {"key": key}, out.cause)
     apply(tx, out, now)
 
@@ -146,14 +158,15 @@ async def _fetch(
     if picture.state == "waiting" and row["attempts"] >= MOST_LOOKS:
         looked = Looked(None, GIVEN_UP)
     elif picture.state == "waiting":
-        here = shelf.incoming(picture.id)
+        here: Path | None = None
         try:
+            await _room(db, practice, shelf, picture)
+            here = shelf.incoming(picture.id)
             await client.download(picture.media.file, here)
             # Counted first: what ends this process must not be looked at at every start.
             await db.transact(lambda tx: tx.run("due_begun", key=row["key"], due_at=row["due_at"]))
-            looked = await asyncio.to_thread(
-                lambda: look(shelf, row["patient_id"], picture.media, here.read_bytes())
-            )
+            content = await asyncio.to_thread(here.read_bytes)
+            looked = await asyncio.to_thread(look, shelf, row["patient_id"], picture.media, content)
         except Exception as error:
             if not isinstance(error, PlatformError | OSError):
                 logger.exception("picture %d could not be looked at", picture.id)
@@ -161,9 +174,20 @@ async def _fetch(
             await db.transact(lambda tx: _not_kept(tx, practice, row, picture, lost, why, now))
             return
         finally:
-            with contextlib.suppress(OSError):
-                here.unlink(missing_ok=True)
+            if here is not None:
+                with contextlib.suppress(OSError):
+                    here.unlink(missing_ok=True)
     await db.transact(lambda tx: _kept(tx, practice, row, picture, looked, now))
+
+
+async def _room(db: Database, practice: Practice, shelf: Shelf, picture: Picture) -> None:
+    """OSError where there is none for another file: for good, or until the disk has more."""
+    clinic = practice.clinic
+    row = await db.read(lambda tx: tx.one("media_bytes_of", person_id=picture.person))
+    if row is not None and row["bytes"] >= clinic.media_megabytes * MEGABYTE:
+        raise TooMuch(f"{clinic.media_megabytes} MB of this person are kept already")
+    if shelf.free() < clinic.disk_megabytes * MEGABYTE:
+        raise OSError(f"less than {clinic.disk_megabytes} MB are free on the disk")
 
 
 def look(shelf: Shelf, patient: PatientId, media: Media, content: bytes) -> Looked:
@@ -213,6 +237,7 @@ def _not_kept(
     tries = picture.attempts + 1
     never = isinstance(error, PlatformError) and not error.passing
     lost = (never and not isinstance(error, TokenWrong)) or tries >= GIVE_UP_AFTER
+    lost = lost or isinstance(error, TooMuch)
     tx.run("media_tried", id=picture.id, state="failed" if lost else "waiting", error=why)
     _done(tx, row)
     if not lost:
@@ -222,7 +247,8 @@ def _not_kept(
     if ctx is None:
         return
     if lost or tries == TELL_AFTER:
-        _tell(tx, practice, ctx, row["key"], why, now)
+        day = f"full:{picture.person}:{now:%Y-%m-%d}" if isinstance(error, TooMuch) else ""
+        _tell(tx, practice, ctx, row["key"], why, now, day)
     if tries == 1 or lost:
         apply(tx, fetched(ctx, picture.id), now)
 
