@@ -19,6 +19,7 @@ from bot.model.chat import (
     Uncertain,
 )
 from bot.model.ids import Cause
+from bot.records.codes import without_codes
 from bot.store import load
 from bot.store.database import Database, Row, Tx, stamp
 from bot.store.rows import log, move_chat, put_due, send
@@ -142,6 +143,8 @@ def _done(
     tx.run(
         "outbox_done", id=row["id"], state=state, message_id=message, error=error, now=stamp(now)
     )
+    if (body := without_codes(row["body"])) != row["body"]:
+        tx.run("outbox_words", id=row["id"], body=body)
 
 
 def _retry(tx: Tx, row: Row, at: datetime, why: str, *, uncertain: int) -> None:
