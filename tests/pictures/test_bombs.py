@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import resource
 import struct
+import subprocess
+import sys
 import time
 import zlib
 from io import BytesIO
@@ -87,6 +89,25 @@ def test_a_bomb_takes_no_memory_of_the_bot() -> None:
     verdict, kept = apart.look(png(30_000), film=False)
     assert (verdict["verdict"], kept) == ("unreadable", [])
     assert resource.getrusage(resource.RUSAGE_SELF).ru_maxrss - before < 50_000
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="elsewhere the bound is not reported so")
+@pytest.mark.parametrize("bomb", ["pixels", "frames"])
+def test_what_a_bomb_takes_of_its_own_process_is_bounded(bomb: str) -> None:
+    """The most that any child has taken so far, in kilobytes: below what it is given."""
+    content = png(30_000) if bomb == "pixels" else giant()
+    apart.look(content, film=bomb == "frames")
+    assert resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss < task.MEMORY // 1024
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="elsewhere there may be no such limit")
+def test_a_decoder_that_takes_all_it_can_get_is_ended_and_the_bot_goes_on() -> None:
+    greedy = "from bot.pictures import apart; apart._bound(); bytearray(apart.MEMORY)"
+    ended = subprocess.run(
+        [sys.executable, "-c", greedy], capture_output=True, text=True, check=False
+    )
+    assert ended.returncode == 1
+    assert "MemoryError" in ended.stderr
 
 
 def test_what_takes_too_long_is_ended(monkeypatch: pytest.MonkeyPatch) -> None:
