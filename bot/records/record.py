@@ -21,7 +21,7 @@ MARKS = {
     "joined": "joined", "left": "left", "plan": "plan", "undone": "took back",
     "unclear": "not understood", "ended": "ended", "refused": "refused", "link": "link",
     "blocked": "blocked", "unblocked": "unblocked", "delivery": "delivery", "desk": "desk",
-    "failed": "failed", "erased": "erased",
+    "failed": "failed", "erased": "erased", "sealed": "sealed",
     "viewed": "looked", "entered": "review pages", "corrected": "corrected", "note": "note",
 }  # fmt: skip
 """Kind of an entry → how it is called where people read it."""

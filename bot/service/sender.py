@@ -22,6 +22,7 @@ from bot.model.chat import (
 )
 from bot.model.ids import Cause
 from bot.model.topic import TOPICS, AboutCase
+from bot.records.codes import without_codes
 from bot.store import load
 from bot.store.database import Database, Row, Tx, moment, stamp
 from bot.store.rows import log, log_arrived, move_chat, put_due, send
@@ -315,6 +316,8 @@ def _done(
     tx.run(
         "outbox_done", id=row["id"], state=state, message_id=message, error=error, now=stamp(now)
     )
+    if (body := without_codes(row["body"])) != row["body"]:
+        tx.run("outbox_words", id=row["id"], body=body)
 
 
 def _retry(tx: Tx, row: Row, at: datetime, why: str, *, uncertain: int) -> None:

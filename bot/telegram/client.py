@@ -174,7 +174,7 @@ def _write_whole(path: Path, content: bytes) -> None:
     path.parent.mkdir(parents=True, exist_ok=True)
     part = path.with_name(path.name + ".part")
     try:
-        with part.open("wb") as stream:
+        with open(part, "wb", opener=_closed_to_others) as stream:
             stream.write(content)
             stream.flush()
             os.fsync(stream.fileno())
@@ -183,6 +183,11 @@ def _write_whole(path: Path, content: bytes) -> None:
         with contextlib.suppress(OSError):
             part.unlink()
         raise
+
+
+def _closed_to_others(path: str, flags: int) -> int:
+    """From its first byte."""
+    return os.open(path, flags, 0o600)
 
 
 def _is_loopback(url: str) -> bool:

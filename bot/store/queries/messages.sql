@@ -72,6 +72,9 @@ UPDATE outbox SET state = :state, message_id = coalesce(:message_id, message_id)
   error = :error, sent_at = :now
 WHERE id = :id;
 
+-- name: outbox_words
+UPDATE outbox SET body = :body WHERE id = :id;
+
 -- name: outbox_retry
 UPDATE outbox SET state = 'waiting', due_at = :due_at, error = :error,
   uncertain = uncertain + :uncertain
