@@ -7,7 +7,7 @@ import contextlib
 import logging
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from datetime import datetime
+from datetime import UTC, datetime
 from pathlib import Path
 from types import TracebackType
 from typing import Any
@@ -27,6 +27,7 @@ from bot.telegram.pace import Pace
 from bot.telegram.poll import Waits, poll
 from bot.telegram.send import deliver
 
+from .away import BEAT, beat, look_back
 from .clock import Clock, SystemClock
 from .media import handle_media
 from .practice import open_practice, secret_of
@@ -67,6 +68,7 @@ class App:
         self._awake = asyncio.Event()
         self._outgoing = asyncio.Event()
         self._settling = asyncio.Lock()
+        self._beaten = datetime.min.replace(tzinfo=UTC)
         self._fetch = asyncio.Event()
         self.shelf = Shelf(path)
         self.practice: Practice
@@ -79,6 +81,8 @@ class App:
             secret = await self.db.transact(secret_of)
             self.practice = open_practice(self.clinic, self._flows, me.username, secret)
             self.sender = Sender(self.db, self._deliver, self._pace)
+            now = self.clock.now()
+            await self.db.transact(lambda tx: look_back(tx, self.practice, now))
             opens = next_opening(self.clinic, self.clock.now())
             await self.db.transact(lambda tx: tx.run("due_first_board", due_at=stamp(opens)))
             again = await recover(self.db)
@@ -131,6 +135,7 @@ class App:
     async def work(self) -> int:
         """Everything that waits and is due at this moment, kept but not yet sent."""
         done = 0
+        await self._beat()
         while await handle_update(self.db, self.practice, self.clock.now()):
             done += 1
         while await handle_due(self.db, self.practice, self.clock.now()):
@@ -139,6 +144,13 @@ class App:
             while await handle_update(self.db, self.practice, self.clock.now()):
                 done += 1
         return done
+
+    async def _beat(self) -> None:
+        """Write down every few minutes that the bot runs, so that an absence is seen."""
+        now = self.clock.now()
+        if abs(now - self._beaten) >= BEAT:
+            await self.db.transact(lambda tx: beat(tx, now))
+            self._beaten = now
 
     async def fetch(self) -> int:
         """Every picture and film that is to be fetched or shown at this moment."""
