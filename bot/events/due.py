@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import datetime, timedelta
 from typing import Any
 
 from bot.cases.cases import Said, overdue, page_again, raise_findings
@@ -10,7 +10,7 @@ from bot.cases.holding import pain_finding
 from bot.context.contexts import FellDue
 from bot.context.phones import both_phones, emergency_phones
 from bot.desk.board import morning_board
-from bot.household import doubtful, doubts, late, prompting, wound
+from bot.household import away, doubtful, doubts, late, prompting, wound
 from bot.household.clarify import hand_over
 from bot.household.late_told import when_not_told
 from bot.household.people import ERASING
@@ -65,6 +65,10 @@ def on_due(ctx: FellDue) -> Effects:
         return out
     if kind == doubtful.KIND:
         doubts.nobody_said(ctx, out, chart, data)
+        return out
+    if kind == away.KIND:
+        since = datetime.fromisoformat(str(data["since"]))
+        away.back_again(ctx, out, chart, since, restored=bool(data["restored"]))
         return out
     if kind == "pain":
         _in_pain(ctx, out, chart, [str(one) for one in data["holds"]])

@@ -83,7 +83,8 @@ _DOSE = re.compile(
     r"|meds?|medicines?|medication|pastillas?|tabletas?|dosis|medicinas?|medicamentos?))\b"
 )
 _GIVE_IT = re.compile(
-    r"\b(?:give (?:(?:him|her) )?(?:it|one|them)|dar(?:se)?l[oa]s?|se l[oa]s? (?:doy|damos|(?:puedo|debo) dar))\b"
+    r"\b(?:give (?:(?:him|her) )?(?:it|one|them)|dar(?:se)?l[oa]s?"
+    r"|se l[oa]s? (?:doy|damos|(?:puedo|debo) dar))\b"
 )
 """Nothing is named: the medicines of the last round are meant."""
 _OTHER_MEDICINE = re.compile(

@@ -7,7 +7,7 @@ import contextlib
 import logging
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from types import TracebackType
 from typing import Any
@@ -30,6 +30,7 @@ from bot.telegram.poll import Waits, poll
 from bot.telegram.send import deliver
 from bot.telegram.translate import incoming
 
+from .away import BEAT, beat, look_back
 from .clock import Clock, SystemClock
 from .clock_watch import ClockWatch, due_soon
 from .media import handle_media
@@ -39,6 +40,7 @@ from .watchdog import Part, Watchdog
 from .work import audit, handle_due, handle_update, tell_desks
 
 logger = logging.getLogger(__name__)
+NEVER = datetime.min.replace(tzinfo=UTC)
 
 AUDIT_SECONDS = 300.0
 LONGEST_RETRY = timedelta(minutes=10)
@@ -80,6 +82,7 @@ class App:
         self._awake = asyncio.Event()
         self._outgoing = asyncio.Event()
         self._settling = asyncio.Lock()
+        self._beaten = NEVER
         self._fetch = asyncio.Event()
         self._clock_moved = asyncio.Event()
         self.shelf = Shelf(path)
@@ -166,6 +169,7 @@ class App:
     async def work(self) -> int:
         """Everything that waits and is due at this moment, kept but not yet sent."""
         done = 0
+        await self._beat()
         while True:
             # By turns: no reply waits behind a morning of prompts, no page behind a flood.
             heard = await handle_update(self.db, self.practice, self.clock.now())
@@ -184,6 +188,16 @@ class App:
             self._clock_moved.set()
             self._outgoing.set()
         return look.trusted
+
+    async def _beat(self) -> None:
+        """Write down every few minutes that the bot runs, so that an absence is seen: at the
+        first look, once the clock can be believed."""
+        now = self.clock.now()
+        if abs(now - self._beaten) < BEAT or not await self._trusted():
+            return
+        seen = look_back if self._beaten == NEVER else beat
+        await self.db.transact(lambda tx: seen(tx, self.practice, now))
+        self._beaten = now
 
     async def fetch(self) -> int:
         """Every picture and film that is to be fetched or shown at this moment."""

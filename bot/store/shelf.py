@@ -45,20 +45,6 @@ class Shelf:
         """Bytes that are left on its disk."""
         return shutil.disk_usage(self.folder if self.folder.is_dir() else self.folder.parent).free
 
-    def copy_to(self, other: Shelf) -> int:
-        """Copy every kept file to another shelf, as private as here; how many."""
-        count = 0
-        for place in sorted(self.folder.rglob("*")):
-            inside = place.relative_to(self.folder)
-            if not place.is_file() or inside.parts[0] == "incoming" or place.suffix == ".part":
-                continue
-            there = other.full(str(inside))
-            other._private(there.parent)
-            with place.open("rb") as source, opened_private(there) as target:
-                shutil.copyfileobj(source, target)
-            count += 1
-        return count
-
     def _private(self, folder: Path) -> Path:
         """A folder of the shelf, there and closed to others; also where older ones were open."""
         folder.mkdir(parents=True, exist_ok=True, mode=FOLDER)

@@ -8,6 +8,13 @@ ON CONFLICT (key) DO UPDATE SET value = excluded.value;
 -- name: setting_first
 INSERT INTO setting (key, value) VALUES (:key, :value) ON CONFLICT (key) DO NOTHING;
 
+-- name: setting_put
+INSERT INTO setting (key, value) VALUES (:key, :value)
+ON CONFLICT (key) DO UPDATE SET value = excluded.value;
+
+-- name: setting_drop
+DELETE FROM setting WHERE key = :key;
+
 -- name: person_of_user
 SELECT id, user_id, chat_id, name, lang, reachable FROM person WHERE user_id = :user_id;
 
