@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import argparse
 import asyncio
-import shutil
 from pathlib import Path
 
 from bot.store.database import Database
@@ -32,13 +31,9 @@ def main(argv: list[str]) -> int:
     asyncio.run(_copy(path, args.target))
     print(f"{args.target}: {args.target.stat().st_size:,} bytes, checked")
     # After the database: every file that the copy names is there by now.
-    pictures, copied = Shelf(path).folder, Shelf(args.target).folder
-    if pictures.is_dir():
-        shutil.copytree(
-            pictures, copied, dirs_exist_ok=True, ignore=shutil.ignore_patterns("incoming")
-        )
-        count = sum(one.is_file() for one in copied.rglob("*"))
-        print(f"{copied}: {count} pictures and films")
+    shelf, copied = Shelf(path), Shelf(args.target)
+    if shelf.folder.is_dir():
+        print(f"{copied.folder}: {shelf.copy_to(copied)} pictures and films")
     return 0
 
 
