@@ -27,6 +27,7 @@ FILES = (
     "taught-wound.jsonl",
     "taught-leg.jsonl",
     "taught-night.jsonl",
+    "taught-odd-es.jsonl",
 )
 TABLES = ("alarm", "careful", "daily", "danger", "say-en", "say-es", "wound")
 FOLDS = 5
