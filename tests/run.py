@@ -1,7 +1,8 @@
 #!/usr/bin/env python3
 """Sets the tests up and runs all checks: ``python3 tests/run.py``.
 
-The checks: ruff (lint and format), mypy, which folder may import which, pytest. What
+The checks: ruff (lint and format), mypy, which folder may import which, whether a pinned
+package has an advisory (where a database of them can be reached), pytest. What
 follows the file's name goes to pytest: ``python3 tests/run.py -k dose``. Tests in a real
 browser want Chromium; without it they are skipped, but with CI=true they fail.
 """
@@ -35,6 +36,7 @@ def check(python: Path) -> int:
         "format": [*module, "ruff", "format", "--check", "."],
         "types": [*module, "mypy"],
         "rooms": [linter, "--no-logo"],
+        "advisories": [*module, "tests.audit"],
         "tests": [*module, "pytest", "-n", "2", "--dist", "worksteal", *sys.argv[1:]],
     }
     failed = []

@@ -1,47 +1,43 @@
-"""``slowleash backup``: one whole copy of the database, while the bot runs."""
+"""``slowleash backup``: the whole practice in one file, while the bot runs."""
 
 from __future__ import annotations
 
 import argparse
 import asyncio
-import shutil
 from pathlib import Path
 
+from bot.service.backup import back_up
+from bot.service.clock import SystemClock
 from bot.store.database import Database
-from bot.store.shelf import Shelf
 
 from .errors import CommandError
-from .place import add_database, database_of, target
+from .place import add_flows, add_place, database_of, target
 
 
 def main(argv: list[str]) -> int:
     """0 when the copy is whole and checked."""
     parser = argparse.ArgumentParser(
         prog="slowleash backup",
-        description="Copy the database to one file, while the bot runs, and the pictures and "
-        "films to a folder beside it. The copy is checked. To restore: stop the bot, put both "
-        "in the place of the old ones, start the bot.",
+        description="Write the database, the pictures and films, the settings and the practice's "
+        "own flows to one file, while the bot runs. The copy is checked. It holds all that was "
+        "said: keep it as closely as the practice's records. `slowleash restore` puts it back.",
     )
-    parser.add_argument("target", type=Path, help="the copy to write; it must not exist yet")
-    add_database(parser)
+    parser.add_argument("target", type=Path, help="the file to write; it must not exist yet")
+    add_place(parser)
+    add_flows(parser)
     args = parser.parse_args(argv)
     path = database_of(args)
     if args.target.exists():
         raise CommandError(f"{args.target} is there already. Name a new file.")
     target(args.target)
-    asyncio.run(_copy(path, args.target))
-    print(f"{args.target}: {args.target.stat().st_size:,} bytes, checked")
-    # After the database: every file that the copy names is there by now.
-    pictures, copied = Shelf(path).folder, Shelf(args.target).folder
-    if pictures.is_dir():
-        shutil.copytree(
-            pictures, copied, dirs_exist_ok=True, ignore=shutil.ignore_patterns("incoming")
-        )
-        count = sum(one.is_file() for one in copied.rglob("*"))
-        print(f"{copied}: {count} pictures and films")
+    asyncio.run(_copy(path, args))
+    size = args.target.stat().st_size
+    print(f"{args.target}: {size:,} bytes, checked")
+    if not args.clinic.is_file():
+        print(f"{args.clinic} is not there, so the settings are not in it.")
     return 0
 
 
-async def _copy(path: Path, copy: Path) -> None:
+async def _copy(path: Path, args: argparse.Namespace) -> None:
     async with Database(path) as db:
-        await db.backup(copy)
+        await back_up(db, args.target, args.clinic, args.flows, SystemClock().now())

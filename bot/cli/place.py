@@ -15,6 +15,8 @@ from bot.protocol.settings import load_clinic
 
 from .errors import CommandError
 
+SEAL_KEY = "SLOWLEASH_SEAL_KEY"
+SHORTEST_KEY = 20
 TOKEN = "SLOWLEASH_TOKEN"  # noqa: S105  the name of a variable, not a token
 CLINIC = Path("clinic.yaml")
 
@@ -91,6 +93,19 @@ def token() -> str:
             "own @BotFather gives one after /newbot. Keep it secret; it is never logged."
         )
     return found
+
+
+def seal_keys() -> tuple[str, ...]:
+    """The keys of the log's seals from the environment, the one in use first; none where the
+    practice has none. CommandError for one that could be guessed."""
+    keys = tuple(one for one in os.environ.get(SEAL_KEY, "").split() if one)
+    if any(len(one) < SHORTEST_KEY for one in keys):
+        raise CommandError(
+            f"the variable {SEAL_KEY} wants a key of {SHORTEST_KEY} characters or more, that "
+            "nobody can guess; keep it outside this computer, too. After a change of keys: the "
+            "new one, a space, the old one."
+        )
+    return keys
 
 
 def paper_of(zone: str) -> Literal["letter", "a4"]:

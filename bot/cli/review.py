@@ -5,6 +5,7 @@ from __future__ import annotations
 import argparse
 import asyncio
 import contextlib
+import os
 import signal
 from pathlib import Path
 from urllib.parse import urlsplit
@@ -15,7 +16,8 @@ from bot.model.effects import Effects
 from bot.model.ids import EventId
 from bot.model.settings import Clinic
 from bot.review import review_app
-from bot.review.app import serving
+from bot.review.proxy import NAMED_BY, SHORTEST
+from bot.review.serving import serving
 from bot.review.site import LOOPBACK
 from bot.service.clock import SystemClock
 from bot.service.practice import fresh_code, open_practice, secret_of
@@ -28,6 +30,7 @@ from .errors import CommandError
 from .place import add_flows, add_place, clinic_of, database_of, https, port
 
 PORT = 8642
+PROXY = "SLOWLEASH_PROXY_SECRET"
 
 
 def main(argv: list[str]) -> int:
@@ -62,8 +65,20 @@ def add_review(parser: argparse.ArgumentParser, option: str, default: int | None
     )  # fmt: skip
     parser.add_argument(
         "--review-url", type=https, metavar="URL",
-        help="the https address under which your own web server shows the review pages",
+        help="the https address under which your own web server shows the review pages. For "
+        f"limits and the log to know its callers apart, put a secret into the variable {PROXY} "
+        f"and let it send the same in the header {NAMED_BY}, with X-Forwarded-For",
     )  # fmt: skip
+
+
+def proxy_secret() -> str:
+    """What the practice's own web server shares with the pages; empty where there is none."""
+    secret = os.environ.get(PROXY, "").strip()
+    if secret and (len(secret) < SHORTEST or not secret.isascii()):
+        raise CommandError(
+            f"the variable {PROXY} wants {SHORTEST} plain characters or more, that nobody can guess"
+        )
+    return secret
 
 
 def hosts_of(url: str | None) -> tuple[str, ...]:
@@ -77,7 +92,10 @@ async def _serve(args: argparse.Namespace, clinic: Clinic, path: Path) -> None:
         secret = await db.transact(secret_of)
         practice = open_practice(clinic, args.flows, "the bot", secret)
         clock, store = SystemClock(), ReviewStore(db)
-        app = review_app(store, practice, clock, shelf=Shelf(path), hosts=hosts_of(args.review_url))
+        app = review_app(
+            store, practice, clock, shelf=Shelf(path), hosts=hosts_of(args.review_url),
+            proxy=proxy_secret(),
+        )  # fmt: skip
         async with contextlib.AsyncExitStack() as served:
             try:
                 there = await served.enter_async_context(serving(app, args.port))

@@ -18,9 +18,10 @@ from bot.model.effects import Effects, Invite
 from bot.model.ids import EventId
 from bot.model.settings import Clinic
 from bot.review import review_app
-from bot.review.app import serving
+from bot.review.serving import serving
 from bot.service.app import App
 from bot.service.practice import fresh_code
+from bot.service.sealing import sealing
 from bot.store.database import Database
 from bot.store.review import ReviewStore
 from bot.telegram.client import PLATFORM, Client
@@ -29,8 +30,8 @@ from bot.telegram.webhook import delete_webhook, set_webhook, webhook
 
 from .alone import alone
 from .errors import CommandError
-from .place import add_flows, add_place, clinic_of, https, port, token
-from .review import add_review, hosts_of
+from .place import add_flows, add_place, clinic_of, https, port, seal_keys, token
+from .review import add_review, hosts_of, proxy_secret
 
 log = logging.getLogger("slowleash")
 
@@ -113,6 +114,7 @@ async def _reached(client: Client, stop: asyncio.Event) -> bool:
 async def _serve(
     args: argparse.Namespace, clinic: Clinic, client: Client, stop: asyncio.Event
 ) -> None:
+    key = next(iter(seal_keys()), "")
     async with (
         App(clinic, args.database, client, flows=args.flows) as app,
         contextlib.AsyncExitStack() as parts,
@@ -128,6 +130,7 @@ async def _serve(
             print(f"Staff code, good once, for a day. Send in the chat:  /join@{name} {code}")
         if args.review_port is not None:
             await parts.enter_async_context(reviewing(app, args))
+        await parts.enter_async_context(sealing(app, key))
         if args.webhook:
             await _with_webhook(app, client, args, stop)
         else:
@@ -149,7 +152,7 @@ async def reviewing(app: App, args: argparse.Namespace) -> AsyncIterator[None]:
         db = await served.enter_async_context(Database(app.db.path))
         pages = review_app(
             ReviewStore(db), app.practice, app.clock, shelf=app.shelf,
-            hosts=hosts_of(args.review_url),
+            hosts=hosts_of(args.review_url), proxy=proxy_secret(),
         )  # fmt: skip
         try:
             port = await served.enter_async_context(serving(pages, args.review_port))

@@ -8,12 +8,13 @@ import re
 import sys
 from pathlib import Path
 
+from bot.records.keyed import Keyed
 from bot.store.audit import Verified, verify
 from bot.store.database import Database, Tx
 from bot.store.shelf import Shelf
 
 from .errors import CommandError
-from .place import add_database, database_of
+from .place import SEAL_KEY, add_database, database_of, seal_keys
 
 SHOWN = 20
 _HASH = re.compile(r"[0-9a-fA-F]{16,64}")
@@ -27,7 +28,9 @@ def main(argv: list[str]) -> int:
         "changed, removed, put in or moved; then look whether observations, messages and "
         "pictures agree with it.",
         epilog="That the end of the log was cut off shows only against a hash that was kept "
-        "elsewhere: every exported record bears one.",
+        "elsewhere: every exported record bears one, and the staff chat gets one each morning. "
+        f"That all of it was written anew shows with the key in the variable {SEAL_KEY}, when "
+        "the bot runs with it.",
     )
     parser.add_argument("--against", metavar="HASH", default="",
                         help="a hash of the log's last entry, written down earlier (16 figures "
@@ -37,16 +40,16 @@ def main(argv: list[str]) -> int:
     if args.against and not _HASH.fullmatch(args.against):
         raise CommandError(f"--against wants 16 to 64 figures of a hash, not {args.against!r}")
     path = database_of(args)
-    found = asyncio.run(_verify(path, args.against))
+    found = asyncio.run(_verify(path, args.against, seal_keys()))
     print(*_lines(found, args.against), sep="\n")
     return 0 if found.stands else 1
 
 
-async def _verify(path: Path, against: str) -> Verified:
+async def _verify(path: Path, against: str, keys: tuple[str, ...]) -> Verified:
     shelf = Shelf(path)
 
     def walk(tx: Tx) -> Verified:
-        return verify(tx, against, shelf, progress)
+        return verify(tx, against, shelf, progress, keys)
 
     def progress(done: int) -> None:
         if sys.stderr.isatty():
@@ -71,6 +74,7 @@ def _lines(found: Verified, against: str) -> list[str]:
         if against:
             lines.append(f"It holds the entry sealed {against[:16]}…, so no end of it was cut off "
                          "up to there.")  # fmt: skip
+    lines += _keyed(found.keyed)
     if found.strays:
         lines.append("Not in agreement with the log:")
         lines += [f"  {one}" for one in found.strays[:SHOWN]]
@@ -87,3 +91,17 @@ def _lines(found: Verified, against: str) -> list[str]:
             f"  slowleash verify --against {found.head.hash}",
         ]
     return lines
+
+
+def _keyed(found: Keyed) -> list[str]:
+    if not found.keys:
+        more = f": put it into {SEAL_KEY} to check them" if found.found else ""
+        return [f"{found.found:,} entries bear a seal with a key{more}."] if found.found else []
+    if not found.good:
+        return []
+    open_ = found.last - found.upto
+    lines = [
+        f"{found.good:,} seals with the key; the last covers all up to entry {found.upto - 1} "
+        f"({found.at[:16]})." + (f" The {open_:,} after it are not covered yet." if open_ else "")
+    ]
+    return lines + found.gaps[:SHOWN]

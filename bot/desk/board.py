@@ -216,7 +216,7 @@ def _patients(ctx: Board, lang: Lang) -> list[str]:
 def find(roster: Sequence[RosterLine], wanted: str) -> list[RosterLine]:
     """Patients by number, or by name in any case."""
     wanted = wanted.strip().casefold()
-    if wanted.isdigit():
+    if wanted.isdecimal() and len(wanted) < 10:
         return [row for row in roster if row.id == int(wanted)]
     return [row for row in roster if row.plan.patient.casefold() == wanted]
 

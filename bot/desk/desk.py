@@ -7,6 +7,7 @@ from dataclasses import replace
 from bot.context.buttons import action_of
 from bot.context.contexts import AtDesk
 from bot.desk import cases as desk_cases
+from bot.desk import clock as desk_clock
 from bot.desk import edits as desk_edits
 from bot.desk import holds, recheck
 from bot.desk import patients as desk_patients
@@ -17,6 +18,7 @@ from bot.desk.board import board, board_detail
 from bot.desk.rights import RIGHTS
 from bot.model.action import (
     Action,
+    Admit,
     BoardSection,
     ConfirmOrder,
     OnCase,
@@ -36,7 +38,7 @@ COMMANDS: dict[str, str] = {
     "/review": "patients", "/log": "patients", "/link": "patients", "/people": "patients",
     "/note": "case", "/hold": "case", "/release": "plan",
     "/enrol": "enrol", "/enroll": "enrol", "/plan": "plan", "/medicine": "plan",
-    "/end": "end", "/staff": "staff",
+    "/end": "end", "/staff": "staff", "/clock": "clock",
 }  # fmt: skip
 """Command → what it does, for the rights."""
 
@@ -93,6 +95,8 @@ def _message(ctx: AtDesk, out: Effects, event: Incoming) -> None:
         desk_review.review(ctx, out, event, actor)
     elif command == "/staff":
         desk_people.staff(ctx, out, event, actor, argument)
+    elif command == "/clock":
+        desk_clock.clock(ctx, out, event, actor, argument)
     elif command == "/note":
         desk_cases.note(ctx, out, event, actor, argument)
     elif command in ("/hold", "/release"):
@@ -124,6 +128,8 @@ def _button(ctx: AtDesk, out: Effects, event: Incoming) -> None:
 def _right_for(action: Action | None) -> str | None:
     """What a button does, for the rights; None for one of the household's."""
     match action:
+        case Admit():
+            return "staff"
         case OnCase():
             return "case"
         case BoardSection() | RemovePerson():
@@ -142,6 +148,8 @@ def _act(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, action: Acti
             return desk_cases.tap(ctx, out, event, actor, case, act)
         case BoardSection(section=section):
             return board_detail(ctx, out, event, section)
+        case Admit(act=act, key=key):
+            return desk_people.admit(ctx, out, event, actor, act, key)
         case ConfirmOrder(act=act, key=key):
             return desk_patients.confirmed(ctx, out, event, actor, act, key)
         case RemovePerson(patient=patient, person=person):

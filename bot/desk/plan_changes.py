@@ -101,11 +101,16 @@ def change(
 ) -> Changed | None:
     """The plan after the change ``code``; None for a code that means nothing here."""
     kind, rest = code[:2], code[2:]
-    if kind in ("ms", "mp", "mg") and rest.isdigit() and int(rest) < len(plan.medicines):
+    if (
+        kind in ("ms", "mp", "mg")
+        and rest.isdecimal()
+        and len(rest) < 4
+        and int(rest) < len(plan.medicines)
+    ):
         return _medicine(plan, int(rest), kind, now)
     if kind in ("wh", "wb", "wa"):
         return _walks(plan, protocol, history, kind, day, author, reason)
-    if code[:1] == "c" and code[1:].isdigit():
+    if code[:1] == "c" and code[1:].isdecimal() and len(code) < 5:
         more = int(code[1:])
         spans = {**plan.spans, "cone_last": day - 1 if more == 0 else day + more}
         words = "told_cone_off" if more == 0 else "told_cone_days"

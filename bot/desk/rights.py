@@ -11,6 +11,7 @@ RIGHTS: dict[str, frozenset[str]] = {
     "plan": frozenset({"clinician", "administrator"}),
     "end": frozenset({"clinician", "administrator"}),
     "staff": frozenset({"administrator"}),
+    "clock": frozenset({"administrator"}),
 }
 """What is done → the roles that may do it."""
 

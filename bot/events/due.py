@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
+from datetime import datetime, timedelta
 from typing import Any
 
 from bot.cases.cases import Said, overdue, page_again, raise_findings
@@ -10,9 +10,10 @@ from bot.cases.holding import pain_finding
 from bot.context.contexts import FellDue
 from bot.context.phones import both_phones, emergency_phones
 from bot.desk.board import morning_board
-from bot.household import doubtful, doubts, late, prompting, wound
+from bot.household import away, doubtful, doubts, late, prompting, wound
 from bot.household.clarify import hand_over
 from bot.household.late_told import when_not_told
+from bot.household.people import ERASING
 from bot.measures.infection import DEEP_DAYS
 from bot.model.chart import Chart, Sheet
 from bot.model.conversation import SameDose, Unclear, WhichPatient
@@ -21,9 +22,10 @@ from bot.model.effects import (
     Effects,
     EndCourse,
     Entry,
+    Erase,
 )
 from bot.model.hold import FromFinding
-from bot.model.ids import PromptId, event_source
+from bot.model.ids import PersonId, PromptId, event_source
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
 from bot.plan.clock import to_utc
@@ -44,6 +46,9 @@ def on_due(ctx: FellDue) -> Effects:
     if kind == "board":
         morning_board(ctx, out)
         return out
+    if kind == ERASING:
+        out.add(Erase(PersonId(int(data["person"])), ctx.clinic.retention_years))
+        return out
     if not ctx.charts:
         return out
     chart = ctx.charts[0]
@@ -53,13 +58,17 @@ def on_due(ctx: FellDue) -> Effects:
             (page_again if kind == "page" else overdue)(ctx, out, chart, case)
         return out
     if kind == "unreachable":
-        _unreachable(ctx, out, chart, int(data["chat"]))
+        _unreachable(ctx, out, chart, int(data["chat"]), tried=bool(data.get("tried")))
         return out
     if kind == "unclear":
         _nobody_said(ctx, out, chart, data)
         return out
     if kind == doubtful.KIND:
         doubts.nobody_said(ctx, out, chart, data)
+        return out
+    if kind == away.KIND:
+        since = datetime.fromisoformat(str(data["since"]))
+        away.back_again(ctx, out, chart, since, restored=bool(data["restored"]))
         return out
     if kind == "pain":
         _in_pain(ctx, out, chart, [str(one) for one in data["holds"]])
@@ -148,13 +157,14 @@ def _nobody_said(ctx: FellDue, out: Effects, chart: Chart, data: dict[str, Any])
             pass
 
 
-def _unreachable(ctx: FellDue, out: Effects, chart: Chart, chat: int) -> None:
-    """A message could not reach somebody at home any more: staff hear of it."""
+def _unreachable(ctx: FellDue, out: Effects, chart: Chart, chat: int, *, tried: bool) -> None:
+    """A message could not reach somebody at home, not any more or (``tried``) not for minutes."""
     person = next((one for one in chart.people if one.chat == chat), None)
     if person is None or chart.over:
         return
+    said = "desk_not_through" if tried else "desk_unreachable"
     words = ctx.words.say(
-        "desk_unreachable", ctx.clinic.language, by=person.name, name=chart.name,
+        said, ctx.clinic.language, by=person.name, name=chart.name,
         phone=chart.plan.phone or "–",
     )  # fmt: skip
     for desk in ctx.desks:

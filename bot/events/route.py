@@ -116,6 +116,15 @@ def fallen_due(known: Known, practice: Practice, row: Fallen, now: datetime) -> 
     )
 
 
+def listened_to(known: Known, event: Incoming) -> bool:
+    """Whether the chat concerns us: a private one, a staff chat, or a group that has a code
+    of ours. Of any other group nothing more is loaded."""
+    if event.private or any(desk.chat == event.chat for desk in known.desks()):
+        return True
+    code = _code_of(_plain_command(event.text))
+    return bool(code) and known.invitation(digest_of(code)) is not None
+
+
 def context_of(known: Known, practice: Practice, event: Incoming, now: datetime) -> AtHome | AtDesk:
     """What this kind of event needs to be known: from home, or from the desk."""
     event = replace(event, text=_plain_command(event.text))

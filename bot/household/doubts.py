@@ -67,7 +67,12 @@ NOTHING = Asking()
 
 def consider(ctx: Context, chart: Chart, reading: Reading, seen: Sequence[Observation]) -> Asking:
     """What to do about the doubts in a reply of which ``seen`` is noted."""
-    found = alarming(reading.asks)
+    level = urgency(judged(ctx, chart, seen))
+    # What staff are told today as it was said needs no other question of today's.
+    found = tuple(
+        one for one in alarming(reading.asks)
+        if one.alarmed or not reading.understood or one.urgency > level
+    )  # fmt: skip
     if not found or chart.said_dead or any(one.about == "life" for one in seen):
         return NOTHING
     alarmed = tuple(one for one in found if one.alarmed)
@@ -75,7 +80,7 @@ def consider(ctx: Context, chart: Chart, reading: Reading, seen: Sequence[Observ
     new = tuple(one for one in found if not one.alarmed)
     if chart.over or not isinstance(ctx.standing(chart).mode, Ordinary):
         asked: tuple[Doubt, ...] = ()
-    elif urgency(judged(ctx, chart, seen)) is Urgency.emergency:
+    elif level is Urgency.emergency:
         # Whom to phone comes first; asked is only what the alarm itself rests on.
         asked = tuple(one for one in alarmed if one.urgency is Urgency.emergency)[:1]
     else:

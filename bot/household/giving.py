@@ -133,7 +133,7 @@ def _may_be_medicine(behind: str, names: Collection[str]) -> bool:
     for word in words:
         if word in _GOES_ON or word in _MEDICINE or _called(word, known):
             return True
-        counts = word in UNITS or word in _NUMBERS or word[0].isdigit() or word[0] in "½¼¾"
+        counts = word in UNITS or word in _NUMBERS or word[0].isdecimal() or word[0] in "½¼¾"
         if not counts and word not in _PASSED_OVER:
             return False
     return True

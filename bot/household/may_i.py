@@ -11,6 +11,7 @@ import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
+from bot.cases.holding import round_of
 from bot.context.contexts import Context
 from bot.context.phones import emergency_phones, whom_to_phone
 from bot.context.words import when
@@ -40,9 +41,13 @@ _MAY = re.compile(
     r"|pued[oae]n?|podemos|podria(?:mos)?|debo|debemos|le doy|le damos|esta bien (?:si|dar|que)"
     r"|cuant[oa]s?)\b"
 )
-_WHEN = re.compile(r"\b(?:when|what time|cuando|a que hora|que hora|toca|next|proxim[ao])\b")
+_WHEN = re.compile(
+    r"\b(?:when|what time|cuando|a que hora|que hora|toca|next|proxim[ao]"
+    r"|where(?: is| are|s|'s)|donde estan?)\b"
+)
 _PLAIN = frozenset(
-    "can may could should shall must am are is be it would i we he she they you me us my our "
+    "can may could should shall must not no where am are is be it would i we he she they you me "
+    "us my our "
     "him her his hers their its them the a an to for of in on at with by and or so then if ok "
     "okay fine safe right alright allowed able now already yet today tonight this morning "
     "afternoon evening night midday noon day time times hour hours minutes minute long far "
@@ -77,10 +82,16 @@ _DOSE = re.compile(
     r"|su|sus|otra|una|mas|proxima|siguiente)\s+(?:pain\s+)?(?:pills?|tablets?|capsules?|doses?|dose"
     r"|meds?|medicines?|medication|pastillas?|tabletas?|dosis|medicinas?|medicamentos?))\b"
 )
+_GIVE_IT = re.compile(
+    r"\b(?:give (?:(?:him|her) )?(?:it|one|them)|dar(?:se)?l[oa]s?"
+    r"|se l[oa]s? (?:doy|damos|(?:puedo|debo) dar))\b"
+)
+"""Nothing is named: the medicines of the last round are meant."""
 _OTHER_MEDICINE = re.compile(
     r"\b(?:(?:an)?other|different|otr[ao]|extra)\s+(?:kind of\s+)?(?:meds?|medicines?|medication"
     r"|painkillers?|medicinas?|medicamentos?|remedios?|analgesicos?)\b"
 )
+_NAMED = re.compile("|".join(one.pattern for one in (_WALK, _FOOD, _DRINK, _EXERCISE)))
 
 
 @dataclass(frozen=True, slots=True)
@@ -140,6 +151,10 @@ def _answer(ctx: Context, chart: Chart, asked: _Asked, lang: Lang) -> list[str] 
     if named or (_DOSE.search(text) and not _OTHER_MEDICINE.search(text)):
         meds = named or [one for one in chart.plan.medicines if not one.is_withheld(ctx.now)]
         return _doses(ctx, chart, meds, asked, lang, plain=plain)
+    if asked.permission and plain and _GIVE_IT.search(text) and not _NAMED.search(text):
+        last = round_of(chart, ctx.now)
+        meds = [one for one in chart.plan.medicines if one.name in last]
+        return _doses(ctx, chart, meds, asked, lang, plain=plain) if meds else None
     if not asked.permission:
         return None
     topics: tuple[tuple[re.Pattern[str], Target, Callable[..., list[str]]], ...] = (
@@ -159,7 +174,7 @@ def _answer(ctx: Context, chart: Chart, asked: _Asked, lang: Lang) -> list[str] 
 
 def _is_plain(chart: Chart, text: str) -> bool:
     """Whether nothing is named but the thing that is asked about."""
-    for words in (_DOSE, _WALK, _FOOD, _DRINK, _EXERCISE):
+    for words in (_DOSE, _GIVE_IT, _WALK, _FOOD, _DRINK, _EXERCISE):
         text = words.sub(" ", text)
     own = " ".join((chart.name, *(one.name for one in chart.plan.medicines)))
     own_words = plainly(own).split()

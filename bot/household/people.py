@@ -14,7 +14,7 @@ from bot.household.expected import held_now
 from bot.model.action import Leaving, Speak, Wish
 from bot.model.chart import Chart, Person
 from bot.model.chat import Button, Incoming
-from bot.model.effects import Effects, Entry, Forget, Heard, Invite, Join, Leave, NewPlan, Rows
+from bot.model.effects import Due, Effects, Entry, Forget, Heard, Invite, Join, Leave, NewPlan, Rows
 from bot.model.ids import PersonId
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
@@ -26,6 +26,10 @@ from bot.plan.travel import travel
 from bot.plan.walks import as_told
 from bot.standing.standing import Over, Paused
 
+ERASING = "forget"
+"""What falls due for who asked to be erased."""
+ANSWERED = timedelta(minutes=30)
+"""So long the answer may take to reach who asked."""
 COMING = 3
 """How many prompts are told to who asks what is next."""
 
@@ -132,10 +136,12 @@ def ask_to_leave(ctx: AtHome, chart: Chart, person: Person, *, forget: bool) -> 
 
 
 def forget(ctx: AtHome, out: Effects, chart: Chart, person: Person) -> None:
-    """Leave every patient, and be taken off every list; the medical record stays."""
+    """Leave every patient, and be erased once the answer is out; the medical record stays."""
     stop(ctx, out, chart, person, sure=True)
+    at = ctx.now + ANSWERED
     out.add(
         Forget(person.id),
+        Due(f"forget:{person.id}", ERASING, at, None, {"person": person.id}),
         Entry("left", "former caregiver", "asked that their data be deleted", chart.id),
     )
     words = ctx.words.say("forgotten", person.lang, clinic=ctx.clinic.name)

@@ -33,7 +33,7 @@ from bot.model.effects import (
     Settle,
 )
 from bot.model.evolve import evolve
-from bot.model.hold import LAST_DOSE, ByAnswer, FromStaff, HeldMedicine, Hold
+from bot.model.hold import AWAY, LAST_DOSE, ByAnswer, FromFinding, FromStaff, HeldMedicine, Hold
 from bot.model.ids import HoldId, MemberId, event_source, hospital_source
 from bot.model.observation import Observation
 from bot.model.plan import Medicine
@@ -102,13 +102,21 @@ def _ask(
     ctx: Context, out: Effects, chart: Chart, person: Person, place: int, medicine: Medicine
 ) -> None:
     lang = person.lang
+    away = any(
+        isinstance(one.cause, FromFinding) and one.cause.rule == AWAY
+        for one in waiting(chart, medicine.name)
+    )
     text = ctx.words.say(
-        "last_dose_ask", lang, name=chart.name, med=medicine.name, phone=whom_to_phone(ctx, lang)
+        "away_dose_ask" if away else "last_dose_ask",
+        lang,
+        name=chart.name,
+        med=medicine.name,
+        phone=whom_to_phone(ctx, lang),
     )
     made = [
         ctx.button(
             person.chat,
-            ctx.words.say(f"last_dose_{one}", lang),
+            ctx.words.say("away_dose_none" if away and one == "none" else f"last_dose_{one}", lang),
             LastInHospital(place, one, chart.id),
         )
         for one in HOURS

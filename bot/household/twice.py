@@ -158,7 +158,11 @@ def _second_dose(
     minute: str,
 ) -> None:
     """A second dose, given at ``minute`` (since the epoch): from now on both times count."""
-    at = datetime.fromtimestamp(int(minute) * 60, UTC) if minute.isdigit() else ctx.now
+    at = (
+        datetime.fromtimestamp(int(minute) * 60, UTC)
+        if minute.isdecimal() and len(minute) < 10
+        else ctx.now
+    )
     line = next(one for one in chart.dose_lines if one.id == line_id)
     medicine = medicine_of(chart, line.item.med)
     label = ctx.words.say("dose_second", person.lang)

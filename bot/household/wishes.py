@@ -191,7 +191,12 @@ def own_setting(
         text = words.say("want_set", lang, what=words.say(f"want_{code[1:]}", lang))
         out.tell(person, Purpose.admin, text, patient=chart.id)
         return True
-    if code[:1] not in ("m", "e") or not code[1:].isdigit() or not 0 < int(code[1:]) < 24:
+    if (
+        code[:1] not in ("m", "e")
+        or not code[1:].isdecimal()
+        or len(code) > 3
+        or not 0 < int(code[1:]) < 24
+    ):
         return False
     hour = time(int(code[1:]))
     if len(chart.people) > 1:

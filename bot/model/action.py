@@ -248,8 +248,17 @@ class ConfirmOrder:
     key: str
 
 
+@dataclass(frozen=True, slots=True)
+class Admit:
+    """Who came by a link for staff is let in (``yes``), or not (``no``)."""
+
+    code: ClassVar[str] = "j"
+    act: str
+    key: str
+
+
 DeskAction = (
-    OnCase | OnHold | BoardSection | OnPlan | OnRecheck | RemovePerson | ConfirmOrder
+    OnCase | OnHold | BoardSection | OnPlan | OnRecheck | RemovePerson | ConfirmOrder | Admit
 )  # fmt: skip
 Action = HomeAction | DeskAction
 
@@ -257,5 +266,5 @@ HOME = (
     TapLine, TapAll, WhenGiven, TakeBack, DoseAgain, IsItSo, ThisPatient, Speak, Seen, AskAbout,
     AskDose, SeenDose, Healed, Wish, OwnHours, Leaving, OnTheWay, LastInHospital,
 )  # fmt: skip
-DESK = (OnCase, OnHold, BoardSection, OnPlan, OnRecheck, RemovePerson, ConfirmOrder)
+DESK = (OnCase, OnHold, BoardSection, OnPlan, OnRecheck, RemovePerson, ConfirmOrder, Admit)
 ACTIONS: Coding[Action] = Coding((*HOME, *DESK), ".")

@@ -377,6 +377,7 @@ class Invitation:
     rank: int | None = None
     name: str | None = None
     role: str | None = None
+    member: MemberId | None = None  # who made it; None at the practice's own computer
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Literal
 
@@ -36,6 +36,7 @@ class Sender:
     user: int
     name: str
     lang: str | None = None
+    username: str = field(default="", compare=False)
 
 
 IncomingKind = Literal["message", "edited", "button", "blocked", "unblocked", "migrated", "other"]

@@ -14,7 +14,7 @@ from typing import Annotated, Any, Literal, TypeVar
 from pydantic import Field, TypeAdapter
 
 from .chat import Media
-from .ids import NO_SOURCE, CaseId, LineId, PatientId, SourceId
+from .ids import NO_SOURCE, CaseId, LineId, MemberId, PatientId, SourceId
 from .reading import Doubt
 
 
@@ -186,6 +186,20 @@ class OrderToConfirm:
     kind: Literal["order"] = "order"
 
 
+@dataclass(frozen=True, slots=True)
+class Newcomer:
+    """Who came by a link for staff; only ``inviter`` says whether it is the one meant."""
+
+    key: str
+    inviter: MemberId
+    user: int
+    chat: int
+    name: str
+    role: str
+    at: datetime
+    kind: Literal["newcomer"] = "newcomer"
+
+
 Question = (
     Unclear
     | SameDose
@@ -197,6 +211,7 @@ Question = (
     | WhyChange
     | MedicineOrder
     | OrderToConfirm
+    | Newcomer
 )
 Q = TypeVar("Q", bound=Question)
 KEPT = 20

@@ -135,6 +135,8 @@ class AtTime:
 
 
 LAST_DOSE: Final = "last_dose"
+AWAY: Final = "away"
+"""The rule of a hold that waits for the last dose because the bot itself was away."""
 """The question when a medicine was last given in hospital."""
 
 

@@ -62,7 +62,9 @@ class Clinic(Strict):
     weekday. ``emergency_answer_minutes``: the deadline of an emergency; the others' follow
     from the opening hours. ``closed_on``: days on which the clinic is shut besides.
     ``retention_years``: how long a record is kept after its last entry (practice acts of
-    US states ask for 3 to 7; the practice's own law decides).
+    US states ask for 3 to 7; the practice's own law decides). ``media_megabytes``: of
+    pictures and films kept from one person at home; ``disk_megabytes``: what is left free
+    on the disk, for the log itself, before pictures and films wait.
     """
 
     name: Words
@@ -82,3 +84,5 @@ class Clinic(Strict):
     unanswered_after_minutes: Annotated[int, Field(ge=20, le=1440)] = 180
     invitation_days: Annotated[int, Field(ge=1, le=60)] = 7
     retention_years: Annotated[int, Field(ge=1, le=50)] = 7
+    media_megabytes: Annotated[int, Field(ge=1, le=1_000_000)] = 2000
+    disk_megabytes: Annotated[int, Field(ge=0, le=1_000_000)] = 500

@@ -1,6 +1,7 @@
 """Films by PyAV, the optional extra ``film``: checked, cleaned, and shown as frames.
 
-Decoding takes up to seconds: call these on a thread of their own.
+Decoding takes up to seconds, and strangers' films as much memory as they like: call these
+in a process of their own (``bot.pictures.apart``).
 """
 
 from __future__ import annotations
@@ -13,13 +14,18 @@ from typing import TYPE_CHECKING, Any, Final
 
 from .check import Verdict, check_image, light
 from .compose import sheet_of
-from .opening import MOST_PIXELS, PictureError
+from .opening import PictureError, kind_of
 
 if TYPE_CHECKING:
     from PIL import Image
 
 LONGEST: Final = 600.0
 """Seconds of a film that are looked at; a film of 20 MB is seldom longer than five minutes."""
+MOST_PIXELS: Final = 9_500_000
+"""Of a frame: 4096 × 2304, the largest that most phones film. A decoder keeps up to sixteen."""
+_DEMUXERS: Final = {"mp4": "mp4", "webm": "matroska"}
+"""By the first bytes. Left to itself the library guesses, and some of its formats open files
+and ports that a stranger names (SDP, concat lists)."""
 _MOST_DECODED = 600  # frames between two shown ones, so that no film can hold a thread for ever
 _KEPT = {"video", "audio"}
 
@@ -92,7 +98,7 @@ def clean_film(film: bytes) -> bytes:
     av = _av()
     out = BytesIO()
     try:
-        with av.open(BytesIO(film)) as source:
+        with _opened(av, film) as source:
             kind = "webm" if "webm" in source.format.name else "mp4"
             with av.open(out, "w", format=kind, options={"fflags": "+bitexact"}) as target:
                 streams: dict[int, Any] = {}
@@ -105,6 +111,8 @@ def clean_film(film: bytes) -> bytes:
                     if packet.dts is not None:
                         packet.stream = streams[packet.stream.index]
                         target.mux(packet)
+    except PictureError:
+        raise
     except Exception as error:
         raise PictureError(f"the film cannot be rewritten ({_why(error)})") from None
     return out.getvalue()
@@ -113,24 +121,38 @@ def clean_film(film: bytes) -> bytes:
 def take_frames(film: bytes, count: int) -> list[tuple[float, Image.Image]]:
     """``count`` frames (fewer of a very short film) with their seconds, upright."""
     av = _av()
-    found: dict[float, Any] = {}
+    found: dict[float, Image.Image] = {}
     try:
-        with av.open(BytesIO(film)) as source:
+        with _opened(av, film) as source:
             video = source.streams.video[0]
-            if video.codec_context.width * video.codec_context.height > MOST_PIXELS:
-                raise PictureError("the film has too many pixels")
+            _refuse_if_too_large(video.codec_context)
+            video.codec_context.thread_count = 1
             length = min(_seconds(source, video), LONGEST)
             wanted = [length * (number + 0.5) / count for number in range(count)]
             for at, frame in _near(source, video, wanted):
-                found.setdefault(at, frame)
-            shown = [(at, _upright(frame)) for at, frame in sorted(found.items())]
+                if at not in found:
+                    found[at] = _upright(frame)
     except PictureError:
         raise
     except Exception as error:  # whatever strangers' bytes make a decoder do
         raise PictureError(f"not a film that can be decoded ({_why(error)})") from None
-    if not shown:
+    if not found:
         raise PictureError("the film holds no picture")
-    return shown
+    return sorted(found.items(), key=lambda one: one[0])
+
+
+def _opened(av: Any, film: bytes) -> Any:
+    demuxer = _DEMUXERS.get(kind_of(film))
+    if demuxer is None:
+        raise PictureError("not a film: neither MP4, QuickTime, Matroska nor WebM")
+    return av.open(BytesIO(film), format=demuxer)
+
+
+def _refuse_if_too_large(of: Any) -> None:
+    if of.width * of.height > MOST_PIXELS:
+        raise PictureError(
+            f"{of.width} × {of.height} pixels in a film are more than {MOST_PIXELS:,}"
+        )
 
 
 def _near(source: Any, video: Any, wanted: list[float]) -> Iterator[tuple[float, Any]]:
@@ -144,6 +166,7 @@ def _near(source: Any, video: Any, wanted: list[float]) -> Iterator[tuple[float,
         for number, frame in enumerate(frames):
             if frame.time is None:
                 continue
+            _refuse_if_too_large(frame)  # it may change on the way
             last = frame
             if frame.time >= target or number >= _MOST_DECODED:
                 break
@@ -159,7 +182,7 @@ def _upright(frame: Any) -> Image.Image:
 
 
 def _length(film: bytes) -> float:
-    with _av().open(BytesIO(film)) as source:
+    with _opened(_av(), film) as source:
         return _seconds(source, source.streams.video[0])
 
 

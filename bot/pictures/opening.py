@@ -13,9 +13,10 @@ if TYPE_CHECKING:
 FORMATS: Final[tuple[str, ...]] = ("JPEG", "MPO", "PNG", "WEBP", "AVIF", "GIF", "BMP", "HEIF")
 """What phones and chat apps send. HEIF (iPhones' .heic) only where pillow-heif can be had."""
 
-MOST_PIXELS: Final = 64_000_000
-"""Larger pictures are refused before a pixel is decoded: phones make up to 50 million,
-and 64 million take about 200 MB of memory. Common practice."""
+MOST_PIXELS: Final = 51_000_000
+MOST_SIDE: Final = 20_000
+"""Larger pictures are refused before a pixel is decoded: phones make up to 50 million, and
+panoramas of 16,000 on a side. Common practice."""
 
 
 class PictureError(ValueError):
@@ -130,10 +131,10 @@ def _cut_short(data: bytes) -> bool:
 
 
 def _refuse_if_too_large(image: Image.Image) -> None:
-    if image.width * image.height > MOST_PIXELS:
+    if image.width * image.height > MOST_PIXELS or max(image.size) > MOST_SIDE:
         raise PictureError(
-            f"{image.width} × {image.height} pixels are more than {MOST_PIXELS:,}; "
-            "send it smaller, as a photo"
+            f"{image.width} × {image.height} pixels are more than {MOST_PIXELS:,}, or than "
+            f"{MOST_SIDE:,} on a side; send it smaller, as a photo"
         )
 
 

@@ -134,7 +134,7 @@ def fridge(
     timed = [
         *_doses(plan, coming, shown, lang, keeps), *_sessions(plan, coming, shown, lang, keeps)
     ]  # fmt: skip
-    timed.sort(key=lambda row: row.when if row.when[0].isdigit() else "by day")
+    timed.sort(key=lambda row: row.when if row.when[0].isdecimal() else "by day")
     rows = [*timed, *_as_needed(plan, lang, keeps)]
     weeks = tuple(_weeks(plan, protocol, lang))
     about = (

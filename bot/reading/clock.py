@@ -27,15 +27,15 @@ def clock_at(tokens: list[Token], index: int) -> tuple[float, int, str] | None:
     before = _before_the_hour(tokens, index)
     if before:
         return before
-    if word.isdigit() and len(word) in (3, 4) and word_at(tokens, index - 1) in ("at", "las"):
+    if word.isdecimal() and len(word) in (3, 4) and word_at(tokens, index - 1) in ("at", "las"):
         head, tail = word[:-2], word[-2:]
         if int(head) < 24 and int(tail) < 60:
             return float(int(head) * 60 + int(tail)), 1, ""
     if ":" in word:
         head, _, tail = word.partition(":")
-        if head.isdigit() and tail[:2].isdigit() and int(head) < 24 and int(tail[:2]) < 60:
+        if head.isdecimal() and tail[:2].isdecimal() and int(head) < 24 and int(tail[:2]) < 60:
             minutes, used = float(int(head) * 60 + int(tail[:2])), 1
-    elif word in ("half", "quarter", "ten", "five", "twenty", "a") or word.isdigit():
+    elif word in ("half", "quarter", "ten", "five", "twenty", "a") or word.isdecimal():
         minutes, used = _past_or_to(tokens, index)
     if minutes is None:
         found = number_at(tokens, index)
@@ -92,7 +92,7 @@ def _before_the_hour(tokens: list[Token], index: int) -> tuple[float, int, str] 
     """ "Cuarto para las nueve", "al diez para las ocho", "5 pa las 8"."""
     start = index + (word_at(tokens, index) in ("un", "al"))
     word = word_at(tokens, start)
-    amount = _BEFORE_IT.get(word, NUMBERS.get(word)) or (float(word[:3]) if word.isdigit() else 0)
+    amount = _BEFORE_IT.get(word, NUMBERS.get(word)) or (float(word[:3]) if word.isdecimal() else 0)
     if not 1 <= amount < 30 or word_at(tokens, start + 1) not in ("para", "pa"):
         return None
     if word_at(tokens, start + 2) not in ("las", "la"):
@@ -108,7 +108,7 @@ def _past_or_to(tokens: list[Token], index: int) -> tuple[float | None, int]:
     start = index + (1 if word_at(tokens, index) == "a" else 0)
     word = word_at(tokens, start)
     amount = {"half": 30.0, "quarter": 15.0}.get(word, NUMBERS.get(word))
-    if word.isdigit():
+    if word.isdecimal():
         amount = float(word[:3])
     if amount is None or amount > 30:
         return None, 0

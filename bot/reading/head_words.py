@@ -1,4 +1,4 @@
-"""Closed classes of small words by which ``heads.py`` finds where a statement ends."""
+"""Closed classes of small words by which it is found where a statement ends."""
 
 from __future__ import annotations
 
@@ -7,19 +7,11 @@ WEIGHTLESS = frozenset(
     "mal bien malo calor hot cold frio hard easy soft dry full clear out down up over in on "
     "off clean feel see look looks told back like right left hold stop cosa cosas cuesta "
     "dado seguro papel pouring busy bit bits cansada moved changed going got taken had "
-    "handed town form way working knots best bring fun home house week weekend mess".split()
+    "papa handed town form way working knots best bring fun home house week weekend mess".split()
 )
 """Common words that stand in such a class, and say nothing of a patient when alone."""
-OPENERS = frozenset(
-    "he she hes shes theres no not hasnt wont cant didnt doesnt isnt havent neither nothing "
-    "nada ni nunca never cannot couldnt wouldnt se le les lo la tiene trae esta estan anda "
-    "lleva hace desde since last still ya hoy ayer yesterday had been did has just got gone "
-    "acaba acabo ha marca marco went temp temperature thermometer termometro fiebre".split()
-)
-"""A report may begin with one of these."""
-NOUN_AHEAD = frozenset("his her the my our a some su sus el las los mi mis un una".split())
 OPEN_ENDED = frozenset(
-    "that a an the his her my our your their some any every each no not if whether to of "
+    "one that a an the his her my our your their some any every each no not if whether to of "
     "for with from at by in on into about and or but so because when while than as like "
     "very too really quite just i we he she they who what which how where why la el los las "
     "un una unos mi mis su sus de del que si para por con sin en y o ni pero porque cuando "
@@ -34,12 +26,16 @@ OPEN_ENDED = frozenset(
     "aun todavia casi solo yo usted wants want quiere tries trying gave give given da dar "
     "echar mover coma tome nice hed shed youd theyd said little small lot lots more never "
     "neither without nunca estaba estaban theres mes meses ano anos months month year years "
-    "ago despues hadn it pudiera pudieran quiera podamos sobre acerca".split()
+    "ago despues hadn it pudiera pudieran quiera podamos sobre acerca soy all todo toda todos "
+    "todas nearly almost maybe perhaps talvez suddenly round near past thats whats "
+    "andaba andaban andan estuvo".split()
 )
 """After one of these a statement is not at its end, or it takes what follows as its own."""
 ASKED = frozenset(
-    "buenos good concerned worried scared nervous preocupada preocupado asustada nerviosa "
+    "sure certain unsure buenos "
+    "good concerned worried scared nervous preocupada preocupado asustada nerviosa "
     "what where who how why if que cual donde quien is does do can could should would may "
+    "estimada estimado "
     "hi hello hiya hola buenas morning sorry perdon disculpe thanks gracias hope hoping "
     "wish wishing pray praying ojala espero quisiera sera podria puede dios duda pregunta "
     "consulta question wondering ps importa probably maybe capaz dunno typical".split()
@@ -82,13 +78,13 @@ REPORTING = frozenset(
     "said dijo know say tell ask see sure wonder saber decir thought think thinks says told "
     "decirle".split()
 )
-TIMES = frozenset("manana hoy ayer anoche tomorrow today tonight yesterday".split())
 LINKS = frozenset("if when whenever si cuando".split())
 CLAUSAL = frozenset("he she hes shes ha esta estan tiene se le les has is was".split())
 PRONOUNS = frozenset("he she hes shes".split())
 OF_IT = frozenset("this that these it esto eso you us".split())
 COMPLEMENT = frozenset(
-    "make makes making made cause causes causing caused stop stops stopping stopped give "
+    "spot notice cuesta make makes making made cause causes causing caused stop stops stopping "
+    "stopped give "
     "gives giving gave show shows keep keeps keeping start starts starting get gets getting "
     "let lets letting seen watched heard passed pass passing doy help helps prevent "
     "prevents avoid avoids mean means see sees find finds have need tuvo tuve had needs "
@@ -106,14 +102,5 @@ IS = frozenset("is its are was were im youre theyre be been thats hes shes it".s
 OBJECTS = frozenset("him her them it".split())
 TO_COME = frozenset("will might may could would can gets get going gonna vaya pueda".split())
 CAUSES = frozenset("from about por".split())
-OF_US = frozenset(
-    "i im ive id we weve you youre my our me nos estoy tengo tenemos ando llevamos hace "
-    "aqui los las voy salgo entro trabajo hay".split()
-)
-OWN_SUBJECT = frozenset(
-    "he she hes shes his her the la el las los su sus se le les it its theres no hasnt wont "
-    "cant doesnt didnt isnt".split()
-)
 ABOUT_US = frozenset("i im ive id we weve you youre estoy tengo tenemos ando".split())
-COPULA = frozenset("whats es son thats hows".split())
-WHOM = frozenset("que quien como donde cuando a si".split())
+ARTICLES = frozenset("el la lo los las".split())

@@ -78,11 +78,11 @@ def parse(folder: str, topic: str, text: str) -> File:
                     f"{folder}/{topic}.txt:{number}",
                     'a line set in goes on after "|" or "\\", or is an example after "> "',
                 )
-        elif first.isdigit() and heading:
+        elif first.isdecimal() and heading:
             mark, _, pattern = line.partition(" ")
             place = f"{folder}/{topic}.txt:{number}"
             rule = Line(f"{folder}.{topic}.{value}.{mark}", heading, pattern.strip(), place)
-            if rule.id in ids or not mark.isdigit() or not rule.pattern:
+            if rule.id in ids or not mark.isdecimal() or not rule.pattern:
                 raise LexiconError(place, "a rule begins with a number that no other of its value "
                                    "has, and a pattern")  # fmt: skip
             ids.add(rule.id)

@@ -116,7 +116,7 @@ def words_of(text: str) -> list[Token]:
         start, end = pieces[index].span()
         index += 1
         first = piece[0]
-        if first.isdigit():
+        if first.isdecimal():
             end, index = _number(build, flat, back, pieces, index, start, end)
         elif first.isalpha():
             while (
@@ -183,8 +183,8 @@ def _number(
     if (
         index + 1 < len(pieces)
         and pieces[index].group(0) == "/"
-        and pieces[index + 1].group(0).isdigit()
-        and digits.isdigit()
+        and pieces[index + 1].group(0).isdecimal()
+        and digits.isdecimal()
     ):
         below = float(pieces[index + 1].group(0)[:6])
         if below in (2, 3, 4):

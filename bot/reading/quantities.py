@@ -183,7 +183,7 @@ _BEGINS = frozenset(
 
 def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] | None:
     word = tokens[index].word
-    if word not in _BEGINS and tokens[index].value is None and not any(map(str.isdigit, word)):
+    if word not in _BEGINS and tokens[index].value is None and not any(map(str.isdecimal, word)):
         return None
     if word in ONCE:
         return _make(tokens, index, 1, "times", ONCE[word]), 1
@@ -198,7 +198,7 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
         made = _at(tokens, index, now)
         if made:
             return made
-    if ":" in word or word in ("half", "quarter", "ten", "five", "twenty") or word.isdigit():
+    if ":" in word or word in ("half", "quarter", "ten", "five", "twenty") or word.isdecimal():
         hour = _plain_clock(tokens, index, now)
         if hour:
             return hour
@@ -371,7 +371,7 @@ def _at(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] |
         return None
     if (
         clock[2] == ""
-        and word_at(tokens, start).isdigit()
+        and word_at(tokens, start).isdecimal()
         and following in ("percent", "mm", "cm", "of")
     ):
         return None

@@ -8,9 +8,10 @@ from bot.model.lang import Lang
 from bot.model.observation import Observation
 from bot.model.reading import Context, Reading, Suppressed
 from bot.model.topics import denied
+from bot.model.urgency import Urgency
 from bot.model.vocabulary import TOPICS
 
-from . import bare, courtesy, danger, foreign, scope, subjects, suppress
+from . import bare, courtesy, danger, denial, foreign, scope, subjects, suppress
 from .actors import all_that_was_due, promised
 from .asides import is_aside, set_apart
 from .attach import area, figures, medicines_meant, until
@@ -18,12 +19,13 @@ from .clauses import Clause, split
 from .contrast import drop_before, mark_sudden
 from .earlier import mark_before_surgery
 from .focus import NOUNS
-from .heads import report_starts
+from .heads import report_starts, ways_to_bound
 from .heard import as_meant
 from .language import guess, settle_homographs
 from .lexis import mark_phrases, settle_bit, tag
 from .limbs import drop_told_twice
 from .matching import Match
+from .moods import mark_carried, mark_moods
 from .normalise import words_of
 from .overlap import drop_overlaps, in_figures
 from .plans import when_awake
@@ -32,7 +34,7 @@ from .retold import also_given, as_well, brought_up, not_yet, of_the_dead, resol
 from .seek import seek
 from .settle import ABSENT, Found, settle
 from .shorthand import written_out
-from .stand import with_trouble_of
+from .stand import Lost, lost_to_others, raising, told_at, with_trouble_of
 from .suppress import Suppressor
 from .toes import cold_toes, swollen_and_cold
 from .token import Token
@@ -62,43 +64,74 @@ def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     if foreign.is_foreign(tokens):
         danger_words = tuple(foreign.dangers(tokens))
         return Reading(danger_words, False, context.lang or "en", ("a language that is not read",))
-    tokens, lang = _prepared(text, context, trace)
-    starts = report_starts(tokens) if len(tokens) <= _TWICE else []
-    whole = _read(text, tokens, lang, context, trace)
-    if not starts:
-        return whole
-    tokens, lang = _prepared(text, context, trace)
-    for start in starts:
-        tokens[start].cut = 3
-    return with_trouble_of(_read(text, tokens, lang, context, trace), whole)
+    lang = _prepare(tokens, context, trace)
+    marked = _marked(tokens, lang, context)
+    reading, lost = _read(text, marked, lang, context, trace)
+    lost = raising(lost, told_at(reading, context))
+    if not lost or len(tokens) > _TWICE:
+        return reading
+    return _bounded(text, lost, reading, context, trace)
 
 
-def _prepared(text: str, context: Context, trace: Trace | None) -> tuple[list[Token], Lang]:
-    """The words with their classes, formulas beside the report bounded."""
+def _bounded(
+    text: str, lost: list[Lost], reading: Reading, context: Context, trace: Trace | None
+) -> Reading:
+    """The reading, and the alarms of those ``lost`` that are read where a statement ends without
+    a stop."""
     tokens = written_out(words_of(text[:_LIMIT]), text)
+    lang = _prepare(tokens, context, trace)
+    told = [one.span for one in reading.observations if one.about != "request"]
+    told += [one.span for one in reading.suppressed]
+    last = max(one.span[1] for one in lost) - 1
+    for number, way in enumerate(ways_to_bound(report_starts(tokens, lang, last), tokens, told)):
+        if told_at(reading, context) >= Urgency.emergency:
+            break
+        if number:
+            tokens = written_out(words_of(text[:_LIMIT]), text)
+            _prepare(tokens, context, trace)
+        bounds = {tokens[start].start for start in way}
+        for start in way:
+            tokens[start].cut = 3
+        stops = [t.start for t in tokens if t.cut >= 3]
+        bounded, _ = _read(text, _marked(tokens, lang, context), lang, context, trace)
+        reading = with_trouble_of(bounded, reading, lost, stops, bounds, context)
+    return reading
+
+
+def _prepare(tokens: list[Token], context: Context, trace: Trace | None) -> Lang:
+    """Give the words their classes, and bound formulas beside the report; the language."""
     as_meant(tokens)
     tag(tokens)
     lang = guess(tokens, context.lang)
     settle_homographs(tokens, lang)
     settle_bit(tokens)
     set_apart(tokens, trace)
-    return tokens, lang
+    return lang
 
 
-def _read(
-    text: str, tokens: list[Token], lang: Lang, context: Context, trace: Trace | None
-) -> Reading:
-    """What these words say, bounded as they are."""
+def _marked(tokens: list[Token], lang: Lang, context: Context) -> list[Token]:
+    """The words with phrases, quantities and the patient's own name known."""
     mark_phrases(tokens)
     if context.asked == "dose" or context.doses_due:
         tokens = hours_of_doses(tokens, context.at)
     tokens = fold_quantities(tokens, context.at)
     if context.doses_due > 1:
         those_due(tokens, context.doses_due)
+    subjects.mark_own_name(tokens, _own(context), lang)
+    return tokens
+
+
+def _own(context: Context) -> frozenset[str]:
+    return frozenset(word for name in context.names for word in name.casefold().split())
+
+
+def _read(
+    text: str, tokens: list[Token], lang: Lang, context: Context, trace: Trace | None
+) -> tuple[Reading, list[Lost]]:
+    """What these words say, bounded as they are, and what others beside it took away."""
     if not tokens:
-        return Reading((), False, lang, ("no words",))
-    own = frozenset(word for name in context.names for word in name.casefold().split())
-    subjects.mark_own_name(tokens, own, lang)
+        return Reading((), False, lang, ("no words",)), []
+    own = _own(context)
     clauses = split(tokens)
     due = context.asked == "dose" or context.doses_due > 0
     dressed = context.asked == "bandage" or any("<bandageword>" in t.keys for t in tokens)
@@ -114,9 +147,9 @@ def _read(
     matches, moods = seek(tokens, clauses, context, trace)
     if trace:
         trace.begin(tokens, matches)
-    scope.mark_moods(tokens, clauses, moods)
+    mark_moods(tokens, clauses, moods)
     mark_before_surgery(tokens, clauses)
-    scope.mark_carried(tokens, clauses)
+    mark_carried(tokens, clauses)
     subjects.mark_people(tokens, clauses)
     told = {m.clause for m in matches if m.rule.about not in ("idiom", "request", "danger")}
     other = subjects.mark_subjects(tokens, clauses, context.species, own, told)
@@ -130,10 +163,10 @@ def _read(
         trace.keep(matches, "in a formula that weighs nothing", suppress.FORMULA)
     for match in matches:
         clause = clauses[match.clause]
-        match.denied = scope.denied(match, tokens, clause)
-        match.hedged = scope.hedged(match, tokens, clause)
+        match.denied = denial.denied(match, tokens, clause)
+        match.hedged = denial.hedged(match, tokens, clause)
         match.void = scope.void(match, tokens, clause)
-    torn = [m for m in matches if scope.torn(m, tokens)]
+    torn = [m for m in matches if denial.torn(m, tokens)]
     matches = _without(matches, torn, suppress.TORN, lost)
     if trace:
         trace.keep(matches, "a denial stands in the midst of it", suppress.TORN)
@@ -144,7 +177,7 @@ def _read(
             trace.keep(matches, "a figure alone answers what was asked", suppress.FIGURE_ALONE)
     net = [m for m in matches if m.rule.about == "danger"]
     matches = [m for m in matches if m.rule.about != "danger"]
-    lost.extend((m, suppress.FIGURE) for m in in_figures(matches))
+    of_speech = in_figures(matches)
     matches = drop_overlaps(matches, clauses)
     matches = drop_told_twice(matches, clauses, context.asked)
     matches += danger.caught(net, matches, clauses)
@@ -153,7 +186,9 @@ def _read(
     reading = _conclude(text, tokens, clauses, matches, context, lang, other)
     lost.extend((m, m.void) for m in matches if m.void)
     lost.extend((m, suppress.NEGATION) for m in matches if m.denied and not m.void)
-    return replace(reading, suppressed=_suppressed(lost, tokens, reading))
+    lost.extend((m, suppress.FIGURE) for m in of_speech)  # last: a longer match may have told it
+    away = lost_to_others(lost, tokens)
+    return replace(reading, suppressed=_suppressed(lost, tokens, reading)), away
 
 
 def _without(

@@ -2,26 +2,93 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 
 from bot.model.observation import Observation
-from bot.model.reading import Reading
+from bot.model.reading import Context, Reading
 from bot.model.topics import TABLE
+from bot.model.urgency import Urgency
 
+from . import suppress
+from .alarms import ALARMS, level, level_told
+from .focus import kin
+from .matching import Match
 from .settle import join
+from .suppress import Suppressor
+from .token import Token
 from .wishes import tells_trouble
 
+_ADDS_UP = frozenset("vomiting swelling mishap".split())
+"""Topics of which a trouble that does not alarm alone may alarm beside another."""
 
-def with_trouble_of(bounded: Reading, whole: Reading) -> Reading:
-    """The reading of the words as one run, with the troubles that only the bounded words tell."""
+
+@dataclass(frozen=True, slots=True)
+class Lost:
+    """Words found to tell of a topic, taken away by words beside them, and how grave it may be."""
+
+    about: str
+    urgency: Urgency
+    span: tuple[int, int]
+
+
+def lost_to_others(lost: Iterable[tuple[Match, Suppressor]], tokens: list[Token]) -> list[Lost]:
+    """What was taken away by more than its own words or a time that is over."""
+    return [
+        Lost(m.rule.about, grave, (tokens[m.first].start, tokens[m.last].end))
+        for m, by in lost
+        if by not in _OF_ITSELF and (grave := _GRAVEST.get(m.rule.about))
+    ]
+
+
+def _gravest() -> dict[str, Urgency]:
+    """How grave a topic may be."""
+    out = dict.fromkeys(_ADDS_UP, Urgency.same_day)
+    for (about, _), alarm in ALARMS.items():
+        here = max(alarm.low, alarm.high, alarm.cat or Urgency.none)
+        out[about] = max(here, out.get(about, Urgency.none))
+    return out
+
+
+_GRAVEST = _gravest()
+
+
+def raising(lost: Iterable[Lost], read_at: Urgency) -> list[Lost]:
+    """Those that could alarm above what is read; below the same day every alarm counts."""
+    least = Urgency.same_day if read_at < Urgency.same_day else Urgency.emergency
+    return [one for one in lost if one.urgency >= least > read_at]
+
+
+def with_trouble_of(
+    bounded: Reading,
+    whole: Reading,
+    lost: Iterable[Lost],
+    stops: list[int],
+    bounds: set[int],
+    context: Context,
+) -> Reading:
+    """The reading of the words as one run, with the ``lost`` alarms that the bounded words tell:
+    ``stops`` are where a sentence begins in these, ``bounds`` those that are no stop."""
     kept = list(whole.observations)
     reasons: list[str] = []
+    read_at = told_at(whole, context)
     for new in bounded.observations:
         if new.about == "request" or not tells_trouble(new.about, new.value):
             continue
+        grave = level(new.about, new.value, context.day, context.species, worst=True)
+        if grave is None and new.about not in _ADDS_UP:
+            continue
+        if read_at >= Urgency.same_day and read_at >= _told(new, context):
+            continue  # it raises nothing: the alarm is told already
+        if max((at for at in stops if at <= new.span[0]), default=0) not in bounds:
+            continue  # what stands before the boundary is read as it was
         same = next((n for n, old in enumerate(kept) if _alike(old, new)), None)
+        if not any(_told_again(new, one) for one in lost):
+            continue
         if same is not None:
-            kept[same] = join(kept[same], new)
+            both = join(kept[same], new)
+            if _told(both, context) > _told(kept[same], context):
+                kept[same] = both
         elif not any(_covers(old, new) for old in kept):
             kept = [old for old in kept if not _covers(new, old)]
             kept.append(new)
@@ -37,6 +104,31 @@ def with_trouble_of(bounded: Reading, whole: Reading) -> Reading:
         greeting=False,
         suppressed=tuple(s for s in whole.suppressed if (s.about, s.value) not in read),
     )
+
+
+def _told_again(new: Observation, lost: Lost) -> bool:
+    """Whether it tells in the same words of what was lost, or of what is told in one breath."""
+    return new.about in kin(frozenset((lost.about,))) and _meet(new.span, lost.span)
+
+
+def _meet(one: tuple[int, int], other: tuple[int, int]) -> bool:
+    return one[0] < other[1] and other[0] < one[1]
+
+
+_OF_ITSELF = (
+    suppress.FIGURE, suppress.LIKENESS, suppress.THOUGHT, suppress.GENERAL, suppress.LONG_AGO,
+    suppress.BEFORE_SURGERY, suppress.OVER,
+)  # fmt: skip
+"""What takes a trouble away by its own words, its likeness or its time: no boundary undoes it."""
+
+
+def told_at(reading: Reading, context: Context) -> Urgency:
+    """The gravest level at which an observation of a reading alarms by itself."""
+    return max((_told(one, context) for one in reading.observations), default=Urgency.none)
+
+
+def _told(one: Observation, context: Context) -> Urgency:
+    return level_told(one, context.day, context.species)
 
 
 def _alike(one: Observation, other: Observation) -> bool:

@@ -41,7 +41,7 @@ SHORT: Final = {
     form: tuple(told.split()) for forms, told in rows("short") for form in forms.split()
 }
 """Short forms of chat, written out."""
-TIGHT: Final = frozenset(form for form in SHORT if any(c.isdigit() for c in form))
+TIGHT: Final = frozenset(form for form in SHORT if any(c.isdecimal() for c in form))
 """Short forms that mix letters and digits, so not to be cut in two."""
 EMOJI: Final = {sign: word for signs, word in rows("emoji") for sign in signs.split()}
 

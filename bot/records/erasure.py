@@ -15,6 +15,7 @@ import re
 from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 from datetime import date, datetime
+from functools import lru_cache
 from typing import Any, Final
 
 from bot.model.plan import Hours, Plan
@@ -22,6 +23,12 @@ from bot.model.plan import Hours, Plan
 GONE: Final = "[erased]"
 OWNER: Final = "owner"
 """Stands for the name of anyone at home once names are gone."""
+FORMER: Final = "former caregiver"
+"""Stands for the name of one person who asked to be erased, while the record is kept."""
+LOOSE: Final = ("refused", "failed")
+"""Entries that are no one's record: who was turned away, and with which words."""
+OWN_WORDS: Final = ("said", "picture", "staff", "note")
+"""Entries whose text somebody wrote: a name in it may be a word like any other."""
 KEPT_DATA: Final[dict[str, tuple[str, ...]]] = {
     "noted": ("observation", "day", "source"),
     "finding": ("rule", "urgency", "matter"),
@@ -54,7 +61,9 @@ class Traces:
             if str(number) in text:
                 text = re.sub(rf"(?<!\d){re.escape(str(number))}(?!\d)", alias, text)
         for phrase, instead in self.phrases.items():
-            if phrase in text:
+            if _is_phone(phrase):
+                text = _phone(phrase).sub(instead, text)
+            elif phrase in text:
                 text = re.sub(rf"(?<!\w){re.escape(phrase)}(?!\w)", instead, text)
         return text
 
@@ -80,7 +89,11 @@ class Traces:
         """Whether raw JSON may hold a trace: a quick look before a close one."""
         if any(str(number) in raw for number in self.ids):
             return True
-        return any(phrase in raw or json.dumps(phrase)[1:-1] in raw for phrase in self.phrases)
+        return any(
+            _phone(phrase).search(raw) if _is_phone(phrase)
+            else phrase in raw or json.dumps(phrase)[1:-1] in raw
+            for phrase in self.phrases
+        )  # fmt: skip
 
 
 def packed(value: object) -> str:
@@ -89,12 +102,31 @@ def packed(value: object) -> str:
 
 
 def phones(*numbers: str | None) -> dict[str, str]:
-    """A phone number as it may be written in a message: as it is, and in one piece."""
-    found = {}
-    for number in filter(None, numbers):
-        found[number] = GONE
-        found[re.sub(r"[^\d+]", "", number)] = GONE
-    return {number: gone for number, gone in found.items() if len(number) > 5}
+    """Phone numbers, which are found however they are written (``_phone``)."""
+    return {number: GONE for number in filter(None, numbers) if _is_phone(number)}
+
+
+def _is_phone(phrase: str) -> bool:
+    return sum(map(str.isdecimal, phrase)) > 5 and not any(map(str.isalpha, phrase))
+
+
+@lru_cache(maxsize=64)
+def _phone(number: str) -> re.Pattern[str]:
+    """The number with any signs between its digits, with its country's code or without."""
+    digits = re.sub(r"\D", "", number)
+    last = digits[-9:] if len(digits) > 9 else digits
+    return re.compile(r"(?<!\d)(?:\+?[\d ().-]{0,8}?)" + r"[\s()./-]{0,3}".join(last) + r"(?!\d)")
+
+
+def renamed(value: Any, name: str, instead: str) -> Any:
+    """A JSON value in which whole strings that are ``name`` are ``instead``."""
+    if isinstance(value, str):
+        return instead if value == name else value
+    if isinstance(value, list):
+        return [renamed(one, name, instead) for one in value]
+    if isinstance(value, dict):
+        return {key: renamed(one, name, instead) for key, one in value.items()}
+    return value
 
 
 def without_phone(plan: Plan) -> Plan:

@@ -12,6 +12,7 @@ from typing import Final
 
 from bot.context.words import Words
 from bot.model.text import Lang
+from bot.records.record import settled
 
 from .fhir_doses import dose, dose_said, is_dose, is_dose_said, order
 from .fhir_parts import (
@@ -188,16 +189,29 @@ class _Maker(Refs):
     def communications(self) -> list[Resource]:
         """What people and the bot said to each other."""
         made = []
-        for entry in self.record.log:
-            if entry.kind not in ("said", "sent", "staff", "tapped") or not entry.text.strip():
+        never = {
+            entry.data.get("key")
+            for entry in self.record.log
+            if entry.kind == "delivery" and entry.data.get("final")
+        }
+        for entry in settled(self.record.log):
+            kinds = ("said", "sent", "queued", "staff", "tapped")
+            if entry.kind not in kinds or not entry.text.strip():
                 continue
+            came = "not-done" if entry.data.get("key") in never else "in-progress"
             body: Resource = {
-                "status": "completed",
+                "status": came if entry.kind == "queued" else "completed",
                 "subject": self.patient,
-                "sent": instant(entry.at),
                 "sender": self.person(entry.author),
                 "payload": [{"contentString": entry.text}],
             }
+            ready = entry.data.get("queued")
+            if entry.kind == "sent" and isinstance(ready, str):
+                # What the bot said has two times: ready to go, and taken by the platform.
+                body["sent"] = instant(datetime.fromisoformat(ready))
+                body["received"] = instant(entry.at)
+            elif entry.kind != "queued":
+                body["sent"] = instant(entry.at)
             to = str(entry.data.get("to", ""))
             if to and to != "staff":
                 body["recipient"] = [self.person(name) for name in to.split(", ")]

@@ -13,7 +13,7 @@ from reportlab.platypus import Flowable, Frame, PageTemplate, Spacer
 from reportlab.platypus.tables import Table
 
 from bot.model.text import Lang
-from bot.records.record import Record
+from bot.records.record import Record, queued_at, settled
 
 from .labels import KINDS, full_date, label
 from .orders import plan_words
@@ -42,7 +42,8 @@ _LOUD = ("said", "staff", "case", "finding", "unclear")
 
 
 def log_pdf(record: WholeRecord, now: datetime, lang: Lang, paper: Paper = "letter") -> bytes:
-    """Every entry, in order, by the household's clock; the same log gives the same bytes."""
+    """Every entry, in order, by the household's clock, words that arrived once; the same log
+    gives the same bytes."""
     return document(partial(_build, record, now, lang, paper))
 
 
@@ -75,7 +76,7 @@ def _days(record: WholeRecord, lang: Lang, width: float) -> Iterator[Flowable]:
         return record.date(entry.at)
 
     widths = [width * part for part in _WIDTHS]
-    for on, entries in groupby(record.log, day):
+    for on, entries in groupby(settled(record.log), day):
         number = label("day", lang, day=(on - record.plan.surgery).days)
         rows: list[list[Any]] = [[plain(f"{number} · {full_date(on, lang)}"), "", "", "", ""]]
         styles = [*_STYLE]
@@ -119,7 +120,7 @@ def _row(record: WholeRecord, entry: Record, lang: Lang) -> list[Any]:
 def cells_of(record: WholeRecord, entry: Record, lang: Lang) -> tuple[str, str, str]:
     """Who, what and the words of an entry; its reason, rule and urgency after them."""
     who = entry.author
-    if entry.kind == "sent":
+    if entry.kind in ("sent", "queued"):
         who = f"{entry.author} > {entry.data.get('to', '')}"
     what = KINDS[entry.kind].say(lang) if entry.kind in KINDS else entry.kind.replace("_", " ")
     if entry.kind == "plan":
@@ -127,6 +128,8 @@ def cells_of(record: WholeRecord, entry: Record, lang: Lang) -> tuple[str, str, 
     tail = ""
     if entry.kind == "finding":
         tail = f" [{entry.data.get('urgency')}, {entry.data.get('rule')}]"
+    if ready := queued_at(entry):
+        tail = f" ({label('ready', lang, time=f'{record.local(ready):%H:%M}')})"
     if entry.data.get("why"):
         tail += f" ({entry.data['why']})"
     return who, what, entry.text.strip() + tail

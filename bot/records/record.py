@@ -2,29 +2,33 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from bot.model.harmless import harmless
 from bot.model.ids import Cause
 
 from .chain import NOBODY
 
 MARKS = {
-    "said": "said", "tapped": "tapped", "sent": "got", "noted": "noted", "finding": "rule",
+    "said": "said", "tapped": "tapped", "sent": "got", "queued": "not arrived yet",
+    "noted": "noted", "finding": "rule",
     "case": "case", "page": "paged", "staff": "wrote", "picture": "sent a picture",
     "unanswered": "no answer", "not_sent": "not sent", "enrolled": "enrolled",
     "joined": "joined", "left": "left", "plan": "plan", "undone": "took back",
     "unclear": "not understood", "ended": "ended", "refused": "refused", "link": "link",
     "blocked": "blocked", "unblocked": "unblocked", "delivery": "delivery", "desk": "desk",
-    "failed": "failed", "erased": "erased",
+    "failed": "failed", "erased": "erased", "sealed": "sealed",
     "viewed": "looked", "entered": "review pages", "corrected": "corrected", "note": "note",
 }  # fmt: skip
 """Kind of an entry → how it is called where people read it."""
 TAIL = 40
 """So many lines of the log are shown at once in a chat."""
+LATE = timedelta(minutes=1)
+"""Words that waited longer say so."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,25 +55,47 @@ class Record:
         }
 
 
-def readable(records: Iterable[Record], zone: str, surgery: date | None) -> Iterator[str]:
+def settled(records: Sequence[Record]) -> list[Record]:
+    """The log without what was queued and has arrived since: its arrival has the words."""
+    arrived = {record.data.get("key") for record in records if record.kind == "sent"}
+    return [
+        record
+        for record in records
+        if record.kind != "queued" or record.data.get("key") not in arrived
+    ]
+
+
+def queued_at(record: Record) -> datetime | None:
+    """When words that were sent had been ready, where they had to wait a minute or more."""
+    then = record.data.get("queued")
+    if record.kind != "sent" or not isinstance(then, str):
+        return None
+    at = datetime.fromisoformat(then)
+    return at if record.at - at >= LATE else None
+
+
+def readable(records: Sequence[Record], zone: str, surgery: date | None) -> Iterator[str]:
     """Lines for a person: a heading for each day, then time, who, what, and why."""
     here = ZoneInfo(zone)
     shown: date | None = None
-    for record in records:
+    for record in settled(records):
         local = record.at.astimezone(here)
         if local.date() != shown:
             shown = local.date()
             day = f"day {(shown - surgery).days} · " if surgery else ""
             yield f"── {day}{shown:%a %d %b %Y} ({zone})"
-        yield f"{local:%H:%M}  {_sentence(record)}"
+        ready = queued_at(record)
+        late = f"  (ready since {ready.astimezone(here):%a %H:%M})" if ready else ""
+        yield harmless(f"{local:%H:%M}  {_sentence(record)}{late}")
 
 
 def _sentence(record: Record) -> str:
     text = " / ".join(part.strip() for part in record.text.splitlines() if part.strip())
-    if record.kind == "sent":
+    if record.kind in ("sent", "queued"):
         # Staff get the whole case with each message; the log shows its head.
         words = record.text.strip().partition("\n")[0] if record.data.get("staff") else text
-        return f"   → {record.data.get('to', '')}: {words}"
+        waits = " (not arrived yet)" if record.kind == "queued" else ""
+        return f"   → {record.data.get('to', '')}{waits}: {words}"
     verb = MARKS.get(record.kind, record.kind)
     tail = ""
     if record.kind == "finding":

@@ -178,6 +178,14 @@ def _(change: o.Forget, tables: Tables, now: datetime) -> None:
         carer = patient.carers.get(change.person)
         if carer is not None:
             carer.left_at = carer.left_at or now
+
+
+@_keep.register
+def _(change: o.Erase, tables: Tables, now: datetime) -> None:
+    del now
+    carers = [one.carers.get(change.person) for one in tables.patients.values()]
+    if any(one is not None and one.left_at is None for one in carers):
+        return  # they came back by a new link
     person = tables.people[change.person]
     tables.people[change.person] = replace(
         person, user=-person.id, chat=0, name="former caregiver", reachable=False
@@ -199,25 +207,52 @@ def _(change: o.JoinStaff, tables: Tables, now: datetime) -> None:
     known = next((one for one in tables.staff.values() if one.user == change.user), None)
     id = known.id if known else MemberId(tables.number("member"))
     chat = change.chat if change.chat is not None or known is None else known.chat
-    tables.staff[id] = Member(id, change.user, change.name, change.role, chat)
+    if known is not None and id not in tables.gone:  # a link changes nobody's name or role
+        tables.staff[id] = replace(known, chat=chat)
+    else:
+        tables.staff[id] = Member(id, change.user, change.name, change.role, chat)
     tables.gone.discard(id)
+
+
+@_keep.register
+def _(change: o.UseLink, tables: Tables, now: datetime) -> None:
+    del now
+    used(tables, change.digest, "link")
 
 
 @_keep.register
 def _(change: o.Dismiss, tables: Tables, now: datetime) -> None:
     del now
     member = tables.staff[change.member]
-    desk = tables.desks.get(member.chat or 0)
-    if desk is not None and desk.rank > 0:
-        del tables.desks[desk.chat]
+    for chat in {member.chat, member.user} & set(tables.desks):
+        if chat is not None:
+            del tables.desks[chat]
     tables.gone.add(change.member)
+
+
+@_keep.register
+def _(change: o.NewRole, tables: Tables, now: datetime) -> None:
+    del now
+    tables.staff[change.member] = replace(tables.staff[change.member], role=change.role)
+
+
+@_keep.register
+def _(change: o.CloseDesk, tables: Tables, now: datetime) -> None:
+    del now
+    del tables.desks[change.chat]
 
 
 @_keep.register
 def _(change: o.Invite, tables: Tables, now: datetime) -> None:
     del now
     tables.invitations[change.digest] = InvitationRow(
-        change.kind, change.expires, change.patient, change.rank, change.name, change.role
+        change.kind,
+        change.expires,
+        change.patient,
+        change.rank,
+        change.name,
+        change.role,
+        member=change.member,
     )
 
 
@@ -305,6 +340,11 @@ def _(change: o.RetakeAsked, tables: Tables, now: datetime) -> None:
         if change.picture in patient.pictures:
             picture = patient.pictures[change.picture]
             patient.pictures[change.picture] = replace(picture, retake=True)
+
+
+@_keep.register
+def _(change: o.ClockIsRight, tables: Tables, now: datetime) -> None:
+    del change, tables, now  # in a story nobody sets the clock
 
 
 @_keep.register

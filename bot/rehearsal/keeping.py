@@ -64,12 +64,17 @@ def send(tables: Tables, message: Outgoing, now: datetime) -> None:
     if key in tables.outbox or key in tables.sent:
         return
     tables.outbox[key] = message
+    log_words(tables, "queued", message, now)
+
+
+def log_words(tables: Tables, kind: str, message: Outgoing, now: datetime) -> None:
+    """What is to be said (``queued``) or has arrived (``sent``)."""
     if message.kind == "send" and message.patient is not None:
         people = tables.people.values()
         name = next((one.name for one in people if one.chat == message.chat), str(message.chat))
         staff = message.chat in tables.desks
-        data = {"to": "staff" if staff else name, "staff": staff, "key": key}
-        log(tables, "sent", "bot", message.text, now, message.patient, data)
+        data = {"to": "staff" if staff else name, "staff": staff, "key": message.dedupe}
+        log(tables, kind, "bot", message.text, now, message.patient, data)
 
 
 def end(tables: Tables, id: PatientId) -> None:

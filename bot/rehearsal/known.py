@@ -23,7 +23,7 @@ from bot.model.chart import (
 from bot.model.conversation import NOTHING_OPEN, Conversation
 from bot.model.ids import CaseId, PatientId, PromptId, SourceId
 from bot.model.topic import TOPICS, Topic
-from bot.records.record import TAIL, Record, readable
+from bot.records.record import TAIL, Record, readable, settled
 
 from .tables import Entry, PatientRow, Tables
 
@@ -74,7 +74,9 @@ class Kept:
         if row is None:
             return None
         good = not row.used and row.expires > self.now
-        return Invitation(digest, row.kind, good, row.patient, row.rank, row.name, row.role)
+        return Invitation(
+            digest, row.kind, good, row.patient, row.rank, row.name, row.role, row.member
+        )
 
     def written(self, source: SourceId) -> tuple[Written, ...]:
         """What staff's message ``source`` has led to, oldest first."""
@@ -166,9 +168,9 @@ class Kept:
     def log_tail(self, chart: Chart) -> tuple[str, ...]:
         """The last lines of a patient's log, as people read them."""
         plan = chart.plan
-        rows = [entry for entry in self.tables.log if entry.patient == chart.id][-TAIL:]
+        rows = [entry for entry in self.tables.log if entry.patient == chart.id][-2 * TAIL :]
         records = [Record(r.id, r.at, r.kind, r.author, r.text, r.data) for r in rows]
-        return tuple(readable(records, plan.zone, plan.surgery))
+        return tuple(readable(settled(records)[-TAIL:], plan.zone, plan.surgery))
 
     def fresh_code(self) -> str:
         """A code that nobody has used."""

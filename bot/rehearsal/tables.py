@@ -217,6 +217,7 @@ class InvitationRow:
     name: str | None = None
     role: str | None = None
     used: bool = False
+    member: MemberId | None = None  # who made it
 
 
 @dataclass(slots=True)

@@ -24,7 +24,7 @@ from bot.model.protocol import Protocol
 
 from . import core
 from .effects import apply
-from .keeping import put_due
+from .keeping import log_words, put_due
 from .known import Kept
 from .tables import DueRow, InChat, Tables
 from .transcript import Edited, Face, Message, Said, Toast, Transcript
@@ -189,6 +189,7 @@ class World:
         self.tables.sent[message.dedupe] = (chat, number)
         self._into(chat, InChat(number, "", message.text, message, record))
         self.transcript.entries.append(record)
+        log_words(self.tables, "sent", message, self.now)
 
     def _edit(self, message: Outgoing, face: Face) -> None:
         """An earlier message as it looks now; one that was never sent stays unchanged."""

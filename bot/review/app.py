@@ -2,19 +2,16 @@
 
 from __future__ import annotations
 
-import asyncio
-import contextlib
-import os
-import socket
 import time
-from collections.abc import AsyncIterator, Callable, Iterator
+from collections.abc import Callable
+from typing import Final
 
-import uvicorn
 from starlette.applications import Starlette
+from starlette.convertors import Convertor, register_url_convertor
 from starlette.middleware import Middleware
 from starlette.middleware.trustedhost import TrustedHostMiddleware
 from starlette.requests import Request
-from starlette.responses import Response
+from starlette.responses import PlainTextResponse, Response
 from starlette.routing import Route
 
 from bot.context.practice import Practice
@@ -25,12 +22,31 @@ from bot.store.shelf import Shelf
 from .cohort import CohortPage
 from .entry import Entry
 from .forms import Forms
-from .guard import Guard, Headers
+from .guard import HEADERS, Guard, Headers
 from .limits import Limit
 from .patient import PatientPage
 from .patients import Patients
+from .proxy import Proxy
 from .searching import Search
 from .site import HERE, LOOPBACK, Site
+
+
+class _Id(Convertor[int]):
+    """A row's number; what no row can have is no address of ours."""
+
+    regex = "[0-9]{1,15}"
+
+    def convert(self, value: str) -> int:
+        """From the address."""
+        return int(value)
+
+    def to_string(self, value: int) -> str:
+        """Into an address."""
+        return str(value)
+
+
+ID: Final = "row"
+register_url_convertor(ID, _Id())
 
 
 def review_app(
@@ -42,12 +58,14 @@ def review_app(
     real: Clock | None = None,
     hosts: tuple[str, ...] = LOOPBACK,
     tick: Callable[[], float] = time.monotonic,
+    proxy: str = "",
 ) -> Starlette:
     """The pages of one practice.
 
     ``clock`` is the practice's; ``real`` bounds sessions where that one jumps (the demo);
     ``hosts`` are the names under which the pages may be asked for; ``shelf`` has the
-    pictures; ``tick`` gives real seconds for the limits.
+    pictures; ``tick`` gives real seconds for the limits; ``proxy`` is the secret of the web
+    server that stands before them, if one may say for whom it asks.
     """
     site = Site(store, practice, clock, real or SystemClock(), shelf)
     guard = Guard(site, Limit(240, 60, tick))
@@ -69,7 +87,10 @@ def review_app(
         request.state.member = None
         return patient.missing(request)
 
-    one = "/patients/{id:int}"
+    async def broken(request: Request, error: Exception) -> Response:
+        return PlainTextResponse("Something went wrong here.", 500, HEADERS)
+
+    one = "/patients/{id:row}"
     inside = guard.inside
     return Starlette(
         routes=[
@@ -82,52 +103,22 @@ def review_app(
             Route("/patients", inside(patients.show)),
             Route(one, inside(patient.show)),
             Route(one + "/notes", inside(forms.note), methods=["POST"]),
-            Route(one + "/readings/{observation:int}", inside(forms.reading, correct=True)),
+            Route(one + "/readings/{observation:row}", inside(forms.reading, correct=True)),
             Route(
-                one + "/readings/{observation:int}",
+                one + "/readings/{observation:row}",
                 inside(forms.corrected, correct=True),
                 methods=["POST"],
             ),
-            Route(one + "/pictures/{picture:int}", inside(patient.picture)),
-            Route(one + "/pictures/{picture:int}/frames", inside(patient.frames)),
+            Route(one + "/pictures/{picture:row}", inside(patient.picture)),
+            Route(one + "/pictures/{picture:row}/frames", inside(patient.frames)),
             Route(one + "/records/{name}", inside(patient.record)),
             Route("/search", inside(search.show)),
             Route("/cohort", inside(cohort.show)),
         ],
         middleware=[
+            Middleware(Proxy, secret=proxy),
             Middleware(Headers, limit=Limit(600, 60, tick)),
             Middleware(TrustedHostMiddleware, allowed_hosts=list(hosts)),
         ],
-        exception_handlers={404: lost},
+        exception_handlers={404: lost, Exception: broken},
     )
-
-
-class _Server(uvicorn.Server):
-    """Leaves signals to whoever started it."""
-
-    @contextlib.contextmanager
-    def capture_signals(self) -> Iterator[None]:
-        """Take no signal."""
-        yield
-
-
-@contextlib.asynccontextmanager
-async def serving(app: Starlette, port: int) -> AsyncIterator[int]:
-    """Serve on loopback while the block runs; gives the port (0 takes a free one).
-
-    OSError when the port is taken.
-    """
-    config = uvicorn.Config(
-        app, host="127.0.0.1", port=port, log_level="warning", access_log=False, lifespan="off"
-    )
-    with socket.socket() as here:
-        if os.name != "nt":  # there it would let two programs share the port
-            here.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
-        here.bind(("127.0.0.1", port))
-        server = _Server(config)
-        task = asyncio.create_task(server.serve(sockets=[here]))
-        try:
-            yield here.getsockname()[1]
-        finally:
-            server.should_exit = True
-            await task

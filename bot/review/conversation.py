@@ -11,7 +11,7 @@ from typing import Any, Final
 from bot.model.ids import EventId, PictureId, SourceId
 from bot.model.urgency import Urgency
 from bot.records.orders import plan_words
-from bot.records.record import Record
+from bot.records.record import Record, queued_at, settled
 from bot.records.whole import Statement, WholeRecord
 
 from .words import Tongue
@@ -19,8 +19,10 @@ from .words import Tongue
 OWNER: Final = ("said", "tapped", "picture")
 UNSEEN: Final = ("viewed", "entered", "delivery", "noted", "refused")
 """Kinds that are no part of the conversation; what was noted stands with its words."""
-QUIET: Final = ("sent", "unanswered", "not_sent", "page")
+QUIET: Final = ("sent", "queued", "unanswered", "not_sent", "page")
 """Kinds of the bot's own round, unless they come in answer to someone."""
+WORDS: Final = ("sent", "queued")
+"""Kinds of the bot's own words: arrived, or not yet."""
 MATTERS: Final = ("plan", "corrected", "ended", "left")
 """Kinds of events that a colleague wants to know of when people caused them."""
 SENT: Final = {
@@ -111,8 +113,8 @@ def conversation(record: WholeRecord, tongue: Tongue, before: int) -> tuple[Day,
     pictures = _pictures(record)
     of_source: dict[SourceId, list[Turn]] = {}
     of_event: dict[EventId, Turn] = {}
-    for entry in record.log:
-        if entry.kind in UNSEEN or (entry.kind == "sent" and entry.data.get("staff")):
+    for entry in settled(record.log):
+        if entry.kind in UNSEEN or (entry.kind in WORDS and entry.data.get("staff")):
             continue
         event = entry.by.event
         caused = of_event.get(event) if event else None
@@ -148,8 +150,14 @@ def _turn(record: WholeRecord, entry: Record, tongue: Tongue) -> Turn:
         verb = tongue.say({"said": "wrote", "tapped": "tapped", "picture": sent}[entry.kind])
         tap = entry.kind == "tapped"
         return Turn(entry.id, at, "owner", entry.author, verb, entry.text, tap=tap)
-    if entry.kind == "sent":
+    if entry.kind in WORDS:
         to = tongue.say("to {name}", name=entry.data.get("to", ""))
+        ready = queued_at(entry)
+        if entry.kind == "queued":
+            to = f"{to} · {tongue.say('not arrived yet')}"
+        elif ready is not None:
+            time = f"{record.local(ready):%H:%M}"
+            to = f"{to} · {tongue.say('ready since {time}', time=time)}"
         first = " ".join(entry.text.split())
         short = first if len(first) <= SHORT else first[: SHORT - 1].rstrip() + "…"
         return Turn(entry.id, at, "bot", "bot", to, entry.text, short=short)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 import hmac
 import math
 from collections.abc import Awaitable, Callable
@@ -9,7 +10,7 @@ from typing import Final
 from urllib.parse import urlsplit
 
 from starlette.datastructures import FormData, MutableHeaders
-from starlette.requests import Request
+from starlette.requests import ClientDisconnect, Request
 from starlette.responses import PlainTextResponse, Response
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
@@ -59,7 +60,8 @@ class Headers:
         if wait := self._limit.wait(address_of(scope)):
             await too_many(wait)(scope, receive, with_headers)
             return
-        await self._app(scope, receive, with_headers)
+        with contextlib.suppress(ClientDisconnect):  # a form that never came whole
+            await self._app(scope, receive, with_headers)
 
 
 def address_of(scope: Scope) -> str:
@@ -136,7 +138,11 @@ class Guard:
         """The form that was sent; None when it is none of ours, or too large."""
         kind = request.headers.get("content-type", "").partition(";")[0].strip()
         length = request.headers.get("content-length", "")
-        if kind != "application/x-www-form-urlencoded" or not length.isdigit():
+        if (
+            kind != "application/x-www-form-urlencoded"
+            or not length.isdecimal()
+            or len(length) > 12
+        ):
             return None
         return await request.form() if int(length) <= FORM_LIMIT else None
 

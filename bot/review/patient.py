@@ -14,7 +14,7 @@ from starlette.responses import FileResponse, Response
 
 from bot.measures.covered import covered_by_doses
 from bot.model.ids import PictureId
-from bot.pictures.film import can_film, contact_sheet
+from bot.pictures.film import can_film
 from bot.pictures.opening import PictureError, kind_of
 from bot.plan.calendar import as_icalendar
 from bot.records.course import asked_in
@@ -26,6 +26,7 @@ from bot.records.summary_pdf import as_pdf
 from bot.records.summary_text import as_text
 from bot.records.tables import as_csv, json_lines
 from bot.records.whole import CaseFile, WholeRecord
+from bot.service import apart
 from bot.store.review import Visit
 
 from .charts import charts
@@ -214,7 +215,7 @@ class PatientPage:
         if not TYPES.get(path.suffix.lstrip("."), "").startswith("video/"):
             return self.missing(request)
         try:
-            sheet = await asyncio.to_thread(lambda: contact_sheet(path.read_bytes()))
+            sheet = await asyncio.to_thread(lambda: apart.contact_sheet(path.read_bytes()))
         except (PictureError, OSError):
             return self.missing(request)
         return Response(sheet, media_type=TYPES[kind_of(sheet)])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
@@ -91,7 +92,8 @@ class Patients:
         asked = request.query_params
         show = asked.get("show", "active") if asked.get("show") in SHOWN else "active"
         words = asked.get("q", "").strip()[:80]
-        number = int(asked["page"]) if asked.get("page", "").isdecimal() else 1
+        page = asked.get("page", "")
+        number = int(page) if re.fullmatch("[0-9]{1,6}", page) else 1
         everyone = await self._site.store.listed(ended=show in ("ended", "all"))
         found = in_order(chosen(everyone, show, words, now), now)
         pages = max(1, -(-len(found) // PER_PAGE))

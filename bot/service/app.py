@@ -7,7 +7,7 @@ import contextlib
 import logging
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from datetime import datetime
+from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from types import TracebackType
 from typing import Any
@@ -19,21 +19,32 @@ from bot.context.practice import Practice
 from bot.model.chat import Delivery, Outgoing
 from bot.model.effects import Effects
 from bot.model.settings import Clinic
+from bot.reading import sounds_grave
 from bot.store.apply import apply
-from bot.store.database import Database, Tx, moment, pack, stamp
+from bot.store.database import Database, Tx, moment, stamp
+from bot.store.inbox import keep_rows, kept
 from bot.store.shelf import Shelf
 from bot.telegram.client import Client
 from bot.telegram.pace import Pace
 from bot.telegram.poll import Waits, poll
 from bot.telegram.send import deliver
+from bot.telegram.translate import incoming
 
+from .away import BEAT, beat, look_back
 from .clock import Clock, SystemClock
+from .clock_watch import ClockWatch, due_soon
 from .media import handle_media
 from .practice import open_practice, secret_of
 from .sender import Sender, recover
-from .work import audit, handle_due, handle_update
+from .watchdog import Part, Watchdog
+from .work import audit, handle_due, handle_update, tell_desks
 
 logger = logging.getLogger(__name__)
+NEVER = datetime.min.replace(tzinfo=UTC)
+
+AUDIT_SECONDS = 300.0
+LONGEST_RETRY = timedelta(minutes=10)
+"""Whatever is to be sent again later than this was put there by a clock that was wrong."""
 
 
 class App:
@@ -55,6 +66,7 @@ class App:
         tick_seconds: float = 1.0,
         waits: Waits | None = None,
         flows: Path | None = None,
+        patience: float = 60.0,
     ) -> None:
         self._flows = flows
         self.clinic = clinic
@@ -64,15 +76,25 @@ class App:
         self._pace = pace or Pace()
         self._tick_seconds = tick_seconds
         self._waits = waits
+        self._patience = patience
+        self._watch = ClockWatch(self.db)
+        self._loop: asyncio.AbstractEventLoop | None = None
         self._awake = asyncio.Event()
         self._outgoing = asyncio.Event()
         self._settling = asyncio.Lock()
+        self._beaten = NEVER
         self._fetch = asyncio.Event()
+        self._clock_moved = asyncio.Event()
         self.shelf = Shelf(path)
+        self._working_part = Part("working", self._working, self._work_waits)
+        self._sending_part = Part(
+            "sending", self._sending, self._could_send, lambda: self.sender.again()
+        )
         self.practice: Practice
         self.sender: Sender
 
     async def __aenter__(self) -> App:
+        self._loop = asyncio.get_running_loop()
         await self.db.__aenter__()
         try:
             me = await self.client.me()
@@ -81,6 +103,7 @@ class App:
             self.sender = Sender(self.db, self._deliver, self._pace)
             opens = next_opening(self.clinic, self.clock.now())
             await self.db.transact(lambda tx: tx.run("due_first_board", due_at=stamp(opens)))
+            await due_soon(self.db, self.clock.now(), LONGEST_RETRY)
             again = await recover(self.db)
             if again:
                 logger.info("%d messages were under way at the last stop: sent again", again)
@@ -101,19 +124,34 @@ class App:
         return await deliver(self.client, message)
 
     async def keep(self, updates: Sequence[Mapping[str, Any]]) -> None:
-        """Commit updates as they came; one that is here already is harmless."""
-        now = stamp(self.clock.now())
-        rows = [
-            {"update_id": update["update_id"], "body": pack(update), "now": now}
-            for update in updates
-            if isinstance(update.get("update_id"), int)
-        ]
+        """Commit updates as they came, what sounds of an emergency to the front; one that is
+        here already is harmless."""
+        now = self.clock.now()
+
+        def said(update: Mapping[str, Any]) -> tuple[int, str]:
+            event = incoming(update, now)
+            return event.chat, event.text
+
+        rows = kept(updates, now, said)
         if rows:
-            await self.db.transact(lambda tx: tx.many("inbox_keep", rows))
+            await keep_rows(self.db, rows, sounds_grave)
             self._awake.set()
 
     def wake(self) -> None:
-        """Look at what is due now (the clock was set, or something was added from outside)."""
+        """Look at what is due now (the clock was set, or something was added from outside).
+
+        From any thread: an event that is set off the loop may leave its waiter asleep.
+        """
+        try:
+            here: asyncio.AbstractEventLoop | None = asyncio.get_running_loop()
+        except RuntimeError:
+            here = None
+        if self._loop is None or here is self._loop:
+            self._wake()
+        else:
+            self._loop.call_soon_threadsafe(self._wake)
+
+    def _wake(self) -> None:
         self._awake.set()
         self._outgoing.set()
         self._fetch.set()
@@ -131,14 +169,35 @@ class App:
     async def work(self) -> int:
         """Everything that waits and is due at this moment, kept but not yet sent."""
         done = 0
-        while await handle_update(self.db, self.practice, self.clock.now()):
-            done += 1
-        while await handle_due(self.db, self.practice, self.clock.now()):
-            done += 1
-            # A reply must not wait behind a morning of prompts.
-            while await handle_update(self.db, self.practice, self.clock.now()):
-                done += 1
-        return done
+        await self._beat()
+        while True:
+            # By turns: no reply waits behind a morning of prompts, no page behind a flood.
+            heard = await handle_update(self.db, self.practice, self.clock.now())
+            due = await self._trusted() and await handle_due(
+                self.db, self.practice, self.clock.now()
+            )
+            if not (heard or due):
+                return done
+            self._working_part.beat()
+            done += heard + due
+
+    async def _trusted(self) -> bool:
+        """Whether what depends on the hour may be decided now."""
+        look = await self._watch.look(self.clock, self.practice, self.client.date)
+        if look.moved:
+            self._clock_moved.set()
+            self._outgoing.set()
+        return look.trusted
+
+    async def _beat(self) -> None:
+        """Write down every few minutes that the bot runs, so that an absence is seen: at the
+        first look, once the clock can be believed."""
+        now = self.clock.now()
+        if abs(now - self._beaten) < BEAT or not await self._trusted():
+            return
+        seen = look_back if self._beaten == NEVER else beat
+        await self.db.transact(lambda tx: seen(tx, self.practice, now))
+        self._beaten = now
 
     async def fetch(self) -> int:
         """Every picture and film that is to be fetched or shown at this moment."""
@@ -162,53 +221,96 @@ class App:
     async def run(self, stop: asyncio.Event, *, polling: bool = True) -> None:
         """Until ``stop``: poll (unless a webhook calls ``keep``), work, and send.
 
-        Ends with the first error of any part; what is stored goes on at the next start.
+        A part that fails or stands still is started again; only what somebody must mend
+        (the token, the database) ends it. What is stored goes on at the next start.
         """
-        scheduler = AsyncIOScheduler()
-        scheduler.add_job(self.wake, "interval", seconds=self._tick_seconds, max_instances=1)
-        scheduler.add_job(self._audit, "interval", minutes=5, max_instances=1)
-        scheduler.start()
-        parts = [self._working(), self._fetching(), self._sending()]
+        parts = [
+            self._working_part,
+            Part("fetching", self._fetching),
+            self._sending_part,
+            Part("auditing", self._auditing),
+        ]
         if polling:
-            parts.append(poll(self.client, self.keep, stop, self._waits))
-        tasks = [asyncio.create_task(part) for part in parts]
-        waiting = asyncio.create_task(stop.wait())
+            parts.append(
+                Part("polling", lambda: poll(self.client, self.keep, stop, self._waits), ends=True)
+            )
+        dog = Watchdog(
+            parts, self._stood, patience=self._patience, look=min(5.0, self._patience / 4)
+        )
         try:
-            done, _ = await asyncio.wait([*tasks, waiting], return_when=asyncio.FIRST_COMPLETED)
-            for task in done:
-                if task is not waiting:
-                    task.result()
+            await dog.run(stop)
         finally:
-            scheduler.shutdown(wait=False)
-            for task in (*tasks, waiting):
-                task.cancel()
-            for task in (*tasks, waiting):
-                with contextlib.suppress(asyncio.CancelledError, Exception):
-                    await task
+            await self.sender.finish()
+
+    async def _stood(self, part: str, why: str) -> None:
+        """Staff hear once a day of a part that was started again."""
+        now = self.clock.now()
+        text = self.practice.words.say("desk_part_again", self.clinic.language, part=part)
+        key = f"again:{part}:{now:%Y-%m-%d}"
+        await self.db.transact(lambda tx: tell_desks(tx, key, text, why, now))
+        self._outgoing.set()
+
+    async def _work_waits(self) -> bool:
+        due = self._watch.trusted
+
+        def there(tx: Tx) -> bool:
+            if tx.one("inbox_next") is not None:
+                return True
+            return due and tx.one("due_next", now=stamp(self.clock.now())) is not None
+
+        return await self.db.read(there)
+
+    async def _could_send(self) -> bool:
+        return bool(await self.sender.could_start(self.clock.now()))
+
+    async def _rest(self, event: asyncio.Event, seconds: float) -> None:
+        """Until the event or so many seconds of the loop's own clock, which nobody sets."""
+        with contextlib.suppress(TimeoutError):
+            await asyncio.wait_for(event.wait(), seconds)
+        event.clear()
 
     async def _working(self) -> None:
         while True:
-            await self._awake.wait()
-            self._awake.clear()
+            await self._rest(self._awake, self._tick_seconds)
             if await self.work():
                 self._outgoing.set()
                 self._fetch.set()
 
     async def _fetching(self) -> None:
         while True:
-            await self._fetch.wait()
-            self._fetch.clear()
+            await self._rest(self._fetch, self._tick_seconds)
             if await self.fetch():
                 self._outgoing.set()
 
     async def _sending(self) -> None:
+        self.sender.on_done = self._outgoing.set
         while True:
-            if not await self.sender.send_ready(self.clock.now()):
-                self._outgoing.clear()
-                with contextlib.suppress(TimeoutError):
-                    await asyncio.wait_for(self._outgoing.wait(), self._tick_seconds / 4)
+            if await self.sender.start_ready(self.clock.now()):
+                self._sending_part.beat()
+            else:
+                await self._rest(self._outgoing, self._tick_seconds / 4)
+
+    async def _auditing(self) -> None:
+        """The scheduler reckons by the wall clock: it has only what no patient waits for."""
+        scheduler = AsyncIOScheduler()
+        scheduler.add_job(
+            self._audit, "interval", seconds=AUDIT_SECONDS, max_instances=1, coalesce=True,
+            misfire_grace_time=None,
+        )  # fmt: skip
+        scheduler.start()
+        try:
+            while True:
+                await self._clock_moved.wait()
+                self._clock_moved.clear()
+                # What it had put two hours ahead must not wait two hours and more.
+                for job in scheduler.get_jobs():
+                    job.modify(next_run_time=self.clock.now())
+        finally:
+            scheduler.shutdown(wait=False)
 
     async def _audit(self) -> None:
+        if not self._watch.trusted:
+            return
         if lost := await audit(self.db, self.clock.now()):
             logger.warning("%d open cases had no next page; they have one now", lost)
 

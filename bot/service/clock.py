@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import time
 from datetime import UTC, datetime
-from typing import Protocol
+from typing import Protocol, runtime_checkable
 
 
 class Clock(Protocol):
@@ -14,9 +15,22 @@ class Clock(Protocol):
         ...
 
 
+@runtime_checkable
+class MachineClock(Clock, Protocol):
+    """The clock of a machine, which somebody may set: it is judged by what cannot be set."""
+
+    def monotonic(self) -> float:
+        """Seconds that only ever go on."""
+        ...
+
+
 class SystemClock:
     """The machine's clock."""
 
     def now(self) -> datetime:
         """The time, aware, UTC."""
         return datetime.now(UTC)
+
+    def monotonic(self) -> float:
+        """Seconds that only ever go on."""
+        return time.monotonic()

@@ -10,6 +10,7 @@ import logging
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from pathlib import Path
 from typing import Any
 
 from bot.context.contexts import FellDue
@@ -23,11 +24,8 @@ from bot.model.chat import Media
 from bot.model.effects import Effects
 from bot.model.ids import EventId, LineId, PatientId, PictureId, due_event
 from bot.model.topic import AboutPatient
-from bot.pictures.check import check_picture
-from bot.pictures.clean import clean
-from bot.pictures.compose import alone, side_by_side
-from bot.pictures.film import can_film, check_film, clean_film, contact_sheet
-from bot.pictures.opening import PictureError, kind_of
+from bot.pictures.opening import PictureError
+from bot.service import apart
 from bot.store import load
 from bot.store.apply import apply
 from bot.store.database import Database, Row, Tx, pack, stamp
@@ -40,10 +38,24 @@ logger = logging.getLogger(__name__)
 
 WAITS = (5, 30, 120, 600, 3600)
 """Seconds before the next tries of a fetch; the last for all that follow."""
-SELDOM_SHOWN = ("heic", "avif")
-"""Pictures that most apps show as a file with a name. Common practice."""
 TELL_AFTER, GIVE_UP_AFTER = 5, 200
 """Tries after which staff are told, and after which it is given up (about a week)."""
+MOST_LOOKS = 3
+"""Looks at one file that may be cut off by the end of this process."""
+
+MEGABYTE = 1_000_000
+
+
+class TooMuch(OSError):
+    """What a person at home may fill is full: nothing more of theirs is kept."""
+
+
+GIVEN_UP: dict[str, Any] = {
+    "is": "file",
+    "opens": False,
+    "verdict": "unreadable",
+    "why": f"looking at it was cut off {MOST_LOOKS} times",
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,14 +121,18 @@ def _again_later(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) 
             _tell(tx, practice, ctx, row["key"], why, now)
 
 
-def _tell(tx: Tx, practice: Practice, ctx: FellDue, key: str, why: str, now: datetime) -> None:
+def _tell(
+    tx: Tx, practice: Practice, ctx: FellDue, key: str, why: str, now: datetime, once: str = ""
+) -> None:
+    """A word to staff; of those that are ``once`` the same, only the first."""
     chart = ctx.charts[0]
     out = Effects(EventId(f"failed:{key}"))
     lang = practice.clinic.language
     for desk in ctx.desks:
         if desk.rank == 0:
             text = practice.words.say("desk_not_kept", lang, name=chart.name, why=why[:300])
-            out.say(desk.chat, text, patient=chart.id, topic=AboutPatient(chart.id))
+            same = f"{once}:{desk.chat}" if once else None
+            out.say(desk.chat, text, patient=chart.id, topic=AboutPatient(chart.id), dedupe=same)
     log(tx, "failed", "bot", why, now, chart.id, {"key": key}, out.cause)
     apply(tx, out, now)
 
@@ -139,13 +155,18 @@ async def _fetch(
         await db.transact(lambda tx: _done(tx, row))
         return
     looked: Looked | None = None
-    if picture.state == "waiting":
-        here = shelf.incoming(picture.id)
+    if picture.state == "waiting" and row["attempts"] >= MOST_LOOKS:
+        looked = Looked(None, GIVEN_UP)
+    elif picture.state == "waiting":
+        here: Path | None = None
         try:
+            await _room(db, practice, shelf, picture)
+            here = shelf.incoming(picture.id)
             await client.download(picture.media.file, here)
-            looked = await asyncio.to_thread(
-                lambda: look(shelf, row["patient_id"], picture.media, here.read_bytes())
-            )
+            # Counted first: what ends this process must not be looked at at every start.
+            await db.transact(lambda tx: tx.run("due_begun", key=row["key"], due_at=row["due_at"]))
+            content = await asyncio.to_thread(here.read_bytes)
+            looked = await asyncio.to_thread(look, shelf, row["patient_id"], picture.media, content)
         except Exception as error:
             if not isinstance(error, PlatformError | OSError):
                 logger.exception("picture %d could not be looked at", picture.id)
@@ -153,35 +174,29 @@ async def _fetch(
             await db.transact(lambda tx: _not_kept(tx, practice, row, picture, lost, why, now))
             return
         finally:
-            with contextlib.suppress(OSError):
-                here.unlink(missing_ok=True)
+            if here is not None:
+                with contextlib.suppress(OSError):
+                    here.unlink(missing_ok=True)
     await db.transact(lambda tx: _kept(tx, practice, row, picture, looked, now))
+
+
+async def _room(db: Database, practice: Practice, shelf: Shelf, picture: Picture) -> None:
+    """OSError where there is none for another file: for good, or until the disk has more."""
+    clinic = practice.clinic
+    row = await db.read(lambda tx: tx.one("media_bytes_of", person_id=picture.person))
+    if row is not None and row["bytes"] >= clinic.media_megabytes * MEGABYTE:
+        raise TooMuch(f"{clinic.media_megabytes} MB of this person are kept already")
+    if shelf.free() < clinic.disk_megabytes * MEGABYTE:
+        raise OSError(f"less than {clinic.disk_megabytes} MB are free on the disk")
 
 
 def look(shelf: Shelf, patient: PatientId, media: Media, content: bytes) -> Looked:
     """Check, clean and store one fetched file. OSError when it cannot be written."""
-    if media.kind in FILMS or kind_of(content) in ("mp4", "webm"):
-        film = check_film(content)
-        verdict = {**film.as_dict(), "is": "film", "cleaned": can_film()}
-        if film.verdict == "unreadable":
-            return Looked(None, verdict)
-        try:
-            content = clean_film(content) if can_film() else content
-        except PictureError as error:
-            verdict |= {"cleaned": False, "why": f"{film.why}; {error}"}
-        return Looked(shelf.put(patient, content), verdict)
-    check = check_picture(content)
-    came_as = kind_of(content)
-    verdict = {**check.as_dict(), "is": "picture" if check.opens else "file", "came_as": came_as}
-    if not check.opens:
+    verdict, made = apart.look(content, film=media.kind in FILMS)
+    if not made:
         return Looked(None, verdict)
-    try:
-        cleaned = clean(content)
-    except PictureError as error:  # damaged further down than the check looks
-        return Looked(None, {**verdict, "verdict": "unreadable", "why": str(error)})
-    kept = shelf.put(patient, cleaned)
-    shown = _made(shelf, patient, lambda: alone(cleaned)) if came_as in SELDOM_SHOWN else None
-    return Looked(kept, verdict, shown)
+    kept = shelf.put(patient, made[0])
+    return Looked(kept, verdict, _made(shelf, patient, lambda: made[1]) if made[1:] else None)
 
 
 def _kept(
@@ -222,6 +237,7 @@ def _not_kept(
     tries = picture.attempts + 1
     never = isinstance(error, PlatformError) and not error.passing
     lost = (never and not isinstance(error, TokenWrong)) or tries >= GIVE_UP_AFTER
+    lost = lost or isinstance(error, TooMuch)
     tx.run("media_tried", id=picture.id, state="failed" if lost else "waiting", error=why)
     _done(tx, row)
     if not lost:
@@ -231,7 +247,8 @@ def _not_kept(
     if ctx is None:
         return
     if lost or tries == TELL_AFTER:
-        _tell(tx, practice, ctx, row["key"], why, now)
+        day = f"full:{picture.person}:{now:%Y-%m-%d}" if isinstance(error, TooMuch) else ""
+        _tell(tx, practice, ctx, row["key"], why, now, day)
     if tries == 1 or lost:
         apply(tx, fetched(ctx, picture.id), now)
 
@@ -275,15 +292,15 @@ def _together(shelf: Shelf, chart: Chart, best: Picture) -> tuple[Media, Picture
             return best.media, None
         content = shelf.full(best.path).read_bytes()
         if best.film:
-            return _made(shelf, chart.id, lambda: contact_sheet(content)), None
+            return _made(shelf, chart.id, lambda: apart.contact_sheet(content)), None
         first = recheck.first_of(chart, best)
         if first is None or first.path is None:
             if best.media.kind == "document":  # a file's name says nothing to who decides
-                return _made(shelf, chart.id, lambda: alone(content)), None
+                return _made(shelf, chart.id, lambda: apart.alone(content)), None
             return best.media, None
         before = shelf.full(first.path).read_bytes()
         labels = (_label(chart, first), _label(chart, best))
-        return _made(shelf, chart.id, lambda: side_by_side(before, content, labels)), first
+        return _made(shelf, chart.id, lambda: apart.side_by_side(before, content, labels)), first
     except (PictureError, OSError) as error:
         logger.warning("picture %d is shown as it came: %s", best.id, error)
         return best.media, None

@@ -1,12 +1,14 @@
-"""The outbox: claimed, sent, marked. What is uncertain is sent again and says so."""
+"""The outbox: claimed, sent, marked. Each chat has its own lane, so that a hanging request
+delays nobody else. What is uncertain is sent again, and is never called sent."""
 
 from __future__ import annotations
 
 import asyncio
 import logging
 import time
-from collections.abc import Awaitable, Callable
+from collections.abc import Awaitable, Callable, Iterable
 from datetime import datetime, timedelta
+from functools import partial
 
 from bot.model.chat import (
     Delivered,
@@ -19,19 +21,35 @@ from bot.model.chat import (
     Uncertain,
 )
 from bot.model.ids import Cause
+from bot.model.topic import TOPICS, AboutCase
+from bot.records.codes import without_codes
 from bot.store import load
-from bot.store.database import Database, Row, Tx, stamp
-from bot.store.rows import log, move_chat, put_due, send
+from bot.store.database import Database, Row, Tx, moment, stamp
+from bot.store.rows import log, log_arrived, move_chat, put_due, send
 from bot.telegram.pace import Pace
 
 logger = logging.getLogger(__name__)
 
+Lane = tuple[int, bool]
+"""A chat, and whether it is the lane of urgent messages there."""
 Deliver = Callable[[Outgoing], Awaitable[Delivery]]
 
-MOST_UNCERTAIN = 3
-"""So often a message whose answer was lost is sent again; by then it has very likely come."""
 AT_ONCE = 32
 """Messages under way at once, each to another chat."""
+LONGEST, LONGEST_URGENT = 300.0, 60.0
+"""Seconds between two tries, at most."""
+TELL_AFTER = 8
+"""After so many tries (minutes) staff hear that a message does not get through."""
+ANSWER_LIVES = timedelta(seconds=20)
+"""So long the words on a pressed button are worth sending; the platform drops them later."""
+EDIT_LIVES = timedelta(days=1)
+LONGEST_SEND = 180.0
+"""Seconds until a sending that hangs is given up, as uncertain; a film takes its time."""
+COPIES = 8
+"""So many numbers before a message that was sent again are looked at for its first copy."""
+COPY = ":copy:"
+FINISH_SECONDS = 10.0
+"""So long a stopping bot waits for what is under way."""
 
 
 async def recover(db: Database) -> int:
@@ -46,27 +64,99 @@ class Sender:
         self._db = db
         self._deliver = deliver
         self._pace = pace
+        self._lanes: dict[Lane, asyncio.Task[None]] = {}
+        self._failed: BaseException | None = None
+        self.on_done: Callable[[], None] | None = None
+        self.longest = LONGEST_SEND
 
     async def send_ready(self, now: datetime) -> int:
-        """Send one message to each chat that has one ready; how many were tried."""
-        ready = await self._db.read(lambda tx: tx.all("outbox_ready", now=stamp(now), most=AT_ONCE))
-        going: list[int] = []
-        tick = time.monotonic()
-        for row in ready:
-            if self._pace.wait(row["chat_id"], tick, urgent=bool(row["urgent"])) <= 0:
-                self._pace.sent(row["chat_id"], tick)
-                going.append(row["id"])
+        """Send one message to each chat that has one ready, and wait; how many were tried."""
+        started = await self.start_ready(now)
+        if self._lanes:
+            await asyncio.wait(list(self._lanes.values()))
+        self._raise_failed()
+        return started
+
+    async def start_ready(self, now: datetime) -> int:
+        """Begin one message to each free chat that has one ready; how many were begun.
+
+        Raises what failed in a lane since the last call: what is stored goes on later."""
+        self._raise_failed()
+        going = await self.could_start(now)
         if not going:
             return 0
-        claimed = await self._db.transact(lambda tx: [_claim(tx, each) for each in going])
-        await asyncio.gather(*(self._one(row, now) for row in claimed if row is not None))
-        return len(going)
+        tick = time.monotonic()
+        for chat, _ in going:
+            self._pace.sent(chat, tick)
+        claimed = await self._db.transact(lambda tx: _claim_all(tx, going.values()))
+        for row in claimed:
+            lane = (row["chat_id"], bool(row["urgent"]))
+            task = asyncio.create_task(self._one(row, now))
+            self._lanes[lane] = task
+            task.add_done_callback(partial(self._ended, lane))
+        return len(claimed)
+
+    async def could_start(self, now: datetime) -> dict[Lane, int]:
+        """What could begin at this moment: the message of each lane."""
+        room = AT_ONCE - len(self._lanes)
+        if room <= 0:
+            return {}
+        most = AT_ONCE * 4
+        ready = await self._db.read(lambda tx: tx.all("outbox_ready", now=stamp(now), most=most))
+        going: dict[Lane, int] = {}
+        tick = time.monotonic()
+        for row in ready:
+            chat, urgent = row["chat_id"], bool(row["urgent"])
+            busy = {*going, *self._lanes}
+            # What is urgent goes past what hangs; nothing else goes past anything.
+            if (chat, True) in busy or (chat, False) in (going if urgent else busy):
+                continue
+            if len(going) < room and self._pace.wait(chat, tick, urgent=urgent) <= 0:
+                going[chat, urgent] = row["id"]
+        return going
+
+    async def again(self) -> None:
+        """After a failure: nothing is under way any more, and all that was is uncertain."""
+        await self.finish()
+        self._failed = None
+        await recover(self._db)
+
+    async def finish(self, seconds: float = FINISH_SECONDS) -> None:
+        """Wait for what is under way, so long at most; the rest is uncertain at the next start."""
+        tasks = list(self._lanes.values())
+        if tasks:
+            _, late = await asyncio.wait(tasks, timeout=seconds)
+            for task in late:
+                task.cancel()
+            await asyncio.gather(*late, return_exceptions=True)
+
+    def _ended(self, lane: Lane, task: asyncio.Task[None]) -> None:
+        self._lanes.pop(lane, None)
+        if not task.cancelled() and task.exception() is not None:
+            self._failed = self._failed or task.exception()
+        if self.on_done is not None:
+            self.on_done()
+
+    def _raise_failed(self) -> None:
+        failed, self._failed = self._failed, None
+        if failed is not None:
+            raise failed
 
     async def _one(self, row: Row, now: datetime) -> None:
         message = Outgoing.model_validate_json(row["body"])
         message = message.model_copy(update={"chat": row["chat_id"]})
+        began = time.monotonic()
+        if row["attempts"] > 1:
+            over = await self._db.read(lambda tx: _over(tx, row, message, now))
+            if over:
+                await self._finish(row, message, Refused(why=f"{OVER}{over}"), now)
+                return
         if message.kind == "edit" and message.message is None:
             target = await self._db.read(lambda tx: tx.one("outbox_message_of", dedupe=message.of))
+            if target is not None and target["state"] in ("waiting", "sending"):
+                wait = TryAgain(after_seconds=1.0, why="what it changes is still under way")
+                await self._finish(row, message, wait, now)
+                return
             if target is None or target["message_id"] is None:
                 await self._finish(row, message, Refused(why="never sent, so not changed"), now)
                 return
@@ -74,33 +164,44 @@ class Sender:
         if row["uncertain"] and message.again:
             text = f"{message.again}\n{message.text}"
             message = message.model_copy(update={"text": text})
-        await self._finish(row, message, await self._deliver(message), now)
+        got: Delivery
+        try:
+            async with asyncio.timeout(self.longest):
+                got = await self._deliver(message)
+        except TimeoutError:
+            got = Uncertain(why="no answer came")
+        took = time.monotonic() - began
+        await self._finish(row, message, got, now + timedelta(seconds=took if took > 1 else 0))
 
     async def _finish(self, row: Row, message: Outgoing, got: Delivery, now: datetime) -> None:
-        if isinstance(got, TryAgain):
+        if isinstance(got, TryAgain) and (message.kind != "edit" or got.after_seconds > 1):
             self._pace.hold(row["chat_id"], time.monotonic(), min(got.after_seconds, 600))
         await self._db.transact(lambda tx: _mark(tx, row, message, got, now))
 
 
-def _claim(tx: Tx, id: int) -> Row | None:
-    return tx.one("outbox_claim", id=id)
+def _claim_all(tx: Tx, ids: Iterable[int]) -> list[Row]:
+    found = [tx.one("outbox_claim", id=id) for id in ids]
+    return [row for row in found if row is not None]
 
 
 def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> None:
     """What became of a message, in one transaction."""
     by = Cause(row["event"])
+    if isinstance(got, Delivered) and message.kind == "send" and got.message is None:
+        got = Uncertain(why="the answer named no message")
     if isinstance(got, Delivered):
         _done(tx, row, "sent", got.message, None, now)
+        log_arrived(tx, message, moment(row["created_at"]), now, by)
+        if row["uncertain"] and message.buttons and got.message is not None:
+            _take_buttons_of_copies(tx, row, message, got.message, now)
     elif isinstance(got, TryAgain):
         # A failing line must not spin: at least a second, and longer each time.
-        pause = max(got.after_seconds, min(60.0, 2.0 ** min(row["attempts"], 6) / 2))
+        pause = max(got.after_seconds, _pause(row) / 2)
         _retry(tx, row, now + timedelta(seconds=pause), got.why, uncertain=0)
+        _tell_of_waiting(tx, row, message, got.why, now)
     elif isinstance(got, Uncertain):
-        if message.kind == "answer" or row["uncertain"] >= MOST_UNCERTAIN:
-            _done(tx, row, "sent", None, got.why, now)
-        else:
-            pause = min(60.0, 2.0 ** min(row["attempts"], 6))
-            _retry(tx, row, now + timedelta(seconds=pause), got.why, uncertain=1)
+        _retry(tx, row, now + timedelta(seconds=_pause(row)), got.why, uncertain=1)
+        _tell_of_waiting(tx, row, message, got.why, now)
     elif isinstance(got, Moved):
         move_chat(tx, row["chat_id"], got.new_chat)
         _retry(tx, row, now, "the group has a new id", uncertain=0)
@@ -113,13 +214,86 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
                 key, data = f"unreachable:{row['chat_id']}", {"chat": row["chat_id"]}
                 put_due(tx, key, "unreachable", now, message.patient, data)
             text = f"not delivered: {got.why}"
-            log(tx, "delivery", "bot", text, now, message.patient, {"chat": row["chat_id"]}, by)
+            log(tx, "delivery", "bot", text, now, message.patient, _never(row, message), by)
+    elif got.why.startswith(OVER):
+        _done(tx, row, "refused", None, got.why, now)
+        if message.kind == "send":
+            log(tx, "delivery", "bot", got.why, now, message.patient, _never(row, message), by)
     else:
-        logger.warning("%s was refused: %s", message.dedupe, got.why)
+        level = logging.DEBUG if COPY in message.dedupe else logging.WARNING
+        logger.log(level, "%s was refused: %s", message.dedupe, got.why)
         _done(tx, row, "refused", None, got.why, now)
         if message.kind == "send":
             text = f"refused by the platform: {got.why}"
-            log(tx, "delivery", "bot", text, now, message.patient, {"text": message.text}, by)
+            data = {**_never(row, message), "text": message.text}
+            log(tx, "delivery", "bot", text, now, message.patient, data, by)
+
+
+def _take_buttons_of_copies(
+    tx: Tx, row: Row, message: Outgoing, number: int, now: datetime
+) -> None:
+    """An earlier try may have come, too, and nobody told its number: whatever of ours stands
+    before this one without being known is such a copy. Its buttons go, so that one is left.
+    A chat's numbers only rise; what is not ours cannot be changed, and is left alone."""
+    first = max(1, number - COPIES)
+    rows = tx.all("outbox_numbers", chat_id=message.chat, first=first, below=number)
+    known = {one["message_id"] for one in rows}
+    bare = {"kind": "edit", "text": "", "buttons": (), "media": None, "topic": "", "urgent": False}
+    edits = [
+        message.model_copy(
+            update={**bare, "dedupe": f"{message.dedupe}{COPY}{old}", "message": old}
+        )
+        for old in range(first, number)
+        if old not in known
+    ]
+    send(tx, edits, now, Cause(row["event"]))
+
+
+def _never(row: Row, message: Outgoing) -> dict[str, object]:
+    """What the log says with a message that will never arrive."""
+    return {"chat": row["chat_id"], "key": message.dedupe, "final": True}
+
+
+OVER = "its hour is over: "
+
+
+def _over(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:
+    """Why a message that could not be sent yet is worth nothing any more; empty if it is."""
+    age = now - moment(row["created_at"])
+    if message.kind == "answer":
+        return "the button was pressed too long ago" if age > ANSWER_LIVES else ""
+    if message.kind == "edit":
+        return "it changes a message of days ago" if age > EDIT_LIVES else ""
+    head, _, rest = message.dedupe.partition(":")
+    if head in ("prompt", "remind"):
+        if tx.one("outbox_prompt_open", prompt=int(rest.split(":")[0])) is None:
+            return "nothing in it is open any more"
+    elif head == "page":
+        topic = TOPICS.decode(message.topic)
+        if isinstance(topic, AboutCase) and tx.one("outbox_case_open", id=topic.case) is None:
+            return "the case is taken or closed"
+    return ""
+
+
+def _pause(row: Row) -> float:
+    """Seconds until the next try: longer each time."""
+    longest = LONGEST_URGENT if row["urgent"] else LONGEST
+    tries: int = row["attempts"]
+    return min(longest, float(2 ** min(max(tries - 1, 0), 9)))
+
+
+def _tell_of_waiting(tx: Tx, row: Row, message: Outgoing, why: str, now: datetime) -> None:
+    """Minutes of trying: staff hear of it once, in every way there is, and it goes on."""
+    if row["attempts"] != TELL_AFTER or message.kind != "send":
+        return
+    by, data = Cause(row["event"]), {"chat": row["chat_id"], "key": message.dedupe}
+    log(tx, "delivery", "bot", f"not through yet, still tried: {why}", now, message.patient, data,
+        by)  # fmt: skip
+    if message.urgent:
+        _pass_to_people(tx, row, message, now)
+    if message.patient is not None:
+        key, told = f"unreachable:{row['chat_id']}", {"chat": row["chat_id"], "tried": True}
+        put_due(tx, key, "unreachable", now, message.patient, told)
 
 
 def _pass_to_people(tx: Tx, row: Row, message: Outgoing, now: datetime) -> None:
@@ -142,6 +316,8 @@ def _done(
     tx.run(
         "outbox_done", id=row["id"], state=state, message_id=message, error=error, now=stamp(now)
     )
+    if (body := without_codes(row["body"])) != row["body"]:
+        tx.run("outbox_words", id=row["id"], body=body)
 
 
 def _retry(tx: Tx, row: Row, at: datetime, why: str, *, uncertain: int) -> None:

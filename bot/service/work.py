@@ -9,19 +9,21 @@ from datetime import datetime, timedelta
 
 from bot.context.practice import Practice
 from bot.events.handle import handle
-from bot.events.route import Fallen, context_of, fallen_due
+from bot.events.route import Fallen, context_of, fallen_due, listened_to
+from bot.household.people import ERASING
 from bot.model.chat import Incoming
 from bot.model.effects import ChatMoved, Effects
 from bot.model.ids import EventId, due_event, update_event
 from bot.model.text import Lang
 from bot.store import load
 from bot.store.apply import apply
-from bot.store.database import Database, Row, Tx, moment, stamp
+from bot.store.database import Database, Row, StoreError, Tx, moment, stamp
 from bot.store.known import Stored
 from bot.store.rows import log, put_due, send
 from bot.telegram.translate import incoming
 
 from .practice import fresh_code
+from .turned_away import bounded, too_often
 
 logger = logging.getLogger(__name__)
 
@@ -51,9 +53,18 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
         if row is None:
             raise
         logger.exception("update %s could not be handled", row["update_id"])
-        why = f"{type(error).__name__}: {error}"
-        await db.transact(lambda tx: _update_failed(tx, practice, row, why, now))
+        why = _storable(f"{type(error).__name__}: {error}")
+        try:
+            await db.transact(lambda tx: _update_failed(tx, practice, row, why, now))
+        except (ValueError, TypeError, LookupError, AttributeError, RecursionError):
+            logger.exception("the failure of update %s could not be told", row["update_id"])
+            await db.transact(lambda tx: _give_up(tx, row, why))
         return True
+
+
+def _storable(text: str) -> str:
+    """Text without lone surrogates, which the database does not take."""
+    return text.encode("utf-8", "replace").decode()
 
 
 def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Effects:
@@ -61,39 +72,91 @@ def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Effects
     cause = update_event(event.update)
     if event.kind == "migrated" and event.new_chat is not None:
         out = Effects(cause)
+        if tx.one("name_of_chat", chat_id=event.chat) is None:
+            return out  # a group that is no concern of ours
         out.add(ChatMoved(event.chat, event.new_chat))
         return out
     if event.kind == "other" or event.chat == 0:
         return Effects(cause)
     known = Stored(tx, now, fresh_code())
-    return handle(context_of(known, practice, event, now))
+    if not listened_to(known, event):
+        return Effects(cause)
+    return bounded(tx, event, handle(context_of(known, practice, event, now)), now)
 
 
 def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -> None:
-    """Count a failure; after the last try staff get the message as it came."""
+    """Count a failure; after the last try staff get the message of one whom we know, and of
+    a stranger only that there was one."""
     last = row["attempts"] + 1 >= TRIES
     state = "failed" if last else "waiting"
     tx.run("inbox_mark", update_id=row["update_id"], state=state, error=why)
-    if last:
-        event = incoming(json.loads(row["body"]), moment(row["received_at"]))
-        who = event.sender.name if event.sender else "?"
-        _tell_staff(tx, practice, f"failed:{row['update_id']}", f"{who}: {event.text}", why, now)
-        if event.private and event.chat:
-            clinic = practice.clinic
-            phone = f"{clinic.phone} / {clinic.emergency_name}, {clinic.emergency_phone}"
-            lang: Lang = "es" if event.sender and (event.sender.lang or "")[:2] == "es" else "en"
-            out = Effects(EventId(f"sorry:{row['update_id']}"))
-            out.say(event.chat, practice.words.say("passed_on", lang, phone=phone), urgent=True)
-            send(tx, out.sends, now, out.cause)
+    if not last:
+        return
+    event = incoming(json.loads(row["body"]), moment(row["received_at"]))
+    who = _name_of_known(tx, event)
+    if who is None and too_often(tx, event, now):
+        return
+    text = f"{who}: {event.text}" if who is not None else practice.words.say(
+        "desk_failed_stranger", practice.clinic.language
+    )  # fmt: skip
+    grave = who is not None and bool(row["urgent"])
+    _tell_staff(tx, practice, f"failed:{row['update_id']}", text, why, now, urgent=grave)
+    if event.private and event.chat:
+        clinic = practice.clinic
+        phone = f"{clinic.phone} / {clinic.emergency_name}, {clinic.emergency_phone}"
+        lang: Lang = "es" if event.sender and (event.sender.lang or "")[:2] == "es" else "en"
+        out = Effects(EventId(f"sorry:{row['update_id']}"))
+        out.say(event.chat, practice.words.say("passed_on", lang, phone=phone), urgent=True)
+        send(tx, out.sends, now, out.cause)
 
 
-def _tell_staff(tx: Tx, practice: Practice, key: str, text: str, why: str, now: datetime) -> None:
+def _name_of_known(tx: Tx, event: Incoming) -> str | None:
+    """The name of one of the practice or of a household; None for a stranger."""
+    if event.sender is None:
+        return None
+    user = event.sender.user
+    for member in load.staff(tx):
+        if member.user == user:
+            return member.name
+    row = tx.one("person_of_user", user_id=user)
+    return row["name"] if row else None
+
+
+def _give_up(tx: Tx, row: Row, why: str) -> None:
+    """Even telling of the failure failed: it stands as failed, and the next one has its turn."""
+    tx.run("inbox_mark", update_id=row["update_id"], state="failed", error=why)
+
+
+def _tell_staff(
+    tx: Tx,
+    practice: Practice,
+    key: str,
+    text: str,
+    why: str,
+    now: datetime,
+    *,
+    urgent: bool = False,
+) -> None:
+    words = practice.words.say("desk_failed", practice.clinic.language, text=text[:1500])
+    tell_desks(tx, key, words, why, now, entry=text, urgent=urgent)
+
+
+def tell_desks(
+    tx: Tx,
+    key: str,
+    words: str,
+    why: str,
+    now: datetime,
+    *,
+    entry: str = "",
+    urgent: bool = True,
+) -> None:
+    """Tell every staff chat, once for each ``key``, and keep a line in the log."""
     out = Effects(EventId(key))
     for desk in load.desks(tx):
-        words = practice.words.say("desk_failed", practice.clinic.language, text=text[:1500])
-        out.say(desk.chat, words, urgent=True)
+        out.say(desk.chat, words, urgent=urgent)
     send(tx, out.sends, now, out.cause)
-    log(tx, "failed", "bot", text, now, None, {"why": why}, out.cause)
+    log(tx, "failed", "bot", entry or words, now, None, {"why": why}, out.cause)
 
 
 async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
@@ -114,7 +177,7 @@ async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
 
     failing: dict[str, Row] = {}
     try:
-        return await db.transact(whole)
+        done = await db.transact(whole)
     except Exception as error:
         row = failing.get("row")
         if row is None:
@@ -123,6 +186,12 @@ async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
         why = f"{type(error).__name__}: {error}"
         await db.transact(lambda tx: _due_failed(tx, practice, row, why, now))
         return True
+    if failing and failing["row"]["kind"] == ERASING:
+        try:
+            await db.compact()  # what was erased is not left in the file either
+        except StoreError:
+            logger.exception("%s: the files could not be written anew", failing["row"]["key"])
+    return done
 
 
 def _due_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -> None:
@@ -132,7 +201,8 @@ def _due_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -
     if last:
         key = f"failed:{row['key']}:{row['due_at']}"
         name = f"patient {row['patient_id']}"  # the chart itself may be what fails
-        _tell_staff(tx, practice, key, f"{name}: {row['kind']} {row['due_at']}", why, now)
+        text = f"{name}: {row['kind']} {row['due_at']}"
+        _tell_staff(tx, practice, key, text, why, now, urgent=True)
 
 
 async def audit(db: Database, now: datetime) -> int:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import datetime, timedelta
 
-from bot.model.hold import AtTime, ByAnswer, Everything, FromDeath, FromStaff, Hold
+from bot.model.hold import LAST_DOSE, AtTime, ByAnswer, Everything, FromDeath, FromStaff, Hold
 from bot.model.plan import Plan
 
 from .holds import covered
@@ -44,7 +44,9 @@ def pain_deadline(plan: Plan, hold: Hold, now: datetime, next_opening: datetime)
     limit = hold.since + min(intervals)
     if isinstance(hold.ends, AtTime) and hold.ends.at <= limit:
         return None
-    asks_at_home = isinstance(hold.ends, ByAnswer) and isinstance(hold.cause, FromStaff)
+    asks_at_home = hold.ends == ByAnswer(LAST_DOSE) or (
+        isinstance(hold.ends, ByAnswer) and isinstance(hold.cause, FromStaff)
+    )
     if asks_at_home and limit > now:
         return limit  # the household is asked, not the clinic: an answer may come any time
     return now if limit <= now or next_opening > limit else limit

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from contextlib import suppress
 from dataclasses import asdict
 from datetime import datetime
 from functools import singledispatch
@@ -14,6 +15,7 @@ from bot.model.conversation import Conversation, dump_conversation, load_convers
 from bot.model.ids import Cause, PatientId
 
 from .database import Tx, pack, stamp
+from .erase import Erasure, StillHere
 from .rows import add_prompts, log, move_chat, put_due, send
 
 
@@ -139,7 +141,12 @@ def _(change: o.OwnSetting, tx: Tx, now: datetime, by: Cause) -> None:
 @_keep.register
 def _(change: o.Forget, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run("caregiver_leave_all", person_id=change.person, now=stamp(now))
-    tx.run("person_forget", id=change.person)
+
+
+@_keep.register
+def _(change: o.Erase, tx: Tx, now: datetime, by: Cause) -> None:
+    with suppress(StillHere):  # they came back by a new link
+        Erasure(tx, now, change.years, "bot", do=True).person(change.person)
 
 
 @_keep.register
@@ -162,9 +169,25 @@ def _(change: o.JoinStaff, tx: Tx, now: datetime, by: Cause) -> None:
 
 
 @_keep.register
+def _(change: o.UseLink, tx: Tx, now: datetime, by: Cause) -> None:
+    if not tx.run("invitation_use", digest=change.digest, used_by=change.user, now=stamp(now)):
+        raise ValueError("this link has been used in the meantime")
+
+
+@_keep.register
 def _(change: o.Dismiss, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run("desk_remove_of", id=change.member)
     tx.run("staff_remove", id=change.member, now=stamp(now))
+
+
+@_keep.register
+def _(change: o.NewRole, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run("staff_role", id=change.member, role=change.role)
+
+
+@_keep.register
+def _(change: o.CloseDesk, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run("desk_close", chat_id=change.chat)
 
 
 @_keep.register
@@ -243,6 +266,11 @@ def _(change: o.KeepMedia, tx: Tx, now: datetime, by: Cause) -> None:
 @_keep.register
 def _(change: o.RetakeAsked, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run("media_retake", id=change.picture)
+
+
+@_keep.register
+def _(change: o.ClockIsRight, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run("setting_put", key="clock_right", value=f"{stamp(now)} {by.event}")
 
 
 @_keep.register

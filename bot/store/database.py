@@ -25,6 +25,10 @@ class StoreError(Exception):
     """The database cannot be used; the words say why and what to do."""
 
 
+BROKEN = (StoreError, sqlite3.DatabaseError)
+"""What says that the database itself fails: trying again in the same program is no cure."""
+
+
 def stamp(at: datetime) -> str:
     """An aware time as fixed-width UTC text, so that text order is time order."""
     return at.astimezone(UTC).strftime("%Y-%m-%dT%H:%M:%S.%fZ")
@@ -179,7 +183,8 @@ class Database:
         await self._on_thread(copy)
 
     async def compact(self) -> None:
-        """Writes the file anew, so that what was erased cannot be read from it either."""
+        """Writes the file anew, so that what was erased cannot be read from it either, nor
+        from the log of writes beside it; StoreError where another program keeps that open."""
 
         def anew(connection: sqlite3.Connection) -> None:
             if connection.execute(
@@ -188,7 +193,12 @@ class Database:
                 # Words that left the search index stay in its file until it is merged.
                 connection.execute("INSERT INTO log_words (log_words) VALUES ('optimize')")
             connection.execute("VACUUM")
-            connection.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchall()
+            busy = connection.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()[0]
+            if busy:
+                raise StoreError(
+                    "erased, but its words still stand in the file that ends in -wal, because "
+                    "another program reads the database: stop that, and erase again"
+                )
 
         await self._on_thread(anew)
 

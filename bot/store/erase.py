@@ -3,6 +3,7 @@ with a digest of what is left, in one new entry (``bot.records.chain``)."""
 
 from __future__ import annotations
 
+import json
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime
@@ -13,7 +14,11 @@ from bot.model.ids import EventId, PatientId, PersonId
 from bot.model.plan import Plan
 from bot.records.chain import ERASED, digest_of
 from bot.records.erasure import (
+    FORMER,
     GONE,
+    LOOSE,
+    OWN_WORDS,
+    OWNER,
     Tally,
     Traces,
     case_in_figures,
@@ -21,6 +26,7 @@ from bot.records.erasure import (
     kept_until,
     packed,
     phones,
+    renamed,
     without_names,
     without_phone,
     wordless,
@@ -30,6 +36,10 @@ from .audit import append, cause_of, head
 from .database import Row, StoreError, Tx, moment, stamp
 
 BATCH: Final = 2000
+
+
+class StillHere(StoreError):
+    """Someone still takes care of a patient under way."""
 
 
 class _Trial:
@@ -47,6 +57,10 @@ class _Trial:
 
 def _differ(row: Row, new: dict[str, Any]) -> bool:
     return any(row[key] != value for key, value in new.items())
+
+
+def _speaks(value: dict[str, Any], of: Traces) -> bool:
+    return bool(of.in_value(value) != value)
 
 
 def _event(row: Row, traces: Traces) -> EventId | None:
@@ -81,6 +95,9 @@ class Erasure:
     _whole: set[PatientId] = field(default_factory=set)
     _numbers: dict[str, str] = field(default_factory=dict)
     _names: dict[str, str] = field(default_factory=dict)
+    _leaver: str = ""  # the name of one person who asked; it goes from kept records, too
+    _shared: bool = False  # another one of this record has that name
+    _affected: set[PatientId] = field(default_factory=set)
 
     def __post_init__(self) -> None:
         self.tx = _Trial(self.whole, self.do)
@@ -99,10 +116,11 @@ class Erasure:
         active = [p["name"] for p in self.tx.all("erase_patients", person_id=id)
                   if p["state"] != "ended" and p["left_at"] is None]  # fmt: skip
         if active:
-            raise StoreError(
+            raise StillHere(
                 f"{one['name']} still takes care of {', '.join(active)}, and the bot needs "
                 "their chat for it. End the course, or let them leave, then erase."
             )
+        self._leaver = one["name"]
         self._run([], [one])
         return self._close(None, one["name"])
 
@@ -151,12 +169,15 @@ class Erasure:
             affected.update(dict.fromkeys(p["patient_id"] for p in mine))
         ids = {number: f"p{person['id']}" for person in people
                for number in (person["user_id"], person["chat_id"]) if number > 0}  # fmt: skip
-        self._whole = set(patients)
+        self._whole, self._affected = set(patients), set(affected)
+        self._names |= {person["name"]: GONE for person in people if person["chat_id"] != 0}
         gone = [id for id in patients if self.now.date() >= self.until(id)]
         for patient in affected:
             self._record(patient, ids, full=patient in gone)
-        self._nobody(Traces(ids, {}))
-        self._received(Traces(ids, {**self._numbers, **self._names}))
+        named = Traces(ids, {**self._numbers, **self._names})
+        self._nobody(Traces(ids, self._numbers), named)
+        self._received(named)
+        self._threads(named)
         self._sent(Traces(ids, self._numbers), Traces({}, self._names))
         for person in people:
             self._forget(person, names=bool(gone) and set(affected) <= set(gone))
@@ -170,16 +191,25 @@ class Erasure:
         plan = Plan.model_validate_json(row["plan"])
         names = {self._person(one["person_id"])["name"]
                  for one in self.tx.all("erase_carers", patient_id=id)} | {plan.owner}  # fmt: skip
+        bearers = [self._person(one["person_id"])["name"]
+                   for one in self.tx.all("erase_carers", patient_id=id)]  # fmt: skip
+        bearers += [one["name"] for one in self.tx.all("staff")]
+        self._shared = bearers.count(self._leaver) > 1
         traces = Traces(ids, phones(plan.phone))
         self._numbers |= traces.phrases
         if id in self._whole:
-            self._names[plan.patient] = GONE
+            self._names |= {plan.patient: GONE, plan.owner: GONE}
         if full:
             traces = Traces(ids, {**traces.phrases, plan.patient: GONE})
         self._plan(row, without_names(plan) if full else without_phone(plan), full)
         for entry in self.tx.all("erase_log", patient_id=id):
             self._entry_of(entry, traces, names if full else None)
         self._rows(id, traces, names if full else set(), full)
+        if self._leaver:
+            self.tally.keep(
+                "what they wrote, in their own words, and the owner's name in the plan",
+                f"it is part of the medical record of {row['name']}",
+            )
         self._pictures(id, traces, full)
         if full:
             self.tally.keep(
@@ -206,32 +236,73 @@ class Erasure:
             self.tally.count("plan: phone number" + (", names, hours" if full else ""), 1)
             self.tx.run("erase_patient_put", id=row["id"], name=name, plan=text)
 
-    def _entry_of(self, row: Row, traces: Traces, names: set[str] | None) -> None:
+    def _entry_of(
+        self, row: Row, traces: Traces, names: set[str] | None, was: Row | None = None
+    ) -> None:
+        """``was``: the entry as it is, where ``row`` is it with less already."""
         author, text, data = row["author"], traces.in_text(row["text"]), traces.in_json(row["data"])
         if names is not None and row["kind"] != ERASED:
             author, text, data = wordless(row["kind"], author, data, names)
+        elif self._leaver and not self._shared and row["kind"] != ERASED:
+            author = self._formerly(author)
+            data = self._without_leaver(data)
+            if row["kind"] not in OWN_WORDS:
+                text = Traces({}, {self._leaver: FORMER}).in_text(text)
         event = _event(row, traces)
-        if not _differ(row, {"author": author, "text": text, "data": data, "event": event}):
+        if not _differ(was or row, {"author": author, "text": text, "data": data, "event": event}):
             return
         salt, by = token_hex(16), replace(cause_of(row), event=event)
         self.rows[row["id"]] = digest_of(salt, author, text, data, by)
         self.tally.count(
-            "entries of the log: " + ("their words" if names is not None else "chat ids and phone"),
+            "entries of the log: "
+            + ("their words" if names is not None or was is not None else "chat ids and phone"),
             1,
         )
         self.tx.run("erase_log_put", id=row["id"], author=author, text=text, data=data, salt=salt,
                     event=event, erased_in=self._entry)  # fmt: skip
 
-    def _nobody(self, traces: Traces) -> None:
+    def _formerly(self, name: str) -> str:
+        return FORMER if name == self._leaver and not self._shared else name
+
+    def _without_leaver(self, data: str) -> str:
+        if not self._leaver or self._shared:
+            return data
+        told = json.loads(data)
+        left = renamed(told, self._leaver, FORMER)
+        if isinstance(left.get("to"), str):  # it may name several
+            left["to"] = Traces({}, {self._leaver: FORMER}).in_text(left["to"])
+        return data if left == told else packed(left)
+
+    def _nobody(self, traces: Traces, named: Traces) -> None:
+        """Entries about no patient. Of those that turned somebody away nothing is left."""
         for row in self.tx.all("erase_log_nobody"):
-            if row["kind"] != ERASED:
+            if row["kind"] == ERASED:
+                continue
+            said = f"{row['author']}\n{row['text']}\n{row['data']}"
+            if row["kind"] in LOOSE and named.in_text(said) != said:
+                bare = {**row, "text": "", "data": "{}"}
+                bare["author"] = (
+                    OWNER if named.in_text(row["author"]) != row["author"] else row["author"]
+                )
+                self._entry_of(bare, traces, None, row)
+            else:
                 self._entry_of(row, traces, None)
+
+    def _threads(self, named: Traces) -> None:
+        """What a chat is in the middle of: an order that was never confirmed, a question."""
+        for row in self.tx.all("erase_threads"):
+            asked = json.loads(row["body"]) if row["body"].startswith("[") else []
+            left = [one for one in asked if one.get("patient") not in self._whole
+                    and not _speaks(one, named)]  # fmt: skip
+            if len(left) != len(asked):
+                self.tally.count("questions that were open in a chat", len(asked) - len(left))
+                self.tx.run("erase_thread_put", chat_id=row["chat_id"], body=packed(left))
 
     def _rows(self, id: PatientId, traces: Traces, names: set[str], full: bool) -> None:
         """The rows that say where they came from."""
 
         def name(text: str | None) -> str | None:
-            return "owner" if text in names else text
+            return OWNER if text in names else text and self._formerly(text)
 
         for row in self.tx.all("erase_rows_observation", patient_id=id):
             new: dict[str, Any] = {
@@ -249,7 +320,7 @@ class Erasure:
                 self.tx.run("erase_item_put", id=row["id"], **new)
         for row in self.tx.all("erase_rows_case", patient_id=id):
             body = case_in_figures(row["body"]) if full else traces.in_json(row["body"])
-            new = {"body": body, "note": None if full else row["note"]}
+            new = {"body": self._without_leaver(body), "note": None if full else row["note"]}
             if _differ(row, new):
                 self.tx.run("erase_case_put", id=row["id"], **new)
         for row in self.tx.all("erase_rows_hold", patient_id=id):
@@ -260,7 +331,7 @@ class Erasure:
                 self.tx.run("erase_hold_put", id=row["id"], new=id_then, **new)
         for row in self.tx.all("erase_rows_due", patient_id=id):
             new_key, data = traces.in_text(row["key"]), traces.in_json(row["data"])
-            if full:
+            if full and row["state"] != "waiting":
                 data = "{}"
             if (new_key, data) != (row["key"], row["data"]):
                 self.tx.run("erase_due_put", key=row["key"], new=new_key, data=data)
@@ -296,7 +367,10 @@ class Erasure:
         for row in _batches(self._outbox, "id"):
             theirs = row["chat_id"] in traces.ids
             about = theirs or row["patient_id"] in self._whole or traces.found_in(row["body"])
-            about = about or (row["patient_id"] is None and named.found_in(row["body"]))
+            loose = row["patient_id"] is None or (
+                self._leaver and row["patient_id"] in self._affected
+            )
+            about = about or bool(loose and named.found_in(row["body"]))
             if row["body"] != "{}" and about:
                 self.tally.count("raw messages sent", 1)
                 self.tx.run(
@@ -314,9 +388,12 @@ class Erasure:
     def _forget(self, person: Row, names: bool) -> None:
         if person["chat_id"] != 0:
             self.tally.count("people: chat and user id", 1)
-        self.tx.run("erase_person_put", id=person["id"], name=GONE if names else person["name"])
+        name = FORMER if self._leaver else person["name"]
+        self.tx.run("erase_person_put", id=person["id"], name=GONE if names else name)
         self.tx.run("erase_carer_put", person_id=person["id"], now=stamp(self.now))
         self.tx.run("erase_invitation", user_id=person["user_id"])
+        self.tx.run("erase_invited", name=person["name"])
+        self.tx.run("erase_turned_away", sender=person["user_id"])
         for chat in {person["chat_id"], person["user_id"]}:
             self.tx.run("erase_thread", chat_id=chat)
             self.tx.run("erase_moved", chat_id=chat)

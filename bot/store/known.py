@@ -10,7 +10,7 @@ from bot.model.chart import Chart, Desk, Invitation, Member, Person, RosterLine,
 from bot.model.conversation import Conversation
 from bot.model.ids import CaseId, PatientId, PromptId, SourceId
 from bot.model.topic import TOPICS, Topic
-from bot.records.record import TAIL, Record, readable
+from bot.records.record import TAIL, Record, readable, settled
 
 from . import load
 from .apply import conversation
@@ -79,7 +79,8 @@ class Stored:
     def log_tail(self, chart: Chart) -> tuple[str, ...]:
         """The last lines of a patient's log, as people read them."""
         plan = chart.plan
-        return tuple(readable(records(self.tx, chart.id, TAIL), plan.zone, plan.surgery))
+        last = settled(records(self.tx, chart.id, 2 * TAIL))[-TAIL:]
+        return tuple(readable(last, plan.zone, plan.surgery))
 
     def fresh_code(self) -> str:
         """A code that nobody has used."""

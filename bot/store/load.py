@@ -27,6 +27,7 @@ from bot.model.chart import (
     Written,
 )
 from bot.model.chat import Media
+from bot.model.harmless import harmless_json
 from bot.model.healing import Healing
 from bot.model.hold import Hold
 from bot.model.ids import PatientId, PersonId, PromptId, SourceId
@@ -49,8 +50,8 @@ DOSES = timedelta(days=8)
 
 @lru_cache(maxsize=512)
 def plan_of(text: str) -> Plan:
-    """A stored plan."""
-    return Plan.model_validate_json(text)
+    """A stored plan, with words that may leave."""
+    return Plan.model_validate_json(harmless_json(text))
 
 
 @lru_cache(maxsize=64)
@@ -310,7 +311,14 @@ def invitation(tx: Tx, digest: str, now: datetime) -> Invitation | None:
         return None
     good = row["used_at"] is None and moment(row["expires_at"]) > now
     return Invitation(
-        row["digest"], row["kind"], good, row["patient_id"], row["rank"], row["name"], row["role"]
+        row["digest"],
+        row["kind"],
+        good,
+        row["patient_id"],
+        row["rank"],
+        row["name"],
+        row["role"],
+        row["member_id"],
     )
 
 

@@ -7,6 +7,7 @@ from collections.abc import Iterable
 from datetime import datetime
 
 from bot.model.chat import Outgoing
+from bot.model.harmless import harmless
 from bot.model.ids import Cause, PatientId
 from bot.model.plan import Prompt
 from bot.records.chain import NOBODY
@@ -17,7 +18,7 @@ from .database import Tx, pack, stamp
 
 def send(tx: Tx, messages: Iterable[Outgoing], now: datetime, by: Cause = NOBODY) -> None:
     """Into the outbox; a message whose key is there already is not added again."""
-    for message in messages:
+    for message in map(_harmless, messages):
         if message.of and tx.one("outbox_known", dedupe=message.of) is None:
             continue  # whoever never got the message has nothing to be shown anew
         added = tx.run(
@@ -32,14 +33,40 @@ def send(tx: Tx, messages: Iterable[Outgoing], now: datetime, by: Cause = NOBODY
             event=by.event,
             now=stamp(now),
         )
-        if added and message.kind == "send" and message.patient is not None:
-            to = tx.one("name_of_chat", chat_id=message.chat)
-            data: dict[str, object] = {
-                "to": to["name"] if to else str(message.chat),
-                "staff": bool(to and to["staff"]),
-                "key": message.dedupe,
-            }
-            log(tx, "sent", "bot", message.text, now, message.patient, data, by)
+        if added:
+            _log_words(tx, "queued", message, now, by, {})
+
+
+def log_arrived(
+    tx: Tx, message: Outgoing, queued: datetime, now: datetime, by: Cause = NOBODY
+) -> None:
+    """The platform has taken a message: only now does the log call it sent."""
+    _log_words(tx, "sent", message, now, by, {"queued": stamp(queued)})
+
+
+def _log_words(
+    tx: Tx, kind: str, message: Outgoing, now: datetime, by: Cause, more: dict[str, object]
+) -> None:
+    if message.kind != "send" or message.patient is None:
+        return
+    to = tx.one("name_of_chat", chat_id=message.chat)
+    data: dict[str, object] = {
+        "to": to["name"] if to else str(message.chat),
+        "staff": bool(to and to["staff"]),
+        "key": message.dedupe,
+        **more,
+    }
+    log(tx, kind, "bot", message.text, now, message.patient, data, by)
+
+
+def _harmless(message: Outgoing) -> Outgoing:
+    """With words that may leave: a patient's name or an old log may hold anything."""
+    rows = tuple(
+        tuple(one.model_copy(update={"label": harmless(one.label)}) for one in row)
+        for row in message.buttons
+    )
+    words = {"text": harmless(message.text), "again": harmless(message.again), "buttons": rows}
+    return message.model_copy(update=words)
 
 
 def log(

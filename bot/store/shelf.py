@@ -1,15 +1,20 @@
 """Pictures and films beside the database: each file whole, named by its content, never
-written over."""
+written over, readable by the bot's own user only."""
 
 from __future__ import annotations
 
 import contextlib
 import os
+import shutil
 from dataclasses import dataclass
 from pathlib import Path
+from typing import BinaryIO, Final
 
 from bot.model.ids import PatientId, PictureId
 from bot.pictures.opening import checksum, kind_of
+
+FOLDER: Final = 0o700
+FILE: Final = 0o600
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,8 +37,22 @@ class Shelf:
         return self.folder / path
 
     def incoming(self, picture: PictureId) -> Path:
-        """Where a file is fetched to before it is looked at; removed afterwards."""
-        return self.folder / "incoming" / str(picture)
+        """Where a file is fetched to before it is looked at; removed afterwards. OSError when
+        the folder cannot be made."""
+        return self._private(self.folder / "incoming") / str(picture)
+
+    def free(self) -> int:
+        """Bytes that are left on its disk."""
+        return shutil.disk_usage(self.folder if self.folder.is_dir() else self.folder.parent).free
+
+    def _private(self, folder: Path) -> Path:
+        """A folder of the shelf, there and closed to others; also where older ones were open."""
+        folder.mkdir(parents=True, exist_ok=True, mode=FOLDER)
+        for one in (self.folder, folder):
+            with contextlib.suppress(OSError):  # some disks know no owner
+                if one.stat().st_mode & 0o077:
+                    one.chmod(FOLDER)
+        return folder
 
     def put(self, patient: PatientId, content: bytes) -> Kept:
         """Store ``content``, whole or not at all (OSError). The same content is stored once;
@@ -45,10 +64,10 @@ class Shelf:
             if checksum(place.read_bytes()) == digest:
                 return kept
             place.replace(place.with_name(f"{place.name}.damaged"))
-        place.parent.mkdir(parents=True, exist_ok=True)
+        self._private(place.parent)
         part = place.with_name(f"{place.name}.part")
         try:
-            with part.open("wb") as stream:
+            with opened_private(part) as stream:
                 stream.write(content)
                 stream.flush()
                 os.fsync(stream.fileno())
@@ -67,6 +86,14 @@ class Shelf:
         except OSError:
             return "missing"
         return None if checksum(content) == sha256 else "changed"
+
+
+def opened_private(path: Path) -> BinaryIO:
+    """``path``, to be written from its beginning, and readable by its owner only."""
+    stream = open(path, "wb", opener=lambda name, flags: os.open(name, flags, FILE))  # noqa: SIM115
+    with contextlib.suppress(OSError):
+        path.chmod(FILE)  # it may have been there
+    return stream
 
 
 def _settle(folder: Path) -> None:

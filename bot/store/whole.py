@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from bot.measures.course import Course
+from bot.model.harmless import harmless, harmless_json, harmless_value
 from bot.model.ids import PatientId
 from bot.model.observation import Noted, Observation
 from bot.model.plan import Item
@@ -57,8 +58,8 @@ def log_of(tx: Tx, patient: PatientId) -> tuple[Record, ...]:
 def record_of(row: Row) -> Record:
     """One row of log."""
     return Record(
-        row["id"], moment(row["at"]), row["kind"], row["author"], row["text"],
-        json.loads(row["data"]), cause_of(row),
+        row["id"], moment(row["at"]), row["kind"], harmless(row["author"]), harmless(row["text"]),
+        harmless_value(json.loads(row["data"])), cause_of(row),
     )  # fmt: skip
 
 
@@ -97,34 +98,38 @@ def _maybe(text: str | None) -> datetime | None:
     return moment(text) if text else None
 
 
+def _plain(text: str | None) -> str | None:
+    return text if text is None else harmless(text)
+
+
 def _carer(row: Row) -> Carer:
     lang: Lang = "es" if row["lang"] == "es" else "en"
     return Carer(
-        row["id"], row["name"], lang, moment(row["joined_at"]), _maybe(row["left_at"]),
+        row["id"], harmless(row["name"]), lang, moment(row["joined_at"]), _maybe(row["left_at"]),
         bool(row["reachable"]),
     )  # fmt: skip
 
 
 def statement_of(row: Row) -> Statement:
     """One row of observation."""
-    observation = Observation.from_dict(json.loads(row["body"]))
+    observation = Observation.from_dict(harmless_value(json.loads(row["body"])))
     noted = Noted(observation, moment(row["at"]), row["day"], row["id"])
-    return Statement(noted, row["source"], row["author"], row["person_id"], row["state"],
+    return Statement(noted, row["source"], harmless(row["author"]), row["person_id"], row["state"],
                      row["event"])  # fmt: skip
 
 
 def _entry(row: Row) -> Entry:
     return Entry(
-        id=row["id"], item=Item.model_validate_json(row["body"]), day=row["day"],
+        id=row["id"], item=Item.model_validate_json(harmless_json(row["body"])), day=row["day"],
         due_at=moment(row["due_at"]), sent_at=_maybe(row["sent_at"]), state=row["state"],
-        choice=row["choice"], by=row["by_name"], at=_maybe(row["at"]),
+        choice=row["choice"], by=_plain(row["by_name"]), at=_maybe(row["at"]),
     )  # fmt: skip
 
 
 def _picture(row: Row) -> Picture:
     kept = row["sha256"] if row["state"] == "kept" else ""
     return Picture(
-        row["id"], row["kind"], moment(row["at"]), row["day"], row["caption"], kept or "",
+        row["id"], row["kind"], moment(row["at"]), row["day"], harmless(row["caption"]), kept or "",
         row["source"],
     )  # fmt: skip
 
@@ -134,8 +139,8 @@ def _case(row: Row) -> CaseFile:
         id=row["id"], matter=row["matter"], urgency=Urgency(row["urgency"]), state=row["state"],
         opened_at=moment(row["opened_at"]), deadline=moment(row["deadline_at"]),
         acknowledged_at=_maybe(row["acknowledged_at"]),
-        acknowledged_by=row["acknowledged_by"], answered_at=_maybe(row["answered_at"]),
-        answered_by=row["answered_by"], closed_at=_maybe(row["closed_at"]),
-        closed_by=row["closed_by"], outcome=row["outcome"], note=row["note"],
-        pages=row["pages"], body=json.loads(row["body"]),
+        acknowledged_by=_plain(row["acknowledged_by"]), answered_at=_maybe(row["answered_at"]),
+        answered_by=_plain(row["answered_by"]), closed_at=_maybe(row["closed_at"]),
+        closed_by=_plain(row["closed_by"]), outcome=row["outcome"], note=_plain(row["note"]),
+        pages=row["pages"], body=harmless_value(json.loads(row["body"])),
     )  # fmt: skip

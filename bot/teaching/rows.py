@@ -29,6 +29,7 @@ FILES = (
     "taught-night.jsonl",
     "taught-odd-calm.jsonl",
     "taught-odd-en.jsonl",
+    "taught-odd-es.jsonl",
 )
 TABLES = ("alarm", "careful", "daily", "danger", "say-en", "say-es", "wound")
 FOLDS = 5

@@ -6,13 +6,17 @@ import asyncio
 import contextlib
 import ipaddress
 import os
+import time
 from collections.abc import Hashable
 from dataclasses import dataclass
+from datetime import datetime
+from email.utils import parsedate_to_datetime
 from pathlib import Path
 from types import TracebackType
 from typing import Any
 from urllib.parse import urlsplit
 
+import httpx
 from telegram import Bot
 from telegram.request import HTTPXRequest
 
@@ -71,6 +75,8 @@ class Client:
         base_url = base_url.rstrip("/")
         # A proxy named in the environment cannot reach our own loopback.
         direct = _is_loopback(base_url)
+        self.date: tuple[datetime, float] | None = None
+        """The date in the platform's last answer, and when it came by the monotonic clock."""
         self._requests = (self._request(1, direct), self._request(pool, direct))
         addresses: dict[str, Any] = {
             "base_url": base_url,
@@ -97,8 +103,17 @@ class Client:
             write_timeout=times.write,
             pool_timeout=times.pool,
             media_write_timeout=times.upload,
-            httpx_kwargs={"trust_env": False} if direct else None,
+            httpx_kwargs={
+                "event_hooks": {"response": [self._dated]},
+                **({"trust_env": False} if direct else {}),
+            },
         )
+
+    async def _dated(self, response: httpx.Response) -> None:
+        with contextlib.suppress(ValueError):
+            date = parsedate_to_datetime(response.headers.get("date", ""))
+            if date.tzinfo is not None:
+                self.date = (date, time.monotonic())
 
     async def __aenter__(self) -> Client:
         # Not Bot.initialize: its error for a wrong token quotes the token.
@@ -159,7 +174,7 @@ def _write_whole(path: Path, content: bytes) -> None:
     path.parent.mkdir(parents=True, exist_ok=True)
     part = path.with_name(path.name + ".part")
     try:
-        with part.open("wb") as stream:
+        with open(part, "wb", opener=_closed_to_others) as stream:
             stream.write(content)
             stream.flush()
             os.fsync(stream.fileno())
@@ -168,6 +183,11 @@ def _write_whole(path: Path, content: bytes) -> None:
         with contextlib.suppress(OSError):
             part.unlink()
         raise
+
+
+def _closed_to_others(path: str, flags: int) -> int:
+    """From its first byte."""
+    return os.open(path, flags, 0o600)
 
 
 def _is_loopback(url: str) -> bool:

@@ -8,14 +8,20 @@ import traceback
 from collections.abc import Mapping
 from typing import Any
 
+from bot.model.harmless import harmless
+
 MASK = "<token>"
-_SHAPE = re.compile(r"\d+(?::|%3A)[A-Za-z0-9_-]{30,}", re.IGNORECASE)
+# A run of digits is looked at from its first one only: from each of them, a long run would
+# take the square of its length.
+_SHAPE = re.compile(r"(?<!\d)\d+(?::|%3A)[A-Za-z0-9_-]{30,}", re.IGNORECASE)
 _IN_URL = re.compile(r"/bot[^/\s'\"?]*(?::|%3A)[^/\s'\"?]*", re.IGNORECASE)
 _secrets: set[str] = set()
 
 
 def redact(text: str) -> str:
-    """``text`` with every token, and every secret that ``hush`` was told, masked."""
+    """``text`` with every token, and every secret that ``hush`` was told, masked; and with
+    nothing that would act on a terminal."""
+    text = harmless(text)
     for secret in _secrets:
         text = text.replace(secret, MASK)
     return _SHAPE.sub(MASK, _IN_URL.sub(f"/bot{MASK}", text))

@@ -11,6 +11,7 @@ from datetime import UTC, datetime
 from typing import Any
 
 from bot.model.chat import Incoming, Media, MediaKind, Sender
+from bot.model.harmless import harmless
 
 # "animation" before "document": an animation carries both.
 _MEDIA: tuple[MediaKind, ...] = (
@@ -102,20 +103,46 @@ def _message(
         return Incoming(update, "migrated", at, old, private=False, new_chat=chat_id)
     if not _SERVICE.isdisjoint(message):
         return Incoming(update, "other", at, chat_id, private, _sender(message.get("from")), number)
+    if _is_bot(message.get("from")) and not message.get("sender_chat"):
+        return Incoming(update, "other", at, chat_id, private, message=number)
+    if message.get("is_automatic_forward"):
+        return Incoming(update, "other", at, chat_id, private, message=number)
     media = _media(message)
+    text = _text(message.get("text")) or _text(message.get("caption"))
     return Incoming(
         update=update,
         kind="edited" if edited else "message",
         at=at,
         chat=chat_id,
         private=private,
-        sender=_sender(message.get("from")),
+        # Anonymous administrators and channels speak as a chat: that is nobody.
+        sender=None if message.get("sender_chat") else _sender(message.get("from")),
         message=number,
-        text=_text(message.get("text")) or _text(message.get("caption")),
+        text=_only_words(text) if _of_another(message) else text,
         reply_to=_int(_map(message.get("reply_to_message")).get("message_id")),
         media=(media,) if media else (),
         first_at=_time(message.get("date")) if edited else None,
     )
+
+
+# Marks of a message whose words another wrote (Bot API, "Message").
+_PASSED_ON = frozenset(
+    ("forward_origin", "forward_from", "forward_from_chat", "forward_sender_name", "forward_date",
+     "via_bot")
+)  # fmt: skip
+
+
+def _of_another(message: Mapping[str, Any]) -> bool:
+    return not _PASSED_ON.isdisjoint(message)
+
+
+def _only_words(text: str) -> str:
+    """A command that was forwarded is nobody's: its words are shown, and nothing is done."""
+    return f"> {text}" if text.lstrip().startswith("/") else text
+
+
+def _is_bot(user: Any) -> bool:
+    return _map(user).get("is_bot") is True
 
 
 def _press(update: int, press: Mapping[str, Any], received: datetime) -> Incoming | None:
@@ -206,11 +233,16 @@ def _area(size: Mapping[str, Any]) -> tuple[int, int]:
 def _sender(user: Any) -> Sender | None:
     user = _map(user)
     number = _int(user.get("id"))
-    if number is None:
+    if number is None or _is_bot(user):
         return None
     names = (_text(user.get("first_name")), _text(user.get("last_name")))
     name = " ".join(" ".join(names).split()) or _text(user.get("username"))
-    return Sender(user=number, name=name, lang=_text(user.get("language_code")) or None)
+    return Sender(
+        user=number,
+        name=name,
+        lang=_text(user.get("language_code")) or None,
+        username=_text(user.get("username"))[:64],
+    )
 
 
 def _map(value: Any) -> Mapping[str, Any]:
@@ -223,10 +255,11 @@ def _int(value: Any) -> int | None:
 
 
 def _text(value: Any) -> str:
-    """Text that can be stored: no lone surrogates, no NUL."""
+    """Text that can be stored and shown: half a character is a question mark, and control
+    and bidi characters are left out."""
     if not isinstance(value, str):
         return ""
-    return value.encode("utf-8", "replace").decode().replace("\x00", "")
+    return harmless(value.encode("utf-8", "replace").decode())
 
 
 def _time(value: Any) -> datetime | None:

@@ -30,7 +30,7 @@ from bot.model.ids import EventId, due_event, update_event
 from bot.store import load
 from bot.store.apply import apply
 from bot.store.database import Tx, pack, stamp
-from bot.store.rows import put_due
+from bot.store.rows import log_arrived, put_due
 from bot.store.shelf import Shelf
 
 from .album import Album
@@ -280,7 +280,9 @@ class World:
                         continue
             kept.append(one)
         apply(tx, replace(out, all=kept), at)
-        self._sent += [{"dedupe": message.dedupe} for message in out.sends]
+        for message in out.sends:
+            self._sent.append({"dedupe": message.dedupe})
+            log_arrived(tx, message, at, at, out.cause)
         home.absorb(out, at, tx)
         for change in out.of(o.MoveLine):
             prompt = home.prompt_of(change.line)

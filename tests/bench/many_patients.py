@@ -41,12 +41,14 @@ from bot.context.buttons import digest_of  # noqa: E402
 from bot.context.practice import Practice  # noqa: E402
 from bot.context.words import default_words  # noqa: E402
 from bot.protocol.library import protocols  # noqa: E402
+from bot.reading import sounds_grave  # noqa: E402
 from bot.review.app import review_app  # noqa: E402
 from bot.review.site import COOKIE  # noqa: E402
 from bot.service.app import App  # noqa: E402
 from bot.service.practice import secret_of  # noqa: E402
 from bot.service.work import handle_due, handle_update  # noqa: E402
 from bot.store.database import Database, Row, Tx, pack, stamp  # noqa: E402
+from bot.store.inbox import Kept, keep_rows  # noqa: E402
 from bot.store.review import ReviewStore  # noqa: E402
 from bot.store.rows import log  # noqa: E402
 from bot.store.shelf import Shelf  # noqa: E402
@@ -224,8 +226,10 @@ async def incoming(db: Database, practice: Practice) -> None:
             "text": TEXTS[number % len(TEXTS)],
         }  # fmt: skip
         update = {"update_id": first + number, "message": message}
-        rows.append({"update_id": first + number, "body": pack(update), "now": stamp(NOW)})
-    await db.transact(lambda tx: tx.many("inbox_keep", rows))
+        text = TEXTS[number % len(TEXTS)]
+        rows.append(Kept(first + number, pack(update), NOW, person["chat_id"], text))
+    times = await _each(lambda: _keep(db, rows.pop()), len(rows))
+    told("one update into the inbox", times)
     times = await _each(lambda: handle_update(db, practice, NOW))
     told("one update, from the inbox to the outbox", times)
     print(f"  {len(times) / sum(times):.0f} updates a second")
@@ -240,6 +244,11 @@ def _nothing_to_send(tx: Tx) -> None:
     for row in tx.all("outbox_ready", now=stamp(NOW + timedelta(days=9)), most=10**6):
         tx.run("outbox_done", id=row["id"], state="sent", message_id=None, error=None,
                now=stamp(NOW))  # fmt: skip
+
+
+async def _keep(db: Database, row: Kept) -> bool:
+    await keep_rows(db, [row], sounds_grave)
+    return True
 
 
 async def _each(unit: Callable[[], Awaitable[bool]], most: int = 10**9) -> list[float]:

@@ -16,9 +16,11 @@ from pathlib import Path
 import pytest
 
 from bot import cli
+from bot.model.ids import PatientId
 from bot.model.settings import Clinic
 from bot.protocol.settings import read_clinic
 from bot.store.database import Database
+from bot.store.shelf import Shelf
 from demo.standin import Standin
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -121,8 +123,16 @@ async def test_an_enrolment_needs_a_good_order_and_comes_once(
     assert "1 Biscuit, 2 Biscuit" in told
     if os.name != "nt":
         assert stat.S_IMODE(Path("slowleash.db").stat().st_mode) == 0o600
-        await asyncio.to_thread(said, capsys, "backup", "copy.db")
+        kept = Shelf(Path("slowleash.db")).put(PatientId(1), b"a picture")
+        for open_to_all in (Path("slowleash-media"), Path("slowleash-media", kept.path)):
+            open_to_all.chmod(0o755)  # as an older version left them
+        told = await asyncio.to_thread(said, capsys, "backup", "copy.db")
+        assert "1 pictures and films" in told
         assert stat.S_IMODE(Path("copy.db").stat().st_mode) == 0o600
+        copied = Path("copy-media")
+        modes = [stat.S_IMODE(one.stat().st_mode) for one in (copied, *copied.rglob("*"))]
+        assert modes == [0o700, 0o700, 0o600]
+        assert Shelf(Path("copy.db")).wrong(kept.path, kept.sha256) is None
 
 
 async def test_what_is_not_checked_needs_a_clinician_named_for_it(

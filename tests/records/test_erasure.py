@@ -96,6 +96,19 @@ async def test_after_retention_words_and_names_go_and_the_figures_stay(copy: Pat
     assert bundle(record, LATER, default_words(), "en")["entry"]
 
 
+async def test_words_that_another_program_keeps_in_the_log_of_writes_are_told(copy: Path) -> None:
+    async with Database(copy) as db:
+        await db._on_thread(lambda one: one.execute("PRAGMA busy_timeout = 20"))
+        reader = sqlite3.connect(copy)
+        reader.execute("BEGIN")
+        reader.execute("SELECT count(*) FROM log").fetchone()
+        await db.transact(lambda tx: Erasure(tx, LATER, 7, "x", True).patient(PatientId(1)))
+        with pytest.raises(StoreError, match="erase again"):
+            await db.compact()
+        reader.close()
+        await db.compact()
+
+
 async def test_an_erased_entry_that_is_changed_later_is_found(copy: Path) -> None:
     await erase(copy, LATER)
     with sqlite3.connect(copy) as plain:
@@ -213,6 +226,10 @@ def test_an_id_is_found_only_where_it_is_one() -> None:
     assert traces.in_value({"chat": 42, "on": True, "n": [42, 43]}) == {
         "chat": 0, "on": True, "n": [0, 43],
     }  # fmt: skip
+    for written in ("303 555 0107", "(303) 555-0107", "+1.303.555.0107", "303/555/0107"):
+        assert "0107" not in traces.in_text(f"phone me at {written}, or not")
+    for other in ("303 555 01078", "1303 555 0108", "5550107"):
+        assert traces.in_text(other) == other
     assert phones(None, "112") == {}
 
 

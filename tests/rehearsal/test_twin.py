@@ -15,7 +15,7 @@ from bot.context.practice import Practice
 from bot.model.chart import Chart
 from bot.model.chat import Incoming, Outgoing
 from bot.model.effects import Effects
-from bot.model.ids import PatientId
+from bot.model.ids import Cause, EventId, PatientId
 from bot.rehearsal.play import Rehearsal
 from bot.rehearsal.tables import DueRow
 from bot.rehearsal.world import World
@@ -23,6 +23,7 @@ from bot.service import work
 from bot.store import load
 from bot.store.apply import apply
 from bot.store.database import Database, Tx, stamp
+from bot.store.rows import log_arrived
 from tests.household.doubting import doubt
 
 from .telling import PEOPLE, practice, story
@@ -137,6 +138,7 @@ class Chats:
 
     def send(self, tx: Tx, now: datetime) -> list[Outgoing]:
         found: list[Outgoing] = []
+        arrived: list[tuple[bool, int, Outgoing, EventId | None]] = []
         while rows := tx.all("outbox_ready", now=stamp(now), most=99):
             for ready in rows:
                 row = tx.one("outbox_claim", id=ready["id"])
@@ -151,7 +153,10 @@ class Chats:
                     number = self.count[message.chat]
                 tx.run("outbox_done", id=row["id"], state="sent", message_id=number, error=None,
                        now=stamp(now))  # fmt: skip
+                arrived.append((not message.urgent, row["id"], message, row["event"]))
                 found.append(message)
+        for _, _, message, event in sorted(arrived, key=lambda one: one[:2]):
+            log_arrived(tx, message, now, now, Cause(event))
         return found
 
 

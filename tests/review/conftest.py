@@ -15,6 +15,7 @@ import httpx
 import pytest
 from starlette.applications import Starlette
 
+from bot.context.practice import Practice
 from bot.desk.review_link import invite
 from bot.model.chart import Member
 from bot.model.effects import Effects
@@ -62,6 +63,7 @@ class Pages:
     store: ReviewStore
     watch: Watch
     web: httpx.AsyncClient
+    practice: Practice
 
     async def member(self, name: str) -> Member:
         """One of the practice."""
@@ -126,4 +128,4 @@ async def pages(played: Path, tmp_path: Path) -> AsyncIterator[Pages]:
         async with httpx.AsyncClient(
             transport=through, base_url=BASE, follow_redirects=True
         ) as web:
-            yield Pages(app, db, store, watch, web)
+            yield Pages(app, db, store, watch, web, practice)

@@ -10,7 +10,7 @@ import pytest
 from axe_playwright_python.async_playwright import Axe
 from playwright.async_api import Browser, Page, async_playwright, expect
 
-from bot.review.app import serving
+from bot.review.serving import serving
 from tests.review.conftest import BASE, Pages
 
 FLAGS: Final = (

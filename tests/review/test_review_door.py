@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 from datetime import timedelta
 
 import httpx
@@ -9,6 +10,7 @@ import pytest
 
 from bot.model.effects import Dismiss, Effects
 from bot.model.ids import EventId
+from bot.review import review_app, serving
 from bot.review.limits import Limit
 from tests.review.conftest import BASE, Pages
 
@@ -143,3 +145,102 @@ def test_a_limit_forgets_those_who_have_their_measure_back() -> None:
     for number in range(30_000):
         limit.wait(str(number))
     assert len(limit._left) <= 10_000
+
+
+# -- who asks ---------------------------------------------------------------------------------
+
+SECRET = "a secret that nobody guesses"
+FORGED = {"x-forwarded-for": "someone at 10.0.0.9", "x-real-ip": "10.0.0.9", "forwarded": "for=1"}
+
+
+@pytest.fixture
+def behind(pages: Pages) -> httpx.AsyncClient:
+    """The pages as a web server before them asks, which shares ``SECRET``."""
+    watch = pages.watch
+    app = review_app(pages.store, pages.practice, watch, real=watch, tick=watch.tick, proxy=SECRET)
+    return httpx.AsyncClient(transport=httpx.ASGITransport(app=app), base_url=BASE)
+
+
+async def test_nobody_says_for_whom_they_ask_but_the_named_proxy(
+    pages: Pages, behind: httpx.AsyncClient
+) -> None:
+    for web, headers in (
+        (pages.web, FORGED),
+        (pages.web, {"x-forwarded-for": "10.0.0.9", "x-slowleash-proxy": ""}),
+        (pages.web, {"x-forwarded-for": "10.0.0.9", "x-slowleash-proxy": SECRET}),
+        (behind, {"x-forwarded-for": "10.0.0.9"}),
+        (behind, {"x-forwarded-for": "10.0.0.9", "x-slowleash-proxy": SECRET[:-1]}),
+        (behind, {"x-forwarded-for": "Dr Okafor", "x-slowleash-proxy": SECRET}),
+        (behind, {"x-forwarded-for": "10.0.0.9, ", "x-slowleash-proxy": SECRET}),
+    ):
+        assert (await web.get("/enter?code=x", headers=headers)).status_code == 403
+    assert {row["author"] for row in await pages.logged("refused")} == {"someone at 127.0.0.1"}
+    told = "192.0.2.1, 2001:DB8:0::7"  # the caller wrote the first of them
+    await behind.get(
+        "/enter?code=x", headers={"x-forwarded-for": told, "x-slowleash-proxy": SECRET}
+    )
+    assert (await pages.logged("refused"))[-1]["author"] == "someone at 2001:db8::7"
+
+
+async def test_the_limit_on_guesses_cannot_be_got_round(
+    pages: Pages, behind: httpx.AsyncClient
+) -> None:
+    async def guess(web: httpx.AsyncClient, number: int, by: str = "") -> int:
+        headers = {"x-forwarded-for": f"10.0.0.{number}", "x-slowleash-proxy": by}
+        return (await web.get("/enter?code=x", headers=headers)).status_code
+
+    assert [await guess(pages.web, n) for n in range(21)] == [403] * 20 + [429]
+    assert [await guess(behind, n) for n in range(21)] == [403] * 20 + [429]
+    # Through the proxy each caller has a measure of their own.
+    assert [await guess(behind, 1, by=SECRET) for _ in range(21)] == [403] * 20 + [429]
+    assert await guess(behind, 2, by=SECRET) == 403
+
+
+@pytest.mark.parametrize("number", ["9" * 16, "9" * 30, "9" * 5000, "٣", "-1", "1e3"])
+@pytest.mark.parametrize(
+    "path",
+    ["/patients/{}", "/patients/1/pictures/{}", "/patients/1/readings/{}",
+     "/patients/{}/records/log.csv"],
+)  # fmt: skip
+async def test_a_number_that_no_row_has_is_not_found(pages: Pages, path: str, number: str) -> None:
+    await pages.enter("Dr Okafor")
+    answer = await pages.web.get(path.format(number))
+    assert answer.status_code == 404
+    assert answer.headers["cache-control"] == "no-store"
+    assert "default-src 'none'" in answer.headers["content-security-policy"]
+
+
+async def test_a_page_that_no_list_has_is_the_nearest(pages: Pages) -> None:
+    await pages.enter("Dr Okafor")
+    for page in ("9" * 5000, "0", "-3", "²"):
+        assert (await pages.web.get("/patients", params={"page": page})).status_code == 200
+
+
+# -- who does not ask -------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    "begun",
+    [b"", b"GET /patients HTT", b"GET /review.css HTTP/1.1\r\nhost: 127.0.0.1\r\n",
+     b"POST /enter HTTP/1.1\r\nhost: 127.0.0.1\r\ncontent-length: 9\r\n"
+     b"content-type: application/x-www-form-urlencoded\r\n\r\ncode"],
+)  # fmt: skip
+async def test_a_request_that_is_not_finished_is_ended(
+    pages: Pages, monkeypatch: pytest.MonkeyPatch, begun: bytes
+) -> None:
+    monkeypatch.setattr(serving, "WHOLE_WITHIN", 0.2)
+    async with serving.serving(pages.app, 0) as port:
+        reader, writer = await asyncio.open_connection("127.0.0.1", port)
+        writer.write(begun)
+        async with asyncio.timeout(20):
+            assert await reader.read() == b""
+        writer.close()
+        # And again after a request that was whole, on the same connection.
+        reader, writer = await asyncio.open_connection("127.0.0.1", port)
+        writer.write(b"GET /review.css HTTP/1.1\r\nhost: 127.0.0.1\r\n\r\n")
+        assert (await reader.readline()).startswith(b"HTTP/1.1 200")
+        await asyncio.sleep(0.1)
+        writer.write(b"GET /x")
+        async with asyncio.timeout(4):  # less than an idle connection is kept
+            await reader.read()
+        writer.close()

@@ -146,6 +146,7 @@ async def test_a_nurse_may_not_change_a_plan_and_an_administrator_names_people(
     ola = canela.stage.standin.user("Ola")
     canela.stage.standin.start(ola, link)
     await canela.stage.settle()
+    await canela.staff_taps("Yes, let in")
     assert "Welcome, Ola" in canela.last(ola).words
     canela.desk.members[ola.id] = ola
     canela.stage.standin.say(ola, canela.desk, "/plan Canela")
@@ -394,6 +395,7 @@ async def joins(box: Box, name: str, role: str) -> User:
     user = box.stage.standin.user(name)
     box.stage.standin.start(user, link)
     await box.stage.settle()
+    await box.staff_taps("Yes, let in")
     box.desk.members[user.id] = user
     return user
 

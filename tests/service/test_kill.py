@@ -101,8 +101,9 @@ def _start(people: Standin, settings: Path, database: Path) -> subprocess.Popen[
 
 
 async def _quiet(people: Standin, database: Path) -> None:
-    """Until the process has fetched, handled and sent everything."""
-    async with asyncio.timeout(120):
+    """Until the process has fetched, handled and sent everything: a group hears twenty
+    messages a minute, and a slow machine may leave all of them to the last start."""
+    async with asyncio.timeout(300):
         while True:
             await asyncio.sleep(0.3)
             if people.chats.updates.pending:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import os
+import stat
 from collections.abc import Callable
 from pathlib import Path
 
@@ -9,7 +11,9 @@ import pytest
 
 from bot.model.conversation import Describe, dump_conversation
 from bot.model.ids import PatientId
+from bot.pictures.apart import do
 from bot.pictures.opening import PictureError, checksum
+from bot.service import apart
 from bot.service import media as work
 from bot.service.media import verify_media
 from bot.telegram.client import Client
@@ -52,6 +56,59 @@ async def test_a_picture_at_any_time_is_thanked_shown_to_staff_and_kept_clean(ca
     assert [r.kind for r in await canela.log()].count("picture") == 1
     assert list(folder.glob("**/*.part")) == []
     assert list((folder / "incoming").iterdir()) == []
+
+
+@pytest.mark.skipif(os.name == "nt", reason="there, files belong to whoever owns the folder")
+async def test_pictures_are_closed_to_others_also_on_their_way(
+    canela: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    on_the_way: list[Path] = []
+
+    async def seen(self: Client, file: str, path: Path) -> int:
+        size = await real(self, file, path)
+        on_the_way.append(path)
+        assert stat.S_IMODE(path.stat().st_mode) == 0o600
+        return size
+
+    real = Client.download
+    monkeypatch.setattr(Client, "download", seen)
+    folder = canela.stage.app.shelf.folder
+    folder.mkdir(mode=0o755)  # as an older version left it
+    await sends(canela, GOOD)
+    assert on_the_way
+    modes = {one.is_dir(): stat.S_IMODE(one.stat().st_mode) for one in folder.rglob("*")}
+    assert modes == {True: 0o700, False: 0o600}
+    assert stat.S_IMODE(folder.stat().st_mode) == 0o700
+
+
+async def test_one_person_fills_only_their_part_of_the_disk(
+    canela: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(work, "MEGABYTE", len(GOOD) // 2000)  # 2000 of them: the setting
+    for seed in (7, 8, 9, 11):
+        await sends(canela, data(leg(seed=seed)))
+    rows = await kept(canela)
+    assert [row["state"] for row in rows].count("kept") in (1, 2)
+    assert rows[-1]["state"] == "failed"
+    told = [m for m in canela.stage.standin.messages(canela.desk) if "kept already" in m.words]
+    assert len(told) == 1  # once a day, however many come
+    shown = [m for m in canela.stage.standin.messages(canela.desk) if "a picture from" in m.words]
+    assert len(shown) == 4  # staff have seen each
+
+
+async def test_with_little_room_on_the_disk_pictures_wait_and_the_log_goes_on(
+    canela: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    with monkeypatch.context() as patch:
+        patch.setattr("bot.store.shelf.Shelf.free", lambda self: 499_000_000)
+        await sends(canela, GOOD)
+        (row,) = await kept(canela)
+        assert (row["state"], row["attempts"]) == ("waiting", 1)
+        assert "in Canela's log" in canela.last(canela.ines).words
+        await canela.to(1, 12)
+        assert "MB are free" in canela.case("could not be stored").words
+    await canela.to(1, 14)
+    assert (await kept(canela))[0]["state"] == "kept"
 
 
 async def test_the_same_picture_twice_is_one_file(canela: Box) -> None:
@@ -113,6 +170,34 @@ async def test_killed_at_any_step_the_picture_is_kept_once(
     folder = canela.stage.app.shelf.folder
     assert len([path for path in folder.rglob("*") if path.is_file()]) == 1
     assert len([t for t in canela.heard(canela.ines) if "Canela's log" in t]) == 1
+
+
+async def test_what_ends_the_bot_thrice_is_not_looked_at_again(
+    canela: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    class Killed(BaseException):
+        """As if memory had run out."""
+
+    looks: list[int] = []
+
+    def killed(*args: object, **kwargs: object) -> object:
+        looks.append(1)
+        raise Killed
+
+    with monkeypatch.context() as patch:
+        patch.setattr(work, "look", killed)
+        with pytest.raises(Killed):
+            await sends(canela, GOOD)
+        for _ in range(2):
+            await canela.stage.stop_bot()
+            await canela.stage.start_bot()
+            with pytest.raises(Killed):
+                await canela.stage.settle()
+        await canela.stage.stop_bot()
+        await canela.stage.start_bot()
+        await canela.stage.settle()
+    assert len(looks) == 3
+    assert (await kept(canela))[0]["state"] == "failed"
 
 
 async def test_a_download_that_fails_is_tried_again_until_it_is_kept(recheck: Box) -> None:
@@ -295,8 +380,9 @@ async def test_without_the_extra_the_film_itself_is_shown(
     recheck: Box, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.setattr("bot.pictures.film.can_film", lambda: False)
-    monkeypatch.setattr(work, "can_film", lambda: False)
-    monkeypatch.setattr(work, "contact_sheet", _no_av)
+    monkeypatch.setattr("bot.pictures.apart.can_film", lambda: False)
+    monkeypatch.setattr("bot.pictures.apart.contact_sheet", _no_av)
+    monkeypatch.setattr(apart, "_run", do)  # in this process, where it is not there
     await films(recheck)
     (shown,) = decisions(recheck)
     assert shown.file is not None
@@ -352,6 +438,7 @@ async def test_an_iphones_file_that_cannot_be_read_is_asked_for_again(
 ) -> None:
     if broken == "no library":
         monkeypatch.setattr("bot.pictures.opening.can_heif", lambda: False)
+        monkeypatch.setattr(apart, "_run", do)  # in this process, where it is not there
     content = HEIC if broken == "no library" else HEIC[:-4000]
     await sends_file(recheck, content, "IMG_0042.HEIC")
     assert "send it from the phone's gallery, not as a file" in recheck.last(recheck.ines).words

@@ -124,6 +124,20 @@ async def test_a_lost_answer_is_sent_again_and_says_so(canela: Box) -> None:
     evening = [text for text in canela.heard(canela.ines) if "Give carprofen" in text]
     assert len(evening) == 2
     assert "nothing is to be given twice" in evening[1]
+    first, second = (
+        one for one in canela.stage.standin.chats.log
+        if one.chat.id == canela.stage.standin.private(canela.ines).id
+        and "Give carprofen" in one.words
+    )  # fmt: skip
+    assert first.buttons == ()
+    assert second.buttons
+    others = [
+        one for one in canela.stage.standin.chats.log
+        if one.buttons and "Give carprofen" not in one.words
+    ]  # fmt: skip
+    await canela.taps(canela.ines, "1 · Given", second)
+    assert "dose: given" in await canela.seen()
+    assert all(one.buttons for one in others)
 
 
 async def test_a_deleted_account_is_noticed_when_the_next_prompt_cannot_arrive(

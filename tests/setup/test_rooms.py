@@ -78,6 +78,19 @@ def test_the_clock_is_read_in_one_place() -> None:
     assert found == []
 
 
+def test_a_digit_is_one_that_can_be_reckoned_with() -> None:
+    """``str.isdigit`` takes "²" and "①", which no number is made of. Replies are read with
+    each digit folded to one of ten (``bot/reading/normalise.py``)."""
+    found = [
+        f"{name}:{node.lineno}"
+        for name, tree in modules("bot", "demo")
+        if not name.startswith("bot/reading/")
+        for node in ast.walk(tree)
+        if isinstance(node, ast.Attribute) and node.attr in ("isdigit", "isnumeric")
+    ]
+    assert found == []
+
+
 @pytest.mark.parametrize("text", ["SELECT id\nFROM patient", "insert or ignore into inbox(x)",
                                   "UPDATE chat SET state = 1", "PRAGMA synchronous"])  # fmt: skip
 def test_the_scan_finds_sql(text: str) -> None:

@@ -68,7 +68,7 @@ def test_what_an_event_writes_carries_it_and_who_caused_it(
     out.add(o.Mark(line, "answered", "given", "Inés", NOW, SourceId("message:11:5"), PersonId(1)))
     apply(tx, out, NOW)
     rows = plain.execute("SELECT * FROM log WHERE event = ?", (SAID,)).fetchall()
-    assert [row["kind"] for row in rows] == ["said", "noted", "sent"]
+    assert [row["kind"] for row in rows] == ["said", "noted", "queued"]
     assert {(row["person_id"], row["member_id"]) for row in rows} == {(1, None)}
     assert [row["source"] for row in rows] == ["message:11:5", "message:11:5", None]
     for table in ("observation", "outbox", "item"):

@@ -76,3 +76,15 @@ def test_what_is_no_token_stays() -> None:
     for words in ("at 12:30 given", "bot/model/chat.py:12: mend", "see /bot/x and /bots/y", "a:b"):
         assert redact(words) == words
     logging.getLogger("anybody").warning("%d of %s", 3, "x")
+
+
+@pytest.mark.parametrize("piece", ["1", "/bot", "/bot:", "1:a", "%3A", "/bot1%3A", "1:1"])
+def test_no_words_of_strangers_keep_the_mask_busy(piece: str) -> None:
+    """Linear: a megabyte of digits is done, where the square of its length would never be."""
+    text = piece * 300_000
+    assert len(redact(f"{text} {OTHER} {text}")) > 0
+    assert OTHER not in redact(f"{text} {OTHER} {text}")
+
+
+def test_a_line_of_the_log_does_nothing_to_a_terminal() -> None:
+    assert redact("from \x1b[2J\x9b1m\u202eevil") == "from [2J1mevil"

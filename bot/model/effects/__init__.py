@@ -5,19 +5,23 @@ from .effects import Effect, Effects, Rows
 from .messages import Ask, Say, Settle, Tell
 from .people import (
     ChatMoved,
+    CloseDesk,
     Dismiss,
+    Erase,
     Forget,
     Invite,
     Join,
     JoinDesk,
     JoinStaff,
     Leave,
+    NewRole,
     OwnSetting,
     Reachable,
     SetLanguage,
+    UseLink,
 )
 from .prompts import Mark, MoveLine, NewPlan, PromptSent, Reminded, Retext
-from .staff_work import Card, CaseChange, CaseNote, EndHold, PutHold, ReviewChange
+from .staff_work import Card, CaseChange, CaseNote, ClockIsRight, EndHold, PutHold, ReviewChange
 from .told import Correct, Entry, Heard, KeepMedia, Note, RetakeAsked, Retract, WoundPut
 
 __all__ = [
@@ -27,6 +31,8 @@ __all__ = [
     "CaseChange",
     "CaseNote",
     "ChatMoved",
+    "ClockIsRight",
+    "CloseDesk",
     "Correct",
     "Dismiss",
     "Due",
@@ -35,6 +41,7 @@ __all__ = [
     "EndCourse",
     "EndHold",
     "Entry",
+    "Erase",
     "Forget",
     "Heard",
     "Hush",
@@ -48,6 +55,7 @@ __all__ = [
     "MoveLine",
     "NewPatient",
     "NewPlan",
+    "NewRole",
     "Note",
     "OwnSetting",
     "PromptSent",
@@ -64,5 +72,6 @@ __all__ = [
     "SetState",
     "Settle",
     "Tell",
+    "UseLink",
     "WoundPut",
 ]

@@ -16,19 +16,23 @@ from .course import CancelDue, Due, EndCourse, Hush, NewPatient, SetState
 from .messages import Ask, Say, Settle, Tell
 from .people import (
     ChatMoved,
+    CloseDesk,
     Dismiss,
+    Erase,
     Forget,
     Invite,
     Join,
     JoinDesk,
     JoinStaff,
     Leave,
+    NewRole,
     OwnSetting,
     Reachable,
     SetLanguage,
+    UseLink,
 )
 from .prompts import Mark, MoveLine, NewPlan, PromptSent, Reminded, Retext
-from .staff_work import Card, CaseChange, CaseNote, EndHold, PutHold, ReviewChange
+from .staff_work import Card, CaseChange, CaseNote, ClockIsRight, EndHold, PutHold, ReviewChange
 from .told import Correct, Entry, Heard, KeepMedia, Note, RetakeAsked, Retract, WoundPut
 
 E = TypeVar("E")
@@ -48,15 +52,20 @@ Effect = (
     | Join
     | OwnSetting
     | Forget
+    | Erase
     | JoinDesk
     | JoinStaff
+    | UseLink
     | Dismiss
+    | NewRole
+    | CloseDesk
     | Invite
     | NewPatient
     | NewPlan
     | KeepMedia
     | RetakeAsked
     | ReviewChange
+    | ClockIsRight
     | WoundPut
     | MoveLine
     | CancelDue

@@ -33,9 +33,18 @@ class OwnSetting:
 
 @dataclass(frozen=True, slots=True)
 class Forget:
-    """A person who left is taken off every list: chat, account and name."""
+    """A person leaves every patient; ``Erase`` follows when the answer has reached them."""
 
     person: PersonId
+
+
+@dataclass(frozen=True, slots=True)
+class Erase:
+    """Erase what the law lets go of a person who asked for it, unless they came back.
+    ``years``: how long a record must be kept."""
+
+    person: PersonId
+    years: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -96,10 +105,33 @@ class JoinStaff:
 
 
 @dataclass(frozen=True, slots=True)
+class UseLink:
+    """A one-time link was taken up by ``user``, who waits to be let in."""
+
+    digest: str
+    user: int
+
+
+@dataclass(frozen=True, slots=True)
 class Dismiss:
     """Someone may act for the practice no longer."""
 
     member: MemberId
+
+
+@dataclass(frozen=True, slots=True)
+class NewRole:
+    """A member of the practice may do more, or less, from now on."""
+
+    member: MemberId
+    role: str
+
+
+@dataclass(frozen=True, slots=True)
+class CloseDesk:
+    """A chat is a staff chat no longer."""
+
+    chat: int
 
 
 @dataclass(frozen=True, slots=True)

@@ -79,6 +79,11 @@ class EndHold:
 
 
 @dataclass(frozen=True, slots=True)
+class ClockIsRight:
+    """An administrator says that the computer's clock shows the right time."""
+
+
+@dataclass(frozen=True, slots=True)
 class ReviewChange:
     """A recheck as it was shown to the clinician, with what has been decided."""
 

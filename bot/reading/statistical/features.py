@@ -23,7 +23,7 @@ def words(text: str) -> list[str]:
     """Plain words, figures and marks in order; a long figure only by its length."""
     flat = fold(text[:LONGEST])[0].replace("'", "")
     return [
-        f"#{len(piece)}" if len(piece) > 2 and piece.isdigit() else piece
+        f"#{len(piece)}" if len(piece) > 2 and piece.isdecimal() else piece
         for piece in _PIECE.findall(flat)
     ]
 

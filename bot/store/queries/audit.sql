@@ -1,6 +1,9 @@
 -- name: log_last
 SELECT id, hash FROM log ORDER BY id DESC LIMIT 1;
 
+-- name: log_kind
+SELECT kind FROM log WHERE id = :id;
+
 -- name: log_chain
 SELECT id, patient_id, at, kind, author, text, data, salt, digest, prev_hash, hash, erased_in,
   event, person_id, member_id

@@ -56,6 +56,18 @@ UPDATE invitation SET used_by = NULL WHERE used_by = :user_id;
 -- name: erase_thread
 DELETE FROM thread WHERE chat_id = :chat_id;
 
+-- name: erase_threads
+SELECT chat_id, body FROM thread ORDER BY chat_id;
+
+-- name: erase_thread_put
+UPDATE thread SET body = :body WHERE chat_id = :chat_id;
+
+-- name: erase_invited
+UPDATE invitation SET made_by = 'owner' WHERE kind = 'owner' AND made_by = :name;
+
+-- name: erase_turned_away
+DELETE FROM turned_away WHERE sender = :sender;
+
 -- name: erase_moved
 DELETE FROM chat_moved WHERE old = :chat_id OR new = :chat_id;
 
@@ -88,7 +100,7 @@ SELECT id, body, event FROM hold WHERE patient_id = :patient_id;
 UPDATE hold SET id = :new, body = :body, event = :event WHERE id = :id;
 
 -- name: erase_rows_due
-SELECT key, data FROM due WHERE patient_id = :patient_id AND state <> 'waiting';
+SELECT key, data, state FROM due WHERE patient_id = :patient_id;
 
 -- name: erase_due_put
 UPDATE due SET key = :new, data = :data, error = NULL WHERE key = :key;

@@ -21,6 +21,10 @@ WHERE id = :id;
 -- name: media_tried
 UPDATE media SET state = :state, error = :error, attempts = attempts + 1 WHERE id = :id;
 
+-- name: media_bytes_of
+SELECT coalesce(sum(bytes), 0) AS bytes FROM media
+WHERE state = 'kept' AND person_id = :person_id;
+
 -- name: media_retake
 UPDATE media SET retake = 1 WHERE id = :id;
 

@@ -1,13 +1,33 @@
 -- name: inbox_keep
-INSERT INTO inbox (update_id, body, received_at) VALUES (:update_id, :body, :now)
+INSERT INTO inbox (update_id, body, received_at, lane, turn, urgent)
+VALUES (:update_id, :body, :now, :lane, :turn, :urgent)
 ON CONFLICT (update_id) DO NOTHING;
 
--- name: inbox_next
-SELECT update_id, body, received_at, attempts FROM inbox
-WHERE state = 'waiting' ORDER BY update_id LIMIT 1;
+-- name: inbox_turns
+SELECT (SELECT min(turn) FROM inbox WHERE state = 'waiting') AS now,
+  (SELECT max(turn) FROM inbox WHERE state = 'waiting' AND lane = :lane) AS mine;
 
+-- The household to which a chat belongs: its first patient's number, and whether an
+-- emergency of any patient of theirs is open.
+-- name: inbox_home
+SELECT min(c.patient_id) AS home, max(CASE WHEN f.id IS NULL THEN 0 ELSE 1 END) AS urgent
+FROM person AS p
+JOIN caregiver AS c ON c.person_id = p.id AND c.left_at IS NULL
+LEFT JOIN case_file AS f ON f.patient_id = c.patient_id AND f.state <> 'closed'
+  AND f.urgency = :emergency
+WHERE p.chat_id = :chat_id;
+
+-- The lane whose turn it is, an urgent one first; of it the oldest.
+-- name: inbox_next
+SELECT update_id, body, received_at, attempts, urgent FROM inbox
+WHERE state = 'waiting' AND lane = (
+  SELECT lane FROM inbox WHERE state = 'waiting' ORDER BY urgent DESC, turn, update_id LIMIT 1)
+ORDER BY update_id LIMIT 1;
+
+-- What is done needs no lane any more: it may name a chat.
 -- name: inbox_mark
-UPDATE inbox SET state = :state, attempts = attempts + 1, error = :error
+UPDATE inbox SET state = :state, attempts = attempts + 1, error = :error,
+  lane = CASE WHEN :state = 'waiting' THEN lane ELSE '' END
 WHERE update_id = :update_id;
 
 -- name: inbox_counts
@@ -32,7 +52,7 @@ ORDER BY urgent DESC, due_at, id LIMIT :most;
 -- name: outbox_claim
 UPDATE outbox SET state = 'sending', attempts = attempts + 1
 WHERE id = :id AND state = 'waiting'
-RETURNING id, dedupe, kind, chat_id, body, attempts, uncertain, event;
+RETURNING id, dedupe, kind, chat_id, body, attempts, uncertain, event, urgent, created_at;
 
 -- name: outbox_message_of
 SELECT message_id, state FROM outbox WHERE dedupe = :dedupe;
@@ -52,10 +72,16 @@ UPDATE outbox SET state = :state, message_id = coalesce(:message_id, message_id)
   error = :error, sent_at = :now
 WHERE id = :id;
 
+-- name: outbox_words
+UPDATE outbox SET body = :body WHERE id = :id;
+
 -- name: outbox_retry
 UPDATE outbox SET state = 'waiting', due_at = :due_at, error = :error,
   uncertain = uncertain + :uncertain
 WHERE id = :id;
+
+-- name: outbox_due_soon
+UPDATE outbox SET due_at = :now WHERE state = 'waiting' AND due_at > :latest;
 
 -- name: outbox_recover
 UPDATE outbox SET state = 'waiting', uncertain = uncertain + 1,
@@ -69,7 +95,13 @@ UPDATE outbox SET chat_id = :new, body = :body WHERE id = :id;
 SELECT id, body FROM outbox WHERE chat_id = :chat_id AND state IN ('waiting', 'sending');
 
 -- name: outbox_next_due
-SELECT min(due_at) AS at FROM outbox WHERE state = 'waiting';
+SELECT min(due_at) AS at FROM outbox AS o
+WHERE state = 'waiting'
+  AND NOT EXISTS (
+    SELECT 1 FROM outbox AS earlier
+    WHERE earlier.chat_id = o.chat_id AND earlier.id < o.id
+      AND earlier.state IN ('waiting', 'sending') AND earlier.urgent >= o.urgent
+  );
 
 -- name: outbox_counts
 SELECT state, count(*) AS n FROM outbox GROUP BY state;
@@ -94,3 +126,22 @@ SELECT old FROM chat_moved WHERE new = :chat_id;
 -- name: outbox_silence
 UPDATE outbox SET state = 'refused', error = 'the patient died', sent_at = :now
 WHERE patient_id = :patient_id AND state = 'waiting';
+
+-- Whether anything in a prompt is still asked.
+-- name: outbox_prompt_open
+SELECT 1 AS there FROM item JOIN patient ON patient.id = item.patient_id
+WHERE item.prompt_id = :prompt AND item.state = 'open' AND patient.state = 'active' LIMIT 1;
+
+-- name: outbox_case_open
+SELECT 1 AS there FROM case_file WHERE id = :id AND state = 'open';
+
+-- name: outbox_numbers
+SELECT message_id FROM outbox
+WHERE chat_id = :chat_id AND message_id < :below AND message_id >= :first;
+
+-- name: outbox_state
+SELECT dedupe, state, message_id, error, attempts FROM outbox WHERE dedupe = :dedupe;
+
+-- Must be empty: called sent, but no message of the platform's is known.
+-- name: outbox_unproved
+SELECT dedupe FROM outbox WHERE state = 'sent' AND kind = 'send' AND message_id IS NULL;

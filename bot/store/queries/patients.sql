@@ -103,6 +103,9 @@ ORDER BY due_at, key LIMIT 1;
 UPDATE due SET state = :state, attempts = attempts + 1, error = :error
 WHERE key = :key AND due_at = :due_at;
 
+-- name: due_begun
+UPDATE due SET attempts = attempts + 1 WHERE key = :key AND due_at = :due_at;
+
 -- name: due_cancel
 UPDATE due SET state = 'done' WHERE key = :key AND state = 'waiting';
 

@@ -1,8 +1,19 @@
 -- name: setting
 SELECT value FROM setting WHERE key = :key;
 
+-- name: setting_put
+INSERT INTO setting (key, value) VALUES (:key, :value)
+ON CONFLICT (key) DO UPDATE SET value = excluded.value;
+
 -- name: setting_first
 INSERT INTO setting (key, value) VALUES (:key, :value) ON CONFLICT (key) DO NOTHING;
+
+-- name: setting_put
+INSERT INTO setting (key, value) VALUES (:key, :value)
+ON CONFLICT (key) DO UPDATE SET value = excluded.value;
+
+-- name: setting_drop
+DELETE FROM setting WHERE key = :key;
 
 -- name: person_of_user
 SELECT id, user_id, chat_id, name, lang, reachable FROM person WHERE user_id = :user_id;
@@ -51,14 +62,22 @@ SELECT id, user_id, chat_id, name, role FROM staff WHERE removed_at IS NULL ORDE
 -- name: staff_join
 INSERT INTO staff (user_id, chat_id, name, role, joined_at)
 VALUES (:user_id, :chat_id, :name, :role, :now)
-ON CONFLICT (user_id) DO UPDATE SET name = excluded.name, role = excluded.role,
+ON CONFLICT (user_id) DO UPDATE SET
+  name = CASE WHEN staff.removed_at IS NULL THEN staff.name ELSE excluded.name END,
+  role = CASE WHEN staff.removed_at IS NULL THEN staff.role ELSE excluded.role END,
   chat_id = coalesce(excluded.chat_id, staff.chat_id), removed_at = NULL;
 
 -- name: staff_remove
 UPDATE staff SET removed_at = :now WHERE id = :id;
 
+-- name: staff_role
+UPDATE staff SET role = :role WHERE id = :id;
+
+-- name: desk_close
+DELETE FROM desk WHERE chat_id = :chat_id;
+
 -- name: invitation
-SELECT digest, kind, patient_id, rank, name, role, expires_at, used_at FROM invitation
+SELECT digest, kind, patient_id, rank, name, role, member_id, expires_at, used_at FROM invitation
 WHERE digest = :digest;
 
 -- name: invitation_add
@@ -84,14 +103,25 @@ WHERE patient_id = :patient_id AND person_id = :person_id;
 -- name: caregiver_leave_all
 UPDATE caregiver SET left_at = coalesce(left_at, :now) WHERE person_id = :person_id;
 
--- name: person_forget
-UPDATE person SET user_id = -id, chat_id = 0, name = 'former caregiver', reachable = 0
-WHERE id = :id;
-
 -- name: caregivers_carry
 INSERT INTO caregiver (patient_id, person_id, joined_at, hours, wants)
 SELECT :new, person_id, :now, hours, wants FROM caregiver
 WHERE patient_id = :old AND left_at IS NULL;
 
 -- name: desk_remove_of
-DELETE FROM desk WHERE rank > 0 AND chat_id = (SELECT chat_id FROM staff WHERE id = :id);
+DELETE FROM desk WHERE chat_id IN (SELECT user_id FROM staff WHERE id = :id
+  UNION ALL SELECT chat_id FROM staff WHERE id = :id);
+
+-- name: turned_away
+SELECT since, count FROM turned_away WHERE sender = :sender;
+
+-- name: turned_away_put
+INSERT INTO turned_away (sender, since, count) VALUES (:sender, :since, :count)
+ON CONFLICT (sender) DO UPDATE SET since = excluded.since, count = excluded.count;
+
+-- name: turned_away_past
+DELETE FROM turned_away WHERE since < :before;
+
+-- name: cares_for
+SELECT p.id FROM person AS p JOIN caregiver AS c ON c.person_id = p.id
+WHERE p.user_id = :user_id AND c.left_at IS NULL LIMIT 1;

@@ -1,0 +1,63 @@
+"""Whether the machine's clock may be believed: a pure judgement of the times it is given."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
+
+JUMP = 60.0
+"""Seconds by which the clock may leave the monotonic one from one look to the next."""
+AT_START = 600.0
+"""Seconds by which it may differ from the platform's date when the bot starts."""
+AGREES = 120.0
+"""Seconds by which the platform's date may differ from a clock that is right."""
+
+
+@dataclass(frozen=True, slots=True)
+class Heard:
+    """The platform's date, and when by the monotonic clock it came."""
+
+    date: datetime
+    monotonic: float
+
+    def at(self, monotonic: float) -> datetime:
+        """What the platform's clock shows at another moment."""
+        return self.date + timedelta(seconds=monotonic - self.monotonic)
+
+
+@dataclass(frozen=True, slots=True)
+class Judgement:
+    """``offset``: the clock less the monotonic one, when it was last believed."""
+
+    offset: float | None = None
+    jump: float = 0.0
+    """Seconds by which it is ahead of what is believed; 0 while it is believed."""
+
+    @property
+    def trusted(self) -> bool:
+        """Whether decisions may be taken by this clock."""
+        return self.jump == 0.0
+
+    def look(self, now: datetime, monotonic: float, heard: Heard | None) -> Judgement:
+        """The judgement after one more look at the clocks."""
+        offset = now.timestamp() - monotonic
+        apart = None if heard is None else (now - heard.at(monotonic)).total_seconds()
+        if self.offset is None:
+            if apart is None or abs(apart) <= AT_START:
+                return Judgement(offset)
+            return Judgement(offset - apart, apart)
+        jump = offset - self.offset
+        if abs(jump) <= JUMP or (apart is not None and abs(apart) <= AGREES):
+            return Judgement(offset)
+        return replace(self, jump=jump)
+
+    @classmethod
+    def believing(cls, now: datetime, monotonic: float) -> Judgement:
+        """The clock as it stands is right: somebody who must know says so."""
+        return cls(now.timestamp() - monotonic)
+
+    def apart(self, before: Judgement) -> float:
+        """Seconds by which the clock was set since an earlier look."""
+        if self.offset is None or before.offset is None:
+            return 0.0
+        return abs((self.offset + self.jump) - (before.offset + before.jump))

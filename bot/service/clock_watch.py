@@ -1,0 +1,94 @@
+"""Looks at the machine's clock before anything is decided by the hour, and tells staff when
+it jumped and when it may be believed again."""
+
+from __future__ import annotations
+
+import logging
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from zoneinfo import ZoneInfo
+
+from bot.context.practice import Practice
+from bot.store.database import Database, Tx, stamp
+
+from .clock import Clock, MachineClock
+from .clock_judge import Heard, Judgement
+from .work import tell_desks
+
+logger = logging.getLogger(__name__)
+
+
+@dataclass(frozen=True, slots=True)
+class Look:
+    """``moved``: the clock was set, one way or the other, since the look before."""
+
+    trusted: bool
+    moved: bool = False
+
+
+class ClockWatch:
+    """Remembers what was believed."""
+
+    def __init__(self, db: Database) -> None:
+        self._db = db
+        self._judgement = Judgement()
+        self._word = ""
+
+    @property
+    def trusted(self) -> bool:
+        """As of the last look."""
+        return self._judgement.trusted
+
+    async def look(
+        self, clock: Clock, practice: Practice, date: tuple[datetime, float] | None
+    ) -> Look:
+        """Whether what depends on the hour may be decided now. ``date``: the platform's own,
+        and when it came by the monotonic clock. A clock that is none of a machine's (the
+        demo's, a test's) is set by whoever knows what they do."""
+        if not isinstance(clock, MachineClock):
+            return Look(True)
+        now, tick, before = clock.now(), clock.monotonic(), self._judgement
+        after = before.look(now, tick, Heard(*date) if date else None)
+        if not after.trusted:
+            word = await self._db.read(_word)
+            if before.trusted:
+                self._word = word  # what an administrator said earlier was of another jump
+            elif word != self._word:
+                after = Judgement.believing(now, tick)
+        self._judgement = after
+        moved = after.apart(before) > 1
+        if moved:
+            await due_soon(self._db, now, timedelta(0))
+        if before.trusted != after.trusted:
+            await self._tell(practice, now)
+        return Look(after.trusted, moved or before.trusted != after.trusted)
+
+    async def _tell(self, practice: Practice, now: datetime) -> None:
+        """Staff hear it at once, in the time of their own clock."""
+        minutes = round(self._judgement.jump / 60)
+        good = self._judgement.trusted
+        why = "it is believed again" if good else f"it jumped by {minutes} minutes"
+        logger.warning("the computer's clock: %s", why)
+        zone = practice.clinic.zone
+        text = practice.words.say(
+            "desk_clock_again" if good else "desk_clock_jumped",
+            practice.clinic.language,
+            time=f"{now.astimezone(ZoneInfo(zone)):%Y-%m-%d %H:%M}",
+            zone=zone,
+            minutes=str(minutes),
+        )
+        key = f"clock:{'again' if good else 'jumped'}:{stamp(now)}"
+        await self._db.transact(lambda tx: tell_desks(tx, key, text, why, now))
+
+
+def _word(tx: Tx) -> str:
+    """When an administrator last said that the clock is right."""
+    row = tx.one("setting", key="clock_right")
+    return row["value"] if row else ""
+
+
+async def due_soon(db: Database, now: datetime, most: timedelta) -> None:
+    """No message waits for an hour that a wrong clock gave it."""
+    await db.transact(
+        lambda tx: tx.run("outbox_due_soon", now=stamp(now), latest=stamp(now + most))
+    )

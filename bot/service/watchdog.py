@@ -1,0 +1,132 @@
+"""Keeps the parts of the bot at work: one that fails or stands still is started again."""
+
+from __future__ import annotations
+
+import asyncio
+import contextlib
+import logging
+import time
+from collections.abc import Awaitable, Callable, Coroutine, Sequence
+from dataclasses import dataclass, field
+from typing import Any
+
+from bot.store.database import BROKEN
+from bot.telegram.outcome import TokenWrong
+
+logger = logging.getLogger(__name__)
+
+FATAL = (TokenWrong, *BROKEN)
+"""What starting again cannot mend."""
+
+Told = Callable[[str, str], Awaitable[None]]
+"""Tells staff that a part, by its name, was started again, and why."""
+
+
+@dataclass
+class Part:
+    """One endless piece of work. ``waits`` says whether it has something that it could do
+    now; ``beat`` is called whenever it has done something."""
+
+    name: str
+    run: Callable[[], Coroutine[Any, Any, None]]
+    waits: Callable[[], Awaitable[bool]] | None = None
+    before_again: Callable[[], Awaitable[object]] | None = None
+    ends: bool = False
+    """Whether its end without an error ends the whole."""
+    task: asyncio.Task[None] | None = None
+    idle_since: float | None = None
+    failures: int = 0
+    again_at: float | None = None
+    begun: float = field(default=0.0)
+
+    def beat(self) -> None:
+        """It has done something."""
+        self.idle_since = None
+
+
+@dataclass
+class Watchdog:
+    """``patience``: seconds that work may wait while its part does nothing; ``look``:
+    seconds between two looks; a failed part rests ``first`` seconds, doubled up to ``most``."""
+
+    parts: Sequence[Part]
+    told: Told
+    patience: float = 60.0
+    look: float = 5.0
+    first: float = 0.5
+    most: float = 60.0
+
+    async def run(self, stop: asyncio.Event) -> None:
+        """Until ``stop``, or until a part fails in a way that somebody must mend."""
+        waiting = asyncio.create_task(stop.wait())
+        try:
+            for part in self.parts:
+                self._start(part)
+            while not stop.is_set():
+                tasks = [part.task for part in self.parts if part.task is not None]
+                await asyncio.wait(
+                    [*tasks, waiting], timeout=self.look, return_when=asyncio.FIRST_COMPLETED
+                )
+                for part in self.parts:
+                    if stop.is_set() or await self._watch(part):
+                        return
+        finally:
+            tasks = [part.task for part in self.parts if part.task is not None]
+            for task in (*tasks, waiting):
+                task.cancel()
+            for task in (*tasks, waiting):
+                with contextlib.suppress(asyncio.CancelledError, Exception):
+                    await task
+
+    def _start(self, part: Part) -> None:
+        part.idle_since, part.again_at, part.begun = None, None, time.monotonic()
+        part.task = asyncio.create_task(part.run(), name=part.name)
+
+    async def _watch(self, part: Part) -> bool:
+        """One look at a part; true when all is to end."""
+        now = time.monotonic()
+        if part.task is None:
+            if part.again_at is not None and now >= part.again_at:
+                await self._again(part)
+        elif part.task.done():
+            error = None if part.task.cancelled() else part.task.exception()
+            if isinstance(error, FATAL):
+                raise error
+            if error is None and part.ends:
+                return True
+            if now - part.begun > self.patience:
+                part.failures = 0
+            pause = min(self.most, self.first * 2.0**part.failures)
+            part.failures = min(part.failures + 1, 20)
+            part.task, part.again_at = None, now + pause
+            logger.error("%s ended; again in %.1f s", part.name, pause, exc_info=error)
+            await self._tell(part, f"{type(error).__name__}: {error}")
+        elif part.waits is not None:
+            await self._stands(part, part.waits, now)
+        return False
+
+    async def _stands(self, part: Part, waits: Callable[[], Awaitable[bool]], now: float) -> None:
+        since = part.idle_since
+        if not await waits():
+            part.idle_since = None
+        elif since is None:
+            part.idle_since = now
+        elif part.idle_since == since and now - since >= self.patience and part.task:
+            logger.error("%s: work has waited %.0f s; started again", part.name, now - since)
+            part.task.cancel()
+            await asyncio.wait([part.task], timeout=self.look)
+            await self._again(part)
+            await self._tell(part, f"work waited {now - since:.0f} s and nothing was done")
+
+    async def _again(self, part: Part) -> None:
+        if part.before_again is not None:
+            await part.before_again()
+        self._start(part)
+
+    async def _tell(self, part: Part, why: str) -> None:
+        try:
+            await self.told(part.name, why)
+        except FATAL:
+            raise
+        except Exception:
+            logger.exception("staff could not be told that %s was started again", part.name)

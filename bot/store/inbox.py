@@ -1,0 +1,96 @@
+"""Updates into the inbox as they came: what is in one never keeps back another. Each goes
+into the lane of its household, so that none waits behind the many of somebody else, and
+what sounds of an emergency brings its household to the front."""
+
+from __future__ import annotations
+
+import json
+import logging
+import sqlite3
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from bot.model.urgency import Urgency
+
+from .database import Database, Tx, stamp
+
+logger = logging.getLogger(__name__)
+
+_ITS_FAULT = (ValueError, OverflowError, sqlite3.DataError, sqlite3.InterfaceError,
+              sqlite3.ProgrammingError)  # fmt: skip
+"""Errors that come of what is in an update. A full disk is no fault of its: it comes again."""
+
+
+@dataclass(frozen=True, slots=True)
+class Kept:
+    """An update to be kept; ``chat`` is 0 and ``text`` empty where they cannot be told."""
+
+    id: int
+    body: str
+    at: datetime
+    chat: int
+    text: str
+
+
+Grave = Callable[[str], bool]
+"""Whether words sound of an emergency."""
+
+
+def kept(
+    updates: Sequence[Mapping[str, Any]],
+    now: datetime,
+    said: Callable[[Mapping[str, Any]], tuple[int, str]],
+) -> list[Kept]:
+    """A row for each update that has a number; ``said`` tells its chat and its words."""
+    return [
+        Kept(number, _body(update, number), now, *said(update))
+        for update in updates
+        if type(number := update.get("update_id")) is int and 0 <= number < 2**63
+    ]
+
+
+async def keep_rows(db: Database, rows: Sequence[Kept], grave: Grave) -> None:
+    """Commit all together; where one cannot be stored, each alone."""
+    try:
+        await db.transact(lambda tx: _put_all(tx, rows, grave))
+    except _ITS_FAULT:
+        for row in rows:
+            await _keep_one(db, row, grave)
+
+
+async def _keep_one(db: Database, row: Kept, grave: Grave) -> None:
+    try:
+        await db.transact(lambda tx: _put(tx, row, grave))
+    except _ITS_FAULT:
+        logger.exception("update %s cannot be stored: kept without its words", row.id)
+        bare = Kept(row.id, json.dumps({"update_id": row.id}), row.at, 0, "")
+        await db.transact(lambda tx: _put(tx, bare, grave))
+
+
+def _put_all(tx: Tx, rows: Sequence[Kept], grave: Grave) -> None:
+    for row in rows:
+        _put(tx, row, grave)
+
+
+def _put(tx: Tx, row: Kept, grave: Grave) -> None:
+    home = tx.one("inbox_home", chat_id=row.chat, emergency=int(Urgency.emergency))
+    known = home is not None and home["home"] is not None
+    lane = f"home:{home['home']}" if home is not None and known else f"chat:{row.chat}"
+    # Words of a stranger are nobody's emergency: they would only push others back.
+    urgent = home is not None and known and (bool(home["urgent"]) or grave(row.text))
+    turns = tx.one("inbox_turns", lane=lane)
+    now, mine = (turns["now"], turns["mine"]) if turns is not None else (None, None)
+    turn = mine + 1 if mine is not None else now or 0
+    tx.run("inbox_keep", update_id=row.id, body=row.body, now=stamp(row.at), lane=lane,
+           turn=turn, urgent=int(urgent))  # fmt: skip
+
+
+def _body(update: Mapping[str, Any], number: int) -> str:
+    """As JSON in plain ASCII: half a character (a lone surrogate) is escaped, and stays."""
+    try:
+        return json.dumps(update, separators=(",", ":"), default=str)
+    except (ValueError, TypeError, RecursionError):
+        logger.exception("update %s cannot be written as JSON: kept without its words", number)
+        return json.dumps({"update_id": number})

@@ -1,0 +1,136 @@
+"""Files made to take memory, ports or other files: refused, in a process of their own."""
+
+from __future__ import annotations
+
+import resource
+import struct
+import subprocess
+import sys
+import time
+import zlib
+from io import BytesIO
+from typing import Any
+
+import av
+import pytest
+
+from bot.pictures import apart as task
+from bot.pictures.check import check_picture
+from bot.pictures.film import check_film
+from bot.pictures.opening import PictureError
+from bot.service import apart
+from tests.pictures.made import data, leg
+from tests.pictures.test_films import WALK
+
+SDP = b"v=0\r\no=- 0 0 IN IP4 0.0.0.0\r\ns=x\r\nc=IN IP4 0.0.0.0\r\nt=0 0\r\n" + (
+    b"m=video 40404 RTP/AVP 96\r\na=rtpmap:96 H264/90000\r\n"
+)
+CONCAT = b"ffconcat version 1.0\nfile /etc/hostname\n"
+
+
+def png(side: int) -> bytes:
+    """A white PNG of one bit a pixel, written line by line."""
+
+    def chunk(name: bytes, content: bytes) -> bytes:
+        seal = struct.pack(">I", zlib.crc32(name + content))
+        return struct.pack(">I", len(content)) + name + content + seal
+
+    packer, row, body = zlib.compressobj(9), bytes(1) + b"\xff" * ((side + 7) // 8), b""
+    for _ in range(side):
+        body += packer.compress(row)
+    head = struct.pack(">IIBBBBB", side, side, 1, 0, 0, 0, 0)
+    packed = chunk(b"IDAT", body + packer.flush())
+    return b"\x89PNG\r\n\x1a\n" + chunk(b"IHDR", head) + packed + chunk(b"IEND", b"")
+
+
+def giant() -> bytes:
+    """A small file whose one frame has 4,200 x 3,000 pixels."""
+    out = BytesIO()
+    with av.open(out, "w", format="mp4") as target:
+        stream: Any = target.add_stream("libx264", rate=10, options={"preset": "ultrafast"})
+        stream.width, stream.height, stream.pix_fmt = 4_200, 3_000, "yuv420p"
+        target.mux(stream.encode(av.VideoFrame(4_200, 3_000, "yuv420p")))
+        target.mux(stream.encode(None))
+    return out.getvalue()
+
+
+@pytest.mark.parametrize("side", [30_000, 8_000])
+def test_a_picture_of_too_many_pixels_is_refused_by_its_header(side: int) -> None:
+    check = check_picture(png(side))
+    assert check.verdict == "unreadable"
+    assert "pixels" in check.why
+
+
+@pytest.mark.parametrize("film", [SDP, CONCAT, b"RIFF0000AVI LIST", b"#EXTM3U\n/etc/hostname\n"])
+def test_only_mp4_and_matroska_are_opened_as_films(
+    film: bytes, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def opened(*args: object, **kwargs: object) -> None:
+        raise AssertionError("it reached the library")
+
+    monkeypatch.setattr("av.open", opened)
+    assert check_film(film).why.startswith("not a film: neither")
+
+
+def test_a_film_that_announces_giant_frames_is_refused() -> None:
+    verdict, kept = apart.look(giant(), film=True)
+    assert (verdict["verdict"], kept) == ("unreadable", [])
+    assert "4200 × 3000" in verdict["why"]
+
+
+def test_the_largest_picture_that_is_taken_fits_into_its_process() -> None:
+    verdict, kept = apart.look(data(leg(8_150, 6_120)), film=False)
+    assert verdict["opens"], verdict
+    assert kept
+
+
+def test_a_bomb_takes_no_memory_of_the_bot() -> None:
+    before = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
+    verdict, kept = apart.look(png(30_000), film=False)
+    assert (verdict["verdict"], kept) == ("unreadable", [])
+    assert resource.getrusage(resource.RUSAGE_SELF).ru_maxrss - before < 50_000
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="elsewhere the bound is not reported so")
+@pytest.mark.parametrize("bomb", ["pixels", "frames"])
+def test_what_a_bomb_takes_of_its_own_process_is_bounded(bomb: str) -> None:
+    """The most that any child has taken so far, in kilobytes: below what it is given."""
+    content = png(30_000) if bomb == "pixels" else giant()
+    apart.look(content, film=bomb == "frames")
+    assert resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss < task.MEMORY // 1024
+
+
+@pytest.mark.skipif(sys.platform != "linux", reason="elsewhere there may be no such limit")
+def test_a_decoder_that_takes_all_it_can_get_is_ended_and_the_bot_goes_on() -> None:
+    greedy = "from bot.pictures import apart; apart._bound(); bytearray(apart.MEMORY)"
+    ended = subprocess.run(
+        [sys.executable, "-c", greedy], capture_output=True, text=True, check=False
+    )
+    assert ended.returncode == 1
+    assert "MemoryError" in ended.stderr
+
+
+def test_what_takes_too_long_is_ended(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(apart, "SECONDS", 0.01)
+    began = time.monotonic()
+    verdict, _ = apart.look(data(leg()), film=False)
+    assert "within" in verdict["why"]
+    assert time.monotonic() - began < 5
+
+
+def test_a_token_is_not_handed_on(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("SLOWLEASH_TOKEN", "1:secret")
+    assert "SLOWLEASH_TOKEN" not in apart._environment()
+
+
+def test_a_film_that_serves_comes_back_as_a_sheet() -> None:
+    assert apart.contact_sheet(WALK)[:3] == b"\xff\xd8\xff"
+    with pytest.raises(PictureError, match="neither MP4"):
+        apart.contact_sheet(SDP)
+
+
+def test_what_is_written_is_what_is_parsed() -> None:
+    head, parts = task.parse(b'{"done": 1, "lengths": [1, 2]}\nabb')
+    assert (head, parts) == ({"done": 1}, [b"a", b"bb"])
+    with pytest.raises(ValueError, match="announced"):
+        task.parse(b'{"lengths": [1]}\nabb')

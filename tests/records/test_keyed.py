@@ -1,0 +1,128 @@
+"""What the chain alone cannot show, a key that the database does not hold can."""
+
+from __future__ import annotations
+
+import asyncio
+from datetime import timedelta
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from bot.cli import verify as command
+from bot.model.ids import Cause
+from bot.records.chain import START, digest_of, seal
+from bot.records.codes import without_codes
+from bot.records.keyed import A_DAY
+from bot.service.sealing import seal_log
+from bot.store.audit import Verified, append, links, verify
+from bot.store.database import Database, Tx, moment
+from tests.records.test_chain import do, opened
+
+KEY, OLD = "a key that nobody can guess", "the key of the year before"
+
+
+async def look(path: Path, *keys: str) -> Verified:
+    async with Database(path) as db:
+        return await db.read(lambda tx: verify(tx, keys=keys))
+
+
+async def sealed(path: Path, *after: timedelta, key: str = KEY) -> None:
+    """An entry and a seal, so long after the log's last entry, each in turn."""
+    async with Database(path) as db:
+        for wait in after:
+            last = await db.read(lambda tx: list(links(tx))[-1])
+            now = moment(last.at) + wait
+
+            def one(tx: Tx) -> int:
+                return append(tx, "desk", "Kim", "looked", now, None, {})  # noqa: B023
+
+            await db.transact(one)
+            assert await seal_log(db, key, now)
+            assert not await seal_log(db, key, now)  # not one upon another
+
+
+def rewritten(path: Path, first: int) -> None:
+    """All from this entry on sealed anew, as someone who has the database can."""
+    with opened(path) as plain:
+        prev = plain.execute("SELECT hash FROM log WHERE id = ?", (first - 1,)).fetchone()
+        prev = prev[0] if prev else START
+        for number, patient, at, kind, author, text, data, salt, *by in plain.execute(
+            "SELECT id, patient_id, at, kind, author, text, data, salt, event, person_id, "
+            "member_id FROM log WHERE id >= ? ORDER BY id", (first,)
+        ).fetchall():  # fmt: skip
+            digest = digest_of(salt, author, text, data, Cause(*by))
+            whole = seal(prev, number, patient, at, kind, digest)
+            plain.execute(
+                "UPDATE log SET digest = ?, prev_hash = ?, hash = ? WHERE id = ?",
+                (digest, prev, whole, number),
+            )
+            prev = whole
+
+
+async def test_a_log_that_was_written_anew_is_found_with_the_key_only(copy: Path) -> None:
+    hour = timedelta(hours=1)
+    await sealed(copy, hour, hour)
+    assert (await look(copy, KEY)).stands
+    do(copy, "UPDATE log SET author = 'Marco' WHERE id = 40")
+    rewritten(copy, 40)
+    assert (await look(copy)).breaks == ()  # as the README says
+    found = await look(copy, KEY)
+    assert "of another key, or what stands before it was written anew" in found.breaks[-1].why
+    do(copy, "DELETE FROM log WHERE kind = 'sealed'")
+    assert any("no entry bears a seal" in one.why for one in (await look(copy, KEY)).breaks)
+
+
+async def test_seals_that_were_taken_out_leave_a_gap(copy: Path) -> None:
+    await sealed(copy, timedelta(hours=1), timedelta(hours=24), timedelta(hours=24))
+    found = await look(copy, KEY)
+    assert (found.keyed.good, found.keyed.gaps) == (3, [])
+    assert found.keyed.upto == found.entries
+    second = "SELECT id FROM log WHERE kind = 'sealed' ORDER BY id LIMIT 1 OFFSET 1"
+    do(copy, f"DELETE FROM log WHERE id >= ({second})")  # noqa: S608
+    await sealed(copy, timedelta(hours=47))  # the bot goes on over what was rewritten
+    (gap,) = (await look(copy, KEY)).keyed.gaps
+    assert "seals were taken out" in gap
+
+
+async def test_a_seal_of_another_place_hour_or_key_is_none(copy: Path) -> None:
+    await sealed(copy, timedelta(hours=1), timedelta(hours=2))
+    with opened(copy) as plain:
+        (first, data), (second, _) = plain.execute(
+            "SELECT id, data FROM log WHERE kind = 'sealed' ORDER BY id"
+        ).fetchall()
+        plain.execute("UPDATE log SET data = ? WHERE id = ?", (data, second))
+    rewritten(copy, second)
+    assert [one.entry for one in (await look(copy, KEY)).breaks] == [second]
+    assert [one.entry for one in (await look(copy, "another key altogether")).breaks] == [
+        first, second,
+    ]  # fmt: skip
+
+
+async def test_a_key_may_be_changed(copy: Path) -> None:
+    await sealed(copy, timedelta(hours=1), key=OLD)
+    await sealed(copy, timedelta(hours=1))
+    assert (await look(copy, KEY, OLD)).stands
+    assert not (await look(copy, KEY)).stands
+    assert timedelta(hours=25) < A_DAY  # a day on which the clock goes back has 25
+
+
+def test_verify_says_how_far_the_key_reaches(
+    copy: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
+) -> None:
+    asyncio.run(sealed(copy, timedelta(hours=1)))
+    assert command.main(["--database", str(copy)]) == 0
+    assert "SLOWLEASH_SEAL_KEY to check them" in capsys.readouterr().out
+    monkeypatch.setenv("SLOWLEASH_SEAL_KEY", f"{KEY.replace(' ', '-')} {OLD.replace(' ', '-')}")
+    assert command.main(["--database", str(copy)]) == 1  # these have no spaces
+    assert "of another key" in capsys.readouterr().out
+
+
+@given(st.from_regex(r"[A-Za-z0-9_-]{22}", fullmatch=True), st.text(max_size=20))
+def test_no_code_of_a_link_stays(code: str, around: str) -> None:
+    for link in (f"https://t.me/the_bot?start={code}", f"http://127.0.0.1:1/enter?code={code}"):
+        kept = without_codes(f"{around} {link} {around}")
+        assert code not in kept.replace(around, "")
+        assert without_codes(kept) == kept
+        assert without_codes(f"{around} {link.replace(code, '')}").endswith("=")

@@ -1,0 +1,110 @@
+"""Put back from a copy, or switched off for long: doses are asked about, never prompted."""
+
+from __future__ import annotations
+
+import asyncio
+from datetime import timedelta
+from pathlib import Path
+
+import pytest
+
+from bot.cli import main
+from bot.cli.alone import alone
+from bot.cli.restore import main as restore
+from bot.service.backup import back_up
+from tests.service.box import Box, at
+
+
+async def _gone(box: Box, hours: float) -> None:
+    await box.stage.stop_bot()
+    box.stage.clock.jump(box.stage.clock.now() + timedelta(hours=hours))
+    await box.stage.start_bot()
+    await box.stage.settle()
+
+
+async def test_after_hours_off_each_household_hears_once_and_is_asked_about_its_doses(
+    canela: Box,
+) -> None:
+    await canela.to(2, 6, 50)
+    before = len(canela.heard(canela.ines))
+    await _gone(canela, 9)
+    said = canela.heard(canela.ines)[before:]
+    assert sum("I was switched off from" in one for one in said) == 1
+    assert sum("When was the last" in one for one in said) == 2  # carprofen, cephalexin
+    assert not any("Give carprofen" in one or "Still open" in one for one in said)
+    staff = [one for one in canela.stage.standin.said(canela.desk) if "I was away from" in one]
+    assert len(staff) == 1
+    assert "Under way: 1" in staff[0]
+    await canela.to(2, 20, 30)
+    assert not any("Give carprofen" in one for one in canela.heard(canela.ines)[before:])
+    await canela.says(canela.ines, "carprofen at 8 this morning")
+    await canela.to(2, 21)
+    assert any("carprofen" in one for one in canela.heard(canela.ines)[-3:])
+
+
+async def test_a_short_stop_says_nothing(canela: Box) -> None:
+    await canela.to(2, 12)
+    before = len(canela.heard(canela.ines))
+    await _gone(canela, 1)
+    assert not any("switched off" in one for one in canela.heard(canela.ines)[before:])
+
+
+async def test_put_back_from_a_copy_the_bot_asks_before_it_prompts(
+    canela: Box, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    box, archive = canela, tmp_path / "copy.tar"
+    await box.to(2, 19)
+    await back_up(box.stage.app.db, archive, None, None, box.stage.clock.now())
+    await box.to(2, 20, 5)
+    await box.taps(box.ines, "✓")  # told after the copy, and lost with what came after it
+    await box.stage.stop_bot()
+    path = box.stage.path
+    path.with_name(f"{path.name}-wal").write_bytes(b"what a killed bot left behind")
+    assert await asyncio.to_thread(restore, [str(archive), "--database", str(path)]) == 0
+    told = capsys.readouterr().out
+    assert "checked" in told
+    aside = next(tmp_path.glob("practice-before-*"))
+    assert {one.name for one in aside.iterdir()} >= {path.name, f"{path.name}-wal"}
+    before = len(box.heard(box.ines))
+    box.stage.clock.jump(at(2, 20, 40))
+    await box.stage.start_bot()
+    await box.stage.settle()
+    said = box.heard(box.ines)[before:]
+    assert any("My memory was lost" in one for one in said)
+    assert any("When was the last carprofen given" in one for one in said)
+    assert not any("Give carprofen" in one for one in said)
+    assert any("put back from a copy" in one for one in box.stage.standin.said(box.desk))
+    await box.to(3, 9)
+    assert not any("1. Give carprofen" in one for one in box.heard(box.ines)[before:])
+
+
+@pytest.mark.parametrize("harm", ["cut", "bit", "tail", "list", "none"])
+async def test_a_damaged_copy_is_refused_whole(canela: Box, tmp_path: Path, harm: str) -> None:
+    archive, path = tmp_path / "copy.tar", canela.stage.path
+    await back_up(canela.stage.app.db, archive, None, None, canela.stage.clock.now())
+    await canela.stage.stop_bot()
+    was, whole = path.read_bytes(), archive.read_bytes()
+    match harm:
+        case "cut":
+            archive.write_bytes(whole[: len(whole) // 2])
+        case "bit":
+            archive.write_bytes(whole[:9000] + bytes([whole[9000] ^ 1]) + whole[9001:])
+        case "tail":
+            archive.write_bytes(whole[: whole.rindex(b"contents.json")])
+        case "list":
+            archive.write_bytes(whole.replace(b'"slowleash.db": "', b'"slowleash.db": "0', 1))
+        case _:
+            archive.write_bytes(b"no archive at all")
+    assert await asyncio.to_thread(main, ["restore", str(archive), "--database", str(path)]) == 2
+    assert path.read_bytes() == was
+    assert not list(tmp_path.glob("*restoring*")) + list(tmp_path.glob("*-before-*"))
+    await canela.stage.start_bot()
+
+
+async def test_a_running_bot_is_never_overwritten(canela: Box, tmp_path: Path) -> None:
+    archive, path = tmp_path / "copy.tar", canela.stage.path
+    await back_up(canela.stage.app.db, archive, None, None, canela.stage.clock.now())
+    with alone(path):
+        assert (
+            await asyncio.to_thread(main, ["restore", str(archive), "--database", str(path)]) == 2
+        )

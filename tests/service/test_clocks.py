@@ -1,0 +1,151 @@
+"""A clock that jumps decides nothing; replies are still worked; staff are told."""
+
+from __future__ import annotations
+
+import time
+from datetime import UTC, datetime, timedelta
+
+import pytest
+
+from bot.service.clock_judge import Heard, Judgement
+from bot.store.database import stamp
+from bot.telegram.client import Client
+from tests.service.box import Box, at
+
+NOON = datetime(2026, 3, 5, 12, tzinfo=UTC)
+
+
+class Wall:
+    """A machine's clock that somebody sets."""
+
+    def __init__(self, start: datetime) -> None:
+        self.start = start
+
+    def now(self) -> datetime:
+        return self.start.astimezone(UTC)
+
+    def monotonic(self) -> float:
+        return time.monotonic()
+
+
+@pytest.fixture(autouse=True)
+def dates(monkeypatch: pytest.MonkeyPatch) -> list[tuple[datetime, float]]:
+    """What the platform's date header said; the stand-in's own shows another year."""
+    said: list[tuple[datetime, float]] = []
+    there = property(lambda client: said[-1] if said else None, lambda client, date: None)
+    monkeypatch.setattr(Client, "date", there, raising=False)
+    return said
+
+
+@pytest.mark.parametrize("minutes", [-1440, -120, -3, 3, 120, 1440])
+def test_a_jump_is_not_believed_until_it_is_taken_back_or_the_platform_agrees(
+    minutes: int,
+) -> None:
+    shift = timedelta(minutes=minutes)
+    before = Judgement().look(NOON, 5.0, None)
+    assert before.trusted
+    jumped = before.look(NOON + shift, 6.0, Heard(NOON, 5.0))
+    assert not jumped.trusted
+    assert not jumped.look(NOON + shift, 9.0, None).trusted
+    assert jumped.look(NOON + timedelta(seconds=10), 15.0, None).trusted
+    agreed = jumped.look(NOON + shift, 15.0, Heard(NOON + shift, 14.0))
+    assert agreed.trusted
+    assert agreed.look(NOON + shift, 16.0, None).trusted
+
+
+def test_after_a_laptop_slept_the_next_answer_of_the_platform_is_enough() -> None:
+    before = Judgement().look(NOON, 5.0, Heard(NOON, 5.0))
+    later = NOON + timedelta(hours=9)
+    assert not before.look(later, 6.0, Heard(NOON, 5.0)).trusted
+    assert before.look(later, 6.0, Heard(later, 6.0)).trusted
+
+
+def test_a_clock_that_is_wrong_from_the_start_is_not_believed() -> None:
+    ahead = NOON + timedelta(days=1)
+    begun = Judgement().look(ahead, 5.0, Heard(NOON, 4.0))
+    assert not begun.trusted
+    assert not begun.look(ahead, 6.0, None).trusted
+    assert begun.look(NOON + timedelta(seconds=3), 8.0, None).trusted  # it was set right
+    assert Judgement().look(NOON + timedelta(minutes=5), 5.0, Heard(NOON, 5.0)).trusted
+
+
+async def test_an_administrator_says_that_the_clock_is_right(canela: Box) -> None:
+    await canela.to(1, 19)
+    app = canela.stage.app
+    clock = Wall(at(1, 19))
+    app.clock = clock
+    await canela.stage.settle()
+    okafor = canela.stage.standin.user("Dr Okafor")
+    canela.desk.members[okafor.id] = okafor
+    clinician = {"user_id": okafor.id, "chat_id": None, "name": "Dr Okafor", "role": "clinician"}
+    await app.db.transact(lambda tx: tx.run("staff_join", now=stamp(NOON), **clinician))
+    clock.start = at(1, 20, 2)
+    await canela.stage.settle()
+    asked = canela.case("jumped by")
+    assert "2026-03-04 20:02" in asked.words  # as the wall of the clinic shows it
+    assert "/clock ok" in asked.words
+    canela.stage.standin.say(okafor, canela.desk, "/clock ok")
+    canela.stage.standin.say(canela.ines, None, "/clock ok")
+    await canela.stage.settle()
+    assert "Only these may do that: administrator" in canela.on_desk()[-1]
+    await canela.staff_says("/clock")  # looks, and says nothing of it
+    assert "shows 2026-03-04 20:02" in canela.case("shows").words
+    assert not any("Give carprofen" in text for text in canela.heard(canela.ines))
+    await canela.staff_says("/clock ok")
+    assert any("Give carprofen" in text for text in canela.heard(canela.ines))
+    assert any("believed again" in text for text in canela.on_desk())
+    clock.start = at(1, 22)  # that word was of the jump before
+    await canela.stage.settle()
+    assert "jumped by" in canela.on_desk()[-1]
+
+
+async def test_a_day_ahead_declares_no_dose_missed(canela: Box) -> None:
+    await canela.to(1, 12)
+    app = canela.stage.app
+    clock = Wall(at(1, 12))
+    app.clock = clock
+    await canela.stage.settle()
+    heard = len(canela.heard(canela.ines))
+    clock.start = at(2, 12)
+    await canela.stage.settle()
+    assert len(canela.heard(canela.ines)) == heard
+    assert "jumped by 1440 minutes" in canela.on_desk()[-1]
+    await canela.says(canela.ines, "he threw up blood")
+    assert "EMERGENCY" in canela.case("EMERGENCY").words
+    told = sum("jumped by" in text for text in canela.on_desk())
+    assert told == 1
+    clock.start = at(1, 12, 1)
+    await canela.stage.settle()
+    assert any("believed again" in text for text in canela.on_desk())
+
+
+async def test_the_platforms_date_lets_it_go_on(
+    canela: Box, dates: list[tuple[datetime, float]]
+) -> None:
+    await canela.to(1, 19)
+    app = canela.stage.app
+    clock = Wall(at(1, 19))
+    app.clock = clock
+    await canela.stage.settle()
+    clock.start = at(1, 20, 1)
+    await canela.stage.settle()
+    assert "carprofen" not in canela.heard(canela.ines)[-1]
+    dates.append((clock.now(), time.monotonic()))
+    await canela.stage.settle()
+    assert "carprofen" in canela.last(canela.ines, "carprofen").words
+
+
+async def test_a_retry_does_not_lie_in_the_future_after_the_clock_is_set_back(
+    canela: Box,
+) -> None:
+    app = canela.stage.app
+    clock = Wall(at(5, 12))
+    app.clock = clock
+    await canela.stage.settle()
+    canela.stage.standin.fault("too_many", "sendMessage", times=1, retry_after=1)
+    await canela.says(canela.ines, "he threw up blood")
+    clock.start = at(5, 10)
+    await canela.stage.settle()
+    latest = await app.db.read(lambda tx: tx.one("outbox_next_due"))
+    assert latest is not None
+    assert latest["at"] is None or latest["at"] <= stamp(clock.now())

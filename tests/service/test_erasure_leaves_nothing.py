@@ -1,0 +1,138 @@
+"""Erased means: a search of database, log of writes, search index and pictures finds nothing
+but what is listed with its reason."""
+
+from __future__ import annotations
+
+import json
+import sqlite3
+from contextlib import closing
+from datetime import timedelta
+from pathlib import Path
+
+import pytest
+
+from bot.model.ids import PatientId
+from bot.store.audit import verify
+from bot.store.erase import Erasure
+from tests.service.box import Box, plan
+
+PHONE = "+1 303 555 0107"
+ORDER = """/enrol
+patient: Canela
+owner: Ines Vale
+phone: "303-555-0107"
+species: dog
+"""
+
+
+def found(path: Path, *words: str) -> dict[str, list[str]]:
+    """Where each word stands: files beside the database (byte by byte), and the words of the
+    search index, which are not written whole."""
+    where: dict[str, list[str]] = {}
+    for file in path.parent.rglob("*"):
+        if not file.is_file():
+            continue
+        raw = file.read_bytes() + str(file).encode()
+        for word in words:
+            if word.encode() in raw or json.dumps(word)[1:-1].encode() in raw:
+                where.setdefault(word, []).append(file.name)
+    with closing(sqlite3.connect(path)) as plain:
+        plain.execute("CREATE VIRTUAL TABLE temp.terms USING fts5vocab(main, log_words, row)")
+        terms = {row[0] for row in plain.execute("SELECT term FROM terms")}
+    for word in words:
+        if word.casefold() in terms:
+            where.setdefault(word, []).append("the search index")
+    return where
+
+
+def places(path: Path, *words: str) -> list[str]:
+    """The rows that hold a word, by the database's own dump: what a failure shows."""
+    with closing(sqlite3.connect(path)) as plain:
+        return [row[:600] for row in plain.iterdump() if any(word in row for word in words)]
+
+
+@pytest.fixture
+async def told(canela: Box) -> Box:
+    """Two at home; one writes before joining, presses an old button, sends a picture's words,
+    has a case, and an order of the same household is refused and another never confirmed."""
+    people = canela.stage.standin
+    people.say(canela.marco, None, "soy Marcolino Ruiz, mi clave es zanahoria")
+    await canela.stage.settle()
+    await canela.taps(canela.ines, "Add someone at home")
+    people.start(canela.marco, canela.last(canela.ines, "start=").words.split()[-1])
+    await canela.stage.settle()
+    await canela.staff_says(ORDER)
+    await canela.staff_says(ORDER + "weight_kg: many")
+    await canela.to(3, 9)
+    await canela.says(canela.marco, "hay pus amarillo en la herida, dijo Perejil")
+    await canela.staff_says("Please come in at 11.", canela.case("pus"))
+    await canela.staff_says("/board")
+    await canela.staff_says("/people Canela")
+    return canela
+
+
+def _name(box: Box) -> None:
+    box.marco.name = "Marcolino"
+    box.marco.username = "zz_marcolino"
+
+
+@pytest.fixture
+async def canela(practice: Box) -> Box:
+    _name(practice)
+    practice.ines.name = "Inesita"
+    return await practice.with_patient(plan(phone=PHONE))
+
+
+async def test_who_asks_to_be_deleted_is_deleted(told: Box) -> None:
+    number = str(told.marco.id)
+    path = Path(told.stage.app.db.path)
+    assert set(found(path, "Marcolino", number, "zanahoria")) == {
+        "Marcolino", number, "zanahoria",
+    }  # fmt: skip
+    await told.says(told.marco, "borrar mis datos")
+    await told.taps(told.marco, "Salir y borrar mis datos")
+    assert "menos de una hora" in told.last(told.marco).words
+    await told.stage.advance(told.stage.clock.now() + timedelta(hours=1))
+    words = ("Marcolino", "zz_marcolino", number, "zanahoria", "clave")
+    assert (found(path, *words), places(path, *words)) == ({}, [])
+    assert "amarillo" in found(path, "amarillo")  # the medical record, as was said
+    db = told.stage.app.db
+    assert (await db.read(verify)).strays == ()
+    assert (await db.read(verify)).breaks == ()
+
+
+async def test_who_came_back_in_the_meantime_is_not_deleted(told: Box) -> None:
+    await told.says(told.marco, "borrar mis datos")
+    await told.taps(told.marco, "Salir y borrar mis datos")
+    await told.taps(told.ines, "Add someone at home")
+    told.stage.standin.start(told.marco, told.last(told.ines, "start=").words.split()[-1])
+    await told.stage.settle()
+    await told.stage.advance(told.stage.clock.now() + timedelta(hours=1))
+    row = await told.stage.app.db.read(lambda tx: tx.one("person_of_user", user_id=told.marco.id))
+    assert row is not None
+    assert row["name"] == "Marcolino"
+
+
+@pytest.mark.parametrize("whole", [True, False])
+async def test_an_erased_household_is_found_nowhere(told: Box, whole: bool) -> None:
+    await told.staff_says("/end Canela")
+    await told.staff_taps("End early", told.case("what is to change"))
+    await told.staff_says("she heals at her own vet's", told.case("Why?"))
+    await told.staff_says(ORDER)  # after the end, and never confirmed
+    await told.stage.advance(told.stage.clock.now() + timedelta(days=3))
+    db, path = told.stage.app.db, Path(told.stage.app.db.path)
+    years = 7
+    now = told.stage.clock.now() + timedelta(days=years * 366 if whole else 0)
+    await db.transact(lambda tx: Erasure(tx, now, years, "Kim", do=True).patient(PatientId(1)))
+    await db.compact()
+    ways = [str(told.marco.id), str(told.ines.id), "zz_marcolino", "555 0107", "555-0107",
+            "5550107", "zanahoria", "clave"]  # fmt: skip
+    if whole:
+        ways += ["Marcolino", "Inesita", "Ines Vale", "Canela", "pus amarillo", "perejil"]
+    assert (found(path, *ways), places(path, *ways)) == ({}, [])
+    if not whole:  # what is kept, is kept whole
+        assert set(found(path, "Inesita", "Canela", "amarillo")) == {
+            "Inesita", "Canela", "amarillo",
+        }  # fmt: skip
+    result = await db.read(verify)
+    assert (result.strays, result.breaks) == ((), ())
