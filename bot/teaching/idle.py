@@ -3,11 +3,11 @@ anew; and sentences that mean nothing. The same on every run."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
-from zlib import crc32
+from collections.abc import Iterator
 
 from bot.model.urgency import Urgency
 
+from .dice import Dice
 from .rows import Labelled
 
 COUNT = 2000
@@ -99,25 +99,11 @@ _NONSENSE = tuple("blorp zibble flumox zonk quib trefa morluz pinga tazzle gribo
 _ASKED = ("none",) * 7 + ("general", "dose", "incision", "walk", "mobility", "appetite", "bathroom")
 
 
-class _Dice:
-    """The same throws for the same seed, on every machine."""
-
-    def __init__(self, seed: int) -> None:
-        self._at = seed * 1009
-
-    def of(self, choices: Sequence[str]) -> str:
-        self._at += 1
-        return choices[crc32(f"idle {self._at}".encode()) % len(choices)]
-
-    def below(self, count: int) -> int:
-        return int(self.of([str(one) for one in range(count)]))
-
-
 def idle() -> Iterator[Labelled]:
     """Replies that tell nothing of the patient, each text once."""
     seen: set[str] = set()
     for seed in range(COUNT):
-        dice = _Dice(seed)
+        dice = Dice(seed)
         lang = ("en", "es")[seed % 2]
         text = _chat(lang, dice)
         if text in seen:
@@ -130,10 +116,10 @@ def idle() -> Iterator[Labelled]:
 
 def chat(lang: str, seed: int) -> str:
     """One such reply."""
-    return _chat(lang, _Dice(seed))
+    return _chat(lang, Dice(seed))
 
 
-def _chat(lang: str, dice: _Dice) -> str:
+def _chat(lang: str, dice: Dice) -> str:
     if dice.of("abc") == "a":
         words = [dice.of(_MORE[lang].split()) for _ in range(1 + dice.below(6))]
         return " ".join([*words, *(dice.of(_NAMES) for _ in range(dice.below(3)))])

@@ -30,6 +30,7 @@ FILES = (
     "taught-odd-calm.jsonl",
     "taught-odd-en.jsonl",
     "taught-odd-es.jsonl",
+    "taught-odd-more.jsonl",
 )
 TABLES = ("alarm", "careful", "daily", "danger", "say-en", "say-es", "wound")
 FOLDS = 5

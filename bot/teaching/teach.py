@@ -11,6 +11,7 @@ import numpy.typing as npt
 from bot.reading.statistical.features import BUCKETS
 from bot.reading.statistical.model import FEW, Curve, Floats, Model, joint
 
+from .calm import calm
 from .fit import Likeness, by_feature, curve, fitted, likeness, targets
 from .idle import idle
 from .joined import joined, plain
@@ -24,7 +25,7 @@ _CALIBRATES = 0
 
 def everything(rows: list[Labelled]) -> list[Labelled]:
     """The labelled replies, and what is made of them or beside them."""
-    return [*rows, *joined(rows), *plain(), *idle()]
+    return [*rows, *joined(rows), *plain(), *idle(), *calm()]
 
 
 class Lesson:

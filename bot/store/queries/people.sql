@@ -8,10 +8,6 @@ ON CONFLICT (key) DO UPDATE SET value = excluded.value;
 -- name: setting_first
 INSERT INTO setting (key, value) VALUES (:key, :value) ON CONFLICT (key) DO NOTHING;
 
--- name: setting_put
-INSERT INTO setting (key, value) VALUES (:key, :value)
-ON CONFLICT (key) DO UPDATE SET value = excluded.value;
-
 -- name: setting_drop
 DELETE FROM setting WHERE key = :key;
 
