@@ -78,6 +78,8 @@ def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
         trace.suspicion = suspicion
     few = not reading.observations and len(text.split()) <= TOO_FEW
     few = few and suspicion.urgent < SUSPECTS_FEW
+    later = {(one.about, one.value) for one in reading.observations} == {("request", "snooze")}
+    few = few or (later and reading.understood and suspicion.emergency < SUSPECTS_EMERGENCY)
     return combined(reading, suspicion, context, few=few)
 
 
@@ -85,7 +87,8 @@ def combined(
     reading: Reading, suspicion: Suspicion, context: Context, *, few: bool = False
 ) -> Reading:
     """The grammar's reading with the doubts of both, the most urgent first. ``few``: so few
-    words, none of which the grammar knows as telling anything, that the model has no say."""
+    words, none of which the grammar knows as telling anything, or no more than "remind me in
+    two hours", that the model has no say."""
     doubts = [*_own(reading, context), *_overruled(reading, suspicion, context)]
     reasons = reading.reasons
     suspected = None if few else _suspected(reading, suspicion, context)
