@@ -37,6 +37,8 @@ _LEG = {("leg", "crooked"), ("leg", "paralysed")}
 _EXPLAINS = {
     "weight_bearing": _LEG | {("mobility", "worse")},
     "mobility": _LEG | {("weight_bearing", "none")},
+    "swelling": _LEG,
+    "bruising": _LEG,
     "dose": {("swallowed", "medicine_overdose"), ("swallowed", "human_medicine")},
 }
 """What was told calmly of a topic has the words that the model takes for these: "won't put
