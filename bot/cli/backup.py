@@ -8,6 +8,7 @@ from pathlib import Path
 
 from bot.service.backup import back_up
 from bot.service.clock import SystemClock
+from bot.store.archive import MEDIA, Contents
 from bot.store.database import Database
 
 from .errors import CommandError
@@ -30,14 +31,15 @@ def main(argv: list[str]) -> int:
     if args.target.exists():
         raise CommandError(f"{args.target} is there already. Name a new file.")
     target(args.target)
-    asyncio.run(_copy(path, args))
+    contents = asyncio.run(_copy(path, args))
     size = args.target.stat().st_size
-    print(f"{args.target}: {size:,} bytes, checked")
+    media = sum(name.startswith(f"{MEDIA}/") for name in contents.files)
+    print(f"{args.target}: {size:,} bytes, {media:,} pictures and films, checked")
     if not args.clinic.is_file():
         print(f"{args.clinic} is not there, so the settings are not in it.")
     return 0
 
 
-async def _copy(path: Path, args: argparse.Namespace) -> None:
+async def _copy(path: Path, args: argparse.Namespace) -> Contents:
     async with Database(path) as db:
-        await back_up(db, args.target, args.clinic, args.flows, SystemClock().now())
+        return await back_up(db, args.target, args.clinic, args.flows, SystemClock().now())

@@ -72,6 +72,7 @@ def consider(ctx: Context, chart: Chart, reading: Reading, seen: Sequence[Observ
     found = tuple(
         one for one in alarming(reading.asks)
         if one.alarmed or not reading.understood or one.urgency > level
+        or level is Urgency.emergency
     )  # fmt: skip
     if not found or chart.said_dead or any(one.about == "life" for one in seen):
         return NOTHING

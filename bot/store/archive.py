@@ -159,7 +159,8 @@ def _safe(archive: Path, name: str) -> Path:
 def _lay(tar: tarfile.TarFile, member: tarfile.TarInfo, path: Path) -> str:
     stream = tar.extractfile(member)
     digest = hashlib.sha256()
-    path.parent.mkdir(parents=True, exist_ok=True, mode=0o700)
+    for place in reversed(path.parents):  # each as private as the last
+        place.mkdir(exist_ok=True, mode=0o700)
     handle = os.open(path, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600)
     with os.fdopen(handle, "wb") as out:
         while stream is not None and (block := stream.read(_BLOCK)):

@@ -32,6 +32,10 @@ FEWEST = 12
 """A matter told in fewer replies than this has no head of its own."""
 
 
+_FAR = 500.0
+"""Beyond this a chance is none, or certain, for any number that a machine holds."""
+
+
 @dataclass(frozen=True)
 class Likeness:
     """Replies as blocks of features folded into ``buckets``, the last of them what was beside
@@ -150,7 +154,7 @@ def curve(scores: Floats, holds: npt.NDArray[np.bool_]) -> tuple[float, float]:
     at = np.array([1.0, 0.0])
     points = np.stack([scores, np.ones_like(scores)], axis=1)
     for _ in range(30):
-        chances = 1 / (1 + np.exp(-points @ at))
+        chances = 1 / (1 + np.exp(np.clip(-points @ at, -_FAR, _FAR)))
         slope = points.T @ (chances - holds) + 1e-3 * at
         bend = (points * (chances * (1 - chances))[:, None]).T @ points + 1e-3 * np.eye(2)
         at = at - np.linalg.solve(bend, slope)

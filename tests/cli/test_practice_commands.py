@@ -18,7 +18,9 @@ import pytest
 from bot import cli
 from bot.model.ids import PatientId
 from bot.model.settings import Clinic
+from bot.pictures.opening import checksum
 from bot.protocol.settings import read_clinic
+from bot.store.archive import unpack
 from bot.store.database import Database
 from bot.store.shelf import Shelf
 from demo.standin import Standin
@@ -129,10 +131,11 @@ async def test_an_enrolment_needs_a_good_order_and_comes_once(
         told = await asyncio.to_thread(said, capsys, "backup", "copy.db")
         assert "1 pictures and films" in told
         assert stat.S_IMODE(Path("copy.db").stat().st_mode) == 0o600
-        copied = Path("copy-media")
-        modes = [stat.S_IMODE(one.stat().st_mode) for one in (copied, *copied.rglob("*"))]
+        unpack(Path("copy.db"), Path("laid"))
+        there = Path("laid", "media")
+        modes = [stat.S_IMODE(one.stat().st_mode) for one in (there, *there.rglob("*"))]
         assert modes == [0o700, 0o700, 0o600]
-        assert Shelf(Path("copy.db")).wrong(kept.path, kept.sha256) is None
+        assert checksum((there / kept.path).read_bytes()) == kept.sha256
 
 
 async def test_what_is_not_checked_needs_a_clinician_named_for_it(

@@ -45,7 +45,7 @@ async def test_killed_again_and_again_nothing_said_is_lost(tmp_path: Path) -> No
         home=yesterday.strftime("%Y-%m-%dT%H:%M"),
         medicines=[],
     )
-    async with Stage(clinic, database, now - timedelta(hours=23)) as stage:
+    async with Stage(clinic, database, now - timedelta(hours=5)) as stage:
         people = stage.standin
         nurse, ines = people.user("Kim, nurse"), people.user("Ines")
         desk = await stage.staff_chat("Surgery desk", [nurse])
