@@ -252,6 +252,16 @@ _HARMLESS = {
 }  # fmt: skip
 
 
+def _same_one(body: list[Token]) -> bool:
+    """ "The same one" counts nothing."""
+    numbers = [token for token in body if "<number>" in token.keys]
+    which = any(token.word in _WHICH for token in body)
+    return which and all(token.word in _ONE for token in numbers)
+
+
+_WHICH = frozenset("same other another mismo misma otro otra".split())
+
+
 def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number: int) -> str:
     """ "yes", "no" or "" of one clause."""
     body = [t for t in tokens[clause.start : clause.end] if "<joiner>" not in t.keys]
@@ -269,7 +279,7 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     trouble = asked in _TROUBLES  # "he did" tells that there was some
     if begins and not trouble and (number == 0 or size <= 3) and "<notyes>" not in keys:
         return "yes"
-    if not own and _of_figure(body, asked):
+    if not own and _of_figure(body, asked) and not _same_one(body):
         return "yes"
     negative = "<noword>" in first.keys and (number == 0 or size <= 3) and (size <= 1 or not own)
     if first.word == "not" and size > 1 and body[1].word not in _NOT_WHAT:
@@ -303,7 +313,7 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
             "<minutes>" in keys
             or "<metres>" in keys
             or "<times>" in keys
-            or ("<number>" in keys and size <= 4)
+            or ("<number>" in keys and size <= 4 and not _same_one(body))
         )
     ):
         return "yes"

@@ -55,7 +55,7 @@ async def test_killed_again_and_again_nothing_said_is_lost(tmp_path: Path) -> No
         assert due, "prompts wait"
         await stage.stop_bot()
 
-        said = [f"{rng.choice(WORDS)} ({n})" for n in range(40)]
+        said = [f"{rng.choice(WORDS)} ({n})" for n in range(24)]
         process = _start(people, settings, database)
         for text in said:
             people.say(ines, None, text)
