@@ -30,7 +30,7 @@ SUSPECTS_GRAVER = 0.5
 SUSPECTS_WORSE = 0.7
 """The same where an alarm of the day was read of the same topic: "flat as a rag", read as
 lethargy."""
-SUSPECTS_AT_ALL = 0.25
+SUSPECTS_AT_ALL = 0.45
 """Below this chance of an emergency, no matter that is one is asked about: where only an alarm
 is suspected, the likeliest of today's is."""
 _LEG = {("leg", "crooked"), ("leg", "paralysed")}

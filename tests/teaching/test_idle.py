@@ -18,8 +18,8 @@ OTHER = {
     "en": "bridge ticket spoon garage candle ladder sold found carried green loud every with for",
     "es": "puente boleto cuchara cochera vela escalera vendió halló cargó verde ruidoso cada con",
 }
-AT_MOST = {"en": 0.09, "es": 0.055}
-"""Of such strings, the part that may be asked about: as measured with the shipped weights."""
+AT_MOST = {"en": 0.04, "es": 0.01}
+"""Of such strings, the part that may be asked about: the last measured. It may only be lowered."""
 SEEDS = range(1_000_000, 1_000_250)
 
 
