@@ -85,9 +85,9 @@ class Model:
         if cause.kind in ("say", "edit") and "dose" in cause.saying.may:
             for med in self.order.meds:  # asked when, it counts from these words on
                 self.late.setdefault(f"said:{med.name}", []).append((now, cause.user))
-        if cause.kind == "tap" and cause.code == "s" and "data" in cause.args[:1]:
-            if cause.user not in self.erasing:
-                self.erasing.append(cause.user)
+        leaves = cause.kind == "tap" and cause.code == "s" and "data" in cause.args[:1]
+        if leaves and cause.user not in self.erasing:
+            self.erasing.append(cause.user)
         if cause.due == "forget" and self.erasing:
             self.erased.add(self.erasing.pop(0))
         for one in delivered:
