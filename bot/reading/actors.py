@@ -224,6 +224,18 @@ def took_own(match: Match, tokens: list[Token], clause: Clause) -> bool:
     return False
 
 
+def by_another(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """ "My sister's kitten ate a hair tie": another animal is the one that did it."""
+    if not clause.other or not 0 <= clause.other_at < match.first:
+        return False
+    between = tokens[clause.other_at : match.first]
+    last = max(n for n, t in enumerate(between) if n == 0 or not t.keys.isdisjoint(_ANIMALS))
+    return not between[last].keys.isdisjoint(_ANIMALS) and all(
+        not t.keys.isdisjoint(("<aux>", "<adv>")) for t in between[last + 1 :]
+    )
+
+
+_ANIMALS = frozenset(("<animalnoun>", "<otheranimal>"))
 _BODILY = frozenset("temperature allergy seizure breathing vomiting stool urine gums".split())
 _OURS = frozenset("my our mi mis nuestro nuestra".split())
 _HAS = frozenset("has had have got gets is was tiene trae tuvo tenia le anda esta".split())

@@ -6,6 +6,7 @@ from bot.model.topics import TABLE
 
 from . import suppress
 from .actors import (
+    by_another,
     intended,
     not_the_patient,
     of_a_person,
@@ -18,6 +19,7 @@ from .actors import (
 from .apart import stands_apart
 from .clauses import Clause
 from .matching import Match
+from .origin import from_elsewhere
 from .suppress import Suppressor
 from .token import Token
 from .wishes import beside_wish, told_trouble
@@ -182,6 +184,10 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
         return suppress.ANOTHERS_DEATH
     if about == "swallowed" and took_own(match, tokens, clause):
         return suppress.PERSON
+    if told and from_elsewhere(match, tokens, clause):
+        return suppress.ELSEWHERE
+    if about == "swallowed" and by_another(match, tokens, clause):
+        return suppress.ANIMAL
     if about in _CARE and about != "mishap":
         return None
     behind = clause.other_at > match.last + 1 and told_trouble(match)
