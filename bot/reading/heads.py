@@ -106,6 +106,7 @@ def _begins(tokens: list[Token], at: int, lang: str) -> bool:
 
 _NEVER_FIRST = (
     words.GOES_ON
+    | words.CAUSING
     | words.JOINERS
     | words.LINKS
     | frozenset(

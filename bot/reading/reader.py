@@ -28,6 +28,7 @@ from .matching import Match
 from .moods import mark_carried, mark_moods
 from .normalise import words_of
 from .overlap import drop_overlaps, in_figures
+from .part_of import without_parts
 from .plans import when_awake
 from .quantities import fold_quantities, those_due
 from .retold import also_given, as_well, brought_up, not_yet, of_the_dead, resolve_past
@@ -294,7 +295,7 @@ def _conclude(
     reasons.extend(answer.reasons)
     found.extend(brought_up(found))
     found.extend(swollen_and_cold(tokens, clauses, found))
-    observations = settle(of_the_dead(not_yet(found, tokens), clauses))
+    observations = without_parts(settle(of_the_dead(not_yet(found, tokens), clauses)))
     if put_off and not observations:
         span = (tokens[0].start, tokens[-1].end)
         when = until(tokens, range(len(tokens)), context, ahead=True)
