@@ -75,10 +75,11 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
             flips = True
     if not flips and not held:
         tail = [t.word for t in tokens[match.last + 1 : min(match.last + 5, clause.end)]]
+        new = "never" in tail[:2] or "nunca" in tail[:2]  # "yellow gums, never seen that before"
         if (
             tail[:1] == ["free"]
             or ("out" in tail[1:3] and "ruled" in tail[:2] and not set(tail) & _NOT)
-            or (any(w in _NOT for w in tail[:2]) and any(w in SEEN for w in tail[1:4]))
+            or (any(w in _NOT for w in tail[:2]) and any(w in SEEN for w in tail[1:4]) and not new)
             or _named_and_denied(tokens, match.last + 1, clause.end)
         ):
             flips = True

@@ -23,7 +23,7 @@ from .heads import report_starts, ways_to_bound
 from .heard import as_meant
 from .language import guess, settle_homographs
 from .lexis import mark_phrases, settle_bit, tag
-from .limbs import drop_told_twice
+from .limbs import drop_told_twice, of_an_amputee
 from .matching import Match
 from .moods import mark_carried, mark_moods
 from .normalise import words_of
@@ -281,7 +281,7 @@ def _conclude(
     found.extend(also_given(tokens, clauses, found, taken, context))
     found = resolve_past(as_well(found), clauses)
     mark_sudden(found, clauses)
-    found = drop_before(found, clauses)
+    found = of_an_amputee(drop_before(found, clauses), clauses)
     put_off = (
         any(m.void is suppress.NOT_DONE for m in matches)
         or when_awake(text)
