@@ -36,6 +36,7 @@ PART_OF: dict[tuple[str, str], tuple[tuple[str, str], ...]] = {
     ("stool", "straining"): (("stool", "none"), *_DISTRESS),
     ("vomiting", "bloody"): (("incision", "bleeding"),),
     ("swallowed", "human_medicine"): (("pain", "mild"), *_DISTRESS),
+    ("other_leg", "limping"): (("weight_bearing", "partial"),),
     ("weight_bearing", "none"): (("mobility", "worse"),),
 }
 """A finding → what is only a part of it."""
