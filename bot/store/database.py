@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterable, Mapping
 from datetime import UTC, datetime
 from pathlib import Path
 from types import TracebackType
-from typing import Any, TypeVar
+from typing import Any, Final, TypeVar
 
 import aiosqlite
 
@@ -18,6 +18,8 @@ from .sql import migrations, statements
 from .steps import STEPS
 
 T = TypeVar("T")
+DURABLE: Final = "FULL"
+"""What is committed outlives a power cut: each commit waits until the disk has it."""
 Row = Mapping[str, Any]
 
 
@@ -209,7 +211,7 @@ class Database:
         if tables and "schema_version" not in tables:
             raise StoreError("this is the database of another program. Name another file.")
         connection.execute("PRAGMA journal_mode = WAL")
-        connection.execute("PRAGMA synchronous = FULL")
+        connection.execute(f"PRAGMA synchronous = {DURABLE}")
         connection.execute("PRAGMA foreign_keys = ON")
         connection.execute("BEGIN IMMEDIATE")
         try:
