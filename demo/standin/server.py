@@ -162,7 +162,8 @@ class _Server(uvicorn.Server):
             if await self.on_tick(look):
                 return
             with contextlib.suppress(TimeoutError):
-                await asyncio.wait_for(self._end.wait(), 0.1)
+                async with asyncio.timeout(0.1):
+                    await self._end.wait()
 
     async def shutdown(self, sockets: list[socket.socket] | None = None) -> None:
         for server in self.servers:

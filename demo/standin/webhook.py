@@ -41,4 +41,5 @@ async def push_forever(chats: Chats) -> None:
                 "last_error_message": why,
             }
             with contextlib.suppress(TimeoutError):
-                await asyncio.wait_for(updates.wait(), RETRY_SECONDS)
+                async with asyncio.timeout(RETRY_SECONDS):
+                    await updates.wait()

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import threading
+from collections import deque
 from collections.abc import Callable
 from datetime import datetime
 
@@ -173,6 +174,25 @@ async def test_sending_that_stands_still_is_started_again_and_staff_hear_of_it(
     await _till(running, lambda: any("started again" in text for text in canela.on_desk()))
     stop.set()
     await running
+
+
+@pytest.mark.parametrize("part", ["working", "fetching", "sending"])
+async def test_a_part_that_is_woken_as_it_is_stopped_does_end(canela: Box, part: str) -> None:
+    app = canela.stage.app
+    event, run = {
+        "working": (app._awake, app._working),
+        "fetching": (app._fetch, app._fetching),
+        "sending": (app._outgoing, app._sending),
+    }[part]
+    going = asyncio.create_task(run())
+    waiting: deque[object] = event._waiters  # type: ignore[attr-defined]
+    async with asyncio.timeout(5):
+        while not waiting:
+            await asyncio.sleep(0)
+    event.set()
+    going.cancel()
+    _, late = await asyncio.wait([going], timeout=2)
+    assert not late
 
 
 async def test_a_stop_waits_for_what_is_under_way(canela: Box) -> None:
