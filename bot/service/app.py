@@ -67,12 +67,13 @@ class App:
         waits: Waits | None = None,
         flows: Path | None = None,
         patience: float = 60.0,
+        durable: bool = True,
     ) -> None:
         self._flows = flows
         self.clinic = clinic
         self.client = client
         self.clock = clock or SystemClock()
-        self.db = Database(path)
+        self.db = Database(path, durable=durable)
         self._pace = pace or Pace()
         self._tick_seconds = tick_seconds
         self._waits = waits

@@ -19,7 +19,6 @@ from .steps import STEPS
 
 T = TypeVar("T")
 DURABLE: Final = "FULL"
-"""What is committed outlives a power cut: each commit waits until the disk has it."""
 Row = Mapping[str, Any]
 
 
@@ -76,11 +75,13 @@ class Database:
     """The open database. ``async with Database(path) as db``.
 
     Each transaction runs as one function on the database's own thread: nothing else
-    comes between, and an await costs one thread hop for the whole of it.
+    comes between, and an await costs one thread hop for the whole of it. ``durable``: what
+    is committed outlives a power cut, and each commit waits until the disk has it.
     """
 
-    def __init__(self, path: Path) -> None:
+    def __init__(self, path: Path, *, durable: bool = True) -> None:
         self.path = path
+        self._durable = durable
         self._db: aiosqlite.Connection | None = None
 
     async def __aenter__(self) -> Database:
@@ -204,14 +205,13 @@ class Database:
 
         await self._on_thread(anew)
 
-    @staticmethod
-    def _prepare(connection: sqlite3.Connection) -> None:
+    def _prepare(self, connection: sqlite3.Connection) -> None:
         connection.row_factory = sqlite3.Row
         tables = {row["name"] for row in connection.execute("SELECT name FROM sqlite_master")}
         if tables and "schema_version" not in tables:
             raise StoreError("this is the database of another program. Name another file.")
         connection.execute("PRAGMA journal_mode = WAL")
-        connection.execute(f"PRAGMA synchronous = {DURABLE}")
+        connection.execute(f"PRAGMA synchronous = {DURABLE if self._durable else 'OFF'}")
         connection.execute("PRAGMA foreign_keys = ON")
         connection.execute("BEGIN IMMEDIATE")
         try:

@@ -38,12 +38,12 @@ async def test_what_is_committed_outlives_a_power_cut(
     found: list[object] = []
     prepare = Database._prepare
 
-    def looked(connection: sqlite3.Connection) -> None:
-        prepare(connection)
+    def looked(db: Database, connection: sqlite3.Connection) -> None:
+        prepare(db, connection)
         (level,) = connection.execute("PRAGMA synchronous").fetchone()
         found.append(level)
 
-    monkeypatch.setattr(Database, "_prepare", staticmethod(looked))
+    monkeypatch.setattr(Database, "_prepare", looked)
     async with Database(tmp_path / "a.db"):
         pass
     assert found == [2]  # FULL (sqlite.org, pragma.html)
