@@ -76,7 +76,7 @@ def settle(found: list[Found]) -> list[Observation]:
                 merged[value] = item
         told = [item for item in items if item.observation.trend]
         if told:  # "was going down, but it's up again": the last word counts
-            last = max(told, key=lambda item: item.match.last)
+            last = max(told, key=lambda item: (not item.past, item.match.last))
             for item in merged.values():
                 if item.observation.trend:
                     trend = last.observation.trend
