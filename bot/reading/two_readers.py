@@ -16,11 +16,14 @@ from bot.model.urgency import Urgency
 from . import reader, suppress
 from .alarms import level, level_told
 from .plans import without_plans
+from .stand import Lost
 from .statistical import Suspicion, shipped
 from .trace import Trace
 
 SUSPECTS = 0.82
 """From this chance of an alarm on, a reply that the grammar read as calm is asked about."""
+SUSPECTS_HIDDEN = 0.5
+"""From this chance of an alarm on, the grammar looks for it once more."""
 SUSPECTS_UNREAD = 0.4
 """The same where the grammar did not understand all of it."""
 SUSPECTS_EMERGENCY = 0.9
@@ -49,6 +52,10 @@ TOO_FEW = 3
 """So few words, where the grammar knows none, are asked about from this chance on only: "the leg
 today" stands under a picture."""
 SUSPECTS_FEW = 0.9
+RAISES = 0.998
+"""From this chance of an alarm on, the likeliest matter is raised at once, in doubt."""
+RAISES_EMERGENCY = 0.99
+"""The same of an emergency."""
 _LIKELIEST = 3
 """One of the first so many matters is asked about, or nothing at all."""
 SURE = 0.01
@@ -78,11 +85,50 @@ def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     suspicion = shipped().suspect(without_plans(text), context)
     if trace:
         trace.suspicion = suspicion
+    reading = _looked_again(text, context, reading, suspicion)
     few = not reading.observations and len(text.split()) <= TOO_FEW
     few = few and suspicion.urgent < SUSPECTS_FEW
     later = {(one.about, one.value) for one in reading.observations} == {("request", "snooze")}
     few = few or (later and reading.understood and suspicion.emergency < SUSPECTS_EMERGENCY)
+    if not few:
+        reading = raised(reading, suspicion, context, len(text))
     return combined(reading, suspicion, context, few=few)
+
+
+def _looked_again(
+    text: str, context: Context, reading: Reading, suspicion: Suspicion
+) -> Reading:
+    """The grammar reads once more for what the model suspects and it has not read: words of
+    something else may have hidden it that end where no stop stands."""
+    if suspicion.urgent < SUSPECTS_HIDDEN:
+        return reading
+    suspected = [
+        Lost(about, found, (0, len(text)))
+        for about, value in suspicion.matters[:1]
+        if (found := level(about, value, context.day, context.species, worst=True)) is not None
+    ]
+    return reader.bounded(text, suspected, reading, context)
+
+
+def raised(reading: Reading, suspicion: Suspicion, context: Context, size: int) -> Reading:
+    """The reading with what the model alone is as good as certain of, in doubt: it is paged as
+    doubtful, and asked about. Not what the grammar named and did not count, nor what no word
+    of the reply gives a figure for."""
+    read_at = max((_level(one, context) for one in reading.observations), default=Urgency.none)
+    matters = _open_matters(reading, suspicion, context)
+    if not matters or matters[:1] != list(suspicion.matters[:1]) or matters[0][0] == "life":
+        return reading
+    if matters[0] in {(one.about, one.value) for one in reading.suppressed}:
+        return reading
+    about, value = matters[0]
+    one = Observation(about, value, unsure=True, span=(0, size))
+    at = _level(one, context)
+    certain = suspicion.emergency if at == Urgency.emergency else suspicion.urgent
+    least = RAISES_EMERGENCY if at == Urgency.emergency else RAISES
+    if at <= read_at or certain < least:
+        return reading
+    why = f"the second reader is certain of {about}: {value}"
+    return replace(reading, observations=(*reading.observations, one), reasons=(*reading.reasons, why))
 
 
 def combined(
