@@ -243,6 +243,7 @@ _PAIRS = frozenset(
         ("o", "no"), ("or", "not"), ("about", "that"), ("about", "it"), ("about", "this"),
         ("it", "all"), ("de", "mas"), ("about", "him"), ("about", "her"), ("cuenta", "antes"),
         ("your", "time"), ("otra", "vez"), ("que", "hacer"), ("que", "hago"), ("what", "do"),
-        ("paso", "todo"), ("pasara", "todo"), ("thats", "all"), ("es", "todo"), ("que", "tal"), ("a", "todos"), ("a", "todas"),
+        ("paso", "todo"), ("pasara", "todo"), ("thats", "all"), ("es", "todo"), ("que", "tal"),
+        ("a", "todos"), ("a", "todas"),
     )
 )  # fmt: skip
