@@ -84,17 +84,16 @@ def bounded(
     told += [one.span for one in reading.suppressed]
     last = max(one.span[1] for one in lost) - 1
     ways, talk = ways_to_bound(report_starts(tokens, lang, last), tokens, told), talk_behind(tokens)
-    for number, way in enumerate(ways or ([()] if talk else [])):
+    for way in ways or ([()] if talk else []):
         if told_at(reading, context) >= Urgency.emergency:
             break
-        if number:
-            tokens = written_out(words_of(text[:_LIMIT]), text)
-            _prepare(tokens, context, trace)
         bounds = {tokens[start].start for start in way}
         if talk:
             bounds |= {max((t.start for t in tokens[:talk] if t.cut >= 3), default=0)}
+        tokens = written_out(words_of(text[:_LIMIT]), text)
         for start in (*way, *((talk,) if talk else ())):
             tokens[start].cut = 3
+        _prepare(tokens, context, trace)  # each side in its own language
         stops = [t.start for t in tokens if t.cut >= 3]
         apart, _ = _read(text, _marked(tokens, lang, context), lang, context, trace)
         reading = with_trouble_of(apart, reading, lost, stops, bounds, context)

@@ -103,14 +103,13 @@ def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
 def _looked_again(text: str, context: Context, reading: Reading, suspicion: Suspicion) -> Reading:
     """The grammar reads once more for what the model suspects and it has not read: words of
     something else may have hidden it that end where no stop stands."""
-    if suspicion.urgent < SUSPECTS_HIDDEN:
+    if suspicion.urgent < SUSPECTS_HIDDEN or not suspicion.matters:
         return reading
-    suspected = [
-        Lost(about, found, (0, len(text)))
-        for about, value in suspicion.matters[:1]
-        if (found := level(about, value, context.day, context.species, worst=True)) is not None
-    ]
-    return reader.bounded(text, suspected, reading, context)
+    about, value = suspicion.matters[0]
+    worst = level(about, value, context.day, context.species, worst=True) or Urgency.none
+    grave = suspicion.emergency >= SUSPECTS_HIDDEN
+    suspected = Lost(about, worst if grave else min(worst, Urgency.same_day), (0, len(text)))
+    return reader.bounded(text, [suspected], reading, context)
 
 
 def raised(reading: Reading, suspicion: Suspicion, context: Context, size: int) -> Reading:
