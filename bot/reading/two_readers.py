@@ -61,6 +61,8 @@ RAISES = 0.97
 doubt, from this chance of an alarm on."""
 RAISES_EMERGENCY = 0.8
 """The same of an emergency."""
+CERTAIN_OF = "the second reader is certain of"
+"""So begins the reason for what is raised."""
 _LIKELIEST = 3
 """One of the first so many matters is asked about, or nothing at all."""
 SURE = 0.01
@@ -134,7 +136,7 @@ def raised(reading: Reading, suspicion: Suspicion, context: Context, size: int) 
     asked = _suspected(reading, suspicion, context)
     if asked is not None and asked.urgency > at:
         return reading  # what may be an emergency is asked as one
-    why = f"the second reader is certain of {about}: {value}"
+    why = f"{CERTAIN_OF} {about}: {value}"
     return replace(
         reading, observations=(*reading.observations, one), reasons=(*reading.reasons, why)
     )
