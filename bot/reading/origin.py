@@ -62,7 +62,7 @@ def from_elsewhere(match: Match, tokens: list[Token], clause: Clause) -> bool:
         worn = match.rule.about in _WORN
         if worn or match.rule.about == "energy":
             return _another(tokens, after) or (worn and _of_a_thing(tokens, after))
-    if match.rule.about in _STAINS and not tokens[after].keys.isdisjoint(_MEALS):
+    if match.rule.about in _STAINS and "<elsething>" in tokens[after].keys:
         return tokens[after].keys.isdisjoint(_OURS)  # "the red on the rug was jam"
     if _kins(tokens, after) and match.rule.about != "dose":
         return True
@@ -89,7 +89,6 @@ def _to_one_of_us(match: Match, tokens: list[Token]) -> bool:
 
 _BODILY = frozenset("swelling bruising vomiting allergy breathing seizure temperature".split())
 _STAINS = frozenset("incision stool urine vomiting".split())
-_MEALS = frozenset(("<food>", "<elsething>"))
 
 
 def _kins(tokens: list[Token], at: int) -> bool:

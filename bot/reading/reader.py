@@ -297,7 +297,8 @@ def _conclude(
     reasons.extend(answer.reasons)
     found.extend(brought_up(found))
     found.extend(swollen_and_cold(tokens, clauses, found))
-    observations = without_parts(settle(of_the_dead(not_yet(found, tokens), clauses)))
+    told = settle(of_the_dead(not_yet(found, tokens), clauses))
+    observations = without_parts(told, text)
     if put_off and not observations:
         span = (tokens[0].start, tokens[-1].end)
         when = until(tokens, range(len(tokens)), context, ahead=True)
