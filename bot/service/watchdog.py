@@ -10,13 +10,20 @@ from collections.abc import Awaitable, Callable, Coroutine, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
-from bot.store.database import BROKEN
+from bot.store.database import StoreError, Trouble
 from bot.telegram.outcome import TokenWrong
 
 logger = logging.getLogger(__name__)
 
-FATAL = (TokenWrong, *BROKEN)
-"""What starting again cannot mend."""
+LONGEST_STORING = 10.0
+"""Seconds between two tries of a part while the storage fails: replies wait for its end."""
+
+
+def fatal(error: BaseException | None) -> bool:
+    """What starting again cannot mend. Trouble with the storage passes, or staff hear of it
+    from ``bot/service/storage.py``: to end the program would only hide it."""
+    return isinstance(error, TokenWrong | StoreError) and not isinstance(error, Trouble)
+
 
 Told = Callable[[str, str], Awaitable[None]]
 """Tells staff that a part, by its name, was started again, and why."""
@@ -90,24 +97,40 @@ class Watchdog:
                 await self._again(part)
         elif part.task.done():
             error = None if part.task.cancelled() else part.task.exception()
-            if isinstance(error, FATAL):
+            if error is not None and fatal(error):
                 raise error
             if error is None and part.ends:
                 return True
-            if now - part.begun > self.patience:
-                part.failures = 0
-            pause = min(self.most, self.first * 2.0**part.failures)
-            part.failures = min(part.failures + 1, 20)
-            part.task, part.again_at = None, now + pause
-            logger.error("%s ended; again in %.1f s", part.name, pause, exc_info=error)
-            await self._tell(part, f"{type(error).__name__}: {error}")
+            await self._rests(part, error)
         elif part.waits is not None:
             await self._stands(part, part.waits, now)
         return False
 
+    async def _rests(self, part: Part, error: BaseException | None) -> None:
+        """After a failure it starts again, later each time."""
+        now, stored = time.monotonic(), isinstance(error, Trouble)
+        if now - part.begun > self.patience:
+            part.failures = 0
+        longest = min(self.most, LONGEST_STORING) if stored else self.most
+        pause = min(longest, self.first * 2.0**part.failures)
+        part.failures = min(part.failures + 1, 20)
+        part.task, part.again_at = None, now + pause
+        if stored:
+            level = logging.ERROR if pause < longest else logging.DEBUG  # not for hours
+            logger.log(
+                level, "%s waits for the storage: %s Again in %.1f s", part.name, error, pause
+            )
+            return
+        logger.error("%s ended; again in %.1f s", part.name, pause, exc_info=error)
+        await self._tell(part, f"{type(error).__name__}: {error}")
+
     async def _stands(self, part: Part, waits: Callable[[], Awaitable[bool]], now: float) -> None:
         since = part.idle_since
-        if not await waits():
+        try:
+            waiting = await waits()
+        except Trouble:  # whoever would do the work hears of it, too
+            waiting = False
+        if not waiting:
             part.idle_since = None
         elif since is None:
             part.idle_since = now
@@ -119,14 +142,20 @@ class Watchdog:
             await self._tell(part, f"work waited {now - since:.0f} s and nothing was done")
 
     async def _again(self, part: Part) -> None:
-        if part.before_again is not None:
-            await part.before_again()
+        try:
+            if part.before_again is not None:
+                await part.before_again()
+        except Exception as error:
+            if fatal(error):
+                raise
+            await self._rests(part, error)
+            return
         self._start(part)
 
     async def _tell(self, part: Part, why: str) -> None:
         try:
             await self.told(part.name, why)
-        except FATAL:
-            raise
-        except Exception:
+        except Exception as error:
+            if fatal(error):
+                raise
             logger.exception("staff could not be told that %s was started again", part.name)
