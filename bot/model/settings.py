@@ -53,6 +53,16 @@ class Holidays(Strict):
     region: Annotated[str, StringConstraints(pattern=r"^[A-Z0-9-]{1,6}$")] | None = None
 
 
+class Backup(Strict):
+    """A copy of the whole practice every so often. ``folder``: where the bot itself lays it,
+    reckoned from the settings' own; without one it makes none, and only watches that somebody
+    does. ``keep``: so many of its own stay, the newest."""
+
+    every_hours: Annotated[int, Field(ge=1, le=744)] = 24
+    folder: Words | None = None
+    keep: Annotated[int, Field(ge=1, le=1000)] = 7
+
+
 class Clinic(Strict):
     """The practice: whom to phone, when it is open, how its staff are paged.
 
@@ -86,3 +96,4 @@ class Clinic(Strict):
     retention_years: Annotated[int, Field(ge=1, le=50)] = 7
     media_megabytes: Annotated[int, Field(ge=1, le=1_000_000)] = 2000
     disk_megabytes: Annotated[int, Field(ge=0, le=1_000_000)] = 500
+    backup: Backup = Backup()

@@ -22,7 +22,7 @@ from bot.model.ids import EventId
 from bot.model.settings import Clinic
 from bot.reading import sounds_grave
 from bot.store.apply import apply
-from bot.store.database import Database, Trouble, Tx, moment, stamp
+from bot.store.database import Database, StorageTrouble, Tx, moment, stamp
 from bot.store.inbox import keep_rows, kept
 from bot.store.shelf import Shelf
 from bot.telegram.client import Client
@@ -138,8 +138,8 @@ class App:
 
     async def keep(self, updates: Sequence[Mapping[str, Any]]) -> None:
         """Commit updates as they came, what sounds of an emergency to the front; one that is
-        here already is harmless. Trouble when they cannot be stored: then nothing of them may
-        be confirmed, and who wrote them is told whom to phone."""
+        here already is harmless. StorageTrouble when they cannot be: then nothing of them may be
+        confirmed, and who wrote them is told whom to phone."""
         now = self.clock.now()
         events: list[Incoming] = []
 
@@ -152,7 +152,7 @@ class App:
             return
         try:
             await keep_rows(self.db, rows, sounds_grave)
-        except Trouble:
+        except StorageTrouble:
             self.storage.unheard(events)
             raise
         if self.storage.blocked is not None:
@@ -297,7 +297,7 @@ class App:
             await self._rest(self._awake, self._tick_seconds)
             try:
                 done = await self.work()
-            except Trouble as error:
+            except StorageTrouble as error:
                 self.storage.blocked = error
                 raise
             self.storage.blocked = None

@@ -16,7 +16,7 @@ from bot.context.words import when
 from bot.model.chat import Incoming
 from bot.model.text import Lang
 from bot.store import load
-from bot.store.database import Database, Trouble, Tx, moment, stamp
+from bot.store.database import Database, StorageTrouble, Tx, moment, stamp
 from bot.store.trouble import Kind
 from bot.telegram.translate import incoming
 
@@ -59,15 +59,15 @@ class StorageWatch:
         self._db, self._clock, self._say, self._alarm = db, clock, say, alarm
         self.practice: Practice
         self.first, self.calm = FIRST, CALM
-        self.blocked: Trouble | None = None
-        self._trouble: Trouble | None = None
+        self.blocked: StorageTrouble | None = None
+        self._trouble: StorageTrouble | None = None
         self._came = asyncio.Event()
         self._staff: tuple[int, ...] = ()
         self._homes: dict[int, Lang] = {}
         self._told: dict[tuple[Kind, str], datetime] = {}
         self._told_homes: dict[int, datetime] = {}
 
-    def seen(self, trouble: Trouble) -> None:
+    def seen(self, trouble: StorageTrouble) -> None:
         """The storage has failed."""
         self._trouble = trouble
         self._came.set()
@@ -86,7 +86,7 @@ class StorageWatch:
             desks = tuple(desk.chat for desk in load.desks(tx))
             return desks or tuple(one.chat for one in load.staff(tx) if one.chat)
 
-        with contextlib.suppress(Trouble):
+        with contextlib.suppress(StorageTrouble):
             self._staff = await self._db.read(chats)
 
     async def run(self) -> None:
@@ -120,11 +120,11 @@ class StorageWatch:
     async def _try(self) -> None:
         """Something small is written; where that fails, ``seen`` hears of it."""
         value = stamp(self._clock.now())
-        with contextlib.suppress(Trouble):
+        with contextlib.suppress(StorageTrouble):
             await self._db.transact(lambda tx: tx.run("setting_put", key="stored", value=value))
             self._trouble = self._trouble or self.blocked
 
-    async def _tell(self, trouble: Trouble) -> None:
+    async def _tell(self, trouble: StorageTrouble) -> None:
         """Staff, once and again each day while it lasts."""
         stopped = trouble.passing or self.blocked is not None
         key = "storage_stopped" if stopped else "storage_damaged"
@@ -161,7 +161,7 @@ class StorageWatch:
 
     async def _waiting(self) -> None:
         """Whose stored words nobody has worked."""
-        with contextlib.suppress(Trouble):
+        with contextlib.suppress(StorageTrouble):
             rows = await self._db.read(lambda tx: tx.all("inbox_waiting", most=MOST))
             self.unheard(
                 incoming(json.loads(row["body"]), moment(row["received_at"])) for row in rows
@@ -176,7 +176,7 @@ class StorageWatch:
         logger.warning("the storage serves again; it failed since %s", stamp(began))
         self._told.clear()
         key = f"storage:{stamp(began)}"
-        with contextlib.suppress(Trouble):
+        with contextlib.suppress(StorageTrouble):
             await self._db.transact(lambda tx: tell_desks(tx, key, text, "storage", now))
         if self._alarm is not None:
             await self._safely(self._alarm(text))

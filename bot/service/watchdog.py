@@ -10,7 +10,7 @@ from collections.abc import Awaitable, Callable, Coroutine, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
-from bot.store.database import StoreError, Trouble
+from bot.store.database import StorageTrouble, StoreError
 from bot.telegram.outcome import TokenWrong
 
 logger = logging.getLogger(__name__)
@@ -19,10 +19,14 @@ LONGEST_STORING = 10.0
 """Seconds between two tries of a part while the storage fails: replies wait for its end."""
 
 
+FATAL = (TokenWrong, StoreError)
+"""What starting again cannot mend, but for trouble with the storage."""
+
+
 def fatal(error: BaseException | None) -> bool:
-    """What starting again cannot mend. Trouble with the storage passes, or staff hear of it
+    """Whether it ends the program. Trouble with the storage passes, or staff hear of it
     from ``bot/service/storage.py``: to end the program would only hide it."""
-    return isinstance(error, TokenWrong | StoreError) and not isinstance(error, Trouble)
+    return isinstance(error, FATAL) and not isinstance(error, StorageTrouble)
 
 
 Told = Callable[[str, str], Awaitable[None]]
@@ -108,7 +112,7 @@ class Watchdog:
 
     async def _rests(self, part: Part, error: BaseException | None) -> None:
         """After a failure it starts again, later each time."""
-        now, stored = time.monotonic(), isinstance(error, Trouble)
+        now, stored = time.monotonic(), isinstance(error, StorageTrouble)
         if now - part.begun > self.patience:
             part.failures = 0
         longest = min(self.most, LONGEST_STORING) if stored else self.most
@@ -128,7 +132,7 @@ class Watchdog:
         since = part.idle_since
         try:
             waiting = await waits()
-        except Trouble:  # whoever would do the work hears of it, too
+        except StorageTrouble:  # whoever would do the work hears of it, too
             waiting = False
         if not waiting:
             part.idle_since = None

@@ -17,7 +17,7 @@ from bot.model.ids import EventId, due_event, update_event
 from bot.model.text import Lang
 from bot.store import load
 from bot.store.apply import apply
-from bot.store.database import Database, Row, StoreError, Trouble, Tx, moment, stamp
+from bot.store.database import Database, Row, StorageTrouble, StoreError, Tx, moment, stamp
 from bot.store.known import Stored
 from bot.store.rows import log, put_due, send
 from bot.telegram.translate import incoming
@@ -65,12 +65,12 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
 def passing(error: Exception) -> bool:
     """Whether the storage failed, and may serve again: no fault of what was to be done, which
     waits as it is. A damaged page is met again at each try: that goes the way of a mistake."""
-    return isinstance(error, Trouble) and error.passing
+    return isinstance(error, StorageTrouble) and error.passing
 
 
 def _note(error: Exception, what: str) -> None:
     """In the program's own log; where a mistake was made, too, if it was one of ours."""
-    if isinstance(error, Trouble):
+    if isinstance(error, StorageTrouble):
         logger.error("%s: %s", what, error)
     else:
         logger.exception(what)

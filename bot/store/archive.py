@@ -17,7 +17,7 @@ from datetime import datetime
 from pathlib import Path, PurePosixPath
 from typing import BinaryIO, Final
 
-from .trouble import Kind, kind_of
+from .trouble import Kind, StorageTrouble, error_of
 
 DATABASE: Final = "slowleash.db"
 CLINIC: Final = "clinic.yaml"
@@ -180,12 +180,16 @@ def _read(tar: tarfile.TarFile, member: tarfile.TarInfo, most: int) -> bytes:
 
 
 def sound(database: Path) -> str | None:
-    """What SQLite's own check finds wrong in a database file; None when it is whole."""
+    """What SQLite's own check finds wrong in a database file; None when it is whole. StoreError
+    where it cannot be looked at."""
     try:
         with contextlib.closing(_reading(database)) as connection:
             return _wrong(connection)
     except sqlite3.DatabaseError as error:
-        return str(error)
+        told = error_of(database, error)
+        if isinstance(told, StorageTrouble) and not told.passing:
+            return told.why
+        raise told from error
 
 
 def _reading(database: Path) -> sqlite3.Connection:
@@ -200,12 +204,8 @@ def _wrong(connection: sqlite3.Connection) -> str | None:
     return f"a row of {strays[0]} names what is not there" if strays else None
 
 
-class NotCopied(Exception):
-    """The database could not be copied whole; the words say why."""
-
-
 def copy_whole(source: Path, target: Path) -> None:
-    """A whole, consistent copy of a database that may be in use, checked; NotCopied otherwise.
+    """A whole, consistent copy of a database that may be in use, checked; StoreError otherwise.
 
     By a connection of its own, so that nobody who writes waits for it. Written beside its name
     first: neither a half-written nor a damaged copy ever bears it, and none is left behind.
@@ -221,12 +221,10 @@ def copy_whole(source: Path, target: Path) -> None:
             mine.backup(other)
             wrong = _wrong(other)
         if wrong is not None:
-            raise NotCopied(f"{source} is damaged ({wrong}). {Kind.damaged.mend}.")
+            raise StorageTrouble(source, Kind.damaged, wrong)
         part.replace(target)
     except sqlite3.Error as error:
-        kind = kind_of(error)
-        why = f"{kind.value} ({error}). {kind.mend}." if kind else str(error)
-        raise NotCopied(f"{source} could not be copied to {target}: {why}") from error
+        raise error_of(source, error) from error
     finally:
         for end in ("", "-journal", "-wal", "-shm"):
             part.with_name(f"{part.name}{end}").unlink(missing_ok=True)

@@ -15,26 +15,15 @@ from typing import Any, TypeVar
 
 import aiosqlite
 
-from .archive import NotCopied, copy_whole
+from .archive import copy_whole
 from .sql import migrations, statements
 from .steps import STEPS
-from .trouble import Kind, kind_of
+from .trouble import Kind, StorageTrouble, StoreError, error_of, kind_of
+
+__all__ = ["Database", "Row", "StorageTrouble", "StoreError", "Tx", "moment", "pack", "stamp"]
 
 T = TypeVar("T")
 Row = Mapping[str, Any]
-
-
-class StoreError(Exception):
-    """The database cannot be used; the words say why and what to do."""
-
-
-class Trouble(StoreError):
-    """The storage itself fails: nothing of what was asked for was kept. ``passing``: it may
-    serve again by itself; then all can be tried again as it was."""
-
-    def __init__(self, path: Path, kind: Kind, why: str) -> None:
-        super().__init__(f"{path}: {kind.value} ({why}). {kind.mend}.")
-        self.kind, self.why, self.passing = kind, why, kind.passing
 
 
 def stamp(at: datetime) -> str:
@@ -88,7 +77,7 @@ class Database:
 
     def __init__(self, path: Path, *, reading: bool = False) -> None:
         self.path = path
-        self.on_trouble: Callable[[Trouble], None] | None = None
+        self.on_trouble: Callable[[StorageTrouble], None] | None = None
         self._reading = reading
         self._db: aiosqlite.Connection | None = None
         self._place = path.absolute()
@@ -104,11 +93,11 @@ class Database:
                 self._db = await aiosqlite.connect(self.path, isolation_level=None, timeout=10)
             await self._on_thread(self._look if self._reading else self._prepare)
             self._file = _identity(self._place)
-        except Trouble as error:
+        except StorageTrouble as error:
             await self.close()
             if error.passing and error.kind is not Kind.unreachable:
                 raise
-            raise Trouble(
+            raise StorageTrouble(
                 self.path, error.kind, f"{error.why}; is it a slowleash database? If not, name "
                 "another file"
             ) from None  # fmt: skip
@@ -117,8 +106,7 @@ class Database:
             raise StoreError(f"{self.path}: {error}") from None
         except sqlite3.Error as error:  # before there was a connection
             await self.close()
-            kind = kind_of(error) or Kind.unreachable
-            raise Trouble(self.path, kind, str(error)) from error
+            raise error_of(self.path, error) from error
         return self
 
     def _private(self) -> None:
@@ -161,19 +149,19 @@ class Database:
         except sqlite3.Error as error:
             if (kind := kind_of(error)) is None:
                 raise
-            raise Trouble(self.path, kind, str(error)) from error
+            raise StorageTrouble(self.path, kind, str(error)) from error
         return result
 
     async def _whole(self, function: Callable[[sqlite3.Connection], T]) -> T:
         try:
             return await self._on_thread(function)
-        except Trouble as error:
+        except StorageTrouble as error:
             if self.on_trouble is not None:
                 self.on_trouble(error)
             raise
 
     def _still_there(self) -> None:
-        """Trouble when another file bears the name now, or none: what is written to one that
+        """StorageTrouble when another file bears the name now, or none: what is written to one that
         was moved away is lost with the program, and nothing else would say so."""
         if self._file is not None:
             try:
@@ -181,7 +169,7 @@ class Database:
             except OSError:
                 same = False
             if not same:
-                raise Trouble(self.path, Kind.gone, "it is not the file that was opened")
+                raise StorageTrouble(self.path, Kind.gone, "it is not the file that was opened")
 
     async def transact(self, function: Callable[[Tx], T]) -> T:
         """Run ``function`` as one transaction: all of it is kept, or nothing."""
@@ -213,10 +201,7 @@ class Database:
 
     async def backup(self, target: Path) -> None:
         """A whole, consistent copy at ``target``, while the bot runs and is not kept waiting."""
-        try:
-            await asyncio.to_thread(copy_whole, self.path, target)
-        except NotCopied as error:
-            raise StoreError(str(error)) from None
+        await asyncio.to_thread(copy_whole, self.path, target)
 
     async def compact(self) -> None:
         """Writes the file anew, so that what was erased cannot be read from it either, nor

@@ -5,6 +5,11 @@ from __future__ import annotations
 
 import sqlite3
 from enum import Enum
+from pathlib import Path
+
+
+class StoreError(Exception):
+    """The database cannot be used; the words say why and what to do."""
 
 
 class Kind(Enum):
@@ -25,6 +30,15 @@ class Kind(Enum):
     def mend(self) -> str:
         """What to do, for whoever looks after the computer."""
         return _MENDS[self]
+
+
+class StorageTrouble(StoreError):
+    """The storage itself fails: nothing of what was asked for was kept. ``passing``: it may
+    serve again by itself; then all can be tried again as it was."""
+
+    def __init__(self, path: Path, kind: Kind, why: str) -> None:
+        super().__init__(f"{path}: {kind.value} ({why}). {kind.mend}.")
+        self.kind, self.why, self.passing = kind, why, kind.passing
 
 
 _MENDS = {
@@ -61,3 +75,9 @@ def kind_of(error: sqlite3.Error) -> Kind | None:
     if not isinstance(code, int):
         return None
     return _FINER.get(code) or _CODES.get(code & 0xFF)
+
+
+def error_of(path: Path, error: sqlite3.Error) -> StoreError:
+    """The same in words, for whoever called a command."""
+    kind = kind_of(error)
+    return StorageTrouble(path, kind, str(error)) if kind else StoreError(f"{path}: {error}.")

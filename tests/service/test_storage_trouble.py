@@ -14,7 +14,7 @@ from pathlib import Path
 import pytest
 
 from bot.service import work
-from bot.store.database import Database, Trouble
+from bot.store.database import Database, StorageTrouble
 from bot.store.trouble import Kind
 from tests.service.box import Box, at
 
@@ -198,7 +198,7 @@ async def test_trouble_counts_as_no_failure_of_what_was_to_be_done(
     app = box.stage.app
 
     def fails(*_: object) -> None:
-        raise Trouble(app.db.path, kind, "test")
+        raise StorageTrouble(app.db.path, kind, "test")
 
     await box.to(1, 19)
     before = len(box.heard(box.ines))
@@ -208,7 +208,7 @@ async def test_trouble_counts_as_no_failure_of_what_was_to_be_done(
     with monkeypatch.context() as patched:
         patched.setattr(work, "apply", fails)
         for handle in (work.handle_update, work.handle_due) * 4:
-            with pytest.raises(Trouble):
+            with pytest.raises(StorageTrouble):
                 await handle(app.db, app.practice, app.clock.now())
     await box.stage.settle()
     assert any("EMERGENCY" in text for text in box.on_desk())
@@ -234,13 +234,13 @@ async def test_what_is_wrong_is_told_by_kind(tmp_path: Path) -> None:
         db.on_trouble = lambda trouble: heard.append(trouble.kind)
         with contextlib.closing(sqlite3.connect(tmp_path / "a.db")) as other:
             other.execute("BEGIN EXCLUSIVE")
-            with pytest.raises(Trouble, match="another program keeps the database locked"):
+            with pytest.raises(StorageTrouble, match="another program keeps the database locked"):
                 await db.transact(lambda tx: None)
             other.execute("ROLLBACK")
         os.replace(tmp_path / "a.db", tmp_path / "b.db")
-        with pytest.raises(Trouble, match="moved, removed or replaced"):
+        with pytest.raises(StorageTrouble, match="moved, removed or replaced"):
             await db.transact(lambda tx: None)
         (tmp_path / "a.db").write_bytes(b"another file of that name")
-        with pytest.raises(Trouble, match="moved, removed or replaced"):
+        with pytest.raises(StorageTrouble, match="moved, removed or replaced"):
             await db.transact(lambda tx: None)
     assert heard == [Kind.locked, Kind.gone, Kind.gone]
