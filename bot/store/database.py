@@ -228,11 +228,12 @@ class Database:
         """What may only be read must be of this very version: nothing brings it up to it."""
         if not _tables(connection):
             raise StoreError("there is no practice in it. Name another file.")
-        newest = connection.execute("SELECT max(number) FROM schema_version").fetchone()[0]
-        if newest != migrations()[-1][0]:
+        newest = connection.execute("SELECT max(number) FROM schema_version").fetchone()[0] or 0
+        _known(newest)
+        if newest < migrations()[-1][0]:
             raise StoreError(
-                f"its version is {newest}, and this program's {migrations()[-1][0]}. Start the bot "
-                "once with this program, or install the newer slowleash."
+                f"its version is {newest}, older than this program's ({migrations()[-1][0]}). "
+                "Start the bot once with this program."
             )
 
     @staticmethod
@@ -249,11 +250,7 @@ class Database:
             done = {row[0] for row in connection.execute("SELECT number FROM schema_version")}
             scripts = migrations()
             newest = max(done, default=0)
-            if newest > scripts[-1][0]:
-                raise StoreError(
-                    f"its version is {newest}, newer than this program knows "
-                    f"({scripts[-1][0]}). Install the newer slowleash."
-                )
+            _known(newest)
             for number, script in scripts:
                 if number not in done:
                     for statement in script.split(";\n"):
@@ -275,6 +272,16 @@ def _tables(connection: sqlite3.Connection) -> set[str]:
     if tables and "schema_version" not in tables:
         raise StoreError("this is the database of another program. Name another file.")
     return tables
+
+
+def _known(version: int) -> None:
+    """StoreError for a version that is newer than this program."""
+    last = migrations()[-1][0]
+    if version > last:
+        raise StoreError(
+            f"its version is {version}, newer than this program knows ({last}). Install the newer "
+            "slowleash."
+        )
 
 
 def _roll_back(connection: sqlite3.Connection) -> None:
