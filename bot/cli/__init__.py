@@ -20,7 +20,7 @@ COMMANDS: dict[str, str] = {
     "enrol": "enrol a patient and print the owner's invitation",
     "log": "print all that was said and decided about a patient",
     "export": "write a patient's record: a page, the log, a calendar, FHIR",
-    "verify": "walk the log and tell whether an entry was changed or removed",
+    "verify": "look for damage, and tell whether an entry of the log was changed or removed",
     "erase": "erase what the law lets go of a patient, or of someone at home",
     "review": "open the review pages: who needs me, one patient, search, figures",
     "calendar": "write an order's whole course as a calendar file (iCalendar)",
