@@ -74,7 +74,8 @@ class Clinic(Strict):
     ``retention_years``: how long a record is kept after its last entry (practice acts of
     US states ask for 3 to 7; the practice's own law decides). ``media_megabytes``: of
     pictures and films kept from one person at home; ``disk_megabytes``: what is left free
-    on the disk, for the log itself, before pictures and films wait.
+    on the disk, for the log itself, before pictures and films wait. ``backup``: the copies of
+    all of it, and how old the last may be.
     """
 
     name: Words

@@ -93,7 +93,8 @@ class StorageWatch:
         """Waits for trouble, and stays with it until it is over."""
         while True:
             with contextlib.suppress(TimeoutError):
-                await asyncio.wait_for(self._came.wait(), REMEMBER)
+                async with asyncio.timeout(REMEMBER):
+                    await self._came.wait()
             if self._trouble is None:
                 await self.remember()
             else:
@@ -134,7 +135,8 @@ class StorageWatch:
         logger.critical("the storage fails: %s", trouble)
         self._told[trouble.kind, key] = now
         with contextlib.suppress(TimeoutError):
-            await asyncio.wait_for(self.remember(), LOOK)
+            async with asyncio.timeout(LOOK):
+                await self.remember()
         words, lang = self.practice.words, self.practice.clinic.language
         text = words.say(key, lang, why=words.say(_WHY[trouble.kind], lang))
         for chat in self._staff:
@@ -145,11 +147,13 @@ class StorageWatch:
     async def _tell_homes(self) -> None:
         if self.blocked is not None:
             await self._waiting()
-        homes, self._homes = self._homes, {}
         now, clinic = self._clock.now(), self.practice.clinic
-        for chat, lang in list(homes.items())[:MOST]:
-            told = self._told_homes.get(chat)
-            if told is not None and abs(now - told) < HOME_AGAIN:
+        self._told_homes = {
+            chat: told for chat, told in self._told_homes.items() if abs(now - told) < HOME_AGAIN
+        }
+        for chat in list(self._homes)[:MOST]:
+            lang = self._homes.pop(chat)
+            if chat in self._told_homes:
                 continue
             self._told_homes[chat] = now
             phone = self.practice.words.say(
@@ -175,6 +179,7 @@ class StorageWatch:
         text = self.practice.words.say("storage_again", lang, since=since)
         logger.warning("the storage serves again; it failed since %s", stamp(began))
         self._told.clear()
+        self._homes.clear()  # they are answered now
         key = f"storage:{stamp(began)}"
         with contextlib.suppress(StorageTrouble):
             await self._db.transact(lambda tx: tell_desks(tx, key, text, "storage", now))

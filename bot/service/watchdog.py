@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import asyncio
-import contextlib
 import logging
 import time
 from collections.abc import Awaitable, Callable, Coroutine, Sequence
@@ -82,12 +81,7 @@ class Watchdog:
                     if stop.is_set() or await self._watch(part):
                         return
         finally:
-            tasks = [part.task for part in self.parts if part.task is not None]
-            for task in (*tasks, waiting):
-                task.cancel()
-            for task in (*tasks, waiting):
-                with contextlib.suppress(asyncio.CancelledError, Exception):
-                    await task
+            await _end([part.task for part in self.parts if part.task is not None] + [waiting])
 
     def _start(self, part: Part) -> None:
         part.idle_since, part.again_at, part.begun = None, None, time.monotonic()
@@ -163,3 +157,15 @@ class Watchdog:
             if fatal(error):
                 raise
             logger.exception("staff could not be told that %s was started again", part.name)
+
+
+async def _end(tasks: Sequence[asyncio.Task[Any]]) -> None:
+    """Cancelled again until all have ended: one that is just being woken may miss the first."""
+    left = set(tasks)
+    while left:
+        for task in left:
+            task.cancel()
+        done, left = await asyncio.wait(left, timeout=1.0)
+        for task in done:
+            if not task.cancelled():
+                task.exception()  # looked at: what it was has been told

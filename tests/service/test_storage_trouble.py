@@ -16,6 +16,7 @@ import pytest
 from bot.service import work
 from bot.store.database import Database, StorageTrouble
 from bot.store.trouble import Kind
+from bot.telegram.translate import incoming
 from tests.service.box import Box, at
 
 
@@ -244,3 +245,33 @@ async def test_what_is_wrong_is_told_by_kind(tmp_path: Path) -> None:
         with pytest.raises(StorageTrouble, match="moved, removed or replaced"):
             await db.transact(lambda tx: None)
     assert heard == [Kind.locked, Kind.gone, Kind.gone]
+
+
+async def test_each_home_is_told_once_and_none_is_left_out(canela: Box) -> None:
+    watch, told = canela.stage.app.storage, list[int]()
+
+    async def say(chat: int, text: str) -> None:
+        told.append(chat)
+        if chat == 7:
+            raise OSError("this one cannot be reached")
+
+    watch._say = say
+    now = canela.stage.clock.now()
+    for _ in range(2):
+        watch.unheard(incoming(_update(chat), now) for chat in range(1, 451))
+        for _ in range(4):
+            await watch._tell_homes()
+    assert told == list(range(1, 451))
+    watch.unheard([incoming(_update(-5, "group"), now)])
+    await watch._tell_homes()
+    assert len(told) == 450  # groups hear nothing
+    canela.stage.clock.jump(at(1, 8))
+    watch.unheard([incoming(_update(3), now)])
+    await watch._tell_homes()
+    assert told[450:] == [3]
+
+
+def _update(chat: int, kind: str = "private") -> dict[str, object]:
+    sender = {"id": abs(chat), "is_bot": False, "first_name": "A"}
+    said = {"message_id": 1, "date": 1, "chat": {"id": chat, "type": kind}, "from": sender}
+    return {"update_id": chat + 100, "message": {**said, "text": "hello"}}
