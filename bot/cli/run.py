@@ -134,7 +134,8 @@ async def _patiently(work: Callable[[], Awaitable[T]], stop: asyncio.Event) -> T
             why = str(error).rstrip(".")
             log.warning("%s: %s. Trying again in %.0f s", what, why, pause)
             with contextlib.suppress(TimeoutError):
-                await asyncio.wait_for(stop.wait(), pause)
+                async with asyncio.timeout(pause):
+                    await stop.wait()
             pause = min(2 * pause, LONGEST_PAUSE)
     return None
 

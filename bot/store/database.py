@@ -11,7 +11,7 @@ from collections.abc import Callable, Iterable, Mapping
 from datetime import UTC, datetime
 from pathlib import Path
 from types import TracebackType
-from typing import Any, TypeVar
+from typing import Any, Final, TypeVar
 
 import aiosqlite
 
@@ -23,6 +23,7 @@ from .trouble import Kind, StorageTrouble, StoreError, error_of, kind_of
 __all__ = ["Database", "Row", "StorageTrouble", "StoreError", "Tx", "moment", "pack", "stamp"]
 
 T = TypeVar("T")
+DURABLE: Final = "FULL"
 Row = Mapping[str, Any]
 
 
@@ -71,14 +72,16 @@ class Database:
     """The open database. ``async with Database(path) as db``.
 
     Each transaction runs as one function on the database's own thread: nothing else
-    comes between, and an await costs one thread hop for the whole of it. ``reading``: a file
-    that is only looked at stays as it is. ``on_trouble`` hears of every failure of the storage.
+    comes between, and an await costs one thread hop for the whole of it. ``durable``: what
+    is committed outlives a power cut, and each commit waits until the disk has it. ``reading``:
+    a file that is only looked at stays as it is. ``on_trouble`` hears of every failure of the
+    storage.
     """
 
-    def __init__(self, path: Path, *, reading: bool = False) -> None:
+    def __init__(self, path: Path, *, durable: bool = True, reading: bool = False) -> None:
         self.path = path
         self.on_trouble: Callable[[StorageTrouble], None] | None = None
-        self._reading = reading
+        self._durable, self._reading = durable, reading
         self._db: aiosqlite.Connection | None = None
         self._place = path.absolute()
         self._file: tuple[int, int] | None = None
@@ -236,11 +239,10 @@ class Database:
                 "Start the bot once with this program."
             )
 
-    @staticmethod
-    def _prepare(connection: sqlite3.Connection) -> None:
+    def _prepare(self, connection: sqlite3.Connection) -> None:
         _tables(connection)
         connection.execute("PRAGMA journal_mode = WAL")
-        connection.execute("PRAGMA synchronous = FULL")
+        connection.execute(f"PRAGMA synchronous = {DURABLE if self._durable else 'OFF'}")
         connection.execute("PRAGMA foreign_keys = ON")
         connection.execute("BEGIN IMMEDIATE")
         try:
