@@ -90,7 +90,7 @@ class App:
         self._fetch = asyncio.Event()
         self._clock_moved = asyncio.Event()
         self.shelf = Shelf(path)
-        self.storage = StorageWatch(self.db, self.clock, self._say_at_once, alarm)
+        self.storage = StorageWatch(self.db, lambda: self.clock.now(), self._say_at_once, alarm)
         self._working_part = Part("working", self._working, self._work_waits)
         self._sending_part = Part(
             "sending", self._sending, self._could_send, lambda: self.sender.again()

@@ -55,18 +55,18 @@ class ClockWatch:
                 self._word = word  # what an administrator said earlier was of another jump
             elif word != self._word:
                 after = Judgement.believing(now, tick)
+        self._judgement = after
         moved = after.apart(before) > 1
         if moved:
             await due_soon(self._db, now, timedelta(0))
         if before.trusted != after.trusted:
-            await self._tell(practice, after, now)
-        self._judgement = after  # last: what could not be stored is seen and told again
+            await self._tell(practice, now)
         return Look(after.trusted, moved or before.trusted != after.trusted)
 
-    async def _tell(self, practice: Practice, after: Judgement, now: datetime) -> None:
+    async def _tell(self, practice: Practice, now: datetime) -> None:
         """Staff hear it at once, in the time of their own clock."""
-        minutes = round(after.jump / 60)
-        good = after.trusted
+        minutes = round(self._judgement.jump / 60)
+        good = self._judgement.trusted
         why = "it is believed again" if good else f"it jumped by {minutes} minutes"
         logger.warning("the computer's clock: %s", why)
         zone = practice.clinic.zone

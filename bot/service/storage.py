@@ -20,7 +20,6 @@ from bot.store.database import Database, StorageTrouble, Tx, moment, stamp
 from bot.store.trouble import Kind
 from bot.telegram.translate import incoming
 
-from .clock import Clock
 from .work import tell_desks
 
 logger = logging.getLogger(__name__)
@@ -55,8 +54,10 @@ class StorageWatch:
     ``blocked``: by what replies that were stored are not worked either, as by a damaged page.
     """
 
-    def __init__(self, db: Database, clock: Clock, say: Say, alarm: Alarm | None = None) -> None:
-        self._db, self._clock, self._say, self._alarm = db, clock, say, alarm
+    def __init__(
+        self, db: Database, now: Callable[[], datetime], say: Say, alarm: Alarm | None = None
+    ) -> None:
+        self._db, self._now, self._say, self._alarm = db, now, say, alarm
         self.practice: Practice
         self.first, self.calm = FIRST, CALM
         self.blocked: StorageTrouble | None = None
@@ -98,7 +99,7 @@ class StorageWatch:
             if self._trouble is None:
                 await self.remember()
             else:
-                await self._stay(self._clock.now())
+                await self._stay(self._now())
 
     async def _stay(self, began: datetime) -> None:
         pause, calm = self.first, 0.0
@@ -120,7 +121,7 @@ class StorageWatch:
 
     async def _try(self) -> None:
         """Something small is written; where that fails, ``seen`` hears of it."""
-        value = stamp(self._clock.now())
+        value = stamp(self._now())
         with contextlib.suppress(StorageTrouble):
             await self._db.transact(lambda tx: tx.run("setting_put", key="stored", value=value))
             self._trouble = self._trouble or self.blocked
@@ -129,7 +130,7 @@ class StorageWatch:
         """Staff, once and again each day while it lasts."""
         stopped = trouble.passing or self.blocked is not None
         key = "storage_stopped" if stopped else "storage_damaged"
-        now, told = self._clock.now(), self._told.get((trouble.kind, key))
+        now, told = self._now(), self._told.get((trouble.kind, key))
         if told is not None and abs(now - told) < AGAIN:
             return
         logger.critical("the storage fails: %s", trouble)
@@ -147,7 +148,7 @@ class StorageWatch:
     async def _tell_homes(self) -> None:
         if self.blocked is not None:
             await self._waiting()
-        now, clinic = self._clock.now(), self.practice.clinic
+        now, clinic = self._now(), self.practice.clinic
         self._told_homes = {
             chat: told for chat, told in self._told_homes.items() if abs(now - told) < HOME_AGAIN
         }
@@ -173,7 +174,7 @@ class StorageWatch:
 
     async def _over(self, began: datetime) -> None:
         """It stores again: staff hear from when to when it did not."""
-        now, zone = self._clock.now(), ZoneInfo(self.practice.clinic.zone)
+        now, zone = self._now(), ZoneInfo(self.practice.clinic.zone)
         lang = self.practice.clinic.language
         since = when(began.astimezone(zone), now.astimezone(zone), lang)
         text = self.practice.words.say("storage_again", lang, since=since)

@@ -7,10 +7,8 @@ from datetime import UTC, datetime, timedelta
 
 import pytest
 
-from bot.service import clock_watch
 from bot.service.clock_judge import Heard, Judgement
-from bot.store.database import StorageTrouble, stamp
-from bot.store.trouble import Kind
+from bot.store.database import stamp
 from bot.telegram.client import Client
 from tests.service.box import Box, at
 
@@ -151,25 +149,3 @@ async def test_a_retry_does_not_lie_in_the_future_after_the_clock_is_set_back(
     latest = await app.db.read(lambda tx: tx.one("outbox_next_due"))
     assert latest is not None
     assert latest["at"] is None or latest["at"] <= stamp(clock.now())
-
-
-async def test_a_jump_that_could_not_be_told_for_want_of_storage_is_told_later(
-    canela: Box, monkeypatch: pytest.MonkeyPatch
-) -> None:
-    """What is remembered must not run ahead of what was stored."""
-    await canela.to(1, 19)
-    app = canela.stage.app
-    app.clock = clock = Wall(at(1, 19))
-    await canela.stage.settle()
-    clock.start += timedelta(hours=3)
-
-    def fails(*_: object) -> None:
-        raise StorageTrouble(app.db.path, Kind.full, "test")
-
-    with monkeypatch.context() as patched:
-        patched.setattr(clock_watch, "tell_desks", fails)
-        for _ in range(2):
-            with pytest.raises(StorageTrouble):
-                await canela.stage.settle()
-    await canela.stage.settle()
-    assert sum("clock jumped by 180" in text for text in canela.on_desk()) == 1
