@@ -50,8 +50,7 @@ _EARLIER = frozenset(
     ("<yesterday>", "<lastnight>", "<yesterdaymorning>", "<yesterdayevening>", "<daybefore>")
 )
 _LIMIT = 4096
-_TWICE = 300
-"""Words up to which a reply is read twice, where a statement may end without a stop."""
+_TWICE = 300  # words up to which a reply is read twice, where a statement may end without a stop
 _OFTEN = 50
 """What is said in the same way more often in one reply says nothing more."""
 
@@ -84,15 +83,16 @@ def bounded(
     told = [one.span for one in reading.observations if one.about != "request"]
     told += [one.span for one in reading.suppressed]
     last = max(one.span[1] for one in lost) - 1
-    ways, talk = ways_to_bound(report_starts(tokens, lang, last), tokens, told), talk_behind(tokens)
-    for way in ways or ([()] if talk else []):
+    ways = ways_to_bound(report_starts(tokens, lang, last), tokens, told)
+    for way in ways or ([()] if talk_behind(tokens, len(tokens)) else []):
         if told_at(reading, context) >= Urgency.emergency:
             break
         bounds = {tokens[start].start for start in way}
-        if talk:
-            bounds |= {max((t.start for t in tokens[:talk] if t.cut >= 3), default=0)}
+        talks = [at for end in (*way, len(tokens)) if (at := talk_behind(tokens, end))]
+        for talk in talks:
+            bounds.add(max((t.start for t in tokens[:talk] if t.cut >= 3), default=0))
         tokens = written_out(words_of(text[:_LIMIT]), text)
-        for start in (*way, *((talk,) if talk else ())):
+        for start in (*way, *talks):
             tokens[start].cut = 3
         _prepare(tokens, context, trace)  # each side in its own language
         stops = [t.start for t in tokens if t.cut >= 3]

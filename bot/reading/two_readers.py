@@ -54,8 +54,11 @@ TOO_FEW = 3
 """So few words, where the grammar knows none, are asked about from this chance on only: "the leg
 today" stands under a picture."""
 SUSPECTS_FEW = 0.9
-_ONLY_ASKED = ("life", "dose")
-"""A death ends the course, and a dose moves the plan: neither is raised on a guess."""
+_ONLY_ASKED = ("life", "dose", "swallowed")
+"""Never raised by the model alone: a death ends the course, a dose moves the plan, and of
+medicines that nobody swallowed the same words are used every day."""
+ENOUGH = 8
+"""Nothing is raised from fewer words: of a short phrase the model is certain too easily."""
 RAISES = 0.97
 """Where the grammar did not understand all of it, the likeliest matter is raised at once, in
 doubt, from this chance of an alarm on."""
@@ -98,7 +101,7 @@ def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     later = {(one.about, one.value) for one in reading.observations} == {("request", "snooze")}
     few = few or (later and reading.understood and suspicion.emergency < SUSPECTS_EMERGENCY)
     if not few:
-        reading = raised(reading, suspicion, context, len(text))
+        reading = raised(reading, suspicion, context, text)
     return combined(reading, suspicion, context, few=few)
 
 
@@ -114,11 +117,11 @@ def _looked_again(text: str, context: Context, reading: Reading, suspicion: Susp
     return reader.bounded(text, [suspected], reading, context)
 
 
-def raised(reading: Reading, suspicion: Suspicion, context: Context, size: int) -> Reading:
+def raised(reading: Reading, suspicion: Suspicion, context: Context, text: str) -> Reading:
     """The reading of words that the grammar did not understand, with what the model alone is as
     good as certain of: in doubt, so it is paged as doubtful and asked about. Not what the grammar
     named and did not count, nor what alarms only with a figure."""
-    if reading.understood:
+    if reading.understood or len(text.split()) < ENOUGH:
         return reading
     read_at = max((_level(one, context) for one in reading.observations), default=Urgency.none)
     matters = _open_matters(reading, suspicion, context)
@@ -127,7 +130,7 @@ def raised(reading: Reading, suspicion: Suspicion, context: Context, size: int) 
     if matters[0] in {(one.about, one.value) for one in reading.suppressed}:
         return reading
     about, value = matters[0]
-    one = Observation(about, value, unsure=True, span=(0, size))
+    one = Observation(about, value, unsure=True, span=(0, len(text)))
     at = _level(one, context)
     certain = suspicion.emergency if at == Urgency.emergency else suspicion.urgent
     least = RAISES_EMERGENCY if at == Urgency.emergency else RAISES
