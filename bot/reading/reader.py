@@ -297,8 +297,7 @@ def _conclude(
     reasons.extend(answer.reasons)
     found.extend(brought_up(found))
     found.extend(swollen_and_cold(tokens, clauses, found))
-    told = settle(of_the_dead(not_yet(found, tokens), clauses))
-    observations = without_parts(told, text)
+    observations = without_parts(settle(of_the_dead(not_yet(found, tokens), clauses)), text)
     if put_off and not observations:
         span = (tokens[0].start, tokens[-1].end)
         when = until(tokens, range(len(tokens)), context, ahead=True)

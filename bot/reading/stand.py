@@ -43,7 +43,7 @@ def lost_to_others(lost: Iterable[tuple[Match, Suppressor]], tokens: list[Token]
     return [
         Lost(m.rule.about, grave, (tokens[m.first].start, tokens[m.last].end))
         for m, by in lost
-        if by not in _OF_ITSELF and (grave := _GRAVEST.get(m.rule.about))
+        if by not in OF_ITSELF and (grave := _GRAVEST.get(m.rule.about))
     ]
 
 
@@ -135,9 +135,9 @@ def _meet(one: tuple[int, int], other: tuple[int, int]) -> bool:
     return one[0] < other[1] and other[0] < one[1]
 
 
-_OF_ITSELF = (
+OF_ITSELF = (
     suppress.FIGURE, suppress.LIKENESS, suppress.THOUGHT, suppress.GENERAL, suppress.LONG_AGO,
-    suppress.BEFORE_SURGERY, suppress.OVER,
+    suppress.BEFORE_SURGERY, suppress.OVER, suppress.ELSEWHERE, suppress.ANOTHERS_DEATH,
 )  # fmt: skip
 """What takes a trouble away by its own words, its likeness or its time: no boundary undoes it."""
 

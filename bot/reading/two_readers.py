@@ -18,7 +18,7 @@ from bot.model.urgency import Urgency
 from . import reader, suppress
 from .alarms import level, level_told
 from .plans import without_plans
-from .stand import Lost
+from .stand import OF_ITSELF, Lost
 from .statistical import Suspicion, shipped
 from .trace import Trace
 
@@ -111,6 +111,9 @@ def _looked_again(text: str, context: Context, reading: Reading, suspicion: Susp
     if suspicion.urgent < SUSPECTS_HIDDEN or not suspicion.matters:
         return reading
     about, value = suspicion.matters[0]
+    told_of_itself = {one.id for one in OF_ITSELF}
+    if any((o.about, o.by in told_of_itself) == (about, True) for o in reading.suppressed):
+        return reading  # "my grandma passed away" hides nothing
     worst = level(about, value, context.day, context.species, worst=True) or Urgency.none
     grave = suspicion.emergency >= SUSPECTS_HIDDEN
     suspected = Lost(about, worst if grave else min(worst, Urgency.same_day), (0, len(text)))
