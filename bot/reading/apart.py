@@ -58,6 +58,9 @@ def _apart(head: list[Token], report: list[Token]) -> bool:
         or tells(last)
     ):
         return False
+    caused = head[-2] if last.word in words.OBJECTS else last
+    if caused.word in words.CAUSING or (last.word in words.CASES and head[-2].word in _WHICH):
+        return False  # "could that make her | breathe funny", "en qué casos | el vómito"
     if any(not t.keys.isdisjoint(ANOTHER) or t.word in words.FOUND for t in head):
         return False
     clausal = any(t.word in words.FINITE for t in report)
@@ -69,3 +72,6 @@ def _apart(head: list[Token], report: list[Token]) -> bool:
     if not verb_in and (saying < 2 or head[0].word in words.DETERMINERS):
         return False
     return clausal or not ends_in_a_verb(head) or last.word in words.WHOLE
+
+
+_WHICH = frozenset("que what which".split())

@@ -82,10 +82,12 @@ LINKS = frozenset("if when whenever si cuando".split())
 CLAUSAL = frozenset("he she hes shes ha esta estan tiene se le les has is was".split())
 PRONOUNS = frozenset("he she hes shes".split())
 CAUSING = frozenset(
-    "make cause turn trigger mean lead bring set give stop hacer hacerle hacerlo hacerla causar "
-    "causarle provocar provocarle dar darle".split()
+    "make cause because turn trigger mean hacer hacerle hacerlo hacerla causar causarle provocar "
+    "provocarle".split()
 )
 """What a thing may do to the patient: "could the anaesthetic | make her breathe oddly"."""
+CASES = frozenset("caso casos momento dia punto case cases point day stage age week".split())
+"""After "which" they ask when: "en qué casos | el vómito"."""
 OF_IT = frozenset("this that these it esto eso you us".split())
 COMPLEMENT = frozenset(
     "spot notice cuesta make makes making made cause causes causing caused stop stops stopping "

@@ -56,7 +56,7 @@ def report_starts(tokens: list[Token], lang: str, last: int) -> list[list[Place]
             reported = True
         if reported or token.cut >= 3 or index <= start or index in asked or token.inside:
             continue
-        if not _begins(tokens, index, lang):
+        if tokens[index - 1].word in _BEFORE_A_NOUN or not _begins(tokens, index, lang):
             continue
         head = Head(
             tokens, max(start, index - _LONGEST), near if near < index else start, index, lang
@@ -134,16 +134,17 @@ def _begins(tokens: list[Token], at: int, lang: str) -> bool:
     return tokens[at].word not in _NEVER_FIRST and tokens[at].keys.isdisjoint(ANOTHER)
 
 
+_BEFORE_A_NOUN = frozenset("the a an those these el los las un una".split())
 _NEVER_FIRST = (
     words.GOES_ON
-    | words.CAUSING
+    | (words.CAUSING - {"because"})
     | words.JOINERS
     | words.LINKS
     | frozenset(
         "that thats para which who whom as because porque que than so "
         "sin without like como cuando while "
         "between under below against through into onto round around "
-        "after before until hasta be being".split()
+        "after before until hasta be being ever usually normally sometimes".split()
     )
     - {"no"}
 )

@@ -15,7 +15,6 @@ PART_OF: dict[tuple[str, str], tuple[tuple[str, str], ...]] = {
     ("breathing", "laboured"): (("energy", "lethargic"), ("energy", "quiet"), *_CRIES),
     ("belly", "bloated"): _DISTRESS,
     ("gums", "blue"): (("gums", "pale"),),
-    ("gums", "yellow"): (("gums", "pale"),),
     ("incision", "open"): (("incision", "red"), ("incision", "discharge"), ("swelling", "mild")),
     ("incision", "bleeding"): (
         ("incision", "red"),

@@ -121,6 +121,8 @@ class Head:
             and self.report.word not in words.CLAUSAL | words.DETERMINERS
         ):
             return True  # "a perfect | fit"
+        if last.word in words.CAUSING or (last.word in words.CASES and before in _WHICH):
+            return True  # "would that turn | his pee pink", "en qué casos | el vómito"
         return not self.ends and (
             last.word in words.OPEN_ENDED | words.COMPLEMENT | words.REPORTING | _PARTICLES
             or ((last.word[0].isdecimal() or last.word in NUMBERS) and before not in _OF_HOURS)
@@ -143,6 +145,7 @@ class Head:
         )
 
 
+_WHICH = frozenset("que what which".split())
 _ONE = ("a", "an", "un", "una", "the", "his", "her", "my", "our", "your")
 
 
