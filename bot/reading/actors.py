@@ -121,7 +121,8 @@ _MORE_THAN_DUE = frozenset(
 )
 _EVERY = frozenset("all both every todas todos todo".split())
 _LEFT = frozenset(
-    "into hold cupboard drawer counter shelf bin help found stole raided nicked robo agarro chewed shredded left "
+    "into hold cupboard drawer counter shelf bin help found stole raided nicked robo agarro chewed "
+    "shredded left "
     "remaining single last missing vanished rest week whole entire month quedaban sobrantes".split()
 )
 
