@@ -9,6 +9,7 @@ import logging
 import os
 import signal
 from collections.abc import AsyncIterator
+from dataclasses import dataclass
 from datetime import timedelta
 from importlib.resources import files
 from urllib.parse import urlsplit
@@ -16,16 +17,18 @@ from urllib.parse import urlsplit
 from bot.context.buttons import digest_of
 from bot.model.effects import Effects, Invite
 from bot.model.ids import EventId
-from bot.model.settings import Clinic
 from bot.review import review_app
 from bot.review.serving import serving
 from bot.service.app import App
+from bot.service.clock import Clock
 from bot.service.practice import fresh_code
 from bot.service.sealing import sealing
 from bot.store.database import Database
 from bot.store.review import ReviewStore
-from bot.telegram.client import PLATFORM, Client
+from bot.telegram.client import PLATFORM, Client, Timeouts
 from bot.telegram.outcome import PlatformError
+from bot.telegram.pace import Limits, Pace
+from bot.telegram.poll import Waits
 from bot.telegram.webhook import delete_webhook, set_webhook, webhook
 
 from .alone import alone
@@ -40,7 +43,18 @@ FIRST_PAUSE, LONGEST_PAUSE = 2.0, 60.0
 """Seconds between two tries to reach the platform at the start; doubled after each."""
 
 
-def main(argv: list[str]) -> int:
+@dataclass(frozen=True, slots=True)
+class Means:
+    """What a bot runs with; each None is what the platform's own rules ask for. Tests that run
+    the whole process bring a clock that can be set, a pace and waits of their own."""
+
+    clock: Clock | None = None
+    limits: Limits | None = None
+    waits: Waits | None = None
+    timeouts: Timeouts | None = None
+
+
+def main(argv: list[str], means: Means | None = None) -> int:
     """Runs until Ctrl-C or SIGTERM; 0."""
     parser = argparse.ArgumentParser(
         prog="slowleash run",
@@ -72,10 +86,10 @@ def main(argv: list[str]) -> int:
         return 0
     logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(message)s")
     logging.getLogger("apscheduler").setLevel(logging.WARNING)
-    return asyncio.run(_run(args))
+    return asyncio.run(_run(args, means or Means()))
 
 
-async def _run(args: argparse.Namespace) -> int:
+async def _run(args: argparse.Namespace, means: Means) -> int:
     clinic = clinic_of(args)
     stop = asyncio.Event()
     loop = asyncio.get_running_loop()
@@ -84,9 +98,15 @@ async def _run(args: argparse.Namespace) -> int:
         if hasattr(signal, name) and os.name != "nt":
             loop.add_signal_handler(getattr(signal, name), stop.set)
     with alone(args.database):
-        async with Client(token(), args.base_url, belt=True) as client:
+        # The library's own limiter keeps to the platform's pace only.
+        belt = means.limits is None
+        async with Client(token(), args.base_url, timeouts=means.timeouts, belt=belt) as client:
             if await _reached(client, stop):
-                await _serve(args, clinic, client, stop)
+                app = App(
+                    clinic, args.database, client, clock=means.clock, pace=Pace(means.limits),
+                    waits=means.waits, flows=args.flows,
+                )  # fmt: skip
+                await _serve(args, app, stop)
     log.info("stopped; nothing is lost, and all goes on at the next start")
     return 0
 
@@ -111,16 +131,11 @@ async def _reached(client: Client, stop: asyncio.Event) -> bool:
     return False
 
 
-async def _serve(
-    args: argparse.Namespace, clinic: Clinic, client: Client, stop: asyncio.Event
-) -> None:
+async def _serve(args: argparse.Namespace, served: App, stop: asyncio.Event) -> None:
     key = next(iter(seal_keys()), "")
-    async with (
-        App(clinic, args.database, client, flows=args.flows) as app,
-        contextlib.AsyncExitStack() as parts,
-    ):
-        name = app.practice.bot_name
-        log.info("%s is served by @%s, database %s", clinic.name, name, args.database)
+    async with served as app, contextlib.AsyncExitStack() as parts:
+        name, client = app.practice.bot_name, app.client
+        log.info("%s is served by @%s, database %s", app.clinic.name, name, args.database)
         if args.staff_code is not None:
             code = fresh_code()
             out = Effects(EventId(f"invite:{digest_of(code)[:12]}"))
@@ -132,7 +147,7 @@ async def _serve(
             await parts.enter_async_context(reviewing(app, args))
         await parts.enter_async_context(sealing(app, key))
         if args.webhook:
-            await _with_webhook(app, client, args, stop)
+            await _with_webhook(app, args, stop)
         else:
             await delete_webhook(client)
             await app.run(stop)
@@ -166,9 +181,7 @@ async def reviewing(app: App, args: argparse.Namespace) -> AsyncIterator[None]:
         yield
 
 
-async def _with_webhook(
-    app: App, client: Client, args: argparse.Namespace, stop: asyncio.Event
-) -> None:
+async def _with_webhook(app: App, args: argparse.Namespace, stop: asyncio.Event) -> None:
     secret = os.environ.get(SECRET, "") or fresh_code()
     try:
         calls = webhook(app.keep, secret, urlsplit(args.webhook).path or "/")
@@ -181,5 +194,5 @@ async def _with_webhook(
             raise CommandError(
                 f"port {args.port}: {error.strerror}. Try another: --port"
             ) from error
-        await set_webhook(client, args.webhook, secret)
+        await set_webhook(app.client, args.webhook, secret)
         await app.run(stop, polling=False)
