@@ -204,7 +204,7 @@ def _staff_act(
     if written:
         return True
     if actor is None and talk.desk(event.chat) is None:
-        return event.text.startswith("/join ")
+        return False
     if event.kind == "button":
         return isinstance(action, DESK)
     first = event.text.split(" ")[0].split("\n")[0]

@@ -51,7 +51,7 @@ def on_owner(ctx: AtHome) -> Effects:
     out = Effects(ctx.event, event.chat)
     if event.kind in ("blocked", "unblocked"):
         _reachable(ctx, out, event)
-    elif event.text.startswith("/start "):
+    elif event.text.startswith(("/start ", "/join ")):
         _start(ctx, out, event)
     elif ctx.person is None or not ctx.charts:
         _stranger(ctx, out, event)

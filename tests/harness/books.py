@@ -65,7 +65,7 @@ def lost(world: World) -> Iterator[str]:
             if f"failed:{number}" not in caused and speaker(update) in home:
                 yield f"update {number} failed and nobody was told"
         elif _written(update, home) and f"update:{number}" not in caused:
-            yield f"update {number} led to nothing: {str(update)[:200]}"
+            yield f"update {number} led to nothing: {str(update)[:900]}"
     if world.people.chats.updates.pending:
         yield f"{len(world.people.chats.updates.pending)} updates were never fetched"
 
@@ -151,8 +151,8 @@ def twice(world: World) -> Iterator[str]:
 
 
 def said(world: World) -> Iterator[tuple[int, str]]:
-    """Chat and words of everything that the platform was asked to say."""
-    for method, params in world.people.api.made:
+    """Chat and words of everything that the platform has shown."""
+    for method, params in world.people.api.done:
         if method.startswith("send") and (text := params.text("text") or params.text("caption")):
             yield int(params.text("chat_id")), _head(text)
 

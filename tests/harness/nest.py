@@ -25,7 +25,7 @@ from tests.harness.hands import Wall
 
 QUICK = Timeouts(connect=1.0, read=1.5, write=2.0, pool=1.0, upload=5.0)
 NO_HURRY = Limits(overall=100_000, overall_kept=0, chat_seconds=0, group=100_000, group_kept=0)
-WAITS = Waits(poll=2, first=0.05, most=0.5, conflict=0.3)
+WAITS = Waits(poll=1, first=0.05, most=0.5, conflict=0.3)
 
 
 def bot(given: dict[str, Any]) -> int:
