@@ -15,6 +15,8 @@ from bot.store.database import Database
 from demo.standin.values import Json, Message
 from tests.harness.world import World
 
+NOBODY_WROTE = {"is_automatic_forward", "migrate_to_chat_id", "migrate_from_chat_id",
+                "group_chat_created", "new_chat_members"}  # fmt: skip
 HEARD = ("said", "tapped", "picture", "joined", "left", "staff", "plan", "case", "desk", "note",
          "undone", "ended", "link", "corrected")  # fmt: skip
 """Kinds of entry that mean that somebody was listened to."""
@@ -75,6 +77,7 @@ def _written(update: Json, home: set[int]) -> bool:
     message = update.get("message")
     return (
         isinstance(message, dict) and isinstance(message.get("text"), str)
+        and NOBODY_WROTE.isdisjoint(message)
         and bool(message["text"].strip()) and speaker(update) in home
         and isinstance(message.get("chat"), dict) and message["chat"].get("type") == "private"
         and message["chat"].get("id") == speaker(update)

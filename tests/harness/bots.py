@@ -21,10 +21,9 @@ CHILDREN = {"OPENBLAS_NUM_THREADS": "1", "OMP_NUM_THREADS": "1", "PYTHONPATH": s
 
 
 class Nest:
-    """Where bots come from. ``with Nest(clinic) as nest``."""
+    """Where bots come from. ``with Nest() as nest``."""
 
-    def __init__(self, clinic: Path) -> None:
-        self._clinic = clinic
+    def __init__(self) -> None:
         self._process: subprocess.Popen[str] | None = None
         self._plain: dict[int, subprocess.Popen[bytes]] = {}
 
@@ -34,7 +33,6 @@ class Nest:
                 [sys.executable, "-m", "tests.harness.nest"], cwd=ROOT, text=True,
                 env={**os.environ, **CHILDREN}, stdin=subprocess.PIPE, stdout=subprocess.PIPE,
             )  # fmt: skip
-            self._write({"warm": str(self._clinic)})
         return self
 
     def __exit__(self, *_: object) -> None:

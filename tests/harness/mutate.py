@@ -70,7 +70,10 @@ def _spoil_once(update: Json, rng: Random) -> None:
                 None)  # fmt: skip
     chance = rng.random()
     if body is not None and chance < 0.2:
-        body.update(copy.deepcopy(rng.choice(MARKS)))
+        mark = rng.choice(MARKS)
+        desk = isinstance(body.get("chat"), dict) and body["chat"].get("type") == "group"
+        if not (desk and mark.keys() & {"migrate_to_chat_id", "migrate_from_chat_id"}):
+            body.update(copy.deepcopy(mark))  # that a staff chat has moved, only the platform says
     elif body is not None and chance < 0.3 and isinstance(body.get("chat"), dict):
         body["chat"]["type"] = rng.choice(TYPES)
     elif body is not None and chance < 0.4 and isinstance(body.get("from"), dict):

@@ -18,10 +18,15 @@ from typing import Any
 
 from bot import cli
 from bot.cli import run
+from bot.model.reading import Context
+from bot.model.settings import Clinic
+from bot.reading import read
+from bot.service.practice import open_practice
 from bot.telegram.client import Timeouts
 from bot.telegram.pace import Limits
 from bot.telegram.poll import Waits
 from tests.harness.hands import Wall
+from tests.service.box import CLINIC
 
 QUICK = Timeouts(connect=1.0, read=1.5, write=2.0, pool=1.0, upload=5.0)
 NO_HURRY = Limits(overall=100_000, overall_kept=0, chat_seconds=0, group=100_000, group_kept=0)
@@ -60,25 +65,18 @@ def _fork(given: dict[str, Any]) -> int:
         os._exit(code)
 
 
-def _warm(clinic: str) -> None:
+def _warm() -> None:
     """What every bot reads at its start and at its first reply."""
-    from bot.protocol.settings import load_clinic
-    from bot.model.reading import Context
-    from bot.reading import read
-    from bot.service.practice import open_practice
-
-    open_practice(load_clinic(Path(clinic)), None, "nobody", b"x" * 32)
+    open_practice(Clinic.model_validate(CLINIC), None, "nobody", b"x" * 32)
     for words in ("he threw up blood and won't use the leg", "vomitó y no apoya la pata"):
         read(words, Context())
 
 
 def serve() -> None:
-    """An order a line, until there are no more; an answer to each but the first."""
+    """An order a line, an answer a line, until there are no more."""
+    _warm()
     for line in sys.stdin:
         order = json.loads(line)
-        if "warm" in order:
-            _warm(order["warm"])
-            continue
         if "start" in order:
             answer = _fork(order["start"])
         else:

@@ -23,14 +23,14 @@ PETS = ("Canela", "Bramble", "Tuxedo", "Pepper", "Olive", "Mango", "Clove", "Sor
 
 
 class World:
-    """``async with World(folder) as world``: a staff chat, and so many households with a
+    """``async with World(folder, nest) as world``: a staff chat, and so many households with a
     patient each, enrolled and at home since the day before; the bot does not run yet.
 
     The platform's clock is ``clock``; the bot's is the same until ``shift`` parts them.
     """
 
-    def __init__(self, folder: Path, homes: int = 2) -> None:
-        self.folder, self._homes = folder, homes
+    def __init__(self, folder: Path, nest: Nest, homes: int = 2) -> None:
+        self.folder, self._nest, self._homes = folder, nest, homes
         self.settings, self.database = folder / "clinic.yaml", folder / "practice.db"
         self.settings.write_text(yaml.safe_dump(CLINIC, sort_keys=False), encoding="utf-8")
         self.stage = Stage(Clinic.model_validate(CLINIC), self.database, at(0, 15))
@@ -58,9 +58,8 @@ class World:
             Network(people.base_url, stage.clock.now)
         )
         self.hands = Hands(self.folder / "clock.json", stage.clock.now())
-        nest = self._stack.enter_context(Nest(self.settings))
         self.bot = Bot(
-            nest,
+            self._nest,
             ["--clinic", str(self.settings), "--database", str(self.database),
              "--base-url", self.way.base_url],
             people.token, self.hands.path, self.folder / "bot.log",
