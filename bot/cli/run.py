@@ -17,6 +17,7 @@ from urllib.parse import urlsplit
 from bot.context.buttons import digest_of
 from bot.model.effects import Effects, Invite
 from bot.model.ids import EventId
+from bot.model.settings import Clinic
 from bot.review import review_app
 from bot.review.serving import serving
 from bot.service.app import App
@@ -45,8 +46,8 @@ FIRST_PAUSE, LONGEST_PAUSE = 2.0, 60.0
 
 @dataclass(frozen=True, slots=True)
 class Means:
-    """What a bot runs with; each None is what the platform's own rules ask for. Tests that run
-    the whole process bring a clock that can be set, a pace and waits of their own."""
+    """What a bot runs with; each None is what the platform's own rules ask for. Tests of the
+    whole process bring a clock that can be set, a pace and waits of their own."""
 
     clock: Clock | None = None
     limits: Limits | None = None
@@ -86,10 +87,11 @@ def main(argv: list[str], means: Means | None = None) -> int:
         return 0
     logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(message)s")
     logging.getLogger("apscheduler").setLevel(logging.WARNING)
-    return asyncio.run(_run(args, means or Means()))
+    args.means = means or Means()
+    return asyncio.run(_run(args))
 
 
-async def _run(args: argparse.Namespace, means: Means) -> int:
+async def _run(args: argparse.Namespace) -> int:
     clinic = clinic_of(args)
     stop = asyncio.Event()
     loop = asyncio.get_running_loop()
@@ -98,17 +100,25 @@ async def _run(args: argparse.Namespace, means: Means) -> int:
         if hasattr(signal, name) and os.name != "nt":
             loop.add_signal_handler(getattr(signal, name), stop.set)
     with alone(args.database):
-        # The library's own limiter keeps to the platform's pace only.
-        belt = means.limits is None
-        async with Client(token(), args.base_url, timeouts=means.timeouts, belt=belt) as client:
+        async with _client(args) as client:
             if await _reached(client, stop):
-                app = App(
-                    clinic, args.database, client, clock=means.clock, pace=Pace(means.limits),
-                    waits=means.waits, flows=args.flows,
-                )  # fmt: skip
-                await _serve(args, app, stop)
+                await _serve(args, clinic, client, stop)
     log.info("stopped; nothing is lost, and all goes on at the next start")
     return 0
+
+
+def _client(args: argparse.Namespace) -> Client:
+    # The library's own limiter keeps to the platform's pace, and to no other.
+    belt = args.means.limits is None
+    return Client(token(), args.base_url, timeouts=args.means.timeouts, belt=belt)
+
+
+def _app(args: argparse.Namespace, clinic: Clinic, client: Client) -> App:
+    means: Means = args.means
+    return App(
+        clinic, args.database, client, clock=means.clock, pace=Pace(means.limits),
+        waits=means.waits, flows=args.flows,
+    )  # fmt: skip
 
 
 async def _reached(client: Client, stop: asyncio.Event) -> bool:
@@ -131,11 +141,16 @@ async def _reached(client: Client, stop: asyncio.Event) -> bool:
     return False
 
 
-async def _serve(args: argparse.Namespace, served: App, stop: asyncio.Event) -> None:
+async def _serve(
+    args: argparse.Namespace, clinic: Clinic, client: Client, stop: asyncio.Event
+) -> None:
     key = next(iter(seal_keys()), "")
-    async with served as app, contextlib.AsyncExitStack() as parts:
-        name, client = app.practice.bot_name, app.client
-        log.info("%s is served by @%s, database %s", app.clinic.name, name, args.database)
+    async with (
+        _app(args, clinic, client) as app,
+        contextlib.AsyncExitStack() as parts,
+    ):
+        name = app.practice.bot_name
+        log.info("%s is served by @%s, database %s", clinic.name, name, args.database)
         if args.staff_code is not None:
             code = fresh_code()
             out = Effects(EventId(f"invite:{digest_of(code)[:12]}"))
@@ -147,7 +162,7 @@ async def _serve(args: argparse.Namespace, served: App, stop: asyncio.Event) -> 
             await parts.enter_async_context(reviewing(app, args))
         await parts.enter_async_context(sealing(app, key))
         if args.webhook:
-            await _with_webhook(app, args, stop)
+            await _with_webhook(app, client, args, stop)
         else:
             await delete_webhook(client)
             await app.run(stop)
@@ -181,7 +196,9 @@ async def reviewing(app: App, args: argparse.Namespace) -> AsyncIterator[None]:
         yield
 
 
-async def _with_webhook(app: App, args: argparse.Namespace, stop: asyncio.Event) -> None:
+async def _with_webhook(
+    app: App, client: Client, args: argparse.Namespace, stop: asyncio.Event
+) -> None:
     secret = os.environ.get(SECRET, "") or fresh_code()
     try:
         calls = webhook(app.keep, secret, urlsplit(args.webhook).path or "/")
@@ -194,5 +211,5 @@ async def _with_webhook(app: App, args: argparse.Namespace, stop: asyncio.Event)
             raise CommandError(
                 f"port {args.port}: {error.strerror}. Try another: --port"
             ) from error
-        await set_webhook(app.client, args.webhook, secret)
+        await set_webhook(client, args.webhook, secret)
         await app.run(stop, polling=False)

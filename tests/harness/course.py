@@ -78,13 +78,13 @@ async def play(world: World, seed: int, moments: int, kills: int = 0, lines: int
         await killer.round()
         for user in world.homes:
             for number in range(lines):
-                _act(world, user, rng, f"({moment:%d %H} {number})")
-        _desk(world, rng)
+                act(world, user, rng, f"({moment:%d %H} {number})")
+        at_desk(world, rng)
         await killer.round()
     await world.bot.stop()
 
 
-def _act(world: World, user: User, rng: Random, mark: str) -> None:
+def act(world: World, user: User, rng: Random, mark: str) -> None:
     """A press on the newest buttons, or words; the mark tells words from all others."""
     chance, other = rng.random(), rng.random()
     newest = _newest(world, user)
@@ -104,7 +104,7 @@ def _newest(world: World, user: User) -> Message | None:
     return mine[-1] if mine else None
 
 
-def _desk(world: World, rng: Random) -> None:
+def at_desk(world: World, rng: Random) -> None:
     """Now and then a nurse takes the newest case that nobody has taken."""
     if rng.random() < 0.5:
         return

@@ -12,6 +12,7 @@ from typing import Any
 import yaml
 
 from bot.model.settings import Clinic
+from bot.store.database import stamp
 from demo.stage import Stage
 from demo.standin.values import User
 from tests.harness.bots import Bot, Nest
@@ -112,7 +113,7 @@ class World:
             "SELECT (SELECT count(*) FROM inbox WHERE state = 'waiting')"
             " + (SELECT count(*) FROM outbox WHERE state IN ('waiting', 'sending'))"
             " + (SELECT count(*) FROM due WHERE state = 'waiting' AND due_at <= ?) AS n",
-            self.now().strftime("%Y-%m-%dT%H:%M:%S"),
+            stamp(self.now()),
         )
         return waiting[0]["n"] == 0
 
