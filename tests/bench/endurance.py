@@ -105,7 +105,7 @@ async def soak(nest: Nest, folder: Path, seed: int, args: argparse.Namespace) ->
     """Households, nurses, strangers; storms, jumps of the clock, bombs, floods, kills by turns."""
     rng, until = Random(seed), time.monotonic() + 60 * args.minutes
     did: Counter[str] = Counter()
-    largest = data(leg(8_150, 6_120))
+    largest = data(leg(815, 612).resize((8_150, 6_120)))
     async with World(folder, nest, homes=8) as world:
         began = world.now()
         await world.start()
