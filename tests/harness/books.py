@@ -6,6 +6,7 @@ seals whole. Each is looked up in the database and held against what the platfor
 
 from __future__ import annotations
 
+import re
 from collections import Counter
 from collections.abc import Iterator, Mapping
 from typing import Any
@@ -17,6 +18,7 @@ from tests.harness.world import World
 
 NOBODY_WROTE = {"is_automatic_forward", "migrate_to_chat_id", "migrate_from_chat_id",
                 "group_chat_created", "new_chat_members"}  # fmt: skip
+LINK = re.compile(r"start=[^\s]*|/join@?\S* \S+")
 HEARD = ("said", "tapped", "picture", "joined", "left", "staff", "plan", "case", "desk", "note",
          "undone", "ended", "link", "corrected")  # fmt: skip
 """Kinds of entry that mean that somebody was listened to."""
@@ -81,7 +83,7 @@ def _written(update: Json, home: set[int]) -> bool:
         and bool(message["text"].strip()) and speaker(update) in home
         and isinstance(message.get("chat"), dict) and message["chat"].get("type") == "private"
         and message["chat"].get("id") == speaker(update)
-        and type(message.get("message_id")) is int
+        and type(message.get("message_id")) is int and abs(message["message_id"]) < 2**63
     )  # fmt: skip
 
 
@@ -161,7 +163,8 @@ def said(world: World) -> Iterator[tuple[int, str]]:
 
 
 def _head(text: str | None) -> str:
-    return " ".join((text or "").split())[:4000]
+    """In one line, and without the code of a link, which is forgotten once it has arrived."""
+    return LINK.sub("start=", " ".join((text or "").split()))[:4000]
 
 
 def strangers(world: World) -> Iterator[str]:

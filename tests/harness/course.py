@@ -56,7 +56,10 @@ class Killer:
         share = -(-self._left // max(1, self._rounds))
         self._rounds -= 1
         self._left -= share
+        self._world.way.slow = 0.1 if share else 0.0
         for _ in range(share):
+            if self._rng.random() < 0.7:
+                await self._sending()
             await asyncio.sleep(self._rng.uniform(0, 0.12))
             await self._world.bot.kill()
             if self._rng.random() < 0.25:  # while it starts
@@ -65,7 +68,17 @@ class Killer:
                 await self._world.bot.kill()
                 self._left -= 1
             await self._world.start()
+        self._world.way.slow = 0.0
         await self._world.quiet()
+
+    async def _sending(self) -> None:
+        """Until something is being sent, if anything is soon."""
+        asked = self._world.way.asked
+        before = asked["sendMessage"]
+        for _ in range(20):
+            if asked["sendMessage"] > before:
+                return
+            await asyncio.sleep(0.01)
 
 
 async def play(world: World, seed: int, moments: int, kills: int = 0, lines: int = 2) -> None:

@@ -69,6 +69,9 @@ class Network:
         self._orders: list[tuple[Trouble, int]] = []
         self.weather: Weather = lambda method: None
         self.down = False
+        self.slow = 0.0
+        """Seconds that a call takes, before it is carried out and after, together at most."""
+        self._rng = Random()
         self.happened: Counter[str] = Counter()
         self.asked: Counter[str] = Counter()
         self._busy: set[asyncio.Task[None]] = set()
@@ -95,7 +98,7 @@ class Network:
         """Nothing goes wrong any more."""
         self._orders.clear()
         self.weather = lambda method: None
-        self.down = False
+        self.down, self.slow = False, 0.0
 
     def _trouble(self, method: str) -> Trouble | None:
         if self.down:
@@ -170,12 +173,15 @@ class Network:
         return True
 
     async def _hand_on(self, request: h11.Request, body: bytes) -> tuple[int, bytes]:
+        before = self._rng.uniform(0, self.slow)
+        await asyncio.sleep(before)
         kept = (b"content-type", b"accept")
         headers = [(name, value) for name, value in request.headers if name in kept]
         answer = await self._onward.request(
             request.method.decode(), self._to + request.target.decode(), content=body,
             headers=headers,
         )  # fmt: skip
+        await asyncio.sleep(self.slow - before)
         return answer.status_code, answer.content
 
     def _break_off(self, writer: asyncio.StreamWriter, *, reset: bool) -> None:
