@@ -15,6 +15,8 @@ from pathlib import Path
 from typing import Any
 
 ROOT = Path(__file__).parents[2]
+RUNS = 1000
+"""What the nest answers in the place of an exit code, while a bot runs."""
 FORKS = hasattr(os, "fork")
 KILL = getattr(signal, "SIGKILL", signal.SIGTERM)
 CHILDREN = {"OPENBLAS_NUM_THREADS": "1", "OMP_NUM_THREADS": "1", "PYTHONPATH": str(ROOT)}
@@ -67,10 +69,17 @@ class Nest:
         return await asyncio.to_thread(self._tell, {"start": given})
 
     async def wait(self, process: int) -> int:
-        """How it ended."""
+        """How it ended, once it has."""
         if self._process is None:
             return await asyncio.to_thread(self._plain.pop(process).wait)
-        return await asyncio.to_thread(self._tell, {"wait": process})
+        return await asyncio.to_thread(self._tell, {"wait": process, "patient": True})
+
+    def ended(self, process: int) -> int | None:
+        """How it ended; None while it runs. To be asked until it has."""
+        if self._process is None:
+            return self._plain[process].poll()
+        code = self._tell({"wait": process, "patient": False})
+        return None if code == RUNS else code
 
 
 class Bot:
@@ -110,6 +119,13 @@ class Bot:
         """Waits for it to end; its exit code."""
         process, self.process = self.process, 0
         return await self._nest.wait(process)
+
+    def gone(self) -> int | None:
+        """Its exit code, if it has ended by itself."""
+        code = self._nest.ended(self.process)
+        if code is not None:
+            self.process = 0
+        return code
 
     def words(self) -> str:
         """All that it has written to its terminal."""

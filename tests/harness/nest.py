@@ -28,6 +28,8 @@ from bot.telegram.poll import Waits
 from tests.harness.hands import Wall
 from tests.service.box import CLINIC
 
+RUNS = 1000
+"""In the place of an exit code, while it has not ended."""
 QUICK = Timeouts(connect=1.0, read=1.5, write=2.0, pool=1.0, upload=5.0)
 NO_HURRY = Limits(overall=100_000, overall_kept=0, chat_seconds=0, group=100_000, group_kept=0)
 WAITS = Waits(poll=1, first=0.05, most=0.5, conflict=0.3)
@@ -80,8 +82,8 @@ def serve() -> None:
         if "start" in order:
             answer = _fork(order["start"])
         else:
-            _, status = os.waitpid(order["wait"], 0)
-            answer = os.waitstatus_to_exitcode(status)
+            ended, status = os.waitpid(order["wait"], 0 if order["patient"] else os.WNOHANG)
+            answer = os.waitstatus_to_exitcode(status) if ended else RUNS
         print(answer, flush=True)
 
 
