@@ -32,7 +32,7 @@ from bot.telegram.translate import incoming
 
 from .away import BEAT, beat, look_back
 from .clock import Clock, SystemClock
-from .clock_watch import ClockWatch, due_soon
+from .clock_watch import Believed, ClockWatch, due_soon
 from .media import handle_media
 from .practice import open_practice, secret_of
 from .sender import Sender, recover
@@ -71,13 +71,13 @@ class App:
         self._flows = flows
         self.clinic = clinic
         self.client = client
-        self.clock = clock or SystemClock()
         self.db = Database(path)
         self._pace = pace or Pace()
         self._tick_seconds = tick_seconds
         self._waits = waits
         self._patience = patience
         self._watch = ClockWatch(self.db)
+        self.clock = clock or SystemClock()
         self._loop: asyncio.AbstractEventLoop | None = None
         self._awake = asyncio.Event()
         self._outgoing = asyncio.Event()
@@ -119,6 +119,15 @@ class App:
         trace: TracebackType | None,
     ) -> None:
         await self.db.close()
+
+    @property
+    def clock(self) -> Clock:
+        """The time as it is believed: see ``clock_watch``."""
+        return self._clock
+
+    @clock.setter
+    def clock(self, machine: Clock) -> None:
+        self._clock = Believed(machine, self._watch)
 
     async def _deliver(self, message: Outgoing) -> Delivery:
         return await deliver(self.client, message)
@@ -183,8 +192,10 @@ class App:
 
     async def _trusted(self) -> bool:
         """Whether what depends on the hour may be decided now."""
-        look = await self._watch.look(self.clock, self.practice, self.client.date)
+        machine = self._clock.machine
+        look = await self._watch.look(machine, self.practice, self.client.date)
         if look.moved:
+            self.practice = replace(self.practice, clock_ahead=look.ahead)
             self._clock_moved.set()
             self._outgoing.set()
         return look.trusted
@@ -311,6 +322,7 @@ class App:
     async def _audit(self) -> None:
         if not self._watch.trusted:
             return
+        await due_soon(self.db, self.clock.now(), LONGEST_RETRY)
         if lost := await audit(self.db, self.clock.now()):
             logger.warning("%d open cases had no next page; they have one now", lost)
 

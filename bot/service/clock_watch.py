@@ -20,10 +20,24 @@ logger = logging.getLogger(__name__)
 
 @dataclass(frozen=True, slots=True)
 class Look:
-    """``moved``: the clock was set, one way or the other, since the look before."""
+    """``moved``: the clock was set, one way or the other, since the look before; ``ahead``: by
+    how much it is ahead of what is believed."""
 
     trusted: bool
     moved: bool = False
+    ahead: timedelta = timedelta(0)
+
+
+@dataclass(frozen=True, slots=True)
+class Believed:
+    """The clock by which all is noted and decided: ``machine``, as far as ``watch`` believes it."""
+
+    machine: Clock
+    watch: ClockWatch
+
+    def now(self) -> datetime:
+        """The time, aware, UTC."""
+        return self.watch.time(self.machine)
 
 
 class ClockWatch:
@@ -38,6 +52,13 @@ class ClockWatch:
     def trusted(self) -> bool:
         """As of the last look."""
         return self._judgement.trusted
+
+    def time(self, clock: Clock) -> datetime:
+        """The time as it is believed."""
+        now = clock.now()
+        if not isinstance(clock, MachineClock):
+            return now
+        return self._judgement.time(now, clock.monotonic())
 
     async def look(
         self, clock: Clock, practice: Practice, date: tuple[datetime, float] | None
@@ -55,16 +76,17 @@ class ClockWatch:
                 self._word = word  # what an administrator said earlier was of another jump
             elif word != self._word:
                 after = Judgement.believing(now, tick)
-        self._judgement = after
+        self._judgement, at = after, after.time(now, tick)
         moved = after.apart(before) > 1
         if moved:
-            await due_soon(self._db, now, timedelta(0))
+            await due_soon(self._db, at, timedelta(0))
         if before.trusted != after.trusted:
-            await self._tell(practice, now)
-        return Look(after.trusted, moved or before.trusted != after.trusted)
+            await self._tell(practice, now, at)
+        ahead = timedelta(seconds=after.jump)
+        return Look(after.trusted, moved or before.trusted != after.trusted, ahead)
 
-    async def _tell(self, practice: Practice, now: datetime) -> None:
-        """Staff hear it at once, in the time of their own clock."""
+    async def _tell(self, practice: Practice, now: datetime, at: datetime) -> None:
+        """Staff hear it at once, in the time that their clock shows."""
         minutes = round(self._judgement.jump / 60)
         good = self._judgement.trusted
         why = "it is believed again" if good else f"it jumped by {minutes} minutes"
@@ -78,7 +100,7 @@ class ClockWatch:
             minutes=str(minutes),
         )
         key = f"clock:{'again' if good else 'jumped'}:{stamp(now)}"
-        await self._db.transact(lambda tx: tell_desks(tx, key, text, why, now))
+        await self._db.transact(lambda tx: tell_desks(tx, key, text, why, at))
 
 
 def _word(tx: Tx) -> str:

@@ -19,6 +19,7 @@ import tempfile
 import time
 from collections import Counter
 from datetime import timedelta
+from functools import partial
 from pathlib import Path
 from random import Random, SystemRandom
 
@@ -55,8 +56,8 @@ def _facts(world: World, scales: Scales) -> bool:
     unsure = world.rows("SELECT count(*) AS n FROM outbox WHERE uncertain > 0")[0]["n"]
     entries = world.rows("SELECT count(*) AS n FROM log")[0]["n"]
     failures = world.bot.words().count("Traceback")
-    _say(f"  {entries} entries of the log, {unsure} messages once uncertain, "
-         f"{world.bot.starts} starts, {world.bot.kills} kills, {failures} tracebacks in its words")  # fmt: skip
+    _say(f"  {entries} entries of the log, {unsure} messages once uncertain, {world.bot.starts} "
+         f"starts, {world.bot.kills} kills, {failures} tracebacks in its words")  # fmt: skip
     _say(f"  memory: at most {scales.most_alone:.0f} MB, with children {scales.most:.0f} MB "
          f"({scales.seen} looks)")  # fmt: skip
     return scales.most < MOST_MEGABYTES
@@ -91,14 +92,19 @@ async def updates(nest: Nest, folder: Path, seed: int, args: argparse.Namespace)
                 mark = f"he threw up blood {done}"
                 began = time.monotonic()
                 world.people.say(rng.choice(world.homes), None, mark)
-                await world.until(lambda mark=mark: any(
-                    mark in one for one in world.people.said(world.desk)), "paged", 120)  # fmt: skip
+                await world.until(partial(_on_desk, world, mark), "paged", 120)
                 worst = max(worst, time.monotonic() - began)
                 await world.quiet(300)
         ended = await world.bot.stop()
-        _say(f"{args.count} updates; an emergency behind 500 reached staff in {worst:.1f} s at most")
+        _say(
+            f"{args.count} updates; an emergency behind 500 reached staff in {worst:.1f} s at most"
+        )
         good = _told(await wrong(world)) and ended == 0
         return _facts(world, scales) and good and "Traceback" not in world.bot.words()
+
+
+def _on_desk(world: World, words: str) -> bool:
+    return any(words in one for one in world.people.said(world.desk))
 
 
 async def soak(nest: Nest, folder: Path, seed: int, args: argparse.Namespace) -> bool:
@@ -126,7 +132,9 @@ async def soak(nest: Nest, folder: Path, seed: int, args: argparse.Namespace) ->
                     await world.start()
                 if sum(did.values()) % 10 == 0:
                     await world.quiet(300)
-                    _say(f"  {until - time.monotonic():.0f} s left, {scales.now:.0f} MB, {dict(did)}")
+                    _say(
+                        f"  {until - time.monotonic():.0f} s left, {scales.now:.0f} MB, {dict(did)}"
+                    )
             await world.quiet(300)
         ended = await world.bot.stop()
         hours = (world.now() - began).total_seconds() / 3600

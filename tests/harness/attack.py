@@ -35,7 +35,9 @@ def flood(world: World, count: int, rng: Random) -> None:
             people.say(who, None, f"/join {code}")
         elif kind == 2 and buttons:
             message = rng.choice(buttons)
-            data = [b["callback_data"] for row in message.buttons for b in row if "callback_data" in b]
+            data = [
+                b["callback_data"] for row in message.buttons for b in row if "callback_data" in b
+            ]
             people.press_data(who, message, rng.choice(data) if data else code)
         elif kind == 3:
             people.say(who, None, rng.choice(("/end Canela", "/log 1", "/staff", "/enrol x: y")))

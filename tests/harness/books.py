@@ -102,9 +102,7 @@ def unproved(world: World) -> Iterator[str]:
         if (row["chat_id"], row["message_id"]) not in there and (
             chat, row["message_id"]) not in there:  # fmt: skip
             yield f"{row['dedupe']} is called sent as {row['message_id']}, which nobody has"
-    for row in world.rows(
-        "SELECT json_extract(data, '$.key') AS key FROM log WHERE kind = 'sent'"
-    ):
+    for row in world.rows("SELECT json_extract(data, '$.key') AS key FROM log WHERE kind = 'sent'"):
         if row["key"] not in keys:
             yield f"the log calls {row['key']} sent; the outbox does not"
 

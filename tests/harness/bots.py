@@ -60,13 +60,16 @@ class Nest:
     async def start(self, given: Mapping[str, Any]) -> int:
         """A new bot's process id."""
         if self._process is None:
-            with Path(given["log"]).open("ab") as out:
-                command = [sys.executable, "-m", "tests.harness.nest", json.dumps(given)]
-                environment = {**os.environ, **CHILDREN}
-                one = subprocess.Popen(command, cwd=ROOT, env=environment, stdout=out, stderr=out)
-            self._plain[one.pid] = one
-            return one.pid
+            return await asyncio.to_thread(self._alone, given)
         return await asyncio.to_thread(self._tell, {"start": given})
+
+    def _alone(self, given: Mapping[str, Any]) -> int:
+        with Path(given["log"]).open("ab") as out:
+            command = [sys.executable, "-m", "tests.harness.nest", json.dumps(given)]
+            environment = {**os.environ, **CHILDREN}
+            one = subprocess.Popen(command, cwd=ROOT, env=environment, stdout=out, stderr=out)
+        self._plain[one.pid] = one
+        return one.pid
 
     async def wait(self, process: int) -> int:
         """How it ended, once it has."""
@@ -85,9 +88,7 @@ class Nest:
 class Bot:
     """One practice's bot, of which at most one process runs."""
 
-    def __init__(
-        self, nest: Nest, argv: Sequence[str], token: str, clock: Path, log: Path
-    ) -> None:
+    def __init__(self, nest: Nest, argv: Sequence[str], token: str, clock: Path, log: Path) -> None:
         self._nest, self.log, self.process = nest, log, 0
         self._given = {"argv": list(argv), "environment": {"SLOWLEASH_TOKEN": token},
                        "clock": str(clock), "log": str(log)}  # fmt: skip

@@ -36,8 +36,9 @@ MARKS: tuple[Json, ...] = (
 TYPES = ("private", "group", "supergroup", "channel", "sender", "", None, 5)
 WORDS = ("she ate everything", "he threw up blood", "vomitó sangre", "given", "sí", "no", "1", "ok",
          "/start", "/start AAAAAAAAAAAAAAAAAAAAAA", "/join AAAAAAAAAAAAAAAAAAAAAA", "/end Canela",
-         "/staff add Eve administrator", "/patients", "/log 1", "/help", "/stop", "/people Canela",
-         "/clock ok", "/hold Canela", "/medicine 1", "/link Canela", "/enrol patient: X")  # fmt: skip
+         "/staff add Eve administrator", "/patients", "/log 1", "/help", "/people Canela",
+         "/clock ok", "/hold Canela", "/medicine 1", "/link Canela", "/enrol a: X",
+         "/stop")  # fmt: skip
 
 
 def deep(rng: Random) -> Any:
@@ -66,8 +67,8 @@ def spoil(update: Json, rng: Random) -> Json:
 
 
 def _spoil_once(update: Json, rng: Random) -> None:
-    body = next((one for key, one in update.items() if key != "update_id" and isinstance(one, dict)),
-                None)  # fmt: skip
+    parts = [one for key, one in update.items() if key != "update_id" and isinstance(one, dict)]
+    body = parts[0] if parts else None
     chance = rng.random()
     if body is not None and chance < 0.2:
         mark = rng.choice(MARKS)
@@ -81,8 +82,9 @@ def _spoil_once(update: Json, rng: Random) -> None:
             ({"is_bot": True}, {"id": 777_000}, {"id": rng.randrange(1, 10**6)},
              {"first_name": rng.choice(ODD)}, {"language_code": rng.choice(ODD)}))}  # fmt: skip
     elif body is not None and chance < 0.5 and "text" in body:
-        body["text"] = rng.choice((rng.choice(WORDS), str(body["text"]) * 300, "\u202e" + "word " * 900,
-                                   "".join(chr(rng.randrange(1, 0x3000)) for _ in range(80))))  # fmt: skip
+        letters = "".join(chr(rng.randrange(1, 0x3000)) for _ in range(80))
+        long = (str(body["text"]) * 300, "\u202e" + "word " * 900)
+        body["text"] = rng.choice((rng.choice(WORDS), letters, *long))
     elif chance < 0.55:
         kinds = ("message", "edited_message", "callback_query", "my_chat_member", "channel_post")
         old = next((key for key in update if key != "update_id"), None)
@@ -128,10 +130,11 @@ def real(world: World, rng: Random) -> Json:
         return {"update_id": 0, "edited_message": message.json()}
     if kind < 0.35:
         bot = people.chats.bot.json()
+        status = rng.choice(("kicked", "member", "x"))
         return {"update_id": 0, "my_chat_member": {
             "chat": chat.json(), "from": who.json(), "date": 1,
             "old_chat_member": {"user": bot, "status": "member"},
-            "new_chat_member": {"user": bot, "status": rng.choice(("kicked", "member", "x"))}}}  # fmt: skip
+            "new_chat_member": {"user": bot, "status": status}}}  # fmt: skip
     return {"update_id": 0, "message": message.json()}
 
 

@@ -211,7 +211,9 @@ def _refusal(trouble: Trouble) -> tuple[int, bytes]:
 
 
 def _said(status: int, why: str, **more: object) -> tuple[int, bytes]:
-    return status, json.dumps({"ok": False, "error_code": status, "description": why, **more}).encode()
+    return status, json.dumps(
+        {"ok": False, "error_code": status, "description": why, **more}
+    ).encode()
 
 
 def stormy(rng: Random, share: float) -> Weather:

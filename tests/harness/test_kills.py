@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from pathlib import Path
 
-from tests.harness.bots import Nest
 from tests.harness.books import wrong
+from tests.harness.bots import Nest
 from tests.harness.course import apart, outcome, play
 from tests.harness.world import World
 

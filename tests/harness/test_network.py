@@ -42,9 +42,7 @@ async def test_each_way_of_failing_ends_in_arrival(tmp_path: Path, nest: Nest) -
         _told(world)
 
 
-async def test_after_a_storm_all_has_arrived_once(
-    tmp_path: Path, nest: Nest, seed: int
-) -> None:
+async def test_after_a_storm_all_has_arrived_once(tmp_path: Path, nest: Nest, seed: int) -> None:
     rng = Random(seed)
     async with World(tmp_path, nest, homes=4) as world:
         await world.start()
@@ -81,6 +79,6 @@ async def test_a_clock_that_jumps_sends_no_dose_and_keeps_back_no_emergency(
         await world.until(lambda: len(world.people.said(home[1])) > before[1], "answered")
         world.clock(at(1, 20, 4))
         await world.quiet()
-        assert any("carprofen" in one for one in world.people.said(home[1])[before[1]:])
+        assert any("carprofen" in one for one in world.people.said(home[1])[before[1] :])
         assert await world.bot.stop() == 0
         assert await wrong(world) == []

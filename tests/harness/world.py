@@ -55,9 +55,7 @@ class World:
         await stage.stop_bot()
         self.before = len(people.chats.log)
         stage.clock.set_rate(1)
-        self.way = await self._stack.enter_async_context(
-            Network(people.base_url, stage.clock.now)
-        )
+        self.way = await self._stack.enter_async_context(Network(people.base_url, stage.clock.now))
         self.hands = Hands(self.folder / "clock.json", stage.clock.now())
         self.bot = Bot(
             self._nest,
@@ -96,10 +94,11 @@ class World:
         """Until ``there()``; AssertionError with the last words of the bot's log."""
         try:
             async with asyncio.timeout(seconds):
-                while not there():
+                while not there():  # noqa: ASYNC110  looks into another process's files
                     await asyncio.sleep(0.02)
         except TimeoutError:
-            raise AssertionError(f"not {what} within {seconds} s:\n{self.bot.words()[-3000:]}") from None
+            last = self.bot.words()[-3000:]
+            raise AssertionError(f"not {what} within {seconds} s:\n{last}") from None
 
     async def quiet(self, seconds: float = 60.0) -> None:
         """Until all is fetched, decided and sent."""
@@ -115,7 +114,7 @@ class World:
             " + (SELECT count(*) FROM due WHERE state = 'waiting' AND due_at <= ?) AS n",
             stamp(self.now()),
         )
-        return waiting[0]["n"] == 0
+        return bool(waiting[0]["n"] == 0)
 
     def rows(self, sql: str, *values: object) -> list[sqlite3.Row]:
         """What stands in the database."""

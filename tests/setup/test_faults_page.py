@@ -28,7 +28,9 @@ def test_every_test_that_the_page_names_exists() -> None:
 def test_every_row_names_a_test_and_every_file_is_there() -> None:
     text = PAGE.read_text("utf-8")
     proven = text.split("## What is assumed")[0]
-    rows = [line for line in proven.splitlines() if line.startswith("| ") and "shown by" not in line]
+    rows = [
+        line for line in proven.splitlines() if line.startswith("| ") and "shown by" not in line
+    ]
     assert [row for row in rows if not NAMED.search(row)] == []
     files = re.findall(r"`(tests/[\w/]+(?:\.py|/))`", text)
     assert [one for one in files if not (ROOT / one).exists()] == []

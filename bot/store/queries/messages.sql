@@ -39,9 +39,10 @@ INSERT INTO outbox
 VALUES (:dedupe, :kind, :chat_id, :body, :topic, :patient_id, :urgent, :now, :now, :event)
 ON CONFLICT (dedupe) DO NOTHING;
 
+-- What was never tried waits for no hour: the clock may have been wrong when it was put there.
 -- name: outbox_ready
 SELECT id, chat_id, urgent FROM outbox AS o
-WHERE state = 'waiting' AND due_at <= :now
+WHERE state = 'waiting' AND (due_at <= :now OR attempts = 0)
   AND NOT EXISTS (
     SELECT 1 FROM outbox AS earlier
     WHERE earlier.chat_id = o.chat_id AND earlier.id < o.id
