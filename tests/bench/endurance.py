@@ -91,7 +91,7 @@ async def updates(nest: Nest, folder: Path, seed: int, args: argparse.Namespace)
                 post(world, rng, min(500, args.count - done))
                 mark = f"he threw up blood {done}"
                 began = time.monotonic()
-                world.people.say(rng.choice(world.homes), None, mark)
+                world.people.say(world.homes[-1], None, mark)
                 await world.until(partial(_on_desk, world, mark), "paged", 120)
                 worst = max(worst, time.monotonic() - began)
                 await world.quiet(300)

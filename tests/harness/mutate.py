@@ -105,10 +105,11 @@ def _spoil_once(update: Json, rng: Random) -> None:
 
 
 def real(world: World, rng: Random) -> Json:
-    """A true update of somebody: of a household, a nurse, a stranger; number 0."""
+    """A true update of somebody: of a household, a nurse, a stranger; number 0. The last
+    household is left alone: the others may press what ends it all."""
     people = world.people
     stranger = User(6_600_000 + rng.randrange(40), "Somebody", "en")
-    who = rng.choice((*world.homes, *world.homes, world.nurse, stranger))
+    who = rng.choice((*world.homes[:-1], *world.homes[:-1], world.nurse, stranger))
     own = Chat(who.id, "private", who.name, {who.id: who}, open=True)
     other = Chat(-777_000 - rng.randrange(5), "supergroup", "Others", {who.id: who}, open=True)
     chats = [own, own, own, other] + ([world.desk] if who is world.nurse else [])

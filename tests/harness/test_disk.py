@@ -46,7 +46,7 @@ async def test_on_a_full_disk_nothing_is_lost(tmp_path: Path, nest: Nest) -> Non
             await world.start()  # as the system does
         await world.quiet()
         await world.bot.stop()
-        assert await wrong(world) == []
+        assert await wrong(world, at_once=True) == []
         assert len([one for one in world.people.said(world.desk) if one.startswith(
             "EMERGENCY")]) == 2  # fmt: skip
 
@@ -66,4 +66,4 @@ async def test_while_another_program_holds_the_database_nothing_is_lost(
             await world.start()
         await world.quiet()
         await world.bot.stop()
-        assert await wrong(world) == []
+        assert await wrong(world, at_once=True) == []

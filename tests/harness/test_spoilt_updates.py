@@ -20,9 +20,10 @@ async def test_spoilt_updates_stop_nothing_and_let_nobody_in(
         await world.start()
         with Scales(world.bot) as scales:
             post(world, Random(seed), 150)
-            world.people.say(world.homes[2], None, "he threw up blood")
+            world.people.say(world.homes[-1], None, "he threw up blood")
             await world.quiet()
         assert await world.bot.stop() == 0
         assert await wrong(world) == []
         assert scales.most < MOST_MEGABYTES
+        assert any("Tuxedo" in one for one in world.people.said(world.desk))
         assert "Traceback" not in world.bot.words()

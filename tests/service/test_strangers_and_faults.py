@@ -28,6 +28,19 @@ async def test_an_unknown_and_an_expired_code_open_nothing(practice: Box) -> Non
     assert len(await _refused(practice)) == 2
 
 
+async def test_a_code_for_staff_that_is_no_good_is_answered_too(canela: Box) -> None:
+    """Also of one at home, and of a code that was good once: never silence."""
+    code = await canela.stage.invite_desk()
+    await canela.staff_says(f"/join {code}")
+    told = len(canela.on_desk())
+    await canela.staff_says(f"/join {code}")
+    assert "has run out" in canela.on_desk()[told]
+    for who, words in ((canela.ines, "has run out"), (canela.marco, "ya se usó o venció")):
+        await canela.says(who, "/join nonsense")
+        assert words in canela.heard(who)[-1]
+    assert len(await _refused(canela)) == 3
+
+
 async def test_forged_button_data_does_nothing(canela: Box) -> None:
     await canela.to(1, 20)
     message = canela.last(canela.ines, "carprofen")
