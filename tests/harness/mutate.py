@@ -121,11 +121,11 @@ def real(world: World, rng: Random) -> Json:
     kind = rng.random()
     if kind < 0.2:
         pressed = rng.choice(there) if there else message
-        datas = [one.get("callback_data", "x") for row in pressed.buttons for one in row]
-        forged = [data[:-1] + "A" for data in datas] + ["x", "", "A" * 64, "0:0:0"]
+        presses = [one.get("callback_data", "x") for row in pressed.buttons for one in row]
+        forged = [data[:-1] + "A" for data in presses] + ["x", "", "A" * 64, "0:0:0"]
         return {"update_id": 0, "callback_query": {
             "id": str(number), "from": who.json(), "message": pressed.json(), "chat_instance": "1",
-            "data": rng.choice((*datas, *forged))}}  # fmt: skip
+            "data": rng.choice((*presses, *forged))}}  # fmt: skip
     if kind < 0.3:
         message.edited = world.now()
         return {"update_id": 0, "edited_message": message.json()}
