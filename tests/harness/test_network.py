@@ -27,7 +27,7 @@ def _told(world: World) -> None:
 
 async def test_each_way_of_failing_ends_in_arrival(tmp_path: Path, nest: Nest) -> None:
     kinds = [Trouble(kind, done) for kind in UNCERTAIN for done in (False, True)]
-    kinds += [Trouble("too_many"), Trouble("unauthorized", method="getMe")]
+    kinds.append(Trouble("too_many"))
     kinds += [Trouble(kind, method="getUpdates", body=GARBAGE[n]) for n, kind in enumerate(
         (*UNCERTAIN, "conflict", "too_many"))]  # fmt: skip
     async with World(tmp_path, nest, homes=4) as world:
@@ -40,6 +40,31 @@ async def test_each_way_of_failing_ends_in_arrival(tmp_path: Path, nest: Nest) -
         assert await world.bot.stop() == 0
         assert await wrong(world) == []
         _told(world)
+
+
+async def test_a_revoked_token_ends_it_and_with_a_good_one_all_goes_on(
+    tmp_path: Path, nest: Nest
+) -> None:
+    async with World(tmp_path, nest, homes=2) as world:
+        await world.start()
+        for user in world.homes:
+            world.people.say(user, None, GRAVE)
+        world.way.order(Trouble("unauthorized", method="getUpdates"))
+        ended: list[int] = []
+        await world.until(lambda: bool(ended) or _gone(world, ended), "ended")
+        assert ended == [2]
+        assert "BotFather" in world.bot.words()
+        await world.start()
+        await world.quiet()
+        assert await world.bot.stop() == 0
+        assert await wrong(world) == []
+        _told(world)
+
+
+def _gone(world: World, ended: list[int]) -> bool:
+    code = world.bot.gone()
+    ended.extend([] if code is None else [code])
+    return code is not None
 
 
 async def test_after_a_storm_all_has_arrived_once(tmp_path: Path, nest: Nest, seed: int) -> None:
