@@ -76,19 +76,22 @@ class ClockWatch:
                 self._word = word  # what an administrator said earlier was of another jump
             elif word != self._word:
                 after = Judgement.believing(now, tick)
-        self._judgement, at = after, after.time(now, tick)
+        at = after.time(now, tick)
         moved = after.apart(before) > 1
         if moved:
             await due_soon(self._db, at, timedelta(0))
         if before.trusted != after.trusted:
-            await self._tell(practice, now, at)
+            await self._tell(practice, after, now, at)
+        self._judgement = after  # last: what could not be stored is seen and told again
         ahead = timedelta(seconds=after.jump)
         return Look(after.trusted, moved or before.trusted != after.trusted, ahead)
 
-    async def _tell(self, practice: Practice, now: datetime, at: datetime) -> None:
+    async def _tell(
+        self, practice: Practice, after: Judgement, now: datetime, at: datetime
+    ) -> None:
         """Staff hear it at once, in the time that their clock shows."""
-        minutes = round(self._judgement.jump / 60)
-        good = self._judgement.trusted
+        minutes = round(after.jump / 60)
+        good = after.trusted
         why = "it is believed again" if good else f"it jumped by {minutes} minutes"
         logger.warning("the computer's clock: %s", why)
         zone = practice.clinic.zone
