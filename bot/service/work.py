@@ -27,6 +27,8 @@ from .turned_away import bounded, too_often
 
 logger = logging.getLogger(__name__)
 
+SENT_MEANWHILE, LAST_WAIT = timedelta(minutes=1), timedelta(days=1)
+"""How long an erasure waits for what is still to be sent: looked at so often, so long at most."""
 TRIES = 3
 """How often a row that fails is tried before staff get it as it is."""
 
@@ -168,6 +170,8 @@ async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
             return False
         failing["row"] = row
         data = json.loads(row["data"])
+        if row["kind"] == ERASING and _erased_later(tx, row, data, now):
+            return True
         due = due_event(row["key"], row["due_at"])
         fallen = Fallen(due, row["kind"], row["patient_id"], data)
         out = handle(fallen_due(Stored(tx, now), practice, fallen, now))
@@ -192,6 +196,16 @@ async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
         except StoreError:
             logger.exception("%s: the files could not be written anew", failing["row"]["key"])
     return done
+
+
+def _erased_later(tx: Tx, row: Row, data: dict[str, object], now: datetime) -> bool:
+    """What still waits to be sent would bring the words back that are erased: wait for it."""
+    since = datetime.fromisoformat(str(data.setdefault("since", now.isoformat())))
+    if tx.one("erase_waits", person=data["person"]) is None or now - since > LAST_WAIT:
+        return False
+    tx.run("due_mark", key=row["key"], due_at=row["due_at"], state="done", error=None)
+    put_due(tx, row["key"], ERASING, now + SENT_MEANWHILE, None, data)
+    return True
 
 
 def _due_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -> None:

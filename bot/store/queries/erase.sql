@@ -39,6 +39,15 @@ UPDATE inbox SET body = :body, error = NULL WHERE update_id = :update_id;
 SELECT id, dedupe, topic, chat_id, patient_id, body, event FROM outbox
 WHERE id > :after AND state NOT IN ('waiting', 'sending') ORDER BY id LIMIT :most;
 
+-- Whether anything is still to be sent to a person, about a patient of theirs, or about nobody
+-- in particular (the board): once it is sent, the log would have its words anew.
+-- name: erase_waits
+SELECT 1 AS there FROM outbox
+WHERE state IN ('waiting', 'sending') AND kind = 'send' AND (patient_id IS NULL
+  OR chat_id = (SELECT chat_id FROM person WHERE id = :person)
+  OR patient_id IN (SELECT patient_id FROM caregiver WHERE person_id = :person))
+LIMIT 1;
+
 -- name: erase_outbox_put
 UPDATE outbox SET dedupe = :dedupe, topic = :topic, chat_id = :chat_id, body = '{}',
   event = :event, error = NULL WHERE id = :id;
