@@ -9,8 +9,10 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Iterator, Mapping
+from itertools import pairwise
 from typing import Any
 
+from bot.service.sender import COPIES
 from bot.store.audit import verify
 from bot.store.database import Database
 from demo.standin.values import Json, Message
@@ -56,7 +58,9 @@ def lost(world: World) -> Iterator[str]:
     kept = {row["update_id"]: row for row in world.rows("SELECT * FROM inbox")}
     caused = {row["event"] for row in world.rows(
         "SELECT event FROM log UNION SELECT event FROM outbox")}  # fmt: skip
-    home = {user.id for user in world.homes}
+    home = {row["user_id"] for row in world.rows(
+        "SELECT p.user_id FROM person AS p JOIN caregiver AS c ON c.person_id = p.id "
+        "AND c.left_at IS NULL")}  # fmt: skip
     for update in world.people.chats.updates.confirmed:
         number = update.get("update_id")
         if type(number) is not int or not 0 <= number < 2**62:
@@ -150,7 +154,8 @@ def twice(world: World, at_once: bool) -> Iterator[str]:
     for chat, text in prompts:
         stand = [one for one in _of_bot(world) if one.chat.id == chat and one.buttons
                  and _head(one.words).endswith(text)]  # fmt: skip
-        if len(stand) > prompts[chat, text]:
+        near = [a for a, b in pairwise(stand) if b.id - a.id <= COPIES]
+        if near and len(stand) > prompts[chat, text]:
             yield f"{len(stand)} copies of a prompt have buttons: {text[:100]}"
 
 
