@@ -101,8 +101,10 @@ def test_a_bomb_takes_no_memory_of_the_bot() -> None:
 def test_what_a_bomb_takes_of_its_own_process_is_bounded(bomb: str, megabytes: int) -> None:
     """The most that its child has taken, in kilobytes. Asked of a process of its own, which
     has had no other child."""
-    largest = leg(815, 612).resize((8_150, 6_120))
-    content = {"pixels": lambda: png(30_000), "frames": giant}.get(bomb, lambda: data(largest))()
+    if bomb == "largest photo":
+        content = data(leg(815, 612).resize((8_150, 6_120)))
+    else:
+        content = png(30_000) if bomb == "pixels" else giant()
     alone = (
         "import resource, sys; from bot.service import apart;"
         f"apart.look(sys.stdin.buffer.read(), film={bomb == 'frames'});"
