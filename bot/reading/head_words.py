@@ -108,4 +108,9 @@ OBJECTS = frozenset("him her them it".split())
 TO_COME = frozenset("will might may could would can gets get going gonna vaya pueda".split())
 CAUSES = frozenset("from about por".split())
 ABOUT_US = frozenset("i im ive id we weve you youre estoy tengo tenemos ando".split())
+TALKS = ABOUT_US | frozenset(
+    "my mi we our los las unsure wondering hope hoping wish thanks gracias perdon perdone "
+    "disculpe sorry could can do should por".split()
+)
+"""With these a statement or question of the writer begins, behind a report."""
 ARTICLES = frozenset("el la lo los las".split())

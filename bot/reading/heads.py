@@ -95,6 +95,19 @@ _MOST = 4
 """Ways to bound the words of one reply that are tried at most."""
 
 
+def talk_behind(tokens: list[Token]) -> int | None:
+    """Where, without a full stop, words of the writer begin that name nothing of the patient's
+    state up to the end: "he died last night | wondering if i can pay later"."""
+    found = None
+    for index in range(len(tokens) - 1, max(0, len(tokens) - _LONGEST), -1):
+        token, before = tokens[index], tokens[index - 1]
+        if topical(tokens, index) or token.cut >= 3:
+            break
+        if token.word in words.TALKS and before.word not in words.OPEN_ENDED | words.JOINERS:
+            found = index
+    return found
+
+
 def _begins(tokens: list[Token], at: int, lang: str) -> bool:
     """Whether a report may begin there: what it tells of the patient is not far."""
     if lang == "es" and tokens[at].word == "a":

@@ -12,7 +12,7 @@ from .token import Token
 
 @dataclass(slots=True)
 class Match:
-    """A rule found at these tokens; ``denied`` when negation stands over it."""
+    """A rule found at these tokens, in order; ``denied`` when negation stands over it."""
 
     rule: Rule
     at: tuple[int, ...]
@@ -24,11 +24,11 @@ class Match:
 
     @property
     def first(self) -> int:
-        return min(self.at)
+        return self.at[0]
 
     @property
     def last(self) -> int:
-        return max(self.at)
+        return self.at[-1]
 
 
 SPENT = frozenset("<sign> <vomit> <lick> <chew> <swell> <pusword> <bleedword>".split())

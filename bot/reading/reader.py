@@ -19,7 +19,7 @@ from .clauses import Clause, split
 from .contrast import drop_before, mark_sudden
 from .earlier import mark_before_surgery
 from .focus import NOUNS
-from .heads import report_starts, ways_to_bound
+from .heads import report_starts, talk_behind, ways_to_bound
 from .heard import as_meant
 from .language import guess, settle_homographs
 from .lexis import mark_phrases, settle_bit, tag
@@ -68,34 +68,37 @@ def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     lang = _prepare(tokens, context, trace)
     marked = _marked(tokens, lang, context)
     reading, lost = _read(text, marked, lang, context, trace)
-    lost = raising(lost, told_at(reading, context))
-    if not lost or len(tokens) > _TWICE:
-        return reading
-    return _bounded(text, lost, reading, context, trace)
+    return bounded(text, lost, reading, context, trace)
 
 
-def _bounded(
-    text: str, lost: list[Lost], reading: Reading, context: Context, trace: Trace | None
+def bounded(
+    text: str, lost: list[Lost], reading: Reading, context: Context, trace: Trace | None = None
 ) -> Reading:
     """The reading, and the alarms of those ``lost`` that are read where a statement ends without
     a stop."""
-    tokens = written_out(words_of(text[:_LIMIT]), text)
+    lost = raising(lost, told_at(reading, context))
+    tokens = written_out(words_of(text[:_LIMIT]), text) if lost else []
+    if not tokens or len(tokens) > _TWICE or foreign.is_foreign(tokens):
+        return reading
     lang = _prepare(tokens, context, trace)
     told = [one.span for one in reading.observations if one.about != "request"]
     told += [one.span for one in reading.suppressed]
     last = max(one.span[1] for one in lost) - 1
-    for number, way in enumerate(ways_to_bound(report_starts(tokens, lang, last), tokens, told)):
+    ways, talk = ways_to_bound(report_starts(tokens, lang, last), tokens, told), talk_behind(tokens)
+    for number, way in enumerate(ways or ([()] if talk else [])):
         if told_at(reading, context) >= Urgency.emergency:
             break
         if number:
             tokens = written_out(words_of(text[:_LIMIT]), text)
             _prepare(tokens, context, trace)
         bounds = {tokens[start].start for start in way}
-        for start in way:
+        if talk:
+            bounds |= {max((t.start for t in tokens[:talk] if t.cut >= 3), default=0)}
+        for start in (*way, *((talk,) if talk else ())):
             tokens[start].cut = 3
         stops = [t.start for t in tokens if t.cut >= 3]
-        bounded, _ = _read(text, _marked(tokens, lang, context), lang, context, trace)
-        reading = with_trouble_of(bounded, reading, lost, stops, bounds, context)
+        apart, _ = _read(text, _marked(tokens, lang, context), lang, context, trace)
+        reading = with_trouble_of(apart, reading, lost, stops, bounds, context)
     return reading
 
 

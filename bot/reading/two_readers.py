@@ -1,7 +1,9 @@
 """Two readers of one reply: the grammar, and a statistical model that may raise or ask.
 
-The model never takes away what the grammar read, and adds no observation: where it suspects
-an alarm that the grammar did not read at that level, the matter is asked. An emergency that
+The model never takes away what the grammar read. Where it suspects an alarm that the grammar
+did not read at that level, the grammar looks once more; what it does not find then is asked
+about, and raised in doubt where the model is as good as certain and the grammar understood
+less than all. An emergency that
 the grammar named and did not count leaves a question, unless the model sees nothing wrong.
 """
 
@@ -16,11 +18,14 @@ from bot.model.urgency import Urgency
 from . import reader, suppress
 from .alarms import level, level_told
 from .plans import without_plans
+from .stand import Lost
 from .statistical import Suspicion, shipped
 from .trace import Trace
 
 SUSPECTS = 0.82
 """From this chance of an alarm on, a reply that the grammar read as calm is asked about."""
+SUSPECTS_HIDDEN = 0.5
+"""From this chance of an alarm on, the grammar looks for it once more."""
 SUSPECTS_UNREAD = 0.4
 """The same where the grammar did not understand all of it."""
 SUSPECTS_EMERGENCY = 0.9
@@ -49,6 +54,13 @@ TOO_FEW = 3
 """So few words, where the grammar knows none, are asked about from this chance on only: "the leg
 today" stands under a picture."""
 SUSPECTS_FEW = 0.9
+_ONLY_ASKED = ("life", "dose")
+"""A death ends the course, and a dose moves the plan: neither is raised on a guess."""
+RAISES = 0.97
+"""Where the grammar did not understand all of it, the likeliest matter is raised at once, in
+doubt, from this chance of an alarm on."""
+RAISES_EMERGENCY = 0.8
+"""The same of an emergency."""
 _LIKELIEST = 3
 """One of the first so many matters is asked about, or nothing at all."""
 SURE = 0.01
@@ -78,11 +90,55 @@ def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     suspicion = shipped().suspect(without_plans(text), context)
     if trace:
         trace.suspicion = suspicion
+    reading = _looked_again(text, context, reading, suspicion)
     few = not reading.observations and len(text.split()) <= TOO_FEW
     few = few and suspicion.urgent < SUSPECTS_FEW
     later = {(one.about, one.value) for one in reading.observations} == {("request", "snooze")}
     few = few or (later and reading.understood and suspicion.emergency < SUSPECTS_EMERGENCY)
+    if not few:
+        reading = raised(reading, suspicion, context, len(text))
     return combined(reading, suspicion, context, few=few)
+
+
+def _looked_again(text: str, context: Context, reading: Reading, suspicion: Suspicion) -> Reading:
+    """The grammar reads once more for what the model suspects and it has not read: words of
+    something else may have hidden it that end where no stop stands."""
+    if suspicion.urgent < SUSPECTS_HIDDEN:
+        return reading
+    suspected = [
+        Lost(about, found, (0, len(text)))
+        for about, value in suspicion.matters[:1]
+        if (found := level(about, value, context.day, context.species, worst=True)) is not None
+    ]
+    return reader.bounded(text, suspected, reading, context)
+
+
+def raised(reading: Reading, suspicion: Suspicion, context: Context, size: int) -> Reading:
+    """The reading of words that the grammar did not understand, with what the model alone is as
+    good as certain of: in doubt, so it is paged as doubtful and asked about. Not what the grammar
+    named and did not count, nor what alarms only with a figure."""
+    if reading.understood:
+        return reading
+    read_at = max((_level(one, context) for one in reading.observations), default=Urgency.none)
+    matters = _open_matters(reading, suspicion, context)
+    if not matters or matters[:1] != list(suspicion.matters[:1]) or matters[0][0] in _ONLY_ASKED:
+        return reading
+    if matters[0] in {(one.about, one.value) for one in reading.suppressed}:
+        return reading
+    about, value = matters[0]
+    one = Observation(about, value, unsure=True, span=(0, size))
+    at = _level(one, context)
+    certain = suspicion.emergency if at == Urgency.emergency else suspicion.urgent
+    least = RAISES_EMERGENCY if at == Urgency.emergency else RAISES
+    if at <= read_at or certain < least:
+        return reading
+    asked = _suspected(reading, suspicion, context)
+    if asked is not None and asked.urgency > at:
+        return reading  # what may be an emergency is asked as one
+    why = f"the second reader is certain of {about}: {value}"
+    return replace(
+        reading, observations=(*reading.observations, one), reasons=(*reading.reasons, why)
+    )
 
 
 def combined(
@@ -109,7 +165,7 @@ def _level(one: Observation, context: Context) -> Urgency:
 
 
 def _own(reading: Reading, context: Context) -> list[Doubt]:
-    """What the grammar itself read in doubt: hedged, or only a word of danger."""
+    """What was read in doubt: hedged, only a word of danger, or raised by the model alone."""
     return [
         Doubt(one.about, one.value, found, alarmed=True)
         for one in reading.observations
