@@ -104,7 +104,8 @@ async def _reached(client: Client, stop: asyncio.Event) -> bool:
             pause = max(pause, error.after_seconds)
             log.warning("Telegram cannot be reached: %s. Trying again in %.0f s", error, pause)
             with contextlib.suppress(TimeoutError):
-                await asyncio.wait_for(stop.wait(), pause)
+                async with asyncio.timeout(pause):
+                    await stop.wait()
             pause = min(2 * pause, LONGEST_PAUSE)
         else:
             return True
