@@ -128,9 +128,12 @@ _LEFT = frozenset(
 
 def all_that_was_due(tokens: list[Token], clause: Clause) -> bool:
     """ "Ate all his pills in cheese", told to a dose prompt: those that were due."""
-    said = tokens[clause.start : clause.end]
-    words = {t.word for t in said}
-    return bool(words & _EVERY) and not (words & _LEFT or clause.keys & _MORE_THAN_DUE)
+    words = {t.word for t in tokens[clause.start : clause.end]}
+    first = clause.start
+    while first > 0 and not tokens[first].cut and clause.start - first < 8:
+        first -= 1
+    before = {t.word for t in tokens[first : clause.start]}
+    return bool(words & _EVERY) and not ((words | before) & _LEFT or clause.keys & _MORE_THAN_DUE)
 
 
 _I_GAVE = frozenset("gave given administered di dimos dio dado dada tomada".split())

@@ -68,7 +68,7 @@ def _affirmed(tokens: list[Token], clause: Clause, key: str) -> bool:
     """Whether such a word stands there that is not denied: "not worried", "no blood"."""
     for at in range(clause.start, clause.end):
         if key in tokens[at].keys:
-            ahead = tokens[max(clause.start, at - 3) : at]
+            ahead = tokens[max(0, at - 3) : at]
             own = tokens[at].word in _SAID_OF_NOTHING
             if not own or not any("<neg>" in t.keys for t in ahead):
                 return True

@@ -7,9 +7,12 @@ not eating is my husband", "lo que se abrió fue la bolsa".
 from __future__ import annotations
 
 from .clauses import Clause
+from .lexis import LEXIS
 from .matching import Match
+from .subjects import belongs_elsewhere
 from .token import Token
 
+_WORN = frozenset("incision bandage fixator cone mishap leg".split())
 _LINK = frozenset(
     "was were is are came comes its era eran es son fue fueron viene vienen vino venia salio "
     "salieron".split()
@@ -38,6 +41,8 @@ _MATTERS = frozenset(
 def from_elsewhere(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """Whether the sentence says that what is found came from, or was, somebody or something
     else."""
+    if _it_was_another_that(match, tokens, clause):
+        return True
     link = _link(match, tokens)
     if link < 0:
         return _is_me(tokens, match.last + 1)
@@ -50,9 +55,53 @@ def from_elsewhere(match: Match, tokens: list[Token], clause: Clause) -> bool:
         return _another(tokens, after + 1)
     if tokens[after].word in ("mine", "mio", "mia", "mias", "mios"):
         return True
-    if _thing_that(match, tokens, clause):
+    if match.rule.about in _WORN and _thing_that(match, tokens, clause):
         return _another(tokens, after) or _of_a_thing(tokens, after)
+    if match.rule.about in _STAINS and not tokens[after].keys.isdisjoint(_MEALS):
+        return tokens[after].keys.isdisjoint(_OURS)  # "the red on the rug was jam"
+    if _kins(tokens, after) and match.rule.about != "dose":
+        return True
+    if _of_one(match, tokens, clause) and any(
+        "<otheranimal>" in t.keys for t in tokens[after : after + 3]
+    ):
+        return True
     return _a_person(tokens, after) and (_of_one(match, tokens, clause) or _heard(match))
+
+
+_STAINS = frozenset("incision stool urine vomiting".split())
+_MEALS = frozenset(("<food>", "<elsething>"))
+
+
+def _kins(tokens: list[Token], at: int) -> bool:
+    """ "... is hubby's", "... was my daughter's": whose it is, and not the patient's."""
+    if tokens[at].word in _OWN and at + 1 < len(tokens):
+        at += 1
+    word = tokens[at].word
+    ends = at + 1 >= len(tokens) or tokens[at + 1].word in _NOT or bool(tokens[at + 1].cut)
+    one = LEXIS.words.get(word[:-1], frozenset())
+    return ends and word.endswith("s") and "<person>" in one and "<patient>" not in one
+
+
+_NOT = frozenset("not no and y she he".split())
+
+
+def _it_was_another_that(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """ "It was my sister's cat that threw up", "fue mi hijo el que gritó"."""
+    for at in range(max(0, match.first - 4), match.first):
+        if tokens[at].word not in _WHO or tokens[at].cut:
+            continue
+        for place in range(max(0, at - 6), at):
+            word, after = tokens[place].word, place + 1
+            if word not in _LINK or any(t.cut for t in tokens[after:at]):
+                continue
+            named = tokens[after:at]
+            if any("<otheranimal>" in t.keys or _person(t) for t in named):
+                return True
+            if any(belongs_elsewhere(tokens, n, at) for n in range(after, at)):
+                return True
+            things = any("<bearer>" in t.keys or "<elsething>" in t.keys for t in named)
+            return things and all(t.keys.isdisjoint(_OURS) for t in named)
+    return False
 
 
 def _link(match: Match, tokens: list[Token]) -> int:

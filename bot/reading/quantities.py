@@ -110,19 +110,23 @@ def _heat(tokens: list[Token], index: int, value: float, used: int) -> tuple[flo
 def _leads(tokens: list[Token], index: int, end: int, value: float, telling: bool) -> bool:
     """ "36.4 this morning", "106 even": a figure that opens what is told is a temperature, if
     nothing is weighed."""
-    if index or end >= len(tokens) or {t.word for t in tokens[end : end + 8]} & _WEIGHED:
+    told = word_at(tokens, index - 1) in _READS
+    if end >= len(tokens):
+        return told and telling and 33 <= value < 37
+    if (index and not told) or {t.word for t in tokens[end : end + 8]} & _WEIGHED:
         return False
     if tokens[end].word in _EXACTLY:
         return 38 <= value <= 42 or 99 <= value <= 108
     low = 33 <= value < 37 or 90 <= value < 99
-    return telling and low and tokens[end].word in _WHEN_TAKEN
+    return telling and low and (told or tokens[end].word in _WHEN_TAKEN)
 
 
-_EXACTLY = frozenset("even flat exactly exact cerrados clavados exactos pelones".split())
+_EXACTLY = frozenset("even flat dead exactly exact cerrados clavados exactos pelones".split())
 _WHEN_TAKEN = frozenset(
     "on in this under just again earlier now today tonight when by rectal rectally ear up bum esta "
-    "hoy ahorita en por ahora hace del".split()
+    "hoy ahorita en por ahora hace del shivery shivering cold fria frio digital temblando".split()
 )
+_READS = frozenset("reads reading read says a checked and".split())
 _WEIGHED = frozenset(
     "weigh weighs weighed weight scale scales peso pesa pesamos bascula kilos kg lbs heavy percent "
     "minutes euros dollars pesos km mile miles".split()

@@ -18,6 +18,7 @@ from .actors import (
 )
 from .apart import stands_apart
 from .clauses import Clause
+from .denial import answered_no
 from .matching import Match
 from .origin import from_elsewhere
 from .suppress import Suppressor
@@ -137,7 +138,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
         return suppress.WISH
     if "announced" in moods and not told:
         return suppress.QUESTION
-    if "question" in moods and "factive" not in moods and not _told_first(match, tokens, clause):
+    asks = "question" in moods and "factive" not in moods and not answered_no(tokens, clause)
+    if asks and not _told_first(match, tokens, clause):
         return suppress.QUESTION
     if "hypo" in moods:
         heads = [
