@@ -17,8 +17,8 @@ _ACCIDENT = frozenset(
 _THEN = frozenset("when day night time cuando dia noche".split())
 _LATELY = frozenset("today tonight now just yesterday hoy ahorita ahora ayer rato".split())
 _PAST = frozenset(
-    "was were had did used would could couldnt didnt wasnt ate threw went got kept said lost fell bled "
-    "no_comia hizo".split()
+    "was were had did used would could couldnt didnt wasnt ate threw went got kept said lost fell "
+    "bled no_comia hizo".split()
 )
 _PRESENT = frozenset("is are has hes shes cant wont isnt doesnt now esta tiene anda".split())
 
