@@ -8,9 +8,10 @@ import contextlib
 import logging
 import os
 import signal
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Awaitable, Callable
 from datetime import timedelta
 from importlib.resources import files
+from typing import TypeVar
 from urllib.parse import urlsplit
 
 from bot.context.buttons import digest_of
@@ -20,9 +21,10 @@ from bot.model.settings import Clinic
 from bot.review import review_app
 from bot.review.serving import serving
 from bot.service.app import App
+from bot.service.backup import copying
 from bot.service.practice import fresh_code
 from bot.service.sealing import sealing
-from bot.store.database import Database
+from bot.store.database import Database, StorageTrouble
 from bot.store.review import ReviewStore
 from bot.telegram.client import PLATFORM, Client
 from bot.telegram.outcome import PlatformError
@@ -30,10 +32,21 @@ from bot.telegram.webhook import delete_webhook, set_webhook, webhook
 
 from .alone import alone
 from .errors import CommandError
-from .place import add_flows, add_place, clinic_of, https, port, seal_keys, token
+from .place import (
+    add_flows,
+    add_place,
+    clinic_of,
+    database_of,
+    https,
+    new_database,
+    port,
+    seal_keys,
+    token,
+)
 from .review import add_review, hosts_of, proxy_secret
 
 log = logging.getLogger("slowleash")
+T = TypeVar("T")
 
 SECRET = "SLOWLEASH_WEBHOOK_SECRET"  # noqa: S105  the name of a variable, not a secret
 FIRST_PAUSE, LONGEST_PAUSE = 2.0, 60.0
@@ -48,6 +61,11 @@ def main(argv: list[str]) -> int:
     )
     add_place(parser)
     parser.add_argument("--example", action="store_true", help="print example settings and stop")
+    parser.add_argument(
+        "--new", action="store_true",
+        help="begin an empty practice: at the very first start. Later starts refuse to begin one "
+        "where the old database should be, and is not",
+    )  # fmt: skip
     parser.add_argument(
         "--staff-code", type=_rank, nargs="?", const=0, metavar="RANK",
         help="print a one-time code first: sent as /join CODE in a chat, it makes that a staff "
@@ -83,8 +101,9 @@ async def _run(args: argparse.Namespace) -> int:
         # Windows has no signal handlers on the loop; there Ctrl-C interrupts.
         if hasattr(signal, name) and os.name != "nt":
             loop.add_signal_handler(getattr(signal, name), stop.set)
-    with alone(args.database):
-        async with Client(token(), args.base_url, belt=True) as client:
+    key = token()
+    with alone(new_database(args) if args.new else database_of(args)):
+        async with Client(key, args.base_url, belt=True) as client:
             if await _reached(client, stop):
                 await _serve(args, clinic, client, stop)
     log.info("stopped; nothing is lost, and all goes on at the next start")
@@ -92,34 +111,49 @@ async def _run(args: argparse.Namespace) -> int:
 
 
 async def _reached(client: Client, stop: asyncio.Event) -> bool:
-    """Once the platform has answered; a network that is not there yet (as when the computer
-    has just started) is waited for. False when ``stop`` came first."""
+    """Once the platform has answered. False when ``stop`` came first."""
+    return await _patiently(client.me, stop) is not None
+
+
+async def _patiently(work: Callable[[], Awaitable[T]], stop: asyncio.Event) -> T | None:
+    """What ``work`` gives, once it can: a network that is not there yet (as when the computer
+    has just started) and a database that is locked, or on a full disk, are waited for. None
+    when ``stop`` came first."""
     pause = FIRST_PAUSE
     while not stop.is_set():
         try:
-            await client.me()
-        except PlatformError as error:
+            return await work()
+        except (PlatformError, StorageTrouble) as error:
             if not error.passing:
                 raise
-            pause = max(pause, error.after_seconds)
-            log.warning("Telegram cannot be reached: %s. Trying again in %.0f s", error, pause)
+            what = "Telegram cannot be reached"
+            if isinstance(error, PlatformError):
+                pause = max(pause, error.after_seconds)
+            else:
+                what = "the database cannot be used"
+            why = str(error).rstrip(".")
+            log.warning("%s: %s. Trying again in %.0f s", what, why, pause)
             with contextlib.suppress(TimeoutError):
                 async with asyncio.timeout(pause):
                     await stop.wait()
             pause = min(2 * pause, LONGEST_PAUSE)
-        else:
-            return True
-    return False
+    return None
 
 
 async def _serve(
     args: argparse.Namespace, clinic: Clinic, client: Client, stop: asyncio.Event
 ) -> None:
     key = next(iter(seal_keys()), "")
-    async with (
-        App(clinic, args.database, client, flows=args.flows) as app,
-        contextlib.AsyncExitStack() as parts,
-    ):
+    async with contextlib.AsyncExitStack() as parts:
+
+        async def opened() -> App:
+            return await parts.enter_async_context(
+                App(clinic, args.database, client, flows=args.flows)
+            )
+
+        app = await _patiently(opened, stop)
+        if app is None:
+            return
         name = app.practice.bot_name
         log.info("%s is served by @%s, database %s", clinic.name, name, args.database)
         if args.staff_code is not None:
@@ -132,6 +166,7 @@ async def _serve(
         if args.review_port is not None:
             await parts.enter_async_context(reviewing(app, args))
         await parts.enter_async_context(sealing(app, key))
+        await parts.enter_async_context(copying(app, args.clinic, args.flows))
         if args.webhook:
             await _with_webhook(app, client, args, stop)
         else:

@@ -30,6 +30,9 @@ UPDATE inbox SET state = :state, attempts = attempts + 1, error = :error,
   lane = CASE WHEN :state = 'waiting' THEN lane ELSE '' END
 WHERE update_id = :update_id;
 
+-- name: inbox_waiting
+SELECT body, received_at FROM inbox WHERE state = 'waiting' ORDER BY update_id LIMIT :most;
+
 -- name: inbox_counts
 SELECT state, count(*) AS n FROM inbox GROUP BY state;
 
