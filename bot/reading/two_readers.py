@@ -186,7 +186,9 @@ def _overruled(reading: Reading, suspicion: Suspicion, context: Context) -> list
 
 
 def _not_counted(reading: Reading, suspicion: Suspicion, context: Context) -> list[Doubt]:
-    """The first emergency that the grammar named and did not count, where none was read."""
+    """The first emergency that the grammar named and did not count, where none was read. Staff
+    wait for the answer as for an emergency where the model takes it for one, else as for today's
+    alarm: "my other dog threw up blood" wakes nobody."""
     if any(_level(one, context) == Urgency.emergency for one in reading.observations):
         return []
     calm = _calm(reading, context) if suspicion.emergency < SUSPECTS_OTHERWISE else set()
@@ -195,7 +197,9 @@ def _not_counted(reading: Reading, suspicion: Suspicion, context: Context) -> li
         for one in reading.suppressed
         if one.about not in calm and _stays_open(one, suspicion, context)
     ]
-    return [Doubt(one.about, one.value, Urgency.emergency) for one in open_[:1]]
+    likely = suspicion.emergency >= SUSPECTS_AT_ALL
+    at = Urgency.emergency if likely else Urgency.same_day
+    return [Doubt(one.about, one.value, at) for one in open_[:1]]
 
 
 def _stays_open(one: Suppressed, suspicion: Suspicion, context: Context) -> bool:
