@@ -8,24 +8,30 @@ import contextlib
 import logging
 import os
 import signal
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Awaitable, Callable
 from datetime import timedelta
+from functools import partial
 from importlib.resources import files
 from urllib.parse import urlsplit
 
 from bot.context.buttons import digest_of
+from bot.context.words import default_words
 from bot.model.effects import Effects, Invite
 from bot.model.ids import EventId
 from bot.model.settings import Clinic
 from bot.review import review_app
 from bot.review.serving import serving
+from bot.service.alert import Alert, Trouble
 from bot.service.app import App
+from bot.service.clock import SystemClock
+from bot.service.lookout import DOWN
 from bot.service.practice import fresh_code
 from bot.service.sealing import sealing
+from bot.service.watchdog import FATAL
 from bot.store.database import Database
 from bot.store.review import ReviewStore
 from bot.telegram.client import PLATFORM, Client
-from bot.telegram.outcome import PlatformError
+from bot.telegram.outcome import PlatformError, TokenWrong
 from bot.telegram.webhook import delete_webhook, set_webhook, webhook
 
 from .alone import alone
@@ -84,25 +90,46 @@ async def _run(args: argparse.Namespace) -> int:
         if hasattr(signal, name) and os.name != "nt":
             loop.add_signal_handler(getattr(signal, name), stop.set)
     with alone(args.database):
-        async with Client(token(), args.base_url, belt=True) as client:
-            if await _reached(client, stop):
-                await _serve(args, clinic, client, stop)
+        kept = args.database.with_name(f"{args.database.name}-alerts")
+        alert = Alert(clinic, default_words(), kept)
+        try:
+            async with Client(token(), args.base_url, belt=True) as client:
+                if await _reached(client, stop, alert):
+                    await _serve(args, clinic, client, stop, alert)
+        except FATAL as error:
+            wrong = isinstance(error, TokenWrong)
+            trouble = Trouble.token_wrong if wrong else Trouble.stopped
+            await alert.tell(trouble, str(error), SystemClock().now())
+            raise
+        finally:
+            await alert.finish()
     log.info("stopped; nothing is lost, and all goes on at the next start")
     return 0
 
 
-async def _reached(client: Client, stop: asyncio.Event) -> bool:
+async def _reached(client: Client, stop: asyncio.Event, alert: Alert) -> bool:
     """Once the platform has answered; a network that is not there yet (as when the computer
     has just started) is waited for. False when ``stop`` came first."""
+    return await _patiently(client.me, client, stop, alert)
+
+
+async def _patiently(
+    ask: Callable[[], Awaitable[object]], client: Client, stop: asyncio.Event, alert: Alert
+) -> bool:
+    """Ask the platform until it has answered, later each time; after minutes of it the alert
+    is called. False when ``stop`` came first."""
     pause = FIRST_PAUSE
     while not stop.is_set():
         try:
-            await client.me()
+            await ask()
         except PlatformError as error:
             if not error.passing:
                 raise
             pause = max(pause, error.after_seconds)
             log.warning("Telegram cannot be reached: %s. Trying again in %.0f s", error, pause)
+            if (silent := client.line.silent()) >= DOWN:
+                why, minutes = "it does not answer at the start", round(silent / 60)
+                await alert.tell(Trouble.line_down, why, SystemClock().now(), minutes=minutes)
             with contextlib.suppress(TimeoutError):
                 await asyncio.wait_for(stop.wait(), pause)
             pause = min(2 * pause, LONGEST_PAUSE)
@@ -112,11 +139,11 @@ async def _reached(client: Client, stop: asyncio.Event) -> bool:
 
 
 async def _serve(
-    args: argparse.Namespace, clinic: Clinic, client: Client, stop: asyncio.Event
+    args: argparse.Namespace, clinic: Clinic, client: Client, stop: asyncio.Event, alert: Alert
 ) -> None:
     key = next(iter(seal_keys()), "")
     async with (
-        App(clinic, args.database, client, flows=args.flows) as app,
+        App(clinic, args.database, client, flows=args.flows, alert=alert) as app,
         contextlib.AsyncExitStack() as parts,
     ):
         name = app.practice.bot_name
@@ -133,8 +160,7 @@ async def _serve(
         await parts.enter_async_context(sealing(app, key))
         if args.webhook:
             await _with_webhook(app, client, args, stop)
-        else:
-            await delete_webhook(client)
+        elif await _patiently(partial(delete_webhook, client), client, stop, alert):
             await app.run(stop)
 
 
@@ -181,5 +207,6 @@ async def _with_webhook(
             raise CommandError(
                 f"port {args.port}: {error.strerror}. Try another: --port"
             ) from error
-        await set_webhook(client, args.webhook, secret)
-        await app.run(stop, polling=False)
+        ask = partial(set_webhook, client, args.webhook, secret)
+        if await _patiently(ask, client, stop, app.alert):
+            await app.run(stop, polling=False)

@@ -265,13 +265,23 @@ def _case(row: Row) -> Case:
 
 def desks(tx: Tx) -> tuple[Desk, ...]:
     """The staff chats, in the order in which they are paged."""
-    return tuple(Desk(row["chat_id"], row["rank"], row["name"]) for row in tx.all("desks"))
+    return tuple(
+        Desk(row["chat_id"], row["rank"], row["name"], _maybe(row["lost"]))
+        for row in tx.all("desks")
+    )
 
 
 def staff(tx: Tx) -> tuple[Member, ...]:
     """The people of the practice."""
     return tuple(
-        Member(row["id"], row["user_id"], row["name"], row["role"], row["chat_id"])
+        Member(
+            row["id"],
+            row["user_id"],
+            row["name"],
+            row["role"],
+            row["chat_id"],
+            _maybe(row["lost"]),
+        )
         for row in tx.all("staff")
     )
 

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from secrets import token_hex
 from typing import TYPE_CHECKING, Final
 
+from bot.model.codes import json_without_codes
 from bot.records.chain import START, digest_of, seal
 
 if TYPE_CHECKING:
@@ -31,4 +32,11 @@ def chain_log(tx: Tx) -> None:
         tx.many("log_seal", sealed)
 
 
-STEPS: Final[dict[int, Callable[[Tx], None]]] = {3: chain_log}
+def forget_codes(tx: Tx) -> None:
+    """Takes the codes of links out of messages that were worked before they were."""
+    for row in tx.all("inbox_with_codes"):
+        if (body := json_without_codes(row["body"])) != row["body"]:
+            tx.run("inbox_words", update_id=row["update_id"], body=body)
+
+
+STEPS: Final[dict[int, Callable[[Tx], None]]] = {3: chain_log, 11: forget_codes}

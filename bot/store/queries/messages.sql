@@ -30,6 +30,14 @@ UPDATE inbox SET state = :state, attempts = attempts + 1, error = :error,
   lane = CASE WHEN :state = 'waiting' THEN lane ELSE '' END
 WHERE update_id = :update_id;
 
+-- name: inbox_words
+UPDATE inbox SET body = :body WHERE update_id = :update_id;
+
+-- Those that may still hold the code of a link.
+-- name: inbox_with_codes
+SELECT update_id, body FROM inbox WHERE state <> 'waiting'
+  AND (body LIKE '%start%' OR body LIKE '%/join%' OR body LIKE '%code=%');
+
 -- name: inbox_counts
 SELECT state, count(*) AS n FROM inbox GROUP BY state;
 
@@ -134,6 +142,17 @@ WHERE item.prompt_id = :prompt AND item.state = 'open' AND patient.state = 'acti
 
 -- name: outbox_case_open
 SELECT 1 AS there FROM case_file WHERE id = :id AND state = 'open';
+
+-- Of the messages of one event about one case: those that have arrived, or may still.
+-- name: outbox_hopeful
+SELECT chat_id FROM outbox
+WHERE event = :event AND topic = :topic AND kind = 'send'
+  AND (state = 'sent' OR (state IN ('waiting', 'sending') AND attempts < :tries));
+
+-- Whether one chat is among those to whom one event tells of one case.
+-- name: outbox_told
+SELECT 1 AS there FROM outbox
+WHERE event = :event AND topic = :topic AND kind = 'send' AND chat_id = :chat_id LIMIT 1;
 
 -- name: outbox_numbers
 SELECT message_id FROM outbox
