@@ -174,6 +174,8 @@ class Alert:
                 await self._past_the_database(key, text)
 
     async def _past_the_database(self, key: str, text: str) -> None:
+        with suppress(Exception):  # a full disk may still be read
+            await self.remember()
         out = Effects(EventId(key))
         for chat in self._chats:
             out.say(chat, text, urgent=True)

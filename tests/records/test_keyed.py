@@ -11,9 +11,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.cli import verify as command
+from bot.model.codes import without_codes
 from bot.model.ids import Cause
 from bot.records.chain import START, digest_of, seal
-from bot.model.codes import without_codes
 from bot.records.keyed import A_DAY
 from bot.service.sealing import seal_log
 from bot.store.audit import Verified, append, links, verify
