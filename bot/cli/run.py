@@ -131,7 +131,8 @@ async def _patiently(
                 why, minutes = "it does not answer at the start", round(silent / 60)
                 await alert.tell(Trouble.line_down, why, SystemClock().now(), minutes=minutes)
             with contextlib.suppress(TimeoutError):
-                await asyncio.wait_for(stop.wait(), pause)
+                async with asyncio.timeout(pause):
+                    await stop.wait()
             pause = min(2 * pause, LONGEST_PAUSE)
         else:
             return True

@@ -279,8 +279,10 @@ class App:
 
     async def _rest(self, event: asyncio.Event, seconds: float) -> None:
         """Until the event or so many seconds of the loop's own clock, which nobody sets."""
+        # Not wait_for: where the event comes with a cancelling, it swallows that (Python 3.11).
         with contextlib.suppress(TimeoutError):
-            await asyncio.wait_for(event.wait(), seconds)
+            async with asyncio.timeout(seconds):
+                await event.wait()
         event.clear()
 
     async def _working(self) -> None:

@@ -215,3 +215,42 @@ async def test_the_scheduler_runs_on_the_loop_and_goes_on_after_the_clock_was_se
         await ran.wait()
     auditing.cancel()
     await asyncio.wait([auditing])
+
+
+async def test_a_part_that_swallows_its_end_does_not_keep_the_program() -> None:
+    stop, swallowed = asyncio.Event(), list[int]()
+
+    async def stubborn() -> None:
+        while len(swallowed) < 2:
+            try:
+                await asyncio.get_running_loop().create_future()
+            except asyncio.CancelledError:
+                swallowed.append(1)
+        await asyncio.get_running_loop().create_future()
+
+    async def tell(name: str, why: str) -> None:
+        raise AssertionError(name + why)
+
+    asyncio.get_running_loop().call_later(0.05, stop.set)
+    async with asyncio.timeout(10):
+        await Watchdog([Part("stubborn", stubborn)], tell, look=0.02).run(stop)
+    assert len(swallowed) == 2
+
+
+@pytest.mark.parametrize("turns", range(4))
+async def test_an_end_that_comes_with_an_event_is_heeded(canela: Box, turns: int) -> None:
+    event = asyncio.Event()
+
+    async def endless() -> None:
+        while True:
+            await canela.stage.app._rest(event, 60)
+
+    resting = asyncio.create_task(endless())
+    for _ in range(3):
+        await asyncio.sleep(0)
+    event.set()
+    for _ in range(turns):
+        await asyncio.sleep(0)
+    resting.cancel()
+    done, _ = await asyncio.wait([resting], timeout=3)
+    assert done
