@@ -11,7 +11,7 @@ from dataclasses import replace
 from bot.cases.cases import change_case
 from bot.context.contexts import AtDesk, AtHome, Context, FellDue
 from bot.context.phones import emergency_phones, nobody_there
-from bot.model.chart import Case, Chart
+from bot.model.chart import UNREACHED, Case, Chart
 from bot.model.effects import Card, CaseChange, Effects, Entry, Tell
 from bot.model.ids import PatientId
 from bot.model.purpose import Purpose
@@ -21,8 +21,6 @@ from bot.model.urgency import Urgency
 
 KIND = "nobody"
 """What falls due when a case has reached nobody at the practice."""
-FLAG = "unreached"
-"""Stands in a case that reached nobody, with the time at which the household was told so."""
 
 
 def tell_the_truth(ctx: AtHome | AtDesk | FellDue, out: Effects) -> None:
@@ -41,7 +39,7 @@ def tell_the_truth(ctx: AtHome | AtDesk | FellDue, out: Effects) -> None:
             told.add(one.patient)
     for place, one in enumerate(out.all):
         if isinstance(one, CaseChange) and one.patient in told and one.state == "open":
-            out.all[place] = replace(one, body={**one.body, FLAG: ctx.now.isoformat()})
+            out.all[place] = replace(one, body={**one.body, UNREACHED: ctx.now.isoformat()})
 
 
 def _ending_with(one: Tell, ctx: Context, lang: Lang) -> Tell:
@@ -54,12 +52,12 @@ def _ending_with(one: Tell, ctx: Context, lang: Lang) -> Tell:
 
 def reached_nobody(ctx: FellDue, out: Effects, chart: Chart, case: Case) -> None:
     """Every way to staff has failed for a case that the household believes to be with them."""
-    if case.state != "open" or FLAG in case.body:
+    if case.state != "open" or UNREACHED in case.body:
         return
     made = [one for one in out.of(CaseChange) if one.id == case.id]
     change = made[-1] if made else change_case(case)
     out.add(
-        replace(change, body={**change.body, FLAG: ctx.now.isoformat()}),
+        replace(change, body={**change.body, UNREACHED: ctx.now.isoformat()}),
         Entry("delivery", "bot", f"case {case.id} has reached nobody at the clinic", chart.id,
               {"case": case.id}),
     )  # fmt: skip

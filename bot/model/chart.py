@@ -109,6 +109,11 @@ class Sheet:
         )
 
 
+UNREACHED: Final = "unreached"
+"""Stands in the body of a case that has reached nobody at the practice, with the time at which
+the household was told so."""
+
+
 @dataclass(frozen=True, slots=True)
 class Case:
     """A matter that staff must look at. ``body`` holds its entries as staff see them."""

@@ -125,5 +125,4 @@ class Lookout:
 
 
 def _state(tx: Tx) -> tuple[tuple[Desk, ...], tuple[Member, ...], int]:
-    row = tx.one("cases_unreached")
-    return load.desks(tx), load.staff(tx), row["n"] if row else 0
+    return load.desks(tx), load.staff(tx), len(load.unreached(tx))

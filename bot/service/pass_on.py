@@ -3,14 +3,15 @@ left for a case, the household is told so."""
 
 from __future__ import annotations
 
-import json
 from datetime import datetime
 
 from bot.context.buttons import action_of, button
-from bot.events.unreached import FLAG, KIND
+from bot.events.unreached import KIND
+from bot.model.chart import UNREACHED
 from bot.model.chat import Button, Outgoing
 from bot.model.ids import Cause
 from bot.model.topic import TOPICS, AboutCase
+from bot.store import load
 from bot.store.database import Row, Tx, pack
 from bot.store.rows import put_due, send
 from bot.store.staff_ways import instead_of, staff_chats
@@ -54,11 +55,11 @@ def told_to_nobody(tx: Tx, row: Row, message: Outgoing, tries: int, now: datetim
 def case_arrived(tx: Tx, row: Row, message: Outgoing) -> None:
     """A case that had reached nobody has now."""
     case = _case(message)
-    if case is None or (known := tx.one("case_unreached", id=case.case)) is None:
+    if case is None or row["chat_id"] not in staff_chats(tx):
         return
-    if row["chat_id"] in staff_chats(tx):
-        body = {key: value for key, value in json.loads(known["body"]).items() if key != FLAG}
-        tx.run("case_body", id=case.case, body=pack(body))
+    for id, body in load.unreached(tx, case.case).items():
+        del body[UNREACHED]
+        tx.run("case_body", id=id, body=pack(body))
 
 
 def _case(message: Outgoing) -> AboutCase | None:

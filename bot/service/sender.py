@@ -23,6 +23,7 @@ from bot.model.chat import (
 from bot.model.codes import without_codes
 from bot.model.ids import Cause
 from bot.model.topic import TOPICS, AboutCase
+from bot.store import load
 from bot.store.database import Database, Row, Tx, moment, stamp
 from bot.store.rows import log, log_arrived, move_chat, put_due, send
 from bot.store.staff_ways import found, lost
@@ -276,7 +277,7 @@ def _over(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:
         if tx.one("outbox_prompt_open", prompt=int(rest.split(":")[0])) is None:
             return "nothing in it is open any more"
     elif head == "nobody":
-        if tx.one("case_unreached", id=rest.split(":")[0]) is None:
+        if not load.unreached(tx, rest.split(":")[0]):
             return "the clinic has been reached"
     elif head == "page":
         topic = TOPICS.decode(message.topic)

@@ -80,8 +80,7 @@ class Watchdog:
                     if stop.is_set() or await self._watch(part):
                         return
         finally:
-            tasks = {part.task for part in self.parts if part.task is not None} | {waiting}
-            await _ended(tasks)
+            await _ended({waiting, *(part.task for part in self.parts if part.task is not None)})
 
     def _start(self, part: Part) -> None:
         part.idle_since, part.again_at, part.begun = None, None, time.monotonic()

@@ -6,8 +6,10 @@ import json
 from collections.abc import Iterable
 from datetime import datetime, timedelta
 from functools import lru_cache
+from typing import Any
 
 from bot.model.chart import (
+    UNREACHED,
     Case,
     Chart,
     ClosedCase,
@@ -261,6 +263,13 @@ def _case(row: Row) -> Case:
         body=json.loads(row["body"]),
         acknowledged_by=row["acknowledged_by"] if row["state"] != "open" else None,
     )
+
+
+def unreached(tx: Tx, case: str | None = None) -> dict[str, dict[str, Any]]:
+    """Open cases that have reached nobody at the practice, by id, with their bodies; or the
+    one that is asked for, if it is such a case."""
+    bodies = {row["id"]: json.loads(row["body"]) for row in tx.all("cases_waiting", id=case)}
+    return {id: body for id, body in bodies.items() if UNREACHED in body}
 
 
 def desks(tx: Tx) -> tuple[Desk, ...]:

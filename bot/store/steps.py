@@ -34,9 +34,12 @@ def chain_log(tx: Tx) -> None:
 
 def forget_codes(tx: Tx) -> None:
     """Takes the codes of links out of messages that were worked before they were."""
-    for row in tx.all("inbox_with_codes"):
-        if (body := json_without_codes(row["body"])) != row["body"]:
-            tx.run("inbox_words", update_id=row["update_id"], body=body)
+    after = -1
+    while rows := tx.all("erase_inbox", after=after, most=BATCH):
+        for row in rows:
+            if (body := json_without_codes(row["body"])) != row["body"]:
+                tx.run("inbox_words", update_id=row["update_id"], body=body)
+        after = rows[-1]["update_id"]
 
 
 STEPS: Final[dict[int, Callable[[Tx], None]]] = {3: chain_log, 11: forget_codes}

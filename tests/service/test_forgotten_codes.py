@@ -36,8 +36,9 @@ async def test_a_code_that_was_used_stays_nowhere(practice: Box) -> None:
     await practice.stage.settle()
     await practice.stage.app.db.compact()
     assert (found(path, code, desk, home), places(path, code, desk, home)) == ({}, [])
-    people = await practice.stage.app.db.read(lambda tx: tx.all("people_of_patient", patient_id=1))
-    assert len(people) == 1  # what follows from a code is done all the same
+    db = practice.stage.app.db
+    joined = await db.read(lambda tx: tx.all("people_of_patient", patient_id=1))
+    assert len(joined) == 1  # what follows from a code is done all the same
 
 
 async def test_a_code_in_a_message_that_failed_stays_nowhere(

@@ -7,8 +7,11 @@ from datetime import timedelta
 
 import pytest
 
+from bot.events.handle import handle
 from bot.records.record import Record
+from bot.service import work
 from bot.service.work import TRIES
+from bot.store import load
 from bot.store.database import Tx, stamp
 from demo.standin.values import User
 from tests.service.box import Box
@@ -115,11 +118,11 @@ async def test_once_it_is_back_a_page_is_enough_to_say_so(canela: Box) -> None:
     lose(canela, "removed")
     await canela.says(canela.ines, "he threw up blood")
     db = canela.stage.app.db
-    assert await db.read(lambda tx: tx.one("case_unreached", id="1-1")) is not None
+    assert await db.read(lambda tx: load.unreached(tx))
     canela.stage.standin.add_bot(canela.nurse, canela.desk)
     await canela.to(1, 14, 30)
     assert any("EMERGENCY" in text for text in canela.on_desk())
-    assert await db.read(lambda tx: tx.one("case_unreached", id="1-1")) is None
+    assert not await db.read(lambda tx: load.unreached(tx))
     await canela.says(canela.ines, "still blood")
     assert NOBODY not in canela.heard(canela.ines)[-1]
 
@@ -150,9 +153,7 @@ async def test_what_fails_when_it_falls_due_comes_back(
     canela: Box, monkeypatch: pytest.MonkeyPatch, kind: str
 ) -> None:
     app, broken, tried = canela.stage.app, True, list[str]()
-    from bot.service import work
-
-    whole = work.handle
+    whole = handle
 
     def torn(context: object) -> object:
         if getattr(context, "kind", "") == kind:

@@ -33,11 +33,6 @@ WHERE update_id = :update_id;
 -- name: inbox_words
 UPDATE inbox SET body = :body WHERE update_id = :update_id;
 
--- Those that may still hold the code of a link.
--- name: inbox_with_codes
-SELECT update_id, body FROM inbox WHERE state <> 'waiting'
-  AND (body LIKE '%start%' OR body LIKE '%/join%' OR body LIKE '%code=%');
-
 -- name: inbox_counts
 SELECT state, count(*) AS n FROM inbox GROUP BY state;
 

@@ -26,12 +26,9 @@ SELECT id, patient_id, matter, urgency, state, opened_at, deadline_at, pages, po
   acknowledged_by
 FROM case_file WHERE state <> 'closed' ORDER BY deadline_at;
 
--- An open case that has reached nobody at the practice (bot/events/unreached.py).
--- name: case_unreached
-SELECT body FROM case_file WHERE id = :id AND state = 'open' AND body LIKE '%"unreached":"%';
-
--- name: cases_unreached
-SELECT count(*) AS n FROM case_file WHERE state = 'open' AND body LIKE '%"unreached":"%';
+-- Open cases, or the one of this id: whether they have reached nobody stands in the body.
+-- name: cases_waiting
+SELECT id, body FROM case_file WHERE state = 'open' AND (:id IS NULL OR id = :id);
 
 -- name: case_body
 UPDATE case_file SET body = :body WHERE id = :id;
