@@ -68,7 +68,8 @@ class DemoClock:
             changed = self._changed
             real = left / self._rate if self._rate else None
             with contextlib.suppress(TimeoutError):
-                await asyncio.wait_for(changed.wait(), real)
+                async with asyncio.timeout(real):
+                    await changed.wait()
 
     def _move(self, at: datetime, rate: float) -> None:
         self._from, self._since, self._rate = at, self._real(), rate

@@ -68,7 +68,10 @@ class Stage:
         client = await self._bot.enter_async_context(
             Client(self.standin.token, self.standin.base_url)
         )
-        self.app = App(self.clinic, self.path, client, clock=self.clock, pace=Pace(NO_HURRY))
+        # What is invented need not outlive a power cut.
+        self.app = App(
+            self.clinic, self.path, client, clock=self.clock, pace=Pace(NO_HURRY), durable=False
+        )
         await self._bot.enter_async_context(self.app)
         self._stop = asyncio.Event()
         waits = Waits(poll=20, first=0.05, most=0.5)

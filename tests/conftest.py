@@ -5,10 +5,13 @@ from __future__ import annotations
 import os
 import shutil
 import sys
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 from hypothesis import settings
+
+from bot.store import database
 
 # Timings belong in benchmarks: a slow machine must not fail a property.
 settings.register_profile("slowleash", deadline=None)
@@ -40,3 +43,13 @@ def chromium() -> str:
             pytest.fail(lack)
         pytest.skip(lack)
     return found
+
+
+@pytest.fixture(scope="session", autouse=True)
+def shipped_durability() -> Iterator[str]:
+    """No test cuts the power, so commits need not wait for the disk (a program that is killed
+    keeps what it has committed all the same). This is how long they wait as shipped."""
+    shipped: str = database.DURABLE
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(database, "DURABLE", "OFF")
+        yield shipped

@@ -185,11 +185,13 @@ def _joined(
     ctx: Context, case: Case, lead: Finding, entry: dict[str, Any]
 ) -> tuple[CaseChange, str]:
     worse = lead.urgency > case.urgency
-    # An answered case must not go deaf: what is as urgent pages anew; what is less is with
-    # whoever answered, by the time that it has. In an emergency every word is a new cry.
+    # An answered case must not go deaf: what is as urgent pages anew; what is less, and what can
+    # wait for the next working day, is with whoever answered, by the time that it has. In an
+    # emergency every word is a new cry.
     again = case.state == "answered"
     level = max(lead.urgency, case.urgency)
-    anew = worse or (again and (lead.urgency >= case.urgency or level is Urgency.emergency))
+    as_urgent = lead.urgency >= max(case.urgency, Urgency.same_day)
+    anew = worse or (again and (as_urgent or level is Urgency.emergency))
     state = "open" if anew else "acknowledged" if again else case.state
     by = deadline(ctx.clinic, level if anew else lead.urgency, ctx.now)
     joined = CaseChange(

@@ -46,6 +46,10 @@ def _deaths(chart: Chart) -> list[tuple[SourceId, PersonId | None]]:
     return [chart.sources[x.id] for x in chart.history if x.observation.about == "life"]
 
 
+def _told_dead(chart: Chart, source: SourceId) -> bool:
+    return any(told == source for told, _ in _deaths(chart))
+
+
 def _still_told(chart: Chart, person: Person, source: SourceId, state: str) -> bool:
     """Whether the death is told still: "undo" takes back all that this person told of it, an
     edit what that one message did."""
@@ -64,9 +68,7 @@ def retract(
     True when staff had a case from it (they are told; the case stays open).
     """
     out.add(Retract(chart.id, source, state))
-    gone = [n.observation for n in chart.history if chart.sources[n.id][0] == source]
-    dead = any(one.about == "life" for one in gone)
-    if dead and not _still_told(chart, person, source, state):
+    if _told_dead(chart, source) and not _still_told(chart, person, source, state):
         # Not an illness to be looked at first: the very statement is taken back.
         for hold in chart.holds:
             if isinstance(hold.cause, FromDeath):
@@ -208,7 +210,10 @@ def _moved_back(chart: Chart, back: PlannedAgain) -> Chart:
 
 
 def _freed(chart: Chart, source: SourceId) -> Chart:
-    """The chart without what came from ``source``; doses stay where they were moved to."""
+    """The chart without what came from ``source``; doses stay where they were moved to. A death
+    that only it told of holds nothing: said again in the new words, it holds anew."""
+    told_else = any(told != source for told, _ in _deaths(chart))
+    alive = _told_dead(chart, source) and not told_else
 
     def freed(line: Line, *, sent: bool) -> Line:
         if line.source != source:
@@ -231,6 +236,7 @@ def _freed(chart: Chart, source: SourceId) -> Chart:
     return replace(
         chart,
         history=tuple(n for n in chart.history if chart.sources[n.id][0] != source),
+        holds=tuple(h for h in chart.holds if not (alive and isinstance(h.cause, FromDeath))),
         sheets=sheets,
         dose_lines=tuple(freed(line, sent=line.prompt in sent) for line in chart.dose_lines),
     )

@@ -150,6 +150,7 @@ class Drug(Strict):
     name: Words
     label: Text
     also: tuple[Words, ...] = ()
+    slips: tuple[Words, ...] = ()
     drug_class: DrugClass = Field(alias="class")
     human: bool = False
     strengths_mg: tuple[Positive, ...] = ()
@@ -210,7 +211,7 @@ class Formulary(Strict):
         for drug in self.medicines:
             if drug.drug_class not in self.classes:
                 raise ValueError(f"classes does not hold {drug.drug_class!r}; add it there")
-            for name in {plain_name(each) for each in (drug.name, *drug.also)}:
+            for name in {plain_name(each) for each in (drug.name, *drug.also, *drug.slips)}:
                 if name in taken:
                     raise ValueError(f"{name!r} is both {taken[name]} and {drug.name}; keep one")
                 taken[name] = drug.name
@@ -232,14 +233,20 @@ class Formulary(Strict):
         return self._names().get(plain_name(name))
 
     def near(self, name: str) -> str | None:
-        """The table's name that one it does not hold may be a slip for: "carpofen"."""
-        plain = plain_name(name)
-        best = difflib.get_close_matches(plain, self._names(), n=1, cutoff=NEAR)
-        return best[0] if best else None
+        """The table's name that a misspelt one may be a slip for: "carpofen"; None for one
+        that is spelt right, or like nothing in the table."""
+        plain, right = plain_name(name), self._names(slips=False)
+        if plain in right:
+            return None
+        drug = self.find(name)
+        best = difflib.get_close_matches(plain, right, n=1, cutoff=NEAR)
+        return best[0] if best else drug.name if drug is not None else None
 
-    def _names(self) -> dict[str, Drug]:
+    def _names(self, *, slips: bool = True) -> dict[str, Drug]:
         return {
-            plain_name(name): drug for drug in self.medicines for name in (drug.name, *drug.also)
+            plain_name(name): drug
+            for drug in self.medicines
+            for name in (drug.name, *drug.also, *(drug.slips if slips else ()))
         }
 
 

@@ -9,7 +9,7 @@ from bot.model.text import Text
 FindingKind = Literal[
     "over", "under", "day_over", "day_under", "interval", "gap", "long", "short", "light",
     "species", "avoid", "human", "together", "split", "use", "route", "unknown", "misspelt",
-    "no_dose", "unwritten", "jump",
+    "slip", "no_dose", "unwritten", "jump",
 ]  # fmt: skip
 NOTES: Final[frozenset[FindingKind]] = frozenset({"use"})
 """Told, but nothing to confirm. What could not be checked is confirmed like what differs:
@@ -102,6 +102,10 @@ WHAT: Final[dict[FindingKind, Text]] = {
         en="{name} is not in the medicines table, but {near} is: nothing was checked",
         es="{name} no está en la tabla de medicamentos, pero {near} sí: no se comprobó nada",
     ),
+    "slip": Text(
+        en="{name}: the medicines table spells it {near}",
+        es="{name}: en la tabla de medicamentos se escribe {near}",
+    ),
     "no_dose": Text(
         en="the medicines table holds no dose of {name}: its dose was not checked",
         es="la tabla no tiene ninguna dosis de {name}: su dosis no se comprobó",
@@ -137,6 +141,10 @@ MEND: Final[dict[FindingKind, Text]] = {
         "confirms it",
         es="Si quiere decir {near}, escríbalo así; si no, revise la dosis a mano y un clínico "
         "la confirma",
+    ),
+    "slip": Text(
+        en="Write {near}, as the label has it; else a clinician confirms the name",
+        es="Escriba {near}, como en la etiqueta; si no, un clínico confirma el nombre",
     ),
     "unwritten": Text(
         en="Write `strength_mg` and `units`, `mg_per_ml` and `ml`, or `mg`; else a clinician "

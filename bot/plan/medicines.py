@@ -147,7 +147,9 @@ class _Check:
             return [unknown or self._say("unknown", "name"), *self._split(None)]
         if self.medicine.route != "mouth":
             return [self._say("route", "route")]
-        found = [*self._avoid(self.drug), *self._split(self.drug)]
+        near = self.formulary.near(self.medicine.name)
+        found = [self._say("slip", "name", near=near)] if near else []
+        found += [*self._avoid(self.drug), *self._split(self.drug)]
         if any(one.kind == "avoid" and one.field == "name" for one in found):
             return found
         if self.drug.human:

@@ -37,7 +37,8 @@ def plan_of(
 ) -> tuple[Plan, Protocol, tuple[str, ...]]:
     """The order as it would be enrolled, looked at as on the day of surgery; what the medicines
     table cannot check counts as confirmed by the clinician. The medicines whose dose is more
-    than twice what it states are named: they wait on hold. FlowError with every error."""
+    than twice what it states, and misspelt ones, are named: they wait on hold. FlowError with
+    every error."""
     tree = _over(_order(own, place), own, WHOLE_IN_ORDER)
     plan = build(tree, spell_out(tree, name), name, Plan)
     protocol = protocols.get(plan.protocol)
@@ -50,13 +51,17 @@ def plan_of(
     if errors:
         raise FlowError(errors)
     asked = needs_confirmation(plan, formulary())
-    waiting = dict.fromkeys(one.medicine for one in asked if _far_above(one))
+    waiting = dict.fromkeys(one.medicine for one in asked if _waits(one))
     if asked:
         plan = confirm(plan, formulary(), plan.clinician)
     return plan, protocol, tuple(waiting)
 
 
-def _far_above(found: DoseFinding) -> bool:
+def _waits(found: DoseFinding) -> bool:
+    """More than twice what is stated, or another name than the table's: no rehearsed clinician
+    looked at it."""
+    if found.kind in ("misspelt", "slip"):
+        return True
     ordered, stated = found.ordered.mg, found.stated
     return ordered is not None and stated is not None and ordered > 2 * stated.high_mg
 

@@ -70,13 +70,14 @@ class App:
         waits: Waits | None = None,
         flows: Path | None = None,
         patience: float = 60.0,
+        durable: bool = True,
         alert: Alert | None = None,
     ) -> None:
         self._flows = flows
         self.clinic = clinic
         self.client = client
         self.clock = clock or SystemClock()
-        self.db = Database(path)
+        self.db = Database(path, durable=durable)
         self._pace = pace or Pace()
         self._tick_seconds = tick_seconds
         self._waits = waits
@@ -278,8 +279,10 @@ class App:
         return bool(await self.sender.could_start(self.clock.now()))
 
     async def _rest(self, event: asyncio.Event, seconds: float) -> None:
-        """Until the event or so many seconds of the loop's own clock, which nobody sets."""
-        # Not wait_for: where the event comes with a cancelling, it swallows that (Python 3.11).
+        """Until the event or so many seconds of the loop's own clock, which nobody sets.
+
+        Not ``wait_for``: up to Python 3.11 it forgets to end when the event is set at the same
+        moment, and a stop would wait for ever."""
         with contextlib.suppress(TimeoutError):
             async with asyncio.timeout(seconds):
                 await event.wait()

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import logging
 import secrets
+from functools import lru_cache
 from pathlib import Path
 
 from bot.context.answers import default_answers
@@ -12,11 +13,11 @@ from bot.context.words import Words, default_words
 from bot.model.settings import Clinic
 from bot.protocol.library import protocols
 from bot.protocol.own_words import own_words
-from bot.protocol.problem import FlowError
+from bot.protocol.problem import FlowError, Problem
 from bot.protocol.yaml_lines import read_text
 from bot.standing.book import holds_in
 from bot.store.database import Tx
-from bot.triage import check_rules, default_rules
+from bot.triage import RuleBook, check_rules, default_rules
 from bot.triage.difference import differences
 from bot.triage.overlay import rules_in
 
@@ -30,8 +31,7 @@ def open_practice(clinic: Clinic, flows: Path | None, bot_name: str, secret: byt
     Raises FlowError for what cannot be used; the differences in the rules are logged.
     """
     words, rules = default_words(), rules_in(flows)
-    errors = [problem for problem in check_rules(rules) if problem.level == "error"]
-    if errors:
+    if errors := _errors(rules):
         raise FlowError(errors)
     for line in differences(default_rules(), rules):
         logger.info("own rule: %s", line)
@@ -50,6 +50,12 @@ def open_practice(clinic: Clinic, flows: Path | None, bot_name: str, secret: byt
         answers=default_answers(),
         holds=holds_in(flows),
     )
+
+
+@lru_cache(maxsize=4)
+def _errors(rules: RuleBook) -> tuple[Problem, ...]:
+    """What is wrong with a rule file; ours is read once, and so is looked over once."""
+    return tuple(problem for problem in check_rules(rules) if problem.level == "error")
 
 
 def secret_of(tx: Tx) -> bytes:

@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterable, Mapping
 from datetime import UTC, datetime
 from pathlib import Path
 from types import TracebackType
-from typing import Any, TypeVar
+from typing import Any, Final, TypeVar
 
 import aiosqlite
 
@@ -18,6 +18,7 @@ from .sql import migrations, statements
 from .steps import STEPS
 
 T = TypeVar("T")
+DURABLE: Final = "FULL"
 Row = Mapping[str, Any]
 
 
@@ -74,11 +75,13 @@ class Database:
     """The open database. ``async with Database(path) as db``.
 
     Each transaction runs as one function on the database's own thread: nothing else
-    comes between, and an await costs one thread hop for the whole of it.
+    comes between, and an await costs one thread hop for the whole of it. ``durable``: what
+    is committed outlives a power cut, and each commit waits until the disk has it.
     """
 
-    def __init__(self, path: Path) -> None:
+    def __init__(self, path: Path, *, durable: bool = True) -> None:
         self.path = path
+        self._durable = durable
         self._db: aiosqlite.Connection | None = None
 
     async def __aenter__(self) -> Database:
@@ -202,14 +205,13 @@ class Database:
 
         await self._on_thread(anew)
 
-    @staticmethod
-    def _prepare(connection: sqlite3.Connection) -> None:
+    def _prepare(self, connection: sqlite3.Connection) -> None:
         connection.row_factory = sqlite3.Row
         tables = {row["name"] for row in connection.execute("SELECT name FROM sqlite_master")}
         if tables and "schema_version" not in tables:
             raise StoreError("this is the database of another program. Name another file.")
         connection.execute("PRAGMA journal_mode = WAL")
-        connection.execute("PRAGMA synchronous = FULL")
+        connection.execute(f"PRAGMA synchronous = {DURABLE if self._durable else 'OFF'}")
         connection.execute("PRAGMA foreign_keys = ON")
         connection.execute("BEGIN IMMEDIATE")
         try:

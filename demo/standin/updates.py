@@ -85,7 +85,8 @@ class Updates:
             if left <= 0:
                 break
             with contextlib.suppress(TimeoutError):
-                await asyncio.wait_for(self._stir.wait(), left)
+                async with asyncio.timeout(left):
+                    await self._stir.wait()
             if mine != self._poll:
                 raise ApiError(
                     409,

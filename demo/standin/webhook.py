@@ -7,6 +7,8 @@ import contextlib
 
 import httpx
 
+from bot.telegram.client import trusted
+
 from .chats import Chats
 from .values import seconds
 
@@ -17,7 +19,7 @@ RETRY_SECONDS = 0.5
 async def push_forever(chats: Chats) -> None:
     """Push while a webhook is set; an update is confirmed by any 2xx answer."""
     updates = chats.updates
-    async with httpx.AsyncClient(timeout=10, trust_env=False) as client:
+    async with httpx.AsyncClient(timeout=10, trust_env=False, verify=trusted()) as client:
         while True:
             if not (updates.webhook and updates.pending):
                 await updates.wait()
@@ -39,4 +41,5 @@ async def push_forever(chats: Chats) -> None:
                 "last_error_message": why,
             }
             with contextlib.suppress(TimeoutError):
-                await asyncio.wait_for(updates.wait(), RETRY_SECONDS)
+                async with asyncio.timeout(RETRY_SECONDS):
+                    await updates.wait()

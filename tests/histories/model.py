@@ -50,6 +50,8 @@ class Model:
     """From when to when nothing was to be prompted."""
     last: datetime | None = None
     journeys: int = 0
+    erasing: list[int] = field(default_factory=list)  # who left and wants their name deleted
+    erased: set[int] = field(default_factory=set)  # whose name is deleted: a stranger from then on
     told_doses: ToldDoses = field(init=False)
 
     def __post_init__(self) -> None:
@@ -60,6 +62,8 @@ class Model:
         delivered: Sequence[Shown], live: Sequence[Shown],
     ) -> Iterator[str]:  # fmt: skip
         """All that does not hold after something happened."""
+        if cause.user in self.erased:  # nobody here: told whom to phone, and no more
+            cause = Cause("stranger")
         self._remember(cause, now, before, after, delivered)
         yield from self._offers(now, after, delivered, live)
         yield from self._facts(cause, now, before, after)
@@ -81,6 +85,11 @@ class Model:
         if cause.kind in ("say", "edit") and "dose" in cause.saying.may:
             for med in self.order.meds:  # asked when, it counts from these words on
                 self.late.setdefault(f"said:{med.name}", []).append((now, cause.user))
+        leaves = cause.kind == "tap" and cause.code == "s" and "data" in cause.args[:1]
+        if leaves and cause.user not in self.erasing:
+            self.erasing.append(cause.user)
+        if cause.due == "forget" and self.erasing:
+            self.erased.add(self.erasing.pop(0))
         for one in delivered:
             if one.chat not in self.home:
                 continue
@@ -186,7 +195,7 @@ class Model:
                     elif told.user != cause.user:
                         yield f"fact: {what} is written to somebody else"
                 case "tap":
-                    if cause.code not in FROM_A_TAP:
+                    if cause.code not in FROM_A_TAP and not _says_yes(cause):
                         yield f"fact: {what} from a button “{cause.code}”"
                     elif told.user != cause.user:
                         yield f"fact: {what} is written to somebody else"
@@ -234,10 +243,15 @@ class Model:
                 yield f"undo: {told.about}={told.value} of {told.user} by {cause.kind} {cause.user}"
         for item, dose in before.doses.items():
             now = after.doses.get(item)
-            stays = now is not None and (now.choice, now.user, now.at) == (
-                dose.choice, dose.user, dose.at)  # fmt: skip
+            stays = now is not None and (now.choice, now.at) == (dose.choice, dose.at)
+            stays = stays and now is not None and self._teller(now) == self._teller(dose)
             if dose.choice == "given" and dose.user != cause.user and not stays:
                 yield f"undo: {item} of {dose.user} by {cause.kind} {cause.user}"
+
+    def _teller(self, dose: Dose) -> int | None:
+        """Who told of it; nobody, once they had their name deleted: the dose itself stays."""
+        nameless = dose.user is not None and dose.user < 0
+        return 0 if self.erased and (nameless or dose.user in self.erased) else dose.user
 
     # -- a hold never ends by itself ----------------------------------------------------------
 
@@ -365,3 +379,8 @@ def _all_done(one: Shown) -> Iterator[str]:
             named = set(re.findall(r"\d+", label))
             if own and named - own:  # alone, it is looked at when it is pressed
                 yield f"offer: “{label}” speaks of lines without a button"
+
+
+def _says_yes(cause: Cause) -> bool:
+    """Yes to a question that names a sign tells of that sign."""
+    return cause.code == "f" and "yes" in cause.args

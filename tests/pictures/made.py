@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cache
 from io import BytesIO
 from typing import Any
 
@@ -13,6 +14,11 @@ from bot.pictures.opening import can_heif
 
 def leg(width: int = 960, height: int = 720, seed: int = 1) -> Image.Image:
     """Skin with texture, a cut and stitches, and a little noise as a camera has."""
+    return _leg(width, height, seed).copy()
+
+
+@cache
+def _leg(width: int, height: int, seed: int) -> Image.Image:
     rng = np.random.default_rng(seed)
     coarse = Image.fromarray(rng.integers(90, 190, (30, 40), dtype=np.uint8))
     skin = np.asarray(coarse.resize((width, height), Image.Resampling.BICUBIC), dtype=np.float32)
@@ -24,6 +30,16 @@ def leg(width: int = 960, height: int = 720, seed: int = 1) -> Image.Image:
         pen.line([(width // 2 - 30, y - 4), (width // 2 + 40, y + 5)], (30, 25, 25), 4)
     noisy = np.asarray(image, dtype=np.float32) + rng.normal(0, 2, (height, width, 3))
     return Image.fromarray(noisy.clip(0, 255).astype(np.uint8))
+
+
+def tiled(width: int, height: int) -> Image.Image:
+    """The leg again and again, where only the size counts: noise for 50 million pixels takes
+    many seconds."""
+    whole, one = Image.new("RGB", (width, height)), leg()
+    for x in range(0, width, one.width):
+        for y in range(0, height, one.height):
+            whole.paste(one, (x, y))
+    return whole
 
 
 def lit(image: Image.Image, times: float, plus: float = 0) -> Image.Image:

@@ -125,6 +125,7 @@ def test_a_range_is_told_as_a_range_and_nothing_stated_as_that() -> None:
     [
         # a slip in the name: told what may be meant
         (order("carpofen", mg=50), "misspelt", "but carprofen is"),
+        (order("carprofin", mg=50), "slip", "spells it carprofen"),
         (order("gabapentn", mg=200), "misspelt", "but gabapentin is"),
         (order("cefalexna", mg=500), "misspelt", "cefalexina"),
         (order("melxicam", 24, mg=2), "misspelt", "but meloxicam is"),

@@ -17,6 +17,7 @@ import pytest
 
 from bot.model.reading import Context
 from bot.reading import read
+from tests.each import each
 
 pytestmark = pytest.mark.filterwarnings("ignore::DeprecationWarning:dateparser")
 
@@ -63,18 +64,18 @@ HACE = [
 ]  # fmt: skip
 
 
-@pytest.mark.parametrize("phrase", CLOCK)
+@each(*CLOCK)
 def test_a_clock_time(phrase: str) -> None:
     right = _second_opinion(phrase, "en")
     assert _told_at(GAVE["en"].format(f"at {phrase}")) == right
 
 
-@pytest.mark.parametrize("phrase", AGO)
+@each(*AGO)
 def test_so_long_ago(phrase: str) -> None:
     assert _told_at(GAVE["en"].format(phrase)) == _second_opinion(phrase, "en")
 
 
-@pytest.mark.parametrize("phrase", HACE)
+@each(*HACE)
 def test_in_spanish(phrase: str) -> None:
     assert _told_at(GAVE["es"].format(phrase)) == _second_opinion(phrase, "es")
 

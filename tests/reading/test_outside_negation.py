@@ -11,6 +11,7 @@ import pytest
 
 from bot.model.reading import Context
 from bot.reading import read
+from tests.each import each
 
 termsets = pytest.importorskip(
     "negspacy.termsets", reason="pip install --no-deps negspacy (72 kB; spaCy is not needed)"
@@ -119,10 +120,7 @@ def _after() -> list[tuple[str, str, tuple[str, str]]]:
     return tried
 
 
-@pytest.mark.parametrize(
-    ("lang", "word", "bad"),
-    [(lang, w, b) for lang in FINDINGS for w, b in (FINDINGS[lang] | VERBS[lang]).items()],
-)
+@each(*((lang, w, b) for lang in FINDINGS for w, b in (FINDINGS[lang] | VERBS[lang]).items()))
 def test_the_finding_alone_is_read(lang: str, word: str, bad: tuple[str, str]) -> None:
     frame = {"en": "he has {}", "es": "tiene {}"}[lang]
     if word in VERBS[lang]:
@@ -130,12 +128,12 @@ def test_the_finding_alone_is_read(lang: str, word: str, bad: tuple[str, str]) -
     assert bad in _said(frame.format(word), lang)
 
 
-@pytest.mark.parametrize(("lang", "text", "bad"), _before())
+@each(*_before())
 def test_a_cue_before_denies(lang: str, text: str, bad: tuple[str, str]) -> None:
     assert not [said for said in _said(text, lang) if said == bad], text
 
 
-@pytest.mark.parametrize(("lang", "text", "bad"), _after())
+@each(*_after())
 def test_a_cue_after_denies(lang: str, text: str, bad: tuple[str, str]) -> None:
     assert bad not in _said(text, lang)
 
@@ -187,15 +185,14 @@ def test_every_false_negation_of_the_set_was_thought_of() -> None:
     assert set(STILL_THERE_ES) <= set(termsets.LANGUAGES["es_clinical"]["pseudo_negations"])
 
 
-@pytest.mark.parametrize(
-    ("text", "bad", "lang"),
-    [
+@each(
+    *(
         (frame.format(word), bad, lang)
         for lang, frames in (("en", STILL_THERE), ("es", STILL_THERE_ES))
         for frame in frames.values()
         if frame
         for word, bad in FINDINGS[lang].items()
-    ],
+    )
 )
 def test_what_only_looks_like_a_denial(text: str, bad: tuple[str, str], lang: str) -> None:
     assert bad in _said(text, lang)
@@ -214,14 +211,13 @@ ENDS_EN = ("although", "but", "except", "however", "nevertheless", "still", "tho
 ENDS_ES = ("pero", "sin embargo", "aunque", "a pesar de que", "excepto", "aparte de")
 
 
-@pytest.mark.parametrize(
-    ("text", "lang"),
-    [
+@each(
+    *[
         *((f"no vomiting {end} he has some swelling", "en") for end in ENDS_EN[:8]),
         *((f"no vomiting {end} some swelling", "en") for end in ENDS_EN),
         *((f"no vomiting, {end} a bit of diarrhea", "en") for end in ENDS_EN),
         *((f"sin vómito {end} tiene hinchazón", "es") for end in ENDS_ES),
-    ],
+    ]
 )
 def test_a_denial_ends_at_a_turn(text: str, lang: str) -> None:
     said = _said(text, lang)

@@ -5,11 +5,14 @@ Source: `num2words` 0.5 (LGPL), which turns a number into words; the reader turn
 
 from __future__ import annotations
 
+from itertools import product
+
 import pytest
 from num2words import num2words  # type: ignore[import-untyped]
 
 from bot.model.reading import Context
 from bot.reading import read
+from tests.each import each
 
 SAID = {"en": "walked {} minutes", "es": "caminamos {} minutos"}
 
@@ -19,14 +22,13 @@ def _minutes(text: str) -> list[float | None]:
     return [one.minutes for one in told if one.about == "walk"]
 
 
-@pytest.mark.parametrize("lang", ["en", "es"])
-@pytest.mark.parametrize("number", range(2, 201))
+@each(*product(range(2, 201), ("en", "es")))
 def test_a_number_in_words_is_the_number(number: int, lang: str) -> None:
     words = num2words(number, lang=lang)
     assert _minutes(SAID[lang].format(words)) == [number], words
 
 
-@pytest.mark.parametrize("number", range(21, 100))
+@each(*range(21, 100))
 def test_an_english_number_typed_without_its_hyphen(number: int) -> None:
     words = num2words(number).replace("-", " ")
     assert _minutes(SAID["en"].format(words)) == [number], words

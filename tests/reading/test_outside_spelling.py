@@ -9,10 +9,9 @@ from __future__ import annotations
 
 from importlib.resources import files
 
-import pytest
-
 from bot.model.reading import Context
 from bot.reading import read
+from tests.each import each
 
 SENTENCES: dict[str, str] = {
     "accident": "he had an {} on the rug, peed all over it",
@@ -115,11 +114,11 @@ def _gist(sentence: str) -> list[tuple[object, ...]]:
     )
 
 
-@pytest.mark.parametrize("word", sorted(SENTENCES))
+@each(*sorted(SENTENCES))
 def test_the_sentence_itself_is_read(word: str) -> None:
     assert _gist(SENTENCES[word].format(word))
 
 
-@pytest.mark.parametrize(("wrong", "word"), _slips())
+@each(*_slips())
 def test_a_slip_is_read_as_the_word_that_was_meant(wrong: str, word: str) -> None:
     assert _gist(SENTENCES[word].format(wrong)) == _gist(SENTENCES[word].format(word))

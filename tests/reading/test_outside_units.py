@@ -6,11 +6,14 @@ miles and kilometres. (A street block has no fixed length: not checked.)
 
 from __future__ import annotations
 
+from itertools import product
+
 import pint
 import pytest
 
 from bot.model.reading import Context
 from bot.reading import read
+from tests.each import each
 
 UNITS: pint.UnitRegistry[float] = pint.UnitRegistry()
 
@@ -25,16 +28,14 @@ def _metres(text: str) -> list[float | None]:
     return [one.metres for one in told if one.about == "walk"]
 
 
-@pytest.mark.parametrize("tenths", range(980, 1081))
-@pytest.mark.parametrize("said", ["temp {}", "his temperature is {} F", "{} degrees fahrenheit"])
+@each(*product(range(980, 1081), ("temp {}", "his temperature is {} F", "{} degrees fahrenheit")))
 def test_fahrenheit_becomes_celsius(tenths: int, said: str) -> None:
     degrees = tenths / 10
     right = UNITS.Quantity(degrees, UNITS.degF).to(UNITS.degC).magnitude
     assert _celsius(said.format(degrees)) == [pytest.approx(right, abs=0.051)]
 
 
-@pytest.mark.parametrize("tenths", range(365, 426))
-@pytest.mark.parametrize("said", ["temp {}", "his temp is {} C", "{}°C", "tiene {} de temperatura"])
+@each(*product(range(365, 426), ("temp {}", "his temp is {} C", "{}°C", "tiene {} de temperatura")))
 def test_celsius_stays_as_it_is(tenths: int, said: str) -> None:
     assert _celsius(said.format(tenths / 10)) == [pytest.approx(tenths / 10, abs=0.001)]
 

@@ -5,10 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from pathlib import Path
 
-import pytest
-
 from bot.cli.read import answer
 from bot.model.urgency import Urgency
+from tests.each import each
 
 TABLE = Path(__file__).with_name("owners-alarm.txt")
 
@@ -22,7 +21,7 @@ def _lines() -> Iterator[tuple[str, int, str, str]]:
             yield species, int(day), text.strip(), meant.strip()
 
 
-@pytest.mark.parametrize(("species", "day", "text", "meant"), list(_lines()))
+@each(*_lines())
 def test_alarm_is_told_from_what_looks_like_it(
     species: str, day: int, text: str, meant: str
 ) -> None:

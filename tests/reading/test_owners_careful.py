@@ -9,6 +9,7 @@ import pytest
 
 from bot.model.reading import Context
 from bot.reading import read
+from tests.each import each
 
 TABLE = Path(__file__).with_name("owners-careful.txt")
 
@@ -21,7 +22,7 @@ def _lines() -> Iterator[tuple[str, str, str]]:
             yield asked.strip(), text.strip(), meant.strip()
 
 
-@pytest.mark.parametrize(("asked", "text", "meant"), list(_lines()))
+@each(*_lines())
 def test_it_is_read_as_told(asked: str, text: str, meant: str) -> None:
     reading = read(text, Context(asked=asked, day=9, at=720))
     values = meant.rstrip("? ")

@@ -12,10 +12,9 @@ import re
 from collections.abc import Iterator
 from pathlib import Path
 
-import pytest
-
 from bot.model.reading import Context
 from bot.reading import read
+from tests.each import each
 
 TABLES = [Path(__file__).with_name(f"owners-{name}.txt") for name in ("daily", "wound")]
 NOON = 720
@@ -31,7 +30,7 @@ def _examples() -> Iterator[tuple[str, int, str, str]]:
             yield asked.strip(), int(day), text.strip(), meant.strip()
 
 
-@pytest.mark.parametrize(("asked", "day", "text", "meant"), list(_examples()))
+@each(*_examples())
 def test_an_owner_tells_the_day(asked: str, day: int, text: str, meant: str) -> None:
     told = read(text, Context(asked=asked, day=day, at=NOON)).observations
     wanted = [] if meant == "-" else WANTED.findall(meant)

@@ -11,6 +11,7 @@ from bot.cli.read import answer
 from bot.model.reading import Context
 from bot.model.urgency import Urgency
 from bot.reading import read
+from tests.each import each
 
 TABLE = Path(__file__).with_name("owners-danger.txt")
 NOON = 720
@@ -28,7 +29,7 @@ _TOLD = [line for line in _lines() if line[3] != "calm"]
 _CALM = [line for line in _lines() if line[3] == "calm"]
 
 
-@pytest.mark.parametrize(("asked", "day", "text", "meant"), _TOLD)
+@each(*_TOLD)
 def test_danger_is_found(asked: str, day: int, text: str, meant: str) -> None:
     reading = read(text, Context(asked=asked, day=day, at=NOON))
     wanted = [part.strip() for part in meant.split(",") if part.strip() != "-"]
@@ -40,7 +41,7 @@ def test_danger_is_found(asked: str, day: int, text: str, meant: str) -> None:
             assert got[finding] == float(hours)
 
 
-@pytest.mark.parametrize(("asked", "day", "text"), [line[:3] for line in _CALM])
+@each(*(line[:3] for line in _CALM))
 def test_another_sense_is_no_alarm(asked: str, day: int, text: str) -> None:
     out = answer({"text": text, "asked": asked, "day": day, "at": "12:00"})
     assert Urgency[str(out["urgency"])] < Urgency.same_day

@@ -9,10 +9,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from pathlib import Path
 
-import pytest
-
 from bot.model.reading import Context
 from bot.reading import read
+from tests.each import each
 
 HERE = Path(__file__).parent
 
@@ -27,7 +26,7 @@ def _examples() -> Iterator[tuple[str, str, str, str]]:
             yield asked.strip(), day.strip(), text.strip(), meant.strip()
 
 
-@pytest.mark.parametrize(("asked", "day", "text", "meant"), list(_examples()))
+@each(*_examples())
 def test_an_owner_says(asked: str, day: str, text: str, meant: str) -> None:
     reading = read(text, Context(asked=asked, day=int(day), at=720))
     got = sorted(f"{one.about}.{one.value}" for one in reading.observations)

@@ -11,6 +11,7 @@ import bot.reading
 from bot.cli.read import answer
 from bot.model.reading import Context
 from bot.reading import read, suppress
+from tests.each import each
 from tests.reading.governed import governed
 from tests.triage.table import LEVELS
 
@@ -27,12 +28,12 @@ def _level(text: str) -> int:
     return LEVELS.index(str(answer(asked)["urgency"]))
 
 
-@pytest.mark.parametrize("text", [text for one in suppress.ALL for text in one.lowers])
+@each(*(text for one in suppress.ALL for text in one.lowers))
 def test_what_is_taken_away_alarms_nobody(text: str) -> None:
     assert _level(text) < SAME_DAY
 
 
-@pytest.mark.parametrize("text", [text for one in suppress.ALL for text in one.stands])
+@each(*(text for one in suppress.ALL for text in one.stands))
 def test_the_same_words_beside_a_finding_take_nothing_away(text: str) -> None:
     assert _level(text) >= SAME_DAY
 
@@ -56,6 +57,6 @@ def test_nothing_else_takes_a_finding_away() -> None:
     assert len({one.id for one in suppress.ALL}) == len(suppress.ALL)
 
 
-@pytest.mark.parametrize("text", governed())
+@each(*governed())
 def test_what_is_wished_away_feared_or_told_of_another_is_no_alarm(text: str) -> None:
     assert _level(text) < SAME_DAY

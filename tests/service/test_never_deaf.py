@@ -175,6 +175,24 @@ async def test_sending_that_stands_still_is_started_again_and_staff_hear_of_it(
     await running
 
 
+@pytest.mark.parametrize("part", ["working", "fetching", "sending"])
+async def test_a_part_that_is_woken_as_it_is_stopped_does_end(canela: Box, part: str) -> None:
+    app = canela.stage.app
+    event, run = {
+        "working": (app._awake, app._working),
+        "fetching": (app._fetch, app._fetching),
+        "sending": (app._outgoing, app._sending),
+    }[part]
+    going = asyncio.create_task(run())
+    async with asyncio.timeout(5):
+        while not event._waiters:  # noqa: ASYNC110  it tells nobody that it waits
+            await asyncio.sleep(0)
+    event.set()
+    going.cancel()
+    _, late = await asyncio.wait([going], timeout=2)
+    assert not late
+
+
 async def test_a_stop_waits_for_what_is_under_way(canela: Box) -> None:
     app = canela.stage.app
     deliver, begun = app.sender._deliver, asyncio.Event()
@@ -235,22 +253,3 @@ async def test_a_part_that_swallows_its_end_does_not_keep_the_program() -> None:
     async with asyncio.timeout(10):
         await Watchdog([Part("stubborn", stubborn)], tell, look=0.02).run(stop)
     assert len(swallowed) == 2
-
-
-@pytest.mark.parametrize("turns", range(4))
-async def test_an_end_that_comes_with_an_event_is_heeded(canela: Box, turns: int) -> None:
-    event = asyncio.Event()
-
-    async def endless() -> None:
-        while True:
-            await canela.stage.app._rest(event, 60)
-
-    resting = asyncio.create_task(endless())
-    for _ in range(3):
-        await asyncio.sleep(0)
-    event.set()
-    for _ in range(turns):
-        await asyncio.sleep(0)
-    resting.cancel()
-    done, _ = await asyncio.wait([resting], timeout=3)
-    assert done

@@ -7,6 +7,7 @@ import re
 import sys
 import tomllib
 from collections.abc import Iterator
+from functools import cache
 from importlib.metadata import packages_distributions
 from pathlib import Path
 
@@ -32,10 +33,17 @@ NEVER_IMPORTED = {
 def modules(*folders: str) -> Iterator[tuple[str, ast.Module]]:
     """Our files, without those that name their own libraries (PEP 723)."""
     for folder in folders:
-        for path in sorted((ROOT / folder).rglob("*.py")):
-            text = path.read_text("utf-8")
-            if not text.startswith("# /// script\n"):
-                yield path.relative_to(ROOT).as_posix(), ast.parse(text)
+        yield from _modules(folder)
+
+
+@cache
+def _modules(folder: str) -> list[tuple[str, ast.Module]]:
+    texts = {path: path.read_text("utf-8") for path in sorted((ROOT / folder).rglob("*.py"))}
+    return [
+        (path.relative_to(ROOT).as_posix(), ast.parse(text))
+        for path, text in texts.items()
+        if not text.startswith("# /// script\n")
+    ]
 
 
 def sql_in(tree: ast.AST) -> list[int]:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import ast
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -16,8 +17,13 @@ ROOMS = (
 MOST_PARAMETERS, MOST_LINES, LONGEST_FILE = 10, 100, 450
 
 
+@cache
+def _tree(path: Path) -> ast.Module:
+    return ast.parse(path.read_text(encoding="utf-8"))
+
+
 def _functions(path: Path) -> Iterator[ast.FunctionDef | ast.AsyncFunctionDef]:
-    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+    for node in ast.walk(_tree(path)):
         if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef):
             yield node
 
@@ -53,7 +59,7 @@ def test_a_message_to_a_household_is_built_where_the_gate_is() -> None:
             isinstance(node, ast.Call)
             and isinstance(node.func, ast.Name)
             and node.func.id in ("Outgoing", "Say")
-            for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+            for node in ast.walk(_tree(path))
         )
     }
     assert makers == {"events/bind.py", "household/sheet.py", "model/effects/effects.py"}
@@ -64,7 +70,7 @@ WHO = ("patient", "person", "member", "prompt", "case", "case_id", "line_id", "h
 
 
 def _annotated(path: Path) -> Iterator[tuple[str, ast.expr, int]]:
-    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+    for node in ast.walk(_tree(path)):
         if isinstance(node, ast.arg) and node.annotation is not None:
             yield node.arg, node.annotation, node.lineno
         elif isinstance(node, ast.AnnAssign) and isinstance(node.target, ast.Name):
@@ -88,7 +94,7 @@ def test_a_source_is_made_in_one_place() -> None:
     made = {
         str(path.relative_to(ROOT))
         for path in sorted((ROOT / "bot").rglob("*.py"))
-        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        for node in ast.walk(_tree(path))
         if isinstance(node, ast.JoinedStr)
         and isinstance(node.values[0], ast.Constant)
         and node.values[0].value in begins

@@ -5,6 +5,7 @@ from __future__ import annotations
 import sqlite3
 from datetime import UTC, timedelta
 from functools import cache
+from pathlib import Path
 
 from bot.desk.enrol import enrol
 from bot.model import effects as o
@@ -29,7 +30,7 @@ INES, MARCO = 880011, 880012
 def begun() -> bytes:
     """A database with Canela two days at home, two people with her, one nurse."""
     plain = sqlite3.connect(":memory:", isolation_level=None)
-    Database._prepare(plain)
+    Database(Path(":memory:"))._prepare(plain)
     tx = Tx(plain)
     out = Effects(EventId("enrol:Canela"))
     enrol(out, plan(), protocols()["general-orthopaedic"], Clinic.model_validate(CLINIC),

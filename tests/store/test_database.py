@@ -11,6 +11,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from bot.store import database
 from bot.store.database import Database, StoreError, Tx, moment, stamp
 from bot.store.sql import migrations, statements
 
@@ -28,6 +29,24 @@ async def test_every_statement_fits_the_schema(tmp_path: Path) -> None:
             except sqlite3.Error as error:
                 pytest.fail(f"{name}: {error}")
     plain.close()
+
+
+async def test_what_is_committed_outlives_a_power_cut(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, shipped_durability: str
+) -> None:
+    monkeypatch.setattr(database, "DURABLE", shipped_durability)
+    found: list[object] = []
+    prepare = Database._prepare
+
+    def looked(db: Database, connection: sqlite3.Connection) -> None:
+        prepare(db, connection)
+        (level,) = connection.execute("PRAGMA synchronous").fetchone()
+        found.append(level)
+
+    monkeypatch.setattr(Database, "_prepare", looked)
+    async with Database(tmp_path / "a.db"):
+        pass
+    assert found == [2]  # FULL (sqlite.org, pragma.html)
 
 
 def test_every_statement_is_used_and_every_used_one_is_there() -> None:

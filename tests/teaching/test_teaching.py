@@ -9,8 +9,10 @@ import pytest
 
 from bot.reading.statistical import shipped
 from bot.reading.statistical.model import FILE, packed, unpacked
-from bot.teaching import fit
-from bot.teaching.joined import joined
+from bot.teaching import fit, teach
+from bot.teaching.calm import calm
+from bot.teaching.idle import idle
+from bot.teaching.joined import joined, plain
 from bot.teaching.rows import FOLDS, Labelled, digest, labelled, sources
 from bot.teaching.teach import Lesson, everything, taught
 
@@ -28,6 +30,9 @@ def test_two_lessons_give_the_same_bytes(
     few: list[Labelled], monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.setattr(fit, "STEPS", 20)
+    for made in (plain, idle, calm):  # a sample of what is made, too
+        some = list(made())[::8]
+        monkeypatch.setattr(teach, made.__name__, some.copy)
     first, second = (packed(taught(Lesson(few), {"data": "sample"})) for _ in range(2))
     assert first == second
     assert len(unpacked(first).heads) > 2

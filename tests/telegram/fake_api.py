@@ -308,7 +308,8 @@ class FakeApi:
         if not self.pending:
             self.news.clear()
             try:
-                await asyncio.wait_for(self.news.wait(), float(given["timeout"]))
+                async with asyncio.timeout(float(given["timeout"])):
+                    await self.news.wait()
             except TimeoutError:
                 return []
         return self.pending[: self.batch]

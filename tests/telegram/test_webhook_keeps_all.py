@@ -55,7 +55,7 @@ def inbox() -> Inbox:
 
 @pytest.fixture
 async def web(inbox: Inbox) -> AsyncIterator[httpx.AsyncClient]:
-    sock = socket.socket()
+    sock = socket.socket(socket.AF_INET, socket.SOCK_STREAM, socket.IPPROTO_TCP)
     sock.bind(("127.0.0.1", 0))
     config = uvicorn.Config(webhook(inbox, SECRET), log_config=None, lifespan="off", ws="none")
     server = Quiet(config)
