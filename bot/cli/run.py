@@ -21,6 +21,7 @@ from bot.model.ids import EventId
 from bot.model.settings import Clinic
 from bot.review import review_app
 from bot.review.serving import serving
+from bot.service import hook
 from bot.service.alert import Alert, Trouble
 from bot.service.app import App
 from bot.service.clock import SystemClock
@@ -100,9 +101,8 @@ async def _run(args: argparse.Namespace) -> int:
             wrong = isinstance(error, TokenWrong)
             trouble = Trouble.token_wrong if wrong else Trouble.stopped
             await alert.tell(trouble, str(error), SystemClock().now())
+            await alert.finish(hook.LONGEST)
             raise
-        finally:
-            await alert.finish()
     log.info("stopped; nothing is lost, and all goes on at the next start")
     return 0
 

@@ -57,7 +57,8 @@ OUTSIDE = frozenset((Trouble.trial, Trouble.line_down, Trouble.token_wrong, Trou
 """Said outside the chats alone: while it lasts there is no chat to say it in."""
 CALLED_AGAIN, MOST, WITHIN = timedelta(minutes=30), 12, timedelta(hours=1)
 """The same trouble is called out again so late, and not more than so many calls in an hour."""
-FINISH_SECONDS = 25.0
+FINISH_SECONDS = 10.0
+"""So long a stopping bot waits for the calls under way."""
 
 Call = Callable[[tuple[str, ...] | str, str, Mapping[str, object]], Awaitable[str]]
 Deliver = Callable[[Outgoing], Awaitable[Delivery]]

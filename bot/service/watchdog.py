@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import asyncio
+import contextlib
 import logging
 import time
 from collections.abc import Awaitable, Callable, Coroutine, Sequence
@@ -43,16 +44,6 @@ class Part:
         self.idle_since = None
 
 
-async def _ended(tasks: set[asyncio.Task[Any]]) -> None:
-    """Cancel them until they have ended: one that swallows it is asked again."""
-    going = tasks
-    while going:
-        for task in going:
-            task.cancel()
-        _, going = await asyncio.wait(going, timeout=1.0)
-    await asyncio.gather(*tasks, return_exceptions=True)
-
-
 @dataclass
 class Watchdog:
     """``patience``: seconds that work may wait while its part does nothing; ``look``:
@@ -80,7 +71,12 @@ class Watchdog:
                     if stop.is_set() or await self._watch(part):
                         return
         finally:
-            await _ended({waiting, *(part.task for part in self.parts if part.task is not None)})
+            tasks = [part.task for part in self.parts if part.task is not None]
+            for task in (*tasks, waiting):
+                task.cancel()
+            for task in (*tasks, waiting):
+                with contextlib.suppress(asyncio.CancelledError, Exception):
+                    await task
 
     def _start(self, part: Part) -> None:
         part.idle_since, part.again_at, part.begun = None, None, time.monotonic()

@@ -233,23 +233,3 @@ async def test_the_scheduler_runs_on_the_loop_and_goes_on_after_the_clock_was_se
         await ran.wait()
     auditing.cancel()
     await asyncio.wait([auditing])
-
-
-async def test_a_part_that_swallows_its_end_does_not_keep_the_program() -> None:
-    stop, swallowed = asyncio.Event(), list[int]()
-
-    async def stubborn() -> None:
-        while len(swallowed) < 2:
-            try:
-                await asyncio.get_running_loop().create_future()
-            except asyncio.CancelledError:
-                swallowed.append(1)
-        await asyncio.get_running_loop().create_future()
-
-    async def tell(name: str, why: str) -> None:
-        raise AssertionError(name + why)
-
-    asyncio.get_running_loop().call_later(0.05, stop.set)
-    async with asyncio.timeout(10):
-        await Watchdog([Part("stubborn", stubborn)], tell, look=0.02).run(stop)
-    assert len(swallowed) == 2
