@@ -103,6 +103,8 @@ async def _run(args: argparse.Namespace) -> int:
             await alert.tell(trouble, str(error), SystemClock().now())
             await alert.finish(hook.LONGEST)
             raise
+        finally:
+            await alert.finish()
     log.info("stopped; nothing is lost, and all goes on at the next start")
     return 0
 

@@ -298,7 +298,7 @@ async def test_a_port_in_use_and_a_wrong_token_are_told(
             assert await bot.ended() == 2
 
 
-async def test_a_revoked_token_calls_the_alert_once(
+async def test_what_ends_the_bot_calls_the_alert_once(
     folder: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     settings(capsys)
@@ -315,7 +315,12 @@ async def test_a_revoked_token_calls_the_alert_once(
             await bot.until("is served by")
             bot.stop()
             assert await bot.ended() == 0
+        Path("other.db").write_text("no database at all " * 100, "utf-8")
+        async with Bot(people.base_url, people.token, "--database", "other.db") as bot:
+            await bot.until("Is it a slowleash database")
+            assert await bot.ended() == 2
     called = Path("called").read_text("utf-8")
+    assert called.count("its database cannot be used") == 1
     assert called.count("does not know the bot's token any more") == 1
 
 
