@@ -57,6 +57,9 @@ OUTSIDE = frozenset((Trouble.trial, Trouble.line_down, Trouble.token_wrong, Trou
 """Said outside the chats alone: while it lasts there is no chat to say it in."""
 CALLED_AGAIN, MOST, WITHIN = timedelta(minutes=30), 12, timedelta(hours=1)
 """The same trouble is called out again so late, and not more than so many calls in an hour."""
+TRIED_AGAIN = timedelta(minutes=5)
+"""So soon after a call that failed."""
+FAILED = "failed:"
 FINISH_SECONDS = 10.0
 """So long a stopping bot waits for the calls under way."""
 
@@ -83,18 +86,19 @@ class Quota:
         at = now.timestamp()
         # What lies ahead was noted by a clock that was wrong.
         self.calls = [one for one in self.calls if at - WITHIN.total_seconds() < one[1] <= at]
-        again = at - CALLED_AGAIN.total_seconds()
-        if len(self.calls) >= MOST or any(
-            name == what and then > again for name, then in self.calls
-        ):
+        waits = {what.value: CALLED_AGAIN, f"{FAILED}{what}": TRIED_AGAIN}
+        soon = any(
+            name in waits and then > at - waits[name].total_seconds() for name, then in self.calls
+        )
+        if soon or len(self.calls) >= MOST:
             return False
         self.calls.append((what, at))
         self._write()
         return True
 
     def failed(self, what: Trouble) -> None:
-        """The call did not get through: it may be tried again, within the hour's number."""
-        self.calls = [("", at) if name == what else (name, at) for name, at in self.calls]
+        """The call did not get through: it is tried again soon, within the hour's number."""
+        self.calls = [(FAILED + name if name == what else name, at) for name, at in self.calls]
         self._write()
 
     def _write(self) -> None:

@@ -114,8 +114,10 @@ async def test_a_call_that_failed_is_logged_and_made_again(
     await asyncio.gather(*app.alert._calling)
     assert "could not be called" in caplog.text
     hooked.why = ""
-    await app.alert.tell(Trouble.line_down, "no answer", NOW, minutes=6)
-    await asyncio.gather(*app.alert._calling)
+    for minutes in (1, 5, 6):
+        at = NOW + timedelta(minutes=minutes)
+        await app.alert.tell(Trouble.line_down, "no answer", at, minutes=5 + minutes)
+        await asyncio.gather(*app.alert._calling)
     assert len(hooked.calls) == 2
 
     def logged(tx: Tx) -> list[str]:
