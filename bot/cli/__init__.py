@@ -20,7 +20,7 @@ COMMANDS: dict[str, str] = {
     "enrol": "enrol a patient and print the owner's invitation",
     "log": "print all that was said and decided about a patient",
     "export": "write a patient's record: a page, the log, a calendar, FHIR",
-    "verify": "walk the log and tell whether an entry was changed or removed",
+    "verify": "look for damage, and tell whether an entry of the log was changed or removed",
     "erase": "erase what the law lets go of a patient, or of someone at home",
     "review": "open the review pages: who needs me, one patient, search, figures",
     "calendar": "write an order's whole course as a calendar file (iCalendar)",
@@ -78,10 +78,10 @@ def _run(name: str, argv: list[str]) -> int:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 141
     except OSError as error:
-        if error.filename is None:
+        if error.filename is None and error.errno not in _DISK:
             raise
-        print(f"slowleash {name}: {error.filename}: {error.strerror}.{_mend(error)}",
-              file=sys.stderr)  # fmt: skip
+        where = f"{error.filename}: " if error.filename is not None else ""
+        print(f"slowleash {name}: {where}{error.strerror}.{_mend(error)}", file=sys.stderr)
         return 2
     except Exception as error:
         if not isinstance(error, _known_errors()):
@@ -90,12 +90,16 @@ def _run(name: str, argv: list[str]) -> int:
         return 2
 
 
+_DISK = (errno.ENOSPC, errno.EFBIG, errno.EIO, errno.EROFS, getattr(errno, "EDQUOT", errno.ENOSPC))
+"""What a disk says of a file that is open already, and so without its name."""
+
+
 def _mend(error: OSError) -> str:
     if isinstance(error, PermissionError):
         return " This user may not write or read there: name another place."
     if isinstance(error, FileNotFoundError | NotADirectoryError | IsADirectoryError):
         return " Check the name."
-    if error.errno == errno.ENOSPC:
+    if error.errno in _DISK:
         return " Make room, then try again."
     return ""
 

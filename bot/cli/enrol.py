@@ -33,7 +33,7 @@ from bot.store.database import Database, Tx
 from bot.telegram.client import PLATFORM, Client
 
 from .errors import CommandError
-from .place import add_flows, add_place, clinic_of, protocols_of, token
+from .place import add_flows, add_place, clinic_of, database_of, protocols_of, token
 
 
 def main(argv: list[str]) -> int:
@@ -84,7 +84,8 @@ async def _enrol(args: argparse.Namespace) -> int:
     if args.check:
         print(f"{args.order}: a good order for {plan.patient}. Nobody was enrolled.")
         return 0
-    async with Client(token(), args.base_url) as client:
+    key, path = token(), database_of(args)
+    async with Client(key, args.base_url) as client:
         name = (await client.me()).username
     out = Effects(EventId(f"enrol:{now.isoformat()}"))
     code = fresh_code()
@@ -99,7 +100,7 @@ async def _enrol(args: argparse.Namespace) -> int:
             newest = max(row.id for row in load.roster(tx))  # of this very transaction
             apply(tx, _confirmation(newest, waiting, args.confirm_as), now)
 
-    async with Database(args.database) as db:
+    async with Database(path) as db:
         await db.transact(keep)
     link = start_link(name, code)
     zone = ZoneInfo(plan.zone)

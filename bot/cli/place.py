@@ -12,6 +12,7 @@ from bot.model.protocol import Protocol
 from bot.model.settings import Clinic
 from bot.protocol.library import FOLDER, protocols
 from bot.protocol.settings import load_clinic
+from bot.store.shelf import Shelf
 
 from .errors import CommandError
 
@@ -74,13 +75,32 @@ def protocols_of(args: argparse.Namespace) -> dict[str, Protocol]:
 
 
 def database_of(args: argparse.Namespace) -> Path:
-    """The database file; CommandError when it is not there."""
+    """The database file; CommandError when it is not there. Nothing begins an empty practice
+    in its place: its disk may only not be mounted."""
     path: Path = args.database
-    if not path.exists():
+    if path.is_dir():
+        raise CommandError(f"{path} is a folder. Name the file.")
+    if not path.exists() or not path.stat().st_size:
         raise CommandError(
-            f"{path} is not there. Start the bot once with `slowleash run`, or name the file "
-            "with --database."
+            f"{path} is not there. If it should be: is its disk mounted, is this the right "
+            "folder? A copy is put back with `slowleash restore`. A new practice begins with "
+            "`slowleash run --new`. Another file is named with --database."
         )
+    return path
+
+
+def new_database(args: argparse.Namespace) -> Path:
+    """Where an empty practice begins; CommandError where one is, or has been."""
+    path: Path = args.database
+    if path.exists() and (path.is_dir() or path.stat().st_size):
+        raise CommandError(f"{path} is there already. Leave --new out.")
+    media = Shelf(path).folder
+    for left in (path.with_name(f"{path.name}-wal"), media):
+        if left.exists() and (left.is_file() or any(left.iterdir())):
+            raise CommandError(
+                f"{left} is left of a practice whose database is not there. Put that back, or its "
+                "last copy with `slowleash restore`; or move this away and begin anew."
+            )
     return path
 
 

@@ -18,6 +18,7 @@ from bot.store.archive import CLINIC as SETTINGS
 from bot.store.archive import DATABASE, FLOWS, MEDIA, ArchiveError, Contents, sound, unpack
 from bot.store.audit import Verified, verify
 from bot.store.database import Database, StoreError, Tx, stamp
+from bot.store.known import LAST_COPY
 from bot.store.rows import log
 from bot.store.shelf import Shelf
 
@@ -102,7 +103,8 @@ def _checked(args: argparse.Namespace, folder: Path, contents: Contents, now: da
 async def _sealed(database: Path, contents: Contents, now: datetime) -> Verified:
     def work(tx: Tx) -> Verified:
         found = verify(tx, "", Shelf(database), lambda done: None)
-        tx.run("setting_put", key=RESTORED, value=stamp(contents.made))
+        for key in (RESTORED, LAST_COPY):
+            tx.run("setting_put", key=key, value=stamp(contents.made))
         made = contents.made.isoformat()
         log(tx, "plan", "bot", f"records put back from a copy of {made}", now, None, {"made": made})
         return found

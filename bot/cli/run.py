@@ -10,8 +10,8 @@ import os
 import signal
 from collections.abc import AsyncIterator, Awaitable, Callable
 from datetime import timedelta
-from functools import partial
 from importlib.resources import files
+from typing import TypeVar
 from urllib.parse import urlsplit
 
 from bot.context.buttons import digest_of
@@ -24,12 +24,13 @@ from bot.review.serving import serving
 from bot.service import hook
 from bot.service.alert import Alert, Trouble
 from bot.service.app import App
+from bot.service.backup import copying
 from bot.service.clock import SystemClock
 from bot.service.lookout import DOWN
 from bot.service.practice import fresh_code
 from bot.service.sealing import sealing
 from bot.service.watchdog import FATAL
-from bot.store.database import Database
+from bot.store.database import Database, StorageTrouble
 from bot.store.review import ReviewStore
 from bot.telegram.client import PLATFORM, Client
 from bot.telegram.outcome import PlatformError, TokenWrong
@@ -37,10 +38,21 @@ from bot.telegram.webhook import delete_webhook, set_webhook, webhook
 
 from .alone import alone
 from .errors import CommandError
-from .place import add_flows, add_place, clinic_of, https, port, seal_keys, token
+from .place import (
+    add_flows,
+    add_place,
+    clinic_of,
+    database_of,
+    https,
+    new_database,
+    port,
+    seal_keys,
+    token,
+)
 from .review import add_review, hosts_of, proxy_secret
 
 log = logging.getLogger("slowleash")
+T = TypeVar("T")
 
 SECRET = "SLOWLEASH_WEBHOOK_SECRET"  # noqa: S105  the name of a variable, not a secret
 FIRST_PAUSE, LONGEST_PAUSE = 2.0, 60.0
@@ -55,6 +67,11 @@ def main(argv: list[str]) -> int:
     )
     add_place(parser)
     parser.add_argument("--example", action="store_true", help="print example settings and stop")
+    parser.add_argument(
+        "--new", action="store_true",
+        help="begin an empty practice: at the very first start. Later starts refuse to begin one "
+        "where the old database should be, and is not",
+    )  # fmt: skip
     parser.add_argument(
         "--staff-code", type=_rank, nargs="?", const=0, metavar="RANK",
         help="print a one-time code first: sent as /join CODE in a chat, it makes that a staff "
@@ -90,11 +107,12 @@ async def _run(args: argparse.Namespace) -> int:
         # Windows has no signal handlers on the loop; there Ctrl-C interrupts.
         if hasattr(signal, name) and os.name != "nt":
             loop.add_signal_handler(getattr(signal, name), stop.set)
-    with alone(args.database):
+    key = token()
+    with alone(new_database(args) if args.new else database_of(args)):
         kept = args.database.with_name(f"{args.database.name}-alerts")
         alert = Alert(clinic, default_words(), kept)
         try:
-            async with Client(token(), args.base_url, belt=True) as client:
+            async with Client(key, args.base_url, belt=True) as client:
                 if await _reached(client, stop, alert):
                     await _serve(args, clinic, client, stop, alert)
         except FATAL as error:
@@ -110,45 +128,51 @@ async def _run(args: argparse.Namespace) -> int:
 
 
 async def _reached(client: Client, stop: asyncio.Event, alert: Alert) -> bool:
-    """Once the platform has answered; a network that is not there yet (as when the computer
-    has just started) is waited for. False when ``stop`` came first."""
-    return await _patiently(client.me, client, stop, alert)
+    """Once the platform has answered. False when ``stop`` came first."""
+    return await _patiently(client.me, client, stop, alert) is not None
 
 
 async def _patiently(
-    ask: Callable[[], Awaitable[object]], client: Client, stop: asyncio.Event, alert: Alert
-) -> bool:
-    """Ask the platform until it has answered, later each time; after minutes of it the alert
-    is called. False when ``stop`` came first."""
+    work: Callable[[], Awaitable[T]], client: Client, stop: asyncio.Event, alert: Alert
+) -> T | None:
+    """What ``work`` gives, once it can: a network that is not there yet (as when the computer
+    has just started) and a database that is locked, or on a full disk, are waited for; after
+    minutes without the platform the alert is called. None when ``stop`` came first."""
     pause = FIRST_PAUSE
     while not stop.is_set():
         try:
-            await ask()
-        except PlatformError as error:
+            return await work()
+        except (PlatformError, StorageTrouble) as error:
             if not error.passing:
                 raise
-            pause = max(pause, error.after_seconds)
-            log.warning("Telegram cannot be reached: %s. Trying again in %.0f s", error, pause)
-            if (silent := client.line.silent()) >= DOWN:
-                why, minutes = "it does not answer at the start", round(silent / 60)
-                await alert.tell(Trouble.line_down, why, SystemClock().now(), minutes=minutes)
+            what, why = "the database cannot be used", str(error).rstrip(".")
+            if isinstance(error, PlatformError):
+                what, pause = "Telegram cannot be reached", max(pause, error.after_seconds)
+            log.warning("%s: %s. Trying again in %.0f s", what, why, pause)
+            if isinstance(error, PlatformError) and (silent := client.line.silent()) >= DOWN:
+                now, minutes = SystemClock().now(), round(silent / 60)
+                await alert.tell(Trouble.line_down, why, now, minutes=minutes)
             with contextlib.suppress(TimeoutError):
                 async with asyncio.timeout(pause):
                     await stop.wait()
             pause = min(2 * pause, LONGEST_PAUSE)
-        else:
-            return True
-    return False
+    return None
 
 
 async def _serve(
     args: argparse.Namespace, clinic: Clinic, client: Client, stop: asyncio.Event, alert: Alert
 ) -> None:
     key = next(iter(seal_keys()), "")
-    async with (
-        App(clinic, args.database, client, flows=args.flows, alert=alert) as app,
-        contextlib.AsyncExitStack() as parts,
-    ):
+    async with contextlib.AsyncExitStack() as parts:
+
+        async def opened() -> App:
+            return await parts.enter_async_context(
+                App(clinic, args.database, client, flows=args.flows, alert=alert)
+            )
+
+        app = await _patiently(opened, client, stop, alert)
+        if app is None:
+            return
         name = app.practice.bot_name
         log.info("%s is served by @%s, database %s", clinic.name, name, args.database)
         if args.staff_code is not None:
@@ -161,10 +185,21 @@ async def _serve(
         if args.review_port is not None:
             await parts.enter_async_context(reviewing(app, args))
         await parts.enter_async_context(sealing(app, key))
+        await parts.enter_async_context(copying(app, args.clinic, args.flows))
         if args.webhook:
             await _with_webhook(app, client, args, stop)
-        elif await _patiently(partial(delete_webhook, client), client, stop, alert):
+        elif await _patiently(_done(delete_webhook, client), client, stop, alert):
             await app.run(stop)
+
+
+def _done(ask: Callable[..., Awaitable[None]], *given: object) -> Callable[[], Awaitable[bool]]:
+    """``ask`` with what it is given, which tells that it was done."""
+
+    async def asked() -> bool:
+        await ask(*given)
+        return True
+
+    return asked
 
 
 def _rank(text: str) -> int:
@@ -210,6 +245,6 @@ async def _with_webhook(
             raise CommandError(
                 f"port {args.port}: {error.strerror}. Try another: --port"
             ) from error
-        ask = partial(set_webhook, client, args.webhook, secret)
+        ask = _done(set_webhook, client, args.webhook, secret)
         if await _patiently(ask, client, stop, app.alert):
             await app.run(stop, polling=False)

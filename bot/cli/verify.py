@@ -9,9 +9,11 @@ import sys
 from pathlib import Path
 
 from bot.records.keyed import Keyed
+from bot.store.archive import sound
 from bot.store.audit import Verified, verify
-from bot.store.database import Database, Tx
+from bot.store.database import Database, StoreError, Tx
 from bot.store.shelf import Shelf
+from bot.store.trouble import Kind
 
 from .errors import CommandError
 from .place import SEAL_KEY, add_database, database_of, seal_keys
@@ -21,12 +23,12 @@ _HASH = re.compile(r"[0-9a-fA-F]{16,64}")
 
 
 def main(argv: list[str]) -> int:
-    """0 when it stands; 1 when something was changed, removed, put in or moved."""
+    """0 when it stands; 1 when something is damaged, was changed, removed, put in or moved."""
     parser = argparse.ArgumentParser(
         prog="slowleash verify",
-        description="Walk the log from its first entry to its last and tell the first that was "
-        "changed, removed, put in or moved; then look whether observations, messages and "
-        "pictures agree with it.",
+        description="Look whether the database file is damaged; walk the log from its first entry "
+        "to its last and tell the first that was changed, removed, put in or moved; then look "
+        "whether cases, observations, messages and pictures agree with it. Changes nothing.",
         epilog="That the end of the log was cut off shows only against a hash that was kept "
         "elsewhere: every exported record bears one, and the staff chat gets one each morning. "
         f"That all of it was written anew shows with the key in the variable {SEAL_KEY}, when "
@@ -40,9 +42,18 @@ def main(argv: list[str]) -> int:
     if args.against and not _HASH.fullmatch(args.against):
         raise CommandError(f"--against wants 16 to 64 figures of a hash, not {args.against!r}")
     path = database_of(args)
-    found = asyncio.run(_verify(path, args.against, seal_keys()))
+    keys, damage = seal_keys(), sound(path)
+    if damage is not None:
+        print(f"The file itself is DAMAGED: {damage}.", Kind.damaged.mend + ".", sep="\n")
+    try:
+        found = asyncio.run(_verify(path, args.against, keys))
+    except StoreError as error:
+        if damage is None:
+            raise
+        print(f"No further could be looked: {error}")
+        return 1
     print(*_lines(found, args.against), sep="\n")
-    return 0 if found.stands else 1
+    return 0 if found.stands and damage is None else 1
 
 
 async def _verify(path: Path, against: str, keys: tuple[str, ...]) -> Verified:
@@ -55,7 +66,7 @@ async def _verify(path: Path, against: str, keys: tuple[str, ...]) -> Verified:
         if sys.stderr.isatty():
             print(f"\r{done:,} entries", end="", file=sys.stderr, flush=True)
 
-    async with Database(path) as db:
+    async with Database(path, reading=True) as db:
         found = await db.read(walk)
     if sys.stderr.isatty():
         print("\r", end="", file=sys.stderr)
@@ -79,7 +90,7 @@ def _lines(found: Verified, against: str) -> list[str]:
         lines.append("Not in agreement with the log:")
         lines += [f"  {one}" for one in found.strays[:SHOWN]]
     else:
-        lines.append("Observations, messages and pictures agree with it.")
+        lines.append("Cases, observations, messages and pictures agree with it.")
     more = max(0, len(found.breaks) - SHOWN) + max(0, len(found.strays) - SHOWN)
     if more:
         lines.append(f"And {more:,} more.")

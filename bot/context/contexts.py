@@ -105,12 +105,14 @@ class AtHome(Talk):
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AtDesk(Talk):
     """Staff speak. ``roster``: the patients under way, where names are looked up;
-    ``written``: what a message that is changed now has led to, oldest first."""
+    ``written``: what a message that is changed now has led to, oldest first; ``last_copy``:
+    when the whole practice was last copied, for the board."""
 
     actor: Member | None = None
     roster: tuple[RosterLine, ...] = ()
     log_tail: tuple[str, ...] = ()
     written: tuple[Written, ...] = ()
+    last_copy: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -122,3 +124,4 @@ class FellDue(Context):
     data: Mapping[str, Any] = field(default_factory=dict)
     conversation: Conversation = NOTHING_OPEN
     roster: tuple[RosterLine, ...] = ()
+    last_copy: datetime | None = None

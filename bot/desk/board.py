@@ -64,6 +64,7 @@ def board(ctx: Board, out: Effects, chat: int, *, quiet: bool = False) -> None:
             lines += [f"  {ctx.words.say('board_more', lang, n=more)}"] if more > 0 else []
     if len(lines) == 2:
         lines.append(ctx.words.say("board_calm", lang))
+    lines.append(_last_copy(ctx, lang))
     out.say(chat, "\n".join(lines), buttons=_buttons(ctx, chat, made, lang), quiet=quiet)
 
 
@@ -105,6 +106,17 @@ def _after_closing(ctx: Board) -> datetime:
     here = ctx.now.astimezone(ZoneInfo(ctx.clinic.zone))
     start = (here + timedelta(days=1)).replace(hour=0, minute=0, second=0, microsecond=0)
     return start.astimezone(ctx.now.tzinfo)
+
+
+def _last_copy(ctx: Board, lang: Lang) -> str:
+    """How old the last copy of the practice is; a warning where it is too old, or none is."""
+    last = ctx.last_copy
+    if last is None:
+        return ctx.words.say("board_copy_none", lang)
+    here = ZoneInfo(ctx.clinic.zone)
+    late = ctx.now - last > 2 * timedelta(hours=ctx.clinic.backup.every_hours)
+    at = when(last.astimezone(here), ctx.now.astimezone(here), lang)
+    return ctx.words.say("board_copy_old" if late else "board_copy", lang, at=at)
 
 
 def _day(row: RosterLine, now: datetime) -> int:

@@ -84,6 +84,9 @@ class Known(Protocol):
     def log_tail(self, chart: Chart) -> tuple[str, ...]:
         """The last lines of a patient's log, as people read them."""
 
+    def last_copy(self) -> datetime | None:
+        """When the whole practice was last copied."""
+
     def fresh_code(self) -> str:
         """A code that nobody has used, in case a link is to be made."""
 
@@ -113,6 +116,7 @@ def fallen_due(known: Known, practice: Practice, row: Fallen, now: datetime) -> 
         kind=row.kind,
         data=row.data,
         roster=known.roster() if row.kind == "board" else (),
+        last_copy=known.last_copy() if row.kind == "board" else None,
         conversation=known.conversation(row.data.get("chat", 0)),
     )
 
@@ -164,6 +168,7 @@ def context_of(known: Known, practice: Practice, event: Incoming, now: datetime)
             charts=(chart,) if chart else (),
             roster=roster,
             log_tail=known.log_tail(chart) if chart and event.text.startswith("/log") else (),
+            last_copy=known.last_copy() if event.text.startswith("/board") else None,
         )
     person = known.person(event.sender.user) if event.sender else None
     found = known.charts_of(person) if person else ()

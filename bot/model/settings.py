@@ -53,6 +53,16 @@ class Holidays(Strict):
     region: Annotated[str, StringConstraints(pattern=r"^[A-Z0-9-]{1,6}$")] | None = None
 
 
+class Backup(Strict):
+    """A copy of the whole practice every so often. ``folder``: where the bot itself lays it,
+    reckoned from the settings' own; without one it makes none, and only watches that somebody
+    does. ``keep``: so many of its own stay, the newest."""
+
+    every_hours: Annotated[int, Field(ge=1, le=744)] = 24
+    folder: Words | None = None
+    keep: Annotated[int, Field(ge=1, le=1000)] = 7
+
+
 class Clinic(Strict):
     """The practice: whom to phone, when it is open, how its staff are paged.
 
@@ -66,7 +76,8 @@ class Clinic(Strict):
     pictures and films kept from one person at home; ``disk_megabytes``: what is left free
     on the disk, for the log itself, before pictures and films wait. ``alert``: called when
     the bot is in trouble, with a short plain text: a command, as its words, which gets it on
-    its standard input, or an https address, to which it is posted.
+    its standard input, or an https address, to which it is posted. ``backup``: the
+    copies of all of it, and how old the last may be.
     """
 
     name: Words
@@ -89,3 +100,4 @@ class Clinic(Strict):
     media_megabytes: Annotated[int, Field(ge=1, le=1_000_000)] = 2000
     disk_megabytes: Annotated[int, Field(ge=0, le=1_000_000)] = 500
     alert: tuple[Words, ...] | Words | None = None
+    backup: Backup = Backup()

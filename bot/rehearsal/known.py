@@ -172,6 +172,10 @@ class Kept:
         records = [Record(r.id, r.at, r.kind, r.author, r.text, r.data) for r in rows]
         return tuple(readable(settled(records)[-TAIL:], plan.zone, plan.surgery))
 
+    def last_copy(self) -> datetime | None:
+        """When the whole practice was last copied: never, in a rehearsal."""
+        return None
+
     def fresh_code(self) -> str:
         """A code that nobody has used."""
         return self.code

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import logging
 import time
 from collections.abc import Callable
 from typing import Final
@@ -18,6 +19,7 @@ from bot.context.practice import Practice
 from bot.service.clock import Clock, SystemClock
 from bot.store.review import ReviewStore
 from bot.store.shelf import Shelf
+from bot.store.trouble import StorageTrouble
 
 from .cohort import CohortPage
 from .entry import Entry
@@ -29,6 +31,8 @@ from .patients import Patients
 from .proxy import Proxy
 from .searching import Search
 from .site import HERE, LOOPBACK, Site
+
+logger = logging.getLogger(__name__)
 
 
 class _Id(Convertor[int]):
@@ -90,6 +94,14 @@ def review_app(
     async def broken(request: Request, error: Exception) -> Response:
         return PlainTextResponse("Something went wrong here.", 500, HEADERS)
 
+    async def unstored(request: Request, error: Exception) -> Response:
+        logger.error("%s", error)
+        words = (
+            "The records cannot be read or written now. Nothing of what you entered was kept. "
+            "Please come again in a few minutes, and keep to the phone until then."
+        )
+        return PlainTextResponse(words, 503, {**HEADERS, "retry-after": "60"})
+
     one = "/patients/{id:row}"
     inside = guard.inside
     return Starlette(
@@ -120,5 +132,5 @@ def review_app(
             Middleware(Headers, limit=Limit(600, 60, tick)),
             Middleware(TrustedHostMiddleware, allowed_hosts=list(hosts)),
         ],
-        exception_handlers={404: lost, Exception: broken},
+        exception_handlers={404: lost, StorageTrouble: unstored, Exception: broken},
     )

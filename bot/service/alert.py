@@ -20,6 +20,7 @@ from enum import StrEnum
 from pathlib import Path
 from zoneinfo import ZoneInfo
 
+from bot.context.buttons import mark_of
 from bot.context.words import Words
 from bot.model.chat import Delivery, Outgoing
 from bot.model.effects import Effects
@@ -50,6 +51,8 @@ class Trouble(StrEnum):
     no_chat_left = "no_chat_left"
     case_unreached = "case_unreached"
     stopped = "stopped"
+    storage = "storage"
+    """Its words are made in ``storage.py``, which tells the chats itself."""
 
 
 OUTSIDE = frozenset((Trouble.trial, Trouble.line_down, Trouble.token_wrong, Trouble.no_chat_left,
@@ -81,12 +84,12 @@ class Quota:
                 self.calls = [(str(what), float(at)) for what, at in json.loads(
                     self.file.read_text(encoding="utf-8"))]  # fmt: skip
 
-    def take(self, what: Trouble, now: datetime) -> bool:
+    def take(self, what: str, now: datetime) -> bool:
         """Whether it may be called out now; if so, that is noted."""
         at = now.timestamp()
         # What lies ahead was noted by a clock that was wrong.
         self.calls = [one for one in self.calls if at - WITHIN.total_seconds() < one[1] <= at]
-        waits = {what.value: CALLED_AGAIN, f"{FAILED}{what}": TRIED_AGAIN}
+        waits = {what: CALLED_AGAIN, f"{FAILED}{what}": TRIED_AGAIN}
         soon = any(
             name in waits and then > at - waits[name].total_seconds() for name, then in self.calls
         )
@@ -96,7 +99,7 @@ class Quota:
         self._write()
         return True
 
-    def failed(self, what: Trouble) -> None:
+    def failed(self, what: str) -> None:
         """The call did not get through: it is tried again soon, within the hour's number."""
         self.calls = [(FAILED + name if name == what else name, at) for name, at in self.calls]
         self._write()
@@ -193,18 +196,20 @@ class Alert:
     def call_out(self, trouble: Trouble, text: str, now: datetime) -> None:
         """Call what the practice has named for it, beside all else; not too often."""
         alert = self._clinic.alert
-        if alert is None or not self._quota.take(trouble, now):
+        # The storage's trouble and its end are two things to hear of.
+        what = f"{trouble}:{mark_of(text)}" if trouble is Trouble.storage else trouble.value
+        if alert is None or not self._quota.take(what, now):
             return
-        task = asyncio.create_task(self._calls(alert, trouble, text, now))
+        task = asyncio.create_task(self._calls(alert, trouble, what, text, now))
         self._calling.add(task)
         task.add_done_callback(self._calling.discard)
 
     async def _calls(
-        self, alert: tuple[str, ...] | str, trouble: Trouble, text: str, now: datetime
+        self, alert: tuple[str, ...] | str, trouble: Trouble, what: str, text: str, now: datetime
     ) -> None:
         why = await self._call(alert, *said(self._clinic, trouble, text, now))
         if why:
-            self._quota.failed(trouble)
+            self._quota.failed(what)
             logger.error("the alert could not be called (%s): %s", trouble, why)
         if self._db is not None:
             words = f"could not be called: {why}" if why else "called"

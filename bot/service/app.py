@@ -17,12 +17,13 @@ from apscheduler.schedulers.asyncio import AsyncIOScheduler
 from bot.context.opening import next_opening
 from bot.context.practice import Practice
 from bot.context.words import default_words
-from bot.model.chat import Delivery, Outgoing
+from bot.model.chat import Delivery, Incoming, Outgoing
 from bot.model.effects import Effects
+from bot.model.ids import EventId
 from bot.model.settings import Clinic
 from bot.reading import sounds_grave
 from bot.store.apply import apply
-from bot.store.database import Database, Tx, moment, stamp
+from bot.store.database import Database, StorageTrouble, Tx, moment, stamp
 from bot.store.inbox import keep_rows, kept
 from bot.store.shelf import Shelf
 from bot.telegram.client import Client
@@ -39,6 +40,7 @@ from .lookout import LOOK, Lookout
 from .media import handle_media
 from .practice import open_practice, secret_of
 from .sender import Sender, recover
+from .storage import StorageWatch
 from .watchdog import Part, Watchdog
 from .work import audit, handle_due, handle_update
 
@@ -93,6 +95,9 @@ class App:
         self._fetch = asyncio.Event()
         self._clock_moved = asyncio.Event()
         self.shelf = Shelf(path)
+        self.storage = StorageWatch(
+            self.db, lambda: self.clock.now(), self._say_at_once, self._storage_alarm
+        )
         self._working_part = Part("working", self._working, self._work_waits)
         self._sending_part = Part(
             "sending", self._sending, self._could_send, lambda: self.sender.again()
@@ -107,6 +112,8 @@ class App:
             me = self.client.account or await self.client.me()
             secret = await self.db.transact(secret_of)
             self.practice = open_practice(self.clinic, self._flows, me.username, secret)
+            self.storage.practice = self.practice
+            await self.storage.remember()
             self.sender = Sender(self.db, self._deliver, self._pace)
             opens = next_opening(self.clinic, self.clock.now())
             await self.db.transact(lambda tx: tx.run("due_first_board", due_at=stamp(opens)))
@@ -117,6 +124,7 @@ class App:
             await self.alert.attach(self.db, self._deliver, self._outgoing.set, words)
             if again:
                 logger.info("%d messages were under way at the last stop: sent again", again)
+            self.db.on_trouble = self.storage.seen
         except BaseException:
             await self.db.close()
             raise
@@ -134,19 +142,34 @@ class App:
     async def _deliver(self, message: Outgoing) -> Delivery:
         return await deliver(self.client, message)
 
+    async def _say_at_once(self, chat: int, text: str) -> Delivery:
+        """Past the outbox, of which nothing can be stored now."""
+        out = Effects(EventId(f"at-once:{stamp(self.clock.now())}"))
+        out.say(chat, text, urgent=True)
+        return await self._deliver(out.sends[0])
+
     async def keep(self, updates: Sequence[Mapping[str, Any]]) -> None:
         """Commit updates as they came, what sounds of an emergency to the front; one that is
-        here already is harmless."""
+        here already is harmless. StorageTrouble when they cannot be: then nothing of them may be
+        confirmed, and who wrote them is told whom to phone."""
         now = self.clock.now()
+        events: list[Incoming] = []
 
         def said(update: Mapping[str, Any]) -> tuple[int, str]:
-            event = incoming(update, now)
-            return event.chat, event.text
+            events.append(incoming(update, now))
+            return events[-1].chat, events[-1].text
 
         rows = kept(updates, now, said)
-        if rows:
+        if not rows:
+            return
+        try:
             await keep_rows(self.db, rows, sounds_grave)
-            self._awake.set()
+        except StorageTrouble:
+            self.storage.unheard(events)
+            raise
+        if self.storage.blocked is not None:
+            self.storage.unheard(events)
+        self._awake.set()
 
     def wake(self) -> None:
         """Look at what is due now (the clock was set, or something was added from outside).
@@ -232,8 +255,8 @@ class App:
     async def run(self, stop: asyncio.Event, *, polling: bool = True) -> None:
         """Until ``stop``: poll (unless a webhook calls ``keep``), work, and send.
 
-        A part that fails or stands still is started again; only what somebody must mend
-        (the token, the database) ends it. What is stored goes on at the next start.
+        A part that fails or stands still is started again, also while the storage fails; only
+        a wrong token ends it. What is stored goes on at the next start.
         """
         parts = [
             self._working_part,
@@ -241,6 +264,7 @@ class App:
             self._sending_part,
             Part("auditing", self._auditing),
             Part("looking out", self._looking_out),
+            Part("watching the storage", self.storage.run),
         ]
         if polling:
             parts.append(
@@ -259,6 +283,10 @@ class App:
         now = self.clock.now()
         key = f"again:{part}:{now:%Y-%m-%d}"
         await self.alert.tell(Trouble.part_again, f"{part}: {why}", now, key=key)
+
+    async def _storage_alarm(self, text: str) -> None:
+        """Nothing can be stored, or it can again: that leaves by the practice's own way."""
+        self.alert.call_out(Trouble.storage, text, self.clock.now())
 
     async def _looking_out(self) -> None:
         while True:
@@ -291,7 +319,13 @@ class App:
     async def _working(self) -> None:
         while True:
             await self._rest(self._awake, self._tick_seconds)
-            if await self.work():
+            try:
+                done = await self.work()
+            except StorageTrouble as error:
+                self.storage.blocked = error
+                raise
+            self.storage.blocked = None
+            if done:
                 self._outgoing.set()
                 self._fetch.set()
 

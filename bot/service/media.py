@@ -34,6 +34,8 @@ from bot.store.shelf import Kept, Shelf
 from bot.telegram.client import Client
 from bot.telegram.outcome import PlatformError, TokenWrong
 
+from .work import passing
+
 logger = logging.getLogger(__name__)
 
 WAITS = (5, 30, 120, 600, 3600)
@@ -85,6 +87,8 @@ async def handle_media(
                 db, practice, shelf, row, LineId(int(data["line"])), bool(data["late"]), now
             )
     except Exception as error:
+        if passing(error):
+            raise
         logger.exception("%s could not be handled", row["key"])
         why = f"{type(error).__name__}: {error}"
         await db.transact(lambda tx: _again_later(tx, practice, row, why, now))
@@ -168,6 +172,8 @@ async def _fetch(
             content = await asyncio.to_thread(here.read_bytes)
             looked = await asyncio.to_thread(look, shelf, row["patient_id"], picture.media, content)
         except Exception as error:
+            if passing(error):
+                raise
             if not isinstance(error, PlatformError | OSError):
                 logger.exception("picture %d could not be looked at", picture.id)
             why, lost = str(error) or type(error).__name__, error

@@ -15,7 +15,7 @@ from bot.model.effects import Effects
 from bot.model.ids import EventId
 from bot.records.keyed import SEALED, mac
 from bot.store import audit, load
-from bot.store.database import Database, Tx, stamp
+from bot.store.database import Database, StorageTrouble, Tx, stamp
 from bot.store.rows import send
 
 from .app import App
@@ -31,7 +31,7 @@ FROM_HOUR = 7
 @contextlib.asynccontextmanager
 async def sealing(app: App, key: str) -> AsyncIterator[None]:
     """While the block runs: a seal at its beginning, each day, and at its end."""
-    await seal_log(app.db, key, app.clock.now())
+    await _sealed(app, key)
     task = asyncio.create_task(_daily(app, key))
     try:
         yield
@@ -39,7 +39,14 @@ async def sealing(app: App, key: str) -> AsyncIterator[None]:
         task.cancel()
         with contextlib.suppress(asyncio.CancelledError):
             await task
+        await _sealed(app, key)
+
+
+async def _sealed(app: App, key: str) -> None:
+    try:
         await seal_log(app.db, key, app.clock.now())
+    except StorageTrouble as error:  # the next look, or the next start, does it
+        logger.error("the log could not be sealed: %s", error)
 
 
 async def _daily(app: App, key: str) -> None:

@@ -3,20 +3,30 @@
 from __future__ import annotations
 
 import asyncio
-import contextlib
 import logging
 import time
 from collections.abc import Awaitable, Callable, Coroutine, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
-from bot.store.database import BROKEN
+from bot.store.database import StorageTrouble, StoreError
 from bot.telegram.outcome import TokenWrong
 
 logger = logging.getLogger(__name__)
 
-FATAL = (TokenWrong, *BROKEN)
-"""What starting again cannot mend."""
+LONGEST_STORING = 10.0
+"""Seconds between two tries of a part while the storage fails: replies wait for its end."""
+
+
+FATAL = (TokenWrong, StoreError)
+"""What starting again cannot mend, but for trouble with the storage."""
+
+
+def fatal(error: BaseException | None) -> bool:
+    """Whether it ends the program. Trouble with the storage passes, or staff hear of it
+    from ``bot/service/storage.py``: to end the program would only hide it."""
+    return isinstance(error, FATAL) and not isinstance(error, StorageTrouble)
+
 
 Told = Callable[[str, str], Awaitable[None]]
 """Tells staff that a part, by its name, was started again, and why."""
@@ -71,12 +81,7 @@ class Watchdog:
                     if stop.is_set() or await self._watch(part):
                         return
         finally:
-            tasks = [part.task for part in self.parts if part.task is not None]
-            for task in (*tasks, waiting):
-                task.cancel()
-            for task in (*tasks, waiting):
-                with contextlib.suppress(asyncio.CancelledError, Exception):
-                    await task
+            await _end([part.task for part in self.parts if part.task is not None] + [waiting])
 
     def _start(self, part: Part) -> None:
         part.idle_since, part.again_at, part.begun = None, None, time.monotonic()
@@ -90,24 +95,40 @@ class Watchdog:
                 await self._again(part)
         elif part.task.done():
             error = None if part.task.cancelled() else part.task.exception()
-            if isinstance(error, FATAL):
+            if error is not None and fatal(error):
                 raise error
             if error is None and part.ends:
                 return True
-            if now - part.begun > self.patience:
-                part.failures = 0
-            pause = min(self.most, self.first * 2.0**part.failures)
-            part.failures = min(part.failures + 1, 20)
-            part.task, part.again_at = None, now + pause
-            logger.error("%s ended; again in %.1f s", part.name, pause, exc_info=error)
-            await self._tell(part, f"{type(error).__name__}: {error}")
+            await self._rests(part, error)
         elif part.waits is not None:
             await self._stands(part, part.waits, now)
         return False
 
+    async def _rests(self, part: Part, error: BaseException | None) -> None:
+        """After a failure it starts again, later each time."""
+        now, stored = time.monotonic(), isinstance(error, StorageTrouble)
+        if now - part.begun > self.patience:
+            part.failures = 0
+        longest = min(self.most, LONGEST_STORING) if stored else self.most
+        pause = min(longest, self.first * 2.0**part.failures)
+        part.failures = min(part.failures + 1, 20)
+        part.task, part.again_at = None, now + pause
+        if stored:
+            level = logging.ERROR if pause < longest else logging.DEBUG  # not for hours
+            logger.log(
+                level, "%s waits for the storage: %s Again in %.1f s", part.name, error, pause
+            )
+            return
+        logger.error("%s ended; again in %.1f s", part.name, pause, exc_info=error)
+        await self._tell(part, f"{type(error).__name__}: {error}")
+
     async def _stands(self, part: Part, waits: Callable[[], Awaitable[bool]], now: float) -> None:
         since = part.idle_since
-        if not await waits():
+        try:
+            waiting = await waits()
+        except StorageTrouble:  # whoever would do the work hears of it, too
+            waiting = False
+        if not waiting:
             part.idle_since = None
         elif since is None:
             part.idle_since = now
@@ -119,14 +140,32 @@ class Watchdog:
             await self._tell(part, f"work waited {now - since:.0f} s and nothing was done")
 
     async def _again(self, part: Part) -> None:
-        if part.before_again is not None:
-            await part.before_again()
+        try:
+            if part.before_again is not None:
+                await part.before_again()
+        except Exception as error:
+            if fatal(error):
+                raise
+            await self._rests(part, error)
+            return
         self._start(part)
 
     async def _tell(self, part: Part, why: str) -> None:
         try:
             await self.told(part.name, why)
-        except FATAL:
-            raise
-        except Exception:
+        except Exception as error:
+            if fatal(error):
+                raise
             logger.exception("staff could not be told that %s was started again", part.name)
+
+
+async def _end(tasks: Sequence[asyncio.Task[Any]]) -> None:
+    """Cancelled again until all have ended: one that is just being woken may miss the first."""
+    left = set(tasks)
+    while left:
+        for task in left:
+            task.cancel()
+        done, left = await asyncio.wait(left, timeout=1.0)
+        for task in done:
+            if not task.cancelled():
+                task.exception()  # looked at: what it was has been told

@@ -18,7 +18,7 @@ from bot.model.ids import Cause, EventId, due_event, update_event
 from bot.model.text import Lang
 from bot.store import load
 from bot.store.apply import apply
-from bot.store.database import Database, Row, StoreError, Tx, moment, stamp
+from bot.store.database import Database, Row, StorageTrouble, StoreError, Tx, moment, stamp
 from bot.store.known import Stored
 from bot.store.rows import log, put_due, send
 from bot.store.staff_ways import found, reached, ways
@@ -55,9 +55,9 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
         return await db.transact(whole)
     except Exception as error:
         row = failing.get("row")
-        if row is None:
+        if row is None or passing(error):
             raise
-        logger.exception("update %s could not be handled", row["update_id"])
+        _note(error, f"update {row['update_id']} could not be handled")
         why = _storable(f"{type(error).__name__}: {error}")
         try:
             await db.transact(lambda tx: _update_failed(tx, practice, row, why, now))
@@ -71,6 +71,20 @@ def _without_code(tx: Tx, row: Row) -> None:
     """What has been worked, or never will be, needs the code of its link no more."""
     if (body := json_without_codes(row["body"])) != row["body"]:
         tx.run("inbox_words", update_id=row["update_id"], body=body)
+
+
+def passing(error: Exception) -> bool:
+    """Whether the storage failed, and may serve again: no fault of what was to be done, which
+    waits as it is. A damaged page is met again at each try: that goes the way of a mistake."""
+    return isinstance(error, StorageTrouble) and error.passing
+
+
+def _note(error: Exception, what: str) -> None:
+    """In the program's own log; where a mistake was made, too, if it was one of ours."""
+    if isinstance(error, StorageTrouble):
+        logger.error("%s: %s", what, error)
+    else:
+        logger.exception(what)
 
 
 def _storable(text: str) -> str:
@@ -197,9 +211,9 @@ async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
         done = await db.transact(whole)
     except Exception as error:
         row = failing.get("row")
-        if row is None:
+        if row is None or passing(error):
             raise
-        logger.exception("%s could not be handled", row["key"])
+        _note(error, f"{row['key']} could not be handled")
         why = f"{type(error).__name__}: {error}"
         await db.transact(lambda tx: _due_failed(tx, practice, row, why, now))
         return True

@@ -4,6 +4,7 @@ off, and is refused whole."""
 
 from __future__ import annotations
 
+import contextlib
 import hashlib
 import io
 import json
@@ -15,6 +16,8 @@ from dataclasses import asdict, dataclass
 from datetime import datetime
 from pathlib import Path, PurePosixPath
 from typing import BinaryIO, Final
+
+from .trouble import Kind, StorageTrouble, error_of
 
 DATABASE: Final = "slowleash.db"
 CLINIC: Final = "clinic.yaml"
@@ -177,15 +180,51 @@ def _read(tar: tarfile.TarFile, member: tarfile.TarInfo, most: int) -> bytes:
 
 
 def sound(database: Path) -> str | None:
-    """What SQLite's own check finds wrong in a database file; None when it is whole."""
-    connection = sqlite3.connect(f"{database.absolute().as_uri()}?mode=ro", uri=True)
+    """What SQLite's own check finds wrong in a database file; None when it is whole. StoreError
+    where it cannot be looked at."""
     try:
-        (verdict,) = connection.execute("PRAGMA integrity_check(1)").fetchone()
-        strays = connection.execute("PRAGMA foreign_key_check").fetchone()
+        with contextlib.closing(_reading(database)) as connection:
+            return _wrong(connection)
     except sqlite3.DatabaseError as error:
-        return str(error)
-    finally:
-        connection.close()
+        told = error_of(database, error)
+        if isinstance(told, StorageTrouble) and not told.passing:
+            return told.why
+        raise told from error
+
+
+def _reading(database: Path) -> sqlite3.Connection:
+    return sqlite3.connect(f"{database.absolute().as_uri()}?mode=ro", uri=True, timeout=10)
+
+
+def _wrong(connection: sqlite3.Connection) -> str | None:
+    (verdict,) = connection.execute("PRAGMA integrity_check(1)").fetchone()
     if verdict != "ok":
-        return str(verdict)
+        return str(verdict).replace("\n", " ")
+    strays = connection.execute("PRAGMA foreign_key_check").fetchone()
     return f"a row of {strays[0]} names what is not there" if strays else None
+
+
+def copy_whole(source: Path, target: Path) -> None:
+    """A whole, consistent copy of a database that may be in use, checked; StoreError otherwise.
+
+    By a connection of its own, so that nobody who writes waits for it. Written beside its name
+    first: neither a half-written nor a damaged copy ever bears it, and none is left behind.
+    """
+    part = target.with_name(f"{target.name}.part")
+    try:
+        part.unlink(missing_ok=True)
+        os.close(os.open(part, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600))
+        with (
+            contextlib.closing(_reading(source)) as mine,
+            contextlib.closing(sqlite3.connect(part)) as other,
+        ):
+            mine.backup(other)
+            wrong = _wrong(other)
+        if wrong is not None:
+            raise StorageTrouble(source, Kind.damaged, wrong)
+        part.replace(target)
+    except sqlite3.Error as error:
+        raise error_of(source, error) from error
+    finally:
+        for end in ("", "-journal", "-wal", "-shm"):
+            part.with_name(f"{part.name}{end}").unlink(missing_ok=True)

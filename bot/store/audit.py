@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections import Counter
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Container, Iterator
 from dataclasses import dataclass
 from datetime import datetime
 from secrets import token_hex
@@ -113,15 +113,16 @@ def verify(
     progress: Callable[[int], None] = lambda done: None,
     keys: tuple[str, ...] = (),
 ) -> Verified:
-    """Walks the whole chain, then looks whether observations, messages, updates and the
+    """Walks the whole chain, then looks whether cases, observations, messages, updates and the
     pictures on the ``shelf`` agree with it. ``against``: a hash (or its first figures)
     that was written down earlier; ``keys``: those that the bot has sealed it with."""
     walk, keyed = Walk(against.lower()), Keyed(keys)
     strays: list[str] = []
+    cases = {row["id"] for row in tx.all("case_ids")}
     for link in links(tx):
         walk.feed(link)
         keyed.feed(link)
-        strays += _message(tx, link)
+        strays += (*_message(tx, link), *_case(cases, link))
         if walk.entries % BATCH == 0:
             progress(walk.entries)
     for row in tx.all("patient_ids"):
@@ -155,6 +156,13 @@ def _message(tx: Tx, link: Link) -> Iterator[str]:
         and not tx.one("inbox_of", update_id=int(number))
     ):
         yield f"the update of entry {link.id} is not in the inbox any more"
+
+
+def _case(cases: Container[int], link: Link) -> Iterator[str]:
+    """Whether the case that an entry tells of is there."""
+    case = _json(link.data).get("case") if link.kind == "case" else None
+    if isinstance(case, int) and case not in cases:
+        yield f"case {case} of entry {link.id} is not kept any more"
 
 
 def _same(sent: object, logged: str) -> bool:

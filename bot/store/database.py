@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import contextlib
 import json
 import os
@@ -14,20 +15,16 @@ from typing import Any, Final, TypeVar
 
 import aiosqlite
 
+from .archive import copy_whole
 from .sql import migrations, statements
 from .steps import STEPS
+from .trouble import Kind, StorageTrouble, StoreError, error_of, kind_of
+
+__all__ = ["Database", "Row", "StorageTrouble", "StoreError", "Tx", "moment", "pack", "stamp"]
 
 T = TypeVar("T")
 DURABLE: Final = "FULL"
 Row = Mapping[str, Any]
-
-
-class StoreError(Exception):
-    """The database cannot be used; the words say why and what to do."""
-
-
-BROKEN = (StoreError, sqlite3.DatabaseError)
-"""What says that the database itself fails: trying again in the same program is no cure."""
 
 
 def stamp(at: datetime) -> str:
@@ -76,28 +73,43 @@ class Database:
 
     Each transaction runs as one function on the database's own thread: nothing else
     comes between, and an await costs one thread hop for the whole of it. ``durable``: what
-    is committed outlives a power cut, and each commit waits until the disk has it.
+    is committed outlives a power cut, and each commit waits until the disk has it. ``reading``:
+    a file that is only looked at stays as it is. ``on_trouble`` hears of every failure of the
+    storage.
     """
 
-    def __init__(self, path: Path, *, durable: bool = True) -> None:
+    def __init__(self, path: Path, *, durable: bool = True, reading: bool = False) -> None:
         self.path = path
-        self._durable = durable
+        self.on_trouble: Callable[[StorageTrouble], None] | None = None
+        self._durable, self._reading = durable, reading
         self._db: aiosqlite.Connection | None = None
+        self._place = path.absolute()
+        self._file: tuple[int, int] | None = None
 
     async def __aenter__(self) -> Database:
         try:
-            self._private()
-            self._db = await aiosqlite.connect(self.path, isolation_level=None, timeout=10)
-            await self._on_thread(self._prepare)
+            if self._reading:
+                name = f"{self._place.as_uri()}?mode=ro"
+                self._db = await aiosqlite.connect(name, uri=True, isolation_level=None, timeout=10)
+            else:
+                self._private()
+                self._db = await aiosqlite.connect(self.path, isolation_level=None, timeout=10)
+            await self._on_thread(self._look if self._reading else self._prepare)
+            self._file = _identity(self._place)
+        except StorageTrouble as error:
+            await self.close()
+            if error.passing and error.kind is not Kind.unreachable:
+                raise
+            raise StorageTrouble(
+                self.path, error.kind, f"{error.why}; is it a slowleash database? If not, name "
+                "another file"
+            ) from None  # fmt: skip
         except StoreError as error:
             await self.close()
             raise StoreError(f"{self.path}: {error}") from None
-        except sqlite3.DatabaseError as error:
+        except sqlite3.Error as error:  # before there was a connection
             await self.close()
-            raise StoreError(
-                f"{self.path}: {error}. Is it a slowleash database, and may this user write "
-                "to its folder? Restore it from a backup, or name another file."
-            ) from error
+            raise error_of(self.path, error) from error
         return self
 
     def _private(self) -> None:
@@ -121,8 +133,9 @@ class Database:
             # Statistics for the query plans, where they are missing or old (sqlite.org,
             # pragma.html); a file that cannot be written, or is none, does without.
             with contextlib.suppress(sqlite3.Error):
-                await db.execute("PRAGMA analysis_limit = 400")
-                await db.execute("PRAGMA optimize")
+                if not self._reading:
+                    await db.execute("PRAGMA analysis_limit = 400")
+                    await db.execute("PRAGMA optimize")
             await db.close()
 
     async def _on_thread(self, function: Callable[[sqlite3.Connection], T]) -> T:
@@ -134,23 +147,48 @@ class Database:
         if self._db is None:
             raise StoreError(f"{self.path}: the database is closed")
         db: Any = self._db
-        result: T = await db._execute(lambda: function(db._conn))
+        try:
+            result: T = await db._execute(lambda: function(db._conn))
+        except sqlite3.Error as error:
+            if (kind := kind_of(error)) is None:
+                raise
+            raise StorageTrouble(self.path, kind, str(error)) from error
         return result
+
+    async def _whole(self, function: Callable[[sqlite3.Connection], T]) -> T:
+        try:
+            return await self._on_thread(function)
+        except StorageTrouble as error:
+            if self.on_trouble is not None:
+                self.on_trouble(error)
+            raise
+
+    def _still_there(self) -> None:
+        """StorageTrouble when another file bears the name now, or none: what is written to one that
+        was moved away is lost with the program, and nothing else would say so."""
+        if self._file is not None:
+            try:
+                same = _identity(self._place) == self._file
+            except OSError:
+                same = False
+            if not same:
+                raise StorageTrouble(self.path, Kind.gone, "it is not the file that was opened")
 
     async def transact(self, function: Callable[[Tx], T]) -> T:
         """Run ``function`` as one transaction: all of it is kept, or nothing."""
 
         def whole(connection: sqlite3.Connection) -> T:
+            self._still_there()
             connection.execute("BEGIN IMMEDIATE")
             try:
                 result = function(Tx(connection))
+                connection.execute("COMMIT")
             except BaseException:
-                connection.execute("ROLLBACK")
+                _roll_back(connection)
                 raise
-            connection.execute("COMMIT")
             return result
 
-        return await self._on_thread(whole)
+        return await self._whole(whole)
 
     async def read(self, function: Callable[[Tx], T]) -> T:
         """Run ``function`` on one unchanging view of the data; it must only read."""
@@ -160,30 +198,13 @@ class Database:
             try:
                 return function(Tx(connection))
             finally:
-                connection.execute("ROLLBACK")
+                _roll_back(connection)
 
-        return await self._on_thread(whole)
+        return await self._whole(whole)
 
     async def backup(self, target: Path) -> None:
-        """A whole, consistent copy at ``target``, while the bot runs.
-
-        Written beside it first, then moved: a half-written copy never bears the name.
-        """
-        part = target.with_name(target.name + ".part")
-
-        def copy(connection: sqlite3.Connection) -> None:
-            part.unlink(missing_ok=True)
-            os.close(os.open(part, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600))
-            with sqlite3.connect(part) as other:
-                connection.backup(other)
-                (verdict,) = other.execute("PRAGMA integrity_check").fetchone()
-            other.close()
-            if verdict != "ok":
-                part.unlink()
-                raise StoreError(f"{target}: the copy is damaged ({verdict}); check the disk")
-            part.replace(target)
-
-        await self._on_thread(copy)
+        """A whole, consistent copy at ``target``, while the bot runs and is not kept waiting."""
+        await asyncio.to_thread(copy_whole, self.path, target)
 
     async def compact(self) -> None:
         """Writes the file anew, so that what was erased cannot be read from it either, nor
@@ -205,11 +226,21 @@ class Database:
 
         await self._on_thread(anew)
 
+    @staticmethod
+    def _look(connection: sqlite3.Connection) -> None:
+        """What may only be read must be of this very version: nothing brings it up to it."""
+        if not _tables(connection):
+            raise StoreError("there is no practice in it. Name another file.")
+        newest = connection.execute("SELECT max(number) FROM schema_version").fetchone()[0] or 0
+        _known(newest)
+        if newest < migrations()[-1][0]:
+            raise StoreError(
+                f"its version is {newest}, older than this program's ({migrations()[-1][0]}). "
+                "Start the bot once with this program."
+            )
+
     def _prepare(self, connection: sqlite3.Connection) -> None:
-        connection.row_factory = sqlite3.Row
-        tables = {row["name"] for row in connection.execute("SELECT name FROM sqlite_master")}
-        if tables and "schema_version" not in tables:
-            raise StoreError("this is the database of another program. Name another file.")
+        _tables(connection)
         connection.execute("PRAGMA journal_mode = WAL")
         connection.execute(f"PRAGMA synchronous = {DURABLE if self._durable else 'OFF'}")
         connection.execute("PRAGMA foreign_keys = ON")
@@ -221,11 +252,7 @@ class Database:
             done = {row[0] for row in connection.execute("SELECT number FROM schema_version")}
             scripts = migrations()
             newest = max(done, default=0)
-            if newest > scripts[-1][0]:
-                raise StoreError(
-                    f"its version is {newest}, newer than this program knows "
-                    f"({scripts[-1][0]}). Install the newer slowleash."
-                )
+            _known(newest)
             for number, script in scripts:
                 if number not in done:
                     for statement in script.split(";\n"):
@@ -234,7 +261,39 @@ class Database:
                     if number in STEPS:
                         STEPS[number](Tx(connection))
                     connection.execute("INSERT INTO schema_version VALUES (?)", (number,))
+            connection.execute("COMMIT")
         except BaseException:
-            connection.execute("ROLLBACK")
+            _roll_back(connection)
             raise
-        connection.execute("COMMIT")
+
+
+def _tables(connection: sqlite3.Connection) -> set[str]:
+    """What it holds; StoreError where that is not ours."""
+    connection.row_factory = sqlite3.Row
+    tables = {row["name"] for row in connection.execute("SELECT name FROM sqlite_master")}
+    if tables and "schema_version" not in tables:
+        raise StoreError("this is the database of another program. Name another file.")
+    return tables
+
+
+def _known(version: int) -> None:
+    """StoreError for a version that is newer than this program."""
+    last = migrations()[-1][0]
+    if version > last:
+        raise StoreError(
+            f"its version is {version}, newer than this program knows ({last}). Install the newer "
+            "slowleash."
+        )
+
+
+def _roll_back(connection: sqlite3.Connection) -> None:
+    """End a transaction that failed. SQLite has ended some itself (a full disk), and one whose
+    COMMIT failed is open still; why it failed must not be hidden by how it ended."""
+    if connection.in_transaction:
+        with contextlib.suppress(sqlite3.Error):
+            connection.execute("ROLLBACK")
+
+
+def _identity(path: Path) -> tuple[int, int]:
+    found = path.stat()
+    return found.st_dev, found.st_ino

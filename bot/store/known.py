@@ -14,8 +14,11 @@ from bot.records.record import TAIL, Record, readable, settled
 
 from . import load
 from .apply import conversation
-from .database import Tx
+from .database import Tx, moment
 from .whole import record_of
+
+LAST_COPY = "backup"
+"""The setting that tells when the practice was last copied (UTC)."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,6 +84,11 @@ class Stored:
         plan = chart.plan
         last = settled(records(self.tx, chart.id, 2 * TAIL))[-TAIL:]
         return tuple(readable(last, plan.zone, plan.surgery))
+
+    def last_copy(self) -> datetime | None:
+        """When the whole practice was last copied."""
+        row = self.tx.one("setting", key=LAST_COPY)
+        return moment(row["value"]) if row else None
 
     def fresh_code(self) -> str:
         """A code that nobody has used."""

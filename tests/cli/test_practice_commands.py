@@ -53,6 +53,12 @@ def settings(capsys: pytest.CaptureFixture[str]) -> None:
     Path("clinic.yaml").write_text(said(capsys, "run", "--example"), "utf-8")
 
 
+async def begun() -> None:
+    """A practice that has had its first start."""
+    async with Database(Path("slowleash.db")):
+        pass
+
+
 def order(capsys: pytest.CaptureFixture[str], **changed: object) -> None:
     """The example, as if the surgery had been yesterday."""
     text = said(capsys, "enrol", "--example")
@@ -113,6 +119,7 @@ async def test_an_enrolment_needs_a_good_order_and_comes_once(
 ) -> None:
     settings(capsys)
     order(capsys)
+    await begun()
     async with Standin() as people:
         monkeypatch.setenv("SLOWLEASH_TOKEN", people.token)
         enrol = ("enrol", "order.yaml", "--base-url", people.base_url)
@@ -162,6 +169,7 @@ async def test_what_is_not_checked_needs_a_clinician_named_for_it(
     for nobody in ("", "  "):
         words = ("enrol", "order.yaml", "--check", "--confirm-as", nobody)
         await asyncio.to_thread(said, capsys, *words, code=2)
+    await begun()
     async with Standin() as people:
         monkeypatch.setenv("SLOWLEASH_TOKEN", people.token)
         enrol = ("enrol", "order.yaml", "--base-url", people.base_url, "--confirm-as", "Dr Vale")
@@ -185,6 +193,7 @@ async def test_an_own_protocol_serves_every_command(
     assert "Day 1" in said(capsys, "preview", *flows)
     assert "BEGIN:VCALENDAR" in said(capsys, "calendar", *flows)
     assert "Rules:" in said(capsys, "try", "she is limping", "--order", *flows)
+    await begun()
     async with Standin() as people:
         monkeypatch.setenv("SLOWLEASH_TOKEN", people.token)
         done = await asyncio.to_thread(said, capsys, "enrol", *flows, "--base-url", people.base_url)
@@ -219,7 +228,9 @@ class Bot:
     """``slowleash run`` as a process of its own; what it says is read line by line."""
 
     def __init__(self, base_url: str, token: str, *words: str) -> None:
-        self._command = [sys.executable, "-m", "bot.cli", "run", "--base-url", base_url, *words]
+        first = () if Path("slowleash.db").exists() else ("--new",)
+        run = [sys.executable, "-m", "bot.cli", "run", "--base-url", base_url]
+        self._command = [*run, *first, *words]
         self._env = {**os.environ, "SLOWLEASH_TOKEN": token, "PYTHONPATH": str(ROOT)}
 
     async def __aenter__(self) -> Bot:

@@ -8,6 +8,7 @@ import sqlite3
 from datetime import timedelta
 from html import unescape
 from itertools import combinations
+from pathlib import Path
 
 import pytest
 from hypothesis import given
@@ -41,6 +42,21 @@ async def test_who_needs_me_comes_first(pages: Pages) -> None:
     assert "Trufa" in found
     assert "Canela" not in found
     assert "Nobody fits" in (await pages.web.get("/patients?show=ended")).text
+
+
+async def test_while_nothing_can_be_stored_the_pages_say_so(pages: Pages, tmp_path: Path) -> None:
+    """A form that seemed to be kept, and was not, is worse than one refused."""
+    await pages.enter("Dr Okafor")
+    note = {"note": "phoned, all calm", "token": await pages.token()}
+    (tmp_path / "practice.db").rename(tmp_path / "aside.db")
+    for answer in (
+        await pages.web.get("/patients/1"), await pages.web.post("/patients/1/notes", data=note),
+    ):  # fmt: skip
+        assert answer.status_code == 503
+        assert "Nothing of what you entered was kept" in answer.text
+        assert "practice.db" not in answer.text
+    (tmp_path / "aside.db").rename(tmp_path / "practice.db")
+    assert (await pages.web.get("/patients/1")).status_code == 200
 
 
 async def test_what_was_read_stands_on_its_words_with_the_rule_and_the_reason(

@@ -24,7 +24,8 @@ from bot.protocol.settings import read_clinic
 from bot.service import hook
 from bot.service.alert import CALLED_AGAIN, MOST, OUTSIDE, Alert, Quota, Trouble, said
 from bot.service.lookout import Lookout
-from bot.store.database import Tx
+from bot.store.database import StorageTrouble, Tx
+from bot.store.trouble import Kind
 from bot.telegram.client import Client
 from bot.telegram.line import Line
 from bot.telegram.outcome import TokenWrong
@@ -68,7 +69,7 @@ def troubles(hooked: Hook) -> list[object]:
     return [body["trouble"] for _, body in hooked.calls]
 
 
-@pytest.mark.parametrize("trouble", Trouble)
+@pytest.mark.parametrize("trouble", [one for one in Trouble if one is not Trouble.storage])
 def test_each_trouble_has_its_words_in_both_languages(trouble: Trouble) -> None:
     for language in ("en", "es"):
         clinic = Clinic.model_validate({**CLINIC, "language": language})
@@ -310,3 +311,16 @@ async def test_where_the_database_fails_the_chats_are_told_past_it(
     told = [text for text in canela.on_desk() if "was started again" in text]
     assert len(told) == 1
     assert Trouble.part_again not in OUTSIDE
+
+
+async def test_trouble_with_the_storage_and_its_end_are_called_out(canela: Box) -> None:
+    hooked, app = arm(canela), canela.stage.app
+    full = StorageTrouble(app.db.path, Kind.full, "disk full")
+    app.storage.first, app.storage.calm = 0.01, 0.02
+    app.storage.seen(full)
+    app.storage.seen(full)
+    await app.storage._stay(app.clock.now())
+    await asyncio.gather(*app.alert._calling)
+    assert troubles(hooked) == ["storage", "storage"]
+    assert "disk is full" in hooked.calls[0][0]
+    assert "I work again" in hooked.calls[1][0]

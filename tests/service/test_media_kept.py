@@ -10,6 +10,8 @@ import pytest
 
 from bot.service import media as work
 from bot.service.media import verify_media
+from bot.store.database import StorageTrouble
+from bot.store.trouble import Kind
 from bot.telegram.client import Client
 from tests.pictures.made import data, leg
 from tests.service.box import Box
@@ -92,3 +94,22 @@ async def test_a_file_that_was_changed_or_lost_is_found(canela: Box) -> None:
     assert [(one.path, one.what) for one in wrong] == [(first, "changed"), (second, "missing")]
     await sends(canela, data(leg(seed=4)))  # and others are not touched by it
     assert len(await kept(canela)) == 3
+
+
+async def test_a_picture_waits_while_nothing_can_be_stored(
+    canela: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Three failures gave it up: the storage's are none of its own."""
+    app = canela.stage.app
+
+    def fails(*_: object) -> None:
+        raise StorageTrouble(app.db.path, Kind.full, "test")
+
+    with monkeypatch.context() as patched:
+        patched.setattr(work, "_kept", fails)
+        for _ in range(4):
+            with pytest.raises(StorageTrouble):
+                await sends(canela, GOOD)
+    await canela.stage.settle()
+    assert {row["state"] for row in await kept(canela)} == {"kept"}
+    assert not any("could not be stored" in text for text in canela.on_desk())

@@ -113,6 +113,47 @@ async def test_a_part_at_work_and_one_with_nothing_to_do_are_left_alone() -> Non
     assert at_work.failures == 0
 
 
+async def test_a_part_that_misses_the_first_call_to_end_is_called_again() -> None:
+    """A cancellation that comes with what was waited for may be lost; a stop then hung."""
+
+    async def run() -> None:
+        try:
+            await asyncio.get_running_loop().create_future()
+        except asyncio.CancelledError:
+            missed.set()
+        await asyncio.get_running_loop().create_future()
+
+    async def tell(name: str, why: str) -> None:
+        raise AssertionError(name + why)
+
+    missed, stop = asyncio.Event(), asyncio.Event()
+    asyncio.get_running_loop().call_later(0.1, stop.set)
+    async with asyncio.timeout(10):
+        await Watchdog([Part("working", run)], tell).run(stop)
+    assert missed.is_set()
+
+
+@pytest.mark.parametrize("later", range(4))
+async def test_a_rest_never_loses_a_call_to_end(practice: Box, later: int) -> None:
+    """Not even one that comes while it is just being woken, ``later`` turns after the event."""
+    app, event = practice.stage.app, asyncio.Event()
+
+    async def part() -> None:
+        await app._rest(event, 60)
+        await asyncio.get_running_loop().create_future()
+
+    resting = asyncio.create_task(part())
+    for _ in range(4):
+        await asyncio.sleep(0)
+    event.set()
+    for _ in range(later):
+        await asyncio.sleep(0)
+    resting.cancel()
+    done, _ = await asyncio.wait([resting], timeout=1)
+    resting.cancel()
+    assert done
+
+
 async def test_a_wrong_token_ends_it() -> None:
     async def run() -> None:
         raise TokenWrong()

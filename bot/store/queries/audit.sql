@@ -17,6 +17,9 @@ WHERE id > :after ORDER BY id LIMIT :most;
 -- name: log_seal
 UPDATE log SET salt = :salt, digest = :digest, prev_hash = :prev, hash = :hash WHERE id = :id;
 
+-- name: case_ids
+SELECT id FROM case_file;
+
 -- name: patient_ids
 SELECT id FROM patient ORDER BY id;
 

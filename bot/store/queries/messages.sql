@@ -33,6 +33,9 @@ WHERE update_id = :update_id;
 -- name: inbox_words
 UPDATE inbox SET body = :body WHERE update_id = :update_id;
 
+-- name: inbox_waiting
+SELECT body, received_at FROM inbox WHERE state = 'waiting' ORDER BY update_id LIMIT :most;
+
 -- name: inbox_counts
 SELECT state, count(*) AS n FROM inbox GROUP BY state;
 

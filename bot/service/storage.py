@@ -1,0 +1,194 @@
+"""While nothing can be stored: whoever can still be reached is told, though nothing of it can
+be written down, and told again when it is over."""
+
+from __future__ import annotations
+
+import asyncio
+import contextlib
+import json
+import logging
+from collections.abc import Awaitable, Callable, Iterable
+from datetime import datetime, timedelta
+from zoneinfo import ZoneInfo
+
+from bot.context.practice import Practice
+from bot.context.words import when
+from bot.model.chat import Incoming
+from bot.model.text import Lang
+from bot.store import load
+from bot.store.database import Database, StorageTrouble, Tx, moment, stamp
+from bot.store.trouble import Kind
+from bot.telegram.translate import incoming
+
+from .work import tell_desks
+
+logger = logging.getLogger(__name__)
+
+Say = Callable[[int, str], Awaitable[object]]
+"""Sends words to a chat at once, past the outbox."""
+Alarm = Callable[[str], Awaitable[None]]
+"""Tells whoever looks after the practice, by a way that is none of the chats."""
+
+FIRST, LONGEST = 1.0, 10.0
+"""Seconds between two looks at whether it is over; doubled after each."""
+CALM = 20.0
+"""Seconds without trouble after which it is called over."""
+AGAIN = timedelta(days=1)
+"""How often staff hear of what goes on."""
+HOME_AGAIN = timedelta(hours=6)
+"""How often one at home hears that nobody takes their messages."""
+REMEMBER = 60.0
+"""Seconds between two looks at who is to be told."""
+LOOK = 5.0
+"""Seconds that may go into finding out anew who is to be told."""
+MOST = 200
+"""Homes told in one round, at most."""
+
+_WHY = {kind: f"storage_is_{kind.name}" for kind in Kind}
+"""The words for each."""
+
+
+class StorageWatch:
+    """Hears of each failure by ``seen``; ``run`` is its part of the running bot.
+
+    ``blocked``: by what replies that were stored are not worked either, as by a damaged page.
+    """
+
+    def __init__(
+        self, db: Database, now: Callable[[], datetime], say: Say, alarm: Alarm | None = None
+    ) -> None:
+        self._db, self._now, self._say, self._alarm = db, now, say, alarm
+        self.practice: Practice
+        self.first, self.calm = FIRST, CALM
+        self.blocked: StorageTrouble | None = None
+        self._trouble: StorageTrouble | None = None
+        self._came = asyncio.Event()
+        self._staff: tuple[int, ...] = ()
+        self._homes: dict[int, Lang] = {}
+        self._told: dict[tuple[Kind, str], datetime] = {}
+        self._told_homes: dict[int, datetime] = {}
+
+    def seen(self, trouble: StorageTrouble) -> None:
+        """The storage has failed."""
+        self._trouble = trouble
+        self._came.set()
+
+    def unheard(self, events: Iterable[Incoming]) -> None:
+        """What these wrote is neither stored nor worked now: they must hear whom to phone."""
+        for event in events:
+            if event.private and event.chat and event.kind != "other":
+                spanish = event.sender is not None and (event.sender.lang or "")[:2] == "es"
+                self._homes[event.chat] = "es" if spanish else "en"
+
+    async def remember(self) -> None:
+        """Who is to be told, as long as it can be read: the staff chats, or else each one."""
+
+        def chats(tx: Tx) -> tuple[int, ...]:
+            desks = tuple(desk.chat for desk in load.desks(tx))
+            return desks or tuple(one.chat for one in load.staff(tx) if one.chat)
+
+        with contextlib.suppress(StorageTrouble):
+            self._staff = await self._db.read(chats)
+
+    async def run(self) -> None:
+        """Waits for trouble, and stays with it until it is over."""
+        while True:
+            with contextlib.suppress(TimeoutError):
+                async with asyncio.timeout(REMEMBER):
+                    await self._came.wait()
+            if self._trouble is None:
+                await self.remember()
+            else:
+                await self._stay(self._now())
+
+    async def _stay(self, began: datetime) -> None:
+        pause, calm = self.first, 0.0
+        last = self._trouble
+        while calm < self.calm or self._trouble is not None:
+            trouble, self._trouble = self._trouble, None
+            self._came.clear()
+            if trouble is not None:
+                last, calm = trouble, 0.0
+                await self._tell(trouble)
+            await self._tell_homes()
+            if last is not None and not last.passing and self.blocked is None:
+                return  # what does not lie on the damaged page goes on
+            await asyncio.sleep(pause)
+            calm += pause
+            pause = min(2 * pause, LONGEST)
+            await self._try()
+        await self._over(began)
+
+    async def _try(self) -> None:
+        """Something small is written; where that fails, ``seen`` hears of it."""
+        value = stamp(self._now())
+        with contextlib.suppress(StorageTrouble):
+            await self._db.transact(lambda tx: tx.run("setting_put", key="stored", value=value))
+            self._trouble = self._trouble or self.blocked
+
+    async def _tell(self, trouble: StorageTrouble) -> None:
+        """Staff, once and again each day while it lasts."""
+        stopped = trouble.passing or self.blocked is not None
+        key = "storage_stopped" if stopped else "storage_damaged"
+        now, told = self._now(), self._told.get((trouble.kind, key))
+        if told is not None and abs(now - told) < AGAIN:
+            return
+        logger.critical("the storage fails: %s", trouble)
+        self._told[trouble.kind, key] = now
+        with contextlib.suppress(TimeoutError):
+            async with asyncio.timeout(LOOK):
+                await self.remember()
+        words, lang = self.practice.words, self.practice.clinic.language
+        text = words.say(key, lang, why=words.say(_WHY[trouble.kind], lang))
+        for chat in self._staff:
+            await self._safely(self._say(chat, text))
+        if self._alarm is not None:
+            await self._safely(self._alarm(text))
+
+    async def _tell_homes(self) -> None:
+        if self.blocked is not None:
+            await self._waiting()
+        now, clinic = self._now(), self.practice.clinic
+        self._told_homes = {
+            chat: told for chat, told in self._told_homes.items() if abs(now - told) < HOME_AGAIN
+        }
+        for chat in list(self._homes)[:MOST]:
+            lang = self._homes.pop(chat)
+            if chat in self._told_homes:
+                continue
+            self._told_homes[chat] = now
+            phone = self.practice.words.say(
+                "phone_both", lang, clinic=clinic.name, phone=clinic.phone,
+                emergency_name=clinic.emergency_name, emergency_phone=clinic.emergency_phone,
+            )  # fmt: skip
+            text = self.practice.words.say("storage_home", lang, phone=phone)
+            await self._safely(self._say(chat, text))
+
+    async def _waiting(self) -> None:
+        """Whose stored words nobody has worked."""
+        with contextlib.suppress(StorageTrouble):
+            rows = await self._db.read(lambda tx: tx.all("inbox_waiting", most=MOST))
+            self.unheard(
+                incoming(json.loads(row["body"]), moment(row["received_at"])) for row in rows
+            )
+
+    async def _over(self, began: datetime) -> None:
+        """It stores again: staff hear from when to when it did not."""
+        now, zone = self._now(), ZoneInfo(self.practice.clinic.zone)
+        lang = self.practice.clinic.language
+        since = when(began.astimezone(zone), now.astimezone(zone), lang)
+        text = self.practice.words.say("storage_again", lang, since=since)
+        logger.warning("the storage serves again; it failed since %s", stamp(began))
+        self._told.clear()
+        self._homes.clear()  # they are answered now
+        key = f"storage:{stamp(began)}"
+        with contextlib.suppress(StorageTrouble):
+            await self._db.transact(lambda tx: tell_desks(tx, key, text, "storage", now))
+        if self._alarm is not None:
+            await self._safely(self._alarm(text))
+
+    async def _safely(self, telling: Awaitable[object]) -> None:
+        try:
+            await telling
+        except Exception:
+            logger.exception("somebody could not be told that the storage fails")
