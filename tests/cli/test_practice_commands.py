@@ -328,7 +328,7 @@ async def test_what_ends_the_bot_calls_the_alert_once(
             assert await bot.ended() == 0
         Path("other.db").write_text("no database at all " * 100, "utf-8")
         async with Bot(people.base_url, people.token, "--database", "other.db") as bot:
-            await bot.until("Is it a slowleash database")
+            await bot.until("is it a slowleash database")
             assert await bot.ended() == 2
     called = Path("called").read_text("utf-8")
     assert called.count("its database cannot be used") == 1
