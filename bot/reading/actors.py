@@ -231,6 +231,10 @@ def by_another(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """ "My sister's kitten ate a hair tie": another animal is the one that did it."""
     if not clause.other or not 0 <= clause.other_at < match.first:
         return False
+    if "<otheranimal>" not in clause.keys and not any(
+        belongs_elsewhere(tokens, at, clause.end) for at in range(clause.start, match.first)
+    ):
+        return False  # "the cat ate his thread" may be the patient
     between = tokens[clause.other_at : match.first]
     last = max(n for n, t in enumerate(between) if n == 0 or not t.keys.isdisjoint(_ANIMALS))
     return not between[last].keys.isdisjoint(_ANIMALS) and all(

@@ -186,9 +186,8 @@ def only_a_figure(tokens: list[Token], context: Context) -> bool:
     figure was asked is no way to say anything other than a fever."""
     if len(tokens) > 1 or len(tokens[0].parts) > 1 or context.asked == "temperature":
         return False
-    figure = tokens[0].value or 0
-    telling = figure >= _FEVER if context.asked != "none" else 36.5 <= figure
-    return context.asked in _DEEDS or not telling or tokens[0].word == str(int(figure))
+    hot = (tokens[0].value or 0) >= _FEVER and tokens[0].word != str(int(tokens[0].value or 0))
+    return context.asked in _DEEDS or not hot
 
 
 def _degrees(tokens: list[Token], told: set[str]) -> Answer:

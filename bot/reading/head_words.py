@@ -109,8 +109,10 @@ TO_COME = frozenset("will might may could would can gets get going gonna vaya pu
 CAUSES = frozenset("from about por".split())
 ABOUT_US = frozenset("i im ive id we weve you youre estoy tengo tenemos ando".split())
 TALKS = ABOUT_US | frozenset(
-    "my mi we our los las unsure wondering hope hoping wish thanks gracias perdon perdone "
+    "we unsure wondering hope hoping wish thanks gracias perdon perdone "
     "disculpe sorry could can do should por".split()
 )
 """With these a statement or question of the writer begins, behind a report."""
+OURS = frozenset("my mi mis our los las".split())
+"""With these too, but where a verb or a preposition takes what follows as its own."""
 ARTICLES = frozenset("el la lo los las".split())

@@ -47,7 +47,7 @@ def _well(match: Match) -> bool:
 
 def of_an_amputee(found: list[Found], clauses: list[Clause]) -> list[Found]:
     """Who has lost a leg limps on another one, and full use is of those that are left."""
-    if not any("<amputee>" in clause.keys for clause in clauses):
+    if not any("<legless>" in clause.keys for clause in clauses):
         return found
     limps = [f for f in found if _use(f) in ("partial", "none")]
     if not limps:

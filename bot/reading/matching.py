@@ -135,8 +135,8 @@ def candidates(lexis: Lexis, keys: frozenset[str]) -> list[int]:
     """Numbers of the rules of which the two rarest words are among ``keys``."""
     found: set[int] = set()
     by_key = lexis.by_key
-    for key in keys:
-        for number, second in by_key.get(key, ()):
+    for key in by_key.keys() & keys:
+        for number, second in by_key[key]:
             if second is None or not second.isdisjoint(keys):
                 found.add(number)
     return sorted(found)

@@ -41,7 +41,7 @@ _MATTERS = frozenset(
 def from_elsewhere(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """Whether the sentence says that what is found came from, or was, somebody or something
     else."""
-    if _it_was_another_that(match, tokens, clause):
+    if _it_was_another_that(match, tokens, clause) or _to_one_of_us(match, tokens):
         return True
     link = _link(match, tokens)
     if link < 0:
@@ -55,9 +55,14 @@ def from_elsewhere(match: Match, tokens: list[Token], clause: Clause) -> bool:
         return _another(tokens, after + 1)
     if tokens[after].word in ("mine", "mio", "mia", "mias", "mios"):
         return True
-    if match.rule.about in _WORN and _thing_that(match, tokens, clause):
-        return _another(tokens, after) or _of_a_thing(tokens, after)
-    if match.rule.about in _STAINS and not tokens[after].keys.isdisjoint(_MEALS):
+    following = tokens[after + 1].word if after + 1 < len(tokens) else ""
+    if tokens[after].word in _ARTICLES and following in ("de", "del"):
+        return _another(tokens, after + 2)  # "la pata chueca es la de la mesa"
+    if _thing_that(match, tokens, clause):
+        worn = match.rule.about in _WORN
+        if worn or match.rule.about == "energy":
+            return _another(tokens, after) or (worn and _of_a_thing(tokens, after))
+    if match.rule.about in _STAINS and "<elsething>" in tokens[after].keys:
         return tokens[after].keys.isdisjoint(_OURS)  # "the red on the rug was jam"
     if _kins(tokens, after) and match.rule.about != "dose":
         return True
@@ -68,8 +73,22 @@ def from_elsewhere(match: Match, tokens: list[Token], clause: Clause) -> bool:
     return _a_person(tokens, after) and (_of_one(match, tokens, clause) or _heard(match))
 
 
+def _to_one_of_us(match: Match, tokens: list[Token]) -> bool:
+    """ "Se le hincharon las manos a mi mamá"."""
+    if match.rule.about not in _BODILY:
+        return False
+    if all(t.word not in ("le", "les") for t in tokens[max(0, match.first - 2) : match.last + 1]):
+        return False
+    for at in range(match.last + 1, min(match.last + 5, len(tokens) - 2)):
+        if tokens[at].cut:
+            return False
+        if tokens[at].word == "a" and tokens[at + 1].word in _OWN:
+            return _person(tokens[at + 2])
+    return False
+
+
+_BODILY = frozenset("swelling bruising vomiting allergy breathing seizure temperature".split())
 _STAINS = frozenset("incision stool urine vomiting".split())
-_MEALS = frozenset(("<food>", "<elsething>"))
 
 
 def _kins(tokens: list[Token], at: int) -> bool:
@@ -172,9 +191,12 @@ def _thing_that(match: Match, tokens: list[Token], clause: Clause) -> bool:
     for at in range(max(clause.start, match.first - 3), match.first):
         word = tokens[at].word
         before = tokens[at - 1].word if at else ""
-        if word in ("what", "thing") or (word == "que" and before in ("lo", "cosa")):
+        if word in ("what", "thing") or (word == "que" and before in _THAT_WHICH):
             return True
     return False
+
+
+_THAT_WHICH = frozenset("lo la el los las cosa unico unica".split())
 
 
 def _of_a_thing(tokens: list[Token], at: int) -> bool:

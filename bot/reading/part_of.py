@@ -24,7 +24,7 @@ PART_OF: dict[tuple[str, str], tuple[tuple[str, str], ...]] = {
     ),
     ("bandage", "tight"): (("swelling", "mild"),),
     ("seizure", "yes"): (("mishap", "fell"), ("mishap", "ran"), *_DISTRESS),
-    ("leg", "paralysed"): (("energy", "collapsed"), ("weight_bearing", "none")),
+    ("leg", "paralysed"): (("weight_bearing", "none"),),
     ("leg", "crooked"): (("energy", "lethargic"), ("swelling", "mild")),
     ("energy", "collapsed"): (
         ("mishap", "fell"),
@@ -33,16 +33,21 @@ PART_OF: dict[tuple[str, str], tuple[tuple[str, str], ...]] = {
         *_DISTRESS,
     ),
     ("urine", "straining"): (("stool", "straining"), ("urine", "none"), *_CRIES),
-    ("stool", "straining"): (("stool", "none"), *_DISTRESS),
+    ("stool", "straining"): _DISTRESS,
     ("vomiting", "bloody"): (("incision", "bleeding"),),
     ("swallowed", "human_medicine"): (("pain", "mild"), *_DISTRESS),
+    ("other_leg", "limping"): (("weight_bearing", "partial"),),
     ("weight_bearing", "none"): (("mobility", "worse"),),
 }
 """A finding → what is only a part of it."""
 
 
-def without_parts(observations: list[Observation]) -> list[Observation]:
-    """The findings but for those that are a part of a graver one, which is not in doubt."""
+_ON = frozenset("if when as si cuando al".split())
+
+
+def without_parts(observations: list[Observation], text: str) -> list[Observation]:
+    """The findings but for those that are a part of a graver one, which is not in doubt.
+    What hurts "if I touch it", "when he goes", is told for itself."""
     parts = {
         part
         for one in observations
@@ -52,5 +57,7 @@ def without_parts(observations: list[Observation]) -> list[Observation]:
     return [
         one
         for one in observations
-        if (one.about, one.value) not in parts or (one.about == "urine" and one.hours)
+        if (one.about, one.value) not in parts
+        or (one.about == "urine" and one.hours)
+        or (one.about == "pain" and _ON & set(text[one.span[0] : one.span[1] + 10].split()))
     ]

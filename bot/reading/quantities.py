@@ -124,7 +124,7 @@ def _leads(tokens: list[Token], index: int, end: int, value: float, telling: boo
 _EXACTLY = frozenset("even flat dead exactly exact cerrados clavados exactos pelones".split())
 _WHEN_TAKEN = frozenset(
     "on in this under just again earlier now today tonight when by rectal rectally ear up bum esta "
-    "hoy ahorita en por ahora hace del shivery shivering cold fria frio digital temblando".split()
+    "hoy ahorita en por ahora hace del shivers shivery shivering cold fria frio digital temblando".split()
 )
 _READS = frozenset("reads reading read says a checked and".split())
 _WEIGHED = frozenset(

@@ -50,8 +50,7 @@ _EARLIER = frozenset(
     ("<yesterday>", "<lastnight>", "<yesterdaymorning>", "<yesterdayevening>", "<daybefore>")
 )
 _LIMIT = 4096
-_TWICE = 300
-"""Words up to which a reply is read twice, where a statement may end without a stop."""
+_TWICE = 300  # words up to which a reply is read twice, where a statement may end without a stop
 _OFTEN = 50
 """What is said in the same way more often in one reply says nothing more."""
 
@@ -84,18 +83,18 @@ def bounded(
     told = [one.span for one in reading.observations if one.about != "request"]
     told += [one.span for one in reading.suppressed]
     last = max(one.span[1] for one in lost) - 1
-    ways, talk = ways_to_bound(report_starts(tokens, lang, last), tokens, told), talk_behind(tokens)
-    for number, way in enumerate(ways or ([()] if talk else [])):
+    ways = ways_to_bound(report_starts(tokens, lang, last), tokens, told)
+    for way in ways or ([()] if talk_behind(tokens, len(tokens)) else []):
         if told_at(reading, context) >= Urgency.emergency:
             break
-        if number:
-            tokens = written_out(words_of(text[:_LIMIT]), text)
-            _prepare(tokens, context, trace)
         bounds = {tokens[start].start for start in way}
-        if talk:
-            bounds |= {max((t.start for t in tokens[:talk] if t.cut >= 3), default=0)}
-        for start in (*way, *((talk,) if talk else ())):
+        talks = [at for end in (*way, len(tokens)) if (at := talk_behind(tokens, end))]
+        for talk in talks:
+            bounds.add(max((t.start for t in tokens[:talk] if t.cut >= 3), default=0))
+        tokens = written_out(words_of(text[:_LIMIT]), text)
+        for start in (*way, *talks):
             tokens[start].cut = 3
+        _prepare(tokens, context, trace)  # each side in its own language
         stops = [t.start for t in tokens if t.cut >= 3]
         apart, _ = _read(text, _marked(tokens, lang, context), lang, context, trace)
         reading = with_trouble_of(apart, reading, lost, stops, bounds, context)
@@ -298,7 +297,8 @@ def _conclude(
     reasons.extend(answer.reasons)
     found.extend(brought_up(found))
     found.extend(swollen_and_cold(tokens, clauses, found))
-    observations = without_parts(settle(of_the_dead(not_yet(found, tokens), clauses)))
+    told = settle(of_the_dead(not_yet(found, tokens), clauses))
+    observations = without_parts(told, text)
     if put_off and not observations:
         span = (tokens[0].start, tokens[-1].end)
         when = until(tokens, range(len(tokens)), context, ahead=True)

@@ -66,6 +66,7 @@ def _told_first(match: Match, tokens: list[Token], clause: Clause) -> bool:
     return False
 
 
+_NEARLY = frozenset("nearly almost casi".split())
 _ORDERED = frozenset("appetite drinking dose walk ice warm_compress massage".split())
 
 
@@ -169,6 +170,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
     if "thought" in moods:
         return suppress.THOUGHT
     if about in _CARE and about != "mishap" and intended(match, tokens, clause):
+        return suppress.NOT_DONE
+    if about in ("dose", "mishap") and tokens[match.first - 1].word in _NEARLY and told:
         return suppress.NOT_DONE
     likened = clause.compared > match.last or _than_then(tokens, clause)
     dated = not clause.keys.isdisjoint(("<surgery>", "<longsince>"))

@@ -54,13 +54,18 @@ TOO_FEW = 3
 """So few words, where the grammar knows none, are asked about from this chance on only: "the leg
 today" stands under a picture."""
 SUSPECTS_FEW = 0.9
-_ONLY_ASKED = ("life", "dose")
-"""A death ends the course, and a dose moves the plan: neither is raised on a guess."""
+_ONLY_ASKED = ("life", "dose", "swallowed")
+"""Never raised by the model alone: a death ends the course, a dose moves the plan, and of
+medicines that nobody swallowed the same words are used every day."""
+ENOUGH = 8
+"""Nothing is raised from fewer words: of a short phrase the model is certain too easily."""
 RAISES = 0.97
 """Where the grammar did not understand all of it, the likeliest matter is raised at once, in
 doubt, from this chance of an alarm on."""
 RAISES_EMERGENCY = 0.8
 """The same of an emergency."""
+CERTAIN_OF = "the second reader is certain of"
+"""So begins the reason for what is raised."""
 _LIKELIEST = 3
 """One of the first so many matters is asked about, or nothing at all."""
 SURE = 0.01
@@ -96,28 +101,27 @@ def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     later = {(one.about, one.value) for one in reading.observations} == {("request", "snooze")}
     few = few or (later and reading.understood and suspicion.emergency < SUSPECTS_EMERGENCY)
     if not few:
-        reading = raised(reading, suspicion, context, len(text))
+        reading = raised(reading, suspicion, context, text)
     return combined(reading, suspicion, context, few=few)
 
 
 def _looked_again(text: str, context: Context, reading: Reading, suspicion: Suspicion) -> Reading:
     """The grammar reads once more for what the model suspects and it has not read: words of
     something else may have hidden it that end where no stop stands."""
-    if suspicion.urgent < SUSPECTS_HIDDEN:
+    if suspicion.urgent < SUSPECTS_HIDDEN or not suspicion.matters:
         return reading
-    suspected = [
-        Lost(about, found, (0, len(text)))
-        for about, value in suspicion.matters[:1]
-        if (found := level(about, value, context.day, context.species, worst=True)) is not None
-    ]
-    return reader.bounded(text, suspected, reading, context)
+    about, value = suspicion.matters[0]
+    worst = level(about, value, context.day, context.species, worst=True) or Urgency.none
+    grave = suspicion.emergency >= SUSPECTS_HIDDEN
+    suspected = Lost(about, worst if grave else min(worst, Urgency.same_day), (0, len(text)))
+    return reader.bounded(text, [suspected], reading, context)
 
 
-def raised(reading: Reading, suspicion: Suspicion, context: Context, size: int) -> Reading:
+def raised(reading: Reading, suspicion: Suspicion, context: Context, text: str) -> Reading:
     """The reading of words that the grammar did not understand, with what the model alone is as
     good as certain of: in doubt, so it is paged as doubtful and asked about. Not what the grammar
     named and did not count, nor what alarms only with a figure."""
-    if reading.understood:
+    if reading.understood or len(text.split()) < ENOUGH:
         return reading
     read_at = max((_level(one, context) for one in reading.observations), default=Urgency.none)
     matters = _open_matters(reading, suspicion, context)
@@ -126,7 +130,7 @@ def raised(reading: Reading, suspicion: Suspicion, context: Context, size: int) 
     if matters[0] in {(one.about, one.value) for one in reading.suppressed}:
         return reading
     about, value = matters[0]
-    one = Observation(about, value, unsure=True, span=(0, size))
+    one = Observation(about, value, unsure=True, span=(0, len(text)))
     at = _level(one, context)
     certain = suspicion.emergency if at == Urgency.emergency else suspicion.urgent
     least = RAISES_EMERGENCY if at == Urgency.emergency else RAISES
@@ -135,7 +139,7 @@ def raised(reading: Reading, suspicion: Suspicion, context: Context, size: int) 
     asked = _suspected(reading, suspicion, context)
     if asked is not None and asked.urgency > at:
         return reading  # what may be an emergency is asked as one
-    why = f"the second reader is certain of {about}: {value}"
+    why = f"{CERTAIN_OF} {about}: {value}"
     return replace(
         reading, observations=(*reading.observations, one), reasons=(*reading.reasons, why)
     )

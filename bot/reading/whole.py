@@ -80,8 +80,8 @@ class Head:
             return False
         if not report.cut and any(_leads_on(part, at) for at in range(min(2, len(part)))):
             return False
-        if self._turns():
-            return self.last.word not in words.COMPLEMENT | words.REPORTING | words.OPEN_ENDED
+        if self._turns() and self.last.word not in _TAKES_MORE:
+            return True
         if report.word in words.PRONOUNS:
             return True
         if (
@@ -159,6 +159,7 @@ def _may_be_subject(part: list[Token]) -> bool:
     )
 
 
+_TAKES_MORE = words.COMPLEMENT | words.REPORTING | words.OPEN_ENDED
 _TELLING = 4
 """So many words of the report tell its language."""
 _OF_HOURS = frozenset("at until till by las la".split())

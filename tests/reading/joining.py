@@ -9,6 +9,7 @@ from pathlib import Path
 from zlib import crc32
 
 from bot.cli.read import answer
+from bot.reading.two_readers import CERTAIN_OF
 from tests.triage.table import LEVELS
 
 REPLIES = Path(__file__).parents[1] / "replies"
@@ -39,17 +40,29 @@ class Tally:
 
 def level(row: Row, text: str) -> int:
     """The urgency at which a text is read, asked what the row was asked."""
+    return LEVELS.index(str(_answer(row, text)["urgency"]))
+
+
+def _answer(row: Row, text: str) -> Row:
     asked = {k: row[k] for k in ("lang", "species", "day", "asked", "at")}
-    return LEVELS.index(str(answer({**asked, "text": text})["urgency"]))
+    return answer({**asked, "text": text})
+
+
+def read_at(row: Row) -> int:
+    """The urgency at which a row is read by the grammar: 0 where the second reader alone raises
+    it. That is a chance over a threshold, which any word moves; below it is asked about."""
+    found = _answer(row, str(row["text"]))
+    raised = any(one.startswith(CERTAIN_OF) for one in found["reasons"])  # type: ignore[attr-defined]
+    return 0 if raised else LEVELS.index(str(found["urgency"]))
 
 
 def urgent(files: Sequence[str]) -> Iterator[tuple[Row, int]]:
-    """Replies labelled urgent whose level is reached by the text alone, with that level."""
+    """Replies labelled urgent whose level the grammar reads in the text alone, with it."""
     for name in files:
         for line in (REPLIES / f"{name}.jsonl").read_text(encoding="utf-8").splitlines():
             row = json.loads(line)
             labelled = LEVELS.index(row["urgency"])
-            if labelled >= SAME_DAY and level(row, row["text"]) >= labelled:
+            if labelled >= SAME_DAY and read_at(row) >= labelled:
                 yield row, labelled
 
 

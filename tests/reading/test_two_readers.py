@@ -18,7 +18,7 @@ from bot.reading import read, reader
 from bot.reading.alarms import ALARMS, level, level_told
 from bot.reading.stand import told_at
 from bot.reading.statistical import Suspicion
-from bot.reading.two_readers import RAISES_EMERGENCY, combined, raised
+from bot.reading.two_readers import ENOUGH, RAISES_EMERGENCY, combined, raised
 from bot.reading.wishes import tells_trouble
 from bot.triage import default_rules, triage
 from bot.triage import urgency as highest
@@ -111,7 +111,7 @@ def test_what_is_raised_takes_nothing_away_and_is_asked(
     text: str, suspicion: Suspicion, context: Context
 ) -> None:
     grammar = reader.read(text, context)
-    both = raised(grammar, suspicion, context, len(text))
+    both = raised(grammar, suspicion, context, text)
     assert both.observations[: len(grammar.observations)] == grammar.observations
     assert replace(both, observations=grammar.observations, reasons=grammar.reasons) == grammar
     for one in both.observations[len(grammar.observations) :]:
@@ -222,8 +222,10 @@ UNREAD = Reading((NORMAL,), False, "en")
 def test_what_the_model_is_certain_of_is_raised_in_doubt(
     reading: Reading, suspicion: Suspicion, day: int, told: tuple[str, str] | None
 ) -> None:
-    new = raised(reading, suspicion, Context(day=day), 20).observations[1:]
+    context, words = Context(day=day), ["word"] * ENOUGH
+    new = raised(reading, suspicion, context, " ".join(words)).observations[1:]
     assert [(one.about, one.value) for one in new] == ([told] if told else [])
+    assert raised(reading, suspicion, context, " ".join(words[1:])) == reading
 
 
 GIVEN = [

@@ -62,13 +62,13 @@ class Model:
         blocks = [block for block in said if block]
         sizes = [*map(len, blocks), len(beside)]
         rows = np.fromiter(chain(*blocks, beside), np.intp, sum(sizes))
-        shares = [*(1 / math.sqrt(size) for size in sizes[:-1]), ASIDE]
-        weights = np.repeat(np.array(shares, np.float32), sizes)  # a block weighs as any other
-        found = (
-            weights @ self.levels[rows].astype(np.float32),
-            weights @ self.matters[rows & (FEW - 1)].astype(np.float32),
-        )
-        return np.asarray(self.bias + self.step * np.concatenate(found))
+        shares = [*(1 / math.sqrt(size) for size in sizes[:-1]), ASIDE]  # each block as any other
+        starts = np.cumsum([0, *sizes[:-1]])
+        tables = ((self.levels, rows), (self.matters, rows & (FEW - 1)))
+        sums = [np.add.reduceat(table[at], starts, 0, np.int32) for table, at in tables]
+        found = np.concatenate(sums, 1)
+        total = sum(share * row for share, row in zip(shares, found, strict=True))
+        return np.asarray(self.bias + self.step * total)
 
     def suspect(self, text: str, context: Context) -> Suspicion:
         """What the model suspects. Pure: the same for the same reply."""
