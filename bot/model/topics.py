@@ -324,10 +324,15 @@ def told_by_no(asked: str) -> tuple[str, str] | None:
 
 def denied(about: str, value: str) -> str | None:
     """What a value becomes when it is denied; None: it says nothing."""
-    topic = TABLE.get(about)
-    return (
-        next((v.denied or None for v in topic.values if v.name == value), None) if topic else None
-    )
+    return _DENIED.get((about, value))
+
+
+_DENIED: Final = {
+    (about, one.name): one.denied
+    for about, topic in TABLE.items()
+    for one in topic.values
+    if one.denied
+}
 
 
 def urgency_of(about: str, value: str) -> U:

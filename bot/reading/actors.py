@@ -121,16 +121,19 @@ _MORE_THAN_DUE = frozenset(
 )
 _EVERY = frozenset("all both every todas todos todo".split())
 _LEFT = frozenset(
-    "into hold found stole raided nicked robo agarro chewed shredded left "
+    "into hold cupboard drawer counter shelf bin help found stole raided nicked robo agarro chewed shredded left "
     "remaining single last missing vanished rest week whole entire month quedaban sobrantes".split()
 )
 
 
 def all_that_was_due(tokens: list[Token], clause: Clause) -> bool:
     """ "Ate all his pills in cheese", told to a dose prompt: those that were due."""
-    said = tokens[clause.start : clause.end]
-    words = {t.word for t in said}
-    return bool(words & _EVERY) and not (words & _LEFT or clause.keys & _MORE_THAN_DUE)
+    words = {t.word for t in tokens[clause.start : clause.end]}
+    first = clause.start
+    while first > 0 and not tokens[first].cut and clause.start - first < 8:
+        first -= 1
+    before = {t.word for t in tokens[first : clause.start]}
+    return bool(words & _EVERY) and not ((words | before) & _LEFT or clause.keys & _MORE_THAN_DUE)
 
 
 _I_GAVE = frozenset("gave given administered di dimos dio dado dada tomada".split())
@@ -224,6 +227,22 @@ def took_own(match: Match, tokens: list[Token], clause: Clause) -> bool:
     return False
 
 
+def by_another(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """ "My sister's kitten ate a hair tie": another animal is the one that did it."""
+    if not clause.other or not 0 <= clause.other_at < match.first:
+        return False
+    if "<otheranimal>" not in clause.keys and not any(
+        belongs_elsewhere(tokens, at, clause.end) for at in range(clause.start, match.first)
+    ):
+        return False  # "the cat ate his thread" may be the patient
+    between = tokens[clause.other_at : match.first]
+    last = max(n for n, t in enumerate(between) if n == 0 or not t.keys.isdisjoint(_ANIMALS))
+    return not between[last].keys.isdisjoint(_ANIMALS) and all(
+        not t.keys.isdisjoint(("<aux>", "<adv>")) for t in between[last + 1 :]
+    )
+
+
+_ANIMALS = frozenset(("<animalnoun>", "<otheranimal>"))
 _BODILY = frozenset("temperature allergy seizure breathing vomiting stool urine gums".split())
 _OURS = frozenset("my our mi mis nuestro nuestra".split())
 _HAS = frozenset("has had have got gets is was tiene trae tuvo tenia le anda esta".split())

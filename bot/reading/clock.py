@@ -58,6 +58,7 @@ def clock_at(tokens: list[Token], index: int) -> tuple[float, int, str] | None:
     said = ""
     if word_at(tokens, index + used) in ("oclock", "horas", "hrs"):
         used += 1
+    used += _about_or_sharp(tokens, index, index + used)
     tail = word_at(tokens, index + used)
     if tail in ("am", "pm"):
         said, used = tail, used + 1
@@ -83,6 +84,20 @@ def clock_at(tokens: list[Token], index: int) -> tuple[float, int, str] | None:
     if minutes >= 13 * 60:
         said = "24"
     return (minutes, used, said) if minutes < 1440 else None
+
+
+_SHARP = (("on", "the", "dot"), ("en", "punto"), ("sharp",), ("ish",))
+_AND_SOME = (("y", "pico"), ("y", "algo"), ("y", "fraccion"), ("and", "a", "bit"))
+"""These count tablets as well: of an hour only after "a las", or where the answer begins."""
+
+
+def _about_or_sharp(tokens: list[Token], index: int, end: int) -> int:
+    """How many words say how near the hour is: "8 on the dot", "10ish", "las 8 y pico"."""
+    hour = index == 0 or word_at(tokens, index - 1) in ("las", "at", "la")
+    for words in (*_SHARP, *(_AND_SOME if hour else ())):
+        if all(word_at(tokens, end + at) == word for at, word in enumerate(words)):
+            return len(words)
+    return 0
 
 
 _BEFORE_IT = {"cuarto": 15.0, "quince": 15.0, "veinticinco": 25.0}

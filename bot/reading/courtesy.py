@@ -50,10 +50,37 @@ def worrying_rest(
     observations: list[Observation],
 ) -> bool:
     """Whether something alarming was said that led to no observation at all."""
-    if any("<wrongness>" in clause.keys and not clause.moods & _ASKING for clause in clauses):
+    if any(
+        "<wrongness>" in clause.keys
+        and not clause.moods & _ASKING
+        and _affirmed(tokens, clause, "<wrongness>")
+        for clause in clauses
+    ):
         return True
     read_in = {clauses[m.clause].sentence for m in matches}
-    return any(clause.sentence not in read_in and "<alarm>" in clause.keys for clause in clauses)
+    return any(
+        clause.sentence not in read_in and _affirmed(tokens, clause, "<alarm>")
+        for clause in clauses
+    )
+
+
+def _affirmed(tokens: list[Token], clause: Clause, key: str) -> bool:
+    """Whether such a word stands there that is not denied: "not worried", "no blood"."""
+    for at in range(clause.start, clause.end):
+        if key in tokens[at].keys:
+            ahead = tokens[max(0, at - 3) : at]
+            own = tokens[at].word in _SAID_OF_NOTHING
+            if not own or not any("<neg>" in t.keys for t in ahead):
+                return True
+    return False
+
+
+_SAID_OF_NOTHING = frozenset(
+    "worried worry worries concerned concern concerns blood infection infected fever bad serious "
+    "emergency preocupada preocupado preocupa preocupe sangre infeccion fiebre grave "
+    "urgente".split()
+)
+"""Denied, they tell that nothing is wrong; "no reaction" does not."""
 
 
 def absent(

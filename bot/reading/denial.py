@@ -75,19 +75,36 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
             flips = True
     if not flips and not held:
         tail = [t.word for t in tokens[match.last + 1 : min(match.last + 5, clause.end)]]
+        new = "never" in tail[:2] or "nunca" in tail[:2]  # "yellow gums, never seen that before"
         if (
             tail[:1] == ["free"]
             or ("out" in tail[1:3] and "ruled" in tail[:2] and not set(tail) & _NOT)
-            or (any(w in _NOT for w in tail[:2]) and any(w in SEEN for w in tail[1:4]))
+            or (any(w in _NOT for w in tail[:2]) and any(w in SEEN for w in tail[1:4]) and not new)
             or _named_and_denied(tokens, match.last + 1, clause.end)
         ):
             flips = True
+    if not flips and not held and answered_no(tokens, clause):
+        flips = True
     for place in range(match.last + 1, min(match.last + 7, clause.end - 1)):
         if "<neg>" in tokens[place].keys and any(
             "<recurred>" in t.keys for t in tokens[place + 1 : min(place + 4, clause.end)]
         ):
             flips = True
     return flips != double
+
+
+_SAYS_NO = frozenset("no nope nah none not never nada ninguno ninguna para_nada negativo".split())
+
+
+def answered_no(tokens: list[Token], clause: Clause) -> bool:
+    """ "Bleeding? no thats beetroot", "¿vómito? nada": a question that the owner answers."""
+    return (
+        clause.asked
+        and clause.end - clause.start <= 3
+        and clause.end < len(tokens)
+        and tokens[clause.end - 1].asks
+        and tokens[clause.end].word in _SAYS_NO
+    )
 
 
 def _spent(between: list[Token], target: Token) -> bool:

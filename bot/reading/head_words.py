@@ -25,7 +25,7 @@ OPEN_ENDED = frozenset(
     "antes nor sera seria podria puede pueden debe between during also still only even ya "
     "aun todavia casi solo yo usted wants want quiere tries trying gave give given da dar "
     "echar mover coma tome nice hed shed youd theyd said little small lot lots more never "
-    "neither without nunca estaba estaban theres mes meses ano anos months month year years "
+    "whos neither without nunca estaba estaban theres mes meses ano anos months month year years "
     "ago despues hadn it pudiera pudieran quiera podamos sobre acerca soy all todo toda todos "
     "todas nearly almost maybe perhaps talvez suddenly round near past thats whats "
     "andaba andaban andan estuvo".split()
@@ -81,6 +81,11 @@ REPORTING = frozenset(
 LINKS = frozenset("if when whenever si cuando".split())
 CLAUSAL = frozenset("he she hes shes ha esta estan tiene se le les has is was".split())
 PRONOUNS = frozenset("he she hes shes".split())
+CAUSING = frozenset(
+    "make cause turn trigger mean lead bring set give stop hacer hacerle hacerlo hacerla causar "
+    "causarle provocar provocarle dar darle".split()
+)
+"""What a thing may do to the patient: "could the anaesthetic | make her breathe oddly"."""
 OF_IT = frozenset("this that these it esto eso you us".split())
 COMPLEMENT = frozenset(
     "spot notice cuesta make makes making made cause causes causing caused stop stops stopping "
@@ -103,4 +108,11 @@ OBJECTS = frozenset("him her them it".split())
 TO_COME = frozenset("will might may could would can gets get going gonna vaya pueda".split())
 CAUSES = frozenset("from about por".split())
 ABOUT_US = frozenset("i im ive id we weve you youre estoy tengo tenemos ando".split())
+TALKS = ABOUT_US | frozenset(
+    "we unsure wondering hope hoping wish thanks gracias perdon perdone "
+    "disculpe sorry could can do should por".split()
+)
+"""With these a statement or question of the writer begins, behind a report."""
+OURS = frozenset("my mi mis our los las".split())
+"""With these too, but where a verb or a preposition takes what follows as its own."""
 ARTICLES = frozenset("el la lo los las".split())

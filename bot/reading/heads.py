@@ -14,6 +14,7 @@ from dataclasses import dataclass
 from . import head_words as words
 from .token import Token
 from .topical import ANOTHER, topical
+from .verbs import is_verb
 from .whole import Head
 
 _LONGEST = 16
@@ -37,7 +38,7 @@ def report_starts(tokens: list[Token], lang: str, last: int) -> list[list[Place]
     asked = _in_question(tokens) if any(t.asks for t in tokens) else frozenset()
     groups: list[list[Place]] = []
     start = near = 0
-    reported, open_ = False, False
+    reported = open_ = told = False
     for index in range(1, len(tokens)):
         token = tokens[index]
         if token.start > last:
@@ -47,6 +48,10 @@ def report_starts(tokens: list[Token], lang: str, last: int) -> list[list[Place]
             start, reported, open_ = index + but, False, False
         if token.cut or but:
             near, open_ = index + but, False
+        told = told or topical(tokens, index - 1)
+        if told and _talks(tokens, index):
+            start = near = index
+            told = reported = open_ = False
         if open_ and topical(tokens, index - 1):
             reported = True
         if reported or token.cut >= 3 or index <= start or index in asked or token.inside:
@@ -95,6 +100,31 @@ _MOST = 4
 """Ways to bound the words of one reply that are tried at most."""
 
 
+def talk_behind(tokens: list[Token], end: int) -> int | None:
+    """Where, without a full stop, words of the writer begin that name nothing of the patient's
+    state up to ``end``: "he died last night | wondering if i can pay later"."""
+    found = None
+    for index in range(end - 1, max(0, end - _LONGEST), -1):
+        if topical(tokens, index) or tokens[index].cut >= 3:
+            break
+        if _talks(tokens, index):
+            found = index
+    return found
+
+
+def _talks(tokens: list[Token], at: int) -> bool:
+    word, before = tokens[at].word, tokens[at - 1]
+    if before.word in words.OPEN_ENDED or before.word in words.JOINERS:
+        return False
+    if word in words.OURS:
+        return before.word not in words.GOES_ON and not _acts(before)
+    return word in words.TALKS
+
+
+def _acts(token: Token) -> bool:
+    return is_verb(token) or is_verb(token, "es")
+
+
 def _begins(tokens: list[Token], at: int, lang: str) -> bool:
     """Whether a report may begin there: what it tells of the patient is not far."""
     if lang == "es" and tokens[at].word == "a":
@@ -106,6 +136,7 @@ def _begins(tokens: list[Token], at: int, lang: str) -> bool:
 
 _NEVER_FIRST = (
     words.GOES_ON
+    | words.CAUSING
     | words.JOINERS
     | words.LINKS
     | frozenset(

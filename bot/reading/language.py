@@ -78,11 +78,17 @@ def _choose(token: Token, lang: str) -> None:
 
 def guess(tokens: list[Token], hint: Lang | None) -> Lang:
     """English or Spanish."""
+    english, spanish = marks_of(tokens)
+    if english == spanish:
+        return hint or "en"
+    return "en" if english > spanish else "es"
+
+
+def marks_of(tokens: list[Token]) -> tuple[int, int]:
+    """How many small words are English, and how many Spanish."""
     english = spanish = 0
     for token in tokens:
         for word in token.parts or (token.word,):
             english += word in _EN
-            spanish += word in _ES
-    if english == spanish:
-        return hint or "en"
-    return "en" if english > spanish else "es"
+            spanish += word in _ES and word != "me"
+    return english, spanish

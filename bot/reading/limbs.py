@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from bot.model.observation import Observation
+
 from .clauses import Clause
 from .matching import Match
+from .settle import Found
 
 _FLESH = frozenset("skin flesh bone wound piel carne hueso herida stitches puntos cut".split())
 _OF_A_LEG = frozenset("weight_bearing mobility urine pain".split())
@@ -40,3 +43,20 @@ def _told(matches: list[Match], about: str) -> set[int]:
 def _well(match: Match) -> bool:
     """ "Full on the operated leg, lame on the other"."""
     return match.rule.value == "full" or (match.denied and match.rule.value == "partial")
+
+
+def of_an_amputee(found: list[Found], clauses: list[Clause]) -> list[Found]:
+    """Who has lost a leg limps on another one, and full use is of those that are left."""
+    if not any("<legless>" in clause.keys for clause in clauses):
+        return found
+    limps = [f for f in found if _use(f) in ("partial", "none")]
+    if not limps:
+        return found
+    for item in limps:
+        item.observation = Observation("other_leg", "limping", span=item.observation.span)
+    return [f for f in found if _use(f) != "full"]
+
+
+def _use(item: Found) -> str:
+    one = item.observation
+    return one.value if one.about == "weight_bearing" else ""

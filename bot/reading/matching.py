@@ -12,7 +12,7 @@ from .token import Token
 
 @dataclass(slots=True)
 class Match:
-    """A rule found at these tokens; ``denied`` when negation stands over it."""
+    """A rule found at these tokens, in order; ``denied`` when negation stands over it."""
 
     rule: Rule
     at: tuple[int, ...]
@@ -24,11 +24,11 @@ class Match:
 
     @property
     def first(self) -> int:
-        return min(self.at)
+        return self.at[0]
 
     @property
     def last(self) -> int:
-        return max(self.at)
+        return self.at[-1]
 
 
 SPENT = frozenset("<sign> <vomit> <lick> <chew> <swell> <pusword> <bleedword>".split())
@@ -135,8 +135,8 @@ def candidates(lexis: Lexis, keys: frozenset[str]) -> list[int]:
     """Numbers of the rules of which the two rarest words are among ``keys``."""
     found: set[int] = set()
     by_key = lexis.by_key
-    for key in keys:
-        for number, second in by_key.get(key, ()):
+    for key in by_key.keys() & keys:
+        for number, second in by_key[key]:
             if second is None or not second.isdisjoint(keys):
                 found.add(number)
     return sorted(found)

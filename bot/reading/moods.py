@@ -61,7 +61,11 @@ def mark_moods(
                 if (
                     whole
                     or clause.joiner in ("while", "mientras")
-                    or not (own_subject and clause.joiner != "or" and "hypo" not in held)
+                    or not (
+                        own_subject
+                        and clause.joiner != "or"
+                        and ("hypo" not in held or _only_tested(tokens, before))
+                    )
                 ):
                     clause.moods |= held
         before = clause
@@ -77,6 +81,18 @@ def mark_moods(
             and "question" in later.moods
         ):
             clause.moods.add("question")
+
+
+def _only_tested(tokens: list[Token], clause: Clause) -> bool:
+    """ "Opened his mouth to see if it was stuck | and his gums are white": what was looked
+    for, and then what was found."""
+    return any(
+        tokens[at].word in ("if", "whether", "si") and tokens[at - 1].word in _TESTS
+        for at in range(clause.start + 1, clause.end)
+    )
+
+
+_TESTS = frozenset("see check checking seeing checked look ver revisar checar".split())
 
 
 def _fears(tokens: list[Token], before: Clause) -> bool:

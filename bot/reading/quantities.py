@@ -98,6 +98,7 @@ def _heat(tokens: list[Token], index: int, value: float, used: int) -> tuple[flo
         near = {t.word for t in tokens[max(0, index - 8) : end + 6]}
         telling = tokens[index].decimal or value != int(value)
         told = bool(near & _TEMP_WORDS) or (telling and bool(near & _MEASURED))
+        told = told or _leads(tokens, index, end, value, telling)
         if not (told or (telling and (37 <= value <= 42.9 or 99 <= value <= 108))):
             return None
     if _weather(tokens, index, end):
@@ -106,6 +107,30 @@ def _heat(tokens: list[Token], index: int, value: float, used: int) -> tuple[flo
     return (celsius, end - index) if celsius is not None else None
 
 
+def _leads(tokens: list[Token], index: int, end: int, value: float, telling: bool) -> bool:
+    """ "36.4 this morning", "106 even": a figure that opens what is told is a temperature, if
+    nothing is weighed."""
+    told = word_at(tokens, index - 1) in _READS
+    if end >= len(tokens):
+        return told and telling and 33 <= value < 37
+    if (index and not told) or {t.word for t in tokens[end : end + 8]} & _WEIGHED:
+        return False
+    if tokens[end].word in _EXACTLY:
+        return 38 <= value <= 42 or 99 <= value <= 108
+    low = 33 <= value < 37 or 90 <= value < 99
+    return telling and low and (told or tokens[end].word in _WHEN_TAKEN)
+
+
+_EXACTLY = frozenset("even flat dead exactly exact cerrados clavados exactos pelones".split())
+_WHEN_TAKEN = frozenset(
+    "on in this under just again earlier now today tonight when by rectal rectally ear up bum esta "
+    "hoy ahorita en por ahora hace del shivers shivery shivering cold fria frio digital temblando".split()
+)
+_READS = frozenset("reads reading read says a checked and".split())
+_WEIGHED = frozenset(
+    "weigh weighs weighed weight scale scales peso pesa pesamos bascula kilos kg lbs heavy percent "
+    "minutes euros dollars pesos km mile miles".split()
+)
 _WEATHER = frozenset("outside weather sunshine shade garden afuera sombra clima calor sol".split())
 
 

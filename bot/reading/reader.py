@@ -19,15 +19,16 @@ from .clauses import Clause, split
 from .contrast import drop_before, mark_sudden
 from .earlier import mark_before_surgery
 from .focus import NOUNS
-from .heads import report_starts, ways_to_bound
+from .heads import report_starts, talk_behind, ways_to_bound
 from .heard import as_meant
 from .language import guess, settle_homographs
 from .lexis import mark_phrases, settle_bit, tag
-from .limbs import drop_told_twice
+from .limbs import drop_told_twice, of_an_amputee
 from .matching import Match
 from .moods import mark_carried, mark_moods
 from .normalise import words_of
 from .overlap import drop_overlaps, in_figures
+from .part_of import without_parts
 from .plans import when_awake
 from .quantities import fold_quantities, those_due
 from .retold import also_given, as_well, brought_up, not_yet, of_the_dead, resolve_past
@@ -49,8 +50,7 @@ _EARLIER = frozenset(
     ("<yesterday>", "<lastnight>", "<yesterdaymorning>", "<yesterdayevening>", "<daybefore>")
 )
 _LIMIT = 4096
-_TWICE = 300
-"""Words up to which a reply is read twice, where a statement may end without a stop."""
+_TWICE = 300  # words up to which a reply is read twice, where a statement may end without a stop
 _OFTEN = 50
 """What is said in the same way more often in one reply says nothing more."""
 
@@ -67,34 +67,37 @@ def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     lang = _prepare(tokens, context, trace)
     marked = _marked(tokens, lang, context)
     reading, lost = _read(text, marked, lang, context, trace)
-    lost = raising(lost, told_at(reading, context))
-    if not lost or len(tokens) > _TWICE:
-        return reading
-    return _bounded(text, lost, reading, context, trace)
+    return bounded(text, lost, reading, context, trace)
 
 
-def _bounded(
-    text: str, lost: list[Lost], reading: Reading, context: Context, trace: Trace | None
+def bounded(
+    text: str, lost: list[Lost], reading: Reading, context: Context, trace: Trace | None = None
 ) -> Reading:
     """The reading, and the alarms of those ``lost`` that are read where a statement ends without
     a stop."""
-    tokens = written_out(words_of(text[:_LIMIT]), text)
+    lost = raising(lost, told_at(reading, context))
+    tokens = written_out(words_of(text[:_LIMIT]), text) if lost else []
+    if not tokens or len(tokens) > _TWICE or foreign.is_foreign(tokens):
+        return reading
     lang = _prepare(tokens, context, trace)
     told = [one.span for one in reading.observations if one.about != "request"]
     told += [one.span for one in reading.suppressed]
     last = max(one.span[1] for one in lost) - 1
-    for number, way in enumerate(ways_to_bound(report_starts(tokens, lang, last), tokens, told)):
+    ways = ways_to_bound(report_starts(tokens, lang, last), tokens, told)
+    for way in ways or ([()] if talk_behind(tokens, len(tokens)) else []):
         if told_at(reading, context) >= Urgency.emergency:
             break
-        if number:
-            tokens = written_out(words_of(text[:_LIMIT]), text)
-            _prepare(tokens, context, trace)
         bounds = {tokens[start].start for start in way}
-        for start in way:
+        talks = [at for end in (*way, len(tokens)) if (at := talk_behind(tokens, end))]
+        for talk in talks:
+            bounds.add(max((t.start for t in tokens[:talk] if t.cut >= 3), default=0))
+        tokens = written_out(words_of(text[:_LIMIT]), text)
+        for start in (*way, *talks):
             tokens[start].cut = 3
+        _prepare(tokens, context, trace)  # each side in its own language
         stops = [t.start for t in tokens if t.cut >= 3]
-        bounded, _ = _read(text, _marked(tokens, lang, context), lang, context, trace)
-        reading = with_trouble_of(bounded, reading, lost, stops, bounds, context)
+        apart, _ = _read(text, _marked(tokens, lang, context), lang, context, trace)
+        reading = with_trouble_of(apart, reading, lost, stops, bounds, context)
     return reading
 
 
@@ -280,7 +283,7 @@ def _conclude(
     found.extend(also_given(tokens, clauses, found, taken, context))
     found = resolve_past(as_well(found), clauses)
     mark_sudden(found, clauses)
-    found = drop_before(found, clauses)
+    found = of_an_amputee(drop_before(found, clauses), clauses)
     put_off = (
         any(m.void is suppress.NOT_DONE for m in matches)
         or when_awake(text)
@@ -294,7 +297,8 @@ def _conclude(
     reasons.extend(answer.reasons)
     found.extend(brought_up(found))
     found.extend(swollen_and_cold(tokens, clauses, found))
-    observations = settle(of_the_dead(not_yet(found, tokens), clauses))
+    told = settle(of_the_dead(not_yet(found, tokens), clauses))
+    observations = without_parts(told, text)
     if put_off and not observations:
         span = (tokens[0].start, tokens[-1].end)
         when = until(tokens, range(len(tokens)), context, ahead=True)

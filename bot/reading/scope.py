@@ -6,6 +6,7 @@ from bot.model.topics import TABLE
 
 from . import suppress
 from .actors import (
+    by_another,
     intended,
     not_the_patient,
     of_a_person,
@@ -17,7 +18,9 @@ from .actors import (
 )
 from .apart import stands_apart
 from .clauses import Clause
+from .denial import answered_no
 from .matching import Match
+from .origin import from_elsewhere
 from .suppress import Suppressor
 from .token import Token
 from .wishes import beside_wish, told_trouble
@@ -63,6 +66,7 @@ def _told_first(match: Match, tokens: list[Token], clause: Clause) -> bool:
     return False
 
 
+_NEARLY = frozenset("nearly almost casi".split())
 _ORDERED = frozenset("appetite drinking dose walk ice warm_compress massage".split())
 
 
@@ -135,7 +139,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
         return suppress.WISH
     if "announced" in moods and not told:
         return suppress.QUESTION
-    if "question" in moods and "factive" not in moods and not _told_first(match, tokens, clause):
+    asks = "question" in moods and "factive" not in moods and not answered_no(tokens, clause)
+    if asks and not _told_first(match, tokens, clause):
         return suppress.QUESTION
     if "hypo" in moods:
         heads = [
@@ -166,6 +171,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
         return suppress.THOUGHT
     if about in _CARE and about != "mishap" and intended(match, tokens, clause):
         return suppress.NOT_DONE
+    if about in ("dose", "mishap") and tokens[match.first - 1].word in _NEARLY and told:
+        return suppress.NOT_DONE
     likened = clause.compared > match.last or _than_then(tokens, clause)
     dated = not clause.keys.isdisjoint(("<surgery>", "<longsince>"))
     if "before_surgery" in moods:
@@ -182,6 +189,10 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
         return suppress.ANOTHERS_DEATH
     if about == "swallowed" and took_own(match, tokens, clause):
         return suppress.PERSON
+    if told and from_elsewhere(match, tokens, clause):
+        return suppress.ELSEWHERE
+    if about == "swallowed" and by_another(match, tokens, clause):
+        return suppress.ANIMAL
     if about in _CARE and about != "mishap":
         return None
     behind = clause.other_at > match.last + 1 and told_trouble(match)

@@ -76,7 +76,7 @@ def settle(found: list[Found]) -> list[Observation]:
                 merged[value] = item
         told = [item for item in items if item.observation.trend]
         if told:  # "was going down, but it's up again": the last word counts
-            last = max(told, key=lambda item: item.match.last)
+            last = max(told, key=lambda item: (not item.past, item.match.last))
             for item in merged.values():
                 if item.observation.trend:
                     trend = last.observation.trend
@@ -99,7 +99,9 @@ def settle(found: list[Found]) -> list[Observation]:
         order = topic.from_mildest if topic and topic.one_state else ()
         if order and len(merged) > 1:
             trends = {i.observation.trend for i in items} - {None}
-            merged = _one(about, merged, order)
+            inorder = sorted(items, key=lambda item: item.match.first)
+            latest = {item.observation.value: item.match.first for item in inorder}
+            merged = _one(about, merged, order, latest)
             if about in ("swelling", "bruising") and len(trends) == 1:
                 for item in merged.values():  # "the size of an egg; it wasn't there before"
                     if item.observation.value != "none":
@@ -132,10 +134,13 @@ def _share_unnamed(groups: dict[tuple[str, str | None], list[Found]]) -> None:
         del groups[("dose", None)]
 
 
-def _one(about: str, merged: dict[str, Found], order: tuple[str, ...]) -> dict[str, Found]:
+def _one(
+    about: str, merged: dict[str, Found], order: tuple[str, ...], latest: dict[str, int]
+) -> dict[str, Found]:
+    """The one state that counts; ``latest``: where each was told last."""
     items = list(merged.values())
     worst = max(items, key=lambda item: order.index(item.observation.value))
-    last = max(items, key=lambda item: item.match.first)
+    last = max(items, key=lambda item: latest[item.observation.value])
     if (
         about == "weight_bearing"
         and last is not worst

@@ -70,11 +70,17 @@ class Speller:
             return best[2], False
         for size in range(min(len(word), 12), 4, -1):
             head = word[:size]
+            forms = _deletes(head) | {head}
+            if self.stems.keys().isdisjoint(forms):
+                continue
             for form in (head, *sorted(_deletes(head))):
                 for entry in self.stems.get(form, "").split():
                     if distance(head, entry, 1) <= 1 and head[0] == entry[0]:
                         return entry, True
         if len(word) >= 8:
+            twice = {form for first in _deletes(word) for form in _deletes(first)}
+            if self.words.keys().isdisjoint(twice):
+                return None  # nearly every word: no order of looking matters
             for first in sorted(_deletes(word)):
                 for form in sorted(_deletes(first)):
                     for entry in self.words.get(form, "").split():

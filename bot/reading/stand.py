@@ -21,6 +21,12 @@ from .wishes import tells_trouble
 
 _ADDS_UP = frozenset("vomiting swelling mishap".split())
 """Topics of which a trouble that does not alarm alone may alarm beside another."""
+_BESIDE = {
+    "mishap": frozenset("pain weight_bearing mobility swelling".split()),
+    "vomiting": frozenset("appetite energy".split()),
+    "stool": frozenset("appetite vomiting pain".split()),
+}
+"""Topic → those of which a trouble, however mild, alarms beside a trouble of it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +53,8 @@ def _gravest() -> dict[str, Urgency]:
     for (about, _), alarm in ALARMS.items():
         here = max(alarm.low, alarm.high, alarm.cat or Urgency.none)
         out[about] = max(here, out.get(about, Urgency.none))
+    for about in frozenset().union(_BESIDE, *_BESIDE.values()):
+        out.setdefault(about, Urgency.same_day)
     return out
 
 
@@ -72,11 +80,16 @@ def with_trouble_of(
     kept = list(whole.observations)
     reasons: list[str] = []
     read_at = told_at(whole, context)
+    together = {
+        one.about
+        for one in (*whole.observations, *bounded.observations)
+        if tells_trouble(one.about, one.value)
+    }
     for new in bounded.observations:
         if new.about == "request" or not tells_trouble(new.about, new.value):
             continue
         grave = level(new.about, new.value, context.day, context.species, worst=True)
-        if grave is None and new.about not in _ADDS_UP:
+        if grave is None and new.about not in _ADDS_UP and not _beside(new.about, together):
             continue
         if read_at >= Urgency.same_day and read_at >= _told(new, context):
             continue  # it raises nothing: the alarm is told already
@@ -103,6 +116,13 @@ def with_trouble_of(
         reasons=(*whole.reasons, *reasons),
         greeting=False,
         suppressed=tuple(s for s in whole.suppressed if (s.about, s.value) not in read),
+    )
+
+
+def _beside(about: str, together: set[str]) -> bool:
+    """Whether a trouble of this topic alarms beside what else is told."""
+    return not _BESIDE.get(about, frozenset()).isdisjoint(together) or any(
+        about in beside and other in together for other, beside in _BESIDE.items()
     )
 
 

@@ -83,7 +83,7 @@ def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
         own = any("<patient>" in t.keys for t in tokens[clause.start : clause.end])
         if "<itsme>" in clause.keys:
             _claim(clauses, number)
-        elif "<mine>" in clause.keys or _own_body(tokens, clause):
+        elif _of_me(tokens, clause) or _own_body(tokens, clause):
             person = True
             clause.person_at = _of_mine_only(tokens, clause)
             for before in clauses[max(0, number - 2) : number]:
@@ -108,6 +108,17 @@ def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
             for before in clauses[max(0, number - 3) : number]:
                 if before.sentence == sentence and "<reported>" in before.keys:
                     before.moods.add("denied")
+
+
+def _of_me(tokens: list[Token], clause: Clause) -> bool:
+    """Words of the writer's own body, but "a hole big enough for my thumb"."""
+    return any(
+        "<mine>" in tokens[at].keys and (not at or tokens[at - 1].word not in _MEASURES)
+        for at in range(clause.start, clause.end)
+    )
+
+
+_MEASURES = frozenset("for with as than like para con como".split())
 
 
 def _claim(clauses: list[Clause], number: int) -> None:
@@ -175,7 +186,7 @@ def _goes_on_of_person(tokens: list[Token], before: Clause, clause: Clause) -> b
 _SPEAKER = frozenset("i ive im we weve id yo lo".split())
 
 
-_HELD = frozenset("in on onto off at against into en sobre contra".split())
+_HELD = frozenset("in on onto off at against into en sobre contra for than like as".split())
 """In my arms, on my knee, off my hand: the patient's place, not the owner's ailment."""
 
 

@@ -183,6 +183,24 @@ THING: Final = Suppressor(
     ("my phone fell", "his eyes are gunky", "la reja de su jaula quedó chueca"),
     ("his ear is fine but the stitches are gunky",),
 )
+ELSEWHERE: Final = Suppressor(
+    "elsewhere",
+    "said to come from another, or from a thing",
+    Reach.governed,
+    (
+        "the blood on the floor was from a chicken",
+        "the one who is not eating is my husband",
+        "la sangre de la cobija era de mi dedo",
+        "los gritos de anoche eran de los vecinos",
+        "lo que se abrió fue la bolsa",
+    ),
+    (
+        "the blood on the floor was from his wound",
+        "la sangre de la cobija era de su herida",
+        "lo que se abrió fue la herida",
+        "he is vomiting blood my husband was from the start against it",
+    ),
+)
 GUESSED: Final = Suppressor(
     "guessed",
     "a guess at a misspelt word does not clear anything",
@@ -213,6 +231,7 @@ FIGURE_ALONE: Final = Suppressor(
 ALL: Final = (
     NEGATION, TORN, TAKEN_BACK, DENIED_REPORT, LIKENESS, WISH, QUESTION, CONDITION, FEAR, THOUGHT,
     GENERAL, LONG_AGO, BEFORE_SURGERY, OVER, NOT_DONE, ORDERED, ON_THE_WAY, MORE_THAN_NORMAL,
-    SOMETHING_ELSE, ANOTHERS_DEATH, PERSON, ANIMAL, THING, GUESSED, FIGURE, FORMULA, FIGURE_ALONE,
+    SOMETHING_ELSE, ANOTHERS_DEATH, PERSON, ANIMAL, THING, ELSEWHERE,
+    GUESSED, FIGURE, FORMULA, FIGURE_ALONE,
 )  # fmt: skip
 """Nothing else takes a finding away."""

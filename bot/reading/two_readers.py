@@ -1,7 +1,9 @@
 """Two readers of one reply: the grammar, and a statistical model that may raise or ask.
 
-The model never takes away what the grammar read, and adds no observation: where it suspects
-an alarm that the grammar did not read at that level, the matter is asked. An emergency that
+The model never takes away what the grammar read. Where it suspects an alarm that the grammar
+did not read at that level, the grammar looks once more; what it does not find then is asked
+about, and raised in doubt where the model is as good as certain and the grammar understood
+less than all. An emergency that
 the grammar named and did not count leaves a question, unless the model sees nothing wrong.
 """
 
@@ -16,11 +18,14 @@ from bot.model.urgency import Urgency
 from . import reader, suppress
 from .alarms import level, level_told
 from .plans import without_plans
+from .stand import Lost
 from .statistical import Suspicion, shipped
 from .trace import Trace
 
 SUSPECTS = 0.82
 """From this chance of an alarm on, a reply that the grammar read as calm is asked about."""
+SUSPECTS_HIDDEN = 0.5
+"""From this chance of an alarm on, the grammar looks for it once more."""
 SUSPECTS_UNREAD = 0.4
 """The same where the grammar did not understand all of it."""
 SUSPECTS_EMERGENCY = 0.9
@@ -49,6 +54,18 @@ TOO_FEW = 3
 """So few words, where the grammar knows none, are asked about from this chance on only: "the leg
 today" stands under a picture."""
 SUSPECTS_FEW = 0.9
+_ONLY_ASKED = ("life", "dose", "swallowed")
+"""Never raised by the model alone: a death ends the course, a dose moves the plan, and of
+medicines that nobody swallowed the same words are used every day."""
+ENOUGH = 8
+"""Nothing is raised from fewer words: of a short phrase the model is certain too easily."""
+RAISES = 0.97
+"""Where the grammar did not understand all of it, the likeliest matter is raised at once, in
+doubt, from this chance of an alarm on."""
+RAISES_EMERGENCY = 0.8
+"""The same of an emergency."""
+CERTAIN_OF = "the second reader is certain of"
+"""So begins the reason for what is raised."""
 _LIKELIEST = 3
 """One of the first so many matters is asked about, or nothing at all."""
 SURE = 0.01
@@ -78,11 +95,54 @@ def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     suspicion = shipped().suspect(without_plans(text), context)
     if trace:
         trace.suspicion = suspicion
+    reading = _looked_again(text, context, reading, suspicion)
     few = not reading.observations and len(text.split()) <= TOO_FEW
     few = few and suspicion.urgent < SUSPECTS_FEW
     later = {(one.about, one.value) for one in reading.observations} == {("request", "snooze")}
     few = few or (later and reading.understood and suspicion.emergency < SUSPECTS_EMERGENCY)
+    if not few:
+        reading = raised(reading, suspicion, context, text)
     return combined(reading, suspicion, context, few=few)
+
+
+def _looked_again(text: str, context: Context, reading: Reading, suspicion: Suspicion) -> Reading:
+    """The grammar reads once more for what the model suspects and it has not read: words of
+    something else may have hidden it that end where no stop stands."""
+    if suspicion.urgent < SUSPECTS_HIDDEN or not suspicion.matters:
+        return reading
+    about, value = suspicion.matters[0]
+    worst = level(about, value, context.day, context.species, worst=True) or Urgency.none
+    grave = suspicion.emergency >= SUSPECTS_HIDDEN
+    suspected = Lost(about, worst if grave else min(worst, Urgency.same_day), (0, len(text)))
+    return reader.bounded(text, [suspected], reading, context)
+
+
+def raised(reading: Reading, suspicion: Suspicion, context: Context, text: str) -> Reading:
+    """The reading of words that the grammar did not understand, with what the model alone is as
+    good as certain of: in doubt, so it is paged as doubtful and asked about. Not what the grammar
+    named and did not count, nor what alarms only with a figure."""
+    if reading.understood or len(text.split()) < ENOUGH:
+        return reading
+    read_at = max((_level(one, context) for one in reading.observations), default=Urgency.none)
+    matters = _open_matters(reading, suspicion, context)
+    if not matters or matters[:1] != list(suspicion.matters[:1]) or matters[0][0] in _ONLY_ASKED:
+        return reading
+    if matters[0] in {(one.about, one.value) for one in reading.suppressed}:
+        return reading
+    about, value = matters[0]
+    one = Observation(about, value, unsure=True, span=(0, len(text)))
+    at = _level(one, context)
+    certain = suspicion.emergency if at == Urgency.emergency else suspicion.urgent
+    least = RAISES_EMERGENCY if at == Urgency.emergency else RAISES
+    if at <= read_at or certain < least:
+        return reading
+    asked = _suspected(reading, suspicion, context)
+    if asked is not None and asked.urgency > at:
+        return reading  # what may be an emergency is asked as one
+    why = f"{CERTAIN_OF} {about}: {value}"
+    return replace(
+        reading, observations=(*reading.observations, one), reasons=(*reading.reasons, why)
+    )
 
 
 def combined(
@@ -109,7 +169,7 @@ def _level(one: Observation, context: Context) -> Urgency:
 
 
 def _own(reading: Reading, context: Context) -> list[Doubt]:
-    """What the grammar itself read in doubt: hedged, or only a word of danger."""
+    """What was read in doubt: hedged, only a word of danger, or raised by the model alone."""
     return [
         Doubt(one.about, one.value, found, alarmed=True)
         for one in reading.observations
@@ -130,11 +190,20 @@ def _overruled(reading: Reading, suspicion: Suspicion, context: Context) -> list
 
 
 def _not_counted(reading: Reading, suspicion: Suspicion, context: Context) -> list[Doubt]:
-    """The first emergency that the grammar named and did not count, where none was read."""
+    """The first emergency that the grammar named and did not count, where none was read. Staff
+    wait for the answer as for an emergency where the model takes it for one, else as for today's
+    alarm: "my other dog threw up blood" wakes nobody."""
     if any(_level(one, context) == Urgency.emergency for one in reading.observations):
         return []
-    open_ = [one for one in reading.suppressed if _stays_open(one, suspicion, context)]
-    return [Doubt(one.about, one.value, Urgency.emergency) for one in open_[:1]]
+    calm = _calm(reading, context) if suspicion.emergency < SUSPECTS_OTHERWISE else set()
+    open_ = [
+        one
+        for one in reading.suppressed
+        if one.about not in calm and _stays_open(one, suspicion, context)
+    ]
+    likely = suspicion.emergency >= SUSPECTS_AT_ALL
+    at = Urgency.emergency if likely else Urgency.same_day
+    return [Doubt(one.about, one.value, at) for one in open_[:1]]
 
 
 def _stays_open(one: Suppressed, suspicion: Suspicion, context: Context) -> bool:
@@ -192,14 +261,20 @@ def _least_for_emergency(reading: Reading, suspicion: Suspicion, read_at: Urgenc
     return SUSPECTS_GRAVER if beside else SUSPECTS_EMERGENCY
 
 
+def _calm(reading: Reading, context: Context) -> set[str]:
+    """The topics that an understood reply tells of, and as no alarm."""
+    calm = {one.about for one in reading.observations if reading.understood}
+    return calm - {one.about for one in reading.observations if _level(one, context) > Urgency.none}
+
+
 def _open_matters(
     reading: Reading, suspicion: Suspicion, context: Context
 ) -> list[tuple[str, str]]:
     """The matters that may be asked about, the likeliest first: not those that were read
     otherwise and as no alarm in a reply that was understood ("his gums are pink"; "won't put the
-    foot down" on the first day)."""
-    calm = {one.about for one in reading.observations if reading.understood}
-    calm -= {one.about for one in reading.observations if _level(one, context) > Urgency.none}
+    foot down" on the first day), nor those of which the figure itself was read."""
+    calm = _calm(reading, context)
+    calm |= {one.about for one in reading.observations if one.value == "measured"}
     explained: set[tuple[str, str]] = set()
     if suspicion.emergency < SUSPECTS_OTHERWISE:
         explained = set().union(*(_EXPLAINS.get(about, set()) for about in calm))

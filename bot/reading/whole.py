@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from . import head_words as words
+from .language import guess, marks_of
 from .tables import NUMBERS
 from .token import Token
 from .topical import ANOTHER, named_only, topical
@@ -35,7 +36,7 @@ class Head:
         self.tokens, self.start, self.index = tokens, start, index
         self.said, self.part = tokens[start:index], tokens[max(start, near) : index]
         self.last, self.report = tokens[index - 1], tokens[index]
-        self.lang = "es" if any(t.word in _SPANISH for t in self.said) else lang
+        self.lang = guess(self.said, "es" if lang == "es" else "en")
         said = self.said
         first = said[0]
         self.asked = (
@@ -70,7 +71,7 @@ class Head:
         if (
             said[0].word in words.PRONOUNS
             or any(not t.keys.isdisjoint(ANOTHER) for t in said)
-            or self._takes_more()
+            or (self._takes_more() and not self._turns())
             or self._names_the_report()
             or feared(self.tokens, self.index)
         ):
@@ -79,6 +80,8 @@ class Head:
             return False
         if not report.cut and any(_leads_on(part, at) for at in range(min(2, len(part)))):
             return False
+        if self._turns() and self.last.word not in _TAKES_MORE:
+            return True
         if report.word in words.PRONOUNS:
             return True
         if (
@@ -98,6 +101,14 @@ class Head:
         if not clausal and names_under_a_link(said):
             return False
         return self.ends or not ends_in_a_verb(said) or _ours(said)
+
+    def _turns(self) -> bool:
+        """Whether the report is told in the other language."""
+        theirs = self.tokens[self.index : self.index + _TELLING]
+        here, there = marks_of(self.said), marks_of(theirs)
+        return (here[0] > 1 and here[1] == 0 and there[1] > there[0]) or (
+            here[1] > 1 and here[0] == 0 and there[0] > there[1]
+        )
 
     def _takes_more(self) -> bool:
         """Whether the last word is no end: it goes on into what it is about."""
@@ -148,6 +159,9 @@ def _may_be_subject(part: list[Token]) -> bool:
     )
 
 
+_TAKES_MORE = words.COMPLEMENT | words.REPORTING | words.OPEN_ENDED
+_TELLING = 4
+"""So many words of the report tell its language."""
 _OF_HOURS = frozenset("at until till by las la".split())
 
 
@@ -170,6 +184,8 @@ def _leads_on(part: list[Token], at: int) -> bool:
     inverted = at + 1 < len(part) and (
         part[at + 1].word in _INVERTED or "<be>" in part[at + 1].keys
     )
+    if at and part[at].word in words.LINKS and part[at - 1].word in words.ASKED:
+        return False  # "wondering if i can pay later |"
     return part[at].word in _LEADS_ON and not (inverted and part[at].word in ("when", "cuando"))
 
 
@@ -229,5 +245,6 @@ _PAIRS = frozenset(
         ("it", "all"), ("de", "mas"), ("about", "him"), ("about", "her"), ("cuenta", "antes"),
         ("your", "time"), ("otra", "vez"), ("que", "hacer"), ("que", "hago"), ("what", "do"),
         ("paso", "todo"), ("pasara", "todo"), ("thats", "all"), ("es", "todo"), ("que", "tal"),
+        ("a", "todos"), ("a", "todas"),
     )
 )  # fmt: skip

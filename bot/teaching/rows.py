@@ -31,6 +31,7 @@ FILES = (
     "taught-odd-en.jsonl",
     "taught-odd-es.jsonl",
     "taught-odd-more.jsonl",
+    "taught-plain.jsonl",
 )
 TABLES = ("alarm", "careful", "daily", "danger", "say-en", "say-es", "wound")
 FOLDS = 5

@@ -10,7 +10,6 @@ FILE: names of tests/replies without the ending (heldout tuned). Each reply is j
 from __future__ import annotations
 
 import argparse
-import random
 import sys
 from collections.abc import Sequence
 from pathlib import Path
@@ -30,13 +29,8 @@ def main(argv: Sequence[str] | None = None) -> int:
     rows = list(joining.urgent(options.files))
     print(f"urgent replies read as labelled when alone: {len(rows)}")
     for half, parts in (("seen", small_talk.SEEN), ("kept", small_talk.KEPT)):
-        talk = list(parts)
-        random.Random(5).shuffle(talk)
-        tallies = {
-            form: joining.tally(rows, talk, form, options.each, sum(map(ord, form)))
-            for form in joining.FORMS
-        }
-        tallies["between"] = joining.between(rows, talk, 3)
+        tallies = {form: joining.tally(rows, parts, form, options.each) for form in joining.FORMS}
+        tallies["between"] = joining.between(rows, parts)
         for form, one in tallies.items():
             print(f"{half}  {form:<16} {len(one.fallen):>4} of {one.tried}  {one.share():.2%}")
         fallen = sum(len(one.fallen) for one in tallies.values())

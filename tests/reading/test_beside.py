@@ -10,6 +10,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from bot.cli.read import answer
+from tests.reading.joining import read_at
 from tests.triage.table import LEVELS
 
 REPLIES = Path(__file__).parents[1] / "replies"
@@ -90,12 +91,12 @@ def _level(row: dict[str, object], text: str) -> int:
 
 @cache
 def _urgent() -> list[tuple[dict[str, object], int]]:
-    """Labelled replies that are read as urgent when they stand alone."""
+    """Labelled replies that the grammar reads as urgent when they stand alone."""
     rows = []
     for file in ("heldout.jsonl", "tuned.jsonl"):
         for line in (REPLIES / file).read_text(encoding="utf-8").splitlines():
             row = json.loads(line)
-            level = _level(row, row["text"])
+            level = read_at(row)
             if level >= SAME_DAY and len(row["text"]) > 15:
                 rows.append((row, level))
     return rows

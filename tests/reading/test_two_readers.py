@@ -16,8 +16,10 @@ from bot.model.urgency import Urgency
 from bot.model.vocabulary import ASKED, DETAILS, TOPICS
 from bot.reading import read, reader
 from bot.reading.alarms import ALARMS, level, level_told
+from bot.reading.stand import told_at
 from bot.reading.statistical import Suspicion
-from bot.reading.two_readers import combined
+from bot.reading.two_readers import ENOUGH, RAISES_EMERGENCY, combined, raised
+from bot.reading.wishes import tells_trouble
 from bot.triage import default_rules, triage
 from bot.triage import urgency as highest
 
@@ -93,12 +95,31 @@ def test_whatever_is_suspected_nothing_read_is_lost_or_added(
 
 @settings(deadline=None, max_examples=100, derandomize=True)
 @given(texts, contexts)
-def test_the_reader_is_the_grammar_with_questions(text: str, context: Context) -> None:
+def test_the_reader_tells_no_less_than_the_grammar(text: str, context: Context) -> None:
     grammar = reader.read(text, context)
     both = read(text, context)
-    assert both.observations == grammar.observations
     assert both.understood == grammar.understood
+    assert told_at(both, context) >= told_at(grammar, context)
+    more = [one for one in both.observations if one not in grammar.observations]
+    assert all(tells_trouble(one.about, one.value) for one in more)
     assert read(text, context) == both
+
+
+@settings(deadline=None, max_examples=150, derandomize=True)
+@given(texts, suspicions, contexts)
+def test_what_is_raised_takes_nothing_away_and_is_asked(
+    text: str, suspicion: Suspicion, context: Context
+) -> None:
+    grammar = reader.read(text, context)
+    both = raised(grammar, suspicion, context, text)
+    assert both.observations[: len(grammar.observations)] == grammar.observations
+    assert replace(both, observations=grammar.observations, reasons=grammar.reasons) == grammar
+    for one in both.observations[len(grammar.observations) :]:
+        at = level_told(one, context.day, context.species)
+        assert one.unsure
+        assert at > told_at(grammar, context)
+        asks = combined(both, suspicion, context).asks
+        assert Doubt(one.about, one.value, at, alarmed=True) in asks
 
 
 CALM = Suspicion(0.001, 0.001, (("incision", "pus"), ("gums", "pale")))
@@ -140,19 +161,23 @@ def test_where_they_disagree_the_matter_is_asked(
 
 
 DOUBTFUL = Suspicion(0.3, 0.01, ALARMED.matters)
+GRAVELY = Suspicion(0.6, 0.5, ALARMED.matters)
 PALE = (Doubt("gums", "pale", Urgency.emergency),)
+TODAY = (Doubt("gums", "pale", Urgency.same_day),)
 
 
 @pytest.mark.parametrize(
     ("by", "suspicion", "asks"),
     [
-        ("wish", DOUBTFUL, PALE),
-        ("question", DOUBTFUL, PALE),
-        ("over", DOUBTFUL, PALE),
+        ("wish", DOUBTFUL, TODAY),
+        ("question", DOUBTFUL, TODAY),
+        ("over", DOUBTFUL, TODAY),
+        ("over", GRAVELY, PALE),
         ("wish", CALM, ()),
         ("negation", DOUBTFUL, ()),
         ("animal", DOUBTFUL, ()),
-        ("negation", replace(DOUBTFUL, urgent=0.6), PALE),
+        ("negation", replace(DOUBTFUL, urgent=0.6), TODAY),
+        ("animal", GRAVELY, PALE),
     ],
 )
 def test_an_emergency_named_and_not_counted_leaves_a_question(
@@ -173,6 +198,34 @@ def test_what_was_read_otherwise_and_whole_is_not_asked() -> None:
     pink = replace(NORMAL, about="gums", value="pink")
     assert not any(one.about == "gums" for one in _asks((pink,), GRAVE))
     assert _asks((NORMAL,), GRAVE) == PALE
+
+
+CERTAIN = replace(GRAVE, emergency=(1 + RAISES_EMERGENCY) / 2, matters=GRAVER.matters)
+UNREAD = Reading((NORMAL,), False, "en")
+
+
+@pytest.mark.parametrize(
+    ("reading", "suspicion", "day", "told"),
+    [
+        (UNREAD, CERTAIN, 9, ("gums", "pale")),
+        (replace(UNREAD, understood=True), CERTAIN, 9, None),
+        (UNREAD, replace(CERTAIN, emergency=RAISES_EMERGENCY - 0.01), 9, None),
+        (UNREAD, replace(CERTAIN, matters=(("life", "died"), ("gums", "pale"))), 9, None),
+        (UNREAD, replace(CERTAIN, matters=(("temperature", "measured"),)), 9, None),
+        # Denied, wished or told of another: that the model cannot know.
+        (replace(UNREAD, suppressed=(Suppressed("gums", "pale", "negation", (0, 3)),)), CERTAIN,
+         9, None),
+        # Read otherwise and whole.
+        (Reading((replace(NORMAL, about="gums", value="pink"),), True, "en"), CERTAIN, 9, None),
+    ],
+)  # fmt: skip
+def test_what_the_model_is_certain_of_is_raised_in_doubt(
+    reading: Reading, suspicion: Suspicion, day: int, told: tuple[str, str] | None
+) -> None:
+    context, words = Context(day=day), ["word"] * ENOUGH
+    new = raised(reading, suspicion, context, " ".join(words)).observations[1:]
+    assert [(one.about, one.value) for one in new] == ([told] if told else [])
+    assert raised(reading, suspicion, context, " ".join(words[1:])) == reading
 
 
 GIVEN = [

@@ -61,7 +61,13 @@ def of_text(text: str, asked: str) -> tuple[set[int], set[int], set[int]]:
     for word in set(said):
         pieces.update(_pieces(word))
     run = f"_{'_'.join(said)}_"
-    pieces.update(_number(run[at : at + _ACROSS]) for at in range(len(run) - _ACROSS + 1))
+    if run.isascii():  # the same, without a string for each
+        flat = run.encode()
+        pieces.update(
+            crc32(flat[at : at + _ACROSS]) % BUCKETS for at in range(len(flat) - _ACROSS + 1)
+        )
+    else:
+        pieces.update(_number(run[at : at + _ACROSS]) for at in range(len(run) - _ACROSS + 1))
     return single, pairs, pieces
 
 

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import json
 import math
-from collections.abc import Iterable
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
+from itertools import chain
 from pathlib import Path
 from typing import Any
 
@@ -59,18 +59,16 @@ class Model:
         """The log-odds of each head."""
         said = features.of_text(text, context.asked)
         beside = features.of_context(context.asked, context.species, context.day)
-        found = (self._sum(self.levels, said, beside), self._sum(self.matters, said, beside))
-        return np.asarray(self.bias + self.step * np.concatenate(found))
-
-    @staticmethod
-    def _sum(table: npt.NDArray[np.int8], said: Iterable[set[int]], beside: set[int]) -> Floats:
-        """What the features weigh together: each block as much as any other, however long."""
-        total = np.zeros(table.shape[1])
-        for block, aside in (*((one, 1.0) for one in said), (beside, 0.0)):
-            rows = np.fromiter(block, dtype=np.intp, count=len(block)) & (len(table) - 1)
-            weight = aside / math.sqrt(max(len(block), 1)) or ASIDE
-            total += weight * table[rows].sum(axis=0, dtype=np.int64)
-        return total
+        blocks = [block for block in said if block]
+        sizes = [*map(len, blocks), len(beside)]
+        rows = np.fromiter(chain(*blocks, beside), np.intp, sum(sizes))
+        shares = [*(1 / math.sqrt(size) for size in sizes[:-1]), ASIDE]  # each block as any other
+        starts = np.cumsum([0, *sizes[:-1]])
+        tables = ((self.levels, rows), (self.matters, rows & (FEW - 1)))
+        sums = [np.add.reduceat(table[at], starts, 0, np.int32) for table, at in tables]
+        found = np.concatenate(sums, 1)
+        total = sum(share * row for share, row in zip(shares, found, strict=True))
+        return np.asarray(self.bias + self.step * total)
 
     def suspect(self, text: str, context: Context) -> Suspicion:
         """What the model suspects. Pure: the same for the same reply."""
@@ -80,8 +78,9 @@ class Model:
 def suspicion(scores: Floats, heads: tuple[str, ...], curve: Curve, context: Context) -> Suspicion:
     """What the scores of the heads come to; matters that could alarm on that day only."""
     urgent, emergency = joint(scores, heads)
-    order = np.argsort(-scores[2:], kind="stable")
-    matters = tuple(matter for at in order if _alarms(matter := _matter(heads[2 + at]), context))
+    open_ = _open(heads, context.day, context.species)
+    order = np.argsort(-scores[2:], kind="stable").tolist()
+    matters = tuple(matter for at in order if (matter := open_[at]) is not None)
     (slope, offset), (slope_top, offset_top) = curve
     return Suspicion(
         chance(slope * urgent + offset), chance(slope_top * emergency + offset_top), matters
@@ -93,8 +92,11 @@ def _matter(head: str) -> tuple[str, str]:
     return about, value
 
 
-def _alarms(matter: tuple[str, str], context: Context) -> bool:
-    return level(*matter, context.day, context.species) is not None
+@lru_cache(maxsize=256)
+def _open(heads: tuple[str, ...], day: int, species: str) -> tuple[tuple[str, str] | None, ...]:
+    """The matter of each head, None where it could not alarm on that day."""
+    matters = map(_matter, heads[2:])
+    return tuple(one if level(*one, day, species) is not None else None for one in matters)
 
 
 def joint(scores: Floats, heads: tuple[str, ...]) -> tuple[float, float]:
