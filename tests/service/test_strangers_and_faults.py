@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.store.audit import verify
 from tests.service.box import Box, plan
 
 
@@ -136,6 +137,7 @@ async def test_a_lost_answer_is_sent_again_and_says_so(canela: Box) -> None:
     await canela.to(1, 20, 5)
     evening = [text for text in canela.heard(canela.ines) if "Give carprofen" in text]
     assert len(evening) == 2
+    assert (await canela.stage.app.db.read(verify)).strays == ()
     assert "nothing is to be given twice" in evening[1]
     first, second = (
         one for one in canela.stage.standin.chats.log
