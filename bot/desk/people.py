@@ -232,10 +232,12 @@ def _listed(ctx: AtDesk) -> str:
     people = [
         f"{one.id} · {one.name} · {_say(ctx, f'role_{one.role}')}"
         + ("" if one.chat else f" · {_say(ctx, 'staff_no_chat')}")
+        + (f" · {_say(ctx, 'staff_lost')}" if one.lost else "")
         for one in ctx.staff
     ]
     chats = [
         _say(ctx, "staff_chat", chat=one.chat, name=one.name, rank=one.rank + 1)
+        + (f" · {_say(ctx, 'staff_lost')}" if one.lost else "")
         for one in ctx.desks
     ]
     return "\n".join([*people, "", *chats, "", _say(ctx, "staff_how")])

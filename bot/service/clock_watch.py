@@ -3,19 +3,14 @@ it jumped and when it may be believed again."""
 
 from __future__ import annotations
 
-import logging
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from zoneinfo import ZoneInfo
 
-from bot.context.practice import Practice
 from bot.store.database import Database, Tx, stamp
 
+from .alert import Alert, Trouble
 from .clock import Clock, MachineClock
 from .clock_judge import Heard, Judgement
-from .work import tell_desks
-
-logger = logging.getLogger(__name__)
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,8 +24,8 @@ class Look:
 class ClockWatch:
     """Remembers what was believed."""
 
-    def __init__(self, db: Database) -> None:
-        self._db = db
+    def __init__(self, db: Database, alert: Alert) -> None:
+        self._db, self._alert = db, alert
         self._judgement = Judgement()
         self._word = ""
 
@@ -39,9 +34,7 @@ class ClockWatch:
         """As of the last look."""
         return self._judgement.trusted
 
-    async def look(
-        self, clock: Clock, practice: Practice, date: tuple[datetime, float] | None
-    ) -> Look:
+    async def look(self, clock: Clock, date: tuple[datetime, float] | None) -> Look:
         """Whether what depends on the hour may be decided now. ``date``: the platform's own,
         and when it came by the monotonic clock. A clock that is none of a machine's (the
         demo's, a test's) is set by whoever knows what they do."""
@@ -60,25 +53,17 @@ class ClockWatch:
         if moved:
             await due_soon(self._db, now, timedelta(0))
         if before.trusted != after.trusted:
-            await self._tell(practice, now)
+            await self._tell(now)
         return Look(after.trusted, moved or before.trusted != after.trusted)
 
-    async def _tell(self, practice: Practice, now: datetime) -> None:
+    async def _tell(self, now: datetime) -> None:
         """Staff hear it at once, in the time of their own clock."""
         minutes = round(self._judgement.jump / 60)
         good = self._judgement.trusted
+        trouble = Trouble.clock_again if good else Trouble.clock_jumped
         why = "it is believed again" if good else f"it jumped by {minutes} minutes"
-        logger.warning("the computer's clock: %s", why)
-        zone = practice.clinic.zone
-        text = practice.words.say(
-            "desk_clock_again" if good else "desk_clock_jumped",
-            practice.clinic.language,
-            time=f"{now.astimezone(ZoneInfo(zone)):%Y-%m-%d %H:%M}",
-            zone=zone,
-            minutes=str(minutes),
-        )
         key = f"clock:{'again' if good else 'jumped'}:{stamp(now)}"
-        await self._db.transact(lambda tx: tell_desks(tx, key, text, why, now))
+        await self._alert.tell(trouble, why, now, key=key, minutes=minutes)
 
 
 def _word(tx: Tx) -> str:

@@ -10,9 +10,9 @@ from datetime import datetime
 from secrets import token_hex
 from typing import Final
 
+from bot.model.codes import without_codes
 from bot.model.ids import Cause, PatientId
 from bot.records.chain import NOBODY, START, Break, Link, Walk, digest_of, seal
-from bot.records.codes import without_codes
 from bot.records.keyed import Keyed
 from bot.records.whole import Head
 

@@ -4,6 +4,9 @@ SELECT id, name, plan, state, enrolled_at FROM patient WHERE id = :id;
 -- name: erase_people
 SELECT id, user_id, chat_id, name FROM person WHERE chat_id <> 0 ORDER BY id;
 
+-- name: erase_staff
+SELECT user_id, chat_id FROM staff;
+
 -- name: erase_person
 SELECT id, user_id, chat_id, name FROM person WHERE id = :id;
 
