@@ -73,18 +73,30 @@ def chain(ctx: Context) -> list[list[Desk]]:
     people: list[list[Desk]] = []
     for name in on_duty:
         found = [m for m in ctx.staff if m.name.casefold() == name.casefold() and m.chat]
-        people += [[Desk(m.chat or 0, len(people) + 1, m.name)] for m in found]
+        people += [[Desk(m.chat or 0, len(people) + 1, m.name, m.lost)] for m in found]
     return [by_rank.get(0, []), *people, *(by_rank[rank] for rank in sorted(by_rank) if rank)]
 
 
 def paged(ctx: Context, policy: PagingStep, pages: int) -> list[Desk]:
     """The chats that page number ``pages`` (from 0) goes to: the clinic's chat always, one
-    person more after every ``pages_each`` pages."""
-    reached = chain(ctx)[: 1 + pages // policy.pages_each]
-    seen: dict[int, Desk] = {}
-    for desk in (desk for group in reached for desk in group):
-        seen.setdefault(desk.chat, desk)
-    return list(seen.values())
+    person more after every ``pages_each`` pages. Where a chat cannot be reached it is the
+    next one's turn at once, and the lost one is tried beside it."""
+    turns, groups = 1 + pages // policy.pages_each, chain(ctx)
+    there = [group for group in groups if any(desk.lost is None for desk in group)]
+    tried = [desk for group in groups[:turns] for desk in group if desk.lost is not None]
+    return _each_once([*(there[:turns] or _own_chats(ctx)), tried])
+
+
+def _own_chats(ctx: Context) -> list[list[Desk]]:
+    """Where no chat that is paged can be reached: everybody of the practice who has one."""
+    return [[Desk(m.chat, 0, m.name)] for m in ctx.staff if m.chat and m.lost is None]
+
+
+def _each_once(groups: Sequence[Sequence[Desk]]) -> list[Desk]:
+    found: dict[int, Desk] = {}
+    for desk in (desk for group in groups for desk in group):
+        found.setdefault(desk.chat, desk)
+    return list(found.values())
 
 
 def raise_findings(
@@ -243,10 +255,9 @@ def _announce(ctx: Context, out: Effects, chart: Chart, case: CaseChange, more: 
 
 
 def _everyone(ctx: Context) -> list[Desk]:
-    found: dict[int, Desk] = {}
-    for desk in (desk for group in chain(ctx) for desk in group):
-        found.setdefault(desk.chat, desk)
-    return list(found.values())
+    groups = chain(ctx)
+    there = any(desk.lost is None for group in groups for desk in group)
+    return _each_once(groups if there else [*groups, *_own_chats(ctx)])
 
 
 def _reached(ctx: Context, case: CaseChange) -> list[Desk]:
@@ -297,11 +308,9 @@ def page_again(ctx: Context, out: Effects, chart: Chart, case: Case) -> None:
     out.add(
         change_case(case, pages=pages),
         Due(f"page:{case.id}", "page", again, chart.id, {"case": case.id}),
-        Entry(
-            "page", "bot", first, chart.id,
-            {"case": case.id, "to": [desk.name for desk in reached]},
-        ),
-    )  # fmt: skip
+    )
+    if not reached:
+        out.add(Entry("not_sent", "bot", first, chart.id, {"case": case.id, "why": "nobody"}))
 
 
 def overdue(ctx: Context, out: Effects, chart: Chart, case: Case) -> None:

@@ -9,6 +9,7 @@ from pathlib import Path
 from bot.protocol.problem import Problem
 from bot.triage import default_rules
 
+from .alert_trial import try_alert
 from .checking import check_file, check_ours_with, given, own_rules, packaged
 from .errors import CommandError
 from .schemas import write_schemas
@@ -26,7 +27,9 @@ they are, and shows what differs:
   words.yaml         the texts that it says in another way
   protocols/*.yaml   its own protocols, and ours of the same name rewritten
 
---schema FOLDER writes what editors need to complete and check the files as you type."""
+--schema FOLDER writes what editors need to complete and check the files as you type.
+
+--alert tries the `alert` of a clinic's settings: it is called once, as in earnest."""
 
 
 def main(argv: list[str]) -> int:
@@ -47,7 +50,13 @@ def main(argv: list[str]) -> int:
     parser.add_argument(
         "--schema", type=Path, metavar="FOLDER", help="write the JSON Schemas there"
     )
+    parser.add_argument(
+        "--alert", action="store_true",
+        help="call what stands under `alert` in the settings FILE (default: clinic.yaml)",
+    )  # fmt: skip
     asked = parser.parse_args(argv)
+    if asked.alert:
+        return try_alert(asked.files)
     if asked.schema is not None:
         for path in write_schemas(asked.schema):
             print(path)

@@ -12,13 +12,14 @@ from bot.context.doubts import FILLED, Doubts
 from bot.context.words import Words, default_words
 from bot.model.formulary import Formulary
 from bot.model.protocol import Protocol
+from bot.model.settings import Clinic
 from bot.model.text import LANGS, Text
 from bot.plan.order import load_plan, read_order
 from bot.protocol.checks import check_protocol
 from bot.protocol.library import FOLDER, load_protocol, protocols
 from bot.protocol.own_words import check_own_words, word_differences
 from bot.protocol.problem import FlowError, Problem
-from bot.protocol.settings import read_clinic
+from bot.protocol.settings import read_clinic, warn_clinic
 from bot.protocol.text_checks import check_texts, check_words, placeholders
 from bot.protocol.yaml_lines import decode, load_tree, read_text
 from bot.protocol.yaml_tree import Mapping, Node, find, read_tree
@@ -211,7 +212,7 @@ def _filled(
 
 def _clinic(text: str, name: str) -> Report:
     read_clinic(text, name)
-    return []
+    return [*warn_clinic(*load_tree(text, name, Clinic), name)]
 
 
 def _plan(text: str, name: str) -> Report:

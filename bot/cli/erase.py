@@ -12,7 +12,7 @@ from bot.records.erasure import Tally
 from bot.service.clock import SystemClock
 from bot.store import load
 from bot.store.database import Database, Tx
-from bot.store.erase import Erasure
+from bot.store.erase_stranger import StrangerErasure
 from bot.store.shelf import Shelf
 
 from .errors import CommandError
@@ -30,13 +30,19 @@ def main(argv: list[str]) -> int:
     )
     parser.add_argument("patient", nargs="?", help="the patient's name or number")
     parser.add_argument("--person", metavar="NAME", help="someone at home, over all patients")
+    parser.add_argument("--stranger", metavar="NUMBER", type=_number,
+                        help="somebody who wrote and never joined, by the number that the log "
+                        "shows behind their name")  # fmt: skip
     parser.add_argument("--by", default="the practice", metavar="NAME",
                         help="who erases; it is written down")  # fmt: skip
     parser.add_argument("--yes", action="store_true", help="do it; there is no way back")
     add_place(parser)
     args = parser.parse_args(argv)
-    if (args.patient is None) == (args.person is None):
-        raise CommandError("name a patient, or someone at home with --person NAME")
+    if sum(one is not None for one in (args.patient, args.person, args.stranger)) != 1:
+        raise CommandError(
+            "name a patient, someone at home with --person NAME, or who never joined with "
+            "--stranger NUMBER"
+        )
     years = clinic_of(args).retention_years
     tally = asyncio.run(_erase(database_of(args), args, years))
     print(*tally.lines(done=args.yes), sep="\n")
@@ -49,7 +55,9 @@ async def _erase(path: Path, args: argparse.Namespace, years: int) -> Tally:
     now = SystemClock().now()
 
     def work(tx: Tx) -> tuple[Tally, list[str]]:
-        erasure = Erasure(tx, now, years, args.by, do=args.yes)
+        erasure = StrangerErasure(tx, now, years, args.by, do=args.yes)
+        if args.stranger is not None:
+            return erasure.stranger(args.stranger), erasure.files
         if args.person is not None:
             return erasure.person(_person(tx, args.person)), erasure.files
         row = patient_of(load.roster(tx, ended=True), args.patient)
@@ -63,6 +71,12 @@ async def _erase(path: Path, args: argparse.Namespace, years: int) -> Tally:
         _remove(Shelf(path), files)
         await db.compact()
         return tally
+
+
+def _number(text: str) -> int:
+    if text.isascii() and text.isdecimal() and len(text) < 19 and int(text):
+        return int(text)
+    raise argparse.ArgumentTypeError(f"{text!r} is no account's number")
 
 
 def _person(tx: Tx, words: str) -> PersonId:

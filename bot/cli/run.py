@@ -9,25 +9,34 @@ import logging
 import os
 import signal
 from collections.abc import AsyncIterator, Awaitable, Callable
+from dataclasses import dataclass
 from datetime import timedelta
 from importlib.resources import files
 from typing import TypeVar
 from urllib.parse import urlsplit
 
 from bot.context.buttons import digest_of
+from bot.context.words import default_words
 from bot.model.effects import Effects, Invite
 from bot.model.ids import EventId
 from bot.model.settings import Clinic
 from bot.review import review_app
 from bot.review.serving import serving
+from bot.service import hook
+from bot.service.alert import Alert, Trouble
 from bot.service.app import App
 from bot.service.backup import copying
+from bot.service.clock import Clock, SystemClock
+from bot.service.lookout import DOWN
 from bot.service.practice import fresh_code
 from bot.service.sealing import sealing
+from bot.service.watchdog import FATAL
 from bot.store.database import Database, StorageTrouble
 from bot.store.review import ReviewStore
-from bot.telegram.client import PLATFORM, Client
-from bot.telegram.outcome import PlatformError
+from bot.telegram.client import PLATFORM, Client, Timeouts
+from bot.telegram.outcome import PlatformError, TokenWrong
+from bot.telegram.pace import Limits, Pace
+from bot.telegram.poll import Waits
 from bot.telegram.webhook import delete_webhook, set_webhook, webhook
 
 from .alone import alone
@@ -53,7 +62,18 @@ FIRST_PAUSE, LONGEST_PAUSE = 2.0, 60.0
 """Seconds between two tries to reach the platform at the start; doubled after each."""
 
 
-def main(argv: list[str]) -> int:
+@dataclass(frozen=True, slots=True)
+class Means:
+    """What a bot runs with; each None is what the platform's own rules ask for. Tests of the
+    whole process bring a clock that can be set, a pace and waits of their own."""
+
+    clock: Clock | None = None
+    limits: Limits | None = None
+    waits: Waits | None = None
+    timeouts: Timeouts | None = None
+
+
+def main(argv: list[str], means: Means | None = None) -> int:
     """Runs until Ctrl-C or SIGTERM; 0."""
     parser = argparse.ArgumentParser(
         prog="slowleash run",
@@ -90,6 +110,7 @@ def main(argv: list[str]) -> int:
         return 0
     logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(message)s")
     logging.getLogger("apscheduler").setLevel(logging.WARNING)
+    args.means = means or Means()
     return asyncio.run(_run(args))
 
 
@@ -103,22 +124,49 @@ async def _run(args: argparse.Namespace) -> int:
             loop.add_signal_handler(getattr(signal, name), stop.set)
     key = token()
     with alone(new_database(args) if args.new else database_of(args)):
-        async with Client(key, args.base_url, belt=True) as client:
-            if await _reached(client, stop):
-                await _serve(args, clinic, client, stop)
+        kept = args.database.with_name(f"{args.database.name}-alerts")
+        alert = Alert(clinic, default_words(), kept)
+        try:
+            async with _client(args, key) as client:
+                if await _reached(client, stop, alert):
+                    await _serve(args, clinic, client, stop, alert)
+        except FATAL as error:
+            wrong = isinstance(error, TokenWrong)
+            trouble = Trouble.token_wrong if wrong else Trouble.stopped
+            await alert.tell(trouble, str(error), SystemClock().now())
+            await alert.finish(hook.LONGEST)
+            raise
+        finally:
+            await alert.finish()
     log.info("stopped; nothing is lost, and all goes on at the next start")
     return 0
 
 
-async def _reached(client: Client, stop: asyncio.Event) -> bool:
+def _client(args: argparse.Namespace, key: str) -> Client:
+    # The library's own limiter keeps to the platform's pace, and to no other.
+    belt = args.means.limits is None
+    return Client(key, args.base_url, timeouts=args.means.timeouts, belt=belt)
+
+
+def _app(args: argparse.Namespace, clinic: Clinic, client: Client, alert: Alert) -> App:
+    means: Means = args.means
+    return App(
+        clinic, args.database, client, clock=means.clock, pace=Pace(means.limits),
+        waits=means.waits, flows=args.flows, alert=alert,
+    )  # fmt: skip
+
+
+async def _reached(client: Client, stop: asyncio.Event, alert: Alert) -> bool:
     """Once the platform has answered. False when ``stop`` came first."""
-    return await _patiently(client.me, stop) is not None
+    return await _patiently(client.me, client, stop, alert) is not None
 
 
-async def _patiently(work: Callable[[], Awaitable[T]], stop: asyncio.Event) -> T | None:
+async def _patiently(
+    work: Callable[[], Awaitable[T]], client: Client, stop: asyncio.Event, alert: Alert
+) -> T | None:
     """What ``work`` gives, once it can: a network that is not there yet (as when the computer
-    has just started) and a database that is locked, or on a full disk, are waited for. None
-    when ``stop`` came first."""
+    has just started) and a database that is locked, or on a full disk, are waited for; after
+    minutes without the platform the alert is called. None when ``stop`` came first."""
     pause = FIRST_PAUSE
     while not stop.is_set():
         try:
@@ -126,13 +174,13 @@ async def _patiently(work: Callable[[], Awaitable[T]], stop: asyncio.Event) -> T
         except (PlatformError, StorageTrouble) as error:
             if not error.passing:
                 raise
-            what = "Telegram cannot be reached"
+            what, why = "the database cannot be used", str(error).rstrip(".")
             if isinstance(error, PlatformError):
-                pause = max(pause, error.after_seconds)
-            else:
-                what = "the database cannot be used"
-            why = str(error).rstrip(".")
+                what, pause = "Telegram cannot be reached", max(pause, error.after_seconds)
             log.warning("%s: %s. Trying again in %.0f s", what, why, pause)
+            if isinstance(error, PlatformError) and (silent := client.line.silent()) >= DOWN:
+                now, minutes = SystemClock().now(), round(silent / 60)
+                await alert.tell(Trouble.line_down, why, now, minutes=minutes)
             with contextlib.suppress(TimeoutError):
                 async with asyncio.timeout(pause):
                     await stop.wait()
@@ -141,17 +189,15 @@ async def _patiently(work: Callable[[], Awaitable[T]], stop: asyncio.Event) -> T
 
 
 async def _serve(
-    args: argparse.Namespace, clinic: Clinic, client: Client, stop: asyncio.Event
+    args: argparse.Namespace, clinic: Clinic, client: Client, stop: asyncio.Event, alert: Alert
 ) -> None:
     key = next(iter(seal_keys()), "")
     async with contextlib.AsyncExitStack() as parts:
 
         async def opened() -> App:
-            return await parts.enter_async_context(
-                App(clinic, args.database, client, flows=args.flows)
-            )
+            return await parts.enter_async_context(_app(args, clinic, client, alert))
 
-        app = await _patiently(opened, stop)
+        app = await _patiently(opened, client, stop, alert)
         if app is None:
             return
         name = app.practice.bot_name
@@ -169,9 +215,18 @@ async def _serve(
         await parts.enter_async_context(copying(app, args.clinic, args.flows))
         if args.webhook:
             await _with_webhook(app, client, args, stop)
-        else:
-            await delete_webhook(client)
+        elif await _patiently(_done(delete_webhook, client), client, stop, alert):
             await app.run(stop)
+
+
+def _done(ask: Callable[..., Awaitable[None]], *given: object) -> Callable[[], Awaitable[bool]]:
+    """``ask`` with what it is given, which tells that it was done."""
+
+    async def asked() -> bool:
+        await ask(*given)
+        return True
+
+    return asked
 
 
 def _rank(text: str) -> int:
@@ -217,5 +272,6 @@ async def _with_webhook(
             raise CommandError(
                 f"port {args.port}: {error.strerror}. Try another: --port"
             ) from error
-        await set_webhook(client, args.webhook, secret)
-        await app.run(stop, polling=False)
+        ask = _done(set_webhook, client, args.webhook, secret)
+        if await _patiently(ask, client, stop, app.alert):
+            await app.run(stop, polling=False)

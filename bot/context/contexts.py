@@ -61,6 +61,11 @@ class Context:
         """The staff chat with this id."""
         return next((desk for desk in self.desks if desk.chat == chat), None)
 
+    def reaches_staff(self) -> bool:
+        """Whether anybody at the practice can be written to, as far as is known."""
+        desks = any(desk.lost is None for desk in self.desks)
+        return desks or any(one.chat and one.lost is None for one in self.staff)
+
     def standing(self, chart: Chart) -> Standing:
         """What is known of a patient now, as one value."""
         return standing_of(chart, self.now)

@@ -53,16 +53,21 @@ def emergency_phones(ctx: Context, lang: Lang) -> str:
     return "; ".join(parts)
 
 
+def nobody_there(ctx: Context, urgency: Urgency, lang: Lang) -> str:
+    """What the owner is told when no chat of the practice can be reached."""
+    key = "say_emergency_alone" if urgency is Urgency.emergency else "say_alone"
+    return ctx.words.say(key, lang, phone=emergency_phones(ctx, lang))
+
+
 def what_happens_now(ctx: Context, chart: Chart, urgency: Urgency, lang: Lang) -> str:
-    """What the owner is told of an urgency: what to do, who answers when, whom to phone."""
+    """What the owner is told of an urgency: what to do, who answers when, whom to phone.
+    Never that somebody was told when nobody can be reached."""
     words = ctx.words
     phone = whom_to_phone(ctx, lang)
+    if not ctx.reaches_staff():
+        return nobody_there(ctx, urgency, lang)
     if urgency is Urgency.emergency:
-        phone = emergency_phones(ctx, lang)
-        # Never say that somebody was told when there is nobody to tell.
-        told = bool(ctx.desks) or any(member.chat for member in ctx.staff)
-        key = "say_emergency" if told else "say_emergency_alone"
-        return words.say(key, lang, phone=phone)
+        return words.say("say_emergency", lang, phone=emergency_phones(ctx, lang))
     if urgency is Urgency.same_day and ctx.open_now():
         return words.say("say_same_day", lang, phone=phone)
     if urgency is Urgency.same_day:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from datetime import timedelta
 
 from bot.model.protocol import Protocol
 from bot.model.settings import Clinic
@@ -30,3 +31,5 @@ class Practice:
     holds: HoldBook = field(default_factory=default_holds)
     doubts: Doubts = field(default_factory=default_doubts)
     review_url: str = ""
+    clock_ahead: timedelta = timedelta(0)
+    """By how much the computer's clock is ahead of the time as it is believed."""

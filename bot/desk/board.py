@@ -41,8 +41,9 @@ class Section:
 def sections(ctx: Board, lang: Lang) -> list[Section]:
     """All parts of the board, each with its lines in order of need."""
     makers: Sequence[tuple[str, Callable[[Board, Lang], list[str]]]] = (
-        ("cases", _cases), ("held", _held), ("silent", _silent), ("recheck", _rechecks),
-        ("medicine", _medicines), ("ending", _ending), ("patients", _patients),
+        ("lost", _lost), ("cases", _cases), ("held", _held), ("silent", _silent),
+        ("recheck", _rechecks), ("medicine", _medicines), ("ending", _ending),
+        ("patients", _patients),
     )  # fmt: skip
     return [Section(key, tuple(make(ctx, lang))) for key, make in makers]
 
@@ -129,6 +130,19 @@ def _span(row: RosterLine, name: str) -> int | None:
 def _who(row: RosterLine, now: datetime, lang: Lang) -> str:
     word = "day" if lang == "en" else "día"
     return f"{row.id}. {row.plan.patient} · {word} {_day(row, now)}"
+
+
+def _lost(ctx: Board, lang: Lang) -> list[str]:
+    """Chats in which nobody reads what is sent, the longest first."""
+    here, now = ZoneInfo(ctx.clinic.zone), ctx.now.astimezone(ZoneInfo(ctx.clinic.zone))
+    people = {one.chat: (one.lost, one.name) for one in ctx.staff if one.chat and one.lost}
+    chats = {one.chat: (one.lost, one.name) for one in ctx.desks if one.lost}
+    return [
+        ctx.words.say(
+            "board_lost_one", lang, name=name, when=when(since.astimezone(here), now, lang)
+        )
+        for since, name in sorted({**people, **chats}.values())
+    ]
 
 
 def _cases(ctx: Board, lang: Lang) -> list[str]:

@@ -17,6 +17,7 @@ from bot.household.resumed import hold_for_last_doses
 from bot.model.chart import Chart
 from bot.model.effects import (
     CancelDue,
+    Correct,
     Due,
     Effect,
     Effects,
@@ -52,6 +53,8 @@ def _over_with_it(ctx: AtDesk, out: Effects, chart: Chart, plan: Plan, author: s
 def _alive_again(ctx: AtDesk, chart: Chart, plan: Plan, coming: tuple[Prompt, ...]) -> list[Effect]:
     """A death that was entered by mistake: the course goes on from now."""
     found: list[Effect] = [SetState(chart.id, "active")]
+    dead = [one.id for one in chart.history if one.observation.about == "life"]
+    found += [Correct(chart.id, one) for one in dead]
     found += [
         EndHold(chart.id, hold.id, ctx.actor.id if ctx.actor else None, "")
         for hold in chart.holds

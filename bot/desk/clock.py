@@ -13,7 +13,8 @@ from bot.model.effects import ClockIsRight, Effects, Entry
 def clock(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, argument: str) -> None:
     """``/clock`` shows it; ``/clock ok`` lets reminders and questions go on by it."""
     zone = ctx.clinic.zone
-    time = f"{ctx.now.astimezone(ZoneInfo(zone)):%Y-%m-%d %H:%M}"
+    shows = ctx.now + ctx.practice.clock_ahead
+    time = f"{shows.astimezone(ZoneInfo(zone)):%Y-%m-%d %H:%M}"
     right = argument.casefold() == "ok"
     if right:
         out.add(

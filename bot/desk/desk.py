@@ -29,7 +29,7 @@ from bot.model.action import (
 )
 from bot.model.chart import Member
 from bot.model.chat import Incoming
-from bot.model.effects import Effects, Entry
+from bot.model.effects import Effects, Entry, Reachable
 from bot.model.ids import SourceId, message_source
 from bot.model.topic import AboutChange
 
@@ -47,7 +47,9 @@ def on_desk(ctx: AtDesk) -> Effects:
     """An event in a staff chat, or in a chat that wants to become one."""
     event = ctx.incoming
     out = Effects(ctx.event, event.chat)
-    if event.kind == "button":
+    if event.kind in ("blocked", "unblocked"):
+        out.add(Reachable(event.chat, event.kind == "unblocked"))
+    elif event.kind == "button":
         _button(ctx, out, event)
     elif event.kind == "message" and (event.text.strip() or event.media):
         _message(ctx, out, event)

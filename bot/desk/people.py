@@ -6,6 +6,7 @@ from datetime import timedelta
 
 from bot.context.buttons import digest_of
 from bot.context.contexts import AtDesk
+from bot.context.phones import both_phones
 from bot.household.people import start_link
 from bot.model.action import Admit
 from bot.model.chart import Invitation, Member
@@ -35,6 +36,7 @@ def join(ctx: AtDesk, out: Effects, event: Incoming) -> None:
     known = invitation is not None and invitation.kind in ("staff", "desk")
     if not known or invitation is None or not invitation.good or sender is None:
         by = sender.name if sender else "?"
+        out.say(event.chat, ctx.words.say("bad_code", lang, phone=both_phones(ctx, lang)))
         out.add(Entry("refused", by, "a staff code that is unknown, used or has run out"))
         return
     if invitation.kind == "staff":
@@ -232,10 +234,12 @@ def _listed(ctx: AtDesk) -> str:
     people = [
         f"{one.id} · {one.name} · {_say(ctx, f'role_{one.role}')}"
         + ("" if one.chat else f" · {_say(ctx, 'staff_no_chat')}")
+        + (f" · {_say(ctx, 'staff_lost')}" if one.lost else "")
         for one in ctx.staff
     ]
     chats = [
         _say(ctx, "staff_chat", chat=one.chat, name=one.name, rank=one.rank + 1)
+        + (f" · {_say(ctx, 'staff_lost')}" if one.lost else "")
         for one in ctx.desks
     ]
     return "\n".join([*people, "", *chats, "", _say(ctx, "staff_how")])

@@ -50,6 +50,8 @@ from bot.standing.pain import pain_deadline
 from bot.standing.standing import Emergency, End, Ordinary, Over, Paused, Standing
 from bot.standing.words import hold_notice, said_by_none, target_words, worth_saying
 
+from .unreached import tell_the_truth
+
 Event = AtHome | AtDesk | FellDue
 
 
@@ -198,6 +200,7 @@ ASKS = (Purpose.question, Purpose.dose_question)
 
 def _through_the_gate(ctx: Event, out: Effects, standings: dict[PatientId, Standing]) -> Effects:
     """Every message to a household passes, or is kept back and logged."""
+    tell_the_truth(ctx, out)
     passed: list[Effect] = []
     unasked: set[int] = set()
     for one in out.all:

@@ -32,6 +32,8 @@ from bot.plan.clock import to_utc
 from bot.standing.standing import Emergency, Over, Paused
 from bot.triage import silence
 
+from . import unreached
+
 PAIN_AGAIN = timedelta(minutes=30)
 """How soon it is looked again whether a hold keeps pain relief back too long."""
 LOOK_AGAIN, AFTER_RAISING = timedelta(hours=4), timedelta(hours=24)
@@ -52,10 +54,12 @@ def on_due(ctx: FellDue) -> Effects:
     if not ctx.charts:
         return out
     chart = ctx.charts[0]
-    if kind in ("page", "deadline"):
+    if kind in ("page", "deadline", unreached.KIND):
         case = next((case for case in chart.cases if case.id == data["case"]), None)
-        if case is not None:
+        if case is not None and kind != unreached.KIND:
             (page_again if kind == "page" else overdue)(ctx, out, chart, case)
+        if case is not None and (kind == unreached.KIND or not ctx.reaches_staff()):
+            unreached.reached_nobody(ctx, out, chart, case)
         return out
     if kind == "unreachable":
         _unreachable(ctx, out, chart, int(data["chat"]), tried=bool(data.get("tried")))

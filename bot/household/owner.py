@@ -51,7 +51,7 @@ def on_owner(ctx: AtHome) -> Effects:
     out = Effects(ctx.event, event.chat)
     if event.kind in ("blocked", "unblocked"):
         _reachable(ctx, out, event)
-    elif event.text.startswith("/start "):
+    elif event.text.startswith(("/start ", "/join ")):
         _start(ctx, out, event)
     elif ctx.person is None or not ctx.charts:
         _stranger(ctx, out, event)
@@ -101,10 +101,12 @@ def _who(event: Incoming) -> str:
 
 
 def _reachable(ctx: AtHome, out: Effects, event: Incoming) -> None:
-    """The bot was blocked or let in again; staff hear when it was blocked."""
+    """The bot was blocked or let in again; staff hear when it was blocked by a household."""
+    at_work = ctx.desk(event.chat) or any(one.chat == event.chat for one in ctx.staff)
+    if at_work or ctx.person is not None:
+        out.add(Reachable(event.chat, event.kind == "unblocked"))
     if ctx.person is None:
         return
-    out.add(Reachable(ctx.person.chat, event.kind == "unblocked"))
     for chart in ctx.charts:
         out.add(Entry(event.kind, ctx.person.name, f"the bot was {event.kind}", chart.id))
         if event.kind == "blocked" and chart.state == "active":

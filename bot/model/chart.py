@@ -109,6 +109,11 @@ class Sheet:
         )
 
 
+UNREACHED: Final = "unreached"
+"""Stands in the body of a case that has reached nobody at the practice, with the time at which
+the household was told so."""
+
+
 @dataclass(frozen=True, slots=True)
 class Case:
     """A matter that staff must look at. ``body`` holds its entries as staff see them."""
@@ -235,23 +240,27 @@ class Review:
 
 @dataclass(frozen=True, slots=True)
 class Desk:
-    """A staff chat. Rank 0 is the clinic's own; higher ranks are paged after it."""
+    """A staff chat. Rank 0 is the clinic's own; higher ranks are paged after it. ``lost``:
+    since when it cannot be reached (the bot was removed, the chat is gone)."""
 
     chat: int
     rank: int
     name: str
+    lost: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Member:
     """Someone of the practice. ``chat`` is their own chat with the bot, if they have
-    opened it: without one they cannot be paged by name."""
+    opened it: without one they cannot be paged by name. ``lost``: since when it cannot be
+    reached."""
 
     id: MemberId
     user: int
     name: str
     role: str  # staff, clinician, administrator
     chat: int | None = None
+    lost: datetime | None = None
 
 
 @dataclass(frozen=True, slots=True)

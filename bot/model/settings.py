@@ -74,8 +74,10 @@ class Clinic(Strict):
     ``retention_years``: how long a record is kept after its last entry (practice acts of
     US states ask for 3 to 7; the practice's own law decides). ``media_megabytes``: of
     pictures and films kept from one person at home; ``disk_megabytes``: what is left free
-    on the disk, for the log itself, before pictures and films wait. ``backup``: the copies of
-    all of it, and how old the last may be.
+    on the disk, for the log itself, before pictures and films wait. ``alert``: called when
+    the bot is in trouble, with a short plain text: a command, as its words, which gets it on
+    its standard input, or an https address, to which it is posted. ``backup``: the
+    copies of all of it, and how old the last may be.
     """
 
     name: Words
@@ -97,4 +99,5 @@ class Clinic(Strict):
     retention_years: Annotated[int, Field(ge=1, le=50)] = 7
     media_megabytes: Annotated[int, Field(ge=1, le=1_000_000)] = 2000
     disk_megabytes: Annotated[int, Field(ge=0, le=1_000_000)] = 500
+    alert: tuple[Words, ...] | Words | None = None
     backup: Backup = Backup()

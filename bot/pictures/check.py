@@ -156,7 +156,7 @@ def flat(image: Image.Image) -> Image.Image:
     if image.mode.startswith("I") or image.mode == "F":
         return image.convert("L")
     if "A" not in image.mode and "transparency" not in image.info:
-        return image.convert("RGB")
+        return image.convert("L" if image.mode == "1" else "RGB")
     clear = image.convert("RGBA")
     ground = Image.new("RGB", clear.size, "white")
     ground.paste(clear, mask=clear.getchannel("A"))

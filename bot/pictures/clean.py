@@ -13,6 +13,9 @@ if TYPE_CHECKING:
 
 QUALITY: Final = 92
 """Of JPEG and WebP, encoded once, colour at full resolution. Common practice."""
+WHOLE: Final = 25_500_000
+"""Pixels up to which a JPEG is kept at its full size, that of a phone's camera (24 million);
+what has more is read at half of each side, in a quarter of the memory."""
 
 _SAVE: Final[dict[str, tuple[str, dict[str, Any]]]] = {
     "PNG": ("PNG", {"optimize": False}),
@@ -33,7 +36,10 @@ def clean(data: bytes) -> bytes:
     image = open_picture(data)
     kind, options = _SAVE.get(image.format or "", _JPEG)
     profile = image.info.get("icc_profile")
-    bare = flat(_ordinary_colours(decode(image), profile)).copy()
+    if image.width * image.height > WHOLE:
+        image.draft(None, (image.width // 2, image.height // 2))  # of a JPEG; else nothing
+    # One copy of the pixels at a time: the largest picture has two hundred megabytes of them.
+    bare = flat(_ordinary_colours(decode(image), profile))
     bare.info.clear()
     out = BytesIO()
     bare.save(out, kind, **options)
@@ -49,7 +55,7 @@ def _ordinary_colours(image: Image.Image, profile: object) -> Image.Image:
 
     try:
         source = ImageCms.ImageCmsProfile(BytesIO(profile))
-        made = ImageCms.profileToProfile(image, source, ImageCms.createProfile("sRGB"))
-    except (ImageCms.PyCMSError, OSError, ValueError):  # a damaged profile: as without one
-        return image
-    return made or image
+        ImageCms.profileToProfile(image, source, ImageCms.createProfile("sRGB"), inPlace=True)
+    except (ImageCms.PyCMSError, OSError, ValueError):
+        pass  # a damaged profile: as without one
+    return image

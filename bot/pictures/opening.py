@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import contextlib
 from functools import cache
 from hashlib import sha256
 from io import BytesIO
@@ -108,10 +109,9 @@ def decode(image: Image.Image) -> Image.Image:
     except Exception as error:
         raise PictureError(f"the picture is damaged ({_why(error)}); send it again") from None
     _refuse_if_too_large(image)  # HEIF: the size said at first may not be the decoded one
-    try:
-        return ImageOps.exif_transpose(image)
-    except Exception:  # damaged EXIF is no reason to refuse the pixels
-        return image
+    with contextlib.suppress(Exception):  # damaged EXIF is no reason to refuse the pixels
+        ImageOps.exif_transpose(image, in_place=True)  # no second copy of so many pixels
+    return image
 
 
 def _cut_short(data: bytes) -> bool:

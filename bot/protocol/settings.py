@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import shutil
 from collections.abc import Iterator
 from pathlib import Path
+from urllib.parse import urlsplit
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 import phonenumbers
@@ -13,6 +15,11 @@ from bot.model.settings import Clinic
 from .problem import FlowError, Problem
 from .yaml_lines import load_tree, read_text
 from .yaml_tree import Node, find
+
+ALERT_MEND = (
+    "Write an https address, as https://alerts.example.org/slowleash, or a command as a list "
+    "of its words: [mail, -s, slowleash, kim@example.org]"
+)
 
 
 def load_clinic(path: Path) -> Clinic:
@@ -53,6 +60,31 @@ def check_clinic(clinic: Clinic, tree: Node, name: str) -> Iterator[Problem]:
         what = "a prompt would count as unanswered before its reminder comes"
         mend = "Make unanswered_after_minutes more than remind_after_minutes"
         yield problem("unanswered_after_minutes", what, mend)
+    if clinic.alert is not None and (wrong := _wrong_alert(clinic.alert)):
+        yield problem("alert", wrong, ALERT_MEND)
+
+
+def warn_clinic(clinic: Clinic, tree: Node, name: str) -> Iterator[Problem]:
+    """What may be right on another computer: it stops nothing."""
+    if isinstance(clinic.alert, tuple) and shutil.which(clinic.alert[0]) is None:
+        place = find(tree, ("alert",))
+        what = f"there is no command {clinic.alert[0]!r} on this computer"
+        mend = "Install it, or write its whole path; `slowleash check --alert` tries it"
+        yield Problem(name, place.line, place.column, what, mend, "warning")
+
+
+def _wrong_alert(alert: tuple[str, ...] | str) -> str:
+    """What cannot be called in ``alert``; empty where all can."""
+    if isinstance(alert, tuple):
+        return "" if alert else "`alert` is an empty list"
+    try:
+        parts = urlsplit(alert)
+        here = parts.scheme == "http" and parts.hostname in ("127.0.0.1", "localhost")
+        sound = bool(parts.hostname) and (parts.scheme == "https" or here)
+        sound = sound and parts.port != 0 and not any(map(str.isspace, alert))
+    except ValueError:  # a port or an address that is none
+        sound = False
+    return "" if sound else "`alert` is neither a list of words nor an https address"
 
 
 def _can_be_phoned(number: str) -> bool:

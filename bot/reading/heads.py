@@ -117,7 +117,8 @@ def _talks(tokens: list[Token], at: int) -> bool:
     if before.word in words.OPEN_ENDED or before.word in words.JOINERS:
         return False
     if word in words.OURS:
-        return before.word not in words.GOES_ON and not _acts(before)
+        states = any(_acts(token) for token in tokens[at + 1 : at + 4])  # not "falleció mi abuela"
+        return states and before.word not in words.GOES_ON and not _acts(before)
     return word in words.TALKS
 
 

@@ -193,11 +193,20 @@ def _overruled(reading: Reading, suspicion: Suspicion, context: Context) -> list
 
 
 def _not_counted(reading: Reading, suspicion: Suspicion, context: Context) -> list[Doubt]:
-    """The first emergency that the grammar named and did not count, where none was read."""
+    """The first emergency that the grammar named and did not count, where none was read. Staff
+    wait for the answer as for an emergency where the model takes it for one, else as for today's
+    alarm: "my other dog threw up blood" wakes nobody."""
     if any(_level(one, context) == Urgency.emergency for one in reading.observations):
         return []
-    open_ = [one for one in reading.suppressed if _stays_open(one, suspicion, context)]
-    return [Doubt(one.about, one.value, Urgency.emergency) for one in open_[:1]]
+    calm = _calm(reading, context) if suspicion.emergency < SUSPECTS_OTHERWISE else set()
+    open_ = [
+        one
+        for one in reading.suppressed
+        if one.about not in calm and _stays_open(one, suspicion, context)
+    ]
+    likely = suspicion.emergency >= SUSPECTS_AT_ALL
+    at = Urgency.emergency if likely else Urgency.same_day
+    return [Doubt(one.about, one.value, at) for one in open_[:1]]
 
 
 def _stays_open(one: Suppressed, suspicion: Suspicion, context: Context) -> bool:
@@ -255,14 +264,20 @@ def _least_for_emergency(reading: Reading, suspicion: Suspicion, read_at: Urgenc
     return SUSPECTS_GRAVER if beside else SUSPECTS_EMERGENCY
 
 
+def _calm(reading: Reading, context: Context) -> set[str]:
+    """The topics that an understood reply tells of, and as no alarm."""
+    calm = {one.about for one in reading.observations if reading.understood}
+    return calm - {one.about for one in reading.observations if _level(one, context) > Urgency.none}
+
+
 def _open_matters(
     reading: Reading, suspicion: Suspicion, context: Context
 ) -> list[tuple[str, str]]:
     """The matters that may be asked about, the likeliest first: not those that were read
     otherwise and as no alarm in a reply that was understood ("his gums are pink"; "won't put the
-    foot down" on the first day)."""
-    calm = {one.about for one in reading.observations if reading.understood}
-    calm -= {one.about for one in reading.observations if _level(one, context) > Urgency.none}
+    foot down" on the first day), nor those of which the figure itself was read."""
+    calm = _calm(reading, context)
+    calm |= {one.about for one in reading.observations if one.value == "measured"}
     explained: set[tuple[str, str]] = set()
     if suspicion.emergency < SUSPECTS_OTHERWISE:
         explained = set().union(*(_EXPLAINS.get(about, set()) for about in calm))

@@ -25,6 +25,8 @@ OWNER: Final = "owner"
 """Stands for the name of anyone at home once names are gone."""
 FORMER: Final = "former caregiver"
 """Stands for the name of one person who asked to be erased, while the record is kept."""
+STRANGER: Final = "a stranger"
+"""Stands for one who wrote and never joined."""
 LOOSE: Final = ("refused", "failed")
 """Entries that are no one's record: who was turned away, and with which words."""
 OWN_WORDS: Final = ("said", "picture", "staff", "note")

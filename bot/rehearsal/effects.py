@@ -401,9 +401,13 @@ def _(change: o.SetLanguage, tables: Tables, now: datetime) -> None:
 
 @_keep.register
 def _(change: o.Reachable, tables: Tables, now: datetime) -> None:
-    del now
     for known in [one for one in tables.people.values() if one.chat == change.chat]:
         tables.people[known.id] = replace(known, reachable=change.reachable)
+    lost = None if change.reachable else now
+    if (desk := tables.desks.get(change.chat)) is not None:
+        tables.desks[desk.chat] = replace(desk, lost=lost)
+    for member in [one for one in tables.staff.values() if one.chat == change.chat]:
+        tables.staff[member.id] = replace(member, lost=lost)
 
 
 @_keep.register

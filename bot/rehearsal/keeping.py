@@ -9,6 +9,7 @@ from typing import Any, cast
 from bot.model.chat import Outgoing
 from bot.model.ids import PatientId
 from bot.model.plan import Prompt
+from bot.model.topic import TOPICS, AboutCase
 
 from .tables import DueRow, Entry, PatientRow, Tables
 
@@ -74,6 +75,8 @@ def log_words(tables: Tables, kind: str, message: Outgoing, now: datetime) -> No
         name = next((one.name for one in people if one.chat == message.chat), str(message.chat))
         staff = message.chat in tables.desks
         data = {"to": "staff" if staff else name, "staff": staff, "key": message.dedupe}
+        if isinstance(topic := TOPICS.decode(message.topic), AboutCase):
+            data["case"] = topic.case
         log(tables, kind, "bot", message.text, now, message.patient, data)
 
 

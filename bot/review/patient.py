@@ -106,7 +106,7 @@ def anchors(visit: Visit) -> dict[str, str]:
     for entry in visit.record.log:
         if entry.kind in OWNER and (source := entry.data.get("source")):
             found[str(source)] = f"#e{entry.id}"
-        if entry.kind in ("case", "page") and (case := entry.data.get("case")):
+        if entry.kind in ("case", "page", "sent") and (case := entry.data.get("case")):
             found.setdefault(f"case:{case}", f"#e{entry.id}")
     for one in visit.record.cases:
         said = [entry.get("source") for entry in one.body.get("entries", ())]

@@ -16,6 +16,7 @@ from apscheduler.schedulers.asyncio import AsyncIOScheduler
 
 from bot.context.opening import next_opening
 from bot.context.practice import Practice
+from bot.context.words import default_words
 from bot.model.chat import Delivery, Incoming, Outgoing
 from bot.model.effects import Effects
 from bot.model.ids import EventId
@@ -31,15 +32,17 @@ from bot.telegram.poll import Waits, poll
 from bot.telegram.send import deliver
 from bot.telegram.translate import incoming
 
+from .alert import Alert, Trouble
 from .away import BEAT, beat, look_back
 from .clock import Clock, SystemClock
-from .clock_watch import ClockWatch, due_soon
+from .clock_watch import Believed, ClockWatch, due_soon
+from .lookout import LOOK, Lookout
 from .media import handle_media
 from .practice import open_practice, secret_of
 from .sender import Sender, recover
-from .storage import Alarm, StorageWatch
+from .storage import StorageWatch
 from .watchdog import Part, Watchdog
-from .work import audit, handle_due, handle_update, tell_desks
+from .work import audit, handle_due, handle_update
 
 logger = logging.getLogger(__name__)
 NEVER = datetime.min.replace(tzinfo=UTC)
@@ -70,18 +73,20 @@ class App:
         flows: Path | None = None,
         patience: float = 60.0,
         durable: bool = True,
-        alarm: Alarm | None = None,
+        alert: Alert | None = None,
     ) -> None:
         self._flows = flows
         self.clinic = clinic
         self.client = client
-        self.clock = clock or SystemClock()
         self.db = Database(path, durable=durable)
         self._pace = pace or Pace()
         self._tick_seconds = tick_seconds
         self._waits = waits
         self._patience = patience
-        self._watch = ClockWatch(self.db)
+        self.alert = alert or Alert(clinic, default_words(), path.with_name(f"{path.name}-alerts"))
+        self._watch = ClockWatch(self.db, self.alert)
+        self.lookout = Lookout(self.db, client, self.alert)
+        self.clock = clock or SystemClock()
         self._loop: asyncio.AbstractEventLoop | None = None
         self._awake = asyncio.Event()
         self._outgoing = asyncio.Event()
@@ -90,7 +95,9 @@ class App:
         self._fetch = asyncio.Event()
         self._clock_moved = asyncio.Event()
         self.shelf = Shelf(path)
-        self.storage = StorageWatch(self.db, lambda: self.clock.now(), self._say_at_once, alarm)
+        self.storage = StorageWatch(
+            self.db, lambda: self.clock.now(), self._say_at_once, self._storage_alarm
+        )
         self._working_part = Part("working", self._working, self._work_waits)
         self._sending_part = Part(
             "sending", self._sending, self._could_send, lambda: self.sender.again()
@@ -102,7 +109,7 @@ class App:
         self._loop = asyncio.get_running_loop()
         await self.db.__aenter__()
         try:
-            me = await self.client.me()
+            me = self.client.account or await self.client.me()
             secret = await self.db.transact(secret_of)
             self.practice = open_practice(self.clinic, self._flows, me.username, secret)
             self.storage.practice = self.practice
@@ -110,8 +117,11 @@ class App:
             self.sender = Sender(self.db, self._deliver, self._pace)
             opens = next_opening(self.clinic, self.clock.now())
             await self.db.transact(lambda tx: tx.run("due_first_board", due_at=stamp(opens)))
+            await self.db.transact(lambda tx: tx.run("due_given_up"))
             await due_soon(self.db, self.clock.now(), LONGEST_RETRY)
             again = await recover(self.db)
+            words = self.practice.words
+            await self.alert.attach(self.db, self._deliver, self._outgoing.set, words)
             if again:
                 logger.info("%d messages were under way at the last stop: sent again", again)
             self.db.on_trouble = self.storage.seen
@@ -126,7 +136,17 @@ class App:
         error: BaseException | None,
         trace: TracebackType | None,
     ) -> None:
+        await self.alert.finish()
         await self.db.close()
+
+    @property
+    def clock(self) -> Clock:
+        """The time as it is believed: see ``clock_watch``."""
+        return self._clock
+
+    @clock.setter
+    def clock(self, machine: Clock) -> None:
+        self._clock = Believed(machine, self._watch)
 
     async def _deliver(self, message: Outgoing) -> Delivery:
         return await deliver(self.client, message)
@@ -206,8 +226,9 @@ class App:
 
     async def _trusted(self) -> bool:
         """Whether what depends on the hour may be decided now."""
-        look = await self._watch.look(self.clock, self.practice, self.client.date)
+        look = await self._watch.look(self._clock.machine, self.client.date)
         if look.moved:
+            self.practice = replace(self.practice, clock_ahead=look.ahead)
             self._clock_moved.set()
             self._outgoing.set()
         return look.trusted
@@ -252,6 +273,7 @@ class App:
             Part("fetching", self._fetching),
             self._sending_part,
             Part("auditing", self._auditing),
+            Part("looking out", self._looking_out),
             Part("watching the storage", self.storage.run),
         ]
         if polling:
@@ -269,10 +291,17 @@ class App:
     async def _stood(self, part: str, why: str) -> None:
         """Staff hear once a day of a part that was started again."""
         now = self.clock.now()
-        text = self.practice.words.say("desk_part_again", self.clinic.language, part=part)
         key = f"again:{part}:{now:%Y-%m-%d}"
-        await self.db.transact(lambda tx: tell_desks(tx, key, text, why, now))
-        self._outgoing.set()
+        await self.alert.tell(Trouble.part_again, f"{part}: {why}", now, key=key)
+
+    async def _storage_alarm(self, text: str) -> None:
+        """Nothing can be stored, or it can again: that leaves by the practice's own way."""
+        self.alert.call_out(Trouble.storage, text, self.clock.now())
+
+    async def _looking_out(self) -> None:
+        while True:
+            await self.lookout.look(self.clock.now())
+            await asyncio.sleep(LOOK)
 
     async def _work_waits(self) -> bool:
         due = self._watch.trusted
@@ -345,6 +374,7 @@ class App:
     async def _audit(self) -> None:
         if not self._watch.trusted:
             return
+        await due_soon(self.db, self.clock.now(), LONGEST_RETRY)
         if lost := await audit(self.db, self.clock.now()):
             logger.warning("%d open cases had no next page; they have one now", lost)
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
 
 JUMP = 60.0
 """Seconds by which the clock may leave the monotonic one from one look to the next."""
@@ -50,6 +50,14 @@ class Judgement:
         if abs(jump) <= JUMP or (apart is not None and abs(apart) <= AGREES):
             return Judgement(offset)
         return replace(self, jump=jump)
+
+    def time(self, now: datetime, monotonic: float) -> datetime:
+        """What is to be noted as the time: the clock's, or, of one that jumped, what it would
+        show had nobody set it. So nothing that is told meanwhile waits for an hour that a
+        wrong clock gave it."""
+        if self.offset is None or abs(now.timestamp() - monotonic - self.offset) <= JUMP:
+            return now
+        return datetime.fromtimestamp(monotonic + self.offset, UTC)
 
     @classmethod
     def believing(cls, now: datetime, monotonic: float) -> Judgement:

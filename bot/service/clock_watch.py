@@ -3,34 +3,43 @@ it jumped and when it may be believed again."""
 
 from __future__ import annotations
 
-import logging
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from zoneinfo import ZoneInfo
 
-from bot.context.practice import Practice
 from bot.store.database import Database, Tx, stamp
 
+from .alert import Alert, Trouble
 from .clock import Clock, MachineClock
 from .clock_judge import Heard, Judgement
-from .work import tell_desks
-
-logger = logging.getLogger(__name__)
 
 
 @dataclass(frozen=True, slots=True)
 class Look:
-    """``moved``: the clock was set, one way or the other, since the look before."""
+    """``moved``: the clock was set, one way or the other, since the look before; ``ahead``: by
+    how much it is ahead of what is believed."""
 
     trusted: bool
     moved: bool = False
+    ahead: timedelta = timedelta(0)
+
+
+@dataclass(frozen=True, slots=True)
+class Believed:
+    """The clock by which all is noted and decided: ``machine``, as far as ``watch`` believes it."""
+
+    machine: Clock
+    watch: ClockWatch
+
+    def now(self) -> datetime:
+        """The time, aware, UTC."""
+        return self.watch.time(self.machine)
 
 
 class ClockWatch:
     """Remembers what was believed."""
 
-    def __init__(self, db: Database) -> None:
-        self._db = db
+    def __init__(self, db: Database, alert: Alert) -> None:
+        self._db, self._alert = db, alert
         self._judgement = Judgement()
         self._word = ""
 
@@ -39,9 +48,14 @@ class ClockWatch:
         """As of the last look."""
         return self._judgement.trusted
 
-    async def look(
-        self, clock: Clock, practice: Practice, date: tuple[datetime, float] | None
-    ) -> Look:
+    def time(self, clock: Clock) -> datetime:
+        """The time as it is believed."""
+        now = clock.now()
+        if not isinstance(clock, MachineClock):
+            return now
+        return self._judgement.time(now, clock.monotonic())
+
+    async def look(self, clock: Clock, date: tuple[datetime, float] | None) -> Look:
         """Whether what depends on the hour may be decided now. ``date``: the platform's own,
         and when it came by the monotonic clock. A clock that is none of a machine's (the
         demo's, a test's) is set by whoever knows what they do."""
@@ -55,30 +69,24 @@ class ClockWatch:
                 self._word = word  # what an administrator said earlier was of another jump
             elif word != self._word:
                 after = Judgement.believing(now, tick)
-        self._judgement = after
+        at = after.time(now, tick)
         moved = after.apart(before) > 1
         if moved:
-            await due_soon(self._db, now, timedelta(0))
+            await due_soon(self._db, at, timedelta(0))
         if before.trusted != after.trusted:
-            await self._tell(practice, now)
-        return Look(after.trusted, moved or before.trusted != after.trusted)
+            await self._tell(after, now)
+        self._judgement = after  # last: what could not be stored is seen and told again
+        ahead = timedelta(seconds=after.jump)
+        return Look(after.trusted, moved or before.trusted != after.trusted, ahead)
 
-    async def _tell(self, practice: Practice, now: datetime) -> None:
-        """Staff hear it at once, in the time of their own clock."""
-        minutes = round(self._judgement.jump / 60)
-        good = self._judgement.trusted
+    async def _tell(self, after: Judgement, now: datetime) -> None:
+        """Staff hear it at once, in the time that their clock shows."""
+        minutes = round(after.jump / 60)
+        good = after.trusted
+        trouble = Trouble.clock_again if good else Trouble.clock_jumped
         why = "it is believed again" if good else f"it jumped by {minutes} minutes"
-        logger.warning("the computer's clock: %s", why)
-        zone = practice.clinic.zone
-        text = practice.words.say(
-            "desk_clock_again" if good else "desk_clock_jumped",
-            practice.clinic.language,
-            time=f"{now.astimezone(ZoneInfo(zone)):%Y-%m-%d %H:%M}",
-            zone=zone,
-            minutes=str(minutes),
-        )
         key = f"clock:{'again' if good else 'jumped'}:{stamp(now)}"
-        await self._db.transact(lambda tx: tell_desks(tx, key, text, why, now))
+        await self._alert.tell(trouble, why, now, key=key, minutes=minutes)
 
 
 def _word(tx: Tx) -> str:

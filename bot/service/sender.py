@@ -20,13 +20,16 @@ from bot.model.chat import (
     TryAgain,
     Uncertain,
 )
+from bot.model.codes import without_codes
 from bot.model.ids import Cause
 from bot.model.topic import TOPICS, AboutCase
-from bot.records.codes import without_codes
 from bot.store import load
 from bot.store.database import Database, Row, Tx, moment, stamp
 from bot.store.rows import log, log_arrived, move_chat, put_due, send
+from bot.store.staff_ways import found, lost
 from bot.telegram.pace import Pace
+
+from .pass_on import case_arrived, pass_on, told_to_nobody
 
 logger = logging.getLogger(__name__)
 
@@ -191,6 +194,8 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
         got = Uncertain(why="the answer named no message")
     if isinstance(got, Delivered):
         _done(tx, row, "sent", got.message, None, now)
+        found(tx, row["chat_id"], now, by)
+        case_arrived(tx, row, message)
         log_arrived(tx, message, moment(row["created_at"]), now, by)
         if row["uncertain"] and message.buttons and got.message is not None:
             _take_buttons_of_copies(tx, row, message, got.message, now)
@@ -208,8 +213,10 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
     elif isinstance(got, Gone):
         _done(tx, row, "gone", None, got.why, now)
         tx.run("person_reachable", chat_id=row["chat_id"], reachable=0)
+        lost(tx, row["chat_id"], got.why, now, by)
         if message.kind == "send":
-            _pass_to_people(tx, row, message, now)
+            pass_on(tx, row, message, now)
+            told_to_nobody(tx, row, message, TELL_AFTER, now)
             if message.patient is not None:
                 key, data = f"unreachable:{row['chat_id']}", {"chat": row["chat_id"]}
                 put_due(tx, key, "unreachable", now, message.patient, data)
@@ -227,6 +234,7 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
             text = f"refused by the platform: {got.why}"
             data = {**_never(row, message), "text": message.text}
             log(tx, "delivery", "bot", text, now, message.patient, data, by)
+            told_to_nobody(tx, row, message, TELL_AFTER, now)
 
 
 def _take_buttons_of_copies(
@@ -268,6 +276,9 @@ def _over(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:
     if head in ("prompt", "remind"):
         if tx.one("outbox_prompt_open", prompt=int(rest.split(":")[0])) is None:
             return "nothing in it is open any more"
+    elif head == "nobody":
+        if not load.unreached(tx, rest.split(":")[0]):
+            return "the clinic has been reached"
     elif head == "page":
         topic = TOPICS.decode(message.topic)
         if isinstance(topic, AboutCase) and tx.one("outbox_case_open", id=topic.case) is None:
@@ -290,24 +301,11 @@ def _tell_of_waiting(tx: Tx, row: Row, message: Outgoing, why: str, now: datetim
     log(tx, "delivery", "bot", f"not through yet, still tried: {why}", now, message.patient, data,
         by)  # fmt: skip
     if message.urgent:
-        _pass_to_people(tx, row, message, now)
+        pass_on(tx, row, message, now)
+    told_to_nobody(tx, row, message, TELL_AFTER, now)
     if message.patient is not None:
         key, told = f"unreachable:{row['chat_id']}", {"chat": row["chat_id"], "tried": True}
         put_due(tx, key, "unreachable", now, message.patient, told)
-
-
-def _pass_to_people(tx: Tx, row: Row, message: Outgoing, now: datetime) -> None:
-    """A staff chat that cannot be reached any more: its people get the message in their own
-    chats, so that no escalation ends in a chat that is gone."""
-    if not any(desk.chat == row["chat_id"] for desk in load.desks(tx)):
-        return
-    for member in load.staff(tx):
-        if member.chat and member.chat != row["chat_id"]:
-            copy = message.model_copy(
-                update={"chat": member.chat, "dedupe": f"{message.dedupe}:gone:{member.chat}",
-                        "buttons": ()}
-            )  # fmt: skip
-            send(tx, [copy], now, Cause(row["event"]))
 
 
 def _done(

@@ -12,14 +12,16 @@ from bot.events.handle import handle
 from bot.events.route import Fallen, context_of, fallen_due, listened_to
 from bot.household.people import ERASING
 from bot.model.chat import Incoming
+from bot.model.codes import json_without_codes, without_codes
 from bot.model.effects import ChatMoved, Effects
-from bot.model.ids import EventId, due_event, update_event
+from bot.model.ids import Cause, EventId, due_event, update_event
 from bot.model.text import Lang
 from bot.store import load
 from bot.store.apply import apply
 from bot.store.database import Database, Row, StorageTrouble, StoreError, Tx, moment, stamp
 from bot.store.known import Stored
 from bot.store.rows import log, put_due, send
+from bot.store.staff_ways import found, reached, ways
 from bot.telegram.translate import incoming
 
 from .practice import fresh_code
@@ -27,8 +29,12 @@ from .turned_away import bounded, too_often
 
 logger = logging.getLogger(__name__)
 
+SENT_MEANWHILE, LAST_WAIT = timedelta(minutes=1), timedelta(days=1)
+"""How long an erasure waits for what is still to be sent: looked at so often, so long at most."""
 TRIES = 3
 """How often a row that fails is tried before staff get it as it is."""
+AGAIN, LATEST = timedelta(minutes=15), timedelta(days=1)
+"""After them what falls due is tried again so late, twice as late each time, up to a day."""
 
 
 async def handle_update(db: Database, practice: Practice, now: datetime) -> bool:
@@ -43,6 +49,7 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
         out = think(tx, practice, event, now)
         apply(tx, out, now)
         tx.run("inbox_mark", update_id=row["update_id"], state="done", error=None)
+        _without_code(tx, row)
         return True
 
     failing: dict[str, Row] = {}
@@ -60,6 +67,12 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
             logger.exception("the failure of update %s could not be told", row["update_id"])
             await db.transact(lambda tx: _give_up(tx, row, why))
         return True
+
+
+def _without_code(tx: Tx, row: Row) -> None:
+    """What has been worked, or never will be, needs the code of its link no more."""
+    if (body := json_without_codes(row["body"])) != row["body"]:
+        tx.run("inbox_words", update_id=row["update_id"], body=body)
 
 
 def passing(error: Exception) -> bool:
@@ -92,6 +105,8 @@ def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Effects
         return out
     if event.kind == "other" or event.chat == 0:
         return Effects(cause)
+    if event.kind != "blocked":
+        found(tx, event.chat, now, Cause(cause))  # who writes can be written to
     known = Stored(tx, now, fresh_code())
     if not listened_to(known, event):
         return Effects(cause)
@@ -107,10 +122,11 @@ def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime
     if not last:
         return
     event = incoming(json.loads(row["body"]), moment(row["received_at"]))
+    _without_code(tx, row)
     who = _name_of_known(tx, event)
     if who is None and too_often(tx, event, now):
         return
-    text = f"{who}: {event.text}" if who is not None else practice.words.say(
+    text = f"{who}: {without_codes(event.text)}" if who is not None else practice.words.say(
         "desk_failed_stranger", practice.clinic.language
     )  # fmt: skip
     grave = who is not None and bool(row["urgent"])
@@ -120,7 +136,8 @@ def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime
         phone = f"{clinic.phone} / {clinic.emergency_name}, {clinic.emergency_phone}"
         lang: Lang = "es" if event.sender and (event.sender.lang or "")[:2] == "es" else "en"
         out = Effects(EventId(f"sorry:{row['update_id']}"))
-        out.say(event.chat, practice.words.say("passed_on", lang, phone=phone), urgent=True)
+        key = "passed_on" if reached(tx) else "say_alone"
+        out.say(event.chat, practice.words.say(key, lang, phone=phone), urgent=True)
         send(tx, out.sends, now, out.cause)
 
 
@@ -139,6 +156,7 @@ def _name_of_known(tx: Tx, event: Incoming) -> str | None:
 def _give_up(tx: Tx, row: Row, why: str) -> None:
     """Even telling of the failure failed: it stands as failed, and the next one has its turn."""
     tx.run("inbox_mark", update_id=row["update_id"], state="failed", error=why)
+    _without_code(tx, row)
 
 
 def _tell_staff(
@@ -165,10 +183,11 @@ def tell_desks(
     entry: str = "",
     urgent: bool = True,
 ) -> None:
-    """Tell every staff chat, once for each ``key``, and keep a line in the log."""
+    """Tell staff wherever they can be reached, once for each ``key``, and keep a line in the
+    log."""
     out = Effects(EventId(key))
-    for desk in load.desks(tx):
-        out.say(desk.chat, words, urgent=urgent)
+    for chat in ways(tx):
+        out.say(chat, words, urgent=urgent)
     send(tx, out.sends, now, out.cause)
     log(tx, "failed", "bot", entry or words, now, None, {"why": why}, out.cause)
 
@@ -182,6 +201,8 @@ async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
             return False
         failing["row"] = row
         data = json.loads(row["data"])
+        if row["kind"] == ERASING and _erased_later(tx, row, data, now):
+            return True
         due = due_event(row["key"], row["due_at"])
         fallen = Fallen(due, row["kind"], row["patient_id"], data)
         out = handle(fallen_due(Stored(tx, now), practice, fallen, now))
@@ -208,11 +229,24 @@ async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
     return done
 
 
+def _erased_later(tx: Tx, row: Row, data: dict[str, object], now: datetime) -> bool:
+    """What still waits to be sent would bring the words back that are erased: wait for it."""
+    since = datetime.fromisoformat(str(data.setdefault("since", now.isoformat())))
+    if tx.one("erase_waits", person=data["person"]) is None or now - since > LAST_WAIT:
+        return False
+    tx.run("due_mark", key=row["key"], due_at=row["due_at"], state="done", error=None)
+    put_due(tx, row["key"], ERASING, now + SENT_MEANWHILE, None, data)
+    return True
+
+
 def _due_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -> None:
-    last = row["attempts"] + 1 >= TRIES
-    state = "failed" if last else "waiting"
-    tx.run("due_mark", key=row["key"], due_at=row["due_at"], state=state, error=why)
-    if last:
+    """Tried again at once, then later and later: the board, a look at a silent household, an
+    erasure that was promised are never lost. Staff hear of it once."""
+    tries = row["attempts"] + 1
+    wait = min(AGAIN * 2 ** min(tries - TRIES, 10), LATEST) if tries >= TRIES else None
+    again = row["due_at"] if wait is None else stamp(now + wait)
+    tx.run("due_again", key=row["key"], due_at=row["due_at"], again=again, error=why)
+    if tries == TRIES:
         key = f"failed:{row['key']}:{row['due_at']}"
         name = f"patient {row['patient_id']}"  # the chart itself may be what fails
         text = f"{name}: {row['kind']} {row['due_at']}"

@@ -17,6 +17,7 @@ from bot.model.ids import Cause, PatientId
 from .database import Tx, pack, stamp
 from .erase import Erasure, StillHere
 from .rows import add_prompts, log, move_chat, put_due, send
+from .staff_ways import found, lost
 
 
 def apply(tx: Tx, out: o.Effects, now: datetime) -> None:
@@ -154,6 +155,7 @@ def _(change: o.JoinDesk, tx: Tx, now: datetime, by: Cause) -> None:
     if not tx.run("invitation_use", digest=change.digest, used_by=change.user, now=stamp(now)):
         raise ValueError("this code has been used in the meantime")
     tx.run("desk_join", chat_id=change.chat, rank=change.rank, name=change.name, now=stamp(now))
+    tx.run("lost_drop", chat_id=change.chat)
 
 
 @_keep.register
@@ -365,6 +367,10 @@ def _(change: o.SetLanguage, tx: Tx, now: datetime, by: Cause) -> None:
 @_keep.register
 def _(change: o.Reachable, tx: Tx, now: datetime, by: Cause) -> None:
     tx.run("person_reachable", chat_id=change.chat, reachable=int(change.reachable))
+    if change.reachable:
+        found(tx, change.chat, now, by)
+    else:
+        lost(tx, change.chat, "the bot was removed or blocked", now, by)
 
 
 @_keep.register

@@ -10,9 +10,9 @@ from datetime import datetime
 from secrets import token_hex
 from typing import Final
 
+from bot.model.codes import without_codes
 from bot.model.ids import Cause, PatientId
 from bot.records.chain import NOBODY, START, Break, Link, Walk, digest_of, seal
-from bot.records.codes import without_codes
 from bot.records.keyed import Keyed
 from bot.records.whole import Head
 
@@ -146,7 +146,7 @@ def _message(tx: Tx, link: Link) -> Iterator[str]:
         row = tx.one("outbox_of", dedupe=key)
         if row is None:
             yield f"the message of entry {link.id} is not in the outbox any more"
-        elif (body := _json(row["body"])) and not _same(body.get("text"), link.text):
+        elif (body := _json(row["body"])) and not _same(body, link.text):
             yield f"the message of entry {link.id} is not what the outbox holds"
     number = str(data.get("source", "")).removeprefix("tap:")
     if (
@@ -165,9 +165,12 @@ def _case(cases: Container[int], link: Link) -> Iterator[str]:
         yield f"case {case} of entry {link.id} is not kept any more"
 
 
-def _same(sent: object, logged: str) -> bool:
-    """Codes aside: the outbox needs them until the message has arrived, the log never does."""
-    return isinstance(sent, str) and without_codes(sent) == without_codes(logged)
+def _same(body: dict[str, object], logged: str) -> bool:
+    """Codes aside: the outbox needs them until the message has arrived, the log never does. Sent
+    once more after a lost answer, it had a word of that before it."""
+    sent, again = str(body.get("text", "")), body.get("again")
+    words = (sent, f"{again}\n{sent}") if again else (sent,)
+    return without_codes(logged) in map(without_codes, words)
 
 
 def _observations(tx: Tx, patient: PatientId) -> Iterator[str]:

@@ -68,7 +68,7 @@ def _event(row: Row, traces: Traces) -> EventId | None:
     return EventId(traces.in_text(row["event"])) if row["event"] else None
 
 
-def _batches(read: Callable[[int], list[Row]], key: str) -> Iterator[Row]:
+def batches(read: Callable[[int], list[Row]], key: str) -> Iterator[Row]:
     after = -1
     while rows := read(after):
         yield from rows
@@ -356,7 +356,7 @@ class Erasure:
 
     def _received(self, traces: Traces) -> None:
         """Raw copies go wherever they speak of the patient: what counts is in the log."""
-        for row in _batches(self._inbox, "update_id"):
+        for row in batches(self._inbox, "update_id"):
             if traces.found_in(row["body"]) and traces.in_json(row["body"]) != row["body"]:
                 self.tally.count("raw messages received", 1)
                 body = packed({"update_id": row["update_id"]})
@@ -364,7 +364,7 @@ class Erasure:
 
     def _sent(self, traces: Traces, named: Traces) -> None:
         """``named``: by name, too, in what is about no one patient (the board, a list)."""
-        for row in _batches(self._outbox, "id"):
+        for row in batches(self._outbox, "id"):
             theirs = row["chat_id"] in traces.ids
             about = theirs or row["patient_id"] in self._whole or traces.found_in(row["body"])
             loose = row["patient_id"] is None or (

@@ -6,8 +6,10 @@ import json
 from collections.abc import Iterable
 from datetime import datetime, timedelta
 from functools import lru_cache
+from typing import Any
 
 from bot.model.chart import (
+    UNREACHED,
     Case,
     Chart,
     ClosedCase,
@@ -263,15 +265,32 @@ def _case(row: Row) -> Case:
     )
 
 
+def unreached(tx: Tx, case: str | None = None) -> dict[str, dict[str, Any]]:
+    """Open cases that have reached nobody at the practice, by id, with their bodies; or the
+    one that is asked for, if it is such a case."""
+    bodies = {row["id"]: json.loads(row["body"]) for row in tx.all("cases_waiting", id=case)}
+    return {id: body for id, body in bodies.items() if UNREACHED in body}
+
+
 def desks(tx: Tx) -> tuple[Desk, ...]:
     """The staff chats, in the order in which they are paged."""
-    return tuple(Desk(row["chat_id"], row["rank"], row["name"]) for row in tx.all("desks"))
+    return tuple(
+        Desk(row["chat_id"], row["rank"], row["name"], _maybe(row["lost"]))
+        for row in tx.all("desks")
+    )
 
 
 def staff(tx: Tx) -> tuple[Member, ...]:
     """The people of the practice."""
     return tuple(
-        Member(row["id"], row["user_id"], row["name"], row["role"], row["chat_id"])
+        Member(
+            row["id"],
+            row["user_id"],
+            row["name"],
+            row["role"],
+            row["chat_id"],
+            _maybe(row["lost"]),
+        )
         for row in tx.all("staff")
     )
 

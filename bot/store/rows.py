@@ -10,6 +10,7 @@ from bot.model.chat import Outgoing
 from bot.model.harmless import harmless
 from bot.model.ids import Cause, PatientId
 from bot.model.plan import Prompt
+from bot.model.topic import TOPICS, AboutCase
 from bot.records.chain import NOBODY
 
 from .audit import append
@@ -56,6 +57,8 @@ def _log_words(
         "key": message.dedupe,
         **more,
     }
+    if isinstance(topic := TOPICS.decode(message.topic), AboutCase):
+        data["case"] = topic.case
     log(tx, kind, "bot", message.text, now, message.patient, data, by)
 
 
@@ -128,6 +131,7 @@ def move_chat(tx: Tx, old: int, new: int) -> None:
     """A group got a new id: staff chat, threads and everything that still waits follow."""
     tx.run("chat_moved_add", old=old, new=new)
     tx.run("desk_move", old=old, new=new)
+    tx.run("lost_drop", chat_id=old)
     tx.run("thread_move", old=old, new=new)
     for row in tx.all("outbox_of_chat", chat_id=old):
         body = {**json.loads(row["body"]), "chat": new}

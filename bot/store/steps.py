@@ -6,6 +6,7 @@ from collections.abc import Callable
 from secrets import token_hex
 from typing import TYPE_CHECKING, Final
 
+from bot.model.codes import json_without_codes
 from bot.records.chain import START, digest_of, seal
 
 if TYPE_CHECKING:
@@ -31,4 +32,14 @@ def chain_log(tx: Tx) -> None:
         tx.many("log_seal", sealed)
 
 
-STEPS: Final[dict[int, Callable[[Tx], None]]] = {3: chain_log}
+def forget_codes(tx: Tx) -> None:
+    """Takes the codes of links out of messages that were worked before they were."""
+    after = -1
+    while rows := tx.all("erase_inbox", after=after, most=BATCH):
+        for row in rows:
+            if (body := json_without_codes(row["body"])) != row["body"]:
+                tx.run("inbox_words", update_id=row["update_id"], body=body)
+        after = rows[-1]["update_id"]
+
+
+STEPS: Final[dict[int, Callable[[Tx], None]]] = {3: chain_log, 11: forget_codes}

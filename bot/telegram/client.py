@@ -22,7 +22,10 @@ import httpx
 from telegram import Bot
 from telegram.request import HTTPXRequest
 
-from .outcome import PlatformError, explain, platform_error
+from bot.model.chat import Delivered, Delivery, Gone, Moved, Uncertain
+
+from .line import Line
+from .outcome import PlatformError, explain, outcome, platform_error
 from .redact import hush
 
 PLATFORM = "https://api.telegram.org/bot"
@@ -99,6 +102,9 @@ class Client:
             self.bot = ExtBot(token, rate_limiter=AIORateLimiter(), **addresses)
         else:
             self.bot = Bot(token, **addresses)
+        self.line = Line()
+        self.account: Me | None = None
+        """Ours, once the platform has told it."""
         self.progress: dict[Hashable, int] = {}
         """Parts already sent of the long messages under way."""
 
@@ -145,7 +151,20 @@ class Client:
             user = await self.bot.get_me()
         except Exception as exc:
             raise platform_error(exc) from None
-        return Me(id=user.id, username=user.username or "", name=user.full_name)
+        self.line.heard()
+        self.account = Me(id=user.id, username=user.username or "", name=user.full_name)
+        return self.account
+
+    async def there(self, chat: int) -> Delivery:
+        """Whether a chat can be reached: Delivered, Gone or Moved; Uncertain where it cannot
+        be asked now. Nothing is sent."""
+        try:
+            await self.bot.get_chat(chat)
+        except Exception as exc:
+            return found if isinstance(found := outcome(exc), Gone | Moved) else Uncertain(
+                why=explain(exc)
+            )  # fmt: skip
+        return Delivered()
 
     async def updates(self, offset: int | None, wait_seconds: int) -> list[Any]:
         """Updates from ``offset`` on, as the platform sent them; those before are confirmed.
@@ -162,6 +181,7 @@ class Client:
         )
         if not isinstance(found, list):
             raise PlatformError("the answer to getUpdates is not a list", passing=True)
+        self.line.heard()
         return found
 
     async def download(self, file: str, path: Path) -> int:

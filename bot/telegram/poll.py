@@ -70,6 +70,7 @@ async def poll(client: Client, keep: Keep, stop: asyncio.Event, waits: Waits | N
                 pause = retry_seconds(exc)
             elif isinstance(exc, Conflict):
                 pause, why = waits.conflict, _conflict(exc)
+                client.line.conflict()
             if why != said:
                 level = logging.ERROR if isinstance(exc, Conflict | _NotKept) else logging.WARNING
                 log.log(level, "no updates for now: %s. Trying again in %.1f s", why, pause)

@@ -19,7 +19,16 @@ from telegram import (
 )
 from telegram.error import BadRequest
 
-from bot.model.chat import CAPTION_LIMIT, Delivered, Delivery, Media, Outgoing, Refused
+from bot.model.chat import (
+    CAPTION_LIMIT,
+    Delivered,
+    Delivery,
+    Gone,
+    Media,
+    Moved,
+    Outgoing,
+    Refused,
+)
 
 from .client import Client
 from .outcome import explain, outcome
@@ -49,6 +58,13 @@ async def deliver(client: Client, out: Outgoing) -> Delivery:
     """
     if (why := mistake(out)) is not None:
         return Refused(why=why)
+    found = await _tried(client, out)
+    if isinstance(found, Delivered | Gone | Moved | Refused):
+        client.line.heard()
+    return found
+
+
+async def _tried(client: Client, out: Outgoing) -> Delivery:
     try:
         if out.kind == "send":
             return Delivered(message=await _send(client, out))

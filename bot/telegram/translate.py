@@ -95,17 +95,21 @@ def _message(
     if chat_id is None or number is None:
         return None
     at = _time(message.get("edit_date" if edited else "date")) or received
-    private = chat.get("type") == "private"
+    private = _private(chat)
     # Told twice, in the old chat and in the new: the same either way.
     if (new := _int(message.get("migrate_to_chat_id"))) is not None:
-        return Incoming(update, "migrated", at, chat_id, private=False, new_chat=new)
+        return _migrated(update, at, chat_id, new)
     if (old := _int(message.get("migrate_from_chat_id"))) is not None:
-        return Incoming(update, "migrated", at, old, private=False, new_chat=chat_id)
+        return _migrated(update, at, old, chat_id)
     if not _SERVICE.isdisjoint(message):
         return Incoming(update, "other", at, chat_id, private, _sender(message.get("from")), number)
     if _is_bot(message.get("from")) and not message.get("sender_chat"):
         return Incoming(update, "other", at, chat_id, private, message=number)
     if message.get("is_automatic_forward"):
+        return Incoming(update, "other", at, chat_id, private, message=number)
+    # Anonymous administrators and channels speak as a chat: that is nobody.
+    sender = None if message.get("sender_chat") else _sender(message.get("from"))
+    if private and sender is not None and sender.user != chat_id:
         return Incoming(update, "other", at, chat_id, private, message=number)
     media = _media(message)
     text = _text(message.get("text")) or _text(message.get("caption"))
@@ -115,14 +119,25 @@ def _message(
         at=at,
         chat=chat_id,
         private=private,
-        # Anonymous administrators and channels speak as a chat: that is nobody.
-        sender=None if message.get("sender_chat") else _sender(message.get("from")),
+        sender=sender,
         message=number,
         text=_only_words(text) if _of_another(message) else text,
         reply_to=_int(_map(message.get("reply_to_message")).get("message_id")),
         media=(media,) if media else (),
         first_at=_time(message.get("date")) if edited else None,
     )
+
+
+def _private(chat: Mapping[str, Any]) -> bool:
+    """One person's own chat, whose id is theirs: groups and channels have negative ones."""
+    return chat.get("type") == "private" and (_int(chat.get("id")) or 0) > 0
+
+
+def _migrated(update: int, at: datetime, old: int, new: int) -> Incoming | None:
+    """A group has a new id; nobody's own chat ever gets one."""
+    if old >= 0 or new >= 0:
+        return None
+    return Incoming(update, "migrated", at, old, private=False, new_chat=new)
 
 
 # Marks of a message whose words another wrote (Bot API, "Message").
@@ -152,12 +167,15 @@ def _press(update: int, press: Mapping[str, Any], received: datetime) -> Incomin
     callback, sender = _text(press.get("id")), _sender(press.get("from"))
     if chat_id is None or number is None or not callback or sender is None:
         return None
+    private = _private(chat)
+    if private and sender.user != chat_id:
+        return None
     return Incoming(
         update=update,
         kind="button",
         at=received,
         chat=chat_id,
-        private=chat.get("type") == "private",
+        private=private,
         sender=sender,
         message=number,
         data=_text(press.get("data")),
@@ -178,7 +196,7 @@ def _membership(update: int, change: Mapping[str, Any], received: datetime) -> I
         kind="other" if before == now else "unblocked" if now else "blocked",
         at=_time(change.get("date")) or received,
         chat=chat_id,
-        private=chat.get("type") == "private",
+        private=_private(chat),
         sender=_sender(change.get("from")),
     )
 

@@ -191,8 +191,9 @@ async def answer_callback_query(chats: Chats, params: Params) -> bool:
 
 
 async def get_chat(chats: Chats, params: Params) -> Json:
-    """getChat."""
+    """getChat. A group that put the bot out tells it nothing."""
     chat = _known(chats, params)
+    chat = chat if chat.private else chats.reach(str(chat.id))
     return chat.json() | {"accent_color_id": 0, "max_reaction_count": 11}
 
 

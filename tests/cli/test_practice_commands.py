@@ -309,6 +309,48 @@ async def test_a_port_in_use_and_a_wrong_token_are_told(
             assert await bot.ended() == 2
 
 
+async def test_what_ends_the_bot_calls_the_alert_once(
+    folder: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    settings(capsys)
+    script = folder / "call.py"
+    script.write_text("import sys; open('called', 'a').write(sys.stdin.read())", "utf-8")
+    text = Path("clinic.yaml").read_text("utf-8")
+    Path("clinic.yaml").write_text(f"{text}alert: [{sys.executable}, call.py]\n", "utf-8")
+    async with Standin() as people:
+        for _ in range(2):  # whatever starts it again does not call each time
+            async with Bot(people.base_url, "42:revoked") as bot:
+                await bot.until("the token is wrong")
+                assert await bot.ended() == 2
+        async with Bot(people.base_url, people.token) as bot:
+            await bot.until("is served by")
+            bot.stop()
+            assert await bot.ended() == 0
+        Path("other.db").write_text("no database at all " * 100, "utf-8")
+        async with Bot(people.base_url, people.token, "--database", "other.db") as bot:
+            await bot.until("is it a slowleash database")
+            assert await bot.ended() == 2
+    called = Path("called").read_text("utf-8")
+    assert called.count("its database cannot be used") == 1
+    assert called.count("does not know the bot's token any more") == 1
+
+
+async def test_the_start_waits_wherever_the_platform_fails(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    settings(capsys)
+    async with Standin() as people:
+        people.fault("gateway", "deleteWebhook", times=1)
+        async with Bot(people.base_url, people.token) as bot:
+            await bot.until("is served by")
+            await bot.until("Telegram cannot be reached")
+            ines = people.user("Ines")
+            people.start(ines)
+            await people.wait_for(lambda: bool(people.said(people.private(ines))))
+            bot.stop()
+            assert await bot.ended() == 0
+
+
 async def test_the_webhook_listens_on_the_path_of_its_address(
     capsys: pytest.CaptureFixture[str],
 ) -> None:

@@ -282,7 +282,7 @@ class Model:
             return
         for one in delivered:
             if one.chat in self.home and one.kind == "send":
-                direct = cause.user == one.chat or cause.kind == "staff"
+                direct = cause.user == one.chat or cause.kind in ("staff", "stranger")
                 # An animal whose course staff have ended is alive: what cannot wait is told.
                 direct = direct or (before.state == "ended" and bool(_urgent(after)))
                 # Nor do words that it wrote before stay without an answer.

@@ -161,19 +161,23 @@ def test_where_they_disagree_the_matter_is_asked(
 
 
 DOUBTFUL = Suspicion(0.3, 0.01, ALARMED.matters)
+GRAVELY = Suspicion(0.6, 0.5, ALARMED.matters)
 PALE = (Doubt("gums", "pale", Urgency.emergency),)
+TODAY = (Doubt("gums", "pale", Urgency.same_day),)
 
 
 @pytest.mark.parametrize(
     ("by", "suspicion", "asks"),
     [
-        ("wish", DOUBTFUL, PALE),
-        ("question", DOUBTFUL, PALE),
-        ("over", DOUBTFUL, PALE),
+        ("wish", DOUBTFUL, TODAY),
+        ("question", DOUBTFUL, TODAY),
+        ("over", DOUBTFUL, TODAY),
+        ("over", GRAVELY, PALE),
         ("wish", CALM, ()),
         ("negation", DOUBTFUL, ()),
         ("animal", DOUBTFUL, ()),
-        ("negation", replace(DOUBTFUL, urgent=0.6), PALE),
+        ("negation", replace(DOUBTFUL, urgent=0.6), TODAY),
+        ("animal", GRAVELY, PALE),
     ],
 )
 def test_an_emergency_named_and_not_counted_leaves_a_question(

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import asyncio
+import json
 from datetime import timedelta
 from pathlib import Path
 
@@ -11,9 +12,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.cli import verify as command
+from bot.model.codes import json_without_codes, without_codes
 from bot.model.ids import Cause
 from bot.records.chain import START, digest_of, seal
-from bot.records.codes import without_codes
 from bot.records.keyed import A_DAY
 from bot.service.sealing import seal_log
 from bot.store.audit import Verified, append, links, verify
@@ -126,3 +127,15 @@ def test_no_code_of_a_link_stays(code: str, around: str) -> None:
         assert code not in kept.replace(around, "")
         assert without_codes(kept) == kept
         assert without_codes(f"{around} {link.replace(code, '')}").endswith("=")
+
+
+@given(st.from_regex(r"[A-Za-z0-9_-]{22}", fullmatch=True), st.sampled_from(" \n\t\u00a0\u3000"))
+def test_no_code_behind_a_command_stays(code: str, space: str) -> None:
+    for said in ("/start", "/join", "/join@the_bot"):
+        body = json.dumps({"message": {"text": f"{said}{space}{code}", "n": [1, None]}})
+        kept = json_without_codes(body)
+        assert code not in kept
+        assert json_without_codes(kept) == kept
+        assert json.loads(kept)["message"]["n"] == [1, None]
+    body = json.dumps({"text": f"how do I start {code}"})
+    assert json_without_codes(body) == body

@@ -99,6 +99,33 @@ async def test_an_administrator_says_that_the_clock_is_right(canela: Box) -> Non
     assert "jumped by" in canela.on_desk()[-1]
 
 
+async def test_what_is_told_while_the_clock_is_ahead_is_paged_again_by_the_true_hour(
+    canela: Box,
+) -> None:
+    await canela.to(1, 12)
+    app, clock = canela.stage.app, Wall(at(1, 12))
+    app.clock = clock
+    await canela.stage.settle()
+    clock.start = at(2, 12)  # nobody has looked at it yet when the reply comes
+    canela.stage.standin.say(canela.ines, None, "he threw up blood")
+    await canela.stage._fetched()
+    clock.start = at(1, 12)
+    await canela.stage.settle()
+    clock.start = at(1, 12, 1)
+    await canela.stage.settle()
+    clock.start = at(2, 12)
+    await canela.stage.settle()
+    await canela.says(canela.ines, "he threw up blood again")
+    clock.start = at(1, 12, 1)
+    await canela.stage.settle()
+    rows = await app.db.read(lambda tx: tx.all("due_of_kind", kind="page", patient_id=1))
+    assert [row["due_at"] for row in rows if row["due_at"] > stamp(at(1, 12, 30))] == []
+    for minute in range(2, 8):
+        clock.start = at(1, 12, minute)
+        await canela.stage.settle()
+    assert any("page 2" in text for text in canela.on_desk())
+
+
 async def test_a_day_ahead_declares_no_dose_missed(canela: Box) -> None:
     await canela.to(1, 12)
     app = canela.stage.app
@@ -148,4 +175,4 @@ async def test_a_retry_does_not_lie_in_the_future_after_the_clock_is_set_back(
     await canela.stage.settle()
     latest = await app.db.read(lambda tx: tx.one("outbox_next_due"))
     assert latest is not None
-    assert latest["at"] is None or latest["at"] <= stamp(clock.now())
+    assert latest["at"] is None or latest["at"] <= stamp(app.clock.now())

@@ -101,6 +101,24 @@ async def test_who_asks_to_be_deleted_is_deleted(told: Box) -> None:
     assert (await db.read(verify)).breaks == ()
 
 
+async def test_what_still_waited_to_be_sent_leaves_nothing_either(told: Box) -> None:
+    """The staff chat cannot be reached while the erasing falls due."""
+    number, path = str(told.marco.id), Path(told.stage.app.db.path)
+    told.stage.standin.fault("server_error", "sendMessage", times=10_000, chat=told.desk)
+    await told.says(told.marco, "hay pus verde, dijo Perejil")
+    await told.says(told.marco, "borrar mis datos")
+    await told.taps(told.marco, "Salir y borrar mis datos")
+    before = len(told.on_desk())
+    await told.stage.advance(told.stage.clock.now() + timedelta(hours=1))
+    assert len(told.on_desk()) == before, "all that was for staff waits, and the erasing with it"
+    told.stage.standin.faults.clear()
+    await told.stage.advance(told.stage.clock.now() + timedelta(hours=2))
+    assert len(told.on_desk()) > before
+    words = ("Marcolino", "zz_marcolino", number)
+    assert (found(path, *words), places(path, *words)) == ({}, [])
+    assert (await told.stage.app.db.read(verify)).strays == ()
+
+
 async def test_who_came_back_in_the_meantime_is_not_deleted(told: Box) -> None:
     await told.says(told.marco, "borrar mis datos")
     await told.taps(told.marco, "Salir y borrar mis datos")

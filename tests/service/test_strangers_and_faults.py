@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.store.audit import verify
 from tests.service.box import Box, plan
 
 
@@ -26,6 +27,19 @@ async def test_an_unknown_and_an_expired_code_open_nothing(practice: Box) -> Non
     await practice.stage.settle()
     assert "has run out" in practice.last(practice.ines).words
     assert len(await _refused(practice)) == 2
+
+
+async def test_a_code_for_staff_that_is_no_good_is_answered_too(canela: Box) -> None:
+    """Also of one at home, and of a code that was good once: never silence."""
+    code = await canela.stage.invite_desk()
+    await canela.staff_says(f"/join {code}")
+    told = len(canela.on_desk())
+    await canela.staff_says(f"/join {code}")
+    assert "has run out" in canela.on_desk()[told]
+    for who, words in ((canela.ines, "has run out"), (canela.marco, "ya se usó o venció")):
+        await canela.says(who, "/join nonsense")
+        assert words in canela.heard(who)[-1]
+    assert len(await _refused(canela)) == 3
 
 
 async def test_forged_button_data_does_nothing(canela: Box) -> None:
@@ -123,6 +137,7 @@ async def test_a_lost_answer_is_sent_again_and_says_so(canela: Box) -> None:
     await canela.to(1, 20, 5)
     evening = [text for text in canela.heard(canela.ines) if "Give carprofen" in text]
     assert len(evening) == 2
+    assert (await canela.stage.app.db.read(verify)).strays == ()
     assert "nothing is to be given twice" in evening[1]
     first, second = (
         one for one in canela.stage.standin.chats.log

@@ -174,6 +174,34 @@ def test_whether_our_messages_still_arrive(
     assert kind == "other" or found.chat == chat["id"]
 
 
+STRANGE = {"id": 8, "is_bot": False, "first_name": "Eve"}
+
+
+@pytest.mark.parametrize(
+    "raw",
+    [
+        update("message", message(**{"from": STRANGE}, text="he threw up blood")),
+        update("edited_message", message(**{"from": STRANGE}, text="x", edit_date=SENT)),
+        update("callback_query", {**PRESS, "from": STRANGE}),
+    ],
+    ids=["words", "an edit", "a press"],
+)
+def test_a_private_chat_is_its_owners(raw: dict[str, Any]) -> None:
+    """Whoever else seems to speak there is nobody."""
+    assert incoming(raw, NOW).kind == "other"
+
+
+def test_a_group_that_calls_itself_private_is_a_group() -> None:
+    forged = {**GROUP, "type": "private"}
+    assert not incoming(update("message", message(chat=forged, text="/end Canela")), NOW).private
+    assert not incoming(change(member("member"), KICKED, forged), NOW).private
+
+
+@pytest.mark.parametrize("moved", [{"migrate_to_chat_id": -100}, {"migrate_from_chat_id": -100}])
+def test_nobodys_own_chat_moves(moved: dict[str, Any]) -> None:
+    assert incoming(update("message", message(**moved)), NOW).kind == "other"
+
+
 @pytest.mark.parametrize("name", ["upgraded", "upgraded, seen from the new"])
 def test_an_upgraded_group_is_told_the_same_from_both_sides(name: str) -> None:
     found = incoming(UPDATES[name], NOW)

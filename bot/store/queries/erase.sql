@@ -4,6 +4,9 @@ SELECT id, name, plan, state, enrolled_at FROM patient WHERE id = :id;
 -- name: erase_people
 SELECT id, user_id, chat_id, name FROM person WHERE chat_id <> 0 ORDER BY id;
 
+-- name: erase_staff
+SELECT user_id, chat_id FROM staff;
+
 -- name: erase_person
 SELECT id, user_id, chat_id, name FROM person WHERE id = :id;
 
@@ -38,6 +41,15 @@ UPDATE inbox SET body = :body, error = NULL WHERE update_id = :update_id;
 -- name: erase_outbox
 SELECT id, dedupe, topic, chat_id, patient_id, body, event FROM outbox
 WHERE id > :after AND state NOT IN ('waiting', 'sending') ORDER BY id LIMIT :most;
+
+-- Whether anything is still to be sent to a person, about a patient of theirs, or about nobody
+-- in particular (the board): once it is sent, the log would have its words anew.
+-- name: erase_waits
+SELECT 1 AS there FROM outbox
+WHERE state IN ('waiting', 'sending') AND kind = 'send' AND (patient_id IS NULL
+  OR chat_id = (SELECT chat_id FROM person WHERE id = :person)
+  OR patient_id IN (SELECT patient_id FROM caregiver WHERE person_id = :person))
+LIMIT 1;
 
 -- name: erase_outbox_put
 UPDATE outbox SET dedupe = :dedupe, topic = :topic, chat_id = :chat_id, body = '{}',

@@ -30,6 +30,9 @@ UPDATE inbox SET state = :state, attempts = attempts + 1, error = :error,
   lane = CASE WHEN :state = 'waiting' THEN lane ELSE '' END
 WHERE update_id = :update_id;
 
+-- name: inbox_words
+UPDATE inbox SET body = :body WHERE update_id = :update_id;
+
 -- name: inbox_waiting
 SELECT body, received_at FROM inbox WHERE state = 'waiting' ORDER BY update_id LIMIT :most;
 
@@ -42,9 +45,10 @@ INSERT INTO outbox
 VALUES (:dedupe, :kind, :chat_id, :body, :topic, :patient_id, :urgent, :now, :now, :event)
 ON CONFLICT (dedupe) DO NOTHING;
 
+-- What was never tried waits for no hour: the clock may have been wrong when it was put there.
 -- name: outbox_ready
 SELECT id, chat_id, urgent FROM outbox AS o
-WHERE state = 'waiting' AND due_at <= :now
+WHERE state = 'waiting' AND (due_at <= :now OR attempts = 0)
   AND NOT EXISTS (
     SELECT 1 FROM outbox AS earlier
     WHERE earlier.chat_id = o.chat_id AND earlier.id < o.id
@@ -137,6 +141,17 @@ WHERE item.prompt_id = :prompt AND item.state = 'open' AND patient.state = 'acti
 
 -- name: outbox_case_open
 SELECT 1 AS there FROM case_file WHERE id = :id AND state = 'open';
+
+-- Of the messages of one event about one case: those that have arrived, or may still.
+-- name: outbox_hopeful
+SELECT chat_id FROM outbox
+WHERE event = :event AND topic = :topic AND kind = 'send'
+  AND (state = 'sent' OR (state IN ('waiting', 'sending') AND attempts < :tries));
+
+-- Whether one chat is among those to whom one event tells of one case.
+-- name: outbox_told
+SELECT 1 AS there FROM outbox
+WHERE event = :event AND topic = :topic AND kind = 'send' AND chat_id = :chat_id LIMIT 1;
 
 -- name: outbox_numbers
 SELECT message_id FROM outbox

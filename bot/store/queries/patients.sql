@@ -103,6 +103,15 @@ ORDER BY due_at, key LIMIT 1;
 UPDATE due SET state = :state, attempts = attempts + 1, error = :error
 WHERE key = :key AND due_at = :due_at;
 
+-- name: due_again
+UPDATE due SET attempts = attempts + 1, error = :error, due_at = :again
+WHERE key = :key AND due_at = :due_at;
+
+-- Rows that an earlier version gave up.
+-- name: due_given_up
+UPDATE due SET state = 'waiting' WHERE state = 'failed' AND kind IN
+  ('board', 'silence', 'end', 'wound', 'forget', 'deadline', 'page', 'pain');
+
 -- name: due_begun
 UPDATE due SET attempts = attempts + 1 WHERE key = :key AND due_at = :due_at;
 

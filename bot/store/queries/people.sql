@@ -43,7 +43,8 @@ ON CONFLICT (patient_id, person_id) DO UPDATE SET left_at = NULL;
 UPDATE caregiver SET left_at = :now WHERE patient_id = :patient_id AND person_id = :person_id;
 
 -- name: desks
-SELECT chat_id, rank, name FROM desk ORDER BY rank, chat_id;
+SELECT d.chat_id, d.rank, d.name, l.since AS lost FROM desk AS d
+LEFT JOIN lost_chat AS l ON l.chat_id = d.chat_id ORDER BY d.rank, d.chat_id;
 
 -- name: desk_join
 INSERT INTO desk (chat_id, rank, name, joined_at) VALUES (:chat_id, :rank, :name, :now)
@@ -53,7 +54,15 @@ ON CONFLICT (chat_id) DO UPDATE SET rank = excluded.rank, name = excluded.name;
 UPDATE desk SET chat_id = :new WHERE chat_id = :old;
 
 -- name: staff
-SELECT id, user_id, chat_id, name, role FROM staff WHERE removed_at IS NULL ORDER BY id;
+SELECT s.id, s.user_id, s.chat_id, s.name, s.role, l.since AS lost FROM staff AS s
+LEFT JOIN lost_chat AS l ON l.chat_id = s.chat_id WHERE s.removed_at IS NULL ORDER BY s.id;
+
+-- name: lost_put
+INSERT INTO lost_chat (chat_id, since, why) VALUES (:chat_id, :now, :why)
+ON CONFLICT (chat_id) DO NOTHING;
+
+-- name: lost_drop
+DELETE FROM lost_chat WHERE chat_id = :chat_id;
 
 -- name: staff_join
 INSERT INTO staff (user_id, chat_id, name, role, joined_at)

@@ -26,6 +26,13 @@ SELECT id, patient_id, matter, urgency, state, opened_at, deadline_at, pages, po
   acknowledged_by
 FROM case_file WHERE state <> 'closed' ORDER BY deadline_at;
 
+-- Open cases, or the one of this id: whether they have reached nobody stands in the body.
+-- name: cases_waiting
+SELECT id, body FROM case_file WHERE state = 'open' AND (:id IS NULL OR id = :id);
+
+-- name: case_body
+UPDATE case_file SET body = :body WHERE id = :id;
+
 -- name: cases_count
 SELECT count(*) AS n FROM case_file WHERE patient_id = :patient_id;
 
@@ -76,6 +83,10 @@ ORDER BY id;
 
 -- name: log_nobody
 SELECT id, at, kind, author, text, data, event, person_id, member_id FROM log WHERE patient_id IS NULL ORDER BY id;
+
+-- Whether trouble was told of already.
+-- name: log_told
+SELECT 1 AS there FROM log WHERE event = :event AND kind = 'failed' LIMIT 1;
 
 -- name: log_written
 SELECT at, patient_id, kind, text, data FROM log

@@ -1,0 +1,237 @@
+"""Trouble that somebody must hear of: said in the staff chats, as far as these can be reached,
+and by ``alert`` in the practice's settings, which works when no chat does.
+
+``Alert.tell`` is all that other parts need. A trouble is one of a closed list, each with its
+words in ``flows/words.yaml`` (``desk_`` and its name), into which only numbers and the hour are
+filled: no words of a household and no name can leave by it. Whoever has a new trouble adds it
+to ``Trouble`` with its words.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import json
+import logging
+from collections.abc import Awaitable, Callable, Mapping
+from contextlib import suppress
+from dataclasses import dataclass, field
+from datetime import datetime, timedelta
+from enum import StrEnum
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+from bot.context.buttons import mark_of
+from bot.context.words import Words
+from bot.model.chat import Delivery, Outgoing
+from bot.model.effects import Effects
+from bot.model.ids import Cause, EventId
+from bot.model.settings import Clinic
+from bot.store.database import Database, Tx
+from bot.store.rows import log
+from bot.store.staff_ways import ways
+
+from . import hook
+from .work import tell_desks
+
+logger = logging.getLogger(__name__)
+
+
+class Trouble(StrEnum):
+    """What somebody must hear of. ``trial`` is how the practice tries its settings."""
+
+    trial = "trial"
+    part_again = "part_again"
+    clock_jumped = "clock_jumped"
+    clock_again = "clock_again"
+    line_down = "line_down"
+    line_again = "line_again"
+    two_bots = "two_bots"
+    token_wrong = "token_wrong"  # noqa: S105  the name of a trouble, not a secret
+    chat_lost = "chat_lost"
+    no_chat_left = "no_chat_left"
+    case_unreached = "case_unreached"
+    stopped = "stopped"
+    storage = "storage"
+    """Its words are made in ``storage.py``, which tells the chats itself."""
+
+
+OUTSIDE = frozenset((Trouble.trial, Trouble.line_down, Trouble.token_wrong, Trouble.no_chat_left,
+                     Trouble.case_unreached, Trouble.stopped))  # fmt: skip
+"""Said outside the chats alone: while it lasts there is no chat to say it in."""
+CALLED_AGAIN, MOST, WITHIN = timedelta(minutes=30), 12, timedelta(hours=1)
+"""The same trouble is called out again so late, and not more than so many calls in an hour."""
+TRIED_AGAIN = timedelta(minutes=5)
+"""So soon after a call that failed."""
+FAILED = "failed:"
+FINISH_SECONDS = 10.0
+"""So long a stopping bot waits for the calls under way."""
+
+Call = Callable[[tuple[str, ...] | str, str, Mapping[str, object]], Awaitable[str]]
+Deliver = Callable[[Outgoing], Awaitable[Delivery]]
+
+
+@dataclass(slots=True)
+class Quota:
+    """When what was called out. Kept in a file beside the database, so that a program that
+    is started again and again does not call each time; without one only as long as it runs."""
+
+    file: Path | None = None
+    calls: list[tuple[str, float]] = field(default_factory=list)
+
+    def __post_init__(self) -> None:
+        if self.file is not None:
+            with suppress(OSError, ValueError, TypeError):
+                self.calls = [(str(what), float(at)) for what, at in json.loads(
+                    self.file.read_text(encoding="utf-8"))]  # fmt: skip
+
+    def take(self, what: str, now: datetime) -> bool:
+        """Whether it may be called out now; if so, that is noted."""
+        at = now.timestamp()
+        # What lies ahead was noted by a clock that was wrong.
+        self.calls = [one for one in self.calls if at - WITHIN.total_seconds() < one[1] <= at]
+        waits = {what: CALLED_AGAIN, f"{FAILED}{what}": TRIED_AGAIN}
+        soon = any(
+            name in waits and then > at - waits[name].total_seconds() for name, then in self.calls
+        )
+        if soon or len(self.calls) >= MOST:
+            return False
+        self.calls.append((what, at))
+        self._write()
+        return True
+
+    def failed(self, what: str) -> None:
+        """The call did not get through: it is tried again soon, within the hour's number."""
+        self.calls = [(FAILED + name if name == what else name, at) for name, at in self.calls]
+        self._write()
+
+    def _write(self) -> None:
+        if self.file is not None:
+            with suppress(OSError):  # a full disk: it is remembered here
+                self.file.write_text(json.dumps(self.calls), encoding="utf-8")
+
+
+class Alert:
+    """``tell`` whatever somebody must hear of; before ``attach`` only ``alert`` is called."""
+
+    def __init__(
+        self, clinic: Clinic, words: Words, kept: Path | None = None, call: Call = hook.call
+    ) -> None:
+        self._clinic, self._words, self._call = clinic, words, call
+        self._quota = Quota(kept)
+        self._db: Database | None = None
+        self._deliver: Deliver | None = None
+        self._wake: Callable[[], object] = lambda: None
+        self._chats: tuple[int, ...] = ()
+        self._told: set[str] = set()
+        self._calling: set[asyncio.Task[None]] = set()
+
+    async def attach(
+        self, db: Database, deliver: Deliver, wake: Callable[[], object], words: Words
+    ) -> None:
+        """From now on the staff chats are told, too, by the outbox, and past it where the
+        database fails. ``wake`` is called when there is something to send."""
+        self._db, self._deliver, self._wake, self._words = db, deliver, wake, words
+        await self.remember()
+
+    async def remember(self) -> None:
+        """Look up the staff chats, in case the database cannot be asked later."""
+        if self._db is not None:
+            self._chats = await self._db.read(ways)
+
+    def text(self, trouble: Trouble, now: datetime, figures: Mapping[str, int]) -> str:
+        """What is said: our own words, numbers and the hour."""
+        zone = self._clinic.zone
+        return self._words.say(
+            f"desk_{trouble}", self._clinic.language,
+            time=f"{now.astimezone(ZoneInfo(zone)):%Y-%m-%d %H:%M}", zone=zone, **figures,
+        )  # fmt: skip
+
+    async def tell(
+        self, trouble: Trouble, why: str, now: datetime, *, key: str = "", **figures: int
+    ) -> None:
+        """Say it in every way. ``why`` is for the log of this computer alone. In the chats it
+        is said once for each ``key`` (once a day). Never raises."""
+        key = key or f"{trouble}:{now:%Y-%m-%d}"
+        text = self.text(trouble, now, figures)
+        if key not in self._told:
+            self._told.add(key)
+            logger.error("%s: %s", trouble, why)
+            await self._in_chats(trouble, key, text, why, now)
+        self.call_out(trouble, text, now)
+
+    async def _in_chats(
+        self, trouble: Trouble, key: str, text: str, why: str, now: datetime
+    ) -> None:
+        def kept(tx: Tx) -> None:
+            if tx.one("log_told", event=key) is not None:
+                return  # before the last start
+            if trouble in OUTSIDE:
+                by = Cause(EventId(key))
+                log(tx, "failed", "bot", text, now, None, {"why": why}, by)
+            else:
+                tell_desks(tx, key, text, why, now)
+
+        if self._db is None:
+            return
+        try:
+            await self._db.transact(kept)
+            self._wake()
+        except Exception:  # locked, full, damaged: the chats still work
+            logger.exception("%s could not be kept: it is sent past the database", trouble)
+            if trouble not in OUTSIDE:
+                await self._past_the_database(key, text)
+
+    async def _past_the_database(self, key: str, text: str) -> None:
+        with suppress(Exception):  # a full disk may still be read
+            await self.remember()
+        out = Effects(EventId(key))
+        for chat in self._chats:
+            out.say(chat, text, urgent=True)
+        for message in out.sends:
+            if self._deliver is not None:
+                with suppress(Exception):
+                    got = await self._deliver(message)
+                    logger.info("%s past the database: %s", key, type(got).__name__)
+
+    def call_out(self, trouble: Trouble, text: str, now: datetime) -> None:
+        """Call what the practice has named for it, beside all else; not too often."""
+        alert = self._clinic.alert
+        # The storage's trouble and its end are two things to hear of.
+        what = f"{trouble}:{mark_of(text)}" if trouble is Trouble.storage else trouble.value
+        if alert is None or not self._quota.take(what, now):
+            return
+        task = asyncio.create_task(self._calls(alert, trouble, what, text, now))
+        self._calling.add(task)
+        task.add_done_callback(self._calling.discard)
+
+    async def _calls(
+        self, alert: tuple[str, ...] | str, trouble: Trouble, what: str, text: str, now: datetime
+    ) -> None:
+        why = await self._call(alert, *said(self._clinic, trouble, text, now))
+        if why:
+            self._quota.failed(what)
+            logger.error("the alert could not be called (%s): %s", trouble, why)
+        if self._db is not None:
+            words = f"could not be called: {why}" if why else "called"
+            data: dict[str, object] = {"trouble": trouble.value}
+            with suppress(Exception):  # the database itself may be the trouble
+                await self._db.transact(lambda tx: log(tx, "alert", "bot", words, now, None, data))
+
+    async def finish(self, seconds: float = FINISH_SECONDS) -> None:
+        """Wait for the calls under way, so long at most."""
+        if self._calling:
+            _, late = await asyncio.wait(list(self._calling), timeout=seconds)
+            for task in late:
+                task.cancel()
+            await asyncio.gather(*late, return_exceptions=True)
+        self._db = None
+
+
+def said(
+    clinic: Clinic, trouble: Trouble, text: str, now: datetime
+) -> tuple[str, dict[str, object]]:
+    """What a command is given, and what an address is."""
+    body: dict[str, object] = {
+        "clinic": clinic.name, "trouble": trouble.value, "text": text, "at": now.isoformat(),
+    }  # fmt: skip
+    return f"{clinic.name}: {text}", body

@@ -1,0 +1,75 @@
+"""Erasure of what somebody wrote who never joined: it is in no one's record."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Any
+
+from bot.records.chain import ERASED
+from bot.records.erasure import LOOSE, STRANGER, Tally, Traces
+
+from .audit import head
+from .database import StoreError
+from .erase import Erasure, batches
+
+
+@dataclass(slots=True)
+class StrangerErasure(Erasure):
+    """As ``Erasure``, by the number of an account."""
+
+    def stranger(self, number: int) -> Tally:
+        """Erase what somebody wrote who is with no patient and not of the practice, by the
+        number of their account."""
+        here = self.tx.one("person_of_user", user_id=number)
+        if here is not None:
+            raise StoreError(
+                f"{number} is {here['name']}, who takes care of a patient: --person {here['id']}"
+            )
+        if any(number in (one["user_id"], one["chat_id"]) for one in self.tx.all("erase_staff")):
+            raise StoreError(f"{number} is or was one of the practice: their acts are its record")
+        last = head(self.whole)
+        self._entry = (last.entry if last else 0) + 1
+        names = self._names_of(number)
+        ids = {number: STRANGER}
+        only, named = Traces(ids, {}), Traces(ids, dict.fromkeys(names, STRANGER))
+        for row in self.tx.all("erase_log_nobody"):
+            said = f"{row['author']}\n{row['text']}\n{row['data']}\n{row['event']}"
+            if row["kind"] == ERASED or only.in_text(said) == said:
+                continue
+            left = {**row, "author": named.in_text(row["author"])}
+            if row["kind"] in LOOSE:
+                left |= {"author": STRANGER, "text": "", "data": "{}"}
+            self._entry_of(left, named, None, row)
+        self._received(only)
+        self._threads(only)
+        self._sent(only, Traces({}, {}))
+        self.tx.run("erase_turned_away", sender=number)
+        self.tx.run("erase_invitation", user_id=number)
+        for name in ("erase_thread", "erase_moved"):
+            self.tx.run(name, chat_id=number)
+        return self._close(None, str(number))
+
+    def _names_of(self, number: int) -> set[str]:
+        """How the account was called in what came from it."""
+        found: set[str] = set()
+        for row in batches(self._inbox, "update_id"):
+            if str(number) in row["body"]:
+                for one in _accounts(json.loads(row["body"])):
+                    if one.get("id") == number:
+                        parts = [one.get(key) for key in ("first_name", "last_name")]
+                        whole = " ".join(part for part in parts if isinstance(part, str))
+                        found |= {whole, f"@{one.get('username')}"}
+        return {name for name in found if name and name != "@None"}
+
+
+def _accounts(value: Any) -> Iterator[dict[str, Any]]:
+    """Whatever has an id, at any depth."""
+    if isinstance(value, dict):
+        if "id" in value:
+            yield value
+        value = list(value.values())
+    if isinstance(value, list):
+        for one in value:
+            yield from _accounts(one)

@@ -1,0 +1,65 @@
+"""Which chats lead to somebody at the practice, and which of them are lost."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from bot.model.ids import Cause
+
+from . import load
+from .database import Tx, stamp
+from .rows import log
+
+
+def own_chats(tx: Tx) -> dict[int, str]:
+    """The own chats of the practice's people that can be reached, as far as is known."""
+    return {one.chat: one.name for one in load.staff(tx) if one.chat and one.lost is None}
+
+
+def staff_chats(tx: Tx) -> dict[int, str]:
+    """Every chat that leads to the practice, reached or not, with its name."""
+    people = {one.chat: one.name for one in load.staff(tx) if one.chat}
+    return {**people, **{desk.chat: desk.name for desk in load.desks(tx)}}
+
+
+def ways(tx: Tx) -> tuple[int, ...]:
+    """Where staff are told something: their chats; where none can be reached, everybody's own.
+    Chats that are lost are tried once more where there is nothing else."""
+    desks = load.desks(tx)
+    there = tuple(desk.chat for desk in desks if desk.lost is None)
+    return there or tuple(own_chats(tx)) or tuple(desk.chat for desk in desks)
+
+
+def reached(tx: Tx) -> bool:
+    """Whether anybody at the practice can be written to, as far as is known."""
+    return bool(own_chats(tx)) or any(desk.lost is None for desk in load.desks(tx))
+
+
+def instead_of(tx: Tx, chat: int, *, all_of_them: bool) -> tuple[int, ...]:
+    """Where a message goes that cannot reach the staff chat ``chat``: to the others; where
+    there are none, or it matters (``all_of_them``), to everybody's own."""
+    desks = [desk.chat for desk in load.desks(tx) if desk.lost is None and desk.chat != chat]
+    people = [one for one in own_chats(tx) if one != chat]
+    both = [*desks, *people] if all_of_them or not desks else desks
+    return tuple(dict.fromkeys(both))
+
+
+def lost(tx: Tx, chat: int, why: str, now: datetime, by: Cause) -> bool:
+    """A chat of staff cannot be reached: it is noted, and logged the first time."""
+    name = staff_chats(tx).get(chat)
+    if name is None or not tx.run("lost_put", chat_id=chat, now=stamp(now), why=why):
+        return False
+    text = f"chat {chat} ({name}) cannot be reached: {why}"
+    log(tx, "desk", "bot", text, now, None, {"lost": True}, by)
+    return True
+
+
+def found(tx: Tx, chat: int, now: datetime, by: Cause) -> bool:
+    """A chat can be reached; logged where it had been lost."""
+    if not tx.run("lost_drop", chat_id=chat):
+        return False
+    name = staff_chats(tx).get(chat)
+    if name is not None:
+        text = f"chat {chat} ({name}) is reached again"
+        log(tx, "desk", "bot", text, now, None, {"lost": False}, by)
+    return True
