@@ -165,8 +165,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
             return suppress.FEAR
     if "denied" in moods and not match.denied:
         return suppress.DENIED_REPORT
-    if "general" in moods:
-        return suppress.GENERAL
+    if "general" in moods and clause.begun.get("general", 0) <= match.last:
+        return suppress.GENERAL  # "gave him ibuprofen, he is watching the film with me" stands
     if "thought" in moods:
         return suppress.THOUGHT
     if about in _CARE and about != "mishap" and intended(match, tokens, clause):

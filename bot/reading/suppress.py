@@ -104,7 +104,8 @@ GENERAL: Final = Suppressor(
     "general",
     "said of animals in general",
     Reach.clause,
-    ("i read online that dogs can have seizures",),
+    ("i read online that dogs can have seizures", "vi una serie de doctores anoche pura sangre"),
+    ("le puse una diclofenaco de las mías está tranquilo viendo la novela conmigo",),
 )
 LONG_AGO: Final = Suppressor(
     "long_ago",
