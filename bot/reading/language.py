@@ -32,6 +32,7 @@ HOMOGRAPHS = {
 
 ONE_SENSE: dict[str, dict[str, frozenset[str]]] = {
     "son": {"en": frozenset(), "es": frozenset(("<person>", "<kin>"))},
+    "yo": {"en": frozenset(("<person>", "<kin>")), "es": frozenset()},
     "lame": {"en": frozenset(("<lick>",)), "es": frozenset(("<limpword>",))},
 }
 """Words with a class in each language → what to drop in a sentence of either."""

@@ -206,16 +206,19 @@ _GOES_ON = frozenset(
 _TELLS = frozenset("fijese fijate digo dice cuento comento resulta pasa sabe es creo".split())
 
 
+OURS = frozenset("my our mi nuestro nuestra".split())
 _ONE_OF_MANY = frozenset("a an the his her its my some of un una su sus el la los las de".split())
 
 
 def mark_own_name(tokens: list[Token], own: frozenset[str], lang: str) -> None:
     """The patient's name stands for it as "he" does; "ate a biscuit" does not name Biscuit,
-    "perdimos a Biscuit" does."""
+    "perdimos a Biscuit" and "my Biscuit died" do."""
     common = _ONE_OF_MANY if lang == "en" else _ONE_OF_MANY - {"a"}
     for place, token in enumerate(tokens):
         before = tokens[place - 1].word if place else ""
-        if token.word in own and before not in common:
+        begins = place == 1 or (place > 1 and tokens[place - 1].cut > 0)
+        named = not own.isdisjoint((token.word, *token.keys))
+        if named and (before not in common or (before in OURS and begins)):
             token.keys |= {"<patient>"}
 
 

@@ -87,6 +87,10 @@ _MOODS = frozenset(
 """What takes an emergency away without denying it: such words are misread the most easily."""
 
 
+_ANOTHERS = frozenset(one.id for one in (suppress.PERSON, suppress.ANIMAL, suppress.THING))
+"""Whose it is, the model cannot tell: it reads words, not who is spoken of."""
+
+
 def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     """What a reply says, and what is to be asked before it settles. Pure; never raises."""
     reading = reader.read(text, context, trace)
@@ -239,9 +243,12 @@ def _suspected(reading: Reading, suspicion: Suspicion, context: Context) -> Doub
     if suspicion.urgent < _least(reading):
         return None
     top = Urgency.emergency if suspicion.emergency >= SUSPECTS_AT_ALL else Urgency.same_day
+    closed = {"life"}
+    if suspicion.urgent < SUSPECTS_OTHERWISE:
+        closed |= {one.about for one in reading.suppressed if one.by in _ANOTHERS}
     for about, value in matters[:_LIKELIEST]:
         found = level(about, value, context.day, context.species)
-        if found is not None and read_at < found <= top and about != "life":
+        if found is not None and read_at < found <= top and about not in closed:
             return Doubt(about, value, found)
     return None
 
