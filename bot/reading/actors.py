@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from .clauses import Clause
 from .matching import Match
-from .subjects import OURS, PREPOSITIONS, belongs_elsewhere
+from .subjects import PREPOSITIONS, belongs_elsewhere
 from .tables import ORDINARY
 from .token import Token
 
@@ -182,7 +182,7 @@ def not_the_patient(match: Match, tokens: list[Token], clause: Clause) -> bool:
             return True
         before = tokens[place - 1].word if place > clause.start else ""
         named = token.word not in ORDINARY and not any(key[0] == "<" for key in token.keys)
-        if before in OURS and named:
+        if before in _OURS and named:
             return False  # "my Rex died": a word that nobody knows is a name
         return before in _DETERMINERS
     if after + 1 < clause.end and tokens[after].word in _DETERMINERS:
@@ -250,14 +250,14 @@ def by_another(match: Match, tokens: list[Token], clause: Clause) -> bool:
 
 _ANIMALS = frozenset(("<animalnoun>", "<otheranimal>"))
 _BODILY = frozenset("temperature allergy seizure breathing vomiting stool urine gums".split())
-OURS = frozenset("my our mi mis nuestro nuestra".split())
+_OURS = frozenset("my our mi mis nuestro nuestra".split())
 _HAS = frozenset("has had have got gets is was tiene trae tuvo tenia le anda esta".split())
 
 
 def _of_kin(tokens: list[Token], clause: Clause, first: int) -> bool:
     """ "My toddler has a temperature of 39", "a mi sobrino le salieron ronchas"."""
     for at in range(clause.start, min(clause.start + 3, first - 2)):
-        if tokens[at].word not in OURS:
+        if tokens[at].word not in _OURS:
             continue
         kin, verb = tokens[at + 1], tokens[at + 2]
         return (
@@ -335,7 +335,7 @@ def of_a_person(match: Match, tokens: list[Token], clause: Clause) -> bool:
     if match.rule.about not in _BORNE:
         return False
     for at in range(clause.start, match.last):
-        if tokens[at].word in OURS and at + 1 < clause.end and _kin(tokens[at + 1]):
+        if tokens[at].word in _OURS and at + 1 < clause.end and _kin(tokens[at + 1]):
             after = tokens[at + 2] if at + 2 < clause.end else tokens[at]
             before = tokens[at - 2] if at - 2 >= clause.start else tokens[at]
             of = at > clause.start and tokens[at - 1].word == "de"

@@ -50,6 +50,8 @@ _EXPLAINS = {
 her foot down" on the first day, "gave her pills"."""
 SUSPECTS_OTHERWISE = 0.98
 """From this chance of an emergency on, it is asked about all the same."""
+SUSPECTS_ANOTHERS = 0.95
+"""From this chance of an alarm on, what was told of another is asked about."""
 TOO_FEW = 3
 """So few words, where the grammar knows none, are asked about from this chance on only: "the leg
 today" stands under a picture."""
@@ -244,8 +246,10 @@ def _suspected(reading: Reading, suspicion: Suspicion, context: Context) -> Doub
         return None
     top = Urgency.emergency if suspicion.emergency >= SUSPECTS_AT_ALL else Urgency.same_day
     closed = {"life"}
-    if suspicion.urgent < SUSPECTS_OTHERWISE:
+    if suspicion.urgent < SUSPECTS_ANOTHERS:
         closed |= {one.about for one in reading.suppressed if one.by in _ANOTHERS}
+    if matters[0][0] in closed:
+        return None
     for about, value in matters[:_LIKELIEST]:
         found = level(about, value, context.day, context.species)
         if found is not None and read_at < found <= top and about not in closed:

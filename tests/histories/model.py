@@ -239,7 +239,8 @@ class Model:
 
     def _others(self, cause: Cause, before: Facts, after: Facts) -> Iterator[str]:
         for id, told in before.told.items():
-            if id not in after.told and (told.user != cause.user or not told.user):
+            alive = told.about == "life" and cause.kind == "staff"  # a death taken back
+            if id not in after.told and (told.user != cause.user or not told.user) and not alive:
                 yield f"undo: {told.about}={told.value} of {told.user} by {cause.kind} {cause.user}"
         for item, dose in before.doses.items():
             now = after.doses.get(item)

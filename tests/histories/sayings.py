@@ -26,7 +26,7 @@ DOSES = (
     _of("gave it twice", "dose swallowed", "any"),
     _of("gave the carprofen twice by mistake", "dose swallowed", "carprofen"),
     _of("he refused the cephalexin", "dose"),
-    _of("not yet", "dose appetite"),
+    _of("not yet", "dose appetite cone"),
     _of("by mistake", ""),
     _of("all his pills are in", "dose"),
     _of("yes", "dose ice warm_compress massage walk cone appetite incision energy stool urine pain"
