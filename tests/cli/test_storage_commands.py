@@ -239,6 +239,7 @@ async def test_a_start_waits_for_a_locked_database_and_goes_on(
         args = argparse.Namespace(
             clinic=Path("clinic.yaml"), database=practice, new=False, staff_code=None, flows=None,
             base_url=people.base_url, webhook=None, review_port=None,
+            means=run.Means(),
         )  # fmt: skip
         with contextlib.closing(connect(practice, isolation_level=None)) as other:
             other.execute("BEGIN EXCLUSIVE")
