@@ -10,7 +10,7 @@ from collections.abc import Mapping
 from datetime import UTC, datetime
 from typing import Any
 
-from bot.model.chat import Incoming, Media, MediaKind, Sender
+from bot.model.chat import TEXT_LIMIT, Incoming, Media, MediaKind, Sender
 from bot.model.harmless import harmless
 
 # "animation" before "document": an animation carries both.
@@ -274,10 +274,11 @@ def _int(value: Any) -> int | None:
 
 def _text(value: Any) -> str:
     """Text that can be stored and shown: half a character is a question mark, and control
-    and bidi characters are left out."""
+    and bidi characters are left out. The platform sends none longer than its limit; of one
+    that is, no more is read, whatever it would take."""
     if not isinstance(value, str):
         return ""
-    return harmless(value.encode("utf-8", "replace").decode())
+    return harmless(value[:TEXT_LIMIT].encode("utf-8", "replace").decode())
 
 
 def _time(value: Any) -> datetime | None:

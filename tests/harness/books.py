@@ -175,7 +175,12 @@ def strangers(world: World) -> Iterator[str]:
     """Whoever was listened to is of ours, by the account for which the platform vouches;
     nobody has come in; nothing was said in a chat that is no concern of ours."""
     ours = {user.id for user in world.homes} | {world.nurse.id}
-    by = {f"update:{one['update_id']}": speaker(one) for one in _all(world)}
+    # That the bot was put out of a chat is the platform's word, whoever did it.
+    by = {
+        f"update:{one['update_id']}": speaker(one)
+        for one in _all(world)
+        if "my_chat_member" not in one
+    }
     for row in world.rows("SELECT event, kind, author, text FROM log WHERE event LIKE 'update:%'"):
         if row["kind"] in HEARD and row["event"] in by and by[row["event"]] not in ours:
             yield f"a stranger was heard: {row['kind']} {row['author']} {row['text'][:100]}"

@@ -118,13 +118,14 @@ def _newest(world: World, user: User) -> Message | None:
 
 
 def at_desk(world: World, rng: Random) -> None:
-    """Now and then a nurse takes the newest case that nobody has taken."""
+    """Now and then a nurse takes a case that nobody has taken: by its words, for a card that
+    had to be sent again stands elsewhere in the chat."""
     if rng.random() < 0.5:
         return
-    for message in reversed(world.people.messages(world.desk)):
-        if "I take it" in message.labels:
-            world.people.press(world.nurse, world.desk, "I take it", message)
-            return
+    free = [one for one in world.people.messages(world.desk) if "I take it" in one.labels]
+    if free:
+        card = max(free, key=lambda one: (_plain(one.words), one.id))
+        world.people.press(world.nurse, world.desk, "I take it", card)
 
 
 def outcome(world: World) -> Counter[str]:

@@ -14,7 +14,7 @@ from hypothesis import strategies as st
 from telegram import Update
 from telegram import User as LibraryUser
 
-from bot.model.chat import Incoming, Media, Sender
+from bot.model.chat import TEXT_LIMIT, Incoming, Media, Sender
 from bot.telegram.translate import incoming
 
 NOW = datetime(2026, 3, 2, 2, 10, tzinfo=UTC)
@@ -189,6 +189,12 @@ STRANGE = {"id": 8, "is_bot": False, "first_name": "Eve"}
 def test_a_private_chat_is_its_owners(raw: dict[str, Any]) -> None:
     """Whoever else seems to speak there is nobody."""
     assert incoming(raw, NOW).kind == "other"
+
+
+def test_more_words_than_the_platform_sends_are_not_read() -> None:
+    """Each place that compares words would take many times their memory."""
+    long = incoming(update("message", message(text="\ufdfa" * 3_000_000)), NOW)
+    assert len(long.text) == TEXT_LIMIT
 
 
 def test_a_group_that_calls_itself_private_is_a_group() -> None:
