@@ -23,6 +23,8 @@ from urllib.parse import urlsplit
 import h11
 import httpx
 
+from tests.telegram.fake_api import asked_for
+
 Kind = Literal[
     "too_many", "error", "gateway", "reset", "close", "silence", "garbage", "conflict",
     "unauthorized",
@@ -130,20 +132,10 @@ class Network:
     async def _exchange(
         self, reader: asyncio.StreamReader, writer: asyncio.StreamWriter, wire: h11.Connection
     ) -> bool:
-        request, body = None, b""
-        while True:
-            event = wire.next_event()
-            if event is h11.NEED_DATA:
-                wire.receive_data(await reader.read(65536))
-            elif isinstance(event, h11.Request):
-                request = event
-            elif isinstance(event, h11.Data):
-                body += event.data
-            elif isinstance(event, h11.EndOfMessage):
-                break
-            else:
-                return False
-        assert request is not None
+        asked = await asked_for(reader, wire)
+        if asked is None:
+            return False
+        request, body = asked
         target = request.target.decode()
         method = "file" if target.startswith("/file/") else urlsplit(target).path.split("/")[-1]
         method = "getUpdates" if method.lower() in ("getupdates", "get_updates") else method

@@ -25,6 +25,26 @@ BOT = {"id": 123456789, "is_bot": True, "first_name": "Leash", "username": "leas
 MEDIA = ("photo", "video", "animation", "voice", "audio", "document", "video_note")
 
 
+async def asked_for(
+    reader: asyncio.StreamReader, wire: h11.Connection
+) -> tuple[h11.Request, bytes] | None:
+    """The next request and its body; None when the caller has gone."""
+    request, body = None, b""
+    while True:
+        event = wire.next_event()
+        if event is h11.NEED_DATA:
+            wire.receive_data(await reader.read(65536))
+        elif isinstance(event, h11.Request):
+            request = event
+        elif isinstance(event, h11.Data):
+            body += event.data
+        elif isinstance(event, h11.EndOfMessage):
+            assert request is not None
+            return request, body
+        else:
+            return None
+
+
 @dataclass(frozen=True)
 class Fault:
     """``do`` the method first (it arrives) or not; then wait; then answer, or break off."""
@@ -110,20 +130,10 @@ class FakeApi:
     async def _exchange(
         self, reader: asyncio.StreamReader, writer: asyncio.StreamWriter, wire: h11.Connection
     ) -> bool:
-        request, body = None, b""
-        while True:
-            event = wire.next_event()
-            if event is h11.NEED_DATA:
-                wire.receive_data(await reader.read(65536))
-            elif isinstance(event, h11.Request):
-                request = event
-            elif isinstance(event, h11.Data):
-                body += event.data
-            elif isinstance(event, h11.EndOfMessage):
-                break
-            else:
-                return False
-        assert request is not None
+        asked = await asked_for(reader, wire)
+        if asked is None:
+            return False
+        request, body = asked
         status, content, end = await self._answer(request, body)
         if end == "silence":
             await asyncio.sleep(3600)
