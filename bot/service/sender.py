@@ -48,8 +48,8 @@ ANSWER_LIVES = timedelta(seconds=20)
 EDIT_LIVES = timedelta(days=1)
 LONGEST_SEND = 180.0
 """Seconds until a sending that hangs is given up, as uncertain; a film takes its time."""
-COPIES = 8
-"""So many numbers before a message that was sent again are looked at for its first copy."""
+COPIES = 24
+"""So many numbers before a message that was sent again are looked at for its copies."""
 COPY = ":copy:"
 FINISH_SECONDS = 10.0
 """So long a stopping bot waits for what is under way."""
@@ -164,6 +164,9 @@ class Sender:
                 await self._finish(row, message, Refused(why="never sent, so not changed"), now)
                 return
             message = message.model_copy(update={"message": target["message_id"]})
+        if COPY in message.dedupe and await self._db.read(partial(_is_anothers, message=message)):
+            await self._finish(row, message, Refused(why=f"{OVER}it is no copy"), now)
+            return
         if row["uncertain"] and message.again:
             text = f"{message.again}\n{message.text}"
             message = message.model_copy(update={"text": text})
@@ -197,7 +200,7 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
         found(tx, row["chat_id"], now, by)
         case_arrived(tx, row, message)
         log_arrived(tx, message, moment(row["created_at"]), now, by)
-        if row["uncertain"] and message.buttons and got.message is not None:
+        if got.message is not None:
             _take_buttons_of_copies(tx, row, message, got.message, now)
     elif isinstance(got, TryAgain):
         # A failing line must not spin: at least a second, and longer each time.
@@ -226,6 +229,7 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
         _done(tx, row, "refused", None, got.why, now)
         if message.kind == "send":
             log(tx, "delivery", "bot", got.why, now, message.patient, _never(row, message), by)
+            _take_buttons_of_copies(tx, row, message, None, now)
     else:
         level = logging.DEBUG if COPY in message.dedupe else logging.WARNING
         logger.log(level, "%s was refused: %s", message.dedupe, got.why)
@@ -238,21 +242,25 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
 
 
 def _take_buttons_of_copies(
-    tx: Tx, row: Row, message: Outgoing, number: int, now: datetime
+    tx: Tx, row: Row, message: Outgoing, number: int | None, now: datetime
 ) -> None:
     """An earlier try may have come, too, and nobody told its number: whatever of ours stands
-    before this one without being known is such a copy. Its buttons go, so that one is left.
+    between the last that was known before it and this one is such a copy. Its buttons go, so
+    that one is left; none where the hour was over before one was known (``number`` None).
     A chat's numbers only rise; what is not ours cannot be changed, and is left alone."""
-    first = max(1, number - COPIES)
-    rows = tx.all("outbox_numbers", chat_id=message.chat, first=first, below=number)
-    known = {one["message_id"] for one in rows}
+    if not row["uncertain"] or not message.buttons or message.kind != "send":
+        return
+    known = tx.all("outbox_numbers", chat_id=message.chat)
+    before = max((x["message_id"] for x in known if x["sent_at"] <= row["created_at"]), default=0)
+    below = number or max((x["message_id"] for x in known), default=0) + 1
+    ours = {one["message_id"] for one in known}
     bare = {"kind": "edit", "text": "", "buttons": (), "media": None, "topic": "", "urgent": False}
     edits = [
         message.model_copy(
             update={**bare, "dedupe": f"{message.dedupe}{COPY}{old}", "message": old}
         )
-        for old in range(first, number)
-        if old not in known
+        for old in range(max(before + 1, below - COPIES), below)
+        if old not in ours
     ]
     send(tx, edits, now, Cause(row["event"]))
 
@@ -260,6 +268,12 @@ def _take_buttons_of_copies(
 def _never(row: Row, message: Outgoing) -> dict[str, object]:
     """What the log says with a message that will never arrive."""
     return {"chat": row["chat_id"], "key": message.dedupe, "final": True}
+
+
+def _is_anothers(tx: Tx, message: Outgoing) -> bool:
+    """Whether what was taken for a copy has become known meanwhile as a message of its own."""
+    return any(x["message_id"] == message.message
+               for x in tx.all("outbox_numbers", chat_id=message.chat))  # fmt: skip
 
 
 OVER = "its hour is over: "

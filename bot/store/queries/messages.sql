@@ -154,8 +154,9 @@ SELECT 1 AS there FROM outbox
 WHERE event = :event AND topic = :topic AND kind = 'send' AND chat_id = :chat_id LIMIT 1;
 
 -- name: outbox_numbers
-SELECT message_id FROM outbox
-WHERE chat_id = :chat_id AND message_id < :below AND message_id >= :first;
+SELECT message_id, sent_at FROM outbox
+WHERE chat_id = :chat_id AND message_id IS NOT NULL AND kind = 'send'
+ORDER BY message_id DESC LIMIT 200;
 
 -- name: outbox_state
 SELECT dedupe, state, message_id, error, attempts FROM outbox WHERE dedupe = :dedupe;
