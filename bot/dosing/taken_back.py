@@ -1,6 +1,7 @@
 """A dose that counted for a slot is taken back after the prompt of that slot went out without
 it, because it had been told already or was on hold: nobody was ever asked for it. It comes now
-where it may; else it is said that none counts for that hour."""
+where it may; else it is said that none counts for that hour. After a death nothing is said; it
+is said when the death is taken back."""
 
 from __future__ import annotations
 
@@ -24,7 +25,11 @@ def come_back(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
     """Every such dose of this event, once."""
     standing = ctx.standing(after)
     if isinstance(standing.mode, Over):
+        out.add(*(Mark(line.id, "planned") for line in _never_asked(before, after)))
         return
+    for line in _left_planned(after) if isinstance(ctx.standing(before).mode, Over) else ():
+        out.add(Mark(line.id, "unanswered"))
+        _tell(ctx, out, after, line)
     for sheet in _never_sent(before, after):
         # A plan that was changed meanwhile had nothing to send then.
         at = max(sheet.due_at, ctx.now)
@@ -39,6 +44,12 @@ def come_back(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
         else:
             out.add(Mark(line.id, "unanswered"))
             _tell(ctx, out, after, line)
+
+
+def _left_planned(after: Chart) -> list[Line]:
+    """Doses of which no message spoke, though their prompt has gone out."""
+    sent = {sheet.id for sheet in after.sheets if sheet.sent_at is not None}
+    return [x for x in after.dose_lines if x.state == "planned" and x.prompt in sent]
 
 
 def _never_sent(before: Chart, after: Chart) -> list[Sheet]:
