@@ -51,6 +51,8 @@ LEFT_UNREAD = 3
 nothing is asked that is not clear: it would ask about words that are accounted for."""
 CLEAR = 0.6
 """Below this chance of the likeliest matter by itself."""
+_GIVEN = {("swallowed", "medicine_overdose"), ("swallowed", "human_medicine")}
+"""What the model takes "gave her pills" for; not where every word is accounted for."""
 _ONLY_ASKED = ("life", "dose", "swallowed")
 """Never raised by the model alone: a death ends the course, a dose moves the plan, and of
 medicines that nobody swallowed the same words are used every day."""
@@ -222,12 +224,15 @@ def _stays_open(one: Suppressed, suspicion: Suspicion, context: Context) -> bool
     return suspicion.urgent >= (SURE_OF_MOOD if one.by in _MOODS else SUSPECTS_DENIED)
 
 
+def _accounted(reading: Reading) -> bool:
+    return reading.understood and reading.unread < LEFT_UNREAD
+
+
 def _suspected(reading: Reading, suspicion: Suspicion, context: Context) -> Doubt | None:
     """What the model suspects beyond the level that the grammar read: an emergency in the
     likeliest matters, else the likeliest as today's alarm where none was read whole."""
     read_at = max((_level(one, context) for one in reading.observations), default=Urgency.none)
-    accounted = reading.understood and reading.unread < LEFT_UNREAD
-    if suspicion.alone < (CLEAR if accounted and read_at < Urgency.same_day else VAGUE):
+    if suspicion.alone < (CLEAR if _accounted(reading) and read_at < Urgency.same_day else VAGUE):
         return None
     matters = _open_matters(reading, suspicion, context)
     if read_at == Urgency.emergency or matters[:1] != list(suspicion.matters[:1]):
@@ -294,4 +299,6 @@ def _open_matters(
     foot down" on the first day), nor those of which the figure itself was read."""
     calm = _calm(reading, context)
     calm |= {one.about for one in reading.observations if one.value == "measured"}
-    return [matter for matter in suspicion.matters if matter[0] not in calm]
+    given = _accounted(reading) and "dose" in calm and suspicion.emergency < SUSPECTS_OTHERWISE
+    closed = _GIVEN if given else set()
+    return [one for one in suspicion.matters if one[0] not in calm and one not in closed]
