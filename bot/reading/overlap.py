@@ -241,6 +241,8 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     loose = sentences_of(("bandage", "slipped"))
     gulped = sentences_of(("swallowed", "bandage_or_object"))
     bloody = sentences_of(("vomiting", "bloody"), ("stool", "bloody"), ("urine", "bloody"))
+    bleeding = sentences_of(("incision", "bleeding"))
+    thirsty = sentences_of(("drinking", "none"))
     blue = sentences_of(("gums", "blue"), ("gums", "pale"), ("breathing", "laboured"))
     given = sentences_of(("dose", "given"), ("dose", "refused"), ("dose", "vomited_up"))
     spat = sentences_of(("dose", "refused"))
@@ -271,6 +273,8 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             )
         ):
             continue
+        if match.rule.about == "licking" and match.clause in eaten and not _sore(clause):
+            continue  # "a good chew of the lilies"
         if key == ("dose", "doubled") and "<twiceword>" in clause.keys and _in_vain(clause):
             continue  # "spat it out twice", "tried twice"
         if (
@@ -298,6 +302,11 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             continue  # the bandage it is that slips
         if key == ("bandage", "slipped") and clause.sentence in gulped:
             continue  # what was pulled off was swallowed
+        dry = "<pee>" not in clause.keys
+        if key == ("urine", "accident") and clause.sentence in bleeding and dry:
+            continue  # the puddle is blood
+        if key == ("appetite", "none") and "bowl" in match.rule.tags and clause.sentence in thirsty:
+            continue  # it is the water that stays in the bowl
         if key == ("incision", "bleeding") and clause.sentence in bloody and not _sore(clause):
             continue  # the blood is told of already
         if (

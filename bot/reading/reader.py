@@ -284,7 +284,7 @@ def _conclude(
     found.extend(also_given(tokens, clauses, found, taken, context))
     found = resolve_past(as_well(found), clauses)
     mark_sudden(found, clauses)
-    found = of_other_legs(drop_before(found, clauses), clauses, tokens)
+    found = drop_before(found, clauses)
     put_off = (
         any(m.void is suppress.NOT_DONE for m in matches)
         or when_awake(text)
@@ -294,7 +294,7 @@ def _conclude(
         )
     )
     answer = bare.answer(tokens, clauses, matches, found, context)
-    found.extend(answer.found)
+    found = of_other_legs([*found, *answer.found], clauses, tokens)
     reasons.extend(answer.reasons)
     found.extend(brought_up(found))
     found.extend(swollen_and_cold(tokens, clauses, found))
