@@ -30,7 +30,8 @@ def long_since(match: Match, tokens: list[Token]) -> bool:
         if token.word == "que" and tokens[at - 1].word != "desde":
             told = tokens[match.first].word in _PAST and "hace" in _words(tokens, at - 4, at)
             return told and _lasted(tokens, at, least)
-        if token.keys.isdisjoint(_LIGHT) or "<neg>" in token.keys or "<surgery>" in token.keys:
+        light = token.word == "last" or not token.keys.isdisjoint(_LIGHT)
+        if not light or "<neg>" in token.keys or "<surgery>" in token.keys:
             return False
     return False
 

@@ -98,17 +98,29 @@ def of_other_legs(found: list[Found], clauses: list[Clause], tokens: list[Token]
 
 def _apart(limp: Found, clauses: list[Clause], tokens: list[Token]) -> bool:
     """ "The operated leg is lovely. It's the front left he limps on": a leg named by its place,
-    where another sentence tells of the operated one, and of no such place."""
-    sentence = clauses[limp.match.clause].sentence
-    here = [c for c in clauses if c.sentence == sentence]
-    there = [c for c in clauses if c.sentence != sentence and "<notoperated>" in c.keys]
-    if not there or any("<notoperated>" in c.keys for c in here):
+    where another clause tells of the operated one, and of no such place."""
+    here = clauses[limp.match.clause]
+    near = [c for c in clauses if c.sentence == here.sentence and not _operated(c, tokens)]
+    if here not in near:
         return False
-    place, *others = (
-        frozenset().union(*(_place(tokens[c.start : c.end]) for c in some))
-        for some in (here, there)
-    )
-    return bool(place) and place.isdisjoint(*others)
+    place = _places([here], tokens) or _places(near, tokens)
+    there = [c for c in clauses if _operated(c, tokens)]
+    return bool(place and there) and place.isdisjoint(_places(there, tokens))
+
+
+def _operated(clause: Clause, tokens: list[Token]) -> bool:
+    """Whether a clause tells which leg was operated, or of that leg."""
+    said = {t.word for t in tokens[clause.start : clause.end]}
+    return "<notoperated>" in clause.keys or bool(said & _SURGERY and _places([clause], tokens))
+
+
+_SURGERY = frozenset(
+    "op operated operation surgery did operaron operada operado operacion cirugia".split()
+)
+
+
+def _places(clauses: list[Clause], tokens: list[Token]) -> frozenset[str]:
+    return frozenset().union(*(_place(tokens[c.start : c.end]) for c in clauses))
 
 
 _PLACES = {
@@ -117,17 +129,20 @@ _PLACES = {
     **dict.fromkeys("left izquierda izquierdo".split(), "left"),
     **dict.fromkeys("right derecha derecho".split(), "right"),
 }
-_PLACED = frozenset("leg paw foot limb one side pata patita mano pierna de la".split())
+_PLACED = frozenset("leg paw foot limb knee hip one side pata patita mano pierna".split())
+_THE = frozenset("the his her la el su de".split())
 
 
 def _place(said: list[Token]) -> frozenset[str]:
     """Where the leg stands that is named: "front left", "una pata delantera"."""
     out = set()
     for at, token in enumerate(said):
-        near = [t.word for t in said[max(0, at - 1) : at] + said[at + 1 : at + 2]]
-        if token.word in _PLACES and any(w in _PLACED or w in _PLACES for w in near):
-            out.add(_PLACES[token.word])
-        elif token.word in ("foreleg", "forelimb", "hindleg", "delantera", "trasera"):
+        if token.word not in _PLACES:
+            continue
+        before = said[at - 1].word if at else ""
+        after = said[at + 1].word if at + 1 < len(said) else ""
+        beside = before in _THE or {before, after} & (_PLACED | _PLACES.keys())
+        if beside or token.word in ("foreleg", "forelimb", "hindleg", "delantera", "trasera"):
             out.add(_PLACES[token.word])
     return frozenset(out)
 
