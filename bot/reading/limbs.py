@@ -48,9 +48,9 @@ def _well(match: Match) -> bool:
 
 _ITS = frozenset("his her the a one that their su la una back front hind rear left right".split())
 _LEGS = frozenset("leg limb foreleg hindleg forelimb hindlimb paw pata patita pierna mano".split())
-_LOST = frozenset("lost lose losing missing quitaron cortaron perdio falta".split())
-_TAKEN = frozenset("took take taken taking had have has having".split())
-_OFF = frozenset("off removed away".split())
+_LOST = frozenset("lost missing quitaron cortaron perdio falta".split())
+_TAKEN = frozenset("took take taken taking had having".split())
+_OFF = frozenset("off removed".split())
 _ONLY_OF_IT = frozenset(
     "muscle strength hair fur massage massages exercise exercises wrap the of izquierda".split()
 )
@@ -130,7 +130,7 @@ _PLACES = {
     **dict.fromkeys("right derecha derecho".split(), "right"),
 }
 _PLACED = frozenset("leg paw foot limb knee hip one side pata patita mano pierna".split())
-_THE = frozenset("the his her la el su de".split())
+_THE = frozenset("the his her in la el su de".split())
 
 
 def _place(said: list[Token]) -> frozenset[str]:
@@ -141,6 +141,8 @@ def _place(said: list[Token]) -> frozenset[str]:
             continue
         before = said[at - 1].word if at else ""
         after = said[at + 1].word if at + 1 < len(said) else ""
+        if before == "in" and after == "of":
+            continue  # "limps in front of strangers"
         beside = before in _THE or {before, after} & (_PLACED | _PLACES.keys())
         if beside or token.word in ("foreleg", "forelimb", "hindleg", "delantera", "trasera"):
             out.add(_PLACES[token.word])
