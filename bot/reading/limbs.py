@@ -59,14 +59,15 @@ _ONLY_OF_IT = frozenset(
 def mark_lost(tokens: list[Token]) -> None:
     """ "Since they took his front leg off", "le quitaron la pata": a leg is gone for good."""
     for at, token in enumerate(tokens):
-        if token.word in _LOST or token.word in _TAKEN:
+        left = token.word == "sin" and at > 0 and tokens[at - 1].word in _LEFT
+        if left or token.word in _LOST or token.word in _TAKEN:
             noun = at + 1
             while noun < len(tokens) and tokens[noun].word in _ITS and not tokens[noun].cut:
                 noun += 1
             named = noun < len(tokens) and tokens[noun].word in _LEGS and not tokens[noun].cut
             after = tokens[noun + named : noun + named + 2]
             after = after[: next((n for n, t in enumerate(after) if t.cut), 2)]
-            gone = named and token.word in _LOST
+            gone = named and token.word not in _TAKEN
             if after and after[0].word in _OFF and token.word in _TAKEN:
                 gone, after = named or noun > at + 2, after[1:]
             by_vets = token.word == "took" and at > 0 and tokens[at - 1].word in _VETS
@@ -75,6 +76,7 @@ def mark_lost(tokens: list[Token]) -> None:
                 token.keys |= {"<legless>"}
 
 
+_LEFT = frozenset("quedo quedado dejaron nacio".split())
 _VETS = frozenset("you yous u they vet vets surgeon".split())
 _WORN = frozenset(("<bandageword>", "<coneword>", "<frameword>", "<pinword>"))
 

@@ -202,6 +202,18 @@ def _in_vain(clause: Clause) -> bool:
     return not clause.keys.isdisjoint(("<spat>", "<vomit>", "<refuse>", "<trying>", "<lick>"))
 
 
+_OF_HARM = frozenset("pain weight_bearing mobility swelling incision leg".split())
+_UNDER = frozenset("under underneath beneath behind debajo abajo detras".split())
+_HIDES_IN = frozenset(
+    "bed sofa couch table chair wardrobe cupboard cama sillon mesa mueble ropero".split()
+)
+
+
+def _hides(clause: Clause) -> bool:
+    """Whether it only ran to hide."""
+    return bool(clause.keys & _UNDER and clause.keys & _HIDES_IN)
+
+
 def bare_leg(clause: Clause) -> bool:
     """Whether no part of a leg is named in the clause."""
     return clause.keys.isdisjoint(("<joint>", "<legword>"))
@@ -249,6 +261,7 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     pooing = sentences_of(("stool", "straining"))
     strained = sentences_of(("stool", "straining"), ("urine", "straining"))
     cones = any(m.rule.about == "cone" for m in matches)
+    harmed = any(m.rule.about in _OF_HARM and not m.denied and not m.void for m in matches)
     weeping = {  # "pink discharge": the colour is the discharge's
         at
         for m in matches
@@ -321,6 +334,8 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             continue
         if key in (("vomiting", "yes"), ("vomiting", "no")) and clause.sentence in bloated:
             continue
+        if key == ("mishap", "ran") and not harmed and _hides(clause):
+            continue  # "she ran under the bed"
         if key == ("energy", "normal") and clause.sentence in hurt:
             continue
         if match.rule.about == "urine" and clause.sentence in seized:
