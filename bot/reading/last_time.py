@@ -9,9 +9,7 @@ _LEAST = {"urine": 10.0, "drinking": 12.0, "appetite": 20.0, "stool": 40.0}
 """Hours after which what was last done then counts as not done."""
 _REACH = 7
 _LIGHT = frozenset(("<patient>", "<aux>", "<adv>", "<function>", "<number>", "<trayword>"))
-_ENDS = frozenset(
-    "and y but pero so or o e i we started began stopped empezo comenzo dejo".split()
-)
+_ENDS = frozenset("and y but pero so or o e i we started began stopped empezo comenzo dejo".split())
 _PAST = frozenset("orino hizo comio tomo bebio".split())
 
 
