@@ -54,7 +54,7 @@ SUSPECTS_ANOTHERS = 0.95
 """From this chance of an alarm on, what was told of another is asked about."""
 TOO_FEW = 3
 """So few words, where the grammar knows none, are asked about from this chance on only: "the leg
-today" stands under a picture."""
+today" stands under a picture. Where all of them answer what was asked ("not 2day"), never."""
 SUSPECTS_FEW = 0.9
 _ONLY_ASKED = ("life", "dose", "swallowed")
 """Never raised by the model alone: a death ends the course, a dose moves the plan, and of
@@ -69,7 +69,11 @@ RAISES_EMERGENCY = 0.8
 CERTAIN_OF = "the second reader is certain of"
 """So begins the reason for what is raised."""
 _LIKELIEST = 3
-"""One of the first so many matters is asked about, or nothing at all."""
+"""One of the first so many matters is asked about as an emergency."""
+VAGUE, VAGUE_UNREAD = 0.047, 0.018
+"""Below this chance of the likeliest matter by itself, nothing is asked: the reply looks odd as
+a whole, and of nothing in it could be said what is the matter. The second where the grammar did
+not understand all of it."""
 SURE = 0.01
 """Below this chance of an alarm, nothing is wrong for the model."""
 SURE_OF_MOOD = 0.08
@@ -102,13 +106,20 @@ def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     if trace:
         trace.suspicion = suspicion
     reading = _looked_again(text, context, reading, suspicion)
-    few = not reading.observations and len(text.split()) <= TOO_FEW
-    few = few and suspicion.urgent < SUSPECTS_FEW
+    few = len(text.split()) <= TOO_FEW and (
+        _answers_only(reading, context)
+        or (not reading.observations and suspicion.urgent < SUSPECTS_FEW)
+    )
     later = {(one.about, one.value) for one in reading.observations} == {("request", "snooze")}
     few = few or (later and reading.understood and suspicion.emergency < SUSPECTS_EMERGENCY)
     if not few:
         reading = raised(reading, suspicion, context, text)
     return combined(reading, suspicion, context, few=few)
+
+
+def _answers_only(reading: Reading, context: Context) -> bool:
+    """Whether all of it is the answer to what was asked."""
+    return reading.understood and {one.about for one in reading.observations} == {context.asked}
 
 
 def _looked_again(text: str, context: Context, reading: Reading, suspicion: Suspicion) -> Reading:
@@ -223,7 +234,7 @@ def _stays_open(one: Suppressed, suspicion: Suspicion, context: Context) -> bool
 
 def _suspected(reading: Reading, suspicion: Suspicion, context: Context) -> Doubt | None:
     """What the model suspects beyond the level that the grammar read: an emergency in the
-    likeliest matters, else today's alarm where none was read whole."""
+    likeliest matters, else the likeliest as today's alarm where none was read whole."""
     read_at = max((_level(one, context) for one in reading.observations), default=Urgency.none)
     matters = _open_matters(reading, suspicion, context)
     if read_at == Urgency.emergency or matters[:1] != list(suspicion.matters[:1]):
@@ -244,17 +255,19 @@ def _suspected(reading: Reading, suspicion: Suspicion, context: Context) -> Doub
         return None  # an alarm that was read whole: staff have it today, as it was told
     if suspicion.urgent < _least(reading):
         return None
-    top = Urgency.emergency if suspicion.emergency >= SUSPECTS_AT_ALL else Urgency.same_day
-    closed = {"life"}
-    if suspicion.urgent < SUSPECTS_ANOTHERS:
-        closed |= {one.about for one in reading.suppressed if one.by in _ANOTHERS}
-    if matters[0][0] in closed:
+    about, value = matters[0]
+    if (about, value) != suspicion.likeliest:
+        return None  # the likeliest of all is expected on that day
+    if suspicion.alone < (VAGUE if reading.understood else VAGUE_UNREAD):
         return None
-    for about, value in matters[:_LIKELIEST]:
-        found = level(about, value, context.day, context.species)
-        if found is not None and read_at < found <= top and about not in closed:
-            return Doubt(about, value, found)
-    return None
+    anothers = {one.about for one in reading.suppressed if one.by in _ANOTHERS}
+    if suspicion.urgent < SUSPECTS_ANOTHERS and about in anothers:
+        return None
+    top = Urgency.emergency if suspicion.emergency >= SUSPECTS_AT_ALL else Urgency.same_day
+    found = level(about, value, context.day, context.species)
+    if found is None or min(found, top) <= read_at:
+        return None
+    return Doubt(about, value, min(found, top))
 
 
 def _of_the_kind(matter: tuple[str, str], context: Context) -> bool:

@@ -122,11 +122,16 @@ def test_what_is_raised_takes_nothing_away_and_is_asked(
         assert Doubt(one.about, one.value, at, alarmed=True) in asks
 
 
-CALM = Suspicion(0.001, 0.001, (("incision", "pus"), ("gums", "pale")))
-ALARMED = Suspicion(0.99, 0.1, (("incision", "pus"), ("gums", "pale")))
-GRAVE = Suspicion(0.99, 0.99, (("incision", "pus"), ("gums", "pale")))
-GRAVER = Suspicion(0.99, 0.6, (("gums", "pale"), ("incision", "pus")))
-WORSE = Suspicion(0.99, 0.8, (("energy", "lethargic"), ("energy", "collapsed")))
+def _suspicion(urgent: float, emergency: float, matters: tuple[tuple[str, str], ...]) -> Suspicion:
+    return Suspicion(urgent, emergency, matters, matters[0], 0.5)
+
+
+CALM = _suspicion(0.001, 0.001, (("incision", "pus"), ("gums", "pale")))
+ALARMED = _suspicion(0.99, 0.1, (("incision", "pus"), ("gums", "pale")))
+GRAVE = _suspicion(0.99, 0.99, (("incision", "pus"), ("gums", "pale")))
+GRAVER = _suspicion(0.99, 0.6, (("gums", "pale"), ("incision", "pus")))
+WORSE = _suspicion(0.99, 0.8, (("energy", "lethargic"), ("energy", "collapsed")))
+PALER = _suspicion(0.99, 0.1, GRAVER.matters)
 FLAT = Observation("energy", "lethargic", span=(0, 3))
 NORMAL = Observation("appetite", "normal", span=(0, 3))
 PUS = Observation("incision", "pus", span=(0, 3))
@@ -145,6 +150,9 @@ def _asks(seen: tuple[Observation, ...], suspicion: Suspicion) -> tuple[Doubt, .
         ((PUS,), ALARMED, ()),
         ((PUS,), GRAVER, ()),  # an alarm that was read whole is not asked again
         ((PUS,), GRAVE, (Doubt("gums", "pale", Urgency.emergency),)),  # but what is worse is
+        ((NORMAL,), PALER, (Doubt("gums", "pale", Urgency.same_day),)),  # at the level suspected
+        ((NORMAL,), replace(ALARMED, likeliest=("swelling", "marked")), ()),  # expected that day
+        ((NORMAL,), replace(ALARMED, alone=0.01), ()),  # odd as a whole, nobody could say why
         ((FLAT,), WORSE, (Doubt("energy", "collapsed", Urgency.emergency),)),
         ((PUS,), CALM, (Doubt("incision", "pus", Urgency.same_day, alarmed=True),)),
         (
@@ -160,8 +168,8 @@ def test_where_they_disagree_the_matter_is_asked(
     assert _asks(seen, suspicion) == asks
 
 
-DOUBTFUL = Suspicion(0.3, 0.01, ALARMED.matters)
-GRAVELY = Suspicion(0.6, 0.5, ALARMED.matters)
+DOUBTFUL = _suspicion(0.3, 0.01, ALARMED.matters)
+GRAVELY = _suspicion(0.6, 0.5, ALARMED.matters)
 PALE = (Doubt("gums", "pale", Urgency.emergency),)
 TODAY = (Doubt("gums", "pale", Urgency.same_day),)
 
@@ -186,6 +194,10 @@ def test_an_emergency_named_and_not_counted_leaves_a_question(
     hidden = (Suppressed("gums", "pale", by, (0, 3)),)
     reading = Reading((NORMAL,), True, "en", suppressed=hidden)
     assert combined(reading, suspicion, Context(day=9)).asks == asks
+
+
+def test_an_answer_of_few_words_that_was_understood_is_not_asked_about() -> None:
+    assert read("not 2day", Context("massage", 11)).asks == ()
 
 
 def test_what_is_less_than_an_emergency_and_not_counted_is_not_asked() -> None:

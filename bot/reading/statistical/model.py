@@ -35,11 +35,14 @@ URGENT, EMERGENCY = "urgent", "emergency"
 @dataclass(frozen=True, slots=True)
 class Suspicion:
     """How likely a reply tells an alarm (``urgent``), and one of the highest level; the
-    matters that it may be about, the likeliest first."""
+    matters that it may be about and that could alarm on that day, the likeliest first; the
+    likeliest of all, whether it could or not, and how likely that one is by itself."""
 
     urgent: float
     emergency: float
     matters: tuple[tuple[str, str], ...]
+    likeliest: tuple[str, str]
+    alone: float
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +86,11 @@ def suspicion(scores: Floats, heads: tuple[str, ...], curve: Curve, context: Con
     matters = tuple(matter for at in order if (matter := open_[at]) is not None)
     (slope, offset), (slope_top, offset_top) = curve
     return Suspicion(
-        chance(slope * urgent + offset), chance(slope_top * emergency + offset_top), matters
+        chance(slope * urgent + offset),
+        chance(slope_top * emergency + offset_top),
+        matters,
+        _matter(heads[2 + order[0]]),
+        chance(float(scores[2 + order[0]])),
     )
 
 
