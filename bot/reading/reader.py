@@ -31,7 +31,7 @@ from .overlap import drop_overlaps, in_figures
 from .part_of import without_parts
 from .plans import when_awake
 from .quantities import fold_quantities, those_due
-from .retold import also_given, as_well, brought_up, not_yet, of_the_dead, resolve_past
+from .retold import also_given, as_well, brought_up, not_until, not_yet, of_the_dead, resolve_past
 from .seek import seek
 from .settle import ABSENT, Found, settle
 from .shorthand import written_out
@@ -282,7 +282,7 @@ def _conclude(
             found.append(_timed(observation, match, tokens, clauses))
             reasons.append(f"{_quote(text, tokens, match)} → {about}: {observation.value}")
     found.extend(also_given(tokens, clauses, found, taken, context))
-    found = resolve_past(as_well(found), clauses)
+    found = resolve_past(as_well(not_until(found, tokens, clauses, context)), clauses)
     mark_sudden(found, clauses)
     found = drop_before(found, clauses)
     put_off = (
@@ -346,8 +346,8 @@ def _conclude(
         reasons.append("not all of it was understood")
     topics = tuple(topic for topic in dict.fromkeys(questions) if topic in TOPICS)
     plain = frozenset(item.observation.about for item in answer.found)
-    seen, why = tuple(observations), tuple(reasons)
-    return Reading(seen, understood, lang, why, topics, greeting, plain)  # type: ignore[arg-type]
+    seen, why, left = tuple(observations), tuple(reasons), courtesy.unread(tokens, matches)
+    return Reading(seen, understood, lang, why, topics, greeting, plain, unread=left)  # type: ignore[arg-type]
 
 
 def _timed(
