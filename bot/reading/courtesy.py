@@ -14,7 +14,7 @@ _ASKING = frozenset(("question", "hypo", "wish"))
 _COURTESY = frozenset(("<hello>", "<thanks>"))
 _TALK = frozenset(
     ("<joiner>", "<person>", "<excuse>", "<smalltalk>", "<function>", "<aux>", "<adv>",
-     "<patient>", "<good>", "<yesword>")
+     "<patient>", "<good>", "<yesword>", "<hero>", "<praised>", "<praising>")
 )  # fmt: skip
 _SAYS = frozenset(("<neg>", "<unneg>", "<noword>", "<samey>", "<slight>", "<more>", "<meh>"))
 """Words that may mean something, however polite the rest."""
@@ -35,7 +35,7 @@ def is_greeting(tokens: list[Token], clauses: list[Clause], context: Context) ->
         elif token.keys.isdisjoint(_TALK):
             return False
         else:
-            place += 1
+            place += token.size(_TALK)
     return polite or (
         context.asked == "none"
         and len(tokens) <= 3

@@ -98,6 +98,8 @@ def _heat(tokens: list[Token], index: int, value: float, used: int) -> tuple[flo
         near = {t.word for t in tokens[max(0, index - 8) : end + 6]}
         telling = tokens[index].decimal or value != int(value)
         told = bool(near & _TEMP_WORDS) or (telling and bool(near & _MEASURED))
+        before = tokens[max(0, index - 14) : index]  # "took it as you showed us, it came up 36.5"
+        told = told or (telling and any(t.word in _TEMP_WORDS for t in before))
         told = told or _leads(tokens, index, end, value, telling)
         if not (told or (telling and (37 <= value <= 42.9 or 99 <= value <= 108))):
             return None
