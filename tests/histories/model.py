@@ -269,6 +269,7 @@ class Model:
         if missing and not after.over and after.state == "active":
             yield f"hold: not held though told: {', '.join(sorted(missing))}"
         alarm = cause.saying.state == "emergency" and cause.kind in ("say", "edit")
+        alarm = alarm and cause.user in before.members  # who has left is a stranger
         if alarm and not after.over and not _urgent(after):
             yield f"emergency: none is open after “{cause.saying.text}”"
 
