@@ -6,12 +6,14 @@ from __future__ import annotations
 import hashlib
 import json
 import re
-from typing import Any, Final
+from typing import Final
 
 _CODE: Final = re.compile(
     r"([?&](?:start|code)=|/(?:start|join)(?:@\w{1,64})?(?:\s|\\[nrt])+)([A-Za-z0-9_-]{16,})"
 )
 """In a link, and behind the command that the link writes."""
+
+_STRING: Final = re.compile(r'"[^"\\]*(?:\\.[^"\\]*)*"')
 
 
 def without_codes(text: str) -> str:
@@ -20,22 +22,15 @@ def without_codes(text: str) -> str:
 
 
 def json_without_codes(text: str) -> str:
-    """The same in each string of JSON as text; the very same text where there was none."""
-    if not any(mark in text for mark in ("start", "join", "code=")):
-        return text
+    """The same in each string of JSON as text, however deep it lies: no depth may hinder what
+    is done with every update."""
+    return _STRING.sub(lambda found: _in_string(found[0]), text)
+
+
+def _in_string(text: str) -> str:
     value = json.loads(text)
-    clean = _in_value(value)
-    return text if clean == value else json.dumps(clean, separators=(",", ":"))
-
-
-def _in_value(value: Any) -> Any:
-    if isinstance(value, str):
-        return without_codes(value)
-    if isinstance(value, list):
-        return [_in_value(one) for one in value]
-    if isinstance(value, dict):
-        return {key: _in_value(one) for key, one in value.items()}
-    return value
+    clean = without_codes(value)
+    return text if clean == value else json.dumps(clean)
 
 
 def _digest(code: str) -> str:

@@ -168,9 +168,10 @@ class StorageWatch:
         """Whose stored words nobody has worked."""
         with contextlib.suppress(StorageTrouble):
             rows = await self._db.read(lambda tx: tx.all("inbox_waiting", most=MOST))
-            self.unheard(
-                incoming(json.loads(row["body"]), moment(row["received_at"])) for row in rows
-            )
+            for row in rows:
+                with contextlib.suppress(ValueError, RecursionError):  # one that nobody can read
+                    event = incoming(json.loads(row["body"]), moment(row["received_at"]))
+                    self.unheard([event])
 
     async def _over(self, began: datetime) -> None:
         """It stores again: staff hear from when to when it did not."""

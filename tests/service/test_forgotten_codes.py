@@ -122,3 +122,17 @@ async def test_a_stranger_who_never_joined_is_erased(
         assert await asyncio.to_thread(erase, "--stranger", str(one), "--yes") == 2
     assert "--person" in capsys.readouterr().err
     await canela.stage.start_bot()
+
+
+@pytest.mark.parametrize("depth", [50, 300, 700, 2000])
+async def test_words_that_lie_too_deep_block_nobody(canela: Box, depth: int) -> None:
+    nested: object = "/start AAAAAAAAAAAAAAAAAAAAAA"
+    for at in range(depth):
+        nested = [nested] if at % 2 else {"x": nested}
+    updates = canela.stage.standin.chats.updates
+    number, updates._next = updates._next, updates._next + 1
+    await canela.stage.app.keep([{"update_id": number, "message": {"text": nested}}])
+    await canela.says(canela.ines, "she threw up blood")
+    assert any("EMERGENCY" in text for text in canela.on_desk())
+    rows = await canela.stage.app.db.read(lambda tx: tx.all("erase_inbox", after=0, most=1000))
+    assert not any("AAAAAAAA" in row["body"] for row in rows)
