@@ -175,12 +175,15 @@ def settle_bit(tokens: list[Token]) -> None:
 
 _ARE = frozenset("are theyre look so very really feel went gone".split())
 _EXCLAIMS = frozenset("oh ah aw holy omg no ok well argh ugh".split())
-_TELLERS = frozenset("we i he she they its hes shes weve ive theyve im my just".split())
+_TELLERS = frozenset("we i weve ive im".split())
+_COLLECTED = frozenset("found picked saw cleaned scooped collected see find got".split())
 
 
 def _exclaimed(tokens: list[Token], index: int) -> bool:
-    """ "Crap we both gave it", "oh shit, I forgot": a curse, and no stool."""
-    if index + 1 >= len(tokens) or tokens[index + 1].word not in _TELLERS:
+    """ "Crap we both gave it", "oh shit, I forgot": a curse, and no stool; "crap I picked up"
+    is one."""
+    after = [t.word for t in tokens[index + 1 : index + 4]]
+    if not after or after[0] not in _TELLERS or _COLLECTED & set(after):
         return False
     return not index or bool(tokens[index].cut) or tokens[index - 1].word in _EXCLAIMS
 

@@ -41,7 +41,9 @@ _ILLNESS = frozenset(
     "bug flu hangover migraine covid virus norovirus runs lurgy poisoning gripa gripe "
     "gastroenteritis gastritis cruda resaca migrana diarrea".split()
 )
-_ILLS = frozenset("vomiting stool urine temperature pain energy appetite".split())
+_ILLS = frozenset(("vomiting", "temperature"))
+_STUFF = frozenset("vomit vomito puke".split())
+"""What may lie about, whoever is ill: "I've got the flu and vomit everywhere"."""
 
 
 def _mark_own_ills(matches: list[Match], tokens: list[Token], clauses: list[Clause]) -> None:
@@ -56,8 +58,12 @@ def _mark_own_ills(matches: list[Match], tokens: list[Token], clauses: list[Clau
         if match.void or match.rule.about not in _ILLS or match.clause - 1 not in own:
             continue
         before = clauses[match.clause - 1]
+        if clause.joiner != "and" or before.sentence != clause.sentence:
+            continue
         named = any("<patient>" in t.keys for t in tokens[before.start : match.last + 1])
-        if clause.joiner == "and" and before.sentence == clause.sentence and not named:
+        ahead = tokens[clause.start : match.first]
+        light = all(not t.keys.isdisjoint(("<joiner>", "<aux>", "<adv>")) for t in ahead)
+        if light and not named and tokens[match.first].word not in _STUFF:
             match.void = suppress.PERSON
 
 

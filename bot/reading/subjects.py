@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from itertools import pairwise
-
 from .clauses import Clause
 from .token import Token
 
@@ -206,16 +204,20 @@ _SCHOOL = frozenset(
     "nursery school kindergarten preschool playgroup creche kinder escuela guarderia "
     "colegio".split()
 )
-_AT_SCHOOL = frozenset("from at del el la the".split())
+_CAUGHT = frozenset("something bug virus lurgy thing algo bicho gripa".split())
 
 
 def _a_child(tokens: list[Token], clause: Clause) -> bool:
     """ "My little girl has a bug from nursery": a child, whatever else it may be called."""
     head = [t.word for t in tokens[clause.start : clause.start + 3]]
     said = tokens[clause.start : clause.end]
-    if not OURS & set(head) or any(t.word in _SPEAKER for t in said):
+    eats = any("<eat>" in t.keys or t.word in _SPEAKER for t in said)
+    if eats or not OURS & set(head):
         return False
-    return any(a.word in _AT_SCHOOL and b.word in _SCHOOL for a, b in pairwise(said))
+    return any(
+        token.word in _SCHOOL and any(t.word in _CAUGHT for t in said[max(0, at - 5) : at])
+        for at, token in enumerate(said)
+    )
 
 
 _GOES_ON = frozenset(
