@@ -29,7 +29,8 @@ _GAVE = re.compile(
 )
 _PAST = re.compile(
     _GAVE.pattern
-    + r"|\b(?:had|has|have|took|taken|ate|eaten|swallowed|downed|done|did|does|went|put|finished"
+    + r"|\b(?:had|has|have|took|taken|ate|eaten|swallowed|downed|done|did|didnt?|does|went|put"
+    r"|finished"
     r"|administered|already|down|tomo|tomaron|tomad[oa]s?|comio|comieron|trago|puse|puso|pusimos"
     r"|administr\w+|list[oa]s?|hech[oa]s?|ya)\b"
 )

@@ -68,7 +68,8 @@ class Reading:
     English which words led to what. ``bare`` are the topics that only a yes, a no or a figure
     answered: their value lies in what was asked, not in the words. ``asks`` are the matters
     on which the two readers disagree, the most urgent first. ``suppressed`` are the troubles
-    that were named and not counted, and why.
+    that were named and not counted, and why. ``unread`` is how many words weigh something and
+    stand in nothing that was found: 0 where all is accounted for.
     """
 
     observations: tuple[Observation, ...]
@@ -80,3 +81,4 @@ class Reading:
     bare: frozenset[str] = frozenset()
     asks: tuple[Doubt, ...] = ()
     suppressed: tuple[Suppressed, ...] = ()
+    unread: int = 0

@@ -291,6 +291,25 @@ def by_another(match: Match, tokens: list[Token], clause: Clause) -> bool:
     )
 
 
+_STANDS = frozenset("is are look looks seem seems esta estan siguen sigue se".split())
+_WELL = frozenset(
+    "clean dry intact neat tidy closed lovely there limpio limpia limpios limpias seco seca secos "
+    "secas intactos cerrada cerrados".split()
+)
+
+
+def stands_well(match: Match, tokens: list[Token]) -> bool:
+    """ "He is eating, and the stitches are clean": what is told next is no part of the meal."""
+    after = tokens[match.last + 1 : match.last + 5]
+    joined = any(t.cut or "<joiner>" in t.keys for t in tokens[match.first + 1 : match.last + 1])
+    if not joined or not after or after[0].word not in _STANDS or after[0].cut:
+        return False
+    said = after[1 : next((n for n, t in enumerate(after) if n and t.cut), 4)]
+    return any(t.word in _WELL or "<good>" in t.keys for t in said) and not any(
+        "<neg>" in t.keys for t in said
+    )
+
+
 _ANIMALS = frozenset(("<animalnoun>", "<otheranimal>"))
 _BODILY = frozenset("temperature allergy seizure breathing vomiting stool urine gums".split())
 _OURS = frozenset("my our mi mis nuestro nuestra".split())

@@ -86,6 +86,8 @@ def since_hours(tokens: list[Token], clause: Clause, context: Context) -> float 
             hours = ((now - 1260) % _DAY) / 60
         elif "<thismorning>" in keys and since:
             hours = max(0.0, (now - 420) / 60)
+        elif "<allday>" in keys and _and_night(tokens, place):
+            hours = 24.0
         elif "<allday>" in keys:
             hours = max(12.0, (now - 420) / 60) if now >= 1020 else (now - 420) / 60
         elif "<surgery>" in keys and since and context.day > 0:
@@ -96,6 +98,19 @@ def since_hours(tokens: list[Token], clause: Clause, context: Context) -> float 
             if (since or dated) and ("<clock>" in keys or "<hours>" in keys):
                 return round(hours, 1)
     return round(best, 1) if best is not None else None
+
+
+def _and_night(tokens: list[Token], place: int) -> bool:
+    """ "All day and all night", "todo el día y la noche"."""
+    for token in tokens[place + 1 : place + 7]:
+        if token.word in ("night", "noche"):
+            return True
+        if token.word not in _DAY_AND:
+            return False
+    return False
+
+
+_DAY_AND = frozenset("and n all the y toda la el todo dia day long".split())
 
 
 def _dated(parts: tuple[str, ...]) -> frozenset[str]:

@@ -50,6 +50,7 @@ def _participle(tokens: list[Token], index: int) -> bool:
     return word.endswith(("ado", "ido")) or word in ("visto", "hecho", "dicho", "puesto")
 
 
+_WHICH = frozenset("which what whose".split())
 _CLITIC = frozenset("lo la le los las les me se nos te ya no".split())
 _POLITE = frozenset(("<thanks>", "<hello>"))
 _RELATIVE = frozenset("had rang saw noticed mentioned called told phoned spoke showed sent".split())
@@ -183,6 +184,8 @@ def split(tokens: list[Token]) -> list[Clause]:
             nxt = tokens[index + 1].word if index + 1 < len(tokens) else ""
             if previous == "time" and tokens[index - 2].word in ("last", "first", "every", "each"):
                 pass  # "the last time he peed"
+            elif index > 1 and tokens[index - 2].word in _WHICH:
+                pass  # "which leg it was"
             elif word in ("we", "i") and size <= 4 and nxt in _RELATIVE:
                 pass  # "the swelling we had", "the bleeding I rang about"
             elif word not in ("it", "i") or nxt in ("is", "was", "has", "looks", "gave", "did"):

@@ -14,7 +14,7 @@ _ASKING = frozenset(("question", "hypo", "wish"))
 _COURTESY = frozenset(("<hello>", "<thanks>"))
 _TALK = frozenset(
     ("<joiner>", "<person>", "<excuse>", "<smalltalk>", "<function>", "<aux>", "<adv>",
-     "<patient>", "<good>", "<yesword>")
+     "<patient>", "<good>", "<yesword>", "<hero>", "<praised>", "<praising>")
 )  # fmt: skip
 _SAYS = frozenset(("<neg>", "<unneg>", "<noword>", "<samey>", "<slight>", "<more>", "<meh>"))
 """Words that may mean something, however polite the rest."""
@@ -35,7 +35,7 @@ def is_greeting(tokens: list[Token], clauses: list[Clause], context: Context) ->
         elif token.keys.isdisjoint(_TALK):
             return False
         else:
-            place += 1
+            place += token.size(_TALK)
     return polite or (
         context.asked == "none"
         and len(tokens) <= 3
@@ -113,3 +113,27 @@ _LIGHT = frozenset(
      "<function>", "<adv>", "<neg>", "<sign>", "<yesword>", "<portion>", "<well_incision>",
      "<well_bandage>", "<nowword>")
 )  # fmt: skip
+
+
+_WEIGHTLESS = _LIGHT - {"<neg>"} | _TALK | frozenset(
+    ("<be>", "<number>", "<minutes>", "<hours>", "<times>", "<numword>", "<partday>", "<clock>",
+     "<kin>", "<food>", "<hid>", "<praising>", "<hero>", "<hedge>", "<very>", "<bothfine>")
+)  # fmt: skip
+_GOVERNS = 4
+
+
+def unread(tokens: list[Token], matches: list[Match]) -> int:
+    """How many words stand in nothing that was found and weigh something: none where every word
+    is accounted for. A denial is, where it governs what was found."""
+    covered = {at for match in matches for at in range(match.first, match.last + 1)}
+    return sum(
+        at not in covered
+        and not token.aside
+        and not token.inside
+        and (
+            token.keys.isdisjoint(_WEIGHTLESS)
+            if "<neg>" not in token.keys
+            else covered.isdisjoint(range(at + 1, at + 1 + _GOVERNS))
+        )
+        for at, token in enumerate(tokens)
+    )

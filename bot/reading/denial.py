@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from .actors import (
-    SEEN,
-)
+from .actors import SEEN, stands_well
 from .clauses import Clause
+from .last_time import long_since
 from .matching import SPENT, Match
 from .token import Token
 from .wishes import answers_no, of_my_own
@@ -83,7 +82,7 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
             or _named_and_denied(tokens, match.last + 1, clause.end)
         ):
             flips = True
-    if not flips and not held and answered_no(tokens, clause):
+    if not flips and not held and (answered_no(tokens, clause) or long_since(match, tokens)):
         flips = True
     for place in range(match.last + 1, min(match.last + 7, clause.end - 1)):
         if "<neg>" in tokens[place].keys and any(
@@ -121,7 +120,10 @@ _DETERMINERS = frozenset("no sin ni nor without zero".split())
 
 
 def torn(match: Match, tokens: list[Token]) -> bool:
-    """Negation stands in the midst of the match: "pink, no goo" is no pink goo."""
+    """Negation stands in the midst of the match: "pink, no goo" is no pink goo. Or what it
+    takes for eaten is told of next: "he is eating, and the stitches are clean"."""
+    if match.rule.about == "swallowed" and stands_well(match, tokens):
+        return True
     own = set(match.at)
     if match.held:
         cue = next((at for at in match.at if tokens[at].word in _DETERMINERS), None)

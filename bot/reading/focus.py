@@ -16,7 +16,7 @@ _KIN = (
 NOUNS = {
     "<wound>": "incision", "<bandageword>": "bandage", "<coneword>": "cone", "<gumword>": "gums",
     "<poo>": "stool", "<pee>": "urine", "<bellyword>": "belly", "<legword>": "weight_bearing",
-    "<waterbowl>": "drinking",
+    "<waterbowl>": "drinking", "<rearend>": "stool",
 }  # fmt: skip
 """A clause that names one of these speaks of its topic, even when it says no more."""
 DEEDS = {

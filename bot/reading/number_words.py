@@ -37,10 +37,27 @@ def _digits_at(tokens: list[Token], index: int) -> tuple[float, int] | None:
     return (token.value, 1) if token.value < 100 and float(token.value).is_integer() else None
 
 
+_OF_A_SOCK = frozenset(("", "entera", "enterita", "completa", "que"))
+_MADE_OF = frozenset(("mi", "mis", "lana", "nylon", "algodon", "nino", "nina"))
+
+
+def _is_a_sock(tokens: list[Token], index: int) -> bool:
+    """ "Una media" with no measure behind it is worn on a foot."""
+    at = index + 1 if tokens[index].word in ("una", "la", "mi", "su") else index
+    before = at > 0 and tokens[at - 1].word in ("una", "la", "mi", "su")
+    if not before or word_at(tokens, at) != "media":
+        return False
+    return word_at(tokens, at + 1) in _OF_A_SOCK or (
+        word_at(tokens, at + 1) == "de" and word_at(tokens, at + 2) in _MADE_OF
+    )
+
+
 def number_at(tokens: list[Token], index: int) -> tuple[float, int] | None:
     """The number that begins at ``index``, and how many tokens it takes."""
     token = tokens[index]
     word = token.word
+    if _is_a_sock(tokens, index):
+        return None
     if token.value is not None and not token.parts:
         value, used = token.value, 1
     elif word in HALVES:

@@ -70,7 +70,18 @@ def from_elsewhere(match: Match, tokens: list[Token], clause: Clause) -> bool:
         "<otheranimal>" in t.keys for t in tokens[after : after + 3]
     ):
         return True
+    if _heard(match) and any(t.word in _AT_HOME for t in tokens[match.last + 1 : link]):
+        return _a_person(tokens, after) or _the_baby(tokens, after)
     return _a_person(tokens, after) and (_of_one(match, tokens, clause) or _heard(match))
+
+
+_AT_HOME = frozenset("house background home upstairs casa fondo".split())
+
+
+def _the_baby(tokens: list[Token], at: int) -> bool:
+    """ "The only one screaming in this house is the baby": "my baby" may be the patient."""
+    said = [t.word for t in tokens[at : at + 2]]
+    return len(said) == 2 and said[0] in ("the", "la", "el") and said[1] in ("baby", "bebe")
 
 
 def _to_one_of_us(match: Match, tokens: list[Token]) -> bool:
@@ -132,7 +143,8 @@ def _link(match: Match, tokens: list[Token]) -> int:
         if token.word in _LINK:
             return at
         said = token.keys & {"<neg>", "<be>", "<joiner>"}
-        if said and token.word not in ("que", "that"):
+        this = token.word == "esta" and tokens[at - 1].word in ("en", "de", "por")
+        if said and token.word not in ("que", "that") and not this:
             return -1
     return -1
 

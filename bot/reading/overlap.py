@@ -203,6 +203,18 @@ def _in_vain(clause: Clause) -> bool:
     return not clause.keys.isdisjoint(("<spat>", "<vomit>", "<refuse>", "<trying>", "<lick>"))
 
 
+_OF_HARM = frozenset("pain weight_bearing mobility swelling incision leg".split())
+_UNDER = frozenset("under underneath beneath behind debajo abajo detras".split())
+_HIDES_IN = frozenset(
+    "bed sofa couch table chair wardrobe cupboard cama sillon mesa mueble ropero".split()
+)
+
+
+def _hides(clause: Clause) -> bool:
+    """Whether it only ran to hide."""
+    return bool(clause.keys & _UNDER and clause.keys & _HIDES_IN)
+
+
 def bare_leg(clause: Clause) -> bool:
     """Whether no part of a leg is named in the clause."""
     return clause.keys.isdisjoint(("<joint>", "<legword>"))
@@ -243,12 +255,15 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     loose = sentences_of(("bandage", "slipped"))
     gulped = sentences_of(("swallowed", "bandage_or_object"))
     bloody = sentences_of(("vomiting", "bloody"), ("stool", "bloody"), ("urine", "bloody"))
+    bleeding = sentences_of(("incision", "bleeding"))
+    thirsty = sentences_of(("drinking", "none"))
     blue = sentences_of(("gums", "blue"), ("gums", "pale"), ("breathing", "laboured"))
     given = sentences_of(("dose", "given"), ("dose", "refused"), ("dose", "vomited_up"))
     spat = sentences_of(("dose", "refused"))
     pooing = sentences_of(("stool", "straining"))
     strained = sentences_of(("stool", "straining"), ("urine", "straining"))
     cones = any(m.rule.about == "cone" for m in matches)
+    harmed = any(m.rule.about in _OF_HARM and not m.denied and not m.void for m in matches)
     weeping = {  # "pink discharge": the colour is the discharge's
         at
         for m in matches
@@ -273,6 +288,8 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             )
         ):
             continue
+        if match.rule.about == "licking" and match.clause in eaten and not _sore(clause):
+            continue  # "a good chew of the lilies"
         if key == ("dose", "doubled") and "<twiceword>" in clause.keys and _in_vain(clause):
             continue  # "spat it out twice", "tried twice"
         if (
@@ -306,6 +323,11 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             continue  # the bandage it is that slips
         if key == ("bandage", "slipped") and clause.sentence in gulped:
             continue  # what was pulled off was swallowed
+        dry = "<pee>" not in clause.keys
+        if key == ("urine", "accident") and clause.sentence in bleeding and dry:
+            continue  # the puddle is blood
+        if key == ("appetite", "none") and "bowl" in match.rule.tags and clause.sentence in thirsty:
+            continue  # it is the water that stays in the bowl
         if key == ("incision", "bleeding") and clause.sentence in bloody and not _sore(clause):
             continue  # the blood is told of already
         if (
@@ -320,6 +342,8 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             continue
         if key in (("vomiting", "yes"), ("vomiting", "no")) and clause.sentence in bloated:
             continue
+        if key == ("mishap", "ran") and not harmed and _hides(clause):
+            continue  # "she ran under the bed"
         if key == ("energy", "normal") and clause.sentence in hurt:
             continue
         if match.rule.about == "urine" and clause.sentence in seized:

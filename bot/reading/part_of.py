@@ -21,7 +21,7 @@ PART_OF: dict[tuple[str, str], tuple[tuple[str, str], ...]] = {
         ("incision", "discharge"),
         ("mishap", "ran"),
     ),
-    ("bandage", "tight"): (("swelling", "mild"),),
+    ("bandage", "tight"): (("swelling", "mild"), ("pain", "none")),
     ("seizure", "yes"): (("mishap", "fell"), ("mishap", "ran"), *_DISTRESS),
     ("leg", "paralysed"): (("weight_bearing", "none"),),
     ("leg", "crooked"): (("energy", "lethargic"), ("swelling", "mild")),
@@ -58,5 +58,9 @@ def without_parts(observations: list[Observation], text: str) -> list[Observatio
         for one in observations
         if (one.about, one.value) not in parts
         or (one.about == "urine" and one.hours)
-        or (one.about == "pain" and _ON & set(text[one.span[0] : one.span[1] + 10].split()))
+        or (one.about == "pain" and one.value != "none" and _when(one, text))
     ]
+
+
+def _when(one: Observation, text: str) -> bool:
+    return bool(_ON & set(text[one.span[0] : one.span[1] + 10].split()))

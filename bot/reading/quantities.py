@@ -100,6 +100,8 @@ def _heat(tokens: list[Token], index: int, value: float, used: int) -> tuple[flo
         near = {t.word for t in tokens[max(0, index - 8) : end + 6]}
         telling = tokens[index].decimal or value != int(value)
         told = bool(near & _TEMP_WORDS) or (telling and bool(near & _MEASURED))
+        before = tokens[max(0, index - 14) : index]  # "took it as you showed us, it came up 36.5"
+        told = told or (telling and any(t.word in _TEMP_WORDS for t in before))
         told = told or _leads(tokens, index, end, value, telling)
         if not (told or (telling and (37 <= value <= 42.9 or 99 <= value <= 108))):
             return None
@@ -226,7 +228,13 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
         made = _at(tokens, index, now)
         if made:
             return made
-    if ":" in word or word in ("half", "quarter", "ten", "five", "twenty") or word.isdecimal():
+    told = word_at(tokens, index + 1) == "oclock"
+    if (
+        told
+        or ":" in word
+        or word in ("half", "quarter", "ten", "five", "twenty")
+        or word.isdecimal()
+    ):
         hour = _plain_clock(tokens, index, now)
         if hour:
             return hour
@@ -324,7 +332,8 @@ def _plain_clock(tokens: list[Token], index: int, now: int | None) -> tuple[Toke
         return None
     word = tokens[index].word
     half = word == "half" and clock[1] == 2 and _ends(tokens, index + 2)
-    if not (":" in word or clock[2] in ("am", "pm") or clock[1] >= 3 or half):
+    told = "oclock" in (word_at(tokens, index + at) for at in range(clock[1]))
+    if not (told or ":" in word or clock[2] in ("am", "pm") or clock[1] >= 3 or half):
         return None
     value = nearest_past(clock[0], clock[2], now)
     return _make(tokens, index, clock[1], "clock", value), clock[1]

@@ -23,7 +23,7 @@ from .heads import report_starts, talk_behind, ways_to_bound
 from .heard import as_meant
 from .language import guess, settle_homographs
 from .lexis import mark_phrases, settle_bit, tag
-from .limbs import drop_told_twice, of_an_amputee
+from .limbs import drop_told_twice, mark_lost, of_other_legs
 from .matching import Match
 from .moods import mark_carried, mark_moods
 from .normalise import words_of
@@ -31,7 +31,7 @@ from .overlap import drop_overlaps, in_figures
 from .part_of import without_parts
 from .plans import when_awake
 from .quantities import fold_quantities, those_due
-from .retold import also_given, as_well, brought_up, not_yet, of_the_dead, resolve_past
+from .retold import also_given, as_well, brought_up, not_until, not_yet, of_the_dead, resolve_past
 from .seek import seek
 from .settle import ABSENT, Found, settle
 from .shorthand import written_out
@@ -115,6 +115,7 @@ def _prepare(tokens: list[Token], context: Context, trace: Trace | None) -> Lang
 def _marked(tokens: list[Token], lang: Lang, context: Context) -> list[Token]:
     """The words with phrases, quantities and the patient's own name known."""
     mark_phrases(tokens)
+    mark_lost(tokens)
     if context.asked == "dose" or context.doses_due:
         tokens = hours_of_doses(tokens, context.at)
     tokens = fold_quantities(tokens, context.at)
@@ -168,7 +169,7 @@ def _read(
     torn = [m for m in matches if denial.torn(m, tokens) or meal_after_a_dose(m, tokens)]
     matches = _without(matches, torn, suppress.TORN, lost)
     if trace:
-        trace.keep(matches, "a denial stands in the midst of it", suppress.TORN)
+        trace.keep(matches, "a denial, or another statement, stands in its midst", suppress.TORN)
     if bare.only_a_figure(tokens, context):
         heat = [m for m in matches if m.rule.about == "temperature"]
         matches = _without(matches, heat, suppress.FIGURE_ALONE, lost)
@@ -277,9 +278,9 @@ def _conclude(
             found.append(_timed(observation, match, tokens, clauses))
             reasons.append(f"{_quote(text, tokens, match)} → {about}: {observation.value}")
     found.extend(also_given(tokens, clauses, found, taken, context))
-    found = resolve_past(as_well(found), clauses)
+    found = resolve_past(as_well(not_until(found, tokens, clauses, context)), clauses)
     mark_sudden(found, clauses)
-    found = of_an_amputee(drop_before(found, clauses), clauses)
+    found = drop_before(found, clauses)
     put_off = (
         any(m.void is suppress.NOT_DONE for m in matches)
         or when_awake(text)
@@ -289,7 +290,7 @@ def _conclude(
         )
     )
     answer = bare.answer(tokens, clauses, matches, found, context)
-    found.extend(answer.found)
+    found = of_other_legs([*found, *answer.found], clauses, tokens)
     reasons.extend(answer.reasons)
     found.extend(brought_up(found))
     found.extend(swollen_and_cold(tokens, clauses, found))
@@ -341,8 +342,8 @@ def _conclude(
         reasons.append("not all of it was understood")
     topics = tuple(topic for topic in dict.fromkeys(questions) if topic in TOPICS)
     plain = frozenset(item.observation.about for item in answer.found)
-    seen, why = tuple(observations), tuple(reasons)
-    return Reading(seen, understood, lang, why, topics, greeting, plain)  # type: ignore[arg-type]
+    seen, why, left = tuple(observations), tuple(reasons), courtesy.unread(tokens, matches)
+    return Reading(seen, understood, lang, why, topics, greeting, plain, unread=left)  # type: ignore[arg-type]
 
 
 def _timed(

@@ -11,6 +11,7 @@ from bot.model.topics import denied
 from . import suppress
 from .attach import medicine
 from .clauses import Clause
+from .matching import Match
 from .settle import Found
 from .token import Token
 
@@ -111,6 +112,37 @@ def of_the_dead(found: list[Found], clauses: list[Clause]) -> list[Found]:
         if item.observation.about in ("life", "request")
         or clauses[item.match.clause].sentence not in told
     ]
+
+
+def not_until(
+    found: list[Found], tokens: list[Token], clauses: list[Clause], context: Context
+) -> list[Found]:
+    """ "He didn't get his pill till half past one": then he got it, late."""
+    return [
+        Found(replace(f.observation, value="given"), f.match, f.final)
+        if f.observation.value == "missed"
+        and f.observation.about == "dose"
+        and _until_an_hour(tokens, clauses, f.match, context.at)
+        else f
+        for f in found
+    ]
+
+
+def _until_an_hour(
+    tokens: list[Token], clauses: list[Clause], match: Match, now: int | None
+) -> bool:
+    """Whether the sentence goes on to an hour that has passed."""
+    sentence = clauses[match.clause].sentence
+    end = max(clause.end for clause in clauses if clause.sentence == sentence)
+    until = False
+    for token in tokens[match.first + 1 : end]:
+        until = until or token.word.split("_")[0] in _UNTIL
+        if until and "<clock>" in token.keys and token.value is not None:
+            return now is None or token.value <= now
+    return False
+
+
+_UNTIL = frozenset("till til until hasta".split())
 
 
 def not_yet(found: list[Found], tokens: list[Token]) -> list[Found]:

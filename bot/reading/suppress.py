@@ -43,9 +43,10 @@ NEGATION: Final = Suppressor(
 )
 TORN: Final = Suppressor(
     "torn",
-    "a negation stands in its midst",
+    "a negation, or another statement, stands in its midst",
     Reach.words,
-    ("it is pink, no goo",),
+    ("it is pink, no goo", "he is eating well, and the stitches are clean"),
+    ("he ate his dinner and the stitches are gone",),
 )
 TAKEN_BACK: Final = Suppressor(
     "taken_back",

@@ -22,13 +22,13 @@ from .stand import OF_ITSELF, Lost
 from .statistical import Suspicion, shipped
 from .trace import Trace
 
-SUSPECTS = 0.82
+SUSPECTS = 0.5
 """From this chance of an alarm on, a reply that the grammar read as calm is asked about."""
 SUSPECTS_HIDDEN = 0.5
 """From this chance of an alarm on, the grammar looks for it once more."""
 SUSPECTS_UNREAD = 0.4
 """The same where the grammar did not understand all of it."""
-SUSPECTS_EMERGENCY = 0.9
+SUSPECTS_EMERGENCY = 0.8
 """From this chance of an emergency on, it is asked as one."""
 SUSPECTS_GRAVER = 0.5
 """The same where not all was understood, and something is asked or an alarm read in any case."""
@@ -38,24 +38,21 @@ lethargy."""
 SUSPECTS_AT_ALL = 0.45
 """Below this chance of an emergency, no matter that is one is asked about: where only an alarm
 is suspected, the likeliest of today's is."""
-_LEG = {("leg", "crooked"), ("leg", "paralysed")}
-_EXPLAINS = {
-    "weight_bearing": _LEG | {("mobility", "worse")},
-    "mobility": _LEG | {("weight_bearing", "none")},
-    "swelling": _LEG,
-    "bruising": _LEG,
-    "dose": {("swallowed", "medicine_overdose"), ("swallowed", "human_medicine")},
-}
-"""What was told calmly of a topic has the words that the model takes for these: "won't put
-her foot down" on the first day, "gave her pills"."""
 SUSPECTS_OTHERWISE = 0.98
 """From this chance of an emergency on, it is asked about all the same."""
-SUSPECTS_ANOTHERS = 0.95
-"""From this chance of an alarm on, what was told of another is asked about."""
+SUSPECTS_NAMED = 0.95
+"""From this chance of an alarm on, what was named and not counted is asked about."""
 TOO_FEW = 3
 """So few words, where the grammar knows none, are asked about from this chance on only: "the leg
 today" stands under a picture. Where all of them answer what was asked ("not 2day"), never."""
 SUSPECTS_FEW = 0.9
+LEFT_UNREAD = 3
+"""Of a reply that the grammar understood, as no alarm, and of which it left fewer words unread,
+nothing is asked that is not clear: it would ask about words that are accounted for."""
+CLEAR = 0.6
+"""Below this chance of the likeliest matter by itself."""
+_GIVEN = {("swallowed", "medicine_overdose"), ("swallowed", "human_medicine")}
+"""What the model takes "gave her pills" for; not where every word is accounted for."""
 _ONLY_ASKED = ("life", "dose", "swallowed")
 """Never raised by the model alone: a death ends the course, a dose moves the plan, and of
 medicines that nobody swallowed the same words are used every day."""
@@ -70,10 +67,9 @@ CERTAIN_OF = "the second reader is certain of"
 """So begins the reason for what is raised."""
 _LIKELIEST = 3
 """One of the first so many matters is asked about as an emergency."""
-VAGUE, VAGUE_UNREAD = 0.047, 0.018
+VAGUE = 0.02
 """Below this chance of the likeliest matter by itself, nothing is asked: the reply looks odd as
-a whole, and of nothing in it could be said what is the matter. The second where the grammar did
-not understand all of it."""
+a whole, and of nothing in it could be said what is the matter."""
 SURE = 0.01
 """Below this chance of an alarm, nothing is wrong for the model."""
 SURE_OF_MOOD = 0.08
@@ -91,10 +87,6 @@ _MOODS = frozenset(
     )
 )  # fmt: skip
 """What takes an emergency away without denying it: such words are misread the most easily."""
-
-
-_ANOTHERS = frozenset(one.id for one in (suppress.PERSON, suppress.ANIMAL, suppress.THING))
-"""Whose it is, the model cannot tell: it reads words, not who is spoken of."""
 
 
 def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
@@ -232,10 +224,16 @@ def _stays_open(one: Suppressed, suspicion: Suspicion, context: Context) -> bool
     return suspicion.urgent >= (SURE_OF_MOOD if one.by in _MOODS else SUSPECTS_DENIED)
 
 
+def _accounted(reading: Reading) -> bool:
+    return reading.understood and reading.unread < LEFT_UNREAD
+
+
 def _suspected(reading: Reading, suspicion: Suspicion, context: Context) -> Doubt | None:
     """What the model suspects beyond the level that the grammar read: an emergency in the
     likeliest matters, else the likeliest as today's alarm where none was read whole."""
     read_at = max((_level(one, context) for one in reading.observations), default=Urgency.none)
+    if suspicion.alone < (CLEAR if _accounted(reading) and read_at < Urgency.same_day else VAGUE):
+        return None
     matters = _open_matters(reading, suspicion, context)
     if read_at == Urgency.emergency or matters[:1] != list(suspicion.matters[:1]):
         return None  # what is suspected was read otherwise, and all of it
@@ -243,10 +241,11 @@ def _suspected(reading: Reading, suspicion: Suspicion, context: Context) -> Doub
         return None  # nobody is asked on a guess whether the animal has died
     least = _least_for_emergency(reading, suspicion, read_at)
     alike = {one.about for one in reading.observations if _level(one, context) > Urgency.none}
+    told = {(x.about, x.value) for x in reading.observations if x.detail or x.hours is not None}
     for about, value in matters[:_LIKELIEST]:
         worst = level(about, value, context.day, context.species, worst=True)
-        if worst != Urgency.emergency or about == "life":
-            continue
+        if worst != Urgency.emergency or about == "life" or (about, value) in told:
+            continue  # "a few drops of blood": the degree was read
         if suspicion.emergency >= (least if about not in alike else min(least, SUSPECTS_WORSE)):
             return Doubt(about, value, worst)
         if alike and about == matters[0][0] and _of_the_kind((about, value), context):
@@ -258,10 +257,8 @@ def _suspected(reading: Reading, suspicion: Suspicion, context: Context) -> Doub
     about, value = matters[0]
     if (about, value) != suspicion.likeliest:
         return None  # the likeliest of all is expected on that day
-    if suspicion.alone < (VAGUE if reading.understood else VAGUE_UNREAD):
-        return None
-    anothers = {one.about for one in reading.suppressed if one.by in _ANOTHERS}
-    if suspicion.urgent < SUSPECTS_ANOTHERS and about in anothers:
+    named = {one.about for one in reading.suppressed}
+    if suspicion.urgent < SUSPECTS_NAMED and about in named:
         return None
     top = Urgency.emergency if suspicion.emergency >= SUSPECTS_AT_ALL else Urgency.same_day
     found = level(about, value, context.day, context.species)
@@ -302,9 +299,6 @@ def _open_matters(
     foot down" on the first day), nor those of which the figure itself was read."""
     calm = _calm(reading, context)
     calm |= {one.about for one in reading.observations if one.value == "measured"}
-    explained: set[tuple[str, str]] = set()
-    if suspicion.emergency < SUSPECTS_OTHERWISE:
-        explained = set().union(*(_EXPLAINS.get(about, set()) for about in calm))
-    return [
-        matter for matter in suspicion.matters if matter[0] not in calm and matter not in explained
-    ]
+    given = _accounted(reading) and "dose" in calm and suspicion.emergency < SUSPECTS_OTHERWISE
+    closed = _GIVEN if given else set()
+    return [one for one in suspicion.matters if one[0] not in calm and one not in closed]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from zlib import crc32
 
@@ -112,8 +113,31 @@ def joined(rows: list[Labelled]) -> Iterator[Labelled]:
             yield renamed(row, f"{bare} {tails[pick // 2 % len(tails)]}")
 
 
+_SPANISH = re.compile(r"\b(?:se|le|la|las|los|el|sin|ni|nada|ya|hizo|bien|todo|todas|está|no es)\b")
+
+
+def _two_in_one() -> Iterator[tuple[str, str]]:
+    """Two plain answers in one text, with the topic of the one: no word of either means harm
+    because the other stands beside it."""
+    doses = [("dose", said) for said in _given()]
+    others = [(topic, said.replace("{n}", "10")) for topic, text in _PLAIN.items()
+              if topic != "dose" for said in _phrases(text)]  # fmt: skip
+    for spanish in (False, True):
+        mine = [one for one in doses if bool(_SPANISH.search(one[1])) == spanish]
+        theirs = [one for one in others if bool(_SPANISH.search(one[1])) == spanish]
+        links = (", ", " y " if spanish else " and ", ". ", " ")
+        for number, (topic, said) in enumerate(theirs * 3):
+            with_topic, beside = (*mine, *theirs)[number * 7 % len((*mine, *theirs))]
+            link = links[number % len(links)]
+            yield (topic, f"{said}{link}{beside}") if number % 2 else (
+                with_topic, f"{beside}{link}{said}")  # fmt: skip
+
+
 def plain() -> Iterator[Labelled]:
     """Plain answers in which nothing is wrong, doses under any question."""
+    for number, (asked, said) in enumerate(_two_in_one()):
+        topic = ("none", asked, "general")[number % 3]
+        yield Labelled(said, topic, "dog", 2 + number % 9, "mixed", Urgency.none, frozenset())
     for number, said in enumerate(_given()):
         for asked in ("none", ("dose", "incision", "walk", "general", "cone")[number % 5]):
             yield Labelled(said, asked, "dog", 2 + number % 9, "mixed", Urgency.none, frozenset())

@@ -294,22 +294,26 @@ def _put_together(way: str, parts: dict[str, str], half: str, dice: random.Rando
     return text[0].upper() + text[1:] if dice.random() < 0.3 else text
 
 
-def measure(half: str) -> tuple[int, list[str], list[str]]:
-    """How many answers there are, those that page, and those left to staff."""
+def measure(half: str) -> tuple[int, list[str], list[str], list[str]]:
+    """How many answers there are, those that page, those left to staff, and those that are
+    asked about."""
     from bot.cli.read import answer
 
     total = 0
     paged: list[str] = []
     left: list[str] = []
+    asked: list[str] = []
     for row in answers(half):
         total += 1
         got = answer(row)
+        if got["asks"]:
+            asked.append(f"{row['lang']} {row['asked']} | {row['text']} | {got['asks'][0]}")  # type: ignore[index]
         if got["urgency"] == "none" and got["understood"]:
             continue
         told = [f"{o['about']}: {o['value']}" for o in got["observations"]]  # type: ignore[attr-defined]
         line = f"{row['lang']} {row['asked']} {got['urgency']} | {row['text']} | {', '.join(told)}"
         (paged if got["urgency"] in ("same_day", "emergency") else left).append(line)
-    return total, paged, left
+    return total, paged, left, asked
 
 
 def main(argv: list[str] | None = None) -> int:
@@ -319,13 +323,14 @@ def main(argv: list[str] | None = None) -> int:
     parser.add_argument("--list", action="store_true", help="list what was not taken as plain")
     options = parser.parse_args(argv)
     for half in (options.half,) if options.half else HALVES:
-        total, paged, left = measure(half)
+        total, paged, left, asked = measure(half)
         print(f"{half}: {total} answers, paged {len(paged)} ({100 * len(paged) / total:.2f} %), "
-              f"left to staff {len(left)} ({100 * len(left) / total:.2f} %)")  # fmt: skip
+              f"left to staff {len(left)} ({100 * len(left) / total:.2f} %), "
+              f"asked about {len(asked)} ({100 * len(asked) / total:.2f} %)")  # fmt: skip
         topics = Counter(line.split()[1] for line in (*paged, *left))
         print("  " + ", ".join(f"{topic} {n}" for topic, n in topics.most_common()))
         if options.list:
-            print("\n".join((*paged, "", *left)))
+            print("\n".join((*paged, "", *left, "", *asked)))
     return 0
 
 

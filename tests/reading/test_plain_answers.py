@@ -1,4 +1,4 @@
-"""Everyday answers in which nothing is wrong page nobody, and few are left to staff."""
+"""Everyday answers in which nothing is wrong page nobody; few are left to staff or asked about."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ import pytest
 
 from tests.reading.plain_answers import HALVES, answers, measure
 
-PAGED, LEFT = 0.002, 0.035
+PAGED, LEFT, ASKED = 0.002, 0.035, 0.005
 """Shares that may only fall. Nobody tunes on the half ``held``."""
 
 
@@ -18,6 +18,7 @@ def test_the_halves_share_no_answer_to_a_question() -> None:
 
 @pytest.mark.parametrize("half", HALVES)
 def test_plain_answers_are_taken_as_plain(half: str) -> None:
-    total, paged, left = measure(half)
+    total, paged, left, asked = measure(half)
     assert len(paged) <= PAGED * total, paged
     assert len(left) <= LEFT * total, left
+    assert len(asked) <= ASKED * total, asked

@@ -18,7 +18,7 @@ from bot.reading import read, reader
 from bot.reading.alarms import ALARMS, level, level_told
 from bot.reading.stand import told_at
 from bot.reading.statistical import Suspicion
-from bot.reading.two_readers import ENOUGH, RAISES_EMERGENCY, combined, raised
+from bot.reading.two_readers import ENOUGH, LEFT_UNREAD, RAISES_EMERGENCY, combined, raised
 from bot.reading.wishes import tells_trouble
 from bot.triage import default_rules, triage
 from bot.triage import urgency as highest
@@ -138,7 +138,7 @@ PUS = Observation("incision", "pus", span=(0, 3))
 
 
 def _asks(seen: tuple[Observation, ...], suspicion: Suspicion) -> tuple[Doubt, ...]:
-    return combined(Reading(seen, True, "en"), suspicion, Context(day=9)).asks
+    return combined(Reading(seen, True, "en", unread=9), suspicion, Context(day=9)).asks
 
 
 @pytest.mark.parametrize(
@@ -196,8 +196,24 @@ def test_an_emergency_named_and_not_counted_leaves_a_question(
     assert combined(reading, suspicion, Context(day=9)).asks == asks
 
 
-def test_an_answer_of_few_words_that_was_understood_is_not_asked_about() -> None:
-    assert read("not 2day", Context("massage", 11)).asks == ()
+def test_where_every_word_is_accounted_for_the_model_has_no_say() -> None:
+    whole = Reading((NORMAL,), True, "en", unread=LEFT_UNREAD - 1)
+    assert combined(whole, GRAVE, Context(day=9)).asks == ()
+    assert combined(replace(whole, unread=LEFT_UNREAD), GRAVE, Context(day=9)).asks != ()
+    assert combined(replace(whole, understood=False), GRAVE, Context(day=9)).asks != ()
+
+
+@pytest.mark.parametrize(
+    ("asked", "text"),
+    [
+        ("massage", "not 2day"),
+        ("dose", "all his evening pills are in"),
+        ("swelling", "sin hinchazón y muchas gracias"),
+        ("pain", "Not in any pain, calm and thanks so much"),
+    ],
+)
+def test_a_plain_answer_is_not_asked_about(asked: str, text: str) -> None:
+    assert read(text, Context(asked, 11)).asks == ()
 
 
 def test_what_is_less_than_an_emergency_and_not_counted_is_not_asked() -> None:
