@@ -16,6 +16,9 @@ _DATIVE = frozenset(("me", "nos", "mi"))
 
 
 _ARTICLES = frozenset("a an una un the another otra otro".split())
+_I_HAVE = frozenset("tengo traigo tuve".split())
+_AILMENTS = frozenset("diarrea fiebre calentura".split())
+"""In "tengo diarrea" the writer's; "tengo sangre en la venda" is no ailment."""
 _MYSELF = frozenset("estoy ando estuve estamos andamos".split())
 
 
@@ -33,7 +36,7 @@ _ACHIEVED = frozenset("managed able got finally remembered".split())
 _GONE_BY = frozenset(
     "gave given did done walked went had has took taken ate was were got put iced rubbed massaged "
     "di dimos dio dieron dado hice hicimos hizo hecho puse pusimos puso tomo trago comio fuimos "
-    "salimos saque sacamos caminamos camino anduvo aguanto managed".split()
+    "salimos salio saque sacamos caminamos camino anduvo aguanto managed".split()
 )
 """What is told as past: "did it in 20 minutes" is how long it took."""
 _NOW_TOO = frozenset("salimos caminamos".split())
@@ -120,6 +123,8 @@ def promised(tokens: list[Token], clause: Clause, asked: bool) -> bool:
 _MORE_THAN_DUE = frozenset(
     "<medcontainer> <noneleft> <jointly> <three> <humandrug> <mine> <kin> <wrecked>".split()
 )
+_EMPTIED = frozenset(("<medcontainer>", "<noneleft>"))
+"""Told of behind "all his pills", they were more than those due: "and left the bottle empty"."""
 _EVERY = frozenset("all both every todas todos todo".split())
 _LEFT = frozenset(
     "into hold cupboard drawer counter shelf bin help found stole raided nicked robo agarro chewed "
@@ -134,11 +139,20 @@ def all_that_was_due(tokens: list[Token], clause: Clause) -> bool:
     first = clause.start
     while first > 0 and not tokens[first].cut and clause.start - first < 8:
         first -= 1
-    before = {t.word for t in tokens[first : clause.start]}
-    return bool(words & _EVERY) and not ((words | before) & _LEFT or clause.keys & _MORE_THAN_DUE)
+    last = clause.end
+    while last < len(tokens) and tokens[last].cut < 3 and last - clause.end < 8:
+        last += 1
+    beside = {t.word for t in (*tokens[first : clause.start], *tokens[clause.end : last])}
+    behind: frozenset[str] = frozenset().union(*(t.keys for t in tokens[clause.end : last]))
+    emptied = behind >= _EMPTIED
+    return bool(words & _EVERY) and not (
+        emptied or (words | beside) & _LEFT or clause.keys & _MORE_THAN_DUE
+    )
 
 
-_I_GAVE = frozenset("gave given administered di dimos dio dado dada tomada".split())
+_I_GAVE = frozenset(
+    "gave given administered di dimos dio dado dada dados dadas tomada tomadas puestas".split()
+)
 _HOW_GIVEN = frozenset("only just finally late solo solamente apenas tarde una uno one se".split())
 _BESIDE_A_DOSE = frozenset(
     "<function> <joiner> <aux> <adv> <patient> <person> <good> <yesword> <thanks> <excuse> <hello> "
@@ -155,6 +169,35 @@ def of_something_else(match: Match, tokens: list[Token], clause: Clause) -> bool
         return False
     rest = (tokens[at] for at in range(clause.start, clause.end) if at not in match.at)
     return any(t.keys.isdisjoint(_BESIDE_A_DOSE) and t.word not in _HOW_GIVEN for t in rest)
+
+
+_THE = frozenset("the his her their el la su".split())
+_GAVE_IT = frozenset("gave given had took di dio dimos dieron tomo trago".split())
+_THEN = frozenset("and then y luego plus".split())
+_OF_PILLS = frozenset("it them those these ellas ellos ese esas esos".split())
+_IS_IN = frozenset("in down done given taken dada dadas dado tomada tomadas adentro lista".split())
+
+
+def meal_after_a_dose(match: Match, tokens: list[Token]) -> bool:
+    """ "Pills in, and she scarfed the whole bowl": the dose is told to its end, and what was
+    eaten after it is a meal."""
+    if match.rule.value != "medicine_overdose" or match.last + 1 >= len(tokens):
+        return False
+    told = False
+    for at in match.at:
+        if "<meds>" in tokens[at].keys and at + 2 < match.last:
+            put = tokens[at + 1].word in _IS_IN
+            end = tokens[at + 1 + put]
+            ahead = tokens[max(0, at - 3) : at]
+            gave = put or any(t.word in _GAVE_IT for t in ahead)
+            told = told or (gave and (end.cut > 0 or end.word in _THEN))
+    after = tokens[match.last + 1 : match.last + 4]
+    if not told or after[0].cut:
+        return False
+    if after[0].word in _THE and len(after) > 1:
+        after = after[1:]
+    of_it = any(t.word in _OF_PILLS or "<meds>" in t.keys for t in after)
+    return "<food>" in after[0].keys or (after[0].word in ("of", "de") and not of_it)
 
 
 _TRANSITIVE = frozenset("him her it them lo la".split())
@@ -302,6 +345,8 @@ def person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
         if "<hedge>" in keys:
             return False  # "i think ate it all": who thinks is not who ate
         if tokens[place].word in _MYSELF:
+            return True
+        if tokens[place].word in _I_HAVE and tokens[match.first].word in _AILMENTS:
             return True
         if "<person>" in keys and "<patient>" not in keys and tokens[place].word not in _DATIVE:
             ahead = {t.word for t in tokens[max(clause.start, place - 2) : place]}

@@ -15,6 +15,8 @@ _OPEN = frozenset(
     "then luego entonces so because porque now ahora whereas while mientras which since_then "
     "otherwise despues".split()
 )
+_TOLD_BY = frozenset("know tell remember say guess sure of on in".split())
+"""Before \"which\", which then goes on with them: \"you'd not know which leg it was\"."""
 _SUBJECT = frozenset("he she hes shes it its they we i theres ive im".split())
 _HOLDS = frozenset(
     "that if when because since after before as than think thinks hope wish say says said and so "
@@ -157,7 +159,7 @@ def split(tokens: list[Token]) -> list[Clause]:
             joiner = "or"
         elif word == "so" and not _joins(tokens, index):
             pass  # "so swollen", "not so much as"
-        elif word in _OPEN and size > 1:
+        elif word in _OPEN and size > 1 and not (word == "which" and previous in _TOLD_BY):
             rank, joiner = max(rank, 1), word
         elif (size and not token.keys.isdisjoint(_POLITE) and previous not in _BEFORE_TIME) or (
             index

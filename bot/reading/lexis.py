@@ -157,6 +157,12 @@ def settle_bit(tokens: list[Token]) -> None:
             token.keys |= {"<slight>"}
         if token.word in ("paw", "paws") and before in _WHOSE:
             token.keys -= {"<chew>"}  # "his paw below the bandage"
+        if token.word == "fat" and before in _ARE:
+            token.keys -= {"<deepword>"}  # "the toes are fat"
+        if (before, token.word) in (("like", "ice"), ("como", "hielo")):
+            token.keys -= {"<icepack>"}  # "they're like ice": cold, and no pack
+        if token.word in ("crap", "shit") and _exclaimed(tokens, index):
+            token.keys -= {"<poo>", "<sign>"}
         if token.word != "bit":
             continue
         after = tokens[index + 1] if index + 1 < len(tokens) else None
@@ -165,6 +171,21 @@ def settle_bit(tokens: list[Token]) -> None:
             token.keys -= {"<bite>", "<chew>"}  # "bit whingey today"
         if before in _LITTLE or (after and (after.word == "of" or "<sign>" in after.keys)):
             token.keys -= {"<bite>", "<chew>"}
+
+
+_ARE = frozenset("are theyre look so very really feel went gone".split())
+_EXCLAIMS = frozenset("oh ah aw holy omg no ok well argh ugh".split())
+_TELLERS = frozenset("we i weve ive im".split())
+_COLLECTED = frozenset("found picked saw cleaned scooped collected see find got".split())
+
+
+def _exclaimed(tokens: list[Token], index: int) -> bool:
+    """ "Crap we both gave it", "oh shit, I forgot": a curse, and no stool; "crap I picked up"
+    is one."""
+    after = [t.word for t in tokens[index + 1 : index + 4]]
+    if not after or after[0] not in _TELLERS or _COLLECTED & set(after):
+        return False
+    return not index or bool(tokens[index].cut) or tokens[index - 1].word in _EXCLAIMS
 
 
 def _adjective(tokens: list[Token], index: int, before: str) -> bool:
@@ -226,6 +247,8 @@ def mark_phrases(tokens: list[Token]) -> None:
         if not keys.isdisjoint(CALMING):
             for part in tokens[index : index + best]:
                 part.keys -= {"<neg>", "<zero>", "<ceased>"}
+                if "<exclaimed>" in keys:
+                    part.keys -= {"no"}  # "no manches, se tragó todo"
         if "<samey>" in keys:  # "no better, no worse"
             for part in tokens[index : index + best]:
                 part.keys -= {"better", "worse", "mejor", "peor", "<more>", "<fewer>"}

@@ -81,6 +81,7 @@ OVERRIDES: dict[str, frozenset[str]] = {
     "allergy": frozenset(("swelling", "breathing", "pain", "incision", "bruising", "energy")),
     "other_leg": frozenset(("weight_bearing", "mobility", "pain", "leg", "licking")),
     "life": frozenset(("energy", "mishap", "weight_bearing", "breathing", "pain", "request")),
+    "mobility": frozenset(("pain_mild",)),
     "swelling": frozenset(("mobility", "incision", "bruising")),
     "pain": frozenset(("licking", "energy", "appetite", "weight_bearing_none")),
     "appetite": frozenset(
@@ -248,6 +249,7 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
 
     puffed = sentences_of(("allergy", "swollen_face"), ("allergy", "hives"))
     bloated = sentences_of(("belly", "bloated"))
+    reeking = sentences_of(("bandage", "odour"))
     hurt = sentences_of(("mishap", "slipped"), ("mishap", "ran"), ("mishap", "rough_play"))
     tight = sentences_of(("bandage", "tight"))
     loose = sentences_of(("bandage", "slipped"))
@@ -311,6 +313,12 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             and "eyes" in match.rule.tags
         ):
             continue
+        if (
+            key == ("incision", "odour")
+            and clause.sentence in reeking
+            and "<wound>" not in clause.keys
+        ):
+            continue  # it is the bandage that smells
         if key == ("mishap", "slipped") and clause.sentence in loose:
             continue  # the bandage it is that slips
         if key == ("bandage", "slipped") and clause.sentence in gulped:
@@ -342,6 +350,8 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             continue
         if key == ("incision", "red") and any(at in weeping for at in match.at):
             continue
+        if key == ("incision", "red") and clause.sentence in tight and not _sore(clause):
+            continue  # the toes are pink
         if key == ("mobility", "same") and match.clause in sound:
             continue
         if key == ("energy", "normal") and match.clause in rough:

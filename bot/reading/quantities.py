@@ -10,6 +10,8 @@ from .tables import HALVES, HUNDREDS, NUMBERS, ONCE, ORDINALS, UNITS, VAGUE
 from .token import Token
 
 _AT = frozenset("at a around about by since @ las la until til till approximately circa".split())
+HAVE_BEEN = frozenset("dadas dados tomadas tomados puestas".split())
+"""Behind a figure they tell how many: "las tres dadas"."""
 _NEAR_WORDS = frozenset(
     "about around like roughly approx approximately some como unos unas".split()
 )
@@ -383,8 +385,9 @@ def _at(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] |
     if not clock:
         return None
     few = word_at(tokens, start) in _FEW and clock[1] == 1 and not clock[2]
-    if word in ("las", "la") and before in _GAVE and few:
-        return None  # "ya le di las tres": all of them, and no hour
+    given = word_at(tokens, start + 1) in HAVE_BEEN
+    if word in ("las", "la") and few and (before in _GAVE or given):
+        return None  # "ya le di las tres", "las tres dadas": all of them, and no hour
     end = start + clock[1]
     following = word_at(tokens, end)
     if following in UNITS and following not in ("a", "in") and clock[2] == "":

@@ -12,7 +12,7 @@ from bot.model.urgency import Urgency
 from bot.model.vocabulary import TOPICS
 
 from . import bare, courtesy, danger, denial, foreign, scope, subjects, suppress
-from .actors import all_that_was_due, promised
+from .actors import all_that_was_due, meal_after_a_dose, promised
 from .asides import is_aside, set_apart
 from .attach import area, figures, medicines_meant, until
 from .clauses import Clause, split
@@ -165,12 +165,8 @@ def _read(
     matches = [m for m in matches if not _tail_of_talk(m, clauses)]
     if trace:
         trace.keep(matches, "in a formula that weighs nothing", suppress.FORMULA)
-    for match in matches:
-        clause = clauses[match.clause]
-        match.denied = denial.denied(match, tokens, clause)
-        match.hedged = denial.hedged(match, tokens, clause)
-        match.void = scope.void(match, tokens, clause)
-    torn = [m for m in matches if denial.torn(m, tokens)]
+    scope.weigh(matches, tokens, clauses)
+    torn = [m for m in matches if denial.torn(m, tokens) or meal_after_a_dose(m, tokens)]
     matches = _without(matches, torn, suppress.TORN, lost)
     if trace:
         trace.keep(matches, "a denial, or another statement, stands in its midst", suppress.TORN)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.model.topics import TABLE
 
-from . import suppress
+from . import denial, suppress
 from .actors import (
     by_another,
     intended,
@@ -24,6 +24,48 @@ from .origin import from_elsewhere
 from .suppress import Suppressor
 from .token import Token
 from .wishes import beside_wish, told_trouble
+
+
+def weigh(matches: list[Match], tokens: list[Token], clauses: list[Clause]) -> None:
+    """Mark which matches are denied, in doubt, or say nothing of this patient now."""
+    for match in matches:
+        clause = clauses[match.clause]
+        match.denied = denial.denied(match, tokens, clause)
+        match.hedged = denial.hedged(match, tokens, clause)
+        match.void = void(match, tokens, clause)
+    _mark_own_ills(matches, tokens, clauses)
+
+
+_I_HAVE = frozenset("i ive im tengo traigo tuve".split())
+_ILLNESS = frozenset(
+    "bug flu hangover migraine covid virus norovirus runs lurgy poisoning gripa gripe "
+    "gastroenteritis gastritis cruda resaca migrana diarrea".split()
+)
+_ILLS = frozenset(("vomiting", "temperature"))
+_STUFF = frozenset("vomit vomito puke".split())
+"""What may lie about, whoever is ill: "I've got the flu and vomit everywhere"."""
+
+
+def _mark_own_ills(matches: list[Match], tokens: list[Token], clauses: list[Clause]) -> None:
+    """ "I've got the runs and threw up twice": the second verb has the same subject."""
+    own = {m.clause for m in matches if m.void is suppress.PERSON and told_trouble(m)}
+    for number, clause in enumerate(clauses):
+        words = [t.word for t in tokens[clause.start : clause.end]]
+        if words[0] in _I_HAVE and any(word in _ILLNESS for word in words[1:7]):
+            own.add(number)
+    for match in matches:
+        clause = clauses[match.clause]
+        if match.void or match.rule.about not in _ILLS or match.clause - 1 not in own:
+            continue
+        before = clauses[match.clause - 1]
+        if clause.joiner != "and" or before.sentence != clause.sentence:
+            continue
+        named = any("<patient>" in t.keys for t in tokens[before.start : match.last + 1])
+        ahead = tokens[clause.start : match.first]
+        light = all(not t.keys.isdisjoint(("<joiner>", "<aux>", "<adv>")) for t in ahead)
+        if light and not named and tokens[match.first].word not in _STUFF:
+            match.void = suppress.PERSON
+
 
 _CARE = frozenset(name for name, topic in TABLE.items() if topic.care)
 """Topics in which people act: a person as subject does not take the finding away."""

@@ -104,6 +104,8 @@ def _in_clause(
         named = frozenset(topic for key, topic in NOUNS.items() if key in clause.keys)
         if named and named.isdisjoint(focus):
             focus = named
+    if "swallowed" in own:
+        own.discard("appetite")  # the thing that was eaten is spoken of, and no meal
     now = frozenset(own) if own else focus
     if own == {"vomiting"} and "dose" in focus:
         now |= {"dose"}  # "gave it at eight but he threw it up"

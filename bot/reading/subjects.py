@@ -83,7 +83,7 @@ def mark_people(tokens: list[Token], clauses: list[Clause]) -> None:
         own = any("<patient>" in t.keys for t in tokens[clause.start : clause.end])
         if "<itsme>" in clause.keys:
             _claim(clauses, number)
-        elif _of_me(tokens, clause) or _own_body(tokens, clause):
+        elif _of_me(tokens, clause) or _own_body(tokens, clause) or _a_child(tokens, clause):
             person = True
             clause.person_at = _of_mine_only(tokens, clause)
             for before in clauses[max(0, number - 2) : number]:
@@ -198,6 +198,26 @@ def _own_body(tokens: list[Token], clause: Clause) -> bool:
                     ahead = {t.word for t in tokens[at + 1 : at + 4]}
                     return not ahead & {"turned", "turns"}  # "when my back is turned"
     return False
+
+
+_SCHOOL = frozenset(
+    "nursery school kindergarten preschool playgroup creche kinder escuela guarderia "
+    "colegio".split()
+)
+_CAUGHT = frozenset("something bug virus lurgy thing algo bicho gripa".split())
+
+
+def _a_child(tokens: list[Token], clause: Clause) -> bool:
+    """ "My little girl has a bug from nursery": a child, whatever else it may be called."""
+    head = [t.word for t in tokens[clause.start : clause.start + 3]]
+    said = tokens[clause.start : clause.end]
+    eats = any("<eat>" in t.keys or t.word in _SPEAKER for t in said)
+    if eats or not OURS & set(head):
+        return False
+    return any(
+        token.word in _SCHOOL and any(t.word in _CAUGHT for t in said[max(0, at - 5) : at])
+        for at, token in enumerate(said)
+    )
 
 
 _GOES_ON = frozenset(

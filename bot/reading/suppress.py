@@ -168,7 +168,7 @@ PERSON: Final = Suppressor(
     "person",
     "a person",
     Reach.clause,
-    ("i feel sick", "my husband threw up"),
+    ("i feel sick", "my husband threw up", "ive got the runs and threw up twice"),
     ("my mum says its nothing his gums are white", "he is vomiting blood i feel sick"),
 )
 ANIMAL: Final = Suppressor(

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from .clock import clock_at, nearest_past
 from .number_words import number_at
-from .quantities import clock_token
+from .quantities import HAVE_BEEN, clock_token
 from .tables import UNITS
 from .token import Token
 
@@ -91,6 +91,8 @@ def _is_hour(tokens: list[Token], index: int, used: int, said: str) -> bool:
     after = tokens[index + used] if index + used < len(tokens) else None
     if after and not after.cut and (after.word in _HOW_MANY or "<meds>" in after.keys):
         return False
+    if after and after.word in HAVE_BEEN and not said:
+        return False  # "las tres dadas"
     if after and UNITS.get(after.word, ("", 1.0))[0] not in ("", "size"):
         return False
     if tokens[index + used - 1].word in ("horas", "hrs") and tokens[index - 1].word != "las":
