@@ -122,6 +122,7 @@ def not_until(
         Found(replace(f.observation, value="given"), f.match, f.final)
         if f.observation.value == "missed"
         and f.observation.about == "dose"
+        and not _ahead(tokens, clauses[f.match.clause])
         and _until_an_hour(tokens, clauses, f.match, context.at)
         else f
         for f in found
@@ -142,6 +143,14 @@ def _until_an_hour(
     return False
 
 
+def _ahead(tokens: list[Token], clause: Clause) -> bool:
+    """ "Won't be able to give it till nine" tells of no hour that was."""
+    return any(tokens[at].word in _WILL for at in range(clause.start, clause.end))
+
+
+_WILL = frozenset(
+    "wont will ill cant cannot able going gonna voy vamos podre podremos puedo va".split()
+)
 _UNTIL = frozenset("till til until hasta".split())
 
 
