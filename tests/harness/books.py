@@ -128,22 +128,22 @@ def twice(world: World, at_once: bool) -> Iterator[str]:
     )
     yield from (f"the log says {row['n']} times that {row['key']} was sent" for row in logged)
     may: Counter[tuple[int, str]] = Counter()
+    texts: dict[int, list[str]] = {}
     prompts: Counter[tuple[int, str]] = Counter()
     for row in world.rows(
         "SELECT dedupe, chat_id, uncertain, json_extract(body, '$.text') AS text FROM outbox "
         "WHERE kind = 'send'"
     ):
         key = (row["chat_id"], _head(row["text"]))
+        texts.setdefault(row["chat_id"], []).append(_line(row["text"]))
         may[key] += 1 + row["uncertain"]
         if row["dedupe"].startswith("prompt:"):
             prompts[key] += 1
-    texts: dict[int, list[str]] = {}
-    for chat, text in may:
-        texts.setdefault(chat, []).append(text)
     sent: Counter[tuple[int, str]] = Counter()
     for chat, text in said(world):
         known = texts.get(chat, [])
-        whole = text if (chat, text) in may else next((t for t in known if text.endswith(t)), None)
+        whole = text if (chat, text) in may else next(
+            (t[:HEAD] for t in known if text.endswith(t[:HEAD])), None)  # fmt: skip
         if whole is not None:
             sent[chat, whole] += 1  # sent once more, it has a word of that before it
         elif not at_once and not any(text in one for one in known):  # a long one goes in parts
@@ -166,9 +166,17 @@ def said(world: World) -> Iterator[tuple[int, str]]:
             yield int(params.text("chat_id")), _head(text)
 
 
+HEAD = 4000
+"""Letters by which a message is known; a longer one goes in parts."""
+
+
 def _head(text: str | None) -> str:
+    return _line(text)[:HEAD]
+
+
+def _line(text: str | None) -> str:
     """In one line, and without the code of a link, which is forgotten once it has arrived."""
-    return LINK.sub("start=", " ".join((text or "").split()))[:4000]
+    return LINK.sub("start=", " ".join((text or "").split()))
 
 
 def strangers(world: World) -> Iterator[str]:
