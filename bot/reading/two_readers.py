@@ -22,7 +22,7 @@ from .stand import OF_ITSELF, Lost
 from .statistical import Suspicion, shipped
 from .trace import Trace
 
-SUSPECTS = 0.5
+SUSPECTS = 0.7
 """From this chance of an alarm on, a reply that the grammar read as calm is asked about."""
 SUSPECTS_HIDDEN = 0.5
 """From this chance of an alarm on, the grammar looks for it once more."""
