@@ -177,6 +177,9 @@ _TELLING = frozenset("<eat> <drink> <appetiteword> <pee> <poo> <good>".split())
 def _apart(left: Part, rest: Sequence[Token], whole: Reading) -> bool:
     """Whether what is read of the ``whole`` may come only from words that were read together."""
     denies = any("<neg>" in token.keys for token in left.words)
+    runs_on = not rest[0].cut and rest[0].start - left.words[-1].end < 2
+    if denies and runs_on and not rest[0].keys.isdisjoint(_HOW):
+        return False  # "doesn't smell great"
     if denies and not _own_predicate(left.words, rest):
         return False
     troubles = [one for one in whole.observations if tells_trouble(one.about, one.value)]
@@ -195,6 +198,7 @@ def _own_predicate(left: Sequence[Token], rest: Sequence[Token]) -> bool:
     )
 
 
+_HOW = frozenset(("<good>", "<adv>", "<very>"))
 _NAMES = SPENT | {"<poo>", "<pee>"}
 
 
