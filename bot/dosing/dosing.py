@@ -23,6 +23,7 @@ from bot.model.plan import Medicine
 from bot.model.text import Lang, Text
 from bot.model.urgency import Urgency
 from bot.plan.doses import (
+    ON_TIME,
     AskStaff,
     DueAt,
     NoMore,
@@ -31,6 +32,7 @@ from bot.plan.doses import (
     Yes,
     as_needed,
     least_gap,
+    room_ahead,
     too_close,
 )
 from bot.standing.standing import Over, Paused
@@ -268,7 +270,8 @@ def next_words(ctx: Context, chart: Chart, line: Line, lang: Lang) -> str:
 
 def line_for(chart: Chart, med: str, at: datetime) -> Line | None:
     """The dose line that a dose given at ``at`` belongs to: the nearest slot within half
-    the interval, one that still waits before one that is answered."""
+    the interval, one that still waits before one that is answered. Never one so far ahead that
+    the dose cannot have been meant for it."""
     medicine = medicine_of(chart, med)
     if medicine is None:
         return None
@@ -276,7 +279,9 @@ def line_for(chart: Chart, med: str, at: datetime) -> Line | None:
     near = [
         line
         for line in chart.doses(medicine.name)
-        if line.item.slot_at and abs((line.item.slot_at - at).total_seconds()) <= reach
+        if line.item.slot_at
+        and abs((line.item.slot_at - at).total_seconds()) <= reach
+        and line.item.slot_at - at <= max(room_ahead(medicine), ON_TIME)
     ]
     near.sort(
         key=lambda line: (

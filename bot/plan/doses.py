@@ -115,7 +115,7 @@ def next_dose(
             return _ask(CLOSE, medicine)
         served = [_nearest(slots, at) for at in done]
         last = served[-1]
-        ahead = slots[last] - done[-1] > _room_ahead(medicine)
+        ahead = slots[last] - done[-1] > room_ahead(medicine)
         if (ahead or last in served[:-1]) and not settled:
             return _ask(AHEAD, medicine)
         before = served[-2] if len(served) > 1 else -1
@@ -154,7 +154,7 @@ def may_give(
     """
     gap = timedelta(hours=medicine.gap_hours)
     latest = _latest(medicine, slot, following)
-    earliest = max(slot - _room_ahead(medicine), _nearer(medicine, slot, previous))
+    earliest = max(slot - room_ahead(medicine), _nearer(medicine, slot, previous))
     if any(at < other < at + gap for other in given):
         return _ask(CLOSE, medicine)  # written down for a time still to come
     done = max((other for other in given if other <= at), default=None)
@@ -278,7 +278,7 @@ def _nearer(medicine: Medicine, slot: datetime, previous: datetime | None) -> da
     return previous + (slot - previous) / 2 + timedelta(minutes=1)
 
 
-def _room_ahead(medicine: Medicine) -> timedelta:
+def room_ahead(medicine: Medicine) -> timedelta:
     """How long before its slot a dose may be given: as far as the gap leaves room."""
     spare = timedelta(hours=medicine.every_hours - medicine.gap_hours)
     return max(min(spare, timedelta(hours=medicine.every_hours / 2)), timedelta(0))
