@@ -25,7 +25,8 @@ ABOUT = """Read owners' replies: JSON Lines on standard input, JSON Lines on sta
 
 Each line in is an object:
   text, and any of id, lang (en, es), species (dog, cat), day (from surgery), asked,
-  at (local HH:MM of the reply), medicines and names (lists of words)
+  at (local HH:MM of the reply), medicines and names (lists of words),
+  due (how many medicines were due in the prompt that is answered)
 Each line out is an object:
   id, observations, urgency, understood, reasons, asks
 asks lists what the bot would ask before it settles, the most urgent first: objects of
@@ -127,7 +128,14 @@ def _context(row: Mapping[str, object]) -> Context:
         lang=hint,
         medicines=_words(row, "medicines"),
         names=_words(row, "names"),
+        doses_due=_due(row.get("due", 0)),
     )
+
+
+def _due(due: object) -> int:
+    if not isinstance(due, int) or isinstance(due, bool) or due < 0:
+        raise BadLine(f'"due" is how many medicines were due, such as 2, not {due!r}')
+    return due
 
 
 def _minutes(at: object) -> int | None:

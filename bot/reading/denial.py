@@ -5,10 +5,11 @@ from __future__ import annotations
 from .actors import SEEN, stands_well
 from .clauses import Clause
 from .last_time import long_since
-from .matching import SPENT, Match
+from .matching import SAID_TO_END, SPENT, Match, lists_on
 from .token import Token
 from .wishes import answers_no, of_my_own
 
+_NEG = frozenset(("<neg>",))
 REACH = 9
 """Words over which a negation reaches to the right."""
 
@@ -43,7 +44,7 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
             continue
         if answers_no(tokens, place, clause):
             continue
-        covered = [at for at in match.at if at > place]
+        covered = [at for at in match.at if at >= place + tokens[place].size(_NEG)]
         if not covered or min(covered) - place > REACH:
             continue
         target = min(covered)
@@ -52,7 +53,7 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
             continue
         if of_my_own(tokens, place, target, clause.start):
             continue
-        if _spent(between, tokens[target]):
+        if _spent(tokens, place + 1, target):
             continue
         flips = True
     if not flips and not held:
@@ -106,9 +107,11 @@ def answered_no(tokens: list[Token], clause: Clause) -> bool:
     )
 
 
-def _spent(between: list[Token], target: Token) -> bool:
+def _spent(tokens: list[Token], start: int, target: int) -> bool:
     """ "No diarrhoea eating ok": the denial has its noun, and the verb stands on its own."""
-    if not target.keys.isdisjoint(SPENT):
+    between = tokens[start:target]
+    ended = any(SAID_TO_END in t.keys for t in between)
+    if not tokens[target].keys.isdisjoint(SPENT) and lists_on(tokens, target, ended):
         return False
     last = max((at for at, t in enumerate(between) if not t.keys.isdisjoint(SPENT)), default=-1)
     return last >= 0 and not any(
@@ -128,7 +131,7 @@ def torn(match: Match, tokens: list[Token]) -> bool:
     if match.held:
         cue = next((at for at in match.at if tokens[at].word in _DETERMINERS), None)
         after = [at for at in match.at if cue is not None and at > cue]
-        return bool(after) and _spent(tokens[cue + 1 : after[0]], tokens[after[0]])  # type: ignore[operator]
+        return bool(after) and _spent(tokens, cue + 1, after[0])  # type: ignore[operator]
     if match.rule.fixed:
         return False
     return any(

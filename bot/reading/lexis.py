@@ -144,6 +144,9 @@ _WHOSE = frozenset("his her the a that this other bad front back good left right
 _NAMES_A_BABY = frozenset("como mi el la un pobre nuestro".split())
 
 
+_HOW_PEED = frozenset("as fine normally ok okay well good loads lots plenty twice normal".split())
+
+
 def settle_bit(tokens: list[Token]) -> None:
     """ "A bit", "bit sore": nobody was bitten."""
     for index, token in enumerate(tokens):
@@ -155,6 +158,8 @@ def settle_bit(tokens: list[Token]) -> None:
         if token.word == "wee" and _adjective(tokens, index, before):
             token.keys -= {"<pee>", "<sign>", "<notwoundblood>"}
             token.keys |= {"<slight>"}
+        if token.word == "weed" and index + 1 < len(tokens) and tokens[index + 1].word in _HOW_PEED:
+            token.keys -= {"<poisonthing>", "<toxin>"}
         if token.word in ("paw", "paws") and before in _WHOSE:
             token.keys -= {"<chew>"}  # "his paw below the bandage"
         if token.word == "fat" and before in _ARE:

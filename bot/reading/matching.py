@@ -31,9 +31,26 @@ class Match:
         return self.at[-1]
 
 
-SPENT = frozenset("<sign> <vomit> <lick> <chew> <swell> <pusword> <bleedword>".split())
+SAID_TO_END = "<saidtoend>"
+"""With it a denial is complete ("hasn't touched it", "no aprieta"): no list goes on from it."""
+SPENT = frozenset("<sign> <vomit> <lick> <chew> <swell> <pusword> <bleedword>".split()) | {
+    SAID_TO_END
+}
 """What a denial is about: it has its noun then, or its verb."""
-_GOES_ON = SPENT | frozenset("<pee> <poo> or nor ni o u and y".split())
+_LINKS = frozenset("or nor ni o u and y".split())
+_GOES_ON = SPENT | _LINKS | {"<pee>", "<poo>"}
+_DOES = frozenset("hace hizo haciendo did does doing".split())
+
+
+def lists_on(tokens: list[Token], at: int, ended: bool) -> bool:
+    """Whether a word may go on with the list of what is denied; ``ended``: only behind a link.
+    In "no está mojada hace pipí" it has a verb of its own."""
+    keys = tokens[at].keys
+    if ended:
+        return not keys.isdisjoint(_LINKS)
+    return not keys.isdisjoint(_GOES_ON) and not (
+        tokens[at - 1].word in _DOES and not keys.isdisjoint(("<pee>", "<poo>"))
+    )
 
 
 def _follow(
@@ -54,7 +71,7 @@ def _follow(
     turned = which > 0 and (
         "<neg>" in elements[which - 1].keys or (at > 0 and "<neg>" in tokens[at - 1].keys)
     )
-    spent = False
+    spent = ended = False
     for place in range(at, min(at + max(gap, element.gap) + 1, limit)):
         token = tokens[place]
         if turned and place > at:
@@ -62,7 +79,8 @@ def _follow(
             if "<stopneg>" in before:
                 break  # a denial does not reach over "but", "still", "since"
             spent = spent or not before.isdisjoint(SPENT)
-            if spent and token.keys.isdisjoint(_GOES_ON):
+            ended = ended or SAID_TO_END in before
+            if spent and not lists_on(tokens, place, ended):
                 break  # it has its noun: "no pus closed", "hasn't been sick ate well"
         if not element.keys.isdisjoint(token.keys):
             size = 1 if token.sizes is None else token.size(element.keys)

@@ -12,7 +12,7 @@ from bot.model.urgency import Urgency
 from bot.model.vocabulary import TOPICS
 
 from . import bare, courtesy, danger, denial, foreign, scope, subjects, suppress
-from .actors import all_that_was_due, meal_after_a_dose, promised
+from .actors import promised
 from .asides import is_aside, set_apart
 from .attach import area, figures, medicines_meant, until
 from .clauses import Clause, split
@@ -25,6 +25,7 @@ from .language import guess, settle_homographs
 from .lexis import mark_phrases, settle_bit, tag
 from .limbs import drop_told_twice, mark_lost, of_other_legs
 from .matching import Match
+from .meals import beside_a_dose, told_of_what_was_due
 from .moods import mark_carried, mark_moods
 from .normalise import words_of
 from .overlap import drop_overlaps, in_figures
@@ -35,6 +36,7 @@ from .retold import also_given, as_well, brought_up, not_until, not_yet, of_the_
 from .seek import seek
 from .settle import ABSENT, Found, settle
 from .shorthand import written_out
+from .side_by_side import side_by_side
 from .stand import Lost, lost_to_others, raising, told_at, with_trouble_of
 from .suppress import Suppressor
 from .toes import cold_toes, swollen_and_cold
@@ -58,6 +60,10 @@ _OFTEN = 50
 def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     """What a reply says. Pure; never raises for any text. Text beyond 4,096 code points is
     not read, and the reply then counts as not understood. ``trace`` is told how it came."""
+    return side_by_side(text, _alone(text, context, trace), context, _alone)
+
+
+def _alone(text: str, context: Context, trace: Trace | None = None) -> Reading:
     if trace:
         trace.text = text
     tokens = written_out(words_of(text[:_LIMIT]), text)
@@ -65,8 +71,7 @@ def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
         danger_words = tuple(foreign.dangers(tokens))
         return Reading(danger_words, False, context.lang or "en", ("a language that is not read",))
     lang = _prepare(tokens, context, trace)
-    marked = _marked(tokens, lang, context)
-    reading, lost = _read(text, marked, lang, context, trace)
+    reading, lost = _read(text, _marked(tokens, lang, context), lang, context, trace)
     return bounded(text, lost, reading, context, trace)
 
 
@@ -146,8 +151,8 @@ def _read(
             clause.keys |= {"<felid>"}  # a cat that pants is short of breath
         if dressed:
             clause.keys |= {"<dressed>"}
-        if due and all_that_was_due(tokens, clause):
-            clause.keys |= {"<planned>"}
+        if due:
+            clause.keys |= told_of_what_was_due(tokens, clause)
     matches, moods = seek(tokens, clauses, context, trace)
     if trace:
         trace.begin(tokens, matches)
@@ -166,7 +171,7 @@ def _read(
     if trace:
         trace.keep(matches, "in a formula that weighs nothing", suppress.FORMULA)
     scope.weigh(matches, tokens, clauses)
-    torn = [m for m in matches if denial.torn(m, tokens) or meal_after_a_dose(m, tokens)]
+    torn = [m for m in matches if denial.torn(m, tokens) or beside_a_dose(m, tokens, clauses)]
     matches = _without(matches, torn, suppress.TORN, lost)
     if trace:
         trace.keep(matches, "a denial, or another statement, stands in its midst", suppress.TORN)
@@ -306,11 +311,10 @@ def _conclude(
         m.void in (suppress.WISH, suppress.QUESTION, suppress.CONDITION, suppress.ANIMAL)
         for m in matches
     )
-    wish = any("wish" in c.moods or "hypo" in c.moods for c in clauses)
+    wish = any(c.moods & {"wish", "hypo", "worry"} for c in clauses)
     feared = any(m.void is suppress.FEAR for m in matches)
-    worry = any("worry" in c.moods for c in clauses)
     marked = any(c.asked and c.end - c.start > 1 for c in clauses)
-    lone = not said and not requests and (voids or wish or other or feared or worry or marked)
+    lone = not said and not requests and (voids or wish or other or feared or marked)
     if not observations and any("acting" in c.moods for c in clauses):
         observations.append(
             Observation("request", "call_back", span=(tokens[0].start, tokens[-1].end))

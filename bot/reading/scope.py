@@ -20,6 +20,7 @@ from .apart import stands_apart
 from .clauses import Clause
 from .denial import answered_no
 from .matching import Match
+from .meals import of_the_toilet
 from .origin import from_elsewhere
 from .suppress import Suppressor
 from .token import Token
@@ -226,6 +227,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
         and "asked-dose" in match.rule.focus
         and of_something_else(match, tokens, clause)
     ):
+        return suppress.SOMETHING_ELSE
+    if (about, match.rule.value) == ("dose", "doubled") and of_the_toilet(match, tokens):
         return suppress.SOMETHING_ELSE
     if about == "life" and not_the_patient(match, tokens, clause):
         return suppress.ANOTHERS_DEATH

@@ -4,7 +4,8 @@
 
 Each asked topic has ways to answer it: rows of slots, a slot with ``?`` being left out half
 of the time. A slot's parts stand in both languages; every second one belongs to the half
-that nobody tunes on. None of them may page staff, and few may be left to them.
+that nobody tunes on. None of them may page staff, and few may be left to them. ``beside``
+joins two such answers to different questions in one text, and a dose, a meal and a toilet.
 """
 
 from __future__ import annotations
@@ -13,7 +14,8 @@ import argparse
 import random
 import sys
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
+from itertools import permutations, product
 from pathlib import Path
 
 sys.path.insert(0, str(Path(__file__).parents[2]))
@@ -28,6 +30,10 @@ EN = {
         gave her the meds; pill given; tablet's in; all his pills taken; swallowed it; she ate it;
         ate all his pills; all her tablets down; gave him 2; gave one; gave half a tablet;
         two given; gave one and a half; he had the lot; gave all of them; meds done; gave them""",
+    "gavemed": """gave carprofen; gave her gabapentin; carprofen given; gave him the carprofen;
+        pills given; gave his meds; meds given; morning pills in; all his evening pills are in;
+        evening meds done; tablets given; he had it just now; she's had it; got them all down;
+        both pills down""",
     "clock": """at 8; 8; at half 7; half 7; quarter past 8; around 8ish; 7:45; at 8am;
         at ten past 9;
         10 past 9; eight oclock; at eight; bang on 8; about 7; 8.15; at twenty to 9; 9 pm; 9;
@@ -135,6 +141,9 @@ ES = {
         pastilla dada; se la comió; le di una y media; le di 2; se la tragó; ya está; le di ambas;
         tomó su dosis; se comió todas las pastillas; le dimos las medicinas; le di su jarabe;
         ya quedó""",
+    "gavemed": """le di el carprofeno; le di su gabapentina; carprofeno dado; pastillas dadas;
+        le di las pastillas; ya le di sus medicinas; todas dadas; ya dadas; las tres dadas;
+        se las tomó todas; ya tomó sus pastillas; medicinas listas; tabletas dadas""",
     "clock": """a las 8; a las 8 y media; a las ocho; 8; a las 8 y cuarto; 8:15; como a las 7;
         a las 7 de la mañana; 9 pm; a eso de las 9; a las nueve menos cuarto; 7 y media;
         a las 20:00; cerca de las 8; al cuarto para las 9; 8 am; a la una; a las 8 en punto""",
@@ -264,6 +273,42 @@ WAYS: dict[str, tuple[str, ...]] = {
 }
 
 
+MATTERS = {
+    "gavemed": "dose", "gave": "dose", "ate": "appetite", "drank": "drinking",
+    "pood": "bathroom", "peed": "bathroom", "walked": "walk", "cone": "cone",
+    "unlicked": "licking", "well": "general", "nopain": "pain", "leg": "mobility",
+    "wound": "incision", "bandage": "bandage", "unsick": "vomiting",
+}  # fmt: skip
+"""A slot that answers by itself → what may have been asked."""
+DOSES = ("gavemed", "gave")
+NAME_NOTHING = frozenset(("cone", "unlicked", "wound", "bandage"))
+"""What they tell of is not named ("dry", "still on"): they answer only what was asked."""
+PAIRS_EACH, TRIPLES_EACH = 6, 30
+
+
+def beside(half: str) -> Iterator[dict[str, object]]:
+    """Two answers that have nothing to do with each other in one text, and three: a dose, a meal
+    and a toilet. Where a dose is told, medicines were due."""
+    pairs = [
+        (a, b)
+        for a, b in permutations(MATTERS, 2)
+        if not ({a, b} <= set(DOSES) or {a, b} <= NAME_NOTHING)
+    ]
+    triples = [(a, "ate", b) for a in DOSES for b in ("pood", "peed")]
+    for lang, parts in (("en", EN), ("es", ES)):
+        for slots in (*pairs, *triples):
+            dice = random.Random(f"{lang} {slots} {half}")
+            for _ in range(PAIRS_EACH if len(slots) == 2 else TRIPLES_EACH):
+                text = _put_together(" ".join(slots), parts, half, dice)
+                unnamed = [MATTERS[slot] for slot in slots if slot in NAME_NOTHING]
+                told = [*(MATTERS[slot] for slot in slots), "none", "general"]
+                asked = dice.choice(unnamed or told)
+                yield {"text": text, "asked": asked, "lang": lang,
+                       "species": dice.choice(("dog", "cat")), "day": dice.choice((3, 9, 16)),
+                       "at": "20:30", "medicines": ["carprofen", "gabapentin"],
+                       "due": 2 * any(slot in DOSES for slot in slots)}  # fmt: skip
+
+
 def answers(half: str) -> Iterator[dict[str, object]]:
     """The answers of one half, as ``slowleash read`` takes them: the same at every call."""
     for lang, parts in (("en", EN), ("es", ES)):
@@ -294,7 +339,7 @@ def _put_together(way: str, parts: dict[str, str], half: str, dice: random.Rando
     return text[0].upper() + text[1:] if dice.random() < 0.3 else text
 
 
-def measure(half: str) -> tuple[int, list[str], list[str], list[str]]:
+def measure(rows: Iterable[dict[str, object]]) -> tuple[int, list[str], list[str], list[str]]:
     """How many answers there are, those that page, those left to staff, and those that are
     asked about."""
     from bot.cli.read import answer
@@ -303,7 +348,7 @@ def measure(half: str) -> tuple[int, list[str], list[str], list[str]]:
     paged: list[str] = []
     left: list[str] = []
     asked: list[str] = []
-    for row in answers(half):
+    for row in rows:
         total += 1
         got = answer(row)
         if got["asks"]:
@@ -322,9 +367,11 @@ def main(argv: list[str] | None = None) -> int:
     parser.add_argument("--half", choices=HALVES)
     parser.add_argument("--list", action="store_true", help="list what was not taken as plain")
     options = parser.parse_args(argv)
-    for half in (options.half,) if options.half else HALVES:
-        total, paged, left, asked = measure(half)
-        print(f"{half}: {total} answers, paged {len(paged)} ({100 * len(paged) / total:.2f} %), "
+    halves = (options.half,) if options.half else HALVES
+    for half, made in product(halves, (answers, beside)):
+        total, paged, left, asked = measure(made(half))
+        print(f"{half}, {made.__name__}: {total} answers, "
+              f"paged {len(paged)} ({100 * len(paged) / total:.2f} %), "
               f"left to staff {len(left)} ({100 * len(left) / total:.2f} %), "
               f"asked about {len(asked)} ({100 * len(asked) / total:.2f} %)")  # fmt: skip
         topics = Counter(line.split()[1] for line in (*paged, *left))

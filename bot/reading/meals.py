@@ -1,0 +1,75 @@
+"""A meal that is told beside a dose, and what is done twice that is no dose."""
+
+from __future__ import annotations
+
+from .actors import all_that_was_due, meal_after_a_dose
+from .clauses import Clause
+from .matching import Match
+from .token import Token
+
+_IS = frozenset("is are was were all been have has ya estan esta".split())
+_IS_IN = frozenset(
+    "in down done given taken dada dadas dado dados tomada tomadas adentro lista listas".split()
+)
+_GAVE = frozenset("gave given giving administered di dimos".split())
+_OF_PILLS = frozenset(
+    "it them those these ellas ellos ese esas esos la las los todas todos ambas every".split()
+)
+_TOO_MANY = frozenset(
+    ("<meds>", "<medcontainer>", "<noneleft>", "<wrecked>", "<humandrug>", "<three>")
+)
+_NEAR = 4
+
+
+def told_of_what_was_due(tokens: list[Token], clause: Clause) -> frozenset[str]:
+    """What a clause is known by while a dose is due: "swallowed it", "ate all his pills"."""
+    due = frozenset(("<dosedue>",))
+    return due | {"<planned>"} if all_that_was_due(tokens, clause) else due
+
+
+def beside_a_dose(match: Match, tokens: list[Token], clauses: list[Clause]) -> bool:
+    """Whether pills that were given are read as what was eaten after them."""
+    own = a_meal_of_its_own(match, tokens, clauses[match.clause])
+    return own or meal_after_a_dose(match, tokens)
+
+
+def a_meal_of_its_own(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """ "Meds done ate everything one poop": a dose told to its end, by who gave it or as all that
+    was due, and then a meal. What was eaten and points back to pills, or is more, is none."""
+    if match.rule.value != "medicine_overdose":
+        return False
+    doses = [at for at in match.at if "<meds>" in tokens[at].keys]
+    eaten = [at for at in match.at if doses and at > doses[0] and "<ingest>" in tokens[at].keys]
+    if not eaten or not _told_to_its_end(tokens, doses[0], eaten[0], clause):
+        return False
+    after = eaten[0] + 1
+    while after < len(tokens) and not tokens[after].cut and after <= eaten[0] + _NEAR:
+        token = tokens[after]
+        if token.word in _OF_PILLS or not token.keys.isdisjoint(_TOO_MANY):
+            return False
+        after += 1
+    beside = tokens[max(0, doses[0] - 2 * _NEAR) : doses[0]] + tokens[doses[0] + 1 : eaten[0]]
+    return all(t.keys.isdisjoint(_TOO_MANY - {"<three>"}) for t in beside)
+
+
+def _told_to_its_end(tokens: list[Token], dose: int, eaten: int, clause: Clause) -> bool:
+    put = dose + 1
+    while put < eaten and tokens[put].word in _IS:
+        put += 1
+    ahead = tokens[max(clause.start, dose - _NEAR) : dose]
+    gave = any(t.word in _GAVE for t in ahead)
+    all_due = "<planned>" in clause.keys and any("<ingest>" in t.keys for t in ahead)
+    return gave or all_due or (put < eaten and tokens[put].word in _IS_IN)
+
+
+def of_the_toilet(match: Match, tokens: list[Token]) -> bool:
+    """ "Pills given, peed twice", "hizo dos veces": what was done twice is no dose."""
+    return any(
+        tokens[at - 1].word in _GOES or not tokens[at - 1].keys.isdisjoint(("<pee>", "<poo>"))
+        for at in match.at
+        if at and not tokens[at].cut and tokens[at].word in _TWICE
+    )
+
+
+_TWICE = frozenset("twice 2_times two_times dos dos_veces double".split())
+_GOES = frozenset("went goes gone hizo hace".split())

@@ -1,0 +1,256 @@
+"""Two or three plain answers in one text, each its own: "pills given, ate all his dinner".
+
+Patterns reach over commas and gaps, and a denial reaches to the right; so of two statements that
+each tell only what is well, the one may be read into the other. Where words that were not read as
+plain fall into statements that are, each read alone, these stand. Words that tell a trouble, a
+denial without its verb, a "them" that points back: none of these is plain alone, and then all
+stays as it was read.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, replace
+from itertools import dropwhile, pairwise
+
+from bot.model.observation import Observation
+from bot.model.reading import Context, Reading, Suppressed
+from bot.model.topics import told_by_yes
+
+from .lexis import mark_phrases, tag
+from .matching import SAID_TO_END, SPENT
+from .normalise import words_of
+from .token import Token
+from .wishes import tells_trouble
+
+MOST_WORDS = 20
+"""What is told in more words is seldom two plain answers, and is not looked at."""
+MOST_PARTS = 3
+
+_LINKS = frozenset("and y e plus ademas".split())
+_LISTS = frozenset("or nor ni o u neither".split())
+_ANSWERS = frozenset("yes no not none never nothing nope yep yeah si nada nunca ninguno".split())
+"""They take their sense from what was asked, or from the words beside them."""
+_POINTS_BACK = frozenset(
+    "it them those these one ones him la las lo los ellas ellos esa esas eso esos todas "
+    "todos".split()
+)
+_AGAIN = frozenset(
+    "too also again more another other same otra otro otras otros tambien mas twice double "
+    "doubled doble".split()
+)
+_TURNS = frozenset(
+    "but however though although tho except less more than only just barely hardly until till "
+    "unless if when while because so suddenly sudden yet still now then before after ago used "
+    "pero aunque menos solo apenas casi hasta si cuando porque mientras sino salvo excepto "
+    "todavia aun ahora luego antes despues repente yesterday ayer anoche".split()
+)
+"""Words that set one statement against the other, or in another time."""
+_OPEN = frozenset(("<function>", "<aux>", "<be>", "<neg>", "<joiner>", "<adv>", "<very>"))
+_CLOSE = frozenset("it them on up down in off out him her well bien".split())
+"""The last word of a statement may be one of these, though it is of such a class."""
+_NOT_DONE = frozenset("hasnt havent hadnt ha has had".split())
+_PARTICIPLES = frozenset("eaten drunk gone been done taken".split())
+_GIVES = frozenset(
+    "gave given giving administered in down di dimos dio dado dada dados dadas lista listas".split()
+)
+_EATEN_UP = ("swallowed", "medicine_overdose")
+
+Alone = Callable[[str, Context], Reading]
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """Words that stand for themselves, from the character ``at``, and what they say."""
+
+    words: tuple[Token, ...]
+    at: int
+    reading: Reading
+
+
+def side_by_side(text: str, whole: Reading, context: Context, alone: Alone) -> Reading:
+    """What the statements say of which the words are put together, where each of them is plain
+    ``alone`` and the ``whole`` is not."""
+    if (whole.understood and not _amiss(whole)) or any(
+        one.about == "request" for one in whole.observations
+    ):
+        return whole
+    tokens = words_of(text)
+    if not 2 <= len(tokens) <= MOST_WORDS or any(t.asks or t.word in _TURNS for t in tokens):
+        return whole
+    tag(tokens)
+    mark_phrases(tokens)
+    parts = _parts(text, tokens, MOST_PARTS, whole, context, alone)
+    return _together(parts, whole, context) if parts else whole
+
+
+def _parts(
+    text: str, tokens: list[Token], most: int, whole: Reading, context: Context, alone: Alone
+) -> list[Part]:
+    """The plain statements that the words fall into; none where they fall into no such."""
+    joints = sorted(range(1, len(tokens)), key=lambda at: not _joint(tokens[at]))
+    for at in joints:
+        left = _part(text, tokens[:at], context, alone)
+        rest = tokens[at + (tokens[at].word in _LINKS) :]
+        if left is None or not rest or not _apart(left, rest, whole):
+            continue
+        right = _part(text, rest, context, alone)
+        more = [right] if right is not None else []
+        if not more and most > 2:
+            more = _parts(text, rest, most - 1, whole, context, alone)
+        if more and not _shared([left, *more]) and _told_well([left, *more], whole):
+            return [left, *more]
+    return []
+
+
+def _joint(token: Token) -> bool:
+    return token.cut > 0 or token.word in _LINKS
+
+
+def _part(text: str, words: Sequence[Token], context: Context, alone: Alone) -> Part | None:
+    """The words as a statement of their own, where they are a plain one."""
+    start, end = words[0].start, words[-1].end
+    if _of_what_is_not_named(words) and not _amiss(alone(text[start:end], context)):
+        return Part(tuple(words), start, _UNNAMED)
+    last = words[-1]
+    if all(token.word in _ANSWERS for token in words) or not (
+        last.keys.isdisjoint(_OPEN) or last.word in _CLOSE or "<good>" in last.keys
+    ):
+        return None
+    reading = alone(text[start:end], context)
+    return Part(tuple(words), start, reading) if _plain(reading) else None
+
+
+def _of_what_is_not_named(words: Sequence[Token]) -> bool:
+    """ "Hasn't touched it", "no aprieta": a whole denial, and what of is not said."""
+    rest = list(dropwhile(lambda token: "<patient>" in token.keys, words))
+    if len(rest) < 2 or "<neg>" not in rest[0].keys or SAID_TO_END not in rest[1].keys:
+        return False
+    return rest[1].size(_TO_END) == len(rest) - 1
+
+
+_TO_END = frozenset((SAID_TO_END,))
+_UNNAMED = Reading((), False, "en", ("of what, is not said",))
+
+
+def _plain(reading: Reading) -> bool:
+    """Whether it tells something, each word of it read and nothing amiss."""
+    return (
+        reading.understood
+        and not reading.unread
+        and bool(reading.observations)
+        and not _amiss(reading)
+    )
+
+
+def _amiss(reading: Reading) -> bool:
+    return any(
+        one.unsure or one.about == "request" or tells_trouble(one.about, one.value)
+        for one in reading.observations
+    )
+
+
+def _shared(parts: Sequence[Part]) -> bool:
+    """Whether a dose is told in more than one of them: it may have been given twice."""
+    return sum(any(o.about == "dose" for o in part.reading.observations) for part in parts) > 1
+
+
+def _told_well(parts: Sequence[Part], whole: Reading) -> bool:
+    """Whether a part tells the contrary of each trouble, in its own words, where it is not said
+    what another denies: "ate well, hasn't touched it"."""
+    if all(part.reading is not _UNNAMED for part in parts):
+        return True
+    told = {
+        one.about
+        for part in parts
+        if any(not token.keys.isdisjoint(_TELLING) for token in part.words)
+        for one in part.reading.observations
+        if one.about not in part.reading.bare
+    }
+    troubles = {o.about for o in whole.observations if tells_trouble(o.about, o.value)}
+    return bool(troubles) and troubles <= told
+
+
+_TELLING = frozenset("<eat> <drink> <appetiteword> <pee> <poo> <good>".split())
+
+
+def _apart(left: Part, rest: Sequence[Token], whole: Reading) -> bool:
+    """Whether what is read of the ``whole`` may come only from words that were read together."""
+    denies = any("<neg>" in token.keys for token in left.words)
+    runs_on = not rest[0].cut and rest[0].start - left.words[-1].end < 2
+    if denies and runs_on and not rest[0].keys.isdisjoint(_HOW):
+        return False  # "doesn't smell great"
+    if denies and not _own_predicate(left.words, rest):
+        return False
+    troubles = [one for one in whole.observations if tells_trouble(one.about, one.value)]
+    return all(_crosses(one, left, rest, denies) for one in troubles)
+
+
+def _own_predicate(left: Sequence[Token], rest: Sequence[Token]) -> bool:
+    """Whether the words go on with more than what the denial before them may hold for."""
+    words = {token.word for token in rest}
+    if words & _LISTS or all(not t.keys.isdisjoint(_NAMES) for t in rest):
+        return False
+    first = rest[0].word
+    return not (
+        {token.word for token in left} & _NOT_DONE
+        and (first in _PARTICIPLES or first.endswith(("ado", "ido")))
+    )
+
+
+_HOW = frozenset(("<good>", "<adv>", "<very>"))
+_NAMES = SPENT | {"<poo>", "<pee>"}
+
+
+def _crosses(trouble: Observation, left: Part, rest: Sequence[Token], denies: bool) -> bool:
+    """Whether a trouble is read from the words of both sides, which have nothing in common."""
+    at, end = trouble.span
+    border = rest[0].start
+    denies = denies or any("<neg>" in token.keys for token in rest)
+    if not denies and not at < border < end:
+        return False
+    words = {token.word for token in rest}
+    if trouble.about == "dose":
+        return not any(
+            after.word in _AGAIN and before.keys.isdisjoint(_NAMES)
+            for before, after in pairwise((left.words[-1], *rest))
+        )
+    if trouble.about == "swallowed":
+        both = words | {token.word for token in left.words}
+        return bool(both & _GIVES) and not words & _POINTS_BACK
+    return True
+
+
+def _together(parts: Sequence[Part], whole: Reading, context: Context) -> Reading:
+    """What all the parts say, each at its place in the reply. What only answers what was asked
+    says nothing where a part names it."""
+    asked = {about for about, _ in told_by_yes(context.asked)}
+    named = any(
+        one.about in asked and one.about not in part.reading.bare
+        for part in parts
+        for one in part.reading.observations
+    )
+    out: dict[tuple[str, str, str | None], Observation] = {}
+    bare: set[str] = set()
+    hidden: list[Suppressed] = []
+    reasons: list[str] = []
+    for part in parts:
+        at, reading = part.at, part.reading
+        reasons += reading.reasons
+        for what in reading.suppressed:
+            hidden.append(replace(what, span=(what.span[0] + at, what.span[1] + at)))
+        for one in reading.observations:
+            if one.about in reading.bare and named:
+                continue
+            bare |= reading.bare & {one.about}
+            moved = replace(one, span=(one.span[0] + at, one.span[1] + at))
+            out.setdefault((one.about, one.value, one.med), moved)
+    return replace(
+        whole,
+        observations=tuple(out.values()),
+        understood=all(part.reading.understood for part in parts),
+        reasons=(*reasons, f"{len(parts)} statements, each read alone"),
+        bare=frozenset(bare),
+        suppressed=tuple(hidden),
+        unread=0,
+    )
