@@ -211,7 +211,9 @@ def _not_counted(reading: Reading, suspicion: Suspicion, context: Context) -> li
     open_ = [
         one
         for one in reading.suppressed
-        if one.about not in calm and _stays_open(one, suspicion, context)
+        if one.about not in calm
+        and (one.about, one.value) not in _given(reading, suspicion, calm)
+        and _stays_open(one, suspicion, context)
     ]
     likely = suspicion.emergency >= SUSPECTS_AT_ALL
     at = Urgency.emergency if likely else Urgency.same_day
@@ -299,6 +301,11 @@ def _open_matters(
     foot down" on the first day), nor those of which the figure itself was read."""
     calm = _calm(reading, context)
     calm |= {one.about for one in reading.observations if one.value == "measured"}
-    given = _accounted(reading) and "dose" in calm and suspicion.emergency < SUSPECTS_OTHERWISE
-    closed = _GIVEN if given else set()
-    return [one for one in suspicion.matters if one[0] not in calm and one not in closed]
+    given = _given(reading, suspicion, calm)
+    return [one for one in suspicion.matters if one[0] not in calm and one not in given]
+
+
+def _given(reading: Reading, suspicion: Suspicion, calm: set[str]) -> set[tuple[str, str]]:
+    """What stays unasked of medicines that were given as ordered."""
+    plain = _accounted(reading) and "dose" in calm
+    return _GIVEN if plain and suspicion.emergency < SUSPECTS_OTHERWISE else set()
