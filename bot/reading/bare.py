@@ -317,7 +317,7 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
         )
     ):
         return "yes"
-    if asked == "dose" and "<neg>" not in keys and ("<clock>" in keys and size <= 5):
+    if asked == "dose" and "<neg>" not in keys and keys & _ALL_OR_WHEN and size <= 5:
         return "yes"
     opener = "<joiner>" in tokens[clause.start].keys  # the "ok" of "ok, I gave it"
     told = tokens[clause.start + opener : clause.end]
@@ -334,6 +334,7 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     return ""
 
 
+_ALL_OR_WHEN = frozenset(("<clock>", "<allofthem>"))
 _FIGURES = frozenset(("<minutes>", "<metres>", "<number>"))
 
 

@@ -343,9 +343,25 @@ def _ends(tokens: list[Token], index: int) -> bool:
     return index >= len(tokens) or bool(tokens[index].cut)
 
 
+def all_of_them(tokens: list[Token], due: int) -> None:
+    """ "Ya las tres", where three medicines are due: those, and no hour of the day."""
+    for at, token in enumerate(tokens[:-1]):
+        so_many = NUMBERS.get(tokens[at + 1].word)
+        if (
+            token.word == "las"
+            and so_many == due > 1
+            and word_at(tokens, at - 1) not in _TO_AN_HOUR
+        ):
+            token.parts = ("las",)  # is not folded with what follows
+            token.keys |= {"<allofthem>"}
+
+
+_TO_AN_HOUR = frozenset("a de son eran desde hasta como casi sobre tipo para".split())
+
+
 def those_due(tokens: list[Token], due: int) -> None:
     """ "Gave all three", "le di las tres", where three medicines were due: those."""
-    if any("<medcontainer>" in token.keys for token in tokens):
+    if due < 2 or any("<medcontainer>" in token.keys for token in tokens):
         return
     for token in tokens:
         if "<number>" in token.keys and token.value is not None and token.value <= due:

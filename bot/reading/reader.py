@@ -31,7 +31,7 @@ from .normalise import words_of
 from .overlap import drop_overlaps, in_figures
 from .part_of import without_parts
 from .plans import when_awake
-from .quantities import fold_quantities, those_due
+from .quantities import all_of_them, fold_quantities, those_due
 from .retold import also_given, as_well, brought_up, not_until, not_yet, of_the_dead, resolve_past
 from .seek import seek
 from .settle import ABSENT, Found, settle
@@ -121,11 +121,11 @@ def _marked(tokens: list[Token], lang: Lang, context: Context) -> list[Token]:
     """The words with phrases, quantities and the patient's own name known."""
     mark_phrases(tokens)
     mark_lost(tokens)
+    all_of_them(tokens, context.doses_due)
     if context.asked == "dose" or context.doses_due:
         tokens = hours_of_doses(tokens, context.at)
     tokens = fold_quantities(tokens, context.at)
-    if context.doses_due > 1:
-        those_due(tokens, context.doses_due)
+    those_due(tokens, context.doses_due)
     subjects.mark_own_name(tokens, _own(context), lang)
     return tokens
 

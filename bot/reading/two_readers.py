@@ -306,6 +306,7 @@ def _open_matters(
 
 
 def _given(reading: Reading, suspicion: Suspicion, calm: set[str]) -> set[tuple[str, str]]:
-    """What stays unasked of medicines that were given as ordered."""
-    plain = _accounted(reading) and "dose" in calm
+    """What stays unasked of medicines that were given as ordered, refused or brought up."""
+    dose = any(one.about == "dose" for one in reading.observations)
+    plain = dose and (_accounted(reading) or "dose" not in calm)
     return _GIVEN if plain and suspicion.emergency < SUSPECTS_OTHERWISE else set()

@@ -62,7 +62,8 @@ def _in_sentence(tokens: list[Token], now: int | None) -> list[Token]:
     out: list[Token] = []
     index = 0
     while index < len(tokens):
-        clock = clock_at(tokens, index)
+        these = index > 0 and "<allofthem>" in tokens[index - 1].keys
+        clock = None if these else clock_at(tokens, index)
         if clock and _is_hour(tokens, index, clock[1], clock[2]):
             value = nearest_past(clock[0], clock[2], now)
             first = index

@@ -101,3 +101,16 @@ def test_a_temperature_that_was_asked(text: str, celsius: float) -> None:
     assert [(o.about, o.celsius) for o in told if o.about == "temperature"] == [
         ("temperature", celsius)
     ]
+
+
+@pytest.mark.parametrize("word", ["dos", "tres", "cuatro"])
+@pytest.mark.parametrize(
+    "said", ["ya las {}", "las {} dadas", "las {} de la noche", "ya las {}, cenó bien"]
+)
+def test_as_many_as_were_due_are_those_and_no_hour(word: str, said: str) -> None:
+    due = {"dos": 2, "tres": 3, "cuatro": 4}[word]
+    of_those = Context("dose", 3, 20 * 60 + 15, lang="es", doses_due=due)
+    given = [x for x in read(said.format(word), of_those).observations if x.about == "dose"]
+    assert [(x.value, x.at) for x in given] == [("given", None)]
+    at_an_hour = read(f"se la di a las {word}", of_those).observations
+    assert [(x.value, x.at is not None) for x in at_an_hour] == [("given", True)]
