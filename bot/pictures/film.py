@@ -89,6 +89,10 @@ def contact_sheet(film: bytes, frames: int = 12) -> bytes:
     return sheet_of(take_frames(film, frames))
 
 
+GROWS, ROOM = 2, 1 << 20
+"""A film may be this many times its size once its tracks are unpacked, and so many bytes more."""
+
+
 def clean_film(film: bytes) -> bytes:
     """The same pictures and sound, not encoded anew, in a file without anything beside
     them: place, device, and whatever else a phone records in tracks of its own.
@@ -107,7 +111,11 @@ def clean_film(film: bytes) -> bytes:
                         made = target.add_stream_from_template(stream, opaque=True)
                         made.metadata.clear()
                         streams[stream.index] = made
+                so_far = 0
                 for packet in source.demux([source.streams[index] for index in streams]):
+                    so_far += packet.size
+                    if so_far > GROWS * len(film) + ROOM:
+                        raise PictureError("it unpacks to many times its size")
                     if packet.dts is not None:
                         packet.stream = streams[packet.stream.index]
                         target.mux(packet)

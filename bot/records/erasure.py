@@ -12,6 +12,7 @@ from __future__ import annotations
 
 import json
 import re
+import unicodedata
 from collections.abc import Collection, Iterable
 from dataclasses import dataclass
 from datetime import date, datetime
@@ -117,7 +118,18 @@ def _phone(number: str) -> re.Pattern[str]:
     """The number with any signs between its digits, with its country's code or without."""
     digits = re.sub(r"\D", "", number)
     last = digits[-9:] if len(digits) > 9 else digits
-    return re.compile(r"(?<!\d)(?:\+?[\d ().-]{0,8}?)" + r"[\s()./-]{0,3}".join(last) + r"(?!\d)")
+    between = r"(?:[^\w]|_){0,5}"
+    return re.compile(
+        r"(?<!\d)(?:\+?[\d ().-]{0,8}?)" + between.join(_WRITTEN[one] for one in last) + r"(?!\d)"
+    )
+
+
+_ALPHABET = [chr(code) for code in range(0x20000)]
+_WRITTEN: Final = {
+    digit: f"[{''.join(c for c in _ALPHABET if unicodedata.decimal(c, -1) == int(digit))}]"
+    for digit in "0123456789"
+}
+"""Each digit in every script that has one."""
 
 
 def renamed(value: Any, name: str, instead: str) -> Any:

@@ -17,11 +17,12 @@ import pytest
 
 from bot.pictures import apart as task
 from bot.pictures.check import check_picture
-from bot.pictures.film import check_film
+from bot.pictures.film import check_film, clean_film
 from bot.pictures.opening import PictureError
 from bot.service import apart
 from tests.pictures.made import data, leg, tiled
 from tests.pictures.test_films import WALK
+from tests.pictures.zipped import zipped_film
 
 SDP = b"v=0\r\no=- 0 0 IN IP4 0.0.0.0\r\ns=x\r\nc=IN IP4 0.0.0.0\r\nt=0 0\r\n" + (
     b"m=video 40404 RTP/AVP 96\r\na=rtpmap:96 H264/90000\r\n"
@@ -150,3 +151,11 @@ def test_what_is_written_is_what_is_parsed() -> None:
     assert (head, parts) == ({"done": 1}, [b"a", b"bb"])
     with pytest.raises(ValueError, match="announced"):
         task.parse(b'{"lengths": [1]}\nabb')
+
+
+def test_a_film_that_unpacks_to_many_times_its_size_is_refused() -> None:
+    film = zipped_film(12, 1_000_000)
+    assert len(film) < 250_000
+    with pytest.raises(PictureError, match="many times its size"):
+        clean_film(film)
+    assert clean_film(zipped_film(2, 20_000))

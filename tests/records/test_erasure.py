@@ -247,3 +247,16 @@ def test_what_is_left_of_an_entry_names_nobody() -> None:
     assert json.loads(case_in_figures(body))["entries"][0]["findings"] == [
         {"rule": "pus", "urgency": "none"}
     ]
+
+
+@pytest.mark.parametrize(
+    "written",
+    ["303-555-0107", "303–555–0107", "303\u2011555\u20110107", "303_555_0107", "303, 555, 0107",
+     "303 · 555 · 0107", "303  -  555  -  0107", "３０３５５５０１０７", "(303) 555.01.07"],
+)  # fmt: skip
+def test_a_phone_number_goes_however_it_is_written(written: str) -> None:
+    traces = Traces({}, phones("+1 303 555 0107"))
+    left = traces.in_text(f"please call me at {written} about the walk")
+    assert not any(letter.isdecimal() for letter in left), left
+    assert "[erased]" in left
+    assert left.endswith("about the walk")
