@@ -21,7 +21,7 @@ async def test_under_attack_an_emergency_comes_first_and_memory_stays_small(
         await world.start()
         with Scales(world.bot, 0.03) as scales:
             bombs(world, world.homes[0], rng)
-            flood(world, 120, rng)
+            flood(world, 400, rng)
             world.people.say(world.homes[1], None, "vomitó sangre")
             await world.until(
                 lambda: any("EMERGENCY" in one for one in world.people.said(world.desk)), "paged"
