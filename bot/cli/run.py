@@ -11,6 +11,7 @@ import signal
 from collections.abc import AsyncIterator, Awaitable, Callable
 from dataclasses import dataclass
 from datetime import timedelta
+from functools import partial
 from importlib.resources import files
 from typing import TypeVar
 from urllib.parse import urlsplit
@@ -27,7 +28,7 @@ from bot.service.alert import Alert, Trouble
 from bot.service.app import App
 from bot.service.backup import copying
 from bot.service.clock import Clock, SystemClock
-from bot.service.lookout import DOWN
+from bot.service.lookout import DOWN, Webhook
 from bot.service.practice import fresh_code
 from bot.service.sealing import sealing
 from bot.service.watchdog import FATAL
@@ -272,6 +273,6 @@ async def _with_webhook(
             raise CommandError(
                 f"port {args.port}: {error.strerror}. Try another: --port"
             ) from error
-        ask = _done(set_webhook, client, args.webhook, secret)
-        if await _patiently(ask, client, stop, app.alert):
-            await app.run(stop, polling=False)
+        tell = partial(set_webhook, client, args.webhook, secret)
+        if await _patiently(_done(tell), client, stop, app.alert):
+            await app.run(stop, polling=False, webhook=Webhook(args.webhook, tell))
