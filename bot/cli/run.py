@@ -29,11 +29,13 @@ from bot.service.app import App
 from bot.service.backup import copying
 from bot.service.clock import Clock, SystemClock
 from bot.service.lookout import DOWN, Webhook
+from bot.service.overseer import DATABASE, Overseer
 from bot.service.practice import fresh_code
 from bot.service.sealing import sealing
 from bot.service.watchdog import FATAL
 from bot.store.database import Database, StorageTrouble
 from bot.store.review import ReviewStore
+from bot.store.trouble import Kind
 from bot.telegram.client import PLATFORM, Client, Timeouts
 from bot.telegram.outcome import PlatformError, TokenWrong
 from bot.telegram.pace import Limits, Pace
@@ -61,6 +63,8 @@ T = TypeVar("T")
 SECRET = "SLOWLEASH_WEBHOOK_SECRET"  # noqa: S105  the name of a variable, not a secret
 FIRST_PAUSE, LONGEST_PAUSE = 2.0, 60.0
 """Seconds between two tries to reach the platform at the start; doubled after each."""
+SLOW = 300.0
+"""Seconds after which opening the database is called trouble, though it has not failed."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,7 +79,7 @@ class Means:
 
 
 def main(argv: list[str], means: Means | None = None) -> int:
-    """Runs until Ctrl-C or SIGTERM; 0."""
+    """Runs until Ctrl-C or SIGTERM; 0. Ends itself with 75 when it stands still."""
     parser = argparse.ArgumentParser(
         prog="slowleash run",
         description="Run the bot. The token comes from the variable SLOWLEASH_TOKEN.",
@@ -112,21 +116,30 @@ def main(argv: list[str], means: Means | None = None) -> int:
     logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(message)s")
     logging.getLogger("apscheduler").setLevel(logging.WARNING)
     args.means = means or Means()
-    return asyncio.run(_run(args))
+    with Overseer() as overseer:  # to the very end: it sees that there is one
+        args.overseer = overseer
+        return asyncio.run(_run(args))
 
 
 async def _run(args: argparse.Namespace) -> int:
     clinic = clinic_of(args)
     stop = asyncio.Event()
-    loop = asyncio.get_running_loop()
+    loop, overseer = asyncio.get_running_loop(), args.overseer
+    overseer.watch_loop()
+
+    def asked() -> None:
+        stop.set()
+        overseer.stopping(asked=True)
+
     for name in ("SIGINT", "SIGTERM"):
         # Windows has no signal handlers on the loop; there Ctrl-C interrupts.
         if hasattr(signal, name) and os.name != "nt":
-            loop.add_signal_handler(getattr(signal, name), stop.set)
+            loop.add_signal_handler(getattr(signal, name), asked)
     key = token()
     with alone(new_database(args) if args.new else database_of(args)):
         kept = args.database.with_name(f"{args.database.name}-alerts")
         alert = Alert(clinic, default_words(), kept)
+        overseer.tell = partial(_stood, alert)
         try:
             async with _client(args, key) as client:
                 if await _reached(client, stop, alert):
@@ -141,6 +154,10 @@ async def _run(args: argparse.Namespace) -> int:
             await alert.finish()
     log.info("stopped; nothing is lost, and all goes on at the next start")
     return 0
+
+
+async def _stood(alert: Alert, minutes: int) -> None:
+    await alert.from_outside(Trouble.stuck, SystemClock().now(), minutes=minutes)
 
 
 def _client(args: argparse.Namespace, key: str) -> Client:
@@ -166,27 +183,47 @@ async def _patiently(
     work: Callable[[], Awaitable[T]], client: Client, stop: asyncio.Event, alert: Alert
 ) -> T | None:
     """What ``work`` gives, once it can: a network that is not there yet (as when the computer
-    has just started) and a database that is locked, or on a full disk, are waited for; after
-    minutes without the platform the alert is called. None when ``stop`` came first."""
-    pause = FIRST_PAUSE
+    has just started) and a database that is locked, or on a full disk, are waited for. After
+    minutes without the platform, and as soon as the database fails, the alert is called; and
+    again when it is over. None when ``stop`` came first."""
+    pause, began, storage, line = FIRST_PAUSE, SystemClock().now(), False, False
     while not stop.is_set():
+        now = SystemClock().now()
+        slow = asyncio.get_running_loop().call_later(SLOW, _hangs, alert)
         try:
-            return await work()
+            done = await work()
         except (PlatformError, StorageTrouble) as error:
             if not error.passing:
                 raise
             what, why = "the database cannot be used", str(error).rstrip(".")
             if isinstance(error, PlatformError):
                 what, pause = "Telegram cannot be reached", max(pause, error.after_seconds)
+                if (silent := client.line.silent()) >= DOWN:
+                    line, minutes = True, round(silent / 60)
+                    await alert.tell(Trouble.line_down, why, now, minutes=minutes)
+            else:
+                storage = True
+                alert.no_start(error.kind, now)
             log.warning("%s: %s. Trying again in %.0f s", what, why, pause)
-            if isinstance(error, PlatformError) and (silent := client.line.silent()) >= DOWN:
-                now, minutes = SystemClock().now(), round(silent / 60)
-                await alert.tell(Trouble.line_down, why, now, minutes=minutes)
             with contextlib.suppress(TimeoutError):
                 async with asyncio.timeout(pause):
                     await stop.wait()
             pause = min(2 * pause, LONGEST_PAUSE)
+        else:
+            if storage:
+                alert.starts_after_all(began, now)
+            if line:
+                minutes = round((now - began).total_seconds() / 60)
+                await alert.tell(Trouble.line_again, "it answers", now, minutes=minutes)
+            return done
+        finally:
+            slow.cancel()
     return None
+
+
+def _hangs(alert: Alert) -> None:
+    log.error("the database has not been opened for %.0f s: does its disk answer?", SLOW)
+    alert.no_start(Kind.unreachable, SystemClock().now())
 
 
 async def _serve(
@@ -201,6 +238,8 @@ async def _serve(
         app = await _patiently(opened, client, stop, alert)
         if app is None:
             return
+        overseer: Overseer = args.overseer
+        overseer.watch("the database", app.db.stands, DATABASE)
         name = app.practice.bot_name
         log.info("%s is served by @%s, database %s", clinic.name, name, args.database)
         if args.staff_code is not None:
@@ -214,6 +253,7 @@ async def _serve(
             await parts.enter_async_context(reviewing(app, args))
         await parts.enter_async_context(sealing(app, key))
         await parts.enter_async_context(copying(app, args.clinic, args.flows))
+        parts.callback(overseer.stopping, asked=False)  # the first of what its end does
         if args.webhook:
             await _with_webhook(app, client, args, stop)
         elif await _patiently(_done(delete_webhook, client), client, stop, alert):

@@ -21,7 +21,7 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from bot.context.buttons import mark_of
-from bot.context.words import Words
+from bot.context.words import Words, when
 from bot.model.chat import Delivery, Outgoing
 from bot.model.effects import Effects
 from bot.model.ids import Cause, EventId
@@ -29,6 +29,7 @@ from bot.model.settings import Clinic
 from bot.store.database import Database, Tx
 from bot.store.rows import log
 from bot.store.staff_ways import ways
+from bot.store.trouble import Kind
 
 from . import hook
 from .work import tell_desks
@@ -234,6 +235,20 @@ class Alert:
             data: dict[str, object] = {"trouble": trouble.value}
             with suppress(Exception):  # the database itself may be the trouble
                 await self._db.transact(lambda tx: log(tx, "alert", "bot", words, now, None, data))
+
+    def no_start(self, kind: Kind, now: datetime) -> None:
+        """The storage fails before anything of it could be read: nobody else can be told."""
+        why = self._words.say(f"storage_is_{kind.name}", self._clinic.language)
+        text = self._words.say("storage_no_start", self._clinic.language, why=why)
+        self.call_out(Trouble.storage, text, now)
+
+    def starts_after_all(self, since: datetime, now: datetime) -> None:
+        """That is over."""
+        lang, zone = self._clinic.language, ZoneInfo(self._clinic.zone)
+        text = self._words.say(
+            "storage_again", lang, since=when(since.astimezone(zone), now.astimezone(zone), lang)
+        )
+        self.call_out(Trouble.storage, text, now)
 
     async def from_outside(self, trouble: Trouble, now: datetime, **figures: int) -> None:
         """Call it on a loop of one's own, while the bot's stands still: no database, and of the

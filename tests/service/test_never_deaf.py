@@ -222,7 +222,8 @@ async def test_fetching_that_hangs_is_started_again_and_staff_hear_of_it(canela:
 
     async def hangs() -> int:
         hung.append(1)
-        return await asyncio.get_running_loop().create_future()
+        await asyncio.get_running_loop().create_future()
+        return 0
 
     row = {"key": "media:9", "kind": "media", "due_at": "2026-01-01T00:00:00.000000Z"}
     await app.db.transact(lambda tx: tx.run("due_put", patient_id=1, data='{"media": 9}', **row))
@@ -282,7 +283,8 @@ async def test_a_stuck_database_is_told_and_holds_no_stop(canela: Box) -> None:
 
 async def test_a_stop_waits_for_no_look() -> None:
     async def hangs() -> bool:
-        return await asyncio.get_running_loop().create_future()
+        await asyncio.get_running_loop().create_future()
+        return True
 
     async def forever() -> None:
         await asyncio.get_running_loop().create_future()
