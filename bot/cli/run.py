@@ -117,14 +117,13 @@ def main(argv: list[str], means: Means | None = None) -> int:
     logging.getLogger("apscheduler").setLevel(logging.WARNING)
     args.means = means or Means()
     with Overseer() as overseer:  # to the very end: it sees that there is one
-        args.overseer = overseer
-        return asyncio.run(_run(args))
+        return asyncio.run(_run(args, overseer))
 
 
-async def _run(args: argparse.Namespace) -> int:
+async def _run(args: argparse.Namespace, overseer: Overseer) -> int:
     clinic = clinic_of(args)
     stop = asyncio.Event()
-    loop, overseer = asyncio.get_running_loop(), args.overseer
+    loop = asyncio.get_running_loop()
     overseer.watch_loop()
 
     def asked() -> None:
@@ -143,7 +142,7 @@ async def _run(args: argparse.Namespace) -> int:
         try:
             async with _client(args, key) as client:
                 if await _reached(client, stop, alert):
-                    await _serve(args, clinic, client, stop, alert)
+                    await _serve(args, clinic, client, stop, alert, overseer)
         except FATAL as error:
             wrong = isinstance(error, TokenWrong)
             trouble = Trouble.token_wrong if wrong else Trouble.stopped
@@ -227,7 +226,12 @@ def _hangs(alert: Alert) -> None:
 
 
 async def _serve(
-    args: argparse.Namespace, clinic: Clinic, client: Client, stop: asyncio.Event, alert: Alert
+    args: argparse.Namespace,
+    clinic: Clinic,
+    client: Client,
+    stop: asyncio.Event,
+    alert: Alert,
+    overseer: Overseer,
 ) -> None:
     key = next(iter(seal_keys()), "")
     async with contextlib.AsyncExitStack() as parts:
@@ -238,7 +242,6 @@ async def _serve(
         app = await _patiently(opened, client, stop, alert)
         if app is None:
             return
-        overseer: Overseer = args.overseer
         overseer.watch("the database", app.db.stands, DATABASE)
         name = app.practice.bot_name
         log.info("%s is served by @%s, database %s", clinic.name, name, args.database)

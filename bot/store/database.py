@@ -160,7 +160,7 @@ class Database:
     def stands(self) -> int | None:
         """What the thread has ended so far, while somebody waits for it; else None. The same
         number for minutes: it is stuck. May be asked from any thread."""
-        waiting = self._asked > self._ended and not self._patient
+        waiting = self._db is not None and self._asked > self._ended and not self._patient
         return self._ended if waiting else None
 
     async def _on_thread(
