@@ -6,13 +6,14 @@ from __future__ import annotations
 import json
 import logging
 from datetime import datetime, timedelta
+from functools import partial
 
 from bot.context.practice import Practice
 from bot.events.handle import handle
 from bot.events.route import Fallen, context_of, fallen_due, listened_to
 from bot.household.people import ERASING
 from bot.model.chat import Incoming
-from bot.model.codes import json_without_codes, without_codes
+from bot.model.codes import json_without_codes, without_known
 from bot.model.effects import ChatMoved, Effects
 from bot.model.ids import Cause, EventId, due_event, update_event
 from bot.model.text import Lang
@@ -20,7 +21,7 @@ from bot.store import load
 from bot.store.apply import apply
 from bot.store.database import Database, Row, StorageTrouble, StoreError, Tx, moment, stamp
 from bot.store.known import Stored
-from bot.store.rows import log, put_due, send
+from bot.store.rows import is_code, log, put_due, send
 from bot.store.staff_ways import found, reached, ways
 from bot.telegram.translate import incoming
 
@@ -71,7 +72,7 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
 
 def _without_code(tx: Tx, row: Row) -> None:
     """What has been worked, or never will be, needs the code of its link no more."""
-    if (body := json_without_codes(row["body"])) != row["body"]:
+    if (body := json_without_codes(row["body"], partial(is_code, tx))) != row["body"]:
         tx.run("inbox_words", update_id=row["update_id"], body=body)
 
 
@@ -126,7 +127,7 @@ def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime
     who = _name_of_known(tx, event)
     if who is None and too_often(tx, event, now):
         return
-    text = f"{who}: {without_codes(event.text)}" if who is not None else practice.words.say(
+    text = f"{who}: {without_known(event.text, partial(is_code, tx))}" if who is not None else practice.words.say(
         "desk_failed_stranger", practice.clinic.language
     )  # fmt: skip
     grave = who is not None and bool(row["urgent"])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from itertools import count
 from typing import Any
 
@@ -139,9 +140,38 @@ async def test_people_of_ours_are_answered_however_often_they_are_refused(canela
     await _comes(canela, *old)
     refused = "SELECT author FROM log WHERE kind = 'refused'"
     authors = [str(row["author"]) for row in await _rows(canela.stage.app.db, refused)]
-    assert sum("Inés" in one for one in authors) == MOST + 5
-    assert sum("Aide" in one for one in authors) == MOST + 5
-    assert await _rows(canela.stage.app.db, "SELECT * FROM turned_away") == []
+    # Answered each time; the log tells ten of an hour, and that there were more.
+    assert await _answers(canela, "old") == MOST + 5
+    assert sum("Inés" in one for one in authors) == MOST + 1
+    assert sum("Aide" in one for one in authors) == MOST + 1
+
+
+async def _answers(box: Box, presses: str) -> int:
+    """How many presses of these were answered."""
+    rows = await _rows(box.stage.app.db, "SELECT body FROM outbox WHERE kind = 'answer'")
+    return sum(f'"callback":"{presses}' in row["body"] for row in rows)
+
+
+async def test_a_former_household_that_goes_on_is_merged_in_the_log(canela: Box) -> None:
+    await canela.staff_says("/end Canela")
+    await canela.staff_taps("End early", canela.case("what is to change"))
+    await canela.staff_says("done", canela.case("Why?"))
+    await canela.stage.advance(canela.stage.clock.now() + timedelta(days=90))
+    ines = canela.ines.id
+    press = {
+        "from": {"id": ines, "is_bot": False, "first_name": "I"},
+        "message": {"message_id": 1, "date": 1, "chat": {"id": ines, "type": "private"}},
+        "data": "x",
+    }
+    presses = [
+        {"update_id": next(NUMBERS), "callback_query": {**press, "id": f"former{n}"}}
+        for n in range(200)
+    ]
+    await _comes(canela, *presses)
+    told = await _rows(canela.stage.app.db, "SELECT text FROM log WHERE kind = 'refused'")
+    assert len(told) == MOST + 1
+    assert "only counted" in told[-1]["text"]
+    assert await _answers(canela, "former") == MOST
 
 
 async def test_failures_of_a_household_all_reach_staff(

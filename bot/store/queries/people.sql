@@ -129,4 +129,5 @@ DELETE FROM turned_away WHERE since < :before;
 
 -- name: cares_for
 SELECT p.id FROM person AS p JOIN caregiver AS c ON c.person_id = p.id
+JOIN patient AS a ON a.id = c.patient_id AND a.state <> 'ended'
 WHERE p.user_id = :user_id AND c.left_at IS NULL LIMIT 1;
