@@ -48,6 +48,9 @@ class Known(Protocol):
     def desks(self) -> tuple[Desk, ...]:
         """The staff chats, in the order in which they are paged."""
 
+    def held_desks(self) -> tuple[Desk, ...]:
+        """Staff chats to which nothing is sent until an administrator says so."""
+
     def staff(self) -> tuple[Member, ...]:
         """The people of the practice."""
 
@@ -165,6 +168,7 @@ def context_of(known: Known, practice: Practice, event: Incoming, now: datetime)
         return AtDesk(
             **common,
             actor=actor,
+            held=known.held_desks(),
             written=written,
             charts=(chart,) if chart else (),
             roster=roster,

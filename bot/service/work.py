@@ -14,7 +14,7 @@ from bot.events.route import Fallen, context_of, fallen_due, listened_to
 from bot.household.people import ERASING
 from bot.model.chat import Incoming
 from bot.model.codes import json_without_codes, without_known
-from bot.model.effects import ChatMoved, Effects
+from bot.model.effects import ChatMoved, Effects, JoinStaff
 from bot.model.ids import Cause, EventId, due_event, update_event
 from bot.model.text import Lang
 from bot.store import load
@@ -49,6 +49,8 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
         event = incoming(json.loads(row["body"]), moment(row["received_at"]))
         out = think(tx, practice, event, now)
         apply(tx, out, now)
+        for one in out.of(JoinStaff):
+            logger.warning("%s (%s) is of the practice as %s", one.name, one.user, one.role)
         tx.run("inbox_mark", update_id=row["update_id"], state="done", error=None)
         _without_code(tx, row)
         return True
@@ -127,9 +129,9 @@ def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime
     who = _name_of_known(tx, event)
     if who is None and too_often(tx, event, now):
         return
-    text = f"{who}: {without_known(event.text, partial(is_code, tx))}" if who is not None else practice.words.say(
-        "desk_failed_stranger", practice.clinic.language
-    )  # fmt: skip
+    text = practice.words.say("desk_failed_stranger", practice.clinic.language)
+    if who is not None:
+        text = f"{who}: {without_known(event.text, partial(is_code, tx))}"
     grave = who is not None and bool(row["urgent"])
     _tell_staff(tx, practice, f"failed:{row['update_id']}", text, why, now, urgent=grave)
     if event.private and event.chat:

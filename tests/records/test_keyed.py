@@ -4,8 +4,8 @@ from __future__ import annotations
 
 import asyncio
 import json
-from hashlib import sha256
 from datetime import timedelta
+from hashlib import sha256
 from pathlib import Path
 
 import pytest

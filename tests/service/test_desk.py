@@ -28,8 +28,7 @@ async def _row(box: Box, case: str) -> dict[str, object]:
 
 async def _join(box: Box, name: str, role: str) -> User:
     user = box.stage.standin.user(name)
-    box.stage.standin.start(user, await box.stage.invite_staff(name, role))
-    await box.stage.settle()
+    await box.stage.employ(user, name, role)
     return user
 
 

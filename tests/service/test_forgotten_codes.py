@@ -109,7 +109,7 @@ async def test_a_stranger_who_never_joined_is_erased(
     await canela.says(who, "soy Marcolino, mi clave es zanahoria")
     await canela.says(who, "/start AAAAAAAAAAAAAAAAAAAAAA")
     okafor = people.user("Dr Okafor")
-    people.start(okafor, await canela.stage.invite_staff("Dr Okafor", "administrator"))
+    await canela.stage.employ(okafor, "Dr Okafor", "administrator")
     await canela.stage.settle()
     await canela.says(okafor, "/staff add Kim clinician")
     people.start(who, canela.last(okafor, "start=").words.split("start=")[1].split()[0])

@@ -177,9 +177,7 @@ async def test_who_writes_again_gets_prompts_again(canela: Box) -> None:
 
 async def test_a_staff_chat_that_is_gone_passes_the_emergency_to_its_people(canela: Box) -> None:
     okafor = canela.stage.standin.user("Dr Okafor")
-    code = await canela.stage.invite_staff("Dr Okafor", "clinician")
-    canela.stage.standin.start(okafor, code)
-    await canela.stage.settle()
+    await canela.stage.employ(okafor, "Dr Okafor", "clinician")
     canela.stage.standin.remove_bot(canela.nurse, canela.desk)
     await canela.to(5, 10)
     await canela.says(canela.ines, "he threw up blood")

@@ -116,8 +116,7 @@ async def test_a_stranger_who_goes_on_is_answered_and_logged_a_few_times(canela:
 async def test_people_of_ours_are_answered_however_often_they_are_refused(canela: Box) -> None:
     """A nurse whose right is missing, a household with an old button: never silence."""
     aide = canela.stage.standin.user("Aide")
-    canela.stage.standin.start(aide, await canela.stage.invite_staff("Aide", "staff"))
-    await canela.stage.settle()
+    await canela.stage.employ(aide, "Aide", "staff")
     canela.desk.members[aide.id] = aide
     before = len(canela.stage.standin.said(canela.desk))
     orders = [_raw(canela, aide, canela.desk.id, "/staff add Eve clinician")] * (MOST + 5)
