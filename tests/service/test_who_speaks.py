@@ -282,3 +282,19 @@ async def test_the_same_command_given_by_a_clinician_is_taken_up(canela: Box) ->
     await canela.to(1, 12)
     await _comes(canela, _raw(canela, canela.nurse, canela.desk.id, "/end Canela"))
     assert "Canela" in str(canela.stage.standin.said(canela.desk)[-1:])
+
+
+async def test_who_only_sits_in_the_staff_group_reads_and_does_nothing(canela: Box) -> None:
+    await canela.to(1, 12)
+    other = canela.stage.standin.user(canela.nurse.name)  # a name is no right
+    canela.desk.members[other.id] = other
+    await canela.says(canela.ines, "he threw up blood")
+    for text in ("/end Canela", "/staff add Eve administrator", "/log Canela", "/people Canela"):
+        await _comes(canela, _raw(canela, other, canela.desk.id, text))
+    page = canela.case("EMERGENCY")
+    canela.stage.standin.press(other, canela.desk, page.labels[0], page)
+    await canela.stage.settle()
+    assert await _state(canela) == "active"
+    rows = await _rows(canela.stage.app.db, "SELECT state FROM case_file")
+    assert {row["state"] for row in rows} == {"open"}
+    assert sum("I do not know you" in text for text in canela.on_desk()) == 4
