@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.store import load
 from bot.store.audit import verify
 from tests.service.box import Box, plan
 
@@ -80,7 +81,7 @@ async def test_an_owner_trying_staff_actions_gets_nothing(canela: Box) -> None:
 async def test_a_stranger_cannot_make_a_chat_a_staff_chat(practice: Box) -> None:
     stranger = practice.stage.standin.user("Somebody")
     await practice.says(stranger, "/join AAAAAAAAAAAAAAAAAAAAAA")
-    desks = await practice.stage.app.db.read(lambda tx: tx.all("desks"))
+    desks = await practice.stage.app.db.read(load.desks)
     assert len(desks) == 1
 
 
