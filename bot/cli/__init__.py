@@ -41,7 +41,7 @@ def main(argv: list[str] | None = None) -> int:
     """Runs ``slowleash`` with ``argv`` (the process's own by default); the exit code.
 
     0: done; 1: the command's own "no" (a check that found something); 2: it could not
-    run, and the last lines say why; 130: interrupted.
+    run, and the last lines say why; 75: the bot stood still and ended itself; 130: interrupted.
     """
     _plain_text()
     with cleaned():
