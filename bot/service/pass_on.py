@@ -34,7 +34,10 @@ def pass_on(tx: Tx, row: Row, message: Outgoing, now: datetime) -> None:
         return
     case = case_of(message.topic)
     root = message.dedupe.partition(PASSED)[0]
+    first = tx.one("outbox_message_of", dedupe=root)
     for other in instead_of(tx, chat, all_of_them=message.urgent or case is not None):
+        if first is not None and first["chat_id"] == other:
+            continue
         if case is not None and tx.one(
             "outbox_told", event=row["event"], topic=message.topic, chat_id=other
         ):
@@ -82,12 +85,17 @@ def unheard_of(tx: Tx, case: str) -> list[Row]:
     ]  # fmt: skip
 
 
+def of_refused(row: Row) -> bool:
+    """Whether it is itself the last word of a message that was refused."""
+    return str(row["event"] or "").startswith(f"due:{UNSHOWN}:")
+
+
 def tell_of_refused(tx: Tx, row: Row, text: str, now: datetime) -> None:
     """Staff hear of a message that will never arrive, though its chat may be there. The word
     of that may be refused, too: then it is said without the words of the first."""
-    event = str(row["event"] or "").split(":")
-    if event[:2] == ["due", UNSHOWN]:
+    if of_refused(row):
         return
+    event = str(row["event"] or "").split(":")
     first = tx.one("outbox_first", id=int(event[2])) if event[:2] == ["due", REFUSED] else row
     if first is None:
         return

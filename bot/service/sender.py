@@ -30,7 +30,7 @@ from bot.store.rows import log, log_arrived, move_chat, put_due, send
 from bot.store.staff_ways import found, lost
 from bot.telegram.pace import Pace
 
-from .pass_on import OVER, case_arrived, pass_on, tell_of_refused, told_to_nobody
+from .pass_on import OVER, case_arrived, of_refused, pass_on, tell_of_refused, told_to_nobody
 from .work import passing, storable
 
 logger = logging.getLogger(__name__)
@@ -267,7 +267,8 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
             text = f"refused by the platform: {got.why}"
             data = {**_never(row, message), "text": message.text}
             log(tx, "delivery", "bot", text, now, message.patient, data, by)
-            pass_on(tx, row, message, now)
+            if not of_refused(row):
+                pass_on(tx, row, message, now)
             told_to_nobody(tx, row, now)
             tell_of_refused(tx, row, message.text, now)
 

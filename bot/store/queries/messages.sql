@@ -67,7 +67,7 @@ RETURNING id, dedupe, kind, chat_id, body, topic, patient_id, attempts, uncertai
   created_at;
 
 -- name: outbox_message_of
-SELECT message_id, state FROM outbox WHERE dedupe = :dedupe;
+SELECT chat_id, message_id, state FROM outbox WHERE dedupe = :dedupe;
 
 -- name: outbox_arrived
 SELECT chat_id, message_id FROM outbox WHERE dedupe = :dedupe AND message_id IS NOT NULL;
