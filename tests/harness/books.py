@@ -129,8 +129,8 @@ def twice(world: World, at_once: bool) -> Iterator[str]:
     yield from (f"the log says {row['n']} times that {row['key']} was sent" for row in logged)
     may: Counter[tuple[int, str]] = Counter()
     texts: dict[int, list[str]] = {}
-    prompts: Counter[tuple[int, str]] = Counter()
-    reminders: list[tuple[int, str]] = []
+    prompts: dict[tuple[int, str], list[str]] = {}
+    reminders: Counter[tuple[int, str]] = Counter()
     for row in world.rows(
         "SELECT dedupe, chat_id, uncertain, json_extract(body, '$.text') AS text FROM outbox "
         "WHERE kind = 'send'"
@@ -138,10 +138,12 @@ def twice(world: World, at_once: bool) -> Iterator[str]:
         key = (row["chat_id"], _head(row["text"]))
         texts.setdefault(row["chat_id"], []).append(_line(row["text"]))
         may[key] += 1 + row["uncertain"]
-        if row["dedupe"].startswith("prompt:"):
-            prompts[key] += 1
-        elif row["dedupe"].startswith("remind:"):
-            reminders.append(key)
+        kind, _, rest = row["dedupe"].partition(":")
+        number = rest.partition(":")[0]
+        if kind == "prompt":
+            prompts.setdefault(key, []).append(number)
+        elif kind == "remind":
+            reminders[row["chat_id"], number] += 1
     sent: Counter[tuple[int, str]] = Counter()
     for chat, text in said(world):
         known = texts.get(chat, [])
@@ -159,14 +161,12 @@ def twice(world: World, at_once: bool) -> Iterator[str]:
     for key, n in sent.items():
         if n > may[key]:
             yield f"sent {n} times, with reason for {may[key]}: {key}"
-    for chat, text in prompts:
+    for (chat, text), numbers in prompts.items():
         stand = [one for one in _of_bot(world) if one.chat.id == chat and one.buttons
                  and _head(one.words).endswith(text)]  # fmt: skip
         near = [a for a, b in pairwise(stand) if b.id - a.id <= COPIES]
         # A reminder has buttons beside its prompt's, and is shown with the same words later.
-        may_stand = prompts[chat, text] + sum(
-            there == chat and words.endswith(text) for there, words in reminders
-        )
+        may_stand = len(numbers) + sum(reminders[chat, one] for one in set(numbers))
         if near and len(stand) > may_stand:
             yield f"{len(stand)} copies of a prompt have buttons: {text[:100]}"
 

@@ -138,7 +138,7 @@ async def _played(spells: list[tuple[str, ...]]) -> list[str]:
 
 
 @settings(
-    max_examples=20, deadline=None, derandomize=True,
+    max_examples=12, deadline=None, derandomize=True,
     suppress_health_check=[HealthCheck.too_slow],
 )  # fmt: skip
 @given(SPELLS)
