@@ -13,7 +13,6 @@ from bot.model.ids import Cause
 from bot.model.urgency import Urgency
 from bot.store.database import Database, Row, Tx, moment, stamp
 from bot.store.rows import log, put_due
-from bot.store.staff_ways import staff_chats
 
 from .pass_on import case_of, pass_on, told_to_nobody, unheard_of
 from .work import passing
@@ -59,18 +58,17 @@ def _waiting(
     if before < begun:
         return []
     rows = tx.all("outbox_waits", before=stamp(before), ahead=stamp(ahead), most=MOST)
-    staff = staff_chats(tx) if rows else {}
     found = []
     for row in rows:
         since = moment(row["created_at"])
         if since > ahead:  # put there by a clock that was wrong
             since = begun
-        found.append((row, max(since, begun) + _patience(tx, row, staff)))
+        found.append((row, max(since, begun) + _patience(tx, row)))
     return found
 
 
-def _patience(tx: Tx, row: Row, staff: dict[int, str]) -> timedelta:
-    if row["chat_id"] not in staff:
+def _patience(tx: Tx, row: Row) -> timedelta:
+    if not row["staff"]:
         return HOME
     case = case_of(row["topic"])
     level = tx.one("case_level", id=case) if case is not None else None
@@ -90,7 +88,7 @@ def _late(tx: Tx, row: Row, now: datetime) -> None:
     data: dict[str, object] = {"chat": chat, "key": row["dedupe"]}
     text = f"not through yet, still tried: {why}"
     log(tx, "delivery", "bot", text, now, row["patient_id"], data, Cause(row["event"]))
-    if chat in staff_chats(tx):
+    if row["staff"]:
         case = case_of(row["topic"])
         if row["urgent"] if case is None else unheard_of(tx, case):
             pass_on(tx, row, Outgoing.model_validate_json(row["body"]), now)

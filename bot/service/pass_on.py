@@ -15,7 +15,7 @@ from bot.model.topic import TOPICS, AboutCase, AboutPrompt
 from bot.store import load
 from bot.store.database import Row, Tx, pack, stamp
 from bot.store.rows import put_due, send
-from bot.store.staff_ways import instead_of, staff_chats
+from bot.store.staff_ways import instead_of
 
 from .practice import secret_of
 
@@ -30,7 +30,7 @@ def pass_on(tx: Tx, row: Row, message: Outgoing, now: datetime) -> None:
     """To the other staff chats and, with what is about a case or urgent, to everybody's own,
     with buttons that work there. Who has it already does not get it twice."""
     chat = row["chat_id"]
-    if chat not in staff_chats(tx):
+    if not row["staff"]:
         return
     case = case_of(message.topic)
     root = message.dedupe.partition(PASSED)[0]
@@ -47,11 +47,17 @@ def pass_on(tx: Tx, row: Row, message: Outgoing, now: datetime) -> None:
         send(tx, [copy], now, Cause(row["event"]))
 
 
+def about_open_case(tx: Tx, message: Outgoing) -> bool:
+    """Whether it is about a case that somebody must still see."""
+    case = case_of(message.topic)
+    return case is not None and tx.one("outbox_case_lives", id=case) is not None
+
+
 def told_to_nobody(tx: Tx, row: Row, now: datetime, after: timedelta = timedelta(0)) -> None:
     """The household hears the truth of a case of which nothing has reached staff: at once where
     nothing can any more, else ``after`` a while, unless it has by then."""
     case = case_of(row["topic"])
-    if case is None or row["patient_id"] is None or row["chat_id"] not in staff_chats(tx):
+    if case is None or row["patient_id"] is None or not row["staff"]:
         return
     unheard = unheard_of(tx, case)
     if not unheard:
@@ -68,8 +74,7 @@ def told_to_nobody(tx: Tx, row: Row, now: datetime, after: timedelta = timedelta
 def unheard_of(tx: Tx, case: str) -> list[Row]:
     """The cards of a case for staff that have not arrived, and nothing newer of it either: empty
     where staff know how it stands, or somebody has it."""
-    staff = staff_chats(tx)
-    rows = [one for one in tx.all("outbox_about", topic=_topic(case)) if one["chat_id"] in staff]
+    rows = tx.all("outbox_about", topic=_topic(case))
     began: dict[str, str] = {}
     for one in rows:  # a copy that took another way is as old as what it tells
         began.setdefault(one["event"] or one["created_at"], one["created_at"])
@@ -100,7 +105,7 @@ def tell_of_refused(tx: Tx, row: Row, text: str, now: datetime) -> None:
     if first is None:
         return
     data: dict[str, object] = {}
-    if first["chat_id"] not in staff_chats(tx):
+    if not first["staff"]:
         data = {"chat": first["chat_id"], "text": text if first is row else ""}
         if isinstance(topic := TOPICS.decode(first["topic"]), AboutPrompt):
             data["prompt"] = topic.prompt
@@ -113,7 +118,7 @@ def tell_of_refused(tx: Tx, row: Row, text: str, now: datetime) -> None:
 def case_arrived(tx: Tx, row: Row, message: Outgoing) -> None:
     """A case that had reached nobody has now."""
     case = case_of(message.topic)
-    if case is None or row["chat_id"] not in staff_chats(tx):
+    if case is None or not row["staff"]:
         return
     for id, body in load.unreached(tx, case).items():
         del body[UNREACHED]

@@ -27,10 +27,18 @@ from bot.model.topic import TOPICS, AboutCase
 from bot.store import load
 from bot.store.database import Database, Row, StorageTrouble, Tx, moment, stamp
 from bot.store.rows import log, log_arrived, move_chat, put_due, send
-from bot.store.staff_ways import found, lost
+from bot.store.staff_ways import NO_LONGER, found, lost, still_staff
 from bot.telegram.pace import Pace
 
-from .pass_on import OVER, case_arrived, of_refused, pass_on, tell_of_refused, told_to_nobody
+from .pass_on import (
+    OVER,
+    about_open_case,
+    case_arrived,
+    of_refused,
+    pass_on,
+    tell_of_refused,
+    told_to_nobody,
+)
 from .work import passing, storable
 
 logger = logging.getLogger(__name__)
@@ -164,10 +172,10 @@ class Sender:
         message = Outgoing.model_validate_json(row["body"])
         message = message.model_copy(update={"chat": row["chat_id"]})
         began = time.monotonic()
-        if row["attempts"] > 1:
-            over = await self._db.read(lambda tx: _over(tx, row, message, now))
-            if over:
-                await self._finish(row, message, Refused(why=f"{OVER}{over}"), now)
+        if row["staff"] or row["attempts"] > 1:
+            stopped = await self._db.read(lambda tx: _stopped(tx, row, message, now))
+            if stopped:
+                await self._finish(row, message, Refused(why=stopped), now)
                 return
         if message.kind == "edit" and message.message is None:
             target = await self._db.read(lambda tx: tx.one("outbox_message_of", dedupe=message.of))
@@ -254,6 +262,14 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
                 put_due(tx, key, "unreachable", now, message.patient, data)
             text = f"not delivered: {got.why}"
             log(tx, "delivery", "bot", text, now, message.patient, _never(row, message), by)
+    elif got.why == NO_LONGER:
+        _done(tx, row, "refused", None, got.why, now)
+        if message.kind == "send":
+            text = f"not sent: {got.why}"
+            log(tx, "delivery", "bot", text, now, message.patient, _never(row, message), by)
+            if about_open_case(tx, message):
+                pass_on(tx, row, message, now)
+                told_to_nobody(tx, row, now)
     elif got.why.startswith(OVER):
         _done(tx, row, "refused", None, got.why, now)
         if message.kind == "send":
@@ -304,6 +320,14 @@ def _is_anothers(tx: Tx, message: Outgoing) -> bool:
     """Whether what was taken for a copy has become known meanwhile as a message of its own."""
     return any(x["message_id"] == message.message
                for x in tx.all("outbox_numbers", chat_id=message.chat))  # fmt: skip
+
+
+def _stopped(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:
+    """Why a message must not be sent, or need not any more; empty if it is to be."""
+    if not still_staff(tx, row):
+        return NO_LONGER
+    over = _over(tx, row, message, now) if row["attempts"] > 1 else ""
+    return f"{OVER}{over}" if over else ""
 
 
 def _over(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:

@@ -89,7 +89,7 @@ def _break(tx: Tx, chat: int, kind: str) -> None:
     """A message in the books that cannot be read, before all others of its chat."""
     tx.run(
         "outbox_add", dedupe="broken", kind=kind, chat_id=chat, body='{"kind":"bogus"}', topic="",
-        patient_id=1, urgent=1, now="2026-03-04T20:00:00.000000Z", event=None,
+        patient_id=1, urgent=1, staff=int(chat < 0), now="2026-03-04T20:00:00.000000Z", event=None,
     )  # fmt: skip
 
 

@@ -41,8 +41,8 @@ SELECT state, count(*) AS n FROM inbox GROUP BY state;
 
 -- name: outbox_add
 INSERT INTO outbox
-  (dedupe, kind, chat_id, body, topic, patient_id, urgent, due_at, created_at, event)
-VALUES (:dedupe, :kind, :chat_id, :body, :topic, :patient_id, :urgent, :now, :now, :event)
+  (dedupe, kind, chat_id, body, topic, patient_id, urgent, staff, due_at, created_at, event)
+VALUES (:dedupe, :kind, :chat_id, :body, :topic, :patient_id, :urgent, :staff, :now, :now, :event)
 ON CONFLICT (dedupe) DO NOTHING;
 
 -- What was never tried waits for no hour: the clock may have been wrong when it was put there.
@@ -64,7 +64,7 @@ ORDER BY urgent DESC, due_at, id LIMIT :most;
 UPDATE outbox SET state = 'sending', attempts = attempts + 1
 WHERE id = :id AND state = 'waiting'
 RETURNING id, dedupe, kind, chat_id, body, topic, patient_id, attempts, uncertain, event, urgent,
-  created_at;
+  staff, created_at;
 
 -- name: outbox_message_of
 SELECT chat_id, message_id, state FROM outbox WHERE dedupe = :dedupe;
@@ -74,6 +74,19 @@ SELECT chat_id, message_id FROM outbox WHERE dedupe = :dedupe AND message_id IS 
 
 -- name: outbox_known
 SELECT 1 AS there FROM outbox WHERE dedupe = :dedupe;
+
+-- How the message that is changed, by its key or its number, went to a chat of staff.
+-- name: outbox_as_staff
+SELECT max(staff) AS staff FROM outbox
+WHERE (:dedupe <> '' AND dedupe = :dedupe)
+  OR (chat_id = :chat_id AND message_id = :message_id AND kind = 'send');
+
+-- What stands in a chat that was one of staff, the latest first.
+-- name: outbox_left_behind
+SELECT message_id FROM outbox
+WHERE chat_id = :chat_id AND message_id IS NOT NULL AND staff > 0 AND kind = 'send'
+  AND state = 'sent' AND sent_at >= :since
+ORDER BY message_id DESC LIMIT :most;
 
 -- name: outbox_topic
 SELECT topic FROM outbox
@@ -119,7 +132,8 @@ WHERE state = 'waiting'
 
 -- What waits to be sent and was not found late yet; the oldest first.
 -- name: outbox_waits
-SELECT id, dedupe, chat_id, topic, patient_id, urgent, event, created_at, error, body FROM outbox
+SELECT id, dedupe, chat_id, topic, patient_id, urgent, staff, event, created_at, error, body
+FROM outbox
 WHERE state IN ('waiting', 'sending') AND kind = 'send' AND late_at IS NULL
   AND (created_at <= :before OR created_at > :ahead)
 ORDER BY urgent DESC, id LIMIT :most;
@@ -159,19 +173,22 @@ WHERE item.prompt_id = :prompt AND item.state = 'open' AND patient.state = 'acti
 -- name: outbox_case_open
 SELECT 1 AS there FROM case_file WHERE id = :id AND state = 'open';
 
--- All that was said of one case, wherever.
+-- All that was said to staff of one case.
 -- name: outbox_about
 SELECT chat_id, dedupe, event, state, error, created_at, late_at FROM outbox
-WHERE topic = :topic AND topic <> '' AND kind = 'send' ORDER BY id;
+WHERE topic = :topic AND topic <> '' AND kind = 'send' AND staff > 0 ORDER BY id;
 
 -- name: outbox_first
-SELECT id, chat_id, topic, patient_id FROM outbox WHERE id = :id;
+SELECT id, chat_id, topic, patient_id, staff FROM outbox WHERE id = :id;
 
 -- Whether a later change of the same message has come already.
 -- name: outbox_edited_since
 SELECT 1 AS there FROM outbox
 WHERE chat_id = :chat_id AND message_id = :message_id AND kind = 'edit' AND id > :id
   AND state = 'sent' LIMIT 1;
+
+-- name: outbox_case_lives
+SELECT 1 AS there FROM case_file WHERE id = :id AND state <> 'closed';
 
 -- Whether one chat is among those to whom one event tells of one case.
 -- name: outbox_told
