@@ -8,7 +8,7 @@ from datetime import datetime
 from typing import Any
 
 from bot.model.action import Action
-from bot.model.chart import Chart, Desk, Invitation, Member, Person, RosterLine, Written
+from bot.model.chart import UNREACHED, Chart, Desk, Invitation, Member, Person, RosterLine, Written
 from bot.model.chat import Button, Incoming
 from bot.model.conversation import NOTHING_OPEN, Conversation
 from bot.model.ids import EventId, PatientId
@@ -61,8 +61,12 @@ class Context:
         """The staff chat with this id."""
         return next((desk for desk in self.desks if desk.chat == chat), None)
 
-    def reaches_staff(self) -> bool:
-        """Whether anybody at the practice can be written to, as far as is known."""
+    def reaches_staff(self, chart: Chart | None = None) -> bool:
+        """Whether anybody at the practice can be written to, as far as is known; with what a
+        patient's household was told of it: what has not reached staff, they are not said to
+        have."""
+        if chart is not None and any(UNREACHED in case.body for case in chart.cases):
+            return False
         desks = any(desk.lost is None for desk in self.desks)
         return desks or any(one.chat and one.lost is None for one in self.staff)
 
@@ -115,6 +119,10 @@ class AtDesk(Talk):
     log_tail: tuple[str, ...] = ()
     written: tuple[Written, ...] = ()
     last_copy: datetime | None = None
+
+    def reaches_staff(self, chart: Chart | None = None) -> bool:
+        """As of ``Context``; whatever has not reached them, here they speak."""
+        return Context.reaches_staff(self)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -32,7 +32,7 @@ from bot.plan.clock import to_utc
 from bot.standing.standing import Emergency, Over, Paused
 from bot.triage import silence
 
-from . import unreached
+from . import undelivered, unreached
 
 PAIN_AGAIN = timedelta(minutes=30)
 """How soon it is looked again whether a hold keeps pain relief back too long."""
@@ -51,6 +51,9 @@ def on_due(ctx: FellDue) -> Effects:
     if kind == ERASING:
         out.add(Erase(PersonId(int(data["person"])), ctx.clinic.retention_years))
         return out
+    if kind == undelivered.REFUSED:
+        undelivered.refused(ctx, out, data)
+        return out
     if not ctx.charts:
         return out
     chart = ctx.charts[0]
@@ -62,7 +65,7 @@ def on_due(ctx: FellDue) -> Effects:
             unreached.reached_nobody(ctx, out, chart, case)
         return out
     if kind == "unreachable":
-        _unreachable(ctx, out, chart, int(data["chat"]), tried=bool(data.get("tried")))
+        undelivered.unreachable(ctx, out, chart, data)
         return out
     if kind == "unclear":
         _nobody_said(ctx, out, chart, data)
@@ -159,21 +162,6 @@ def _nobody_said(ctx: FellDue, out: Effects, chart: Chart, data: dict[str, Any])
             hand_over(ctx, out, chart, question, int(data["chat"]))
         case _:
             pass
-
-
-def _unreachable(ctx: FellDue, out: Effects, chart: Chart, chat: int, *, tried: bool) -> None:
-    """A message could not reach somebody at home, not any more or (``tried``) not for minutes."""
-    person = next((one for one in chart.people if one.chat == chat), None)
-    if person is None or chart.over:
-        return
-    said = "desk_not_through" if tried else "desk_unreachable"
-    words = ctx.words.say(
-        said, ctx.clinic.language, by=person.name, name=chart.name,
-        phone=chart.plan.phone or "–",
-    )  # fmt: skip
-    for desk in ctx.desks:
-        if desk.rank == 0:
-            out.say(desk.chat, words, patient=chart.id, topic=AboutPatient(chart.id))
 
 
 def _silence(ctx: FellDue, out: Effects, chart: Chart) -> None:

@@ -10,6 +10,7 @@ from collections.abc import Awaitable, Callable, Iterable
 from datetime import datetime, timedelta
 from functools import partial
 
+from bot.events.undelivered import GONE
 from bot.model.chat import (
     Delivered,
     Delivery,
@@ -24,12 +25,21 @@ from bot.model.codes import without_codes
 from bot.model.ids import Cause
 from bot.model.topic import TOPICS, AboutCase
 from bot.store import load
-from bot.store.database import Database, Row, Tx, moment, stamp
+from bot.store.database import Database, Row, StorageTrouble, Tx, moment, stamp
 from bot.store.rows import log, log_arrived, move_chat, put_due, send
 from bot.store.staff_ways import NO_LONGER, found, lost, still_staff
 from bot.telegram.pace import Pace
 
-from .pass_on import about_open_case, case_arrived, pass_on, told_to_nobody
+from .pass_on import (
+    OVER,
+    about_open_case,
+    case_arrived,
+    of_refused,
+    pass_on,
+    tell_of_refused,
+    told_to_nobody,
+)
+from .work import passing, storable
 
 logger = logging.getLogger(__name__)
 
@@ -37,12 +47,10 @@ Lane = tuple[int, bool]
 """A chat, and whether it is the lane of urgent messages there."""
 Deliver = Callable[[Outgoing], Awaitable[Delivery]]
 
-AT_ONCE = 32
-"""Messages under way at once, each to another chat."""
+AT_ONCE, FOR_URGENT = 32, 8
+"""Messages under way at once, each to another chat; so many of them are kept for urgent ones."""
 LONGEST, LONGEST_URGENT = 300.0, 60.0
 """Seconds between two tries, at most."""
-TELL_AFTER = 8
-"""After so many tries (minutes) staff hear that a message does not get through."""
 ANSWER_LIVES = timedelta(seconds=20)
 """So long the words on a pressed button are worth sending; the platform drops them later."""
 EDIT_LIVES = timedelta(days=1)
@@ -102,6 +110,7 @@ class Sender:
     async def could_start(self, now: datetime) -> dict[Lane, int]:
         """What could begin at this moment: the message of each lane."""
         room = AT_ONCE - len(self._lanes)
+        plain = AT_ONCE - FOR_URGENT - sum(not urgent for _, urgent in self._lanes)
         if room <= 0:
             return {}
         most = AT_ONCE * 4
@@ -114,8 +123,11 @@ class Sender:
             # What is urgent goes past what hangs; nothing else goes past anything.
             if (chat, True) in busy or (chat, False) in (going if urgent else busy):
                 continue
-            if len(going) < room and self._pace.wait(chat, tick, urgent=urgent) <= 0:
+            if len(going) >= room or (not urgent and plain <= 0):
+                continue
+            if self._pace.wait(chat, tick, urgent=urgent) <= 0:
                 going[chat, urgent] = row["id"]
+                plain -= not urgent
         return going
 
     async def again(self) -> None:
@@ -146,6 +158,17 @@ class Sender:
             raise failed
 
     async def _one(self, row: Row, now: datetime) -> None:
+        """Try one message. A mistake in it ends it, and staff hear of it: it stops no other."""
+        try:
+            await self._try(row, now)
+        except Exception as error:
+            if passing(error):
+                raise
+            logger.exception("%s cannot be sent", row["dedupe"])
+            why = storable(f"{type(error).__name__}: {error}")
+            await self._db.transact(lambda tx: _unsendable(tx, row, why, now))
+
+    async def _try(self, row: Row, now: datetime) -> None:
         message = Outgoing.model_validate_json(row["body"])
         message = message.model_copy(update={"chat": row["chat_id"]})
         began = time.monotonic()
@@ -164,6 +187,13 @@ class Sender:
                 await self._finish(row, message, Refused(why="never sent, so not changed"), now)
                 return
             message = message.model_copy(update={"message": target["message_id"]})
+        if message.kind == "edit" and row["attempts"] > 1:
+            numbers = {"chat_id": row["chat_id"], "message_id": message.message}
+            if await self._db.read(
+                lambda tx: tx.one("outbox_edited_since", id=row["id"], **numbers)
+            ):
+                await self._finish(row, message, Refused(why=f"{OVER}a newer change has come"), now)
+                return
         if COPY in message.dedupe and await self._db.read(partial(_is_anothers, message=message)):
             await self._finish(row, message, Refused(why=f"{OVER}it is no copy"), now)
             return
@@ -182,7 +212,16 @@ class Sender:
     async def _finish(self, row: Row, message: Outgoing, got: Delivery, now: datetime) -> None:
         if isinstance(got, TryAgain) and (message.kind != "edit" or got.after_seconds > 1):
             self._pace.hold(row["chat_id"], time.monotonic(), min(got.after_seconds, 600))
-        await self._db.transact(lambda tx: _mark(tx, row, message, got, now))
+        try:
+            await self._db.transact(lambda tx: _mark(tx, row, message, got, now))
+        except StorageTrouble:
+            raise
+        except Exception:
+            if not isinstance(got, Delivered) or got.message is None:
+                raise
+            # It is there: to send it again, or to call it lost, would be untrue.
+            logger.exception("%s has arrived, and what follows could not be done", row["dedupe"])
+            await self._db.transact(lambda tx: _done(tx, row, "sent", got.message, None, now))
 
 
 def _claim_all(tx: Tx, ids: Iterable[int]) -> list[Row]:
@@ -206,10 +245,8 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
         # A failing line must not spin: at least a second, and longer each time.
         pause = max(got.after_seconds, _pause(row) / 2)
         _retry(tx, row, now + timedelta(seconds=pause), got.why, uncertain=0)
-        _tell_of_waiting(tx, row, message, got.why, now)
     elif isinstance(got, Uncertain):
         _retry(tx, row, now + timedelta(seconds=_pause(row)), got.why, uncertain=1)
-        _tell_of_waiting(tx, row, message, got.why, now)
     elif isinstance(got, Moved):
         move_chat(tx, row["chat_id"], got.new_chat)
         _retry(tx, row, now, "the group has a new id", uncertain=0)
@@ -219,9 +256,9 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
         lost(tx, row["chat_id"], got.why, now, by)
         if message.kind == "send":
             pass_on(tx, row, message, now)
-            told_to_nobody(tx, row, message, TELL_AFTER, now)
+            told_to_nobody(tx, row, now)
             if message.patient is not None:
-                key, data = f"unreachable:{row['chat_id']}", {"chat": row["chat_id"]}
+                key, data = f"unreachable:{row['chat_id']}", {"chat": row["chat_id"], "how": GONE}
                 put_due(tx, key, "unreachable", now, message.patient, data)
             text = f"not delivered: {got.why}"
             log(tx, "delivery", "bot", text, now, message.patient, _never(row, message), by)
@@ -232,7 +269,7 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
             log(tx, "delivery", "bot", text, now, message.patient, _never(row, message), by)
             if about_open_case(tx, message):
                 pass_on(tx, row, message, now)
-                told_to_nobody(tx, row, message, TELL_AFTER, now)
+                told_to_nobody(tx, row, now)
     elif got.why.startswith(OVER):
         _done(tx, row, "refused", None, got.why, now)
         if message.kind == "send":
@@ -246,7 +283,10 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
             text = f"refused by the platform: {got.why}"
             data = {**_never(row, message), "text": message.text}
             log(tx, "delivery", "bot", text, now, message.patient, data, by)
-            told_to_nobody(tx, row, message, TELL_AFTER, now)
+            if not of_refused(row):
+                pass_on(tx, row, message, now)
+            told_to_nobody(tx, row, now)
+            tell_of_refused(tx, row, message.text, now)
 
 
 def _take_buttons_of_copies(
@@ -264,9 +304,7 @@ def _take_buttons_of_copies(
     ours = {one["message_id"] for one in known}
     bare = {"kind": "edit", "text": "", "buttons": (), "media": None, "topic": "", "urgent": False}
     edits = [
-        message.model_copy(
-            update={**bare, "dedupe": f"{message.dedupe}{COPY}{old}", "message": old}
-        )
+        message.model_copy(update={**bare, "dedupe": f"{message.chat}{COPY}{old}", "message": old})
         for old in range(max(before + 1, below - COPIES), below)
         if old not in ours
     ]
@@ -282,9 +320,6 @@ def _is_anothers(tx: Tx, message: Outgoing) -> bool:
     """Whether what was taken for a copy has become known meanwhile as a message of its own."""
     return any(x["message_id"] == message.message
                for x in tx.all("outbox_numbers", chat_id=message.chat))  # fmt: skip
-
-
-OVER = "its hour is over: "
 
 
 def _stopped(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:
@@ -323,19 +358,15 @@ def _pause(row: Row) -> float:
     return min(longest, float(2 ** min(max(tries - 1, 0), 9)))
 
 
-def _tell_of_waiting(tx: Tx, row: Row, message: Outgoing, why: str, now: datetime) -> None:
-    """Minutes of trying: staff hear of it once, in every way there is, and it goes on."""
-    if row["attempts"] != TELL_AFTER or message.kind != "send":
-        return
-    by, data = Cause(row["event"]), {"chat": row["chat_id"], "key": message.dedupe}
-    log(tx, "delivery", "bot", f"not through yet, still tried: {why}", now, message.patient, data,
-        by)  # fmt: skip
-    if message.urgent:
-        pass_on(tx, row, message, now)
-    told_to_nobody(tx, row, message, TELL_AFTER, now)
-    if message.patient is not None:
-        key, told = f"unreachable:{row['chat_id']}", {"chat": row["chat_id"], "tried": True}
-        put_due(tx, key, "unreachable", now, message.patient, told)
+def _unsendable(tx: Tx, row: Row, why: str, now: datetime) -> None:
+    """It holds what cannot be sent, by a mistake of ours."""
+    _done(tx, row, "refused", None, why, now)
+    if row["kind"] == "send":
+        by, data = Cause(row["event"]), {"chat": row["chat_id"], "key": row["dedupe"],
+                                         "final": True}  # fmt: skip
+        log(tx, "delivery", "bot", f"cannot be sent: {why}", now, row["patient_id"], data, by)
+        told_to_nobody(tx, row, now)
+        tell_of_refused(tx, row, "", now)
 
 
 def _done(
