@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import Any
 
 from bot.model.action import Action
@@ -22,6 +22,9 @@ from .buttons import button
 from .opening import is_open
 from .practice import Practice
 from .words import Words
+
+READ_LATE = timedelta(minutes=5)
+"""A message read so long after the platform had it speaks of the hour at which it was sent."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -100,6 +103,19 @@ class AtHome(Talk):
     """Someone at home speaks, or a stranger (``person`` is None)."""
 
     person: Person | None = None
+
+    @property
+    def written_at(self) -> datetime | None:
+        """When the words of this event were first sent, where that is not just now: an edited
+        message, or one that was read late. "Just given" in it was so then."""
+        return self.read_late or self.incoming.first_at
+
+    @property
+    def read_late(self) -> datetime | None:
+        """When a message was sent that is read only now: it answers nothing asked since."""
+        event = self.incoming
+        late = event.kind == "message" and self.now - event.at > READ_LATE
+        return event.at if late else None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import asyncio
 import contextlib
 import logging
+import time
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
@@ -48,6 +49,9 @@ logger = logging.getLogger(__name__)
 NEVER = datetime.min.replace(tzinfo=UTC)
 
 AUDIT_SECONDS = 300.0
+READ_FIRST = 30.0
+"""Seconds at most, after a start, for which what is due waits for what people wrote meanwhile:
+it may tell of the very doses."""
 LONGEST_RETRY = timedelta(minutes=10)
 """Whatever is to be sent again later than this was put there by a clock that was wrong."""
 
@@ -92,6 +96,7 @@ class App:
         self._outgoing = asyncio.Event()
         self._settling = asyncio.Lock()
         self._beaten = NEVER
+        self._read_first = 0.0
         self._fetch = asyncio.Event()
         self._clock_moved = asyncio.Event()
         self.shelf = Shelf(path)
@@ -216,13 +221,22 @@ class App:
         while True:
             # By turns: no reply waits behind a morning of prompts, no page behind a flood.
             heard = await handle_update(self.db, self.practice, self.clock.now())
-            due = await self._trusted() and await handle_due(
+            due = await self._may_fall_due() and await handle_due(
                 self.db, self.practice, self.clock.now()
             )
             if not (heard or due):
                 return done
             self._working_part.beat()
             done += heard + due
+
+    async def _may_fall_due(self) -> bool:
+        """Whether what falls due may be decided now: after what people wrote meanwhile."""
+        return time.monotonic() >= self._read_first and await self._trusted()
+
+    def _caught_up(self) -> None:
+        """All that came while the bot was off is kept: what is due may follow."""
+        self._read_first = 0.0
+        self._awake.set()
 
     async def _trusted(self) -> bool:
         """Whether what depends on the hour may be decided now."""
@@ -277,8 +291,13 @@ class App:
             Part("watching the storage", self.storage.run),
         ]
         if polling:
+            self._read_first = time.monotonic() + READ_FIRST
             parts.append(
-                Part("polling", lambda: poll(self.client, self.keep, stop, self._waits), ends=True)
+                Part(
+                    "polling",
+                    lambda: poll(self.client, self.keep, stop, self._waits, self._caught_up),
+                    ends=True,
+                )
             )
         dog = Watchdog(
             parts, self._stood, patience=self._patience, look=min(5.0, self._patience / 4)
@@ -304,7 +323,7 @@ class App:
             await asyncio.sleep(LOOK)
 
     async def _work_waits(self) -> bool:
-        due = self._watch.trusted
+        due = self._watch.trusted and time.monotonic() >= self._read_first
 
         def there(tx: Tx) -> bool:
             if tx.one("inbox_next") is not None:

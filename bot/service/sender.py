@@ -29,6 +29,7 @@ from bot.store.rows import log, log_arrived, move_chat, put_due, send
 from bot.store.staff_ways import found, lost
 from bot.telegram.pace import Pace
 
+from .in_time import hand_on, too_late, wait, with_its_hour
 from .pass_on import case_arrived, pass_on, told_to_nobody
 
 logger = logging.getLogger(__name__)
@@ -149,24 +150,26 @@ class Sender:
         message = Outgoing.model_validate_json(row["body"])
         message = message.model_copy(update={"chat": row["chat_id"]})
         began = time.monotonic()
-        if row["attempts"] > 1:
-            over = await self._db.read(lambda tx: _over(tx, row, message, now))
-            if over:
-                await self._finish(row, message, Refused(why=f"{OVER}{over}"), now)
-                return
+        kept = await self._db.read(lambda tx: _not_now(tx, row, message, now))
+        if kept is not None:
+            await self._finish(row, message, kept, now)
+            return
         if message.kind == "edit" and message.message is None:
             target = await self._db.read(lambda tx: tx.one("outbox_message_of", dedupe=message.of))
-            if target is not None and target["state"] in ("waiting", "sending"):
+            under_way = target is not None and target["state"] in ("waiting", "sending")
+            if target is not None and under_way and target["id"] < row["id"]:
                 wait = TryAgain(after_seconds=1.0, why="what it changes is still under way")
                 await self._finish(row, message, wait, now)
                 return
-            if target is None or target["message_id"] is None:
+            # One that is written after this edit was written with what it changes.
+            if target is None or target["message_id"] is None or target["id"] > row["id"]:
                 await self._finish(row, message, Refused(why="never sent, so not changed"), now)
                 return
             message = message.model_copy(update={"message": target["message_id"]})
         if COPY in message.dedupe and await self._db.read(partial(_is_anothers, message=message)):
             await self._finish(row, message, Refused(why=f"{OVER}it is no copy"), now)
             return
+        message = with_its_hour(row, message, now)
         if row["uncertain"] and message.again:
             text = f"{message.again}\n{message.text}"
             message = message.model_copy(update={"text": text})
@@ -230,6 +233,7 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
         if message.kind == "send":
             log(tx, "delivery", "bot", got.why, now, message.patient, _never(row, message), by)
             _take_buttons_of_copies(tx, row, message, None, now)
+        hand_on(tx, row, message, got.why.removeprefix(OVER), now)
     else:
         level = logging.DEBUG if COPY in message.dedupe else logging.WARNING
         logger.log(level, "%s was refused: %s", message.dedupe, got.why)
@@ -279,6 +283,14 @@ def _is_anothers(tx: Tx, message: Outgoing) -> bool:
 OVER = "its hour is over: "
 
 
+def _not_now(tx: Tx, row: Row, message: Outgoing, now: datetime) -> Delivery | None:
+    """Asked at each try: what keeps a message from being sent now, if anything does."""
+    why: str | None = too_late(tx, row, message, now)
+    if why is None and row["attempts"] > 1:
+        why = _over(tx, row, message, now)
+    return Refused(why=f"{OVER}{why}") if why else wait(tx, row, message, now)
+
+
 def _over(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:
     """Why a message that could not be sent yet is worth nothing any more; empty if it is."""
     age = now - moment(row["created_at"])
@@ -287,10 +299,7 @@ def _over(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:
     if message.kind == "edit":
         return "it changes a message of days ago" if age > EDIT_LIVES else ""
     head, _, rest = message.dedupe.partition(":")
-    if head in ("prompt", "remind"):
-        if tx.one("outbox_prompt_open", prompt=int(rest.split(":")[0])) is None:
-            return "nothing in it is open any more"
-    elif head == "nobody":
+    if head == "nobody":
         if not load.unreached(tx, rest.split(":")[0]):
             return "the clinic has been reached"
     elif head == "page":

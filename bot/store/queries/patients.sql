@@ -99,6 +99,10 @@ SELECT key, patient_id, kind, due_at, data, attempts FROM due
 WHERE state = 'waiting' AND due_at <= :now AND kind NOT IN ('media', 'review')
 ORDER BY due_at, key LIMIT 1;
 
+-- name: due_is_there
+SELECT key FROM due
+WHERE patient_id = :patient_id AND state = 'waiting' AND kind = :kind AND due_at <= :now LIMIT 1;
+
 -- name: due_mark
 UPDATE due SET state = :state, attempts = attempts + 1, error = :error
 WHERE key = :key AND due_at = :due_at;
