@@ -17,7 +17,7 @@ from tests.service.test_nobody_to_page import own_chat
 ASKED = "When was the last {} given to Canela?"
 
 
-async def _down(box: Box) -> None:
+async def down(box: Box) -> None:
     """From now on nothing reaches Ines."""
     chat = box.stage.standin.private(box.ines)
     for method in ("sendMessage", "editMessageText"):
@@ -28,13 +28,13 @@ async def _queued(box: Box) -> int:
     """The evening doses of day 1 are ready and cannot leave; how many messages there were."""
     await box.to(1, 19, 50)
     before = len(box.heard(box.ines))
-    await _down(box)
+    await down(box)
     await box.to(1, 20, 3)
     assert not any("Give carprofen" in one for one in box.heard(box.ines)[before:])
     return before
 
 
-def _up(box: Box) -> None:
+def up(box: Box) -> None:
     box.stage.standin.faults.waiting.clear()
 
 
@@ -61,13 +61,13 @@ async def test_last_nights_dose_is_asked_about_in_the_morning_not_advised(
     before = await _queued(canela)
     if off:
         await canela.stage.stop_bot()
-        _up(canela)
+        up(canela)
         canela.stage.clock.jump(at(2, 7, 20))
         await canela.stage.start_bot()
         await canela.stage.settle()
     else:
         await canela.to(2, 7, 20)
-        _up(canela)
+        up(canela)
     await canela.to(2, 7, 45)
     said = _since(canela, before)
     assert _asked(said, "carprofen", "cephalexin")
@@ -88,7 +88,7 @@ async def test_put_back_with_a_prompt_ready_it_is_asked_about(canela: Box, tmp_p
     await _queued(canela)
     archive = tmp_path / "copy.tar"
     await back_up(canela.stage.app.db, archive, None, None, canela.stage.clock.now())
-    _up(canela)
+    up(canela)
     await canela.to(1, 20, 12)
     await canela.taps(canela.ines, "✓")
     await canela.stage.stop_bot()
@@ -110,7 +110,7 @@ async def test_a_short_delay_prompts_what_stands_now(canela: Box) -> None:
     before = await _queued(canela)
     await canela.says(canela.ines, "gave carprofen")
     await canela.to(1, 20, 40)
-    _up(canela)
+    up(canela)
     await canela.to(1, 20, 50)
     said = [one for one in _since(canela, before) if "Give" in one]
     assert said
@@ -158,9 +158,9 @@ async def test_what_was_told_while_the_bot_was_off_is_read_first(canela: Box) ->
 async def test_told_late_it_answers_what_was_asked_meanwhile(canela: Box) -> None:
     before = await _queued(canela)
     canela.stage.standin.faults.waiting.clear()
-    await _down(canela)
+    await down(canela)
     await canela.to(1, 23)
-    _up(canela)
+    up(canela)
     await canela.to(1, 23, 5)
     assert _asked(_since(canela, before), "carprofen")
     await canela.says(canela.ines, "I gave carprofen at 20:05")
@@ -171,7 +171,7 @@ async def test_told_late_it_answers_what_was_asked_meanwhile(canela: Box) -> Non
 async def test_packs_and_questions_of_the_evening_do_not_come_at_night(canela: Box) -> None:
     before = await _queued(canela)
     await canela.to(2, 3)
-    _up(canela)
+    up(canela)
     await canela.to(2, 5)
     said = _since(canela, before)
     assert not any("Cold pack" in one or "Is the cone on" in one for one in said)
@@ -182,7 +182,7 @@ async def test_packs_and_questions_of_the_evening_do_not_come_at_night(canela: B
 async def test_still_on_hold_is_not_said_of_hours_that_have_passed(canela: Box) -> None:
     before = await _queued(canela)
     await canela.to(3, 12)
-    _up(canela)
+    up(canela)
     await canela.to(3, 12, 30)
     said = _since(canela, before)
     assert not any("still on hold" in one for one in said)
@@ -193,10 +193,10 @@ async def test_buttons_shown_anew_are_those_of_now(canela: Box) -> None:
     """An edit that waited shows what may be done when it arrives, not when it was written."""
     await canela.to(2, 8, 5)
     message = canela.last(canela.ines, "Give carprofen")
-    await _down(canela)
+    await down(canela)
     await canela.says(canela.ines, "cold pack done")
     await canela.to(2, 17)
-    _up(canela)
+    up(canela)
     await canela.to(2, 17, 30)
     shown = canela.last(canela.ines, "Canela · day 2")
     for one in canela.stage.standin.chats.log:
@@ -208,10 +208,10 @@ async def test_buttons_shown_anew_are_those_of_now(canela: Box) -> None:
 async def test_an_answer_that_waited_says_when_it_was_written(canela: Box) -> None:
     await canela.to(2, 13, 5)
     before = len(canela.heard(canela.ines))
-    await _down(canela)
+    await down(canela)
     await canela.says(canela.ines, "he vomited twice today")
     await canela.to(2, 16)
-    _up(canela)
+    up(canela)
     await canela.to(2, 16, 30)
     said = _since(canela, before)
     assert any(one.startswith("I wrote this on 5 Mar 13:05") for one in said)
@@ -223,3 +223,28 @@ async def test_the_summary_goes_to_whoever_of_staff_is_there(canela: Box) -> Non
     await canela.stage.app.db.transact(lambda tx: tx.run("desk_close", chat_id=canela.desk.id))
     await _off_until(canela, 2, 15, 50)
     assert any("I was away" in one for one in canela.heard(okafor))
+
+
+async def test_the_running_bot_reads_before_it_asks_and_asks_before_it_sends(canela: Box) -> None:
+    """As it really starts: fetching, working and sending begin at one moment."""
+    before = await _queued(canela)
+    stage = canela.stage
+    await stage.stop_bot()
+    up(canela)
+    stage.clock.jump(at(1, 20, 10))
+    stage.standin.say(canela.ines, None, "gave carprofen")
+    stage.clock.jump(at(1, 23, 40))
+    await stage.start_bot()
+    assert stage._polling is not None
+    stage._polling.cancel()  # it fetches by itself
+    stop = asyncio.Event()
+    running = asyncio.create_task(stage.app.run(stop))
+    async with asyncio.timeout(60):
+        while not _asked(_since(canela, before), "cephalexin"):
+            await asyncio.sleep(0.05)
+    await asyncio.sleep(1)
+    stop.set()
+    await running
+    said = _since(canela, before)
+    assert not any(ASKED.format("carprofen") in one or "Give c" in one for one in said)
+    assert any("Noted: carprofen given" in one for one in said)
