@@ -133,10 +133,12 @@ class AtDesk(Talk):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FellDue(Context):
-    """Something of this kind has fallen due; ``data`` is what its row holds.
+    """Something of this kind has fallen due at ``due_at``, it may be long ago; ``data`` is
+    what its row holds.
     ``conversation`` is that of the chat that it is about."""
 
     kind: str
+    due_at: datetime
     data: Mapping[str, Any] = field(default_factory=dict)
     conversation: Conversation = NOTHING_OPEN
     roster: tuple[RosterLine, ...] = ()

@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 
 from bot.cases.cases import Said
 from bot.cases.noting import take_note
-from bot.context.contexts import Context
+from bot.context.contexts import Context, FellDue
 from bot.context.phones import emergency_phones
 from bot.context.words import clock, when
 from bot.dosing.dosing import unsure_finding
@@ -283,6 +283,9 @@ def remind(
         waiting = [line for line in waiting if line.item.kind == "dose"]
     if ctx.now - sheet.due_at > STALE and not asked:
         return
+    # What was to be reminded of long ago may have been done: a reminder has its hour, too.
+    due = ctx.due_at if isinstance(ctx, FellDue) else ctx.now
+    waiting = [one for one in waiting if not over(chart, sheet, one, ctx.now, due)]
     if not waiting:
         return
     # Numbers stay those of the first message, so the whole sheet is shown.

@@ -113,10 +113,12 @@ class Delivered(Strict):
 
 
 class TryAgain(Strict):
-    """It did not arrive; try again no sooner than this."""
+    """It did not arrive; try again no sooner than this. ``ours``: it was not sent at all, for a
+    reason of our own, so that it need not wait longer each time."""
 
     after_seconds: float
     why: str
+    ours: bool = False
 
 
 class Uncertain(Strict):

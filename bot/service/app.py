@@ -96,7 +96,7 @@ class App:
         self._outgoing = asyncio.Event()
         self._settling = asyncio.Lock()
         self._beaten = NEVER
-        self._read_first = 0.0
+        self._read_first, self._kept_all, self._read_until = False, True, 0.0
         self._fetch = asyncio.Event()
         self._clock_moved = asyncio.Event()
         self.shelf = Shelf(path)
@@ -220,22 +220,23 @@ class App:
         await self._beat()
         while True:
             # By turns: no reply waits behind a morning of prompts, no page behind a flood.
+            kept_all = self._kept_all
             heard = await handle_update(self.db, self.practice, self.clock.now())
-            due = await self._may_fall_due() and await handle_due(
-                self.db, self.practice, self.clock.now()
+            if (kept_all and not heard) or time.monotonic() >= self._read_until:
+                self._read_first = False
+            due = (
+                not self._read_first
+                and await self._trusted()
+                and await handle_due(self.db, self.practice, self.clock.now())
             )
             if not (heard or due):
                 return done
             self._working_part.beat()
             done += heard + due
 
-    async def _may_fall_due(self) -> bool:
-        """Whether what falls due may be decided now: after what people wrote meanwhile."""
-        return time.monotonic() >= self._read_first and await self._trusted()
-
     def _caught_up(self) -> None:
-        """All that came while the bot was off is kept: what is due may follow."""
-        self._read_first = 0.0
+        """All that came while the bot was off is kept, and is read before anything falls due."""
+        self._kept_all = True
         self._awake.set()
 
     async def _trusted(self) -> bool:
@@ -291,7 +292,8 @@ class App:
             Part("watching the storage", self.storage.run),
         ]
         if polling:
-            self._read_first = time.monotonic() + READ_FIRST
+            self._read_first, self._kept_all = True, False
+            self._read_until = time.monotonic() + READ_FIRST
             parts.append(
                 Part(
                     "polling",
@@ -323,7 +325,7 @@ class App:
             await asyncio.sleep(LOOK)
 
     async def _work_waits(self) -> bool:
-        due = self._watch.trusted and time.monotonic() >= self._read_first
+        due = self._watch.trusted and not self._read_first
 
         def there(tx: Tx) -> bool:
             if tx.one("inbox_next") is not None:

@@ -35,7 +35,7 @@ def wait(tx: Tx, row: Row, message: Outgoing, now: datetime) -> TryAgain | None:
     unseen = alive is not None and now - moment(alive["value"]) > 2 * BEAT
     away = tx.one("due_is_there", patient_id=message.patient, kind=KIND, now=stamp(now))
     if unseen or away is not None or tx.one("setting", key=RESTORED) is not None:
-        return TryAgain(after_seconds=1.0, why="it is not known yet what was missed")
+        return TryAgain(after_seconds=1.0, why="it is not known yet what was missed", ours=True)
     return None
 
 

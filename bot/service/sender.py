@@ -207,9 +207,10 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
             _take_buttons_of_copies(tx, row, message, got.message, now)
     elif isinstance(got, TryAgain):
         # A failing line must not spin: at least a second, and longer each time.
-        pause = max(got.after_seconds, _pause(row) / 2)
+        pause = got.after_seconds if got.ours else max(got.after_seconds, _pause(row) / 2)
         _retry(tx, row, now + timedelta(seconds=pause), got.why, uncertain=0)
-        _tell_of_waiting(tx, row, message, got.why, now)
+        if not got.ours:
+            _tell_of_waiting(tx, row, message, got.why, now)
     elif isinstance(got, Uncertain):
         _retry(tx, row, now + timedelta(seconds=_pause(row)), got.why, uncertain=1)
         _tell_of_waiting(tx, row, message, got.why, now)
@@ -285,10 +286,12 @@ OVER = "its hour is over: "
 
 def _not_now(tx: Tx, row: Row, message: Outgoing, now: datetime) -> Delivery | None:
     """Asked at each try: what keeps a message from being sent now, if anything does."""
+    if (later := wait(tx, row, message, now)) is not None:
+        return later
     why: str | None = too_late(tx, row, message, now)
     if why is None and row["attempts"] > 1:
         why = _over(tx, row, message, now)
-    return Refused(why=f"{OVER}{why}") if why else wait(tx, row, message, now)
+    return Refused(why=f"{OVER}{why}") if why else None
 
 
 def _over(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:

@@ -27,6 +27,7 @@ GAPS = {"carprofen": (12, 8.0), "gabapentin": (8, 5.0), "cephalexin": (12, 11.0)
 """Medicine → hours between two doses, and at the least."""
 PATIENCE, PAUSE = timedelta(hours=1), timedelta(minutes=6)
 """How late a dose may be prompted; how far apart two tries are at most."""
+REMINDED = timedelta(hours=1)
 START, END = at(2, 12), at(7, 12)
 _GIVE = re.compile(r"^(?:\d+\. )?Give (\w+): [^\n]*(\n   [→✓])?", re.MULTILINE)
 
@@ -50,6 +51,7 @@ class _Heard:
     box: Box
     advised: dict[str, list[datetime]] = field(default_factory=lambda: defaultdict(list))
     asked: dict[str, list[datetime]] = field(default_factory=lambda: defaultdict(list))
+    reminded: dict[str, list[datetime]] = field(default_factory=lambda: defaultdict(list))
 
     def listen(self) -> None:
         """To the bot as it runs now."""
@@ -68,10 +70,10 @@ class _Heard:
         for name in GAPS:
             if f"When was the last {name}" in text:
                 self.asked[name].append(now)
-        if not text.startswith("Still open"):  # that is of what came already
-            for name, why_not in _GIVE.findall(text):
-                if not why_not:
-                    self.advised[name].append(now)
+        kind = self.reminded if text.startswith("Still open") else self.advised
+        for name, why_not in _GIVE.findall(text):
+            if not why_not:
+                kind[name].append(now)
 
 
 async def _play(begins: datetime, lasts: timedelta, *, program: bool, answers: bool) -> None:
@@ -128,6 +130,9 @@ async def _nothing_is_too_close_too_late_or_unsaid(heard: _Heard) -> None:
             assert second - first >= timedelta(hours=gap), (name, first, second)
         for came in heard.advised[name]:
             assert any(one <= came <= one + PATIENCE + PAUSE for one in slots), (name, came)
+        for came in heard.reminded[name]:  # an hour after the prompt
+            late = REMINDED + PATIENCE + PAUSE
+            assert any(one <= came <= one + late for one in slots), (name, came)
         for slot in (one for one in slots if START < one < END - PATIENCE):
             if any(slot <= came <= slot + PATIENCE + PAUSE for came in heard.advised[name]):
                 continue
@@ -146,6 +151,7 @@ async def _nothing_is_too_close_too_late_or_unsaid(heard: _Heard) -> None:
 )
 @example(minutes=470, lasts=690, program=False, answers=False)  # 19:50 to 07:20
 @example(minutes=470, lasts=75, program=True, answers=False)
+@example(minutes=510, lasts=190, program=True, answers=False)  # between prompt and reminder
 @example(minutes=481, lasts=55, program=False, answers=True)
 @given(
     minutes=st.integers(0, 24 * 60 - 1),
