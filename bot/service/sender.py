@@ -26,11 +26,11 @@ from bot.model.topic import TOPICS, AboutCase
 from bot.store import load
 from bot.store.database import Database, Row, Tx, moment, stamp
 from bot.store.rows import log, log_arrived, move_chat, put_due, send
-from bot.store.staff_ways import found, lost
+from bot.store.staff_ways import NO_LONGER, found, lost, still_staff
 from bot.telegram.pace import Pace
 
 from .in_time import hand_on, too_late, wait, with_its_hour
-from .pass_on import case_arrived, pass_on, told_to_nobody
+from .pass_on import about_open_case, case_arrived, pass_on, told_to_nobody
 
 logger = logging.getLogger(__name__)
 
@@ -229,6 +229,14 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
                 put_due(tx, key, "unreachable", now, message.patient, data)
             text = f"not delivered: {got.why}"
             log(tx, "delivery", "bot", text, now, message.patient, _never(row, message), by)
+    elif got.why == NO_LONGER:
+        _done(tx, row, "refused", None, got.why, now)
+        if message.kind == "send":
+            text = f"not sent: {got.why}"
+            log(tx, "delivery", "bot", text, now, message.patient, _never(row, message), by)
+            if about_open_case(tx, message):
+                pass_on(tx, row, message, now)
+                told_to_nobody(tx, row, message, TELL_AFTER, now)
     elif got.why.startswith(OVER):
         _done(tx, row, "refused", None, got.why, now)
         if message.kind == "send":
@@ -286,6 +294,8 @@ OVER = "its hour is over: "
 
 def _not_now(tx: Tx, row: Row, message: Outgoing, now: datetime) -> Delivery | None:
     """Asked at each try: what keeps a message from being sent now, if anything does."""
+    if not still_staff(tx, row):
+        return Refused(why=NO_LONGER)
     if (later := wait(tx, row, message, now)) is not None:
         return later
     why: str | None = too_late(tx, row, message, now)
