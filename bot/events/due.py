@@ -10,7 +10,7 @@ from bot.cases.holding import pain_finding
 from bot.context.contexts import FellDue
 from bot.context.phones import both_phones, emergency_phones
 from bot.desk.board import morning_board
-from bot.household import away, doubtful, doubts, late, prompting, wound
+from bot.household import away, doubtful, doubts, late, passed, prompting, wound
 from bot.household.clarify import hand_over
 from bot.household.late_told import when_not_told
 from bot.household.people import ERASING
@@ -75,7 +75,8 @@ def on_due(ctx: FellDue) -> Effects:
         return out
     if kind == away.KIND:
         since = datetime.fromisoformat(str(data["since"]))
-        away.back_again(ctx, out, chart, since, restored=bool(data["restored"]))
+        queued = data.get("queued", ())
+        away.back_again(ctx, out, chart, since, restored=bool(data["restored"]), queued=queued)
         return out
     if kind == "pain":
         _in_pain(ctx, out, chart, [str(one) for one in data["holds"]])
@@ -102,6 +103,10 @@ def on_due(ctx: FellDue) -> Effects:
     else:
         sheet = chart.sheet(PromptId(int(data["prompt"])))
         if sheet is None:
+            return out
+        if kind == passed.UNHEARD:
+            nobody, edit = bool(data["nobody"]), bool(data["edit"])
+            passed.did_not_come(ctx, out, chart, sheet, int(data["chat"]), nobody=nobody, edit=edit)
             return out
         if _waits(ctx, out, chart, sheet, kind, data):
             return out

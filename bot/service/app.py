@@ -53,6 +53,9 @@ AUDIT_SECONDS = 300.0
 LONGEST_FETCH, LONGEST_LOOK = 10, 3
 """Minutes that one picture or film may take (to come, and to be looked at three times), and one
 look at the line and the chats."""
+READ_FIRST = 30.0
+"""Seconds at most, after a start, for which what is due waits for what people wrote meanwhile:
+it may tell of the very doses."""
 LONGEST_RETRY = timedelta(minutes=10)
 """Whatever is to be sent again later than this was put there by a clock that was wrong."""
 
@@ -97,6 +100,7 @@ class App:
         self._outgoing = asyncio.Event()
         self._settling = asyncio.Lock()
         self._beaten = self._begun = NEVER
+        self._read_first, self._kept_all, self._read_until = False, True, 0.0
         self._fetch = asyncio.Event()
         self._clock_moved = asyncio.Event()
         self.shelf = Shelf(path)
@@ -226,8 +230,11 @@ class App:
         await self._beat()
         while True:
             # By turns: no reply waits behind a morning of prompts, no page behind a flood.
+            kept_all = self._kept_all
             heard = await handle_update(self.db, self.practice, self.clock.now())
-            due = await handle_due(
+            if (kept_all and not heard) or time.monotonic() >= self._read_until:
+                self._read_first = False
+            due = not self._read_first and await handle_due(
                 self.db, self.practice, self.clock.now(), trusted=await self._trusted()
             )
             late = False
@@ -238,6 +245,11 @@ class App:
                 return done
             self._working_part.beat()
             done += heard + due + late
+
+    def _caught_up(self) -> None:
+        """All that came while the bot was off is kept, and is read before anything falls due."""
+        self._kept_all = True
+        self._awake.set()
 
     async def _trusted(self) -> bool:
         """Whether what depends on the hour may be decided now."""
@@ -295,8 +307,14 @@ class App:
             Part("watching the storage", self.storage.run),
         ]
         if polling:
+            self._read_first, self._kept_all = True, False
+            self._read_until = time.monotonic() + READ_FIRST
             parts.append(
-                Part("polling", lambda: poll(self.client, self.keep, stop, self._waits), ends=True)
+                Part(
+                    "polling",
+                    lambda: poll(self.client, self.keep, stop, self._waits, self._caught_up),
+                    ends=True,
+                )
             )
         if polling or webhook is not None:
             self.lookout.listen(webhook)
@@ -325,12 +343,13 @@ class App:
             await asyncio.sleep(LOOK)
 
     async def _work_waits(self) -> bool:
-        trusted = self._watch.trusted
+        trusted, read_first = self._watch.trusted, self._read_first
 
         def there(tx: Tx) -> bool:
             if tx.one("inbox_next") is not None:
                 return True
-            return tx.one("due_next", now=stamp(self.clock.now()), hours=int(trusted)) is not None
+            now = stamp(self.clock.now())
+            return not read_first and tx.one("due_next", now=now, hours=int(trusted)) is not None
 
         return await self.db.read(there)
 

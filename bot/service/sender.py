@@ -30,6 +30,7 @@ from bot.store.rows import log, log_arrived, move_chat, put_due, send
 from bot.store.staff_ways import NO_LONGER, found, lost, still_staff
 from bot.telegram.pace import Pace
 
+from .in_time import hand_on, too_late, wait, with_its_hour
 from .pass_on import (
     OVER,
     about_open_case,
@@ -172,18 +173,19 @@ class Sender:
         message = Outgoing.model_validate_json(row["body"])
         message = message.model_copy(update={"chat": row["chat_id"]})
         began = time.monotonic()
-        if row["staff"] or row["attempts"] > 1:
-            stopped = await self._db.read(lambda tx: _stopped(tx, row, message, now))
-            if stopped:
-                await self._finish(row, message, Refused(why=stopped), now)
-                return
+        kept = await self._db.read(lambda tx: _not_now(tx, row, message, now))
+        if kept is not None:
+            await self._finish(row, message, kept, now)
+            return
         if message.kind == "edit" and message.message is None:
             target = await self._db.read(lambda tx: tx.one("outbox_message_of", dedupe=message.of))
-            if target is not None and target["state"] in ("waiting", "sending"):
+            under_way = target is not None and target["state"] in ("waiting", "sending")
+            if target is not None and under_way and target["id"] < row["id"]:
                 wait = TryAgain(after_seconds=1.0, why="what it changes is still under way")
                 await self._finish(row, message, wait, now)
                 return
-            if target is None or target["message_id"] is None:
+            # One that is written after this edit was written with what it changes.
+            if target is None or target["message_id"] is None or target["id"] > row["id"]:
                 await self._finish(row, message, Refused(why="never sent, so not changed"), now)
                 return
             message = message.model_copy(update={"message": target["message_id"]})
@@ -197,6 +199,7 @@ class Sender:
         if COPY in message.dedupe and await self._db.read(partial(_is_anothers, message=message)):
             await self._finish(row, message, Refused(why=f"{OVER}it is no copy"), now)
             return
+        message = with_its_hour(row, message, now)
         if row["uncertain"] and message.again:
             text = f"{message.again}\n{message.text}"
             message = message.model_copy(update={"text": text})
@@ -243,7 +246,7 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
             _take_buttons_of_copies(tx, row, message, got.message, now)
     elif isinstance(got, TryAgain):
         # A failing line must not spin: at least a second, and longer each time.
-        pause = max(got.after_seconds, _pause(row) / 2)
+        pause = got.after_seconds if got.ours else max(got.after_seconds, _pause(row) / 2)
         _retry(tx, row, now + timedelta(seconds=pause), got.why, uncertain=0)
     elif isinstance(got, Uncertain):
         _retry(tx, row, now + timedelta(seconds=_pause(row)), got.why, uncertain=1)
@@ -275,6 +278,7 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
         if message.kind == "send":
             log(tx, "delivery", "bot", got.why, now, message.patient, _never(row, message), by)
             _take_buttons_of_copies(tx, row, message, None, now)
+        hand_on(tx, row, message, got.why.removeprefix(OVER), now)
     else:
         level = logging.DEBUG if COPY in message.dedupe else logging.WARNING
         logger.log(level, "%s was refused: %s", message.dedupe, got.why)
@@ -322,12 +326,16 @@ def _is_anothers(tx: Tx, message: Outgoing) -> bool:
                for x in tx.all("outbox_numbers", chat_id=message.chat))  # fmt: skip
 
 
-def _stopped(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:
-    """Why a message must not be sent, or need not any more; empty if it is to be."""
+def _not_now(tx: Tx, row: Row, message: Outgoing, now: datetime) -> Delivery | None:
+    """Asked at each try: what keeps a message from being sent now, if anything does."""
     if not still_staff(tx, row):
-        return NO_LONGER
-    over = _over(tx, row, message, now) if row["attempts"] > 1 else ""
-    return f"{OVER}{over}" if over else ""
+        return Refused(why=NO_LONGER)
+    if (later := wait(tx, row, message, now)) is not None:
+        return later
+    why: str | None = too_late(tx, row, message, now)
+    if why is None and row["attempts"] > 1:
+        why = _over(tx, row, message, now)
+    return Refused(why=f"{OVER}{why}") if why else None
 
 
 def _over(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:
@@ -338,10 +346,7 @@ def _over(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:
     if message.kind == "edit":
         return "it changes a message of days ago" if age > EDIT_LIVES else ""
     head, _, rest = message.dedupe.partition(":")
-    if head in ("prompt", "remind"):
-        if tx.one("outbox_prompt_open", prompt=int(rest.split(":")[0])) is None:
-            return "nothing in it is open any more"
-    elif head == "nobody":
+    if head == "nobody":
         if not load.unreached(tx, rest.split(":")[0]):
             return "the clinic has been reached"
     elif head == "page":

@@ -221,7 +221,7 @@ async def handle_due(
         if row["kind"] == ERASING and _erased_later(tx, row, data, now):
             return True
         due = due_event(row["key"], row["due_at"])
-        fallen = Fallen(due, row["kind"], row["patient_id"], data)
+        fallen = Fallen(due, row["kind"], row["patient_id"], data, moment(row["due_at"]))
         out = handle(fallen_due(Stored(tx, now), practice, fallen, now))
         tx.run("due_mark", key=row["key"], due_at=row["due_at"], state="done", error=None)
         apply(tx, out, now)

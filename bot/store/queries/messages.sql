@@ -67,7 +67,7 @@ RETURNING id, dedupe, kind, chat_id, body, topic, patient_id, attempts, uncertai
   staff, created_at;
 
 -- name: outbox_message_of
-SELECT chat_id, message_id, state FROM outbox WHERE dedupe = :dedupe;
+SELECT id, chat_id, message_id, state FROM outbox WHERE dedupe = :dedupe;
 
 -- name: outbox_arrived
 SELECT chat_id, message_id FROM outbox WHERE dedupe = :dedupe AND message_id IS NOT NULL;
@@ -165,10 +165,19 @@ SELECT old FROM chat_moved WHERE new = :chat_id;
 UPDATE outbox SET state = 'refused', error = 'the patient died', sent_at = :now
 WHERE patient_id = :patient_id AND state = 'waiting';
 
--- Whether anything in a prompt is still asked.
--- name: outbox_prompt_open
-SELECT 1 AS there FROM item JOIN patient ON patient.id = item.patient_id
-WHERE item.prompt_id = :prompt AND item.state = 'open' AND patient.state = 'active' LIMIT 1;
+-- Those to whom a prompt has come: its keys lie between ``first`` and ``last``.
+-- name: outbox_prompt_arrived
+SELECT chat_id FROM outbox
+WHERE dedupe > :first AND dedupe < :last AND kind = 'send' AND message_id IS NOT NULL;
+
+-- Prompts of a patient that are ready and have not left.
+-- name: outbox_prompts_waiting
+SELECT dedupe FROM outbox
+WHERE patient_id = :patient_id AND kind = 'send' AND state IN ('waiting', 'sending')
+  AND dedupe > 'prompt:' AND dedupe < 'prompt;';
+
+-- name: outbox_key
+UPDATE outbox SET dedupe = :dedupe WHERE id = :id;
 
 -- name: outbox_case_open
 SELECT 1 AS there FROM case_file WHERE id = :id AND state = 'open';

@@ -110,6 +110,10 @@ WHERE state = 'waiting' AND due_at <= :now AND kind NOT IN ('media', 'review')
   AND (:hours = 1 OR kind IN ('nobody', 'unreachable', 'refused'))
 ORDER BY due_at, key LIMIT 1;
 
+-- name: due_is_there
+SELECT key FROM due
+WHERE patient_id = :patient_id AND state = 'waiting' AND kind = :kind AND due_at <= :now LIMIT 1;
+
 -- name: due_mark
 UPDATE due SET state = :state, attempts = attempts + 1, error = :error
 WHERE key = :key AND due_at = :due_at;
