@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import asyncio
 from datetime import timedelta
 
 import httpx
@@ -10,7 +9,7 @@ import pytest
 
 from bot.model.effects import Dismiss, Effects
 from bot.model.ids import EventId
-from bot.review import review_app, serving
+from bot.review import review_app
 from bot.review.limits import Limit
 from tests.review.conftest import BASE, Pages
 
@@ -214,33 +213,3 @@ async def test_a_page_that_no_list_has_is_the_nearest(pages: Pages) -> None:
     await pages.enter("Dr Okafor")
     for page in ("9" * 5000, "0", "-3", "²"):
         assert (await pages.web.get("/patients", params={"page": page})).status_code == 200
-
-
-# -- who does not ask -------------------------------------------------------------------------
-
-
-@pytest.mark.parametrize(
-    "begun",
-    [b"", b"GET /patients HTT", b"GET /review.css HTTP/1.1\r\nhost: 127.0.0.1\r\n",
-     b"POST /enter HTTP/1.1\r\nhost: 127.0.0.1\r\ncontent-length: 9\r\n"
-     b"content-type: application/x-www-form-urlencoded\r\n\r\ncode"],
-)  # fmt: skip
-async def test_a_request_that_is_not_finished_is_ended(
-    pages: Pages, monkeypatch: pytest.MonkeyPatch, begun: bytes
-) -> None:
-    monkeypatch.setattr(serving, "WHOLE_WITHIN", 0.2)
-    async with serving.serving(pages.app, 0) as port:
-        reader, writer = await asyncio.open_connection("127.0.0.1", port)
-        writer.write(begun)
-        async with asyncio.timeout(20):
-            assert await reader.read() == b""
-        writer.close()
-        # And again after a request that was whole, on the same connection.
-        reader, writer = await asyncio.open_connection("127.0.0.1", port)
-        writer.write(b"GET /review.css HTTP/1.1\r\nhost: 127.0.0.1\r\n\r\n")
-        assert (await reader.readline()).startswith(b"HTTP/1.1 200")
-        await asyncio.sleep(0.1)
-        writer.write(b"GET /x")
-        async with asyncio.timeout(4):  # less than an idle connection is kept
-            await reader.read()
-        writer.close()
