@@ -127,6 +127,21 @@ def test_a_decoder_that_takes_all_it_can_get_is_ended_and_the_bot_goes_on() -> N
     assert "MemoryError" in ended.stderr
 
 
+@pytest.mark.skipif(sys.platform != "linux", reason="elsewhere there may be no such limits")
+def test_its_process_is_bounded_before_a_byte_is_looked_at() -> None:
+    looking = (
+        "import resource as r; from bot.pictures import apart;"
+        "apart.do = lambda head, parts: ({'limits': [r.getrlimit(one)[0] for one in "
+        "(r.RLIMIT_AS, r.RLIMIT_CPU, r.RLIMIT_FSIZE, r.RLIMIT_CORE)]}, []); apart.main()"
+    )
+    asked = b'{"do": "look", "lengths": []}\n'
+    ended = subprocess.run(
+        [sys.executable, "-c", looking], input=asked, capture_output=True, check=True
+    )
+    head, _ = task.parse(ended.stdout)
+    assert head["done"]["limits"] == [task.MEMORY, task.SECONDS, 0, 0]
+
+
 def test_what_takes_too_long_is_ended(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(apart, "SECONDS", 0.01)
     began = time.monotonic()

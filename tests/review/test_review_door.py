@@ -6,10 +6,14 @@ from datetime import timedelta
 
 import httpx
 import pytest
+from starlette.applications import Starlette
+from starlette.requests import Request
+from starlette.responses import PlainTextResponse
+from starlette.routing import Route
 
 from bot.model.effects import Dismiss, Effects
 from bot.model.ids import EventId
-from bot.review import review_app
+from bot.review import review_app, serving
 from bot.review.limits import Limit
 from tests.review.conftest import BASE, Pages
 
@@ -158,6 +162,21 @@ def behind(pages: Pages) -> httpx.AsyncClient:
     watch = pages.watch
     app = review_app(pages.store, pages.practice, watch, real=watch, tick=watch.tick, proxy=SECRET)
     return httpx.AsyncClient(transport=httpx.ASGITransport(app=app), base_url=BASE)
+
+
+async def test_the_server_itself_believes_no_caller_who_it_is() -> None:
+    """With real sockets: what serves the pages takes no address from whoever is on this machine."""
+
+    async def caller(request: Request) -> PlainTextResponse:
+        host = request.client.host if request.client else ""
+        return PlainTextResponse(f"{host} {request.url.scheme}")
+
+    app = Starlette(routes=[Route("/", caller)])
+    forged = {"x-forwarded-for": "203.0.113.9", "x-forwarded-proto": "https",
+              "forwarded": "for=203.0.113.9;proto=https"}  # fmt: skip
+    async with serving.serving(app, 0) as port, httpx.AsyncClient() as web:
+        told = await web.get(f"http://127.0.0.1:{port}/", headers=forged)
+    assert told.text == "127.0.0.1 http"
 
 
 async def test_nobody_says_for_whom_they_ask_but_the_named_proxy(

@@ -45,10 +45,11 @@ def held(port: int) -> int:
 
 
 async def none_held(port: int, within: float) -> bool:
-    until = time.monotonic() + within
-    while held(port) and time.monotonic() < until:
+    for _ in range(int(within / 0.05)):
+        if not held(port):
+            return True
         await asyncio.sleep(0.05)
-    return not held(port)
+    return False
 
 
 def caller(port: int) -> socket.socket:
