@@ -27,7 +27,10 @@ def large() -> Starlette:
     async def answer(_: object) -> Response:
         return Response(LARGE)
 
-    return Starlette(routes=[Route("/large", answer)])
+    async def little(_: object) -> Response:
+        return Response(LARGE[: 48 << 10])
+
+    return Starlette(routes=[Route("/large", answer), Route("/small", little)])
 
 
 @pytest.fixture
@@ -102,6 +105,29 @@ async def test_one_who_does_not_read_the_answer_is_cut_off(port: int, asked: int
     assert await none_held(port, 4)
     for one in callers:
         one.close()
+
+
+@linux
+async def test_also_where_little_is_left_to_take(
+    port: int, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Less than what a transport holds before it says so: to close it would wait for ever."""
+    made = serving._Unhurried.connection_made
+
+    def small(self: serving._Unhurried, transport: asyncio.Transport) -> None:
+        raw = transport.get_extra_info("socket")
+        raw.setsockopt(socket.SOL_SOCKET, socket.SO_SNDBUF, 4096)
+        made(self, transport)
+
+    monkeypatch.setattr(serving._Unhurried, "connection_made", small)
+    one = caller(port)
+    one.send(
+        ASK.replace(b"/large", b"/small").replace(b"\r\n\r\n", b"\r\nconnection: close\r\n\r\n")
+    )
+    await asyncio.sleep(0.2)
+    assert held(port) == 1
+    assert await none_held(port, 4)
+    one.close()
 
 
 @linux
