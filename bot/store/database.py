@@ -14,7 +14,7 @@ from typing import Any, Final, TypeVar
 import aiosqlite
 
 from .archive import copy_whole
-from .sealed_rows import begin, settle
+from .sealed_rows import SEALED_SINCE, begin, settle
 from .sql import migrations
 from .steps import STEPS
 from .trouble import Kind, StorageTrouble, StoreError, error_of, kind_of
@@ -212,17 +212,19 @@ class Database:
                 "CREATE TABLE IF NOT EXISTS schema_version (number INTEGER PRIMARY KEY)"
             )
             done = {row[0] for row in connection.execute("SELECT number FROM schema_version")}
-            scripts = migrations()
-            newest = max(done, default=0)
-            _known(newest)
-            for number, script in scripts:
-                if number not in done:
-                    for statement in script.split(";\n"):
-                        if statement.strip():
-                            connection.execute(statement)
-                    if number in STEPS:
-                        STEPS[number](Tx(connection))
-                    connection.execute("INSERT INTO schema_version VALUES (?)", (number,))
+            _known(max(done, default=0))
+            tx, new = Tx(connection), [one for one in migrations() if one[0] not in done]
+            if new and SEALED_SINCE in done:
+                begin(tx)
+            for number, script in new:
+                for statement in script.split(";\n"):
+                    if statement.strip():
+                        connection.execute(statement)
+                if number in STEPS:
+                    STEPS[number](tx)
+                connection.execute("INSERT INTO schema_version VALUES (?)", (number,))
+            if new:
+                settle(tx)
             connection.execute("COMMIT")
         except BaseException:
             _roll_back(connection)

@@ -25,6 +25,8 @@ ROWS: Final = "rows"
 """The kind of an entry that bears the sums of tables."""
 ALL: Final = 1 << 256
 """Sums are counted round, so that a row is taken out of one as it was put in."""
+SEALED_SINCE: Final = 12
+"""The version of the database from which on rows are sealed."""
 BEFORE_ANY: Final = datetime(1970, 1, 1, tzinfo=UTC)
 """The hour of a first entry that is about rows only: nothing has told an hour yet."""
 

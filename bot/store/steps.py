@@ -9,7 +9,7 @@ from typing import Final
 from bot.model.codes import json_without_codes
 from bot.records.chain import START, digest_of, seal
 
-from .sealed_rows import seal_all
+from .sealed_rows import SEALED_SINCE, seal_all
 from .tx import Tx
 
 BATCH: Final = 1000
@@ -43,5 +43,5 @@ def forget_codes(tx: Tx) -> None:
 
 
 STEPS: Final[dict[int, Callable[[Tx], None]]] = {
-    3: chain_log, 11: forget_codes, 12: seal_all,
+    3: chain_log, 11: forget_codes, SEALED_SINCE: seal_all,
 }  # fmt: skip

@@ -208,6 +208,8 @@ async def test_the_limit_on_guesses_cannot_be_got_round(
         return (await web.get("/enter?code=x", headers=headers)).status_code
 
     assert [await guess(pages.web, n) for n in range(21)] == [403] * 20 + [429]
+    # By the form no more than by the address.
+    assert (await pages.web.post("/enter", data={"code": "x"})).status_code == 429
     assert [await guess(behind, n) for n in range(21)] == [403] * 20 + [429]
     # Through the proxy each caller has a measure of their own.
     assert [await guess(behind, 1, by=SECRET) for _ in range(21)] == [403] * 20 + [429]
