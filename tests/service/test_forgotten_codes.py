@@ -70,7 +70,11 @@ async def test_codes_of_an_older_database_go_with_its_next_start(practice: Box) 
             (body % code,),
         )
         plain.execute("DELETE FROM schema_version WHERE number >= 11")
-        plain.execute("DROP TABLE lost_chat")
+        triggers = "SELECT name FROM sqlite_master WHERE name LIKE '%_touched_%'"
+        for (name,) in plain.execute(triggers).fetchall():
+            plain.execute(f"DROP TRIGGER {name}")
+        for name in ("lost_chat", "touched", "sealed_row", "sealed_sum"):
+            plain.execute(f"DROP TABLE {name}")
         plain.commit()
     async with Database(path):
         pass
