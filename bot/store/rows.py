@@ -13,7 +13,7 @@ from bot.model.plan import Prompt
 from bot.model.topic import TOPICS, AboutCase
 from bot.records.chain import NOBODY
 
-from .audit import append
+from .chaining import append
 from .database import Tx, pack, stamp
 
 
