@@ -13,7 +13,7 @@ from dataclasses import dataclass
 from datetime import timedelta
 from functools import partial
 from importlib.resources import files
-from typing import TypeVar
+from typing import Any, TypeVar
 from urllib.parse import urlsplit
 
 from bot.context.buttons import digest_of
@@ -95,6 +95,11 @@ def main(argv: list[str], means: Means | None = None) -> int:
         "--staff-code", type=_rank, nargs="?", const=0, metavar="RANK",
         help="print a one-time code first: sent as /join CODE in a chat, it makes that a staff "
         "chat. RANK 0 is the clinic's group (the default), 1 the person paged next, and so on",
+    )  # fmt: skip
+    parser.add_argument(
+        "--administrator", metavar="NAME",
+        help="print a one-time code first: whoever sends it as /join CODE in a private chat is an "
+        "administrator at once, and all staff hear so. For the day when the last one is lost",
     )  # fmt: skip
     add_flows(parser)
     parser.add_argument("--base-url", default=PLATFORM, help=argparse.SUPPRESS)
@@ -246,12 +251,13 @@ async def _serve(
         name = app.practice.bot_name
         log.info("%s is served by @%s, database %s", clinic.name, name, args.database)
         if args.staff_code is not None:
-            code = fresh_code()
-            out = Effects(EventId(f"invite:{digest_of(code)[:12]}"))
-            until = app.clock.now() + timedelta(days=1)
-            out.add(Invite(digest_of(code), "desk", "command", until, rank=args.staff_code))
-            await app.act(out)
+            code = await _invited(app, "desk", timedelta(days=1), rank=args.staff_code)
             print(f"Staff code, good once, for a day. Send in the chat:  /join@{name} {code}")
+        if args.administrator:
+            chosen = {"name": args.administrator, "role": "administrator"}
+            code = await _invited(app, "staff", timedelta(hours=1), **chosen)
+            print(f"Administrator's code, good once, for an hour. Send @{name} in a private chat:  "
+                  f"/join {code}")  # fmt: skip
         if args.review_port is not None:
             await parts.enter_async_context(reviewing(app, args))
         await parts.enter_async_context(sealing(app, key))
@@ -261,6 +267,15 @@ async def _serve(
             await _with_webhook(app, client, args, stop)
         elif await _patiently(_done(delete_webhook, client), client, stop, alert):
             await app.run(stop)
+
+
+async def _invited(app: App, kind: str, lasts: timedelta, **given: Any) -> str:
+    """A fresh code, made at the practice's own computer."""
+    code = fresh_code()
+    out = Effects(EventId(f"invite:{digest_of(code)[:12]}"))
+    out.add(Invite(digest_of(code), kind, "command", app.clock.now() + lasts, **given))
+    await app.act(out)
+    return code
 
 
 def _done(ask: Callable[..., Awaitable[None]], *given: object) -> Callable[[], Awaitable[bool]]:

@@ -77,18 +77,24 @@ def _by_own_link(
         out.say(event.chat, ctx.words.say("staff_link_private", lang), reply_to=event.message)
         out.add(Entry("refused", sender.name, "a link for staff, used in a group"))
         return
-    if actor is not None:  # a link changes nobody's name or role
+    name, role = invitation.name or sender.name, invitation.role or "staff"
+    # `run --administrator`, at the practice's own computer: the last one is lost.
+    rescue = invitation.member is None and role == "administrator"
+    if actor is not None:  # any other link changes nobody's name or role
         out.add(
             JoinStaff(sender.user, actor.name, actor.role, event.chat, invitation.digest),
             Entry("desk", actor.name, "opened an own chat by a link"),
         )
+        if rescue and actor.role != role:
+            out.add(NewRole(actor.id, role))
+            _joined(ctx, out, event.chat, actor.name, role, actor.name)
+            return
         _announce(ctx, out, actor.name, "opened an own chat", but=event.chat)
         _welcome(ctx, out, event.chat, actor.name, actor.role)
         return
-    name, role = invitation.name or sender.name, invitation.role or "staff"
     inviter = next((one for one in ctx.staff if one.id == invitation.member), None)
     if invitation.member is None:  # made at the practice's own computer
-        if all(one.role != "administrator" for one in ctx.staff):
+        if rescue or all(one.role != "administrator" for one in ctx.staff):
             out.add(JoinStaff(sender.user, name, role, event.chat, invitation.digest))
             _joined(ctx, out, event.chat, name, role, name)
             return

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
+
+from bot.cli.run import _invited
 from bot.model.chart import Member
 from bot.store import load
 from demo.standin.values import User
@@ -166,3 +169,22 @@ async def test_a_link_of_one_who_is_no_administrator_any_more_lets_in_nobody(can
 async def _logged(box: Box) -> list[str]:
     rows = await box.stage.app.db.read(lambda tx: tx.all("erase_log_nobody"))
     return [row["text"] for row in rows]
+
+
+async def test_where_the_last_administrator_is_lost_the_computer_makes_another(
+    canela: Box,
+) -> None:
+    app, standin = canela.stage.app, canela.stage.standin
+    nurse = standin.user("Sam")
+    await canela.stage.employ(nurse, "Sam", "staff")
+    for user, name in ((nurse, "Sam"), (standin.user("Ola"), "Ola")):
+        code = await _invited(app, "staff", timedelta(hours=1), name=name, role="administrator")
+        canela.desk.members[user.id] = user
+        standin.say(user, canela.desk, f"/join {code}")  # never in a group, where others see it
+        await canela.stage.settle()
+        assert (await _staff(canela)).get(name, Member).role != "administrator"
+        standin.start(user, code)
+        await canela.stage.settle()
+        assert (await _staff(canela))[name].role == "administrator"
+        assert f"New: {name} · administrator" in canela.case(f"New: {name} · adm").words
+    assert "Sam joined the practice as administrator" in await _logged(canela)
