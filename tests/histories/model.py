@@ -98,7 +98,7 @@ class Model:
                 if med.name in one.text and KEPT.search(one.text):
                     self.told_kept.append((med.name, now))
         saying = cause.saying
-        told = cause.kind in ("say", "edit")
+        told = cause.kind in ("say", "edit") and cause.user in before.members
         on = before.state == "active" and not before.over
         if told and saying.state == "death" and (self.deaths or on):
             self.deaths.add(cause.user)
