@@ -72,6 +72,12 @@ def asks_from(tokens: Sequence[Token], clause: Clause) -> int | None:
     return None
 
 
+def opens_asking(said: Sequence[Token]) -> bool:
+    """Whether the words begin with the asking: "está bien darle", "ok to give him"."""
+    words = [token.word for token in said]
+    return _asks_leave(words, 0) or _pide_permiso(words, 0)
+
+
 def goes_on_asking(tokens: Sequence[Token], clause: Clause) -> bool:
     """Whether a clause behind "and" goes on with the deed that leave was asked for: "puedo
     bañarlo | y sacarlo", and not "puedo bañarlo | y se desmayó"."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 
 from .clauses import Clause
+from .films import DIES
 from .inquiry import asks_from, goes_on_asking
 from .token import Token
 from .wishes import of_people
@@ -100,11 +101,10 @@ def _in_the_film(tokens: list[Token], before: Clause, clause: Clause) -> bool:
         return False
     told = any(t.word in _WHERE for t in tokens[begun : before.end])
     told = told or tokens[begun].word in ("in", "en")
-    return told and any(t.word in _DIES for t in tokens[clause.start : clause.start + 3])
+    return told and any(t.word in DIES for t in tokens[clause.start : clause.start + 3])
 
 
 _WHERE = frozenset("where that who when donde que".split())
-_DIES = frozenset("dies died die killed hurt muere mueren murio matan".split())
 
 
 def _only_tested(tokens: list[Token], clause: Clause) -> bool:

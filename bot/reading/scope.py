@@ -19,6 +19,7 @@ from .actors import (
 from .apart import stands_apart
 from .clauses import Clause
 from .denial import answered_no
+from .films import end_of_film
 from .matching import Match
 from .meals import of_the_toilet
 from .origin import from_elsewhere
@@ -34,6 +35,7 @@ def weigh(matches: list[Match], tokens: list[Token], clauses: list[Clause]) -> N
         match.denied = denial.denied(match, tokens, clause)
         match.hedged = denial.hedged(match, tokens, clause)
         match.void = void(match, tokens, clause)
+    end_of_film(matches, tokens, clauses)
     _mark_parts(matches)
     _mark_own_ills(matches, tokens, clauses)
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from . import head_words as words
-from .inquiry import wanted
+from .inquiry import opens_asking, wanted
 from .language import guess, marks_of
 from .tables import NUMBERS
 from .token import Token
@@ -44,6 +44,7 @@ class Head:
             any(t.word in words.ASKED for t in said[:3])
             or not first.keys.isdisjoint(("<thanks>", "<hello>"))
             or (first.word in _INVERTED and len(said) > 1 and said[1].word in _SUBJECT)
+            or opens_asking(said)
         )
         self.ours = self.asked or first.word in words.ABOUT_US
         self.ends = len(said) > 1 and self._ends()
