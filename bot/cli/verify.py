@@ -17,6 +17,7 @@ from bot.store.trouble import Kind
 
 from .errors import CommandError
 from .place import SEAL_KEY, add_database, database_of, seal_keys
+from .terminal import over
 
 SHOWN = 20
 _HASH = re.compile(r"[0-9a-fA-F]{16,64}")
@@ -63,14 +64,10 @@ async def _verify(path: Path, against: str, keys: tuple[str, ...]) -> Verified:
         return verify(tx, against, shelf, progress, keys)
 
     def progress(done: int) -> None:
-        if sys.stderr.isatty():
-            print(f"\r{done:,} entries", end="", file=sys.stderr, flush=True)
+        over(f"{done:,} entries", sys.stderr)
 
     async with Database(path, reading=True) as db:
-        found = await db.read(walk)
-    if sys.stderr.isatty():
-        print("\r", end="", file=sys.stderr)
-    return found
+        return await db.read(walk)
 
 
 def _lines(found: Verified, against: str) -> list[str]:

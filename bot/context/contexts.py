@@ -104,11 +104,13 @@ class AtHome(Talk):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AtDesk(Talk):
-    """Staff speak. ``roster``: the patients under way, where names are looked up;
+    """Staff speak. ``held``: staff chats to which nothing is sent until an administrator says
+    so; ``roster``: the patients under way, where names are looked up;
     ``written``: what a message that is changed now has led to, oldest first; ``last_copy``:
     when the whole practice was last copied, for the board."""
 
     actor: Member | None = None
+    held: tuple[Desk, ...] = ()
     roster: tuple[RosterLine, ...] = ()
     log_tail: tuple[str, ...] = ()
     written: tuple[Written, ...] = ()

@@ -16,6 +16,8 @@ from uvicorn.protocols.http.h11_impl import H11Protocol
 
 WHOLE_WITHIN: Final = 20.0
 """Seconds in which a request must be here whole, its form too. Common practice."""
+LAST_ANSWERS: Final = 10
+"""Seconds that a stop waits for what is being answered."""
 MOST_AT_ONCE: Final = 200
 """Connections; one more is told to come again."""
 
@@ -75,6 +77,7 @@ async def serving(app: Starlette, port: int) -> AsyncIterator[int]:
         log_level="warning",
         access_log=False,
         lifespan="off",
+        timeout_graceful_shutdown=LAST_ANSWERS,
         proxy_headers=False,  # whoever is on this machine could write any address there
     )
     with socket.socket() as here:

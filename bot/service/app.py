@@ -36,7 +36,7 @@ from .alert import Alert, Trouble
 from .away import BEAT, beat, look_back
 from .clock import Clock, SystemClock
 from .clock_watch import Believed, ClockWatch, due_soon
-from .lookout import LOOK, Lookout
+from .lookout import LOOK, Lookout, Webhook
 from .media import handle_media
 from .practice import open_practice, secret_of
 from .sender import Sender, recover
@@ -48,6 +48,9 @@ logger = logging.getLogger(__name__)
 NEVER = datetime.min.replace(tzinfo=UTC)
 
 AUDIT_SECONDS = 300.0
+LONGEST_FETCH, LONGEST_LOOK = 10, 3
+"""Minutes that one picture or film may take (to come, and to be looked at three times), and one
+look at the line and the chats."""
 LONGEST_RETRY = timedelta(minutes=10)
 """Whatever is to be sent again later than this was put there by a clock that was wrong."""
 
@@ -99,6 +102,10 @@ class App:
             self.db, lambda: self.clock.now(), self._say_at_once, self._storage_alarm
         )
         self._working_part = Part("working", self._working, self._work_waits)
+        self._fetching_part = Part(
+            "fetching", self._fetching, self._fetch_waits, slow=LONGEST_FETCH
+        )
+        self._looking_part = Part("looking out", self._looking_out, _always, slow=LONGEST_LOOK)
         self._sending_part = Part(
             "sending", self._sending, self._could_send, lambda: self.sender.again()
         )
@@ -178,6 +185,7 @@ class App:
             raise
         if self.storage.blocked is not None:
             self.storage.unheard(events)
+        self.client.line.kept += len(rows)
         self._awake.set()
 
     def wake(self) -> None:
@@ -247,6 +255,7 @@ class App:
         """Every picture and film that is to be fetched or shown at this moment."""
         done = 0
         while await handle_media(self.db, self.practice, self.client, self.shelf, self.clock.now()):
+            self._fetching_part.beat()
             done += 1
         return done
 
@@ -262,24 +271,28 @@ class App:
                 if not done:
                     return total
 
-    async def run(self, stop: asyncio.Event, *, polling: bool = True) -> None:
-        """Until ``stop``: poll (unless a webhook calls ``keep``), work, and send.
+    async def run(
+        self, stop: asyncio.Event, *, polling: bool = True, webhook: Webhook | None = None
+    ) -> None:
+        """Until ``stop``: poll (unless a ``webhook`` calls ``keep``), work, and send.
 
         A part that fails or stands still is started again, also while the storage fails; only
         a wrong token ends it. What is stored goes on at the next start.
         """
         parts = [
             self._working_part,
-            Part("fetching", self._fetching),
+            self._fetching_part,
             self._sending_part,
             Part("auditing", self._auditing),
-            Part("looking out", self._looking_out),
+            self._looking_part,
             Part("watching the storage", self.storage.run),
         ]
         if polling:
             parts.append(
                 Part("polling", lambda: poll(self.client, self.keep, stop, self._waits), ends=True)
             )
+        if polling or webhook is not None:
+            self.lookout.listen(webhook)
         dog = Watchdog(
             parts, self._stood, patience=self._patience, look=min(5.0, self._patience / 4)
         )
@@ -301,6 +314,7 @@ class App:
     async def _looking_out(self) -> None:
         while True:
             await self.lookout.look(self.clock.now())
+            self._looking_part.beat()
             await asyncio.sleep(LOOK)
 
     async def _work_waits(self) -> bool:
@@ -312,6 +326,10 @@ class App:
             return due and tx.one("due_next", now=stamp(self.clock.now())) is not None
 
         return await self.db.read(there)
+
+    async def _fetch_waits(self) -> bool:
+        now = self.clock.now()
+        return await self.db.read(lambda tx: tx.one("due_media", now=stamp(now)) is not None)
 
     async def _could_send(self) -> bool:
         return bool(await self.sender.could_start(self.clock.now()))
@@ -387,3 +405,8 @@ class App:
             return min(found, default=None)
 
         return await self.db.read(first)
+
+
+async def _always() -> bool:
+    """It is never without something to do."""
+    return True

@@ -25,7 +25,7 @@ def pass_on(tx: Tx, row: Row, message: Outgoing, now: datetime) -> None:
     """To the other staff chats and, with what is about a case or urgent, to everybody's own,
     with buttons that work there. Who has it already does not get it twice."""
     chat = row["chat_id"]
-    if chat not in staff_chats(tx):
+    if not row["staff"]:
         return
     case = _case(message)
     root = message.dedupe.partition(PASSED)[0]
@@ -39,11 +39,17 @@ def pass_on(tx: Tx, row: Row, message: Outgoing, now: datetime) -> None:
         send(tx, [copy], now, Cause(row["event"]))
 
 
+def about_open_case(tx: Tx, message: Outgoing) -> bool:
+    """Whether it is about a case that somebody must still see."""
+    case = _case(message)
+    return case is not None and tx.one("outbox_case_lives", id=case.case) is not None
+
+
 def told_to_nobody(tx: Tx, row: Row, message: Outgoing, tries: int, now: datetime) -> None:
     """Where no message of the event about its case has reached a staff chat, and none may
     still (``tries``: what has been tried so often is not hoped for), the household hears."""
     case, staff = _case(message), staff_chats(tx)
-    if case is None or message.patient is None or row["chat_id"] not in staff:
+    if case is None or message.patient is None or not row["staff"]:
         return
     if row["event"] is None:
         return  # from before events had ids: who else was told is not known
@@ -55,7 +61,7 @@ def told_to_nobody(tx: Tx, row: Row, message: Outgoing, tries: int, now: datetim
 def case_arrived(tx: Tx, row: Row, message: Outgoing) -> None:
     """A case that had reached nobody has now."""
     case = _case(message)
-    if case is None or row["chat_id"] not in staff_chats(tx):
+    if case is None or not row["staff"]:
         return
     for id, body in load.unreached(tx, case.case).items():
         del body[UNREACHED]

@@ -26,10 +26,10 @@ from bot.model.topic import TOPICS, AboutCase
 from bot.store import load
 from bot.store.database import Database, Row, Tx, moment, stamp
 from bot.store.rows import log, log_arrived, move_chat, put_due, send
-from bot.store.staff_ways import found, lost
+from bot.store.staff_ways import NO_LONGER, found, lost, still_staff
 from bot.telegram.pace import Pace
 
-from .pass_on import case_arrived, pass_on, told_to_nobody
+from .pass_on import about_open_case, case_arrived, pass_on, told_to_nobody
 
 logger = logging.getLogger(__name__)
 
@@ -149,10 +149,10 @@ class Sender:
         message = Outgoing.model_validate_json(row["body"])
         message = message.model_copy(update={"chat": row["chat_id"]})
         began = time.monotonic()
-        if row["attempts"] > 1:
-            over = await self._db.read(lambda tx: _over(tx, row, message, now))
-            if over:
-                await self._finish(row, message, Refused(why=f"{OVER}{over}"), now)
+        if row["staff"] or row["attempts"] > 1:
+            stopped = await self._db.read(lambda tx: _stopped(tx, row, message, now))
+            if stopped:
+                await self._finish(row, message, Refused(why=stopped), now)
                 return
         if message.kind == "edit" and message.message is None:
             target = await self._db.read(lambda tx: tx.one("outbox_message_of", dedupe=message.of))
@@ -225,6 +225,14 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
                 put_due(tx, key, "unreachable", now, message.patient, data)
             text = f"not delivered: {got.why}"
             log(tx, "delivery", "bot", text, now, message.patient, _never(row, message), by)
+    elif got.why == NO_LONGER:
+        _done(tx, row, "refused", None, got.why, now)
+        if message.kind == "send":
+            text = f"not sent: {got.why}"
+            log(tx, "delivery", "bot", text, now, message.patient, _never(row, message), by)
+            if about_open_case(tx, message):
+                pass_on(tx, row, message, now)
+                told_to_nobody(tx, row, message, TELL_AFTER, now)
     elif got.why.startswith(OVER):
         _done(tx, row, "refused", None, got.why, now)
         if message.kind == "send":
@@ -277,6 +285,14 @@ def _is_anothers(tx: Tx, message: Outgoing) -> bool:
 
 
 OVER = "its hour is over: "
+
+
+def _stopped(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:
+    """Why a message must not be sent, or need not any more; empty if it is to be."""
+    if not still_staff(tx, row):
+        return NO_LONGER
+    over = _over(tx, row, message, now) if row["attempts"] > 1 else ""
+    return f"{OVER}{over}" if over else ""
 
 
 def _over(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:

@@ -6,21 +6,22 @@ from __future__ import annotations
 import json
 import logging
 from datetime import datetime, timedelta
+from functools import partial
 
 from bot.context.practice import Practice
 from bot.events.handle import handle
 from bot.events.route import Fallen, context_of, fallen_due, listened_to
 from bot.household.people import ERASING
 from bot.model.chat import Incoming
-from bot.model.codes import json_without_codes, without_codes
-from bot.model.effects import ChatMoved, Effects
+from bot.model.codes import json_without_codes, without_known
+from bot.model.effects import ChatMoved, Effects, JoinStaff
 from bot.model.ids import Cause, EventId, due_event, update_event
 from bot.model.text import Lang
 from bot.store import load
 from bot.store.apply import apply
 from bot.store.database import Database, Row, StorageTrouble, StoreError, Tx, moment, stamp
 from bot.store.known import Stored
-from bot.store.rows import log, put_due, send
+from bot.store.rows import is_code, log, put_due, send
 from bot.store.staff_ways import found, reached, ways
 from bot.telegram.translate import incoming
 
@@ -48,6 +49,8 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
         event = incoming(json.loads(row["body"]), moment(row["received_at"]))
         out = think(tx, practice, event, now)
         apply(tx, out, now)
+        for one in out.of(JoinStaff):
+            logger.warning("%s (%s) is of the practice as %s", one.name, one.user, one.role)
         tx.run("inbox_mark", update_id=row["update_id"], state="done", error=None)
         _without_code(tx, row)
         return True
@@ -71,7 +74,7 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
 
 def _without_code(tx: Tx, row: Row) -> None:
     """What has been worked, or never will be, needs the code of its link no more."""
-    if (body := json_without_codes(row["body"])) != row["body"]:
+    if (body := json_without_codes(row["body"], partial(is_code, tx))) != row["body"]:
         tx.run("inbox_words", update_id=row["update_id"], body=body)
 
 
@@ -126,9 +129,9 @@ def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime
     who = _name_of_known(tx, event)
     if who is None and too_often(tx, event, now):
         return
-    text = f"{who}: {without_codes(event.text)}" if who is not None else practice.words.say(
-        "desk_failed_stranger", practice.clinic.language
-    )  # fmt: skip
+    text = practice.words.say("desk_failed_stranger", practice.clinic.language)
+    if who is not None:
+        text = f"{who}: {without_known(event.text, partial(is_code, tx))}"
     grave = who is not None and bool(row["urgent"])
     _tell_staff(tx, practice, f"failed:{row['update_id']}", text, why, now, urgent=grave)
     if event.private and event.chat:

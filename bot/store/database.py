@@ -24,6 +24,9 @@ __all__ = ["Database", "Row", "StorageTrouble", "StoreError", "Tx", "moment", "p
 
 T = TypeVar("T")
 DURABLE: Final = "FULL"
+ANSWER: Final = 60.0
+"""Seconds within which the database's thread must end something while anybody waits for it: one
+that a hanging disk holds would hold everybody who asks."""
 Row = Mapping[str, Any]
 
 
@@ -68,6 +71,20 @@ class Tx:
         return self._connection.executemany(self._sql[name], rows).rowcount
 
 
+class _Turn:
+    """One function's turn on the thread, for which somebody waits ``seconds`` (None: however
+    long it takes). ``given_up``: nobody waits any more, so that it must keep nothing."""
+
+    def __init__(self, seconds: float | None) -> None:
+        self.seconds, self.given_up = seconds, False
+        self.look: asyncio.TimerHandle | None = None
+
+    def go_on(self) -> None:
+        """Raises when it was given up."""
+        if self.given_up:
+            raise StoreError("it was given up")
+
+
 class Database:
     """The open database. ``async with Database(path) as db``.
 
@@ -85,6 +102,8 @@ class Database:
         self._db: aiosqlite.Connection | None = None
         self._place = path.absolute()
         self._file: tuple[int, int] | None = None
+        self.longest = ANSWER
+        self._asked = self._ended = self._patient = 0
 
     async def __aenter__(self) -> Database:
         try:
@@ -94,7 +113,7 @@ class Database:
             else:
                 self._private()
                 self._db = await aiosqlite.connect(self.path, isolation_level=None, timeout=10)
-            await self._on_thread(self._look if self._reading else self._prepare)
+            await self._on_thread(self._look if self._reading else self._prepare, _Turn(None))
             self._file = _identity(self._place)
         except StorageTrouble as error:
             await self.close()
@@ -138,26 +157,71 @@ class Database:
                     await db.execute("PRAGMA optimize")
             await db.close()
 
-    async def _on_thread(self, function: Callable[[sqlite3.Connection], T]) -> T:
-        """Run ``function`` on the connection's thread.
+    def stands(self) -> int | None:
+        """What the thread has ended so far, while somebody waits for it; else None. The same
+        number for minutes: it is stuck. May be asked from any thread."""
+        waiting = self._db is not None and self._asked > self._ended and not self._patient
+        return self._ended if waiting else None
+
+    async def _on_thread(
+        self, function: Callable[[sqlite3.Connection], T], turn: _Turn | None = None
+    ) -> T:
+        """Run ``function`` on the connection's thread; StorageTrouble where that is stuck.
 
         aiosqlite has no public way to run several statements in one hop; its own
         methods are all built on ``_execute``.
         """
         if self._db is None:
             raise StoreError(f"{self.path}: the database is closed")
-        db: Any = self._db
+        db, turn = self._db, turn or _Turn(self.longest)
+
+        def run() -> T:
+            try:
+                turn.go_on()
+                return function(db._conn)
+            finally:
+                self._ended += 1
+                self._patient -= turn.seconds is None
+
+        self._asked += 1
+        self._patient += turn.seconds is None
+        asked: Any = db._execute  # the library gives it no types
         try:
-            result: T = await db._execute(lambda: function(db._conn))
+            async with asyncio.timeout(None) as limit:
+                self._look_later(turn, limit)
+                result: T = await asked(run)
+        except TimeoutError:
+            why = f"it has not answered for {turn.seconds:.0f} s"
+            raise StorageTrouble(self.path, Kind.unreachable, why) from None
         except sqlite3.Error as error:
             if (kind := kind_of(error)) is None:
                 raise
             raise StorageTrouble(self.path, kind, str(error)) from error
+        finally:
+            if turn.look is not None:
+                turn.look.cancel()
         return result
 
-    async def _whole(self, function: Callable[[sqlite3.Connection], T]) -> T:
+    def _look_later(self, turn: _Turn, limit: asyncio.Timeout) -> None:
+        """Whoever waits in a queue that moves waits on."""
+        if turn.seconds is None:
+            return
+        loop, seen = asyncio.get_running_loop(), self._ended
+
+        def look() -> None:
+            if self._ended == seen:
+                turn.given_up = True
+                limit.reschedule(loop.time())
+            else:
+                self._look_later(turn, limit)
+
+        turn.look = loop.call_later(turn.seconds, look)
+
+    async def _whole(
+        self, function: Callable[[sqlite3.Connection], T], turn: _Turn | None = None
+    ) -> T:
         try:
-            return await self._on_thread(function)
+            return await self._on_thread(function, turn)
         except StorageTrouble as error:
             if self.on_trouble is not None:
                 self.on_trouble(error)
@@ -176,19 +240,21 @@ class Database:
 
     async def transact(self, function: Callable[[Tx], T]) -> T:
         """Run ``function`` as one transaction: all of it is kept, or nothing."""
+        turn = _Turn(self.longest)
 
         def whole(connection: sqlite3.Connection) -> T:
             self._still_there()
             connection.execute("BEGIN IMMEDIATE")
             try:
                 result = function(Tx(connection))
+                turn.go_on()
                 connection.execute("COMMIT")
             except BaseException:
                 _roll_back(connection)
                 raise
             return result
 
-        return await self._whole(whole)
+        return await self._whole(whole, turn)
 
     async def read(self, function: Callable[[Tx], T]) -> T:
         """Run ``function`` on one unchanging view of the data; it must only read."""
@@ -224,7 +290,7 @@ class Database:
                     "another program reads the database: stop that, and erase again"
                 )
 
-        await self._on_thread(anew)
+        await self._on_thread(anew, _Turn(None))
 
     @staticmethod
     def _look(connection: sqlite3.Connection) -> None:

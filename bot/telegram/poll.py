@@ -59,6 +59,7 @@ async def poll(client: Client, keep: Keep, stop: asyncio.Event, waits: Waits | N
             if batch is None:
                 return
             offset = await _commit(batch, keep, offset)
+            client.line.heard()
         except Exception as exc:
             if isinstance(exc, InvalidToken) and from_platform(exc):
                 raise TokenWrong() from None

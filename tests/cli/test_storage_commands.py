@@ -17,6 +17,7 @@ import pytest
 
 from bot import cli
 from bot.cli import run
+from bot.service.overseer import Overseer
 from bot.store.archive import DATABASE, unpack
 from bot.store.database import Database
 from bot.store.rows import log
@@ -243,7 +244,7 @@ async def test_a_start_waits_for_a_locked_database_and_goes_on(
         )  # fmt: skip
         with contextlib.closing(connect(practice, isolation_level=None)) as other:
             other.execute("BEGIN EXCLUSIVE")
-            running = asyncio.create_task(run._run(args))
+            running = asyncio.create_task(run._run(args, Overseer()))
             await _logged(caplog, running, "cannot be used")
             other.execute("ROLLBACK")
         await _logged(caplog, running, "is served by")

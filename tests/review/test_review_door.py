@@ -172,6 +172,9 @@ async def test_nobody_says_for_whom_they_ask_but_the_named_proxy(
         (behind, {"x-forwarded-for": "10.0.0.9", "x-slowleash-proxy": SECRET[:-1]}),
         (behind, {"x-forwarded-for": "Dr Okafor", "x-slowleash-proxy": SECRET}),
         (behind, {"x-forwarded-for": "10.0.0.9, ", "x-slowleash-proxy": SECRET}),
+        (behind, {"x-forwarded-for": "fe80::1%Dr Okafor", "x-slowleash-proxy": SECRET}),
+        (behind, {"x-forwarded-for": "fe80::1%", "x-slowleash-proxy": SECRET}),
+        (behind, {"x-forwarded-for": "[fe80::1%25x]:80", "x-slowleash-proxy": SECRET}),
     ):
         assert (await web.get("/enter?code=x", headers=headers)).status_code == 403
     assert {row["author"] for row in await pages.logged("refused")} == {"someone at 127.0.0.1"}

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.store import load
 from bot.store.audit import verify
 from tests.service.box import Box, plan
 
@@ -80,7 +81,7 @@ async def test_an_owner_trying_staff_actions_gets_nothing(canela: Box) -> None:
 async def test_a_stranger_cannot_make_a_chat_a_staff_chat(practice: Box) -> None:
     stranger = practice.stage.standin.user("Somebody")
     await practice.says(stranger, "/join AAAAAAAAAAAAAAAAAAAAAA")
-    desks = await practice.stage.app.db.read(lambda tx: tx.all("desks"))
+    desks = await practice.stage.app.db.read(load.desks)
     assert len(desks) == 1
 
 
@@ -177,9 +178,7 @@ async def test_who_writes_again_gets_prompts_again(canela: Box) -> None:
 
 async def test_a_staff_chat_that_is_gone_passes_the_emergency_to_its_people(canela: Box) -> None:
     okafor = canela.stage.standin.user("Dr Okafor")
-    code = await canela.stage.invite_staff("Dr Okafor", "clinician")
-    canela.stage.standin.start(okafor, code)
-    await canela.stage.settle()
+    await canela.stage.employ(okafor, "Dr Okafor", "clinician")
     canela.stage.standin.remove_bot(canela.nurse, canela.desk)
     await canela.to(5, 10)
     await canela.says(canela.ines, "he threw up blood")

@@ -41,8 +41,8 @@ SELECT state, count(*) AS n FROM inbox GROUP BY state;
 
 -- name: outbox_add
 INSERT INTO outbox
-  (dedupe, kind, chat_id, body, topic, patient_id, urgent, due_at, created_at, event)
-VALUES (:dedupe, :kind, :chat_id, :body, :topic, :patient_id, :urgent, :now, :now, :event)
+  (dedupe, kind, chat_id, body, topic, patient_id, urgent, staff, due_at, created_at, event)
+VALUES (:dedupe, :kind, :chat_id, :body, :topic, :patient_id, :urgent, :staff, :now, :now, :event)
 ON CONFLICT (dedupe) DO NOTHING;
 
 -- What was never tried waits for no hour: the clock may have been wrong when it was put there.
@@ -59,7 +59,7 @@ ORDER BY urgent DESC, due_at, id LIMIT :most;
 -- name: outbox_claim
 UPDATE outbox SET state = 'sending', attempts = attempts + 1
 WHERE id = :id AND state = 'waiting'
-RETURNING id, dedupe, kind, chat_id, body, attempts, uncertain, event, urgent, created_at;
+RETURNING id, dedupe, kind, chat_id, body, attempts, uncertain, event, urgent, staff, created_at;
 
 -- name: outbox_message_of
 SELECT message_id, state FROM outbox WHERE dedupe = :dedupe;
@@ -69,6 +69,19 @@ SELECT chat_id, message_id FROM outbox WHERE dedupe = :dedupe AND message_id IS 
 
 -- name: outbox_known
 SELECT 1 AS there FROM outbox WHERE dedupe = :dedupe;
+
+-- How the message that is changed, by its key or its number, went to a chat of staff.
+-- name: outbox_as_staff
+SELECT max(staff) AS staff FROM outbox
+WHERE (:dedupe <> '' AND dedupe = :dedupe)
+  OR (chat_id = :chat_id AND message_id = :message_id AND kind = 'send');
+
+-- What stands in a chat that was one of staff, the latest first.
+-- name: outbox_left_behind
+SELECT message_id FROM outbox
+WHERE chat_id = :chat_id AND message_id IS NOT NULL AND staff > 0 AND kind = 'send'
+  AND state = 'sent' AND sent_at >= :since
+ORDER BY message_id DESC LIMIT :most;
 
 -- name: outbox_topic
 SELECT topic FROM outbox
@@ -141,6 +154,9 @@ WHERE item.prompt_id = :prompt AND item.state = 'open' AND patient.state = 'acti
 
 -- name: outbox_case_open
 SELECT 1 AS there FROM case_file WHERE id = :id AND state = 'open';
+
+-- name: outbox_case_lives
+SELECT 1 AS there FROM case_file WHERE id = :id AND state <> 'closed';
 
 -- Of the messages of one event about one case: those that have arrived, or may still.
 -- name: outbox_hopeful
