@@ -96,12 +96,13 @@ class Known(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class Fallen:
-    """Something whose time has come. ``patient`` is whom it is about."""
+    """Something whose time (``at``) has come. ``patient`` is whom it is about."""
 
     event: EventId
     kind: str
     patient: PatientId | None
     data: Mapping[str, Any]
+    at: datetime
 
 
 def fallen_due(known: Known, practice: Practice, row: Fallen, now: datetime) -> FellDue:
@@ -118,6 +119,7 @@ def fallen_due(known: Known, practice: Practice, row: Fallen, now: datetime) -> 
         staff=known.staff(),
         kind=row.kind,
         data=row.data,
+        due_at=row.at,
         roster=known.roster() if row.kind == "board" else (),
         last_copy=known.last_copy() if row.kind == "board" else None,
         conversation=known.conversation(row.data.get("chat", 0)),

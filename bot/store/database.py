@@ -4,11 +4,9 @@ from __future__ import annotations
 
 import asyncio
 import contextlib
-import json
 import os
 import sqlite3
-from collections.abc import Callable, Iterable, Mapping
-from datetime import UTC, datetime
+from collections.abc import Callable
 from pathlib import Path
 from types import TracebackType
 from typing import Any, Final, TypeVar
@@ -16,9 +14,11 @@ from typing import Any, Final, TypeVar
 import aiosqlite
 
 from .archive import copy_whole
-from .sql import migrations, statements
+from .sealed_rows import SEALED_SINCE, begin, settle
+from .sql import migrations
 from .steps import STEPS
 from .trouble import Kind, StorageTrouble, StoreError, error_of, kind_of
+from .tx import Row, Tx, moment, pack, stamp
 
 __all__ = ["Database", "Row", "StorageTrouble", "StoreError", "Tx", "moment", "pack", "stamp"]
 
@@ -27,48 +27,6 @@ DURABLE: Final = "FULL"
 ANSWER: Final = 60.0
 """Seconds within which the database's thread must end something while anybody waits for it: one
 that a hanging disk holds would hold everybody who asks."""
-Row = Mapping[str, Any]
-
-
-def stamp(at: datetime) -> str:
-    """An aware time as fixed-width UTC text, so that text order is time order."""
-    return at.astimezone(UTC).strftime("%Y-%m-%dT%H:%M:%S.%fZ")
-
-
-def moment(text: str) -> datetime:
-    """The reverse of ``stamp``."""
-    return datetime.fromisoformat(text)  # strptime takes sixty times as long
-
-
-def pack(value: object) -> str:
-    """A value as JSON text for a column."""
-    return json.dumps(value, ensure_ascii=False, separators=(",", ":"), default=str)
-
-
-class Tx:
-    """Inside one transaction: statements by name, parameters by name."""
-
-    def __init__(self, connection: sqlite3.Connection) -> None:
-        self._connection = connection
-        self._sql = statements()
-
-    def all(self, name: str, /, **params: object) -> list[Row]:
-        """Every row of statement ``name``."""
-        return self._connection.execute(self._sql[name], params).fetchall()
-
-    def one(self, name: str, /, **params: object) -> Row | None:
-        """The first row, or None."""
-        # All rows are fetched: a RETURNING that is not read to its end blocks the commit.
-        rows = self._connection.execute(self._sql[name], params).fetchall()
-        return rows[0] if rows else None
-
-    def run(self, name: str, /, **params: object) -> int:
-        """How many rows statement ``name`` changed."""
-        return self._connection.execute(self._sql[name], params).rowcount
-
-    def many(self, name: str, /, rows: Iterable[Mapping[str, object]]) -> int:
-        """Statement ``name`` once for each row of parameters; how many rows changed."""
-        return self._connection.executemany(self._sql[name], rows).rowcount
 
 
 class _Turn:
@@ -239,14 +197,18 @@ class Database:
                 raise StorageTrouble(self.path, Kind.gone, "it is not the file that was opened")
 
     async def transact(self, function: Callable[[Tx], T]) -> T:
-        """Run ``function`` as one transaction: all of it is kept, or nothing."""
+        """Run ``function`` as one transaction: all of it is kept, or nothing; the rows that it
+        changed are sealed with it."""
         turn = _Turn(self.longest)
 
         def whole(connection: sqlite3.Connection) -> T:
             self._still_there()
             connection.execute("BEGIN IMMEDIATE")
             try:
-                result = function(Tx(connection))
+                tx = Tx(connection)
+                begin(tx)
+                result = function(tx)
+                settle(tx)
                 turn.go_on()
                 connection.execute("COMMIT")
             except BaseException:
@@ -316,17 +278,19 @@ class Database:
                 "CREATE TABLE IF NOT EXISTS schema_version (number INTEGER PRIMARY KEY)"
             )
             done = {row[0] for row in connection.execute("SELECT number FROM schema_version")}
-            scripts = migrations()
-            newest = max(done, default=0)
-            _known(newest)
-            for number, script in scripts:
-                if number not in done:
-                    for statement in script.split(";\n"):
-                        if statement.strip():
-                            connection.execute(statement)
-                    if number in STEPS:
-                        STEPS[number](Tx(connection))
-                    connection.execute("INSERT INTO schema_version VALUES (?)", (number,))
+            _known(max(done, default=0))
+            tx, new = Tx(connection), [one for one in migrations() if one[0] not in done]
+            if new and SEALED_SINCE in done:
+                begin(tx)
+            for number, script in new:
+                for statement in script.split(";\n"):
+                    if statement.strip():
+                        connection.execute(statement)
+                if number in STEPS:
+                    STEPS[number](tx)
+                connection.execute("INSERT INTO schema_version VALUES (?)", (number,))
+            if new:
+                settle(tx)
             connection.execute("COMMIT")
         except BaseException:
             _roll_back(connection)

@@ -13,7 +13,7 @@ from bot.model.plan import Prompt
 from bot.model.topic import TOPICS, AboutCase
 from bot.records.chain import NOBODY
 
-from .audit import append
+from .chaining import append
 from .database import Tx, pack, stamp
 
 
@@ -94,8 +94,8 @@ def _harmless(message: Outgoing) -> Outgoing:
         tuple(one.model_copy(update={"label": harmless(one.label)}) for one in row)
         for row in message.buttons
     )
-    words = {"text": harmless(message.text), "again": harmless(message.again), "buttons": rows}
-    return message.model_copy(update=words)
+    words = {one: harmless(getattr(message, one)) for one in ("text", "again", "written")}
+    return message.model_copy(update={**words, "buttons": rows})
 
 
 def log(

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from secrets import token_hex
-from typing import TYPE_CHECKING, Final
+from typing import Final
 
 from bot.model.codes import json_without_codes
 from bot.records.chain import START, digest_of, seal
 
-if TYPE_CHECKING:
-    from .database import Tx
+from .sealed_rows import SEALED_SINCE, seal_all
+from .tx import Tx
 
 BATCH: Final = 1000
 
@@ -46,4 +46,6 @@ def forget_codes(tx: Tx) -> None:
         after = rows[-1]["update_id"]
 
 
-STEPS: Final[dict[int, Callable[[Tx], None]]] = {3: chain_log, 11: forget_codes}
+STEPS: Final[dict[int, Callable[[Tx], None]]] = {
+    3: chain_log, 11: forget_codes, SEALED_SINCE: seal_all,
+}  # fmt: skip

@@ -87,7 +87,8 @@ class Client:
     """One bot. Use as ``async with Client(token) as client``; nothing is sent on entering.
 
     ``base_url`` names another server with the same interface (a stand-in on loopback):
-    ``http://127.0.0.1:8081/bot``. ``pool``: connections, so also messages at once.
+    ``http://127.0.0.1:8081/bot``. ``pool``: connections: more than messages at once,
+    so that something can be asked beside them.
     ``belt``: the library's own rate limiter as well. It waits inside a send where the
     outbox cannot see it; ``pace`` does the work without it.
     """
@@ -98,7 +99,7 @@ class Client:
         base_url: str = PLATFORM,
         *,
         timeouts: Timeouts | None = None,
-        pool: int = 32,
+        pool: int = 40,
         belt: bool = False,
     ) -> None:
         if not token.strip():

@@ -20,7 +20,6 @@ from bot.cli import run
 from bot.service.overseer import Overseer
 from bot.store.archive import DATABASE, unpack
 from bot.store.database import Database
-from bot.store.rows import log
 from bot.store.shelf import Shelf
 from demo.standin import Standin
 
@@ -134,21 +133,6 @@ def test_verify_of_what_is_no_database_says_so(
     code, told = said(capsys, "verify")
     assert code == 1
     assert "DAMAGED: file is not a database" in told
-
-
-def test_verify_finds_a_case_that_was_taken_out(
-    practice: Path, capsys: pytest.CaptureFixture[str]
-) -> None:
-    asyncio.run(_with_case(practice))
-    code, told = said(capsys, "verify")
-    assert code == 1
-    assert "case 7 of entry 1 is not kept any more" in told
-
-
-async def _with_case(path: Path) -> None:
-    now = datetime(2026, 3, 4, tzinfo=UTC)
-    async with Database(path) as db:
-        await db.transact(lambda tx: log(tx, "case", "bot", "opened", now, None, {"case": 7}))
 
 
 @pytest.mark.parametrize("table", ["log", "setting"])

@@ -18,7 +18,8 @@ from bot.model.ids import Cause
 from bot.records.chain import START, digest_of, seal
 from bot.records.keyed import A_DAY
 from bot.service.sealing import seal_log
-from bot.store.audit import Verified, append, links, verify
+from bot.store.audit import Verified, links, verify
+from bot.store.chaining import append
 from bot.store.database import Database, Tx, moment
 from tests.records.test_chain import do, opened
 
