@@ -10,6 +10,17 @@ from .urgency import Urgency
 
 
 @dataclass(frozen=True, slots=True)
+class Due:
+    """A medicine that was due in the prompt that is answered: ``med`` as the plan writes it,
+    ``called`` the forms and kinds that it may go by (capsule, liquid, pill, antibiotic), none where
+    they are not known; ``half``: one dose is half a tablet."""
+
+    med: str
+    called: frozenset[str] = frozenset()
+    half: bool = False
+
+
+@dataclass(frozen=True, slots=True)
 class Context:
     """What was asked, of whom, and when the reply came.
 
@@ -17,7 +28,8 @@ class Context:
     minutes after midnight, None when not known; ``medicines`` the names that the
     plan gives its medicines; ``lang`` a hint, never a limit: both are always read.
     ``names`` are the patient's own names. ``doses_due``: so many medicines were due in the
-    prompt that is answered, whatever else it asked.
+    prompt that is answered, whatever else it asked; ``due`` are these, where it is known which,
+    in the order in which they stood there.
     """
 
     asked: str = "none"
@@ -28,6 +40,7 @@ class Context:
     medicines: tuple[str, ...] = ()
     names: tuple[str, ...] = ()
     doses_due: int = 0
+    due: tuple[Due, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
