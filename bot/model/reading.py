@@ -82,7 +82,8 @@ class Reading:
     answered: their value lies in what was asked, not in the words. ``asks`` are the matters
     on which the two readers disagree, the most urgent first. ``suppressed`` are the troubles
     that were named and not counted, and why. ``unread`` is how many words weigh something and
-    stand in nothing that was found: 0 where all is accounted for.
+    stand in nothing that was found: 0 where all is accounted for. ``round``: every word was read
+    as a telling of the medicines that were due, or as something else in which nothing is wrong.
     """
 
     observations: tuple[Observation, ...]
@@ -95,3 +96,4 @@ class Reading:
     asks: tuple[Doubt, ...] = ()
     suppressed: tuple[Suppressed, ...] = ()
     unread: int = 0
+    round: bool = False

@@ -15,6 +15,7 @@ import argparse
 import random
 import re
 import sys
+from collections import Counter
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
@@ -372,6 +373,8 @@ def main(argv: list[str] | None = None) -> int:
             f"{kind} {len(found[kind])} ({100 * len(found[kind]) / of[kind]:.1f} %)"
             for kind in KINDS
         ))  # fmt: skip
+        ways = Counter(f"{kind} {line.split()[1]}" for kind in KINDS for line in found[kind])
+        print("  " + ", ".join(f"{way} {n}" for way, n in ways.most_common()))
         if options.list and half == "dev":
             for kind in KINDS:
                 print(f"\n{kind}:", *found[kind], sep="\n  ")

@@ -142,7 +142,7 @@ ES = {
     "refused": """la escupió tres veces; no la quiso; la escupió; no se la quiso tomar;
         la escupe cada vez; escupió la pastilla; la escupió dos veces; no quiso tomarla""",
     "none": """no le he dado nada solo pregunto; todavía no le doy nada; aún no se las doy;
-        no le he dado ninguna; ninguna todavía; todavía no le he dado; nada todavía;
+        no le he dado ninguna; no le he dado ninguna de las pastillas; todavía no le he dado;
         no se las he dado""",
     "half": """se comió la media pastilla; le di la media; media pastilla dada; le di su media;
         media tableta dada; se tomó la media; le di media pastilla; ya la media;

@@ -12,11 +12,11 @@ from typing import Final
 
 from bot.model.reading import Context, Due
 
-from .clock import clock_at, nearest_past
-from .number_words import number_at, word_at
-from .spelling import distance
-from .tables import ORDINARY, UNITS, canonical, rows
-from .token import Token
+from ..clock import clock_at, nearest_past
+from ..number_words import number_at, word_at
+from ..spelling import distance
+from ..tables import ORDINARY, UNITS, canonical, rows
+from ..token import Token
 
 GIVEN: Final = ("yes", "gave", "took")
 NOT: Final = ("no", "refused", "yet")
@@ -25,6 +25,10 @@ _LATELY: Final = 360.0
 _LONGEST: Final = 5
 _SURE: Final = 6
 """A word of so many letters may have a slip in it."""
+
+
+class Unclear(Exception):
+    """No plain telling of a round."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +69,7 @@ def atoms(tokens: list[Token], context: Context) -> tuple[list[Atom], int]:
     while at < len(tokens):
         stop = max(stop, tokens[at].cut if at else 0)
         atom = (
-            _time(tokens, at, context, out) or _manner(tokens, at) or _worded(tokens, at)
+            _ordinal(tokens, at) or _time(tokens, at, context, out) or _manner(tokens, at) or _worded(tokens, at)
             or _medicine(tokens, at, context) or _number(tokens, at)
         )  # fmt: skip
         if atom is None:
@@ -80,6 +84,18 @@ def atoms(tokens: list[Token], context: Context) -> tuple[list[Atom], int]:
     return out, at
 
 
+def _classed(token: Token) -> str | None:
+    """What the lexicon's own classes say of a word that the table does not hold."""
+    found = (role for key, role in _CLASSES if key in token.keys)
+    return next(found, None)
+
+
+_CLASSES: Final = (
+    ("<food>", "food"), ("<hid>", "food"), ("<kin>", "who"), ("<person>", "who"),
+    ("<thanks>", "nothing"), ("<hello>", "nothing"),
+)  # fmt: skip
+
+
 def _worded(tokens: list[Token], at: int) -> Atom | None:
     table = _table()
     for size in range(min(_LONGEST, len(tokens) - at), 0, -1):
@@ -88,7 +104,7 @@ def _worded(tokens: list[Token], at: int) -> Atom | None:
         words = [t.word for t in tokens[at : at + size]]
         role = table.get("_".join(words))
         if role is None and size == 1:
-            role = table.get(_repaired(words[0]))
+            role = table.get(_repaired(words[0])) or _classed(tokens[at])
         if role is None or (size == 1 and role == "at"):
             continue
         if role.isdecimal() or role == "last":
@@ -97,14 +113,29 @@ def _worded(tokens: list[Token], at: int) -> Atom | None:
     return None
 
 
+def _ordinal(tokens: list[Token], at: int) -> Atom | None:
+    """ "2nd one", "la 1ra": a figure with letters at it."""
+    if not tokens[at].word.isdecimal() or at + 1 >= len(tokens):
+        return None
+    token, letters = tokens[at], tokens[at + 1]
+    if letters.start != token.end or letters.word not in _LETTERS or len(token.word) > 1:
+        return None
+    return _place(tokens, at, at + 2, token.word)
+
+
+_LETTERS = frozenset("st nd rd th ra da ro do er era ta °".split())
+
+
 def _place(tokens: list[Token], at: int, end: int, role: str) -> Atom | None:
     """ "The first one", "la primera": which line of the prompt. "First" alone may be "at first"."""
     before = word_at(tokens, at - 1)
     one = end < len(tokens) and not tokens[end].cut and (
-        tokens[end].word == "one" or _table().get(tokens[end].word) == "noun"
+        tokens[end].word == "one"
+        or _table().get(tokens[end].word, "").startswith(("noun", "kind:pill", "kind:tablet"))
     )  # fmt: skip
-    if not one and before not in ("the", "la", "el"):
-        return None
+    listed = "and" in (before, word_at(tokens, end))
+    if not one and not listed and before not in ("the", "la", "el"):
+        return Atom("tries", at, end) if role == "1" else None
     return Atom("place", at, end + one, number=-1.0 if role == "last" else float(role))
 
 
@@ -134,7 +165,7 @@ def _manner(tokens: list[Token], at: int) -> Atom | None:
         return None
     end, fed = at + 1, 0
     while end < len(tokens) and not tokens[end].cut:
-        role = table.get(_repaired(tokens[end].word))
+        role = table.get(_repaired(tokens[end].word)) or _classed(tokens[end])
         if role not in ("manner", "food", "nothing") and tokens[end].word not in ("in", "of"):
             break
         end += 1
@@ -165,6 +196,8 @@ def _time(tokens: list[Token], at: int, context: Context, before: Sequence[Atom]
     if found is None:
         return None
     minutes, used, part = found
+    if any(t.cut for t in tokens[start + 1 : start + used]):
+        return None
     token = tokens[start]
     lone = used == 1 and not part and ":" not in token.word and not token.decimal
     if (lone or token.decimal) and not 5 <= minutes / 60 <= 12 and not said & {"at", "las"}:
@@ -191,6 +224,22 @@ def _ago(tokens: list[Token], at: int) -> tuple[float, int] | None:
         return None
     minutes = found[0] * size * (60 if unit == "hours" else 1)
     return (minutes, end + 1 + (not spanish)) if minutes <= _LATELY else None
+
+
+def given_twice(known: Sequence[Atom]) -> bool:
+    """Whether two people handed the same over: "my son gave it and then I gave it"."""
+    gives = [at for at, one in enumerate(known) if one.role == "gave"]
+    if len(gives) != 2 or any(one.role in NOT for one in known):
+        return False
+    first, second = known[: gives[1]], known[gives[1] :]
+    people = [[x.role for x in part if x.role in ("who", "self")] for part in (first, second)]
+    # Who did it the second time stands before it: "and then I gave it".
+    before = [x.role for x in known[gives[0] : gives[1]] if x.role in ("who", "self")]
+    others = len(people[0]) > 1 or bool(people[0] and people[1]) or len(before) > 1
+    if not (others and before):
+        return False
+    named = [{med for x in part if x.role == "med" for med in x.meds} for part in (first, second)]
+    return not named[1] or bool(named[0] & named[1])
 
 
 def of_form(due: Sequence[Due], called: str) -> tuple[str, ...]:
