@@ -52,7 +52,8 @@ class Said:
     only: bool = False
     turned: bool = False  # then, but, at last
     excepting: bool = False
-    joined: bool = False
+    joined: bool = False  # an "and" stands before what comes
+    parted: bool = False  # and an hour before that
     skips: bool = False  # "ate the lot", of what was given: said once more
     opening: float | None = None
     names: bool = False  # something in it can only be of medicines
