@@ -25,7 +25,14 @@ def context_for(chart: Chart, asked: str, person: Person, moment: datetime) -> C
 
 
 def due_of(chart: Chart, lines: Sequence[Line]) -> tuple[Due, ...]:
-    """The medicines of these lines, and what each may be called."""
+    """The medicines of these lines, which wait, and what each may be called; none where another of
+    the round was told as not given: "all of them" may mean that, too."""
+    prompts = {line.prompt for line in lines}
+    if any(
+        line.prompt in prompts and line.state == "answered" and line.choice != "given"
+        for line in chart.dose_lines
+    ):
+        return ()
     plan = {one.name: one for one in chart.plan.medicines}
     found = dict.fromkeys(line.item.med for line in lines if line.item.med in plan)
     out = []

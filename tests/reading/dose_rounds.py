@@ -274,7 +274,7 @@ def effects(told: Told) -> tuple[World, Chart, Effects]:
     quoted = None
     if told.scene == "quoted":
         said = world.tables.chats[user]
-        quoted = next(one.number for one in reversed(said) if "dose" in str(one.sent and one.sent.buttons).lower() or one.sent)
+        quoted = next(one.number for one in reversed(said) if one.sent is not None)
     number = len(world.tables.chats[user]) + 1
     event = Incoming(
         900_000, "message", world.now, user, True, Sender(user, told.lang, told.lang), number

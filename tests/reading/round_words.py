@@ -43,7 +43,7 @@ EN = {
     "both": """both in; both given; gave both; both down the hatch; he took both; both gone;
         both of them in; both pills swallowed; she had both; both done; gave him both;
         both meds given""",
-    "repeat": "given; in; swallowed; down; taken; gone",
+    "repeat": "given; swallowed; administered; taken",
     "named": """{list} in; {list} given; gave {list}; gave her {list}; {list} down; {list} are in;
         {list}: done; {list} done; he took {list}; she had {list}; {list} both down the hatch;
         he swallowed {list}; got {list} down him; {list} swallowed""",
@@ -115,7 +115,7 @@ ES = {
     "both": """las dos dadas; ya las dos; ambas dadas; le di las dos; se tomó las dos; le di ambas;
         las dos adentro; ambas listas; ya le di las dos; se tragó ambas; las dos tomadas;
         ambas tomadas""",
-    "repeat": "dada; tomada; puesta; adentro",
+    "repeat": "dada; tomada; dadas; tragada",
     "named": """{list} ya; ya {list}; le di {list}; ya le di {list}; {list} dadas; se tomó {list};
         {list} listas; {list} sí; ya se tomó {list}; {list}: listo; le dimos {list};
         {list} ya dadas; se tragó {list}; {list} ya las tomó""",

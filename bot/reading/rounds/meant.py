@@ -54,9 +54,9 @@ class Meant:
                 if behind and role in ("all", "others") and behind.role == "number":
                     if self._of_people(behind, None):
                         raise Unclear
-                    number, at = behind.number, at + 1
+                    number, at, self.names = behind.number, at + 1, True
                     behind = said[at + 1] if at + 1 < len(said) and not said[at + 1].cut else None
-                self.names = self.names or self.tokens[one.first].word in MANY
+                self.names = self.names or self.tokens[one.first].word in _ALL_PILLS
                 if behind and behind.role == "doses" and role in ("both", "number"):
                     raise Unclear  # of one medicine, it may be
                 if behind and behind.role in ("noun", "doses"):
@@ -74,6 +74,8 @@ class Meant:
                     self.some = int(number)
             elif role in ("noun", "doses"):
                 out.append(replace(one, role="all", meds=self.due))
+                if behind and behind.role == "med":  # "the dose of carprofen"
+                    out[-1], at = replace(behind, first=one.first, cut=one.cut), at + 1
             elif role in ("kind", "kinds"):
                 meds = self._formed(one.role)
                 named = out[-1] if out else None
@@ -89,7 +91,8 @@ class Meant:
                 number = int(one.number or 0)
                 if len(due) < 2 or number > len(due):
                     raise Unclear
-                out.append(replace(one, role="med", meds=(due[number if number < 0 else number - 1],)))
+                place = number if number < 0 else number - 1
+                out.append(replace(one, role="med", meds=(due[place],)))
             elif role == "fine":
                 if out and out[-1].role in ("med", "all", "others") and not one.cut:
                     out.append(replace(one, role="yes"))
@@ -130,9 +133,9 @@ class Meant:
         for one in said:
             before = out[-1] if out else None
             if before and (before.role in NOT or before.role == "none") and not one.cut:
-                if one.role in GIVEN and self._verb(one):
+                if one.role == "would" or (one.role in GIVEN and self._verb(one)):
                     out[-1] = replace(before, end=one.end)
-                    self.names = self.names or one.role != "yes"
+                    self.names = self.names or one.role in ("gave", "would")
                     continue
                 if one.role == "yet" and before.role in NOT:
                     out[-1] = replace(before, role="yet", end=one.end)
@@ -176,8 +179,7 @@ class Meant:
         return halves or self.due
 
     def _formed(self, role: str) -> tuple[str, ...]:
-        kind, _, form = role.partition(":")
-        form = form.replace("_", " ")
+        form = role.partition(":")[2].replace("_", " ")
         found = of_form(self.context.due, form)
         if not found and form in ("tablet", "capsule"):
             found = of_form(self.context.due, "pill")
@@ -192,6 +194,7 @@ def _after(said: Sequence[Atom], one: Atom) -> Atom | None:
 
 _HANDS = frozenset("gave give administered dosed did di dimos dieron".split())
 _PEOPLE = frozenset("we us you i nosotros".split())
+_ALL_PILLS = frozenset(("todas", "ambas"))
 MANY = frozenset(
-    "them they theyre em las los dadas dados tomadas listas puestas tragadas todas todos ambas".split()
+    "them they theyre em las los dadas dados tomadas listas puestas tragadas todas ambas".split()
 )

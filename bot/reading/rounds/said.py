@@ -83,7 +83,7 @@ class Said:
         match atom.role:
             case "med" | "all" | "others" | "none":
                 self._of(atom)
-            case "yes" | "gave" | "took" | "no" | "refused" | "yet":
+            case "yes" | "gave" | "took" | "ate" | "no" | "refused" | "yet":
                 self._as(atom, behind)
             case "time" | "now":
                 self._when(atom)
@@ -163,7 +163,7 @@ class Said:
                 self._give(one, atom)
             self.last, self.pending = self.pending, []
             self.lead, self.turned, self.used = None, False, False
-        elif follows and atom.role == "took" and self.last and _names_all(behind):
+        elif follows and atom.role in ("took", "ate") and self.last and _names_all(behind):
             if self._left() or any(one.value != "given" for one in self.told):
                 raise Unclear  # "gave the carprofen, ate the lot": dinner
             self.skips = True
@@ -176,7 +176,7 @@ class Said:
         before = self.lead
         if before is not None and not self.used:
             turns = before.role == "refused" and atom.role in GIVEN and self.turned
-            again = before.role in ("gave", "took") and atom.role == "gave"
+            again = before.role in ("gave", "took", "ate") and atom.role == "gave"
             differs = (before.role in NOT) != (atom.role in NOT) or before.role in NOT
             if again or (differs and not turns and before.role != "yes"):
                 raise Unclear
@@ -188,7 +188,7 @@ class Said:
         before, value = self.last[0], "given" if atom.role in GIVEN else atom.role
         if before.value == value or {before.value, value} == {"no", "yet"}:
             before.value = value if value == "yet" else before.value
-            if atom.role == "gave" and before.by in ("gave", "took"):
+            if atom.role == "gave" and before.by in ("gave", "took", "ate"):
                 raise Unclear  # handed over twice
             return
         chunk = self.last
@@ -260,9 +260,8 @@ class Said:
 
     def _of_all(self) -> None:
         """No medicine is named: it is told of all that were due, where that is plain."""
-        asked = self.names or self.context.asked == "dose"
-        if self.lead is None or (self.lead.role == "yes" and not asked):
-            raise Unclear
+        if self.lead is None or (self.lead.role == "yes" and not self.names):
+            raise Unclear  # a bare "done" answers what was asked, whatever that was
         if len(self.context.due) > 1 and not self._plural():
             raise Unclear
         one = _Told(self.meant.due, self.lead, all=True)
@@ -274,7 +273,8 @@ class Said:
 
     def _overrules(self, one: _Told, before: _Told) -> bool:
         if not before.all or one.all:
-            return before.all and one.all and one.value == before.value and one.by != "gave"
+            same = one.value == before.value and one.at == before.at
+            return before.all and one.all and same and one.by != "gave"
         return one.value != before.value or (one.timed and not before.timed)
 
     def _observations(self, found: dict[str, _Told]) -> tuple[Observation, ...]:

@@ -2,7 +2,7 @@
 
 "All but the gabapentin", "carprofen yes, the other two no", "second one at 8:15". Only what was
 due can be meant, so such a telling is read as a whole or not at all: every word of it must do
-something in it (``round_words``), and no medicine may be told of twice as handed over. Behind it
+something in it (``words``), and no medicine may be told of twice as handed over. Behind it
 may stand another statement in which nothing is wrong. Any other word, and the telling is left to
 the rules: "again", "too", "the whole packet" stand in no table here.
 """
@@ -116,6 +116,8 @@ def _beside(
     )  # fmt: skip
     if wrong or found.asks or not (found.understood or tokens[stop].cut):
         return None
+    if not found.understood and any(one.role.partition(":")[0] not in _ASIDE for one in rest):
+        return None
     moved = [
         replace(one, span=(one.span[0] + start, one.span[1] + start)) for one in found.observations
     ]
@@ -139,18 +141,22 @@ def _times(rest: Sequence[Atom]) -> bool:
 
 
 _OF_ROUNDS = frozenset("gave later refused no".split())
+_ASIDE = frozenset("yes fine and but then who self med kind kinds".split())
+"""What may stand in words that nobody understood behind a round: no amount, no deed."""
 _MORE = frozenset(
     "again twice double too also another more extra already mistake accident accidentally instead "
     "whole packet box bottle bag should supposed meant doubled otra vez doble tambien mas extra "
-    "error accidente caja frasco bolsa entera entero eran era tocaba debia antes before".split()
+    "error accidente caja frasco bolsa entera entero eran era tocaba debia antes before "
+    "last yesterday tomorrow later anoche ayer manana".split()
 )
-"""May tell of too much."""
+"""May tell of too much, or of another time."""
 
 
 def _together(said: tuple[Observation, ...], rest: Reading, whole: Reading) -> Reading:
     told = (*said, *rest.observations)
     why = ", ".join(f"{one.med}: {one.value}" for one in said)
+    reasons = (*rest.reasons, f"a round of doses: {why}")
     return Reading(
-        told, rest.understood or whole.understood, whole.lang, (*rest.reasons, f"a round of doses: {why}"),
+        told, rest.understood or whole.understood, whole.lang, reasons,
         suppressed=rest.suppressed, unread=rest.unread, round=True,
     )  # fmt: skip

@@ -13,12 +13,14 @@ from typing import Final
 from bot.model.reading import Context, Due
 
 from ..clock import clock_at, nearest_past
+from ..lexicon_files import rows
 from ..number_words import number_at, word_at
 from ..spelling import distance
-from ..tables import ORDINARY, UNITS, canonical, rows
+from ..tables import ORDINARY, UNITS, canonical
 from ..token import Token
 
-GIVEN: Final = ("yes", "gave", "took")
+GIVEN: Final = ("yes", "gave", "took", "ate")
+"""``ate`` may be told of a meal, a bowl, a bandage that is in its place as well."""
 NOT: Final = ("no", "refused", "yet")
 _LATELY: Final = 360.0
 """An hour that lies further back, in minutes, is one to come, or of another round."""
@@ -69,8 +71,8 @@ def atoms(tokens: list[Token], context: Context) -> tuple[list[Atom], int]:
     while at < len(tokens):
         stop = max(stop, tokens[at].cut if at else 0)
         atom = (
-            _ordinal(tokens, at) or _time(tokens, at, context, out) or _manner(tokens, at) or _worded(tokens, at)
-            or _medicine(tokens, at, context) or _number(tokens, at)
+            _ordinal(tokens, at) or _time(tokens, at, context, out) or _manner(tokens, at)
+            or _worded(tokens, at) or _medicine(tokens, at, context) or _number(tokens, at)
         )  # fmt: skip
         if atom is None:
             break
@@ -148,7 +150,7 @@ def _medicine(tokens: list[Token], at: int, context: Context) -> Atom | None:
         name = next(iter(near)) if len(near) == 1 else None
     if name not in {one.med for one in context.due}:
         return None
-    return Atom("med", at, at + 1, meds=(name,))  # type: ignore[arg-type]
+    return Atom("med", at, at + 1, meds=(name or "",))
 
 
 def _number(tokens: list[Token], at: int) -> Atom | None:
