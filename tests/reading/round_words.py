@@ -6,7 +6,8 @@ from __future__ import annotations
 
 NAMES = {
     "carprofen": {
-        "en": "carprofen; the carprofen; his carprofen; carprofen tablet; carpro; the anti-inflammatory",
+        "en": "carprofen; the carprofen; his carprofen; carprofen tablet; carpro; "
+              "the anti-inflammatory",
         "es": "carprofeno; el carprofeno; su carprofeno; el antiinflamatorio",
     },
     "gabapentin": {
@@ -152,7 +153,8 @@ ES = {
     "fewer": """le di {k}; ya {k}; se tomó {k}; {k} dadas; {k} de ellas; solo {k}; {k} ya;
         nomás {k}""",
     "double": """le di dos veces {a}; le di doble {a}; se comió la caja entera de {a};
-        le di {a} y mi esposo también se la dio; mi esposa ya le había dado {a} y yo se la di otra vez;
+        le di {a} y mi esposo también se la dio;
+        mi esposa ya le había dado {a} y yo se la di otra vez;
         le di dos {a} en vez de una; le di {a} otra vez por error; le di dos dosis de {a};
         se comió todo el frasco de {a}; le di {a} y mi hija se la volvió a dar;
         doble dosis de {a}; le di dos de {a}, era una""",
@@ -173,15 +175,18 @@ ES = {
 CLOCKS = {
     "evening": {
         "en": "at 8=20:00; half 8=20:30; at 8:15=20:15; quarter past 8=20:15; at eight=20:00; "
-              "8.20=20:20; around 8=20:00; at ten past 8=20:10; 8pm=20:00; twenty minutes ago=20:20; "
+              "8.20=20:20; around 8=20:00; at ten past 8=20:10; 8pm=20:00; "
+              "twenty minutes ago=20:20; "
               "at half 8=20:30; about 20:05=20:05",
         "es": "a las 8=20:00; a las 8 y cuarto=20:15; a las ocho=20:00; a las 8:10=20:10; "
-              "como a las 8=20:00; a las 8 y media=20:30; a las 20:05=20:05; hace 20 minutos=20:20; "
+              "como a las 8=20:00; a las 8 y media=20:30; a las 20:05=20:05; "
+              "hace 20 minutos=20:20; "
               "8 pm=20:00; a las 8 en punto=20:00",
     },
     "morning": {
         "en": "at 8=08:00; half 8=08:30; at 8:15=08:15; quarter past 8=08:15; at eight=08:00; "
-              "8.20=08:20; around 8=08:00; 8am=08:00; at ten past 8=08:10; twenty minutes ago=08:20",
+              "8.20=08:20; around 8=08:00; 8am=08:00; at ten past 8=08:10; "
+              "twenty minutes ago=08:20",
         "es": "a las 8=08:00; a las 8 y cuarto=08:15; a las ocho=08:00; a las 8:10=08:10; "
               "como a las 8=08:00; a las 8 y media=08:30; 8 am=08:00; hace 20 minutos=08:20",
     },

@@ -44,7 +44,8 @@ def test_what_may_answer_another_question_is_no_round(words: str) -> None:
 
 @pytest.mark.parametrize(
     "words",
-    ["took them all at 8, took them all at 9", "gave all three, gave all three", "we both gave them",
+    ["took them all at 8, took them all at 9", "gave all three, gave all three",
+     "we both gave them",
      "gave all of them, 3 tablets of each", "gave them all again", "le dimos todas los dos",
      "he had two doses of everything", "gave all three and the whole packet"],
 )  # fmt: skip

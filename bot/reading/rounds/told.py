@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from itertools import pairwise
 from typing import Final
 
 from bot.model.observation import Observation
@@ -45,7 +46,7 @@ def round_told(text: str, context: Context, whole: Reading, read: Reader) -> Rea
     known, end = atoms(tokens, context)
     if given_twice(known):
         return _doubled(text, whole)
-    if any(one.role == "part" for one in known):
+    if any(one.role == "part" and _of_medicine(behind) for one, behind in pairwise(known)):
         return _not_plain(whole)
     for stop in _stops(tokens, known, end):
         meant = Meant(context, tokens, text)
@@ -56,8 +57,13 @@ def round_told(text: str, context: Context, whole: Reading, read: Reader) -> Rea
         rest = _beside(text, tokens, stop, context, read)
         if rest is not None and not _hides(whole, rest, tokens, stop):
             return _together(said, rest, whole)
-    some = any(one.role in _OF_SOME for one in known) and len(context.due) > 1
-    return _not_plain(whole) if some else whole
+    told = any(_of_medicine(one) for one in known)
+    some = any(one.role in _OF_SOME and (told or one.role != "others") for one in known)
+    return _not_plain(whole) if some and len(context.due) > 1 else whole
+
+
+def _of_medicine(one: Atom) -> bool:
+    return one.role in ("med", "noun", "doses") or one.role.startswith("kind")
 
 
 _OF_SOME = frozenset("except place others".split())
