@@ -28,10 +28,7 @@ class Cast:
                 self.chats[key] = standin.private(self.users[key])
         for key, person in scenario.people.items():
             if person.staff is not None:
-                standin.start(
-                    self.users[key], await self.stage.invite_staff(person.name, person.staff)
-                )
-        await self.stage.settle()
+                await self.stage.employ(self.users[key], person.name, person.staff)
         for key, chat in sorted(scenario.staff_chats.items(), key=lambda pair: pair[1].rank):
             members = [self.users[name] for name in chat.members]
             self.chats[key] = standin.group(chat.title, members)

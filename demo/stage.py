@@ -13,7 +13,7 @@ from typing import Self
 from bot.context.buttons import digest_of
 from bot.desk.enrol import enrol
 from bot.household.people import start_link
-from bot.model.effects import Effects, Invite
+from bot.model.effects import Effects, Invite, JoinStaff
 from bot.model.ids import EventId
 from bot.model.plan import Plan
 from bot.model.settings import Clinic
@@ -142,6 +142,14 @@ class Stage:
         out.add(Invite(digest_of(code), "staff", "demo", until, name=name, role=role))
         await self.app.act(out)
         return code
+
+    async def employ(self, user: User, name: str, role: str) -> None:
+        """Someone of the practice, with an own chat that they opened by their link."""
+        out = Effects(EventId(f"employ:{user.id}"))
+        out.add(JoinStaff(user.id, name, role))
+        await self.app.act(out)
+        self.standin.start(user, await self.invite_staff(name, role))
+        await self.settle()
 
     async def staff_chat(self, title: str, members: list[User]) -> Chat:
         """A staff group that has joined."""

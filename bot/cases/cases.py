@@ -15,7 +15,7 @@ from zoneinfo import ZoneInfo
 from bot.cases.card import NOT_KNOWN_YET, case_head
 from bot.context.contexts import Context
 from bot.context.opening import deadline, next_opening, weekday
-from bot.model.chart import Case, Chart, Desk
+from bot.model.chart import UNREACHED, Case, Chart, Desk
 from bot.model.effects import CancelDue, Card, CaseChange, Due, Effects, Entry
 from bot.model.evolve import evolve
 from bot.model.finding import Finding
@@ -355,7 +355,9 @@ def change_case(
     by: str | None = None,
     outcome: str | None = None,
 ) -> CaseChange:
-    """The case as it is to stand after a change; ``by`` is who brought it to ``state``."""
+    """The case as it is to stand after a change; ``by`` is who brought it to ``state``: who does
+    has been reached."""
+    body = {key: value for key, value in case.body.items() if by is None or key != UNREACHED}
     return CaseChange(
         id=case.id,
         patient=case.patient,
@@ -366,7 +368,7 @@ def change_case(
         deadline=case.deadline,
         pages=case.pages if pages is None else pages,
         policy=case.policy,
-        body=case.body,
+        body=body,
         by=by,
         outcome=outcome,
     )

@@ -13,6 +13,7 @@ from keyword import iskeyword
 from bot import __version__
 
 from .errors import CommandError
+from .terminal import cleaned
 
 COMMANDS: dict[str, str] = {
     "demo": "try the whole job on this machine, with an invented patient",
@@ -40,9 +41,14 @@ def main(argv: list[str] | None = None) -> int:
     """Runs ``slowleash`` with ``argv`` (the process's own by default); the exit code.
 
     0: done; 1: the command's own "no" (a check that found something); 2: it could not
-    run, and the last lines say why; 130: interrupted.
+    run, and the last lines say why; 75: the bot stood still and ended itself; 130: interrupted.
     """
     _plain_text()
+    with cleaned():
+        return _told(argv)
+
+
+def _told(argv: list[str] | None) -> int:
     words = list(sys.argv[1:] if argv is None else argv)
     if words[:1] == ["help"]:
         words = [*words[1:2], "--help"]

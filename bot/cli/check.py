@@ -13,6 +13,7 @@ from .alert_trial import try_alert
 from .checking import check_file, check_ours_with, given, own_rules, packaged
 from .errors import CommandError
 from .schemas import write_schemas
+from .terminal import over
 
 ABOUT = """\
 Checks the flows that come with slowleash, or the files (and folders of .yaml files)
@@ -97,8 +98,7 @@ def _warns(problem: Problem) -> bool:
 
 def _progress(words: str) -> None:
     """Which file it is, at a terminal; blanks take it away again."""
-    if sys.stderr.isatty():
-        print(f"{words}\r", end="", file=sys.stderr, flush=True)
+    over(words, sys.stderr)
 
 
 def _many(number: int, word: str) -> str:

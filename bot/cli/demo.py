@@ -20,6 +20,7 @@ from bot.store.shelf import Shelf
 from .alone import alone
 from .errors import CommandError
 from .place import port
+from .terminal import over
 
 PORT = 8080
 
@@ -83,12 +84,11 @@ async def _play(folder: Path) -> int:
 
 def _progress() -> Callable[[float], None]:
     """A line that tells how far the invented practice is."""
-    shown = sys.stdout.isatty()
 
     def tell(done: float) -> None:
-        if shown:
-            end = "\n" if done >= 1 else ""
-            print(f"\rInventing a practice of forty patients … {done:4.0%}", end=end, flush=True)
+        over(f"Inventing a practice of forty patients … {done:4.0%}", sys.stdout)
+        if done >= 1 and sys.stdout.isatty():
+            print()
 
     return tell
 

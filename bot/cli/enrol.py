@@ -34,6 +34,7 @@ from bot.telegram.client import PLATFORM, Client
 
 from .errors import CommandError
 from .place import add_flows, add_place, clinic_of, database_of, protocols_of, token
+from .terminal import bare
 
 
 def main(argv: list[str]) -> int:
@@ -110,7 +111,7 @@ async def _enrol(args: argparse.Namespace) -> int:
         print(f", from {first:%a %d %b %H:%M} to {last:%a %d %b}", end="")
     print(f".\nThe owner's link, good once, until {expires.astimezone(zone):%a %d %b}:\n  {link}")
     if sys.stdout.isatty():
-        segno.make(link, error="m").terminal(compact=True)
+        segno.make(link, error="m").terminal(out=bare(sys.stdout), compact=True)
     return 0
 
 

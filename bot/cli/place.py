@@ -12,6 +12,7 @@ from bot.model.protocol import Protocol
 from bot.model.settings import Clinic
 from bot.protocol.library import FOLDER, protocols
 from bot.protocol.settings import load_clinic
+from bot.store.exchange import note_of
 from bot.store.shelf import Shelf
 
 from .errors import CommandError
@@ -49,6 +50,7 @@ def add_flows(parser: argparse.ArgumentParser) -> None:
 
 def clinic_of(args: argparse.Namespace) -> Clinic:
     """The settings; CommandError says how to begin when there are none."""
+    _whole(args.database)
     if not args.clinic.exists():
         raise CommandError(
             f"{args.clinic} is not there. Begin with a copy of the example, and change it:\n"
@@ -78,6 +80,7 @@ def database_of(args: argparse.Namespace) -> Path:
     """The database file; CommandError when it is not there. Nothing begins an empty practice
     in its place: its disk may only not be mounted."""
     path: Path = args.database
+    _whole(path)
     if path.is_dir():
         raise CommandError(f"{path} is a folder. Name the file.")
     if not path.exists() or not path.stat().st_size:
@@ -92,6 +95,7 @@ def database_of(args: argparse.Namespace) -> Path:
 def new_database(args: argparse.Namespace) -> Path:
     """Where an empty practice begins; CommandError where one is, or has been."""
     path: Path = args.database
+    _whole(path)
     if path.exists() and (path.is_dir() or path.stat().st_size):
         raise CommandError(f"{path} is there already. Leave --new out.")
     media = Shelf(path).folder
@@ -102,6 +106,15 @@ def new_database(args: argparse.Namespace) -> Path:
                 "last copy with `slowleash restore`; or move this away and begin anew."
             )
     return path
+
+
+def _whole(database: Path) -> None:
+    """CommandError where a restore was cut off: some of what lies there is old, and some new."""
+    if (note := note_of(database)).exists():
+        raise CommandError(
+            f"a restore was cut off half-way ({note} tells of it). Say `slowleash restore COPY` "
+            "once more, or `slowleash restore --back`: then all is as it was before it."
+        )
 
 
 def token() -> str:

@@ -4,9 +4,8 @@ from __future__ import annotations
 
 import argparse
 import asyncio
-import contextlib
+import os
 import shutil
-from collections.abc import Iterator
 from datetime import datetime
 from pathlib import Path
 
@@ -18,6 +17,7 @@ from bot.store.archive import CLINIC as SETTINGS
 from bot.store.archive import DATABASE, FLOWS, MEDIA, ArchiveError, Contents, sound, unpack
 from bot.store.audit import Verified, verify
 from bot.store.database import Database, StoreError, Tx, stamp
+from bot.store.exchange import Exchange, half_done, note_of
 from bot.store.known import LAST_COPY
 from bot.store.rows import log
 from bot.store.shelf import Shelf
@@ -32,40 +32,72 @@ def main(argv: list[str]) -> int:
     parser = argparse.ArgumentParser(
         prog="slowleash restore",
         description="Put a practice back from a copy that `slowleash backup` wrote. The copy is "
-        "checked first; what is there now is set aside, never written over. The bot must be "
-        "stopped. At its next start it asks every household when each medicine was last given.",
+        "checked first; what is there now is set aside, never written over; where one step fails, "
+        "all is as it was. The bot must be stopped. At its next start it asks every household when "
+        "each medicine was last given.",
     )
-    parser.add_argument("archive", type=Path, help="the copy")
+    parser.add_argument("archive", type=Path, nargs="?", help="the copy")
     parser.add_argument("--settings", action="store_true",
                         help="take the settings and own flows of the copy, too, in place of those "
                         "that are there; where there are none they are taken anyway")  # fmt: skip
+    parser.add_argument(
+        "--back", action="store_true",
+        help="undo a restore that was cut off: all is as it was before it",
+    )  # fmt: skip
     add_place(parser)
     add_flows(parser)
     args = parser.parse_args(argv)
-    if not args.archive.is_file():
+    if args.back == (args.archive is not None):
+        raise CommandError("name the copy, or --back to undo a restore that was cut off.")
+    if args.archive is not None and not args.archive.is_file():
         raise CommandError(f"{args.archive} is not there. Check the name.")
     with alone(args.database):
-        print(*_restore(args), sep="\n")
+        back = _back(args.database)
+        if args.archive is not None:
+            print(*_restore(args), sep="\n")
+        elif not back:
+            raise CommandError("no restore was cut off here. Nothing was changed.")
+        else:
+            print("The restore that was cut off is undone: all is as it was before it.")
     return 0
+
+
+def _back(database: Path) -> bool:
+    """Undoes what an earlier restore left half done or half unpacked; whether it was half done."""
+    half = half_done(database)
+    if half is not None:
+        try:
+            half.back()
+        except OSError as error:
+            raise CommandError(f"{error}. Mend that, and say the same again.") from None
+    shutil.rmtree(_ready(database, database), ignore_errors=True)
+    for ready, _ in half.put if half else ():
+        shutil.rmtree(ready.parent, ignore_errors=True)
+    return half is not None
+
+
+def _ready(database: Path, place: Path) -> Path:
+    """The folder beside ``place`` in which what comes there lies ready."""
+    return place.absolute().with_name(f"{database.name}-restoring")
 
 
 def _restore(args: argparse.Namespace) -> list[str]:
     now = SystemClock().now()
-    folder = args.database.absolute().with_name(f"{args.database.name}-restoring")
-    if folder.exists():
-        raise CommandError(f"{folder} is left of a restore that was cut off. Remove it first.")
+    folder = _ready(args.database, args.database)
     try:
         try:
             contents = unpack(args.archive, folder)
+            found = _checked(args, folder, contents, now)
+            moved = _moved(args, folder, now)
         except ArchiveError as error:
             raise CommandError(f"{error} Nothing was changed.") from None
-        found = _checked(args, folder, contents, now)
-        aside = args.database.absolute().with_name(
-            f"{args.database.stem}-before-{now:%Y%m%d-%H%M%S}"
-        )
-        moved = _moved(args, folder, aside)
+        except OSError as error:
+            raise CommandError(_cut_off(args.database, error)) from None
     finally:
-        shutil.rmtree(folder, ignore_errors=True)
+        if not note_of(args.database).exists():
+            for place in (args.database, args.clinic, args.flows):
+                if place is not None:
+                    shutil.rmtree(_ready(args.database, place), ignore_errors=True)
     return [
         f"Put back from {args.archive}: a copy of {contents.made:%Y-%m-%d %H:%M} UTC, "
         f"{found.entries:,} entries of the log, {found.pictures:,} pictures and films, checked.",
@@ -76,6 +108,12 @@ def _restore(args: argparse.Namespace) -> list[str]:
         "last given; until then it waits. The staff chat gets the list of open cases.",
         "- Repeat what you decided since then: orders, holds, releases, who takes part.",
     ]
+
+
+def _cut_off(database: Path, error: OSError) -> str:
+    if note_of(database).exists():
+        return f"{error}. It is half done: mend that, then say `slowleash restore --back`."
+    return f"{error}. Nothing was changed."
 
 
 def _checked(args: argparse.Namespace, folder: Path, contents: Contents, now: datetime) -> Verified:
@@ -121,32 +159,37 @@ def _takes(args: argparse.Namespace, mine: Path, theirs: Path | None) -> bool:
     return mine.exists() and theirs is not None and (args.settings or not theirs.exists())
 
 
-def _moved(args: argparse.Namespace, folder: Path, aside: Path) -> Iterator[str]:
-    """What is there goes aside, and the copy into its place."""
+def _moved(args: argparse.Namespace, folder: Path, now: datetime) -> list[str]:
+    """What is there goes aside, and the copy into its place: all of it or nothing."""
     database, shelf = args.database.absolute(), Shelf(args.database)
     old = [database, *(database.with_name(f"{database.name}{end}") for end in ("-wal", "-shm"))]
     old.append(shelf.folder)
-    new = [(folder / DATABASE, database), (Shelf(folder / DATABASE).folder, shelf.folder)]
-    for mine, theirs in ((folder / SETTINGS, args.clinic), (folder / FLOWS, args.flows)):
-        if _takes(args, mine, theirs):
-            old.append(theirs.absolute())
-            new.append((mine, theirs.absolute()))
+    put = [(folder / DATABASE, database), (Shelf(folder / DATABASE).folder, shelf.folder)]
     lines = []
-    for path in old:
-        if path.exists():
-            aside.mkdir(mode=0o700, exist_ok=True)
-            shutil.move(path, aside / path.name)
-    if aside.exists():
-        lines.append(f"What was there before lies in {aside}.")
-    for source, place in new:
-        if source.exists():
-            with contextlib.suppress(FileExistsError):
-                place.parent.mkdir(parents=True)
-            shutil.move(source, place)
-    for mine, theirs, what in (
-        (folder / SETTINGS, args.clinic, "settings"), (folder / FLOWS, args.flows, "own flows"),
+    for name, place, what in (
+        (SETTINGS, args.clinic, "settings"), (FLOWS, args.flows, "own flows"),
     ):  # fmt: skip
-        if mine.exists():
-            how = "--settings takes them" if theirs else "--flows FOLDER --settings takes them"
+        if _takes(args, folder / name, place):
+            old.append(place.absolute())
+            put.append((_beside(args.database, folder / name, place), place.absolute()))
+        elif (folder / name).exists():
+            how = "--settings takes them" if place else "--flows FOLDER --settings takes them"
             lines.append(f"The {what} of the copy were not taken: {how}.")
-    return iter(lines)
+    name = f"{database.stem}-before-{now:%Y%m%d-%H%M%S-%f}"
+    there = [path for path in old if os.path.lexists(path)]
+    aside = tuple((path, path.with_name(name) / path.name) for path in there)
+    ready = tuple((source, place) for source, place in put if source.exists())
+    Exchange(note_of(database), aside, ready).do()
+    folders = dict.fromkeys(str(place.parent) for _, place in aside)
+    before = [f"What was there before lies in {' and '.join(folders)}."] if folders else []
+    return before + lines
+
+
+def _beside(database: Path, source: Path, place: Path) -> Path:
+    """Brought to the disk of its place, ready to be renamed; OSError where there is no room."""
+    ready = _ready(database, place)
+    if ready == source.parent:
+        return source
+    place.absolute().parent.mkdir(parents=True, exist_ok=True)
+    ready.mkdir(mode=0o700, exist_ok=True)
+    return Path(shutil.move(source, ready / place.name))

@@ -11,6 +11,7 @@ import signal
 from collections.abc import AsyncIterator, Awaitable, Callable
 from dataclasses import dataclass
 from datetime import timedelta
+from functools import partial
 from importlib.resources import files
 from typing import TypeVar
 from urllib.parse import urlsplit
@@ -27,12 +28,14 @@ from bot.service.alert import Alert, Trouble
 from bot.service.app import App
 from bot.service.backup import copying
 from bot.service.clock import Clock, SystemClock
-from bot.service.lookout import DOWN
+from bot.service.lookout import DOWN, Webhook
+from bot.service.overseer import DATABASE, Overseer
 from bot.service.practice import fresh_code
 from bot.service.sealing import sealing
 from bot.service.watchdog import FATAL
 from bot.store.database import Database, StorageTrouble
 from bot.store.review import ReviewStore
+from bot.store.trouble import Kind
 from bot.telegram.client import PLATFORM, Client, Timeouts
 from bot.telegram.outcome import PlatformError, TokenWrong
 from bot.telegram.pace import Limits, Pace
@@ -60,6 +63,8 @@ T = TypeVar("T")
 SECRET = "SLOWLEASH_WEBHOOK_SECRET"  # noqa: S105  the name of a variable, not a secret
 FIRST_PAUSE, LONGEST_PAUSE = 2.0, 60.0
 """Seconds between two tries to reach the platform at the start; doubled after each."""
+SLOW = 300.0
+"""Seconds after which opening the database is called trouble, though it has not failed."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +79,7 @@ class Means:
 
 
 def main(argv: list[str], means: Means | None = None) -> int:
-    """Runs until Ctrl-C or SIGTERM; 0."""
+    """Runs until Ctrl-C or SIGTERM; 0. Ends itself with 75 when it stands still."""
     parser = argparse.ArgumentParser(
         prog="slowleash run",
         description="Run the bot. The token comes from the variable SLOWLEASH_TOKEN.",
@@ -111,25 +116,33 @@ def main(argv: list[str], means: Means | None = None) -> int:
     logging.basicConfig(level=logging.INFO, format="%(asctime)s %(levelname)s %(message)s")
     logging.getLogger("apscheduler").setLevel(logging.WARNING)
     args.means = means or Means()
-    return asyncio.run(_run(args))
+    with Overseer() as overseer:  # to the very end: it sees that there is one
+        return asyncio.run(_run(args, overseer))
 
 
-async def _run(args: argparse.Namespace) -> int:
+async def _run(args: argparse.Namespace, overseer: Overseer) -> int:
     clinic = clinic_of(args)
     stop = asyncio.Event()
     loop = asyncio.get_running_loop()
+    overseer.watch_loop()
+
+    def asked() -> None:
+        stop.set()
+        overseer.stopping(asked=True)
+
     for name in ("SIGINT", "SIGTERM"):
         # Windows has no signal handlers on the loop; there Ctrl-C interrupts.
         if hasattr(signal, name) and os.name != "nt":
-            loop.add_signal_handler(getattr(signal, name), stop.set)
+            loop.add_signal_handler(getattr(signal, name), asked)
     key = token()
     with alone(new_database(args) if args.new else database_of(args)):
         kept = args.database.with_name(f"{args.database.name}-alerts")
         alert = Alert(clinic, default_words(), kept)
+        overseer.tell = partial(_stood, alert)
         try:
             async with _client(args, key) as client:
                 if await _reached(client, stop, alert):
-                    await _serve(args, clinic, client, stop, alert)
+                    await _serve(args, clinic, client, stop, alert, overseer)
         except FATAL as error:
             wrong = isinstance(error, TokenWrong)
             trouble = Trouble.token_wrong if wrong else Trouble.stopped
@@ -140,6 +153,10 @@ async def _run(args: argparse.Namespace) -> int:
             await alert.finish()
     log.info("stopped; nothing is lost, and all goes on at the next start")
     return 0
+
+
+async def _stood(alert: Alert, minutes: int) -> None:
+    await alert.from_outside(Trouble.stuck, SystemClock().now(), minutes=minutes)
 
 
 def _client(args: argparse.Namespace, key: str) -> Client:
@@ -165,31 +182,56 @@ async def _patiently(
     work: Callable[[], Awaitable[T]], client: Client, stop: asyncio.Event, alert: Alert
 ) -> T | None:
     """What ``work`` gives, once it can: a network that is not there yet (as when the computer
-    has just started) and a database that is locked, or on a full disk, are waited for; after
-    minutes without the platform the alert is called. None when ``stop`` came first."""
-    pause = FIRST_PAUSE
+    has just started) and a database that is locked, or on a full disk, are waited for. After
+    minutes without the platform, and as soon as the database fails, the alert is called; and
+    again when it is over. None when ``stop`` came first."""
+    pause, began, storage, line = FIRST_PAUSE, SystemClock().now(), False, False
     while not stop.is_set():
+        now = SystemClock().now()
+        slow = asyncio.get_running_loop().call_later(SLOW, _hangs, alert)
         try:
-            return await work()
+            done = await work()
         except (PlatformError, StorageTrouble) as error:
             if not error.passing:
                 raise
             what, why = "the database cannot be used", str(error).rstrip(".")
             if isinstance(error, PlatformError):
                 what, pause = "Telegram cannot be reached", max(pause, error.after_seconds)
+                if (silent := client.line.silent()) >= DOWN:
+                    line, minutes = True, round(silent / 60)
+                    await alert.tell(Trouble.line_down, why, now, minutes=minutes)
+            else:
+                storage = True
+                alert.no_start(error.kind, now)
             log.warning("%s: %s. Trying again in %.0f s", what, why, pause)
-            if isinstance(error, PlatformError) and (silent := client.line.silent()) >= DOWN:
-                now, minutes = SystemClock().now(), round(silent / 60)
-                await alert.tell(Trouble.line_down, why, now, minutes=minutes)
             with contextlib.suppress(TimeoutError):
                 async with asyncio.timeout(pause):
                     await stop.wait()
             pause = min(2 * pause, LONGEST_PAUSE)
+        else:
+            if storage:
+                alert.starts_after_all(began, now)
+            if line:
+                minutes = round((now - began).total_seconds() / 60)
+                await alert.tell(Trouble.line_again, "it answers", now, minutes=minutes)
+            return done
+        finally:
+            slow.cancel()
     return None
 
 
+def _hangs(alert: Alert) -> None:
+    log.error("the database has not been opened for %.0f s: does its disk answer?", SLOW)
+    alert.no_start(Kind.unreachable, SystemClock().now())
+
+
 async def _serve(
-    args: argparse.Namespace, clinic: Clinic, client: Client, stop: asyncio.Event, alert: Alert
+    args: argparse.Namespace,
+    clinic: Clinic,
+    client: Client,
+    stop: asyncio.Event,
+    alert: Alert,
+    overseer: Overseer,
 ) -> None:
     key = next(iter(seal_keys()), "")
     async with contextlib.AsyncExitStack() as parts:
@@ -200,6 +242,7 @@ async def _serve(
         app = await _patiently(opened, client, stop, alert)
         if app is None:
             return
+        overseer.watch("the database", app.db.stands, DATABASE)
         name = app.practice.bot_name
         log.info("%s is served by @%s, database %s", clinic.name, name, args.database)
         if args.staff_code is not None:
@@ -213,6 +256,7 @@ async def _serve(
             await parts.enter_async_context(reviewing(app, args))
         await parts.enter_async_context(sealing(app, key))
         await parts.enter_async_context(copying(app, args.clinic, args.flows))
+        parts.callback(overseer.stopping, asked=False)  # the first of what its end does
         if args.webhook:
             await _with_webhook(app, client, args, stop)
         elif await _patiently(_done(delete_webhook, client), client, stop, alert):
@@ -272,6 +316,6 @@ async def _with_webhook(
             raise CommandError(
                 f"port {args.port}: {error.strerror}. Try another: --port"
             ) from error
-        ask = _done(set_webhook, client, args.webhook, secret)
-        if await _patiently(ask, client, stop, app.alert):
-            await app.run(stop, polling=False)
+        tell = partial(set_webhook, client, args.webhook, secret)
+        if await _patiently(_done(tell), client, stop, app.alert):
+            await app.run(stop, polling=False, webhook=Webhook(args.webhook, tell))

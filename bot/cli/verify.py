@@ -17,6 +17,7 @@ from bot.store.trouble import Kind
 
 from .errors import CommandError
 from .place import SEAL_KEY, add_database, database_of, seal_keys
+from .terminal import over
 
 SHOWN = 20
 _HASH = re.compile(r"[0-9a-fA-F]{16,64}")
@@ -28,7 +29,7 @@ def main(argv: list[str]) -> int:
         prog="slowleash verify",
         description="Look whether the database file is damaged; walk the log from its first entry "
         "to its last and tell the first that was changed, removed, put in or moved; then look "
-        "whether cases, observations, messages and pictures agree with it. Changes nothing.",
+        "whether every row, message and picture agrees with it. Changes nothing.",
         epilog="That the end of the log was cut off shows only against a hash that was kept "
         "elsewhere: every exported record bears one, and the staff chat gets one each morning. "
         f"That all of it was written anew shows with the key in the variable {SEAL_KEY}, when "
@@ -63,14 +64,10 @@ async def _verify(path: Path, against: str, keys: tuple[str, ...]) -> Verified:
         return verify(tx, against, shelf, progress, keys)
 
     def progress(done: int) -> None:
-        if sys.stderr.isatty():
-            print(f"\r{done:,} entries", end="", file=sys.stderr, flush=True)
+        over(f"{done:,} entries", sys.stderr)
 
     async with Database(path, reading=True) as db:
-        found = await db.read(walk)
-    if sys.stderr.isatty():
-        print("\r", end="", file=sys.stderr)
-    return found
+        return await db.read(walk)
 
 
 def _lines(found: Verified, against: str) -> list[str]:
@@ -90,7 +87,7 @@ def _lines(found: Verified, against: str) -> list[str]:
         lines.append("Not in agreement with the log:")
         lines += [f"  {one}" for one in found.strays[:SHOWN]]
     else:
-        lines.append("Cases, observations, messages and pictures agree with it.")
+        lines.append("Every row, message and picture agrees with it.")
     more = max(0, len(found.breaks) - SHOWN) + max(0, len(found.strays) - SHOWN)
     if more:
         lines.append(f"And {more:,} more.")

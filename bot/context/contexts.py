@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import Any
 
 from bot.model.action import Action
-from bot.model.chart import Chart, Desk, Invitation, Member, Person, RosterLine, Written
+from bot.model.chart import UNREACHED, Chart, Desk, Invitation, Member, Person, RosterLine, Written
 from bot.model.chat import Button, Incoming
 from bot.model.conversation import NOTHING_OPEN, Conversation
 from bot.model.ids import EventId, PatientId
@@ -22,6 +22,9 @@ from .buttons import button
 from .opening import is_open
 from .practice import Practice
 from .words import Words
+
+READ_LATE = timedelta(minutes=5)
+"""A message read so long after the platform had it speaks of the hour at which it was sent."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,8 +64,12 @@ class Context:
         """The staff chat with this id."""
         return next((desk for desk in self.desks if desk.chat == chat), None)
 
-    def reaches_staff(self) -> bool:
-        """Whether anybody at the practice can be written to, as far as is known."""
+    def reaches_staff(self, chart: Chart | None = None) -> bool:
+        """Whether anybody at the practice can be written to, as far as is known; with what a
+        patient's household was told of it: what has not reached staff, they are not said to
+        have."""
+        if chart is not None and any(UNREACHED in case.body for case in chart.cases):
+            return False
         desks = any(desk.lost is None for desk in self.desks)
         return desks or any(one.chat and one.lost is None for one in self.staff)
 
@@ -101,26 +108,47 @@ class AtHome(Talk):
 
     person: Person | None = None
 
+    @property
+    def written_at(self) -> datetime | None:
+        """When the words of this event were first sent, where that is not just now: an edited
+        message, or one that was read late. "Just given" in it was so then."""
+        return self.read_late or self.incoming.first_at
+
+    @property
+    def read_late(self) -> datetime | None:
+        """When a message was sent that is read only now: it answers nothing asked since."""
+        event = self.incoming
+        late = event.kind == "message" and self.now - event.at > READ_LATE
+        return event.at if late else None
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AtDesk(Talk):
-    """Staff speak. ``roster``: the patients under way, where names are looked up;
+    """Staff speak. ``held``: staff chats to which nothing is sent until an administrator says
+    so; ``roster``: the patients under way, where names are looked up;
     ``written``: what a message that is changed now has led to, oldest first; ``last_copy``:
     when the whole practice was last copied, for the board."""
 
     actor: Member | None = None
+    held: tuple[Desk, ...] = ()
     roster: tuple[RosterLine, ...] = ()
     log_tail: tuple[str, ...] = ()
     written: tuple[Written, ...] = ()
     last_copy: datetime | None = None
 
+    def reaches_staff(self, chart: Chart | None = None) -> bool:
+        """As of ``Context``; whatever has not reached them, here they speak."""
+        return Context.reaches_staff(self)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class FellDue(Context):
-    """Something of this kind has fallen due; ``data`` is what its row holds.
+    """Something of this kind has fallen due at ``due_at``, it may be long ago; ``data`` is
+    what its row holds.
     ``conversation`` is that of the chat that it is about."""
 
     kind: str
+    due_at: datetime
     data: Mapping[str, Any] = field(default_factory=dict)
     conversation: Conversation = NOTHING_OPEN
     roster: tuple[RosterLine, ...] = ()

@@ -64,7 +64,7 @@ def what_happens_now(ctx: Context, chart: Chart, urgency: Urgency, lang: Lang) -
     Never that somebody was told when nobody can be reached."""
     words = ctx.words
     phone = whom_to_phone(ctx, lang)
-    if not ctx.reaches_staff():
+    if not ctx.reaches_staff(chart):
         return nobody_there(ctx, urgency, lang)
     if urgency is Urgency.emergency:
         return words.say("say_emergency", lang, phone=emergency_phones(ctx, lang))

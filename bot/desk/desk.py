@@ -22,6 +22,7 @@ from bot.model.action import (
     BoardSection,
     ConfirmOrder,
     OnCase,
+    OnChat,
     OnHold,
     OnPlan,
     OnRecheck,
@@ -130,7 +131,7 @@ def _button(ctx: AtDesk, out: Effects, event: Incoming) -> None:
 def _right_for(action: Action | None) -> str | None:
     """What a button does, for the rights; None for one of the household's."""
     match action:
-        case Admit():
+        case Admit() | OnChat():
             return "staff"
         case OnCase():
             return "case"
@@ -152,6 +153,8 @@ def _act(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, action: Acti
             return board_detail(ctx, out, event, section)
         case Admit(act=act, key=key):
             return desk_people.admit(ctx, out, event, actor, act, key)
+        case OnChat(act=act, chat=chat):
+            return desk_people.on_chat(ctx, out, event, actor, act, chat)
         case ConfirmOrder(act=act, key=key):
             return desk_patients.confirmed(ctx, out, event, actor, act, key)
         case RemovePerson(patient=patient, person=person):

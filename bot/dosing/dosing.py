@@ -15,7 +15,7 @@ from bot.context.contexts import Context
 from bot.context.phones import whom_to_phone
 from bot.context.words import clock, when
 from bot.model.chart import Chart, Line
-from bot.model.effects import Effects, Entry, MoveLine
+from bot.model.effects import Effects, EndHold, Entry, MoveLine
 from bot.model.finding import Finding
 from bot.model.hold import HeldMedicine, encode
 from bot.model.observation import Observation
@@ -64,7 +64,12 @@ def after_given(
     hold = [ctx.words.say("dose_hold", lang, name=chart.name, med=medicine.name)]
     if stopped:  # the plan keeps it back, and there is no next one to ask about
         hold = [stopped_words(ctx, chart, medicine, lang)]
-    if holds := ctx.standing(chart).holds_on_medicine(medicine.name):
+    holds = ctx.standing(chart).holds_on_medicine(medicine.name)
+    if holds and all(one.asks_since_away for one in holds):
+        # It was only asked when the last was given: this is the answer.
+        out.add(*(EndHold(chart.id, one.id, None, "bot") for one in holds))
+        holds = ()
+    if holds:
         # What was to wait when it was given: whoever answers must know, and it still waits.
         if any(one.since <= at for one in holds):
             findings.append(_given_on_hold(medicine.name))

@@ -14,7 +14,16 @@ from bot.model.memo import Memo
 from bot.model.observation import Noted
 from bot.model.plan import Medicine
 from bot.plan.clock import first_zone, to_utc
-from bot.plan.doses import Givable, MayGive, NextDose, NoMore, givable, may_give, next_dose
+from bot.plan.doses import (
+    Givable,
+    MayGive,
+    NextDose,
+    NoMore,
+    givable,
+    last_moment,
+    may_give,
+    next_dose,
+)
 from bot.standing.holds import covered
 
 WAITS = ("open", "unanswered")
@@ -69,6 +78,11 @@ class Doses:
         following = min((each for each in self.slots if each > slot), default=None)
         previous = max((each for each in self.slots if each < slot), default=None)
         return may_give(self.medicine, slot, self.given, at, following, previous)
+
+    def latest(self, slot: datetime) -> datetime:
+        """The last moment at which the dose of this slot may still be given."""
+        following = min((each for each in self.slots if each > slot), default=None)
+        return last_moment(self.medicine, slot, following)
 
     def next(self, now: datetime, more: datetime | None = None) -> NextDose:
         """When the next one is due, once ``more`` was given, too. None of what is stopped."""

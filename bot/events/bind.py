@@ -15,6 +15,7 @@ from bot.cases.card import AT_MOST, told_in, write_card
 from bot.context.contexts import AtDesk, AtHome, FellDue
 from bot.context.opening import next_opening
 from bot.context.phones import emergency_phones
+from bot.context.words import clock, date_of
 from bot.dosing.order import doses_of
 from bot.dosing.released import after_emergency
 from bot.dosing.taken_back import come_back
@@ -23,6 +24,7 @@ from bot.household.reshow import reshow
 from bot.household.resumed import ask_last_doses
 from bot.household.unasked import pass_on
 from bot.model.chart import Chart
+from bot.model.chat import Outgoing
 from bot.model.conversation import Describe, SameDose, Unclear, WhichPatient
 from bot.model.effects import (
     Ask,
@@ -282,10 +284,23 @@ def _gated(one: Tell, standings: dict[PatientId, Standing], ctx: Event) -> Effec
     lines = tuple(DraftLine(line.id, line.item) for line in one.lines)
     made = gate(standing, Draft(one.purpose, one.person, lines))
     if isinstance(made, Passed) and len(made.lines) == len(lines):
-        return Say(one.message)
+        return Say(_with_its_hour(ctx, one))
     reason = "held" if isinstance(made, Passed) else made.reason.value
     data = {"purpose": one.purpose.value, "reason": reason, "to": one.person}
     return Entry("withheld", "bot", one.message.text[:300], one.patient, data)
+
+
+def _with_its_hour(ctx: Event, one: Tell) -> Outgoing:
+    """What is no prompt is sent however late: then with the words that say when it was written."""
+    chart = next((each for each in ctx.charts if each.id == one.patient), None)
+    person = next((p for p in chart.people if p.id == one.person), None) if chart else None
+    if chart is None or person is None or one.purpose in (Purpose.prompt, Purpose.reminder):
+        return one.message
+    local = chart.local(ctx.now)
+    at = f"{date_of(local, person.lang)} {clock(local)}"
+    return one.message.model_copy(
+        update={"written": ctx.words.say("written_at", person.lang, at=at)}
+    )
 
 
 def _comes_after_death(ctx: Event, patient: PatientId | None) -> bool:

@@ -10,7 +10,7 @@ from bot.cases.holding import pain_finding
 from bot.context.contexts import FellDue
 from bot.context.phones import both_phones, emergency_phones
 from bot.desk.board import morning_board
-from bot.household import away, doubtful, doubts, late, prompting, wound
+from bot.household import away, doubtful, doubts, late, passed, prompting, wound
 from bot.household.clarify import hand_over
 from bot.household.late_told import when_not_told
 from bot.household.people import ERASING
@@ -32,7 +32,7 @@ from bot.plan.clock import to_utc
 from bot.standing.standing import Emergency, Over, Paused
 from bot.triage import silence
 
-from . import unreached
+from . import undelivered, unreached
 
 PAIN_AGAIN = timedelta(minutes=30)
 """How soon it is looked again whether a hold keeps pain relief back too long."""
@@ -51,6 +51,9 @@ def on_due(ctx: FellDue) -> Effects:
     if kind == ERASING:
         out.add(Erase(PersonId(int(data["person"])), ctx.clinic.retention_years))
         return out
+    if kind == undelivered.REFUSED:
+        undelivered.refused(ctx, out, data)
+        return out
     if not ctx.charts:
         return out
     chart = ctx.charts[0]
@@ -62,7 +65,7 @@ def on_due(ctx: FellDue) -> Effects:
             unreached.reached_nobody(ctx, out, chart, case)
         return out
     if kind == "unreachable":
-        _unreachable(ctx, out, chart, int(data["chat"]), tried=bool(data.get("tried")))
+        undelivered.unreachable(ctx, out, chart, data)
         return out
     if kind == "unclear":
         _nobody_said(ctx, out, chart, data)
@@ -72,7 +75,8 @@ def on_due(ctx: FellDue) -> Effects:
         return out
     if kind == away.KIND:
         since = datetime.fromisoformat(str(data["since"]))
-        away.back_again(ctx, out, chart, since, restored=bool(data["restored"]))
+        queued = data.get("queued", ())
+        away.back_again(ctx, out, chart, since, restored=bool(data["restored"]), queued=queued)
         return out
     if kind == "pain":
         _in_pain(ctx, out, chart, [str(one) for one in data["holds"]])
@@ -99,6 +103,10 @@ def on_due(ctx: FellDue) -> Effects:
     else:
         sheet = chart.sheet(PromptId(int(data["prompt"])))
         if sheet is None:
+            return out
+        if kind == passed.UNHEARD:
+            nobody, edit = bool(data["nobody"]), bool(data["edit"])
+            passed.did_not_come(ctx, out, chart, sheet, int(data["chat"]), nobody=nobody, edit=edit)
             return out
         if _waits(ctx, out, chart, sheet, kind, data):
             return out
@@ -159,21 +167,6 @@ def _nobody_said(ctx: FellDue, out: Effects, chart: Chart, data: dict[str, Any])
             hand_over(ctx, out, chart, question, int(data["chat"]))
         case _:
             pass
-
-
-def _unreachable(ctx: FellDue, out: Effects, chart: Chart, chat: int, *, tried: bool) -> None:
-    """A message could not reach somebody at home, not any more or (``tried``) not for minutes."""
-    person = next((one for one in chart.people if one.chat == chat), None)
-    if person is None or chart.over:
-        return
-    said = "desk_not_through" if tried else "desk_unreachable"
-    words = ctx.words.say(
-        said, ctx.clinic.language, by=person.name, name=chart.name,
-        phone=chart.plan.phone or "–",
-    )  # fmt: skip
-    for desk in ctx.desks:
-        if desk.rank == 0:
-            out.say(desk.chat, words, patient=chart.id, topic=AboutPatient(chart.id))
 
 
 def _silence(ctx: FellDue, out: Effects, chart: Chart) -> None:

@@ -28,7 +28,7 @@ from bot.model.action import (
 )
 from bot.model.chart import Chart, Desk, Invitation, Member, Person, RosterLine, Written
 from bot.model.chat import Incoming
-from bot.model.codes import without_codes
+from bot.model.codes import without_known
 from bot.model.conversation import Conversation
 from bot.model.ids import CaseId, EventId, PatientId, PromptId, SourceId, update_event
 from bot.model.topic import AboutCase, Topic, patient_of
@@ -47,6 +47,9 @@ class Known(Protocol):
 
     def desks(self) -> tuple[Desk, ...]:
         """The staff chats, in the order in which they are paged."""
+
+    def held_desks(self) -> tuple[Desk, ...]:
+        """Staff chats to which nothing is sent until an administrator says so."""
 
     def staff(self) -> tuple[Member, ...]:
         """The people of the practice."""
@@ -93,12 +96,13 @@ class Known(Protocol):
 
 @dataclass(frozen=True, slots=True)
 class Fallen:
-    """Something whose time has come. ``patient`` is whom it is about."""
+    """Something whose time (``at``) has come. ``patient`` is whom it is about."""
 
     event: EventId
     kind: str
     patient: PatientId | None
     data: Mapping[str, Any]
+    at: datetime
 
 
 def fallen_due(known: Known, practice: Practice, row: Fallen, now: datetime) -> FellDue:
@@ -115,6 +119,7 @@ def fallen_due(known: Known, practice: Practice, row: Fallen, now: datetime) -> 
         staff=known.staff(),
         kind=row.kind,
         data=row.data,
+        due_at=row.at,
         roster=known.roster() if row.kind == "board" else (),
         last_copy=known.last_copy() if row.kind == "board" else None,
         conversation=known.conversation(row.data.get("chat", 0)),
@@ -135,7 +140,8 @@ def context_of(known: Known, practice: Practice, event: Incoming, now: datetime)
     event = replace(event, text=_plain_command(event.text))
     staff = known.staff()
     code = _code_of(event.text)
-    event = replace(event, text=without_codes(event.text))  # nothing else may keep it
+    text = without_known(event.text, lambda digest: known.invitation(digest) is not None)
+    event = replace(event, text=text)  # nothing else may keep it
     written = known.written(source_of(event)) if event.kind == "edited" else ()
     common: dict[str, Any] = {
         "practice": practice,
@@ -164,6 +170,7 @@ def context_of(known: Known, practice: Practice, event: Incoming, now: datetime)
         return AtDesk(
             **common,
             actor=actor,
+            held=known.held_desks(),
             written=written,
             charts=(chart,) if chart else (),
             roster=roster,

@@ -25,8 +25,8 @@ KIND = "nobody"
 
 def tell_the_truth(ctx: AtHome | AtDesk | FellDue, out: Effects) -> None:
     """Put the truth under each message of an event in which staff are to see a case."""
-    cards = out.of(Card)
-    if not cards or ctx.reaches_staff():
+    cards = [card for card in out.of(Card) if not ctx.reaches_staff(card.chart)]
+    if not cards:
         return
     langs = {one.id: one.lang for chart in ctx.charts for one in chart.people}
     if isinstance(ctx, AtHome) and ctx.person is not None:
@@ -52,7 +52,7 @@ def _ending_with(one: Tell, ctx: Context, lang: Lang) -> Tell:
 
 def reached_nobody(ctx: FellDue, out: Effects, chart: Chart, case: Case) -> None:
     """Every way to staff has failed for a case that the household believes to be with them."""
-    if case.state != "open" or UNREACHED in case.body:
+    if case.state not in ("open", "acknowledged") or UNREACHED in case.body:
         return
     made = [one for one in out.of(CaseChange) if one.id == case.id]
     change = made[-1] if made else change_case(case)

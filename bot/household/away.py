@@ -1,47 +1,53 @@
-"""The bot was away: switched off for hours, or set back to an older copy of its records. Doses
-that fell due meanwhile are asked about, never prompted: they may have been given."""
+"""The bot was away: switched off, or set back to an older copy of its records. Doses whose hour
+passed meanwhile are asked about, never prompted: they may have been given."""
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from datetime import datetime
 
 from bot.context.contexts import FellDue
 from bot.context.phones import whom_to_phone
 from bot.context.words import when
 from bot.model.chart import Chart, Sheet
-from bot.model.effects import CancelDue, Effects, Entry, Mark, PromptSent, PutHold
-from bot.model.hold import AWAY, LAST_DOSE, ByAnswer, FromFinding, HeldMedicine, Hold
-from bot.model.ids import HoldId
+from bot.model.effects import CancelDue, Effects, Entry, Mark, PromptSent
+from bot.model.ids import LineId, PromptId
 from bot.model.purpose import Purpose
 from bot.model.topic import AboutPatient
-from bot.standing.medicines import in_course
 from bot.standing.standing import Over, Paused
+
+from .hour import STALE, over
+from .passed import ask_about, hold_until_told, may_be_asked
 
 KIND = "away"
 
 
 def back_again(
-    ctx: FellDue, out: Effects, chart: Chart, since: datetime, *, restored: bool
-) -> None:
-    """One message that says what matters now; the prompts since ``since`` are laid aside, and
-    each medicine of them waits until it is told when it was last given. ``restored``: what was
-    told since then is lost, too, so every medicine is asked about."""
+    ctx: FellDue, out: Effects, chart: Chart, since: datetime, *, restored: bool,
+    queued: Collection[PromptId] = (),
+) -> None:  # fmt: skip
+    """One message that says what matters now; what passed since ``since`` is laid aside, and
+    each medicine of it waits until it is told when it was last given. ``restored``: what was
+    told since then is lost, too, so every medicine is asked about. ``queued`` are prompts that
+    were ready before and have reached nobody."""
     mode = ctx.standing(chart).mode
     if chart.state != "active" or isinstance(mode, Over | Paused):
         return
-    missed = [one for one in chart.sheets if since < one.due_at <= ctx.now and not one.sent_at]
-    laid = _laid_aside(out, missed)
-    meds = [
-        (place, one)
-        for place, one in enumerate(chart.plan.medicines)
-        if in_course(chart.plan, one, ctx.now) and (restored or one.name in laid)
+    missed = _missed(chart, since, ctx.now, queued)
+    doses = [
+        line
+        for sheet in missed
+        for line in sheet.lines
+        if may_be_asked(chart, line, ctx.now) and (restored or over(chart, sheet, line, ctx.now))
     ]
-    for place, medicine in meds:
-        because = ctx.words.words["away_because"]
-        cause = FromFinding(AWAY, because, None, out.event)
-        target = HeldMedicine(medicine.name)
-        id = HoldId(f"{out.event}:{AWAY}:{place}")
-        out.add(PutHold(chart.id, Hold(id, target, ctx.now, cause, ByAnswer(LAST_DOSE), True)))
+    if not (restored or doses or ctx.now - since > STALE):
+        return  # nothing has passed: what fell due comes a little late
+    meds = ask_about(ctx, out, chart, doses)
+    if restored:
+        meds += hold_until_told(ctx, out, chart, [one.name for one in chart.plan.medicines])
+    asked = {line.id for line in doses}
+    for sheet in missed:
+        _lay_aside(out, sheet, asked)
     data = {"since": since.isoformat(), "prompts": [one.id for one in missed]}
     out.add(Entry("not_sent", "bot", _log_words(ctx, chart, since), chart.id, data))
     key = "restored_told" if restored else "away_told"
@@ -52,22 +58,44 @@ def back_again(
         then = when(chart.local(since), chart.local(ctx.now), lang)
         text = ctx.words.say(key, lang, name=chart.name, since=then, phone=whom_to_phone(ctx, lang))
         if meds:
-            what = ", ".join(medicine.name for _, medicine in meds)
+            what = ", ".join(medicine.name for medicine in meds)
             text = f"{text} {ctx.words.say('away_doses', lang, med=what)}"
         topic = AboutPatient(chart.id)
         out.tell(person, Purpose.admin, text, patient=chart.id, topic=topic, urgent=True)
 
 
-def _laid_aside(out: Effects, missed: list[Sheet]) -> set[str]:
-    """The prompts that did not come, and will not; the medicines of them not told of since."""
-    names: set[str] = set()
-    for sheet in missed:
+def passed(chart: Chart, since: datetime, now: datetime, queued: Collection[PromptId] = ()) -> bool:
+    """Whether the hour of a dose has passed while the bot was away."""
+    return any(
+        may_be_asked(chart, line, now) and over(chart, sheet, line, now)
+        for sheet in _missed(chart, since, now, queued)
+        for line in sheet.lines
+    )
+
+
+def _missed(
+    chart: Chart, since: datetime, now: datetime, queued: Collection[PromptId]
+) -> list[Sheet]:
+    """The prompts that fell due while the bot was away, and those that had not left yet."""
+    return [
+        one
+        for one in chart.sheets
+        if one.id in queued or (since < one.due_at <= now and not one.sent_at)
+    ]
+
+
+def _lay_aside(out: Effects, sheet: Sheet, asked: Collection[LineId]) -> None:
+    """What of a prompt did not come and will not. A dose whose hour has not passed comes yet."""
+    coming = False
+    for line in sheet.lines:
+        if line.state != "planned" or line.id in asked:
+            continue
+        if line.item.kind == "dose":
+            coming = True
+        else:
+            out.add(Mark(line.id, "unanswered"))
+    if not coming and sheet.sent_at is None:
         out.add(CancelDue(f"prompt:{sheet.id}"), PromptSent(sheet.id))
-        for line in sheet.lines:
-            if line.state == "planned":
-                out.add(Mark(line.id, "unanswered"))
-                names |= {line.item.med} if line.item.med else set()
-    return names
 
 
 def _log_words(ctx: FellDue, chart: Chart, since: datetime) -> str:

@@ -26,9 +26,7 @@ KIND = "given"
 AHEAD, AFTER = timedelta(hours=3), timedelta(hours=6)
 """A time told that lies so long before or after the prompt is not taken for the answer."""
 
-_NOW = re.compile(
-    r"\b(just now|right now|ahora( mismo)?|reci[eé]n|ahorita)\b|^now\b", re.IGNORECASE
-)
+NOW = re.compile(r"\b(just now|right now|ahora( mismo)?|reci[eé]n|ahorita)\b|^now\b", re.IGNORECASE)
 _ON_TIME = re.compile(r"\b(on time|when it was due|a su hora|a tiempo)\b", re.IGNORECASE)
 _MORNING = re.compile(r"\b(this morning|esta ma[nñ]ana|en la ma[nñ]ana|por la ma[nñ]ana)\b", re.I)
 _BEFORE = re.compile(r"\b(last night|yesterday|anoche|ayer)\b", re.IGNORECASE)
@@ -161,7 +159,7 @@ def time_told(
         return at if reach or now - at < LATE else None
     if told:
         return None
-    if _NOW.search(text):
+    if NOW.search(text):
         return now
     return min(slot, now) if _names(text, chart.local(slot), chart.local(now)) else None
 

@@ -254,7 +254,7 @@ def _edited(ctx: AtHome, out: Effects, event: Incoming, person: Person) -> None:
             left = without(ctx, chart, source)
             if told_when_anew(ctx, out, left, chart, person, event.text, source):
                 return
-            words = OwnWords(event.text, source, without=source, first_at=event.first_at)
+            words = OwnWords(event.text, source, without=source, first_at=ctx.written_at)
             reply(ctx, out, left, person, words)
             return
     if changed_while_waiting(ctx, out, event, person, source):

@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 
 from bot.cases.cases import Said
 from bot.cases.noting import take_note
-from bot.context.contexts import Context
+from bot.context.contexts import Context, FellDue
 from bot.context.phones import emergency_phones
 from bot.context.words import clock, when
 from bot.dosing.dosing import unsure_finding
@@ -25,21 +25,21 @@ from bot.model.topic import AboutPatient
 from bot.plan.doses import AskStaff, DueAt, TooEarly, Yes
 from bot.plan.walks import walk_days, walk_text
 
-from .sheet import remind_key, reminder_key, show, to_do
+from .hour import STALE, over
+from .passed import ask_about_and_say
+from .sheet import held_key, remind_key, reminder_key, show, to_do
 
-STALE = timedelta(hours=6)
-"""Anything but a dose that could not be sent for so long is not sent any more."""
 NEWER = timedelta(minutes=1)
 """Reminders of one minute are one: none of them is older than another."""
 
 
 def prompt(ctx: Context, out: Effects, chart: Chart, sheet: Sheet) -> None:
-    stale = ctx.now - sheet.due_at > STALE
     marks: list[Mark] = []
     kept: list[Line] = []
     findings: list[Finding] = []
     standing = ctx.standing(chart)
     held: list[Line] = []
+    late: list[Line] = []
     for line in sheet.lines:
         if line.state != "planned":
             continue
@@ -47,10 +47,10 @@ def prompt(ctx: Context, out: Effects, chart: Chart, sheet: Sheet) -> None:
             held.append(line)
             marks.append(Mark(line.id, "held"))
         elif line.item.kind == "dose":
-            finding = _dose_now(ctx, out, chart, sheet, line, kept, marks)
+            finding = _dose_now(ctx, out, chart, sheet, line, kept, marks, late)
             if finding is not None:
                 findings.append(finding)
-        elif stale:
+        elif over(chart, sheet, line, ctx.now):
             marks.append(Mark(line.id, "unanswered"))
             out.add(
                 Entry(
@@ -67,6 +67,7 @@ def prompt(ctx: Context, out: Effects, chart: Chart, sheet: Sheet) -> None:
     sheet = _with_walks(ctx, out, chart, sheet, kept)
     out.add(*marks)
     out.add(PromptSent(sheet.id))
+    ask_about_and_say(ctx, out, chart, late)
     if held:
         _told_as_held(ctx, out, chart, sheet, held)
     visible = {line.id for line in kept}
@@ -112,7 +113,7 @@ def _told_as_held(
         text = line.item.text.say(lang)
         data = {"item": line.item.id, "slot": sheet.due_at.isoformat()}
         out.add(Entry("held", "bot", text, chart.id, data))
-    meds = ", ".join(line.item.med for line in held if line.item.med)
+    meds = ", ".join(x.item.med for x in held if x.item.med and not over(chart, sheet, x, ctx.now))
     if not meds:
         return
     at = clock(chart.local(sheet.due_at))
@@ -123,7 +124,8 @@ def _told_as_held(
                 phone=emergency_phones(ctx, person.lang),
             )  # fmt: skip
             topic = AboutPatient(chart.id)
-            out.tell(person, Purpose.hold_notice, words, patient=chart.id, topic=topic)
+            key = held_key(sheet, person.chat)
+            out.tell(person, Purpose.hold_notice, words, patient=chart.id, topic=topic, dedupe=key)
 
 
 def _each_own(
@@ -193,8 +195,10 @@ def _dose_now(
     line: Line,
     kept: list[Line],
     marks: list[Mark],
+    late: list[Line],
 ) -> Finding | None:
-    """A dose line whose time has come: send it, move it, or hold it and ask staff."""
+    """A dose line whose time has come: send it, move it, ask about one that is too late (those
+    that come ``late``), or hold it and ask staff."""
     doses, slot = doses_of(chart, line.item.med), line.item.slot_at
     if doses is None or slot is None or doses.medicine.is_withheld(ctx.now):
         marks.append(Mark(line.id, "unanswered"))  # stopped since: not sent, not asked for
@@ -205,6 +209,9 @@ def _dose_now(
         # Was the last one given just now? Until that is told, or taken so, this one waits.
         at = tap.until + timedelta(minutes=1)
         out.add(MoveLine(chart.id, line.id, f"later:{line.item.id}", at, chart.day(at)))
+        return None
+    if over(chart, sheet, line, ctx.now):
+        late.append(line)
         return None
     verdict = doses.may(slot, ctx.now)
     following = doses.next(ctx.now)
@@ -276,6 +283,9 @@ def remind(
         waiting = [line for line in waiting if line.item.kind == "dose"]
     if ctx.now - sheet.due_at > STALE and not asked:
         return
+    # What was to be reminded of long ago may have been done: a reminder has its hour, too.
+    due = ctx.due_at if isinstance(ctx, FellDue) else ctx.now
+    waiting = [one for one in waiting if not over(chart, sheet, one, ctx.now, due)]
     if not waiting:
         return
     # Numbers stay those of the first message, so the whole sheet is shown.

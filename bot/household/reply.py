@@ -73,7 +73,8 @@ class OwnWords:
     the words alone; ``about`` what was asked, where it is known (a picture);
     ``looked_at``: a clinician is shown them in any case, so they need not be understood;
     ``of_the_past``: a medicine in them that is not of the plan is no dose of today;
-    ``first_at`` when an edited message was first sent: a dose in it was given then.
+    ``first_at`` when a message that was edited, or read late, was first sent: a dose in it was
+    given then.
     """
 
     text: str

@@ -41,10 +41,20 @@ def reshow(ctx: Context, out: Effects, before: Chart, after: Chart) -> None:
             against = not person.wanted("dose") and _doses(old) != _doses(sheet)
             if (text, rows) == was and not against:
                 continue
-            out.edit(person.chat, prompt_key(sheet, person.chat), text, rows, patient=after.id)
-            if sheet.reminded is not None:
-                key = reminder_key(sheet, person.chat, sheet.reminded)
-                out.edit(person.chat, key, text, rows, patient=after.id)
+            _edit(out, after, sheet, person, text, rows)
+
+
+def show_anew(ctx: Context, out: Effects, chart: Chart, sheet: Sheet, person: Person) -> None:
+    """Edit a person's copy of a sent prompt to what is so now."""
+    if shown_to(sheet, person).lines:
+        _edit(out, chart, sheet, person, *_looks(ctx, chart, sheet, person))
+
+
+def _edit(out: Effects, chart: Chart, sheet: Sheet, person: Person, text: str, rows: Rows) -> None:
+    out.edit(person.chat, prompt_key(sheet, person.chat), text, rows, patient=chart.id)
+    if sheet.reminded is not None:
+        key = reminder_key(sheet, person.chat, sheet.reminded)
+        out.edit(person.chat, key, text, rows, patient=chart.id)
 
 
 def _doses(sheet: Sheet) -> tuple[Line, ...]:

@@ -15,7 +15,7 @@ from bot.dosing.dosing import unsure_finding
 from bot.dosing.if_needed import if_needed
 from bot.dosing.order import doses_of, given_times
 from bot.household import talking
-from bot.household.late import GAVE
+from bot.household.late import GAVE, NOW
 from bot.household.reading_context import wall_time
 from bot.model.action import LastInHospital
 from bot.model.chart import MOVED, Chart, Person
@@ -179,7 +179,8 @@ def told(ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str) -> 
         if not named:
             return False
     answers: list[tuple[int, _Answer]] = []
-    if len(text.split()) <= _WORDS and (_UNKNOWN.search(text) or _NONE.search(text)):
+    bare = ctx.read_late is None and len(text.split()) <= _WORDS
+    if bare and (_UNKNOWN.search(text) or _NONE.search(text)):
         plain: _Answer = "unknown" if _UNKNOWN.search(text) else "none"
         answers = [(place, plain) for place, _ in named or asked]
     else:
@@ -194,21 +195,28 @@ def told(ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str) -> 
 def _hours_told(
     ctx: AtHome, chart: Chart, person: Person, text: str, asked: list[tuple[int, Medicine]]
 ) -> list[tuple[int, _Answer]]:
-    """The hours in the words, for each medicine asked about that they speak of."""
-    context = context_for(chart, "dose", person, ctx.now)
+    """The hours in the words, for each medicine asked about that they speak of. Words that were
+    read late need none: they tell of the hour at which they were written."""
+    written = ctx.read_late
+    context = context_for(chart, "dose", person, written or ctx.now)
     seen = (
         read(text, context).observations
         or read(f"{GAVE[person.lang]} {text}", context).observations
     )
-    doses = [one for one in seen if one.about == "dose" and one.value == "given" and one.at]
-    if not doses or len(doses) != len(seen):
-        return []
-    times = {one.med: one.at for one in doses}
+    told = {one.at for one in seen if one.at}
+    # "Carprofen and cephalexin at 8" is one hour of both, unless another was given now.
+    shared = next(iter(told)) if len(told) == 1 and not NOW.search(text) else None
+    times: dict[str | None, datetime] = {}
+    for one in seen:
+        at = one.at or shared
+        if (one.about, one.value) != ("dose", "given") or not (at or written):
+            return []
+        times[one.med] = wall_time(chart, written or ctx.now, at)
     found: list[tuple[int, _Answer]] = []
     for place, medicine in asked:
-        at = times.get(medicine.name) or (times.get(None) if len(times) == 1 else None)
-        if at is not None:
-            found.append((place, wall_time(chart, ctx.now, at)))
+        given = times.get(medicine.name) or (times.get(None) if len(times) == 1 else None)
+        if given is not None:
+            found.append((place, given))
     return found
 
 

@@ -164,6 +164,11 @@ def prompt_key(sheet: Sheet, chat: int) -> str:
     return f"prompt:{sheet.id}:{chat}"
 
 
+def held_key(sheet: Sheet, chat: int) -> str:
+    """The key of the message that its doses, whose hour has come, are still on hold."""
+    return f"held:{sheet.id}:{chat}"
+
+
 def reminder_key(sheet: Sheet, chat: int, at: datetime) -> str:
     """The key of the reminder of a prompt in a chat, sent at ``at``: the one that comes by
     itself, or a further one that was asked for."""

@@ -47,5 +47,5 @@ def spoken(
             out,
             chart,
             person,
-            OwnWords(text, source, without=without, first_at=event.first_at),
+            OwnWords(text, source, without=without, first_at=ctx.written_at),
         )

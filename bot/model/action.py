@@ -257,8 +257,19 @@ class Admit:
     key: str
 
 
+@dataclass(frozen=True, slots=True)
+class OnChat:
+    """A staff chat that a member who was removed had made goes on (``keep``), or ends
+    (``close``)."""
+
+    code: ClassVar[str] = "chat"
+    act: str
+    chat: int
+
+
 DeskAction = (
     OnCase | OnHold | BoardSection | OnPlan | OnRecheck | RemovePerson | ConfirmOrder | Admit
+    | OnChat
 )  # fmt: skip
 Action = HomeAction | DeskAction
 
@@ -266,5 +277,6 @@ HOME = (
     TapLine, TapAll, WhenGiven, TakeBack, DoseAgain, IsItSo, ThisPatient, Speak, Seen, AskAbout,
     AskDose, SeenDose, Healed, Wish, OwnHours, Leaving, OnTheWay, LastInHospital,
 )  # fmt: skip
-DESK = (OnCase, OnHold, BoardSection, OnPlan, OnRecheck, RemovePerson, ConfirmOrder, Admit)
+DESK = (OnCase, OnHold, BoardSection, OnPlan, OnRecheck, RemovePerson, ConfirmOrder, Admit,
+        OnChat)  # fmt: skip
 ACTIONS: Coding[Action] = Coding((*HOME, *DESK), ".")

@@ -241,12 +241,14 @@ class Review:
 @dataclass(frozen=True, slots=True)
 class Desk:
     """A staff chat. Rank 0 is the clinic's own; higher ranks are paged after it. ``lost``:
-    since when it cannot be reached (the bot was removed, the chat is gone)."""
+    since when it cannot be reached (the bot was removed, the chat is gone). ``opened``: the
+    account that made it one, as far as is known."""
 
     chat: int
     rank: int
     name: str
     lost: datetime | None = None
+    opened: int | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -82,7 +82,8 @@ class Outgoing(Strict):
     ``send``: a new message; ``edit``: new words and buttons for the message that
     ``of`` (the dedupe key of an earlier ``send``) became; ``answer``: the short words shown on a
     pressed button. ``again``: words put on top when it is sent once more after a
-    time-out or a crash that left it uncertain (a dose must not look like two).
+    time-out or a crash that left it uncertain (a dose must not look like two). ``written``:
+    words put on top when it leaves long after it was written, with that hour.
     ``quiet``: no sound. ``topic``: what it is about, so that a reply to it finds its
     way (``case:12-1``, ``prompt:7``); never sent.
     """
@@ -98,6 +99,7 @@ class Outgoing(Strict):
     message: int | None = None  # for `edit`, when the message id is known
     callback: str = ""
     again: str = ""
+    written: str = ""
     quiet: bool = False
     urgent: bool = False  # goes before everything else
     topic: str = ""
@@ -111,10 +113,12 @@ class Delivered(Strict):
 
 
 class TryAgain(Strict):
-    """It did not arrive; try again no sooner than this."""
+    """It did not arrive; try again no sooner than this. ``ours``: it was not sent at all, for a
+    reason of our own, so that it need not wait longer each time."""
 
     after_seconds: float
     why: str
+    ours: bool = False
 
 
 class Uncertain(Strict):

@@ -188,15 +188,18 @@ class OrderToConfirm:
 
 @dataclass(frozen=True, slots=True)
 class Newcomer:
-    """Who came by a link for staff; only ``inviter`` says whether it is the one meant."""
+    """Who came by a link for staff; only ``inviter`` says whether it is the one meant, or, of
+    a code that was made at the practice's computer (None), any administrator. ``rank``: with
+    the chat, which would be a staff chat of this place."""
 
     key: str
-    inviter: MemberId
+    inviter: MemberId | None
     user: int
     chat: int
     name: str
     role: str
     at: datetime
+    rank: int | None = None
     kind: Literal["newcomer"] = "newcomer"
 
 

@@ -166,6 +166,11 @@ class Hold:
         """The rule that it came from, if a rule it was."""
         return self.cause.rule if isinstance(self.cause, FromFinding) else None
 
+    @property
+    def asks_since_away(self) -> bool:
+        """Whether it only waits to be told what was given while nothing could be sent."""
+        return self.rule == AWAY and self.ends == ByAnswer(LAST_DOSE)
+
     def stands(self, now: datetime) -> bool:
         """Whether it holds at ``now``: time alone ends only what has an hour to end."""
         return not isinstance(self.ends, AtTime) or now < self.ends.at

@@ -125,7 +125,7 @@ def next_dose(
         slot = slots[place]
         if slot in declined:
             continue
-        latest = _latest(medicine, slot, slots[place + 1] if place + 1 < len(slots) else None)
+        latest = last_moment(medicine, slot, slots[place + 1] if place + 1 < len(slots) else None)
         if now > latest:
             missed.append(slot)
             continue
@@ -153,7 +153,7 @@ def may_give(
     before, or it would count for that one.
     """
     gap = timedelta(hours=medicine.gap_hours)
-    latest = _latest(medicine, slot, following)
+    latest = last_moment(medicine, slot, following)
     earliest = max(slot - room_ahead(medicine), _nearer(medicine, slot, previous))
     if any(at < other < at + gap for other in given):
         return _ask(CLOSE, medicine)  # written down for a time still to come
@@ -262,7 +262,7 @@ def too_close(medicine: Medicine, given: Sequence[datetime]) -> float | None:
     return closest if closest is not None and closest < least_gap(medicine) else None
 
 
-def _latest(medicine: Medicine, slot: datetime, following: datetime | None) -> datetime:
+def last_moment(medicine: Medicine, slot: datetime, following: datetime | None) -> datetime:
     """The last moment at which the dose of ``slot`` may still be given."""
     if following is None:
         following = slot + timedelta(hours=medicine.every_hours)

@@ -9,6 +9,7 @@ from typing import Final
 from .grammar import Compiler, Lexis
 from .inflect import forms
 from .lexicon_files import LexiconError, files
+from .normalise import plain
 from .sounds import spellings
 from .spelling import Speller
 from .tables import HUMAN, NUMBERS, ORDINARY
@@ -59,6 +60,12 @@ def _known(word: str) -> frozenset[str] | None:
             found |= stems
             hit = True
     return frozenset(found | {word}) if hit else None
+
+
+def is_word(name: str) -> bool:
+    """Whether a name is a word of the language, too, as far as we know them."""
+    word = plain(name)
+    return word in ORDINARY or _known(word) is not None
 
 
 def _collapsed(word: str, most: int) -> str:

@@ -189,18 +189,14 @@ class _Maker(Refs):
     def communications(self) -> list[Resource]:
         """What people and the bot said to each other."""
         made = []
-        never = {
-            entry.data.get("key")
-            for entry in self.record.log
-            if entry.kind == "delivery" and entry.data.get("final")
-        }
         for entry in settled(self.record.log):
             kinds = ("said", "sent", "queued", "staff", "tapped")
-            if entry.kind not in kinds or not entry.text.strip():
+            never = entry.kind == "not_sent" and "key" in entry.data
+            if not (entry.kind in kinds or never) or not entry.text.strip():
                 continue
-            came = "not-done" if entry.data.get("key") in never else "in-progress"
+            came = {"not_sent": "not-done", "queued": "in-progress"}.get(entry.kind, "completed")
             body: Resource = {
-                "status": came if entry.kind == "queued" else "completed",
+                "status": came,
                 "subject": self.patient,
                 "sender": self.person(entry.author),
                 "payload": [{"contentString": entry.text}],
@@ -210,7 +206,7 @@ class _Maker(Refs):
                 # What the bot said has two times: ready to go, and taken by the platform.
                 body["sent"] = instant(datetime.fromisoformat(ready))
                 body["received"] = instant(entry.at)
-            elif entry.kind != "queued":
+            elif came == "completed":
                 body["sent"] = instant(entry.at)
             to = str(entry.data.get("to", ""))
             if to and to != "staff":

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
@@ -56,10 +56,16 @@ class Record:
 
 
 def settled(records: Sequence[Record]) -> list[Record]:
-    """The log without what was queued and has arrived since: its arrival has the words."""
+    """The log without what was queued and has arrived since: its arrival has the words. What
+    never will arrive is not called on its way."""
     arrived = {record.data.get("key") for record in records if record.kind == "sent"}
+    never = {
+        one.data.get("key") for one in records if one.kind == "delivery" and one.data.get("final")
+    }
     return [
-        record
+        replace(record, kind="not_sent")
+        if record.kind == "queued" and record.data.get("key") in never
+        else record
         for record in records
         if record.kind != "queued" or record.data.get("key") not in arrived
     ]

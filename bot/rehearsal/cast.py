@@ -63,8 +63,7 @@ class Cast:
         code = self.world.invite(kind="desk", rank=0)
         self.world.write(OPENER, self.opener, GROUP, f"/join {code}")
         for name, role in self.story.staff.items():
-            code = self.world.invite(kind="staff", name=name, role=role)
-            self.world.write(name, self.users[name], self.users[name], f"/start {code}")
+            self.world.employ(name, self.users[name], role)
 
     def come_home(self, patient: PatientId) -> None:
         """The household joins, one after the other, each by a link of their own."""

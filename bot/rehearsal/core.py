@@ -32,7 +32,7 @@ def hear(tables: Tables, practice: Practice, event: Incoming, code: str) -> Effe
 def due(tables: Tables, practice: Practice, row: DueRow, now: datetime) -> Effects:
     """What a thing that is due leads to."""
     at = f"{row.at.astimezone(UTC):%Y-%m-%dT%H:%M:%S.%fZ}"  # as the database writes it
-    fallen = Fallen(due_event(row.key, at), row.kind, row.patient, row.data)
+    fallen = Fallen(due_event(row.key, at), row.kind, row.patient, row.data, row.at)
     ctx = fallen_due(Kept(tables, now), practice, fallen, now)
     if row.kind == "media":
         return _fetched(tables, ctx, PictureId(int(row.data["media"])))

@@ -195,8 +195,10 @@ def _(change: o.Erase, tables: Tables, now: datetime) -> None:
 @_keep.register
 def _(change: o.JoinDesk, tables: Tables, now: datetime) -> None:
     del now
-    used(tables, change.digest, "code")
-    tables.desks[change.chat] = Desk(change.chat, change.rank, change.name)
+    if change.digest:
+        used(tables, change.digest, "code")
+    tables.desks[change.chat] = Desk(change.chat, change.rank, change.name, opened=change.user)
+    tables.held.discard(change.chat)
 
 
 @_keep.register
@@ -240,6 +242,20 @@ def _(change: o.NewRole, tables: Tables, now: datetime) -> None:
 def _(change: o.CloseDesk, tables: Tables, now: datetime) -> None:
     del now
     del tables.desks[change.chat]
+    tables.held.discard(change.chat)
+
+
+@_keep.register
+def _(change: o.HoldDesk, tables: Tables, now: datetime) -> None:
+    del now
+    tables.held.add(change.chat)
+
+
+@_keep.register
+def _(change: o.KeepDesk, tables: Tables, now: datetime) -> None:
+    del now
+    tables.held.discard(change.chat)
+    tables.desks[change.chat] = replace(tables.desks[change.chat], opened=change.user)
 
 
 @_keep.register

@@ -45,7 +45,14 @@ class Kept:
 
     def desks(self) -> tuple[Desk, ...]:
         """The staff chats, in the order in which they are paged."""
-        return tuple(sorted(self.tables.desks.values(), key=lambda one: (one.rank, one.chat)))
+        return tuple(one for one in self._all_desks() if one.chat not in self.tables.held)
+
+    def held_desks(self) -> tuple[Desk, ...]:
+        """Staff chats to which nothing is sent until an administrator says so."""
+        return tuple(one for one in self._all_desks() if one.chat in self.tables.held)
+
+    def _all_desks(self) -> list[Desk]:
+        return sorted(self.tables.desks.values(), key=lambda one: (one.rank, one.chat))
 
     def staff(self) -> tuple[Member, ...]:
         """The people of the practice."""

@@ -311,6 +311,7 @@ class Tables:
     staff: dict[MemberId, Member] = field(default_factory=dict)
     gone: set[MemberId] = field(default_factory=set)  # of the staff, who may act no longer
     desks: dict[int, Desk] = field(default_factory=dict)  # by their chat
+    held: set[int] = field(default_factory=set)  # of them, to which nothing is sent for now
     invitations: dict[str, InvitationRow] = field(default_factory=dict)
     conversations: dict[int, Conversation] = field(default_factory=dict)  # by their chat
     dues: Dues = field(default_factory=Dues)

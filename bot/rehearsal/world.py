@@ -16,7 +16,7 @@ from bot.context.practice import Practice
 from bot.desk.enrol import enrol
 from bot.model.chart import Chart
 from bot.model.chat import Incoming, Outgoing, Sender
-from bot.model.effects import Effects, Invite, PutHold
+from bot.model.effects import Effects, Invite, JoinStaff, PutHold
 from bot.model.hold import FromStaff, HeldMedicine, Hold
 from bot.model.ids import EventId, HoldId, MemberId, PatientId
 from bot.model.plan import Plan
@@ -103,6 +103,13 @@ class World:
         out.add(Invite(digest_of(code), by="", expires=expires, **of))  # type: ignore[arg-type]
         self.do(out)
         return code
+
+    def employ(self, name: str, user: int, role: str) -> None:
+        """Someone of the practice, who opens an own chat by their link."""
+        out = Effects(EventId(f"employ:{user}"))
+        out.add(JoinStaff(user, name, role))
+        self.do(out)
+        self.write(name, user, user, f"/start {self.invite(kind='staff', name=name, role=role)}")
 
     def code(self) -> str:
         """A code that no other has."""

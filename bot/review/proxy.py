@@ -14,6 +14,8 @@ NAMED_BY: Final = "x-slowleash-proxy"
 program calls from the same address, so an address names nobody."""
 SHORTEST: Final = 16
 """Characters of that secret, at least."""
+LONGEST: Final = 45
+"""Characters of an address, at most."""
 
 
 class Proxy:
@@ -41,6 +43,8 @@ def told_by(headers: Headers) -> str | None:
     values = headers.getlist("x-forwarded-for")
     last = values[-1].rpartition(",")[2].strip() if values else ""
     try:
-        return str(ipaddress.ip_address(last)) if len(last) <= 45 else None
+        found = ipaddress.ip_address(last) if len(last) <= LONGEST else None
     except ValueError:
         return None
+    # What stands behind a "%" is a name of the caller's own network: any words at all.
+    return None if found is None or getattr(found, "scope_id", None) is not None else str(found)

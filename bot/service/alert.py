@@ -21,7 +21,7 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from bot.context.buttons import mark_of
-from bot.context.words import Words
+from bot.context.words import Words, when
 from bot.model.chat import Delivery, Outgoing
 from bot.model.effects import Effects
 from bot.model.ids import Cause, EventId
@@ -29,6 +29,7 @@ from bot.model.settings import Clinic
 from bot.store.database import Database, Tx
 from bot.store.rows import log
 from bot.store.staff_ways import ways
+from bot.store.trouble import Kind
 
 from . import hook
 from .work import tell_desks
@@ -44,6 +45,8 @@ class Trouble(StrEnum):
     clock_jumped = "clock_jumped"
     clock_again = "clock_again"
     line_down = "line_down"
+    deaf = "deaf"
+    mute = "mute"
     line_again = "line_again"
     two_bots = "two_bots"
     token_wrong = "token_wrong"  # noqa: S105  the name of a trouble, not a secret
@@ -51,18 +54,24 @@ class Trouble(StrEnum):
     no_chat_left = "no_chat_left"
     case_unreached = "case_unreached"
     stopped = "stopped"
+    stuck = "stuck"
     storage = "storage"
     """Its words are made in ``storage.py``, which tells the chats itself."""
 
 
-OUTSIDE = frozenset((Trouble.trial, Trouble.line_down, Trouble.token_wrong, Trouble.no_chat_left,
-                     Trouble.case_unreached, Trouble.stopped))  # fmt: skip
+OUTSIDE = frozenset((Trouble.trial, Trouble.line_down, Trouble.mute, Trouble.token_wrong,
+                     Trouble.no_chat_left, Trouble.case_unreached, Trouble.stopped,
+                     Trouble.stuck))  # fmt: skip
 """Said outside the chats alone: while it lasts there is no chat to say it in."""
 CALLED_AGAIN, MOST, WITHIN = timedelta(minutes=30), 12, timedelta(hours=1)
 """The same trouble is called out again so late, and not more than so many calls in an hour."""
 TRIED_AGAIN = timedelta(minutes=5)
 """So soon after a call that failed."""
 FAILED = "failed:"
+STORED_WITHIN = 10.0
+"""So long it may take to store what is said in the chats; then it is said past the database."""
+SAID_WITHIN = 30.0
+"""So long one of those sends may take."""
 FINISH_SECONDS = 10.0
 """So long a stopping bot waits for the calls under way."""
 
@@ -85,7 +94,8 @@ class Quota:
                     self.file.read_text(encoding="utf-8"))]  # fmt: skip
 
     def take(self, what: str, now: datetime) -> bool:
-        """Whether it may be called out now; if so, that is noted."""
+        """Whether it may be called out now; if so, that is noted, once ``keep`` is called for
+        the next start, too."""
         at = now.timestamp()
         # What lies ahead was noted by a clock that was wrong.
         self.calls = [one for one in self.calls if at - WITHIN.total_seconds() < one[1] <= at]
@@ -96,15 +106,15 @@ class Quota:
         if soon or len(self.calls) >= MOST:
             return False
         self.calls.append((what, at))
-        self._write()
         return True
 
     def failed(self, what: str) -> None:
         """The call did not get through: it is tried again soon, within the hour's number."""
         self.calls = [(FAILED + name if name == what else name, at) for name, at in self.calls]
-        self._write()
+        self.keep()
 
-    def _write(self) -> None:
+    def keep(self) -> None:
+        """For the next start, as far as the disk takes it."""
         if self.file is not None:
             with suppress(OSError):  # a full disk: it is remembered here
                 self.file.write_text(json.dumps(self.calls), encoding="utf-8")
@@ -153,18 +163,22 @@ class Alert:
         is said once for each ``key`` (once a day). Never raises."""
         key = key or f"{trouble}:{now:%Y-%m-%d}"
         text = self.text(trouble, now, figures)
-        if key not in self._told:
+        new = key not in self._told
+        if new:
             self._told.add(key)
             logger.error("%s: %s", trouble, why)
+        self.call_out(trouble, text, now)  # first: it waits for no database
+        if new:
             await self._in_chats(trouble, key, text, why, now)
-        self.call_out(trouble, text, now)
 
     async def _in_chats(
         self, trouble: Trouble, key: str, text: str, why: str, now: datetime
     ) -> None:
+        late = False
+
         def kept(tx: Tx) -> None:
-            if tx.one("log_told", event=key) is not None:
-                return  # before the last start
+            if late or tx.one("log_told", event=key) is not None:
+                return  # past the database, or before the last start
             if trouble in OUTSIDE:
                 by = Cause(EventId(key))
                 log(tx, "failed", "bot", text, now, None, {"why": why}, by)
@@ -174,23 +188,27 @@ class Alert:
         if self._db is None:
             return
         try:
-            await self._db.transact(kept)
+            async with asyncio.timeout(STORED_WITHIN):
+                await self._db.transact(kept)
             self._wake()
-        except Exception:  # locked, full, damaged: the chats still work
+        except Exception:  # locked, full, damaged, stuck: the chats still work
+            late = True
             logger.exception("%s could not be kept: it is sent past the database", trouble)
             if trouble not in OUTSIDE:
                 await self._past_the_database(key, text)
 
     async def _past_the_database(self, key: str, text: str) -> None:
         with suppress(Exception):  # a full disk may still be read
-            await self.remember()
+            async with asyncio.timeout(STORED_WITHIN):
+                await self.remember()
         out = Effects(EventId(key))
         for chat in self._chats:
             out.say(chat, text, urgent=True)
         for message in out.sends:
             if self._deliver is not None:
                 with suppress(Exception):
-                    got = await self._deliver(message)
+                    async with asyncio.timeout(SAID_WITHIN):
+                        got = await self._deliver(message)
                     logger.info("%s past the database: %s", key, type(got).__name__)
 
     def call_out(self, trouble: Trouble, text: str, now: datetime) -> None:
@@ -200,6 +218,7 @@ class Alert:
         what = f"{trouble}:{mark_of(text)}" if trouble is Trouble.storage else trouble.value
         if alert is None or not self._quota.take(what, now):
             return
+        self._quota.keep()
         task = asyncio.create_task(self._calls(alert, trouble, what, text, now))
         self._calling.add(task)
         task.add_done_callback(self._calling.discard)
@@ -216,6 +235,31 @@ class Alert:
             data: dict[str, object] = {"trouble": trouble.value}
             with suppress(Exception):  # the database itself may be the trouble
                 await self._db.transact(lambda tx: log(tx, "alert", "bot", words, now, None, data))
+
+    def no_start(self, kind: Kind, now: datetime) -> None:
+        """The storage fails before anything of it could be read: nobody else can be told."""
+        why = self._words.say(f"storage_is_{kind.name}", self._clinic.language)
+        text = self._words.say("storage_no_start", self._clinic.language, why=why)
+        self.call_out(Trouble.storage, text, now)
+
+    def starts_after_all(self, since: datetime, now: datetime) -> None:
+        """That is over."""
+        lang, zone = self._clinic.language, ZoneInfo(self._clinic.zone)
+        text = self._words.say(
+            "storage_again", lang, since=when(since.astimezone(zone), now.astimezone(zone), lang)
+        )
+        self.call_out(Trouble.storage, text, now)
+
+    async def from_outside(self, trouble: Trouble, now: datetime, **figures: int) -> None:
+        """Call it on a loop of one's own, while the bot's stands still: no database, and of the
+        disk nothing before the call."""
+        alert, text = self._clinic.alert, self.text(trouble, now, figures)
+        if alert is None or not self._quota.take(trouble.value, now):
+            return
+        why = await self._call(alert, *said(self._clinic, trouble, text, now))
+        if why:
+            self._quota.failed(trouble.value)
+        self._quota.keep()
 
     async def finish(self, seconds: float = FINISH_SECONDS) -> None:
         """Wait for the calls under way, so long at most."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 import asyncio
 import contextlib
 import logging
+import time
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
@@ -36,7 +37,8 @@ from .alert import Alert, Trouble
 from .away import BEAT, beat, look_back
 from .clock import Clock, SystemClock
 from .clock_watch import Believed, ClockWatch, due_soon
-from .lookout import LOOK, Lookout
+from .late import handle_late, next_late
+from .lookout import LOOK, Lookout, Webhook
 from .media import handle_media
 from .practice import open_practice, secret_of
 from .sender import Sender, recover
@@ -48,6 +50,12 @@ logger = logging.getLogger(__name__)
 NEVER = datetime.min.replace(tzinfo=UTC)
 
 AUDIT_SECONDS = 300.0
+LONGEST_FETCH, LONGEST_LOOK = 10, 3
+"""Minutes that one picture or film may take (to come, and to be looked at three times), and one
+look at the line and the chats."""
+READ_FIRST = 30.0
+"""Seconds at most, after a start, for which what is due waits for what people wrote meanwhile:
+it may tell of the very doses."""
 LONGEST_RETRY = timedelta(minutes=10)
 """Whatever is to be sent again later than this was put there by a clock that was wrong."""
 
@@ -91,7 +99,8 @@ class App:
         self._awake = asyncio.Event()
         self._outgoing = asyncio.Event()
         self._settling = asyncio.Lock()
-        self._beaten = NEVER
+        self._beaten = self._begun = NEVER
+        self._read_first, self._kept_all, self._read_until = False, True, 0.0
         self._fetch = asyncio.Event()
         self._clock_moved = asyncio.Event()
         self.shelf = Shelf(path)
@@ -99,6 +108,10 @@ class App:
             self.db, lambda: self.clock.now(), self._say_at_once, self._storage_alarm
         )
         self._working_part = Part("working", self._working, self._work_waits)
+        self._fetching_part = Part(
+            "fetching", self._fetching, self._fetch_waits, slow=LONGEST_FETCH
+        )
+        self._looking_part = Part("looking out", self._looking_out, _always, slow=LONGEST_LOOK)
         self._sending_part = Part(
             "sending", self._sending, self._could_send, lambda: self.sender.again()
         )
@@ -115,6 +128,7 @@ class App:
             self.storage.practice = self.practice
             await self.storage.remember()
             self.sender = Sender(self.db, self._deliver, self._pace)
+            self._begun = self.clock.now()
             opens = next_opening(self.clinic, self.clock.now())
             await self.db.transact(lambda tx: tx.run("due_first_board", due_at=stamp(opens)))
             await self.db.transact(lambda tx: tx.run("due_given_up"))
@@ -178,6 +192,7 @@ class App:
             raise
         if self.storage.blocked is not None:
             self.storage.unheard(events)
+        self.client.line.kept += len(rows)
         self._awake.set()
 
     def wake(self) -> None:
@@ -211,18 +226,30 @@ class App:
 
     async def work(self) -> int:
         """Everything that waits and is due at this moment, kept but not yet sent."""
-        done = 0
+        done, looked = 0, float("-inf")
         await self._beat()
         while True:
             # By turns: no reply waits behind a morning of prompts, no page behind a flood.
+            kept_all = self._kept_all
             heard = await handle_update(self.db, self.practice, self.clock.now())
-            due = await self._trusted() and await handle_due(
-                self.db, self.practice, self.clock.now()
+            if (kept_all and not heard) or time.monotonic() >= self._read_until:
+                self._read_first = False
+            due = not self._read_first and await handle_due(
+                self.db, self.practice, self.clock.now(), trusted=await self._trusted()
             )
-            if not (heard or due):
+            late = False
+            if time.monotonic() - looked >= 1:
+                late = await handle_late(self.db, self._begun, self.clock.now())
+                looked = time.monotonic()
+            if not (heard or due or late):
                 return done
             self._working_part.beat()
-            done += heard + due
+            done += heard + due + late
+
+    def _caught_up(self) -> None:
+        """All that came while the bot was off is kept, and is read before anything falls due."""
+        self._kept_all = True
+        self._awake.set()
 
     async def _trusted(self) -> bool:
         """Whether what depends on the hour may be decided now."""
@@ -247,6 +274,7 @@ class App:
         """Every picture and film that is to be fetched or shown at this moment."""
         done = 0
         while await handle_media(self.db, self.practice, self.client, self.shelf, self.clock.now()):
+            self._fetching_part.beat()
             done += 1
         return done
 
@@ -262,24 +290,34 @@ class App:
                 if not done:
                     return total
 
-    async def run(self, stop: asyncio.Event, *, polling: bool = True) -> None:
-        """Until ``stop``: poll (unless a webhook calls ``keep``), work, and send.
+    async def run(
+        self, stop: asyncio.Event, *, polling: bool = True, webhook: Webhook | None = None
+    ) -> None:
+        """Until ``stop``: poll (unless a ``webhook`` calls ``keep``), work, and send.
 
         A part that fails or stands still is started again, also while the storage fails; only
         a wrong token ends it. What is stored goes on at the next start.
         """
         parts = [
             self._working_part,
-            Part("fetching", self._fetching),
+            self._fetching_part,
             self._sending_part,
             Part("auditing", self._auditing),
-            Part("looking out", self._looking_out),
+            self._looking_part,
             Part("watching the storage", self.storage.run),
         ]
         if polling:
+            self._read_first, self._kept_all = True, False
+            self._read_until = time.monotonic() + READ_FIRST
             parts.append(
-                Part("polling", lambda: poll(self.client, self.keep, stop, self._waits), ends=True)
+                Part(
+                    "polling",
+                    lambda: poll(self.client, self.keep, stop, self._waits, self._caught_up),
+                    ends=True,
+                )
             )
+        if polling or webhook is not None:
+            self.lookout.listen(webhook)
         dog = Watchdog(
             parts, self._stood, patience=self._patience, look=min(5.0, self._patience / 4)
         )
@@ -301,17 +339,23 @@ class App:
     async def _looking_out(self) -> None:
         while True:
             await self.lookout.look(self.clock.now())
+            self._looking_part.beat()
             await asyncio.sleep(LOOK)
 
     async def _work_waits(self) -> bool:
-        due = self._watch.trusted
+        trusted, read_first = self._watch.trusted, self._read_first
 
         def there(tx: Tx) -> bool:
             if tx.one("inbox_next") is not None:
                 return True
-            return due and tx.one("due_next", now=stamp(self.clock.now())) is not None
+            now = stamp(self.clock.now())
+            return not read_first and tx.one("due_next", now=now, hours=int(trusted)) is not None
 
         return await self.db.read(there)
+
+    async def _fetch_waits(self) -> bool:
+        now = self.clock.now()
+        return await self.db.read(lambda tx: tx.one("due_media", now=stamp(now)) is not None)
 
     async def _could_send(self) -> bool:
         return bool(await self.sender.could_start(self.clock.now()))
@@ -384,6 +428,13 @@ class App:
         def first(tx: Tx) -> datetime | None:
             rows = (tx.one("due_first"), tx.one("outbox_next_due"))
             found = [moment(row["at"]) for row in rows if row and row["at"]]
+            late = next_late(tx, self._begun, self.clock.now())
+            found += [late] if late is not None else []
             return min(found, default=None)
 
         return await self.db.read(first)
+
+
+async def _always() -> bool:
+    """It is never without something to do."""
+    return True

@@ -9,13 +9,14 @@ from zoneinfo import ZoneInfo
 
 from bot.context.practice import Practice
 from bot.context.words import when
-from bot.household.away import KIND
-from bot.household.prompting import STALE
+from bot.household.away import KIND, passed
+from bot.household.hour import PATIENCE, STALE
 from bot.model.effects import Effects
-from bot.model.ids import EventId
+from bot.model.ids import EventId, PatientId, PromptId
 from bot.store import load
 from bot.store.database import Tx, moment, stamp
 from bot.store.rows import log, put_due, send
+from bot.store.staff_ways import ways
 
 logger = logging.getLogger(__name__)
 
@@ -37,18 +38,48 @@ def look_back(tx: Tx, practice: Practice, now: datetime) -> datetime | None:
     since = moment(restored["value"]) if restored else moment(alive["value"]) if alive else now
     tx.run("setting_drop", key=RESTORED)
     beat(tx, practice, now)
-    if restored is None and now - since <= STALE:
+    if restored is None and now - since <= PATIENCE:
         return None
     rows = [row for row in load.roster(tx) if row.under_way]
+    ready = {row.id: _ready(tx, row.id) for row in rows}
+    if restored is None and now - since <= STALE:
+        # Nothing of most households has passed in so short a time: what fell due comes now.
+        rows = [row for row in rows if _passed(tx, row.id, since, now, ready[row.id])]
+        if not rows:
+            return None
     for row in rows:
-        data: dict[str, object] = {"since": since.isoformat(), "restored": restored is not None}
+        data: dict[str, object] = {
+            "since": since.isoformat(), "restored": restored is not None, "queued": ready[row.id]
+        }  # fmt: skip
         put_due(tx, f"{KIND}:{row.id}:{stamp(since)}", KIND, since, row.id, data)
-    _tell_staff(tx, practice, since, now, restored is not None)
+    _tell_staff(tx, practice, since, now, len(rows), restored is not None)
     logger.warning("away since %s: %d households are asked about their doses", since, len(rows))
     return since
 
 
-def _tell_staff(tx: Tx, practice: Practice, since: datetime, now: datetime, restored: bool) -> None:
+def _ready(tx: Tx, patient: PatientId) -> list[PromptId]:
+    """The prompts that were ready and have reached nobody: not sent, whatever their mark says."""
+    waiting = tx.all("outbox_prompts_waiting", patient_id=patient)
+    found = dict.fromkeys(int(row["dedupe"].split(":")[1]) for row in waiting)
+    return [PromptId(one) for one in found if not came(tx, PromptId(one))]
+
+
+def came(tx: Tx, prompt: PromptId) -> bool:
+    """Whether a prompt has reached anybody."""
+    keys = {"first": f"prompt:{prompt}:", "last": f"prompt:{prompt};"}
+    return bool(tx.all("outbox_prompt_arrived", **keys))
+
+
+def _passed(
+    tx: Tx, patient: PatientId, since: datetime, now: datetime, ready: list[PromptId]
+) -> bool:
+    chart = load.chart(tx, patient, now)
+    return chart is not None and passed(chart, since, now, ready)
+
+
+def _tell_staff(
+    tx: Tx, practice: Practice, since: datetime, now: datetime, households: int, restored: bool
+) -> None:
     lang, roster = practice.clinic.language, load.roster(tx)
     zone = ZoneInfo(practice.clinic.zone)
     cases = [f"{row.plan.patient} {case.id}" for row in roster for case in row.cases]
@@ -57,10 +88,11 @@ def _tell_staff(tx: Tx, practice: Practice, since: datetime, now: datetime, rest
         lang,
         since=when(since.astimezone(zone), now.astimezone(zone), lang),
         count=sum(row.under_way for row in roster),
+        asked=households,
         cases=", ".join(cases) or "0",
     )
     out = Effects(EventId(f"{KIND}:{stamp(since)}"))
-    for desk in load.desks(tx)[:1]:
-        out.say(desk.chat, text, urgent=True)
+    for chat in ways(tx):
+        out.say(chat, text, urgent=True)
     send(tx, out.sends, now, out.cause)
     log(tx, "not_sent", "bot", text, now, None, {"since": since.isoformat()}, out.cause)

@@ -28,6 +28,8 @@ logger = logging.getLogger(__name__)
 
 LOOK = 60.0
 """Seconds between two looks at whether a copy is due."""
+LONGEST_COPY = 4 * 3600.0
+"""Seconds that one may take; a disk that hangs says nothing."""
 AFTER_FAILURE = timedelta(hours=1)
 """How long until the next try."""
 MEGABYTE = 1_000_000
@@ -103,9 +105,12 @@ async def _always(app: App, place: Place) -> None:
         try:
             if failed is None or abs(now - failed) >= AFTER_FAILURE:
                 failed = None
-                await copy_if_due(app.db, app.practice, place, now)
+                async with asyncio.timeout(LONGEST_COPY):
+                    await copy_if_due(app.db, app.practice, place, now)
         except Exception as error:
             failed = now
+            if isinstance(error, TimeoutError):
+                error = OSError(f"{place.folder}: it was not done within hours; is its disk there?")
             known = isinstance(error, OSError | StoreError)
             logger.error("no copy could be made: %s", error, exc_info=None if known else error)
             await _tell(app, str(error), now)

@@ -1,10 +1,14 @@
-"""Looks again and again at what would leave the practice deaf: the line to the platform, the
-staff chats, cases that have reached nobody; and tells of it in whatever way is left."""
+"""Looks again and again at what would leave the practice deaf or mute: the line to the platform
+both ways, the staff chats, cases that have reached nobody; and tells of it in whatever way is
+left."""
 
 from __future__ import annotations
 
 import asyncio
 import logging
+import time
+from collections.abc import Awaitable, Callable
+from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from bot.model.chart import Desk, Member
@@ -16,6 +20,7 @@ from bot.store.rows import move_chat
 from bot.store.staff_ways import lost, staff_chats
 from bot.telegram.client import Client
 from bot.telegram.outcome import PlatformError, TokenWrong
+from bot.telegram.redact import redact
 
 from .alert import Alert, Trouble
 
@@ -24,7 +29,10 @@ logger = logging.getLogger(__name__)
 LOOK = 10.0
 """Seconds between two looks."""
 ASK, DOWN = 90.0, 300.0
-"""After so many seconds without an answer the platform is asked, and it is told."""
+"""After so many seconds without an answer the platform is asked, and it is told; told as well
+when for so long nothing came in, or nothing went out."""
+CALLS = 60.0
+"""Seconds between two looks at whether the platform can call the webhook."""
 CONFLICTS, CONFLICT_WITHIN = 2, 600.0
 """One conflict may be our own last run, whose question still stood open."""
 CHATS = timedelta(hours=1)
@@ -32,14 +40,40 @@ CHATS = timedelta(hours=1)
 AT_MOST = 15.0
 
 
+@dataclass(frozen=True, slots=True)
+class Webhook:
+    """Where the platform is to call us, and how it is told so again."""
+
+    url: str
+    again: Callable[[], Awaitable[None]]
+
+
+@dataclass(frozen=True, slots=True)
+class Down:
+    """What of the line fails, since when by the monotonic clock, and the key by which it is
+    told."""
+
+    trouble: Trouble
+    since: float
+    key: str
+
+
 class Lookout:
-    """Remembers what it has told."""
+    """Remembers what it has told. ``listening``: we fetch, or are called; ``webhook``: how."""
 
     def __init__(self, db: Database, client: Client, alert: Alert) -> None:
         self._db, self._client, self._alert = db, client, alert
-        self._down: tuple[float, str] | None = None  # since when, and the key by which it is told
+        self._down: Down | None = None
+        self._looked: float | None = None
+        self._called: tuple[float, int, int] | None = None  # when, what waited and what was kept
         self._asked: datetime | None = None
-        self.down = DOWN
+        self.down, self.listening = DOWN, False
+        self.webhook: Webhook | None = None
+
+    def listen(self, webhook: Webhook | None = None) -> None:
+        """From now on what is written to us must come in."""
+        self.listening, self.webhook, self._called = True, webhook, None
+        self._client.line.anew()
 
     async def look(self, now: datetime) -> None:
         """One look at all of it. TokenWrong where the platform knows us no more."""
@@ -50,7 +84,12 @@ class Lookout:
         await self._chats(now)
 
     async def _line(self, now: datetime) -> None:
-        line = self._client.line
+        line, tick = self._client.line, time.monotonic()
+        if self._looked is not None and tick - self._looked > self.down:
+            line.anew()  # the computer slept, and so did the line
+        self._looked = tick
+        if self.webhook is not None and self.listening:
+            await self._is_called(self.webhook, tick)
         if line.silent() >= min(ASK, self.down):
             try:
                 async with asyncio.timeout(AT_MOST):
@@ -59,26 +98,67 @@ class Lookout:
                 raise
             except (PlatformError, TimeoutError) as error:
                 logger.warning("the platform does not answer: %s", error)
-        if line.silent() >= self.down:
-            self._down = self._down or (line.heard_at, f"{Trouble.line_down}:{stamp(now)}")
-            await self._alert.tell(
-                Trouble.line_down,
-                "no send and no poll got through",
-                now,
-                key=self._down[1],
-                minutes=round(line.silent() / 60),
-            )
-        elif self._down is not None:
-            minutes = round((line.heard_at - self._down[0]) / 60)
-            self._down = None
-            await self._alert.tell(
-                Trouble.line_again, "it answers", now, key=f"{Trouble.line_again}:{stamp(now)}",
-                minutes=minutes,
-            )  # fmt: skip
+        await self._tell(*self._fails(), now)
         if line.conflicts_within(CONFLICT_WITHIN) >= CONFLICTS:
             await self._alert.tell(
                 Trouble.two_bots, "the platform says that another program fetches, too", now
             )
+
+    async def _is_called(self, webhook: Webhook, tick: float) -> None:
+        """Nothing waits at the platform, or it becomes less: then we hear."""
+        if self._called is not None and tick - self._called[0] < min(CALLS, self.down / 5):
+            return
+        line, before = self._client.line, self._called
+        try:
+            async with asyncio.timeout(AT_MOST):
+                found = await self._client.calls()
+                if found.url != webhook.url:
+                    logger.error("the platform no longer calls us: somebody took the webhook away")
+                    line.conflict()
+                    await webhook.again()
+        except TokenWrong:
+            raise
+        except (PlatformError, TimeoutError) as error:
+            logger.warning("the platform cannot be asked about the webhook: %s", error)
+            return
+        self._called = (tick, found.waiting, line.kept)
+        moves = before is not None and found.waiting <= before[1] and line.kept > before[2]
+        if found.url == webhook.url and (found.waiting == 0 or moves):
+            line.heard()
+        elif found.why:
+            logger.warning(
+                "%d updates wait, and the platform cannot call us: %s",
+                found.waiting,
+                redact(found.why),
+            )
+
+    def _fails(self) -> tuple[Trouble | None, float]:
+        """What of the line fails, and for how many seconds it has."""
+        line = self._client.line
+        deaf, mute = line.deaf() if self.listening else 0.0, line.mute()
+        if line.silent() >= self.down:
+            return Trouble.line_down, line.silent()
+        if deaf >= self.down and mute >= self.down:
+            return Trouble.line_down, min(deaf, mute)
+        if deaf >= self.down:
+            return Trouble.deaf, deaf
+        return (Trouble.mute, mute) if mute >= self.down else (None, 0.0)
+
+    async def _tell(self, trouble: Trouble | None, seconds: float, now: datetime) -> None:
+        tick, was = time.monotonic(), self._down
+        if trouble is None:
+            self._down = None
+            if was is not None:
+                key, minutes = f"{Trouble.line_again}:{stamp(now)}", round((tick - was.since) / 60)
+                await self._alert.tell(
+                    Trouble.line_again, "it is whole", now, key=key, minutes=minutes
+                )
+            return
+        if was is None or was.trouble is not trouble:
+            was = Down(trouble, tick - seconds, f"{trouble}:{stamp(now)}")
+        self._down = was
+        minutes = round((tick - was.since) / 60)
+        await self._alert.tell(trouble, _WHY[trouble], now, key=was.key, minutes=minutes)
 
     async def ask_for_chats(self, now: datetime) -> None:
         """Ask the platform whether each staff chat is there; what is found out is kept."""
@@ -122,6 +202,13 @@ class Lookout:
                 Trouble.case_unreached, f"{unreached} open cases have reached nobody", now,
                 cases=unreached,
             )  # fmt: skip
+
+
+_WHY = {
+    Trouble.line_down: "no send and no poll got through",
+    Trouble.deaf: "nothing comes in from the platform",
+    Trouble.mute: "no message goes out",
+}
 
 
 def _state(tx: Tx) -> tuple[tuple[Desk, ...], tuple[Member, ...], int]:

@@ -103,6 +103,7 @@ def _context(tx: Tx, practice: Practice, row: Row, now: datetime) -> FellDue | N
         practice=practice,
         now=now,
         event=due_event(row["key"], row["due_at"]),
+        due_at=now,
         kind=row["kind"],
         charts=(chart,),
         desks=load.desks(tx),

@@ -15,6 +15,7 @@ from bot.model.effects import Effects
 from bot.model.ids import EventId
 from bot.records.keyed import SEALED, mac
 from bot.store import audit, load
+from bot.store.chaining import append
 from bot.store.database import Database, StorageTrouble, Tx, stamp
 from bot.store.rows import send
 
@@ -77,7 +78,7 @@ async def seal_log(db: Database, key: str, now: datetime) -> bool:
             return False
         text = f"sealed up to entry {last.entry}"
         data: dict[str, object] = {"mac": mac(key, last.entry, last.hash, stamp(now))}
-        audit.append(tx, SEALED, "bot", text, now, None, data)
+        append(tx, SEALED, "bot", text, now, None, data)
         return True
 
     return await db.transact(whole)

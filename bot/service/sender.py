@@ -10,6 +10,7 @@ from collections.abc import Awaitable, Callable, Iterable
 from datetime import datetime, timedelta
 from functools import partial
 
+from bot.events.undelivered import GONE
 from bot.model.chat import (
     Delivered,
     Delivery,
@@ -24,12 +25,22 @@ from bot.model.codes import without_codes
 from bot.model.ids import Cause
 from bot.model.topic import TOPICS, AboutCase
 from bot.store import load
-from bot.store.database import Database, Row, Tx, moment, stamp
+from bot.store.database import Database, Row, StorageTrouble, Tx, moment, stamp
 from bot.store.rows import log, log_arrived, move_chat, put_due, send
-from bot.store.staff_ways import found, lost
+from bot.store.staff_ways import NO_LONGER, found, lost, still_staff
 from bot.telegram.pace import Pace
 
-from .pass_on import case_arrived, pass_on, told_to_nobody
+from .in_time import hand_on, too_late, wait, with_its_hour
+from .pass_on import (
+    OVER,
+    about_open_case,
+    case_arrived,
+    of_refused,
+    pass_on,
+    tell_of_refused,
+    told_to_nobody,
+)
+from .work import passing, storable
 
 logger = logging.getLogger(__name__)
 
@@ -37,12 +48,10 @@ Lane = tuple[int, bool]
 """A chat, and whether it is the lane of urgent messages there."""
 Deliver = Callable[[Outgoing], Awaitable[Delivery]]
 
-AT_ONCE = 32
-"""Messages under way at once, each to another chat."""
+AT_ONCE, FOR_URGENT = 32, 8
+"""Messages under way at once, each to another chat; so many of them are kept for urgent ones."""
 LONGEST, LONGEST_URGENT = 300.0, 60.0
 """Seconds between two tries, at most."""
-TELL_AFTER = 8
-"""After so many tries (minutes) staff hear that a message does not get through."""
 ANSWER_LIVES = timedelta(seconds=20)
 """So long the words on a pressed button are worth sending; the platform drops them later."""
 EDIT_LIVES = timedelta(days=1)
@@ -102,6 +111,7 @@ class Sender:
     async def could_start(self, now: datetime) -> dict[Lane, int]:
         """What could begin at this moment: the message of each lane."""
         room = AT_ONCE - len(self._lanes)
+        plain = AT_ONCE - FOR_URGENT - sum(not urgent for _, urgent in self._lanes)
         if room <= 0:
             return {}
         most = AT_ONCE * 4
@@ -114,8 +124,11 @@ class Sender:
             # What is urgent goes past what hangs; nothing else goes past anything.
             if (chat, True) in busy or (chat, False) in (going if urgent else busy):
                 continue
-            if len(going) < room and self._pace.wait(chat, tick, urgent=urgent) <= 0:
+            if len(going) >= room or (not urgent and plain <= 0):
+                continue
+            if self._pace.wait(chat, tick, urgent=urgent) <= 0:
                 going[chat, urgent] = row["id"]
+                plain -= not urgent
         return going
 
     async def again(self) -> None:
@@ -146,27 +159,47 @@ class Sender:
             raise failed
 
     async def _one(self, row: Row, now: datetime) -> None:
+        """Try one message. A mistake in it ends it, and staff hear of it: it stops no other."""
+        try:
+            await self._try(row, now)
+        except Exception as error:
+            if passing(error):
+                raise
+            logger.exception("%s cannot be sent", row["dedupe"])
+            why = storable(f"{type(error).__name__}: {error}")
+            await self._db.transact(lambda tx: _unsendable(tx, row, why, now))
+
+    async def _try(self, row: Row, now: datetime) -> None:
         message = Outgoing.model_validate_json(row["body"])
         message = message.model_copy(update={"chat": row["chat_id"]})
         began = time.monotonic()
-        if row["attempts"] > 1:
-            over = await self._db.read(lambda tx: _over(tx, row, message, now))
-            if over:
-                await self._finish(row, message, Refused(why=f"{OVER}{over}"), now)
-                return
+        kept = await self._db.read(lambda tx: _not_now(tx, row, message, now))
+        if kept is not None:
+            await self._finish(row, message, kept, now)
+            return
         if message.kind == "edit" and message.message is None:
             target = await self._db.read(lambda tx: tx.one("outbox_message_of", dedupe=message.of))
-            if target is not None and target["state"] in ("waiting", "sending"):
+            under_way = target is not None and target["state"] in ("waiting", "sending")
+            if target is not None and under_way and target["id"] < row["id"]:
                 wait = TryAgain(after_seconds=1.0, why="what it changes is still under way")
                 await self._finish(row, message, wait, now)
                 return
-            if target is None or target["message_id"] is None:
+            # One that is written after this edit was written with what it changes.
+            if target is None or target["message_id"] is None or target["id"] > row["id"]:
                 await self._finish(row, message, Refused(why="never sent, so not changed"), now)
                 return
             message = message.model_copy(update={"message": target["message_id"]})
+        if message.kind == "edit" and row["attempts"] > 1:
+            numbers = {"chat_id": row["chat_id"], "message_id": message.message}
+            if await self._db.read(
+                lambda tx: tx.one("outbox_edited_since", id=row["id"], **numbers)
+            ):
+                await self._finish(row, message, Refused(why=f"{OVER}a newer change has come"), now)
+                return
         if COPY in message.dedupe and await self._db.read(partial(_is_anothers, message=message)):
             await self._finish(row, message, Refused(why=f"{OVER}it is no copy"), now)
             return
+        message = with_its_hour(row, message, now)
         if row["uncertain"] and message.again:
             text = f"{message.again}\n{message.text}"
             message = message.model_copy(update={"text": text})
@@ -182,7 +215,16 @@ class Sender:
     async def _finish(self, row: Row, message: Outgoing, got: Delivery, now: datetime) -> None:
         if isinstance(got, TryAgain) and (message.kind != "edit" or got.after_seconds > 1):
             self._pace.hold(row["chat_id"], time.monotonic(), min(got.after_seconds, 600))
-        await self._db.transact(lambda tx: _mark(tx, row, message, got, now))
+        try:
+            await self._db.transact(lambda tx: _mark(tx, row, message, got, now))
+        except StorageTrouble:
+            raise
+        except Exception:
+            if not isinstance(got, Delivered) or got.message is None:
+                raise
+            # It is there: to send it again, or to call it lost, would be untrue.
+            logger.exception("%s has arrived, and what follows could not be done", row["dedupe"])
+            await self._db.transact(lambda tx: _done(tx, row, "sent", got.message, None, now))
 
 
 def _claim_all(tx: Tx, ids: Iterable[int]) -> list[Row]:
@@ -204,12 +246,10 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
             _take_buttons_of_copies(tx, row, message, got.message, now)
     elif isinstance(got, TryAgain):
         # A failing line must not spin: at least a second, and longer each time.
-        pause = max(got.after_seconds, _pause(row) / 2)
+        pause = got.after_seconds if got.ours else max(got.after_seconds, _pause(row) / 2)
         _retry(tx, row, now + timedelta(seconds=pause), got.why, uncertain=0)
-        _tell_of_waiting(tx, row, message, got.why, now)
     elif isinstance(got, Uncertain):
         _retry(tx, row, now + timedelta(seconds=_pause(row)), got.why, uncertain=1)
-        _tell_of_waiting(tx, row, message, got.why, now)
     elif isinstance(got, Moved):
         move_chat(tx, row["chat_id"], got.new_chat)
         _retry(tx, row, now, "the group has a new id", uncertain=0)
@@ -219,17 +259,26 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
         lost(tx, row["chat_id"], got.why, now, by)
         if message.kind == "send":
             pass_on(tx, row, message, now)
-            told_to_nobody(tx, row, message, TELL_AFTER, now)
+            told_to_nobody(tx, row, now)
             if message.patient is not None:
-                key, data = f"unreachable:{row['chat_id']}", {"chat": row["chat_id"]}
+                key, data = f"unreachable:{row['chat_id']}", {"chat": row["chat_id"], "how": GONE}
                 put_due(tx, key, "unreachable", now, message.patient, data)
             text = f"not delivered: {got.why}"
             log(tx, "delivery", "bot", text, now, message.patient, _never(row, message), by)
+    elif got.why == NO_LONGER:
+        _done(tx, row, "refused", None, got.why, now)
+        if message.kind == "send":
+            text = f"not sent: {got.why}"
+            log(tx, "delivery", "bot", text, now, message.patient, _never(row, message), by)
+            if about_open_case(tx, message):
+                pass_on(tx, row, message, now)
+                told_to_nobody(tx, row, now)
     elif got.why.startswith(OVER):
         _done(tx, row, "refused", None, got.why, now)
         if message.kind == "send":
             log(tx, "delivery", "bot", got.why, now, message.patient, _never(row, message), by)
             _take_buttons_of_copies(tx, row, message, None, now)
+        hand_on(tx, row, message, got.why.removeprefix(OVER), now)
     else:
         level = logging.DEBUG if COPY in message.dedupe else logging.WARNING
         logger.log(level, "%s was refused: %s", message.dedupe, got.why)
@@ -238,7 +287,10 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
             text = f"refused by the platform: {got.why}"
             data = {**_never(row, message), "text": message.text}
             log(tx, "delivery", "bot", text, now, message.patient, data, by)
-            told_to_nobody(tx, row, message, TELL_AFTER, now)
+            if not of_refused(row):
+                pass_on(tx, row, message, now)
+            told_to_nobody(tx, row, now)
+            tell_of_refused(tx, row, message.text, now)
 
 
 def _take_buttons_of_copies(
@@ -256,9 +308,7 @@ def _take_buttons_of_copies(
     ours = {one["message_id"] for one in known}
     bare = {"kind": "edit", "text": "", "buttons": (), "media": None, "topic": "", "urgent": False}
     edits = [
-        message.model_copy(
-            update={**bare, "dedupe": f"{message.dedupe}{COPY}{old}", "message": old}
-        )
+        message.model_copy(update={**bare, "dedupe": f"{message.chat}{COPY}{old}", "message": old})
         for old in range(max(before + 1, below - COPIES), below)
         if old not in ours
     ]
@@ -276,7 +326,16 @@ def _is_anothers(tx: Tx, message: Outgoing) -> bool:
                for x in tx.all("outbox_numbers", chat_id=message.chat))  # fmt: skip
 
 
-OVER = "its hour is over: "
+def _not_now(tx: Tx, row: Row, message: Outgoing, now: datetime) -> Delivery | None:
+    """Asked at each try: what keeps a message from being sent now, if anything does."""
+    if not still_staff(tx, row):
+        return Refused(why=NO_LONGER)
+    if (later := wait(tx, row, message, now)) is not None:
+        return later
+    why: str | None = too_late(tx, row, message, now)
+    if why is None and row["attempts"] > 1:
+        why = _over(tx, row, message, now)
+    return Refused(why=f"{OVER}{why}") if why else None
 
 
 def _over(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:
@@ -287,10 +346,7 @@ def _over(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:
     if message.kind == "edit":
         return "it changes a message of days ago" if age > EDIT_LIVES else ""
     head, _, rest = message.dedupe.partition(":")
-    if head in ("prompt", "remind"):
-        if tx.one("outbox_prompt_open", prompt=int(rest.split(":")[0])) is None:
-            return "nothing in it is open any more"
-    elif head == "nobody":
+    if head == "nobody":
         if not load.unreached(tx, rest.split(":")[0]):
             return "the clinic has been reached"
     elif head == "page":
@@ -307,19 +363,15 @@ def _pause(row: Row) -> float:
     return min(longest, float(2 ** min(max(tries - 1, 0), 9)))
 
 
-def _tell_of_waiting(tx: Tx, row: Row, message: Outgoing, why: str, now: datetime) -> None:
-    """Minutes of trying: staff hear of it once, in every way there is, and it goes on."""
-    if row["attempts"] != TELL_AFTER or message.kind != "send":
-        return
-    by, data = Cause(row["event"]), {"chat": row["chat_id"], "key": message.dedupe}
-    log(tx, "delivery", "bot", f"not through yet, still tried: {why}", now, message.patient, data,
-        by)  # fmt: skip
-    if message.urgent:
-        pass_on(tx, row, message, now)
-    told_to_nobody(tx, row, message, TELL_AFTER, now)
-    if message.patient is not None:
-        key, told = f"unreachable:{row['chat_id']}", {"chat": row["chat_id"], "tried": True}
-        put_due(tx, key, "unreachable", now, message.patient, told)
+def _unsendable(tx: Tx, row: Row, why: str, now: datetime) -> None:
+    """It holds what cannot be sent, by a mistake of ours."""
+    _done(tx, row, "refused", None, why, now)
+    if row["kind"] == "send":
+        by, data = Cause(row["event"]), {"chat": row["chat_id"], "key": row["dedupe"],
+                                         "final": True}  # fmt: skip
+        log(tx, "delivery", "bot", f"cannot be sent: {why}", now, row["patient_id"], data, by)
+        told_to_nobody(tx, row, now)
+        tell_of_refused(tx, row, "", now)
 
 
 def _done(

@@ -39,6 +39,8 @@ HOME_AGAIN = timedelta(hours=6)
 """How often one at home hears that nobody takes their messages."""
 REMEMBER = 60.0
 """Seconds between two looks at who is to be told."""
+SAY = 30.0
+"""Seconds that one telling may take."""
 LOOK = 5.0
 """Seconds that may go into finding out anew who is to be told."""
 MOST = 200
@@ -190,6 +192,7 @@ class StorageWatch:
 
     async def _safely(self, telling: Awaitable[object]) -> None:
         try:
-            await telling
+            async with asyncio.timeout(SAY):
+                await telling
         except Exception:
             logger.exception("somebody could not be told that the storage fails")

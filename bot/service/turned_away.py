@@ -1,6 +1,6 @@
-"""A stranger who is refused again and again is answered and logged a few times an hour, and
-then only counted: nobody fills the log or the outbox by knocking. The practice's people and
-the households of its patients are never counted: each of them is always answered."""
+"""Who is refused again and again is logged a few times an hour, and then only counted: nobody
+fills the log by knocking, nor a stranger the outbox. The practice's people and the households
+of patients under way are always answered, and their failures always told."""
 
 from __future__ import annotations
 
@@ -28,15 +28,14 @@ class Counted:
 
 
 def bounded(tx: Tx, event: Incoming, out: Effects, now: datetime) -> Effects:
-    """``out``; of a sender who was refused too often nothing."""
+    """``out``; of what was refused too often only the answer, to a stranger not even that."""
     refused = [one for one in out.all if isinstance(one, Entry) and one.kind == "refused"]
     if not refused or any(one not in refused and not isinstance(one, Say) for one in out.all):
         return out  # something was done: this is no mere refusal
-    if one_of_ours(tx, event):
-        return out
     counted = _count(tx, event, now)
     if counted.count > MOST:
-        return Effects(out.event)
+        out.all = [one for one in out.all if one not in refused] if one_of_ours(tx, event) else []
+        return out
     if counted.merged:
         out.add(Entry("refused", refused[0].author, counted.merged))
     return out
@@ -48,7 +47,7 @@ def too_often(tx: Tx, event: Incoming, now: datetime) -> bool:
 
 
 def one_of_ours(tx: Tx, event: Incoming) -> bool:
-    """Whether a member of the practice speaks, or someone at home with one of its patients."""
+    """Whether a member of the practice speaks, or someone at home with a patient under way."""
     if event.sender is None:
         return False
     user = event.sender.user

@@ -14,6 +14,8 @@ from bot.telegram.outcome import TokenWrong
 
 logger = logging.getLogger(__name__)
 
+LONGEST_END = 10.0
+"""Seconds that a part may take to end when it is told to; then it is left behind."""
 LONGEST_STORING = 10.0
 """Seconds between two tries of a part while the storage fails: replies wait for its end."""
 
@@ -35,12 +37,14 @@ Told = Callable[[str, str], Awaitable[None]]
 @dataclass
 class Part:
     """One endless piece of work. ``waits`` says whether it has something that it could do
-    now; ``beat`` is called whenever it has done something."""
+    now; ``beat`` is called whenever it has done something. ``slow``: how many times the
+    watchdog's patience one piece of it may take."""
 
     name: str
     run: Callable[[], Coroutine[Any, Any, None]]
     waits: Callable[[], Awaitable[bool]] | None = None
     before_again: Callable[[], Awaitable[object]] | None = None
+    slow: int = 1
     ends: bool = False
     """Whether its end without an error ends the whole."""
     task: asyncio.Task[None] | None = None
@@ -68,31 +72,45 @@ class Watchdog:
 
     async def run(self, stop: asyncio.Event) -> None:
         """Until ``stop``, or until a part fails in a way that somebody must mend."""
+        watching = asyncio.create_task(self._look_after_all())
         waiting = asyncio.create_task(stop.wait())
         try:
-            for part in self.parts:
-                self._start(part)
-            while not stop.is_set():
-                tasks = [part.task for part in self.parts if part.task is not None]
-                await asyncio.wait(
-                    [*tasks, waiting], timeout=self.look, return_when=asyncio.FIRST_COMPLETED
-                )
-                for part in self.parts:
-                    if stop.is_set() or await self._watch(part):
-                        return
+            await asyncio.wait([watching, waiting], return_when=asyncio.FIRST_COMPLETED)
+            if watching.done():
+                watching.result()
         finally:
-            await _end([part.task for part in self.parts if part.task is not None] + [waiting])
+            await _end([watching, waiting])  # first: it starts parts again
+            await _end([part.task for part in self.parts if part.task is not None])
 
-    def _start(self, part: Part) -> None:
+    async def _look_after_all(self) -> None:
+        for part in self.parts:
+            self._start(part)
+        while True:
+            tasks = [part.task for part in self.parts if part.task is not None]
+            if tasks:
+                await asyncio.wait(tasks, timeout=self.look, return_when=asyncio.FIRST_COMPLETED)
+            else:
+                await asyncio.sleep(self.look)
+            for part in self.parts:
+                if await self._watch(part):
+                    return
+
+    def _start(self, part: Part, *, again: bool = False) -> None:
         part.idle_since, part.again_at, part.begun = None, None, time.monotonic()
-        part.task = asyncio.create_task(part.run(), name=part.name)
+
+        async def going() -> None:
+            if again and part.before_again is not None:
+                await part.before_again()
+            await part.run()
+
+        part.task = asyncio.create_task(going(), name=part.name)
 
     async def _watch(self, part: Part) -> bool:
         """One look at a part; true when all is to end."""
         now = time.monotonic()
         if part.task is None:
             if part.again_at is not None and now >= part.again_at:
-                await self._again(part)
+                self._start(part, again=True)
         elif part.task.done():
             error = None if part.task.cancelled() else part.task.exception()
             if error is not None and fatal(error):
@@ -125,30 +143,22 @@ class Watchdog:
     async def _stands(self, part: Part, waits: Callable[[], Awaitable[bool]], now: float) -> None:
         since = part.idle_since
         try:
-            waiting = await waits()
+            async with asyncio.timeout(self.look):
+                waiting = await waits()
+        except TimeoutError:  # nobody knows: not long, or the database is stuck, and tells so
+            return
         except StorageTrouble:  # whoever would do the work hears of it, too
             waiting = False
         if not waiting:
             part.idle_since = None
         elif since is None:
             part.idle_since = now
-        elif part.idle_since == since and now - since >= self.patience and part.task:
+        elif part.idle_since == since and now - since >= self.patience * part.slow and part.task:
             logger.error("%s: work has waited %.0f s; started again", part.name, now - since)
             part.task.cancel()
             await asyncio.wait([part.task], timeout=self.look)
-            await self._again(part)
+            self._start(part, again=True)
             await self._tell(part, f"work waited {now - since:.0f} s and nothing was done")
-
-    async def _again(self, part: Part) -> None:
-        try:
-            if part.before_again is not None:
-                await part.before_again()
-        except Exception as error:
-            if fatal(error):
-                raise
-            await self._rests(part, error)
-            return
-        self._start(part)
 
     async def _tell(self, part: Part, why: str) -> None:
         try:
@@ -161,11 +171,13 @@ class Watchdog:
 
 async def _end(tasks: Sequence[asyncio.Task[Any]]) -> None:
     """Cancelled again until all have ended: one that is just being woken may miss the first."""
-    left = set(tasks)
-    while left:
+    left, till = set(tasks), time.monotonic() + LONGEST_END
+    while left and time.monotonic() < till:
         for task in left:
             task.cancel()
         done, left = await asyncio.wait(left, timeout=1.0)
         for task in done:
             if not task.cancelled():
                 task.exception()  # looked at: what it was has been told
+    for task in left:
+        logger.error("%s did not end", task.get_name())

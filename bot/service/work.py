@@ -6,24 +6,28 @@ from __future__ import annotations
 import json
 import logging
 from datetime import datetime, timedelta
+from functools import partial
 
 from bot.context.practice import Practice
 from bot.events.handle import handle
 from bot.events.route import Fallen, context_of, fallen_due, listened_to
+from bot.events.unreached import KIND as NOBODY
 from bot.household.people import ERASING
 from bot.model.chat import Incoming
-from bot.model.codes import json_without_codes, without_codes
-from bot.model.effects import ChatMoved, Effects
+from bot.model.codes import json_without_codes, without_known
+from bot.model.effects import ChatMoved, Effects, JoinStaff
 from bot.model.ids import Cause, EventId, due_event, update_event
 from bot.model.text import Lang
 from bot.store import load
 from bot.store.apply import apply
 from bot.store.database import Database, Row, StorageTrouble, StoreError, Tx, moment, stamp
+from bot.store.inbox import UNKEPT
 from bot.store.known import Stored
-from bot.store.rows import log, put_due, send
+from bot.store.rows import is_code, log, put_due, send
 from bot.store.staff_ways import found, reached, ways
 from bot.telegram.translate import incoming
 
+from .pass_on import unheard_of
 from .practice import fresh_code
 from .turned_away import bounded, too_often
 
@@ -45,9 +49,14 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
         if row is None:
             return False
         failing["row"] = row
-        event = incoming(json.loads(row["body"]), moment(row["received_at"]))
+        body = json.loads(row["body"])
+        if UNKEPT in body:
+            raise ValueError("nothing of it could be kept")
+        event = incoming(body, moment(row["received_at"]))
         out = think(tx, practice, event, now)
         apply(tx, out, now)
+        for one in out.of(JoinStaff):
+            logger.warning("%s (%s) is of the practice as %s", one.name, one.user, one.role)
         tx.run("inbox_mark", update_id=row["update_id"], state="done", error=None)
         _without_code(tx, row)
         return True
@@ -60,10 +69,12 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
         if row is None or passing(error):
             raise
         _note(error, f"update {row['update_id']} could not be handled")
-        why = _storable(f"{type(error).__name__}: {error}")
+        why = storable(f"{type(error).__name__}: {error}")
         try:
             await db.transact(lambda tx: _update_failed(tx, practice, row, why, now))
-        except (ValueError, TypeError, LookupError, AttributeError, RecursionError):
+        except StorageTrouble:
+            raise  # nothing can be told by way of the database
+        except Exception:
             logger.exception("the failure of update %s could not be told", row["update_id"])
             await db.transact(lambda tx: _give_up(tx, row, why))
         return True
@@ -71,7 +82,7 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
 
 def _without_code(tx: Tx, row: Row) -> None:
     """What has been worked, or never will be, needs the code of its link no more."""
-    if (body := json_without_codes(row["body"])) != row["body"]:
+    if (body := json_without_codes(row["body"], partial(is_code, tx))) != row["body"]:
         tx.run("inbox_words", update_id=row["update_id"], body=body)
 
 
@@ -89,7 +100,7 @@ def _note(error: Exception, what: str) -> None:
         logger.exception(what)
 
 
-def _storable(text: str) -> str:
+def storable(text: str) -> str:
     """Text without lone surrogates, which the database does not take."""
     return text.encode("utf-8", "replace").decode()
 
@@ -126,9 +137,9 @@ def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime
     who = _name_of_known(tx, event)
     if who is None and too_often(tx, event, now):
         return
-    text = f"{who}: {without_codes(event.text)}" if who is not None else practice.words.say(
-        "desk_failed_stranger", practice.clinic.language
-    )  # fmt: skip
+    text = practice.words.say("desk_failed_stranger", practice.clinic.language)
+    if who is not None:
+        text = f"{who}: {without_known(event.text, partial(is_code, tx))}"
     grave = who is not None and bool(row["urgent"])
     _tell_staff(tx, practice, f"failed:{row['update_id']}", text, why, now, urgent=grave)
     if event.private and event.chat:
@@ -192,19 +203,25 @@ def tell_desks(
     log(tx, "failed", "bot", entry or words, now, None, {"why": why}, out.cause)
 
 
-async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
-    """Do what the earliest row that is due leads to."""
+async def handle_due(
+    db: Database, practice: Practice, now: datetime, *, trusted: bool = True
+) -> bool:
+    """Do what the earliest row that is due leads to; where the clock is not ``trusted``, only of
+    what hangs on no hour of the day."""
 
     def whole(tx: Tx) -> bool:
-        row = tx.one("due_next", now=stamp(now))
+        row = tx.one("due_next", now=stamp(now), hours=int(trusted))
         if row is None:
             return False
         failing["row"] = row
         data = json.loads(row["data"])
+        if row["kind"] == NOBODY and not unheard_of(tx, str(data["case"])):
+            tx.run("due_mark", key=row["key"], due_at=row["due_at"], state="done", error=None)
+            return True  # it has come to staff since
         if row["kind"] == ERASING and _erased_later(tx, row, data, now):
             return True
         due = due_event(row["key"], row["due_at"])
-        fallen = Fallen(due, row["kind"], row["patient_id"], data)
+        fallen = Fallen(due, row["kind"], row["patient_id"], data, moment(row["due_at"]))
         out = handle(fallen_due(Stored(tx, now), practice, fallen, now))
         tx.run("due_mark", key=row["key"], due_at=row["due_at"], state="done", error=None)
         apply(tx, out, now)
@@ -218,8 +235,14 @@ async def handle_due(db: Database, practice: Practice, now: datetime) -> bool:
         if row is None or passing(error):
             raise
         _note(error, f"{row['key']} could not be handled")
-        why = f"{type(error).__name__}: {error}"
-        await db.transact(lambda tx: _due_failed(tx, practice, row, why, now))
+        why = storable(f"{type(error).__name__}: {error}")
+        try:
+            await db.transact(lambda tx: _due_failed(tx, practice, row, why, now))
+        except StorageTrouble:
+            raise  # nothing can be told by way of the database
+        except Exception:
+            logger.exception("the failure of %s could not be told", row["key"])
+            await db.transact(lambda tx: _due_later(tx, row, why, now))
         return True
     if failing and failing["row"]["kind"] == ERASING:
         try:
@@ -242,15 +265,20 @@ def _erased_later(tx: Tx, row: Row, data: dict[str, object], now: datetime) -> b
 def _due_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -> None:
     """Tried again at once, then later and later: the board, a look at a silent household, an
     erasure that was promised are never lost. Staff hear of it once."""
-    tries = row["attempts"] + 1
-    wait = min(AGAIN * 2 ** min(tries - TRIES, 10), LATEST) if tries >= TRIES else None
-    again = row["due_at"] if wait is None else stamp(now + wait)
-    tx.run("due_again", key=row["key"], due_at=row["due_at"], again=again, error=why)
-    if tries == TRIES:
+    if _due_later(tx, row, why, now) == TRIES:
         key = f"failed:{row['key']}:{row['due_at']}"
         name = f"patient {row['patient_id']}"  # the chart itself may be what fails
         text = f"{name}: {row['kind']} {row['due_at']}"
         _tell_staff(tx, practice, key, text, why, now, urgent=True)
+
+
+def _due_later(tx: Tx, row: Row, why: str, now: datetime) -> int:
+    """Put it off; the how-manieth try this was."""
+    tries: int = row["attempts"] + 1
+    wait = min(AGAIN * 2 ** min(tries - TRIES, 10), LATEST) if tries >= TRIES else None
+    again = row["due_at"] if wait is None else stamp(now + wait)
+    tx.run("due_again", key=row["key"], due_at=row["due_at"], again=again, error=why)
+    return tries
 
 
 async def audit(db: Database, now: datetime) -> int:

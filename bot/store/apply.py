@@ -17,7 +17,7 @@ from bot.model.ids import Cause, PatientId
 from .database import Tx, pack, stamp
 from .erase import Erasure, StillHere
 from .rows import add_prompts, log, move_chat, put_due, send
-from .staff_ways import found, lost
+from .staff_ways import clear, found, lost
 
 
 def apply(tx: Tx, out: o.Effects, now: datetime) -> None:
@@ -152,9 +152,14 @@ def _(change: o.Erase, tx: Tx, now: datetime, by: Cause) -> None:
 
 @_keep.register
 def _(change: o.JoinDesk, tx: Tx, now: datetime, by: Cause) -> None:
-    if not tx.run("invitation_use", digest=change.digest, used_by=change.user, now=stamp(now)):
+    if change.digest and not tx.run(
+        "invitation_use", digest=change.digest, used_by=change.user, now=stamp(now)
+    ):
         raise ValueError("this code has been used in the meantime")
-    tx.run("desk_join", chat_id=change.chat, rank=change.rank, name=change.name, now=stamp(now))
+    tx.run(
+        "desk_join", chat_id=change.chat, rank=change.rank, name=change.name, now=stamp(now),
+        opened_by=change.user,
+    )  # fmt: skip
     tx.run("lost_drop", chat_id=change.chat)
 
 
@@ -178,6 +183,8 @@ def _(change: o.UseLink, tx: Tx, now: datetime, by: Cause) -> None:
 
 @_keep.register
 def _(change: o.Dismiss, tx: Tx, now: datetime, by: Cause) -> None:
+    for row in tx.all("staff_chats_of", id=change.member):
+        clear(tx, row["chat_id"], change.words, now, by)
     tx.run("desk_remove_of", id=change.member)
     tx.run("staff_remove", id=change.member, now=stamp(now))
 
@@ -189,7 +196,18 @@ def _(change: o.NewRole, tx: Tx, now: datetime, by: Cause) -> None:
 
 @_keep.register
 def _(change: o.CloseDesk, tx: Tx, now: datetime, by: Cause) -> None:
+    clear(tx, change.chat, change.words, now, by)
     tx.run("desk_close", chat_id=change.chat)
+
+
+@_keep.register
+def _(change: o.HoldDesk, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run("desk_hold", chat_id=change.chat, now=stamp(now))
+
+
+@_keep.register
+def _(change: o.KeepDesk, tx: Tx, now: datetime, by: Cause) -> None:
+    tx.run("desk_keep", chat_id=change.chat, opened_by=change.user)
 
 
 @_keep.register

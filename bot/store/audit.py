@@ -1,23 +1,23 @@
-"""The log's chain in the database: adding to it, and walking it from end to end."""
+"""The log's chain in the database, walked from end to end, and what must agree with it."""
 
 from __future__ import annotations
 
 import json
 from collections import Counter
-from collections.abc import Callable, Container, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
-from datetime import datetime
-from secrets import token_hex
 from typing import Final
 
 from bot.model.codes import without_codes
 from bot.model.ids import Cause, PatientId
-from bot.records.chain import NOBODY, START, Break, Link, Walk, digest_of, seal
+from bot.records.chain import Break, Link, Walk
 from bot.records.keyed import Keyed
 from bot.records.whole import Head
 
-from .database import Row, Tx, pack, stamp
+from .sealed_rows import ROWS
+from .sealed_rows import strays as unsealed
 from .shelf import Shelf
+from .tx import Row, Tx
 
 BATCH: Final = 2000
 
@@ -54,35 +54,6 @@ def kind_of(tx: Tx, entry: Head) -> str:
     return str(row["kind"]) if row else ""
 
 
-def append(
-    tx: Tx,
-    kind: str,
-    author: str,
-    text: str,
-    now: datetime,
-    patient: PatientId | None,
-    data: dict[str, object],
-    by: Cause = NOBODY,
-) -> int:
-    """One more entry, sealed to the one before; its number. A link's code is not kept.
-
-    The transaction must be the only one that writes (SQLite's always is; elsewhere, lock
-    the table): the number and the hash before are read here.
-    """
-    last = tx.one("log_last")
-    number, prev = (last["id"] + 1, last["hash"]) if last else (1, START)
-    text = without_codes(text)
-    at, body, salt = stamp(now), without_codes(pack(data)), token_hex(16)
-    digest = digest_of(salt, author, text, body, by)
-    tx.run(
-        "log_add", id=number, patient_id=patient, at=at, kind=kind, author=author, text=text,
-        data=body, salt=salt, digest=digest, prev=prev,
-        hash=seal(prev, number, patient, at, kind, digest), event=by.event, person_id=by.person,
-        member_id=by.member,
-    )  # fmt: skip
-    return number
-
-
 def links(tx: Tx) -> Iterator[Link]:
     """Every entry of the log, in order, a batch at a time."""
     after = 0
@@ -113,20 +84,22 @@ def verify(
     progress: Callable[[int], None] = lambda done: None,
     keys: tuple[str, ...] = (),
 ) -> Verified:
-    """Walks the whole chain, then looks whether cases, observations, messages, updates and the
-    pictures on the ``shelf`` agree with it. ``against``: a hash (or its first figures)
+    """Walks the whole chain, then looks whether sealed rows, observations, messages, updates and
+    the pictures on the ``shelf`` agree with it. ``against``: a hash (or its first figures)
     that was written down earlier; ``keys``: those that the bot has sealed it with."""
     walk, keyed = Walk(against.lower()), Keyed(keys)
     strays: list[str] = []
-    cases = {row["id"] for row in tx.all("case_ids")}
+    sums: dict[str, str] = {}
     for link in links(tx):
         walk.feed(link)
         keyed.feed(link)
-        strays += (*_message(tx, link), *_case(cases, link))
+        sums |= _sums(link)
+        strays += _message(tx, link)
         if walk.entries % BATCH == 0:
             progress(walk.entries)
     for row in tx.all("patient_ids"):
         strays += _observations(tx, row["id"])
+    strays += unsealed(tx, sums)
     pictures = tx.all("media_files")
     for row in pictures:
         if shelf is not None and (wrong := shelf.wrong(row["path"], row["sha256"])):
@@ -158,11 +131,10 @@ def _message(tx: Tx, link: Link) -> Iterator[str]:
         yield f"the update of entry {link.id} is not in the inbox any more"
 
 
-def _case(cases: Container[int], link: Link) -> Iterator[str]:
-    """Whether the case that an entry tells of is there."""
-    case = _json(link.data).get("case") if link.kind == "case" else None
-    if isinstance(case, int) and case not in cases:
-        yield f"case {case} of entry {link.id} is not kept any more"
+def _sums(link: Link) -> Mapping[str, str]:
+    """The sums of tables that an entry seals."""
+    found = _json(link.data).get("sums") if link.kind == ROWS else None
+    return {str(k): str(v) for k, v in found.items()} if isinstance(found, dict) else {}
 
 
 def _same(body: dict[str, object], logged: str) -> bool:

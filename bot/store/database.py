@@ -4,11 +4,9 @@ from __future__ import annotations
 
 import asyncio
 import contextlib
-import json
 import os
 import sqlite3
-from collections.abc import Callable, Iterable, Mapping
-from datetime import UTC, datetime
+from collections.abc import Callable
 from pathlib import Path
 from types import TracebackType
 from typing import Any, Final, TypeVar
@@ -16,56 +14,33 @@ from typing import Any, Final, TypeVar
 import aiosqlite
 
 from .archive import copy_whole
-from .sql import migrations, statements
+from .sealed_rows import SEALED_SINCE, begin, settle
+from .sql import migrations
 from .steps import STEPS
 from .trouble import Kind, StorageTrouble, StoreError, error_of, kind_of
+from .tx import Row, Tx, moment, pack, stamp
 
 __all__ = ["Database", "Row", "StorageTrouble", "StoreError", "Tx", "moment", "pack", "stamp"]
 
 T = TypeVar("T")
 DURABLE: Final = "FULL"
-Row = Mapping[str, Any]
+ANSWER: Final = 60.0
+"""Seconds within which the database's thread must end something while anybody waits for it: one
+that a hanging disk holds would hold everybody who asks."""
 
 
-def stamp(at: datetime) -> str:
-    """An aware time as fixed-width UTC text, so that text order is time order."""
-    return at.astimezone(UTC).strftime("%Y-%m-%dT%H:%M:%S.%fZ")
+class _Turn:
+    """One function's turn on the thread, for which somebody waits ``seconds`` (None: however
+    long it takes). ``given_up``: nobody waits any more, so that it must keep nothing."""
 
+    def __init__(self, seconds: float | None) -> None:
+        self.seconds, self.given_up = seconds, False
+        self.look: asyncio.TimerHandle | None = None
 
-def moment(text: str) -> datetime:
-    """The reverse of ``stamp``."""
-    return datetime.fromisoformat(text)  # strptime takes sixty times as long
-
-
-def pack(value: object) -> str:
-    """A value as JSON text for a column."""
-    return json.dumps(value, ensure_ascii=False, separators=(",", ":"), default=str)
-
-
-class Tx:
-    """Inside one transaction: statements by name, parameters by name."""
-
-    def __init__(self, connection: sqlite3.Connection) -> None:
-        self._connection = connection
-        self._sql = statements()
-
-    def all(self, name: str, /, **params: object) -> list[Row]:
-        """Every row of statement ``name``."""
-        return self._connection.execute(self._sql[name], params).fetchall()
-
-    def one(self, name: str, /, **params: object) -> Row | None:
-        """The first row, or None."""
-        # All rows are fetched: a RETURNING that is not read to its end blocks the commit.
-        rows = self._connection.execute(self._sql[name], params).fetchall()
-        return rows[0] if rows else None
-
-    def run(self, name: str, /, **params: object) -> int:
-        """How many rows statement ``name`` changed."""
-        return self._connection.execute(self._sql[name], params).rowcount
-
-    def many(self, name: str, /, rows: Iterable[Mapping[str, object]]) -> int:
-        """Statement ``name`` once for each row of parameters; how many rows changed."""
-        return self._connection.executemany(self._sql[name], rows).rowcount
+    def go_on(self) -> None:
+        """Raises when it was given up."""
+        if self.given_up:
+            raise StoreError("it was given up")
 
 
 class Database:
@@ -85,6 +60,8 @@ class Database:
         self._db: aiosqlite.Connection | None = None
         self._place = path.absolute()
         self._file: tuple[int, int] | None = None
+        self.longest = ANSWER
+        self._asked = self._ended = self._patient = 0
 
     async def __aenter__(self) -> Database:
         try:
@@ -94,7 +71,7 @@ class Database:
             else:
                 self._private()
                 self._db = await aiosqlite.connect(self.path, isolation_level=None, timeout=10)
-            await self._on_thread(self._look if self._reading else self._prepare)
+            await self._on_thread(self._look if self._reading else self._prepare, _Turn(None))
             self._file = _identity(self._place)
         except StorageTrouble as error:
             await self.close()
@@ -138,26 +115,71 @@ class Database:
                     await db.execute("PRAGMA optimize")
             await db.close()
 
-    async def _on_thread(self, function: Callable[[sqlite3.Connection], T]) -> T:
-        """Run ``function`` on the connection's thread.
+    def stands(self) -> int | None:
+        """What the thread has ended so far, while somebody waits for it; else None. The same
+        number for minutes: it is stuck. May be asked from any thread."""
+        waiting = self._db is not None and self._asked > self._ended and not self._patient
+        return self._ended if waiting else None
+
+    async def _on_thread(
+        self, function: Callable[[sqlite3.Connection], T], turn: _Turn | None = None
+    ) -> T:
+        """Run ``function`` on the connection's thread; StorageTrouble where that is stuck.
 
         aiosqlite has no public way to run several statements in one hop; its own
         methods are all built on ``_execute``.
         """
         if self._db is None:
             raise StoreError(f"{self.path}: the database is closed")
-        db: Any = self._db
+        db, turn = self._db, turn or _Turn(self.longest)
+
+        def run() -> T:
+            try:
+                turn.go_on()
+                return function(db._conn)
+            finally:
+                self._ended += 1
+                self._patient -= turn.seconds is None
+
+        self._asked += 1
+        self._patient += turn.seconds is None
+        asked: Any = db._execute  # the library gives it no types
         try:
-            result: T = await db._execute(lambda: function(db._conn))
+            async with asyncio.timeout(None) as limit:
+                self._look_later(turn, limit)
+                result: T = await asked(run)
+        except TimeoutError:
+            why = f"it has not answered for {turn.seconds:.0f} s"
+            raise StorageTrouble(self.path, Kind.unreachable, why) from None
         except sqlite3.Error as error:
             if (kind := kind_of(error)) is None:
                 raise
             raise StorageTrouble(self.path, kind, str(error)) from error
+        finally:
+            if turn.look is not None:
+                turn.look.cancel()
         return result
 
-    async def _whole(self, function: Callable[[sqlite3.Connection], T]) -> T:
+    def _look_later(self, turn: _Turn, limit: asyncio.Timeout) -> None:
+        """Whoever waits in a queue that moves waits on."""
+        if turn.seconds is None:
+            return
+        loop, seen = asyncio.get_running_loop(), self._ended
+
+        def look() -> None:
+            if self._ended == seen:
+                turn.given_up = True
+                limit.reschedule(loop.time())
+            else:
+                self._look_later(turn, limit)
+
+        turn.look = loop.call_later(turn.seconds, look)
+
+    async def _whole(
+        self, function: Callable[[sqlite3.Connection], T], turn: _Turn | None = None
+    ) -> T:
         try:
-            return await self._on_thread(function)
+            return await self._on_thread(function, turn)
         except StorageTrouble as error:
             if self.on_trouble is not None:
                 self.on_trouble(error)
@@ -175,20 +197,26 @@ class Database:
                 raise StorageTrouble(self.path, Kind.gone, "it is not the file that was opened")
 
     async def transact(self, function: Callable[[Tx], T]) -> T:
-        """Run ``function`` as one transaction: all of it is kept, or nothing."""
+        """Run ``function`` as one transaction: all of it is kept, or nothing; the rows that it
+        changed are sealed with it."""
+        turn = _Turn(self.longest)
 
         def whole(connection: sqlite3.Connection) -> T:
             self._still_there()
             connection.execute("BEGIN IMMEDIATE")
             try:
-                result = function(Tx(connection))
+                tx = Tx(connection)
+                begin(tx)
+                result = function(tx)
+                settle(tx)
+                turn.go_on()
                 connection.execute("COMMIT")
             except BaseException:
                 _roll_back(connection)
                 raise
             return result
 
-        return await self._whole(whole)
+        return await self._whole(whole, turn)
 
     async def read(self, function: Callable[[Tx], T]) -> T:
         """Run ``function`` on one unchanging view of the data; it must only read."""
@@ -224,7 +252,7 @@ class Database:
                     "another program reads the database: stop that, and erase again"
                 )
 
-        await self._on_thread(anew)
+        await self._on_thread(anew, _Turn(None))
 
     @staticmethod
     def _look(connection: sqlite3.Connection) -> None:
@@ -250,17 +278,19 @@ class Database:
                 "CREATE TABLE IF NOT EXISTS schema_version (number INTEGER PRIMARY KEY)"
             )
             done = {row[0] for row in connection.execute("SELECT number FROM schema_version")}
-            scripts = migrations()
-            newest = max(done, default=0)
-            _known(newest)
-            for number, script in scripts:
-                if number not in done:
-                    for statement in script.split(";\n"):
-                        if statement.strip():
-                            connection.execute(statement)
-                    if number in STEPS:
-                        STEPS[number](Tx(connection))
-                    connection.execute("INSERT INTO schema_version VALUES (?)", (number,))
+            _known(max(done, default=0))
+            tx, new = Tx(connection), [one for one in migrations() if one[0] not in done]
+            if new and SEALED_SINCE in done:
+                begin(tx)
+            for number, script in new:
+                for statement in script.split(";\n"):
+                    if statement.strip():
+                        connection.execute(statement)
+                if number in STEPS:
+                    STEPS[number](tx)
+                connection.execute("INSERT INTO schema_version VALUES (?)", (number,))
+            if new:
+                settle(tx)
             connection.execute("COMMIT")
         except BaseException:
             _roll_back(connection)

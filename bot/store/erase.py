@@ -4,7 +4,6 @@ with a digest of what is left, in one new entry (``bot.records.chain``)."""
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime
 from secrets import token_hex
@@ -31,11 +30,15 @@ from bot.records.erasure import (
     without_phone,
     wordless,
 )
+from bot.records.names import Names
 
-from .audit import append, cause_of, head
+from .audit import cause_of, head
+from .chaining import append
 from .database import Row, StoreError, Tx, moment, stamp
+from .erase_names import BATCH, batches, inbox, names_of, others
+from .sealed_rows import ROWS
 
-BATCH: Final = 2000
+NO_TRACES: Final = Traces({}, {})
 
 
 class StillHere(StoreError):
@@ -68,13 +71,6 @@ def _event(row: Row, traces: Traces) -> EventId | None:
     return EventId(traces.in_text(row["event"])) if row["event"] else None
 
 
-def batches(read: Callable[[int], list[Row]], key: str) -> Iterator[Row]:
-    after = -1
-    while rows := read(after):
-        yield from rows
-        after = rows[-1][key]
-
-
 @dataclass(slots=True)
 class Erasure:
     """One erasure. With ``do`` False nothing is changed, and ``tally`` says what would be.
@@ -95,8 +91,10 @@ class Erasure:
     _whole: set[PatientId] = field(default_factory=set)
     _numbers: dict[str, str] = field(default_factory=dict)
     _names: dict[str, str] = field(default_factory=dict)
-    _leaver: str = ""  # the name of one person who asked; it goes from kept records, too
-    _shared: bool = False  # another one of this record has that name
+    _leaver: PersonId | None = None  # one who asked; their names go from kept records, too
+    _called: dict[PersonId, Names] = field(default_factory=dict)
+    _formal: Traces = NO_TRACES  # the leaver's names in this record, in what we wrote
+    _sure: Traces = NO_TRACES  # and those in what people wrote
     _affected: set[PatientId] = field(default_factory=set)
 
     def __post_init__(self) -> None:
@@ -120,11 +118,22 @@ class Erasure:
                 f"{one['name']} still takes care of {', '.join(active)}, and the bot needs "
                 "their chat for it. End the course, or let them leave, then erase."
             )
-        self._leaver = one["name"]
+        self._leaver = id
         self._run([], [one])
         return self._close(None, one["name"])
 
     # ---- Whom and what ---------------------------------------------------------------
+
+    def _look_for_leaver(self, patient: PatientId, plan: Plan) -> None:
+        """What is to be found of who asked, in one record. A name that another one there has,
+        too, is theirs; the owner's stays."""
+        self._formal = self._sure = NO_TRACES
+        if self._leaver in self._called:
+            called, taken = self._called[self._leaver], others(self.whole, self._leaver, [patient])
+            own = sorted(called.whole - taken, key=len, reverse=True)
+            self._formal = Traces({}, dict.fromkeys(own, FORMER))
+            words = called.in_words(taken | {plan.owner})
+            self._sure = Traces({}, dict.fromkeys(words, FORMER))
 
     def _ended(self, id: PatientId) -> Row:
         row = self.tx.one("erase_patient", id=id)
@@ -170,10 +179,15 @@ class Erasure:
         ids = {number: f"p{person['id']}" for person in people
                for number in (person["user_id"], person["chat_id"]) if number > 0}  # fmt: skip
         self._whole, self._affected = set(patients), set(affected)
-        self._names |= {person["name"]: GONE for person in people if person["chat_id"] != 0}
+        for person in people:
+            if person["chat_id"] != 0:
+                self._called[person["id"]] = called = names_of(self.whole, person)
+                self._names |= dict.fromkeys(called.whole, GONE)
         gone = [id for id in patients if self.now.date() >= self.until(id)]
         for patient in affected:
             self._record(patient, ids, full=patient in gone)
+        for id, called in self._called.items():
+            self._names |= dict.fromkeys(called.in_raw(others(self.whole, id, affected)), GONE)
         named = Traces(ids, {**self._numbers, **self._names})
         self._nobody(Traces(ids, self._numbers), named)
         self._received(named)
@@ -191,10 +205,8 @@ class Erasure:
         plan = Plan.model_validate_json(row["plan"])
         names = {self._person(one["person_id"])["name"]
                  for one in self.tx.all("erase_carers", patient_id=id)} | {plan.owner}  # fmt: skip
-        bearers = [self._person(one["person_id"])["name"]
-                   for one in self.tx.all("erase_carers", patient_id=id)]  # fmt: skip
-        bearers += [one["name"] for one in self.tx.all("staff")]
-        self._shared = bearers.count(self._leaver) > 1
+        names |= {name for called in self._called.values() for name in called.whole}
+        self._look_for_leaver(id, plan)
         traces = Traces(ids, phones(plan.phone))
         self._numbers |= traces.phrases
         if id in self._whole:
@@ -207,7 +219,8 @@ class Erasure:
         self._rows(id, traces, names if full else set(), full)
         if self._leaver:
             self.tally.keep(
-                "what they wrote, in their own words, and the owner's name in the plan",
+                "what they and others wrote of the patient, and in it a name of theirs that is "
+                "an ordinary word or also somebody else's; the owner's name in the plan",
                 f"it is part of the medical record of {row['name']}",
             )
         self._pictures(id, traces, full)
@@ -243,11 +256,12 @@ class Erasure:
         author, text, data = row["author"], traces.in_text(row["text"]), traces.in_json(row["data"])
         if names is not None and row["kind"] != ERASED:
             author, text, data = wordless(row["kind"], author, data, names)
-        elif self._leaver and not self._shared and row["kind"] != ERASED:
+        elif self._leaver and row["kind"] != ERASED:
             author = self._formerly(author)
             data = self._without_leaver(data)
             if row["kind"] not in OWN_WORDS:
-                text = Traces({}, {self._leaver: FORMER}).in_text(text)
+                text = self._formal.in_text(text)
+            text = self._sure.in_text(text)
         event = _event(row, traces)
         if not _differ(was or row, {"author": author, "text": text, "data": data, "event": event}):
             return
@@ -262,21 +276,24 @@ class Erasure:
                     event=event, erased_in=self._entry)  # fmt: skip
 
     def _formerly(self, name: str) -> str:
-        return FORMER if name == self._leaver and not self._shared else name
+        return FORMER if name.partition(" (")[0] in self._formal.phrases else name
 
     def _without_leaver(self, data: str) -> str:
-        if not self._leaver or self._shared:
+        if not self._leaver:
             return data
         told = json.loads(data)
-        left = renamed(told, self._leaver, FORMER)
+        left = told
+        for name in self._formal.phrases:
+            left = renamed(left, name, FORMER)
         if isinstance(left.get("to"), str):  # it may name several
-            left["to"] = Traces({}, {self._leaver: FORMER}).in_text(left["to"])
+            left["to"] = self._formal.in_text(left["to"])
+        left = self._sure.in_value(left)
         return data if left == told else packed(left)
 
     def _nobody(self, traces: Traces, named: Traces) -> None:
         """Entries about no patient. Of those that turned somebody away nothing is left."""
         for row in self.tx.all("erase_log_nobody"):
-            if row["kind"] == ERASED:
+            if row["kind"] in (ERASED, ROWS):  # they hold no words, and prove what they say
                 continue
             said = f"{row['author']}\n{row['text']}\n{row['data']}"
             if row["kind"] in LOOSE and named.in_text(said) != said:
@@ -320,12 +337,13 @@ class Erasure:
                 self.tx.run("erase_item_put", id=row["id"], **new)
         for row in self.tx.all("erase_rows_case", patient_id=id):
             body = case_in_figures(row["body"]) if full else traces.in_json(row["body"])
-            new = {"body": self._without_leaver(body), "note": None if full else row["note"]}
+            note = self._sure.in_text(row["note"]) if row["note"] else row["note"]
+            new = {"body": self._without_leaver(body), "note": None if full else note}
             if _differ(row, new):
                 self.tx.run("erase_case_put", id=row["id"], **new)
         for row in self.tx.all("erase_rows_hold", patient_id=id):
             body = hold_in_figures(row["body"]) if full else row["body"]
-            new = {"body": traces.in_json(body), "event": _event(row, traces)}
+            new = {"body": self._sure.in_json(traces.in_json(body)), "event": _event(row, traces)}
             id_then = traces.in_text(row["id"])  # of what fell due: it may name a chat
             if id_then != row["id"] or _differ(row, new):
                 self.tx.run("erase_hold_put", id=row["id"], new=id_then, **new)
@@ -336,7 +354,7 @@ class Erasure:
             if (new_key, data) != (row["key"], row["data"]):
                 self.tx.run("erase_due_put", key=row["key"], new=new_key, data=data)
         for row in self.tx.all("erase_rows_review", patient_id=id):
-            new = {"body": traces.in_json(row["body"])}
+            new = {"body": self._sure.in_json(traces.in_json(row["body"]))}
             if _differ(row, new):
                 self.tx.run("erase_review_put", id=row["id"], **new)
 
@@ -350,13 +368,14 @@ class Erasure:
                 self.tally.count("pictures and films", 1)
                 self.tx.run("erase_media_gone", **params)
             else:
-                self.tx.run("erase_media_put", **params)
+                caption = self._sure.in_text(row["caption"])
+                self.tx.run("erase_media_put", **params, caption=caption)
 
     # ---- Messages and people -----------------------------------------------------------
 
     def _received(self, traces: Traces) -> None:
         """Raw copies go wherever they speak of the patient: what counts is in the log."""
-        for row in batches(self._inbox, "update_id"):
+        for row in batches(inbox(self.whole), "update_id"):
             if traces.found_in(row["body"]) and traces.in_json(row["body"]) != row["body"]:
                 self.tally.count("raw messages received", 1)
                 body = packed({"update_id": row["update_id"]})
@@ -379,9 +398,6 @@ class Erasure:
                     event=_event(row, traces),
                 )  # fmt: skip
 
-    def _inbox(self, after: int) -> list[Row]:
-        return self.tx.all("erase_inbox", after=after, most=BATCH)
-
     def _outbox(self, after: int) -> list[Row]:
         return self.tx.all("erase_outbox", after=after, most=BATCH)
 
@@ -392,7 +408,8 @@ class Erasure:
         self.tx.run("erase_person_put", id=person["id"], name=GONE if names else name)
         self.tx.run("erase_carer_put", person_id=person["id"], now=stamp(self.now))
         self.tx.run("erase_invitation", user_id=person["user_id"])
-        self.tx.run("erase_invited", name=person["name"])
+        for called in {person["name"], *self._called.get(person["id"], Names()).whole}:
+            self.tx.run("erase_invited", name=called)
         self.tx.run("erase_turned_away", sender=person["user_id"])
         for chat in {person["chat_id"], person["user_id"]}:
             self.tx.run("erase_thread", chat_id=chat)

@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-import json
-from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Any
 
 from bot.records.chain import ERASED
 from bot.records.erasure import LOOSE, STRANGER, Tally, Traces
 
 from .audit import head
 from .database import StoreError
-from .erase import Erasure, batches
+from .erase import Erasure
+from .erase_names import names_of_account
 
 
 @dataclass(slots=True)
@@ -31,7 +29,8 @@ class StrangerErasure(Erasure):
             raise StoreError(f"{number} is or was one of the practice: their acts are its record")
         last = head(self.whole)
         self._entry = (last.entry if last else 0) + 1
-        names = self._names_of(number)
+        called = names_of_account(self.whole, number)
+        names = {*called.whole, *called.accounts}
         ids = {number: STRANGER}
         only, named = Traces(ids, {}), Traces(ids, dict.fromkeys(names, STRANGER))
         for row in self.tx.all("erase_log_nobody"):
@@ -50,26 +49,3 @@ class StrangerErasure(Erasure):
         for name in ("erase_thread", "erase_moved"):
             self.tx.run(name, chat_id=number)
         return self._close(None, str(number))
-
-    def _names_of(self, number: int) -> set[str]:
-        """How the account was called in what came from it."""
-        found: set[str] = set()
-        for row in batches(self._inbox, "update_id"):
-            if str(number) in row["body"]:
-                for one in _accounts(json.loads(row["body"])):
-                    if one.get("id") == number:
-                        parts = [one.get(key) for key in ("first_name", "last_name")]
-                        whole = " ".join(part for part in parts if isinstance(part, str))
-                        found |= {whole, f"@{one.get('username')}"}
-        return {name for name in found if name and name != "@None"}
-
-
-def _accounts(value: Any) -> Iterator[dict[str, Any]]:
-    """Whatever has an id, at any depth."""
-    if isinstance(value, dict):
-        if "id" in value:
-            yield value
-        value = list(value.values())
-    if isinstance(value, list):
-        for one in value:
-            yield from _accounts(one)

@@ -6,21 +6,19 @@ from __future__ import annotations
 
 import json
 import logging
-import sqlite3
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import Any
 
 from bot.model.urgency import Urgency
 
-from .database import Database, Tx, stamp
+from .database import Database, StoreError, Tx, stamp
 
 logger = logging.getLogger(__name__)
 
-_ITS_FAULT = (ValueError, OverflowError, sqlite3.DataError, sqlite3.InterfaceError,
-              sqlite3.ProgrammingError)  # fmt: skip
-"""Errors that come of what is in an update. A full disk is no fault of its: it comes again."""
+UNKEPT = "unkept"
+"""Stands in the body of an update of which nothing more could be kept."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,29 +42,45 @@ def kept(
     said: Callable[[Mapping[str, Any]], tuple[int, str]],
 ) -> list[Kept]:
     """A row for each update that has a number; ``said`` tells its chat and its words."""
+
+    def read(update: Mapping[str, Any], number: int) -> tuple[int, str]:
+        try:
+            return said(update)
+        except Exception:
+            logger.exception("update %s cannot be read: kept as it came", number)
+            return 0, ""
+
     return [
-        Kept(number, _body(update, number), now, *said(update))
+        Kept(number, _body(update, number), now, *read(update, number))
         for update in updates
         if type(number := update.get("update_id")) is int and 0 <= number < 2**63
     ]
 
 
 async def keep_rows(db: Database, rows: Sequence[Kept], grave: Grave) -> None:
-    """Commit all together; where one cannot be stored, each alone."""
+    """Commit all together; where one cannot be stored, each alone. Only where the storage itself
+    fails is nothing kept: whatever is wrong with an update, it comes no second time."""
     try:
         await db.transact(lambda tx: _put_all(tx, rows, grave))
-    except _ITS_FAULT:
+    except StoreError:
+        raise
+    except Exception:
         for row in rows:
             await _keep_one(db, row, grave)
 
 
 async def _keep_one(db: Database, row: Kept, grave: Grave) -> None:
-    try:
-        await db.transact(lambda tx: _put(tx, row, grave))
-    except _ITS_FAULT:
-        logger.exception("update %s cannot be stored: kept without its words", row.id)
-        bare = Kept(row.id, json.dumps({"update_id": row.id}), row.at, 0, "")
-        await db.transact(lambda tx: _put(tx, bare, grave))
+    """As much of it as can be: all; in no household's lane; that there was one."""
+    for one in (row, replace(row, chat=0, text="")):
+        try:
+            await db.transact(lambda tx, one=one: _put(tx, one, grave))  # type: ignore[misc]
+            return
+        except StoreError:
+            raise
+        except Exception:
+            logger.exception("update %s cannot be stored as it is", row.id)
+    bare = Kept(row.id, _bare(row.id), row.at, 0, "")
+    await db.transact(lambda tx: _put(tx, bare, grave))
 
 
 def _put_all(tx: Tx, rows: Sequence[Kept], grave: Grave) -> None:
@@ -79,12 +93,25 @@ def _put(tx: Tx, row: Kept, grave: Grave) -> None:
     known = home is not None and home["home"] is not None
     lane = f"home:{home['home']}" if home is not None and known else f"chat:{row.chat}"
     # Words of a stranger are nobody's emergency: they would only push others back.
-    urgent = home is not None and known and (bool(home["urgent"]) or grave(row.text))
+    urgent = home is not None and known and (bool(home["urgent"]) or _grave(row, grave))
     turns = tx.one("inbox_turns", lane=lane)
     now, mine = (turns["now"], turns["mine"]) if turns is not None else (None, None)
     turn = mine + 1 if mine is not None else now or 0
     tx.run("inbox_keep", update_id=row.id, body=row.body, now=stamp(row.at), lane=lane,
            turn=turn, urgent=int(urgent))  # fmt: skip
+
+
+def _grave(row: Kept, grave: Grave) -> bool:
+    """Words that make the reader fail may be an emergency: somebody must see them."""
+    try:
+        return grave(row.text)
+    except Exception:
+        logger.exception("whether update %s is urgent cannot be read: taken as urgent", row.id)
+        return True
+
+
+def _bare(number: int) -> str:
+    return json.dumps({"update_id": number, UNKEPT: True})
 
 
 def _body(update: Mapping[str, Any], number: int) -> str:
@@ -93,4 +120,4 @@ def _body(update: Mapping[str, Any], number: int) -> str:
         return json.dumps(update, separators=(",", ":"), default=str)
     except (ValueError, TypeError, RecursionError):
         logger.exception("update %s cannot be written as JSON: kept without its words", number)
-        return json.dumps({"update_id": number})
+        return _bare(number)

@@ -33,6 +33,10 @@ class Stored:
         """The staff chats, in the order in which they are paged."""
         return load.desks(self.tx)
 
+    def held_desks(self) -> tuple[Desk, ...]:
+        """Staff chats to which nothing is sent until an administrator says so."""
+        return load.desks(self.tx, held=True)
+
     def staff(self) -> tuple[Member, ...]:
         """The people of the practice."""
         return load.staff(self.tx)

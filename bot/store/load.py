@@ -272,11 +272,12 @@ def unreached(tx: Tx, case: str | None = None) -> dict[str, dict[str, Any]]:
     return {id: body for id, body in bodies.items() if UNREACHED in body}
 
 
-def desks(tx: Tx) -> tuple[Desk, ...]:
-    """The staff chats, in the order in which they are paged."""
+def desks(tx: Tx, *, held: bool = False) -> tuple[Desk, ...]:
+    """The staff chats, in the order in which they are paged; or (``held``) those to which
+    nothing is sent until an administrator says so."""
     return tuple(
-        Desk(row["chat_id"], row["rank"], row["name"], _maybe(row["lost"]))
-        for row in tx.all("desks")
+        Desk(row["chat_id"], row["rank"], row["name"], _maybe(row["lost"]), row["opened_by"])
+        for row in tx.all("desks", held=int(held))
     )
 
 

@@ -13,12 +13,15 @@ from bot.model.plan import Prompt
 from bot.model.topic import TOPICS, AboutCase
 from bot.records.chain import NOBODY
 
-from .audit import append
+from .chaining import append
 from .database import Tx, pack, stamp
 
 
-def send(tx: Tx, messages: Iterable[Outgoing], now: datetime, by: Cause = NOBODY) -> None:
-    """Into the outbox; a message whose key is there already is not added again."""
+def send(
+    tx: Tx, messages: Iterable[Outgoing], now: datetime, by: Cause = NOBODY, *, last: bool = False
+) -> None:
+    """Into the outbox; a message whose key is there already is not added again. What goes to
+    a chat as to one of the practice's is sent only while it is one; ``last``: all the same."""
     for message in map(_harmless, messages):
         if message.of and tx.one("outbox_known", dedupe=message.of) is None:
             continue  # whoever never got the message has nothing to be shown anew
@@ -31,11 +34,34 @@ def send(tx: Tx, messages: Iterable[Outgoing], now: datetime, by: Cause = NOBODY
             topic=message.topic,
             patient_id=message.patient,
             urgent=int(message.urgent),
+            staff=0 if last else _to_staff(tx, message),
             event=by.event,
             now=stamp(now),
         )
         if added:
             _log_words(tx, "queued", message, now, by, {})
+
+
+def _to_staff(tx: Tx, message: Outgoing) -> int:
+    """1 when it goes to a staff chat, 2 to a member's own, or changes what went so; else 0.
+    Someone of the practice may have a pet, too: what is about it goes to them as its owner."""
+    if message.kind == "edit":
+        was = tx.one(
+            "outbox_as_staff", dedupe=message.of, chat_id=message.chat, message_id=message.message
+        )
+        if was is not None and was["staff"] is not None:
+            return int(was["staff"])
+    kind = chat_of_staff(tx, message.chat)
+    if kind and message.patient is not None:
+        home = tx.one("chat_of_home", chat_id=message.chat, patient_id=message.patient)
+        return kind if home is None else 0
+    return kind
+
+
+def chat_of_staff(tx: Tx, chat: int) -> int:
+    """1 for a staff chat, 2 for the own chat of a member, 0 for any other."""
+    row = tx.one("chat_of_staff", chat_id=chat)
+    return int(row["kind"] or 0) if row is not None else 0
 
 
 def log_arrived(
@@ -68,8 +94,8 @@ def _harmless(message: Outgoing) -> Outgoing:
         tuple(one.model_copy(update={"label": harmless(one.label)}) for one in row)
         for row in message.buttons
     )
-    words = {"text": harmless(message.text), "again": harmless(message.again), "buttons": rows}
-    return message.model_copy(update=words)
+    words = {one: harmless(getattr(message, one)) for one in ("text", "again", "written")}
+    return message.model_copy(update={**words, "buttons": rows})
 
 
 def log(
@@ -84,6 +110,11 @@ def log(
 ) -> None:
     """One line of the log, sealed to the one before."""
     append(tx, kind, author, text, now, patient, data or {}, by)
+
+
+def is_code(tx: Tx, digest: str) -> bool:
+    """Whether a link of ours has this digest."""
+    return tx.one("invitation", digest=digest) is not None
 
 
 def put_due(

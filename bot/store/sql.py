@@ -7,15 +7,35 @@ back end needs a driver and a schema, never a second copy of a query.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from functools import cache
 from importlib.resources import files
+from typing import Final
 
 _MARK = "-- name: "
+_EACH = "each_sealed.sql"
+_BY_ID: Final = (
+    "person", "staff", "patient", "prompt", "item", "observation", "case_file", "media", "review",
+    "hold", "outbox",
+)  # fmt: skip
+SEALED: Final[Mapping[str, str]] = {
+    **dict.fromkeys(_BY_ID, "t.id"),
+    "desk": "t.chat_id",
+    "lost_chat": "t.chat_id",
+    "chat_moved": "t.old",
+    "due": "t.key",
+    "invitation": "t.digest",
+    "review_session": "t.digest",
+    "caregiver": "t.patient_id || ':' || t.person_id",
+    "wound_check": "t.patient_id || ':' || t.day",
+}
+"""The tables whose rows are sealed (``sealed_rows.py``), and what names a row of each."""
 
 
 @cache
 def statements() -> dict[str, str]:
-    """Name → statement. Raises ValueError when a name stands twice or has no statement."""
+    """Name → statement; one of ``each_sealed.sql`` stands once for each sealed table, as
+    ``name:table``. Raises ValueError when a name stands twice or has no statement."""
     found: dict[str, str] = {}
     for path in sorted((files("bot.store") / "queries").iterdir(), key=lambda p: p.name):
         if not path.name.endswith(".sql"):
@@ -23,9 +43,14 @@ def statements() -> dict[str, str]:
         for part in path.read_text(encoding="utf-8").split(_MARK)[1:]:
             name, _, body = part.partition("\n")
             name = name.strip()
-            if name in found or not body.strip():
+            body = body.strip().rstrip(";")
+            if name in found or not body:
                 raise ValueError(f"{path.name}: {name!r} stands twice or is empty")
-            found[name] = body.strip().rstrip(";")
+            if path.name != _EACH:
+                found[name] = body
+                continue
+            for table, key in SEALED.items():
+                found[f"{name}:{table}"] = body.format(table=table, key=key)
     return found
 
 

@@ -2,13 +2,20 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import datetime, timedelta
+from typing import Final
 
-from bot.model.ids import Cause
+from bot.model.effects import Effects
+from bot.model.ids import Cause, EventId
 
 from . import load
-from .database import Tx, stamp
-from .rows import log
+from .database import Row, Tx, stamp
+from .rows import chat_of_staff, log, send
+
+CLEARED, MOST_CLEARED = timedelta(days=7), 200
+"""So far back, and so many, of the messages in a chat that is left are taken back."""
+NO_LONGER: Final = "its chat is no longer the practice's"
+"""Why a message to staff is not sent."""
 
 
 def own_chats(tx: Tx) -> dict[int, str]:
@@ -42,6 +49,22 @@ def instead_of(tx: Tx, chat: int, *, all_of_them: bool) -> tuple[int, ...]:
     people = [one for one in own_chats(tx) if one != chat]
     both = [*desks, *people] if all_of_them or not desks else desks
     return tuple(dict.fromkeys(both))
+
+
+def still_staff(tx: Tx, row: Row) -> bool:
+    """Whether a message of the outbox may still go to its chat: what went to a staff chat only
+    while it is one, what went to a member only while they are."""
+    return not row["staff"] or 0 < chat_of_staff(tx, row["chat_id"]) <= row["staff"]
+
+
+def clear(tx: Tx, chat: int, words: str, now: datetime, by: Cause) -> None:
+    """Where staff were told of patients in a chat that is theirs no longer, ``words`` stand."""
+    since = stamp(now - CLEARED)
+    left = tx.all("outbox_left_behind", chat_id=chat, since=since, most=MOST_CLEARED)
+    out = Effects(EventId(f"cleared:{chat}:{stamp(now)}"))
+    for row in left:
+        out.edit(chat, "", words, message=row["message_id"])
+    send(tx, out.sends, now, by, last=True)
 
 
 def lost(tx: Tx, chat: int, why: str, now: datetime, by: Cause) -> bool:

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from secrets import token_hex
-from typing import TYPE_CHECKING, Final
+from typing import Final
 
 from bot.model.codes import json_without_codes
 from bot.records.chain import START, digest_of, seal
 
-if TYPE_CHECKING:
-    from .database import Tx
+from .sealed_rows import SEALED_SINCE, seal_all
+from .tx import Tx
 
 BATCH: Final = 1000
 
@@ -34,12 +34,18 @@ def chain_log(tx: Tx) -> None:
 
 def forget_codes(tx: Tx) -> None:
     """Takes the codes of links out of messages that were worked before they were."""
+
+    def known(digest: str) -> bool:
+        return tx.one("invitation", digest=digest) is not None
+
     after = -1
     while rows := tx.all("erase_inbox", after=after, most=BATCH):
         for row in rows:
-            if (body := json_without_codes(row["body"])) != row["body"]:
+            if (body := json_without_codes(row["body"], known)) != row["body"]:
                 tx.run("inbox_words", update_id=row["update_id"], body=body)
         after = rows[-1]["update_id"]
 
 
-STEPS: Final[dict[int, Callable[[Tx], None]]] = {3: chain_log, 11: forget_codes}
+STEPS: Final[dict[int, Callable[[Tx], None]]] = {
+    3: chain_log, 11: forget_codes, SEALED_SINCE: seal_all,
+}  # fmt: skip

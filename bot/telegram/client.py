@@ -8,18 +8,19 @@ import ipaddress
 import os
 import ssl
 import time
-from collections.abc import Hashable
+from collections.abc import Coroutine, Hashable
 from dataclasses import dataclass
 from datetime import datetime
 from email.utils import parsedate_to_datetime
 from functools import cache
 from pathlib import Path
 from types import TracebackType
-from typing import Any
+from typing import Any, TypeVar
 from urllib.parse import urlsplit
 
 import httpx
 from telegram import Bot
+from telegram.error import TimedOut
 from telegram.request import HTTPXRequest
 
 from bot.model.chat import Delivered, Delivery, Gone, Moved, Uncertain
@@ -29,6 +30,10 @@ from .outcome import PlatformError, explain, outcome, platform_error
 from .redact import hush
 
 PLATFORM = "https://api.telegram.org/bot"
+T = TypeVar("T")
+WHOLE, WHOLE_FILE = 60.0, 240.0
+"""Seconds for a whole answer, and for a file: one that comes byte by byte runs into none of
+``Timeouts``."""
 UPDATES = ("message", "edited_message", "callback_query", "my_chat_member")
 """The kinds of update that we ask for; ``translate`` reads each of them."""
 
@@ -59,11 +64,31 @@ class Me:
     name: str
 
 
+@dataclass(frozen=True, slots=True)
+class Calls:
+    """How the platform calls us: at which address, how many updates wait there, and why the
+    last call failed."""
+
+    url: str
+    waiting: int
+    why: str
+
+
+async def within(seconds: float, asked: Coroutine[Any, Any, T]) -> T:
+    """What was asked for; the library's TimedOut when it is not all there in time."""
+    try:
+        async with asyncio.timeout(seconds):
+            return await asked
+    except TimeoutError:
+        raise TimedOut(f"no whole answer within {seconds:.0f} s") from None
+
+
 class Client:
     """One bot. Use as ``async with Client(token) as client``; nothing is sent on entering.
 
     ``base_url`` names another server with the same interface (a stand-in on loopback):
-    ``http://127.0.0.1:8081/bot``. ``pool``: connections, so also messages at once.
+    ``http://127.0.0.1:8081/bot``. ``pool``: connections: more than messages at once,
+    so that something can be asked beside them.
     ``belt``: the library's own rate limiter as well. It waits inside a send where the
     outbox cannot see it; ``pace`` does the work without it.
     """
@@ -74,7 +99,7 @@ class Client:
         base_url: str = PLATFORM,
         *,
         timeouts: Timeouts | None = None,
-        pool: int = 32,
+        pool: int = 40,
         belt: bool = False,
     ) -> None:
         if not token.strip():
@@ -148,10 +173,10 @@ class Client:
     async def me(self) -> Me:
         """The bot's account. TokenWrong, or PlatformError when it cannot be asked now."""
         try:
-            user = await self.bot.get_me()
+            user = await within(WHOLE, self.bot.get_me())
         except Exception as exc:
             raise platform_error(exc) from None
-        self.line.heard()
+        self.line.answered()
         self.account = Me(id=user.id, username=user.username or "", name=user.full_name)
         return self.account
 
@@ -159,7 +184,7 @@ class Client:
         """Whether a chat can be reached: Delivered, Gone or Moved; Uncertain where it cannot
         be asked now. Nothing is sent."""
         try:
-            await self.bot.get_chat(chat)
+            await within(WHOLE, self.bot.get_chat(chat))
         except Exception as exc:
             return found if isinstance(found := outcome(exc), Gone | Moved) else Uncertain(
                 why=explain(exc)
@@ -176,23 +201,33 @@ class Client:
             asked["offset"] = offset
         # Spelled so that the library takes its line for polling (getUpdates) and yet does
         # not point to Bot.get_updates, which fails whole when one update is malformed.
-        found = await self.bot.do_api_request(
-            "get_Updates", asked, read_timeout=wait_seconds + self._timeouts.read
+        read = wait_seconds + self._timeouts.read
+        found = await within(
+            read + WHOLE, self.bot.do_api_request("get_Updates", asked, read_timeout=read)
         )
         if not isinstance(found, list):
             raise PlatformError("the answer to getUpdates is not a list", passing=True)
-        self.line.heard()
+        self.line.answered()
         return found
+
+    async def calls(self) -> Calls:
+        """How the platform calls our webhook. PlatformError when it cannot be asked now."""
+        try:
+            info = await within(WHOLE, self.bot.get_webhook_info())
+        except Exception as exc:
+            raise platform_error(exc) from None
+        self.line.answered()
+        return Calls(info.url, info.pending_update_count, info.last_error_message or "")
 
     async def download(self, file: str, path: Path) -> int:
         """Store a file (at most 20 MB, the platform's limit) under ``path``, whole or not
         at all; returns its bytes. PlatformError says why not."""
         try:
-            found = await self.bot.get_file(file)
+            found = await within(WHOLE, self.bot.get_file(file))
         except Exception as exc:
             raise platform_error(exc) from None
         try:
-            content = await found.download_as_bytearray()
+            content = await within(WHOLE_FILE, found.download_as_bytearray())
         except Exception as exc:  # a file's 404 is no sign of a wrong token
             raise PlatformError(f"the file did not come: {explain(exc)}", passing=True) from None
         await asyncio.to_thread(_write_whole, path, bytes(content))

@@ -43,8 +43,19 @@ class Waits:
         return whole * (0.5 + 0.5 * chance)
 
 
-async def poll(client: Client, keep: Keep, stop: asyncio.Event, waits: Waits | None = None) -> None:
-    """Fetch updates and ``keep`` them until ``stop`` is set.
+FULL = 100
+"""So many updates come at once where more wait."""
+
+
+async def poll(
+    client: Client,
+    keep: Keep,
+    stop: asyncio.Event,
+    waits: Waits | None = None,
+    caught_up: Callable[[], None] | None = None,
+) -> None:
+    """Fetch updates and ``keep`` them until ``stop`` is set. ``caught_up`` is called when all
+    that came while nobody fetched is kept.
 
     TokenWrong is the only error that ends it; all others are said once in the log and
     tried again. A batch under ``keep`` is finished before ``stop`` is obeyed.
@@ -53,12 +64,18 @@ async def poll(client: Client, keep: Keep, stop: asyncio.Event, waits: Waits | N
     offset: int | None = None
     failures = 0
     said = ""
+    behind = True
     while not stop.is_set():
         try:
-            batch = await _unless(stop, client.updates(offset, waits.poll))
+            batch = await _unless(stop, client.updates(offset, 0 if behind else waits.poll))
             if batch is None:
                 return
             offset = await _commit(batch, keep, offset)
+            client.line.heard()
+            if behind and len(batch) < FULL:
+                behind = False
+                if caught_up is not None:
+                    caught_up()
         except Exception as exc:
             if isinstance(exc, InvalidToken) and from_platform(exc):
                 raise TokenWrong() from None

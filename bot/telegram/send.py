@@ -58,9 +58,14 @@ async def deliver(client: Client, out: Outgoing) -> Delivery:
     """
     if (why := mistake(out)) is not None:
         return Refused(why=why)
+    says = out.kind == "send"  # that a button's answer goes out does not say that messages do
+    if says:
+        client.line.tries_to_say()
     found = await _tried(client, out)
     if isinstance(found, Delivered | Gone | Moved | Refused):
-        client.line.heard()
+        client.line.answered()
+        if says:
+            client.line.said()
     return found
 
 

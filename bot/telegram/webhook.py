@@ -12,7 +12,7 @@ from starlette.requests import ClientDisconnect, Request
 from starlette.responses import Response
 from starlette.routing import Route
 
-from .client import UPDATES, Client
+from .client import UPDATES, WHOLE, Client, within
 from .outcome import explain, platform_error
 from .poll import Keep
 from .redact import hush
@@ -97,7 +97,8 @@ async def set_webhook(client: Client, url: str, secret: str) -> None:
     """
     _check(secret)
     try:
-        await client.bot.set_webhook(url, allowed_updates=list(UPDATES), secret_token=secret)
+        asked = client.bot.set_webhook(url, allowed_updates=list(UPDATES), secret_token=secret)
+        await within(WHOLE, asked)
     except Exception as exc:
         raise platform_error(exc) from None
 
@@ -105,6 +106,6 @@ async def set_webhook(client: Client, url: str, secret: str) -> None:
 async def delete_webhook(client: Client) -> None:
     """Back to polling. What waits at the platform is not dropped; PlatformError if refused."""
     try:
-        await client.bot.delete_webhook()
+        await within(WHOLE, client.bot.delete_webhook())
     except Exception as exc:
         raise platform_error(exc) from None

@@ -249,7 +249,7 @@ class World:
         """Something falls due."""
         return FellDue(
             practice=self.practice, now=at, event=EventId(cause), desks=self.desks.chats,
-            staff=self.desks.staff, charts=(chart,), kind=kind, data=data,
+            staff=self.desks.staff, charts=(chart,), kind=kind, due_at=at, data=data,
         )  # fmt: skip
 
     def data(self, chat: int, action: Action) -> str:

@@ -14,7 +14,8 @@ from time import perf_counter
 
 from bot.model.ids import PatientId
 from bot.records.chain import digest_of, seal
-from bot.store.audit import append, verify
+from bot.store.audit import verify
+from bot.store.chaining import append
 from bot.store.database import Database, Tx
 
 NOW = datetime(2026, 3, 4, 20, tzinfo=UTC)

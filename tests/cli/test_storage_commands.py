@@ -17,9 +17,9 @@ import pytest
 
 from bot import cli
 from bot.cli import run
+from bot.service.overseer import Overseer
 from bot.store.archive import DATABASE, unpack
 from bot.store.database import Database
-from bot.store.rows import log
 from bot.store.shelf import Shelf
 from demo.standin import Standin
 
@@ -135,21 +135,6 @@ def test_verify_of_what_is_no_database_says_so(
     assert "DAMAGED: file is not a database" in told
 
 
-def test_verify_finds_a_case_that_was_taken_out(
-    practice: Path, capsys: pytest.CaptureFixture[str]
-) -> None:
-    asyncio.run(_with_case(practice))
-    code, told = said(capsys, "verify")
-    assert code == 1
-    assert "case 7 of entry 1 is not kept any more" in told
-
-
-async def _with_case(path: Path) -> None:
-    now = datetime(2026, 3, 4, tzinfo=UTC)
-    async with Database(path) as db:
-        await db.transact(lambda tx: log(tx, "case", "bot", "opened", now, None, {"case": 7}))
-
-
 @pytest.mark.parametrize("table", ["log", "setting"])
 def test_a_damaged_database_gives_no_copy_and_leaves_nothing(
     practice: Path, capsys: pytest.CaptureFixture[str], table: str
@@ -243,7 +228,7 @@ async def test_a_start_waits_for_a_locked_database_and_goes_on(
         )  # fmt: skip
         with contextlib.closing(connect(practice, isolation_level=None)) as other:
             other.execute("BEGIN EXCLUSIVE")
-            running = asyncio.create_task(run._run(args))
+            running = asyncio.create_task(run._run(args, Overseer()))
             await _logged(caplog, running, "cannot be used")
             other.execute("ROLLBACK")
         await _logged(caplog, running, "is served by")

@@ -129,7 +129,8 @@ def twice(world: World, at_once: bool) -> Iterator[str]:
     yield from (f"the log says {row['n']} times that {row['key']} was sent" for row in logged)
     may: Counter[tuple[int, str]] = Counter()
     texts: dict[int, list[str]] = {}
-    prompts: Counter[tuple[int, str]] = Counter()
+    prompts: dict[tuple[int, str], list[str]] = {}
+    reminders: Counter[tuple[int, str]] = Counter()
     for row in world.rows(
         "SELECT dedupe, chat_id, uncertain, json_extract(body, '$.text') AS text FROM outbox "
         "WHERE kind = 'send'"
@@ -137,25 +138,36 @@ def twice(world: World, at_once: bool) -> Iterator[str]:
         key = (row["chat_id"], _head(row["text"]))
         texts.setdefault(row["chat_id"], []).append(_line(row["text"]))
         may[key] += 1 + row["uncertain"]
-        if row["dedupe"].startswith("prompt:"):
-            prompts[key] += 1
+        kind, _, rest = row["dedupe"].partition(":")
+        number = rest.partition(":")[0]
+        if kind == "prompt":
+            prompts.setdefault(key, []).append(number)
+        elif kind == "remind":
+            reminders[row["chat_id"], number] += 1
     sent: Counter[tuple[int, str]] = Counter()
     for chat, text in said(world):
         known = texts.get(chat, [])
-        whole = text if (chat, text) in may else next(
-            (t[:HEAD] for t in known if text.endswith(t[:HEAD])), None)  # fmt: skip
+        # Sent once more, it has a word of that before it. A reminder ends with the words of its
+        # prompt: the longest that fits is what was sent.
+        whole = (
+            text
+            if (chat, text) in may
+            else max((t[:HEAD] for t in known if text.endswith(t[:HEAD])), key=len, default=None)
+        )
         if whole is not None:
-            sent[chat, whole] += 1  # sent once more, it has a word of that before it
+            sent[chat, whole] += 1
         elif not at_once and not any(text in one for one in known):  # a long one goes in parts
             yield f"said in {chat} out of nothing: {text[:200]}"
     for key, n in sent.items():
         if n > may[key]:
             yield f"sent {n} times, with reason for {may[key]}: {key}"
-    for chat, text in prompts:
+    for (chat, text), numbers in prompts.items():
         stand = [one for one in _of_bot(world) if one.chat.id == chat and one.buttons
                  and _head(one.words).endswith(text)]  # fmt: skip
         near = [a for a, b in pairwise(stand) if b.id - a.id <= COPIES]
-        if near and len(stand) > prompts[chat, text]:
+        # A reminder has buttons beside its prompt's, and is shown with the same words later.
+        may_stand = len(numbers) + sum(reminders[chat, one] for one in set(numbers))
+        if near and len(stand) > may_stand:
             yield f"{len(stand)} copies of a prompt have buttons: {text[:100]}"
 
 

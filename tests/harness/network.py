@@ -9,6 +9,7 @@ from __future__ import annotations
 import asyncio
 import contextlib
 import json
+import re
 import socket
 import struct
 from collections import Counter
@@ -39,13 +40,21 @@ GARBAGE = (
 
 @dataclass(frozen=True, slots=True)
 class Trouble:
-    """``done``: the call is carried out first. ``method``: whose name begins so; "" is any."""
+    """``done``: the call is carried out first. ``method``: whose name begins so; "" is any.
+    ``chat``: to which it goes; 0 is any."""
 
     kind: Kind
     done: bool = False
     method: str = "send"
     retry_after: int = 1
     body: bytes = b"{"
+    chat: int = 0
+
+    def fits(self, method: str, body: bytes) -> bool:
+        """Whether it happens to this call."""
+        here = re.search(rb'chat_id"?[=:]\s*"?(-?\d+)', body)
+        told = int(here[1]) if here else 0
+        return method.startswith(self.method) and self.chat in (0, told)
 
 
 UNCERTAIN: tuple[Kind, ...] = ("error", "gateway", "reset", "close", "silence", "garbage")
@@ -102,11 +111,11 @@ class Network:
         self.weather = lambda method: None
         self.down, self.slow = False, 0.0
 
-    def _trouble(self, method: str) -> Trouble | None:
+    def _trouble(self, method: str, body: bytes) -> Trouble | None:
         if self.down:
             return Trouble("reset")
         for place, (trouble, times) in enumerate(self._orders):
-            if method.startswith(trouble.method):
+            if trouble.fits(method, body):
                 self._orders[place] = (trouble, times - 1)
                 if times <= 1:
                     del self._orders[place]
@@ -140,7 +149,7 @@ class Network:
         method = "file" if target.startswith("/file/") else urlsplit(target).path.split("/")[-1]
         method = "getUpdates" if method.lower() in ("getupdates", "get_updates") else method
         self.asked[method] += 1
-        trouble = self._trouble(method)
+        trouble = self._trouble(method, body)
         if trouble is None:
             status, content = await self._hand_on(request, body)
         else:

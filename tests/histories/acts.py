@@ -121,8 +121,7 @@ def _prepared(number: int) -> tuple[Watched, Plan]:
     world = Watched(replace(practice(), clinic=clinic), home - timedelta(hours=2))
     world.write("Front desk", OPENER, GROUP, f"/join {world.invite(kind='desk', rank=0)}")
     for name, user, role in (("pell", NURSE, "staff"), ("wren", CLINICIAN, "clinician")):
-        code = world.invite(kind="staff", name=name, role=role)
-        world.write(name, user, user, f"/start {code}")
+        world.employ(name, user, role)
     world.enrol(plan, told.protocol, plan.clinician)
     world.until(home)
     for user, name, lang in zip((ROBIN, LUCIA), scene.names, ("en", "es"), strict=True):

@@ -14,11 +14,12 @@ from typing import Any
 
 import av
 import pytest
+from PIL import Image
 
 from bot.pictures import apart as task
 from bot.pictures.check import check_picture
 from bot.pictures.film import check_film, clean_film
-from bot.pictures.opening import PictureError
+from bot.pictures.opening import MOST_SIDE, PictureError
 from bot.service import apart
 from tests.pictures.made import data, leg, tiled
 from tests.pictures.test_films import WALK
@@ -63,6 +64,13 @@ def test_a_picture_of_too_many_pixels_is_refused_by_its_header(side: int) -> Non
     check = check_picture(png(side))
     assert check.verdict == "unreadable"
     assert "pixels" in check.why
+
+
+@pytest.mark.parametrize("sides", [(MOST_SIDE + 1, 8), (8, MOST_SIDE + 1)])
+def test_a_strip_longer_than_any_panorama_is_refused(sides: tuple[int, int]) -> None:
+    check = check_picture(data(Image.new("RGB", sides)))
+    assert check.verdict == "unreadable"
+    assert "on a side" in check.why
 
 
 @pytest.mark.parametrize("film", [SDP, CONCAT, b"RIFF0000AVI LIST", b"#EXTM3U\n/etc/hostname\n"])
@@ -127,6 +135,21 @@ def test_a_decoder_that_takes_all_it_can_get_is_ended_and_the_bot_goes_on() -> N
     assert "MemoryError" in ended.stderr
 
 
+@pytest.mark.skipif(sys.platform != "linux", reason="elsewhere there may be no such limits")
+def test_its_process_is_bounded_before_a_byte_is_looked_at() -> None:
+    looking = (
+        "import resource as r; from bot.pictures import apart;"
+        "apart.do = lambda head, parts: ({'limits': [r.getrlimit(one)[0] for one in "
+        "(r.RLIMIT_AS, r.RLIMIT_CPU, r.RLIMIT_FSIZE, r.RLIMIT_CORE)]}, []); apart.main()"
+    )
+    asked = b'{"do": "look", "lengths": []}\n'
+    ended = subprocess.run(
+        [sys.executable, "-c", looking], input=asked, capture_output=True, check=True
+    )
+    head, _ = task.parse(ended.stdout)
+    assert head["done"]["limits"] == [task.MEMORY, task.SECONDS, 0, 0]
+
+
 def test_what_takes_too_long_is_ended(monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(apart, "SECONDS", 0.01)
     began = time.monotonic()
@@ -136,8 +159,21 @@ def test_what_takes_too_long_is_ended(monkeypatch: pytest.MonkeyPatch) -> None:
 
 
 def test_a_token_is_not_handed_on(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Asked of the process that decodes, in the place of the picture."""
     monkeypatch.setenv("SLOWLEASH_TOKEN", "1:secret")
-    assert "SLOWLEASH_TOKEN" not in apart._environment()
+    run, told = subprocess.run, []
+
+    def asked(command: list[str], **how: Any) -> subprocess.CompletedProcess[bytes]:
+        assert command == [sys.executable, "-m", "bot.pictures.apart"]
+        shown = run([sys.executable, "-c", "import os; print(*os.environ)"], **how)
+        told.append(shown.stdout.decode())
+        return run(command, **how)
+
+    monkeypatch.setattr(subprocess, "run", asked)
+    verdict, _ = apart.look(data(leg()), film=False)
+    assert verdict["opens"]
+    assert "PYTHONSAFEPATH" in told[0]
+    assert "SLOWLEASH" not in told[0]
 
 
 def test_a_film_that_serves_comes_back_as_a_sheet() -> None:

@@ -18,6 +18,7 @@ from bot.model.ids import PatientId
 from bot.records.chain import START, Link, Walk, digest_of, seal
 from bot.store.audit import Verified, cause_of, links, verify
 from bot.store.database import Database, Tx
+from bot.store.sealed_rows import settle
 from bot.store.shelf import Shelf
 from bot.store.sql import migrations
 
@@ -266,6 +267,8 @@ async def test_a_picture_that_is_not_what_was_kept_is_found(copy: Path, harm: st
             "'kept', ?, ?)",
             (kept.path, kept.sha256),
         )
+        plain.row_factory = sqlite3.Row
+        settle(Tx(plain))
     async with Database(copy) as db:
         assert (await db.read(lambda tx: verify(tx, "", shelf))).stands
         if harm == "missing":

@@ -5,6 +5,7 @@ from __future__ import annotations
 import asyncio
 import json
 from datetime import timedelta
+from hashlib import sha256
 from pathlib import Path
 
 import pytest
@@ -12,12 +13,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.cli import verify as command
-from bot.model.codes import json_without_codes, without_codes
+from bot.model.codes import json_without_codes, without_codes, without_known
 from bot.model.ids import Cause
 from bot.records.chain import START, digest_of, seal
 from bot.records.keyed import A_DAY
 from bot.service.sealing import seal_log
-from bot.store.audit import Verified, append, links, verify
+from bot.store.audit import Verified, links, verify
+from bot.store.chaining import append
 from bot.store.database import Database, Tx, moment
 from tests.records.test_chain import do, opened
 
@@ -133,9 +135,33 @@ def test_no_code_of_a_link_stays(code: str, around: str) -> None:
 def test_no_code_behind_a_command_stays(code: str, space: str) -> None:
     for said in ("/start", "/join", "/join@the_bot"):
         body = json.dumps({"message": {"text": f"{said}{space}{code}", "n": [1, None]}})
-        kept = json_without_codes(body)
+        kept = json_without_codes(body, _nobodys)
         assert code not in kept
-        assert json_without_codes(kept) == kept
+        assert json_without_codes(kept, _nobodys) == kept
         assert json.loads(kept)["message"]["n"] == [1, None]
     body = json.dumps({"text": f"how do I start {code}"})
-    assert json_without_codes(body) == body
+    assert json_without_codes(body, _nobodys) == body
+
+
+def _nobodys(digest: str) -> bool:
+    return False
+
+
+@given(
+    st.from_regex(r"[A-Za-z0-9_-]{22}", fullmatch=True),
+    st.text(max_size=30),
+    st.sampled_from(("", " ", "start ", "START=", "%3Fstart%3D", "start", "(", "\n", "code:")),
+)
+def test_a_code_that_stands_alone_goes_too_and_no_other_word(
+    code: str, around: str, before: str
+) -> None:
+    ours = {sha256(code.encode()).hexdigest()}
+    text = f"{around} {before}{code}. {around}"
+    kept = without_known(text, ours.__contains__)
+    assert code not in kept.replace(around, "")
+    assert without_known(kept, ours.__contains__) == kept
+    alone = "".join(one for one in before if one not in "=%")  # no link, and no command
+    plain = f"{around} {alone}{code}"
+    assert without_known(plain, _nobodys) == without_codes(plain)
+    body = json.dumps({"text": text, "n": [text]})
+    assert code not in json_without_codes(body, ours.__contains__).replace(json.dumps(around), "")

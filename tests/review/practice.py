@@ -30,7 +30,7 @@ async def build(path: Path) -> None:
         desk = await stage.staff_chat("Surgery desk", [nurse])
         for name, role in (("Dr Okafor", "clinician"), ("Pell", "staff"), ("Ruiz", "staff")):
             user = people.user(name)
-            people.start(user, await stage.invite_staff(name, role))
+            await stage.employ(user, name, role)
         await stage.settle()
         box = Box(stage, nurse, desk, people.user("Ines"), people.user("Marco", "es"))
         await box.with_patient(plan())

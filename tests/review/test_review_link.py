@@ -21,7 +21,7 @@ async def test_staff_get_their_own_link_and_nobody_else(tmp_path: Path) -> None:
         people = stage.standin
         kim, pell, owner = people.user("Kim"), people.user("Pell"), people.user("Ines")
         desk = await stage.staff_chat("Surgery desk", [kim, pell, owner])
-        people.start(pell, await stage.invite_staff("Pell", "clinician"))
+        await stage.employ(pell, "Pell", "clinician")
         await stage.settle()
 
         async def heard(user: object, group: bool) -> str:

@@ -239,19 +239,19 @@ async def test_minutes_without_an_answer_are_told_and_so_is_the_end(canela: Box)
     hooked, app, standin = arm(canela), canela.stage.app, canela.stage.standin
     now, line = app.clock.now(), app.client.line
     standin.fault("gateway", times=1000)
-    line.heard_at -= 400
+    line.answered_at -= 400
     await app.lookout.look(now)
     await app.lookout.look(now)
     await asyncio.gather(*app.alert._calling)
     assert troubles(hooked) == ["line_down"]
     assert "6 minutes" in hooked.calls[0][0] or "7 minutes" in hooked.calls[0][0]
     standin.faults.waiting.clear()
-    line.heard_at -= 100
+    line.answered_at -= 100
     await app.client.me()
     await app.lookout.look(now)
     await canela.stage.settle()
     assert "I reach the chat platform again" in canela.case("again").words
-    line.heard_at -= 200  # idle, and well: it is asked, and answers
+    line.answered_at -= 200  # idle, and well: it is asked, and answers
     await app.lookout.look(now)
     await asyncio.gather(*app.alert._calling)
     assert troubles(hooked) == ["line_down", "line_again"]
@@ -291,7 +291,7 @@ async def test_a_revoked_token_is_seen_without_polling_too(canela: Box, tmp_path
     async with AsyncExitStack() as stack:
         api = await stack.enter_async_context(FakeApi())
         client = await stack.enter_async_context(Client(TOKEN[:-1] + "x", api.base_url))
-        client.line.heard_at -= 1000
+        client.line.answered_at -= 1000
         with pytest.raises(TokenWrong):
             await Lookout(canela.stage.app.db, client, alerting(Hook())).look(NOW)
 

@@ -158,8 +158,7 @@ async def test_words_under_a_picture_and_the_picture_itself(asked: Box) -> None:
 async def test_nobody_else_corrects_it(asked: Box) -> None:
     message = await answers(asked, WRONG)
     other = asked.stage.standin.user("Dr Okafor")
-    asked.stage.standin.start(other, await asked.stage.invite_staff("Dr Okafor", "clinician"))
-    await asked.stage.settle()
+    await asked.stage.employ(other, "Dr Okafor", "clinician")
     before = len(asked.heard(asked.ines))
     raw = message.json()
     raw["from"] = other.json()
@@ -173,7 +172,7 @@ async def test_nobody_else_corrects_it(asked: Box) -> None:
 
 async def test_who_works_here_no_longer_corrects_nothing(asked: Box) -> None:
     other = asked.stage.standin.user("Ana")
-    asked.stage.standin.start(other, await asked.stage.invite_staff("Ana", "staff"))
+    await asked.stage.employ(other, "Ana", "staff")
     asked.desk.members[other.id] = other
     await asked.stage.settle()
     message = asked.stage.standin.say(other, asked.desk, WRONG, asked.case("TODAY"))
@@ -187,7 +186,7 @@ async def test_who_works_here_no_longer_corrects_nothing(asked: Box) -> None:
 
 async def test_in_ones_own_chat_with_the_bot_as_well(asked: Box) -> None:
     okafor = asked.stage.standin.user("Dr Okafor")
-    asked.stage.standin.start(okafor, await asked.stage.invite_staff("Dr Okafor", "clinician"))
+    await asked.stage.employ(okafor, "Dr Okafor", "clinician")
     await asked.says(asked.ines, "he threw up blood")
     await asked.to(5, 11)  # nobody took it: the one on duty is paged
     page = asked.last(okafor, "EMERGENCY")

@@ -6,8 +6,10 @@ import time
 from datetime import UTC, datetime, timedelta
 
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
-from bot.service.clock_judge import Heard, Judgement
+from bot.service.clock_judge import AGREES, JUMP, SLEW, Heard, Judgement
 from bot.store.database import stamp
 from bot.telegram.client import Client
 from tests.service.box import Box, at
@@ -19,13 +21,18 @@ class Wall:
     """A machine's clock that somebody sets."""
 
     def __init__(self, start: datetime) -> None:
-        self.start = start
+        self.start, self.passed = start, 0.0
+
+    def goes(self, to: datetime) -> None:
+        """Nobody sets it: time passes."""
+        self.passed += (to - self.start).total_seconds()
+        self.start = to
 
     def now(self) -> datetime:
         return self.start.astimezone(UTC)
 
     def monotonic(self) -> float:
-        return time.monotonic()
+        return time.monotonic() + self.passed
 
 
 @pytest.fixture(autouse=True)
@@ -67,6 +74,50 @@ def test_a_clock_that_is_wrong_from_the_start_is_not_believed() -> None:
     assert not begun.look(ahead, 6.0, None).trusted
     assert begun.look(NOON + timedelta(seconds=3), 8.0, None).trusted  # it was set right
     assert Judgement().look(NOON + timedelta(minutes=5), 5.0, Heard(NOON, 5.0)).trusted
+
+
+@given(
+    st.lists(st.tuples(st.floats(0.5, 3600), st.floats(-59, 59)), min_size=1, max_size=60),
+    st.booleans(),
+)
+def test_small_steps_add_up(steps: list[tuple[float, float]], platform: bool) -> None:
+    """However small, a clock that has come further than it can by itself is not believed."""
+    judged, tick, ahead = Judgement().look(NOON, 0.0, Heard(NOON, 0.0)), 0.0, 0.0
+    for seconds, step in steps:
+        tick, ahead = tick + seconds, ahead + step
+        true = NOON + timedelta(seconds=tick)
+        heard = Heard(true, tick) if platform else None
+        judged = judged.look(true + timedelta(seconds=ahead), tick, heard)
+        if platform and abs(ahead) <= AGREES:
+            assert judged.trusted
+        if abs(ahead) > JUMP + SLEW * tick + (AGREES + 1 if platform else 0.001):
+            assert not judged.trusted
+
+
+@given(
+    st.lists(st.tuples(st.floats(0.5, 86_400), st.floats(-SLEW, SLEW)), max_size=60),
+    st.booleans(),
+)
+def test_a_clock_that_is_set_right_while_it_runs_is_believed(
+    slews: list[tuple[float, float]], platform: bool
+) -> None:
+    """For weeks, at full speed, whether or not the platform is heard."""
+    judged, tick, ahead = Judgement().look(NOON, 0.0, None), 0.0, 0.0
+    for seconds, rate in slews:
+        tick, ahead = tick + seconds, ahead + seconds * rate
+        true = NOON + timedelta(seconds=tick)
+        heard = Heard(true, tick) if platform else None
+        judged = judged.look(true + timedelta(seconds=ahead), tick, heard)
+        assert judged.trusted
+
+
+def test_a_small_step_is_seen_though_it_is_believed() -> None:
+    """What was to be sent again at an hour by the clock before is looked at anew."""
+    before = Judgement().look(NOON, 5.0, None)
+    after = before.look(NOON + timedelta(seconds=31), 6.0, None)
+    assert after.trusted
+    assert after.apart(before) == pytest.approx(30)
+    assert after.look(NOON + timedelta(seconds=32), 7.0, None).apart(after) < 1
 
 
 async def test_an_administrator_says_that_the_clock_is_right(canela: Box) -> None:
@@ -121,7 +172,7 @@ async def test_what_is_told_while_the_clock_is_ahead_is_paged_again_by_the_true_
     rows = await app.db.read(lambda tx: tx.all("due_of_kind", kind="page", patient_id=1))
     assert [row["due_at"] for row in rows if row["due_at"] > stamp(at(1, 12, 30))] == []
     for minute in range(2, 8):
-        clock.start = at(1, 12, minute)
+        clock.goes(at(1, 12, minute))
         await canela.stage.settle()
     assert any("page 2" in text for text in canela.on_desk())
 

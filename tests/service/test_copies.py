@@ -124,7 +124,7 @@ def _failures(box: Box) -> int:
     return sum("could not be copied" in text for text in box.on_desk())
 
 
-@pytest.mark.parametrize("harm", ["not mounted", "no room", "damaged", "within", "a file"])
+@pytest.mark.parametrize("harm", ["not mounted", "no room", "damaged", "within", "a file", "hangs"])
 async def test_what_hinders_it_is_told_once_and_each_day(
     canela: Box, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, harm: str
 ) -> None:
@@ -143,6 +143,10 @@ async def test_what_hinders_it_is_told_once_and_each_day(
 
             patched = until.enter_context(monkeypatch.context())
             patched.setattr(backup, "copy_whole", damaged)
+        elif harm == "hangs":
+            patched = until.enter_context(monkeypatch.context())
+            patched.setattr(backup, "LONGEST_COPY", 0.05)
+            patched.setattr(backup, "copy_if_due", lambda *given: asyncio.sleep(60))
         elif harm == "within":
             place.folder.parent.mkdir()
         elif harm == "a file":

@@ -7,6 +7,7 @@ import json
 import pytest
 
 from bot.model.settings import Clinic
+from bot.store import load
 from demo.stage import Stage
 from demo.standin.values import User
 from tests.service.box import CLINIC, Box, at, plan
@@ -28,8 +29,7 @@ async def _row(box: Box, case: str) -> dict[str, object]:
 
 async def _join(box: Box, name: str, role: str) -> User:
     user = box.stage.standin.user(name)
-    box.stage.standin.start(user, await box.stage.invite_staff(name, role))
-    await box.stage.settle()
+    await box.stage.employ(user, name, role)
     return user
 
 
@@ -405,7 +405,7 @@ async def test_an_owners_code_makes_nobody_staff(canela: Box) -> None:
     code = canela.last(canela.ines, "start=").words.split("start=")[-1].split()[0]
     await canela.says(canela.ines, f"/join {code}")
     await canela.says(canela.ines, "/patients")
-    assert len(await canela.stage.app.db.read(lambda tx: tx.all("desks"))) == 1
+    assert len(await canela.stage.app.db.read(load.desks)) == 1
     assert len(await canela.stage.app.db.read(lambda tx: tx.all("staff"))) == 1
     assert not any("Fracture repair" in text and "1." in text for text in
                    canela.heard(canela.ines)[-2:])  # fmt: skip

@@ -154,3 +154,54 @@ async def test_an_erased_household_is_found_nowhere(told: Box, whole: bool) -> N
         }  # fmt: skip
     result = await db.read(verify)
     assert (result.strays, result.breaks) == ((), ())
+
+
+async def test_every_name_that_they_ever_had_goes_also_where_others_wrote_it(told: Box) -> None:
+    """A name changed after joining, a contact card, a place; others who name them."""
+    marco, path = told.marco, Path(told.stage.app.db.path)
+    marco.name = "Marcolino Segundonombre"
+    await told.says(marco, "hola, comió bien")
+    chat = {"id": marco.id, "type": "private"}
+    who = {"id": marco.id, "is_bot": False, "first_name": marco.name, "username": "zz_marcolino"}
+    base = {"date": int(told.stage.clock.now().timestamp()), "chat": chat, "from": who}
+    card = {"phone_number": "13035559999", "first_name": "Lino", "user_id": marco.id}
+    await told.stage.app.keep([
+        {"update_id": 9_000_001, "message": {**base, "message_id": 9001, "contact": card}},
+        {"update_id": 9_000_002, "message": {
+            **base, "message_id": 9002, "location": {"latitude": 39.12345, "longitude": -105.6543},
+        }},
+    ])  # fmt: skip
+    await told.says(marco, "/nonsense Marcolino")
+    await told.says(told.ines, "Marcolino le dio la pastilla, @zz_marcolino, y marcolino salió")
+    await told.staff_says("/note 1 spoke with Segundonombre about the pus")
+    await told.staff_says("Tell Marcolino Segundonombre to phone us", told.case("pus"))
+    await told.staff_says("/people 1")
+    await told.says(marco, "borrar mis datos")
+    await told.taps(marco, "Salir y borrar mis datos")
+    await told.stage.advance(told.stage.clock.now() + timedelta(hours=1))
+    words = ("Segundonombre", "segundonombre", str(marco.id), "13035559999", "39.12345", "Lino",
+             "zz_marcolino", "Marcolino", "marcolino")  # fmt: skip
+    assert (found(path, *words), places(path, *words)) == ({}, [])
+    assert set(found(path, "pastilla", "amarillo")) == {"pastilla", "amarillo"}
+    result = await told.stage.app.db.read(verify)
+    assert (result.strays, result.breaks) == ((), ())
+
+
+async def test_a_name_that_is_a_word_stays_in_what_others_wrote_and_only_there(
+    practice: Box,
+) -> None:
+    """Or the gums of the record would change their colour."""
+    practice.ines.name, practice.marco.name = "Inesita", "Blanca"
+    told = await practice.with_patient(plan())
+    await told.taps(told.ines, "Add someone at home")
+    told.stage.standin.start(told.marco, told.last(told.ines, "start=").words.split()[-1])
+    await told.stage.settle()
+    await told.to(3, 9)
+    await told.says(told.marco, "comió bien")
+    await told.says(told.ines, "Blanca la encía, y no comió nada")
+    await told.says(told.marco, "borrar mis datos")
+    await told.taps(told.marco, "Salir y borrar mis datos")
+    await told.stage.advance(told.stage.clock.now() + timedelta(hours=1))
+    left = places(Path(told.stage.app.db.path), "Blanca")
+    assert left
+    assert all("Blanca la encía" in row for row in left), left

@@ -41,6 +41,26 @@ async def test_a_code_that_was_used_stays_nowhere(practice: Box) -> None:
     assert len(joined) == 1  # what follows from a code is done all the same
 
 
+async def test_a_code_however_it_was_written_stays_nowhere(practice: Box) -> None:
+    """Before it is used, and by one who types it instead of tapping the link."""
+    home = (await practice.stage.enrol(plan(), "Dr Okafor")).rpartition("=")[2]
+    desk = await practice.stage.invite_desk(1)
+    people = practice.stage.standin
+    shared = f"https://t.me/share/url?url=https%3A%2F%2Ft.me%2Fbot%3Fstart%3D{home}"
+    forms = (home, f"start {home}", f"/START {home}", f"my code:{home}.", shared, f"/join{desk}")
+    people.start(practice.ines, home)
+    for form in forms:
+        people.say(practice.marco, None, form)
+        people.say(practice.ines, None, f"{form} what is that?")
+    await practice.stage.settle()
+    await practice.stage.app.db.compact()
+    path = Path(practice.stage.app.db.path)
+    assert (found(path, home, desk), places(path, home, desk)) == ({}, [])
+    assert not any(home in text for text in practice.on_desk())
+    await practice.says(practice.nurse, f"/join {desk}")  # it is still good
+    assert "now a staff chat" in practice.last(practice.nurse).words
+
+
 async def test_a_code_in_a_message_that_failed_stays_nowhere(
     practice: Box, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -69,7 +89,7 @@ async def test_codes_of_an_older_database_go_with_its_next_start(practice: Box) 
             "INSERT INTO inbox (update_id, body, received_at, state) VALUES (1, ?, '', 'failed')",
             (body % code,),
         )
-        plain.execute("DELETE FROM schema_version WHERE number >= 11")
+        plain.execute("DELETE FROM schema_version WHERE number = 11")
         plain.execute("DROP TABLE lost_chat")
         plain.commit()
     async with Database(path):
@@ -89,7 +109,7 @@ async def test_a_stranger_who_never_joined_is_erased(
     await canela.says(who, "soy Marcolino, mi clave es zanahoria")
     await canela.says(who, "/start AAAAAAAAAAAAAAAAAAAAAA")
     okafor = people.user("Dr Okafor")
-    people.start(okafor, await canela.stage.invite_staff("Dr Okafor", "administrator"))
+    await canela.stage.employ(okafor, "Dr Okafor", "administrator")
     await canela.stage.settle()
     await canela.says(okafor, "/staff add Kim clinician")
     people.start(who, canela.last(okafor, "start=").words.split("start=")[1].split()[0])

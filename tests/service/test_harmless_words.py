@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import asyncio
+import contextlib
 import json
 import sqlite3
 from pathlib import Path
 
 import pytest
 
+from bot import cli
 from bot.context.words import default_words
 from bot.model.ids import PatientId
 from bot.plan.calendar import as_icalendar
@@ -86,3 +89,35 @@ def _words(value: object) -> str:
     if isinstance(value, list):
         return "".join(map(_words, value))
     return f"{value}\n"
+
+
+COMMANDS = ("log 1", "log nobody", "log 1 --json", "erase 1", "erase --person nobody", "verify",
+            "export nobody", "export 1 --as text")  # fmt: skip
+
+
+async def test_no_command_shows_a_terminal_what_acts_on_it(
+    evil: Box, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    path = Path(evil.stage.app.db.path)
+    with sqlite3.connect(path) as plain:
+        plain.execute("UPDATE patient SET name = name || ?", (EVIL,))
+    plain.close()
+    await evil.staff_says("/end 1")
+    await evil.staff_taps("End early", evil.case("what is to change"))
+    await evil.staff_says("done", evil.case("Why?"))
+    await evil.stage.stop_bot()
+    settings = tmp_path / "clinic.yaml"
+    example = Path(__file__).parents[2] / "flows/clinic-example.yaml"
+    settings.write_text(example.read_text("utf-8"), "utf-8")
+    told = ""
+    for words in COMMANDS:
+        place = ["--database", str(path)]
+        if words.startswith("erase"):
+            place += ["--clinic", str(settings)]
+        with contextlib.suppress(SystemExit):
+            await asyncio.to_thread(cli.main, [*words.split(), *place])
+        shown = capsys.readouterr()
+        assert (words, acts(shown.out), acts(shown.err)) == (words, [], [])
+        told += shown.out + shown.err
+    assert "evil" in told
+    await evil.stage.start_bot()

@@ -13,6 +13,7 @@ from bot.model.chat import Delivery, Outgoing
 from bot.service.watchdog import Part, Watchdog
 from bot.telegram.outcome import TokenWrong
 from tests.service.box import Box
+from tests.service.test_alert import arm, troubles
 
 
 class Heard(asyncio.Event):
@@ -214,6 +215,90 @@ async def test_sending_that_stands_still_is_started_again_and_staff_hear_of_it(
     await _till(running, lambda: any("started again" in text for text in canela.on_desk()))
     stop.set()
     await running
+
+
+async def test_fetching_that_hangs_is_started_again_and_staff_hear_of_it(canela: Box) -> None:
+    app, hung = canela.stage.app, list[int]()
+
+    async def hangs() -> int:
+        hung.append(1)
+        await asyncio.get_running_loop().create_future()
+        return 0
+
+    row = {"key": "media:9", "kind": "media", "due_at": "2026-01-01T00:00:00.000000Z"}
+    await app.db.transact(lambda tx: tx.run("due_put", patient_id=1, data='{"media": 9}', **row))
+    app._patience, app._tick_seconds, app._fetching_part.slow = 0.3, 0.05, 2
+    app.fetch = hangs  # type: ignore[method-assign]
+    stop = asyncio.Event()
+    running = asyncio.create_task(app.run(stop, polling=False))
+    await _till(running, lambda: len(hung) > 1)
+    await _till(running, lambda: any("started again" in text for text in canela.on_desk()))
+    stop.set()
+    await running
+
+
+async def test_looking_out_that_hangs_is_started_again(canela: Box) -> None:
+    app, hung = canela.stage.app, list[int]()
+
+    async def hangs(now: datetime) -> None:
+        hung.append(1)
+        await asyncio.get_running_loop().create_future()
+
+    app.lookout.look = hangs  # type: ignore[method-assign]
+    app._patience, app._looking_part.slow = 0.2, 1
+    stop = asyncio.Event()
+    running = asyncio.create_task(app.run(stop, polling=False))
+    await _till(running, lambda: len(hung) > 1)
+    stop.set()
+    await running
+
+
+async def test_a_stuck_database_is_told_and_holds_no_stop(canela: Box) -> None:
+    """Its thread never comes back: staff, whoever writes and the alert are told past it."""
+    app, hooked, free = canela.stage.app, arm(canela), threading.Event()
+    canela.stage.clock.set_rate(1)
+    await app.storage.remember()
+    app.db.longest, app._patience, app._tick_seconds = 0.4, 0.3, 0.05
+    stop = asyncio.Event()
+    running = asyncio.create_task(app.run(stop, polling=False))
+    await asyncio.sleep(0.2)
+    stuck = asyncio.create_task(app.db.read(lambda tx: free.wait(30)))
+    try:
+        canela.stage.standin.say(canela.ines, None, "she threw up blood")
+        why = "the computer's disk does not answer"
+        await _till(running, lambda: any(why in text for text in canela.on_desk()))
+        await _till(running, lambda: "storage" in troubles(hooked))
+        await _till(
+            running, lambda: any("do not wait for me" in x for x in canela.heard(canela.ines))
+        )
+        stop.set()
+        done, _ = await asyncio.wait([running], timeout=5)
+        assert done
+    finally:
+        free.set()
+        stop.set()
+        await asyncio.wait([running, stuck])
+        stuck.exception()
+
+
+async def test_a_stop_waits_for_no_look() -> None:
+    async def hangs() -> bool:
+        await asyncio.get_running_loop().create_future()
+        return True
+
+    async def forever() -> None:
+        await asyncio.get_running_loop().create_future()
+
+    async def tell(name: str, why: str) -> None:
+        raise AssertionError(name + why)
+
+    stop = asyncio.Event()
+    dog = Watchdog([Part("working", forever, hangs)], tell, look=5)
+    going = asyncio.create_task(dog.run(stop))
+    await asyncio.sleep(0.1)
+    stop.set()
+    done, _ = await asyncio.wait([going], timeout=1)
+    assert done
 
 
 @pytest.mark.parametrize("part", ["working", "fetching", "sending"])

@@ -24,9 +24,7 @@ NOBODY = "could not reach"
 async def own_chat(box: Box, name: str, role: str = "clinician") -> User:
     """Somebody of the practice with a chat of their own."""
     who = box.stage.standin.user(name)
-    code = await box.stage.invite_staff(name, role)
-    box.stage.standin.start(who, code)
-    await box.stage.settle()
+    await box.stage.employ(who, name, role)
     return who
 
 

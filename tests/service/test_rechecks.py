@@ -111,7 +111,7 @@ async def test_a_member_of_staff_who_is_no_clinician_may_look_and_not_decide(rec
     people = recheck.stage.standin
     helper = people.user("Sam")
     recheck.desk.members[helper.id] = helper
-    people.start(helper, await recheck.stage.invite_staff("Sam", "staff"))
+    await recheck.stage.employ(helper, "Sam", "staff")
     await sends(recheck, GOOD)
     message = decisions(recheck)[0]
     callback = people.press_data(helper, message, message.buttons[0][0]["callback_data"])

@@ -48,6 +48,7 @@ async def test_then_the_next_person_is_paged_too(canela: Box) -> None:
     code = await canela.stage.invite_desk(rank=1)
     people.say(surgeon, None, f"/join {code}")
     await canela.stage.settle()
+    await canela.staff_taps("Yes, let in")
     await canela.to(2, 2, 10)
     await canela.says(canela.ines, NIGHT)
     await canela.to(2, 2, 22)

@@ -40,8 +40,7 @@ async def test_who_taps_first_in_the_group_is_nobody(canela: Box) -> None:
 
 async def test_only_the_inviter_lets_in_and_everybody_hears_of_it(canela: Box) -> None:
     other = canela.stage.standin.user("Sam")
-    canela.stage.standin.start(other, await canela.stage.invite_staff("Sam", "administrator"))
-    await canela.stage.settle()
+    await canela.stage.employ(other, "Sam", "administrator")
     canela.desk.members[other.id] = other
     ola = await _comes(canela, "Ola", await _link(canela, "Ola", "clinician"))
     callback = canela.stage.standin.press(other, canela.desk, "Yes, let in", None)
@@ -79,6 +78,8 @@ async def test_a_code_of_a_second_chat_makes_no_second_administrator(canela: Box
     group = canela.stage.standin.group("Night", [late])
     canela.stage.standin.say(late, group, f"/join {await canela.stage.invite_desk(rank=1)}")
     await canela.stage.settle()
+    assert "Late" not in await _staff(canela)
+    await canela.staff_taps("Yes, let in")
     assert (await _staff(canela))["Late"].role == "staff"
     assert "rank 1" in canela.case("New: Late").words
 
@@ -87,7 +88,7 @@ async def test_two_of_one_name_are_removed_by_number_and_the_last_administrator_
     canela: Box,
 ) -> None:
     for _ in range(2):
-        await _comes(canela, "Ola", await canela.stage.invite_staff("Ola", "staff"))
+        await canela.stage.employ(canela.stage.standin.user("Ola"), "Ola", "staff")
     await canela.staff_says("/staff remove Ola")
     assert "use the number" in canela.case("Not one person").words
     numbers = [one.id for one in await canela.stage.app.db.read(load.staff) if one.name == "Ola"]
@@ -101,8 +102,7 @@ async def test_two_of_one_name_are_removed_by_number_and_the_last_administrator_
 
 async def test_a_removed_members_own_staff_chat_hears_nothing_more(canela: Box) -> None:
     gone = canela.stage.standin.user("Gone")
-    canela.stage.standin.start(gone, await canela.stage.invite_staff("Gone", "administrator"))
-    await canela.stage.settle()
+    await canela.stage.employ(gone, "Gone", "administrator")
     for rank in (0, 1):
         await canela.says(gone, f"/join {await canela.stage.invite_desk(rank=rank)}")
     gone_number = (await _staff(canela))["Gone"].id
@@ -115,7 +115,7 @@ async def test_a_removed_members_own_staff_chat_hears_nothing_more(canela: Box) 
 
 
 async def test_a_role_changes_only_by_a_named_act_that_is_told_and_logged(canela: Box) -> None:
-    await _comes(canela, "Ola", await canela.stage.invite_staff("Ola", "staff"))
+    await canela.stage.employ(canela.stage.standin.user("Ola"), "Ola", "staff")
     ola, kim = [(await _staff(canela))[name] for name in ("Ola", "Kim, nurse")]
     await canela.staff_says(f"/staff role {kim.id} clinician")
     assert "last administrator" in canela.case("last administrator").words
@@ -132,6 +132,7 @@ async def test_a_role_changes_only_by_a_named_act_that_is_told_and_logged(canela
 async def test_staff_chats_are_listed_and_can_be_closed(canela: Box) -> None:
     night = canela.stage.standin.user("Night nurse")
     await canela.says(night, f"/join {await canela.stage.invite_desk(rank=0)}")
+    await canela.staff_taps("Yes, let in")
     assert "is a staff chat now" in canela.case("New: Night nurse").words
     await canela.staff_says("/staff")
     assert f"Chat {night.id} · Night nurse" in canela.case(f"Chat {night.id}").words
@@ -150,8 +151,7 @@ async def test_staff_chats_are_listed_and_can_be_closed(canela: Box) -> None:
 
 async def test_a_link_of_one_who_is_no_administrator_any_more_lets_in_nobody(canela: Box) -> None:
     gone = canela.stage.standin.user("Gone")
-    canela.stage.standin.start(gone, await canela.stage.invite_staff("Gone", "administrator"))
-    await canela.stage.settle()
+    await canela.stage.employ(gone, "Gone", "administrator")
     canela.desk.members[gone.id] = gone
     canela.stage.standin.say(gone, canela.desk, "/staff add Friend administrator")
     await canela.stage.settle()

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
+from bot.store import load
 from bot.store.audit import verify
 from tests.service.box import Box, plan
 
@@ -45,11 +48,17 @@ async def test_a_code_for_staff_that_is_no_good_is_answered_too(canela: Box) -> 
 async def test_forged_button_data_does_nothing(canela: Box) -> None:
     await canela.to(1, 20)
     message = canela.last(canela.ines, "carprofen")
-    for data in ("i.1.given", "i.1.given~AAAAAAAAAAAA", "c.1-1.ack~x", "", "x" * 64):
-        canela.stage.standin.press_data(canela.ines, message, data or "~")
+    true = [one["callback_data"].rpartition("~") for row in message.buttons for one in row]
+    forged = ["i.1.given", "i.1.given~AAAAAAAAAAAA", "c.1-1.ack~x", "~", "x" * 64]
+    forged += [f"{act}~{other[2]}" for (act, _, _), other in pairwise(true)][
+        :1
+    ]  # another's signature
+    forged += [f"{true[0][0]}~{'A' * len(true[0][2])}", f"{true[0][0]}~", true[0][0]]
+    for data in forged:
+        canela.stage.standin.press_data(canela.ines, message, data)
     await canela.stage.settle()
     assert await canela.seen() == []
-    assert len(await _refused(canela)) == 5
+    assert len(await _refused(canela)) == len(forged) == 9
 
 
 async def test_a_button_of_another_chat_is_worthless(canela: Box) -> None:
@@ -80,7 +89,7 @@ async def test_an_owner_trying_staff_actions_gets_nothing(canela: Box) -> None:
 async def test_a_stranger_cannot_make_a_chat_a_staff_chat(practice: Box) -> None:
     stranger = practice.stage.standin.user("Somebody")
     await practice.says(stranger, "/join AAAAAAAAAAAAAAAAAAAAAA")
-    desks = await practice.stage.app.db.read(lambda tx: tx.all("desks"))
+    desks = await practice.stage.app.db.read(load.desks)
     assert len(desks) == 1
 
 
@@ -177,9 +186,7 @@ async def test_who_writes_again_gets_prompts_again(canela: Box) -> None:
 
 async def test_a_staff_chat_that_is_gone_passes_the_emergency_to_its_people(canela: Box) -> None:
     okafor = canela.stage.standin.user("Dr Okafor")
-    code = await canela.stage.invite_staff("Dr Okafor", "clinician")
-    canela.stage.standin.start(okafor, code)
-    await canela.stage.settle()
+    await canela.stage.employ(okafor, "Dr Okafor", "clinician")
     canela.stage.standin.remove_bot(canela.nurse, canela.desk)
     await canela.to(5, 10)
     await canela.says(canela.ines, "he threw up blood")

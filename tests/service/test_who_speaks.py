@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from itertools import count
 from typing import Any
 
@@ -115,8 +116,7 @@ async def test_a_stranger_who_goes_on_is_answered_and_logged_a_few_times(canela:
 async def test_people_of_ours_are_answered_however_often_they_are_refused(canela: Box) -> None:
     """A nurse whose right is missing, a household with an old button: never silence."""
     aide = canela.stage.standin.user("Aide")
-    canela.stage.standin.start(aide, await canela.stage.invite_staff("Aide", "staff"))
-    await canela.stage.settle()
+    await canela.stage.employ(aide, "Aide", "staff")
     canela.desk.members[aide.id] = aide
     before = len(canela.stage.standin.said(canela.desk))
     orders = [_raw(canela, aide, canela.desk.id, "/staff add Eve clinician")] * (MOST + 5)
@@ -139,9 +139,38 @@ async def test_people_of_ours_are_answered_however_often_they_are_refused(canela
     await _comes(canela, *old)
     refused = "SELECT author FROM log WHERE kind = 'refused'"
     authors = [str(row["author"]) for row in await _rows(canela.stage.app.db, refused)]
-    assert sum("Inés" in one for one in authors) == MOST + 5
-    assert sum("Aide" in one for one in authors) == MOST + 5
-    assert await _rows(canela.stage.app.db, "SELECT * FROM turned_away") == []
+    # Answered each time; the log tells ten of an hour, and that there were more.
+    assert await _answers(canela, "old") == MOST + 5
+    assert sum("Inés" in one for one in authors) == MOST + 1
+    assert sum("Aide" in one for one in authors) == MOST + 1
+
+
+async def _answers(box: Box, presses: str) -> int:
+    """How many presses of these were answered."""
+    rows = await _rows(box.stage.app.db, "SELECT body FROM outbox WHERE kind = 'answer'")
+    return sum(f'"callback":"{presses}' in row["body"] for row in rows)
+
+
+async def test_a_former_household_that_goes_on_is_merged_in_the_log(canela: Box) -> None:
+    await canela.staff_says("/end Canela")
+    await canela.staff_taps("End early", canela.case("what is to change"))
+    await canela.staff_says("done", canela.case("Why?"))
+    await canela.stage.advance(canela.stage.clock.now() + timedelta(days=90))
+    ines = canela.ines.id
+    press = {
+        "from": {"id": ines, "is_bot": False, "first_name": "I"},
+        "message": {"message_id": 1, "date": 1, "chat": {"id": ines, "type": "private"}},
+        "data": "x",
+    }
+    presses = [
+        {"update_id": next(NUMBERS), "callback_query": {**press, "id": f"former{n}"}}
+        for n in range(200)
+    ]
+    await _comes(canela, *presses)
+    told = await _rows(canela.stage.app.db, "SELECT text FROM log WHERE kind = 'refused'")
+    assert len(told) == MOST + 1
+    assert "only counted" in told[-1]["text"]
+    assert await _answers(canela, "former") == MOST
 
 
 async def test_failures_of_a_household_all_reach_staff(
@@ -253,3 +282,19 @@ async def test_the_same_command_given_by_a_clinician_is_taken_up(canela: Box) ->
     await canela.to(1, 12)
     await _comes(canela, _raw(canela, canela.nurse, canela.desk.id, "/end Canela"))
     assert "Canela" in str(canela.stage.standin.said(canela.desk)[-1:])
+
+
+async def test_who_only_sits_in_the_staff_group_reads_and_does_nothing(canela: Box) -> None:
+    await canela.to(1, 12)
+    other = canela.stage.standin.user(canela.nurse.name)  # a name is no right
+    canela.desk.members[other.id] = other
+    await canela.says(canela.ines, "he threw up blood")
+    for text in ("/end Canela", "/staff add Eve administrator", "/log Canela", "/people Canela"):
+        await _comes(canela, _raw(canela, other, canela.desk.id, text))
+    page = canela.case("EMERGENCY")
+    canela.stage.standin.press(other, canela.desk, page.labels[0], page)
+    await canela.stage.settle()
+    assert await _state(canela) == "active"
+    rows = await _rows(canela.stage.app.db, "SELECT state FROM case_file")
+    assert {row["state"] for row in rows} == {"open"}
+    assert sum("I do not know you" in text for text in canela.on_desk()) == 4

@@ -18,6 +18,7 @@ from bot.store.apply import apply
 from bot.store.audit import verify
 from bot.store.database import Tx
 from bot.store.erase import Erasure
+from bot.store.sealed_rows import settle
 from bot.store.search import Query, search
 
 from .canela import CANELA, INES, NOW, fresh, loaded
@@ -75,6 +76,7 @@ def test_what_an_event_writes_carries_it_and_who_caused_it(
         (row,) = plain.execute(f"SELECT * FROM {table} WHERE event = ?", (SAID,))  # noqa: S608
         assert row["event"] == SAID
     assert next(one for one in loaded(tx).lines() if one.id == line).person == 1
+    settle(tx)
     assert verify(tx).stands
 
 

@@ -6,6 +6,8 @@ from __future__ import annotations
 import sqlite3
 from pathlib import Path
 
+import pytest
+
 from bot.records.chain import START, digest_of, seal
 from bot.store import load
 from bot.store.audit import verify
@@ -92,3 +94,22 @@ async def test_an_old_database_keeps_what_is_certain_and_guesses_nothing(tmp_pat
         moved = plain.execute("SELECT key, moved FROM prompt ORDER BY id").fetchall()
     plain.close()
     assert moved == [("d02", 0), ("later:carprofen", 1)]
+
+
+async def test_rows_that_a_later_version_changes_are_sealed_with_it(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What a migration does is ours; what another hand did before it stays found."""
+    old(tmp_path / "a.db")
+    async with Database(tmp_path / "a.db"):
+        pass
+    with sqlite3.connect(tmp_path / "a.db") as plain:
+        plain.execute("UPDATE person SET name = 'Nobody' WHERE id = 1")
+    plain.close()
+    later = "UPDATE item SET choice = 'given';\nUPDATE person SET lang = 'es';\n"
+    scripts = [*migrations(), (99, later)]
+    monkeypatch.setattr("bot.store.database.migrations", lambda: scripts)
+    async with Database(tmp_path / "a.db") as db:
+        found = await db.read(verify)
+    assert found.breaks == ()
+    assert found.strays == ("person 1 is not as the bot left it",)

@@ -20,10 +20,12 @@ from .people import (
     Dismiss,
     Erase,
     Forget,
+    HoldDesk,
     Invite,
     Join,
     JoinDesk,
     JoinStaff,
+    KeepDesk,
     Leave,
     NewRole,
     OwnSetting,
@@ -59,6 +61,8 @@ Effect = (
     | Dismiss
     | NewRole
     | CloseDesk
+    | HoldDesk
+    | KeepDesk
     | Invite
     | NewPatient
     | NewPlan

@@ -81,7 +81,8 @@ class ChatMoved:
 
 @dataclass(frozen=True, slots=True)
 class JoinDesk:
-    """A staff chat takes up its one-time code."""
+    """A staff chat takes up its one-time code. ``digest`` is empty for one that was let in
+    after its code had been used up; ``user`` is who made it one."""
 
     digest: str
     chat: int
@@ -114,9 +115,11 @@ class UseLink:
 
 @dataclass(frozen=True, slots=True)
 class Dismiss:
-    """Someone may act for the practice no longer."""
+    """Someone may act for the practice no longer; in their own chats ``words`` stand then where
+    patients were spoken of."""
 
     member: MemberId
+    words: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -129,9 +132,26 @@ class NewRole:
 
 @dataclass(frozen=True, slots=True)
 class CloseDesk:
-    """A chat is a staff chat no longer."""
+    """A chat is a staff chat no longer; ``words`` stand there then where patients were spoken
+    of."""
 
     chat: int
+    words: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class HoldDesk:
+    """Nothing is sent to a staff chat until an administrator says so."""
+
+    chat: int
+
+
+@dataclass(frozen=True, slots=True)
+class KeepDesk:
+    """A chat is a staff chat again, on the word of ``user``."""
+
+    chat: int
+    user: int
 
 
 @dataclass(frozen=True, slots=True)

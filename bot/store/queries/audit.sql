@@ -1,5 +1,5 @@
 -- name: log_last
-SELECT id, hash FROM log ORDER BY id DESC LIMIT 1;
+SELECT id, hash, at FROM log ORDER BY id DESC LIMIT 1;
 
 -- name: log_kind
 SELECT kind FROM log WHERE id = :id;
@@ -16,9 +16,6 @@ WHERE id > :after ORDER BY id LIMIT :most;
 
 -- name: log_seal
 UPDATE log SET salt = :salt, digest = :digest, prev_hash = :prev, hash = :hash WHERE id = :id;
-
--- name: case_ids
-SELECT id FROM case_file;
 
 -- name: patient_ids
 SELECT id FROM patient ORDER BY id;

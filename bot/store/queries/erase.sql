@@ -10,6 +10,11 @@ SELECT user_id, chat_id FROM staff;
 -- name: erase_person
 SELECT id, user_id, chat_id, name FROM person WHERE id = :id;
 
+-- How a person was called in what they did.
+-- name: erase_authors
+SELECT DISTINCT author FROM log
+WHERE person_id = :id AND kind IN ('said', 'tapped', 'picture', 'joined', 'left');
+
 -- name: erase_carers
 SELECT person_id, left_at FROM caregiver WHERE patient_id = :patient_id ORDER BY person_id;
 
@@ -121,7 +126,8 @@ UPDATE due SET key = :new, data = :data, error = NULL WHERE key = :key;
 SELECT id, source, caption, path, state FROM media WHERE patient_id = :patient_id;
 
 -- name: erase_media_put
-UPDATE media SET source = :source, file_id = '', file_unique = :file_unique WHERE id = :id;
+UPDATE media SET source = :source, file_id = '', file_unique = :file_unique, caption = :caption
+WHERE id = :id;
 
 -- name: erase_media_gone
 UPDATE media SET source = :source, file_id = '', file_unique = :file_unique, caption = '',

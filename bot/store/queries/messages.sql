@@ -41,34 +41,52 @@ SELECT state, count(*) AS n FROM inbox GROUP BY state;
 
 -- name: outbox_add
 INSERT INTO outbox
-  (dedupe, kind, chat_id, body, topic, patient_id, urgent, due_at, created_at, event)
-VALUES (:dedupe, :kind, :chat_id, :body, :topic, :patient_id, :urgent, :now, :now, :event)
+  (dedupe, kind, chat_id, body, topic, patient_id, urgent, staff, due_at, created_at, event)
+VALUES (:dedupe, :kind, :chat_id, :body, :topic, :patient_id, :urgent, :staff, :now, :now, :event)
 ON CONFLICT (dedupe) DO NOTHING;
 
 -- What was never tried waits for no hour: the clock may have been wrong when it was put there.
+-- Of each lane one, in order; what has failed three times lets the others go past, so that one
+-- message that never gets through stops no other, and so on with each further three tries.
 -- name: outbox_ready
 SELECT id, chat_id, urgent FROM outbox AS o
 WHERE state = 'waiting' AND (due_at <= :now OR attempts = 0)
   AND NOT EXISTS (
-    SELECT 1 FROM outbox AS earlier
-    WHERE earlier.chat_id = o.chat_id AND earlier.id < o.id
-      AND earlier.state IN ('waiting', 'sending') AND earlier.urgent >= o.urgent
+    SELECT 1 FROM outbox AS other
+    WHERE other.chat_id = o.chat_id AND other.id <> o.id
+      AND other.state IN ('waiting', 'sending') AND other.urgent >= o.urgent
+      AND (other.state = 'sending' OR other.attempts / 3 < o.attempts / 3
+        OR (other.attempts / 3 = o.attempts / 3 AND other.id < o.id))
   )
 ORDER BY urgent DESC, due_at, id LIMIT :most;
 
 -- name: outbox_claim
 UPDATE outbox SET state = 'sending', attempts = attempts + 1
 WHERE id = :id AND state = 'waiting'
-RETURNING id, dedupe, kind, chat_id, body, attempts, uncertain, event, urgent, created_at;
+RETURNING id, dedupe, kind, chat_id, body, topic, patient_id, attempts, uncertain, event, urgent,
+  staff, created_at;
 
 -- name: outbox_message_of
-SELECT message_id, state FROM outbox WHERE dedupe = :dedupe;
+SELECT id, chat_id, message_id, state FROM outbox WHERE dedupe = :dedupe;
 
 -- name: outbox_arrived
 SELECT chat_id, message_id FROM outbox WHERE dedupe = :dedupe AND message_id IS NOT NULL;
 
 -- name: outbox_known
 SELECT 1 AS there FROM outbox WHERE dedupe = :dedupe;
+
+-- How the message that is changed, by its key or its number, went to a chat of staff.
+-- name: outbox_as_staff
+SELECT max(staff) AS staff FROM outbox
+WHERE (:dedupe <> '' AND dedupe = :dedupe)
+  OR (chat_id = :chat_id AND message_id = :message_id AND kind = 'send');
+
+-- What stands in a chat that was one of staff, the latest first.
+-- name: outbox_left_behind
+SELECT message_id FROM outbox
+WHERE chat_id = :chat_id AND message_id IS NOT NULL AND staff > 0 AND kind = 'send'
+  AND state = 'sent' AND sent_at >= :since
+ORDER BY message_id DESC LIMIT :most;
 
 -- name: outbox_topic
 SELECT topic FROM outbox
@@ -105,10 +123,23 @@ SELECT id, body FROM outbox WHERE chat_id = :chat_id AND state IN ('waiting', 's
 SELECT min(due_at) AS at FROM outbox AS o
 WHERE state = 'waiting'
   AND NOT EXISTS (
-    SELECT 1 FROM outbox AS earlier
-    WHERE earlier.chat_id = o.chat_id AND earlier.id < o.id
-      AND earlier.state IN ('waiting', 'sending') AND earlier.urgent >= o.urgent
+    SELECT 1 FROM outbox AS other
+    WHERE other.chat_id = o.chat_id AND other.id <> o.id
+      AND other.state IN ('waiting', 'sending') AND other.urgent >= o.urgent
+      AND (other.state = 'sending' OR other.attempts / 3 < o.attempts / 3
+        OR (other.attempts / 3 = o.attempts / 3 AND other.id < o.id))
   );
+
+-- What waits to be sent and was not found late yet; the oldest first.
+-- name: outbox_waits
+SELECT id, dedupe, chat_id, topic, patient_id, urgent, staff, event, created_at, error, body
+FROM outbox
+WHERE state IN ('waiting', 'sending') AND kind = 'send' AND late_at IS NULL
+  AND (created_at <= :before OR created_at > :ahead)
+ORDER BY urgent DESC, id LIMIT :most;
+
+-- name: outbox_late
+UPDATE outbox SET late_at = :now WHERE id = :id;
 
 -- name: outbox_counts
 SELECT state, count(*) AS n FROM outbox GROUP BY state;
@@ -134,24 +165,45 @@ SELECT old FROM chat_moved WHERE new = :chat_id;
 UPDATE outbox SET state = 'refused', error = 'the patient died', sent_at = :now
 WHERE patient_id = :patient_id AND state = 'waiting';
 
--- Whether anything in a prompt is still asked.
--- name: outbox_prompt_open
-SELECT 1 AS there FROM item JOIN patient ON patient.id = item.patient_id
-WHERE item.prompt_id = :prompt AND item.state = 'open' AND patient.state = 'active' LIMIT 1;
+-- Those to whom a prompt has come: its keys lie between ``first`` and ``last``.
+-- name: outbox_prompt_arrived
+SELECT chat_id FROM outbox
+WHERE dedupe > :first AND dedupe < :last AND kind = 'send' AND message_id IS NOT NULL;
+
+-- Prompts of a patient that are ready and have not left.
+-- name: outbox_prompts_waiting
+SELECT dedupe FROM outbox
+WHERE patient_id = :patient_id AND kind = 'send' AND state IN ('waiting', 'sending')
+  AND dedupe > 'prompt:' AND dedupe < 'prompt;';
+
+-- name: outbox_key
+UPDATE outbox SET dedupe = :dedupe WHERE id = :id;
 
 -- name: outbox_case_open
 SELECT 1 AS there FROM case_file WHERE id = :id AND state = 'open';
 
--- Of the messages of one event about one case: those that have arrived, or may still.
--- name: outbox_hopeful
-SELECT chat_id FROM outbox
-WHERE event = :event AND topic = :topic AND kind = 'send'
-  AND (state = 'sent' OR (state IN ('waiting', 'sending') AND attempts < :tries));
+-- All that was said to staff of one case.
+-- name: outbox_about
+SELECT chat_id, dedupe, event, state, error, created_at, late_at FROM outbox
+WHERE topic = :topic AND topic <> '' AND kind = 'send' AND staff > 0 ORDER BY id;
+
+-- name: outbox_first
+SELECT id, chat_id, topic, patient_id, staff FROM outbox WHERE id = :id;
+
+-- Whether a later change of the same message has come already.
+-- name: outbox_edited_since
+SELECT 1 AS there FROM outbox
+WHERE chat_id = :chat_id AND message_id = :message_id AND kind = 'edit' AND id > :id
+  AND state = 'sent' LIMIT 1;
+
+-- name: outbox_case_lives
+SELECT 1 AS there FROM case_file WHERE id = :id AND state <> 'closed';
 
 -- Whether one chat is among those to whom one event tells of one case.
 -- name: outbox_told
 SELECT 1 AS there FROM outbox
-WHERE event = :event AND topic = :topic AND kind = 'send' AND chat_id = :chat_id LIMIT 1;
+WHERE event = :event AND topic = :topic AND topic <> '' AND kind = 'send'
+  AND chat_id = :chat_id LIMIT 1;
 
 -- name: outbox_numbers
 SELECT message_id, sent_at FROM outbox

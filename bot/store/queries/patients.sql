@@ -94,10 +94,25 @@ VALUES (:key, :patient_id, :kind, :due_at, :data)
 ON CONFLICT (key) DO UPDATE SET due_at = excluded.due_at, data = excluded.data,
   state = 'waiting', attempts = 0;
 
+-- Sooner than it stood there, or anew; what stands there for an earlier time stays.
+-- name: due_put_sooner
+INSERT INTO due (key, patient_id, kind, due_at, data)
+VALUES (:key, :patient_id, :kind, :due_at, :data)
+ON CONFLICT (key) DO UPDATE SET due_at = excluded.due_at, data = excluded.data,
+  state = 'waiting', attempts = 0
+WHERE due.state <> 'waiting' OR due.due_at > excluded.due_at;
+
+-- While the clock is not believed (hours = 0) only what hangs on no hour of the day: that
+-- somebody could not be reached.
 -- name: due_next
 SELECT key, patient_id, kind, due_at, data, attempts FROM due
 WHERE state = 'waiting' AND due_at <= :now AND kind NOT IN ('media', 'review')
+  AND (:hours = 1 OR kind IN ('nobody', 'unreachable', 'refused'))
 ORDER BY due_at, key LIMIT 1;
+
+-- name: due_is_there
+SELECT key FROM due
+WHERE patient_id = :patient_id AND state = 'waiting' AND kind = :kind AND due_at <= :now LIMIT 1;
 
 -- name: due_mark
 UPDATE due SET state = :state, attempts = attempts + 1, error = :error

@@ -42,13 +42,38 @@ ON CONFLICT (patient_id, person_id) DO UPDATE SET left_at = NULL;
 -- name: caregiver_leave
 UPDATE caregiver SET left_at = :now WHERE patient_id = :patient_id AND person_id = :person_id;
 
+-- Those to which is sent (held = 0), or those to which nothing is sent until an administrator
+-- says so.
 -- name: desks
-SELECT d.chat_id, d.rank, d.name, l.since AS lost FROM desk AS d
-LEFT JOIN lost_chat AS l ON l.chat_id = d.chat_id ORDER BY d.rank, d.chat_id;
+SELECT d.chat_id, d.rank, d.name, d.opened_by, l.since AS lost FROM desk AS d
+LEFT JOIN lost_chat AS l ON l.chat_id = d.chat_id
+WHERE (d.held_at IS NOT NULL) = :held ORDER BY d.rank, d.chat_id;
 
 -- name: desk_join
-INSERT INTO desk (chat_id, rank, name, joined_at) VALUES (:chat_id, :rank, :name, :now)
-ON CONFLICT (chat_id) DO UPDATE SET rank = excluded.rank, name = excluded.name;
+INSERT INTO desk (chat_id, rank, name, joined_at, opened_by)
+VALUES (:chat_id, :rank, :name, :now, :opened_by)
+ON CONFLICT (chat_id) DO UPDATE SET rank = excluded.rank, name = excluded.name,
+  opened_by = excluded.opened_by, held_at = NULL;
+
+-- name: desk_hold
+UPDATE desk SET held_at = :now WHERE chat_id = :chat_id;
+
+-- name: desk_keep
+UPDATE desk SET held_at = NULL, opened_by = :opened_by WHERE chat_id = :chat_id;
+
+-- 1: a staff chat; 2: a member's own and no staff chat.
+-- name: chat_of_staff
+SELECT min(kind) AS kind FROM (
+  SELECT 1 AS kind FROM desk WHERE chat_id = :chat_id AND held_at IS NULL
+  UNION ALL SELECT 2 FROM staff WHERE chat_id = :chat_id AND removed_at IS NULL) AS kinds;
+
+-- name: chat_of_home
+SELECT 1 AS there FROM person AS p JOIN caregiver AS c ON c.person_id = p.id
+WHERE p.chat_id = :chat_id AND c.patient_id = :patient_id AND c.left_at IS NULL LIMIT 1;
+
+-- name: staff_chats_of
+SELECT user_id AS chat_id FROM staff WHERE id = :id
+UNION SELECT chat_id FROM staff WHERE id = :id AND chat_id IS NOT NULL;
 
 -- name: desk_move
 UPDATE desk SET chat_id = :new WHERE chat_id = :old;
@@ -129,4 +154,5 @@ DELETE FROM turned_away WHERE since < :before;
 
 -- name: cares_for
 SELECT p.id FROM person AS p JOIN caregiver AS c ON c.person_id = p.id
+JOIN patient AS a ON a.id = c.patient_id AND a.state <> 'ended'
 WHERE p.user_id = :user_id AND c.left_at IS NULL LIMIT 1;

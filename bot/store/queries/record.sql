@@ -28,7 +28,11 @@ FROM case_file WHERE state <> 'closed' ORDER BY deadline_at;
 
 -- Open cases, or the one of this id: whether they have reached nobody stands in the body.
 -- name: cases_waiting
-SELECT id, body FROM case_file WHERE state = 'open' AND (:id IS NULL OR id = :id);
+SELECT id, body FROM case_file
+WHERE state IN ('open', 'acknowledged') AND (:id IS NULL OR id = :id);
+
+-- name: case_level
+SELECT patient_id, urgency, state FROM case_file WHERE id = :id;
 
 -- name: case_body
 UPDATE case_file SET body = :body WHERE id = :id;

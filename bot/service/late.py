@@ -1,0 +1,98 @@
+"""What waits too long to be sent: it is a matter of time, whether it was ever tried or stands
+behind another. Staff's messages take every other way; of a case that then has reached nobody
+the household hears; of a household that nothing reaches staff hear."""
+
+from __future__ import annotations
+
+import logging
+from datetime import datetime, timedelta
+
+from bot.events.undelivered import NOT_THROUGH
+from bot.model.chat import Outgoing
+from bot.model.ids import Cause
+from bot.model.urgency import Urgency
+from bot.store.database import Database, Row, Tx, moment, stamp
+from bot.store.rows import log, put_due
+
+from .pass_on import case_of, pass_on, told_to_nobody, unheard_of
+from .work import passing
+
+logger = logging.getLogger(__name__)
+
+SOONEST, LONGEST = timedelta(minutes=1), timedelta(minutes=15)
+BY_LEVEL = {Urgency.emergency: SOONEST, Urgency.same_day: timedelta(minutes=5)}
+"""So long a case may be on its way to staff; another for ``LONGEST``."""
+HOME = timedelta(minutes=2)
+"""So long a message may be on its way to somebody at home, before staff hear of it."""
+OTHER_WAYS = timedelta(seconds=30)
+"""So long the other ways to staff may take, before the household hears the truth."""
+MOST = 200
+"""Messages looked at in one look."""
+
+
+async def handle_late(db: Database, begun: datetime, now: datetime) -> bool:
+    """Do what follows for all that waits too long; whether there was any. What waited before
+    the bot had ``begun`` to run is counted from then."""
+    late = await db.read(lambda tx: [row for row, at in _waiting(tx, begun, now) if at <= now])
+    for row in late:
+        try:
+            await db.transact(lambda tx, row=row: _late(tx, row, now))  # type: ignore[misc]
+        except Exception as error:
+            if passing(error):
+                raise
+            logger.exception("what follows of %s, which waits, could not be done", row["dedupe"])
+            await db.transact(lambda tx, row=row: _noted(tx, row, now))  # type: ignore[misc]
+    return bool(late)
+
+
+def next_late(tx: Tx, begun: datetime, now: datetime) -> datetime | None:
+    """When the next message that waits has waited too long."""
+    return min((at for _, at in _waiting(tx, begun, now, soon=LONGEST)), default=None)
+
+
+def _waiting(
+    tx: Tx, begun: datetime, now: datetime, soon: timedelta = timedelta(0)
+) -> list[tuple[Row, datetime]]:
+    """What waits, and until when it may."""
+    before, ahead = now - SOONEST + soon, now + SOONEST
+    if before < begun:
+        return []
+    rows = tx.all("outbox_waits", before=stamp(before), ahead=stamp(ahead), most=MOST)
+    found = []
+    for row in rows:
+        since = moment(row["created_at"])
+        if since > ahead:  # put there by a clock that was wrong
+            since = begun
+        found.append((row, max(since, begun) + _patience(tx, row)))
+    return found
+
+
+def _patience(tx: Tx, row: Row) -> timedelta:
+    if not row["staff"]:
+        return HOME
+    case = case_of(row["topic"])
+    level = tx.one("case_level", id=case) if case is not None else None
+    if level is not None:
+        return BY_LEVEL.get(Urgency(level["urgency"]), LONGEST)
+    return SOONEST if row["urgent"] else LONGEST
+
+
+def _noted(tx: Tx, row: Row, now: datetime) -> None:
+    tx.run("outbox_late", id=row["id"], now=stamp(now))
+
+
+def _late(tx: Tx, row: Row, now: datetime) -> None:
+    """Once for each message; it goes on being tried."""
+    _noted(tx, row, now)
+    chat, why = row["chat_id"], row["error"] or "it waits behind another"
+    data: dict[str, object] = {"chat": chat, "key": row["dedupe"]}
+    text = f"not through yet, still tried: {why}"
+    log(tx, "delivery", "bot", text, now, row["patient_id"], data, Cause(row["event"]))
+    if row["staff"]:
+        case = case_of(row["topic"])
+        if row["urgent"] if case is None else unheard_of(tx, case):
+            pass_on(tx, row, Outgoing.model_validate_json(row["body"]), now)
+        told_to_nobody(tx, row, now, OTHER_WAYS)
+    elif row["patient_id"] is not None:
+        told = {"chat": chat, "how": NOT_THROUGH}
+        put_due(tx, f"unreachable:{chat}", "unreachable", now, row["patient_id"], told)

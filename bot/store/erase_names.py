@@ -1,0 +1,57 @@
+"""How those were called whose traces are erased, as far as the database knows."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Callable, Iterable, Iterator
+from typing import Final
+
+from bot.model.ids import PatientId, PersonId
+from bot.records.erasure import FORMER, GONE, OWNER
+from bot.records.names import Names, names_in
+
+from .database import Row, Tx
+
+BATCH: Final = 2000
+
+
+def batches(read: Callable[[int], list[Row]], key: str) -> Iterator[Row]:
+    """Every row that ``read`` gives, in the order of ``key``."""
+    after = -1
+    while rows := read(after):
+        yield from rows
+        after = rows[-1][key]
+
+
+def inbox(tx: Tx) -> Callable[[int], list[Row]]:
+    """Reads what came in and was worked, a batch at a time."""
+    return lambda after: tx.all("erase_inbox", after=after, most=BATCH)
+
+
+def names_of(tx: Tx, person: Row) -> Names:
+    """How one at home was ever called: in what they did, and in what came from them."""
+    authors = {row["author"] for row in tx.all("erase_authors", id=person["id"])}
+    found = names_of_account(tx, person["user_id"])
+    whole = found.whole | authors | {person["name"]}
+    return Names(whole - {FORMER, OWNER, GONE}, found.accounts)
+
+
+def names_of_account(tx: Tx, number: int) -> Names:
+    """How an account is called in what came from it."""
+    found = Names()
+    for row in batches(inbox(tx), "update_id"):
+        if str(number) in row["body"]:
+            one = names_in(json.loads(row["body"]), number)
+            found = Names(found.whole | one.whole, found.accounts | one.accounts)
+    return found
+
+
+def others(tx: Tx, person: PersonId, patients: Iterable[PatientId]) -> set[str]:
+    """What others are called, of whom the record may speak: people, staff, patients."""
+    found = {one["name"] for one in tx.all("staff")}
+    for patient in patients:
+        carers = {one["person_id"] for one in tx.all("erase_carers", patient_id=patient)}
+        rows = [tx.one("erase_person", id=id) for id in carers - {person}]
+        rows.append(tx.one("erase_patient", id=patient))
+        found |= {row["name"] for row in rows if row is not None}
+    return found

@@ -1,0 +1,189 @@
+"""Whether an emergency has reached the practice is a matter of the case and of time: whatever
+the chats of staff do, within three minutes it has, or the household has been told that not."""
+
+from __future__ import annotations
+
+import asyncio
+import tempfile
+from collections.abc import AsyncIterator, Sequence
+from contextlib import asynccontextmanager
+from dataclasses import dataclass, field
+from datetime import datetime
+from pathlib import Path
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from bot.model.chat import Delivered, Delivery, Gone, Outgoing, Refused, TryAgain, Uncertain
+from bot.model.settings import Clinic
+from bot.service import late
+from bot.store import load
+from bot.store.rows import send
+from demo.stage import Stage
+from demo.standin.values import User
+from tests.service.box import CLINIC, Box, at, plan
+from tests.service.test_nobody_to_page import NOBODY, own_chat
+
+BLOOD, BREATH = "he threw up blood", "she cannot breathe, her gums are blue"
+
+
+@dataclass
+class Weather:
+    """What the platform does with messages to each chat; what has arrived, and when."""
+
+    box: Box
+    chats: dict[int, str] = field(default_factory=dict)
+    bad: str = "-"
+    """How the key of a message begins that always fails in a chat that is well."""
+    arrived: list[tuple[datetime, Outgoing]] = field(default_factory=list)
+
+    def __post_init__(self) -> None:
+        self._deliver = self.box.stage.app.sender._deliver
+        self.box.stage.app.sender._deliver = self.deliver
+        self.box.stage.app.sender.longest = 0.02
+        # That is reckoned in true seconds, which do not pass here.
+        self.box.stage.app.sender._pace.hold = lambda *_: None  # type: ignore[method-assign]
+
+    async def deliver(self, message: Outgoing) -> Delivery:
+        kind = self.chats.get(message.chat, "ok")
+        if kind == "ok" and message.dedupe.startswith(self.bad):
+            kind = "500"
+        match kind:
+            case "500":
+                return Uncertain(why="500")
+            case "429":
+                return TryAgain(after_seconds=600, why="429")
+            case "hang":
+                await asyncio.get_running_loop().create_future()
+            case "400":
+                return Refused(why="BadRequest: strange")
+            case "403":
+                return Gone(why="blocked")
+        got = await self._deliver(message)
+        if isinstance(got, Delivered) and message.kind == "send":
+            self.arrived.append((self.box.stage.clock.now(), message))
+        return got
+
+    def since(self, when: datetime, chats: Sequence[int], words: str) -> bool:
+        """Whether something with these words has come to one of the chats since."""
+        return any(
+            then >= when and message.chat in chats and words in message.text
+            for then, message in self.arrived
+        )
+
+
+async def two_homes(box: Box) -> User:
+    """Luna and Ana, beside Canela and Ines, in the afternoon of the first day."""
+    ana = box.stage.standin.user("Ana")
+    order = plan(patient="Luna", owner="Ana", phone="+1 303 555 0109")
+    box.stage.standin.start(ana, await box.stage.enrol(order, "x"))
+    await box.to(1, 14)
+    return ana
+
+
+@asynccontextmanager
+async def _practice() -> AsyncIterator[tuple[Box, User, User]]:
+    clinic = Clinic.model_validate(CLINIC)
+    with tempfile.TemporaryDirectory() as folder:
+        async with Stage(clinic, Path(folder) / "practice.db", at(0, 15)) as stage:
+            people = stage.standin
+            nurse = people.user("Kim, nurse")
+            desk = await stage.staff_chat("Surgery desk", [nurse])
+            box = Box(stage, nurse, desk, people.user("Ines"), people.user("Marco", "es"))
+            await box.with_patient(plan())
+            okafor = await own_chat(box, "Dr Okafor")
+            ana = await two_homes(box)
+            yield box, okafor, ana
+
+
+KINDS = st.sampled_from(("ok", "ok", "500", "429", "hang", "400", "403"))
+SPELLS = st.lists(
+    st.tuples(KINDS, KINDS, KINDS, KINDS, st.sampled_from(("", "ines", "ana", "both"))),
+    min_size=1, max_size=4,
+)  # fmt: skip
+"""Of each three minutes: what the staff group does, a vet's own chat, the two homes; and who
+tells of an emergency."""
+
+
+async def _played(spells: list[tuple[str, ...]]) -> list[str]:
+    """What does not hold."""
+    async with _practice() as (box, okafor, ana):
+        weather = Weather(box)
+        staff = (box.desk.id, box.stage.standin.private(okafor).id)
+        homes = {
+            "ines": (box.ines, BLOOD, "Canela", "1-1"), "ana": (ana, BREATH, "Luna", "2-1"),
+        }  # fmt: skip
+        told: list[tuple[datetime, str]] = []
+        wrong, held = [], set[int]()  # and the chats with which the platform asked to wait
+        for n, (*kinds, who) in enumerate(spells):
+            chats = (*staff, *(box.stage.standin.private(homes[one][0]).id for one in homes))
+            weather.chats = dict(zip(chats, kinds, strict=True))
+            held |= {chat for chat, kind in weather.chats.items() if kind == "429"}
+            for name in homes:
+                if who in (name, "both"):
+                    told.append((box.stage.clock.now(), name))
+                    await box.says(*homes[name][:2])
+            await box.to(1, 14, 3 * (n + 1))
+            unreached = await box.stage.app.db.read(lambda tx: load.unreached(tx))
+            for when, name in told:
+                owner, _, patient, case = homes[name]
+                home = box.stage.standin.private(owner).id
+                came = weather.since(when, staff, patient)
+                knows = weather.since(when, (home,), "could not reach")
+                well = weather.chats[home] == "ok" and home not in held
+                if not came and not (knows if well else knows or case in unreached):
+                    wrong.append(f"{name} of {when:%H:%M} at the end of {n}")
+        return wrong
+
+
+@settings(
+    max_examples=12, deadline=None, derandomize=True,
+    suppress_health_check=[HealthCheck.too_slow],
+)  # fmt: skip
+@given(SPELLS)
+def test_in_three_minutes_it_has_come_or_the_household_knows(spells: list[tuple[str, ...]]) -> None:
+    assert asyncio.run(_played(spells)) == []
+
+
+@pytest.mark.parametrize("own", [True, False])
+@pytest.mark.parametrize("how", ["500", "429", "hang"])
+async def test_the_next_emergency_does_not_wait_behind_one_that_does_not_get_through(
+    canela: Box, own: bool, how: str
+) -> None:
+    okafor = await own_chat(canela, "Dr Okafor") if own else None
+    ana = await two_homes(canela)
+    weather = Weather(canela, {canela.desk.id: how})
+    await canela.says(canela.ines, BLOOD)
+    await canela.to(1, 14, 2)
+    await canela.says(ana, BREATH)
+    await canela.to(1, 14, 4)
+    if okafor is not None:
+        assert any("Luna" in text and "EMERGENCY" in text for text in canela.heard(okafor))
+        assert not any(NOBODY in text for text in canela.heard(ana))
+    else:
+        assert any(NOBODY in text for text in canela.heard(ana))
+    assert not weather.since(at(1, 14), (canela.desk.id,), "Luna")
+
+
+async def test_one_message_that_never_gets_through_stops_no_other(canela: Box) -> None:
+    ana = await two_homes(canela)
+    Weather(canela, bad="case:1-1")
+    await canela.says(canela.ines, BLOOD)
+    await canela.says(ana, BREATH)
+    await canela.to(1, 14, 1)
+    assert any("Luna" in text and "EMERGENCY" in text for text in canela.on_desk())
+    assert not any(NOBODY in text for text in canela.heard(ana))
+
+
+@pytest.mark.parametrize("how", ["500", "429", "hang", "400", "403"])
+async def test_what_is_urgent_for_staff_takes_the_other_ways_too(canela: Box, how: str) -> None:
+    """Also what is about no case: a message that the program could not handle."""
+    okafor = await own_chat(canela, "Dr Okafor")
+    Weather(canela, {canela.desk.id: how})
+    app = canela.stage.app
+    words = Outgoing(kind="send", dedupe="x", chat=canela.desk.id, text="look at it", urgent=True)
+    await app.db.transact(lambda tx: send(tx, [words], app.clock.now()))
+    await canela.stage.settle()
+    await canela.stage.advance(app.clock.now() + 2 * late.SOONEST)
+    assert "look at it" in canela.heard(okafor)
