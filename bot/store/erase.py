@@ -35,8 +35,7 @@ from bot.records.names import Names
 from .audit import cause_of, head
 from .chaining import append
 from .database import Row, StoreError, Tx, moment, stamp
-from .erase_names import BATCH, batches, inbox, names_of, others
-from .sealed_rows import ROWS
+from .erase_names import BATCH, batches, inbox, names_of, nobody, others
 
 NO_TRACES: Final = Traces({}, {})
 
@@ -292,9 +291,7 @@ class Erasure:
 
     def _nobody(self, traces: Traces, named: Traces) -> None:
         """Entries about no patient. Of those that turned somebody away nothing is left."""
-        for row in self.tx.all("erase_log_nobody"):
-            if row["kind"] in (ERASED, ROWS):  # they hold no words, and prove what they say
-                continue
+        for row in batches(nobody(self.whole), "id"):
             said = f"{row['author']}\n{row['text']}\n{row['data']}"
             if row["kind"] in LOOSE and named.in_text(said) != said:
                 bare = {**row, "text": "", "data": "{}"}

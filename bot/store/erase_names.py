@@ -28,6 +28,11 @@ def inbox(tx: Tx) -> Callable[[int], list[Row]]:
     return lambda after: tx.all("erase_inbox", after=after, most=BATCH)
 
 
+def nobody(tx: Tx) -> Callable[[int], list[Row]]:
+    """Reads the log's entries about no patient, a batch at a time."""
+    return lambda after: tx.all("erase_log_nobody", after=after, most=BATCH)
+
+
 def names_of(tx: Tx, person: Row) -> Names:
     """How one at home was ever called: in what they did, and in what came from them."""
     authors = {row["author"] for row in tx.all("erase_authors", id=person["id"])}

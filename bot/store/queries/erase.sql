@@ -29,8 +29,11 @@ SELECT max(at) AS at FROM log WHERE patient_id = :patient_id
 -- name: erase_log
 SELECT id, kind, author, text, data, event, person_id, member_id FROM log WHERE patient_id = :patient_id ORDER BY id;
 
+-- What says which rows changed, or what was erased, holds no words, and proves what it says.
 -- name: erase_log_nobody
-SELECT id, kind, author, text, data, event, person_id, member_id FROM log WHERE patient_id IS NULL ORDER BY id;
+SELECT id, kind, author, text, data, event, person_id, member_id FROM log
+WHERE id > :after AND patient_id IS NULL AND kind NOT IN ('erased', 'rows')
+ORDER BY id LIMIT :most;
 
 -- name: erase_log_put
 UPDATE log SET author = :author, text = :text, data = :data, salt = :salt, event = :event,
