@@ -8,6 +8,8 @@ from contextlib import closing
 from datetime import timedelta
 from pathlib import Path
 
+from bot.model.effects import Due, Effects
+from bot.model.ids import EventId, PatientId
 from bot.store.audit import verify
 from tests.service.box import Box, plan
 from tests.service.test_erasure_leaves_nothing import found, places
@@ -56,10 +58,14 @@ async def test_what_was_refused_and_what_another_hand_touched_names_nobody(pract
     await box.taps(box.ines, "Add someone at home")
     link = box.last(box.ines, "start=").words.split()[-1]
     people = box.stage.standin
-    people.fault("bad_request", "sendMessage", times=1, chat=people.private(box.ines))
     people.start(box.marco, link)
     await box.stage.settle()
     await box.to(1, 21, 30)
+    out, chat = Effects(EventId("test:refused")), box.ines.id
+    data = {"chat": chat, "text": "Marcolino now also takes care of Canela."}
+    out.add(Due("refused:7", "refused", box.stage.clock.now(), PatientId(1), data))
+    await box.stage.app.act(out)
+    await box.stage.settle()
     path, number = Path(box.stage.app.db.path), str(box.marco.id)
     with closing(sqlite3.connect(path)) as plain:
         assert plain.execute("SELECT 1 FROM due WHERE data LIKE '%Marcolino%'").fetchone()

@@ -8,6 +8,7 @@ import time
 
 import pytest
 
+from bot.events.route import Fallen, fallen_due
 from bot.household.people import ERASING
 from bot.model.effects import Due, Effects
 from bot.model.ids import EventId, PersonId
@@ -52,9 +53,9 @@ async def test_what_takes_too_long_is_put_off(canela: Box, monkeypatch: pytest.M
     """The evening's prompt comes though something before it is given up each time."""
     await canela.to(1, 12)
     app = canela.stage.app
-    really = work.fallen_due
+    really = fallen_due
 
-    def slow(known: object, practice: object, fallen: work.Fallen, now: object) -> object:
+    def slow(known: object, practice: object, fallen: Fallen, now: object) -> object:
         if fallen.kind == "board":
             time.sleep(SLOW)
         return really(known, practice, fallen, now)  # type: ignore[arg-type]
