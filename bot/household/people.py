@@ -144,7 +144,9 @@ def forget(ctx: AtHome, out: Effects, chart: Chart, person: Person) -> None:
         Due(f"forget:{person.id}", ERASING, at, None, {"person": person.id}),
         Entry("left", "former caregiver", "asked that their data be deleted", chart.id),
     )
-    words = ctx.words.say("forgotten", person.lang, clinic=ctx.clinic.name)
+    stays = any(member.user == person.user for member in ctx.staff)
+    key = "forgotten_staff" if stays else "forgotten"
+    words = ctx.words.say(key, person.lang, clinic=ctx.clinic.name)
     out.tell(person, Purpose.admin, words, patient=chart.id)
 
 

@@ -37,6 +37,7 @@ SENT_MEANWHILE, LAST_WAIT = timedelta(minutes=1), timedelta(days=1)
 """How long an erasure waits for what is still to be sent: looked at so often, so long at most."""
 TRIES = 3
 """How often a row that fails is tried before staff get it as it is."""
+TOO_LONG = "it took too long"
 AGAIN, LATEST = timedelta(minutes=15), timedelta(days=1)
 """After them what falls due is tried again so late, twice as late each time, up to a day."""
 
@@ -207,13 +208,16 @@ async def handle_due(
     db: Database, practice: Practice, now: datetime, *, trusted: bool = True
 ) -> bool:
     """Do what the earliest row that is due leads to; where the clock is not ``trusted``, only of
-    what hangs on no hour of the day."""
+    what hangs on no hour of the day. What ends too late is put off like what fails: nothing
+    else waits behind it for ever. An erasure has the time it needs."""
 
-    def whole(tx: Tx) -> bool:
+    def whole(tx: Tx, *, long: bool = False) -> bool | None:
         row = tx.one("due_next", now=stamp(now), hours=int(trusted))
         if row is None:
             return False
         failing["row"] = row
+        if row["kind"] == ERASING and not long:
+            return None
         data = json.loads(row["data"])
         if row["kind"] == NOBODY and not unheard_of(tx, str(data["case"])):
             tx.run("due_mark", key=row["key"], due_at=row["due_at"], state="done", error=None)
@@ -227,9 +231,15 @@ async def handle_due(
         apply(tx, out, now)
         return True
 
+    def late(tx: Tx) -> None:
+        if "row" in failing:
+            _due_failed(tx, practice, failing["row"], TOO_LONG, now)
+
     failing: dict[str, Row] = {}
     try:
-        done = await db.transact(whole)
+        done = await db.transact(whole, late=late)
+        if done is None:
+            done = await db.transact(partial(whole, long=True), long=True)
     except Exception as error:
         row = failing.get("row")
         if row is None or passing(error):
@@ -249,7 +259,7 @@ async def handle_due(
             await db.compact()  # what was erased is not left in the file either
         except StoreError:
             logger.exception("%s: the files could not be written anew", failing["row"]["key"])
-    return done
+    return bool(done)
 
 
 def _erased_later(tx: Tx, row: Row, data: dict[str, object], now: datetime) -> bool:

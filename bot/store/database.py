@@ -61,7 +61,8 @@ class Database:
         self._place = path.absolute()
         self._file: tuple[int, int] | None = None
         self.longest = ANSWER
-        self._asked = self._ended = self._patient = 0
+        self._asked = self._ended = 0
+        self._long = False  # what takes long by its nature has its turn now
 
     async def __aenter__(self) -> Database:
         try:
@@ -118,7 +119,7 @@ class Database:
     def stands(self) -> int | None:
         """What the thread has ended so far, while somebody waits for it; else None. The same
         number for minutes: it is stuck. May be asked from any thread."""
-        waiting = self._db is not None and self._asked > self._ended and not self._patient
+        waiting = self._db is not None and self._asked > self._ended and not self._long
         return self._ended if waiting else None
 
     async def _on_thread(
@@ -134,15 +135,15 @@ class Database:
         db, turn = self._db, turn or _Turn(self.longest)
 
         def run() -> T:
+            self._long = turn.seconds is None
             try:
                 turn.go_on()
                 return function(db._conn)
             finally:
                 self._ended += 1
-                self._patient -= turn.seconds is None
+                self._long = False
 
         self._asked += 1
-        self._patient += turn.seconds is None
         asked: Any = db._execute  # the library gives it no types
         try:
             async with asyncio.timeout(None) as limit:
@@ -196,25 +197,26 @@ class Database:
             if not same:
                 raise StorageTrouble(self.path, Kind.gone, "it is not the file that was opened")
 
-    async def transact(self, function: Callable[[Tx], T]) -> T:
+    async def transact(
+        self,
+        function: Callable[[Tx], T],
+        *,
+        long: bool = False,
+        late: Callable[[Tx], object] | None = None,
+    ) -> T:
         """Run ``function`` as one transaction: all of it is kept, or nothing; the rows that it
-        changed are sealed with it."""
-        turn = _Turn(self.longest)
+        changed are sealed with it. ``long``: it takes long by its nature, and has the time it
+        needs. ``late``: kept in its stead where it ends when it was given up already."""
+        turn = _Turn(None if long else self.longest)
 
         def whole(connection: sqlite3.Connection) -> T:
             self._still_there()
-            connection.execute("BEGIN IMMEDIATE")
             try:
-                tx = Tx(connection)
-                begin(tx)
-                result = function(tx)
-                settle(tx)
-                turn.go_on()
-                connection.execute("COMMIT")
-            except BaseException:
-                _roll_back(connection)
+                return _transaction(connection, function, turn)
+            except Exception:
+                if turn.given_up and late is not None:
+                    _transaction(connection, late, _Turn(None))
                 raise
-            return result
 
         return await self._whole(whole, turn)
 
@@ -295,6 +297,21 @@ class Database:
         except BaseException:
             _roll_back(connection)
             raise
+
+
+def _transaction(connection: sqlite3.Connection, function: Callable[[Tx], T], turn: _Turn) -> T:
+    connection.execute("BEGIN IMMEDIATE")
+    try:
+        tx = Tx(connection)
+        begin(tx)
+        result = function(tx)
+        settle(tx)
+        turn.go_on()
+        connection.execute("COMMIT")
+    except BaseException:
+        _roll_back(connection)
+        raise
+    return result
 
 
 def _tables(connection: sqlite3.Connection) -> set[str]:

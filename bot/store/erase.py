@@ -35,27 +35,13 @@ from bot.records.names import Names
 from .audit import cause_of, head
 from .chaining import append
 from .database import Row, StoreError, Tx, moment, stamp
-from .erase_names import BATCH, batches, inbox, names_of, others
-from .sealed_rows import ROWS
+from .erase_names import BATCH, Trial, batches, inbox, names_of, nobody, others, strange
 
 NO_TRACES: Final = Traces({}, {})
 
 
 class StillHere(StoreError):
     """Someone still takes care of a patient under way."""
-
-
-class _Trial:
-    """A transaction whose writing is left out unless it is meant: what is told beforehand
-    is what is done."""
-
-    def __init__(self, tx: Tx, do: bool) -> None:
-        self.all, self.one = tx.all, tx.one
-        self._tx, self._do = tx, do
-
-    def run(self, name: str, /, **params: object) -> None:
-        if self._do:
-            self._tx.run(name, **params)
 
 
 def _differ(row: Row, new: dict[str, Any]) -> bool:
@@ -83,7 +69,7 @@ class Erasure:
     years: int
     by: str
     do: bool
-    tx: _Trial = field(init=False)
+    tx: Trial = field(init=False)
     tally: Tally = field(default_factory=lambda: Tally({}, []))
     files: list[str] = field(default_factory=list)
     rows: dict[int, str] = field(default_factory=dict)
@@ -92,13 +78,14 @@ class Erasure:
     _numbers: dict[str, str] = field(default_factory=dict)
     _names: dict[str, str] = field(default_factory=dict)
     _leaver: PersonId | None = None  # one who asked; their names go from kept records, too
+    _member: int | None = None  # and who they are of the practice, if they still are
     _called: dict[PersonId, Names] = field(default_factory=dict)
     _formal: Traces = NO_TRACES  # the leaver's names in this record, in what we wrote
     _sure: Traces = NO_TRACES  # and those in what people wrote
     _affected: set[PatientId] = field(default_factory=set)
 
     def __post_init__(self) -> None:
-        self.tx = _Trial(self.whole, self.do)
+        self.tx = Trial(self.whole, self.do)
 
     def patient(self, id: PatientId) -> Tally:
         """Erase what the law lets go of a patient and of those at home with it."""
@@ -119,8 +106,24 @@ class Erasure:
                 "their chat for it. End the course, or let them leave, then erase."
             )
         self._leaver = id
+        self._of_practice(one)
         self._run([], [one])
         return self._close(None, one["name"])
+
+    def _of_practice(self, person: Row) -> None:
+        """One who was of the practice is forgotten there, too; one who is stays."""
+        for row in self.tx.all("erase_staff"):
+            if row["user_id"] != person["user_id"]:
+                continue
+            if row["removed_at"] is None:
+                self._member = row["id"]
+                self.tally.keep(
+                    f"{person['name']} as one of the practice, with the name under what they did",
+                    "they are of its staff; an administrator takes them out with /staff remove",
+                )
+            else:
+                self.tally.count("former staff: name, chat and user id", 1)
+                self.tx.run("erase_staff_put", id=row["id"], name=FORMER)
 
     # ---- Whom and what ---------------------------------------------------------------
 
@@ -192,6 +195,7 @@ class Erasure:
         self._nobody(Traces(ids, self._numbers), named)
         self._received(named)
         self._threads(named)
+        strange(self.tx, Traces(ids, self._numbers))
         self._sent(Traces(ids, self._numbers), Traces({}, self._names))
         for person in people:
             self._forget(person, names=bool(gone) and set(affected) <= set(gone))
@@ -257,7 +261,8 @@ class Erasure:
         if names is not None and row["kind"] != ERASED:
             author, text, data = wordless(row["kind"], author, data, names)
         elif self._leaver and row["kind"] != ERASED:
-            author = self._formerly(author)
+            if self._member is None or row["member_id"] != self._member:
+                author = self._formerly(author)
             data = self._without_leaver(data)
             if row["kind"] not in OWN_WORDS:
                 text = self._formal.in_text(text)
@@ -292,9 +297,7 @@ class Erasure:
 
     def _nobody(self, traces: Traces, named: Traces) -> None:
         """Entries about no patient. Of those that turned somebody away nothing is left."""
-        for row in self.tx.all("erase_log_nobody"):
-            if row["kind"] in (ERASED, ROWS):  # they hold no words, and prove what they say
-                continue
+        for row in batches(nobody(self.whole), "id"):
             said = f"{row['author']}\n{row['text']}\n{row['data']}"
             if row["kind"] in LOOSE and named.in_text(said) != said:
                 bare = {**row, "text": "", "data": "{}"}
@@ -349,7 +352,9 @@ class Erasure:
                 self.tx.run("erase_hold_put", id=row["id"], new=id_then, **new)
         for row in self.tx.all("erase_rows_due", patient_id=id):
             new_key, data = traces.in_text(row["key"]), traces.in_json(row["data"])
-            if full and row["state"] != "waiting":
+            data = self._sure.in_json(self._formal.in_json(data))
+            said = "text" in json.loads(data)  # a raw copy of what was sent
+            if row["state"] != "waiting" and (full or (said and id in self._whole)):
                 data = "{}"
             if (new_key, data) != (row["key"], row["data"]):
                 self.tx.run("erase_due_put", key=row["key"], new=new_key, data=data)

@@ -7,12 +7,26 @@ from collections.abc import Callable, Iterable, Iterator
 from typing import Final
 
 from bot.model.ids import PatientId, PersonId
-from bot.records.erasure import FORMER, GONE, OWNER
+from bot.records.erasure import FORMER, GONE, OWNER, Traces
 from bot.records.names import Names, names_in
 
 from .database import Row, Tx
 
 BATCH: Final = 2000
+
+
+class Trial:
+    """A transaction whose writing is left out unless it is meant: what is told beforehand
+    is what is done."""
+
+    def __init__(self, tx: Tx, do: bool) -> None:
+        self.all, self.one = tx.all, tx.one
+        self._tx, self._do = tx, do
+
+    def run(self, name: str, /, **params: object) -> None:
+        """Only where it is meant."""
+        if self._do:
+            self._tx.run(name, **params)
 
 
 def batches(read: Callable[[int], list[Row]], key: str) -> Iterator[Row]:
@@ -26,6 +40,11 @@ def batches(read: Callable[[int], list[Row]], key: str) -> Iterator[Row]:
 def inbox(tx: Tx) -> Callable[[int], list[Row]]:
     """Reads what came in and was worked, a batch at a time."""
     return lambda after: tx.all("erase_inbox", after=after, most=BATCH)
+
+
+def nobody(tx: Tx) -> Callable[[int], list[Row]]:
+    """Reads the log's entries about no patient, a batch at a time."""
+    return lambda after: tx.all("erase_log_nobody", after=after, most=BATCH)
 
 
 def names_of(tx: Tx, person: Row) -> Names:
@@ -47,11 +66,21 @@ def names_of_account(tx: Tx, number: int) -> Names:
 
 
 def others(tx: Tx, person: PersonId, patients: Iterable[PatientId]) -> set[str]:
-    """What others are called, of whom the record may speak: people, staff, patients."""
-    found = {one["name"] for one in tx.all("staff")}
+    """What others are called, of whom the record may speak: people, staff, patients. One who is
+    of the practice, too, is nobody else."""
+    own = tx.one("erase_person", id=person)
+    found = {one["name"] for one in tx.all("staff") if not own or one["user_id"] != own["user_id"]}
     for patient in patients:
         carers = {one["person_id"] for one in tx.all("erase_carers", patient_id=patient)}
         rows = [tx.one("erase_person", id=id) for id in carers - {person}]
         rows.append(tx.one("erase_patient", id=patient))
         found |= {row["name"] for row in rows if row is not None}
     return found
+
+
+def strange(tx: Trial, traces: Traces) -> None:
+    """Keys of rows that another hand has touched: they are sealed no more."""
+    for row in tx.all("erase_strange"):
+        if (new := traces.in_text(row["key"])) != row["key"]:
+            for name in ("erase_strange_put", "erase_strange_seal"):
+                tx.run(name, name=row["name"], key=row["key"], new=new)

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from bot.records.chain import ERASED
 from bot.records.erasure import LOOSE, STRANGER, Tally, Traces
 
 from .audit import head
 from .database import StoreError
 from .erase import Erasure
-from .erase_names import names_of_account
+from .erase_names import batches, names_of_account, nobody
 
 
 @dataclass(slots=True)
@@ -33,9 +32,9 @@ class StrangerErasure(Erasure):
         names = {*called.whole, *called.accounts}
         ids = {number: STRANGER}
         only, named = Traces(ids, {}), Traces(ids, dict.fromkeys(names, STRANGER))
-        for row in self.tx.all("erase_log_nobody"):
+        for row in batches(nobody(self.whole), "id"):
             said = f"{row['author']}\n{row['text']}\n{row['data']}\n{row['event']}"
-            if row["kind"] == ERASED or only.in_text(said) == said:
+            if only.in_text(said) == said:
                 continue
             left = {**row, "author": named.in_text(row["author"])}
             if row["kind"] in LOOSE:

@@ -23,6 +23,8 @@ from .tx import Row, Tx, moment
 
 ROWS: Final = "rows"
 """The kind of an entry that bears the sums of tables."""
+BATCH: Final = 1000
+"""So many noted rows are sealed at once: all of a long table would fill the memory."""
 ALL: Final = 1 << 256
 """Sums are counted round, so that a row is taken out of one as it was put in."""
 SEALED_SINCE: Final = 15
@@ -91,10 +93,21 @@ def seal_all(tx: Tx) -> None:
 
 
 def _settled(tx: Tx, name: str) -> int:
-    """The digests of the touched rows of a table, made anew; by how much their sum changes."""
-    now = {row["sealed_key"]: row for row in tx.all(f"touched_rows:{name}")}
-    change = 0
-    for old in tx.all("touched_before", name=name):
+    """The digests of the touched rows of a table, made anew; by how much their sum changes.
+    A row that is met again is sealed already, and changes nothing."""
+    after, change = 0, 0
+    while (batch := tx.one("touched_batch", name=name, after=after, most=BATCH)) is not None:
+        if (last := batch["last"]) is None:
+            break
+        change += _batch_settled(tx, name, after, last)
+        after = last
+    return change
+
+
+def _batch_settled(tx: Tx, name: str, after: int, last: int) -> int:
+    rows = tx.all(f"touched_rows:{name}", after=after, last=last)
+    now, change = {row["sealed_key"]: row for row in rows}, 0
+    for old in tx.all("touched_before", name=name, after=after, last=last):
         key, row, before = old["key"], now.get(old["key"]), old["digest"]
         if row is None:
             if before is not None:

@@ -16,6 +16,7 @@ from bot.cli import main
 from bot.model.chart import WoundCheck
 from bot.model.effects import Effects, ReviewChange, WoundPut
 from bot.model.ids import EventId, LineId, PatientId
+from bot.store import sealed_rows
 from bot.store.audit import verify
 from bot.store.sealed_rows import MAY_CHANGE, settle
 from bot.store.sql import SEALED
@@ -149,3 +150,17 @@ async def test_the_command_tells_what_is_gone(
     told = capsys.readouterr().out
     assert f"{table} " in told
     assert "is not kept any more" in told
+
+
+async def test_rows_that_are_sealed_in_batches_are_sealed_once(
+    canela: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Also one that a transaction changed again in another batch."""
+    monkeypatch.setattr(sealed_rows, "BATCH", 1)
+    await canela.to(1, 12)
+    await canela.says(canela.ines, "she threw up blood")
+    await canela.to(2, 9)
+    db = canela.stage.app.db
+    assert (await db.read(verify)).strays == ()
+    await db.transact(sealed_rows.seal_all)
+    assert (await db.read(verify)).strays == ()

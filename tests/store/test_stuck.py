@@ -84,3 +84,45 @@ async def test_what_takes_long_by_its_nature_may(db: Database) -> None:
     db.longest = 0.01
     await db.compact()
     assert db.stands() is None
+
+
+async def test_what_is_known_to_take_long_has_its_time_and_stands_not(db: Database) -> None:
+    free = threading.Event()
+
+    def slow(tx: Tx) -> None:
+        _put(tx, "one")
+        free.wait(20)
+
+    held = asyncio.create_task(db.transact(slow, long=True))
+    await asyncio.sleep(0.5)
+    assert not held.done()
+    queued = asyncio.create_task(db.transact(lambda tx: _put(tx, "two"), long=True))
+    await asyncio.sleep(0.05)
+    assert db.stands() is None
+    free.set()
+    await asyncio.gather(held, queued)
+    assert await _kept(db, "one")
+
+
+async def test_what_takes_long_hides_nothing_that_is_stuck_before_it(db: Database) -> None:
+    free = threading.Event()
+    held = asyncio.create_task(db.read(lambda tx: free.wait(20)))
+    queued = asyncio.create_task(db.transact(lambda tx: _put(tx, "two"), long=True))
+    await asyncio.sleep(0.05)
+    assert db.stands() is not None
+    with pytest.raises(StorageTrouble):
+        await held
+    free.set()
+    await queued
+
+
+async def test_what_ends_too_late_leaves_what_is_kept_in_its_stead(db: Database) -> None:
+    def slow(tx: Tx) -> None:
+        _put(tx, "one")
+        time.sleep(0.6)
+
+    with pytest.raises(StorageTrouble):
+        await db.transact(slow, late=lambda tx: _put(tx, "late"))
+    await asyncio.sleep(0.6)
+    assert not await _kept(db, "one")
+    assert await _kept(db, "late")

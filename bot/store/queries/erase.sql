@@ -5,7 +5,10 @@ SELECT id, name, plan, state, enrolled_at FROM patient WHERE id = :id;
 SELECT id, user_id, chat_id, name FROM person WHERE chat_id <> 0 ORDER BY id;
 
 -- name: erase_staff
-SELECT user_id, chat_id FROM staff;
+SELECT id, user_id, chat_id, removed_at FROM staff;
+
+-- name: erase_staff_put
+UPDATE staff SET user_id = -id, chat_id = NULL, name = :name WHERE id = :id;
 
 -- name: erase_person
 SELECT id, user_id, chat_id, name FROM person WHERE id = :id;
@@ -29,8 +32,11 @@ SELECT max(at) AS at FROM log WHERE patient_id = :patient_id
 -- name: erase_log
 SELECT id, kind, author, text, data, event, person_id, member_id FROM log WHERE patient_id = :patient_id ORDER BY id;
 
+-- What says which rows changed, or what was erased, holds no words, and proves what it says.
 -- name: erase_log_nobody
-SELECT id, kind, author, text, data, event, person_id, member_id FROM log WHERE patient_id IS NULL ORDER BY id;
+SELECT id, kind, author, text, data, event, person_id, member_id FROM log
+WHERE id > :after AND patient_id IS NULL AND kind NOT IN ('erased', 'rows')
+ORDER BY id LIMIT :most;
 
 -- name: erase_log_put
 UPDATE log SET author = :author, text = :text, data = :data, salt = :salt, event = :event,
@@ -68,7 +74,18 @@ UPDATE caregiver SET left_at = coalesce(left_at, :now), hours = NULL, wants = NU
 WHERE person_id = :person_id;
 
 -- name: erase_invitation
-UPDATE invitation SET used_by = NULL WHERE used_by = :user_id;
+UPDATE invitation SET used_by = NULL, name = NULL WHERE used_by = :user_id;
+
+-- What another hand has touched stays known as that, by a key that names nobody; what was sealed
+-- of it can be guessed no more.
+-- name: erase_strange
+SELECT DISTINCT name, key FROM touched WHERE strange = 1;
+
+-- name: erase_strange_put
+UPDATE touched SET key = :new WHERE name = :name AND key = :key AND strange = 1;
+
+-- name: erase_strange_seal
+UPDATE sealed_row SET key = :new, salt = '' WHERE name = :name AND key = :key;
 
 -- name: erase_thread
 DELETE FROM thread WHERE chat_id = :chat_id;
