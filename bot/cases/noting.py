@@ -41,16 +41,8 @@ def take_note(
     day = chart.day(ctx.now)
     out.add(Heard(chart.id))
     for one in observations:
-        out.add(
-            Note(chart.id, one, day, said.source, said.by, person.id if person else None),
-            Entry(
-                "noted",
-                said.by,
-                ctx.words.observation(one, ctx.clinic.language),
-                chart.id,
-                {"observation": one.as_dict(), "day": day, "source": said.source},
-            ),
-        )
+        who = person.id if person else None
+        keep(ctx, out, Note(chart.id, one, day, said.source, said.by, who))
     history = [
         noted for noted in chart.history if not without or chart.sources[noted.id][0] != without
     ]
@@ -73,6 +65,13 @@ def take_note(
     case = raise_findings(ctx, out, held, findings, said, seen)
     put_holds(ctx, out, chart, fresh.holds, case.id if case else None)
     return findings
+
+
+def keep(ctx: Context, out: Effects, note: Note) -> None:
+    """An observation, and the entry of the log without which none stands."""
+    text = ctx.words.observation(note.observation, ctx.clinic.language)
+    data = {"observation": note.observation.as_dict(), "day": note.day, "source": note.source}
+    out.add(note, Entry("noted", note.author, text, note.patient, data))
 
 
 def _new(words: str, parts: Sequence[str]) -> str:

@@ -6,6 +6,7 @@ import argparse
 import asyncio
 import os
 import shutil
+from collections.abc import Sequence
 from datetime import datetime
 from pathlib import Path
 
@@ -26,6 +27,9 @@ from .alone import alone
 from .errors import CommandError
 from .place import add_flows, add_place
 
+SHOWN, LOGGED = 10, 200
+"""So many rows that disagree are printed, and named in the log."""
+
 
 def main(argv: list[str]) -> int:
     """0 when it is put back and checked; nothing is changed otherwise."""
@@ -40,6 +44,11 @@ def main(argv: list[str]) -> int:
     parser.add_argument("--settings", action="store_true",
                         help="take the settings and own flows of the copy, too, in place of those "
                         "that are there; where there are none they are taken anyway")  # fmt: skip
+    parser.add_argument(
+        "--although", action="store_true",
+        help="take the copy although rows of it disagree with its log: which they are is printed "
+        "and logged. One whose log itself is broken is never taken",
+    )  # fmt: skip
     parser.add_argument(
         "--back", action="store_true",
         help="undo a restore that was cut off: all is as it was before it",
@@ -102,6 +111,7 @@ def _restore(args: argparse.Namespace) -> list[str]:
         f"Put back from {args.archive}: a copy of {contents.made:%Y-%m-%d %H:%M} UTC, "
         f"{found.entries:,} entries of the log, {found.pictures:,} pictures and films, checked.",
         *moved,
+        *(["Not all of it agrees with its log:", *_disagree(found.strays)] if found.strays else []),
         "Look at this before anything else:",
         "- All that was said, given and decided after the copy is not in it.",
         "- At the next start every household is told so once and asked when each medicine was "
@@ -125,10 +135,15 @@ def _checked(args: argparse.Namespace, folder: Path, contents: Contents, now: da
     if media.exists():
         media.rename(Shelf(database).folder)
     found = asyncio.run(_sealed(database, contents, now))
-    if not found.stands:
-        first = found.breaks[0].why if found.breaks else found.strays[0]
+    if found.breaks:
         raise CommandError(
-            f"{args.archive}: its record does not stand: {first}. Take another copy."
+            f"{args.archive}: its log is broken: {found.breaks[0].why}. Take another copy."
+        )
+    if found.strays and not args.although:
+        told = "\n".join(_disagree(found.strays))
+        raise CommandError(
+            f"{args.archive}: its log is whole, but not all agrees with it:\n{told}\nTake another "
+            "copy. Where there is none, say the same with --although: it is put back as it is."
         )
     clinic, flows = folder / SETTINGS, folder / FLOWS
     settings = clinic if _takes(args, clinic, args.clinic) else args.clinic
@@ -138,13 +153,24 @@ def _checked(args: argparse.Namespace, folder: Path, contents: Contents, now: da
     return found
 
 
+def _disagree(strays: Sequence[str]) -> list[str]:
+    """What does not agree with the log, as far as somebody would read it."""
+    more = len(strays) - SHOWN
+    return [f"- {one}" for one in strays[:SHOWN]] + ([f"- and {more} more"] if more > 0 else [])
+
+
 async def _sealed(database: Path, contents: Contents, now: datetime) -> Verified:
     def work(tx: Tx) -> Verified:
         found = verify(tx, "", Shelf(database), lambda done: None)
         for key in (RESTORED, LAST_COPY):
             tx.run("setting_put", key=key, value=stamp(contents.made))
         made = contents.made.isoformat()
-        log(tx, "plan", "bot", f"records put back from a copy of {made}", now, None, {"made": made})
+        text = f"records put back from a copy of {made}"
+        data: dict[str, object] = {"made": made}
+        if found.strays:
+            text += f", although {len(found.strays)} rows of it disagreed with the log"
+            data["disagreed"] = "\n".join(found.strays[:LOGGED])
+        log(tx, "plan", "bot", text, now, None, data)
         return found
 
     try:

@@ -7,7 +7,7 @@ from datetime import datetime, timedelta
 from typing import Literal
 
 from bot.cases.cases import Said
-from bot.cases.noting import take_note
+from bot.cases.noting import keep, take_note
 from bot.context.contexts import AtHome, Context
 from bot.context.phones import emergency_phones, whom_to_phone
 from bot.context.words import when
@@ -242,7 +242,8 @@ def _told(
     if isinstance(answer, datetime):
         seen = Observation("dose", "given", med=medicine.name, at=f"{chart.local(answer):%H:%M}")
         source = hospital_source(ctx.incoming.update)
-        out.add(Note(chart.id, seen, chart.day(answer), source, person.name, person.id, answer))
+        day = chart.day(answer)
+        keep(ctx, out, Note(chart.id, seen, day, source, person.name, person.id, answer))
     topic = AboutPatient(chart.id)
     said = Said(person.name, text, event_source(out.event))
     # What the answer ended holds nothing any more: a doubt about the next one holds anew.

@@ -7,7 +7,7 @@ from dataclasses import replace
 from datetime import UTC, datetime
 
 from bot.cases.cases import Said
-from bot.cases.noting import advice_for, purpose_of, take_note
+from bot.cases.noting import advice_for, keep, purpose_of, take_note
 from bot.context.contexts import AtHome
 from bot.context.words import clock
 from bot.dosing.dosing import after_given
@@ -126,7 +126,8 @@ def _same(
         seen = Observation("dose", "given", med=line.item.med, at=clock(chart.local(at)))
         source = witness_source(line.id, event.update)
         day = chart.day(ctx.now)
-        out.add(Heard(chart.id), Note(chart.id, seen, day, source, person.name, person.id))
+        out.add(Heard(chart.id))
+        keep(ctx, out, Note(chart.id, seen, day, source, person.name, person.id))
     out.tell(person, Purpose.answer, text, patient=chart.id)
 
 

@@ -58,17 +58,18 @@ class Record:
 def settled(records: Sequence[Record]) -> list[Record]:
     """The log without what was queued and has arrived since: its arrival has the words. What
     never will arrive is not called on its way."""
-    arrived = {record.data.get("key") for record in records if record.kind == "sent"}
-    never = {
-        one.data.get("key") for one in records if one.kind == "delivery" and one.data.get("final")
-    }
-    return [
-        replace(record, kind="not_sent")
-        if record.kind == "queued" and record.data.get("key") in never
-        else record
-        for record in records
-        if record.kind != "queued" or record.data.get("key") not in arrived
-    ]
+    after: dict[object, str] = {}  # by key: what became of the message, seen from behind
+    found: list[Record] = []
+    for one in reversed(records):
+        key = one.data.get("key")
+        if one.kind == "sent" or (one.kind == "delivery" and one.data.get("final")):
+            after[key] = one.kind
+        if one.kind == "queued" and (end := after.get(key)):
+            if end == "delivery":
+                found.append(replace(one, kind="not_sent"))
+            continue
+        found.append(one)
+    return found[::-1]
 
 
 def queued_at(record: Record) -> datetime | None:

@@ -63,6 +63,8 @@ def _waiting(
         since = moment(row["created_at"])
         if since > ahead:  # put there by a clock that was wrong
             since = begun
+        if row["held_at"] is not None:  # by ourselves: nothing hindered it until then
+            since = max(since, min(moment(row["held_at"]), now))
         found.append((row, max(since, begun) + _patience(tx, row)))
     return found
 

@@ -235,6 +235,8 @@ def _claim_all(tx: Tx, ids: Iterable[int]) -> list[Row]:
 def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> None:
     """What became of a message, in one transaction."""
     by = Cause(row["event"])
+    if not isinstance(got, Delivered) and _silenced(tx, row):
+        return
     if isinstance(got, Delivered) and message.kind == "send" and got.message is None:
         got = Uncertain(why="the answer named no message")
     if isinstance(got, Delivered):
@@ -248,6 +250,8 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
         # A failing line must not spin: at least a second, and longer each time.
         pause = got.after_seconds if got.ours else max(got.after_seconds, _pause(row) / 2)
         _retry(tx, row, now + timedelta(seconds=pause), got.why, uncertain=0)
+        if got.ours:
+            tx.run("outbox_held", id=row["id"], now=stamp(now))
     elif isinstance(got, Uncertain):
         _retry(tx, row, now + timedelta(seconds=_pause(row)), got.why, uncertain=1)
     elif isinstance(got, Moved):
@@ -328,6 +332,8 @@ def _is_anothers(tx: Tx, message: Outgoing) -> bool:
 
 def _not_now(tx: Tx, row: Row, message: Outgoing, now: datetime) -> Delivery | None:
     """Asked at each try: what keeps a message from being sent now, if anything does."""
+    if _silenced(tx, row):
+        return Refused(why=f"{OVER}the patient died")
     if not still_staff(tx, row):
         return Refused(why=NO_LONGER)
     if (later := wait(tx, row, message, now)) is not None:
@@ -336,6 +342,12 @@ def _not_now(tx: Tx, row: Row, message: Outgoing, now: datetime) -> Delivery | N
     if why is None and row["attempts"] > 1:
         why = _over(tx, row, message, now)
     return Refused(why=f"{OVER}{why}") if why else None
+
+
+def _silenced(tx: Tx, row: Row) -> bool:
+    """Whether a death that was told while it was under way has ended it: no try follows, and
+    nothing comes of how this one ends, unless it has arrived."""
+    return tx.one("outbox_silenced", id=row["id"]) is not None
 
 
 def _over(tx: Tx, row: Row, message: Outgoing, now: datetime) -> str:
@@ -365,6 +377,8 @@ def _pause(row: Row) -> float:
 
 def _unsendable(tx: Tx, row: Row, why: str, now: datetime) -> None:
     """It holds what cannot be sent, by a mistake of ours."""
+    if _silenced(tx, row):
+        return
     _done(tx, row, "refused", None, why, now)
     if row["kind"] == "send":
         by, data = Cause(row["event"]), {"chat": row["chat_id"], "key": row["dedupe"],

@@ -116,10 +116,14 @@ def _message(tx: Tx, link: Link) -> Iterator[str]:
         return
     data = _json(link.data)
     if link.kind != "tapped" and (key := data.get("key")):
-        row = tx.one("outbox_of", dedupe=key)
-        if row is None:
+        rows = tx.all("outbox_of", dedupe=key)
+        if len(rows) > 1:  # what did not leave in its hour gave its key to what came instead
+            written = data.get("queued", link.at if link.kind == "queued" else "")
+            rows = [row for row in rows if written in (row["created_at"], "")]
+        bodies = [_json(row["body"]) for row in rows]
+        if not bodies:
             yield f"the message of entry {link.id} is not in the outbox any more"
-        elif (body := _json(row["body"])) and not _same(body, link.text):
+        elif not any(not body or _same(body, link.text) for body in bodies):
             yield f"the message of entry {link.id} is not what the outbox holds"
     number = str(data.get("source", "")).removeprefix("tap:")
     if (
@@ -139,9 +143,11 @@ def _sums(link: Link) -> Mapping[str, str]:
 
 def _same(body: dict[str, object], logged: str) -> bool:
     """Codes aside: the outbox needs them until the message has arrived, the log never does. Sent
-    once more after a lost answer, it had a word of that before it."""
-    sent, again = str(body.get("text", "")), body.get("again")
-    words = (sent, f"{again}\n{sent}") if again else (sent,)
+    late it had its hour before it; sent once more after a lost answer, a word of that."""
+    sent, written, again = (str(body.get(one, "")) for one in ("text", "written", "again"))
+    words = [sent, f"{written}\n{sent}"] if written else [sent]
+    if again:
+        words += [f"{again}\n{one}" for one in words]
     return without_codes(logged) in map(without_codes, words)
 
 

@@ -39,6 +39,7 @@ MAY_CHANGE: Final[Mapping[str, str]] = {
     "outbox.uncertain": "how many of these tries had no answer",
     "outbox.due_at": "when it is tried again: later with each failure",
     "outbox.error": "why it failed last",
+    "outbox.held_at": "when the bot itself held it back: staff only hear later that it waits",
     "media.attempts": "how often a picture was fetched",
     "media.error": "why it failed last",
     "inbox": "what arrived must be kept even where the log cannot be written; what was read of it "

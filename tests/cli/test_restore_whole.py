@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import asyncio
+import contextlib
 import os
 import shutil
+import sqlite3
 import subprocess
 import sys
 from collections.abc import Callable
@@ -14,9 +16,12 @@ from pathlib import Path
 import pytest
 
 from bot import cli
+from bot.model.chat import Outgoing
+from bot.model.ids import PatientId
 from bot.service.backup import back_up
 from bot.store.database import Database
 from bot.store.exchange import note_of
+from bot.store.rows import log, send
 from bot.store.shelf import Shelf
 
 NOW = datetime(2026, 3, 4, tzinfo=UTC)
@@ -33,6 +38,7 @@ def rename(self, target):
 pathlib.Path.rename = rename
 sys.exit(main(sys.argv[2:]))
 """
+WORDS = Outgoing(kind="send", dedupe="m:1", chat=1, text="at eleven", patient=PatientId(1))
 OPTIONS = ("--clinic", "else/clinic.yaml", "--flows", "else/own", "--settings")
 
 
@@ -98,6 +104,54 @@ def test_it_puts_all_of_it_back() -> None:
     assert restore("copy.tar") == 0
     assert restored(everything())
     assert not list(Path().rglob("*restor*"))
+
+
+def _spoilt(statement: str) -> None:
+    """The copy anew, of the practice with one row changed by hand."""
+
+    async def copied() -> None:
+        async with Database(path) as db:
+            await db.transact(lambda tx: log(tx, "plan", "Kim", "begun", NOW))
+            await db.transact(lambda tx: send(tx, [WORDS], NOW))
+            await db.transact(lambda tx: tx.run("setting_put", key="which", value="copy"))
+        with contextlib.closing(sqlite3.connect(path)) as plain, plain:
+            plain.execute(statement)
+        async with Database(path) as db:
+            Path("copy.tar").unlink()
+            await back_up(db, Path("copy.tar"), None, None, NOW)
+
+    path = Path("spoilt") / "slowleash.db"
+    path.parent.mkdir()
+    asyncio.run(copied())
+    shutil.rmtree(path.parent)
+
+
+def test_a_copy_with_a_row_that_disagrees_is_taken_only_when_that_is_said(
+    capsys: pytest.CaptureFixture[str],
+) -> None:
+    """It may be the only one there is: what disagrees is told and logged."""
+    _spoilt("""UPDATE outbox SET body = replace(body, 'eleven', 'seven')""")
+    before = everything()
+    assert restore("copy.tar") == 2
+    assert everything() == before
+    told = capsys.readouterr().err
+    assert "--although" in told
+    assert "is not what the outbox holds" in told
+    assert restore("copy.tar", "--although") == 0
+    assert "is not what the outbox holds" in capsys.readouterr().out
+    with contextlib.closing(sqlite3.connect("slowleash.db")) as plain:
+        row = "SELECT text, data FROM log WHERE text LIKE 'records put back%'"
+        text, data = plain.execute(row).fetchone()
+    assert "although" in text
+    assert "is not what the outbox holds" in data
+
+
+def test_a_copy_whose_log_is_broken_is_never_taken(capsys: pytest.CaptureFixture[str]) -> None:
+    _spoilt("UPDATE log SET text = 'ended' WHERE id = 1")
+    before = everything()
+    assert restore("copy.tar", "--although") == 2
+    assert everything() == before
+    assert "its log is broken" in capsys.readouterr().err
 
 
 @pytest.mark.skipif(os.name == "nt", reason="no such signal there")

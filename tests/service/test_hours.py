@@ -4,6 +4,7 @@ again at each try whether it may still leave; a dose whose hour passed is asked 
 from __future__ import annotations
 
 import asyncio
+from collections.abc import AsyncIterator
 from datetime import timedelta
 from pathlib import Path
 
@@ -11,10 +12,18 @@ import pytest
 
 from bot.cli.restore import main as restore
 from bot.service.backup import back_up
+from bot.store.audit import verify
 from tests.service.box import Box, at
 from tests.service.test_nobody_to_page import own_chat
 
 ASKED = "When was the last {} given to Canela?"
+
+
+@pytest.fixture(autouse=True)
+async def _log_and_outbox_agree(canela: Box) -> AsyncIterator[None]:
+    """Whatever happened: the record stands."""
+    yield
+    assert (await canela.stage.app.db.read(verify)).strays == ()
 
 
 async def down(box: Box) -> None:
@@ -103,6 +112,21 @@ async def test_put_back_with_a_prompt_ready_it_is_asked_about(canela: Box, tmp_p
     said = _since(canela, before)
     assert not any("Give c" in one for one in said)
     assert _asked(said, "carprofen", "cephalexin")
+
+
+async def test_a_copy_made_after_an_outage_is_put_back(canela: Box, tmp_path: Path) -> None:
+    """What did not leave gave its key away: its entry of the log still finds its words."""
+    await _queued(canela)
+    await canela.to(1, 20, 20)
+    await canela.says(canela.ines, "gave carprofen")
+    up(canela)
+    await canela.to(2, 9)
+    archive = tmp_path / "copy.tar"
+    stage = canela.stage
+    await back_up(stage.app.db, archive, None, None, stage.clock.now())
+    await stage.stop_bot()
+    assert await asyncio.to_thread(restore, [str(archive), "--database", str(stage.path)]) == 0
+    await stage.start_bot()
 
 
 async def test_a_short_delay_prompts_what_stands_now(canela: Box) -> None:

@@ -19,6 +19,7 @@ from bot.model.chat import Delivered, Delivery, Outgoing
 from bot.model.ids import PatientId
 from bot.model.settings import Clinic
 from bot.store import load
+from bot.store.audit import verify
 from demo.stage import Stage
 from tests.service.box import CLINIC, Box, at, plan
 from tests.service.test_hours import down, up
@@ -106,6 +107,7 @@ async def _play(begins: datetime, lasts: timedelta, *, program: bool, answers: b
                     question = box.last(box.ines, f"When was the last {name}")
                     await box.taps(box.ines, "None since then", question)
             await stage.advance(END)
+            assert (await stage.app.db.read(verify)).strays == ()
             if answers:
                 _goes_on(heard)
             else:

@@ -10,19 +10,23 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
 
+import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from bot.context.words import default_words
 from bot.model.chat import Delivered, Delivery, Gone, Outgoing, Refused, TryAgain, Uncertain
-from bot.model.ids import PatientId
+from bot.model.effects import Effects, Hush
+from bot.model.ids import EventId, PatientId
 from bot.records.fhir import bundle
 from bot.records.record import readable
 from bot.records.whole import WholeRecord
-from bot.service.sender import Sender
+from bot.service.late import handle_late
+from bot.service.sender import Sender, recover
+from bot.store.apply import apply
 from bot.store.database import Database, Tx
 from bot.store.rows import send
-from bot.store.whole import whole
+from bot.store.whole import log_of, whole
 from bot.telegram.pace import Limits, Pace
 from tests.service.box import Box
 
@@ -188,3 +192,71 @@ async def _whole(canela: Box) -> WholeRecord:
 def _communications(record: WholeRecord) -> list[dict[str, Any]]:
     made = json.loads(json.dumps(bundle(record, NOW, default_words(), "en")))["entry"]
     return [e["resource"] for e in made if e["resource"]["resourceType"] == "Communication"]
+
+
+ENDS = ("arrived", "uncertain", "again", "refused", "gone", "mistake")
+
+
+@pytest.mark.parametrize("ends", ENDS)
+async def test_what_was_under_way_at_a_death_is_not_tried_again(tmp_path: Path, ends: str) -> None:
+    """However that one try ends; what is said afterwards goes out."""
+    tried: list[str] = []
+    message = _words(1, 0).model_copy(update={"patient": 1})
+
+    async def deliver(out: Outgoing) -> Delivery:
+        tried.append(out.dedupe)
+        if out.dedupe != message.dedupe:
+            return Delivered(message=9)
+        death = Effects(EventId("x:1"))
+        death.add(Hush(PatientId(1)))
+        await db.transact(lambda tx: apply(tx, death, NOW))
+        match ends:
+            case "arrived":
+                return Delivered(message=8)
+            case "uncertain":
+                return Uncertain(why="500")
+            case "again":
+                return TryAgain(after_seconds=0, why="429")
+            case "refused":
+                return Refused(why="400")
+            case "gone":
+                return Gone(why="403")
+        raise RuntimeError("a mistake")
+
+    async with Database(tmp_path / "a.db") as db:
+        await db.transact(lambda tx: send(tx, [message], NOW))
+        sender = Sender(db, deliver, Pace(FREE))
+        await sender.send_ready(NOW)
+        await recover(db)
+        after = _words(1, 1).model_copy(update={"patient": 1})
+        await db.transact(lambda tx: send(tx, [after], NOW))
+        for minute in range(10):
+            await sender.send_ready(NOW + timedelta(minutes=minute))
+        assert tried == [message.dedupe, after.dedupe]
+        states = [row["state"] for row in await _rows(db)]
+        assert states == ["sent" if ends == "arrived" else "refused", "sent"]
+        kinds = [row.kind for row in await db.read(lambda tx: log_of(tx, PatientId(1)))]
+        assert "delivery" not in kinds, "staff need not see to it"
+
+
+async def test_what_we_hold_back_ourselves_is_not_called_stuck(tmp_path: Path) -> None:
+    """Its time begins when it is let go; then it is as any other that does not get through."""
+    answer: list[Delivery] = [TryAgain(after_seconds=0, why="not yet", ours=True)]
+
+    async def deliver(out: Outgoing) -> Delivery:
+        return answer[-1]
+
+    async with Database(tmp_path / "a.db") as db:
+        await db.transact(lambda tx: send(tx, [_words(1, 0)], NOW))
+        sender, now = Sender(db, deliver, Pace(FREE)), NOW
+        for minute in range(30):
+            now = NOW + timedelta(minutes=minute)
+            await sender.send_ready(now)
+            assert not await handle_late(db, NOW, now)
+        answer.append(TryAgain(after_seconds=0, why="502"))
+        late = []
+        for second in range(0, 150, 10):
+            then = now + timedelta(seconds=second)
+            await sender.send_ready(then)
+            late += [second] * await handle_late(db, NOW, then)
+        assert late == [120]

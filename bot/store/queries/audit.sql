@@ -26,8 +26,10 @@ SELECT id, data FROM log WHERE patient_id = :patient_id AND kind = 'noted' ORDER
 -- name: observations_kept
 SELECT id, source, body FROM observation WHERE patient_id = :patient_id ORDER BY id;
 
+-- The message of a key, and those that had it before (`in_time.hand_on`).
 -- name: outbox_of
-SELECT body FROM outbox WHERE dedupe = :dedupe;
+SELECT body, created_at FROM outbox
+WHERE dedupe = :dedupe OR (dedupe > :dedupe || ':late:' AND dedupe < :dedupe || ':late;');
 
 -- name: inbox_of
 SELECT state FROM inbox WHERE update_id = :update_id;

@@ -105,6 +105,9 @@ UPDATE outbox SET state = 'waiting', due_at = :due_at, error = :error,
   uncertain = uncertain + :uncertain
 WHERE id = :id;
 
+-- name: outbox_held
+UPDATE outbox SET held_at = :now WHERE id = :id;
+
 -- name: outbox_due_soon
 UPDATE outbox SET due_at = :now WHERE state = 'waiting' AND due_at > :latest;
 
@@ -132,7 +135,8 @@ WHERE state = 'waiting'
 
 -- What waits to be sent and was not found late yet; the oldest first.
 -- name: outbox_waits
-SELECT id, dedupe, chat_id, topic, patient_id, urgent, staff, event, created_at, error, body
+SELECT id, dedupe, chat_id, topic, patient_id, urgent, staff, event, created_at, held_at, error,
+  body
 FROM outbox
 WHERE state IN ('waiting', 'sending') AND kind = 'send' AND late_at IS NULL
   AND (created_at <= :before OR created_at > :ahead)
@@ -161,9 +165,13 @@ ON CONFLICT (old) DO UPDATE SET new = excluded.new;
 -- name: chat_former
 SELECT old FROM chat_moved WHERE new = :chat_id;
 
+-- What is under way may yet arrive, but is not tried again.
 -- name: outbox_silence
 UPDATE outbox SET state = 'refused', error = 'the patient died', sent_at = :now
-WHERE patient_id = :patient_id AND state = 'waiting';
+WHERE patient_id = :patient_id AND state IN ('waiting', 'sending');
+
+-- name: outbox_silenced
+SELECT 1 AS there FROM outbox WHERE id = :id AND state <> 'sending';
 
 -- Those to whom a prompt has come: its keys lie between ``first`` and ``last``.
 -- name: outbox_prompt_arrived
