@@ -94,12 +94,13 @@ class App:
         self.alert = alert or Alert(clinic, default_words(), path.with_name(f"{path.name}-alerts"))
         self._watch = ClockWatch(self.db, self.alert)
         self.lookout = Lookout(self.db, client, self.alert)
-        self.clock = clock or SystemClock()
+        self._clock = Believed(clock or SystemClock(), self._watch)
+        self._begun = self._clock.ticks()
         self._loop: asyncio.AbstractEventLoop | None = None
         self._awake = asyncio.Event()
         self._outgoing = asyncio.Event()
         self._settling = asyncio.Lock()
-        self._beaten = self._begun = NEVER
+        self._beaten = NEVER
         self._read_first, self._kept_all, self._read_until = False, True, 0.0
         self._fetch = asyncio.Event()
         self._clock_moved = asyncio.Event()
@@ -128,14 +129,15 @@ class App:
             self.storage.practice = self.practice
             await self.storage.remember()
             self.sender = Sender(self.db, self._deliver, self._pace)
-            self._begun = self.clock.now()
+            words = self.practice.words
+            await self.alert.attach(self.db, self._deliver, self._outgoing.set, words)
+            self._begun = self._clock.ticks()
+            await self._trusted()  # before an hour is written down
             opens = next_opening(self.clinic, self.clock.now())
             await self.db.transact(lambda tx: tx.run("due_first_board", due_at=stamp(opens)))
             await self.db.transact(lambda tx: tx.run("due_given_up"))
             await due_soon(self.db, self.clock.now(), LONGEST_RETRY)
             again = await recover(self.db)
-            words = self.practice.words
-            await self.alert.attach(self.db, self._deliver, self._outgoing.set, words)
             if again:
                 logger.info("%d messages were under way at the last stop: sent again", again)
             self.db.on_trouble = self.storage.seen
@@ -160,7 +162,9 @@ class App:
 
     @clock.setter
     def clock(self, machine: Clock) -> None:
+        ran = self._clock.ticks() - self._begun
         self._clock = Believed(machine, self._watch)
+        self._begun = self._clock.ticks() - ran
 
     async def _deliver(self, message: Outgoing) -> Delivery:
         return await deliver(self.client, message)
@@ -239,7 +243,7 @@ class App:
             )
             late = False
             if time.monotonic() - looked >= 1:
-                late = await handle_late(self.db, self._begun, self.clock.now())
+                late = await handle_late(self.db, self._clock.at(self._begun), self.clock.now())
                 looked = time.monotonic()
             if not (heard or due or late):
                 return done
@@ -428,7 +432,7 @@ class App:
         def first(tx: Tx) -> datetime | None:
             rows = (tx.one("due_first"), tx.one("outbox_next_due"))
             found = [moment(row["at"]) for row in rows if row and row["at"]]
-            late = next_late(tx, self._begun, self.clock.now())
+            late = next_late(tx, self._clock.at(self._begun), self.clock.now())
             found += [late] if late is not None else []
             return min(found, default=None)
 

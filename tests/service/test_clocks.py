@@ -13,6 +13,7 @@ from bot.service.clock_judge import AGREES, JUMP, SLEW, Heard, Judgement
 from bot.store.database import stamp
 from bot.telegram.client import Client
 from tests.service.box import Box, at
+from tests.service.test_nobody_to_page import own_chat
 
 NOON = datetime(2026, 3, 5, 12, tzinfo=UTC)
 
@@ -148,6 +149,44 @@ async def test_an_administrator_says_that_the_clock_is_right(canela: Box) -> Non
     clock.start = at(1, 22)  # that word was of the jump before
     await canela.stage.settle()
     assert "jumped by" in canela.on_desk()[-1]
+
+
+@pytest.mark.parametrize("hours", [-24, 0, 2, 48])
+async def test_a_start_by_a_wrong_clock_leaves_no_case_without_another_way(
+    canela: Box, dates: list[tuple[datetime, float]], hours: int
+) -> None:
+    """What waits too long to be sent is seen as soon as the clock is right, and before."""
+    okafor = await own_chat(canela, "Dr Okafor")
+    await canela.to(2, 12)
+    stage = canela.stage
+    await stage.stop_bot()
+    wall = Wall(at(2, 12) + timedelta(hours=hours))
+    stage.clock = wall  # type: ignore[assignment]
+    dates.append((at(2, 12).astimezone(UTC), wall.monotonic()))
+    await stage.start_bot()
+    await stage.settle()
+    wall.start = at(2, 12)
+    await stage.settle()
+    heard = len(canela.heard(okafor))
+    stage.standin.fault("gateway", "sendMessage", times=10**6, chat=canela.desk)
+    await canela.says(canela.ines, "he threw up blood")
+    for minute in range(1, 8):
+        wall.goes(at(2, 12, minute))
+        await stage.settle()
+    assert any("EMERGENCY" in text for text in canela.heard(okafor)[heard:])
+
+
+async def test_a_start_by_a_wrong_clock_writes_down_no_hour_of_it(
+    canela: Box, dates: list[tuple[datetime, float]]
+) -> None:
+    await canela.to(2, 12)
+    stage = canela.stage
+    await stage.stop_bot()
+    wall = Wall(at(9, 12))
+    stage.clock = wall  # type: ignore[assignment]
+    dates.append((at(2, 12).astimezone(UTC), wall.monotonic()))
+    await stage.start_bot()
+    assert abs(stage.app.clock.now() - at(2, 12)) < timedelta(minutes=1)
 
 
 async def test_what_is_told_while_the_clock_is_ahead_is_paged_again_by_the_true_hour(
