@@ -44,7 +44,7 @@ from .practice import open_practice, secret_of
 from .sender import Sender, recover
 from .storage import StorageWatch
 from .watchdog import Part, Watchdog
-from .work import audit, handle_due, handle_update
+from .work import audit, handle_due, handle_update, next_row
 
 logger = logging.getLogger(__name__)
 NEVER = datetime.min.replace(tzinfo=UTC)
@@ -352,8 +352,8 @@ class App:
         def there(tx: Tx) -> bool:
             if tx.one("inbox_next") is not None:
                 return True
-            now = stamp(self.clock.now())
-            return not read_first and tx.one("due_next", now=now, hours=int(trusted)) is not None
+            now = self.clock.now()
+            return not read_first and next_row(tx, now, trusted=trusted) is not None
 
         return await self.db.read(there)
 
@@ -420,8 +420,6 @@ class App:
             scheduler.shutdown(wait=False)
 
     async def _audit(self) -> None:
-        if not self._watch.trusted:
-            return
         await due_soon(self.db, self.clock.now(), LONGEST_RETRY)
         if lost := await audit(self.db, self.clock.now()):
             logger.warning("%d open cases had no next page; they have one now", lost)

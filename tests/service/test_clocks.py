@@ -236,6 +236,28 @@ async def test_a_day_ahead_declares_no_dose_missed(canela: Box) -> None:
     assert any("believed again" in text for text in canela.on_desk())
 
 
+@pytest.mark.parametrize("hours", [-24, -2, 2, 24])
+async def test_an_emergency_is_paged_again_while_the_clock_is_not_believed(
+    canela: Box, hours: int
+) -> None:
+    """How much time has passed is known; no dose falls due by it."""
+    await canela.to(2, 19, 30)
+    app, clock = canela.stage.app, Wall(at(2, 19, 30))
+    app.clock = clock
+    await canela.stage.settle()
+    clock.start = at(2, 19, 30) + timedelta(hours=hours)
+    await canela.stage.settle()
+    home = len(canela.heard(canela.ines))
+    await canela.says(canela.ines, "he threw up blood")
+    await canela.says(canela.ines, "blorf the wug seems odd today somehow")
+    for _ in range(14):
+        clock.goes(clock.start + timedelta(minutes=3))
+        await canela.stage.settle()
+    assert any("page 3" in text for text in canela.on_desk())
+    assert any("blorf" in text for text in canela.on_desk())
+    assert not any("Give carprofen" in text for text in canela.heard(canela.ines)[home:])
+
+
 async def test_the_platforms_date_lets_it_go_on(
     canela: Box, dates: list[tuple[datetime, float]]
 ) -> None:
