@@ -54,7 +54,7 @@ LONGEST_FETCH, LONGEST_LOOK = 10, 3
 """Minutes that one picture or film may take (to come, and to be looked at three times), and one
 look at the line and the chats."""
 READ_FIRST = 30.0
-"""Seconds at most, after a start, for which what is due waits for what people wrote meanwhile:
+"""Seconds at most, after a start or a sleep, for which what is due waits for what people wrote meanwhile:
 it may tell of the very doses."""
 LONGEST_RETRY = timedelta(minutes=10)
 """Whatever is to be sent again later than this was put there by a clock that was wrong."""
@@ -102,6 +102,7 @@ class App:
         self._settling = asyncio.Lock()
         self._beaten = NEVER
         self._read_first, self._kept_all, self._read_until = False, True, 0.0
+        self._polls = False
         self._fetch = asyncio.Event()
         self._clock_moved = asyncio.Event()
         self.shelf = Shelf(path)
@@ -231,15 +232,15 @@ class App:
     async def work(self) -> int:
         """Everything that waits and is due at this moment, kept but not yet sent."""
         done, looked = 0, float("-inf")
-        await self._beat()
         while True:
+            trusted = await self._beat()
             # By turns: no reply waits behind a morning of prompts, no page behind a flood.
             kept_all = self._kept_all
             heard = await handle_update(self.db, self.practice, self.clock.now())
             if (kept_all and not heard) or time.monotonic() >= self._read_until:
                 self._read_first = False
             due = not self._read_first and await handle_due(
-                self.db, self.practice, self.clock.now(), trusted=await self._trusted()
+                self.db, self.practice, self.clock.now(), trusted=trusted
             )
             late = False
             if time.monotonic() - looked >= 1:
@@ -249,6 +250,10 @@ class App:
                 return done
             self._working_part.beat()
             done += heard + due + late
+
+    def _reads_first(self) -> None:
+        self._read_first, self._kept_all = True, False
+        self._read_until = time.monotonic() + READ_FIRST
 
     def _caught_up(self) -> None:
         """All that came while the bot was off is kept, and is read before anything falls due."""
@@ -264,15 +269,22 @@ class App:
             self._outgoing.set()
         return look.trusted
 
-    async def _beat(self) -> None:
+    async def _beat(self) -> bool:
         """Write down every few minutes that the bot runs, so that an absence is seen: at the
-        first look, once the clock can be believed."""
-        now = self.clock.now()
-        if abs(now - self._beaten) < BEAT or not await self._trusted():
-            return
-        seen = look_back if self._beaten == NEVER else beat
-        await self.db.transact(lambda tx: seen(tx, self.practice, now))
-        self._beaten = now
+        start, or after the computer slept or the storage failed. Of a clock that knows no sleep
+        only the start. Whether the clock can be believed; else it is not known yet."""
+        if not await self._trusted():
+            return False
+        now, first = self.clock.now(), self._beaten == NEVER
+        if abs(now - self._beaten) >= BEAT:
+            gaps = first or self._clock.of_machine
+            away = await self.db.transact(
+                lambda tx: look_back(tx, self.practice, now) if gaps else beat(tx, now)
+            )
+            if away and not first and self._polls:
+                self._reads_first()
+            self._beaten = now
+        return True
 
     async def fetch(self) -> int:
         """Every picture and film that is to be fetched or shown at this moment."""
@@ -311,8 +323,8 @@ class App:
             Part("watching the storage", self.storage.run),
         ]
         if polling:
-            self._read_first, self._kept_all = True, False
-            self._read_until = time.monotonic() + READ_FIRST
+            self._polls = True
+            self._reads_first()
             parts.append(
                 Part(
                     "polling",

@@ -36,6 +36,11 @@ class Believed:
         """The time, aware, UTC."""
         return self.watch.time(self.machine)
 
+    @property
+    def of_machine(self) -> bool:
+        """Whether it runs by itself: a gap in what it showed is time in which nothing ran."""
+        return isinstance(self.machine, MachineClock)
+
     def ticks(self) -> timedelta:
         """How long it has gone, whoever sets a machine's clock meanwhile: only the time between
         two of these means anything."""
