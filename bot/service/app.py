@@ -54,8 +54,8 @@ LONGEST_FETCH, LONGEST_LOOK = 10, 3
 """Minutes that one picture or film may take (to come, and to be looked at three times), and one
 look at the line and the chats."""
 READ_FIRST = 30.0
-"""Seconds at most, after a start or a sleep, for which what is due waits for what people wrote meanwhile:
-it may tell of the very doses."""
+"""Seconds at most, after a start or a sleep, for which what is due waits for what people wrote
+meanwhile: it may tell of the very doses."""
 LONGEST_RETRY = timedelta(minutes=10)
 """Whatever is to be sent again later than this was put there by a clock that was wrong."""
 
@@ -101,8 +101,8 @@ class App:
         self._outgoing = asyncio.Event()
         self._settling = asyncio.Lock()
         self._beaten = NEVER
-        self._read_first, self._kept_all, self._read_until = False, True, 0.0
-        self._polls = False
+        self._polls = self._read_first = False
+        self._kept_all, self._read_until = True, 0.0
         self._fetch = asyncio.Event()
         self._clock_moved = asyncio.Event()
         self.shelf = Shelf(path)
@@ -130,16 +130,13 @@ class App:
             self.storage.practice = self.practice
             await self.storage.remember()
             self.sender = Sender(self.db, self._deliver, self._pace)
-            words = self.practice.words
-            await self.alert.attach(self.db, self._deliver, self._outgoing.set, words)
-            self._begun = self._clock.ticks()
+            await self.alert.attach(self.db, self._deliver, self._outgoing.set, self.practice.words)
             await self._trusted()  # before an hour is written down
             opens = next_opening(self.clinic, self.clock.now())
             await self.db.transact(lambda tx: tx.run("due_first_board", due_at=stamp(opens)))
             await self.db.transact(lambda tx: tx.run("due_given_up"))
             await due_soon(self.db, self.clock.now(), LONGEST_RETRY)
-            again = await recover(self.db)
-            if again:
+            if again := await recover(self.db):
                 logger.info("%d messages were under way at the last stop: sent again", again)
             self.db.on_trouble = self.storage.seen
         except BaseException:
@@ -270,13 +267,12 @@ class App:
         return look.trusted
 
     async def _beat(self) -> bool:
-        """Write down every few minutes that the bot runs, so that an absence is seen: at the
-        start, or after the computer slept or the storage failed. Of a clock that knows no sleep
-        only the start. Whether the clock can be believed; else it is not known yet."""
-        if not await self._trusted():
-            return False
+        """Write down every few minutes that the bot runs, so that an absence is seen: before the
+        start, or while the computer slept or the storage failed (not of a clock that is only
+        set). Whether the clock can be believed."""
+        trusted = await self._trusted()
         now, first = self.clock.now(), self._beaten == NEVER
-        if abs(now - self._beaten) >= BEAT:
+        if trusted and abs(now - self._beaten) >= BEAT:
             gaps = first or self._clock.of_machine
             away = await self.db.transact(
                 lambda tx: look_back(tx, self.practice, now) if gaps else beat(tx, now)
@@ -284,7 +280,7 @@ class App:
             if away and not first and self._polls:
                 self._reads_first()
             self._beaten = now
-        return True
+        return trusted
 
     async def fetch(self) -> int:
         """Every picture and film that is to be fetched or shown at this moment."""
@@ -364,8 +360,7 @@ class App:
         def there(tx: Tx) -> bool:
             if tx.one("inbox_next") is not None:
                 return True
-            now = self.clock.now()
-            return not read_first and next_row(tx, now, trusted=trusted) is not None
+            return not read_first and bool(next_row(tx, self.clock.now(), trusted=trusted))
 
         return await self.db.read(there)
 
