@@ -145,7 +145,7 @@ class AtDesk(Talk):
 class FellDue(Context):
     """Something of this kind has fallen due at ``due_at``, it may be long ago; ``data`` is
     what its row holds.
-    ``conversation`` is that of the chat that it is about."""
+    ``conversation`` is that of the chat that it is about; ``off`` when the bot did not run."""
 
     kind: str
     due_at: datetime
@@ -153,3 +153,4 @@ class FellDue(Context):
     conversation: Conversation = NOTHING_OPEN
     roster: tuple[RosterLine, ...] = ()
     last_copy: datetime | None = None
+    off: tuple[tuple[datetime, datetime], ...] = ()

@@ -170,14 +170,17 @@ def _nobody_said(ctx: FellDue, out: Effects, chart: Chart, data: dict[str, Any])
 
 
 def _silence(ctx: FellDue, out: Effects, chart: Chart) -> None:
-    """Several times a day: has anybody at home been heard of, though something was asked?"""
+    """Several times a day: has anybody at home been heard of, though something was asked? While
+    the bot did not run nobody could be."""
     home = to_utc(chart.plan.home, chart.plan.zone)
     since = chart.last_heard or home
     asked = any(
         sheet.sent_at is not None and sheet.sent_at >= since and sheet.open
         for sheet in chart.sheets
     )
-    finding = silence(chart.last_heard, home, ctx.now, day=chart.day(ctx.now), rules=ctx.rules)
+    off = (min(ended, ctx.now) - max(begun, since) for begun, ended in ctx.off if ended > since)
+    ran = ctx.now - sum(off, timedelta(0))
+    finding = silence(chart.last_heard, home, ran, day=chart.day(ctx.now), rules=ctx.rules)
     look_again = LOOK_AGAIN
     if finding is not None and asked:
         look_again = AFTER_RAISING

@@ -90,6 +90,9 @@ class Known(Protocol):
     def last_copy(self) -> datetime | None:
         """When the whole practice was last copied."""
 
+    def off(self) -> tuple[tuple[datetime, datetime], ...]:
+        """From when to when the bot did not run."""
+
     def fresh_code(self) -> str:
         """A code that nobody has used, in case a link is to be made."""
 
@@ -122,6 +125,7 @@ def fallen_due(known: Known, practice: Practice, row: Fallen, now: datetime) -> 
         due_at=row.at,
         roster=known.roster() if row.kind == "board" else (),
         last_copy=known.last_copy() if row.kind == "board" else None,
+        off=known.off() if row.kind == "silence" else (),
         conversation=known.conversation(row.data.get("chat", 0)),
     )
 

@@ -183,6 +183,10 @@ class Kept:
         """When the whole practice was last copied: never, in a rehearsal."""
         return None
 
+    def off(self) -> tuple[tuple[datetime, datetime], ...]:
+        """From when to when the bot did not run: never, in a rehearsal."""
+        return ()
+
     def fresh_code(self) -> str:
         """A code that nobody has used."""
         return self.code

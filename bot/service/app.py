@@ -44,7 +44,7 @@ from .practice import open_practice, secret_of
 from .sender import Sender, recover
 from .storage import StorageWatch
 from .watchdog import Part, Watchdog
-from .work import audit, handle_due, handle_update
+from .work import audit, handle_due, handle_update, next_row
 
 logger = logging.getLogger(__name__)
 NEVER = datetime.min.replace(tzinfo=UTC)
@@ -54,8 +54,8 @@ LONGEST_FETCH, LONGEST_LOOK = 10, 3
 """Minutes that one picture or film may take (to come, and to be looked at three times), and one
 look at the line and the chats."""
 READ_FIRST = 30.0
-"""Seconds at most, after a start, for which what is due waits for what people wrote meanwhile:
-it may tell of the very doses."""
+"""Seconds at most, after a start or a sleep, for which what is due waits for what people wrote
+meanwhile: it may tell of the very doses."""
 LONGEST_RETRY = timedelta(minutes=10)
 """Whatever is to be sent again later than this was put there by a clock that was wrong."""
 
@@ -94,13 +94,15 @@ class App:
         self.alert = alert or Alert(clinic, default_words(), path.with_name(f"{path.name}-alerts"))
         self._watch = ClockWatch(self.db, self.alert)
         self.lookout = Lookout(self.db, client, self.alert)
-        self.clock = clock or SystemClock()
+        self._clock = Believed(clock or SystemClock(), self._watch)
+        self._begun = self._clock.ticks()
         self._loop: asyncio.AbstractEventLoop | None = None
         self._awake = asyncio.Event()
         self._outgoing = asyncio.Event()
         self._settling = asyncio.Lock()
-        self._beaten = self._begun = NEVER
-        self._read_first, self._kept_all, self._read_until = False, True, 0.0
+        self._beaten = NEVER
+        self._polls = self._read_first = False
+        self._kept_all, self._read_until = True, 0.0
         self._fetch = asyncio.Event()
         self._clock_moved = asyncio.Event()
         self.shelf = Shelf(path)
@@ -128,15 +130,13 @@ class App:
             self.storage.practice = self.practice
             await self.storage.remember()
             self.sender = Sender(self.db, self._deliver, self._pace)
-            self._begun = self.clock.now()
+            await self.alert.attach(self.db, self._deliver, self._outgoing.set, self.practice.words)
+            await self._trusted()  # before an hour is written down
             opens = next_opening(self.clinic, self.clock.now())
             await self.db.transact(lambda tx: tx.run("due_first_board", due_at=stamp(opens)))
             await self.db.transact(lambda tx: tx.run("due_given_up"))
             await due_soon(self.db, self.clock.now(), LONGEST_RETRY)
-            again = await recover(self.db)
-            words = self.practice.words
-            await self.alert.attach(self.db, self._deliver, self._outgoing.set, words)
-            if again:
+            if again := await recover(self.db):
                 logger.info("%d messages were under way at the last stop: sent again", again)
             self.db.on_trouble = self.storage.seen
         except BaseException:
@@ -160,7 +160,9 @@ class App:
 
     @clock.setter
     def clock(self, machine: Clock) -> None:
+        ran = self._clock.ticks() - self._begun
         self._clock = Believed(machine, self._watch)
+        self._begun = self._clock.ticks() - ran
 
     async def _deliver(self, message: Outgoing) -> Delivery:
         return await deliver(self.client, message)
@@ -227,24 +229,28 @@ class App:
     async def work(self) -> int:
         """Everything that waits and is due at this moment, kept but not yet sent."""
         done, looked = 0, float("-inf")
-        await self._beat()
         while True:
+            trusted = await self._beat()
             # By turns: no reply waits behind a morning of prompts, no page behind a flood.
             kept_all = self._kept_all
             heard = await handle_update(self.db, self.practice, self.clock.now())
             if (kept_all and not heard) or time.monotonic() >= self._read_until:
                 self._read_first = False
             due = not self._read_first and await handle_due(
-                self.db, self.practice, self.clock.now(), trusted=await self._trusted()
+                self.db, self.practice, self.clock.now(), trusted=trusted
             )
             late = False
             if time.monotonic() - looked >= 1:
-                late = await handle_late(self.db, self._begun, self.clock.now())
+                late = await handle_late(self.db, self._clock.at(self._begun), self.clock.now())
                 looked = time.monotonic()
             if not (heard or due or late):
                 return done
             self._working_part.beat()
             done += heard + due + late
+
+    def _reads_first(self) -> None:
+        self._read_first, self._kept_all = True, False
+        self._read_until = time.monotonic() + READ_FIRST
 
     def _caught_up(self) -> None:
         """All that came while the bot was off is kept, and is read before anything falls due."""
@@ -260,15 +266,21 @@ class App:
             self._outgoing.set()
         return look.trusted
 
-    async def _beat(self) -> None:
-        """Write down every few minutes that the bot runs, so that an absence is seen: at the
-        first look, once the clock can be believed."""
-        now = self.clock.now()
-        if abs(now - self._beaten) < BEAT or not await self._trusted():
-            return
-        seen = look_back if self._beaten == NEVER else beat
-        await self.db.transact(lambda tx: seen(tx, self.practice, now))
-        self._beaten = now
+    async def _beat(self) -> bool:
+        """Write down every few minutes that the bot runs, so that an absence is seen: before the
+        start, or while the computer slept or the storage failed (not of a clock that is only
+        set). Whether the clock can be believed."""
+        trusted = await self._trusted()
+        now, first = self.clock.now(), self._beaten == NEVER
+        if trusted and abs(now - self._beaten) >= BEAT:
+            gaps = first or self._clock.of_machine
+            away = await self.db.transact(
+                lambda tx: look_back(tx, self.practice, now) if gaps else beat(tx, now)
+            )
+            if away and not first and self._polls:
+                self._reads_first()
+            self._beaten = now
+        return trusted
 
     async def fetch(self) -> int:
         """Every picture and film that is to be fetched or shown at this moment."""
@@ -307,8 +319,8 @@ class App:
             Part("watching the storage", self.storage.run),
         ]
         if polling:
-            self._read_first, self._kept_all = True, False
-            self._read_until = time.monotonic() + READ_FIRST
+            self._polls = True
+            self._reads_first()
             parts.append(
                 Part(
                     "polling",
@@ -348,8 +360,7 @@ class App:
         def there(tx: Tx) -> bool:
             if tx.one("inbox_next") is not None:
                 return True
-            now = stamp(self.clock.now())
-            return not read_first and tx.one("due_next", now=now, hours=int(trusted)) is not None
+            return not read_first and bool(next_row(tx, self.clock.now(), trusted=trusted))
 
         return await self.db.read(there)
 
@@ -416,8 +427,6 @@ class App:
             scheduler.shutdown(wait=False)
 
     async def _audit(self) -> None:
-        if not self._watch.trusted:
-            return
         await due_soon(self.db, self.clock.now(), LONGEST_RETRY)
         if lost := await audit(self.db, self.clock.now()):
             logger.warning("%d open cases had no next page; they have one now", lost)
@@ -428,7 +437,7 @@ class App:
         def first(tx: Tx) -> datetime | None:
             rows = (tx.one("due_first"), tx.one("outbox_next_due"))
             found = [moment(row["at"]) for row in rows if row and row["at"]]
-            late = next_late(tx, self._begun, self.clock.now())
+            late = next_late(tx, self._clock.at(self._begun), self.clock.now())
             found += [late] if late is not None else []
             return min(found, default=None)
 

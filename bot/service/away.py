@@ -1,5 +1,5 @@
-"""At the start: was the bot away so long, or set back to a copy, that what fell due meanwhile
-must be asked about?"""
+"""At the start, and whenever the bot runs again: was it away so long (switched off, asleep,
+without its storage), or set back to a copy, that what fell due meanwhile must be asked about?"""
 
 from __future__ import annotations
 
@@ -15,6 +15,7 @@ from bot.model.effects import Effects
 from bot.model.ids import EventId, PatientId, PromptId
 from bot.store import load
 from bot.store.database import Tx, moment, stamp
+from bot.store.off import note_off
 from bot.store.rows import log, put_due, send
 from bot.store.staff_ways import ways
 
@@ -26,9 +27,10 @@ BEAT = timedelta(minutes=5)
 """How often it is written down that the bot runs."""
 
 
-def beat(tx: Tx, practice: Practice, now: datetime) -> None:
-    """It is running; of whose practice does not matter."""
+def beat(tx: Tx, now: datetime) -> datetime | None:
+    """It is running; it was not away."""
     tx.run("setting_put", key=ALIVE, value=stamp(now))
+    return None
 
 
 def look_back(tx: Tx, practice: Practice, now: datetime) -> datetime | None:
@@ -37,7 +39,9 @@ def look_back(tx: Tx, practice: Practice, now: datetime) -> datetime | None:
     restored, alive = tx.one("setting", key=RESTORED), tx.one("setting", key=ALIVE)
     since = moment(restored["value"]) if restored else moment(alive["value"]) if alive else now
     tx.run("setting_drop", key=RESTORED)
-    beat(tx, practice, now)
+    beat(tx, now)
+    if now - since > 2 * BEAT:
+        note_off(tx, since, now)
     if restored is None and now - since <= PATIENCE:
         return None
     rows = [row for row in load.roster(tx) if row.under_way]

@@ -4,13 +4,15 @@ it jumped and when it may be believed again."""
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
 
 from bot.store.database import Database, Tx, stamp
 
 from .alert import Alert, Trouble
 from .clock import Clock, MachineClock
 from .clock_judge import Heard, Judgement
+
+EPOCH = datetime(1970, 1, 1, tzinfo=UTC)
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +35,23 @@ class Believed:
     def now(self) -> datetime:
         """The time, aware, UTC."""
         return self.watch.time(self.machine)
+
+    @property
+    def of_machine(self) -> bool:
+        """Whether it runs by itself: a gap in what it showed is time in which nothing ran."""
+        return isinstance(self.machine, MachineClock)
+
+    def ticks(self) -> timedelta:
+        """How long it has gone, whoever sets a machine's clock meanwhile: only the time between
+        two of these means anything."""
+        machine = self.machine
+        if isinstance(machine, MachineClock):
+            return timedelta(seconds=machine.monotonic())
+        return machine.now() - EPOCH
+
+    def at(self, ticks: timedelta) -> datetime:
+        """When it had gone so long, by the hour that is believed now."""
+        return self.now() - (self.ticks() - ticks)
 
 
 class ClockWatch:

@@ -9,6 +9,7 @@ from datetime import datetime, timedelta
 from functools import partial
 
 from bot.context.practice import Practice
+from bot.events.due_kinds import BY_ELAPSED
 from bot.events.handle import handle
 from bot.events.route import Fallen, context_of, fallen_due, listened_to
 from bot.events.unreached import KIND as NOBODY
@@ -204,15 +205,21 @@ def tell_desks(
     log(tx, "failed", "bot", entry or words, now, None, {"why": why}, out.cause)
 
 
+def next_row(tx: Tx, now: datetime, *, trusted: bool) -> Row | None:
+    """The earliest row that is due; where the clock is not ``trusted``, of those that hang on no
+    hour of the day."""
+    only = None if trusted else json.dumps(sorted(BY_ELAPSED))
+    return tx.one("due_next", now=stamp(now), only=only)
+
+
 async def handle_due(
     db: Database, practice: Practice, now: datetime, *, trusted: bool = True
 ) -> bool:
-    """Do what the earliest row that is due leads to; where the clock is not ``trusted``, only of
-    what hangs on no hour of the day. What ends too late is put off like what fails: nothing
-    else waits behind it for ever. An erasure has the time it needs."""
+    """Do what the next row that is due leads to. What ends too late is put off like what fails:
+    nothing else waits behind it for ever. An erasure has the time it needs."""
 
     def whole(tx: Tx, *, long: bool = False) -> bool | None:
-        row = tx.one("due_next", now=stamp(now), hours=int(trusted))
+        row = next_row(tx, now, trusted=trusted)
         if row is None:
             return False
         failing["row"] = row

@@ -15,6 +15,7 @@ from bot.records.record import TAIL, Record, readable, settled
 from . import load
 from .apply import conversation
 from .database import Tx, moment
+from .off import off
 from .whole import record_of
 
 LAST_COPY = "backup"
@@ -93,6 +94,10 @@ class Stored:
         """When the whole practice was last copied."""
         row = self.tx.one("setting", key=LAST_COPY)
         return moment(row["value"]) if row else None
+
+    def off(self) -> tuple[tuple[datetime, datetime], ...]:
+        """From when to when the bot did not run."""
+        return off(self.tx)
 
     def fresh_code(self) -> str:
         """A code that nobody has used."""

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import asyncio
-from datetime import timedelta
+from datetime import datetime, timedelta
 from pathlib import Path
 
 import pytest
@@ -12,7 +12,18 @@ from bot.cli import main
 from bot.cli.alone import alone
 from bot.cli.restore import main as restore
 from bot.service.backup import back_up
+from bot.telegram.client import Client
 from tests.service.box import Box, at
+from tests.service.test_clocks import Wall
+
+
+@pytest.fixture
+def dates(monkeypatch: pytest.MonkeyPatch) -> list[tuple[datetime, float]]:
+    """What the platform's date header said."""
+    said: list[tuple[datetime, float]] = []
+    there = property(lambda client: said[-1] if said else None, lambda client, date: None)
+    monkeypatch.setattr(Client, "date", there, raising=False)
+    return said
 
 
 async def _gone(box: Box, hours: float) -> None:
@@ -108,3 +119,39 @@ async def test_a_running_bot_is_never_overwritten(canela: Box, tmp_path: Path) -
         assert (
             await asyncio.to_thread(main, ["restore", str(archive), "--database", str(path)]) == 2
         )
+
+
+@pytest.mark.parametrize("hours", [9, 37])
+async def test_a_computer_that_slept_was_away(
+    canela: Box, dates: list[tuple[datetime, float]], hours: int
+) -> None:
+    """Its clock that cannot be set stood still meanwhile."""
+    await canela.to(1, 19)
+    wall = Wall(at(1, 19))
+    canela.stage.app.clock = wall
+    await canela.stage.settle()
+    before, desk = len(canela.heard(canela.ines)), len(canela.on_desk())
+    wall.start = at(1, 19) + timedelta(hours=hours)
+    dates.append((wall.now(), wall.monotonic()))
+    for _ in range(2):
+        await canela.stage.settle()
+    said = canela.heard(canela.ines)[before:]
+    assert sum("I was switched off from" in one for one in said) == 1
+    assert not any("Give carprofen" in one for one in said if "When was" not in one)
+    assert any("19:00" in one for one in canela.on_desk()[desk:])
+
+
+@pytest.mark.parametrize(
+    ("off", "ran", "raised"), [(20, 17, False), (20, 33, True), (38, 17, False), (0, 33, True)]
+)
+async def test_nobody_is_silent_while_the_bot_was_off(
+    canela: Box, off: int, ran: int, raised: bool
+) -> None:
+    """Within the first days 24 hours without a word are told; only those in which it ran."""
+    await canela.to(1, 19)
+    await canela.says(canela.ines, "he slept well today")
+    desk = len(canela.on_desk())
+    if off:
+        await _gone(canela, off)
+    await canela.stage.advance(canela.stage.clock.now() + timedelta(hours=ran))
+    assert any("Nothing heard" in one for one in canela.on_desk()[desk:]) is raised

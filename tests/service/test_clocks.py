@@ -13,6 +13,7 @@ from bot.service.clock_judge import AGREES, JUMP, SLEW, Heard, Judgement
 from bot.store.database import stamp
 from bot.telegram.client import Client
 from tests.service.box import Box, at
+from tests.service.test_nobody_to_page import own_chat
 
 NOON = datetime(2026, 3, 5, 12, tzinfo=UTC)
 
@@ -150,6 +151,44 @@ async def test_an_administrator_says_that_the_clock_is_right(canela: Box) -> Non
     assert "jumped by" in canela.on_desk()[-1]
 
 
+@pytest.mark.parametrize("hours", [-24, 0, 2, 48])
+async def test_a_start_by_a_wrong_clock_leaves_no_case_without_another_way(
+    canela: Box, dates: list[tuple[datetime, float]], hours: int
+) -> None:
+    """What waits too long to be sent is seen as soon as the clock is right, and before."""
+    okafor = await own_chat(canela, "Dr Okafor")
+    await canela.to(2, 12)
+    stage = canela.stage
+    await stage.stop_bot()
+    wall = Wall(at(2, 12) + timedelta(hours=hours))
+    stage.clock = wall  # type: ignore[assignment]
+    dates.append((at(2, 12).astimezone(UTC), wall.monotonic()))
+    await stage.start_bot()
+    await stage.settle()
+    wall.start = at(2, 12)
+    await stage.settle()
+    heard = len(canela.heard(okafor))
+    stage.standin.fault("gateway", "sendMessage", times=10**6, chat=canela.desk)
+    await canela.says(canela.ines, "he threw up blood")
+    for minute in range(1, 8):
+        wall.goes(at(2, 12, minute))
+        await stage.settle()
+    assert any("EMERGENCY" in text for text in canela.heard(okafor)[heard:])
+
+
+async def test_a_start_by_a_wrong_clock_writes_down_no_hour_of_it(
+    canela: Box, dates: list[tuple[datetime, float]]
+) -> None:
+    await canela.to(2, 12)
+    stage = canela.stage
+    await stage.stop_bot()
+    wall = Wall(at(9, 12))
+    stage.clock = wall  # type: ignore[assignment]
+    dates.append((at(2, 12).astimezone(UTC), wall.monotonic()))
+    await stage.start_bot()
+    assert abs(stage.app.clock.now() - at(2, 12)) < timedelta(minutes=1)
+
+
 async def test_what_is_told_while_the_clock_is_ahead_is_paged_again_by_the_true_hour(
     canela: Box,
 ) -> None:
@@ -195,6 +234,28 @@ async def test_a_day_ahead_declares_no_dose_missed(canela: Box) -> None:
     clock.start = at(1, 12, 1)
     await canela.stage.settle()
     assert any("believed again" in text for text in canela.on_desk())
+
+
+@pytest.mark.parametrize("hours", [-24, -2, 2, 24])
+async def test_an_emergency_is_paged_again_while_the_clock_is_not_believed(
+    canela: Box, hours: int
+) -> None:
+    """How much time has passed is known; no dose falls due by it."""
+    await canela.to(2, 19, 30)
+    app, clock = canela.stage.app, Wall(at(2, 19, 30))
+    app.clock = clock
+    await canela.stage.settle()
+    clock.start = at(2, 19, 30) + timedelta(hours=hours)
+    await canela.stage.settle()
+    home = len(canela.heard(canela.ines))
+    await canela.says(canela.ines, "he threw up blood")
+    await canela.says(canela.ines, "blorf the wug seems odd today somehow")
+    for _ in range(14):
+        clock.goes(clock.start + timedelta(minutes=3))
+        await canela.stage.settle()
+    assert any("page 3" in text for text in canela.on_desk())
+    assert any("blorf" in text for text in canela.on_desk())
+    assert not any("Give carprofen" in text for text in canela.heard(canela.ines)[home:])
 
 
 async def test_the_platforms_date_lets_it_go_on(

@@ -12,6 +12,7 @@ from bot.model.chat import Delivered, Delivery, Outgoing, Refused, Uncertain
 from bot.service import sender as sending
 from bot.service import work
 from bot.service.sender import AT_ONCE, Sender
+from bot.service.work import next_row
 from bot.store.database import Database, Tx
 from bot.store.rows import send
 from bot.telegram.client import Client
@@ -266,11 +267,11 @@ async def test_the_rest_of_a_day_is_no_matter_for_who_is_not_reached(canela: Box
             tx.run("due_put", patient_id=1, **row)
 
     await db.transact(put)
-    now = at(1, 14).isoformat()
-    first = await db.read(lambda tx: tx.one("due_next", now=now, hours=0))
+    now = at(1, 14)
+    first = await db.read(lambda tx: next_row(tx, now, trusted=False))
     await db.transact(lambda tx: tx.run("due_cancel", key="nobody:x"))
     await db.transact(lambda tx: tx.run("due_cancel", key="unreachable:1"))
     assert first is not None
     assert first["kind"] == "nobody"
-    assert await db.read(lambda tx: tx.one("due_next", now=now, hours=0)) is None
-    assert await db.read(lambda tx: tx.one("due_next", now=now, hours=1)) is not None
+    assert await db.read(lambda tx: next_row(tx, now, trusted=False)) is None
+    assert await db.read(lambda tx: next_row(tx, now, trusted=True)) is not None

@@ -102,12 +102,12 @@ ON CONFLICT (key) DO UPDATE SET due_at = excluded.due_at, data = excluded.data,
   state = 'waiting', attempts = 0
 WHERE due.state <> 'waiting' OR due.due_at > excluded.due_at;
 
--- While the clock is not believed (hours = 0) only what hangs on no hour of the day: that
--- somebody could not be reached.
+-- While the clock is not believed only these kinds (a JSON list): what hangs on no hour of the
+-- day.
 -- name: due_next
 SELECT key, patient_id, kind, due_at, data, attempts FROM due
 WHERE state = 'waiting' AND due_at <= :now AND kind NOT IN ('media', 'review')
-  AND (:hours = 1 OR kind IN ('nobody', 'unreachable', 'refused'))
+  AND (:only IS NULL OR kind IN (SELECT value FROM json_each(:only)))
 ORDER BY due_at, key LIMIT 1;
 
 -- name: due_is_there
