@@ -38,7 +38,7 @@ async def test_an_emergency_comes_to_somebody_or_the_owner_is_told(
     chat = canela.stage.standin.private(canela.nurse)
     chat.blocked = how == "blocked"
     if how == "server_error":
-        canela.stage.standin.fault(how, "sendMessage", times=10_000, chat=chat)
+        canela.stage.standin.fault("server_error", "sendMessage", times=10_000, chat=chat)
     before, heard = len(canela.heard(okafor)), len(canela.heard(canela.ines))
     await canela.says(canela.ines, "he threw up blood")
     await canela.to(1, 14, 4)
