@@ -38,7 +38,7 @@ def join(ctx: AtDesk, out: Effects, event: Incoming) -> None:
     known = invitation is not None and invitation.kind in ("staff", "desk")
     if not known or invitation is None or not invitation.good or sender is None:
         by = sender.name if sender else "?"
-        out.say(event.chat, ctx.words.say("bad_code", lang, phone=both_phones(ctx, lang)))
+        out.reply(event.chat, ctx.words.say("bad_code", lang, phone=both_phones(ctx, lang)))
         out.add(Entry("refused", by, "a staff code that is unknown, used or has run out"))
         return
     if invitation.kind == "staff":
@@ -99,7 +99,7 @@ def _by_own_link(
             _joined(ctx, out, event.chat, name, role, name)
             return
     elif inviter is None or inviter.role != "administrator":
-        out.say(event.chat, ctx.words.say("staff_not_let_in", lang))
+        out.reply(event.chat, ctx.words.say("staff_not_let_in", lang))
         out.add(Entry("refused", sender.name, "a link for staff of one who may invite no longer"))
         return
     _knocks(ctx, out, event, invitation, sender, inviter)
@@ -135,7 +135,7 @@ def _knocks(
         (ctx.button(chat, _say(ctx, label), Admit(act, key)),) for act, label in acts
     ))  # fmt: skip
     by = inviter.name if inviter is not None else _say(ctx, "staff_an_administrator")
-    out.say(event.chat, _say(ctx, "staff_wait", by=by))
+    out.reply(event.chat, _say(ctx, "staff_wait", by=by))
 
 
 def _asked_in(ctx: AtDesk, inviter: Member | None, otherwise: int) -> int:
@@ -162,7 +162,7 @@ def admit(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, act: str, k
     if act != "yes":
         text = ctx.words.say("staff_kept_out", lang, name=came.name)
         out.add(Entry("desk", actor.name, f"did not let in {came.user} as {came.name}"))
-        out.say(came.chat, ctx.words.say("staff_not_let_in", lang))
+        out.reply(came.chat, ctx.words.say("staff_not_let_in", lang))
     else:
         text = ctx.words.say("staff_is_in", lang, name=came.name)
         own = came.chat if came.rank is None or came.chat == came.user else None

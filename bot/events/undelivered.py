@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Set
 from typing import Any, Final
 
 from bot.context.contexts import FellDue
@@ -42,6 +42,11 @@ def refused(ctx: FellDue, out: Effects, data: Mapping[str, Any]) -> None:
     chart = ctx.charts[0] if ctx.charts else None
     lang = ctx.clinic.language
     name = chart.name if chart is not None else "–"
+    if "link" in data:  # named, never shown: who reads it comes in by it
+        words = ctx.words.say("desk_link_lost", lang, name=str(data["link"]))
+        asked = {int(one) for one in data["asked"]}
+        _tell_staff(ctx, out, words, chart, asked=asked)
+        return
     if chart is None or "chat" not in data:
         _tell_staff(ctx, out, ctx.words.say("desk_unshown", lang, name=name), chart, urgent=True)
         return
@@ -56,11 +61,15 @@ def refused(ctx: FellDue, out: Effects, data: Mapping[str, Any]) -> None:
 
 
 def _tell_staff(
-    ctx: FellDue, out: Effects, words: str, chart: Chart | None, *, urgent: bool = False
-) -> None:
-    """In the clinic's own chats that can be reached; where there is none, in everybody's own."""
-    desks = [desk.chat for desk in ctx.desks if desk.rank == 0 and desk.lost is None]
+    ctx: FellDue, out: Effects, words: str, chart: Chart | None, *, urgent: bool = False,
+    asked: Set[int] = frozenset(),
+) -> None:  # fmt: skip
+    """Where it was ``asked``; else in the clinic's own chats that can be reached; where there is
+    none, in everybody's own."""
+    reached = [desk for desk in ctx.desks if desk.lost is None]
+    desks = [desk.chat for desk in reached if desk.rank == 0]
     people = [one.chat for one in ctx.staff if one.chat and one.lost is None]
+    there = [one for one in (*(desk.chat for desk in reached), *people) if one in asked]
     topic = AboutPatient(chart.id) if chart is not None else None
-    for chat in dict.fromkeys(desks or people or [desk.chat for desk in ctx.desks]):
+    for chat in dict.fromkeys(there or desks or people or [desk.chat for desk in ctx.desks]):
         out.say(chat, words, patient=chart.id if chart else None, topic=topic, urgent=urgent)

@@ -182,7 +182,8 @@ def tapped(ctx: AtHome, out: Effects, person: Person, action: IsItSo) -> bool:
     out.answer(event.callback, label)
     words = question_words(ctx, chart, question.doubt, person.lang)
     out.edit(
-        event.chat, "", f"{words}\n✓ {label}", (), patient=chart.id, message=event.message
+        event.chat, "", f"{words}\n✓ {label}", (), patient=chart.id, message=event.message,
+        home=True,
     )  # fmt: skip
     how = next(one for one in HOWS if one == action.how)
     text = _with_answer(ctx, chart, question, how)

@@ -45,7 +45,7 @@ def tap_when(
         else:
             source = tap_source(event.update)
             text = _told_when(ctx, out, chart, person, sheet, lines, how, source)
-        out.edit(event.chat, "", text, (), patient=chart.id, message=event.message)
+        out.edit(event.chat, "", text, (), home=True, patient=chart.id, message=event.message)
         return True
     return False
 

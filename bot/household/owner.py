@@ -75,9 +75,9 @@ def _start(ctx: AtHome, out: Effects, event: Incoming) -> None:
     chart = ctx.chart(invitation.patient) if invitation and invitation.patient else None
     if chart and ctx.person and any(p.id == ctx.person.id for p in chart.people):
         text = ctx.words.say("already_in", lang, name=chart.name)
-        out.say(event.chat, text, patient=chart.id)
+        out.reply(event.chat, text, patient=chart.id)
     elif invitation is None or not invitation.good or chart is None:
-        out.say(event.chat, ctx.words.say("bad_code", lang, phone=both_phones(ctx, lang)))
+        out.reply(event.chat, ctx.words.say("bad_code", lang, phone=both_phones(ctx, lang)))
         out.add(Entry("refused", _who(event), "a link that is unknown, used or has run out"))
     else:
         household.join(ctx, out, event, chart)
@@ -91,7 +91,7 @@ def _stranger(ctx: AtHome, out: Effects, event: Incoming) -> None:
     if event.kind == "message" or ours:  # who has left may still press a button: never silence
         lang: Lang = "es" if event.sender and (event.sender.lang or "")[:2] == "es" else "en"
         phone = both_phones(ctx, lang)
-        out.say(event.chat, ctx.words.say("stranger", lang, phone=phone))
+        out.reply(event.chat, ctx.words.say("stranger", lang, phone=phone))
     said = f"a stranger: {event.text[:200] or event.kind}"
     out.add(Entry("refused", _who(event), said, None, {"data": event.data[:64]}))
 

@@ -296,7 +296,7 @@ def remind(
             # Only the newest reminder is kept up to date.
             old = reminder_key(sheet, person.chat, sheet.reminded)
             said = ctx.words.say("reminder", person.lang, name=chart.name)
-            out.edit(person.chat, old, said, patient=chart.id)
+            out.edit(person.chat, old, said, home=True, patient=chart.id)
     out.add(Reminded(sheet.id))
 
 

@@ -51,10 +51,10 @@ def show_anew(ctx: Context, out: Effects, chart: Chart, sheet: Sheet, person: Pe
 
 
 def _edit(out: Effects, chart: Chart, sheet: Sheet, person: Person, text: str, rows: Rows) -> None:
-    out.edit(person.chat, prompt_key(sheet, person.chat), text, rows, patient=chart.id)
+    out.edit(person.chat, prompt_key(sheet, person.chat), text, rows, home=True, patient=chart.id)
     if sheet.reminded is not None:
         key = reminder_key(sheet, person.chat, sheet.reminded)
-        out.edit(person.chat, key, text, rows, patient=chart.id)
+        out.edit(person.chat, key, text, rows, home=True, patient=chart.id)
 
 
 def _doses(sheet: Sheet) -> tuple[Line, ...]:

@@ -191,7 +191,7 @@ def show(
         dedupe = reminder_key(sheet, person.chat, ctx.now)
         if sheet.reminded is not None:  # its buttons are on the newest alone
             old = reminder_key(sheet, person.chat, sheet.reminded)
-            out.edit(person.chat, old, first, patient=chart.id)
+            out.edit(person.chat, old, first, home=True, patient=chart.id)
     message = Outgoing(
         kind="send",
         dedupe=dedupe,

@@ -142,7 +142,7 @@ def tapped(
     lang = person.lang
 
     def show(text: str, rows: Rows) -> None:
-        out.edit(event.chat, "", text, rows, patient=chart.id, message=event.message)
+        out.edit(event.chat, "", text, rows, home=True, patient=chart.id, message=event.message)
 
     out.answer(event.callback)
     mine = check.drafts.get(person.id, ())

@@ -85,7 +85,8 @@ class Outgoing(Strict):
     time-out or a crash that left it uncertain (a dose must not look like two). ``written``:
     words put on top when it leaves long after it was written, with that hour.
     ``quiet``: no sound. ``topic``: what it is about, so that a reply to it finds its
-    way (``case:12-1``, ``prompt:7``); never sent.
+    way (``case:12-1``, ``prompt:7``); never sent. ``staff``: whoever reads it does so as one
+    of the practice; who makes it says so, for a chat may be of both.
     """
 
     kind: Literal["send", "edit", "answer"]
@@ -104,6 +105,7 @@ class Outgoing(Strict):
     urgent: bool = False  # goes before everything else
     topic: str = ""
     patient: PatientId | None = None
+    staff: bool = False
 
 
 class Delivered(Strict):

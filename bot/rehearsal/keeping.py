@@ -73,8 +73,9 @@ def log_words(tables: Tables, kind: str, message: Outgoing, now: datetime) -> No
     if message.kind == "send" and message.patient is not None:
         people = tables.people.values()
         name = next((one.name for one in people if one.chat == message.chat), str(message.chat))
-        staff = message.chat in tables.desks
-        data = {"to": "staff" if staff else name, "staff": staff, "key": message.dedupe}
+        data = {
+            "to": "staff" if message.staff else name, "staff": message.staff, "key": message.dedupe
+        }  # fmt: skip
         if isinstance(topic := TOPICS.decode(message.topic), AboutCase):
             data["case"] = topic.case
         log(tables, kind, "bot", message.text, now, message.patient, data)

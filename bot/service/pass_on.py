@@ -10,12 +10,13 @@ from bot.events.undelivered import REFUSED, UNSHOWN
 from bot.events.unreached import KIND
 from bot.model.chart import UNREACHED
 from bot.model.chat import Button, Outgoing
+from bot.model.codes import without_codes
 from bot.model.ids import CaseId, Cause
 from bot.model.topic import TOPICS, AboutCase, AboutPrompt
 from bot.store import load
 from bot.store.database import Row, Tx, pack, stamp
 from bot.store.rows import put_due, send
-from bot.store.staff_ways import instead_of
+from bot.store.staff_ways import instead_of, staff_chats
 
 from .practice import secret_of
 
@@ -31,6 +32,9 @@ def pass_on(tx: Tx, row: Row, message: Outgoing, now: datetime) -> None:
     with buttons that work there. Who has it already does not get it twice."""
     chat = row["chat_id"]
     if not row["staff"]:
+        return
+    if _carries_code(row):
+        _tell_of_link(tx, row, now)
         return
     case = case_of(message.topic)
     root = message.dedupe.partition(PASSED)[0]
@@ -100,6 +104,9 @@ def tell_of_refused(tx: Tx, row: Row, text: str, now: datetime) -> None:
     of that may be refused, too: then it is said without the words of the first."""
     if of_refused(row):
         return
+    if _carries_code(row):
+        _tell_of_link(tx, row, now)
+        return
     event = str(row["event"] or "").split(":")
     first = tx.one("outbox_first", id=int(event[2])) if event[:2] == ["due", REFUSED] else row
     if first is None:
@@ -113,6 +120,22 @@ def tell_of_refused(tx: Tx, row: Row, text: str, now: datetime) -> None:
     if data and first["patient_id"] is None:
         return  # of no household
     put_due(tx, f"{kind}:{first['id']}", REFUSED, now, first["patient_id"], data)
+
+
+def _carries_code(row: Row) -> bool:
+    """Whether whoever reads it comes in by it: that is for its own chat only."""
+    body: str = row["body"]
+    return without_codes(body) != body
+
+
+def _tell_of_link(tx: Tx, row: Row, now: datetime) -> None:
+    """A link did not arrive: whoever asked for it elsewhere hears so, and does not see it."""
+    chat = row["chat_id"]
+    home = tx.one("name_at_home", chat_id=chat) if not row["staff"] else None
+    name = home["name"] if home else staff_chats(tx).get(chat, str(chat))
+    asked = [one["chat_id"] for one in tx.all("outbox_asked", event=row["event"], chat_id=chat)]
+    data = {"link": name, "asked": asked}
+    put_due(tx, f"link:{row['id']}", REFUSED, now, row["patient_id"], data)
 
 
 def case_arrived(tx: Tx, row: Row, message: Outgoing) -> None:

@@ -27,7 +27,7 @@ from bot.model.topic import TOPICS, AboutCase
 from bot.store import load
 from bot.store.database import Database, Row, StorageTrouble, Tx, moment, stamp
 from bot.store.rows import log, log_arrived, move_chat, put_due, send
-from bot.store.staff_ways import NO_LONGER, found, lost, still_staff
+from bot.store.staff_ways import COPY, NO_LONGER, clear_late, found, lost, still_staff
 from bot.telegram.pace import Pace
 
 from .in_time import hand_on, too_late, wait, with_its_hour
@@ -59,7 +59,6 @@ LONGEST_SEND = 180.0
 """Seconds until a sending that hangs is given up, as uncertain; a film takes its time."""
 COPIES = 24
 """So many numbers before a message that was sent again are looked at for its copies."""
-COPY = ":copy:"
 FINISH_SECONDS = 10.0
 """So long a stopping bot waits for what is under way."""
 
@@ -246,6 +245,9 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
         log_arrived(tx, message, moment(row["created_at"]), now, by)
         if got.message is not None:
             _take_buttons_of_copies(tx, row, message, got.message, now)
+        number = got.message or message.message
+        if number is not None and not still_staff(tx, row):  # it was on its way until then
+            clear_late(tx, row, [number], now, "late:")
     elif isinstance(got, TryAgain):
         # A failing line must not spin: at least a second, and longer each time.
         pause = got.after_seconds if got.ours else max(got.after_seconds, _pause(row) / 2)
@@ -274,6 +276,7 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
         if message.kind == "send":
             text = f"not sent: {got.why}"
             log(tx, "delivery", "bot", text, now, message.patient, _never(row, message), by)
+            clear_late(tx, row, _copies(tx, row, message, None), now, COPY)
             if about_open_case(tx, message):
                 pass_on(tx, row, message, now)
                 told_to_nobody(tx, row, now)
@@ -304,19 +307,31 @@ def _take_buttons_of_copies(
     between the last that was known before it and this one is such a copy. Its buttons go, so
     that one is left; none where the hour was over before one was known (``number`` None).
     A chat's numbers only rise; what is not ours cannot be changed, and is left alone."""
-    if not row["uncertain"] or not message.buttons or message.kind != "send":
+    if not message.buttons or message.kind != "send":
         return
-    known = tx.all("outbox_numbers", chat_id=message.chat)
-    before = max((x["message_id"] for x in known if x["sent_at"] <= row["created_at"]), default=0)
-    below = number or max((x["message_id"] for x in known), default=0) + 1
-    ours = {one["message_id"] for one in known}
     bare = {"kind": "edit", "text": "", "buttons": (), "media": None, "topic": "", "urgent": False}
     edits = [
         message.model_copy(update={**bare, "dedupe": f"{message.chat}{COPY}{old}", "message": old})
-        for old in range(max(before + 1, below - COPIES), below)
-        if old not in ours
+        for old in _copies(tx, row, message, number, known_only=True)
     ]
     send(tx, edits, now, Cause(row["event"]))
+
+
+def _copies(
+    tx: Tx, row: Row, message: Outgoing, number: int | None, *, known_only: bool = False
+) -> list[int]:
+    """The numbers that copies of it may have; those after all that is known, too, unless
+    ``known_only``."""
+    if not row["uncertain"]:
+        return []
+    known = tx.all("outbox_numbers", chat_id=message.chat)
+    before = max((x["message_id"] for x in known if x["sent_at"] <= row["created_at"]), default=0)
+    newest = max((x["message_id"] for x in known), default=0)
+    ours = {one["message_id"] for one in known}
+    below = number or newest + 1
+    if known_only:
+        return [x for x in range(max(before + 1, below - COPIES), below) if x not in ours]
+    return [x for x in range(before + 1, max(before + COPIES, below) + 1) if x not in ours][:COPIES]
 
 
 def _never(row: Row, message: Outgoing) -> dict[str, object]:

@@ -150,7 +150,7 @@ def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime
         lang: Lang = "es" if event.sender and (event.sender.lang or "")[:2] == "es" else "en"
         out = Effects(EventId(f"sorry:{row['update_id']}"))
         key = "passed_on" if reached(tx) else "say_alone"
-        out.say(event.chat, practice.words.say(key, lang, phone=phone), urgent=True)
+        out.reply(event.chat, practice.words.say(key, lang, phone=phone), urgent=True)
         send(tx, out.sends, now, out.cause)
 
 

@@ -43,19 +43,15 @@ def send(
 
 
 def _to_staff(tx: Tx, message: Outgoing) -> int:
-    """1 when it goes to a staff chat, 2 to a member's own, or changes what went so; else 0.
-    Someone of the practice may have a pet, too: what is about it goes to them as its owner."""
+    """1 when it is for staff in a staff chat, 2 in a member's own, or changes what went so; else
+    0. Whoever made it has said for whom it is: one of the practice may be at home, too."""
     if message.kind == "edit":
         was = tx.one(
             "outbox_as_staff", dedupe=message.of, chat_id=message.chat, message_id=message.message
         )
         if was is not None and was["staff"] is not None:
             return int(was["staff"])
-    kind = chat_of_staff(tx, message.chat)
-    if kind and message.patient is not None:
-        home = tx.one("chat_of_home", chat_id=message.chat, patient_id=message.patient)
-        return kind if home is None else 0
-    return kind
+    return chat_of_staff(tx, message.chat) if message.staff else 0
 
 
 def chat_of_staff(tx: Tx, chat: int) -> int:
@@ -76,10 +72,10 @@ def _log_words(
 ) -> None:
     if message.kind != "send" or message.patient is None:
         return
-    to = tx.one("name_of_chat", chat_id=message.chat)
+    home = None if message.staff else tx.one("name_at_home", chat_id=message.chat)
     data: dict[str, object] = {
-        "to": to["name"] if to else str(message.chat),
-        "staff": bool(to and to["staff"]),
+        "to": "staff" if message.staff else home["name"] if home else str(message.chat),
+        "staff": message.staff,
         "key": message.dedupe,
         **more,
     }

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import datetime, timedelta
 from typing import Final
 
@@ -16,6 +17,10 @@ CLEARED, MOST_CLEARED = timedelta(days=7), 200
 """So far back, and so many, of the messages in a chat that is left are taken back."""
 NO_LONGER: Final = "its chat is no longer the practice's"
 """Why a message to staff is not sent."""
+CLEARED_WORDS: Final = "cleared_words"
+"""Where the words are kept that stand in such a chat."""
+COPY: Final = ":copy:"
+"""In the key of a change to what may be a copy of a message that was sent twice."""
 
 
 def own_chats(tx: Tx) -> dict[int, str]:
@@ -61,9 +66,23 @@ def clear(tx: Tx, chat: int, words: str, now: datetime, by: Cause) -> None:
     """Where staff were told of patients in a chat that is theirs no longer, ``words`` stand."""
     since = stamp(now - CLEARED)
     left = tx.all("outbox_left_behind", chat_id=chat, since=since, most=MOST_CLEARED)
-    out = Effects(EventId(f"cleared:{chat}:{stamp(now)}"))
-    for row in left:
-        out.edit(chat, "", words, message=row["message_id"])
+    tx.run("setting_put", key=CLEARED_WORDS, value=words)
+    _clear(tx, chat, [row["message_id"] for row in left], words, stamp(now), now, by)
+
+
+def clear_late(tx: Tx, row: Row, numbers: Iterable[int], now: datetime, mark: str) -> None:
+    """The same where a message for staff stands, or may, in such a chat only since then."""
+    words = tx.one("setting", key=CLEARED_WORDS)
+    text = words["value"] if words is not None else "–"
+    _clear(tx, row["chat_id"], numbers, text, f"{mark}{row['id']}", now, Cause(row["event"]))
+
+
+def _clear(
+    tx: Tx, chat: int, numbers: Iterable[int], words: str, key: str, now: datetime, by: Cause
+) -> None:
+    out = Effects(EventId(f"cleared:{chat}:{key}"))
+    for number in numbers:
+        out.edit(chat, "", words, message=number)
     send(tx, out.sends, now, by, last=True)
 
 

@@ -182,7 +182,9 @@ async def test_what_is_urgent_for_staff_takes_the_other_ways_too(canela: Box, ho
     okafor = await own_chat(canela, "Dr Okafor")
     Weather(canela, {canela.desk.id: how})
     app = canela.stage.app
-    words = Outgoing(kind="send", dedupe="x", chat=canela.desk.id, text="look at it", urgent=True)
+    words = Outgoing(
+        kind="send", dedupe="x", chat=canela.desk.id, text="look at it", urgent=True, staff=True
+    )
     await app.db.transact(lambda tx: send(tx, [words], app.clock.now()))
     await canela.stage.settle()
     await canela.stage.advance(app.clock.now() + 2 * late.SOONEST)

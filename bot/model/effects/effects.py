@@ -154,17 +154,28 @@ class Effects:
         reply_to: int | None = None,
         media: Media | None = None,
     ) -> str:
-        """Send a message to ``chat``; gives back the key by which it can be edited."""
+        """Send a message to staff in ``chat``; gives back the key by which it can be edited."""
         key = dedupe or self._key()
         self._send(
             Outgoing(
                 kind="send", dedupe=key, chat=chat, text=text, buttons=buttons,
                 topic=TOPICS.encode(topic) if topic is not None else "",
                 patient=patient, urgent=urgent, quiet=quiet, reply_to=reply_to,
-                media=media,
+                media=media, staff=True,
             )
         )  # fmt: skip
         return key
+
+    def reply(
+        self, chat: int, text: str, *, patient: PatientId | None = None, urgent: bool = False
+    ) -> None:
+        """Answer whoever wrote from ``chat``, be they of a household, strangers or not known."""
+        self._send(
+            Outgoing(
+                kind="send", dedupe=self._key(), chat=chat, text=text, patient=patient,
+                urgent=urgent,
+            )
+        )  # fmt: skip
 
     def tell(
         self,
@@ -229,12 +240,15 @@ class Effects:
         *,
         patient: PatientId | None = None,
         message: int | None = None,
+        home: bool = False,
     ) -> None:
-        """New words and buttons for an earlier message, by its key or its number."""
+        """New words and buttons for an earlier message to staff, or to someone at ``home``, by
+        its key or its number."""
         self._send(
             Outgoing(
                 kind="edit", dedupe=self._key(), chat=chat, of=of,
                 text=text, buttons=buttons, patient=patient, message=message,
+                staff=not home,
             )
         )  # fmt: skip
 
@@ -244,7 +258,7 @@ class Effects:
             self._send(
                 Outgoing(
                     kind="answer", dedupe=self._key(), chat=self.chat,
-                    text=text[:200], callback=callback, urgent=True,
+                    text=text[:200], callback=callback, urgent=True, staff=True,
                 )
             )  # fmt: skip
 

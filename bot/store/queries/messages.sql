@@ -195,6 +195,11 @@ SELECT 1 AS there FROM case_file WHERE id = :id AND state = 'open';
 SELECT chat_id, dedupe, event, state, error, created_at, late_at FROM outbox
 WHERE topic = :topic AND topic <> '' AND kind = 'send' AND staff > 0 ORDER BY id;
 
+-- Where else staff were told something of the same event.
+-- name: outbox_asked
+SELECT DISTINCT chat_id FROM outbox
+WHERE event = :event AND event <> '' AND staff > 0 AND kind = 'send' AND chat_id <> :chat_id;
+
 -- name: outbox_first
 SELECT id, chat_id, topic, patient_id, staff FROM outbox WHERE id = :id;
 

@@ -67,10 +67,6 @@ SELECT min(kind) AS kind FROM (
   SELECT 1 AS kind FROM desk WHERE chat_id = :chat_id AND held_at IS NULL
   UNION ALL SELECT 2 FROM staff WHERE chat_id = :chat_id AND removed_at IS NULL) AS kinds;
 
--- name: chat_of_home
-SELECT 1 AS there FROM person AS p JOIN caregiver AS c ON c.person_id = p.id
-WHERE p.chat_id = :chat_id AND c.patient_id = :patient_id AND c.left_at IS NULL LIMIT 1;
-
 -- name: staff_chats_of
 SELECT user_id AS chat_id FROM staff WHERE id = :id
 UNION SELECT chat_id FROM staff WHERE id = :id AND chat_id IS NOT NULL;
@@ -125,6 +121,9 @@ SELECT name, staff FROM (
   SELECT name, 0 AS staff, chat_id FROM person
   UNION ALL SELECT 'staff' AS name, 1 AS staff, chat_id FROM desk) AS chats
 WHERE chat_id = :chat_id ORDER BY staff DESC LIMIT 1;
+
+-- name: name_at_home
+SELECT name FROM person WHERE chat_id = :chat_id;
 
 -- name: caregiver_setting
 UPDATE caregiver SET hours = coalesce(:hours, hours), wants = coalesce(:wants, wants)
