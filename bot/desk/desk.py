@@ -52,6 +52,9 @@ def on_desk(ctx: AtDesk) -> Effects:
         out.add(Reachable(event.chat, event.kind == "unblocked"))
     elif event.kind == "button":
         _button(ctx, out, event)
+    elif newcomers.shows_code(ctx, event):
+        newcomers.join(ctx, out, event)
+        _sign(out, event)
     elif event.kind == "message" and (event.text.strip() or event.media):
         _message(ctx, out, event)
         _sign(out, event)

@@ -38,7 +38,7 @@ def join(ctx: AtDesk, out: Effects, event: Incoming) -> None:
     invitation, sender = ctx.invitation, event.sender
     lang = ctx.clinic.language
     good = invitation is not None and invitation.good and invitation.kind in ("staff", "desk")
-    if invitation is not None and good and invitation.kind == "staff" and not event.private:
+    if invitation is not None and shows_code(ctx, event):
         _shown(ctx, out, event, invitation)
     elif invitation is None or not good or sender is None:
         by = sender.name if sender else "?"
@@ -48,6 +48,12 @@ def join(ctx: AtDesk, out: Effects, event: Incoming) -> None:
         _by_own_link(ctx, out, event, invitation, sender)
     else:
         _by_code_of_chat(ctx, out, event, invitation, sender)
+
+
+def shows_code(ctx: AtDesk, event: Incoming) -> bool:
+    """Whether a group reads a person's code, in whatever words it stands there."""
+    one = ctx.invitation
+    return one is not None and one.good and one.kind == "staff" and not event.private
 
 
 def _by_code_of_chat(

@@ -192,12 +192,15 @@ async def test_where_the_last_administrator_is_lost_the_computer_makes_another(
     assert "Sam joined the practice as administrator" in await _logged(canela)
 
 
-async def test_a_code_of_the_computer_that_a_group_has_read_is_used_up(canela: Box) -> None:
+@pytest.mark.parametrize("words", ["/join {}", "Sam, yours is {} thanks", "/start {} please"])
+async def test_a_code_of_the_computer_that_a_group_has_read_is_used_up(
+    canela: Box, words: str
+) -> None:
     standin, sam = canela.stage.standin, canela.stage.standin.user("Sam")
     await canela.stage.employ(sam, "Sam", "administrator")
     chosen = {"name": "Dr Okafor", "role": "administrator"}
     code = await _invited(canela.stage.app, "staff", timedelta(hours=1), **chosen)
-    standin.say(canela.nurse, canela.desk, f"/join {code}")
+    standin.say(canela.nurse, canela.desk, words.format(code))
     await canela.stage.settle()
     assert "is used up now" in canela.case("whoever read it here").words
     assert "Kim, nurse showed a code for Dr Okafor" in canela.last(sam).words
