@@ -192,7 +192,7 @@ async def test_where_the_last_administrator_is_lost_the_computer_makes_another(
     assert "Sam joined the practice as administrator" in await _logged(canela)
 
 
-@pytest.mark.parametrize("words", ["/join {}", "Sam, yours is {} thanks", "/start {} please"])
+@pytest.mark.parametrize("words", ["/join {}", "/note {} is for Sam", "/start {} please"])
 async def test_a_code_of_the_computer_that_a_group_has_read_is_used_up(
     canela: Box, words: str
 ) -> None:
