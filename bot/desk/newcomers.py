@@ -67,7 +67,7 @@ def _by_code_of_chat(
     if there and not first:
         out.add(
             UseLink(invitation.digest, sender.user),  # others may have read it here
-            Entry("refused", sender.name, f"a code in chat {event.chat}, of staff already"),
+            Entry("desk", sender.name, f"a code in chat {event.chat}, of staff already"),
         )
         out.say(event.chat, say(ctx, "desk_already"))
         return
