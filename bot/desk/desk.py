@@ -9,7 +9,7 @@ from bot.context.contexts import AtDesk
 from bot.desk import cases as desk_cases
 from bot.desk import clock as desk_clock
 from bot.desk import edits as desk_edits
-from bot.desk import holds, recheck
+from bot.desk import holds, newcomers, recheck
 from bot.desk import patients as desk_patients
 from bot.desk import people as desk_people
 from bot.desk import plan as desk_plan
@@ -52,6 +52,9 @@ def on_desk(ctx: AtDesk) -> Effects:
         out.add(Reachable(event.chat, event.kind == "unblocked"))
     elif event.kind == "button":
         _button(ctx, out, event)
+    elif newcomers.shows_code(ctx, event):
+        newcomers.join(ctx, out, event)
+        _sign(out, event)
     elif event.kind == "message" and (event.text.strip() or event.media):
         _message(ctx, out, event)
         _sign(out, event)
@@ -80,7 +83,7 @@ def source_of(event: Incoming) -> SourceId:
 def _message(ctx: AtDesk, out: Effects, event: Incoming) -> None:
     command = event.text.split()[0].casefold() if event.text.strip() else ""
     if command in ("/join", "/start") and ctx.invitation is not None:
-        desk_people.join(ctx, out, event)
+        newcomers.join(ctx, out, event)
         return
     if ctx.desk(event.chat) is None and not event.private:
         return
@@ -152,7 +155,7 @@ def _act(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, action: Acti
         case BoardSection(section=section):
             return board_detail(ctx, out, event, section)
         case Admit(act=act, key=key):
-            return desk_people.admit(ctx, out, event, actor, act, key)
+            return newcomers.admit(ctx, out, event, actor, act, key)
         case OnChat(act=act, chat=chat):
             return desk_people.on_chat(ctx, out, event, actor, act, chat)
         case ConfirmOrder(act=act, key=key):

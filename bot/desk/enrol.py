@@ -7,6 +7,7 @@ from datetime import datetime, timedelta
 from bot.context.buttons import digest_of
 from bot.household.wound import wound_dues
 from bot.model.effects import Effects, Entry, NewPatient
+from bot.model.ids import MemberId
 from bot.model.plan import Plan, Prompt
 from bot.model.protocol import Protocol
 from bot.model.settings import Clinic
@@ -29,9 +30,10 @@ def enrol(
     code: str,
     now: datetime,
     log: tuple[Entry, ...] = (),
+    member: MemberId | None = None,
 ) -> tuple[tuple[Prompt, ...], datetime]:
     """Add the patient to ``out``; its prompts from now on, and until when the link holds.
-    ``log``: what stands in its log from the start.
+    ``log``: what stands in its log from the start; ``member``: who of the practice enrols.
 
     Prompts that lie before ``now`` are left out: a patient enrolled late starts today.
     """
@@ -51,6 +53,7 @@ def enrol(
             end_at=max((p.due_at for p in coming), default=now) + AFTER_LAST,
             wounds=wound_dues(frozen, protocol.implant, now),
             log=log,
+            member=member,
         )
     )
     return coming, expires

@@ -187,8 +187,9 @@ def _enrolled(
     lang, words = ctx.clinic.language, ctx.words
     protocol = ctx.practice.protocols[plan.protocol]
     coming, expires = enrol(
-        out, plan, protocol, ctx.clinic, by=actor.name, code=ctx.fresh_code, now=ctx.now, log=log
-    )
+        out, plan, protocol, ctx.clinic, by=actor.name, code=ctx.fresh_code, now=ctx.now, log=log,
+        member=actor.id,
+    )  # fmt: skip
     zone = ZoneInfo(plan.zone)
     here = ctx.now.astimezone(zone)
     text = words.say(
@@ -207,7 +208,7 @@ def _enrolled(
 def _link(ctx: AtDesk, out: Effects, event: Incoming, actor: Member, chart: Chart) -> None:
     expires = ctx.now + timedelta(days=ctx.clinic.invitation_days)
     out.add(
-        Invite(digest_of(ctx.fresh_code), "owner", actor.name, expires, chart.id),
+        Invite(digest_of(ctx.fresh_code), "owner", actor.name, expires, chart.id, member=actor.id),
         Entry("link", actor.name, "a one-time link for the owner", chart.id),
     )
     lang = ctx.clinic.language

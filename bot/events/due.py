@@ -9,6 +9,7 @@ from bot.cases.cases import Said, overdue, page_again, raise_findings
 from bot.cases.holding import pain_finding
 from bot.context.contexts import FellDue
 from bot.context.phones import both_phones, emergency_phones
+from bot.desk import newcomers
 from bot.desk.board import morning_board
 from bot.household import away, doubtful, doubts, late, passed, prompting, wound
 from bot.household.clarify import hand_over
@@ -50,6 +51,9 @@ def on_due(ctx: FellDue) -> Effects:
         return out
     if kind == ERASING:
         out.add(Erase(PersonId(int(data["person"])), ctx.clinic.retention_years))
+        return out
+    if kind == newcomers.KIND:
+        newcomers.unanswered(ctx, out, data)
         return out
     if kind == undelivered.REFUSED:
         undelivered.refused(ctx, out, data)

@@ -28,7 +28,7 @@ from bot.model.action import (
 )
 from bot.model.chart import Chart, Desk, Invitation, Member, Person, RosterLine, Written
 from bot.model.chat import Incoming
-from bot.model.codes import without_known
+from bot.model.codes import possible_codes, without_known
 from bot.model.conversation import Conversation
 from bot.model.ids import CaseId, EventId, PatientId, PromptId, SourceId, update_event
 from bot.model.topic import AboutCase, Topic, patient_of
@@ -143,8 +143,7 @@ def context_of(known: Known, practice: Practice, event: Incoming, now: datetime)
     """What this kind of event needs to be known: from home, or from the desk."""
     event = replace(event, text=_plain_command(event.text))
     staff = known.staff()
-    code = _code_of(event.text)
-    text = without_known(event.text, lambda digest: known.invitation(digest) is not None)
+    invitation, text = _invited_by(known, event)
     event = replace(event, text=text)  # nothing else may keep it
     written = known.written(source_of(event)) if event.kind == "edited" else ()
     common: dict[str, Any] = {
@@ -156,14 +155,13 @@ def context_of(known: Known, practice: Practice, event: Incoming, now: datetime)
         "incoming": event,
         "conversation": known.conversation(event.chat),
         "topic": known.topic(event.chat, event.reply_to) if event.reply_to else None,
-        "invitation": known.invitation(digest_of(code)) if code else None,
+        "invitation": invitation,
         "former": known.former(event.chat),
         "fresh_code": known.fresh_code(),
     }
     talk = Talk(**common)
     actor = _actor(staff, event)
     action = action_of(practice.secret, (event.chat, *talk.former), event.data)
-    invitation = talk.invitation
     for_staff = invitation is not None and invitation.kind in ("desk", "staff")
     if not event.private or for_staff or _staff_act(talk, actor, action, written):
         roster: tuple[RosterLine, ...] = ()
@@ -204,6 +202,19 @@ def _code_of(text: str) -> str:
     if len(words) == 2 and words[0] in ("/start", "/join"):
         return words[1]
     return ""
+
+
+def _invited_by(known: Known, event: Incoming) -> tuple[Invitation | None, str]:
+    """The invitation whose code is sent, or, in a group, stands anywhere in what everybody there
+    reads and would let in whoever sends it; and the text without codes."""
+    text = without_known(event.text, lambda digest: known.invitation(digest) is not None)
+    if code := _code_of(event.text):
+        return known.invitation(digest_of(code)), text
+    if event.private:
+        return None, text
+    found = (known.invitation(digest_of(one)) for one in possible_codes(event.text))
+    shown = (one for one in found if one and one.kind == "staff" and one.member is None)
+    return next((one for one in shown if one.good), None), text
 
 
 def _actor(members: Sequence[Member], event: Incoming) -> Member | None:

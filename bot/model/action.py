@@ -250,7 +250,8 @@ class ConfirmOrder:
 
 @dataclass(frozen=True, slots=True)
 class Admit:
-    """Who came by a link for staff is let in (``yes``), or not (``no``)."""
+    """Who came by a link for staff is let in (``yes``), or not (``no``); the account ``key``, that
+    came in by a code alone, is taken out again (``out``)."""
 
     code: ClassVar[str] = "j"
     act: str

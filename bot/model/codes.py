@@ -36,6 +36,12 @@ def without_known(text: str, known: Known) -> str:
     return _RUN.sub(lambda found: _in_run(found[0], known), without_codes(text))
 
 
+def possible_codes(text: str) -> Iterator[str]:
+    """What may be a code, however it stands in ``text``."""
+    for found in _RUN.finditer(text):
+        yield from _codes_in(found[0])
+
+
 def json_without_codes(text: str, known: Known) -> str:
     """The same in each string of JSON as text, however deep it lies: no depth may hinder what
     is done with every update."""

@@ -188,9 +188,10 @@ class OrderToConfirm:
 
 @dataclass(frozen=True, slots=True)
 class Newcomer:
-    """Who came by a link for staff; only ``inviter`` says whether it is the one meant, or, of
-    a code that was made at the practice's computer (None), any administrator. ``rank``: with
-    the chat, which would be a staff chat of this place."""
+    """Who came by a link for staff, waiting since ``at``; only ``inviter`` says whether it is the
+    one meant, or, of a code that was made at the practice's computer (None), any administrator.
+    ``rank``: with the chat, which would be a staff chat of this place. ``came``: the account's
+    own name."""
 
     key: str
     inviter: MemberId | None
@@ -200,6 +201,7 @@ class Newcomer:
     role: str
     at: datetime
     rank: int | None = None
+    came: str = ""
     kind: Literal["newcomer"] = "newcomer"
 
 

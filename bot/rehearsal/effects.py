@@ -197,8 +197,8 @@ def _(change: o.JoinDesk, tables: Tables, now: datetime) -> None:
     del now
     if change.digest:
         used(tables, change.digest, "code")
-    tables.desks[change.chat] = Desk(change.chat, change.rank, change.name, opened=change.user)
-    tables.held.discard(change.chat)
+    opened = Desk(change.chat, change.rank, change.name, opened=change.user)
+    tables.desks.setdefault(change.chat, opened)
 
 
 @_keep.register
@@ -229,6 +229,9 @@ def _(change: o.Dismiss, tables: Tables, now: datetime) -> None:
     for chat in {member.chat, member.user} & set(tables.desks):
         if chat is not None:
             del tables.desks[chat]
+    for invitation in tables.invitations.values():
+        if invitation.member == change.member:
+            invitation.used = True
     tables.gone.add(change.member)
 
 
@@ -284,7 +287,9 @@ def _(change: o.NewPatient, tables: Tables, now: datetime) -> None:
     put_due(tables, f"silence:{id}", "silence", change.silence_at, id)
     for day, at in change.wounds:
         put_due(tables, key_of(id, day), "wound", at, id, {"day": day})
-    tables.invitations[change.digest] = InvitationRow("owner", change.expires, id)
+    tables.invitations[change.digest] = InvitationRow(
+        "owner", change.expires, id, member=change.member
+    )
     if plan.continues is not None:
         old = tables.patients[plan.continues]
         patient.carers = {

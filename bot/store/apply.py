@@ -186,6 +186,7 @@ def _(change: o.Dismiss, tx: Tx, now: datetime, by: Cause) -> None:
     for row in tx.all("staff_chats_of", id=change.member):
         clear(tx, row["chat_id"], change.words, now, by)
     tx.run("desk_remove_of", id=change.member)
+    tx.run("invitation_void_of", id=change.member, now=stamp(now))
     tx.run("staff_remove", id=change.member, now=stamp(now))
 
 
@@ -241,8 +242,8 @@ def _(change: o.NewPatient, tx: Tx, now: datetime, by: Cause) -> None:
         put_due(tx, key_of(patient, day), "wound", at, patient, {"day": day})
     tx.run(
         "invitation_add", digest=change.digest, kind="owner", patient_id=patient, rank=None,
-        name=None, role=None, member_id=None, made_by=change.by, expires_at=stamp(change.expires),
-        now=stamp(now),
+        name=None, role=None, member_id=change.member, made_by=change.by,
+        expires_at=stamp(change.expires), now=stamp(now),
     )  # fmt: skip
     if plan.continues is not None:
         # After a re-operation the household stays, and the old course ends.

@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from datetime import timedelta
 
+import pytest
+
 from bot.cli.run import _invited
 from bot.model.chart import Member
 from bot.store import load
 from demo.standin.values import User
 from tests.service.box import Box
+from tests.service.test_former_staff import administrator, desks_of, opens, removes
 
 
 async def _staff(box: Box) -> dict[str, Member]:
@@ -163,7 +166,7 @@ async def test_a_link_of_one_who_is_no_administrator_any_more_lets_in_nobody(can
     friend = await _comes(canela, "Friend", link)
     assert list(await _staff(canela)) == ["Kim, nurse"]
     assert "Friend" not in "".join(canela.heard(gone))
-    assert "was not confirmed" in canela.last(friend).words
+    assert "used already" in canela.last(friend).words
 
 
 async def _logged(box: Box) -> list[str]:
@@ -177,16 +180,124 @@ async def test_where_the_last_administrator_is_lost_the_computer_makes_another(
     app, standin = canela.stage.app, canela.stage.standin
     nurse = standin.user("Sam")
     await canela.stage.employ(nurse, "Sam", "staff")
-    for user, name in ((nurse, "Sam"), (standin.user("Ola"), "Ola")):
+    for user, name in ((nurse, "Sam"), (standin.user("Ola", username="who_it_is"), "Ola")):
         code = await _invited(app, "staff", timedelta(hours=1), name=name, role="administrator")
-        canela.desk.members[user.id] = user
-        standin.say(user, canela.desk, f"/join {code}")  # never in a group, where others see it
-        await canela.stage.settle()
-        assert all(
-            one.role == "staff" for one in (await _staff(canela)).values() if one.name == name
-        )
         standin.start(user, code)
         await canela.stage.settle()
         assert (await _staff(canela))[name].role == "administrator"
-        assert f"New: {name} · administrator" in canela.case(f"New: {name} · adm").words
+        told = canela.case(f"New: {name} · adm")
+        assert f"New: {name} · administrator" in told.words
+        assert f"/staff remove {user.id}" in told.words
+    assert "Ola @who_it_is" in told.words
     assert "Sam joined the practice as administrator" in await _logged(canela)
+
+
+@pytest.mark.parametrize("words", ["/join {}", "/note {} is for Sam", "/start {} please"])
+async def test_a_code_of_the_computer_that_a_group_has_read_is_used_up(
+    canela: Box, words: str
+) -> None:
+    standin, sam = canela.stage.standin, canela.stage.standin.user("Sam")
+    await canela.stage.employ(sam, "Sam", "administrator")
+    chosen = {"name": "Dr Okafor", "role": "administrator"}
+    code = await _invited(canela.stage.app, "staff", timedelta(hours=1), **chosen)
+    standin.say(canela.nurse, canela.desk, words.format(code))
+    await canela.stage.settle()
+    assert "is used up now" in canela.case("whoever read it here").words
+    assert "Kim, nurse showed a code for Dr Okafor" in canela.last(sam).words
+    thief = await _comes(canela, "Reads along", code)
+    assert thief.id not in [one.user for one in (await _staff(canela)).values()]
+    assert "shown in a group: it is used up" in "".join(await _logged(canela))
+
+
+async def test_whom_a_code_alone_made_administrator_a_button_takes_out_again(canela: Box) -> None:
+    chosen = {"name": "Dr Okafor", "role": "administrator"}
+    code = await _invited(canela.stage.app, "staff", timedelta(hours=1), **chosen)
+    await _comes(canela, "Thief", code)
+    told = canela.case("New: Dr Okafor")
+    assert "Thief @who_it_is" in told.words
+    await canela.staff_taps("Wrong person: take out", told)
+    assert list(await _staff(canela)) == ["Kim, nurse"]
+    assert "may act here no longer" in canela.case("may act here no longer").words
+
+
+@pytest.mark.parametrize("rank", [0, 1])
+async def test_a_code_changes_no_chat_that_is_there(canela: Box, rank: int) -> None:
+    before = await desks_of(canela)
+    canela.stage.standin.say(
+        canela.nurse, canela.desk, f"/join {await canela.stage.invite_desk(rank=rank)}"
+    )
+    await canela.stage.settle()
+    assert "is one of staff already" in canela.case("no code changes it").words
+    assert await desks_of(canela) == before
+
+
+async def test_a_code_frees_no_group_that_waits_for_an_administrator(canela: Box) -> None:
+    people, gone = canela.stage.standin, await administrator(canela)
+    aide = people.user("Aide")
+    await canela.stage.employ(aide, "Aide", "staff")
+    group = people.group("Night", [gone, aide])
+    await opens(canela, gone, group)
+    said = await removes(canela, "Gone")
+    assert f"{canela.desk.id} · " in said  # every group where they may still read along
+    assert f"{group.id} · " in said
+    await opens(canela, aide, group)
+    assert [one.chat for one in await desks_of(canela, held=True)] == [group.id]
+
+
+async def test_the_last_chat_that_is_reached_stays(canela: Box) -> None:
+    night = canela.stage.standin.group("Night", [canela.nurse])
+    await opens(canela, canela.nurse, night)
+    canela.desk.blocked = True
+    await canela.to(1, 14)
+    await canela.says(canela.ines, "he threw up blood")
+    assert any(one.lost for one in await desks_of(canela))
+    canela.stage.standin.say(canela.nurse, night, f"/staff close {night.id}")
+    await canela.stage.settle()
+    assert night.id in [one.chat for one in await desks_of(canela)]
+
+
+async def test_whom_nobody_answers_is_told_after_a_day_and_comes_in_no_more(canela: Box) -> None:
+    ola = await _comes(canela, "Ola", await _link(canela, "Ola", "clinician"))
+    asked = canela.case("by your link for Ola")
+    await canela.stage.advance(canela.stage.clock.now() + timedelta(hours=25))
+    assert "Nobody confirmed within a day" in canela.last(ola).words
+    assert "waited a day" in canela.case("nobody said yes").words
+    await canela.staff_taps("Yes, let in", asked)
+    assert "Ola" not in await _staff(canela)
+
+
+async def test_where_the_inviter_has_left_another_administrator_is_asked(canela: Box) -> None:
+    gone = await administrator(canela)
+    await canela.says(gone, "/staff add Jo clinician")
+    jo = await _comes(canela, "Jo", canela.last(gone, "Link for Jo").words.split()[-1])
+    assert "by your link for Jo" in canela.last(gone).words
+    await removes(canela, "Gone")
+    await canela.stage.advance(canela.stage.clock.now() + timedelta(hours=2))
+    asked = canela.case("waits to be let in as Jo")
+    assert "Jo @who_it_is" in asked.words
+    await canela.staff_taps("Yes, let in", asked)
+    assert (await _staff(canela))["Jo"].user == jo.id
+
+
+async def test_links_for_a_household_end_with_who_made_them(canela: Box) -> None:
+    gone = await administrator(canela)
+    await canela.says(gone, "/link Canela")
+    link = canela.last(gone, "start=").words.split("start=")[1].split()[0]
+    await removes(canela, "Gone")
+    canela.stage.standin.start(gone, link)
+    await canela.stage.settle()
+    rows = await canela.stage.app.db.read(lambda tx: tx.all("people_of_patient", patient_id=1))
+    assert "Gone" not in [row["name"] for row in rows]
+
+
+async def test_an_owner_to_whom_the_code_was_given_is_both(canela: Box) -> None:
+    chosen = {"name": "Ines Vale", "role": "administrator"}
+    code = await _invited(canela.stage.app, "staff", timedelta(hours=1), **chosen)
+    canela.stage.standin.start(canela.ines, code)
+    await canela.stage.settle()
+    assert (await _staff(canela))["Ines Vale"].user == canela.ines.id
+    await canela.to(1, 14)
+    await canela.says(canela.ines, "he threw up blood")
+    assert "EMERGENCY" in canela.case("EMERGENCY").words
+    await canela.says(canela.ines, "/staff")
+    assert "Ines Vale · administrator" in canela.last(canela.ines, "/staff add").words

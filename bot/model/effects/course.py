@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any
 
-from bot.model.ids import PatientId
+from bot.model.ids import MemberId, PatientId
 from bot.model.plan import Plan, Prompt
 from bot.model.protocol import Protocol
 
@@ -29,6 +29,7 @@ class NewPatient:
     end_at: datetime
     wounds: tuple[tuple[int, datetime], ...] = ()  # day, when how it healed is asked
     log: tuple[Entry, ...] = ()
+    member: MemberId | None = None  # of the practice, who enrols and so makes the link
 
 
 @dataclass(frozen=True, slots=True)

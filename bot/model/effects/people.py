@@ -81,8 +81,9 @@ class ChatMoved:
 
 @dataclass(frozen=True, slots=True)
 class JoinDesk:
-    """A staff chat takes up its one-time code. ``digest`` is empty for one that was let in
-    after its code had been used up; ``user`` is who made it one."""
+    """A chat takes up a one-time code; one that is a staff chat already stays as it is.
+    ``digest`` is empty for one that was let in after its code had been used up; ``user`` is who
+    made it one."""
 
     digest: str
     chat: int
@@ -115,7 +116,8 @@ class UseLink:
 
 @dataclass(frozen=True, slots=True)
 class Dismiss:
-    """Someone may act for the practice no longer; in their own chats ``words`` stand then where
+    """Someone may act for the practice no longer, nor do links that they made and nobody has
+    used; in their own chats ``words`` stand then where
     patients were spoken of."""
 
     member: MemberId
@@ -166,4 +168,4 @@ class Invite:
     rank: int | None = None
     name: str | None = None
     role: str | None = None
-    member: MemberId | None = None  # of the practice, to whom the review pages open
+    member: MemberId | None = None  # who made it; of the review pages, to whom they open

@@ -49,11 +49,11 @@ SELECT d.chat_id, d.rank, d.name, d.opened_by, l.since AS lost FROM desk AS d
 LEFT JOIN lost_chat AS l ON l.chat_id = d.chat_id
 WHERE (d.held_at IS NOT NULL) = :held ORDER BY d.rank, d.chat_id;
 
+-- A chat that is there already is changed by no code.
 -- name: desk_join
 INSERT INTO desk (chat_id, rank, name, joined_at, opened_by)
 VALUES (:chat_id, :rank, :name, :now, :opened_by)
-ON CONFLICT (chat_id) DO UPDATE SET rank = excluded.rank, name = excluded.name,
-  opened_by = excluded.opened_by, held_at = NULL;
+ON CONFLICT (chat_id) DO NOTHING;
 
 -- name: desk_hold
 UPDATE desk SET held_at = :now WHERE chat_id = :chat_id;
@@ -95,6 +95,9 @@ ON CONFLICT (user_id) DO UPDATE SET
 
 -- name: staff_remove
 UPDATE staff SET removed_at = :now WHERE id = :id;
+
+-- name: invitation_void_of
+UPDATE invitation SET used_at = :now WHERE member_id = :id AND used_at IS NULL;
 
 -- name: staff_role
 UPDATE staff SET role = :role WHERE id = :id;
