@@ -28,6 +28,7 @@ from bot.model.action import (
 )
 from bot.model.chart import Chart, Desk, Invitation, Member, Person, RosterLine, Written
 from bot.model.chat import Incoming
+from bot.model.codes import Known as Codes
 from bot.model.codes import without_known
 from bot.model.conversation import Conversation
 from bot.model.ids import CaseId, EventId, PatientId, PromptId, SourceId, update_event
@@ -65,6 +66,9 @@ class Known(Protocol):
 
     def invitation(self, digest: str) -> Invitation | None:
         """The one-time link with this digest."""
+
+    def codes(self) -> Codes:
+        """Whether a digest is that of a one-time link that is not past."""
 
     def written(self, source: SourceId) -> tuple[Written, ...]:
         """What staff's message ``source`` has led to, oldest first."""
@@ -140,7 +144,7 @@ def context_of(known: Known, practice: Practice, event: Incoming, now: datetime)
     event = replace(event, text=_plain_command(event.text))
     staff = known.staff()
     code = _code_of(event.text)
-    text = without_known(event.text, lambda digest: known.invitation(digest) is not None)
+    text = without_known(event.text, known.codes())
     event = replace(event, text=text)  # nothing else may keep it
     written = known.written(source_of(event)) if event.kind == "edited" else ()
     common: dict[str, Any] = {
