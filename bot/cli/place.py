@@ -35,7 +35,7 @@ def add_place(parser: argparse.ArgumentParser) -> None:
 def add_database(parser: argparse.ArgumentParser) -> None:
     """The option by which a command finds the database."""
     parser.add_argument(
-        "--database", type=Path, default=Path("slowleash.db"), metavar="FILE",
+        "--database", type=itself, default="slowleash.db", metavar="FILE",
         help="the database (default: slowleash.db in this folder)",
     )  # fmt: skip
 
@@ -46,6 +46,22 @@ def add_flows(parser: argparse.ArgumentParser) -> None:
         "--flows", type=Path, metavar="FOLDER",
         help="the practice's own protocols, red-flag rules and words, as with slowleash run",
     )  # fmt: skip
+
+
+def itself(text: str) -> Path:
+    """The database that is named, for argparse; where that is a link, the file it leads to: what
+    belongs to a database lies beside it, and a restore exchanges it and no link to it."""
+    path = Path(text)
+    if not path.is_symlink():
+        return path
+    real = Path(os.path.realpath(path))
+    beside, right = Shelf(path).folder, Shelf(real).folder
+    if beside.is_dir() and not (right.is_dir() and beside.samefile(right)):
+        raise argparse.ArgumentTypeError(
+            f"{path} is a link to {real}, and the pictures lie beside the link. "
+            f"Stop the bot and move {beside} to {right}"
+        )
+    return real
 
 
 def clinic_of(args: argparse.Namespace) -> Clinic:

@@ -44,6 +44,7 @@ from bot.telegram.webhook import delete_webhook, set_webhook, webhook
 
 from .alone import alone
 from .errors import CommandError
+from .not_started import MEND, call_out
 from .place import (
     add_flows,
     add_place,
@@ -122,7 +123,11 @@ def main(argv: list[str], means: Means | None = None) -> int:
     logging.getLogger("apscheduler").setLevel(logging.WARNING)
     args.means = means or Means()
     with Overseer() as overseer:  # to the very end: it sees that there is one
-        return asyncio.run(_run(args, overseer))
+        try:
+            return asyncio.run(_run(args, overseer))
+        except MEND:
+            call_out(args)
+            raise
 
 
 async def _run(args: argparse.Namespace, overseer: Overseer) -> int:

@@ -28,6 +28,7 @@ from bot.model.action import (
 )
 from bot.model.chart import Chart, Desk, Invitation, Member, Person, RosterLine, Written
 from bot.model.chat import Incoming
+from bot.model.codes import Known as Codes
 from bot.model.codes import possible_codes, without_known
 from bot.model.conversation import Conversation
 from bot.model.ids import CaseId, EventId, PatientId, PromptId, SourceId, update_event
@@ -65,6 +66,9 @@ class Known(Protocol):
 
     def invitation(self, digest: str) -> Invitation | None:
         """The one-time link with this digest."""
+
+    def codes(self) -> Codes:
+        """Whether a digest is that of a one-time link that is not past."""
 
     def written(self, source: SourceId) -> tuple[Written, ...]:
         """What staff's message ``source`` has led to, oldest first."""
@@ -207,12 +211,14 @@ def _code_of(text: str) -> str:
 def _invited_by(known: Known, event: Incoming) -> tuple[Invitation | None, str]:
     """The invitation whose code is sent, or, in a group, stands anywhere in what everybody there
     reads and would let in whoever sends it; and the text without codes."""
-    text = without_known(event.text, lambda digest: known.invitation(digest) is not None)
+    ours = known.codes()
+    text = without_known(event.text, ours)
     if code := _code_of(event.text):
         return known.invitation(digest_of(code)), text
     if event.private:
         return None, text
-    found = (known.invitation(digest_of(one)) for one in possible_codes(event.text))
+    digests = {digest_of(one) for one in possible_codes(event.text)}
+    found = (known.invitation(one) for one in sorted(digests) if ours(one))
     shown = (one for one in found if one and one.kind == "staff" and one.member is None)
     return next((one for one in shown if one.good), None), text
 

@@ -20,6 +20,7 @@ from bot.model.chart import (
     RosterLine,
     Written,
 )
+from bot.model.codes import Known
 from bot.model.conversation import NOTHING_OPEN, Conversation
 from bot.model.ids import CaseId, PatientId, PromptId, SourceId
 from bot.model.topic import TOPICS, Topic
@@ -83,6 +84,12 @@ class Kept:
         good = not row.used and row.expires > self.now
         return Invitation(
             digest, row.kind, good, row.patient, row.rank, row.name, row.role, row.member
+        )
+
+    def codes(self) -> Known:
+        """Whether a digest is that of a one-time link that is not past."""
+        return lambda digest: (
+            (row := self.tables.invitations.get(digest)) is not None and row.expires > self.now
         )
 
     def written(self, source: SourceId) -> tuple[Written, ...]:

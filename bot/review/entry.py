@@ -13,6 +13,7 @@ from bot.context.buttons import digest_of
 
 from .guard import Guard, address_of, own, too_many
 from .limits import Limit
+from .refusals import caller_of
 from .site import COOKIE, LOOPBACK, Site, root_of
 
 SESSION: Final = timedelta(hours=12)
@@ -30,7 +31,7 @@ class Entry:
     async def ask(self, request: Request) -> Response:
         """The link was opened: ask before it is used up, since chat programs look at links
         before people do."""
-        if wait := self._limit.wait(address_of(request.scope)):
+        if wait := self._limit.wait(caller_of(address_of(request.scope))):
             return too_many(wait)
         code = request.query_params.get("code", "")
         member = await self._site.store.invited(digest_of(code), self._site.clock.now())
@@ -44,7 +45,7 @@ class Entry:
 
     async def enter(self, request: Request) -> Response:
         """Use the link, and begin a session."""
-        if wait := self._limit.wait(address_of(request.scope)):
+        if wait := self._limit.wait(caller_of(address_of(request.scope))):
             return too_many(wait)
         form = await self._guard.form_of(request)
         if form is None or not own(request):

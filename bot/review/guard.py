@@ -17,6 +17,7 @@ from starlette.types import ASGIApp, Message, Receive, Scope, Send
 from bot.context.buttons import digest_of
 
 from .limits import Limit
+from .refusals import Refusals, caller_of
 from .site import COOKIE, MAY_CORRECT, Site
 
 HEADERS: Final = {
@@ -57,7 +58,7 @@ class Headers:
                     headers[name] = value
             await send(message)
 
-        if wait := self._limit.wait(address_of(scope)):
+        if wait := self._limit.wait(caller_of(address_of(scope))):
             await too_many(wait)(scope, receive, with_headers)
             return
         with contextlib.suppress(ClientDisconnect):  # a form that never came whole
@@ -84,6 +85,7 @@ class Guard:
     def __init__(self, site: Site, limit: Limit) -> None:
         self._site = site
         self._limit = limit
+        self._refusals = Refusals()
 
     def inside(self, handler: Handler, *, correct: bool = False) -> Handler:
         """``handler`` for members; with ``correct`` for those who may correct a reading."""
@@ -147,11 +149,12 @@ class Guard:
         return await request.form() if int(length) <= FORM_LIMIT else None
 
     async def refuse(self, request: Request, why: str) -> None:
-        """A line in the log."""
+        """A line in the log, or one more that is counted."""
         member = getattr(request.state, "member", None)
-        data = {"path": request.url.path[:100], "address": address_of(request.scope)}
-        by = member.name if member else f"someone at {data['address']}"
-        await self._site.store.note_refusal(by, why, data, self._site.clock.now())
+        path, address = request.url.path[:100], address_of(request.scope)
+        now = self._site.clock.now()
+        lines = self._refusals.of(address, member, why, path, now)
+        await self._site.store.note_refusals(lines, now)
 
 
 def own(request: Request) -> bool:

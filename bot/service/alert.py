@@ -55,13 +55,14 @@ class Trouble(StrEnum):
     case_unreached = "case_unreached"
     stopped = "stopped"
     stuck = "stuck"
+    not_started = "not_started"
     storage = "storage"
     """Its words are made in ``storage.py``, which tells the chats itself."""
 
 
 OUTSIDE = frozenset((Trouble.trial, Trouble.line_down, Trouble.mute, Trouble.token_wrong,
                      Trouble.no_chat_left, Trouble.case_unreached, Trouble.stopped,
-                     Trouble.stuck))  # fmt: skip
+                     Trouble.stuck, Trouble.not_started))  # fmt: skip
 """Said outside the chats alone: while it lasts there is no chat to say it in."""
 CALLED_AGAIN, MOST, WITHIN = timedelta(minutes=30), 12, timedelta(hours=1)
 """The same trouble is called out again so late, and not more than so many calls in an hour."""

@@ -50,6 +50,9 @@ Deliver = Callable[[Outgoing], Awaitable[Delivery]]
 
 AT_ONCE, FOR_URGENT = 32, 8
 """Messages under way at once, each to another chat; so many of them are kept for urgent ones."""
+HANGS = 20.0
+"""Seconds after which an urgent one takes no place of the next any more; at most twice as many
+as ``AT_ONCE`` are under way."""
 LONGEST, LONGEST_URGENT = 300.0, 60.0
 """Seconds between two tries, at most."""
 ANSWER_LIVES = timedelta(seconds=20)
@@ -76,6 +79,7 @@ class Sender:
         self._deliver = deliver
         self._pace = pace
         self._lanes: dict[Lane, asyncio.Task[None]] = {}
+        self._began: dict[Lane, float] = {}
         self._failed: BaseException | None = None
         self.on_done: Callable[[], None] | None = None
         self.longest = LONGEST_SEND
@@ -103,20 +107,22 @@ class Sender:
         for row in claimed:
             lane = (row["chat_id"], bool(row["urgent"]))
             task = asyncio.create_task(self._one(row, now))
-            self._lanes[lane] = task
+            self._lanes[lane], self._began[lane] = task, tick
             task.add_done_callback(partial(self._ended, lane))
         return len(claimed)
 
     async def could_start(self, now: datetime) -> dict[Lane, int]:
         """What could begin at this moment: the message of each lane."""
-        room = AT_ONCE - len(self._lanes)
+        tick = time.monotonic()
+        hang = sum(urgent and tick - self._began[chat, urgent] > HANGS
+                   for chat, urgent in self._lanes)  # fmt: skip
+        room = AT_ONCE - len(self._lanes) + min(hang, AT_ONCE)
         plain = AT_ONCE - FOR_URGENT - sum(not urgent for _, urgent in self._lanes)
         if room <= 0:
             return {}
         most = AT_ONCE * 4
         ready = await self._db.read(lambda tx: tx.all("outbox_ready", now=stamp(now), most=most))
         going: dict[Lane, int] = {}
-        tick = time.monotonic()
         for row in ready:
             chat, urgent = row["chat_id"], bool(row["urgent"])
             busy = {*going, *self._lanes}
@@ -147,6 +153,7 @@ class Sender:
 
     def _ended(self, lane: Lane, task: asyncio.Task[None]) -> None:
         self._lanes.pop(lane, None)
+        self._began.pop(lane, None)
         if not task.cancelled() and task.exception() is not None:
             self._failed = self._failed or task.exception()
         if self.on_done is not None:

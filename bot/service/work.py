@@ -24,7 +24,7 @@ from bot.store.apply import apply
 from bot.store.database import Database, Row, StorageTrouble, StoreError, Tx, moment, stamp
 from bot.store.inbox import UNKEPT
 from bot.store.known import Stored
-from bot.store.rows import is_code, log, put_due, send
+from bot.store.rows import log, put_due, send
 from bot.store.staff_ways import found, reached, ways
 from bot.telegram.translate import incoming
 
@@ -60,7 +60,7 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
         for one in out.of(JoinStaff):
             logger.warning("%s (%s) is of the practice as %s", one.name, one.user, one.role)
         tx.run("inbox_mark", update_id=row["update_id"], state="done", error=None)
-        _without_code(tx, row)
+        _without_code(tx, row, now)
         return True
 
     failing: dict[str, Row] = {}
@@ -78,13 +78,13 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
             raise  # nothing can be told by way of the database
         except Exception:
             logger.exception("the failure of update %s could not be told", row["update_id"])
-            await db.transact(lambda tx: _give_up(tx, row, why))
+            await db.transact(lambda tx: _give_up(tx, row, why, now))
         return True
 
 
-def _without_code(tx: Tx, row: Row) -> None:
+def _without_code(tx: Tx, row: Row, now: datetime) -> None:
     """What has been worked, or never will be, needs the code of its link no more."""
-    if (body := json_without_codes(row["body"], partial(is_code, tx))) != row["body"]:
+    if (body := json_without_codes(row["body"], tx.codes(now))) != row["body"]:
         tx.run("inbox_words", update_id=row["update_id"], body=body)
 
 
@@ -135,13 +135,13 @@ def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime
     if not last:
         return
     event = incoming(json.loads(row["body"]), moment(row["received_at"]))
-    _without_code(tx, row)
+    _without_code(tx, row, now)
     who = _name_of_known(tx, event)
     if who is None and too_often(tx, event, now):
         return
     text = practice.words.say("desk_failed_stranger", practice.clinic.language)
     if who is not None:
-        text = f"{who}: {without_known(event.text, partial(is_code, tx))}"
+        text = f"{who}: {without_known(event.text, tx.codes(now))}"
     grave = who is not None and bool(row["urgent"])
     _tell_staff(tx, practice, f"failed:{row['update_id']}", text, why, now, urgent=grave)
     if event.private and event.chat:
@@ -166,10 +166,10 @@ def _name_of_known(tx: Tx, event: Incoming) -> str | None:
     return row["name"] if row else None
 
 
-def _give_up(tx: Tx, row: Row, why: str) -> None:
+def _give_up(tx: Tx, row: Row, why: str, now: datetime) -> None:
     """Even telling of the failure failed: it stands as failed, and the next one has its turn."""
     tx.run("inbox_mark", update_id=row["update_id"], state="failed", error=why)
-    _without_code(tx, row)
+    _without_code(tx, row, now)
 
 
 def _tell_staff(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 from secrets import token_hex
 
-from bot.model.codes import without_codes
+from bot.model.codes import json_without_codes, without_known
 from bot.model.ids import Cause, PatientId
 from bot.records.chain import NOBODY, START, digest_of, seal
 
@@ -29,8 +29,9 @@ def append(
     """
     last = tx.one("log_last")
     number, prev = (last["id"] + 1, last["hash"]) if last else (1, START)
-    text = without_codes(text)
-    at, body, salt = stamp(now), without_codes(pack(data)), token_hex(16)
+    codes = tx.codes(now)
+    text = without_known(text, codes)
+    at, body, salt = stamp(now), json_without_codes(pack(data), codes), token_hex(16)
     digest = digest_of(salt, author, text, body, by)
     tx.run(
         "log_add", id=number, patient_id=patient, at=at, kind=kind, author=author, text=text,

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import datetime
 
 from bot.model.chart import Chart, Desk, Invitation, Member, Person, RosterLine, Written
+from bot.model.codes import Known
 from bot.model.conversation import Conversation
 from bot.model.ids import CaseId, PatientId, PromptId, SourceId
 from bot.model.topic import TOPICS, Topic
@@ -58,6 +59,10 @@ class Stored:
     def invitation(self, digest: str) -> Invitation | None:
         """The one-time link with this digest."""
         return load.invitation(self.tx, digest, self.now)
+
+    def codes(self) -> Known:
+        """Whether a digest is that of a one-time link that is not past."""
+        return self.tx.codes(self.now)
 
     def written(self, source: SourceId) -> tuple[Written, ...]:
         """What staff's message ``source`` has led to, oldest first."""

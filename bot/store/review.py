@@ -7,7 +7,7 @@ import unicodedata
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
-from typing import Any, Final, TypeVar
+from typing import Final, TypeVar
 from zoneinfo import ZoneInfo
 
 from bot.measures.course import Course
@@ -38,6 +38,15 @@ from .whole import courses, statement_of, whole
 T = TypeVar("T")
 ONE_VISIT: Final = timedelta(minutes=30)
 """Looks at a patient closer together than this are one visit: what was new stays new."""
+
+
+@dataclass(frozen=True, slots=True)
+class Refusal:
+    """A line of the log: who was not let in, or might not do something, and why."""
+
+    by: str
+    why: str
+    data: dict[str, object]
 
 
 @dataclass(frozen=True, slots=True)
@@ -170,16 +179,15 @@ class ReviewStore:
 
         await self._db.transact(end)
 
-    async def note_refusal(
-        self,
-        by: str,
-        why: str,
-        data: dict[str, Any],
-        now: datetime,
-        patient: PatientId | None = None,
-    ) -> None:
-        """A line in the log: someone was not let in, or might not do something."""
-        await self._db.transact(lambda tx: log(tx, "refused", by, why, now, patient, data))
+    async def note_refusals(self, refused: Sequence[Refusal], now: datetime) -> None:
+        """Lines in the log: someone was not let in, or might not do something."""
+
+        def note(tx: Tx) -> None:
+            for one in refused:
+                log(tx, "refused", one.by, one.why, now, None, one.data)
+
+        if refused:
+            await self._db.transact(note)
 
     # -- reading
 

@@ -108,11 +108,6 @@ def log(
     append(tx, kind, author, text, now, patient, data or {}, by)
 
 
-def is_code(tx: Tx, digest: str) -> bool:
-    """Whether a link of ours has this digest."""
-    return tx.one("invitation", digest=digest) is not None
-
-
 def put_due(
     tx: Tx,
     key: str,

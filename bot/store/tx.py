@@ -8,6 +8,8 @@ from collections.abc import Iterable, Iterator, Mapping
 from datetime import UTC, datetime
 from typing import Any
 
+from bot.model.codes import Known, without_known
+
 from .sql import statements
 
 Row = Mapping[str, Any]
@@ -34,6 +36,7 @@ class Tx:
     def __init__(self, connection: sqlite3.Connection) -> None:
         self._connection = connection
         self._sql = statements()
+        self._codes: dict[str, frozenset[str]] = {}
 
     def all(self, name: str, /, **params: object) -> list[Row]:
         """Every row of statement ``name``."""
@@ -50,8 +53,31 @@ class Tx:
         yield from self._connection.execute(self._sql[name], params)
 
     def run(self, name: str, /, **params: object) -> int:
-        """How many rows statement ``name`` changed."""
+        """How many rows statement ``name`` changed. The words of an error (``error``) may hold
+        what somebody wrote: of them only is kept what may be."""
+        if isinstance(error := params.get("error"), str):
+            params["error"] = self._storable(error)
+        if name == "invitation_add":
+            self._codes.clear()
         return self._connection.execute(self._sql[name], params).rowcount
+
+    def codes(self, since: datetime | None = None) -> Known:
+        """Whether a digest is that of a one-time link of ours that was good at ``since`` or
+        later. They are read once, and only if something is asked: a query for each place at
+        which a code may begin would let strangers take our time."""
+        after = stamp(since) if since else ""
+
+        def known(digest: str) -> bool:
+            if after not in self._codes:
+                rows = self.all("invitations_until", since=after)
+                self._codes[after] = frozenset(row["digest"] for row in rows)
+            return digest in self._codes[after]
+
+        return known
+
+    def _storable(self, error: str) -> str:
+        """Without codes, and without lone surrogates, which the database does not take."""
+        return without_known(error.encode("utf-8", "replace").decode(), self.codes())
 
     def many(self, name: str, /, rows: Iterable[Mapping[str, object]]) -> int:
         """Statement ``name`` once for each row of parameters; how many rows changed."""

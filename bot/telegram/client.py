@@ -99,7 +99,7 @@ class Client:
         base_url: str = PLATFORM,
         *,
         timeouts: Timeouts | None = None,
-        pool: int = 40,
+        pool: int = 72,
         belt: bool = False,
     ) -> None:
         if not token.strip():

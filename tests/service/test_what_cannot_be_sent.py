@@ -151,6 +151,43 @@ async def test_hanging_chats_leave_room_for_what_is_urgent(tmp_path: Path) -> No
         assert len(came) == AT_ONCE + 1
 
 
+async def test_urgent_ones_that_hang_leave_room_for_the_next(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Those that hang for a while count no more; but never are more than twice as many begun."""
+    let_go, came = asyncio.Event(), list[str]()
+
+    async def deliver(message: Outgoing) -> Delivery:
+        if message.chat < 500:
+            await let_go.wait()
+        came.append(message.dedupe)
+        return Delivered(message=len(came))
+
+    async with Database(tmp_path / "practice.db") as db:
+        sender = Sender(db, deliver, Pace(FREE))
+
+        async def put(first: int, count: int) -> None:
+            some = [_words(chat, 0, urgent=True) for chat in range(first, first + count)]
+            await db.transact(lambda tx: send(tx, some, NOW))
+
+        await put(1, AT_ONCE)
+        assert await sender.start_ready(NOW) == AT_ONCE
+        await put(500, 1)
+        assert await sender.start_ready(NOW) == 0
+        monkeypatch.setattr(sending, "HANGS", 0.0)
+        assert await sender.start_ready(NOW) == 1
+        await asyncio.wait([sender._lanes[500, True]])
+        assert came == ["m:500:0"]
+        await put(100, 2 * AT_ONCE)
+        assert await sender.start_ready(NOW) == AT_ONCE
+        assert await sender.start_ready(NOW) == 0
+        let_go.set()
+        await sender.finish()
+        while await sender.send_ready(NOW):
+            pass
+        assert len(came) == 3 * AT_ONCE + 1
+
+
 async def test_an_older_change_never_undoes_a_newer_one(tmp_path: Path) -> None:
     """One that did not get through is gone past; then it is worth nothing any more."""
     shown, fails = list[str](), 4
@@ -250,7 +287,7 @@ async def test_an_update_of_which_nothing_can_be_kept_is_told(
 async def test_there_are_more_connections_than_messages_at_once() -> None:
     async with Client("1:x") as client:
         pool = client._requests[1]._client._transport._pool  # type: ignore[attr-defined]
-        assert pool._max_connections > AT_ONCE
+        assert pool._max_connections > 2 * AT_ONCE
 
 
 async def test_the_rest_of_a_day_is_no_matter_for_who_is_not_reached(canela: Box) -> None:

@@ -158,3 +158,7 @@ DELETE FROM turned_away WHERE since < :before;
 SELECT p.id FROM person AS p JOIN caregiver AS c ON c.person_id = p.id
 JOIN patient AS a ON a.id = c.patient_id AND a.state <> 'ended'
 WHERE p.user_id = :user_id AND c.left_at IS NULL LIMIT 1;
+
+-- By one that is past its time nobody comes in any more.
+-- name: invitations_until
+SELECT digest FROM invitation WHERE expires_at > :since;
