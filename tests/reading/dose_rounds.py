@@ -70,7 +70,8 @@ _COUNT = {"en": ("no", "one", "two", "three", "four"), "es": ("", "una", "dos", 
 class Told:
     """What was written, in which scene, and what it says by how it was made. ``given``: medicine
     → the hour, None for now; ``open``: those of which it may be said that they were not given;
-    ``asked``: nothing can be noted without a question."""
+    ``asked``: nothing can be noted without a question. ``at``: when, where it is not forty
+    minutes after the prompt; ``beside``: a trouble is told as well, which may be raised."""
 
     text: str
     way: str
@@ -81,6 +82,8 @@ class Told:
     given: Mapping[str, str | None] = field(default_factory=dict)
     open: frozenset[str] = frozenset()
     asked: bool = False
+    at: str = ""
+    beside: bool = False
 
 
 def tellings(half: str) -> Iterator[Told]:
@@ -250,12 +253,12 @@ class _Teller:
 
 _PEOPLE = "household: {robin: en, lucia: es}\nstaff: {pell: staff, wrenfield: clinician}\n"
 _AT = {"morning": "08:40", "evening": "20:40"}
+_BEFORE = {"morning": "07:50", "evening": "19:50"}
 
 
 @cache
-def _world(due: tuple[str, ...], hour: str, asked: bool) -> World:
-    """Day 2 of this order, forty minutes after the prompt, or ten before it."""
-    at = _AT[hour] if asked else {"morning": "07:50", "evening": "19:50"}[hour]
+def _world(due: tuple[str, ...], at: str) -> World:
+    """Day 2 of this order."""
     meds = "\n".join(
         f"    - {{name: {_ORDER[one].replace(', sig', ', sig', 1)}, first_dose: 2026-03-05 08:00}}"
         for one in due
@@ -268,7 +271,8 @@ def _world(due: tuple[str, ...], hour: str, asked: bool) -> World:
 
 def effects(told: Told) -> tuple[World, Chart, Effects]:
     """What comes of the words. Nothing of it is kept."""
-    world = _world(told.due, told.hour, told.scene != "nobody")
+    at = (_BEFORE if told.scene == "nobody" else _AT).get(told.hour, told.at)
+    world = _world(told.due, at)
     user = 1001 + (told.lang == "es")
     chart = world.chart(next(iter(world.tables.patients)))
     quoted = None
@@ -308,11 +312,11 @@ def fault(told: Told) -> tuple[str, str]:
     why = _wrong(told, noted, out, chart, world.now)
     if why:
         return "wrong", why
-    if urgent or asks:
+    if (urgent or asks) and not told.beside:
         return "raised", ", ".join([*(c.matter for c in urgent), *(a.kind for a in asks)])
     given = {med for med, (choice, _) in noted.items() if choice == "given"}
     left = any(isinstance(one, Unclear) for one in questions) or bool(cases)
-    if left:
+    if left and not told.beside:
         return ("", "") if told.asked else ("left", "asked back, or left to staff")
     missing = set(told.given) - given
     return ("unnoted", ", ".join(sorted(missing))) if missing else ("", "")
