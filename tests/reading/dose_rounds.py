@@ -70,8 +70,7 @@ _COUNT = {"en": ("no", "one", "two", "three", "four"), "es": ("", "una", "dos", 
 class Told:
     """What was written, in which scene, and what it says by how it was made. ``given``: medicine
     → the hour, None for now; ``open``: those of which it may be said that they were not given;
-    ``asked``: nothing can be noted without a question. ``at``: when, where it is not forty
-    minutes after the prompt; ``beside``: a trouble is told as well, which may be raised."""
+    ``asked``: nothing can be noted without a question."""
 
     text: str
     way: str
@@ -82,8 +81,6 @@ class Told:
     given: Mapping[str, str | None] = field(default_factory=dict)
     open: frozenset[str] = frozenset()
     asked: bool = False
-    at: str = ""
-    beside: bool = False
 
 
 def tellings(half: str) -> Iterator[Told]:
@@ -253,12 +250,12 @@ class _Teller:
 
 _PEOPLE = "household: {robin: en, lucia: es}\nstaff: {pell: staff, wrenfield: clinician}\n"
 _AT = {"morning": "08:40", "evening": "20:40"}
-_BEFORE = {"morning": "07:50", "evening": "19:50"}
 
 
 @cache
-def _world(due: tuple[str, ...], at: str) -> World:
-    """Day 2 of this order."""
+def _world(due: tuple[str, ...], hour: str, asked: bool) -> World:
+    """Day 2 of this order, forty minutes after the prompt, or ten before it."""
+    at = _AT[hour] if asked else {"morning": "07:50", "evening": "19:50"}[hour]
     meds = "\n".join(
         f"    - {{name: {_ORDER[one].replace(', sig', ', sig', 1)}, first_dose: 2026-03-05 08:00}}"
         for one in due
@@ -271,8 +268,7 @@ def _world(due: tuple[str, ...], at: str) -> World:
 
 def effects(told: Told) -> tuple[World, Chart, Effects]:
     """What comes of the words. Nothing of it is kept."""
-    at = (_BEFORE if told.scene == "nobody" else _AT).get(told.hour, told.at)
-    world = _world(told.due, at)
+    world = _world(told.due, told.hour, told.scene != "nobody")
     user = 1001 + (told.lang == "es")
     chart = world.chart(next(iter(world.tables.patients)))
     quoted = None
@@ -312,11 +308,11 @@ def fault(told: Told) -> tuple[str, str]:
     why = _wrong(told, noted, out, chart, world.now)
     if why:
         return "wrong", why
-    if (urgent or asks) and not told.beside:
+    if urgent or asks:
         return "raised", ", ".join([*(c.matter for c in urgent), *(a.kind for a in asks)])
     given = {med for med, (choice, _) in noted.items() if choice == "given"}
     left = any(isinstance(one, Unclear) for one in questions) or bool(cases)
-    if left and not told.beside:
+    if left:
         return ("", "") if told.asked else ("left", "asked back, or left to staff")
     missing = set(told.given) - given
     return ("unnoted", ", ".join(sorted(missing))) if missing else ("", "")

@@ -4,7 +4,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, replace
 from itertools import takewhile
 
 from bot.model.reading import Context
@@ -22,15 +22,13 @@ class Meant:
     text: str
     names: bool = False  # something in it can only be of medicines
     some: int = 0  # fewer than were due, of which it is not said which
-    looks: dict[str, str] = field(default_factory=dict)  # "the big one": it stands for one of them
 
     def of(self, said: Sequence[Atom]) -> list[Atom]:
         """What was said, settled; ``Unclear`` where it leaves a choice."""
         people = [one.role for one in said if one.role in ("who", "self")]
         if people.count("who") > 1 or len(set(people)) > 1:
             raise Unclear
-        self.names = any(one.role == "hid" for one in said)  # in food: no meal, and no walk
-        said = [one for one in said if one.role not in ("who", "self", "hid")]
+        said = [one for one in said if one.role not in ("who", "self")]
         if not said:
             raise Unclear
         return self._repeated(self._denials(self._amounts(said)))
@@ -43,12 +41,8 @@ class Meant:
             one = said[at]
             behind = said[at + 1] if at + 1 < len(said) and not said[at + 1].cut else None
             role = one.role.partition(":")[0]
-            again = role in ("both", "number") and self._names_again(one, out)
-            if again:
+            if role in ("both", "number") and self._names_again(one, out):
                 at += 1
-                continue
-            if role in ("all", "both", "number") and (same := self._apposed(one, behind, out)):
-                at += same
                 continue
             if role in ("noun", "doses", "kind", "kinds", "both", "number", "place", "half"):
                 self.names = True
@@ -99,8 +93,6 @@ class Meant:
                     raise Unclear
                 place = number if number < 0 else number - 1
                 out.append(replace(one, role="med", meds=(due[place],)))
-            elif role == "which":
-                out.append(replace(one, role="med", meds=(self._stands_for(one),)))
             elif role == "fine":
                 if out and out[-1].role in ("med", "all", "others") and not one.cut:
                     out.append(replace(one, role="yes"))
@@ -111,33 +103,11 @@ class Meant:
             at += 1
         return out
 
-    def _stands_for(self, one: Atom) -> str:
-        """ "The big one", "la blanca": one of those that were due; which, nobody can say."""
-        word = self.tokens[one.end - 1].word
-        word = self.tokens[one.first].word if word == "one" else word
-        free = [med for med in self.due if med not in self.looks.values()]
-        if word not in self.looks and (len(self.due) < 2 or not free):
-            raise Unclear
-        self.names = True
-        return self.looks.setdefault(word, free[0] if free else "")
-
     def _of_them(self, role: str, number: float | None) -> tuple[str, ...]:
         """All of a form; of two "tablets" one may be a capsule."""
         found = self._formed(role)
         solid = of_form(self.context.due, "pill")
         return solid if number is not None and len(found) != number == len(solid) else found
-
-    def _apposed(self, one: Atom, behind: Atom | None, out: Sequence[Atom]) -> int:
-        """ "His pills, all three": the same ones, told in so many parts."""
-        amount = one.role == "all" and behind is not None and behind.role == "number"
-        number = behind.number if behind is not None and amount else one.number
-        number = 2.0 if one.role == "both" else number
-        after = self.tokens[one.end + amount].word if one.end + amount < len(self.tokens) else ""
-        things = behind is not None and behind.role.partition(":")[0] in _THINGS
-        if not one.cut or things or after in ("tablets", "pills", "doses", "of", "de", "pastillas"):
-            return 0
-        every = bool(out) and out[-1].role == "all" and out[-1].meds == self.due
-        return 1 + amount if every and number in (None, float(len(self.due))) else 0
 
     def _names_again(self, one: Atom, out: Sequence[Atom]) -> bool:
         """ "Carprofen and gabapentin both in": those two."""
@@ -224,7 +194,6 @@ def _after(said: Sequence[Atom], one: Atom) -> Atom | None:
 
 _HANDS = frozenset("gave give administered dosed did di dimos dieron".split())
 _PEOPLE = frozenset("we us you i nosotros".split())
-_THINGS = ("noun", "doses", "kind", "kinds", "half", "part")
 _ALL_PILLS = frozenset(("todas", "ambas"))
 MANY = frozenset(
     "them they theyre em las los dadas dados tomadas listas puestas tragadas todas ambas".split()

@@ -33,7 +33,6 @@ class _Told:
     by: str = ""  # the word that told it: yes, gave, took
     follows: bool = False  # another one stood between that word and this
     joined: bool = False  # by "and"
-    by_rest: bool = False  # as the others
     at: float | None = None
     timed: bool = False
 
@@ -65,8 +64,6 @@ class Said:
         self.names = self.meant.names
         for at, atom in enumerate(words):
             self._step(atom, words[at + 1] if at + 1 < len(words) else None)
-        if self.turned and self.last and self.last[0].value == "refused":
-            raise Unclear  # "spat it out, second go with turkey": and then?
         return self._of_some() if self.meant.some else self._settled()
 
     def _of_some(self) -> tuple[Observation, ...]:
@@ -88,10 +85,6 @@ class Said:
                 self._of(atom)
             case "yes" | "gave" | "took" | "ate" | "no" | "refused" | "yet":
                 self._as(atom, behind)
-            case "gone":
-                if not self.names:
-                    raise Unclear  # "all gone": dinner, or the packet
-                self._as(replace(atom, role="ate"), behind)
             case "time" | "now":
                 self._when(atom)
             case "except":
@@ -119,16 +112,13 @@ class Said:
         if self.skips:
             self.skips = False
             return
-        rest = atom.role == "others"
-        if rest:
+        if atom.role == "others":
             left = self._left()
             if not 0 < len(left) < len(self.meant.due) or (atom.number or len(left)) != len(left):
                 raise Unclear
             atom = replace(atom, role="med", meds=left)
             self.lead = None if self.used else self.lead
-        one = _Told(
-            atom.meds or self.meant.due, atom, all=atom.role in ("all", "none"), by_rest=rest
-        )
+        one = _Told(atom.meds or self.meant.due, atom, all=atom.role in ("all", "none"))
         if self.excepting:
             self._except(one)
             return
@@ -167,17 +157,8 @@ class Said:
     def _as(self, atom: Atom, behind: Atom | None) -> None:
         """What was done, with what stands before it or with what follows."""
         follows = behind is not None and behind.role in ("med", "all", "others", "none")
-        if behind and behind.cut and not atom.cut and atom.role in ("took", "ate") and self.last:
-            follows = follows and self.last[0].value != "given"  # "yes she took them, the other no"
         self.names = self.names or atom.role in ("gave", "took", "refused")
-        if self.pending and atom.role in NOT and self.last and self.last[0].value == "left":
-            if not atom.cut:
-                raise Unclear
-            for one in self.pending:  # "all but that one, he spat it out"
-                self._give(one, replace(atom, role="took"))
-            self.pending = []
-            self._once_more(atom)
-        elif self.pending:
+        if self.pending:
             for one in self.pending:
                 self._give(one, atom)
             self.last, self.pending = self.pending, []
@@ -306,32 +287,12 @@ class Said:
             hour = clock_text(at) if at is not None and one.value == "given" else None
             span = (self.tokens[one.atom.first].start, self.tokens[one.atom.end - 1].end)
             out.append(Observation("dose", _VALUES[one.value], med=med, at=hour, span=span))
-        if self.meant.looks:
-            out = self._unnamed(out, found)
         if not out and any(one.value == "yet" for one in found.values()):
             end = self.tokens[-1].end
             return (Observation("request", "snooze", span=(0, end)),)
         if not out:
             raise Unclear
         return tuple(out)
-
-    def _unnamed(self, out: list[Observation], found: dict[str, _Told]) -> list[Observation]:
-        """ "Spat out the big one, the others went down": so many were given."""
-        named = {med for one in found.values() if not one.all for med in one.meds}
-        named -= set(self.meant.looks.values())
-        values = {one.value for one in out}
-        if len(out) == len(self.meant.due) and len(values) == 1:
-            return out
-        given = [one for one in out if one.value == "given"]
-        if (named and not self._rest_is_told) or not given:
-            raise Unclear
-        return [replace(given[0], med=None, count=len(given))]
-
-    @property
-    def _rest_is_told(self) -> bool:
-        """Whether those beside are told of as the others only."""
-        return all(one.all or (one.atom.role == "med" and one.by_rest) for one in self.told
-                   if not set(one.meds) <= set(self.meant.looks.values()))  # fmt: skip
 
     def _left(self) -> tuple[str, ...]:
         told = {med for one in self.told for med in one.meds}

@@ -19,8 +19,6 @@ from bot.model.reading import Context, Reading
 
 from ..lexis import tag
 from ..normalise import words_of
-from ..spelling import distance
-from ..tables import ORDINARY, UNITS
 from ..token import Token
 from ..wishes import tells_trouble
 from .meant import Meant
@@ -28,8 +26,6 @@ from .said import Said
 from .words import Atom, Unclear, atoms, given_twice
 
 MOST_WORDS: Final = 40
-_SURE: Final = 6
-"""A word of so many letters may have a slip in it."""
 _BACK: Final = 4
 """So many words of a round may be the first ones of what stands behind it: "ate all" his dinner."""
 
@@ -52,25 +48,15 @@ def round_told(text: str, context: Context, whole: Reading, read: Reader) -> Rea
         return _doubled(text, whole)
     if any(one.role == "part" and _of_medicine(behind) for one, behind in pairwise(known)):
         return _not_plain(whole)
-    for start in _starts(tokens):
-        words, end_of = (known, end) if not start else atoms(tokens, context, start)
-        for stop in _stops(tokens, words, end_of):
-            meant = Meant(context, tokens, text)
-            try:
-                said = Said(context, tokens, meant).tell([one for one in words if one.end <= stop])
-            except Unclear:
-                continue
-            if start and not meant.names:
-                continue
-            ahead = _ahead(text, tokens, start, context, read)
-            if ahead is None:
-                break
-            rest = _beside(text, tokens, stop, context, read, said)
-            if rest is None:
-                continue
-            beside = (*ahead, *rest.observations)
-            if not _hides(whole, beside, tokens, start, stop):
-                return _together(said, ahead, rest, whole)
+    for stop in _stops(tokens, known, end):
+        meant = Meant(context, tokens, text)
+        try:
+            said = Said(context, tokens, meant).tell([one for one in known if one.end <= stop])
+        except Unclear:
+            continue
+        rest = _beside(text, tokens, stop, context, read)
+        if rest is not None and not _hides(whole, rest, tokens, stop):
+            return _together(said, rest, whole)
     told = any(_of_medicine(one) for one in known)
     some = any(one.role in _OF_SOME and (told or one.role != "others") for one in known)
     return _not_plain(whole) if some and len(context.due) > 1 else whole
@@ -115,49 +101,9 @@ def _stops(tokens: Sequence[Token], known: Sequence[Atom], end: int) -> list[int
     return sorted({*ends, *stops[:2]}, reverse=True)
 
 
-def _starts(tokens: Sequence[Token]) -> list[int]:
-    """Where the round may begin: with the first word, or behind another statement."""
-    found = [
-        at for at in range(1, len(tokens))
-        if tokens[at].cut or (tokens[at - 1].word in _LINKS and at > 2)
-    ]  # fmt: skip
-    return [0, *found[-_MOST_STARTS:]]
-
-
-def _ahead(
-    text: str, tokens: Sequence[Token], start: int, context: Context, read: Reader
-) -> tuple[Observation, ...] | None:
-    """What stands ahead of the round, where it is understood and tells of no medicine."""
-    if not start:
-        return ()
-    if _tells_more(tokens[:start]) or {t.word for t in tokens[:start]} & _SLIPS:
-        return None
-    for at in range(start):
-        first = atoms(list(tokens[at:start]), context)[0][:1]
-        if any(one.role in _OF_DOSES or _of_medicine(one) for one in first):
-            return None
-    found = read(text[: tokens[start].start], replace(context, asked="none", doses_due=0, due=()))
-    told = any(one.unsure or one.about in _NOT_BESIDE for one in found.observations)
-    if told or found.asks or not found.understood or not found.observations:
-        return None
-    return found.observations
-
-
-_LINKS = frozenset("and but y pero e".split())
-_REASONS = frozenset("then because cos cuz while luego porque mientras aunque though".split())
-_MOST_STARTS: Final = 6
-_OF_DOSES = frozenset("gave would took refused no yet tries others except part later half".split())
-_NOT_BESIDE = ("dose", "swallowed", "request")
-_SLIPS = frozenset(
-    "confused mixed wrong screwed messed misread thought think confundi equivoque equivocado crei "
-    "pense perdi lost found bottle".split()
-)
-
-
 def _beside(
-    text: str, tokens: Sequence[Token], stop: int, context: Context, read: Reader,
-    said: tuple[Observation, ...],
-) -> Reading | None:  # fmt: skip
+    text: str, tokens: Sequence[Token], stop: int, context: Context, read: Reader
+) -> Reading | None:
     """What stands behind the round, where nothing is wrong in it and it tells of no medicine."""
     if stop == len(tokens):
         return Reading((), True, context.lang or "en")
@@ -166,16 +112,15 @@ def _beside(
     rest, _ = atoms(list(tokens[stop:]), context)
     if any(one.role in _OF_ROUNDS for one in rest) or _times(rest[:1]):
         return None
-    if _tells_more(tokens[stop:]):
+    if {t.word for t in tokens[stop:]} & _MORE:
         return None
-    found = _without_refusal(read(text[start:], alone), said)
+    found = read(text[start:], alone)
     wrong = any(
-        one.unsure or one.about in _NOT_BESIDE
-        or (tells_trouble(one.about, one.value) and not (found.understood and _apart(tokens, stop)))
+        one.unsure or one.about in ("dose", "swallowed", "request")
+        or tells_trouble(one.about, one.value)
         for one in found.observations
     )  # fmt: skip
-    bounded = bool(tokens[stop].cut) or tokens[stop].word in _REASONS
-    if wrong or found.asks or not (found.understood or bounded):
+    if wrong or found.asks or not (found.understood or tokens[stop].cut):
         return None
     if not found.understood and any(one.role.partition(":")[0] not in _ASIDE for one in rest):
         return None
@@ -185,44 +130,16 @@ def _beside(
     return replace(found, observations=tuple(moved))
 
 
-def _hides(
-    whole: Reading, told: Sequence[Observation], tokens: Sequence[Token], start: int, stop: int
-) -> bool:
-    """Whether a trouble that the whole tells, in words beside the round, would go unsaid."""
-    first = tokens[start].start if start else 0
-    last = tokens[stop].start if stop < len(tokens) else tokens[-1].end + 1
-    known = {(one.about, one.value) for one in told}
+def _hides(whole: Reading, rest: Reading, tokens: Sequence[Token], stop: int) -> bool:
+    """Whether a trouble that the whole tells, in words behind the round, would go unsaid."""
+    if stop == len(tokens):
+        return False
+    start, known = tokens[stop].start, {(one.about, one.value) for one in rest.observations}
     return any(
-        tells_trouble(one.about, one.value) and not first <= one.span[0] < last
+        tells_trouble(one.about, one.value) and one.span[0] >= start
         and (one.about, one.value) not in known
         for one in whole.observations
     )  # fmt: skip
-
-
-def _tells_more(tokens: Sequence[Token]) -> bool:
-    """Whether a word, or one that a slip made of it, may tell of too much or of another time."""
-    for at, token in enumerate(tokens):
-        if token.word == "later" and at and tokens[at - 1].word in UNITS:
-            continue  # "ten minutes later": what came of it
-        slip = len(token.word) >= _SURE - 1 and token.word not in ORDINARY and any(
-            len(one) >= _SURE and distance(token.word, one, 1) <= 1 for one in _MORE
-        )  # fmt: skip
-        if slip or token.word in _MORE:
-            return True
-    return False
-
-
-def _without_refusal(found: Reading, said: tuple[Observation, ...]) -> Reading:
-    """What stands behind a refusal may tell of it once more: "clamped his jaw"."""
-    if not any(one.value == "refused" for one in said):
-        return found
-    seen = tuple(x for x in found.observations if (x.about, x.value) != ("dose", "refused"))
-    return replace(found, observations=seen)
-
-
-def _apart(tokens: Sequence[Token], stop: int) -> bool:
-    """Whether what stands behind is a statement of its own."""
-    return bool(tokens[stop].cut) or tokens[stop].word in (_LINKS | _REASONS)
 
 
 def _times(rest: Sequence[Atom]) -> bool:
@@ -241,10 +158,8 @@ _MORE = frozenset(
 """May tell of too much, or of another time."""
 
 
-def _together(
-    said: tuple[Observation, ...], ahead: tuple[Observation, ...], rest: Reading, whole: Reading
-) -> Reading:
-    told = (*ahead, *said, *rest.observations)
+def _together(said: tuple[Observation, ...], rest: Reading, whole: Reading) -> Reading:
+    told = (*said, *rest.observations)
     why = ", ".join(f"{one.med}: {one.value}" for one in said)
     reasons = (*rest.reasons, f"a round of doses: {why}")
     return Reading(

@@ -63,18 +63,16 @@ def _repaired(word: str) -> str:
     return near[0] if len({_table()[one] for one in near}) == 1 else word
 
 
-def atoms(tokens: list[Token], context: Context, start: int = 0) -> tuple[list[Atom], int]:
-    """What the words do from ``start`` on, and up to where they were understood."""
+def atoms(tokens: list[Token], context: Context) -> tuple[list[Atom], int]:
+    """What the words do, and how many of them were understood as doing anything."""
     out: list[Atom] = []
-    at = start
+    at = 0
     stop = 0
     while at < len(tokens):
-        stop = max(stop, tokens[at].cut if at > start else 0)
+        stop = max(stop, tokens[at].cut if at else 0)
         atom = (
-            _ordinal(tokens, at) or _of_the_hour(tokens, at, context)
-            or _time(tokens, at, context, out) or _landed(tokens, at, out) or _manner(tokens, at)
-            or _worded(tokens, at) or _medicine(tokens, at, context)
-            or _number(tokens, at, len(context.due))
+            _ordinal(tokens, at) or _time(tokens, at, context, out) or _manner(tokens, at)
+            or _worded(tokens, at) or _medicine(tokens, at, context) or _number(tokens, at)
         )  # fmt: skip
         if atom is None:
             break
@@ -113,25 +111,7 @@ def _worded(tokens: list[Token], at: int) -> Atom | None:
             continue
         if role.isdecimal() or role == "last":
             return _place(tokens, at, at + size, role)
-        if role == "did":  # "did all four", and no "did well"
-            of = at + size + (word_at(tokens, at + size) in _ARTICLES)
-            amount = table.get(word_at(tokens, of)) in ("all", "both")
-            if of >= len(tokens) or not (amount or number_at(tokens, of)):
-                return None
-            role = "gave"
-        if role == "excuse":
-            return _excuse(tokens, at, at + size)
         return Atom(role, at, at + size)
-    return None
-
-
-def _excuse(tokens: list[Token], at: int, end: int) -> Atom | None:
-    """ "Blanked on his 8am stuff and": what was late, up to what was done then."""
-    for stop in range(end, min(end + _LONGEST, len(tokens))):
-        word = word_at(tokens, stop)
-        if tokens[stop].cut or word in ("and", "but", "so", "y", "pero"):
-            follows = word in ("and", "but", "so", "y", "pero")
-            return Atom("head", at, stop + follows)
     return None
 
 
@@ -169,117 +149,32 @@ def _medicine(tokens: list[Token], at: int, context: Context) -> Atom | None:
         near = {one.med for one in context.due if distance(word, one.med.split()[0].casefold()) < 2}
         name = next(iter(near)) if len(near) == 1 else None
     if name not in {one.med for one in context.due}:
-        short = {one.med for one in context.due if _shortened(word, one.med)}
-        name = next(iter(short)) if len(short) == 1 else None
-    if name is None:
         return None
     return Atom("med", at, at + 1, meds=(name or "",))
 
 
-def _shortened(word: str, med: str) -> bool:
-    """ "Traz", "carpro"."""
-    return len(word) >= _SHORTEST and word not in ORDINARY and med.casefold().startswith(word)
-
-
-_SHORTEST: Final = 4
-
-
-def _number(tokens: list[Token], at: int, due: int) -> Atom | None:
-    """So many; "3 for 3", "two of the three": of so many that were due."""
+def _number(tokens: list[Token], at: int) -> Atom | None:
     found = number_at(tokens, at)
     if not found or not float(found[0]).is_integer() or not 1 <= found[0] <= 12:
         return None
-    end = at + found[1]
-    whole = end
-    while word_at(tokens, whole) in _OUT_OF and not tokens[whole].cut:
-        whole += 1
-    of = number_at(tokens, whole) if end < whole < len(tokens) else None
-    if of and of[0] == due > 1 and found[0] <= due and not tokens[whole].cut:
-        end = whole + of[1]
-    return Atom("number", at, end, number=found[0])
-
-
-_OUT_OF = frozenset("for of out outta the de las los".split())
-
-
-def _landed(tokens: list[Token], at: int, before: Sequence[Atom]) -> Atom | None:
-    """ "Spat it on my slipper", "me la escupió en la cara": where it came to lie."""
-    spat = next((one for one in reversed(before) if one.role not in ("tries", "now")), None)
-    if spat is None or spat.role not in ("refused", "med") or tokens[at].word not in _WHERE:
-        return None
-    if not any(one.role == "refused" for one in before):
-        return None
-    end = at + 1
-    while word_at(tokens, end) in _ARTICLES and not tokens[end].cut:
-        end += 1
-    thing = end > at + 1 and end < len(tokens) and not tokens[end].cut
-    if not thing or tokens[end].word in _table() or number_at(tokens, end):
-        return None
-    return Atom("manner", at, end + 1)
-
-
-_WHERE = frozenset(
-    "on onto behind under across over in with con en detras debajo abajo al por".split()
-)
-_ARTICLES = frozenset("the a my his her our de del el la los las mi su un una".split())
-
-
-def _of_the_hour(tokens: list[Token], at: int, context: Context) -> Atom | None:
-    """ "His 8pm pills", "tonight's", "las de la noche", "lo de las 8": this round by its hour."""
-    start, spanish = at, word_at(tokens, at) in ("de", "del")
-    if spanish:
-        start += 1 + (word_at(tokens, at + 1) in ("la", "las", "el", "esta"))
-    if start >= len(tokens) or context.at is None or any(t.cut for t in tokens[at + 1 : start]):
-        return None
-    half = _HALF_OF_DAY.get(word_at(tokens, start))
-    if half is not None:
-        end, fits = start + 1, half[0] <= context.at < half[1]
-    else:
-        found = clock_at(tokens, start)
-        if found is None:
-            return None
-        end = start + found[1]
-        fits = (context.at - nearest_past(found[0], found[2], context.at)) % 1440 <= _SAME_ROUND
-    named = end < len(tokens) and not tokens[end].cut and (
-        _table().get(tokens[end].word, "").startswith(("noun", "kind")) or tokens[end].word in _ONES
-    )  # fmt: skip
-    if not fits or not (spanish or named):
-        return None
-    if spanish and word_at(tokens, at - 1) not in _THOSE_OF and not named:
-        return None
-    if named and tokens[end].word not in _ONES:
-        return Atom("nothing", at, end)
-    return Atom("noun", at, end + named)
-
-
-_HALF_OF_DAY: Final = {
-    **dict.fromkeys("morning mornings am breakfast manana".split(), (240, 960)),
-    **dict.fromkeys("evening evenings tonights nite night noche pm dinner".split(), (1020, 1440)),
-}
-_SAME_ROUND: Final = 600.0
-_ONES = frozenset("ones stuff lot things round".split())
-_THOSE_OF = frozenset("las los la lo todas todos dos tres cuatro 2 3 4".split())
+    return Atom("number", at, at + found[1], number=found[0])
 
 
 def _manner(tokens: list[Token], at: int) -> Atom | None:
     """ "Hidden in his food", "con crema de cacahuate": with what; "in" alone says that it went."""
     table = _table()
-    hid = table.get(tokens[at].word) == "hid"
-    if not hid and table.get(tokens[at].word) != "manner" and tokens[at].word != "in":
+    if table.get(tokens[at].word) != "manner" and tokens[at].word != "in":
         return None
     end, fed = at + 1, 0
     while end < len(tokens) and not tokens[end].cut:
         role = table.get(_repaired(tokens[end].word)) or _classed(tokens[end])
-        if role not in ("manner", "hid", "food", "nothing") and tokens[end].word not in (
-            "in",
-            "of",
-        ):
+        if role not in ("manner", "food", "nothing") and tokens[end].word not in ("in", "of"):
             break
         end += 1
         if role == "food":
             fed = end
     if fed:
-        return Atom("hid" if hid else "manner", at, fed)
+        return Atom("manner", at, fed)
     return Atom("manner", at, at + 1) if tokens[at].word not in ("in", "inside") else None
 
 
@@ -306,10 +201,7 @@ def _time(tokens: list[Token], at: int, context: Context, before: Sequence[Atom]
     if any(t.cut for t in tokens[start + 1 : start + used]):
         return None
     token = tokens[start]
-    if word_at(tokens, at - 1) == "las" and start == at:
-        return None  # "las tres de la noche"
-    figures = token.word.isdecimal() and len(token.word) > 2
-    lone = used == 1 and not figures and not part and ":" not in token.word and not token.decimal
+    lone = used == 1 and not part and ":" not in token.word and not token.decimal
     if (lone or token.decimal) and not 5 <= minutes / 60 <= 12 and not said & {"at", "las"}:
         return None
     if lone and not said and (not before or before[-1].role not in (*GIVEN, "med", "place")):
