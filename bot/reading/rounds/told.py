@@ -131,20 +131,15 @@ def _beside(
 
 
 def _hides(whole: Reading, rest: Reading, tokens: Sequence[Token], stop: int) -> bool:
-    """Whether a trouble that the whole tells would go unsaid: of anything but the medicines and
-    how they were taken ("she won't" may be of pills, "won't put her foot down" is not), or in
-    words behind the round."""
-    start = tokens[stop].start if stop < len(tokens) else tokens[-1].end
-    known = {(one.about, one.value) for one in rest.observations}
+    """Whether a trouble that the whole tells, in words behind the round, would go unsaid."""
+    if stop == len(tokens):
+        return False
+    start, known = tokens[stop].start, {(one.about, one.value) for one in rest.observations}
     return any(
-        tells_trouble(one.about, one.value)
-        and (one.about not in _OF_TAKING or one.span[0] >= start)
+        tells_trouble(one.about, one.value) and one.span[0] >= start
         and (one.about, one.value) not in known
         for one in whole.observations
-    )
-
-
-_OF_TAKING = frozenset("dose swallowed appetite request".split())
+    )  # fmt: skip
 
 
 def _times(rest: Sequence[Atom]) -> bool:
