@@ -10,17 +10,6 @@ from .urgency import Urgency
 
 
 @dataclass(frozen=True, slots=True)
-class Due:
-    """A medicine that was due in the prompt that is answered: ``med`` as the plan writes it,
-    ``called`` the forms and kinds that it may go by (capsule, liquid, pill, antibiotic), none where
-    they are not known; ``half``: one dose is half a tablet."""
-
-    med: str
-    called: frozenset[str] = frozenset()
-    half: bool = False
-
-
-@dataclass(frozen=True, slots=True)
 class Context:
     """What was asked, of whom, and when the reply came.
 
@@ -28,8 +17,7 @@ class Context:
     minutes after midnight, None when not known; ``medicines`` the names that the
     plan gives its medicines; ``lang`` a hint, never a limit: both are always read.
     ``names`` are the patient's own names. ``doses_due``: so many medicines were due in the
-    prompt that is answered, whatever else it asked; ``due`` are these, where it is known which,
-    in the order in which they stood there.
+    prompt that is answered, whatever else it asked.
     """
 
     asked: str = "none"
@@ -40,7 +28,6 @@ class Context:
     medicines: tuple[str, ...] = ()
     names: tuple[str, ...] = ()
     doses_due: int = 0
-    due: tuple[Due, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,8 +69,7 @@ class Reading:
     answered: their value lies in what was asked, not in the words. ``asks`` are the matters
     on which the two readers disagree, the most urgent first. ``suppressed`` are the troubles
     that were named and not counted, and why. ``unread`` is how many words weigh something and
-    stand in nothing that was found: 0 where all is accounted for. ``round``: every word was read
-    as a telling of the medicines that were due, or as something else in which nothing is wrong.
+    stand in nothing that was found: 0 where all is accounted for.
     """
 
     observations: tuple[Observation, ...]
@@ -96,4 +82,3 @@ class Reading:
     asks: tuple[Doubt, ...] = ()
     suppressed: tuple[Suppressed, ...] = ()
     unread: int = 0
-    round: bool = False
