@@ -166,9 +166,6 @@ def _over(match: Match, tokens: list[Token], clause: Clause) -> set[str]:
 _TALK = frozenset("wish question announced hypo worry purpose".split())
 """Moods of what the owner wishes, asks or fears, which hold for what follows them."""
 
-_SHAPES = frozenset(("swelling", "belly"))
-"""What is told by a likeness: "like he has half an orange under the skin"."""
-
 
 def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None:
     """Why a match says nothing of this patient now; None when it does."""
@@ -178,7 +175,7 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
         moods = _over(match, tokens, clause)
     if about == "request":
         return None
-    for at in range(clause.start, match.first if about not in _SHAPES else clause.start):
+    for at in range(clause.start, match.first):
         if "<asif>" in tokens[at].keys and not (
             at > clause.start and "<appears>" in tokens[at - 1].keys
         ):

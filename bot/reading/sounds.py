@@ -1,5 +1,4 @@
-"""Words as they sound: "kiere", "bomito", "yora", "ase" for quiere, vomito, llora, hace; "frew",
-"mouf", "fink" for threw, mouth, think."""
+"""Spanish as it sounds: "kiere", "bomito", "yora", "ase" for quiere, vomito, llora, hace."""
 
 from __future__ import annotations
 
@@ -43,8 +42,3 @@ def _hushed(word: str) -> Iterator[str]:
         yield word[1:]
     elif word[0] in "aeiou":
         yield "h" + word
-
-
-def fronted(word: str) -> str | None:
-    """English "th" that is said as "f": the word that was meant, unless no f stands in it."""
-    return word.replace("ff", "f").replace("f", "th") if "f" in word else None
