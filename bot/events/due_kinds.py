@@ -3,6 +3,7 @@ was. While the computer's clock is not believed it still is known how much time 
 
 from typing import Final
 
+from bot.desk import newcomers
 from bot.household import away, doubtful, late, passed
 from bot.household.people import ERASING
 
@@ -19,7 +20,7 @@ such an hour has passed."""
 BY_ELAPSED: Final = frozenset(
     {
         "page", "deadline", "pain", "unclear", "unreachable", doubtful.KIND, late.KIND,
-        unreached.KIND, undelivered.REFUSED, ERASING,
+        unreached.KIND, undelivered.REFUSED, newcomers.KIND, ERASING,
     }
 )  # fmt: skip
 """What follows so long after something was told, or could not be told: an emergency that nobody

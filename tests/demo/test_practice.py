@@ -274,8 +274,9 @@ async def test_the_practice_lives_on(tmp_path: Path) -> None:
             assert len(later) > 20
             ended = rows(connection, "SELECT name FROM patient WHERE state = 'ended'")
             assert [row["name"] for row in ended] == ["Grouse"]
-            ends.append([tuple(row.values()) for row in rows(
-                connection, "SELECT at, kind, author, text FROM log ORDER BY id")])  # fmt: skip
+            # Not the sums of rows: they are told once for each transaction.
+            told = "SELECT at, kind, author, text FROM log WHERE kind != 'rows' ORDER BY id"
+            ends.append([tuple(row.values()) for row in rows(connection, told)])
     assert ends[0] == ends[1]
 
 

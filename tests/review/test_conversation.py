@@ -35,7 +35,7 @@ def _said(
     )
     if urgency:
         out.add(Entry("finding", "rule", "she vomits", CANELA, {"urgency": urgency, "rule": "v"}))
-    out.say(INES if who == 1 else MARCO, f"Noted: {text}", patient=CANELA)
+    out.reply(INES if who == 1 else MARCO, f"Noted: {text}", patient=CANELA)
     return out
 
 

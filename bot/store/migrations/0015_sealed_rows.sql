@@ -3,6 +3,7 @@
 -- and is never sealed as ours. A trigger is one line each: statements end where a
 -- line ends with a semicolon. Rows from before are sealed in steps.py.
 CREATE TABLE touched (
+    id INTEGER PRIMARY KEY,
     name TEXT NOT NULL,
     key TEXT NOT NULL,
     strange INTEGER NOT NULL DEFAULT 0

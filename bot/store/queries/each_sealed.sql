@@ -6,7 +6,7 @@ INSERT INTO touched (name, key) SELECT '{table}', {key} FROM {table} AS t;
 -- name: touched_rows
 SELECT CAST({key} AS TEXT) AS sealed_key, t.* FROM {table} AS t
 WHERE {key} IN (SELECT key FROM touched
-  WHERE rowid > :after AND rowid <= :last AND name = '{table}');
+  WHERE id > :after AND id <= :last AND name = '{table}');
 
 -- name: sealed_rows
 SELECT CAST({key} AS TEXT) AS sealed_key, s.salt AS sealed_salt, s.digest AS sealed_digest, t.*

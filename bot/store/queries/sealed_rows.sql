@@ -3,13 +3,13 @@ SELECT DISTINCT name FROM touched WHERE strange = 0 ORDER BY name;
 
 -- Noted in this transaction, a batch at a time; a row may be noted more than once.
 -- name: touched_batch
-SELECT max(number) AS last FROM (SELECT rowid AS number FROM touched
-  WHERE rowid > :after AND name = :name AND strange = 0 ORDER BY rowid LIMIT :most) AS batch;
+SELECT max(number) AS last FROM (SELECT id AS number FROM touched
+  WHERE id > :after AND name = :name AND strange = 0 ORDER BY id LIMIT :most) AS batch;
 
 -- name: touched_before
 SELECT DISTINCT t.key, s.salt, s.digest FROM touched AS t
 LEFT JOIN sealed_row AS s ON s.name = t.name AND s.key = t.key
-WHERE t.rowid > :after AND t.rowid <= :last AND t.name = :name
+WHERE t.id > :after AND t.id <= :last AND t.name = :name
   AND t.key NOT IN (SELECT key FROM touched WHERE strange = 1 AND name = :name)
 ORDER BY t.key;
 
