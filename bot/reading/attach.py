@@ -100,6 +100,21 @@ def since_hours(tokens: list[Token], clause: Clause, context: Context) -> float 
     return round(best, 1) if best is not None else None
 
 
+def _summed(tokens: list[Token], clauses: list[Clause], place: int) -> float | None:
+    """ "Since before tea yesterday, so that's what, 14 hours": the owner has done the sum, where
+    no hour of the clock was told."""
+    sentence = [c for c in clauses[place:] if c.sentence == clauses[place].sentence]
+    if any("<clock>" in c.keys for c in sentence):
+        return None
+    for at in range(sentence[0].start, sentence[-1].end):
+        if "<hours>" in tokens[at].keys and _SUMS & {t.word for t in tokens[max(0, at - 4) : at]}:
+            return tokens[at].value
+    return None
+
+
+_SUMS = frozenset("thats makes making so sea son van serian".split())
+
+
 def _and_night(tokens: list[Token], place: int) -> bool:
     """ "All day and all night", "todo el día y la noche"."""
     for token in tokens[place + 1 : place + 7]:
@@ -168,7 +183,7 @@ def figures(
                     "none",
                     "less",
                 ):
-                    out["hours"] = hours
+                    out["hours"] = _summed(tokens, clauses, place) or hours
                 break
     if about in ("dose", "seizure", "vomiting", "swallowed", "mishap", "walk"):
         ago = _ago(tokens, clauses, places)

@@ -10,7 +10,7 @@ from .grammar import Compiler, Lexis
 from .inflect import forms
 from .lexicon_files import LexiconError, files
 from .normalise import plain
-from .sounds import spellings
+from .sounds import fronted, spellings
 from .spelling import Speller
 from .tables import HUMAN, NUMBERS, ORDINARY
 from .token import Token
@@ -112,6 +112,9 @@ def look_up(word: str) -> tuple[frozenset[str], str, bool]:
     if word.endswith("s") and len(word) > 3 and (keys := _known(word[:-1])) is not None:
         return keys | {word}, word, False
     if word not in ORDINARY:
+        meant = fronted(word) if len(word) > 3 else None  # "frew", "mouf"
+        if meant is not None and (keys := LEXIS.words.get(meant)) is not None:
+            return keys | {word, meant}, meant, False
         for form in forms(word):
             if form not in ORDINARY and (keys := _known(form)) is not None:
                 return keys | {word}, word, False
@@ -165,6 +168,8 @@ def settle_bit(tokens: list[Token]) -> None:
         if token.word == "wee" and _adjective(tokens, index, before):
             token.keys -= {"<pee>", "<sign>", "<notwoundblood>"}
             token.keys |= {"<slight>"}
+        if token.word in ("pea", "pee") and before in ("chick", "green", "sweet", "frozen"):
+            token.keys -= {"<pee>"}  # "a chick pea": a size
         if token.word == "weed" and index + 1 < len(tokens) and tokens[index + 1].word in _HOW_PEED:
             token.keys -= {"<poisonthing>", "<toxin>"}
         if token.word in ("paw", "paws") and before in _WHOSE:
@@ -219,8 +224,8 @@ def _adjective(tokens: list[Token], index: int, before: str) -> bool:
 
 
 _OWNED = frozenset(
-    ("<legword>", "<bodyword>", "<food>", "<patient>", "<coneword>", "<wound>", "<walkword>",
-     "<bellyword>", "<bandageword>", "<gumword>")
+    ("<legword>", "<limpword>", "<bodyword>", "<food>", "<patient>", "<coneword>", "<wound>",
+     "<walkword>", "<bellyword>", "<bandageword>", "<gumword>")
 )  # fmt: skip
 _TIMELY = frozenset(
     ("<yesterday>", "<lastnight>", "<thismorning>", "<allday>", "<nowword>", "<clock>", "<poo>",

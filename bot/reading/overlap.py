@@ -100,6 +100,8 @@ def _yields(match: Match, to: Match) -> bool:
     names = OVERRIDES.get(to.rule.about)
     if match.rule.value == "collapsed" and to.rule.about == "pain":
         return False
+    if "both" in match.rule.tags:
+        return False  # "neither bowl": nothing eaten, and nothing drunk
     if names is None or to.rule.weight < match.rule.weight:
         return False
     about = match.rule.about
@@ -210,6 +212,9 @@ _HIDES_IN = frozenset(
 )
 
 
+_OF_WATER = frozenset(("<pee>", "<drops>"))
+
+
 def _hides(clause: Clause) -> bool:
     """Whether it only ran to hide."""
     return bool(clause.keys & _UNDER and clause.keys & _HIDES_IN)
@@ -261,6 +266,7 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
     given = sentences_of(("dose", "given"), ("dose", "refused"), ("dose", "vomited_up"))
     spat = sentences_of(("dose", "refused"))
     pooing = sentences_of(("stool", "straining"))
+    wet = any(c.keys & _OF_WATER for c in clauses)
     strained = sentences_of(("stool", "straining"), ("urine", "straining"))
     cones = any(m.rule.about == "cone" for m in matches)
     harmed = any(m.rule.about in _OF_HARM and not m.denied and not m.void for m in matches)
@@ -330,11 +336,7 @@ def _beside(matches: list[Match], clauses: list[Clause]) -> list[Match]:
             continue  # it is the water that stays in the bowl
         if key == ("incision", "bleeding") and clause.sentence in bloody and not _sore(clause):
             continue  # the blood is told of already
-        if (
-            key == ("urine", "straining")
-            and clause.sentence in pooing
-            and not any("<pee>" in clauses[m].keys for m in range(len(clauses)))
-        ):
+        if key == ("urine", "straining") and clause.sentence in pooing and not wet:
             continue  # in and out of the tray, but for the other thing
         if match.rule.value == "lethargic" and "pancake" in clause.keys and cones:
             continue  # the inflatable ring is flat

@@ -301,7 +301,8 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
     if unit and unit[0] != "heat":
         kind, factor = unit
         last = word_at(tokens, index + used + skip)
-        if last == "in" or (last == "m" and value < 3):
+        paws = last == "feet" and value == 4 and word_at(tokens, index + used + skip + 1) in _STAND
+        if last == "in" or (last == "m" and value < 3) or paws:
             return _make(tokens, index, used, "number", value), used
         used += skip + 1
         following = (word_at(tokens, index + used), word_at(tokens, index + used + 1))
@@ -323,6 +324,10 @@ def _fold(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int]
     if word in SMALL and used == 1:
         return None
     return _make(tokens, index, used, "number", value), used
+
+
+_STAND = frozenset("landing land lands planted square squarely flat touching evenly".split())
+"""What four feet do: no length."""
 
 
 def _plain_clock(tokens: list[Token], index: int, now: int | None) -> tuple[Token, int] | None:

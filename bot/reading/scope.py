@@ -151,6 +151,9 @@ def _over(match: Match, tokens: list[Token], clause: Clause) -> set[str]:
 _TALK = frozenset("wish question announced hypo worry purpose".split())
 """Moods of what the owner wishes, asks or fears, which hold for what follows them."""
 
+_SHAPES = frozenset(("swelling", "belly"))
+"""What is told by a likeness: "like he has half an orange under the skin"."""
+
 
 def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None:
     """Why a match says nothing of this patient now; None when it does."""
@@ -160,7 +163,7 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
         moods = _over(match, tokens, clause)
     if about == "request":
         return None
-    for at in range(clause.start, match.first):
+    for at in range(clause.start, match.first if about not in _SHAPES else clause.start):
         if "<asif>" in tokens[at].keys and not (
             at > clause.start and "<appears>" in tokens[at - 1].keys
         ):

@@ -1,4 +1,5 @@
-"""Spanish as it sounds: "kiere", "bomito", "yora", "ase" for quiere, vomito, llora, hace."""
+"""Words as they sound: "kiere", "bomito", "yora", "ase" for quiere, vomito, llora, hace; "frew",
+"mouf", "fink" for threw, mouth, think."""
 
 from __future__ import annotations
 
@@ -42,3 +43,8 @@ def _hushed(word: str) -> Iterator[str]:
         yield word[1:]
     elif word[0] in "aeiou":
         yield "h" + word
+
+
+def fronted(word: str) -> str | None:
+    """English "th" that is said as "f": the word that was meant, unless no f stands in it."""
+    return word.replace("ff", "f").replace("f", "th") if "f" in word else None

@@ -10,6 +10,8 @@ PREPOSITIONS = frozenset(
     "por on in en entre del "
     "over into onto past beside chased chasing chase saw met sees persiguio correteo".split()
 )
+_SO_MANY = frozenset("double twice triple doubled doble triple".split())
+"""What another is only measured by: "double the other one"."""
 _CATS = frozenset("cat cats kitty kitten gato gata gatito gatita michi gatos".split())
 _DOGS = frozenset("dog dogs doggy puppy perro perra perrito perrita perros".split())
 
@@ -286,7 +288,7 @@ def mark_subjects(
             ahead = {t.word for t in tokens[max(clause.start, other_at - 2) : other_at]}
             if other_at > clause.start + 1 and tokens[other_at - 2].word in _TELLS:
                 ahead -= {"que"}  # "fíjese que mi otro perro"
-            if ahead & PREPOSITIONS:
+            if ahead & (PREPOSITIONS | _SO_MANY):
                 other_at = None
             else:
                 any_other = True
