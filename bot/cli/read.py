@@ -10,7 +10,7 @@ from datetime import UTC, datetime, timedelta
 from functools import cache
 
 from bot.model.observation import Noted
-from bot.model.reading import Context, Reading
+from bot.model.reading import Context, Due, Reading
 from bot.model.text import LANGS
 from bot.model.urgency import Urgency
 from bot.model.vocabulary import ASKED
@@ -26,7 +26,8 @@ ABOUT = """Read owners' replies: JSON Lines on standard input, JSON Lines on sta
 Each line in is an object:
   text, and any of id, lang (en, es), species (dog, cat), day (from surgery), asked,
   at (local HH:MM of the reply), medicines and names (lists of words),
-  due (how many medicines were due in the prompt that is answered)
+  due (how many medicines were due in the prompt that is answered; as many as there are
+  medicines: these)
 Each line out is an object:
   id, observations, urgency, understood, reasons, asks
 asks lists what the bot would ask before it settles, the most urgent first: objects of
@@ -120,15 +121,17 @@ def _context(row: Mapping[str, object]) -> Context:
         raise BadLine(f'"species" is dog or cat, not {species!r}')
     lang = row.get("lang")
     hint = lang if lang in LANGS else None  # "es-en" and the like: no hint, both are read
+    medicines, due = _words(row, "medicines"), _due(row.get("due", 0))
     return Context(
         asked=str(asked),
         day=day,
         at=_minutes(row.get("at")),
         species=str(species),
         lang=hint,
-        medicines=_words(row, "medicines"),
+        medicines=medicines,
         names=_words(row, "names"),
-        doses_due=_due(row.get("due", 0)),
+        doses_due=due,
+        due=tuple(map(Due, medicines)) if due == len(medicines) else (),
     )
 
 

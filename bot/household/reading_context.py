@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime, time, timedelta
+from fractions import Fraction
 
-from bot.model.chart import Chart, Person
-from bot.model.reading import Context
+from bot.model.chart import Chart, Line, Person
+from bot.model.quantity import SOLID
+from bot.model.reading import Context, Due
 
 
 def context_for(chart: Chart, asked: str, person: Person, moment: datetime) -> Context:
@@ -19,6 +22,29 @@ def context_for(chart: Chart, asked: str, person: Person, moment: datetime) -> C
         medicines=tuple(medicine.name for medicine in chart.plan.medicines),
         names=(chart.name,),
     )
+
+
+def due_of(chart: Chart, lines: Sequence[Line]) -> tuple[Due, ...]:
+    """The medicines of these lines, which wait, and what each may be called; none where another of
+    the round was told as not given: "all of them" may mean that, too."""
+    prompts = {line.prompt for line in lines}
+    if any(
+        line.prompt in prompts and line.state == "answered" and line.choice != "given"
+        for line in chart.dose_lines
+    ):
+        return ()
+    plan = {one.name: one for one in chart.plan.medicines}
+    found = dict.fromkeys(line.item.med for line in lines if line.item.med in plan)
+    out = []
+    for name in found:
+        medicine = plan[name or ""]
+        form = medicine.form or ("liquid" if medicine.ml is not None else "tablet")
+        called = {form, medicine.kind} | ({"pill"} if form in SOLID else set())
+        if form == "chew":
+            called |= {"tablet"}
+        half = form in SOLID and medicine.counted == Fraction(1, 2)
+        out.append(Due(medicine.name, frozenset(called), half))
+    return tuple(out)
 
 
 def wall_time(chart: Chart, now: datetime, at: str | None) -> datetime:

@@ -54,7 +54,7 @@ def told_given(
 ) -> Reading:
     """The reading without a "given" that the words do not bear out (``giving``)."""
     given = [one for one in reading.observations if _is_given(one)]
-    if not given or "dose" in reading.bare:
+    if not given or "dose" in reading.bare or reading.round:
         return reading
     alone = read(text, context_for(chart, "none", person, moment))
     only_asked = not any(_is_given(one) for one in alone.observations)
@@ -81,6 +81,8 @@ def _is_given(seen: Observation) -> bool:
 
 def counted(text: str, reading: Reading) -> Reading:
     """ "Both" is two of those that are due, never the first two of the plan."""
+    if reading.round:
+        return reading
     count, plain = number_of(text), plainly(text)
     given = [one for one in reading.observations if _is_given(one) and one.med]
     if count is None or len(given) < count or len({one.span for one in given}) > 1:
@@ -167,7 +169,7 @@ def too_much(chart: Chart, waiting: Sequence[Line], text: str, reading: Reading)
         one for one in reading.observations if one.about == "swallowed" or one.value == "doubled"
     ]
     names = tuple(one.name for one in chart.plan.medicines)
-    if told or not names:
+    if told or not names or reading.round:
         return reading
     for clause in re.split(r"[.!?;\n]|,(?!\d)", text):
         found = _far_above(chart, waiting, clause, names)

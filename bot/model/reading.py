@@ -10,6 +10,17 @@ from .urgency import Urgency
 
 
 @dataclass(frozen=True, slots=True)
+class Due:
+    """A medicine that was due in the prompt that is answered: ``med`` as the plan writes it,
+    ``called`` the forms and kinds that it may go by (capsule, liquid, pill, antibiotic), none where
+    they are not known; ``half``: one dose is half a tablet."""
+
+    med: str
+    called: frozenset[str] = frozenset()
+    half: bool = False
+
+
+@dataclass(frozen=True, slots=True)
 class Context:
     """What was asked, of whom, and when the reply came.
 
@@ -17,7 +28,8 @@ class Context:
     minutes after midnight, None when not known; ``medicines`` the names that the
     plan gives its medicines; ``lang`` a hint, never a limit: both are always read.
     ``names`` are the patient's own names. ``doses_due``: so many medicines were due in the
-    prompt that is answered, whatever else it asked.
+    prompt that is answered, whatever else it asked; ``due`` are these, where it is known which,
+    in the order in which they stood there.
     """
 
     asked: str = "none"
@@ -28,6 +40,7 @@ class Context:
     medicines: tuple[str, ...] = ()
     names: tuple[str, ...] = ()
     doses_due: int = 0
+    due: tuple[Due, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,7 +82,8 @@ class Reading:
     answered: their value lies in what was asked, not in the words. ``asks`` are the matters
     on which the two readers disagree, the most urgent first. ``suppressed`` are the troubles
     that were named and not counted, and why. ``unread`` is how many words weigh something and
-    stand in nothing that was found: 0 where all is accounted for.
+    stand in nothing that was found: 0 where all is accounted for. ``round``: every word was read
+    as a telling of the medicines that were due, or as something else in which nothing is wrong.
     """
 
     observations: tuple[Observation, ...]
@@ -82,3 +96,4 @@ class Reading:
     asks: tuple[Doubt, ...] = ()
     suppressed: tuple[Suppressed, ...] = ()
     unread: int = 0
+    round: bool = False

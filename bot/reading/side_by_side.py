@@ -42,6 +42,7 @@ _AGAIN = frozenset(
 _TURNS = frozenset(
     "but however though although tho except less more than only just barely hardly until till "
     "unless if when while because so suddenly sudden yet still now then before after ago used "
+    "should supposed meant instead era eran tocaba tocaban debia debian "
     "pero aunque menos solo apenas casi hasta si cuando porque mientras sino salvo excepto "
     "todavia aun ahora luego antes despues repente yesterday ayer anoche".split()
 )

@@ -18,6 +18,7 @@ from bot.model.urgency import Urgency
 from . import reader, suppress
 from .alarms import level, level_told
 from .plans import without_plans
+from .rounds import round_told
 from .stand import OF_ITSELF, Lost
 from .statistical import Suspicion, shipped
 from .trace import Trace
@@ -91,6 +92,11 @@ _MOODS = frozenset(
 
 def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     """What a reply says, and what is to be asked before it settles. Pure; never raises."""
+    return round_told(text, context, _by_both(text, context, trace), _by_both)
+
+
+def _by_both(text: str, context: Context, trace: Trace | None = None) -> Reading:
+    """What both readers make of it, word by word as the rules have it."""
     reading = reader.read(text, context, trace)
     if not text.strip():
         return reading

@@ -1,0 +1,53 @@
+"""A round of doses told in words notes what was told, and no more; too much is raised."""
+
+from __future__ import annotations
+
+import pytest
+
+from bot.model.reading import Context, Due
+from bot.reading import read
+from tests.reading.dose_rounds import DOUBLE, HALVES, KINDS, measure, tellings
+
+MOST = {
+    "dev": {"wrong": 4, "raised": 8, "missed": 4, "left": 20, "unnoted": 10},
+    "held": {"wrong": 22, "raised": 14, "missed": 8, "left": 20, "unnoted": 34},
+}
+"""So many of some eight hundred; may only fall, on ``held`` towards those of ``dev``."""
+
+
+@pytest.mark.parametrize("half", HALVES)
+def test_a_round_in_words_is_noted_as_it_was_told(half: str) -> None:
+    rows = list(tellings(half))
+    assert sum(row.way not in DOUBLE for row in rows) > 750
+    assert sum(row.way in DOUBLE for row in rows) > 75
+    found = measure(rows)
+    for kind in KINDS:
+        why = found[kind] if half == "dev" else len(found[kind])
+        assert len(found[kind]) <= MOST[half][kind], (kind, why)
+
+
+_DUE = tuple(map(Due, ("carprofen", "gabapentin", "cephalexin")))
+_THREE = Context(
+    day=2, at=20 * 60 + 40, medicines=tuple(one.med for one in _DUE), doses_due=3, due=_DUE
+)
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["all gone", "ate everything", "comió todo", "they're all gone", "all good", "all done",
+     "none", "nada", "ya pasó todo", "se comió todo", "had everything", "swelling down",
+     "le doy todas", "no ha tomado nada", "it's in place", "down a bit"],
+)  # fmt: skip
+def test_what_may_answer_another_question_is_no_round(words: str) -> None:
+    assert not read(words, _THREE).round
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["took them all at 8, took them all at 9", "gave all three, gave all three",
+     "we both gave them",
+     "gave all of them, 3 tablets of each", "gave them all again", "le dimos todas los dos",
+     "he had two doses of everything", "gave all three and the whole packet"],
+)  # fmt: skip
+def test_what_may_be_too_much_is_no_plain_round(words: str) -> None:
+    assert not read(words, _THREE).round
