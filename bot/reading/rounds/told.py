@@ -188,15 +188,21 @@ def _beside(
 def _hides(
     whole: Reading, told: Sequence[Observation], tokens: Sequence[Token], start: int, stop: int
 ) -> bool:
-    """Whether a trouble that the whole tells, in words beside the round, would go unsaid."""
+    """Whether a trouble that the whole tells would go unsaid: of anything but the medicines and
+    how they were taken ("she won't" may be of pills, "won't put her foot down" is not), or in
+    words beside the round."""
     first = tokens[start].start if start else 0
     last = tokens[stop].start if stop < len(tokens) else tokens[-1].end + 1
     known = {(one.about, one.value) for one in told}
     return any(
-        tells_trouble(one.about, one.value) and not first <= one.span[0] < last
+        tells_trouble(one.about, one.value)
+        and (one.about not in _OF_TAKING or not first <= one.span[0] < last)
         and (one.about, one.value) not in known
         for one in whole.observations
-    )  # fmt: skip
+    )
+
+
+_OF_TAKING = frozenset("dose swallowed appetite request".split())
 
 
 def _tells_more(tokens: Sequence[Token]) -> bool:
