@@ -188,20 +188,35 @@ def _beside(
 def _hides(
     whole: Reading, told: Sequence[Observation], tokens: Sequence[Token], start: int, stop: int
 ) -> bool:
-    """Whether a trouble that the whole tells would go unsaid: of anything but the medicines and
-    how they were taken ("she won't" may be of pills, "won't put her foot down" is not), or in
-    words beside the round."""
+    """Whether a trouble that the whole tells would go unsaid: one that is told in words beside
+    the round. It may begin in the round where it is of how the medicines were taken ("she
+    won't"), or where a plain "no" of theirs made it ("the others no peed fine"). A dose that
+    came up again no round tells."""
     first = tokens[start].start if start else 0
     last = tokens[stop].start if stop < len(tokens) else tokens[-1].end + 1
     known = {(one.about, one.value) for one in told}
+    answers = {one.start for one in tokens[:stop] if one.word in _PLAIN_NO}
+
+    turned = {(one.about, one.span[0]) for one in told} if answers else set()
+
+    def of_round(one: Observation) -> bool:
+        if (one.about, one.span[0]) in turned:
+            return True
+        begins = one.about in _OF_TAKING or one.span[0] in answers
+        return first <= one.span[0] < last and (begins or one.span[1] <= last)
+
     return any(
-        tells_trouble(one.about, one.value)
-        and (one.about not in _OF_TAKING or not first <= one.span[0] < last)
-        and (one.about, one.value) not in known
+        one.value == "vomited_up"
+        or (
+            tells_trouble(one.about, one.value)
+            and (one.about, one.value) not in known
+            and not of_round(one)
+        )
         for one in whole.observations
     )
 
 
+_PLAIN_NO = frozenset("no nope not".split())
 _OF_TAKING = frozenset("dose swallowed appetite request".split())
 
 
