@@ -203,7 +203,7 @@ def _hides(
         if (one.about, one.span[0]) in turned:
             return True
         begins = one.about in _OF_TAKING or one.span[0] in answers
-        return first <= one.span[0] < last and (begins or one.span[1] <= last)
+        return begins and first <= one.span[0] < last
 
     return any(
         one.value == "vomited_up"
