@@ -20,6 +20,9 @@ LENGTH: Final = 22
 LOOKED_THROUGH: Final = 200
 """In a run of so many signs a code is looked for at every place; a longer one is no word."""
 
+_DIGEST: Final = re.compile(r"[0-9a-f]{64}")
+"""Is no code, and holds none."""
+
 Known = Callable[[str], bool]
 """Whether a SHA-256 (in hex) is that of a code of ours."""
 
@@ -57,7 +60,7 @@ def _in_run(run: str, known: Known) -> str:
 
 def _codes_in(run: str) -> Iterator[str]:
     yield run
-    if LENGTH < len(run) <= LOOKED_THROUGH:
+    if LENGTH < len(run) <= LOOKED_THROUGH and not _DIGEST.fullmatch(run):
         yield from (run[at : at + LENGTH] for at in range(len(run) - LENGTH + 1))
 
 

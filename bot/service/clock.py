@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import time
+from abc import ABC, abstractmethod
 from datetime import UTC, datetime
-from typing import Protocol, runtime_checkable
+from typing import Protocol
 
 
 class Clock(Protocol):
@@ -15,16 +16,19 @@ class Clock(Protocol):
         ...
 
 
-@runtime_checkable
-class MachineClock(Clock, Protocol):
+class MachineClock(ABC):
     """The clock of a machine, which somebody may set: it is judged by what cannot be set."""
 
+    @abstractmethod
+    def now(self) -> datetime:
+        """The time, aware, UTC."""
+
+    @abstractmethod
     def monotonic(self) -> float:
         """Seconds that only ever go on."""
-        ...
 
 
-class SystemClock:
+class SystemClock(MachineClock):
     """The machine's clock."""
 
     def now(self) -> datetime:

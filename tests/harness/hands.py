@@ -7,6 +7,8 @@ import time
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
+from bot.service.clock import MachineClock
+
 
 class Hands:
     """Sets the clock: ``rate`` seconds pass for each real one. ``monotonic`` time is the
@@ -24,7 +26,7 @@ class Hands:
         part.replace(self.path)
 
 
-class Wall:
+class Wall(MachineClock):
     """Shows it. A machine's clock: the bot holds it against the monotonic one."""
 
     def __init__(self, path: Path) -> None:

@@ -218,6 +218,60 @@ ES: Final = {
 """Kind → how it begins, how it goes on; every beginning goes with every end."""
 
 
+AS_WRITTEN: Final = """
+hope thats ok | hope that's normal | i hope its nothing | hopefully its fine | fingers crossed
+hoping its just normal healing | hope you had a good weekend | hope i'm not bothering you
+i wish he could talk | i was hoping you could help | would love your advice | any advice please
+not sure if thats normal | dont know if its important | no idea if thats bad | does it matter
+if that makes sense | if that helps | should i worry | is that ok
+is this something to worry about | am i overreacting | probably nothing | could be nothing
+what do you think | let me know | sorry to bother you | sorry for the late message
+sorry if this is a silly question | dont want to be a nuisance | better safe than sorry
+thanks in advance | thank you so much | im so worried | poor thing | just letting you know
+just so you know | oh well | no rush | no sé si es normal | espero que no sea nada
+ojalá no sea grave | no sé si preocuparme | a lo mejor no es nada | dios quiera que no sea nada
+perdón por molestar | disculpe la molestia | no quiero molestar | es normal eso | será normal
+qué opina | estoy preocupada | por si acaso | gracias | muchas gracias doctora | quedo atenta
+saludos | pobrecita | me puede ayudar | ok so dont panic but | hiya only me again
+probably nothing as usual with me but | right quick update from us | hope your weekend was lovely
+not being funny but | me again the anxious one | aquí molestando otra vez
+fíjese que no quiero alarmar pero | espero que tengan bonito día
+buenas tardes una consultita rápida | ojalá no sea nada pero | hope youre all keeping well
+just a daft question | wishing you all a merry xmas | sorry its so early | ojalá tengan buen turno
+tengo una pregunta | deseo que se encuentren muy bien | hola soy yo otra vez
+longing for some sleep here | happy sunday everyone | wondering if youre open
+i feel so silly asking | ojalá estén de guardia | quisiera platicarles algo
+perdone mi ignorancia | no sé por dónde empezar | praying someone is up | just wanted to ask
+hoping to hear from you | afternoon all hope youre well | espero no interrumpir
+quería preguntarles | ojalá me puedan contestar | hola equipo lindo | hope its ok to write here
+long time no speak | wish i didnt have to write again | excuse the hour | qué tal doctora
+espero se encuentren bien | me da pena preguntar | oiga una cosa | dunno if u need to know that
+my sister reckons its nothing | god i hate this | ps love the little reminders
+the internet says all sorts | sorry typing with one hand | im sure youve seen worse
+gonna make a cup of tea | thank god its friday tomorrow | would hate to waste your time
+please dont laugh | is this chat even read at night | first time dog mum here
+hope im doing this right | didnt know who else to ask | a lo mejor estoy de histérica
+me dijo mi mamá que no es nada | ay qué pena con ustedes | ojalá me lean pronto
+disculpe la letra | no sé ni a quién preguntar | mil gracias de verdad por todo
+soy primeriza en esto | hope youre not too busy tonight | wish i had your patience
+i am useless at texting | we have to be at work by nine | anyway thats my lot
+my mother thinks im daft | is there even anyone there | praying you see this soon
+espero que alguien esté despierto | quisiera no molestar tanto | mañana trabajo temprano
+yo creo que exagero | cant wait for you to open on monday | wish my husband was home
+thats everything i think | dont worry about replying fast | should i have a glass of wine
+i read your leaflet twice | hoping one of you is awake | no need to answer if busy
+espero no ser una lata | qué susto me llevé | me urge dormir un poco | en internet dice de todo
+hope the traffic isnt awful for you | wish id studied medicine | who would have a dog eh
+am i allowed to message this late | my phone is at two percent | not trying to be difficult
+thank u in advance | let me go make coffee | espero me entiendan | se me va el alma
+ando bien nerviosa | ni desayuné por andar con esto | hope theres someone on shift
+id love to hear back | i just feel awful about it | could you let me know | its pouring down here
+my boss is going to kill me | sorry for the essay | do you guys do sundays | espero su respuesta
+no tengo carro ahorita | qué pena con usted de veras | ahí me dice
+"""
+"""Whole pieces, as owners write them: other topics, other people, wishes about these."""
+
+
 def _halves(part: str) -> tuple[list[str], list[str]]:
     options = [one.strip() for one in part.split("|")]
     return options[::2], options[1::2]
@@ -232,5 +286,8 @@ def _made(half: int) -> tuple[str, ...]:
     return tuple(out)
 
 
-SEEN: Final = _made(0)
+SEEN: Final = (
+    *_made(0),
+    *(one.strip() for line in AS_WRITTEN.strip().splitlines() for one in line.split("|")),
+)
 KEPT: Final = _made(1)

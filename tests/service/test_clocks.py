@@ -9,6 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from bot.service.clock import MachineClock
 from bot.service.clock_judge import AGREES, JUMP, SLEW, Heard, Judgement
 from bot.store.database import stamp
 from bot.telegram.client import Client
@@ -18,7 +19,7 @@ from tests.service.test_nobody_to_page import own_chat
 NOON = datetime(2026, 3, 5, 12, tzinfo=UTC)
 
 
-class Wall:
+class Wall(MachineClock):
     """A machine's clock that somebody sets."""
 
     def __init__(self, start: datetime) -> None:

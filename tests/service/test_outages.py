@@ -145,7 +145,7 @@ async def _nothing_is_too_close_too_late_or_unsaid(heard: _Heard) -> None:
 
 
 @settings(
-    max_examples=6,
+    max_examples=3,
     deadline=None,
     derandomize=True,
     phases=(Phase.explicit, Phase.generate),
