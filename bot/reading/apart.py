@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from . import head_words as words
+from .inquiry import wanted
 from .token import Token
 from .topical import ANOTHER, named_only, tells
 from .verbs import ends_in_a_verb, feared, is_verb, names_under_a_link
@@ -13,6 +14,8 @@ def stands_apart(tokens: list[Token], begun: int, first: int, last: int) -> bool
     a whole statement lies between, so it asks or wishes something else."""
     phrase = _phrase_start(tokens, begun, first)
     if not phrase or feared(tokens, phrase):
+        return False
+    if wanted(tokens[begun:phrase], tokens[phrase : last + 1]):
         return False
     if any(tells(tokens[at]) and not named_only(tokens, at) for at in range(begun, phrase)):
         return False

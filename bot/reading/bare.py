@@ -9,6 +9,7 @@ from bot.model.observation import Observation
 from bot.model.reading import Context
 from bot.model.topics import TABLE, told_by_no, told_by_yes
 
+from . import courtesy
 from .actors import planned
 from .clauses import Clause
 from .clock import clock_text
@@ -56,7 +57,7 @@ def answer(
     if asked == "temperature":
         return _degrees(tokens, {item.observation.about for item in found})
     if not told_by_yes(asked):
-        return out
+        return _resting(tokens, found, matches) if asked == "none" else out
     told = {item.observation.about for item in found}
     if asked == "mobility" and "mobility" in told:
         told |= {"weight_bearing"}
@@ -114,7 +115,7 @@ def answer(
         if asked == "general" and (bad or (told and not plainly) or "energy" in told):
             pick = ()
     if not pick:
-        return out
+        return _resting(tokens, found, matches) if asked == "general" else out
     span = (tokens[chosen.start].start, tokens[chosen.end - 1].end)
     for about, value in pick:
         fields: dict[str, object] = {}
@@ -140,6 +141,18 @@ def answer(
         match = Match(_RULE, (chosen.start,), clauses.index(chosen))
         out.found.append(Found(observation, match))
         out.reasons.append(f"an answer to what was asked ({asked}) → {about}: {value}")
+    return out
+
+
+def _resting(tokens: list[Token], found: list[Found], matches: list[Match]) -> Answer:
+    """ "Home safe, snoozing on her bed": where that is all, the patient is well."""
+    out = Answer()
+    beside = any(m.rule.about != "idiom" for m in matches)
+    if not found and not beside and courtesy.at_rest(tokens):
+        span = (tokens[0].start, tokens[-1].end)
+        rests = Observation("energy", "normal", span=span)
+        out.found.append(Found(rests, Match(_RULE, (0,), 0)))
+        out.reasons.append("asleep, and nothing else → energy: normal")
     return out
 
 

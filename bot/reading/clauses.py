@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
+from .eras import turns
 from .token import Token
 
 LONGEST = 40
@@ -144,14 +145,19 @@ def split(tokens: list[Token]) -> list[Clause]:
     """Clauses in order; together they cover every token."""
     starts: list[tuple[int, int, str]] = []
     size = 0
+    back = turns(tokens)
     for index, token in enumerate(tokens):
         rank, joiner = token.cut, ""
-        if token.inside:
+        if index in back:
+            rank, joiner = max(rank, 2), "now"
+        elif token.inside:
             size += 1
             continue
         word = token.word
         previous = tokens[index - 1].word if index else ""
-        if word in _AND:
+        if index in back:
+            pass
+        elif word in _AND:
             rank, joiner = max(rank, 1), "and"
         elif word in _BUT:
             rank, joiner = max(rank, 2), "but"

@@ -1,4 +1,5 @@
-"""What says nothing: courtesy; and what was left unread beside a plain answer."""
+"""What says nothing: courtesy; home, and asleep; and what was left unread beside a plain
+answer."""
 
 from __future__ import annotations
 
@@ -21,7 +22,11 @@ _SAYS = frozenset(("<neg>", "<unneg>", "<noword>", "<samey>", "<slight>", "<more
 
 
 def is_greeting(tokens: list[Token], clauses: list[Clause], context: Context) -> bool:
-    """Thanks, a greeting, an "ok", and not one word that may mean anything else."""
+    """Thanks, a greeting, an "ok", "home safe", and not one word that may mean anything else."""
+    return _polite(tokens, context) or _only(tokens, "<homecoming>", WEIGHTLESS | _HOME)
+
+
+def _polite(tokens: list[Token], context: Context) -> bool:
     if any(not t.keys.isdisjoint(_SAYS) for t in tokens):
         return False
     place = 0
@@ -115,7 +120,7 @@ _LIGHT = frozenset(
 )  # fmt: skip
 
 
-_WEIGHTLESS = _LIGHT - {"<neg>"} | _TALK | frozenset(
+WEIGHTLESS = _LIGHT - {"<neg>"} | _TALK | frozenset(
     ("<be>", "<number>", "<minutes>", "<hours>", "<times>", "<numword>", "<partday>", "<clock>",
      "<kin>", "<food>", "<hid>", "<praising>", "<hero>", "<hedge>", "<very>", "<bothfine>")
 )  # fmt: skip
@@ -131,9 +136,42 @@ def unread(tokens: list[Token], matches: list[Match]) -> int:
         and not token.aside
         and not token.inside
         and (
-            token.keys.isdisjoint(_WEIGHTLESS)
+            token.keys.isdisjoint(WEIGHTLESS)
             if "<neg>" not in token.keys
             else covered.isdisjoint(range(at + 1, at + 1 + _GOVERNS))
         )
         for at, token in enumerate(tokens)
     )
+
+
+_REST = "<isasleep>"
+_HOME = frozenset(("<homecoming>", "<restplace>", _REST))
+_SAYS_MORE = frozenset(
+    ("<neg>", "<unneg>", "<noword>", "<more>", "<meh>", "<wrongness>", "<alarm>", "<sinceword>",
+     "<hours>", "<yesterday>", "<allday>")
+)  # fmt: skip
+_PLACES = frozenset("in on at by near under with up to en con al de se ya sin like como".split())
+_SLEEPERS = frozenset("angel angelito bebe tronco liron piedra rey reina baby log lamb".split())
+"""Whom one sleeps like."""
+
+
+def at_rest(tokens: list[Token]) -> bool:
+    """Whether all that is said is that the patient sleeps: "home safe, snoozing on her bed"."""
+    return _only(tokens, _REST, WEIGHTLESS | _HOME)
+
+
+def _only(tokens: list[Token], what: str, light: frozenset[str]) -> bool:
+    """Whether ``what`` is said, nothing but light words beside it, and none denies or asks."""
+    place, said = 0, False
+    while place < len(tokens):
+        token = tokens[place]
+        said = said or what in token.keys
+        if token.asks or not token.keys.isdisjoint(_SAYS_MORE):
+            return False
+        if not token.keys.isdisjoint(light):
+            place += token.size(light)
+        elif token.word in _PLACES or token.word in _SLEEPERS:
+            place += 1
+        else:
+            return False
+    return said

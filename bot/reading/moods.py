@@ -5,6 +5,8 @@ from __future__ import annotations
 from itertools import pairwise
 
 from .clauses import Clause
+from .films import DIES
+from .inquiry import asks_from, goes_on_asking
 from .token import Token
 from .wishes import of_people
 
@@ -14,8 +16,13 @@ def mark_moods(
 ) -> None:
     """Give each clause its moods; a question or condition reaches over what hangs on it."""
     before: Clause | None = None
+    leave = False
     for number, clause in enumerate(clauses):
         clause.begun = moods.get(number, {})
+        asked = asks_from(tokens, clause)
+        if asked is not None:
+            clause.begun["question"] = min(asked, clause.begun.get("question", asked))
+            clause.begun["leave"] = asked
         clause.moods = set(clause.begun)
         if "dream" in clause.moods:
             clause.moods.add("thought")
@@ -39,8 +46,12 @@ def mark_moods(
             if direct and _fears(tokens, before) and _may_come(tokens, clause):
                 clause.moods |= {"worry"}
             held = before.moods & {"hypo", "wish", "purpose", "question", "denied"}
+            if _in_the_film(tokens, before, clause):
+                clause.moods.add("general")
             if of_people(tokens, before):
                 held.discard("wish")
+            if leave and clause.joiner == "and" and not goes_on_asking(tokens, clause):
+                held.discard("question")
             hangs = clause.joiner in ("and", "or") or word in ("or", "o", "that", "que")
             whole = (
                 "question" in before.moods
@@ -68,7 +79,7 @@ def mark_moods(
                     )
                 ):
                     clause.moods |= held
-        before = clause
+        before, leave = clause, asked is not None
     if any("taken_back" in clause.moods for clause in clauses):
         for clause in clauses:
             clause.moods.add("taken_back")
@@ -81,6 +92,19 @@ def mark_moods(
             and "question" in later.moods
         ):
             clause.moods.add("question")
+
+
+def _in_the_film(tokens: list[Token], before: Clause, clause: Clause) -> bool:
+    """ "A film where the dog is hit | and dies": the same animal, that no word names anew."""
+    begun = before.begun.get("general")
+    if begun is None or clause.joiner != "and" or "<wound>" in clause.keys:
+        return False
+    told = any(t.word in _WHERE for t in tokens[begun : before.end])
+    told = told or tokens[begun].word in ("in", "en")
+    return told and any(t.word in DIES for t in tokens[clause.start : clause.start + 3])
+
+
+_WHERE = frozenset("where that who when donde que".split())
 
 
 def _only_tested(tokens: list[Token], clause: Clause) -> bool:

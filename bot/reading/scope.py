@@ -19,6 +19,7 @@ from .actors import (
 from .apart import stands_apart
 from .clauses import Clause
 from .denial import answered_no
+from .films import end_of_film
 from .matching import Match
 from .meals import of_the_toilet
 from .origin import from_elsewhere
@@ -34,7 +35,19 @@ def weigh(matches: list[Match], tokens: list[Token], clauses: list[Clause]) -> N
         match.denied = denial.denied(match, tokens, clause)
         match.hedged = denial.hedged(match, tokens, clause)
         match.void = void(match, tokens, clause)
+    end_of_film(matches, tokens, clauses)
+    _mark_parts(matches)
     _mark_own_ills(matches, tokens, clauses)
+
+
+def _mark_parts(matches: list[Match]) -> None:
+    """ "My husband pooped blood": of what is told of a person, no part is told of the patient."""
+    for whole in matches:
+        if whole.void is suppress.PERSON:
+            for part in matches:
+                inside = whole.first <= part.first and part.last <= whole.last  # in its words
+                if inside and part.rule.about == whole.rule.about and not part.void:
+                    part.void = suppress.PERSON
 
 
 _I_HAVE = frozenset("i ive im tengo traigo tuve".split())
@@ -97,10 +110,12 @@ _DEEDS = frozenset(("<ingest>", "<handed>", "<took>"))
 
 def _told_first(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """ "He ate my tablets will the clinic be open": told before the asking begins."""
+    if clause.begun.get("leave", clause.end) < match.first:
+        return False
     for at in range(clause.start, clause.end - 1):
         word = tokens[at].word
         if word in _WH or (word in _INVERTED and tokens[at + 1].word in _SUBJECTS):
-            if match.last >= at or match.last == clause.start:
+            if match.last >= at or match.last == clause.start == at - 1:
                 return False
             said = tokens[clause.start : at]
             return match.rule.about != "swallowed" or any(
@@ -221,10 +236,10 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
         return suppress.NOT_DONE
     likened = clause.compared > match.last or _than_then(tokens, clause)
     dated = not clause.keys.isdisjoint(("<surgery>", "<longsince>"))
-    if "before_surgery" in moods:
-        return suppress.BEFORE_SURGERY
     if "far_past" in moods and not match.denied and not likened and not dated:
         return suppress.LONG_AGO
+    if "before_surgery" in moods:
+        return suppress.BEFORE_SURGERY
     if (
         about == "dose"
         and "asked-dose" in match.rule.focus

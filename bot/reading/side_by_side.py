@@ -26,6 +26,8 @@ from .wishes import tells_trouble
 MOST_WORDS = 20
 """What is told in more words is seldom two plain answers, and is not looked at."""
 MOST_PARTS = 3
+MOST_WORDS_BESIDE = 26
+"""The same, where nothing is taken away and only what is well is added."""
 
 _LINKS = frozenset("and y e plus ademas".split())
 _LISTS = frozenset("or nor ni o u neither".split())
@@ -72,11 +74,15 @@ class Part:
 def side_by_side(text: str, whole: Reading, context: Context, alone: Alone) -> Reading:
     """What the statements say of which the words are put together, where each of them is plain
     ``alone`` and the ``whole`` is not."""
+    tokens = words_of(text)
+    asks = any(one.about == "request" for one in whole.observations)
+    short = 3 < len(tokens) <= MOST_WORDS_BESIDE
+    if short and (asks or not whole.understood) and not _troubles(whole):
+        whole = with_what_is_beside(text, tokens, whole, context, alone)
     if (whole.understood and not _amiss(whole)) or any(
         one.about == "request" for one in whole.observations
     ):
         return whole
-    tokens = words_of(text)
     if not 2 <= len(tokens) <= MOST_WORDS or any(t.asks or t.word in _TURNS for t in tokens):
         return whole
     tag(tokens)
@@ -255,3 +261,87 @@ def _together(parts: Sequence[Part], whole: Reading, context: Context) -> Readin
         suppressed=tuple(hidden),
         unread=0,
     )
+
+
+def with_what_is_beside(
+    text: str, tokens: list[Token], whole: Reading, context: Context, alone: Alone
+) -> Reading:
+    """The reading with what is well and was lost to a question, another animal or an earlier
+    time beside it ("my sister's dog is ill his poop is fine"), and with the question that was
+    lost to what is well. Nothing is taken away, and no trouble is added."""
+    tag(tokens)
+    mark_phrases(tokens)
+    parts = _beside(text, tokens, context, alone, MOST_PARTS)
+    if len(parts) < 2:
+        return whole
+    told = {one.about for one in whole.observations}
+    more: list[Observation] = []
+    for part in parts:
+        for one in part.reading.observations:
+            if one.about not in told:
+                more.append(_moved(one, part.at))
+                told.add(one.about)
+    if not more:
+        return whole
+    kept = sorted((*whole.observations, *more), key=lambda one: one.span)
+    added = tuple(f"{one.about}: {one.value}, read beside" for one in more)
+    return replace(
+        whole,
+        observations=tuple(kept),
+        understood=whole.understood or all(part.reading.understood for part in parts),
+        reasons=(*whole.reasons, *added),
+        greeting=False,
+    )
+
+
+def _beside(
+    text: str, tokens: Sequence[Token], context: Context, alone: Alone, most: int
+) -> list[Part]:
+    """Statements that the words fall into, one at least plain and the others plain or of
+    something else; none where they do not."""
+    joints = sorted(range(1, len(tokens)), key=lambda at: not _joint(tokens[at]))
+    for at in joints:
+        rest = tokens[at + (tokens[at].word in _JOINS) :]
+        if not rest or tokens[at - 1].word in _JOINS:
+            continue
+        left = _either(text, tokens[:at], context, alone)
+        if left is None:
+            continue
+        right = _either(text, rest, context, alone)
+        more = [right] if right is not None else []
+        if not more and most > 2:
+            more = _beside(text, rest, context, alone, most - 1)
+        if more and any(_plain(part.reading) for part in (left, *more)):
+            return [left, *more]
+    return []
+
+
+_JOINS = _LINKS | frozenset("but pero now today hoy ahora".split())
+
+
+def _either(text: str, words: Sequence[Token], context: Context, alone: Alone) -> Part | None:
+    """The words as a plain statement, or as one of something else altogether."""
+    part = _part(text, words, context, alone)
+    if part is not None and part.reading is not _UNNAMED:
+        return part
+    start = words[0].start
+    reading = alone(text[start : words[-1].end], context)
+    return Part(tuple(words), start, reading) if _of_else(reading) else None
+
+
+def _of_else(reading: Reading) -> bool:
+    """Whether all that is told is a question, or is told of another or of a time that is over."""
+    if any((one.about, one.value) != ("request", "question") for one in reading.observations):
+        return False
+    return bool(reading.observations) or bool(reading.suppressed)
+
+
+def _troubles(reading: Reading) -> bool:
+    return any(
+        one.unsure or (one.about != "request" and tells_trouble(one.about, one.value))
+        for one in reading.observations
+    )
+
+
+def _moved(one: Observation, at: int) -> Observation:
+    return replace(one, span=(one.span[0] + at, one.span[1] + at))

@@ -244,6 +244,10 @@ def mark_own_name(tokens: list[Token], own: frozenset[str], lang: str) -> None:
             token.keys |= {"<patient>"}
 
 
+_SAID_WELL = frozenset(("<good>", "<formed>"))
+"""They end a statement of the patient: "popó firme | mi otro perro vomitó"."""
+
+
 def mark_subjects(
     tokens: list[Token],
     clauses: list[Clause],
@@ -300,7 +304,7 @@ def mark_subjects(
                     and t.word not in wrong
                     and t.word not in ("el", "la", "le", "lo")
                 )
-                or "<sign>" in t.keys
+                or ("<sign>" in t.keys and head[-1].keys.isdisjoint(_SAID_WELL))
                 for t in head
             )
             likened = any(t.word in _LIKENED for t in head)
@@ -310,7 +314,7 @@ def mark_subjects(
                 clause.other = True
                 clause.other_at = other_at
                 clause.done_to = _hurts(tokens[other_at : clause.end])
-                sticky = not clause.done_to
+                sticky = not clause.done_to and "general" not in clause.moods
                 passing = number not in found and clause.end - other_at > 3
         elif sticky:
             first = tokens[clause.start : clause.start + 3]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from . import head_words as words
+from .inquiry import opens_asking, wanted
 from .language import guess, marks_of
 from .tables import NUMBERS
 from .token import Token
@@ -43,6 +44,7 @@ class Head:
             any(t.word in words.ASKED for t in said[:3])
             or not first.keys.isdisjoint(("<thanks>", "<hello>"))
             or (first.word in _INVERTED and len(said) > 1 and said[1].word in _SUBJECT)
+            or opens_asking(said)
         )
         self.ours = self.asked or first.word in words.ABOUT_US
         self.ends = len(said) > 1 and self._ends()
@@ -71,6 +73,7 @@ class Head:
         if (
             said[0].word in words.PRONOUNS
             or any(not t.keys.isdisjoint(ANOTHER) for t in said)
+            or self._asked_to_be_given()
             or (self._takes_more() and not self._turns())
             or self._names_the_report()
             or feared(self.tokens, self.index)
@@ -133,18 +136,26 @@ class Head:
             or (last.word in ("me", "nos") and self.lang == "es")
         )
 
+    def _asked_to_be_given(self) -> bool:
+        """Whether the report begins with what the writer asks leave to give: "could i give him
+        a baby | tylenol", "puedo darle | un paracetamol"."""
+        return wanted(self.part, self.tokens[self.index : self.index + _GIVEN])
+
     def _names_the_report(self) -> bool:
         """Whether the last word belongs to what is told of the patient."""
         at = self.index - 1
         own = self.report.word in words.PRONOUNS or self.report.word in _THEIRS
         return (
             topical(self.tokens, at)
+            and not wanted(self.said[:-1], self.said[-1:])
             and not named_only(self.tokens, at)
             and not _felt(self.said)
             and not (self.ours and own)
         )
 
 
+_GIVEN = 3
+"""Words that name what is given: "half an ibuprofen"."""
 _WHICH = frozenset("que what which".split())
 _ONE = ("a", "an", "un", "una", "the", "his", "her", "my", "our", "your")
 
