@@ -84,6 +84,7 @@ class Reading:
     that were named and not counted, and why. ``unread`` is how many words weigh something and
     stand in nothing that was found: 0 where all is accounted for. ``round``: every word was read
     as a telling of the medicines that were due, or as something else in which nothing is wrong.
+    ``hoped`` are the topics of what was named and is only wished, feared, ordered or to come.
     """
 
     observations: tuple[Observation, ...]
@@ -97,3 +98,4 @@ class Reading:
     suppressed: tuple[Suppressed, ...] = ()
     unread: int = 0
     round: bool = False
+    hoped: frozenset[str] = frozenset()

@@ -37,7 +37,7 @@ from .seek import seek
 from .settle import ABSENT, Found, settle
 from .shorthand import written_out
 from .side_by_side import side_by_side
-from .stand import Lost, lost_to_others, raising, told_at, with_trouble_of
+from .stand import Lost, hoped, lost_to_others, raising, told_at, with_trouble_of
 from .suppress import Suppressor
 from .toes import cold_toes, swollen_and_cold
 from .token import Token
@@ -193,7 +193,7 @@ def _read(
     lost.extend((m, suppress.NEGATION) for m in matches if m.denied and not m.void)
     lost.extend((m, suppress.FIGURE) for m in of_speech)  # last: a longer match may have told it
     away = lost_to_others(lost, tokens)
-    return replace(reading, suppressed=_suppressed(lost, tokens, reading)), away
+    return replace(reading, suppressed=_suppressed(lost, tokens, reading), hoped=hoped(lost)), away
 
 
 def _without(

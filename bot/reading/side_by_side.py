@@ -274,7 +274,7 @@ def with_what_is_beside(
     parts = _beside(text, tokens, context, alone, MOST_PARTS)
     if len(parts) < 2:
         return whole
-    told = {one.about for one in whole.observations}
+    told = {one.about for one in whole.observations} | whole.hoped
     more: list[Observation] = []
     for part in parts:
         for one in part.reading.observations:

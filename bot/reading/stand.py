@@ -166,3 +166,16 @@ def _covers(graver: Observation, other: Observation) -> bool:
     if graver.value not in order or other.value not in order:
         return False
     return order.index(graver.value) > order.index(other.value)
+
+
+NOT_YET = (
+    suppress.WISH, suppress.CONDITION, suppress.FEAR, suppress.THOUGHT, suppress.ORDERED,
+    suppress.ON_THE_WAY, suppress.NOT_DONE, suppress.TAKEN_BACK, suppress.DENIED_REPORT,
+    suppress.GUESSED,
+)  # fmt: skip
+"""What takes a finding away because it is not so, or not yet: "I hope he eats"."""
+
+
+def hoped(lost: Iterable[tuple[Match, Suppressor]]) -> frozenset[str]:
+    """The topics of what is named and not so, or not yet."""
+    return frozenset(match.rule.about for match, by in lost if by in NOT_YET)
