@@ -75,6 +75,7 @@ def side_by_side(text: str, whole: Reading, context: Context, alone: Alone) -> R
     """What the statements say of which the words are put together, where each of them is plain
     ``alone`` and the ``whole`` is not."""
     tokens = words_of(text)
+    alone = _once(alone)
     asks = any(one.about == "request" for one in whole.observations)
     short = 3 < len(tokens) <= MOST_WORDS_BESIDE
     if short and (asks or not whole.understood) and not _troubles(whole):
@@ -110,6 +111,18 @@ def _parts(
     return []
 
 
+def _once(alone: Alone) -> Alone:
+    """The same words are read alone once only."""
+    seen: dict[str, Reading] = {}
+
+    def read(text: str, context: Context) -> Reading:
+        if text not in seen:
+            seen[text] = alone(text, context)
+        return seen[text]
+
+    return read
+
+
 def _joint(token: Token) -> bool:
     return token.cut > 0 or token.word in _LINKS
 
@@ -120,9 +133,7 @@ def _part(text: str, words: Sequence[Token], context: Context, alone: Alone) -> 
     if _of_what_is_not_named(words) and not _amiss(alone(text[start:end], context)):
         return Part(tuple(words), start, _UNNAMED)
     last = words[-1]
-    if all(token.word in _ANSWERS for token in words) or not (
-        last.keys.isdisjoint(_OPEN) or last.word in _CLOSE or "<good>" in last.keys
-    ):
+    if all(token.word in _ANSWERS for token in words) or not _may_end(last):
         return None
     reading = alone(text[start:end], context)
     return Part(tuple(words), start, reading) if _plain(reading) else None
@@ -302,7 +313,7 @@ def _beside(
     joints = sorted(range(1, len(tokens)), key=lambda at: not _joint(tokens[at]))
     for at in joints:
         rest = tokens[at + (tokens[at].word in _JOINS) :]
-        if not rest or tokens[at - 1].word in _JOINS:
+        if not rest or tokens[at - 1].word in _JOINS or not _may_end(tokens[at - 1]):
             continue
         left = _either(text, tokens[:at], context, alone)
         if left is None:
@@ -314,6 +325,11 @@ def _beside(
         if more and any(_plain(part.reading) for part in (left, *more)):
             return [left, *more]
     return []
+
+
+def _may_end(last: Token) -> bool:
+    """Whether a statement may end with the word."""
+    return last.keys.isdisjoint(_OPEN) or last.word in _CLOSE or "<good>" in last.keys
 
 
 _JOINS = _LINKS | frozenset("but pero now today hoy ahora".split())

@@ -169,7 +169,7 @@ def _covers(graver: Observation, other: Observation) -> bool:
 
 
 NOT_YET = (
-    suppress.WISH, suppress.CONDITION, suppress.FEAR, suppress.THOUGHT, suppress.ORDERED,
+    suppress.WISH, suppress.CONDITION, suppress.THOUGHT, suppress.ORDERED,
     suppress.ON_THE_WAY, suppress.NOT_DONE, suppress.TAKEN_BACK, suppress.DENIED_REPORT,
     suppress.GUESSED,
 )  # fmt: skip
