@@ -400,7 +400,9 @@ def heard_again(ctx: Context, out: Effects, chart: Chart, by: str) -> None:
         )
 
 
-def tell_of_withdrawal(ctx: Context, out: Effects, chart: Chart, said: Said) -> bool:
+def tell_of_withdrawal(
+    ctx: Context, out: Effects, chart: Chart, said: Said, *, undone: bool
+) -> bool:
     """The owner took words back, or said others in their place: staff hear of it, and of those,
     in each case that came from them."""
     told = False
@@ -410,7 +412,9 @@ def tell_of_withdrawal(ctx: Context, out: Effects, chart: Chart, said: Said) -> 
         if words is None:
             continue
         told = True
-        key = "case_corrected" if said.text else "case_withdrawn"
+        key = "case_withdrawn"
+        if said.text:
+            key = "case_withdrawn_saying" if undone else "case_corrected"
         text = ctx.words.say(
             key, ctx.clinic.language, by=said.by, text=words[:300], now=said.text[:300]
         )

@@ -53,7 +53,7 @@ def taken_back_in_words(
     out.add(
         Heard(chart.id), Entry("said", person.name, text, chart.id, {"source": source, "asked": ""})
     )
-    take_back(ctx, out, chart, person, told)
+    take_back(ctx, out, chart, person, told, text)
     return True
 
 

@@ -85,7 +85,7 @@ def _taken_back(ctx: AtHome, out: Effects, chart: Chart, person: Person, line: L
         slot = chart.local(again.line.item.slot_at or ctx.now)
         at = when(slot, chart.local(ctx.now), lang)
         parts.append(words.say("undone_dose", lang, name=chart.name, med=line.item.med, when=at))
-    if tell_of_withdrawal(ctx, out, chart, Said(person.name, "", source)):
+    if tell_of_withdrawal(ctx, out, chart, Said(person.name, "", source), undone=True):
         parts.append(words.say("undone_case", lang))
     return [" ".join(parts)]
 

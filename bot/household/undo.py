@@ -63,7 +63,7 @@ def retract(
     instead: str = "",
 ) -> bool:  # fmt: skip
     """What came from ``source`` stands no longer; lines that it answered open again.
-    ``instead``: what an edit says in its place.
+    ``instead``: what is said in its place.
 
     True when staff had a case from it (they are told; the case stays open).
     """
@@ -81,7 +81,8 @@ def retract(
             out.add(*marks)
     for dose in planned_again(ctx, chart, source):
         dose.carry_out(out, chart)
-    return tell_of_withdrawal(ctx, out, chart, Said(person.name, instead, source))
+    said = Said(person.name, instead, source)
+    return tell_of_withdrawal(ctx, out, chart, said, undone=state == "undone")
 
 
 def left_of(chart: Chart, line: Line, source: SourceId) -> Mark | None:
@@ -253,8 +254,10 @@ def _still_given(chart: Chart, source: SourceId) -> list[Line]:
     ]
 
 
-def take_back(ctx: Context, out: Effects, chart: Chart, person: Person, source: SourceId) -> None:
-    """Undo: retract it, and say what was taken back."""
+def take_back(
+    ctx: Context, out: Effects, chart: Chart, person: Person, source: SourceId, words_of: str = ""
+) -> None:
+    """Undo: retract it, and say what was taken back; ``words_of``: how it was told to staff."""
     words, lang = ctx.words, person.lang
     gone = [n.observation for n in chart.history if chart.sources[n.id][0] == source]
     what = words.observations(gone, lang) or "✓"
@@ -264,7 +267,7 @@ def take_back(ctx: Context, out: Effects, chart: Chart, person: Person, source: 
             told, by = chart.sources[noted.id]
             if noted.observation.about == "life" and by == person.id and told != source:
                 out.add(Retract(chart.id, told, "undone"))
-    seen_by_staff = retract(ctx, out, chart, person, source, "undone")
+    seen_by_staff = retract(ctx, out, chart, person, source, "undone", words_of)
     parts = [words.say("undone", lang, what=what)]
     for line in _still_given(chart, source):
         at = clock(chart.local(line.at)) if line.at else ""

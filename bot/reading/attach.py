@@ -295,7 +295,7 @@ def _count(
                 many = True
             if "<againword>" in token.keys and (
                 match.rule.about == "dose"
-                or (match.rule.about == "vomiting" and place != match.clause)
+                or (match.rule.about == "vomiting" and _once_more(tokens, at, match, place))
             ):
                 many = True
         if many and match.rule.about in ("vomiting", "seizure", "dose"):
@@ -307,6 +307,14 @@ def _count(
     return match.rule.count
 
 
+def _once_more(tokens: list[Token], at: int, match: Match, place: int) -> bool:
+    """ "Barfed, then again at nine": told beside what came up, and not of it alone."""
+    if place != match.clause or tokens[at - 1].word not in _AND_THEN:
+        return place != match.clause
+    return at > match.last or any("<vomit>" in t.keys for t in tokens[max(0, at - 8) : at])
+
+
+_AND_THEN = frozenset("then and luego y despues".split())
 _THEN = frozenset(("<lastnight>", "<yesterday>", "<yesterdayevening>", "<yesterdaymorning>"))
 _AS_WELL = frozenset("<againword> tambien also both as_well tampoco this_mornings".split())
 _TODAY = frozenset(("<thismorning>", "<nowword>", "<allday>"))

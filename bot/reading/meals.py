@@ -71,5 +71,31 @@ def of_the_toilet(match: Match, tokens: list[Token]) -> bool:
     )
 
 
+def of_something_given(match: Match, tokens: list[Token]) -> bool:
+    """ "Le acaba de dar una convulsión", "el cariño que le dieron": Spanish gives what is no
+    medicine with the same verb."""
+    if match.rule.value != "given" or tokens[match.last].word not in _GIVES:
+        return False
+    after = next((t for t in tokens[match.last + 1 : match.last + 4] if not _little(t)), None)
+    ahead = [t for t in tokens[max(0, match.first - 3) : match.first + 1] if not _little(t)]
+    that = any(t.word == "que" for t in tokens[max(0, match.first - 2) : match.first])
+    named = [t for t in (after, ahead[0] if that and ahead else None) if t is not None]
+    return any(t.word in _NO_MEDICINE or not t.keys.isdisjoint(_SUFFERED) for t in named)
+
+
+def _little(token: Token) -> bool:
+    return token.word in _LITTLE
+
+
+_GIVES = frozenset("dar darle dio di dieron dimos dado dan da".split())
+_LITTLE = frozenset("un una unos unas el la los las mucho mucha muchos muchas tanto tanta como "
+                    "su sus otro otra que le les se nos me todo toda".split())  # fmt: skip
+_NO_MEDICINE = frozenset(
+    "carino amor apoyo atencion atenciones cuidado cuidados animo animos abrazo abrazos beso "
+    "besos besitos trato servicio gracias calentura fiebre diarrea tos hipo mareo mareos desmayo "
+    "desmayos infarto paro miedo susto sueno hambre sed frio calor "
+    "lata guerra vuelta vueltas bano".split()
+)
+_SUFFERED = frozenset(("<seizureword>", "<vomit>"))
 _TWICE = frozenset("twice 2_times two_times dos dos_veces double".split())
 _GOES = frozenset("went goes gone hizo hace".split())

@@ -32,7 +32,7 @@ from .overlap import drop_overlaps, in_figures
 from .part_of import without_parts
 from .plans import when_awake
 from .quantities import all_of_them, fold_quantities, those_due
-from .retold import also_given, as_well, brought_up, not_until, not_yet, of_the_dead, resolve_past
+from .retold import also_given, as_well, brought_up, not_until, not_yet, of_the_dead, over_by_now
 from .seek import seek
 from .settle import ABSENT, Found, settle
 from .shorthand import written_out
@@ -283,7 +283,7 @@ def _conclude(
             found.append(_timed(observation, match, tokens, clauses))
             reasons.append(f"{_quote(text, tokens, match)} → {about}: {observation.value}")
     found.extend(also_given(tokens, clauses, found, taken, context))
-    found = resolve_past(as_well(not_until(found, tokens, clauses, context)), clauses)
+    found = over_by_now(as_well(not_until(found, tokens, clauses, context)), clauses, tokens)
     mark_sudden(found, clauses)
     found = drop_before(found, clauses)
     put_off = (

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from itertools import pairwise
 
 from bot.model.observation import Observation
 from bot.model.reading import Context
@@ -70,6 +71,70 @@ def brought_up(found: list[Found]) -> list[Found]:
     if not pills or any(f.observation.about == "vomiting" for f in found):
         return []
     return [Found(Observation("vomiting", "yes", span=pills[0].observation.span), pills[0].match)]
+
+
+def over_by_now(found: list[Found], clauses: list[Clause], tokens: list[Token]) -> list[Found]:
+    """The findings but for those that are told to be over."""
+    return resolve_past(on_its_feet(found, tokens), clauses)
+
+
+def on_its_feet(found: list[Found], tokens: list[Token]) -> list[Found]:
+    """ "Couldn't get up on monday, now he trots": that it did not stand is over where it is told
+    later in the same words how it walks now."""
+    out: list[Found] = []
+    for item in found:
+        if "footing" in item.match.rule.tags and not item.match.denied:
+            later = [f for f in found if f.match.clause > item.match.clause and not f.past]
+            walks = any(
+                (f.observation.about, f.observation.value) in _WALKS and not f.observation.unsure
+                for f in later
+            )
+            if (walks or _up_again(tokens, item.match)) and not _down_too(found, item):
+                item.match.void = suppress.OVER
+                if item.past and not walks:
+                    better = Observation("mobility", "better", span=item.observation.span)
+                    out.append(Found(better, item.match))
+                continue
+        out.append(item)
+    return out
+
+
+def _up_again(tokens: list[Token], match: Match) -> bool:
+    """ "Up again no bother", "ya se paró solo"."""
+    words = [token.word for token in tokens[match.last + 1 : match.last + 10]]
+    for at, pair in enumerate(pairwise(words)):
+        if pair in _RISES:
+            return not any("<neg>" in t.keys for t in tokens[match.last + 1 : match.last + at + 1])
+    return False
+
+
+def _down_too(found: list[Found], item: Found) -> bool:
+    """Whether it is told besides, by more than the feet, that it lies there."""
+    return any(
+        f.observation.about in ("seizure", "breathing", "gums", "leg")
+        or (f.observation.value == "collapsed" and "footing" not in f.match.rule.tags)
+        for f in found
+        if f is not item and f.observation.value not in ("normal", "pink", "no")
+    )
+
+
+_WALKS = frozenset(
+    (
+        ("weight_bearing", "full"), ("weight_bearing", "partial"),
+        ("weight_bearing", "toe_touching"), ("walk", "done"), ("mobility", "better"),
+        ("energy", "normal"),
+    )
+)  # fmt: skip
+_RISES = frozenset(
+    (first, second)
+    for first, seconds in (
+        ("up", ("again", "and", "now", "in", "straight")), ("back", ("up",)), ("got", ("up",)),
+        ("gets", ("up",)), ("stood", ("up",)), ("is", ("up",)), ("hes", ("up",)), ("shes", ("up",)),
+        ("se", ("paro", "levanto", "incorporo")), ("ya", ("camina", "anda", "corre")),
+        ("he", ("walks", "trots", "runs")), ("she", ("walks", "trots", "runs")),
+    )
+    for second in seconds
+)  # fmt: skip
 
 
 def resolve_past(found: list[Found], clauses: list[Clause]) -> list[Found]:

@@ -9,6 +9,7 @@ the grammar named and did not count leaves a question, unless the model sees not
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from bot.model.observation import Observation
@@ -92,7 +93,29 @@ _MOODS = frozenset(
 
 def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     """What a reply says, and what is to be asked before it settles. Pure; never raises."""
-    return round_told(text, context, _by_both(text, context, trace), _by_both)
+    whole = _by_both(text, context, trace)
+    return _with_a_meal(text, round_told(text, context, whole, _by_both), whole)
+
+
+def _with_a_meal(text: str, told: Reading, whole: Reading) -> Reading:
+    """A round of doses, and what stands in words of its own behind it: "gave all his pills. he
+    ate normal". Not what may be of the pills: "gave the first, ate all three"."""
+    if not told.round:
+        return told
+    known = {one.about for one in told.observations} | {"dose", "swallowed", "request"}
+    more = [
+        one for one in whole.observations
+        if one.about not in known and not one.unsure
+        and _OWN_WORDS.search(text[: one.span[0]]) and not _OF_PILLS.search(text[slice(*one.span)])
+    ]  # fmt: skip
+    return replace(told, observations=(*told.observations, *more)) if more else told
+
+
+_OWN_WORDS = re.compile(r"[.,;!\n]\s*(?:(?:and|y|he|she|\w+ó)\s+){0,2}$", re.IGNORECASE)
+_OF_PILLS = re.compile(
+    r"\b(?:all|both|them|it|one|two|three|todas?|todos?|l[ao]s?|una?|dos|tres|ambas|\d+)\b",
+    re.IGNORECASE,
+)
 
 
 def _by_both(text: str, context: Context, trace: Trace | None = None) -> Reading:

@@ -100,10 +100,21 @@ class Head:
             return False
         if not self.asked and is_verb(report) and said[-2].word in words.DETERMINERS:
             return False  # "because my lamp | is broken"
+        if self._told_of_another():
+            return True
         clausal = report.word in words.FINITE or bool(report.cut)
         if not clausal and names_under_a_link(said):
             return False
         return self.ends or not ends_in_a_verb(said) or _ours(said)
+
+    def _told_of_another(self) -> bool:
+        """ "If he cries | his gums are white", "si llora | tiene las encías blancas": the last verb
+        has its subject, and so has the report."""
+        before, last = self.said[-2].word, self.last.word
+        theirs = self.tokens[self.index : self.index + _TELLING]
+        if before in words.PRONOUNS and last not in _OF_THEIR_OWN:
+            return theirs[0].word in _THEIRS and any("<be>" in t.keys for t in theirs[2:])
+        return before in ("si", "cuando") and theirs[0].word in _HAS and len(theirs) > 1
 
     def _turns(self) -> bool:
         """Whether the report is told in the other language."""
@@ -161,6 +172,9 @@ _ONE = ("a", "an", "un", "una", "the", "his", "her", "my", "our", "your")
 
 
 _THEIRS = ("his", "her", "the", "su", "sus")
+_HAS = ("tiene", "trae", "esta", "estan")
+_OF_THEIR_OWN = frozenset("licks chews bites scratches shows opens moves holds lifts".split())
+"""What an animal does to its own body: "if he licks his wound"."""
 
 
 def _may_be_subject(part: list[Token]) -> bool:
