@@ -36,16 +36,20 @@ def weigh(matches: list[Match], tokens: list[Token], clauses: list[Clause]) -> N
         match.hedged = denial.hedged(match, tokens, clause)
         match.void = void(match, tokens, clause)
     end_of_film(matches, tokens, clauses)
-    _mark_parts(matches)
+    _mark_parts(matches, tokens)
     _mark_own_ills(matches, tokens, clauses)
 
 
-def _mark_parts(matches: list[Match]) -> None:
-    """ "My husband pooped blood": of what is told of a person, no part is told of the patient."""
+def _mark_parts(matches: list[Match], tokens: list[Token]) -> None:
+    """ "My husband pooped blood": of what is told of a person, no part is told of the patient;
+    but "when I touched it | she screamed"."""
     for whole in matches:
         if whole.void is suppress.PERSON:
             for part in matches:
                 inside = whole.first <= part.first and part.last <= whole.last  # in its words
+                ahead = tokens[whole.first + 1 : part.first]
+                if any(token.word in ("he", "she") for token in ahead):
+                    continue
                 if inside and part.rule.about == whole.rule.about and not part.void:
                     part.void = suppress.PERSON
 

@@ -323,7 +323,9 @@ def _beside(
         if not more and most > 2:
             more = _beside(text, rest, context, alone, most - 1)
         if more and any(_plain(part.reading) for part in (left, *more)):
-            return [left, *more]
+            within = [] if _plain(left.reading) else tokens[:at]
+            ahead = _beside(text, within, context, alone, most - 1) if most > 2 else []
+            return [*(ahead or [left]), *more]
     return []
 
 
