@@ -151,6 +151,8 @@ _SAYS_MORE = frozenset(
      "<hours>", "<yesterday>", "<allday>")
 )  # fmt: skip
 _PLACES = frozenset("in on at by near under with up to en con al de se ya sin like como".split())
+_OURSELVES = frozenset("i im ive yo".split())
+"""It is the writer who sleeps."""
 _SLEEPERS = frozenset("angel angelito bebe tronco liron piedra rey reina baby log lamb".split())
 """Whom one sleeps like."""
 
@@ -166,7 +168,7 @@ def _only(tokens: list[Token], what: str, light: frozenset[str]) -> bool:
     while place < len(tokens):
         token = tokens[place]
         said = said or what in token.keys
-        if token.asks or not token.keys.isdisjoint(_SAYS_MORE):
+        if token.asks or token.word in _OURSELVES or not token.keys.isdisjoint(_SAYS_MORE):
             return False
         if not token.keys.isdisjoint(light):
             place += token.size(light)

@@ -315,6 +315,8 @@ def _beside(
         rest = tokens[at + (tokens[at].word in _JOINS) :]
         if not rest or tokens[at - 1].word in _JOINS or not _may_end(tokens[at - 1]):
             continue
+        if rest[0].word in _HANGS or tokens[at - 1].word in _HANGS:
+            continue
         left = _either(text, tokens[:at], context, alone)
         if left is None:
             continue
@@ -334,6 +336,11 @@ def _may_end(last: Token) -> bool:
     return last.keys.isdisjoint(_OPEN) or last.word in _CLOSE or "<good>" in last.keys
 
 
+_HANGS = frozenset(
+    "while when whenever if until till unless before after since as than that whether mientras "
+    "cuando si hasta antes despues que".split()
+)
+"""What begins so is no statement of its own: "may I take it off while he eats"."""
 _JOINS = _LINKS | frozenset("but pero now today hoy ahora".split())
 
 
