@@ -45,6 +45,7 @@ _WHEN = re.compile(
     r"\b(?:when|what time|cuando|a que hora|que hora|toca|next|proxim[ao]"
     r"|where(?: is| are|s|'s)|donde estan?)\b"
 )
+_SHORT_IS = re.compile(r"\b(when|what|where|how)['’]?s\b")
 _PLAIN = frozenset(
     "can may could should shall must not no where am are is be it would i we he she they you me "
     "us my our "
@@ -130,7 +131,7 @@ def without_question(reading: Reading) -> Reading:
 def _questions(text: str) -> list[_Asked]:
     """What is asked; words beside it that ask nothing are read as they are."""
     found = []
-    for part in _PARTS.findall(plainly(text)):
+    for part in _PARTS.findall(_SHORT_IS.sub(r"\1 is", plainly(text))):
         may, when_ = bool(_MAY.search(part)), bool(_WHEN.search(part))
         if may or when_ or part.endswith("?"):
             found.append(_Asked(part.strip(), may and not _next_dose(part)))

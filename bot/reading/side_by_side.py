@@ -288,6 +288,8 @@ def with_what_is_beside(
     told = {one.about for one in whole.observations} | whole.hoped
     more: list[Observation] = []
     for part in parts:
+        if not part.words[0].cut and (len(part.words) < 2 or part.reading.lang != whole.lang):
+            continue  # the end of another statement: "he stinks of fox | poo"
         for one in part.reading.observations:
             if one.about not in told:
                 more.append(_moved(one, part.at))
