@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import json
 import logging
+from collections.abc import Callable
 from datetime import datetime, timedelta
 from functools import partial
 
@@ -70,16 +71,29 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
         row = failing.get("row")
         if row is None or passing(error):
             raise
-        _note(error, f"update {row['update_id']} could not be handled")
-        why = storable(f"{type(error).__name__}: {error}")
-        try:
-            await db.transact(lambda tx: _update_failed(tx, practice, row, why, now))
-        except StorageTrouble:
-            raise  # nothing can be told by way of the database
-        except Exception:
-            logger.exception("the failure of update %s could not be told", row["update_id"])
-            await db.transact(lambda tx: _give_up(tx, row, why, now))
+        await _failed(
+            db, error, f"update {row['update_id']}",
+            lambda tx, why: _update_failed(tx, practice, row, why, now),
+            lambda tx, why: _give_up(tx, row, why, now),
+        )  # fmt: skip
         return True
+
+
+async def _failed(
+    db: Database, error: Exception, what: str,
+    told: Callable[[Tx, str], object], left: Callable[[Tx, str], object],
+) -> None:  # fmt: skip
+    """What could not be handled is ``told`` to staff; where even that fails, it is ``left``, so
+    that nothing waits behind it."""
+    _note(error, f"{what} could not be handled")
+    why = storable(f"{type(error).__name__}: {error}")
+    try:
+        await db.transact(lambda tx: told(tx, why))
+    except StorageTrouble:
+        raise  # nothing can be told by way of the database
+    except Exception:
+        logger.exception("the failure of %s could not be told", what)
+        await db.transact(lambda tx: left(tx, why))
 
 
 def _without_code(tx: Tx, row: Row, now: datetime) -> None:
@@ -251,15 +265,11 @@ async def handle_due(
         row = failing.get("row")
         if row is None or passing(error):
             raise
-        _note(error, f"{row['key']} could not be handled")
-        why = storable(f"{type(error).__name__}: {error}")
-        try:
-            await db.transact(lambda tx: _due_failed(tx, practice, row, why, now))
-        except StorageTrouble:
-            raise  # nothing can be told by way of the database
-        except Exception:
-            logger.exception("the failure of %s could not be told", row["key"])
-            await db.transact(lambda tx: _due_later(tx, row, why, now))
+        await _failed(
+            db, error, str(row["key"]),
+            lambda tx, why: _due_failed(tx, practice, row, why, now),
+            lambda tx, why: _due_later(tx, row, why, now),
+        )  # fmt: skip
         return True
     if failing and failing["row"]["kind"] == ERASING:
         try:

@@ -53,6 +53,12 @@ FLOORS = {
         "precise": 0.91,
         "found": 0.93,
     },
+    "taught-rare.jsonl": {
+        "emergency found or asked": 0.95,
+        "same_day found or asked": 0.92,
+        "not raised": 0.92,
+        "not asked": 0.90,
+    },
     "taught-signs.jsonl": {
         "emergency found or asked": 0.99,
         "same_day found or asked": 0.97,
