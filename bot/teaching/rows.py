@@ -32,6 +32,7 @@ FILES = (
     "taught-odd-es.jsonl",
     "taught-odd-more.jsonl",
     "taught-plain.jsonl",
+    "taught-rare.jsonl",
 )
 TABLES = ("alarm", "careful", "daily", "danger", "say-en", "say-es", "wound")
 FOLDS = 5
