@@ -126,8 +126,9 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     in_hand = talking.case_in_hand(ctx, chart) is not None
     # Staff read these words as they are; what they do not need to act on is a mere thank-you.
     thanked = in_hand and talking.is_thanks(text) and not reading.observations
+    copied = False
     if reading.understood or words.looked_at or thanked:
-        talking.copy_to_case(ctx, out, chart, person, text)
+        copied = talking.copy_to_case(ctx, out, chart, person, text)
     if (described := describing(ctx, sheet)) is not None:
         out.add(Settle(person.chat, described.key))
     thanks = reading.greeting and reading.understood and not reading.observations
@@ -149,6 +150,8 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     findings = take_note(
         ctx, out, chart, observations, said, person=person, more=more, without=words.without
     )
+    if reading.understood and not (copied or findings) and _told_dead(ctx, chart):
+        talking.copy_after_death(ctx, out, chart, person, text)
     _answer(
         ctx, out, chart, person, reading, text, observations, findings, tell, bool(words.without)
     )
@@ -168,6 +171,12 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     elif not (asking.asked or asking.raised or passed or after):
         rest = bool(observations)
         _not_understood(ctx, out, chart, person, said, rest=rest, done=done, which=which)
+
+
+def _told_dead(ctx: AtHome, chart: Chart) -> bool:
+    """Whether a death was told, and not taken back."""
+    mode = ctx.standing(chart).mode
+    return isinstance(mode, Over) and mode.reason is not End.ended
 
 
 def _of_none(chart: Chart, waiting: Sequence[Line], seen: Observation, follows: Follows) -> bool:
@@ -269,10 +278,9 @@ def _answer(
     if urgent and top is Urgency.next_day and joined is Urgency.same_day:
         # It went to a case that is read sooner: so they are told.
         urgent[0] = what_happens_now(ctx, chart, joined, lang)
-    mode = ctx.standing(chart).mode
     told_dead = any(one.about == "life" for one in observations)
     alarm = top is Urgency.emergency and not told_dead
-    if isinstance(mode, Over) and mode.reason is not End.ended:
+    if _told_dead(ctx, chart):
         if alarm and chart.state != "died":  # it cannot be both: who may live is helped first
             urgent.append(words.say("death_in_doubt", lang, name=chart.name))
         else:

@@ -15,6 +15,7 @@ from bot.model.ids import CaseId
 from bot.model.text import Text
 from bot.model.topic import (
     AboutCase,
+    AboutPatient,
     AboutPrompt,
     AboutQuestion,
     AboutUnclear,
@@ -84,23 +85,33 @@ def after_close(ctx: AtHome, out: Effects, chart: Chart, person: Person) -> None
         out.add(Settle(person.chat, asked.key))
 
 
-def copy_to_case(ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str) -> None:
-    """While staff talk with an owner, the owner's words go to the case as they are."""
+def copy_to_case(ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str) -> bool:
+    """While staff talk with an owner, the owner's words go to the case as they are: whether they
+    did."""
     case = staff_asked(ctx, chart)
     if case is None or (is_thanks(text) and all(one.id != case for one in chart.cases)):
-        return
+        return False
     after_close(ctx, out, chart, person)
+    _copy(ctx, out, chart, person, text, AboutCase(case))
+    return True
+
+
+def copy_after_death(ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str) -> None:
+    """Whatever is said once a death was told goes to staff, beside the case of that word while
+    it is open: "it was my nephew, he is here wagging his tail"."""
+    case = next((one.id for one in chart.cases if one.tells_death), None)
+    topic = AboutPatient(chart.id) if case is None else AboutCase(case)
+    _copy(ctx, out, chart, person, text, topic)
+
+
+def _copy(
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str,
+    topic: AboutCase | AboutPatient,
+) -> None:  # fmt: skip
+    said = ctx.words.say(
+        "case_said", ctx.clinic.language, by=f"{person.name} ({chart.name})",
+        at=clock(chart.local(ctx.now)), text=text,
+    )  # fmt: skip
     for desk in ctx.desks:
         if desk.rank == 0:
-            out.say(
-                desk.chat,
-                ctx.words.say(
-                    "case_said",
-                    ctx.clinic.language,
-                    by=f"{person.name} ({chart.name})",
-                    at=clock(chart.local(ctx.now)),
-                    text=text,
-                ),
-                topic=AboutCase(case),
-                patient=chart.id,
-            )
+            out.say(desk.chat, said, topic=topic, patient=chart.id)

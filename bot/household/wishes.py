@@ -9,7 +9,7 @@ from datetime import time
 
 from bot.context.contexts import AtHome
 from bot.context.phones import both_phones
-from bot.household import doubts, late, wound
+from bot.household import doubts, late, talking, wound
 from bot.household import people as household
 from bot.household.expected import normal_now
 from bot.household.snooze import USUAL, snooze
@@ -94,6 +94,8 @@ def carry_out(
     rows: Rows = ()
     mode = ctx.standing(chart).mode
     if isinstance(mode, Over) and mode.reason is not End.ended and wish in OF_THE_LIVING:
+        if event.text:
+            talking.copy_after_death(ctx, out, chart, person, event.text)
         text = words.say("death_after", lang, phone=both_phones(ctx, lang))
     elif wish == "next":
         text = household.what_next(ctx, chart, lang)
