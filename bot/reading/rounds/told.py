@@ -175,7 +175,10 @@ def _beside(
         for one in found.observations
     )  # fmt: skip
     bounded = bool(tokens[stop].cut) or tokens[stop].word in _REASONS
-    if wrong or found.asks or not (found.understood or bounded):
+    asks = found.asks and (found.understood or any(_of_medicine(one) for one in rest))
+    if wrong or asks or any(one.about in _NOT_BESIDE for one in found.asks):
+        return None
+    if not (found.understood or bounded):
         return None
     if not found.understood and any(one.role.partition(":")[0] not in _ASIDE for one in rest):
         return None
@@ -270,5 +273,5 @@ def _together(
     reasons = (*rest.reasons, f"a round of doses: {why}")
     return Reading(
         told, rest.understood or whole.understood, whole.lang, reasons,
-        suppressed=rest.suppressed, unread=rest.unread, round=True,
+        suppressed=rest.suppressed, unread=rest.unread, round=True, asks=rest.asks,
     )  # fmt: skip
