@@ -62,7 +62,7 @@ LONGEST_SEND = 180.0
 """Seconds until a sending that hangs is given up, as uncertain; a film takes its time."""
 COPIES = 24
 """So many numbers before a message that was sent again are looked at for a copy of it, for each
-try of which nobody knows whether it came."""
+try in that chat of which nobody knows whether it came."""
 FINISH_SECONDS = 10.0
 """So long a stopping bot waits for what is under way."""
 
@@ -336,7 +336,8 @@ def _copies(
     before = max((x["message_id"] for x in known if x["sent_at"] <= row["created_at"]), default=0)
     newest = max((x["message_id"] for x in known), default=0)
     ours = {one["message_id"] for one in known}
-    below, most = number or newest + 1, COPIES * row["uncertain"]
+    tries = tx.one("outbox_unknown", chat_id=message.chat, since=row["created_at"])
+    below, most = number or newest + 1, COPIES * (tries["tries"] if tries else row["uncertain"])
     if known_only:
         return [x for x in range(max(before + 1, below - most), below) if x not in ours]
     return [x for x in range(before + 1, max(before + most, below) + 1) if x not in ours][:most]

@@ -20,6 +20,8 @@ from bot.telegram.pace import Limits, Pace
 
 NOW = datetime(2026, 3, 4, 20, tzinfo=UTC)
 FREE = Limits(overall=10_000, overall_kept=0, chat_seconds=0.0, group=10_000, group_kept=0)
+APART = 9
+"""The numbers go to other chats, too: one in so many to this one."""
 MOST = 20
 """So many tries of a chat are lost, at most: an hour and more without the platform."""
 
@@ -28,7 +30,7 @@ class _Chat:
     """One chat of the platform: every try stands there, with a number of its own."""
 
     def __init__(self, lost: list[bool]) -> None:
-        self.lost, self.numbers = list(lost), count(11)
+        self.lost, self.numbers = list(lost), count(11, APART)
         self.live: dict[int, str] = {}
 
     async def deliver(self, message: Outgoing) -> Delivery:
@@ -65,7 +67,8 @@ async def _play(chat: _Chat, messages: int) -> dict[str, int]:
                 now < NOW + timedelta(hours=4)
             ):
                 now += timedelta(minutes=5)
-                await sender.send_ready(now)
+                while await sender.send_ready(now):
+                    pass
             rows = await db.read(
                 lambda tx: [tx.one("outbox_state", dedupe=f"m:{n}") for n in range(messages)]
             )

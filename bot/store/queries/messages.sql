@@ -223,6 +223,11 @@ SELECT message_id, sent_at FROM outbox
 WHERE chat_id = :chat_id AND message_id IS NOT NULL AND kind = 'send'
 ORDER BY message_id DESC LIMIT 200;
 
+-- Of how many tries in a chat nobody knows whether they came, of messages not known then.
+-- name: outbox_unknown
+SELECT coalesce(sum(uncertain), 0) AS tries FROM outbox
+WHERE chat_id = :chat_id AND kind = 'send' AND (sent_at IS NULL OR sent_at > :since);
+
 -- name: outbox_state
 SELECT dedupe, state, message_id, error, attempts FROM outbox WHERE dedupe = :dedupe;
 
