@@ -196,6 +196,8 @@ def _apart(left: Part, rest: Sequence[Token], whole: Reading) -> bool:
     """Whether what is read of the ``whole`` may come only from words that were read together."""
     denies = any("<neg>" in token.keys for token in left.words)
     runs_on = not rest[0].cut and rest[0].start - left.words[-1].end < 2
+    if runs_on and rest[0].word in _ENDS:
+        return False  # "gave his antibiotics | twice", "we both gave | them"
     if denies and runs_on and not rest[0].keys.isdisjoint(_HOW):
         return False  # "doesn't smell great"
     if denies and not _own_predicate(left.words, rest):
@@ -216,6 +218,7 @@ def _own_predicate(left: Sequence[Token], rest: Sequence[Token]) -> bool:
     )
 
 
+_ENDS = frozenset("them twice double doubled doble".split())
 _HOW = frozenset(("<good>", "<adv>", "<very>"))
 _NAMES = SPENT | {"<poo>", "<pee>"}
 

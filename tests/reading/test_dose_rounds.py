@@ -9,8 +9,8 @@ from bot.reading import read
 from tests.reading.dose_rounds import DOUBLE, HALVES, KINDS, measure, tellings
 
 MOST = {
-    "dev": {"wrong": 4, "raised": 8, "missed": 4, "left": 20, "unnoted": 10},
-    "held": {"wrong": 22, "raised": 14, "missed": 8, "left": 20, "unnoted": 34},
+    "dev": {"wrong": 4, "raised": 8, "missed": 1, "left": 20, "unnoted": 10},
+    "held": {"wrong": 22, "raised": 14, "missed": 2, "left": 20, "unnoted": 34},
 }
 """So many of some eight hundred; may only fall, on ``held`` towards those of ``dev``."""
 

@@ -50,6 +50,8 @@ def round_told(text: str, context: Context, whole: Reading, read: Reader) -> Rea
     known, end = atoms(tokens, context)
     if given_twice(known):
         return _doubled(text, whole)
+    if _emptied(marked):
+        return _overdose(text, whole)
     if any(one.role == "part" and _of_medicine(behind) for one, behind in pairwise(known)):
         return _not_plain(whole)
     for start in _starts(tokens):
@@ -105,6 +107,31 @@ def _doubled(text: str, whole: Reading) -> Reading:
     twice = Observation("dose", "doubled", med=med, span=(0, len(text)))
     why = (*whole.reasons, "handed over by two people: dose: doubled")
     return replace(whole, observations=(*rest, twice), understood=True, reasons=why)
+
+
+def _emptied(tokens: Sequence[Token]) -> bool:
+    """Whether, told to a round, a whole packet was eaten: "ate the whole box"."""
+    for at, token in enumerate(tokens):
+        near = tokens[max(0, at - 3) : at + 2]
+        ahead = frozenset[str]().union(*(one.keys for one in tokens[max(0, at - 5) : at]))
+        foods = any("<food>" in one.keys for one in near)
+        if token.word in _PACKS and not foods and ahead & _EATEN:
+            return any(one.word in _WHOLE for one in near)
+    return False
+
+
+_PACKS = frozenset("box packet bottle blister strip caja frasco fraco bote tira paquete".split())
+_WHOLE = frozenset("whole entire full all todo toda entera entero completa completo".split())
+_EATEN = frozenset(("<ingest>", "<took>"))
+
+
+def _overdose(text: str, whole: Reading) -> Reading:
+    if any(one.about == "swallowed" for one in whole.observations):
+        return whole
+    rest = [one for one in whole.observations if (one.about, one.value) != ("dose", "given")]
+    much = Observation("swallowed", "medicine_overdose", span=(0, len(text)))
+    why = (*whole.reasons, "a whole packet: swallowed: medicine_overdose")
+    return replace(whole, observations=(*rest, much), understood=True, reasons=why)
 
 
 def _stops(tokens: Sequence[Token], known: Sequence[Atom], end: int) -> list[int]:
