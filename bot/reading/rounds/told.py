@@ -300,5 +300,5 @@ def _together(
     reasons = (*rest.reasons, f"a round of doses: {why}")
     return Reading(
         told, rest.understood or whole.understood, whole.lang, reasons,
-        suppressed=rest.suppressed, unread=rest.unread, round=True, asks=rest.asks,
+        suppressed=rest.suppressed, unread=rest.unread, round=True, asks=whole.asks,
     )  # fmt: skip
