@@ -298,7 +298,8 @@ def _together(
     told = (*ahead, *said, *rest.observations)
     why = ", ".join(f"{one.med}: {one.value}" for one in said)
     reasons = (*rest.reasons, f"a round of doses: {why}")
+    asks = tuple(one for one in whole.asks if rest.asks and one.about not in _NOT_BESIDE)
     return Reading(
         told, rest.understood or whole.understood, whole.lang, reasons,
-        suppressed=rest.suppressed, unread=rest.unread, round=True, asks=whole.asks,
+        suppressed=rest.suppressed, unread=rest.unread, round=True, asks=asks,
     )  # fmt: skip
