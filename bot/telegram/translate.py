@@ -96,11 +96,11 @@ def _message(
         return None
     at = _time(message.get("edit_date" if edited else "date")) or received
     private = _private(chat)
-    # Told twice, in the old chat and in the new: the same either way.
+    # Told twice, in the old chat, which is a plain group, and in the new, which is none any more.
     if (new := _int(message.get("migrate_to_chat_id"))) is not None:
-        return _migrated(update, at, chat_id, new)
+        return _migrated(update, at, chat_id, new) if chat.get("type") == "group" else None
     if (old := _int(message.get("migrate_from_chat_id"))) is not None:
-        return _migrated(update, at, old, chat_id)
+        return _migrated(update, at, old, chat_id) if chat.get("type") == "supergroup" else None
     if not _SERVICE.isdisjoint(message):
         return Incoming(update, "other", at, chat_id, private, _sender(message.get("from")), number)
     if _is_bot(message.get("from")) and not message.get("sender_chat"):

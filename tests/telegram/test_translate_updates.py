@@ -208,6 +208,18 @@ def test_nobodys_own_chat_moves(moved: dict[str, Any]) -> None:
     assert incoming(update("message", message(**moved)), NOW).kind == "other"
 
 
+@pytest.mark.parametrize(
+    ("kind", "moved"),
+    [("supergroup", {"migrate_to_chat_id": -1001}), ("channel", {"migrate_to_chat_id": -1001}),
+     ("group", {"migrate_from_chat_id": -5}), ("channel", {"migrate_from_chat_id": -5})],
+)  # fmt: skip
+def test_only_a_plain_group_moves_and_only_into_one_that_is_none(
+    kind: str, moved: dict[str, Any]
+) -> None:
+    there = {**GROUP, "type": kind}
+    assert incoming(update("message", message(chat=there, **moved)), NOW).kind == "other"
+
+
 @pytest.mark.parametrize("name", ["upgraded", "upgraded, seen from the new"])
 def test_an_upgraded_group_is_told_the_same_from_both_sides(name: str) -> None:
     found = incoming(UPDATES[name], NOW)
