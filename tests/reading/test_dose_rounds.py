@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from bot.model.reading import Context, Due
@@ -51,3 +53,15 @@ def test_what_may_answer_another_question_is_no_round(words: str) -> None:
 )  # fmt: skip
 def test_what_may_be_too_much_is_no_plain_round(words: str) -> None:
     assert not read(words, _THREE).round
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["ate well and sleeps", "ate well", "ate fine", "ate", "comió bien y duerme", "comió",
+     "comió bien"],
+)  # fmt: skip
+def test_a_meal_is_no_dose_where_one_medicine_is_due(words: str) -> None:
+    """Found by random histories: a round of one is no less a round."""
+    one = replace(_THREE, due=_DUE[:1], doses_due=1, asked="dose")
+    told = read(words, one).observations
+    assert ("dose", "given") not in {(seen.about, seen.value) for seen in told}

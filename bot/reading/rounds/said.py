@@ -18,6 +18,16 @@ from ..token import Token
 from .meant import MANY, Meant
 from .words import GIVEN, NOT, Atom, Unclear
 
+_AT_A_MEAL: Final = frozenset(
+    "ate eaten eats had wolfed scoffed munched gobbled chewed chomped comio comieron comido "
+    "zampo zampado".split()
+)
+_POINTS: Final = frozenset(
+    "it them these those all both everything one pill pills tablet tablets capsule dose meds la "
+    "las lo los esa ese esas esos todas todos ambas pastilla pastillas dosis medicina "
+    "medicinas".split()
+)
+"""What is eaten, where it is the medicine."""
 _VALUES: Final = {"given": "given", "no": "missed", "refused": "refused"}
 
 
@@ -281,6 +291,9 @@ class Said:
         """No medicine is named: it is told of all that were due, where that is plain."""
         if self.lead is None or (self.lead.role == "yes" and not self.names):
             raise Unclear  # a bare "done" answers what was asked, whatever that was
+        words = {token.word for token in self.tokens}
+        if words & _AT_A_MEAL and not words & _POINTS:
+            raise Unclear  # "ate well": dinner
         if len(self.context.due) > 1 and not self._plural():
             raise Unclear
         one = _Told(self.meant.due, self.lead, all=True)
