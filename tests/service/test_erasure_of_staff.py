@@ -149,10 +149,17 @@ async def _corrects(acts: Acts) -> None:
     await acts.box.stage.app.act(out)
 
 
-async def _erase(box: Box, do: Callable[[StrangerErasure], Tally]) -> None:
-    now = box.stage.clock.now()
-    await box.stage.app.db.transact(lambda tx: do(StrangerErasure(tx, now, 7, "Kim", do=True)))
-    await box.stage.app.db.compact()
+async def _erase(box: Box, whom: Callable[[StrangerErasure], Tally]) -> None:
+    """What is told beforehand is what is done, and done again there is nothing to do."""
+    now, db = box.stage.clock.now(), box.stage.app.db
+
+    async def tried(*, do: bool) -> dict[str, int]:
+        tally = await db.transact(lambda tx: whom(StrangerErasure(tx, now, 7, "Kim", do=do)))
+        return tally.goes
+
+    assert await tried(do=False) == await tried(do=True) != {}
+    assert await tried(do=False) == {}
+    await db.compact()
 
 
 async def _nothing_is_left(box: Box, name: str, user: User, kept: tuple[str, ...]) -> None:
