@@ -22,7 +22,7 @@ COMMANDS: dict[str, str] = {
     "log": "print all that was said and decided about a patient",
     "export": "write a patient's record: a page, the log, a calendar, FHIR",
     "verify": "look for damage, and tell whether an entry of the log was changed or removed",
-    "erase": "erase what the law lets go of a patient, or of someone at home",
+    "erase": "erase what the law lets go of a patient, of someone at home, or of the staff",
     "review": "open the review pages: who needs me, one patient, search, figures",
     "calendar": "write an order's whole course as a calendar file (iCalendar)",
     "backup": "copy the whole practice to one file, while the bot runs",

@@ -1,4 +1,4 @@
-"""``slowleash erase``: what the law lets go of a patient, or of someone at home."""
+"""``slowleash erase``: what the law lets go of a patient, of someone at home, or of the staff."""
 
 from __future__ import annotations
 
@@ -30,6 +30,9 @@ def main(argv: list[str]) -> int:
     )
     parser.add_argument("patient", nargs="?", help="the patient's name or number")
     parser.add_argument("--person", metavar="NAME", help="someone at home, over all patients")
+    parser.add_argument("--member", metavar="NUMBER", type=_number,
+                        help="one who was of the practice, by the number that /staff showed; "
+                        "/staff remove comes first")  # fmt: skip
     parser.add_argument("--stranger", metavar="NUMBER", type=_number,
                         help="somebody who wrote and never joined, by the number that the log "
                         "shows behind their name")  # fmt: skip
@@ -38,10 +41,11 @@ def main(argv: list[str]) -> int:
     parser.add_argument("--yes", action="store_true", help="do it; there is no way back")
     add_place(parser)
     args = parser.parse_args(argv)
-    if sum(one is not None for one in (args.patient, args.person, args.stranger)) != 1:
+    whom = (args.patient, args.person, args.member, args.stranger)
+    if sum(one is not None for one in whom) != 1:
         raise CommandError(
-            "name a patient, someone at home with --person NAME, or who never joined with "
-            "--stranger NUMBER"
+            "name a patient, someone at home with --person NAME, who was of the practice with "
+            "--member NUMBER, or who never joined with --stranger NUMBER"
         )
     years = clinic_of(args).retention_years
     tally = asyncio.run(_erase(database_of(args), args, years))
@@ -58,6 +62,8 @@ async def _erase(path: Path, args: argparse.Namespace, years: int) -> Tally:
         erasure = StrangerErasure(tx, now, years, args.by, do=args.yes)
         if args.stranger is not None:
             return erasure.stranger(args.stranger), erasure.files
+        if args.member is not None:
+            return erasure.member(args.member), erasure.files
         if args.person is not None:
             return erasure.person(_person(tx, args.person)), erasure.files
         row = patient_of(load.roster(tx, ended=True), args.patient)
@@ -76,7 +82,7 @@ async def _erase(path: Path, args: argparse.Namespace, years: int) -> Tally:
 def _number(text: str) -> int:
     if text.isascii() and text.isdecimal() and len(text) < 19 and int(text):
         return int(text)
-    raise argparse.ArgumentTypeError(f"{text!r} is no account's number")
+    raise argparse.ArgumentTypeError(f"{text!r} is no number")
 
 
 def _person(tx: Tx, words: str) -> PersonId:

@@ -13,7 +13,7 @@ from __future__ import annotations
 import json
 import re
 import unicodedata
-from collections.abc import Collection, Iterable
+from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date, datetime
 from functools import lru_cache
@@ -21,11 +21,15 @@ from typing import Any, Final
 
 from bot.model.plan import Hours, Plan
 
+from .names import written
+
 GONE: Final = "[erased]"
 OWNER: Final = "owner"
 """Stands for the name of anyone at home once names are gone."""
 FORMER: Final = "former caregiver"
 """Stands for the name of one person who asked to be erased, while the record is kept."""
+MEMBER: Final = "a former member"
+"""Stands for the name of one who was of the practice."""
 STRANGER: Final = "a stranger"
 """Stands for one who wrote and never joined."""
 LOOSE: Final = ("refused", "failed")
@@ -53,10 +57,13 @@ def kept_until(last: datetime, years: int) -> date:
 @dataclass(frozen=True, slots=True)
 class Traces:
     """What leads to a person: ``ids`` (user and chat) → what stands for them afterwards,
-    and ``phrases`` (a phone number; later names) → what replaces them."""
+    ``phrases`` (a phone number, whole names) → what replaces them, and ``names``, however they
+    are written, in whose place ``instead`` stands."""
 
     ids: dict[int, str]
     phrases: dict[str, str]
+    names: tuple[str, ...] = ()
+    instead: str = GONE
 
     def in_text(self, text: str) -> str:
         """Text without the traces; an id only where it stands as a whole number."""
@@ -67,8 +74,8 @@ class Traces:
             if _is_phone(phrase):
                 text = _phone(phrase).sub(instead, text)
             elif phrase in text:
-                text = re.sub(rf"(?<!\w){re.escape(phrase)}(?!\w)", instead, text)
-        return text
+                text = _whole(phrase).sub(lambda _, to=instead: to, text)  # type: ignore[misc]
+        return written(self.names).gone(text, self.instead) if self.names else text
 
     def in_value(self, value: Any) -> Any:
         """The same through a JSON value; an id as a number becomes 0."""
@@ -92,11 +99,39 @@ class Traces:
         """Whether raw JSON may hold a trace: a quick look before a close one."""
         if any(str(number) in raw for number in self.ids):
             return True
-        return any(
+        if any(
             _phone(phrase).search(raw) if _is_phone(phrase)
             else phrase in raw or json.dumps(phrase)[1:-1] in raw
             for phrase in self.phrases
-        )  # fmt: skip
+        ):  # fmt: skip
+            return True
+        if not self.names:
+            return False
+        names = written(self.names)
+        return ("\\u" in raw or names.may_stand_in(raw)) and any(
+            names.found_in(one) for one in _strings(json.loads(raw))
+        )
+
+
+def _strings(value: Any) -> Iterator[str]:
+    """Every string in JSON, at any depth."""
+    if isinstance(value, str):
+        yield value
+    elif isinstance(value, dict):
+        for key, one in value.items():
+            yield key
+            yield from _strings(one)
+    elif isinstance(value, list):
+        for one in value:
+            yield from _strings(one)
+
+
+@lru_cache(maxsize=256)
+def _whole(phrase: str) -> re.Pattern[str]:
+    """A whole name as it is written, beside which no letter may stand."""
+    before, after = (r"(?<!\w)" if phrase[0].isalnum() else "",
+                     r"(?!\w)" if phrase[-1].isalnum() else "")  # fmt: skip
+    return re.compile(before + re.escape(phrase) + after)
 
 
 def packed(value: object) -> str:
@@ -184,6 +219,27 @@ def _figures(entry: dict[str, Any]) -> dict[str, Any]:
     kept: dict[str, Any] = {key: entry[key] for key in ("at", "day", "urgency") if key in entry}
     return {**kept, "by": "", "text": "", "told": "", "by_button": False, "source": "",
             "findings": findings}  # fmt: skip
+
+
+NUMBER_AT_HOME: Final = "it is the owner's, or of others at home, whom staff phone"
+
+
+def kept_record(
+    patient: Mapping[str, Any], years: int, until: date, today: date
+) -> tuple[str, str]:
+    """What stays of a record whose words were not asked for, or must be kept, and why."""
+    if today >= until:
+        return (
+            f"the words of {patient['name']}'s record",
+            f"only the chat of one person was asked for; `slowleash erase {patient['id']}` erases "
+            f"them, since they need be kept no longer (from {until})",
+        )
+    return (
+        f"the medical record of {patient['name']}, with the words and names in it, and its "
+        "pictures",
+        f"it must be kept for {years} years, until {until} (retention_years "
+        "in the settings; local law decides)",
+    )
 
 
 @dataclass(slots=True)

@@ -7,7 +7,7 @@ import json
 from dataclasses import dataclass, field, replace
 from datetime import date, datetime
 from secrets import token_hex
-from typing import Any, Final
+from typing import Any
 
 from bot.model.ids import EventId, PatientId, PersonId
 from bot.model.plan import Plan
@@ -16,40 +16,47 @@ from bot.records.erasure import (
     FORMER,
     GONE,
     LOOSE,
+    MEMBER,
+    NUMBER_AT_HOME,
     OWN_WORDS,
     OWNER,
     Tally,
     Traces,
-    case_in_figures,
-    hold_in_figures,
+    kept_record,
     kept_until,
     packed,
     phones,
-    renamed,
     without_names,
     without_phone,
     wordless,
 )
-from bot.records.names import Names
+from bot.records.names import Names, longest_first
 
 from .audit import cause_of, head
 from .chaining import append
 from .database import Row, StoreError, Tx, moment, stamp
-from .erase_names import BATCH, Trial, batches, inbox, names_of, nobody, others, strange
-
-NO_TRACES: Final = Traces({}, {})
+from .erase_names import (
+    BATCH,
+    Trial,
+    batches,
+    inbox,
+    names_of,
+    names_of_member,
+    nobody,
+    others,
+    questions,
+    strange,
+)
+from .erase_table import Fate
+from .sweep import IN_FIGURES, UNSENT, Asked, Clean, Leaver, sweep_loose, sweep_patient
 
 
 class StillHere(StoreError):
-    """Someone still takes care of a patient under way."""
+    """Someone still takes care of a patient under way, or is still of the practice."""
 
 
 def _differ(row: Row, new: dict[str, Any]) -> bool:
     return any(row[key] != value for key, value in new.items())
-
-
-def _speaks(value: dict[str, Any], of: Traces) -> bool:
-    return bool(of.in_value(value) != value)
 
 
 def _event(row: Row, traces: Traces) -> EventId | None:
@@ -77,12 +84,13 @@ class Erasure:
     _whole: set[PatientId] = field(default_factory=set)
     _numbers: dict[str, str] = field(default_factory=dict)
     _names: dict[str, str] = field(default_factory=dict)
-    _leaver: PersonId | None = None  # one who asked; their names go from kept records, too
-    _member: int | None = None  # and who they are of the practice, if they still are
+    _person_asked: PersonId | None = None  # their names go from kept records, too
+    _member: Row | None = None  # and who they are, or were, of the practice
     _called: dict[PersonId, Names] = field(default_factory=dict)
-    _formal: Traces = NO_TRACES  # the leaver's names in this record, in what we wrote
-    _sure: Traces = NO_TRACES  # and those in what people wrote
-    _affected: set[PatientId] = field(default_factory=set)
+    _left: Asked | None = None  # the same, with how they were ever called
+    _leaver: Leaver | None = None  # the same in the record that is being cleaned
+    _leavers: dict[PatientId | None, Leaver] = field(default_factory=dict)
+    _homes: set[PatientId] = field(default_factory=set)  # of those, whose household they are of
 
     def __post_init__(self) -> None:
         self.tx = Trial(self.whole, self.do)
@@ -105,38 +113,54 @@ class Erasure:
                 f"{one['name']} still takes care of {', '.join(active)}, and the bot needs "
                 "their chat for it. End the course, or let them leave, then erase."
             )
-        self._leaver = id
+        self._person_asked = id
         self._of_practice(one)
         self._run([], [one])
         return self._close(None, one["name"])
 
+    def member(self, id: int) -> Tally:
+        """Erase one who was of the practice, over all patients."""
+        row = next((row for row in self.tx.all("erase_staff") if row["id"] == id), None)
+        if row is None:
+            raise StoreError(f"nobody of the practice has or had the number {id}")
+        if row["removed_at"] is None:
+            raise StillHere(
+                f"{row['name']} is of the practice. An administrator takes them out with "
+                f"/staff remove {id}, then erase."
+            )
+        if (home := self.tx.one("person_of_user", user_id=row["user_id"])) is not None:
+            raise StillHere(
+                f"{row['name']} is known at home with a patient, too: --person {home['id']} "
+                "erases both."
+            )
+        self._member = row
+        self._run([], [])
+        return self._close(None, row["name"])
+
     def _of_practice(self, person: Row) -> None:
         """One who was of the practice is forgotten there, too; one who is stays."""
-        for row in self.tx.all("erase_staff"):
-            if row["user_id"] != person["user_id"]:
-                continue
-            if row["removed_at"] is None:
-                self._member = row["id"]
-                self.tally.keep(
-                    f"{person['name']} as one of the practice, with the name under what they did",
-                    "they are of its staff; an administrator takes them out with /staff remove",
-                )
-            else:
-                self.tally.count("former staff: name, chat and user id", 1)
-                self.tx.run("erase_staff_put", id=row["id"], name=FORMER)
+        rows = self.tx.all("erase_staff")
+        self._member = next((row for row in rows if row["user_id"] == person["user_id"]), None)
+        if self._stays:
+            self.tally.keep(
+                f"{person['name']} as one of the practice, with the name under what they did",
+                "they are of its staff; an administrator takes them out with /staff remove",
+            )
+
+    @property
+    def _stays(self) -> bool:
+        return self._member is not None and self._member["removed_at"] is None
+
+    @property
+    def _gone_member(self) -> bool:
+        return self._member is not None and not self._stays
 
     # ---- Whom and what ---------------------------------------------------------------
 
-    def _look_for_leaver(self, patient: PatientId, plan: Plan) -> None:
-        """What is to be found of who asked, in one record. A name that another one there has,
-        too, is theirs; the owner's stays."""
-        self._formal = self._sure = NO_TRACES
-        if self._leaver in self._called:
-            called, taken = self._called[self._leaver], others(self.whole, self._leaver, [patient])
-            own = sorted(called.whole - taken, key=len, reverse=True)
-            self._formal = Traces({}, dict.fromkeys(own, FORMER))
-            words = called.in_words(taken | {plan.owner})
-            self._sure = Traces({}, dict.fromkeys(words, FORMER))
+    def _look_for_leaver(self, patient: PatientId | None, owner: str = "") -> None:
+        if self._left is not None:
+            self._leaver = self._left.in_record(self.whole, patient, owner)
+            self._leavers[patient] = self._leaver
 
     def _ended(self, id: PatientId) -> Row:
         row = self.tx.one("erase_patient", id=id)
@@ -179,26 +203,55 @@ class Erasure:
         for person in people:
             mine = self.tx.all("erase_patients", person_id=person["id"])
             affected.update(dict.fromkeys(p["patient_id"] for p in mine))
-        ids = {number: f"p{person['id']}" for person in people
-               for number in (person["user_id"], person["chat_id"]) if number > 0}  # fmt: skip
-        self._whole, self._affected = set(patients), set(affected)
-        for person in people:
-            if person["chat_id"] != 0:
-                self._called[person["id"]] = called = names_of(self.whole, person)
-                self._names |= dict.fromkeys(called.whole, GONE)
+        self._whole, self._homes = set(patients), set(affected)
+        if self._gone_member:  # who was of the practice may stand in any record
+            affected.update(dict.fromkeys(row["id"] for row in self.tx.all("patient_ids")))
+        ids = self._accounts(people)
         gone = [id for id in patients if self.now.date() >= self.until(id)]
         for patient in affected:
             self._record(patient, ids, full=patient in gone)
-        for id, called in self._called.items():
-            self._names |= dict.fromkeys(called.in_raw(others(self.whole, id, affected)), GONE)
-        named = Traces(ids, {**self._numbers, **self._names})
-        self._nobody(Traces(ids, self._numbers), named)
+        raw = {name for id, one in self._called.items()
+               for name in one.in_raw(others(self.whole, id, self._member, affected))}  # fmt: skip
+        if self._left is not None:
+            raw.update(self._left.in_raw(self.whole, affected))
+        self._look_for_leaver(None)
+        found = Traces(ids, self._numbers)
+        named = Traces(ids, {**self._numbers, **self._names}, longest_first(raw))
+        self._nobody(found, named)
         self._received(named)
-        self._threads(named)
-        strange(self.tx, Traces(ids, self._numbers))
-        self._sent(Traces(ids, self._numbers), Traces({}, self._names))
+        self._asked(found, named)
+        strange(self.tx, found)
+        self._sent(found, Traces({}, self._names, named.names))
+        self._waits(named)
+        sweep_loose(self.tx, Clean(found, self._leaver))
         for person in people:
             self._forget(person, names=bool(gone) and set(affected) <= set(gone))
+        if self._gone_member and self._member is not None and self._member["user_id"] > 0:
+            self.tally.count("former staff: name, chat and user id", 1)
+            self.tx.run("erase_staff_put", id=self._member["id"], name=MEMBER)
+
+    def _accounts(self, people: list[Row]) -> dict[int, str]:
+        """What stands for each account afterwards; and how all of them were called is found."""
+        ids: dict[int, str] = {}
+        for person in people:
+            for number in (person["user_id"], person["chat_id"]):
+                if number > 0:
+                    ids[number] = f"p{person['id']}"
+            if person["chat_id"] != 0:
+                self._called[person["id"]] = called = names_of(self.whole, person)
+                self._names |= dict.fromkeys(called.whole, GONE)
+        found = self._called.get(self._person_asked or PersonId(0), Names())
+        if self._member is not None and not self._stays:
+            for number in (self._member["user_id"], self._member["chat_id"] or 0):
+                if number > 0:
+                    ids.setdefault(number, f"m{self._member['id']}")
+            was = names_of_member(self.whole, self._member)
+            self._names |= dict.fromkeys(was.whole, GONE)
+            found = Names(was.whole | found.whole, was.accounts | found.accounts)
+        if self._member is not None or self._person_asked is not None:
+            instead = MEMBER if self._person_asked is None else FORMER
+            self._left = Asked(found, instead, self._person_asked, self._member)
+        return ids
 
     # ---- A patient's record ------------------------------------------------------------
 
@@ -207,50 +260,60 @@ class Erasure:
         if row is None:
             return
         plan = Plan.model_validate_json(row["plan"])
-        names = {self._person(one["person_id"])["name"]
-                 for one in self.tx.all("erase_carers", patient_id=id)} | {plan.owner}  # fmt: skip
+        carers = self.tx.all("erase_carers", patient_id=id)
+        names = {self._person(one["person_id"])["name"] for one in carers} | {plan.owner}
         names |= {name for called in self._called.values() for name in called.whole}
-        self._look_for_leaver(id, plan)
-        traces = Traces(ids, phones(plan.phone))
+        self._look_for_leaver(id, plan.owner)
+        last = id in self._homes and (
+            id in self._whole or all(one["left_at"] for one in carers)
+            or (self._left is not None and self._left.names.may_be(plan.owner))
+        )  # fmt: skip
+        if id in self._homes and not last and plan.phone:
+            self.tally.keep(f"the phone number in the plan of {row['name']}", NUMBER_AT_HOME)
+        traces = Traces(ids, phones(plan.phone) if last else {})
         self._numbers |= traces.phrases
         if id in self._whole:
             self._names |= {plan.patient: GONE, plan.owner: GONE}
         if full:
             traces = Traces(ids, {**traces.phrases, plan.patient: GONE})
-        self._plan(row, without_names(plan) if full else without_phone(plan), full)
+        left = without_names(plan) if full else without_phone(plan) if last else plan
+        self._plan(row, left, full)
         for entry in self.tx.all("erase_log", patient_id=id):
             self._entry_of(entry, traces, names if full else None)
-        self._rows(id, traces, names if full else set(), full)
-        if self._leaver:
+        figures = IN_FIGURES if full else UNSENT if id in self._whole else None
+        clean = Clean(traces, self._leaver, frozenset(names if full else ()), figures)
+        sweep_patient(self.tx, id, clean)
+        self._pictures(id, clean, full)
+        self._told_what_stays(row, full)
+
+    def _told_what_stays(self, row: Row, full: bool) -> None:
+        id = row["id"]
+        if self._left is not None:
+            whose = "all patients" if self._gone_member else row["name"]
             self.tally.keep(
                 "what they and others wrote of the patient, and in it a name of theirs that is "
-                "an ordinary word or also somebody else's; the owner's name in the plan",
-                f"it is part of the medical record of {row['name']}",
+                "an ordinary word or also somebody else's; the owner and the clinician in the plan",
+                f"it is part of the medical record of {whose}",
             )
-        self._pictures(id, traces, full)
         if full:
             self.tally.keep(
                 "the course in figures: doses, sessions, observations, findings",
                 "it names nobody; the practice's statistics are made of it",
             )
-        elif self.now.date() >= self.until(id):
-            self.tally.keep(
-                f"the words of {row['name']}'s record",
-                f"only the chat of one person was asked for; `slowleash erase {id}` erases them, "
-                f"since they need be kept no longer (from {self.until(id)})",
-            )
-        else:
-            self.tally.keep(
-                f"the medical record of {row['name']}, with the words and names in it, and its "
-                "pictures",
-                f"it must be kept for {self.years} years, until {self.until(id)} (retention_years "
-                "in the settings; local law decides)",
-            )
+        elif id in self._homes:
+            self.tally.keep(*kept_record(row, self.years, self.until(id), self.now.date()))
 
     def _plan(self, row: Row, plan: Plan, full: bool) -> None:
+        """Who ordered and who owns stay; who confirmed or changed something in it does not."""
         text, name = plan.model_dump_json(), GONE if full else row["name"]
+        if self._leaver:
+            kept = {"owner": plan.owner, "clinician": plan.clinician}
+            text = packed({**json.loads(self._leaver.told(text)), **kept})
+            if json.loads(text) == json.loads(row["plan"]):
+                text = row["plan"]
         if text != row["plan"] or name != row["name"]:
-            self.tally.count("plan: phone number" + (", names, hours" if full else ""), 1)
+            what = "plan: phone number" + (", names, hours" if full else "")
+            self.tally.count(what if row["id"] in self._homes else "plan: names", 1)
             self.tx.run("erase_patient_put", id=row["id"], name=name, plan=text)
 
     def _entry_of(
@@ -261,12 +324,12 @@ class Erasure:
         if names is not None and row["kind"] != ERASED:
             author, text, data = wordless(row["kind"], author, data, names)
         elif self._leaver and row["kind"] != ERASED:
-            if self._member is None or row["member_id"] != self._member:
-                author = self._formerly(author)
-            data = self._without_leaver(data)
+            mine = self._leaver.member is not None and row["member_id"] == self._leaver.member
+            author = self._leaver.by(author, staff=mine, mine=mine)
+            data = self._leaver.told(data)
             if row["kind"] not in OWN_WORDS:
-                text = self._formal.in_text(text)
-            text = self._sure.in_text(text)
+                text = self._leaver.formal.in_text(text)
+            text = self._leaver.sure.in_text(text)
         event = _event(row, traces)
         if not _differ(was or row, {"author": author, "text": text, "data": data, "event": event}):
             return
@@ -279,21 +342,6 @@ class Erasure:
         )
         self.tx.run("erase_log_put", id=row["id"], author=author, text=text, data=data, salt=salt,
                     event=event, erased_in=self._entry)  # fmt: skip
-
-    def _formerly(self, name: str) -> str:
-        return FORMER if name.partition(" (")[0] in self._formal.phrases else name
-
-    def _without_leaver(self, data: str) -> str:
-        if not self._leaver:
-            return data
-        told = json.loads(data)
-        left = told
-        for name in self._formal.phrases:
-            left = renamed(left, name, FORMER)
-        if isinstance(left.get("to"), str):  # it may name several
-            left["to"] = self._formal.in_text(left["to"])
-        left = self._sure.in_value(left)
-        return data if left == told else packed(left)
 
     def _nobody(self, traces: Traces, named: Traces) -> None:
         """Entries about no patient. Of those that turned somebody away nothing is left."""
@@ -308,73 +356,26 @@ class Erasure:
             else:
                 self._entry_of(row, traces, None)
 
-    def _threads(self, named: Traces) -> None:
-        """What a chat is in the middle of: an order that was never confirmed, a question."""
-        for row in self.tx.all("erase_threads"):
-            asked = json.loads(row["body"]) if row["body"].startswith("[") else []
-            left = [one for one in asked if one.get("patient") not in self._whole
-                    and not _speaks(one, named)]  # fmt: skip
-            if len(left) != len(asked):
-                self.tally.count("questions that were open in a chat", len(asked) - len(left))
-                self.tx.run("erase_thread_put", chat_id=row["chat_id"], body=packed(left))
+    def _asked(self, found: Traces, named: Traces) -> None:
+        self.tally.count("questions that were open in a chat",
+                         questions(self.tx, self._whole, found, named))  # fmt: skip
 
-    def _rows(self, id: PatientId, traces: Traces, names: set[str], full: bool) -> None:
-        """The rows that say where they came from."""
-
-        def name(text: str | None) -> str | None:
-            return OWNER if text in names else text and self._formerly(text)
-
-        for row in self.tx.all("erase_rows_observation", patient_id=id):
-            new: dict[str, Any] = {
-                "source": traces.in_text(row["source"]),
-                "author": name(row["author"]),
-                "event": _event(row, traces),
-            }
-            if _differ(row, new):
-                self.tx.run("erase_observation_put", id=row["id"], **new)
-        for row in self.tx.all("erase_rows_item", patient_id=id):
-            source = row["source"] and traces.in_text(row["source"])
-            new = {"source": source, "by_name": name(row["by_name"]),
-                   "body": traces.in_json(row["body"]), "event": _event(row, traces)}  # fmt: skip
-            if _differ(row, new):
-                self.tx.run("erase_item_put", id=row["id"], **new)
-        for row in self.tx.all("erase_rows_case", patient_id=id):
-            body = case_in_figures(row["body"]) if full else traces.in_json(row["body"])
-            note = self._sure.in_text(row["note"]) if row["note"] else row["note"]
-            new = {"body": self._without_leaver(body), "note": None if full else note}
-            if _differ(row, new):
-                self.tx.run("erase_case_put", id=row["id"], **new)
-        for row in self.tx.all("erase_rows_hold", patient_id=id):
-            body = hold_in_figures(row["body"]) if full else row["body"]
-            new = {"body": self._sure.in_json(traces.in_json(body)), "event": _event(row, traces)}
-            id_then = traces.in_text(row["id"])  # of what fell due: it may name a chat
-            if id_then != row["id"] or _differ(row, new):
-                self.tx.run("erase_hold_put", id=row["id"], new=id_then, **new)
-        for row in self.tx.all("erase_rows_due", patient_id=id):
-            new_key, data = traces.in_text(row["key"]), traces.in_json(row["data"])
-            data = self._sure.in_json(self._formal.in_json(data))
-            said = "text" in json.loads(data)  # a raw copy of what was sent
-            if row["state"] != "waiting" and (full or (said and id in self._whole)):
-                data = "{}"
-            if (new_key, data) != (row["key"], row["data"]):
-                self.tx.run("erase_due_put", key=row["key"], new=new_key, data=data)
-        for row in self.tx.all("erase_rows_review", patient_id=id):
-            new = {"body": self._sure.in_json(traces.in_json(row["body"]))}
-            if _differ(row, new):
-                self.tx.run("erase_review_put", id=row["id"], **new)
-
-    def _pictures(self, id: PatientId, traces: Traces, full: bool) -> None:
+    def _pictures(self, id: PatientId, clean: Clean, full: bool) -> None:
         for row in self.tx.all("erase_rows_media", patient_id=id):
-            params = {"id": row["id"], "source": traces.in_text(row["source"]),
-                      "file_unique": f"erased-{row['id']}"}  # fmt: skip
+            params = {"id": row["id"], "source": clean.traces.in_text(row["source"])}
+            erased = {"file_unique": f"erased-{row['id']}"}
             if full:
                 if row["path"]:
                     self.files.append(row["path"])
                 self.tally.count("pictures and films", 1)
-                self.tx.run("erase_media_gone", **params)
-            else:
-                caption = self._sure.in_text(row["caption"])
-                self.tx.run("erase_media_put", **params, caption=caption)
+                self.tx.run("erase_media_gone", **params, **erased)
+                continue
+            theirs = id in self._whole or row["person_id"] == self._person_asked
+            way = {"file_id": row["file_id"], "file_unique": row["file_unique"]}
+            params |= {"file_id": "", **erased} if theirs else way
+            params["caption"] = clean.value("media", "caption", Fate.words, row)
+            if _differ(row, params):
+                self.tx.run("erase_media_put", **params)
 
     # ---- Messages and people -----------------------------------------------------------
 
@@ -387,21 +388,32 @@ class Erasure:
                 self.tx.run("erase_inbox_put", update_id=row["update_id"], body=body)
 
     def _sent(self, traces: Traces, named: Traces) -> None:
-        """``named``: by name, too, in what is about no one patient (the board, a list)."""
+        """What the log has of it is without the leaver's names: so must this be. ``named``: by
+        name, too, in what is about no one patient (the board, a list)."""
         for row in batches(self._outbox, "id"):
             theirs = row["chat_id"] in traces.ids
             about = theirs or row["patient_id"] in self._whole or traces.found_in(row["body"])
-            loose = row["patient_id"] is None or (
-                self._leaver and row["patient_id"] in self._affected
+            if not about and (leaver := self._leavers.get(row["patient_id"])) is not None:
+                about = leaver.formal.found_in(row["body"]) or leaver.sure.found_in(row["body"])
+            about = about or (row["patient_id"] is None and named.found_in(row["body"]))
+            # One that was emptied for somebody else may still bear their chat.
+            new = {"dedupe": traces.in_text(row["dedupe"]), "topic": traces.in_text(row["topic"]),
+                   "chat_id": 0 if theirs else row["chat_id"],
+                   "event": _event(row, traces)}  # fmt: skip
+            said = bool(about and row["body"] != "{}")
+            self.tally.count("raw messages sent", said)
+            if said or _differ(row, new):
+                body = "{}" if about else row["body"]
+                self.tx.run("erase_outbox_put", id=row["id"], body=body, **new)
+
+    def _waits(self, named: Traces) -> None:
+        """What is under way when somebody erases at the computer is left as it is."""
+        waits = sum(named.found_in(row["body"]) for row in self.tx.all("erase_under_way"))
+        if waits:
+            self.tally.keep(
+                f"messages that wait to be read or sent: {waits}",
+                "erase again when they are through; the bot tries them every few minutes",
             )
-            about = about or bool(loose and named.found_in(row["body"]))
-            if row["body"] != "{}" and about:
-                self.tally.count("raw messages sent", 1)
-                self.tx.run(
-                    "erase_outbox_put", id=row["id"], dedupe=traces.in_text(row["dedupe"]),
-                    topic=traces.in_text(row["topic"]), chat_id=0 if theirs else row["chat_id"],
-                    event=_event(row, traces),
-                )  # fmt: skip
 
     def _outbox(self, after: int) -> list[Row]:
         return self.tx.all("erase_outbox", after=after, most=BATCH)
@@ -409,23 +421,17 @@ class Erasure:
     def _forget(self, person: Row, names: bool) -> None:
         if person["chat_id"] != 0:
             self.tally.count("people: chat and user id", 1)
-        name = FORMER if self._leaver else person["name"]
+        name = FORMER if self._person_asked is not None else person["name"]
         self.tx.run("erase_person_put", id=person["id"], name=GONE if names else name)
         self.tx.run("erase_carer_put", person_id=person["id"], now=stamp(self.now))
-        self.tx.run("erase_invitation", user_id=person["user_id"])
-        for called in {person["name"], *self._called.get(person["id"], Names()).whole}:
-            self.tx.run("erase_invited", name=called)
-        self.tx.run("erase_turned_away", sender=person["user_id"])
-        for chat in {person["chat_id"], person["user_id"]}:
-            self.tx.run("erase_thread", chat_id=chat)
-            self.tx.run("erase_moved", chat_id=chat)
 
     # ---- The end -----------------------------------------------------------------------
 
     def _close(self, patient: PatientId | None, name: str) -> Tally:
         self.tally.keep("the log's seals, and one entry that says what was erased",
                         "so that the rest of the record can still be proven")  # fmt: skip
-        self.tally.keep("copies made with `slowleash backup`, and what was exported",
+        self.tally.keep("copies made with `slowleash backup`, what was exported, and names in the "
+                        "settings and in what the program has printed",
                         "they are not in this database: remove them yourself")  # fmt: skip
         if self.do and (self.rows or self.tally.goes):
             text = "; ".join(f"{n} {what}" for what, n in self.tally.goes.items())

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Collection, Iterable, Iterator
 from typing import Final
 
 from bot.model.ids import PatientId, PersonId
-from bot.records.erasure import FORMER, GONE, OWNER, Traces
+from bot.records.erasure import FORMER, GONE, MEMBER, OWNER, Traces, packed
 from bot.records.names import Names, names_in
 
 from .database import Row, Tx
 
 BATCH: Final = 2000
+NOBODY: Final = frozenset({FORMER, GONE, MEMBER, OWNER})
+"""What stands for somebody who was erased."""
 
 
 class Trial:
@@ -52,7 +54,7 @@ def names_of(tx: Tx, person: Row) -> Names:
     authors = {row["author"] for row in tx.all("erase_authors", id=person["id"])}
     found = names_of_account(tx, person["user_id"])
     whole = found.whole | authors | {person["name"]}
-    return Names(whole - {FORMER, OWNER, GONE}, found.accounts)
+    return Names(whole - NOBODY, found.accounts)
 
 
 def names_of_account(tx: Tx, number: int) -> Names:
@@ -65,17 +67,43 @@ def names_of_account(tx: Tx, number: int) -> Names:
     return found
 
 
-def others(tx: Tx, person: PersonId, patients: Iterable[PatientId]) -> set[str]:
+def names_of_member(tx: Tx, member: Row) -> Names:
+    """How one of the practice was ever called."""
+    authors = {row["author"] for row in tx.all("erase_member_names", id=member["id"])}
+    found = names_of_account(tx, member["user_id"])
+    return Names((found.whole | authors | {member["name"]}) - NOBODY, found.accounts)
+
+
+def others(
+    tx: Tx, person: PersonId | None, member: Row | None, patients: Iterable[PatientId]
+) -> set[str]:
     """What others are called, of whom the record may speak: people, staff, patients. One who is
     of the practice, too, is nobody else."""
-    own = tx.one("erase_person", id=person)
-    found = {one["name"] for one in tx.all("staff") if not own or one["user_id"] != own["user_id"]}
+    found = {one["name"] for one in tx.all("staff") if not member or one["id"] != member["id"]}
     for patient in patients:
         carers = {one["person_id"] for one in tx.all("erase_carers", patient_id=patient)}
         rows = [tx.one("erase_person", id=id) for id in carers - {person}]
         rows.append(tx.one("erase_patient", id=patient))
         found |= {row["name"] for row in rows if row is not None}
-    return found
+    return found - NOBODY
+
+
+def questions(tx: Trial, whole: Collection[PatientId], found: Traces, named: Traces) -> int:
+    """What a chat is in the middle of: an order that was never confirmed, a question. What is
+    about them goes, and is counted; where they are only named, the name does."""
+    gone = 0
+    for row in tx.all("erase_threads"):
+        asked = json.loads(row["body"]) if row["body"].startswith("[") else []
+        about = [
+            one for one in asked
+            if one.get("patient") in whole or found.in_value(one) != one
+            or (whole and named.in_value(one) != one)
+        ]  # fmt: skip
+        left = [named.in_value(one) for one in asked if one not in about]
+        if left != asked:
+            gone += len(about)
+            tx.run("erase_thread_put", chat_id=row["chat_id"], body=packed(left))
+    return gone
 
 
 def strange(tx: Trial, traces: Traces) -> None:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from bot.records.erasure import LOOSE, STRANGER, Tally, Traces
 
@@ -10,6 +10,7 @@ from .audit import head
 from .database import StoreError
 from .erase import Erasure
 from .erase_names import batches, names_of_account, nobody
+from .sweep import Asked, Clean, sweep_loose
 
 
 @dataclass(slots=True)
@@ -29,22 +30,24 @@ class StrangerErasure(Erasure):
         last = head(self.whole)
         self._entry = (last.entry if last else 0) + 1
         called = names_of_account(self.whole, number)
-        names = {*called.whole, *called.accounts}
-        ids = {number: STRANGER}
-        only, named = Traces(ids, {}), Traces(ids, dict.fromkeys(names, STRANGER))
+        self._left = Asked(called, STRANGER)
+        self._look_for_leaver(None)
+        only = Traces({number: STRANGER}, {})
+        named = replace(only, phrases=dict.fromkeys({*called.whole, *called.accounts}, STRANGER))
         for row in batches(nobody(self.whole), "id"):
             said = f"{row['author']}\n{row['text']}\n{row['data']}\n{row['event']}"
-            if only.in_text(said) == said:
-                continue
-            left = {**row, "author": named.in_text(row["author"])}
-            if row["kind"] in LOOSE:
-                left |= {"author": STRANGER, "text": "", "data": "{}"}
-            self._entry_of(left, named, None, row)
-        self._received(only)
-        self._threads(only)
-        self._sent(only, Traces({}, {}))
-        self.tx.run("erase_turned_away", sender=number)
-        self.tx.run("erase_invitation", user_id=number)
-        for name in ("erase_thread", "erase_moved"):
-            self.tx.run(name, chat_id=number)
+            if only.in_text(said) != said:
+                left = {**row, "author": named.in_text(row["author"])}
+                if row["kind"] in LOOSE:
+                    left |= {"author": STRANGER, "text": "", "data": "{}"}
+                self._entry_of(left, named, None, row)
+            elif row["person_id"] is None:  # what somebody of ours told of themselves names them
+                self._entry_of(row, only, None)
+        leaver = self._leaver
+        sure = replace(only, names=leaver.sure.names if leaver else ())
+        self._received(sure)
+        self._asked(only, sure)
+        self._sent(only, sure)
+        self._waits(sure)
+        sweep_loose(self.tx, Clean(only, leaver))
         return self._close(None, str(number))

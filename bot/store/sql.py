@@ -8,12 +8,14 @@ back end needs a driver and a schema, never a second copy of a query.
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import asdict
 from functools import cache
 from importlib.resources import files
 from typing import Final
 
+from .erase_table import SWEPT, swept
+
 _MARK = "-- name: "
-_EACH = "each_sealed.sql"
 _BY_ID: Final = (
     "person", "staff", "patient", "prompt", "item", "observation", "case_file", "media", "review",
     "hold", "outbox",
@@ -32,11 +34,27 @@ SEALED: Final[Mapping[str, str]] = {
 """The tables whose rows are sealed (``sealed_rows.py``), and what names a row of each."""
 
 
+def _each() -> dict[str, list[tuple[str, dict[str, str]]]]:
+    """The files whose statements stand once for each table, or column: by which name, and with
+    what filled in."""
+    places = [(table, {"table": table, **asdict(place)}) for table, place in SWEPT.items()]
+    return {
+        "each_sealed.sql": [(one, {"table": one, "key": key}) for one, key in SEALED.items()],
+        "each_erased.sql": places,
+        "each_erased_column.sql": [
+            (f"{table}.{column}", {**fields, "column": column})
+            for table, fields in places
+            for column in swept(table)
+        ],
+    }
+
+
 @cache
 def statements() -> dict[str, str]:
-    """Name → statement; one of ``each_sealed.sql`` stands once for each sealed table, as
-    ``name:table``. Raises ValueError when a name stands twice or has no statement."""
+    """Name → statement; one of a file in ``_each`` stands as ``name:table`` for each. Raises
+    ValueError when a name stands twice or has no statement."""
     found: dict[str, str] = {}
+    each = _each()
     for path in sorted((files("bot.store") / "queries").iterdir(), key=lambda p: p.name):
         if not path.name.endswith(".sql"):
             continue
@@ -46,11 +64,11 @@ def statements() -> dict[str, str]:
             body = body.strip().rstrip(";")
             if name in found or not body:
                 raise ValueError(f"{path.name}: {name!r} stands twice or is empty")
-            if path.name != _EACH:
+            if path.name not in each:
                 found[name] = body
                 continue
-            for table, key in SEALED.items():
-                found[f"{name}:{table}"] = body.format(table=table, key=key)
+            for table, fields in each[path.name]:
+                found[f"{name}:{table}"] = body.format(**fields)
     return found
 
 

@@ -7,8 +7,11 @@ import json
 import sqlite3
 from datetime import UTC, date, datetime
 from pathlib import Path
+from unicodedata import normalize
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 from bot.cli import erase as command
 from bot.cli.errors import CommandError
@@ -16,6 +19,7 @@ from bot.context.words import default_words
 from bot.model.ids import PatientId, PersonId
 from bot.records.erasure import Traces, case_in_figures, kept_until, phones, wordless
 from bot.records.fhir import bundle
+from bot.records.names import Names, written
 from bot.records.summary import summarise
 from bot.records.summary_text import as_text
 from bot.records.whole import WholeRecord
@@ -206,6 +210,8 @@ def test_the_command_shows_first_and_erases_on_yes(
     assert "Nothing was changed" in shown
     assert command.main(["--person", "inés", "--yes", *place]) == 0
     assert capsys.readouterr().out.startswith("Erased:")
+    with pytest.raises(StoreError, match="/staff remove 1"):
+        command.main(["--member", "1", "--yes", *place])
     with pytest.raises(CommandError, match="nobody called"):
         command.main(["--person", "Nobody", *place])
     with pytest.raises(CommandError, match="name a patient"):
@@ -226,8 +232,8 @@ def test_an_id_is_found_only_where_it_is_one() -> None:
     assert traces.in_value({"chat": 42, "on": True, "n": [42, 43]}) == {
         "chat": 0, "on": True, "n": [0, 43],
     }  # fmt: skip
-    for written in ("303 555 0107", "(303) 555-0107", "+1.303.555.0107", "303/555/0107"):
-        assert "0107" not in traces.in_text(f"phone me at {written}, or not")
+    for number in ("303 555 0107", "(303) 555-0107", "+1.303.555.0107", "303/555/0107"):
+        assert "0107" not in traces.in_text(f"phone me at {number}, or not")
     for other in ("303 555 01078", "1303 555 0108", "5550107"):
         assert traces.in_text(other) == other
     assert phones(None, "112") == {}
@@ -260,3 +266,46 @@ def test_a_phone_number_goes_however_it_is_written(written: str) -> None:
     assert not any(letter.isdecimal() for letter in left), left
     assert "[erased]" in left
     assert left.endswith("about the walk")
+
+
+LETTERS = st.text("aàéñözßłøđçşĳABZабвгжЯёЙωΆ李小龙王אבג김민수", min_size=3, max_size=8)
+BETWEEN = st.sampled_from(["-", "'", "’", " ", "🐶", ". "])
+
+
+@given(st.lists(LETTERS, min_size=2, max_size=3), BETWEEN, st.data())
+@settings(max_examples=25, deadline=None)
+def test_a_name_goes_however_it_was_written(
+    words: list[str], sign: str, data: st.DataObject
+) -> None:
+    """Of letters of any script, put together by anything, in any case and form."""
+    name = sign.join(words)
+    told = data.draw(st.sampled_from([name, name.upper(), name.lower(), normalize("NFD", name)]))
+    found = written(Names(frozenset({name, "x y"})).in_raw(()))
+    assert found.gone(f"ask {told}, please", "#").strip() == "ask #, please"
+
+
+@pytest.mark.parametrize(
+    ("name", "text", "left"),
+    [
+        ("Anne-Lou O’Brannoch", "ANNE LOU and obrannoch's pills; o'brannoch", "# and #'s pills; #"),
+        ("Zoë🐶", "zoe and Zoe\u0308, not zoetrope", "# and #, not zoetrope"),
+        ("Łukasz", "lukasz phoned", "# phoned"),
+        ("Ольга", "ОЛЬГА, ольга", "#, #"),
+        ("李 小龙", "问李小龙，小龙", "问#，#"),
+        ("Jo Bo", "Jo, JO; a joke, jo; Hi Bo!", "#, #; a joke, jo; Hi #!"),
+        ("Dr. Rosa Hope", "Dr. Smith, rosa gums, we hope", "Dr. Smith, rosa gums, we hope"),
+        ("O’Ral", "oral dose; O'Ral", "oral dose; #"),
+        ("Al X", "al lado, X-ray", "al lado, X-ray"),
+    ],
+)  # fmt: skip
+def test_of_words_only_the_name_goes(name: str, text: str, left: str) -> None:
+    assert written(Names(frozenset({name})).in_words(())).gone(text, "#") == left
+
+
+def test_what_somebody_else_is_called_too_stays() -> None:
+    names = Names(frozenset({"Anne-Lou Zink"}))
+    assert written(names.in_words({"Lou Reyes"})).gone("Lou and Anne-Lou and Zink", "#") == (
+        "Lou and # and #"
+    )
+    assert names.may_be("Anne-Lou")
+    assert not names.may_be("Reyes Zink")

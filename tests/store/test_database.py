@@ -52,7 +52,7 @@ async def test_what_is_committed_outlives_a_power_cut(
 def test_every_statement_is_used_and_every_used_one_is_there() -> None:
     files = [*CODE.rglob("*.py"), *(CODE.parent / "demo").rglob("*.py")]
     code = "\n".join(path.read_text(encoding="utf-8") for path in files)
-    used = set(re.findall(r'tx\.(?:one|all|run|many|each)\(\s*f?"([a-z_]+)(?::\{name\})?"', code))
+    used = set(re.findall(r'tx\.(?:one|all|run|many|each)\(\s*f?"([a-z_]+)(?::[{}a-z.]+)?"', code))
     used |= set(re.findall(r'"(prompts_drop[a-z_]*)"', code))
     used |= set(re.findall(r'"(log_of|log_tail|erase_strange_[a-z]+)"', code))
     have = {name.partition(":")[0] for name in statements()}  # some: one for each sealed table

@@ -5,7 +5,11 @@ SELECT id, name, plan, state, enrolled_at FROM patient WHERE id = :id;
 SELECT id, user_id, chat_id, name FROM person WHERE chat_id <> 0 ORDER BY id;
 
 -- name: erase_staff
-SELECT id, user_id, chat_id, removed_at FROM staff;
+SELECT id, user_id, chat_id, name, removed_at FROM staff ORDER BY id;
+
+-- How a member was called in what they did.
+-- name: erase_member_names
+SELECT DISTINCT author FROM log WHERE member_id = :id AND kind IN ('staff', 'note');
 
 -- name: erase_staff_put
 UPDATE staff SET user_id = -id, chat_id = NULL, name = :name WHERE id = :id;
@@ -62,8 +66,12 @@ WHERE state IN ('waiting', 'sending') AND kind = 'send' AND (patient_id IS NULL
   OR patient_id IN (SELECT patient_id FROM caregiver WHERE person_id = :person))
 LIMIT 1;
 
+-- name: erase_under_way
+SELECT body FROM outbox WHERE state IN ('waiting', 'sending')
+UNION ALL SELECT body FROM inbox WHERE state = 'waiting';
+
 -- name: erase_outbox_put
-UPDATE outbox SET dedupe = :dedupe, topic = :topic, chat_id = :chat_id, body = '{}',
+UPDATE outbox SET dedupe = :dedupe, topic = :topic, chat_id = :chat_id, body = :body,
   event = :event, error = NULL WHERE id = :id;
 
 -- name: erase_person_put
@@ -72,9 +80,6 @@ UPDATE person SET user_id = -id, chat_id = 0, reachable = 0, name = :name WHERE 
 -- name: erase_carer_put
 UPDATE caregiver SET left_at = coalesce(left_at, :now), hours = NULL, wants = NULL
 WHERE person_id = :person_id;
-
--- name: erase_invitation
-UPDATE invitation SET used_by = NULL, name = NULL WHERE used_by = :user_id;
 
 -- What another hand has touched stays known as that, by a key that names nobody; what was sealed
 -- of it can be guessed no more.
@@ -87,71 +92,23 @@ UPDATE touched SET key = :new WHERE name = :name AND key = :key AND strange = 1;
 -- name: erase_strange_seal
 UPDATE sealed_row SET key = :new, salt = '' WHERE name = :name AND key = :key;
 
--- name: erase_thread
-DELETE FROM thread WHERE chat_id = :chat_id;
-
 -- name: erase_threads
 SELECT chat_id, body FROM thread ORDER BY chat_id;
 
 -- name: erase_thread_put
 UPDATE thread SET body = :body WHERE chat_id = :chat_id;
 
--- name: erase_invited
-UPDATE invitation SET made_by = 'owner' WHERE kind = 'owner' AND made_by = :name;
-
--- name: erase_turned_away
-DELETE FROM turned_away WHERE sender = :sender;
-
--- name: erase_moved
-DELETE FROM chat_moved WHERE old = :chat_id OR new = :chat_id;
-
 -- name: erase_patient_put
 UPDATE patient SET name = :name, plan = :plan WHERE id = :id;
 
--- name: erase_rows_observation
-SELECT id, source, author, event FROM observation WHERE patient_id = :patient_id;
-
--- name: erase_observation_put
-UPDATE observation SET source = :source, author = :author, event = :event WHERE id = :id;
-
--- name: erase_rows_item
-SELECT id, source, by_name, body, event FROM item WHERE patient_id = :patient_id;
-
--- name: erase_item_put
-UPDATE item SET source = :source, by_name = :by_name, body = :body, event = :event
-WHERE id = :id;
-
--- name: erase_rows_case
-SELECT id, body, note FROM case_file WHERE patient_id = :patient_id;
-
--- name: erase_case_put
-UPDATE case_file SET body = :body, note = :note WHERE id = :id;
-
--- name: erase_rows_hold
-SELECT id, body, event FROM hold WHERE patient_id = :patient_id;
-
--- name: erase_hold_put
-UPDATE hold SET id = :new, body = :body, event = :event WHERE id = :id;
-
--- name: erase_rows_due
-SELECT key, data, state FROM due WHERE patient_id = :patient_id;
-
--- name: erase_due_put
-UPDATE due SET key = :new, data = :data, error = NULL WHERE key = :key;
-
 -- name: erase_rows_media
-SELECT id, source, caption, path, state FROM media WHERE patient_id = :patient_id;
+SELECT id, person_id, source, file_id, file_unique, caption, path FROM media WHERE patient_id = :patient_id;
 
 -- name: erase_media_put
-UPDATE media SET source = :source, file_id = '', file_unique = :file_unique, caption = :caption
+UPDATE media SET source = :source, file_id = :file_id, file_unique = :file_unique,
+  caption = :caption
 WHERE id = :id;
 
 -- name: erase_media_gone
 UPDATE media SET source = :source, file_id = '', file_unique = :file_unique, caption = '',
   state = 'failed', path = NULL, sha256 = NULL, verdict = '{}', error = 'erased' WHERE id = :id;
-
--- name: erase_rows_review
-SELECT id, body FROM review WHERE patient_id = :patient_id;
-
--- name: erase_review_put
-UPDATE review SET body = :body WHERE id = :id;
