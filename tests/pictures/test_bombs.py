@@ -176,7 +176,11 @@ def test_what_a_bomb_takes_of_its_own_process_is_bounded(
     if bomb == "largest photo":
         content = data(leg(815, 612).resize((8_150, 6_120)))
     else:
-        made = {"pixels": lambda: png(30_000), "frames": giant, "largest film": largest_film}
+        made: dict[str, Callable[[], bytes]] = {
+            "pixels": lambda: png(30_000),
+            "frames": giant,
+            "largest film": largest_film,
+        }
         content = made[bomb]()
     alone = (
         "import resource, sys; from bot.service import apart; from pathlib import Path;"

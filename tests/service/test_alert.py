@@ -337,13 +337,11 @@ async def test_chats_that_hang_keep_no_other_waiting(
     app.alert._chats = app.storage._staff = chats
     app.alert.remember = app.storage.remember = as_before  # type: ignore[method-assign]
     app.storage._say, app.storage._alarm = hangs, None
-    for tell in (
-        lambda: app.alert._past_the_database("key", "words"),
-        lambda: app.storage._tell(StorageTrouble(app.db.path, Kind.full, "full")),
-    ):
+    full = StorageTrouble(app.db.path, Kind.full, "full")
+    for telling in (app.alert._past_the_database("key", "words"), app.storage._tell(full)):
         tried.clear()
         all_tried.clear()
-        await tell()
+        await telling
         assert all_tried.is_set()
         assert sorted(tried) == list(chats)
 
