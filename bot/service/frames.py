@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import asyncio
 import logging
+from functools import partial
 from pathlib import Path
 from typing import Final
 
@@ -64,8 +65,13 @@ class Frames:
                 raise Later
             task = asyncio.create_task(apart.in_turn(lambda: make(self._shelf, path)))
             self._making[path] = task
-            task.add_done_callback(lambda _: self._making.pop(path))
+            task.add_done_callback(partial(self._over, path))
         done, _ = await asyncio.wait([task], timeout=within)
         if not done:
             raise Later
         return task.result()
+
+    def _over(self, path: str, task: asyncio.Task[Path | None]) -> None:
+        del self._making[path]
+        if not task.cancelled() and (error := task.exception()):  # whoever asked may be gone
+            logger.warning("frames of %s could not be kept: %s", path, error)
