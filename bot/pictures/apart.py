@@ -1,5 +1,6 @@
 """What is done with a stranger's bytes, in a process of its own: one task on standard input,
-its result on standard output. Memory and time are bounded before a byte is decoded.
+with the names of its files, and its result on standard output. Memory and time are bounded
+before a byte is read.
 
 ``bot.service.apart`` starts it: ``python -m bot.pictures.apart``.
 """
@@ -10,17 +11,19 @@ import contextlib
 import json
 import sys
 from collections.abc import Mapping, Sequence
+from pathlib import Path
 from typing import IO, Any, Final
 
 from .check import check_picture
 from .clean import clean
 from .compose import alone, side_by_side
-from .film import can_film, check_film, clean_film, contact_sheet
+from .film import can_film, clean_film, contact_sheet, look_at_film, sheet_from
 from .opening import PictureError, kind_of
 
-MEMORY: Final = 1 << 30
-"""Bytes of address space, libraries included. A picture of the most pixels that we take needs
-about 600 MB of it."""
+MEMORY: Final = 200 << 20
+"""Bytes of its own data: with the bot's own (some 180 MB) less than 400 MB in all."""
+SPACE: Final = 1 << 29
+"""Bytes of address space, libraries included; the bound where a system counts no data."""
 SECONDS: Final = 40
 """Of the processor. The largest picture that we take needs four; a film up to fifteen."""
 SELDOM_SHOWN: Final = ("heic", "avif")
@@ -32,7 +35,7 @@ Parts = list[bytes]
 
 def look(content: bytes, as_film: bool) -> tuple[dict[str, Any], Parts]:
     """Measured and cleaned: the verdict, then the file to keep (none: it is neither picture
-    nor film), then, for what few apps show, a picture that all do."""
+    nor film), then a picture that all apps show: of a film its frames, of what few show itself."""
     if as_film or kind_of(content) in ("mp4", "webm"):
         return _look_at_film(content)
     check, came_as = check_picture(content), kind_of(content)
@@ -47,14 +50,15 @@ def look(content: bytes, as_film: bool) -> tuple[dict[str, Any], Parts]:
 
 
 def _look_at_film(content: bytes) -> tuple[dict[str, Any], Parts]:
-    film = check_film(content)
+    film, frames = look_at_film(content)
     verdict = {**film.as_dict(), "is": "film", "cleaned": can_film()}
     if film.verdict == "unreadable":
         return verdict, []
+    sheet = [sheet_from(frames)] if frames else []
     try:
-        return verdict, [clean_film(content) if can_film() else content]
+        return verdict, [clean_film(content) if can_film() else content, *sheet]
     except PictureError as error:
-        return {**verdict, "cleaned": False, "why": f"{film.why}; {error}"}, [content]
+        return {**verdict, "cleaned": False, "why": f"{film.why}; {error}"}, [content, *sheet]
 
 
 def do(task: Mapping[str, Any], parts: Sequence[bytes]) -> tuple[dict[str, Any], Parts]:
@@ -82,13 +86,13 @@ def write(stream: IO[bytes], head: Mapping[str, Any], parts: Sequence[bytes]) ->
 
 def parse(content: bytes) -> tuple[dict[str, Any], Parts]:
     """What ``write`` wrote. ValueError for anything else."""
-    line, _, rest = content.partition(b"\n")
-    head, parts, at = json.loads(line), [], 0
+    start = at = content.index(b"\n") + 1
+    head, parts = json.loads(content[:start]), []
     for length in head.pop("lengths"):
-        parts.append(rest[at : at + length])
+        parts.append(content[at : at + length])
         at += length
-    if at != len(rest):
-        raise ValueError(f"{len(rest)} bytes where {at} were announced")
+    if at != len(content):
+        raise ValueError(f"{len(content) - start} bytes where {at - start} were announced")
     return head, parts
 
 
@@ -103,7 +107,8 @@ def _bound() -> None:
         (resource.RLIMIT_CORE, 0),
         (resource.RLIMIT_FSIZE, 0),
         (resource.RLIMIT_CPU, SECONDS),
-        (resource.RLIMIT_AS, MEMORY),
+        (resource.RLIMIT_AS, SPACE),
+        (resource.RLIMIT_DATA, MEMORY),
     ]
     for limit, most in limits:
         with contextlib.suppress(OSError, ValueError):  # macOS does not know all of them
@@ -115,9 +120,9 @@ def main() -> int:
     _bound()
     out = sys.stdout.buffer
     sys.stdout = sys.stderr  # a library that prints does not spoil the result
-    task, parts = parse(sys.stdin.buffer.read())
+    task = json.loads(sys.stdin.buffer.read())
     try:
-        head, made = do(task, parts)
+        head, made = do(task, [Path(name).read_bytes() for name in task.pop("files")])
     except PictureError as error:
         write(out, {"refused": str(error)}, [])
     except MemoryError:

@@ -44,6 +44,7 @@ BLACK, WHITE, LOST_SHARE = 8.0, 252.0, 0.6
 much. Common practice, clinic to confirm."""
 
 _TILES, _OF_TILES, _LEAST_RANGE = 6, 90, 40.0
+_STRIP = 256
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,9 +158,10 @@ def flat(image: Image.Image) -> Image.Image:
         return image.convert("L")
     if "A" not in image.mode and "transparency" not in image.info:
         return image.convert("L" if image.mode == "1" else "RGB")
-    clear = image.convert("RGBA")
-    ground = Image.new("RGB", clear.size, "white")
-    ground.paste(clear, mask=clear.getchannel("A"))
+    ground = Image.new("RGB", image.size, "white")
+    for top in range(0, image.height, _STRIP):  # no second copy of so many pixels
+        strip = image.crop((0, top, image.width, min(top + _STRIP, image.height))).convert("RGBA")
+        ground.paste(strip, (0, top), strip)
     return ground
 
 

@@ -6,16 +6,13 @@ from io import BytesIO
 from typing import TYPE_CHECKING, Any, Final
 
 from .check import flat
-from .opening import decode, open_picture
+from .opening import HEAVIEST, decode, open_picture, weight
 
 if TYPE_CHECKING:
     from PIL import Image
 
 QUALITY: Final = 92
 """Of JPEG and WebP, encoded once, colour at full resolution. Common practice."""
-WHOLE: Final = 25_500_000
-"""Pixels up to which a JPEG is kept at its full size, that of a phone's camera (24 million);
-what has more is read at half of each side, in a quarter of the memory."""
 
 _SAVE: Final[dict[str, tuple[str, dict[str, Any]]]] = {
     "PNG": ("PNG", {"optimize": False}),
@@ -36,10 +33,10 @@ def clean(data: bytes) -> bytes:
     image = open_picture(data)
     kind, options = _SAVE.get(image.format or "", _JPEG)
     profile = image.info.get("icc_profile")
-    if image.width * image.height > WHOLE:
-        image.draft(None, (image.width // 2, image.height // 2))  # of a JPEG; else nothing
-    # One copy of the pixels at a time: the largest picture has two hundred megabytes of them.
+    if weight(image) > HEAVIEST:  # a JPEG: of what else needs so much, none comes here
+        image.draft(None, (image.width // 2, image.height // 2))
     bare = flat(_ordinary_colours(decode(image), profile))
+    del image  # no second copy of the pixels beside what is written
     bare.info.clear()
     out = BytesIO()
     bare.save(out, kind, **options)

@@ -29,7 +29,7 @@ def side_by_side(first: bytes, last: bytes, labels: tuple[str, str]) -> bytes:
     (``day 3``) above. Both have the same height. PictureError when one cannot be used."""
     from PIL import Image, ImageDraw
 
-    shown = [_fitted(flat(decode(open_picture(data)))) for data in (first, last)]
+    shown = [_fitted(flat(_read(data, 2 * WIDEST))) for data in (first, last)]
     whole = Image.new("RGB", (sum(one.width for one in shown) + GAP, HEIGHT + BAND), PAPER)
     pen = ImageDraw.Draw(whole)
     left = 0
@@ -43,9 +43,16 @@ def side_by_side(first: bytes, last: bytes, labels: tuple[str, str]) -> bytes:
 def alone(picture: bytes) -> bytes:
     """A picture as every app shows it: one JPEG, not too large. PictureError when it cannot
     be used."""
-    image = flat(decode(open_picture(picture))).convert("RGB")
+    image = flat(_read(picture, ALONE)).convert("RGB")
     image.thumbnail((ALONE, ALONE))
     return as_jpeg(image)
+
+
+def _read(data: bytes, side: int) -> Image.Image:
+    """Decoded; a JPEG no larger than it must be for a picture of so many pixels a side."""
+    image = open_picture(data)
+    image.draft(None, (side, side))
+    return decode(image)
 
 
 def _fitted(image: Image.Image) -> Image.Image:

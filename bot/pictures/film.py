@@ -6,13 +6,13 @@ in a process of their own (``bot.pictures.apart``).
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import asdict, dataclass
 from importlib.util import find_spec
 from io import BytesIO
 from typing import TYPE_CHECKING, Any, Final
 
-from .check import Verdict, check_image, light
+from .check import JUDGED_SIDE, Verdict, check_image, light
 from .compose import sheet_of
 from .opening import PictureError, kind_of
 
@@ -23,11 +23,24 @@ LONGEST: Final = 600.0
 """Seconds of a film that are looked at; a film of 20 MB is seldom longer than five minutes."""
 MOST_PIXELS: Final = 9_500_000
 """Of a frame: 4096 × 2304, the largest that most phones film. A decoder keeps up to sixteen."""
+SHEET: Final = 12
+"""Frames of a film that are taken for its sheet, and judged."""
 _DEMUXERS: Final = {"mp4": "mp4", "webm": "matroska"}
 """By the first bytes. Left to itself the library guesses, and some of its formats open files
 and ports that a stranger names (SDP, concat lists)."""
 _MOST_DECODED = 600  # frames between two shown ones, so that no film can hold a thread for ever
 _KEPT = {"video", "audio"}
+
+
+@dataclass(frozen=True, slots=True)
+class Frame:
+    """A frame, upright and no larger than it is judged and shown: its second in the film, and
+    how many pixels it had."""
+
+    at: float
+    image: Image.Image
+    width: int
+    height: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,14 +74,19 @@ def can_film() -> bool:
 
 def check_film(data: bytes) -> FilmCheck:
     """Look at a film. Never raises; without PyAV it is taken as it is."""
+    return look_at_film(data)[0]
+
+
+def look_at_film(data: bytes) -> tuple[FilmCheck, list[Frame]]:
+    """The same, with the frames by which it was judged: a film is decoded once."""
     if not can_film():
-        return FilmCheck(False, len(data), "ok", "not looked at: no PyAV", checked=False)
+        return FilmCheck(False, len(data), "ok", "not looked at: no PyAV", checked=False), []
     try:
-        frames = take_frames(data, 5)
+        frames = take_frames(data, SHEET)
     except PictureError as error:
-        return FilmCheck(False, len(data), "unreadable", str(error))
-    checks = [check_image(image) for _, image in frames]
-    width, height = frames[0][1].size
+        return FilmCheck(False, len(data), "unreadable", str(error)), []
+    checks = [check_image(frame.image) for frame in frames]
+    width, height = frames[0].width, frames[0].height
     verdict: Verdict = "ok"
     why = f"{len(frames)} frames looked at"
     lights = [light(one.dark, one.bright, one.under, one.over) for one in checks]
@@ -76,17 +94,23 @@ def check_film(data: bytes) -> FilmCheck:
         found = [one for one in lights if one is not None and one[0] == bad]
         if 2 * len(found) > len(lights):
             verdict, why = found[0]
+    seconds = round(_length(data), 2)
     return FilmCheck(
-        True, len(data), verdict, why, width=width, height=height, seconds=round(_length(data), 2)
-    )
+        True, len(data), verdict, why, width=width, height=height, seconds=seconds
+    ), frames
 
 
-def contact_sheet(film: bytes, frames: int = 12) -> bytes:
+def contact_sheet(film: bytes, frames: int = SHEET) -> bytes:
     """So many frames, evenly over the film, with their times: one JPEG.
 
     Raises PictureError when it is no film that can be decoded, or PyAV is not there.
     """
-    return sheet_of(take_frames(film, frames))
+    return sheet_from(take_frames(film, frames))
+
+
+def sheet_from(frames: Sequence[Frame]) -> bytes:
+    """The frames with their times: one JPEG."""
+    return sheet_of([(frame.at, frame.image) for frame in frames])
 
 
 GROWS, ROOM = 2, 1 << 20
@@ -126,27 +150,39 @@ def clean_film(film: bytes) -> bytes:
     return out.getvalue()
 
 
-def take_frames(film: bytes, count: int) -> list[tuple[float, Image.Image]]:
-    """``count`` frames (fewer of a very short film) with their seconds, upright."""
-    av = _av()
-    found: dict[float, Image.Image] = {}
-    try:
-        with _opened(av, film) as source:
-            video = source.streams.video[0]
-            _refuse_if_too_large(video.codec_context)
-            video.codec_context.thread_count = 1
-            length = min(_seconds(source, video), LONGEST)
-            wanted = [length * (number + 0.5) / count for number in range(count)]
-            for at, frame in _near(source, video, wanted):
-                if at not in found:
-                    found[at] = _upright(frame)
-    except PictureError:
-        raise
-    except Exception as error:  # whatever strangers' bytes make a decoder do
-        raise PictureError(f"not a film that can be decoded ({_why(error)})") from None
+def take_frames(film: bytes, count: int) -> list[Frame]:
+    """``count`` frames (fewer of a very short film), small and upright. Where a decoder would
+    need too much memory for all frames, those that stand alone serve: a phone films one a
+    second (common practice), and they are decoded one at a time."""
+    av, found, why = _av(), dict[float, Frame](), ""
+    for alone in (False, True):
+        try:
+            found = _frames(av, film, count, alone=alone)
+        except PictureError:
+            raise
+        except Exception as error:  # whatever strangers' bytes make a decoder do
+            why = _why(error)
+        if found:  # looked at out here, where nothing holds the first decoder any more
+            break
     if not found:
-        raise PictureError("the film holds no picture")
-    return sorted(found.items(), key=lambda one: one[0])
+        raise PictureError(f"not a film that can be decoded ({why or 'it holds no picture'})")
+    return sorted(found.values(), key=lambda one: one.at)
+
+
+def _frames(av: Any, film: bytes, count: int, *, alone: bool) -> dict[float, Frame]:
+    found: dict[float, Frame] = {}
+    with _opened(av, film) as source:
+        video = source.streams.video[0]
+        _refuse_if_too_large(video.codec_context)
+        video.codec_context.thread_count = 1
+        if alone:
+            video.codec_context.skip_frame = "NONKEY"
+        length = min(_seconds(source, video), LONGEST)
+        wanted = [length * (number + 0.5) / count for number in range(count)]
+        for at, frame in _near(source, video, wanted):
+            if at not in found:
+                found[at] = _small(at, frame)
+    return found
 
 
 def _opened(av: Any, film: bytes) -> Any:
@@ -182,11 +218,20 @@ def _near(source: Any, video: Any, wanted: list[float]) -> Iterator[tuple[float,
             yield float(last.time), last
 
 
-def _upright(frame: Any) -> Image.Image:
-    """Phones film lying and note the turn beside the pictures."""
-    image: Image.Image = frame.to_image()
+def _small(at: float, frame: Any) -> Frame:
+    """Scaled down before it becomes a picture, so that never two of full size are held. Phones
+    film lying and note the turn beside the pictures."""
+    scale = min(1, JUDGED_SIDE / max(frame.width, frame.height))
+    size = [max(1, round(side * scale)) for side in (frame.width, frame.height)]
+    small = frame.reformat(*size, format="rgb24", interpolation="AREA")
+    image: Image.Image = small.to_image()
+    width, height = frame.width, frame.height
     turn = round(getattr(frame, "rotation", 0) or 0)
-    return image.rotate(turn, expand=True) if turn % 360 else image
+    if turn % 360:
+        image = image.rotate(turn, expand=True)
+        if turn % 180:
+            width, height = height, width
+    return Frame(at, image, width, height)
 
 
 def _length(film: bytes) -> float:

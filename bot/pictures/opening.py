@@ -19,6 +19,12 @@ MOST_SIDE: Final = 20_000
 """Larger pictures are refused before a pixel is decoded: phones make up to 50 million, and
 panoramas of 16,000 on a side. Common practice."""
 
+HEAVIEST: Final = 102_000_000
+"""Bytes that the pixels of a picture may need while it is cleaned: those of an ordinary photo of
+25 million. A JPEG can be read at half of each side or less; what else needs more is refused."""
+_DECODERS: Final = {"WEBP": 24, "HEIF": 8, "AVIF": 8}
+"""Bytes a pixel where the decoder holds copies of its own; measured here (Pillow 13)."""
+
 
 class PictureError(ValueError):
     """The bytes cannot be used as a picture; the words say why, and what to do."""
@@ -46,7 +52,33 @@ def open_picture(data: bytes) -> Image.Image:
     except Exception as error:  # whatever strangers' bytes make a decoder do
         raise PictureError(f"not a picture that can be opened ({_why(error)})") from None
     _refuse_if_too_large(image)
+    if (needed := weight(image, halved=True)) > HEAVIEST:
+        raise PictureError(
+            f"{image.width} × {image.height} pixels of this kind need {needed // 1_000_000} MB "
+            f"of memory, more than {HEAVIEST // 1_000_000}; send it smaller, as a photo"
+        )
     return image
+
+
+def weight(image: Image.Image, *, halved: bool = False) -> int:
+    """Bytes that it takes to decode, turn and flatten it: pixels times channels and copies.
+    ``halved``: read at half of each side, where its format can."""
+    pixels, mode = image.width * image.height, image.mode
+    # Pillow keeps one byte a pixel or four.
+    stored = 1 if mode in ("1", "L", "P") else 4
+    flattened = 0 if mode in ("RGB", "L") else 1 if mode[0] in "1IF" else 4
+    turned = image.format in _JPEG and image.getexif().get(0x0112, 1) != 1
+    each = max(_DECODERS.get(image.format or "", 0), stored) + max(flattened, turned * stored)
+    if image.format not in _JPEG:
+        return pixels * each
+    # A progressive one is held whole, two bytes a coefficient, before a pixel is made.
+    layers = getattr(image, "layer", ()) if image.info.get("progressive") else ()
+    most = max((layer[1] * layer[2] for layer in layers), default=1)
+    held: int = sum(2 * pixels * layer[1] * layer[2] // most for layer in layers)
+    return held + pixels * each // (4 if halved else 1)
+
+
+_JPEG: Final = ("JPEG", "MPO")
 
 
 @cache

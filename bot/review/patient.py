@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-import asyncio
 import json
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import datetime
+from pathlib import Path
 from typing import Final
 
 from starlette.requests import Request
@@ -15,7 +15,6 @@ from starlette.responses import FileResponse, Response
 from bot.measures.covered import covered_by_doses
 from bot.model.ids import PictureId
 from bot.pictures.film import can_film
-from bot.pictures.opening import PictureError, kind_of
 from bot.plan.calendar import as_icalendar
 from bot.records.course import asked_in
 from bot.records.fhir import bundle
@@ -26,7 +25,7 @@ from bot.records.summary_pdf import as_pdf
 from bot.records.summary_text import as_text
 from bot.records.tables import as_csv, json_lines
 from bot.records.whole import CaseFile, WholeRecord
-from bot.service import apart
+from bot.service.frames import Frames, Later
 from bot.store.review import Visit
 
 from .charts import charts
@@ -44,6 +43,8 @@ TYPES: Final = {
     "mp4": "video/mp4", "mov": "video/quicktime", "webm": "video/webm",
 }  # fmt: skip
 """Kinds of files that are shown; others are downloaded."""
+WAITS: Final = 20.0
+"""Seconds that a page waits for a film's frames, where they are not there yet."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,6 +150,7 @@ class PatientPage:
 
     def __init__(self, site: Site) -> None:
         self._site = site
+        self._frames = Frames(site.shelf) if site.shelf is not None else None
         self._records: dict[str, tuple[str, Callable[[WholeRecord, datetime], bytes]]] = {
             "summary.pdf": ("application/pdf", lambda r, now: as_pdf(self._summary(r, now))),
             "summary.txt": (
@@ -209,16 +211,26 @@ class PatientPage:
     async def frames(self, request: Request) -> Response:
         """A film as a sheet of frames, for thirty seconds and for paper."""
         found = await self._kept(request)
-        if found is None or self._site.shelf is None or not can_film():
+        if found is None or self._frames is None or not can_film():
             return self.missing(request)
-        path = self._site.shelf.full(found[0])
+        path = Path(found[0])
         if not TYPES.get(path.suffix.lstrip("."), "").startswith("video/"):
             return self.missing(request)
+        floor = self._site.practice.clinic.disk_megabytes * 1_000_000
         try:
-            sheet = await asyncio.to_thread(lambda: apart.contact_sheet(path.read_bytes()))
-        except (PictureError, OSError):
+            lies = await self._frames.of(found[0], floor, WAITS)
+        except OSError:
+            lies = None
+        except Later:
+            page = self._site.message(
+                request, 503, "The frames are being made", "Please come again in a minute. "
+                "The film itself can be played meanwhile.",
+            )  # fmt: skip
+            page.headers["retry-after"] = page.headers["refresh"] = "15"
+            return page
+        if lies is None:
             return self.missing(request)
-        return Response(sheet, media_type=TYPES[kind_of(sheet)])
+        return FileResponse(lies, media_type=TYPES["jpg"])
 
     async def record(self, request: Request) -> Response:
         """The record in one of its forms, to be kept elsewhere."""

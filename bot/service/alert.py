@@ -205,12 +205,16 @@ class Alert:
         out = Effects(EventId(key))
         for chat in self._chats:
             out.say(chat, text, urgent=True)
-        for message in out.sends:
-            if self._deliver is not None:
-                with suppress(Exception):
-                    async with asyncio.timeout(SAID_WITHIN):
-                        got = await self._deliver(message)
-                    logger.info("%s past the database: %s", key, type(got).__name__)
+        # All at once, each in its own time: one that hangs keeps no other waiting.
+        await asyncio.gather(*(self._alone(key, message) for message in out.sends))
+
+    async def _alone(self, key: str, message: Outgoing) -> None:
+        if self._deliver is None:
+            return
+        with suppress(Exception):
+            async with asyncio.timeout(SAID_WITHIN):
+                got = await self._deliver(message)
+            logger.info("%s past the database: %s", key, type(got).__name__)
 
     def call_out(self, trouble: Trouble, text: str, now: datetime) -> None:
         """Call what the practice has named for it, beside all else; not too often."""

@@ -3,11 +3,15 @@ there (a bomb, a crash, an endless loop) ends that process and nothing else."""
 
 from __future__ import annotations
 
+import asyncio
+import json
 import os
 import subprocess
 import sys
-from io import BytesIO
-from typing import Any, Final
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any, Final, TypeVar
+from weakref import WeakKeyDictionary
 
 from bot.pictures import apart
 from bot.pictures.opening import PictureError
@@ -18,38 +22,62 @@ _KEPT: Final = ("PATH", "SYSTEMROOT", "LD_LIBRARY_PATH", "DYLD_LIBRARY_PATH", "L
 """Of the environment; a token, say, is not handed on."""
 
 
-def look(content: bytes, *, film: bool) -> tuple[dict[str, Any], list[bytes]]:
-    """As ``bot.pictures.apart.look``; what ends the process is a verdict as well."""
+T = TypeVar("T")
+
+
+def look(file: Path, *, film: bool) -> tuple[dict[str, Any], list[bytes]]:
+    """As ``bot.pictures.apart.look``; what ends the process is a verdict as well. The bytes of
+    a file are read there, and never here."""
     try:
-        return _run({"do": "look", "film": film}, [content])
+        return _run({"do": "look", "film": film}, [file])
     except PictureError as error:
         is_ = "film" if film else "file"
-        why = {"opens": False, "bytes": len(content), "verdict": "unreadable", "why": str(error)}
-        return {**why, "is": is_, "cleaned": False}, []
+        why = {"opens": False, "verdict": "unreadable", "why": str(error)}
+        return {**why, "bytes": file.stat().st_size, "is": is_, "cleaned": False}, []
 
 
-def contact_sheet(film: bytes) -> bytes:
+def contact_sheet(film: Path) -> bytes:
     """Frames of a film. PictureError when it cannot be made; so below."""
     return _run({"do": "sheet"}, [film])[1][0]
 
 
-def alone(picture: bytes) -> bytes:
+def alone(picture: Path) -> bytes:
     """A picture as every app shows it."""
     return _run({"do": "alone"}, [picture])[1][0]
 
 
-def side_by_side(first: bytes, last: bytes, labels: tuple[str, str]) -> bytes:
+def side_by_side(first: Path, last: Path, labels: tuple[str, str]) -> bytes:
     """The first picture beside the last."""
     return _run({"do": "beside", "labels": labels}, [first, last])[1][0]
 
 
-def _run(task: dict[str, Any], parts: list[bytes]) -> tuple[dict[str, Any], list[bytes]]:
-    sent = BytesIO()
-    apart.write(sent, task, parts)
+async def in_turn(work: Callable[[], T]) -> T:
+    """``work`` on a thread, which decodes apart: one at a time in this whole process, in the
+    order asked. Who asks and goes away leaves no second one running."""
+    turn = _TURNS.setdefault(asyncio.get_running_loop(), asyncio.Lock())
+    await turn.acquire()
+    task = asyncio.create_task(asyncio.to_thread(work))
+
+    def over(done: asyncio.Task[T]) -> None:
+        turn.release()
+        if not done.cancelled():
+            done.exception()  # looked at: whoever asked may be gone
+
+    task.add_done_callback(over)
+    return await asyncio.shield(task)
+
+
+_TURNS: WeakKeyDictionary[asyncio.AbstractEventLoop, asyncio.Lock] = WeakKeyDictionary()
+
+
+def _run(task: dict[str, Any], files: list[Path]) -> tuple[dict[str, Any], list[bytes]]:
+    for file in files:
+        file.stat()  # OSError here, and not there
+    asked = json.dumps({**task, "files": [str(file.absolute()) for file in files]})
     try:
         ended = subprocess.run(
             [sys.executable, "-m", "bot.pictures.apart"],
-            input=sent.getvalue(), capture_output=True, timeout=SECONDS, env=_environment(),
+            input=asked.encode(), capture_output=True, timeout=SECONDS, env=_environment(),
             check=False,
         )  # fmt: skip
     except subprocess.TimeoutExpired:

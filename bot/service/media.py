@@ -8,8 +8,9 @@ import contextlib
 import json
 import logging
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -25,7 +26,7 @@ from bot.model.effects import Effects
 from bot.model.ids import EventId, LineId, PatientId, PictureId, due_event
 from bot.model.topic import AboutPatient
 from bot.pictures.opening import PictureError
-from bot.service import apart
+from bot.service import apart, frames
 from bot.store import load
 from bot.store.apply import apply
 from bot.store.database import Database, Row, Tx, pack, stamp
@@ -170,8 +171,8 @@ async def _fetch(
             await client.download(picture.media.file, here)
             # Counted first: what ends this process must not be looked at at every start.
             await db.transact(lambda tx: tx.run("due_begun", key=row["key"], due_at=row["due_at"]))
-            content = await asyncio.to_thread(here.read_bytes)
-            looked = await asyncio.to_thread(look, shelf, row["patient_id"], picture.media, content)
+            seen = partial(look, shelf, row["patient_id"], picture.media, here)
+            looked = await apart.in_turn(seen)
         except Exception as error:
             if passing(error):
                 raise
@@ -197,12 +198,17 @@ async def _room(db: Database, practice: Practice, shelf: Shelf, picture: Picture
         raise OSError(f"less than {clinic.disk_megabytes} MB are free on the disk")
 
 
-def look(shelf: Shelf, patient: PatientId, media: Media, content: bytes) -> Looked:
+def look(shelf: Shelf, patient: PatientId, media: Media, file: Path) -> Looked:
     """Check, clean and store one fetched file. OSError when it cannot be written."""
-    verdict, made = apart.look(content, film=media.kind in FILMS)
+    verdict, made = apart.look(file, film=media.kind in FILMS)
     if not made:
         return Looked(None, verdict)
     kept = shelf.put(patient, made[0])
+    if verdict["is"] == "film":
+        for frames in made[1:]:
+            shelf.put_frames(kept.path, frames)
+            kept = replace(kept, bytes=kept.bytes + len(frames))
+        return Looked(kept, verdict)
     return Looked(kept, verdict, _made(shelf, patient, lambda: made[1]) if made[1:] else None)
 
 
@@ -284,28 +290,30 @@ async def _review(
         return
     best = recheck.best_of(new)
     media, first = best.media, None
-    if not pictures.retake_due(chart, line, new, late=late):
-        media, first = await asyncio.to_thread(_together, shelf, chart, best)
+    retake = pictures.retake_due(chart, line, new, late=late)
+    if best.path is not None and not retake and row["attempts"] < MOST_LOOKS:
+        # Counted first, as above; then it is shown as it came.
+        await db.transact(lambda tx: tx.run("due_begun", key=row["key"], due_at=row["due_at"]))
+        media, first = await apart.in_turn(partial(_together, shelf, chart, best, best.path))
     await db.transact(
         lambda tx: _reviewed(tx, practice, row, line, late, (best, media, first), now)
     )
 
 
-def _together(shelf: Shelf, chart: Chart, best: Picture) -> tuple[Media, Picture | None]:
+def _together(shelf: Shelf, chart: Chart, best: Picture, path: str) -> tuple[Media, Picture | None]:
     """What the clinician sees: first and last side by side, frames of a film; the picture
     as it came where that cannot be made."""
     try:
-        if best.path is None:
-            return best.media, None
-        content = shelf.full(best.path).read_bytes()
+        content = shelf.full(path)
         if best.film:
-            return _made(shelf, chart.id, lambda: apart.contact_sheet(content)), None
+            lies = frames.make(shelf, path)
+            return Media(kind="photo", file=lies.as_uri()) if lies else best.media, None
         first = recheck.first_of(chart, best)
         if first is None or first.path is None:
             if best.media.kind == "document":  # a file's name says nothing to who decides
                 return _made(shelf, chart.id, lambda: apart.alone(content)), None
             return best.media, None
-        before = shelf.full(first.path).read_bytes()
+        before = shelf.full(first.path)
         labels = (_label(chart, first), _label(chart, best))
         return _made(shelf, chart.id, lambda: apart.side_by_side(before, content, labels)), first
     except (PictureError, OSError) as error:

@@ -142,10 +142,10 @@ class StorageWatch:
                 await self.remember()
         words, lang = self.practice.words, self.practice.clinic.language
         text = words.say(key, lang, why=words.say(_WHY[trouble.kind], lang))
-        for chat in self._staff:
-            await self._safely(self._say(chat, text))
+        telling = [self._say(chat, text) for chat in self._staff]
         if self._alarm is not None:
-            await self._safely(self._alarm(text))
+            telling.append(self._alarm(text))
+        await self._all(telling)
 
     async def _tell_homes(self) -> None:
         if self.blocked is not None:
@@ -154,6 +154,7 @@ class StorageWatch:
         self._told_homes = {
             chat: told for chat, told in self._told_homes.items() if abs(now - told) < HOME_AGAIN
         }
+        telling: list[Awaitable[object]] = []
         for chat in list(self._homes)[:MOST]:
             lang = self._homes.pop(chat)
             if chat in self._told_homes:
@@ -164,7 +165,8 @@ class StorageWatch:
                 emergency_name=clinic.emergency_name, emergency_phone=clinic.emergency_phone,
             )  # fmt: skip
             text = self.practice.words.say("storage_home", lang, phone=phone)
-            await self._safely(self._say(chat, text))
+            telling.append(self._say(chat, text))
+        await self._all(telling)
 
     async def _waiting(self) -> None:
         """Whose stored words nobody has worked."""
@@ -189,6 +191,10 @@ class StorageWatch:
             await self._db.transact(lambda tx: tell_desks(tx, key, text, "storage", now))
         if self._alarm is not None:
             await self._safely(self._alarm(text))
+
+    async def _all(self, telling: Iterable[Awaitable[object]]) -> None:
+        """All at once, each in its own time: a chat that hangs keeps no other waiting."""
+        await asyncio.gather(*(self._safely(one) for one in telling))
 
     async def _safely(self, telling: Awaitable[object]) -> None:
         try:

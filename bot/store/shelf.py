@@ -41,6 +41,16 @@ class Shelf:
         the folder cannot be made."""
         return self._private(self.folder / "incoming") / str(picture)
 
+    def frames(self, path: str) -> Path:
+        """Where the frames of a kept film lie, as one picture beside it."""
+        return self.full(path).with_suffix(".frames.jpg")
+
+    def put_frames(self, path: str, content: bytes) -> None:
+        """Keep them, whole or not at all (OSError); empty: it has none."""
+        place = self.frames(path)
+        self._private(place.parent)
+        _lay(place, content)
+
     def free(self) -> int:
         """Bytes that are left on its disk."""
         return shutil.disk_usage(self.folder if self.folder.is_dir() else self.folder.parent).free
@@ -65,18 +75,7 @@ class Shelf:
                 return kept
             place.replace(place.with_name(f"{place.name}.damaged"))
         self._private(place.parent)
-        part = place.with_name(f"{place.name}.part")
-        try:
-            with opened_private(part) as stream:
-                stream.write(content)
-                stream.flush()
-                os.fsync(stream.fileno())
-            part.replace(place)
-        except OSError:
-            with contextlib.suppress(OSError):
-                part.unlink()
-            raise
-        _settle(place.parent)
+        _lay(place, content)
         return kept
 
     def wrong(self, path: str, sha256: str) -> str | None:
@@ -86,6 +85,22 @@ class Shelf:
         except OSError:
             return "missing"
         return None if checksum(content) == sha256 else "changed"
+
+
+def _lay(place: Path, content: bytes) -> None:
+    """Written beside its name first; OSError leaves nothing behind."""
+    part = place.with_name(f"{place.name}.part")
+    try:
+        with opened_private(part) as stream:
+            stream.write(content)
+            stream.flush()
+            os.fsync(stream.fileno())
+        part.replace(place)
+    except OSError:
+        with contextlib.suppress(OSError):
+            part.unlink()
+        raise
+    _settle(place.parent)
 
 
 def opened_private(path: Path) -> BinaryIO:

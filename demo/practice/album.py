@@ -67,7 +67,7 @@ class Album:
 
     def _drawing(self, home: Home, media: Media) -> Cleaned:
         if media.kind not in self._cleaned:
-            looked = look(self._shelf, home.id, media, FILES[media.kind].read_bytes())
+            looked = look(self._shelf, home.id, media, FILES[media.kind])
             if looked.kept is None:
                 raise ValueError(f"{FILES[media.kind].name} is neither picture nor film")
             content = self._shelf.full(looked.kept.path).read_bytes()

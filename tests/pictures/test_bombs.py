@@ -8,8 +8,10 @@ import subprocess
 import sys
 import time
 import zlib
+from collections.abc import Callable
 from functools import cache
 from io import BytesIO
+from pathlib import Path
 from typing import Any
 
 import av
@@ -19,7 +21,7 @@ from PIL import Image
 from bot.pictures import apart as task
 from bot.pictures.check import check_picture
 from bot.pictures.film import check_film, clean_film
-from bot.pictures.opening import MOST_SIDE, PictureError
+from bot.pictures.opening import MOST_SIDE, PictureError, open_picture, weight
 from bot.service import apart
 from tests.pictures.made import data, leg, tiled
 from tests.pictures.test_films import WALK
@@ -32,17 +34,17 @@ CONCAT = b"ffconcat version 1.0\nfile /etc/hostname\n"
 
 
 @cache
-def png(side: int) -> bytes:
-    """A white PNG of one bit a pixel, written line by line."""
+def png(side: int, *, clear: bool = False) -> bytes:
+    """A white PNG of one bit a pixel, written line by line; ``clear``: announced as RGBA."""
 
     def chunk(name: bytes, content: bytes) -> bytes:
         seal = struct.pack(">I", zlib.crc32(name + content))
         return struct.pack(">I", len(content)) + name + content + seal
 
     packer, row, body = zlib.compressobj(9), bytes(1) + b"\xff" * ((side + 7) // 8), b""
-    for _ in range(side):
+    for _ in range(1 if clear else side):
         body += packer.compress(row)
-    head = struct.pack(">IIBBBBB", side, side, 1, 0, 0, 0, 0)
+    head = struct.pack(">IIBBBBB", side, side, *((8, 6) if clear else (1, 0)), 0, 0, 0)
     packed = chunk(b"IDAT", body + packer.flush())
     return b"\x89PNG\r\n\x1a\n" + chunk(b"IHDR", head) + packed + chunk(b"IEND", b"")
 
@@ -57,6 +59,62 @@ def giant() -> bytes:
         target.mux(stream.encode(av.VideoFrame(4_200, 3_000, "yuv420p")))
         target.mux(stream.encode(None))
     return out.getvalue()
+
+
+@cache
+def largest_film() -> bytes:
+    """Frames as large as they may be."""
+    out, (width, height) = BytesIO(), (4_096, 2_304)
+    with av.open(out, "w", format="mp4") as target:
+        stream: Any = target.add_stream("libx264", rate=10, options={"preset": "ultrafast"})
+        stream.width, stream.height, stream.pix_fmt = width, height, "yuv420p"
+        for number in range(6):
+            frame = av.VideoFrame(width, height, "yuv420p")
+            for plane in frame.planes:
+                plane.update(bytes([80 + number]) * plane.buffer_size)
+            frame.pts = number
+            target.mux(stream.encode(frame))
+        target.mux(stream.encode(None))
+    return out.getvalue()
+
+
+@pytest.fixture
+def filed(tmp_path: Path) -> Callable[[bytes], Path]:
+    """Bytes as a file."""
+
+    def lay(content: bytes) -> Path:
+        path = tmp_path / "came"
+        path.write_bytes(content)
+        return path
+
+    return lay
+
+
+@pytest.mark.parametrize(
+    ("mode", "options", "bytes_each", "halved"),
+    [
+        ("RGB", {}, 4, 1), ("L", {}, 1, 0.25), ("CMYK", {}, 8, 2),
+        ("RGB", {"progressive": True, "subsampling": 0}, 10, 7),
+        ("RGB", {"progressive": True, "subsampling": 2}, 7, 4),
+        ("RGB", {"orientation": 6}, 8, 2),
+        ("RGB", {"kind": "PNG"}, 4, 4), ("RGBA", {"kind": "PNG"}, 8, 8),
+        ("RGB", {"kind": "WEBP"}, 24, 24), ("RGB", {"kind": "HEIF"}, 8, 8),
+    ],
+)  # fmt: skip
+def test_what_a_picture_will_need_is_known_before_a_pixel_is_decoded(
+    mode: str, options: dict[str, Any], bytes_each: float, halved: float
+) -> None:
+    exif = Image.Exif()
+    exif[0x0112] = options.pop("orientation", 1)
+    image = open_picture(data(leg(320, 240).convert(mode), **{"exif": exif.tobytes(), **options}))
+    assert weight(image) == 320 * 240 * bytes_each
+    assert weight(image, halved=True) == 320 * 240 * halved
+
+
+def test_a_clear_picture_of_fifty_million_pixels_is_refused_by_its_header() -> None:
+    check = check_picture(png(7_000, clear=True))
+    assert check.verdict == "unreadable"
+    assert "send it smaller" in check.why
 
 
 @pytest.mark.parametrize("side", [30_000, 8_000])
@@ -84,45 +142,58 @@ def test_only_mp4_and_matroska_are_opened_as_films(
     assert check_film(film).why.startswith("not a film: neither")
 
 
-def test_a_film_that_announces_giant_frames_is_refused() -> None:
-    verdict, kept = apart.look(giant(), film=True)
+def test_a_film_that_announces_giant_frames_is_refused(filed: Callable[[bytes], Path]) -> None:
+    verdict, kept = apart.look(filed(giant()), film=True)
     assert (verdict["verdict"], kept) == ("unreadable", [])
     assert "4200 × 3000" in verdict["why"]
 
 
-def test_the_largest_picture_that_is_taken_fits_into_its_process() -> None:
-    verdict, kept = apart.look(data(tiled(8_150, 6_120)), film=False)
+def test_the_largest_picture_that_is_taken_fits_into_its_process(
+    filed: Callable[[bytes], Path],
+) -> None:
+    verdict, kept = apart.look(filed(data(tiled(8_150, 6_120))), film=False)
     assert verdict["opens"], verdict
     assert kept
 
 
-def test_a_bomb_takes_no_memory_of_the_bot() -> None:
+def test_a_bomb_takes_no_memory_of_the_bot(filed: Callable[[bytes], Path]) -> None:
     before = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss
-    verdict, kept = apart.look(png(30_000), film=False)
+    verdict, kept = apart.look(filed(png(30_000)), film=False)
     assert (verdict["verdict"], kept) == ("unreadable", [])
     assert resource.getrusage(resource.RUSAGE_SELF).ru_maxrss - before < 50_000
 
 
 @pytest.mark.skipif(sys.platform != "linux", reason="elsewhere the bound is not reported so")
 @pytest.mark.parametrize(
-    ("bomb", "megabytes"), [("pixels", 150), ("frames", 150), ("largest photo", 230)]
+    ("bomb", "megabytes"),
+    [("pixels", 150), ("frames", 150), ("largest photo", 180), ("largest film", 170)],
 )
-def test_what_a_bomb_takes_of_its_own_process_is_bounded(bomb: str, megabytes: int) -> None:
+def test_what_a_bomb_takes_of_its_own_process_is_bounded(
+    bomb: str, megabytes: int, filed: Callable[[bytes], Path]
+) -> None:
     """The most that its child has taken, in kilobytes. Asked of a process of its own, which
     has had no other child."""
     if bomb == "largest photo":
         content = data(leg(815, 612).resize((8_150, 6_120)))
     else:
-        content = png(30_000) if bomb == "pixels" else giant()
+        made: dict[str, Callable[[], bytes]] = {
+            "pixels": lambda: png(30_000),
+            "frames": giant,
+            "largest film": largest_film,
+        }
+        content = made[bomb]()
     alone = (
-        "import resource, sys; from bot.service import apart;"
-        f"apart.look(sys.stdin.buffer.read(), film={bomb == 'frames'});"
-        "print(resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss)"
+        "import resource, sys; from bot.service import apart; from pathlib import Path;"
+        "verdict, made = apart.look(Path(sys.argv[1]), film=sys.argv[2] == 'True');"
+        "print(len(made), resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss)"
     )
     ended = subprocess.run(
-        [sys.executable, "-c", alone], input=content, capture_output=True, check=True
-    )
-    assert 0 < int(ended.stdout) < megabytes * 1000
+        [sys.executable, "-c", alone, filed(content), str(bomb in ("frames", "largest film"))],
+        capture_output=True, check=True,
+    )  # fmt: skip
+    made_of_it, most = map(int, ended.stdout.split())
+    assert made_of_it == {"largest photo": 1, "largest film": 2}.get(bomb, 0)
+    assert 0 < most < megabytes * 1000
 
 
 @pytest.mark.skipif(sys.platform != "linux", reason="elsewhere there may be no such limit")
@@ -140,25 +211,30 @@ def test_its_process_is_bounded_before_a_byte_is_looked_at() -> None:
     looking = (
         "import resource as r; from bot.pictures import apart;"
         "apart.do = lambda head, parts: ({'limits': [r.getrlimit(one)[0] for one in "
-        "(r.RLIMIT_AS, r.RLIMIT_CPU, r.RLIMIT_FSIZE, r.RLIMIT_CORE)]}, []); apart.main()"
+        "(r.RLIMIT_AS, r.RLIMIT_DATA, r.RLIMIT_CPU, r.RLIMIT_FSIZE, r.RLIMIT_CORE)]}, []);"
+        "apart.main()"
     )
-    asked = b'{"do": "look", "lengths": []}\n'
+    asked = b'{"do": "look", "files": []}'
     ended = subprocess.run(
         [sys.executable, "-c", looking], input=asked, capture_output=True, check=True
     )
     head, _ = task.parse(ended.stdout)
-    assert head["done"]["limits"] == [task.MEMORY, task.SECONDS, 0, 0]
+    assert head["done"]["limits"] == [task.SPACE, task.MEMORY, task.SECONDS, 0, 0]
 
 
-def test_what_takes_too_long_is_ended(monkeypatch: pytest.MonkeyPatch) -> None:
+def test_what_takes_too_long_is_ended(
+    monkeypatch: pytest.MonkeyPatch, filed: Callable[[bytes], Path]
+) -> None:
     monkeypatch.setattr(apart, "SECONDS", 0.01)
     began = time.monotonic()
-    verdict, _ = apart.look(data(leg()), film=False)
+    verdict, _ = apart.look(filed(data(leg())), film=False)
     assert "within" in verdict["why"]
     assert time.monotonic() - began < 5
 
 
-def test_a_token_is_not_handed_on(monkeypatch: pytest.MonkeyPatch) -> None:
+def test_a_token_is_not_handed_on(
+    monkeypatch: pytest.MonkeyPatch, filed: Callable[[bytes], Path]
+) -> None:
     """Asked of the process that decodes, in the place of the picture."""
     monkeypatch.setenv("SLOWLEASH_TOKEN", "1:secret")
     run, told = subprocess.run, []
@@ -170,16 +246,16 @@ def test_a_token_is_not_handed_on(monkeypatch: pytest.MonkeyPatch) -> None:
         return run(command, **how)
 
     monkeypatch.setattr(subprocess, "run", asked)
-    verdict, _ = apart.look(data(leg()), film=False)
+    verdict, _ = apart.look(filed(data(leg())), film=False)
     assert verdict["opens"]
     assert "PYTHONSAFEPATH" in told[0]
     assert "SLOWLEASH" not in told[0]
 
 
-def test_a_film_that_serves_comes_back_as_a_sheet() -> None:
-    assert apart.contact_sheet(WALK)[:3] == b"\xff\xd8\xff"
+def test_a_film_that_serves_comes_back_as_a_sheet(filed: Callable[[bytes], Path]) -> None:
+    assert apart.contact_sheet(filed(WALK))[:3] == b"\xff\xd8\xff"
     with pytest.raises(PictureError, match="neither MP4"):
-        apart.contact_sheet(SDP)
+        apart.contact_sheet(filed(SDP))
 
 
 def test_what_is_written_is_what_is_parsed() -> None:

@@ -18,6 +18,7 @@ from hypothesis import strategies as st
 
 from bot import cli
 from bot.context.words import default_words
+from bot.model.chat import Delivery, Uncertain
 from bot.model.settings import Clinic
 from bot.protocol.problem import FlowError
 from bot.protocol.settings import read_clinic
@@ -311,6 +312,38 @@ async def test_where_the_database_fails_the_chats_are_told_past_it(
     told = [text for text in canela.on_desk() if "was started again" in text]
     assert len(told) == 1
     assert Trouble.part_again not in OUTSIDE
+
+
+async def test_chats_that_hang_keep_no_other_waiting(
+    canela: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Past the database, and of a storage that fails: none gets through before all were tried."""
+    app, tried, all_tried = canela.stage.app, list[int](), asyncio.Event()
+    chats = (11, 12, 13)
+
+    async def hangs(chat: int, _: str = "") -> Delivery:
+        tried.append(chat)
+        if len(tried) == len(chats):
+            all_tried.set()
+        await all_tried.wait()
+        return Uncertain(why="it hangs")
+
+    async def as_before() -> None:
+        return None
+
+    for module, name in (("alert", "SAID_WITHIN"), ("storage", "SAY")):
+        monkeypatch.setattr(f"bot.service.{module}.{name}", 0.1)
+    app.alert._deliver = lambda message: hangs(message.chat)
+    app.alert._chats = app.storage._staff = chats
+    app.alert.remember = app.storage.remember = as_before  # type: ignore[method-assign]
+    app.storage._say, app.storage._alarm = hangs, None
+    full = StorageTrouble(app.db.path, Kind.full, "full")
+    for telling in (app.alert._past_the_database("key", "words"), app.storage._tell(full)):
+        tried.clear()
+        all_tried.clear()
+        await telling
+        assert all_tried.is_set()
+        assert sorted(tried) == list(chats)
 
 
 async def test_trouble_with_the_storage_and_its_end_are_called_out(canela: Box) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -122,6 +123,36 @@ async def test_what_ends_the_bot_thrice_is_not_looked_at_again(
         await canela.stage.settle()
     assert len(looks) == 3
     assert (await kept(canela))[0]["state"] == "failed"
+
+
+async def test_a_recheck_that_ends_the_bot_thrice_is_shown_as_it_came(
+    recheck: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    class Killed(BaseException):
+        """As if memory had run out."""
+
+    looks: list[int] = []
+
+    def killed(*args: object) -> object:
+        looks.append(1)
+        raise Killed
+
+    with monkeypatch.context() as patch:
+        patch.setattr(work, "_together", killed)
+        with pytest.raises(Killed):
+            await films(recheck)
+        for _ in range(2):
+            await recheck.stage.stop_bot()
+            await recheck.stage.start_bot()
+            with pytest.raises(Killed):
+                await recheck.stage.settle()
+        await recheck.stage.stop_bot()
+        await recheck.stage.start_bot()
+        await recheck.stage.settle()
+    assert len(looks) == 3
+    (shown,) = decisions(recheck)
+    assert shown.file is not None
+    assert shown.file.kind == "video"
 
 
 async def test_a_download_that_fails_is_tried_again_until_it_is_kept(recheck: Box) -> None:
@@ -306,12 +337,16 @@ async def test_without_the_extra_the_film_itself_is_shown(
     monkeypatch.setattr("bot.pictures.film.can_film", lambda: False)
     monkeypatch.setattr("bot.pictures.apart.can_film", lambda: False)
     monkeypatch.setattr("bot.pictures.apart.contact_sheet", _no_av)
-    monkeypatch.setattr(apart, "_run", do)  # in this process, where it is not there
+    monkeypatch.setattr(apart, "_run", here)  # in this process, where it is not there
     await films(recheck)
     (shown,) = decisions(recheck)
     assert shown.file is not None
     assert shown.file.kind == "video"
     assert (await kept(recheck))[0]["state"] == "kept"
+
+
+def here(task: dict[str, Any], files: list[Path]) -> tuple[dict[str, Any], list[bytes]]:
+    return do(task, [file.read_bytes() for file in files])
 
 
 def _no_av(content: bytes) -> bytes:
@@ -362,7 +397,7 @@ async def test_an_iphones_file_that_cannot_be_read_is_asked_for_again(
 ) -> None:
     if broken == "no library":
         monkeypatch.setattr("bot.pictures.opening.can_heif", lambda: False)
-        monkeypatch.setattr(apart, "_run", do)  # in this process, where it is not there
+        monkeypatch.setattr(apart, "_run", here)  # in this process, where it is not there
     content = HEIC if broken == "no library" else HEIC[:-4000]
     await sends_file(recheck, content, "IMG_0042.HEIC")
     assert "send it from the phone's gallery, not as a file" in recheck.last(recheck.ines).words
