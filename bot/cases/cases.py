@@ -127,7 +127,7 @@ def raise_findings(
     lead = urgent[0]
     entry = _entry(ctx, chart, urgent, said, seen)
     known = evolve(chart, out.all, ctx.now)
-    case = _joins(known, out, lead)
+    case = _joins(ctx, known, out, lead)
     change, more = _opened(ctx, known, lead, entry) if case is None else _joined(
         ctx, case, lead, entry
     )  # fmt: skip
@@ -147,15 +147,15 @@ def _keep(ctx: Context, out: Effects, change: CaseChange) -> None:
         out.add(Due(f"deadline:{change.id}", "deadline", change.deadline, change.patient, data))
 
 
-def _joins(chart: Chart, out: Effects, lead: Finding) -> Case | None:
+def _joins(ctx: Context, chart: Chart, out: Effects, lead: Finding) -> Case | None:
     """The case that a finding belongs to: an open emergency, the word of a death, where it
     may be taken back, that of this very event, or the one of its matter. What was not
     understood ("nobody called me") goes to whoever has the most urgent one."""
     emergency = next((c for c in chart.cases if c.urgency is Urgency.emergency), None)
     made = {change.id for change in out.of(CaseChange)}
     own = next((c for c in chart.cases if c.id in made), None)
-    death = next((c for c in chart.cases if c.tells_death), None) if chart.said_dead else None
-    found = emergency or death or own
+    death = next((c for c in chart.cases if c.tells_death), None)
+    found = emergency or (death if ctx.standing(chart).death_told else None) or own
     found = found or next((c for c in chart.cases if c.matter == lead.matter), None)
     if found is None and lead.matter == UNCLEAR:
         others = [c for c in chart.cases if c.matter != SILENCE]

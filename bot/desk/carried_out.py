@@ -7,13 +7,12 @@ from dataclasses import replace
 from bot.cases.cases import change_case, heard_again, quieten
 from bot.context.contexts import AtDesk
 from bot.context.opening import deadline
-from bot.context.phones import emergency_phones
 from bot.desk.enrol import AFTER_LAST, FIRST_LOOK
 from bot.desk.holds import ask_at_close
 from bot.desk.plan_changes import Changed
 from bot.household import wound
-from bot.household.emergency import open_emergency
 from bot.household.resumed import hold_for_last_doses
+from bot.household.undo import goes_on
 from bot.model.chart import Chart
 from bot.model.effects import (
     CancelDue,
@@ -28,7 +27,7 @@ from bot.model.effects import (
     NewPlan,
     SetState,
 )
-from bot.model.hold import FromDeath, HeldMedicine, Walks
+from bot.model.hold import HeldMedicine, Walks
 from bot.model.ids import MemberId
 from bot.model.plan import Plan, Prompt
 from bot.model.purpose import Purpose
@@ -37,6 +36,7 @@ from bot.model.topic import AboutPatient
 from bot.model.urgency import Urgency
 from bot.plan.prompts import rebuild
 from bot.standing.holds import covered
+from bot.standing.standing import deaths
 
 
 def _over_with_it(ctx: AtDesk, out: Effects, chart: Chart, plan: Plan, author: str) -> None:
@@ -51,15 +51,17 @@ def _over_with_it(ctx: AtDesk, out: Effects, chart: Chart, plan: Plan, author: s
 
 
 def _alive_again(ctx: AtDesk, chart: Chart, plan: Plan, coming: tuple[Prompt, ...]) -> list[Effect]:
-    """A death that was entered by mistake: the course goes on from now."""
-    found: list[Effect] = [SetState(chart.id, "active")]
+    """A death that was told or entered by mistake: it holds nothing any more. A course that
+    ended with it goes on from now; where nobody confirmed it, all is as staff left it."""
     dead = [one.id for one in chart.history if one.observation.about == "life"]
-    found += [Correct(chart.id, one) for one in dead]
+    found: list[Effect] = [Correct(chart.id, one) for one in dead]
     found += [
         EndHold(chart.id, hold.id, ctx.actor.id if ctx.actor else None, "")
-        for hold in chart.holds
-        if isinstance(hold.cause, FromDeath)
+        for hold in deaths(chart.holds)
     ]
+    if chart.state != "died":
+        return found
+    found.append(SetState(chart.id, "active"))
     found.append(Due(f"silence:{chart.id}", "silence", ctx.now + FIRST_LOOK, chart.id))
     if coming:
         last = max(prompt.due_at for prompt in coming) + AFTER_LAST
@@ -99,11 +101,9 @@ def _still_held(ctx: AtDesk, chart: Chart, made: Changed) -> bool:
 
 
 def told_of(ctx: AtDesk, chart: Chart, made: Changed, lang: Lang) -> str:
-    """What the household is told of a change: alive in an open emergency, nothing goes on."""
-    waits = made.then == "alive" and open_emergency(chart) is not None
-    fields = {"phone": emergency_phones(ctx, lang), **made.fields}
-    key = "told_alive_waits" if waits else made.words
-    return ctx.words.say(key, lang, name=chart.name, reason="", **fields)
+    """What the household is told of a change; that it lives with what goes on now."""
+    text = ctx.words.say(made.words, lang, name=chart.name, reason="", **made.fields)
+    return f"{text} {goes_on(ctx, chart, lang)}" if made.then == "alive" else text
 
 
 def carry_out(
@@ -117,7 +117,7 @@ def carry_out(
     out.add(Entry("plan", author, what, chart.id, data))
     sent = chart.settled()
     coming = () if made.then else rebuild(made.plan, chart.protocol, ctx.now, sent)
-    if made.then in ("resume", "alive"):
+    if made.then == "resume" or (made.then == "alive" and chart.state in ("active", "died")):
         coming = rebuild(made.plan, chart.protocol, ctx.now, sent)
     if made.then in ("", "pause", "resume", "alive"):
         out.add(NewPlan(chart.id, made.plan, coming))

@@ -12,9 +12,8 @@ from bot.context.contexts import AtDesk
 from bot.context.phones import emergency_phones
 from bot.context.words import clock
 from bot.desk.carried_out import carry_out
-from bot.desk.holds import ask_at_close, hold
+from bot.desk.holds import ask_at_close, ask_whether_alive, hold
 from bot.desk.plan_changes import ALIVE, change
-from bot.desk.rights import may
 from bot.desk.spoken_of import spoken_of
 from bot.desk.waiting import asked_to_wait, meant
 from bot.model.action import OnCase
@@ -114,8 +113,11 @@ def _close(
     out.add(changed, Entry("case", actor.name, text, chart.id, data))
     quieten(out, case.id, closed=True)
     _show_changed(ctx, out, event, chart, case, "closed", text)
-    if outcome == "mistaken" and case.tells_death and chart.said_dead and may(actor, "plan"):
-        chart = _not_dead(ctx, out, chart, case, actor, how)
+    if outcome == "mistaken" and case.tells_death and ctx.standing(chart).death_told:
+        if chart.state != "died":
+            chart = _not_dead(ctx, out, chart, case, actor, how)
+        else:
+            ask_whether_alive(ctx, out, event.chat, chart)
     ask_at_close(ctx, out, event.chat, chart)
 
 
@@ -123,14 +125,16 @@ def _not_dead(
     ctx: AtDesk, out: Effects, chart: Chart, case: Case, actor: Member, why: str
 ) -> Chart:
     """The word of a death was a mistake: with its case it is taken back, and nobody is asked
-    once more. The chart, of one that lives."""
+    once more. Any of staff may say so, as the family may: nothing was found that a clinician
+    must look at. What a clinician has confirmed is not taken back so. The chart, of one that
+    lives."""
     left = replace(chart, cases=tuple(one for one in chart.cases if one.id != case.id))
     day = chart.day(ctx.now)
     made = change(chart.plan, chart.protocol, chart.history, ALIVE, ctx.now, day, actor.name, why)
     if made is not None:
         carry_out(ctx, out, left, made, actor.name, why)
     holds = tuple(one for one in chart.holds if not isinstance(one.cause, FromDeath))
-    return replace(left, holds=holds, state="active")
+    return replace(left, holds=holds)
 
 
 def _show_changed(

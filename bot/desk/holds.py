@@ -72,7 +72,7 @@ def command(
         return
     holding = word == "/hold"
     target = target_of(rest, chart)
-    if holding and (chart.over or chart.said_dead):
+    if holding and (chart.over or ctx.standing(chart).death_told):
         out.say(event.chat, ctx.words.say("plan_over_now", lang, name=chart.name))
     elif target is None:
         _offer(ctx, out, event.chat, chart, holding=holding, wanted=rest)
@@ -188,7 +188,7 @@ def hold(
 ) -> list[Hold]:
     """Hold these from now on, in the name of who says so."""
     lang = ctx.clinic.language
-    if chart.over or chart.said_dead:
+    if chart.over or ctx.standing(chart).death_told:
         text = ctx.words.say("plan_over_now", lang, name=chart.name)
         out.say(chat, text, patient=chart.id)
         return []
@@ -227,7 +227,7 @@ def let_go(
     """A clinician releases what is held; what else is held stays."""
     lang = ctx.clinic.language
     what = target_words(target, lang, ctx.words, chart.plan)
-    if any(isinstance(one.cause, FromDeath) for one in chart.holds):
+    if ctx.standing(chart).death_told:
         out.say(chat, ctx.words.say("plan_over_now", lang, name=chart.name), patient=chart.id)
         return
     left = release(chart.holds, target, chart.plan)
@@ -350,7 +350,7 @@ def _still(ctx: AtDesk, chart: Chart, lang: Lang) -> str:
 def ask_at_close(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:
     """A case is answered or closed and something is still held: release, keep or stop?"""
     lang = ctx.clinic.language
-    if chart.said_dead:
+    if ctx.standing(chart).death_told:
         _ask_of_death(ctx, out, chat, chart)
         return
     targets = held_targets(evolve(chart, out.all, ctx.now))
@@ -371,12 +371,23 @@ def _ask_of_death(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:
     """A death that was told is not forgotten with its case: it is confirmed or taken back."""
     if chart.state == "died":
         return
+    _ask(ctx, out, chat, chart, "death_open", ("case_died", "w-zd"), ("case_not_dead", "w-zl"))
+
+
+def ask_whether_alive(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:
+    """A death that was confirmed stands, whatever becomes of its case."""
+    _ask(ctx, out, chat, chart, "death_confirmed", ("case_not_dead", "w-zl"))
+
+
+def _ask(
+    ctx: AtDesk, out: Effects, chat: int, chart: Chart, key: str, *buttons: tuple[str, str]
+) -> None:
     lang = ctx.clinic.language
     made = tuple(
-        ctx.button(chat, ctx.words.say(key, lang), OnPlan(chart.id, step))
-        for key, step in (("case_died", "w-zd"), ("case_not_dead", "w-zl"))
+        ctx.button(chat, ctx.words.say(label, lang), OnPlan(chart.id, step))
+        for label, step in buttons
     )
-    text = ctx.words.say("death_open", lang, name=chart.name)
+    text = ctx.words.say(key, lang, name=chart.name)
     out.say(chat, text, buttons=(made,), patient=chart.id, topic=AboutPatient(chart.id))
 
 

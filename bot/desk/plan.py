@@ -24,7 +24,6 @@ from bot.model.effects import (
     Rows,
     Settle,
 )
-from bot.model.hold import FromDeath
 from bot.model.ids import PatientId
 from bot.model.topic import AboutChange
 
@@ -47,22 +46,18 @@ def command(
     chart = named(ctx, out, event, first)
     if chart is None:
         return
-    if word == "/medicine" and not chart.over and not told_dead(chart):
+    if word == "/medicine" and not chart.over and not ctx.standing(chart).death_told:
         _medicine(ctx, out, event, chart, rest)
         return
-    if chart.state == "ended":
+    if _state(ctx, chart) == "ended":
         text = ctx.words.say("plan_over_now", ctx.clinic.language, name=chart.name)
         out.say(event.chat, text, patient=chart.id)
         return
-    if word == "/end" or chart.over or told_dead(chart):
+    if word == "/end" or chart.over or ctx.standing(chart).death_told:
         text, rows = _course(ctx, event.chat, chart)
     else:
         text, rows = _menu(ctx, event.chat, chart)
     out.say(event.chat, text, buttons=rows, patient=chart.id, topic=AboutChange(chart.id, ""))
-
-
-def told_dead(chart: Chart) -> bool:
-    return any(isinstance(hold.cause, FromDeath) for hold in chart.holds)
 
 
 def _course(ctx: AtDesk, chat: int, chart: Chart) -> tuple[str, Rows]:
@@ -80,12 +75,13 @@ def _course(ctx: AtDesk, chat: int, chart: Chart) -> tuple[str, Rows]:
 
 def _offered(ctx: AtDesk, chart: Chart, group: Group) -> list[tuple[str, str, str]]:
     day = chart.day(ctx.now)
-    return offer(chart.plan, chart.protocol, _state(chart), group, ctx.now, day)
+    return offer(chart.plan, chart.protocol, _state(ctx, chart), group, ctx.now, day)
 
 
-def _state(chart: Chart) -> str:
+def _state(ctx: AtDesk, chart: Chart) -> str:
     """The state by which changes are offered: a death that was told goes before."""
-    return "told_dead" if not chart.over and told_dead(chart) else chart.state
+    told = chart.state != "died" and ctx.standing(chart).death_told
+    return "told_dead" if told else chart.state
 
 
 def _menu(ctx: AtDesk, chat: int, chart: Chart) -> tuple[str, Rows]:
@@ -180,7 +176,7 @@ def _ask_reason(ctx: AtDesk, out: Effects, event: Incoming, chart: Chart, leaf: 
 
 def _not_now(ctx: AtDesk, out: Effects, event: Incoming, chart: Chart) -> None:
     """A change that there is no more: the course is over, or the plan was changed since."""
-    key = "plan_over_now" if chart.over or told_dead(chart) else "plan_over"
+    key = "plan_over_now" if chart.over or ctx.standing(chart).death_told else "plan_over"
     out.say(event.chat, ctx.words.say(key, ctx.clinic.language, name=chart.name), patient=chart.id)
 
 
@@ -288,7 +284,7 @@ def _say_over(ctx: AtDesk, out: Effects, event: Incoming, chart: Chart) -> None:
 
 def _changed(ctx: AtDesk, chart: Chart, leaf: str, author: str, why: str) -> Changed | None:
     code = leaf.partition("@")[0]
-    if not _may(_state(chart), code):
+    if not _may(_state(ctx, chart), code):
         return None
     if leaf.startswith(f"{medicine.NEW_MEDICINE}-"):
         kept = ctx.conversation.find(MedicineOrder, leaf)

@@ -307,8 +307,7 @@ def _comes_after_death(ctx: Event, patient: PatientId | None) -> bool:
     """Whether nobody asked for it: what falls due says nothing of one that has died."""
     if not isinstance(ctx, FellDue):
         return False
-    modes = [standing_of(chart, ctx.now).mode for chart in ctx.charts if chart.id == patient]
-    return any(isinstance(mode, Over) and mode.reason is not End.ended for mode in modes)
+    return any(standing_of(one, ctx.now).dead for one in ctx.charts if one.id == patient)
 
 
 def _worst(standings: dict[PatientId, Standing]) -> Standing | None:

@@ -85,7 +85,11 @@ def on_due(ctx: FellDue) -> Effects:
     if kind == "pain":
         _in_pain(ctx, out, chart, [str(one) for one in data["holds"]])
         return out
-    if chart.said_dead and chart.state != "died" and kind in ("silence", "end", "wound"):
+    if (
+        ctx.standing(chart).death_told
+        and chart.state != "died"
+        and kind in ("silence", "end", "wound")
+    ):
         key = wound.key_of(chart.id, int(data["day"])) if kind == "wound" else f"{kind}:{chart.id}"
         out.add(Due(key, kind, ctx.now + LOOK_AGAIN, chart.id, data))
         return out

@@ -50,7 +50,7 @@ def aftermath(ctx: AtHome, chart: Chart, reading: Reading, text: str) -> list[Fi
     if any(one.about == "life" for one in reading.observations):
         return []
     advice = ctx.rules.advice(Urgency.emergency)
-    if chart.said_dead:
+    if ctx.standing(chart).death_told:
         confirmed = chart.state == "died"
         if not (_ALIVE.search(text) or (confirmed and _WELL.search(text))):
             return []

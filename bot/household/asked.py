@@ -48,7 +48,7 @@ class Understood:
 def asked_sheet(ctx: AtHome, chart: Chart) -> Sheet | None:
     """The prompt that is answered: the one replied to, else the latest with open lines.
     Nobody answers what was asked of one whose death has been told."""
-    if chart.said_dead:
+    if ctx.standing(chart).death_told:
         return None
     if isinstance(ctx.topic, AboutPrompt):
         found = chart.sheet(ctx.topic.prompt)

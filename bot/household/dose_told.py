@@ -159,7 +159,7 @@ def _asked_when(ctx: AtHome, chart: Chart, line: Line, follows: Follows) -> bool
     sheet = chart.sheet(line.prompt)
     if sheet is None or not late.is_late(ctx, sheet, line):
         return False
-    if ctx.standing(chart).holds_on(line.item) or chart.said_dead or chart.over:
+    if ctx.standing(chart).holds_on(line.item) or ctx.standing(chart).death_told or chart.over:
         return False
     follows.when.append(line)
     return True
@@ -271,7 +271,7 @@ def tap_dose(
     if not 0 <= place < len(medicines) or ("dose", value) not in clarify.OFFERED["dose"]:
         return False
     words, lang = ctx.words, person.lang
-    if chart.over or chart.said_dead:
+    if chart.over or ctx.standing(chart).death_told:
         out.answer(event.callback, words.say("tap_over", lang))
         return True
     seen = Observation("dose", value, med=medicines[place].name)

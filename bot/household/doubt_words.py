@@ -67,7 +67,7 @@ def told(
 ) -> bool:
     """The question answered in words. False when these are no plain answer."""
     how, question = plain(text), meant(ctx, chart)
-    if how is None or question is None or chart.said_dead:
+    if how is None or question is None or ctx.standing(chart).death_told:
         return False
     data = {"source": source, "asked": question.doubt.about}
     out.add(Heard(chart.id), Entry("said", person.name, text, chart.id, data))

@@ -74,7 +74,7 @@ def consider(ctx: Context, chart: Chart, reading: Reading, seen: Sequence[Observ
         if one.alarmed or not reading.understood or one.urgency > level
         or level is Urgency.emergency
     )  # fmt: skip
-    if not found or chart.said_dead or any(one.about == "life" for one in seen):
+    if not found or ctx.standing(chart).death_told or any(one.about == "life" for one in seen):
         return NOTHING
     alarmed = tuple(one for one in found if one.alarmed)
     told = [doubtful(ctx, chart, one, "alarmed") for one in alarmed]
@@ -175,7 +175,7 @@ def tapped(ctx: AtHome, out: Effects, person: Person, action: IsItSo) -> bool:
     event = ctx.incoming
     found = (one for one in ctx.conversation.open if isinstance(one, Doubted))
     question = next((one for one in found if one.number == action.number), None)
-    if question is None or question.patient != chart.id or chart.said_dead:
+    if question is None or question.patient != chart.id or ctx.standing(chart).death_told:
         out.answer(event.callback, ctx.words.say("tap_over", person.lang))
         return True
     label = ctx.words.say(f"doubt_{action.how}", person.lang)
@@ -311,7 +311,7 @@ def nobody_said(ctx: FellDue, out: Effects, chart: Chart, data: dict[str, Any]) 
         return
     clarify.over(out, chat, question.key)
     doubts = [one for one in question.doubts if not one.alarmed]
-    if chart.said_dead or not doubts:
+    if ctx.standing(chart).death_told or not doubts:
         return
     said = Said(question.by, question.text, question.source)
     findings = hand_to_staff(ctx, out, chart, doubts, said, "silent")

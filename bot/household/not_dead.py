@@ -39,7 +39,7 @@ def taken_back_in_words(
     ctx: AtHome, out: Effects, chart: Chart, person: Person, text: str, source: SourceId
 ) -> bool:
     """False when these are no such words, or the death was told by somebody else."""
-    if not chart.said_dead or not _MISTAKE.search(text):
+    if not ctx.standing(chart).death_told or not _MISTAKE.search(text):
         return False
     if not (_WELL.search(text) or len(text.split()) <= _SHORT):
         return False

@@ -54,7 +54,7 @@ from bot.model.purpose import Purpose
 from bot.model.reading import Reading
 from bot.model.topic import AboutPatient, AboutPrompt
 from bot.model.urgency import Urgency
-from bot.standing.standing import End, Over
+from bot.standing.standing import Over
 from bot.triage import handed_over
 
 _BARE_TIME = re.compile(
@@ -136,7 +136,7 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
         thanks = thanked = False
     if thanks and _BARE_TIME.match(text):
         thanks, reading = False, replace(reading, understood=False, greeting=False)
-    if (thanks or thanked) and not after and not chart.over and not chart.said_dead:
+    if (thanks or thanked) and not after and not chart.over and not ctx.standing(chart).death_told:
         out.tell(person, Purpose.answer, ctx.words.say("thanks", person.lang), patient=chart.id)
         return
     follows.tell += known
@@ -150,7 +150,7 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     findings = take_note(
         ctx, out, chart, observations, said, person=person, more=more, without=words.without
     )
-    if reading.understood and not (copied or findings) and _told_dead(ctx, chart):
+    if reading.understood and not (copied or findings) and ctx.standing(chart).dead:
         talking.copy_after_death(ctx, out, chart, person, text)
     _answer(
         ctx, out, chart, person, reading, text, observations, findings, tell, bool(words.without)
@@ -171,12 +171,6 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
     elif not (asking.asked or asking.raised or passed or after):
         rest = bool(observations)
         _not_understood(ctx, out, chart, person, said, rest=rest, done=done, which=which)
-
-
-def _told_dead(ctx: AtHome, chart: Chart) -> bool:
-    """Whether a death was told, and not taken back."""
-    mode = ctx.standing(chart).mode
-    return isinstance(mode, Over) and mode.reason is not End.ended
 
 
 def _of_none(chart: Chart, waiting: Sequence[Line], seen: Observation, follows: Follows) -> bool:
@@ -280,7 +274,7 @@ def _answer(
         urgent[0] = what_happens_now(ctx, chart, joined, lang)
     told_dead = any(one.about == "life" for one in observations)
     alarm = top is Urgency.emergency and not told_dead
-    if _told_dead(ctx, chart):
+    if ctx.standing(chart).dead:
         if alarm and chart.state != "died":  # it cannot be both: who may live is helped first
             urgent.append(words.say("death_in_doubt", lang, name=chart.name))
         else:
@@ -381,7 +375,7 @@ def _not_understood(
         # Nobody is asked back after the end, but a person still reads it: of one that has
         # died, beside the word of the death, where it may be taken back.
         finding = handed_over(said.text, ctx.rules)
-        if isinstance(mode, Over) and mode.reason is not End.ended:
+        if ctx.standing(chart).dead:
             finding = replace(finding, matter="life")
         raise_findings(ctx, out, chart, [finding], said)
         return

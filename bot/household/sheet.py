@@ -133,7 +133,7 @@ def to_do(ctx: Context, chart: Chart, sheet: Sheet) -> list[Line]:
 
 def sheet_buttons(ctx: Context, chat: int, chart: Chart, sheet: Sheet, lang: Lang) -> Rows:
     """A row for each open line that may be done now; "all done" on top where several are."""
-    if chart.over or chart.said_dead:
+    if chart.over or ctx.standing(chart).death_told:
         return ()
     numbered = _numbers(sheet)
     rows: list[tuple[Button, ...]] = []

@@ -47,7 +47,7 @@ def tap_line(
     words, lang = ctx.words, person.lang
     # A dose given before the patient went back to the clinic is worth knowing there.
     before_stay = chart.state == "paused" and line.item.kind == "dose"
-    if chart.said_dead or (chart.state != "active" and not before_stay):
+    if ctx.standing(chart).death_told or (chart.state != "active" and not before_stay):
         out.answer(event.callback, words.say("tap_over", lang))
         return True
     if line.state == "answered":

@@ -10,14 +10,16 @@ from bot.context.contexts import Context
 from bot.context.phones import both_phones, emergency_phones
 from bot.context.words import clock, when
 from bot.dosing.order import doses_of
+from bot.household.emergency import open_emergency
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.effects import CancelDue, Effects, EndHold, Entry, Heard, Mark, MoveLine, Retract
 from bot.model.hold import FromDeath
 from bot.model.ids import PersonId, SourceId, witnessed
 from bot.model.purpose import Purpose
+from bot.model.text import Lang
 from bot.plan.doses import AskStaff, Yes
 from bot.plan.slots import slots
-from bot.standing.standing import Emergency
+from bot.standing.standing import Emergency, deaths
 
 REACH = timedelta(hours=24)
 """How far back "undo" reaches."""
@@ -32,7 +34,7 @@ def last_source(ctx: Context, chart: Chart, person: Person) -> SourceId | None:
         if chart.sources[noted.id][1] == person.id and noted.at >= ctx.now - REACH
     ]
     deaths = [noted for noted in mine if noted.observation.about == "life"]
-    mine = deaths if chart.said_dead and deaths else mine
+    mine = deaths if ctx.standing(chart).death_told and deaths else mine
     return chart.sources[mine[-1].id][0] if mine else None
 
 
@@ -70,9 +72,7 @@ def retract(
     out.add(Retract(chart.id, source, state))
     if _told_dead(chart, source) and not _still_told(chart, person, source, state):
         # Not an illness to be looked at first: the very statement is taken back.
-        for hold in chart.holds:
-            if isinstance(hold.cause, FromDeath):
-                out.add(EndHold(chart.id, hold.id, None, person.name))
+        out.add(*(EndHold(chart.id, one.id, None, person.name) for one in deaths(chart.holds)))
     for sheet in chart.sheets:
         back = "open" if sheet.sent_at else "planned"
         mine = [line for line in sheet.lines if line.source == source]
@@ -254,6 +254,18 @@ def _still_given(chart: Chart, source: SourceId) -> list[Line]:
     ]
 
 
+def goes_on(ctx: Context, chart: Chart, lang: Lang) -> str:
+    """What goes on once a death is taken back: the course, as staff left it."""
+    key, phone = "goes_on", both_phones(ctx, lang)
+    if open_emergency(chart) is not None:
+        key, phone = "goes_on_emergency", emergency_phones(ctx, lang)
+    elif chart.state == "paused":
+        key = "next_paused"
+    elif chart.state == "ended":
+        key = "ended_reply"
+    return ctx.words.say(key, lang, name=chart.name, phone=phone)
+
+
 def take_back(
     ctx: Context, out: Effects, chart: Chart, person: Person, source: SourceId, words_of: str = ""
 ) -> None:
@@ -285,9 +297,10 @@ def take_back(
         phone = emergency_phones(ctx, lang)
         parts.append(words.say("emergency_stays", lang, name=chart.name, phone=phone))
     elif dead:
-        key = "undone_death_confirmed" if chart.state == "died" else "undone_death"
-        if key == "undone_death" and _told_by_others(chart, person):
-            key = "undone_death_others"
+        key = "undone_death_confirmed" if chart.state == "died" else "undone_death_others"
+        if chart.state != "died" and not _told_by_others(chart, person):
+            key = "undone_death"
+            parts.append(goes_on(ctx, chart, lang))
         parts.append(words.say(key, lang, name=chart.name, phone=both_phones(ctx, lang)))
     elif seen_by_staff:
         parts.append(words.say("undone_case", lang))

@@ -23,7 +23,6 @@ from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 from bot.plan.prompts import rebuild
-from bot.standing.standing import End, Over
 
 COMMANDS: dict[str, frozenset[str]] = {
     "undo": frozenset({"undo", "deshacer", "borrar", "take it back"}),
@@ -92,8 +91,7 @@ def carry_out(
         household.invite(ctx, out, chart, person)
         return True
     rows: Rows = ()
-    mode = ctx.standing(chart).mode
-    if isinstance(mode, Over) and mode.reason is not End.ended and wish in OF_THE_LIVING:
+    if ctx.standing(chart).dead and wish in OF_THE_LIVING:
         if event.text:
             talking.copy_after_death(ctx, out, chart, person, event.text)
         text = words.say("death_after", lang, phone=both_phones(ctx, lang))

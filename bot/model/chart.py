@@ -10,7 +10,7 @@ from zoneinfo import ZoneInfo
 
 from .chat import Media
 from .healing import Healing
-from .hold import FromDeath, Hold, Target, decode
+from .hold import Hold, Target, decode
 from .ids import (
     NO_SOURCE,
     CaseId,
@@ -316,11 +316,6 @@ class Chart:
     def over(self) -> bool:
         """Whether the course has ended, by whatever."""
         return self.state in ("ended", "died")
-
-    @property
-    def said_dead(self) -> bool:
-        """Whether it was told that the patient has died, by the family or by staff."""
-        return self.state == "died" or any(isinstance(h.cause, FromDeath) for h in self.holds)
 
     def day(self, now: datetime) -> int:
         """Days since surgery on the patient's own calendar."""

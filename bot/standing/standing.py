@@ -92,6 +92,11 @@ class Over:
 
     reason: End
 
+    @property
+    def died(self) -> bool:
+        """Whether because of a death, confirmed or not."""
+        return self.reason is not End.ended
+
 
 Mode = Ordinary | Emergency | Paused | Over
 
@@ -103,6 +108,17 @@ class Standing:
     mode: Mode
     holds: tuple[Hold, ...] = ()
     anti_inflammatories: frozenset[str] = frozenset()
+
+    @property
+    def death_told(self) -> bool:
+        """Whether a death was told, by the family or by staff, and nobody has taken it back."""
+        return self.mode == Over(End.died) or bool(deaths(self.holds))
+
+    @property
+    def dead(self) -> bool:
+        """Whether it is spoken of as one that has died: a death was told, and no emergency
+        since, which only the living have."""
+        return isinstance(self.mode, Over) and self.mode.died
 
     @property
     def all_holds(self) -> tuple[Hold, ...]:
@@ -192,14 +208,19 @@ def standing(
     return Standing(_mode(state, lasting, cases), lasting, names)
 
 
+def deaths(holds: Sequence[Hold]) -> tuple[Hold, ...]:
+    """Those of them that stand because a death was told."""
+    return tuple(hold for hold in holds if isinstance(hold.cause, FromDeath))
+
+
 def _mode(state: PatientState, holds: Sequence[Hold], cases: Sequence[CaseFacts]) -> Mode:
     """A death stands above all; an emergency above a course that is paused or over, and
     one told after a death that nobody has confirmed above that: it cannot be both."""
     if state is PatientState.died:
         return Over(End.died)
-    deaths = [hold.since for hold in holds if isinstance(hold.cause, FromDeath)]
+    told = [hold.since for hold in deaths(holds)]
     alive = [case.alive_at for case in cases if case.alive_at and case.state != "closed"]
-    if deaths and not any(at > max(deaths) for at in alive):
+    if told and not any(at > max(told) for at in alive):
         return Over(End.died_told)
     urgent = [
         case for case in cases if case.urgency is Urgency.emergency and case.state != "closed"

@@ -64,7 +64,7 @@ TEXTS["red-flags"] = (  # some of the rules: those of vomiting to those of the s
 HOLDS = TEXTS["holds"]
 TEXTS["holds"] = (  # by mouth, double dose, the leg
     HOLDS[HOLDS.index("version: 1") : HOLDS.index("  - id: bloated")]
-    + HOLDS[HOLDS.index("  - id: dose-doubled") : HOLDS.index("  - id: told-not-to-walk")]
+    + HOLDS[HOLDS.index("  - id: dose-doubled") : HOLDS.rindex("  # ---")]
 )
 ORTHO = TEXTS["protocol"]
 TEXTS["protocol"] = (  # packs, massage, walks; what is expected of bruises

@@ -20,6 +20,7 @@ from bot.triage.reach import NOW
 NO_MEDICINE = re.compile(r"before the next dose")
 NOTHING_BY_MOUTH = re.compile(r"[Nn]othing by mouth|no medicine by mouth")
 NO_WALKS = re.compile(r"no walking|not let it walk")
+SIN_PASEOS = re.compile(r"sin caminar|que no camine")
 
 
 def _told(rule: Rule, example: Example) -> tuple[Hold, ...] | None:
@@ -62,6 +63,9 @@ def _holds_every_medicine(rule: Rule) -> None:
 
 @pytest.mark.parametrize("rule", _advised(NO_WALKS), ids=lambda rule: rule.id)
 def test_who_is_told_not_to_walk_is_not_asked_for_a_walk(rule: Rule) -> None:
+    """While an emergency is open, nothing is."""
+    assert rule.advice is not None
+    assert SIN_PASEOS.search(rule.advice.es)
     for example in rule.examples:
         holds = _told(rule, example)
         if holds is not None and rule.level < Urgency.emergency:

@@ -167,6 +167,26 @@ def test_the_modes_of_a_course() -> None:
     assert standing(PLAN, PatientState.died, dead, alive, NOW).mode == Over(End.died)
 
 
+@pytest.mark.parametrize(
+    ("state", "holds", "since", "told", "dead"),
+    [
+        (PatientState.active, (), (), False, False),
+        (PatientState.ended, (), (), False, False),
+        (PatientState.died, (), (), True, True),  # entered by staff
+        (PatientState.paused, (hold(Everything(), DEATH),), (), True, True),
+        (PatientState.ended, (hold(Everything(), DEATH),), (), True, True),
+        (PatientState.active, (hold(Everything(), DEATH),), (HOUR,), True, False),  # it breathes
+    ],
+)
+def test_whether_a_death_is_told_is_one_question(
+    state: PatientState, holds: tuple[Hold, ...], since: tuple[timedelta, ...], told: bool,
+    dead: bool,
+) -> None:  # fmt: skip
+    cases = [replace(case(Urgency.emergency), alive_at=NOW + one) for one in since]
+    now = standing(PLAN, state, holds, cases, NOW)
+    assert (now.death_told, now.dead) == (told, dead)
+
+
 # -- pain ----------------------------------------------------------------------------------
 
 
