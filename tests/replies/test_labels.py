@@ -14,10 +14,11 @@ from tests.triage.table import LEVELS
 
 HERE = Path(__file__).parent
 HELD_OUT = HERE / "heldout.jsonl"
-UNSEEN = HERE / "unseen.jsonl"  # scored by hand, never looked into while tuning
+UNSEEN = sorted(HERE.glob("unseen*.jsonl"))  # scored by hand, never looked into while tuning
 BLIND = HERE / "blind.jsonl"  # harder, written without knowledge of the readers; for measuring
 KEPT = sorted(HERE.glob("kept-*.jsonl"))  # by odd voices, and of what means nothing; for measuring
 TUNED = HERE / "tuned.jsonl"  # looked at while tuning
+DAILY = HERE / "daily.jsonl"  # in the mix of a practice; the grammar was mended on it, not taught
 CLASSES = HERE / "classes.jsonl"  # by class of what was once read badly; the id names it
 TAUGHT = sorted(HERE.glob("taught-*.jsonl"))  # written to teach both readers
 OFTEN = (
@@ -29,11 +30,11 @@ NEGATION = HERE / "negation.jsonl"
 
 def test_every_label_holds() -> None:
     assert faults(HELD_OUT) == []
-    assert faults(UNSEEN) == []
+    assert faults(DAILY) == []
     assert faults(BLIND) == []
     assert faults(TUNED) == []
     assert faults(CLASSES) == []
-    for file in (*TAUGHT, *KEPT):
+    for file in (*TAUGHT, *KEPT, *UNSEEN):
         assert faults(file) == []
 
 
