@@ -163,7 +163,7 @@ def _phone(number: str) -> re.Pattern[str]:
 def _written() -> dict[str, str]:
     """Each digit in every script that has one, as a pattern: it takes a while, and is asked for
     where somebody is erased."""
-    found = {digit: "" for digit in "0123456789"}
+    found = dict.fromkeys("0123456789", "")
     for one in map(chr, range(0x20000)):
         if (value := unicodedata.decimal(one, None)) is not None:
             found[str(value)] += one
