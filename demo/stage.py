@@ -66,7 +66,7 @@ class Stage:
         """Start the bot; also after ``stop_bot``, on the same database."""
         self._bot = AsyncExitStack()
         client = await self._bot.enter_async_context(
-            Client(self.standin.token, self.standin.base_url)
+            Client(self.standin.token, self.standin.base_url, transport=self.standin.near)
         )
         # What is invented need not outlive a power cut.
         self.app = App(
@@ -91,7 +91,8 @@ class Stage:
         """Until the bot has fetched everything and done all that is to be done now."""
         while True:
             await self._fetched()
-            if not await self.app.settle() and not self.standin.chats.updates.pending:
+            await self.app.settle()
+            if not self.standin.chats.updates.pending:
                 return
 
     async def _fetched(self) -> None:

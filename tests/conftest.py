@@ -12,6 +12,7 @@ import pytest
 from hypothesis import settings
 
 from bot.store import database
+from tests.harness.bots import Nest
 
 # Timings belong in benchmarks: a slow machine must not fail a property.
 settings.register_profile("slowleash", deadline=None)
@@ -43,6 +44,13 @@ def chromium() -> str:
             pytest.fail(lack)
         pytest.skip(lack)
     return found
+
+
+@pytest.fixture(scope="session")
+def nest() -> Iterator[Nest]:
+    """Where processes come from."""
+    with Nest() as found:
+        yield found
 
 
 @pytest.fixture(scope="session", autouse=True)

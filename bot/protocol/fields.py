@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 from datetime import date, datetime, time
+from functools import cache, lru_cache
 from types import UnionType
 from typing import Annotated, Any, Final, Union, get_args, get_origin
 
@@ -55,30 +55,36 @@ def guard_times(node: Node, kind: Any) -> None:
             guard_times(child, deeper)
 
 
-def _cores(kind: Any) -> Iterator[Any]:
+@cache
+def _cores(kind: Any) -> tuple[Any, ...]:
     """A type without its Annotated and Union wrappings."""
     origin = get_origin(kind)
     if origin is Annotated:
-        yield from _cores(get_args(kind)[0])
-    elif origin in (Union, UnionType):
-        for part in get_args(kind):
-            yield from _cores(part)
-    else:
-        yield kind
+        return _cores(get_args(kind)[0])
+    if origin in (Union, UnionType):
+        return tuple(core for part in get_args(kind) for core in _cores(part))
+    return (kind,)
 
 
 def _is_model(core: Any) -> bool:
     return isinstance(core, type) and get_origin(core) is None and issubclass(core, BaseModel)
 
 
-def _step(kind: Any, step: str | int) -> Iterator[Any]:
-    """The types that may stand one step deeper."""
+def _step(kind: Any, step: str | int) -> tuple[Any, ...]:
+    """The types that may stand one step deeper; in a list it is the same at each place."""
+    return _deeper(kind, 0 if isinstance(step, int) else step)
+
+
+@lru_cache(maxsize=4096)
+def _deeper(kind: Any, step: str | int) -> tuple[Any, ...]:
+    found: list[Any] = []
     for core in _cores(kind):
         if _is_model(core):
             for key, field in core.model_fields.items():
                 if step in (key, field.alias):
-                    yield field.annotation
+                    found.append(field.annotation)
         elif get_origin(core) is dict:
-            yield get_args(core)[1]
+            found.append(get_args(core)[1])
         elif isinstance(step, int):
-            yield from (part for part in get_args(core) if part is not Ellipsis)
+            found += (part for part in get_args(core) if part is not Ellipsis)
+    return tuple(found)

@@ -16,7 +16,7 @@ import unicodedata
 from collections.abc import Collection, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date, datetime
-from functools import lru_cache
+from functools import cache, lru_cache
 from typing import Any, Final
 
 from bot.model.plan import Hours, Plan
@@ -155,16 +155,19 @@ def _phone(number: str) -> re.Pattern[str]:
     last = digits[-9:] if len(digits) > 9 else digits
     between = r"(?:[^\w]|_){0,5}"
     return re.compile(
-        r"(?<!\d)(?:\+?[\d ().-]{0,8}?)" + between.join(_WRITTEN[one] for one in last) + r"(?!\d)"
+        r"(?<!\d)(?:\+?[\d ().-]{0,8}?)" + between.join(_written()[one] for one in last) + r"(?!\d)"
     )
 
 
-_ALPHABET = [chr(code) for code in range(0x20000)]
-_WRITTEN: Final = {
-    digit: f"[{''.join(c for c in _ALPHABET if unicodedata.decimal(c, -1) == int(digit))}]"
-    for digit in "0123456789"
-}
-"""Each digit in every script that has one."""
+@cache
+def _written() -> dict[str, str]:
+    """Each digit in every script that has one, as a pattern: it takes a while, and is asked for
+    where somebody is erased."""
+    found = dict.fromkeys("0123456789", "")
+    for one in map(chr, range(0x20000)):
+        if (value := unicodedata.decimal(one, None)) is not None:
+            found[str(value)] += one
+    return {digit: f"[{signs}]" for digit, signs in found.items()}
 
 
 def renamed(value: Any, name: str, instead: str) -> Any:

@@ -37,7 +37,7 @@ from .alert import Alert, Trouble
 from .away import BEAT, beat, look_back
 from .clock import Clock, SystemClock
 from .clock_watch import Believed, ClockWatch, due_soon
-from .late import handle_late, next_late
+from .late import any_late, handle_late, next_late
 from .lookout import LOOK, Lookout, Webhook
 from .media import handle_media
 from .practice import open_practice, secret_of
@@ -295,12 +295,28 @@ class App:
         total = 0
         async with self._settling:
             while True:
-                done = await self.work()
-                done += await self.fetch()
-                done += await self.sender.send_ready(self.clock.now())
+                work, fetch, send = await self._waits_now()
+                done = await self.work() if work else 0
+                done += await self.fetch() if done or fetch else 0
+                done += await self.sender.send_ready(self.clock.now()) if done or send else 0
                 total += done
                 if not done:
                     return total
+
+    async def _waits_now(self) -> tuple[bool, bool, bool]:
+        """Whether there is something to work on, to fetch, to send at this moment."""
+        trusted = await self._beat()
+        now, begun = self.clock.now(), self._clock.at(self._begun)
+
+        def look(tx: Tx) -> tuple[bool, bool, bool]:
+            work = tx.one("inbox_next") or next_row(tx, now, trusted=trusted)
+            return (
+                work is not None or any_late(tx, begun, now),
+                tx.one("due_media", now=stamp(now)) is not None,
+                tx.one("outbox_ready", now=stamp(now), most=1) is not None,
+            )
+
+        return await self.db.read(look)
 
     async def run(
         self, stop: asyncio.Event, *, polling: bool = True, webhook: Webhook | None = None

@@ -45,6 +45,11 @@ async def handle_late(db: Database, begun: datetime, now: datetime) -> bool:
     return bool(late)
 
 
+def any_late(tx: Tx, begun: datetime, now: datetime) -> bool:
+    """Whether anything waits too long by now."""
+    return any(at <= now for _, at in _waiting(tx, begun, now))
+
+
 def next_late(tx: Tx, begun: datetime, now: datetime) -> datetime | None:
     """When the next message that waits has waited too long."""
     return min((at for _, at in _waiting(tx, begun, now, soon=LONGEST)), default=None)

@@ -33,7 +33,7 @@ def open_practice(clinic: Clinic, flows: Path | None, bot_name: str, secret: byt
     words, rules = default_words(), rules_in(flows)
     if errors := _errors(rules):
         raise FlowError(errors)
-    for line in differences(default_rules(), rules):
+    for line in _own(rules):
         logger.info("own rule: %s", line)
     own = flows / "words.yaml" if flows else None
     if own is not None and own.exists():
@@ -56,6 +56,12 @@ def open_practice(clinic: Clinic, flows: Path | None, bot_name: str, secret: byt
 def _errors(rules: RuleBook) -> tuple[Problem, ...]:
     """What is wrong with a rule file; ours is read once, and so is looked over once."""
     return tuple(problem for problem in check_rules(rules) if problem.level == "error")
+
+
+@lru_cache(maxsize=4)
+def _own(rules: RuleBook) -> tuple[str, ...]:
+    """What a rule file has otherwise than ours, looked over once, too."""
+    return tuple(differences(default_rules(), rules))
 
 
 def secret_of(tx: Tx) -> bytes:

@@ -91,6 +91,7 @@ class Client:
     so that something can be asked beside them.
     ``belt``: the library's own rate limiter as well. It waits inside a send where the
     outbox cannot see it; ``pace`` does the work without it.
+    ``transport``: a way to the server other than the network.
     """
 
     def __init__(
@@ -101,13 +102,14 @@ class Client:
         timeouts: Timeouts | None = None,
         pool: int = 72,
         belt: bool = False,
+        transport: httpx.AsyncBaseTransport | None = None,
     ) -> None:
         if not token.strip():
             raise ValueError(
                 "the bot's token is empty: put the one from BotFather into the setting"
             )
         hush(token)
-        self._timeouts = timeouts or Timeouts()
+        self._timeouts, self._transport = timeouts or Timeouts(), transport
         base_url = base_url.rstrip("/")
         # A proxy named in the environment cannot reach our own loopback.
         direct = _is_loopback(base_url)
@@ -146,6 +148,7 @@ class Client:
                 "verify": trusted(),
                 "event_hooks": {"response": [self._dated]},
                 **({"trust_env": False} if direct else {}),
+                **({"transport": self._transport} if self._transport else {}),
             },
         )
 

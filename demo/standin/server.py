@@ -31,7 +31,7 @@ _LIMITED = {name for name in _METHODS if name.startswith("send")} | {"copymessag
 _log = logging.getLogger(__name__)
 
 
-class _Cut(Response):
+class Cut(Response):
     """Ends the connection in the middle of the answer."""
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
@@ -39,7 +39,7 @@ class _Cut(Response):
         await send({"type": "http.response.start", "status": 200, "headers": headers})
 
 
-class _Hang(Response):
+class Hang(Response):
     """Never answers; ends when the caller gives up, or at ``closing``."""
 
     def __init__(self, closing: asyncio.Event) -> None:
@@ -55,7 +55,7 @@ class _Hang(Response):
         _, left = await asyncio.wait(waits, return_when=asyncio.FIRST_COMPLETED)
         for task in left:
             task.cancel()
-        await _Cut()(scope, receive, send)
+        await Cut()(scope, receive, send)
 
 
 class Api:
@@ -111,7 +111,7 @@ class Api:
                 _log.exception("the stand-in could not read a call of %s", name)
                 return _refusal(bad(f"the stand-in could not read it: {error!r}"))
         if fault:
-            return _Cut() if fault.kind == "cut_after" else _Hang(self.closing)
+            return Cut() if fault.kind == "cut_after" else Hang(self.closing)
         # In plain ASCII: a test may put half a character into an update.
         body = json.dumps({"ok": True, "result": result})
         return Response(body, media_type="application/json")
@@ -144,7 +144,7 @@ def _refuse_by(fault: Fault) -> Response:
     if fault.kind == "gateway":
         page = "<html><head><title>502 Bad Gateway</title></head></html>"
         return Response(page, 502, media_type="text/html")
-    return _Cut()
+    return Cut()
 
 
 class _Server(uvicorn.Server):

@@ -15,6 +15,7 @@ from bot.service.clock import SystemClock
 
 from .chats import Chats, Clock
 from .faults import Fault, FaultKind, Faults, Limits
+from .near import Near
 from .people import People
 from .server import Api, Serving
 from .values import Chat, Json, Message
@@ -52,6 +53,7 @@ class Standin(People):
         super().__init__(self.chats)
         self.faults = Faults()
         self.api = Api(self.chats, token, self.faults, limits)
+        self.near = Near(self.api.routes())
         self._serving = Serving(self.api.routes(), port)
         self._push: asyncio.Task[None] | None = None
 

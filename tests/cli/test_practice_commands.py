@@ -12,6 +12,7 @@ import stat
 import sys
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
+from tempfile import mkdtemp
 
 import pytest
 
@@ -24,8 +25,9 @@ from bot.store.archive import unpack
 from bot.store.database import Database
 from bot.store.shelf import Shelf
 from demo.standin import Standin
+from tests.harness.bots import KILL, Nest
 
-ROOT = Path(__file__).resolve().parents[2]
+RUN = "import sys; from bot.cli import main; sys.exit(main(sys.argv[1:]))"
 
 
 @pytest.fixture(autouse=True)
@@ -227,65 +229,75 @@ async def test_a_newer_database_names_itself_and_the_mend(
 class Bot:
     """``slowleash run`` as a process of its own; what it says is read line by line."""
 
-    def __init__(self, base_url: str, token: str, *words: str) -> None:
+    def __init__(self, nest: Nest, base_url: str, token: str, *words: str) -> None:
         first = () if Path("slowleash.db").exists() else ("--new",)
-        run = [sys.executable, "-m", "bot.cli", "run", "--base-url", base_url]
-        self._command = [*run, *first, *words]
-        self._env = {**os.environ, "SLOWLEASH_TOKEN": token, "PYTHONPATH": str(ROOT)}
+        self._nest, self._token = nest, token
+        self._words = ("run", "--base-url", base_url, *first, *words)
+        self._log = Path(mkdtemp(dir=Path.cwd().parent)) / "said"
+        self._log.touch()
+        self._read = self._process = 0
+        self._code: int | None = None
 
     async def __aenter__(self) -> Bot:
-        self._process = await asyncio.create_subprocess_exec(
-            *self._command, env=self._env, stdout=asyncio.subprocess.PIPE,
-            stderr=asyncio.subprocess.STDOUT,
-        )  # fmt: skip
+        self._process = await self._nest.program(
+            RUN, self._log, *self._words, SLOWLEASH_TOKEN=self._token
+        )
         return self
 
     async def __aexit__(self, *error: object) -> None:
-        if self._process.returncode is None:
-            self._process.kill()
-            await self._process.wait()
+        if self._code is None:
+            os.kill(self._process, KILL)
+            await self.ended()
 
     async def until(self, words: str) -> str:
-        """The first line with these words; fails when the bot ends without it."""
-        assert self._process.stdout
-        seen = []
-        async for line in self._process.stdout:
-            seen.append(line.decode())
-            if words in seen[-1]:
-                return seen[-1]
-        raise AssertionError("".join(seen))
+        """The next line with these words; fails when the bot ends without it."""
+        while True:
+            gone = self._code is not None or self._look()
+            lines = self._log.read_text("utf-8").splitlines(keepends=True)
+            while self._read < len(lines) and lines[self._read].endswith("\n"):
+                self._read += 1
+                if words in lines[self._read - 1]:
+                    return lines[self._read - 1]
+            assert not gone, "".join(lines)
+            await asyncio.sleep(0.02)
+
+    def _look(self) -> bool:
+        self._code = self._nest.ended(self._process)
+        return self._code is not None
 
     async def ended(self) -> int:
-        return await self._process.wait()
+        if self._code is None:
+            self._code = await self._nest.wait(self._process)
+        return self._code
 
     def stop(self) -> None:
-        self._process.send_signal(signal.SIGINT)
+        os.kill(self._process, signal.SIGINT)
 
 
 async def test_a_second_bot_on_the_same_database_is_refused(
-    capsys: pytest.CaptureFixture[str],
+    nest: Nest, capsys: pytest.CaptureFixture[str]
 ) -> None:
     settings(capsys)
-    async with Standin() as people, Bot(people.base_url, people.token) as first:
+    async with Standin() as people, Bot(nest, people.base_url, people.token) as first:
         await first.until("is served by")
-        async with Bot(people.base_url, people.token) as second:
+        async with Bot(nest, people.base_url, people.token) as second:
             await second.until("another slowleash is already running on slowleash.db")
             assert await second.ended() == 2
         first.stop()
         await first.until("nothing is lost")
         assert await first.ended() == 0
-        async with Bot(people.base_url, people.token) as third:
+        async with Bot(nest, people.base_url, people.token) as third:
             await third.until("is served by")
 
 
 async def test_the_bot_waits_for_the_network_at_the_start(
-    capsys: pytest.CaptureFixture[str],
+    nest: Nest, capsys: pytest.CaptureFixture[str]
 ) -> None:
     settings(capsys)
     with socket.socket() as free:
         free.bind(("127.0.0.1", 0))
         port = free.getsockname()[1]
-    async with Bot(f"http://127.0.0.1:{port}/bot", "42:not-asked") as bot:
+    async with Bot(nest, f"http://127.0.0.1:{port}/bot", "42:not-asked") as bot:
         assert "Trying again" in await bot.until("Telegram cannot be reached")
         async with Standin(token="42:not-asked", port=port):
             await bot.until("is served by")
@@ -294,23 +306,23 @@ async def test_the_bot_waits_for_the_network_at_the_start(
 
 
 async def test_a_port_in_use_and_a_wrong_token_are_told(
-    capsys: pytest.CaptureFixture[str],
+    nest: Nest, capsys: pytest.CaptureFixture[str]
 ) -> None:
     settings(capsys)
     async with Standin() as people:
         taken = people.base_url.rpartition(":")[2].removesuffix("/bot")
         calls = ("--webhook", "https://bot.example.org/telegram", "--port", taken)
         for words in (calls, ("--review-port", taken)):
-            async with Bot(people.base_url, people.token, *words) as bot:
+            async with Bot(nest, people.base_url, people.token, *words) as bot:
                 assert "Try another" in await bot.until(f"slowleash run: port {taken}")
                 assert await bot.ended() == 2
-        async with Bot(people.base_url, "42:wrong") as bot:
+        async with Bot(nest, people.base_url, "42:wrong") as bot:
             assert "SLOWLEASH_TOKEN" in await bot.until("the token is wrong")
             assert await bot.ended() == 2
 
 
 async def test_what_ends_the_bot_calls_the_alert_once(
-    folder: Path, capsys: pytest.CaptureFixture[str]
+    folder: Path, nest: Nest, capsys: pytest.CaptureFixture[str]
 ) -> None:
     settings(capsys)
     script = folder / "call.py"
@@ -319,15 +331,15 @@ async def test_what_ends_the_bot_calls_the_alert_once(
     Path("clinic.yaml").write_text(f"{text}alert: [{sys.executable}, call.py]\n", "utf-8")
     async with Standin() as people:
         for _ in range(2):  # whatever starts it again does not call each time
-            async with Bot(people.base_url, "42:revoked") as bot:
+            async with Bot(nest, people.base_url, "42:revoked") as bot:
                 await bot.until("the token is wrong")
                 assert await bot.ended() == 2
-        async with Bot(people.base_url, people.token) as bot:
+        async with Bot(nest, people.base_url, people.token) as bot:
             await bot.until("is served by")
             bot.stop()
             assert await bot.ended() == 0
         Path("other.db").write_text("no database at all " * 100, "utf-8")
-        async with Bot(people.base_url, people.token, "--database", "other.db") as bot:
+        async with Bot(nest, people.base_url, people.token, "--database", "other.db") as bot:
             await bot.until("is it a slowleash database")
             assert await bot.ended() == 2
     called = Path("called").read_text("utf-8")
@@ -336,12 +348,12 @@ async def test_what_ends_the_bot_calls_the_alert_once(
 
 
 async def test_the_start_waits_wherever_the_platform_fails(
-    capsys: pytest.CaptureFixture[str],
+    nest: Nest, capsys: pytest.CaptureFixture[str]
 ) -> None:
     settings(capsys)
     async with Standin() as people:
         people.fault("gateway", "deleteWebhook", times=1)
-        async with Bot(people.base_url, people.token) as bot:
+        async with Bot(nest, people.base_url, people.token) as bot:
             await bot.until("is served by")
             await bot.until("Telegram cannot be reached")
             ines = people.user("Ines")
@@ -352,7 +364,7 @@ async def test_the_start_waits_wherever_the_platform_fails(
 
 
 async def test_the_webhook_listens_on_the_path_of_its_address(
-    capsys: pytest.CaptureFixture[str],
+    nest: Nest, capsys: pytest.CaptureFixture[str]
 ) -> None:
     settings(capsys)
     with socket.socket() as free:
@@ -360,7 +372,7 @@ async def test_the_webhook_listens_on_the_path_of_its_address(
         port = str(free.getsockname()[1])
     async with Standin() as people:
         calls = ("--webhook", f"http://127.0.0.1:{port}/a/b", "--port", port)
-        async with Bot(people.base_url, people.token, *calls) as bot:
+        async with Bot(nest, people.base_url, people.token, *calls) as bot:
             await bot.until("is served by")
             ines = people.user("Ines")
             people.start(ines)

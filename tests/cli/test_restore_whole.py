@@ -6,9 +6,8 @@ import asyncio
 import contextlib
 import os
 import shutil
+import signal
 import sqlite3
-import subprocess
-import sys
 from collections.abc import Callable
 from datetime import UTC, datetime
 from pathlib import Path
@@ -23,6 +22,7 @@ from bot.store.database import Database
 from bot.store.exchange import note_of
 from bot.store.rows import log, send
 from bot.store.shelf import Shelf
+from tests.harness.bots import Nest
 
 NOW = datetime(2026, 3, 4, tzinfo=UTC)
 DIES = """
@@ -158,10 +158,10 @@ def test_a_copy_whose_log_is_broken_is_never_taken(capsys: pytest.CaptureFixture
 @pytest.mark.parametrize("undo", [True, False])
 @pytest.mark.parametrize("moves", [2, 4, 8, 10])
 def test_killed_between_two_moves_nothing_starts_until_it_is_done_or_undone(
-    capsys: pytest.CaptureFixture[str], moves: int, undo: bool
+    capsys: pytest.CaptureFixture[str], nest: Nest, moves: int, undo: bool
 ) -> None:
     before = everything()
-    _killed_after(moves)
+    _killed_after(nest, moves)
     assert note_of(Path("slowleash.db")).exists()
     for other in (["verify"], ["log"], ["run"], ["run", "--new"]):
         assert cli.main([*other, *OPTIONS[:2]] if "run" in other else other) == 2
@@ -171,19 +171,17 @@ def test_killed_between_two_moves_nothing_starts_until_it_is_done_or_undone(
     assert not list(Path().rglob("*restor*"))
 
 
-def test_killed_before_the_first_move_nothing_has_happened() -> None:
-    _killed_after(0)
+def test_killed_before_the_first_move_nothing_has_happened(nest: Nest) -> None:
+    _killed_after(nest, 0)
     assert not note_of(Path("slowleash.db")).exists()
     assert restore("copy.tar") == 0
     assert restored(everything())
     assert not list(Path().rglob("*restor*"))
 
 
-def _killed_after(moves: int) -> None:
-    command = [sys.executable, "-c", DIES, str(moves), "restore", "copy.tar", *OPTIONS]
-    root = str(Path(cli.__file__).parents[2])
-    died = subprocess.run(command, env={**os.environ, "PYTHONPATH": root}, check=False)
-    assert died.returncode == -9
+def _killed_after(nest: Nest, moves: int) -> None:
+    log = Path.cwd().with_suffix(".log")  # beside the folder, of which each file is looked at
+    assert nest.run(DIES, log, str(moves), "restore", "copy.tar", *OPTIONS) == -signal.SIGKILL
 
 
 def failing(count: int) -> Callable[[Path, Path], Path]:

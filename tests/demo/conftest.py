@@ -6,6 +6,7 @@ import contextlib
 from collections.abc import AsyncIterator, Callable
 from contextlib import AbstractAsyncContextManager
 from datetime import UTC, datetime
+from typing import Any
 
 import pytest
 from telegram import Bot
@@ -19,13 +20,14 @@ _LOCAL = {"trust_env": False, "verify": False}  # plain http on loopback: nothin
 
 
 @contextlib.asynccontextmanager
-async def _connect(standin: Standin, token: str = "") -> AsyncIterator[Bot]:
+async def _connect(standin: Standin, token: str = "", *, near: bool = False) -> AsyncIterator[Bot]:
+    given: dict[str, Any] = {**_LOCAL, **({"transport": standin.near} if near else {})}
     running = Bot(
         token or standin.token,
         base_url=standin.base_url,
         base_file_url=standin.file_url,
-        request=HTTPXRequest(read_timeout=2, httpx_kwargs=_LOCAL),
-        get_updates_request=HTTPXRequest(read_timeout=2, httpx_kwargs=_LOCAL),
+        request=HTTPXRequest(read_timeout=2, httpx_kwargs=given),
+        get_updates_request=HTTPXRequest(read_timeout=2, httpx_kwargs=given),
     )
     async with running:
         yield running
@@ -45,9 +47,9 @@ async def standin() -> AsyncIterator[Standin]:
 
 
 @pytest.fixture
-async def bot(standin: Standin) -> AsyncIterator[Bot]:
-    """The library's bot, connected to ``standin``."""
-    async with _connect(standin) as running:
+async def bot(standin: Standin, request: pytest.FixtureRequest) -> AsyncIterator[Bot]:
+    """The library's bot, connected to ``standin``: by a wire, unless asked for ``near``."""
+    async with _connect(standin, near=getattr(request, "param", "") == "near") as running:
         yield running
 
 

@@ -34,12 +34,14 @@ from demo.standin.server import Serving
 
 Connect = Callable[..., AbstractAsyncContextManager[Bot]]
 START = datetime(2026, 2, 24, 15, 0, tzinfo=UTC)
+EITHER_WAY = pytest.mark.parametrize("bot", ["wire", "near"], indirect=True)
 PNG = (Path(demo.__file__).parent / "pictures" / "incision.png").read_bytes()
 
 
 # -- pictures, films, files
 
 
+@EITHER_WAY
 async def test_a_recheck_picture_goes_on_to_staff_by_its_id(standin: Standin, bot: Bot) -> None:
     owner, nurse = standin.user("Robin"), standin.user("Nurse Pell")
     group = standin.group("Ward", [nurse])
@@ -60,6 +62,7 @@ async def test_a_recheck_picture_goes_on_to_staff_by_its_id(standin: Standin, bo
         await bot.send_photo(group.id, "nothing-like-it")
 
 
+@EITHER_WAY
 async def test_every_kind_of_file_is_uploaded_and_albums_arrive_as_one(
     standin: Standin, bot: Bot
 ) -> None:
@@ -83,6 +86,7 @@ async def test_every_kind_of_file_is_uploaded_and_albums_arrive_as_one(
 # -- faults
 
 
+@EITHER_WAY
 async def test_too_many_requests_names_the_wait_and_sends_nothing(
     standin: Standin, bot: Bot
 ) -> None:
@@ -96,6 +100,7 @@ async def test_too_many_requests_names_the_wait_and_sends_nothing(
     await bot.send_message(owner.id, "Hello")
 
 
+@EITHER_WAY
 @pytest.mark.parametrize(
     ("kind", "error", "arrived"),
     [

@@ -58,10 +58,19 @@ class Nest:
         return int(self._process.stdout.readline())
 
     async def start(self, given: Mapping[str, Any]) -> int:
-        """A new bot's process id."""
-        if self._process is None:
-            return await asyncio.to_thread(self._alone, given)
-        return await asyncio.to_thread(self._tell, {"start": given})
+        """A new process's id."""
+        return await asyncio.to_thread(self._start, given)
+
+    def _start(self, given: Mapping[str, Any]) -> int:
+        return self._alone(given) if self._process is None else self._tell({"start": given})
+
+    async def program(self, code: str, log: Path, *words: str, **environment: str) -> int:
+        """As ``python -c`` would run it here: its process id. What it says goes to ``log``."""
+        return await self.start(_program(code, log, words, environment))
+
+    def run(self, code: str, log: Path, *words: str) -> int:
+        """The same, to its end: how it ended."""
+        return self._wait(self._start(_program(code, log, words, {})))
 
     def _alone(self, given: Mapping[str, Any]) -> int:
         with Path(given["log"]).open("ab") as out:
@@ -73,9 +82,12 @@ class Nest:
 
     async def wait(self, process: int) -> int:
         """How it ended, once it has."""
+        return await asyncio.to_thread(self._wait, process)
+
+    def _wait(self, process: int) -> int:
         if self._process is None:
-            return await asyncio.to_thread(self._plain.pop(process).wait)
-        return await asyncio.to_thread(self._tell, {"wait": process, "patient": True})
+            return self._plain.pop(process).wait()
+        return self._tell({"wait": process, "patient": True})
 
     def ended(self, process: int) -> int | None:
         """How it ended; None while it runs. To be asked until it has."""
@@ -83,6 +95,15 @@ class Nest:
             return self._plain[process].poll()
         code = self._tell({"wait": process, "patient": False})
         return None if code == RUNS else code
+
+
+def _program(
+    code: str, log: Path, words: Sequence[str], environment: Mapping[str, str]
+) -> dict[str, Any]:
+    return {
+        "code": code, "argv": words, "folder": os.getcwd(), "log": str(log.absolute()),
+        "environment": {**os.environ, **environment},
+    }  # fmt: skip
 
 
 class Bot:

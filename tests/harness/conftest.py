@@ -1,19 +1,8 @@
-"""One nest for all that the harness does here."""
+"""What the harness has of its own."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
 import pytest
-
-from tests.harness.bots import Nest
-
-
-@pytest.fixture(scope="session")
-def nest() -> Iterator[Nest]:
-    """Where bots come from."""
-    with Nest() as found:
-        yield found
 
 
 @pytest.fixture

@@ -1,9 +1,10 @@
 """Starts the real bot as a process of its own, again and again.
 
     python -m tests.harness.nest              reads orders from standard input
-    python -m tests.harness.nest JSON         one bot, as ``slowleash run``
+    python -m tests.harness.nest JSON         one order alone
 
-What takes seconds (modules, the lexicon) is loaded once: where the system can fork, each bot
+An order is a bot, as ``slowleash run``, or ``code`` with its words, as ``python -c`` runs it.
+What takes seconds (modules, the lexicon) is loaded once: where the system can fork, each
 is forked from here. It is a process like any other: killed, nothing is left of it.
 """
 
@@ -44,6 +45,24 @@ def bot(given: dict[str, Any]) -> int:
     return cli.main(["run", *given["argv"]])
 
 
+def program(given: dict[str, Any]) -> int:
+    """Other code, in a folder and an environment of its own."""
+    os.environ.clear()
+    os.environ.update(given["environment"])
+    os.chdir(given["folder"])
+    sys.argv = ["-c", *given["argv"]]
+    try:
+        exec(given["code"], {"__name__": "__main__"})  # noqa: S102  a test's own
+    except SystemExit as ended:
+        return int(ended.code or 0)
+    return 0
+
+
+def obey(given: dict[str, Any]) -> int:
+    """An order; how it ended."""
+    return program(given) if "code" in given else bot(given)
+
+
 def _fork(given: dict[str, Any]) -> int:
     process = os.fork()
     if process:
@@ -55,7 +74,7 @@ def _fork(given: dict[str, Any]) -> int:
         for number, end in ((0, nothing), (1, out), (2, out)):
             os.dup2(end, number)
         sys.stdin = open(0, closefd=False)  # noqa: SIM115  the one before was read from
-        code = bot(given)
+        code = obey(given)
         sys.stdout.flush()
         sys.stderr.flush()
     except BaseException:
@@ -89,5 +108,5 @@ def serve() -> None:
 
 if __name__ == "__main__":
     if len(sys.argv) > 1:
-        sys.exit(bot(json.loads(sys.argv[1])))
+        sys.exit(obey(json.loads(sys.argv[1])))
     serve()

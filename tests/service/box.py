@@ -1,4 +1,4 @@
-"""A practice in a box: the real bot, a real database file, HTTP to the stand-in."""
+"""A practice in a box: the real bot, a real database file, the stand-in beside it."""
 
 from __future__ import annotations
 

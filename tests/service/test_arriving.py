@@ -20,9 +20,9 @@ from bot.model.settings import Clinic
 from bot.service import late
 from bot.store import load
 from bot.store.rows import send
-from demo.stage import Stage
 from demo.standin.values import User
 from tests.service.box import CLINIC, Box, at, plan
+from tests.service.kept import Beginnings
 from tests.service.test_nobody_to_page import NOBODY, own_chat
 
 BLOOD, BREATH = "he threw up blood", "she cannot breathe, her gums are blue"
@@ -82,19 +82,24 @@ async def two_homes(box: Box) -> User:
     return ana
 
 
+async def _two_homes_and_a_vet(box: Box) -> None:
+    await box.with_patient(plan())
+    await own_chat(box, "Dr Okafor")
+    await two_homes(box)
+
+
+def _named(box: Box, name: str) -> User:
+    return next(user for user in box.stage.standin.chats.users.values() if user.name == name)
+
+
 @asynccontextmanager
-async def _practice() -> AsyncIterator[tuple[Box, User, User]]:
+async def _practice(beginnings: Beginnings) -> AsyncIterator[tuple[Box, User, User]]:
     clinic = Clinic.model_validate(CLINIC)
     with tempfile.TemporaryDirectory() as folder:
-        async with Stage(clinic, Path(folder) / "practice.db", at(0, 15)) as stage:
-            people = stage.standin
-            nurse = people.user("Kim, nurse")
-            desk = await stage.staff_chat("Surgery desk", [nurse])
-            box = Box(stage, nurse, desk, people.user("Ines"), people.user("Marco", "es"))
-            await box.with_patient(plan())
-            okafor = await own_chat(box, "Dr Okafor")
-            ana = await two_homes(box)
-            yield box, okafor, ana
+        path = Path(folder) / "practice.db"
+        box = await beginnings.box(clinic, path, _two_homes_and_a_vet)
+        async with box.stage:
+            yield box, _named(box, "Dr Okafor"), _named(box, "Ana")
 
 
 KINDS = st.sampled_from(("ok", "ok", "500", "429", "hang", "400", "403"))
@@ -106,9 +111,9 @@ SPELLS = st.lists(
 tells of an emergency."""
 
 
-async def _played(spells: list[tuple[str, ...]]) -> list[str]:
+async def _played(beginnings: Beginnings, spells: list[tuple[str, ...]]) -> list[str]:
     """What does not hold."""
-    async with _practice() as (box, okafor, ana):
+    async with _practice(beginnings) as (box, okafor, ana):
         weather = Weather(box)
         staff = (box.desk.id, box.stage.standin.private(okafor).id)
         homes = {
@@ -142,8 +147,10 @@ async def _played(spells: list[tuple[str, ...]]) -> list[str]:
     suppress_health_check=[HealthCheck.too_slow],
 )  # fmt: skip
 @given(SPELLS)
-def test_in_three_minutes_it_has_come_or_the_household_knows(spells: list[tuple[str, ...]]) -> None:
-    assert asyncio.run(_played(spells)) == []
+def test_in_three_minutes_it_has_come_or_the_household_knows(
+    beginnings: Beginnings, spells: list[tuple[str, ...]]
+) -> None:
+    assert asyncio.run(_played(beginnings, spells)) == []
 
 
 @pytest.mark.parametrize("own", [True, False])

@@ -53,8 +53,8 @@ async def test_after_hours_off_each_household_hears_once_and_is_asked_about_its_
     assert any("carprofen" in one for one in canela.heard(canela.ines)[-3:])
 
 
+@pytest.mark.begins(2, 12)
 async def test_a_short_stop_says_nothing(canela: Box) -> None:
-    await canela.to(2, 12)
     before = len(canela.heard(canela.ines))
     await _gone(canela, 1)
     assert not any("switched off" in one for one in canela.heard(canela.ines)[before:])

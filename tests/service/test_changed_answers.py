@@ -12,6 +12,7 @@ from demo.standin.values import Message
 from tests.pictures.made import data, leg
 from tests.service.box import CLINIC, Box
 from tests.service.camera import shown_picture
+from tests.service.kept import After, joined
 
 
 async def answers(box: Box, text: str, to: str = "TODAY") -> Message:
@@ -32,12 +33,15 @@ def clinic() -> Clinic:
     return Clinic.model_validate({**CLINIC, "duty": {"sun": ["Dr Okafor"]}})
 
 
+async def _asks(box: Box) -> None:
+    await box.to(5, 10)
+    await box.says(box.ines, "the incision smells bad")
+
+
 @pytest.fixture
-async def asked(canela: Box) -> Box:
+async def asked(after: After) -> Box:
     """Day 5, ten o'clock: a case is open."""
-    await canela.to(5, 10)
-    await canela.says(canela.ines, "the incision smells bad")
-    return canela
+    return await after(joined, _asks)
 
 
 async def state(box: Box, case: str = "1-2") -> str:

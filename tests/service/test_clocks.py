@@ -177,10 +177,10 @@ async def test_a_start_by_a_wrong_clock_leaves_no_case_without_another_way(
     assert any("EMERGENCY" in text for text in canela.heard(okafor)[heard:])
 
 
+@pytest.mark.begins(2, 12)
 async def test_a_start_by_a_wrong_clock_writes_down_no_hour_of_it(
     canela: Box, dates: list[tuple[datetime, float]]
 ) -> None:
-    await canela.to(2, 12)
     stage = canela.stage
     await stage.stop_bot()
     wall = Wall(at(9, 12))

@@ -36,10 +36,10 @@ async def _join(box: Box, name: str, role: str) -> User:
 # -- the life of a case ---------------------------------------------------------------
 
 
+@pytest.mark.begins(5, 10)
 async def test_a_case_is_taken_answered_and_closed_with_an_outcome_and_a_note(
     canela: Box,
 ) -> None:
-    await canela.to(5, 10)
     await canela.says(canela.ines, "he threw up blood")
     case = canela.case("EMERGENCY")
     await canela.staff_taps("I take it", case)
@@ -88,8 +88,8 @@ async def test_a_deadline_that_passes_is_told_to_everyone(canela: Box) -> None:
     assert canela.heard(other)[-1].startswith("Welcome")  # on no list: not woken
 
 
+@pytest.mark.begins(5, 10)
 async def test_staff_read_in_their_own_language_what_was_understood(canela: Box) -> None:
-    await canela.to(5, 10)
     await canela.says(canela.ines, "vomitó dos veces y no quiere comer nada")
     case = canela.case("TODAY").words
     assert "“vomitó dos veces y no quiere comer nada”" in case
@@ -182,10 +182,10 @@ async def test_answering_an_owner_takes_two_taps_and_goes_out_in_their_language(
 # -- changing the plan -------------------------------------------------------------------
 
 
+@pytest.mark.begins(4, 10)
 async def test_a_medicine_is_stopped_with_a_reason_and_never_asked_for_again(
     canela: Box,
 ) -> None:
-    await canela.to(4, 10)
     await canela.staff_says("/plan Canela")
     await canela.staff_taps("Medicines")
     await canela.staff_taps("Stop carprofen")
@@ -201,8 +201,8 @@ async def test_a_medicine_is_stopped_with_a_reason_and_never_asked_for_again(
     assert entry.data["why"] == "Suspected side effect"
 
 
+@pytest.mark.begins(4, 10)
 async def test_a_reason_may_be_written_and_leaving_it_changes_nothing(canela: Box) -> None:
-    await canela.to(4, 10)
     await canela.staff_says("/plan Canela")
     await canela.staff_taps("Cone")
     await canela.staff_taps("Leave it")
@@ -215,8 +215,8 @@ async def test_a_reason_may_be_written_and_leaving_it_changes_nothing(canela: Bo
     assert "changed by Kim, nurse: limped after Sunday" in canela.case("changed by").words
 
 
+@pytest.mark.begins(4, 10)
 async def test_a_new_medicine_is_checked_and_then_asked_for(canela: Box) -> None:
-    await canela.to(4, 10)
     order = (
         "/medicine Canela\nname: gabapentin\namount: {en: two capsules (200 mg), "
         "es: dos cápsulas (200 mg)}\nevery_hours: 12\nfirst_dose: 2026-03-07 20:00\ndays: 5"
@@ -235,8 +235,8 @@ async def test_a_new_medicine_is_checked_and_then_asked_for(canela: Box) -> None
     assert "gabapentin: two capsules" in canela.last(canela.ines, "gabapentin").words
 
 
+@pytest.mark.begins(4, 10)
 async def test_back_in_hospital_nothing_is_sent_until_resumed(canela: Box) -> None:
-    await canela.to(4, 10)
     await canela.staff_says("/plan Canela")
     for label in ("Pause or end", "Pause: back in hospital", "Not as hoped"):
         await canela.staff_taps(label)
@@ -251,8 +251,8 @@ async def test_back_in_hospital_nothing_is_sent_until_resumed(canela: Box) -> No
     assert len(canela.heard(canela.ines)) > before + 1
 
 
+@pytest.mark.begins(4, 10)
 async def test_when_the_patient_has_died_everything_stops_in_silence(canela: Box) -> None:
-    await canela.to(4, 10)
     await canela.says(canela.ines, "he threw up blood")
     heard, desk = len(canela.heard(canela.ines)), canela.case("EMERGENCY")
     await canela.staff_says("/plan Canela")
@@ -428,8 +428,8 @@ async def test_two_orders_that_wait_are_not_mixed_up(canela: Box) -> None:
     assert not any("tramadol" in text for text in canela.heard(canela.ines))
 
 
+@pytest.mark.begins(4, 10)
 async def test_an_ordinary_reply_is_never_taken_for_a_reason(canela: Box) -> None:
-    await canela.to(4, 10)
     await canela.says(canela.ines, "is the bruise normal?")
     question = canela.case("is the bruise normal")
     await canela.staff_says("/plan Canela")

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from bot.dosing.order import given_of
 from bot.model.chart import Chart
 from bot.model.ids import PatientId
@@ -45,16 +47,16 @@ async def test_given_twice_in_words_holds_the_next_one(canela: Box) -> None:
     assert _asked_to_give(canela) == before
 
 
+@pytest.mark.begins(2, 15)
 async def test_forgotten_this_morning_leaves_tonight_as_planned(canela: Box) -> None:
-    await canela.to(2, 15)
     await canela.says(canela.ines, "I forgot his carprofen this morning")
     before = _asked_to_give(canela)
     await canela.to(2, 20, 1)
     assert _asked_to_give(canela) == before + 1
 
 
+@pytest.mark.begins(2, 15)
 async def test_given_this_morning_leaves_tonight_as_planned(canela: Box) -> None:
-    await canela.to(2, 15)
     await canela.says(canela.ines, "I gave the carprofen this morning")
     before = _asked_to_give(canela)
     await canela.to(2, 20, 1)
@@ -76,8 +78,8 @@ async def _chart(box: Box) -> Chart:
     return found
 
 
+@pytest.mark.begins(2, 19, 50)
 async def test_a_late_tap_is_asked_when_it_was_and_never_loses_the_next_dose(canela: Box) -> None:
-    await canela.to(2, 19, 50)
     morning = _morning(canela)
     await canela.taps(canela.ines, "1 · Given", morning)
     await canela.taps(canela.ines, "At about 08:00")
@@ -86,8 +88,8 @@ async def test_a_late_tap_is_asked_when_it_was_and_never_loses_the_next_dose(can
     assert not any("do not give" in text for text in canela.heard(canela.ines))
 
 
+@pytest.mark.begins(2, 19, 50)
 async def test_a_late_tap_that_nobody_explains_counts_from_the_tap(canela: Box) -> None:
-    await canela.to(2, 19, 50)
     await canela.taps(canela.ines, "1 · Given", _morning(canela))
     await canela.to(2, 20, 9)  # the evening dose waits: was the morning's given just now?
     assert not any("Give carprofen" in text for text in canela.heard(canela.ines)[-2:])
@@ -104,8 +106,8 @@ async def test_a_late_tap_that_nobody_explains_counts_from_the_tap(canela: Box) 
     assert _asked_to_give(canela) == asked + 1
 
 
+@pytest.mark.begins(2, 11)
 async def test_a_dose_some_hours_late_with_no_word_of_when_needs_nobody(canela: Box) -> None:
-    await canela.to(2, 11)
     await canela.taps(canela.ines, "1 · Given", _morning(canela))
     await canela.to(2, 11, 21)
     assert "given at 11:00, when you told me" in canela.heard(canela.ines)[-1]
@@ -114,8 +116,8 @@ async def test_a_dose_some_hours_late_with_no_word_of_when_needs_nobody(canela: 
     assert not any("carprofen" in text for text in canela.on_desk())
 
 
+@pytest.mark.begins(2, 12)
 async def test_two_late_taps_on_one_prompt_are_both_kept(canela: Box) -> None:
-    await canela.to(2, 12)
     morning = _morning(canela)
     await canela.taps(canela.ines, "1 · Given", morning)
     await canela.taps(canela.ines, "2 · Given", morning)

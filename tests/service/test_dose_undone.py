@@ -11,6 +11,7 @@ from bot.model.ids import PatientId
 from bot.store import load
 from demo.standin.values import Message
 from tests.service.box import Box, at
+from tests.service.kept import After, joined
 
 EVENING, LATER = at(2, 20), at(2, 20, 30)
 
@@ -33,16 +34,21 @@ def asked(box: Box, med: str = "carprofen") -> list[Message]:
     return [m for m in mine if f"Give {med}" in m.words]
 
 
+async def _given_late(box: Box) -> None:
+    await box.to(1, 20, 1)
+    await box.taps(box.ines, "1 · Given")
+    await box.to(2, 12, 30)
+    await box.says(box.ines, "gave the carprofen just now")
+
+
 @pytest.fixture
-async def moved(canela: Box) -> tuple[Box, Message]:
+async def moved(after: After) -> tuple[Box, Message]:
     """Day 2: carprofen, every 12 hours and at least 8 apart, was given at 12:30 instead of
     at 8, so the dose of 20:00 waits until 20:30."""
-    await canela.to(1, 20, 1)
-    await canela.taps(canela.ines, "1 · Given")
-    await canela.to(2, 12, 30)
-    message = await canela.says(canela.ines, "gave the carprofen just now")
-    assert await coming(canela) == LATER
-    return canela, message
+    box = await after(joined, _given_late)
+    assert await coming(box) == LATER
+    at_home = box.stage.standin.messages(box.stage.standin.private(box.ines))
+    return box, next(m for m in at_home if m.words == "gave the carprofen just now")
 
 
 async def test_taken_back_the_next_dose_comes_when_it_was_planned_with_the_others(

@@ -143,9 +143,9 @@ async def test_a_short_delay_prompts_what_stands_now(canela: Box) -> None:
     assert not any(ASKED.format("cephalexin") in one for one in said)
 
 
+@pytest.mark.begins(3, 19, 50)
 @pytest.mark.parametrize("hours", [1.5, 2.5, 4, 4.5, 5.9])
 async def test_off_on_friday_evening_nothing_waits_until_monday(canela: Box, hours: float) -> None:
-    await canela.to(3, 19, 50)
     before = len(canela.heard(canela.ines))
     end = at(3, 19, 50) + timedelta(hours=hours)
     await canela.stage.stop_bot()
@@ -163,8 +163,8 @@ async def test_off_on_friday_evening_nothing_waits_until_monday(canela: Box, hou
     assert any("I was away from" in one for one in canela.on_desk())
 
 
+@pytest.mark.begins(3, 19, 50)
 async def test_what_was_told_while_the_bot_was_off_is_read_first(canela: Box) -> None:
-    await canela.to(3, 19, 50)
     before = len(canela.heard(canela.ines))
     await canela.stage.stop_bot()
     canela.stage.clock.jump(at(3, 20, 10))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from tests.service.box import Box, plan
 
 
@@ -98,8 +100,8 @@ async def test_two_patients_in_one_household_are_told_apart(canela: Box) -> None
     assert "vomiting: yes" in await canela.seen(2)
 
 
+@pytest.mark.begins(3, 10)
 async def test_what_is_next_and_what_is_normal_by_button_and_by_words(canela: Box) -> None:
-    await canela.to(3, 10)
     await canela.says(canela.ines, "what's next?")
     assert "today at 13:00" in canela.last(canela.ines, "Next for Canela").words
     await canela.says(canela.ines, "menu")

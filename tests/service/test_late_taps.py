@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from demo.standin.values import Message
 from tests.service.box import Box
 
@@ -40,8 +42,8 @@ async def late(box: Box, label: str = "1 · Given") -> Message:
     return box.last(box.ines, QUESTION)
 
 
+@pytest.mark.begins(2, 11)
 async def test_words_answer_when_it_was_given(canela: Box) -> None:
-    await canela.to(2, 11)
     for words, noted in (
         ("at 8", "08:00"),
         ("about 8:15", "08:15"),
@@ -61,6 +63,7 @@ async def test_words_answer_when_it_was_given(canela: Box) -> None:
     assert not any("No answer" in text for text in canela.heard(canela.ines))
 
 
+@pytest.mark.begins(2, 11)
 async def test_words_that_do_not_say_when_note_nothing(canela: Box) -> None:
     await late(canela)
     for words in ("yes", "last night", "at 3"):
@@ -69,6 +72,7 @@ async def test_words_that_do_not_say_when_note_nothing(canela: Box) -> None:
         assert "You're welcome" not in canela.last(canela.ines).words
 
 
+@pytest.mark.begins(2, 11)
 async def test_an_edited_answer_is_the_same_dose_at_the_other_time(canela: Box) -> None:
     await late(canela)
     message = await canela.says(canela.ines, "just now")
@@ -159,8 +163,8 @@ async def test_the_same_one_in_words(canela: Box) -> None:
     assert "Give carprofen" in canela.last(canela.ines, "carprofen").words
 
 
+@pytest.mark.begins(2, 10)
 async def test_an_old_prompt_says_of_which_day_it_is(canela: Box) -> None:
-    await canela.to(2, 10)
     await canela.taps(canela.ines, "1 · Given", prompts(canela, 1)[0])
     question = canela.last(canela.ines, QUESTION)
     assert question.labels[0] == "Yesterday, at about 20:00"
@@ -168,8 +172,8 @@ async def test_an_old_prompt_says_of_which_day_it_is(canela: Box) -> None:
     assert question.words == "✓ Noted: carprofen given (yesterday, 20:00)."
 
 
+@pytest.mark.begins(2, 10)
 async def test_just_now_on_an_old_prompt_is_the_dose_that_waits(canela: Box) -> None:
-    await canela.to(2, 10)
     await canela.taps(canela.ines, "1 · Given", prompts(canela, 1)[0])
     await canela.taps(canela.ines, "Just now")
     # Nobody at home still reads "give" for this morning.
@@ -178,8 +182,8 @@ async def test_just_now_on_an_old_prompt_is_the_dose_that_waits(canela: Box) -> 
     assert "Give carprofen" in canela.last(canela.ines, "carprofen").words
 
 
+@pytest.mark.begins(2, 19, 50)
 async def test_told_in_words_the_next_dose_waits_no_longer(canela: Box) -> None:
-    await canela.to(2, 19, 50)
     await canela.taps(canela.ines, "1 · Given", prompts(canela, 2)[0])
     await canela.says(canela.ines, "gave the carprofen at 8 this morning")
     await canela.to(2, 20, 1)
@@ -206,6 +210,7 @@ async def test_a_dose_before_the_stay_is_noted_after_it_began(canela: Box) -> No
     assert await canela.seen() == ["dose: given"]
 
 
+@pytest.mark.begins(2, 11)
 async def test_the_bot_may_be_killed_in_between(canela: Box) -> None:
     await late(canela)
     await canela.stage.stop_bot()
@@ -221,6 +226,7 @@ async def test_a_button_of_last_week_says_that_it_is_over(canela: Box) -> None:
     assert await canela.taps(canela.ines, "1 · Given", old) == "This one is over."
 
 
+@pytest.mark.begins(2, 11)
 async def test_a_mistake_that_is_a_poisoning_is_never_taken_for_a_slip(canela: Box) -> None:
     await late(canela)
     before = len(canela.heard(canela.ines))

@@ -20,8 +20,8 @@ from bot.model.ids import PatientId
 from bot.model.settings import Clinic
 from bot.store import load
 from bot.store.audit import verify
-from demo.stage import Stage
 from tests.service.box import CLINIC, Box, at, plan
+from tests.service.kept import Beginnings
 from tests.service.test_hours import down, up
 
 GAPS = {"carprofen": (12, 8.0), "gabapentin": (8, 5.0), "cephalexin": (12, 11.0)}
@@ -77,16 +77,18 @@ class _Heard:
                 kind[name].append(now)
 
 
-async def _play(begins: datetime, lasts: timedelta, *, program: bool, answers: bool) -> None:
+async def _until_start(box: Box) -> None:
+    await box.with_patient(plan(medicines=_medicines()))
+    await box.stage.advance(START)
+
+
+async def _play(
+    beginnings: Beginnings, begins: datetime, lasts: timedelta, *, program: bool, answers: bool
+) -> None:
     with tempfile.TemporaryDirectory() as folder:
         clinic = Clinic.model_validate(CLINIC)
-        async with Stage(clinic, Path(folder) / "practice.db", at(0, 15)) as stage:
-            people = stage.standin
-            nurse = people.user("Kim, nurse")
-            desk = await stage.staff_chat("Surgery desk", [nurse])
-            box = Box(stage, nurse, desk, people.user("Ines"), people.user("Marco", "es"))
-            await box.with_patient(plan(medicines=_medicines()))
-            await stage.advance(START)
+        box = await beginnings.box(clinic, Path(folder) / "practice.db", _until_start)
+        async with box.stage as stage:
             heard = _Heard(box)
             heard.listen()
             await stage.advance(begins)
@@ -162,8 +164,8 @@ async def _nothing_is_too_close_too_late_or_unsaid(heard: _Heard) -> None:
     answers=st.booleans(),
 )
 def test_no_outage_advises_two_doses_or_loses_one(
-    minutes: int, lasts: int, program: bool, answers: bool
+    beginnings: Beginnings, minutes: int, lasts: int, program: bool, answers: bool
 ) -> None:
     begins = START + timedelta(minutes=minutes)
     length = timedelta(minutes=lasts)
-    asyncio.run(_play(begins, length, program=program, answers=answers))
+    asyncio.run(_play(beginnings, begins, length, program=program, answers=answers))

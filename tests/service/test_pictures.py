@@ -37,8 +37,8 @@ HEIC = with_place(leg().rotate(90, expand=True), "HEIF", orientation=6)
 # -- kept -----------------------------------------------------------------------------------
 
 
+@pytest.mark.begins(3, 10)
 async def test_a_picture_at_any_time_is_thanked_shown_to_staff_and_kept_clean(canela: Box) -> None:
-    await canela.to(3, 10)
     before = len(canela.heard(canela.ines))
     await sends(canela, with_place(leg()))
     assert "in Canela's log" in canela.last(canela.ines).words
@@ -200,8 +200,8 @@ async def test_a_good_recheck_picture_is_thanked_and_shown_beside_the_first(rech
     assert both.width > 2 * both.height
 
 
+@pytest.mark.begins(2, 10)
 async def test_the_first_day_is_on_the_left(canela: Box) -> None:
-    await canela.to(2, 10)
     await sends(canela, data(lit(leg(), 0.5)))
     await canela.to(12, 13, 5)
     await sends(canela, GOOD, "looks dry")
@@ -376,10 +376,10 @@ async def test_an_iphones_file_answers_a_recheck_and_is_shown_upright_as_jpeg(
     assert "Left day 12, right day 12." in decisions(recheck)[-1].words
 
 
+@pytest.mark.begins(5, 10)
 async def test_at_any_other_time_staff_get_it_as_a_picture_and_an_answer_goes_to_its_case(
     canela: Box,
 ) -> None:
-    await canela.to(5, 10)
     await sends_file(canela, HEIC, "IMG_0042.HEIC", "there is pus coming out of the incision")
     (copy,) = copies(canela)
     assert shown_picture(canela, copy).format == "JPEG"
@@ -418,8 +418,8 @@ async def test_a_file_that_never_said_it_was_a_picture_is_left_to_staff(canela: 
 # -- words and cases ------------------------------------------------------------------------
 
 
+@pytest.mark.begins(5, 10)
 async def test_a_picture_with_alarming_words_is_a_case_that_shows_it(canela: Box) -> None:
-    await canela.to(5, 10)
     await sends(canela, GOOD, "there is pus coming out of the incision")
     case = canela.case("[with a picture]")
     assert "there is pus" in case.words
@@ -447,8 +447,8 @@ async def test_a_picture_in_place_of_words_about_something_else_is_a_case(canela
     assert "phone" in canela.last(canela.ines).words
 
 
+@pytest.mark.begins(5, 10)
 async def test_a_voice_message_is_never_taken_for_fine(canela: Box) -> None:
-    await canela.to(5, 10)
     canela.stage.standin.send(canela.ines, None, "voice", b"OggS", name="v.ogg", mime="audio/ogg")
     await canela.stage.settle()
     assert "not sure that I understood" in canela.last(canela.ines).words

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
+import pytest
+
 from tests.service.box import Box, plan
 
 NIGHT = "his gums look white and he is breathing really hard"
 
 
+@pytest.mark.begins(2, 2, 10)
 async def test_an_emergency_at_night_tells_the_owner_what_to_do_and_whom_to_phone(
     canela: Box,
 ) -> None:
-    await canela.to(2, 2, 10)
     await canela.says(canela.ines, NIGHT)
     told = canela.last(canela.ines, "This cannot wait").words
     assert "Night Ridge Animal Emergency, +1 303 555 0199" in told
@@ -29,8 +31,8 @@ async def test_staff_see_who_when_why_the_own_words_and_a_number(canela: Box) ->
     assert case.labels == ["I take it", "Ready answers", "Close"]
 
 
+@pytest.mark.begins(2, 2, 10)
 async def test_an_emergency_is_paged_until_someone_takes_it(canela: Box) -> None:
-    await canela.to(2, 2, 10)
     await canela.says(canela.ines, NIGHT)
     await canela.to(2, 2, 31)
     pages = [text for text in canela.on_desk() if "Nobody has taken this yet" in text]
@@ -62,8 +64,8 @@ async def test_then_the_next_person_is_paged_too(canela: Box) -> None:
     assert len(canela.on_desk()) == pages
 
 
+@pytest.mark.begins(2, 2, 10)
 async def test_pages_survive_a_restart(canela: Box) -> None:
-    await canela.to(2, 2, 10)
     await canela.says(canela.ines, NIGHT)
     await canela.stage.stop_bot()
     canela.stage.clock.jump(canela.stage.clock.now().replace(minute=45))
@@ -72,10 +74,10 @@ async def test_pages_survive_a_restart(canela: Box) -> None:
     assert any("Nobody has taken this yet" in text for text in canela.on_desk())
 
 
+@pytest.mark.begins(5, 10)
 async def test_five_messages_on_one_matter_are_one_case_and_a_worse_one_raises_it(
     canela: Box,
 ) -> None:
-    await canela.to(5, 10)
     await canela.says(canela.ines, "he threw up once this morning, ate his breakfast after")
     await canela.says(canela.ines, "he threw up again")
     await canela.says(canela.ines, "he threw up blood")
@@ -116,8 +118,8 @@ async def test_nobody_joined_is_noticed_too(practice: Box) -> None:
     assert "Canela" in practice.case("TODAY").words
 
 
+@pytest.mark.begins(4, 10)
 async def test_staff_answer_through_the_case_and_read_what_comes_back(canela: Box) -> None:
-    await canela.to(4, 10)
     await canela.says(canela.ines, "is that bruise on the shin normal?")
     await canela.staff_says("Yes, that often slides down. Send a picture tonight.",
                             canela.case("is that bruise"))  # fmt: skip
@@ -128,8 +130,8 @@ async def test_staff_answer_through_the_case_and_read_what_comes_back(canela: Bo
     assert any(r.kind == "staff" and r.author == "Kim, nurse" for r in await canela.log())
 
 
+@pytest.mark.begins(5, 10)
 async def test_closing_a_case_ends_it(canela: Box) -> None:
-    await canela.to(5, 10)
     await canela.says(canela.ines, "the incision looks red today")
     await canela.staff_taps("Close")
     await canela.staff_taps("Advice given")

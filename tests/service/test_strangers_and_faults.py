@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from itertools import pairwise
 
+import pytest
+
 from bot.store import load
 from bot.store.audit import verify
 from tests.service.box import Box, plan
@@ -72,8 +74,8 @@ async def test_a_button_of_another_chat_is_worthless(canela: Box) -> None:
     assert await canela.seen() == []
 
 
+@pytest.mark.begins(5, 10)
 async def test_an_owner_trying_staff_actions_gets_nothing(canela: Box) -> None:
-    await canela.to(5, 10)
     await canela.says(canela.ines, "he threw up blood")
     case = canela.case("EMERGENCY")
     data = case.buttons[0][0]["callback_data"]
@@ -103,8 +105,8 @@ async def test_staff_hear_when_the_owner_blocks_the_bot(canela: Box) -> None:
     assert any(r.kind == "not_sent" for r in log)
 
 
+@pytest.mark.begins(5, 10)
 async def test_an_upgraded_group_stays_the_staff_chat(canela: Box) -> None:
-    await canela.to(5, 10)
     canela.desk = canela.stage.standin.upgrade_group(canela.desk)
     await canela.stage.settle()
     await canela.says(canela.ines, "he threw up blood")
@@ -113,8 +115,8 @@ async def test_an_upgraded_group_stays_the_staff_chat(canela: Box) -> None:
     assert "Taken by Kim, nurse" in canela.case("EMERGENCY").words
 
 
+@pytest.mark.begins(5, 10)
 async def test_a_group_upgraded_while_the_bot_was_away_is_found_by_sending(canela: Box) -> None:
-    await canela.to(5, 10)
     old = canela.desk
     canela.desk = canela.stage.standin.upgrade_group(old)
     canela.stage.standin.chats.updates.pending.clear()  # the news of it was lost
@@ -193,8 +195,8 @@ async def test_a_staff_chat_that_is_gone_passes_the_emergency_to_its_people(cane
     assert "EMERGENCY" in canela.last(okafor, "EMERGENCY").words
 
 
+@pytest.mark.begins(5, 10)
 async def test_a_sticker_is_never_taken_as_fine(canela: Box) -> None:
-    await canela.to(5, 10)
     canela.stage.standin.send(canela.ines, None, "voice", b"OggS", name="v.ogg", mime="audio/ogg")
     await canela.stage.settle()
     assert "not sure that I understood" in canela.last(canela.ines, "not sure").words

@@ -63,8 +63,8 @@ async def test_a_command_that_nobody_gave_ends_no_course(
     assert await _state(canela) == "active"
 
 
+@pytest.mark.begins(5, 10)
 async def test_words_that_were_forwarded_from_home_are_read(canela: Box) -> None:
-    await canela.to(5, 10)
     mark = FORWARDED[0]
     await _comes(canela, _raw(canela, canela.ines, canela.ines.id, "he threw up blood", **mark))
     assert "EMERGENCY" in canela.case("EMERGENCY").words
@@ -190,8 +190,8 @@ async def test_failures_of_a_household_all_reach_staff(
     assert all(f"line {n}." in said for n in range(MOST + 5))
 
 
+@pytest.mark.begins(5, 10)
 async def test_half_a_character_keeps_back_nothing(canela: Box) -> None:
-    await canela.to(5, 10)
     bad = _raw(canela, canela.nurse, canela.nurse.id, "\ud83d broken \udc00")
     bad["message"]["from"]["first_name"] = "\ud800"
     bad["message"]["unheard_of"] = {"\udfff": "\udfff"}
@@ -204,10 +204,10 @@ async def test_half_a_character_keeps_back_nothing(canela: Box) -> None:
     assert "EMERGENCY" in canela.case("EMERGENCY").words
 
 
+@pytest.mark.begins(5, 10)
 async def test_what_cannot_be_stored_is_kept_without_its_words(
     canela: Box, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    await canela.to(5, 10)
     bad = _raw(canela, canela.nurse, canela.nurse.id, "poison")
     whole = Tx.run
 
@@ -225,11 +225,11 @@ async def test_what_cannot_be_stored_is_kept_without_its_words(
     assert "EMERGENCY" in canela.case("EMERGENCY").words
 
 
+@pytest.mark.begins(5, 10)
 @pytest.mark.parametrize("known", [True, False])
 async def test_a_failing_update_blocks_none_and_is_no_urgent_page(
     canela: Box, monkeypatch: pytest.MonkeyPatch, known: bool
 ) -> None:
-    await canela.to(5, 10)
     whole = work.think
 
     def think(tx: Tx, practice: Any, event: Any, now: Any) -> Any:
@@ -258,10 +258,10 @@ async def test_a_failing_update_blocks_none_and_is_no_urgent_page(
     assert [row["urgent"] for row in rows] == [0]
 
 
+@pytest.mark.begins(5, 10)
 async def test_a_failure_that_cannot_even_be_told_blocks_none(
     canela: Box, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    await canela.to(5, 10)
     whole = translate.incoming
 
     def incoming(raw: Any, received: Any) -> Any:

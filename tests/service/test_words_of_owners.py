@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import pytest
+
 from tests.service.box import Box, at, plan
 
 
@@ -40,8 +42,8 @@ async def test_spanish_is_read_and_answered_in_spanish(canela: Box) -> None:
     )
 
 
+@pytest.mark.begins(2, 11)
 async def test_what_is_not_understood_is_asked_once_then_goes_to_staff(canela: Box) -> None:
-    await canela.to(2, 11)
     await canela.says(canela.ines, "tell ham the thing is gone purple with sandra full stop")
     asked = canela.last(canela.ines, "not sure that I understood")
     assert "The incision" in asked.labels
@@ -53,8 +55,8 @@ async def test_what_is_not_understood_is_asked_once_then_goes_to_staff(canela: B
     assert "By next working day" in case.words
 
 
+@pytest.mark.begins(2, 11)
 async def test_an_unanswered_question_of_ours_goes_to_staff_as_well(canela: Box) -> None:
-    await canela.to(2, 11)
     await canela.says(canela.ines, "the blorp of the zibble again")
     await canela.to(2, 11, 30)
     assert "zibble" in canela.case("zibble").words
@@ -72,8 +74,8 @@ async def test_a_topic_and_a_value_by_button_clear_it_up(canela: Box) -> None:
     assert not any("not understood" in text.casefold() for text in canela.on_desk()[before:])
 
 
+@pytest.mark.begins(5, 10)
 async def test_an_edited_message_corrects(canela: Box) -> None:
-    await canela.to(5, 10)
     message = await canela.says(canela.ines, "he threw up twice")
     assert "vomiting: yes" in await canela.seen()
     canela.stage.standin.edit(message, "he did not throw up, that was the cat")
@@ -85,8 +87,8 @@ async def test_an_edited_message_corrects(canela: Box) -> None:
     assert any(r.kind == "said" and "threw up twice" in r.text for r in log)
 
 
+@pytest.mark.begins(5, 10)
 async def test_undo_takes_back_the_last_words(canela: Box) -> None:
-    await canela.to(5, 10)
     await canela.says(canela.ines, "he is limping more today")
     before = await canela.seen()
     assert before
@@ -95,8 +97,8 @@ async def test_undo_takes_back_the_last_words(canela: Box) -> None:
     assert "Taken back" in canela.last(canela.ines).words
 
 
+@pytest.mark.begins(3, 10)
 async def test_a_question_gets_what_is_expected_on_that_day(canela: Box) -> None:
-    await canela.to(3, 10)
     await canela.says(canela.ines, "is the bruise normal?")
     answer = canela.last(canela.ines, "For day 3").words
     assert "first week" in answer
@@ -140,16 +142,16 @@ async def test_a_traveller_gets_prompts_by_the_new_clock(canela: Box) -> None:
     assert any(r.kind == "plan" and "Europe/Madrid" in r.text for r in log)
 
 
+@pytest.mark.begins(4, 2, 10)
 async def test_a_question_about_a_persons_medicine_is_warned_of(canela: Box) -> None:
-    await canela.to(4, 2, 10)
     await canela.says(canela.ines, "can I give him ibuprofen?")
     told = canela.last(canela.ines, "nothing that the clinic did not order").words
     assert "can poison a pet" in told
     assert "+1 303 555 0199" in told
 
 
+@pytest.mark.begins(4, 2, 10)
 async def test_a_part_of_a_day_counts_from_its_beginning(canela: Box) -> None:
-    await canela.to(4, 2, 10)
     await canela.says(canela.ines, "no ha hecho pipi desde ayer en la tarde")
     assert "TODAY" in canela.case("pipi").words
 
@@ -173,7 +175,7 @@ async def test_a_bandage_check_is_answered_and_cleared_up_in_its_own_terms(pract
     assert "bandage: tight" in await box.seen()
 
 
+@pytest.mark.begins(2, 11)
 async def test_nobody_without_a_bandage_is_offered_one(canela: Box) -> None:
-    await canela.to(2, 11)
     await canela.says(canela.ines, "the blorp of the zibble again")
     assert "The bandage" not in canela.last(canela.ines, "not sure that I understood").labels

@@ -6,17 +6,21 @@ import pytest
 
 from bot.store.whole import courses
 from tests.service.box import Box, plan
+from tests.service.kept import After
 
 
-@pytest.fixture
-async def healed(practice: Box) -> Box:
-    """The question of day 30 has come to Ines and Marco; Canela came home late."""
-    box = await practice.with_patient(plan(home="2026-04-01T10:30", medicines=[]))
+async def _heals(box: Box) -> None:
+    await box.with_patient(plan(home="2026-04-01T10:30", medicines=[]))
     await box.taps(box.ines, "Add someone at home")
     box.stage.standin.start(box.marco, box.last(box.ines, "start=").words.split()[-1])
     await box.stage.settle()
     await box.to(30, 13, 5)
-    return box
+
+
+@pytest.fixture
+async def healed(after: After) -> Box:
+    """The question of day 30 has come to Ines and Marco; Canela came home late."""
+    return await after(_heals)
 
 
 async def _counts(box: Box, day: int) -> str | None:
