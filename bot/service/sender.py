@@ -11,6 +11,7 @@ from datetime import datetime, timedelta
 from functools import partial
 
 from bot.events.undelivered import GONE
+from bot.events.unreached import KIND as NOBODY
 from bot.model.chat import (
     Delivered,
     Delivery,
@@ -63,6 +64,8 @@ LONGEST_SEND = 180.0
 COPIES = 24
 """So many numbers before a message that was sent again are looked at for a copy of it, for each
 try in that chat of which nobody knows whether it came."""
+TRUTH, TRUTHS = timedelta(minutes=1), 60
+"""How long after, and how often in all, that nobody could be reached is tried though refused."""
 FINISH_SECONDS = 10.0
 """So long a stopping bot waits for what is under way."""
 
@@ -294,6 +297,10 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
             log(tx, "delivery", "bot", got.why, now, message.patient, _never(row, message), by)
             _take_buttons_of_copies(tx, row, message, None, now)
         hand_on(tx, row, message, got.why.removeprefix(OVER), now)
+    elif message.dedupe.startswith(f"{NOBODY}:") and row["attempts"] < TRUTHS:
+        # Nobody else tells them that they must phone: what is refused now may be taken later.
+        logger.warning("%s was refused: %s", message.dedupe, got.why)
+        _retry(tx, row, now + TRUTH, got.why, uncertain=0)
     else:
         level = logging.DEBUG if COPY in message.dedupe else logging.WARNING
         logger.log(level, "%s was refused: %s", message.dedupe, got.why)

@@ -120,11 +120,13 @@ async def _played(beginnings: Beginnings, spells: list[tuple[str, ...]]) -> list
             "ines": (box.ines, BLOOD, "Canela", "1-1"), "ana": (ana, BREATH, "Luna", "2-1"),
         }  # fmt: skip
         told: list[tuple[datetime, str]] = []
-        wrong, held = [], set[int]()  # and the chats with which the platform asked to wait
+        # And the chats with which the platform asked to wait, or that had blocked the bot: they
+        # are there again once they write.
+        wrong, held = [], set[int]()
         for n, (*kinds, who) in enumerate(spells):
             chats = (*staff, *(box.stage.standin.private(homes[one][0]).id for one in homes))
             weather.chats = dict(zip(chats, kinds, strict=True))
-            held |= {chat for chat, kind in weather.chats.items() if kind == "429"}
+            held |= {chat for chat, kind in weather.chats.items() if kind in ("429", "403")}
             for name in homes:
                 if who in (name, "both"):
                     told.append((box.stage.clock.now(), name))
