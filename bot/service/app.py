@@ -22,7 +22,6 @@ from bot.model.chat import Delivery, Incoming, Outgoing
 from bot.model.effects import Effects
 from bot.model.ids import EventId
 from bot.model.settings import Clinic
-from bot.reading import sounds_grave
 from bot.store.apply import apply
 from bot.store.database import Database, StorageTrouble, Tx, moment, stamp
 from bot.store.inbox import keep_rows, kept
@@ -37,6 +36,7 @@ from .alert import Alert, Trouble
 from .away import BEAT, beat, look_back
 from .clock import Clock, SystemClock
 from .clock_watch import Believed, ClockWatch, due_soon
+from .ear import Ear
 from .late import any_late, handle_late, next_late
 from .lookout import LOOK, Lookout, Webhook
 from .media import handle_media
@@ -105,7 +105,7 @@ class App:
         self._kept_all, self._read_until = True, 0.0
         self._fetch = asyncio.Event()
         self._clock_moved = asyncio.Event()
-        self.shelf = Shelf(path)
+        self.shelf, self._ear = Shelf(path), Ear()
         self.storage = StorageWatch(
             self.db, lambda: self.clock.now(), self._say_at_once, self._storage_alarm
         )
@@ -115,7 +115,7 @@ class App:
         )
         self._looking_part = Part("looking out", self._looking_out, _always, slow=LONGEST_LOOK)
         self._sending_part = Part(
-            "sending", self._sending, self._could_send, lambda: self.sender.again()
+            "sending", self._sending, self._could_send, lambda: self.sender.again(self.clock.now())
         )
         self.practice: Practice
         self.sender: Sender
@@ -136,7 +136,7 @@ class App:
             await self.db.transact(lambda tx: tx.run("due_first_board", due_at=stamp(opens)))
             await self.db.transact(lambda tx: tx.run("due_given_up"))
             await due_soon(self.db, self.clock.now(), LONGEST_RETRY)
-            if again := await recover(self.db):
+            if again := await recover(self.db, self.clock.now()):
                 logger.info("%d messages were under way at the last stop: sent again", again)
             self.db.on_trouble = self.storage.seen
         except BaseException:
@@ -188,7 +188,7 @@ class App:
         if not rows:
             return
         try:
-            await keep_rows(self.db, rows, sounds_grave)
+            await keep_rows(self.db, rows, self._ear)
         except StorageTrouble:
             self.storage.unheard(events)
             raise
@@ -275,7 +275,7 @@ class App:
         if trusted and abs(now - self._beaten) >= BEAT:
             gaps = first or self._clock.of_machine
             away = await self.db.transact(
-                lambda tx: look_back(tx, self.practice, now) if gaps else beat(tx, now)
+                lambda tx: look_back(tx, self.practice, now) if gaps else beat(tx, now), long=gaps
             )
             if away and not first and self._polls:
                 self._reads_first()

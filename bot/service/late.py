@@ -4,7 +4,6 @@ the household hears; of a household that nothing reaches staff hear."""
 
 from __future__ import annotations
 
-import logging
 from datetime import datetime, timedelta
 
 from bot.events.undelivered import NOT_THROUGH
@@ -14,10 +13,8 @@ from bot.model.urgency import Urgency
 from bot.store.database import Database, Row, Tx, moment, stamp
 from bot.store.rows import log, put_due
 
+from .begun import begin, ended, through
 from .pass_on import case_of, pass_on, told_to_nobody, unheard_of
-from .work import passing
-
-logger = logging.getLogger(__name__)
 
 SOONEST, LONGEST = timedelta(minutes=1), timedelta(minutes=15)
 BY_LEVEL = {Urgency.emergency: SOONEST, Urgency.same_day: timedelta(minutes=5)}
@@ -35,19 +32,28 @@ async def handle_late(db: Database, begun: datetime, now: datetime) -> bool:
     the bot had ``begun`` to run is counted from then."""
     late = await db.read(lambda tx: [row for row, at in _waiting(tx, begun, now) if at <= now])
     for row in late:
-        try:
-            await db.transact(lambda tx, row=row: _late(tx, row, now))  # type: ignore[misc]
-        except Exception as error:
-            if passing(error):
-                raise
-            logger.exception("what follows of %s, which waits, could not be done", row["dedupe"])
-            await db.transact(lambda tx, row=row: _noted(tx, row, now))  # type: ignore[misc]
+        await _follows(db, row, now)
     return bool(late)
 
 
 def any_late(tx: Tx, begun: datetime, now: datetime) -> bool:
     """Whether anything waits too long by now."""
     return any(at <= now for _, at in _waiting(tx, begun, now))
+
+
+async def _follows(db: Database, row: Row, now: datetime) -> None:
+    key = f"late:{row['id']}"
+    stage = await db.transact(lambda tx: begin(tx, key, now))
+
+    def left(tx: Tx, why: str) -> None:
+        ended(tx, key)
+        _noted(tx, row, now)
+
+    def whole(tx: Tx) -> None:
+        ended(tx, key)
+        _late(tx, row, now)
+
+    await through(db, key, stage, whole, left, left)
 
 
 def next_late(tx: Tx, begun: datetime, now: datetime) -> datetime | None:

@@ -35,7 +35,7 @@ from bot.store.shelf import Kept, Shelf
 from bot.telegram.client import Client
 from bot.telegram.outcome import PlatformError, TokenWrong
 
-from .work import passing
+from .begun import Stage, begin, ended, error_in_words, passing, through, told_or_left
 
 logger = logging.getLogger(__name__)
 
@@ -91,9 +91,32 @@ async def handle_media(
         if passing(error):
             raise
         logger.exception("%s could not be handled", row["key"])
-        why = f"{type(error).__name__}: {error}"
-        await db.transact(lambda tx: _again_later(tx, practice, row, why, now))
+        why = error_in_words(error)
+        await told_or_left(
+            db, row["key"],
+            lambda tx: _again_later(tx, practice, row, why, now),
+            lambda tx: _left(tx, row, why),
+        )  # fmt: skip
     return True
+
+
+async def _concluded(
+    db: Database, practice: Practice, row: Row, whole: Callable[[Tx], None], now: datetime
+) -> None:
+    """Keep what has come of it. A try is counted before, as what follows may find no end."""
+    key = f"due:{row['key']}"
+    stage = await db.transact(lambda tx: begin(tx, key, now))
+    never = stage is not Stage.work
+
+    def done(tx: Tx) -> None:
+        ended(tx, key)
+        whole(tx)
+
+    await through(
+        db, key, stage, done,
+        lambda tx, why: _again_later(tx, practice, row, why, now, last=never),
+        lambda tx, why: _left(tx, row, why),
+    )  # fmt: skip
 
 
 def _context(tx: Tx, practice: Practice, row: Row, now: datetime) -> FellDue | None:
@@ -116,9 +139,17 @@ def _done(tx: Tx, row: Row) -> None:
     tx.run("due_mark", key=row["key"], due_at=row["due_at"], state="done", error=None)
 
 
-def _again_later(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -> None:
+def _left(tx: Tx, row: Row, why: str) -> None:
+    ended(tx, f"due:{row['key']}")
+    tx.run("due_mark", key=row["key"], due_at=row["due_at"], state="failed", error=why)
+
+
+def _again_later(
+    tx: Tx, practice: Practice, row: Row, why: str, now: datetime, *, last: bool = False
+) -> None:
     """A mistake of ours: try thrice, then leave it, with a word to staff."""
-    last = row["attempts"] + 1 >= 3
+    ended(tx, f"due:{row['key']}")
+    last = last or row["attempts"] + 1 >= 3
     state = "failed" if last else "waiting"
     tx.run("due_mark", key=row["key"], due_at=row["due_at"], state=state, error=why)
     if last:
@@ -185,7 +216,9 @@ async def _fetch(
             if here is not None:
                 with contextlib.suppress(OSError):
                     here.unlink(missing_ok=True)
-    await db.transact(lambda tx: _kept(tx, practice, row, picture, looked, now))
+    await _concluded(
+        db, practice, row, lambda tx: _kept(tx, practice, row, picture, looked, now), now
+    )
 
 
 async def _room(db: Database, practice: Practice, shelf: Shelf, picture: Picture) -> None:
@@ -295,8 +328,9 @@ async def _review(
         # Counted first, as above; then it is shown as it came.
         await db.transact(lambda tx: tx.run("due_begun", key=row["key"], due_at=row["due_at"]))
         media, first = await apart.in_turn(partial(_together, shelf, chart, best, best.path))
-    await db.transact(
-        lambda tx: _reviewed(tx, practice, row, line, late, (best, media, first), now)
+    ready = (best, media, first)
+    await _concluded(
+        db, practice, row, lambda tx: _reviewed(tx, practice, row, line, late, ready, now), now
     )
 
 

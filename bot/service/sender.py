@@ -31,6 +31,7 @@ from bot.store.rows import log, log_arrived, move_chat, put_due, send
 from bot.store.staff_ways import COPY, NO_LONGER, clear_late, found, lost, still_staff
 from bot.telegram.pace import Pace
 
+from .begun import error_in_words, passing, told_or_left
 from .in_time import hand_on, too_late, wait, with_its_hour
 from .pass_on import (
     OVER,
@@ -41,7 +42,6 @@ from .pass_on import (
     tell_of_refused,
     told_to_nobody,
 )
-from .work import passing, storable
 
 logger = logging.getLogger(__name__)
 
@@ -66,13 +66,24 @@ COPIES = 24
 try in that chat of which nobody knows whether it came."""
 TRUTH, TRUTHS = timedelta(minutes=1), 60
 """How long after, and how often in all, that nobody could be reached is tried though refused."""
+LIVES, RESTS = 3, timedelta(seconds=20)
+"""A message that was tried so often, and was under way when the program ended, waits so long."""
+STOPPED = "stopped while it was being sent"
 FINISH_SECONDS = 10.0
 """So long a stopping bot waits for what is under way."""
 
 
-async def recover(db: Database) -> int:
-    """After a start: what was being sent when the program stopped goes again; how many."""
-    return await db.transact(lambda tx: tx.run("outbox_recover"))
+async def recover(db: Database, now: datetime) -> int:
+    """After a start: what was being sent when the program stopped goes again; how many. What was
+    under way at several such ends may be what ends it: the others go first."""
+
+    def whole(tx: Tx) -> int:
+        suspects = tx.all("outbox_suspect", lives=LIVES)
+        for row in suspects:
+            _retry(tx, row, now + RESTS, STOPPED, uncertain=1)
+        return len(suspects) + tx.run("outbox_recover", error=STOPPED)
+
+    return await db.transact(whole)
 
 
 class Sender:
@@ -140,11 +151,11 @@ class Sender:
                 plain -= not urgent
         return going
 
-    async def again(self) -> None:
+    async def again(self, now: datetime) -> None:
         """After a failure: nothing is under way any more, and all that was is uncertain."""
         await self.finish()
         self._failed = None
-        await recover(self._db)
+        await recover(self._db, now)
 
     async def finish(self, seconds: float = FINISH_SECONDS) -> None:
         """Wait for what is under way, so long at most; the rest is uncertain at the next start."""
@@ -176,8 +187,12 @@ class Sender:
             if passing(error):
                 raise
             logger.exception("%s cannot be sent", row["dedupe"])
-            why = storable(f"{type(error).__name__}: {error}")
-            await self._db.transact(lambda tx: _unsendable(tx, row, why, now))
+            why = error_in_words(error)
+            await told_or_left(
+                self._db, row["dedupe"],
+                lambda tx: _unsendable(tx, row, why, now),
+                lambda tx: _done(tx, row, "refused", None, why, now),
+            )  # fmt: skip
 
     async def _try(self, row: Row, now: datetime) -> None:
         message = Outgoing.model_validate_json(row["body"])
@@ -225,16 +240,22 @@ class Sender:
     async def _finish(self, row: Row, message: Outgoing, got: Delivery, now: datetime) -> None:
         if isinstance(got, TryAgain) and (message.kind != "edit" or got.after_seconds > 1):
             self._pace.hold(row["chat_id"], time.monotonic(), min(got.after_seconds, 600))
+        # It is there: to send it again, or to call it lost, would be untrue.
+        arrived = got.message if isinstance(got, Delivered) else None
+
+        def only_sent(tx: Tx) -> None:
+            _done(tx, row, "sent", arrived, None, now)
+
         try:
-            await self._db.transact(lambda tx: _mark(tx, row, message, got, now))
+            late = only_sent if arrived is not None else None
+            await self._db.transact(lambda tx: _mark(tx, row, message, got, now), late=late)
         except StorageTrouble:
             raise
         except Exception:
-            if not isinstance(got, Delivered) or got.message is None:
+            if arrived is None:
                 raise
-            # It is there: to send it again, or to call it lost, would be untrue.
             logger.exception("%s has arrived, and what follows could not be done", row["dedupe"])
-            await self._db.transact(lambda tx: _done(tx, row, "sent", got.message, None, now))
+            await self._db.transact(only_sent)
 
 
 def _claim_all(tx: Tx, ids: Iterable[int]) -> list[Row]:

@@ -173,7 +173,7 @@ class StorageWatch:
         with contextlib.suppress(StorageTrouble):
             rows = await self._db.read(lambda tx: tx.all("inbox_waiting", most=MOST))
             for row in rows:
-                with contextlib.suppress(ValueError, RecursionError):  # one that nobody can read
+                with contextlib.suppress(Exception):  # one that nobody can read
                     event = incoming(json.loads(row["body"]), moment(row["received_at"]))
                     self.unheard([event])
 

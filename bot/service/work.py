@@ -5,9 +5,7 @@ from __future__ import annotations
 
 import json
 import logging
-from collections.abc import Callable
 from datetime import datetime, timedelta
-from functools import partial
 
 from bot.context.practice import Practice
 from bot.events.due_kinds import BY_ELAPSED
@@ -22,13 +20,15 @@ from bot.model.ids import Cause, EventId, due_event, update_event
 from bot.model.text import Lang
 from bot.store import load
 from bot.store.apply import apply
-from bot.store.database import Database, Row, StorageTrouble, StoreError, Tx, moment, stamp
+from bot.store.database import Database, Row, StoreError, Tx, moment, stamp
 from bot.store.inbox import UNKEPT
 from bot.store.known import Stored
 from bot.store.rows import log, put_due, send
 from bot.store.staff_ways import found, reached, ways
+from bot.store.strange import of_nobody
 from bot.telegram.translate import incoming
 
+from .begun import Stage, begin, ended, through
 from .pass_on import unheard_of
 from .practice import fresh_code
 from .turned_away import bounded, too_often
@@ -39,19 +39,26 @@ SENT_MEANWHILE, LAST_WAIT = timedelta(minutes=1), timedelta(days=1)
 """How long an erasure waits for what is still to be sent: looked at so often, so long at most."""
 TRIES = 3
 """How often a row that fails is tried before staff get it as it is."""
-TOO_LONG = "it took too long"
 AGAIN, LATEST = timedelta(minutes=15), timedelta(days=1)
 """After them what falls due is tried again so late, twice as late each time, up to a day."""
+STRANGERS, FORGOTTEN_AT_ONCE = timedelta(days=30), 1000
+"""So long what strangers wrote is kept as it came; so many rows go at one look."""
 
 
 async def handle_update(db: Database, practice: Practice, now: datetime) -> bool:
     """Do what the oldest waiting update causes."""
 
-    def whole(tx: Tx) -> bool:
-        row = tx.one("inbox_next")
-        if row is None:
-            return False
-        failing["row"] = row
+    def next_one(tx: Tx) -> tuple[Row, str, Stage] | None:
+        if (row := tx.one("inbox_next")) is None:
+            return None
+        key = f"update:{row['update_id']}"
+        return row, key, begin(tx, key, now)
+
+    if (taken := await db.transact(next_one)) is None:
+        return False
+    row, key, stage = taken
+
+    def whole(tx: Tx) -> None:
         body = json.loads(row["body"])
         if UNKEPT in body:
             raise ValueError("nothing of it could be kept")
@@ -60,65 +67,44 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
         apply(tx, out, now)
         for one in out.of(JoinStaff):
             logger.warning("%s (%s) is of the practice as %s", one.name, one.user, one.role)
-        tx.run("inbox_mark", update_id=row["update_id"], state="done", error=None)
-        _without_code(tx, row, now)
-        return True
+        _worked(tx, row, key, "done", None, now)
 
-    failing: dict[str, Row] = {}
-    try:
-        return await db.transact(whole)
-    except Exception as error:
-        row = failing.get("row")
-        if row is None or passing(error):
-            raise
-        await _failed(
-            db, error, f"update {row['update_id']}",
-            lambda tx, why: _update_failed(tx, practice, row, why, now),
-            lambda tx, why: _give_up(tx, row, why, now),
-        )  # fmt: skip
-        return True
+    def told(tx: Tx, why: str) -> None:
+        last = stage is not Stage.work or row["attempts"] + 1 >= TRIES
+        _worked(tx, row, key, "failed" if last else "waiting", why, now)
+        if last:
+            _tell_of_update(tx, practice, row, why, now)
+
+    await through(
+        db, key, stage, whole, told, lambda tx, why: _unread(tx, practice, row, key, why, now)
+    )
+    return True
 
 
-async def _failed(
-    db: Database, error: Exception, what: str,
-    told: Callable[[Tx, str], object], left: Callable[[Tx, str], object],
-) -> None:  # fmt: skip
-    """What could not be handled is ``told`` to staff; where even that fails, it is ``left``, so
-    that nothing waits behind it."""
-    _note(error, f"{what} could not be handled")
-    why = storable(f"{type(error).__name__}: {error}")
-    try:
-        await db.transact(lambda tx: told(tx, why))
-    except StorageTrouble:
-        raise  # nothing can be told by way of the database
-    except Exception:
-        logger.exception("the failure of %s could not be told", what)
-        await db.transact(lambda tx: left(tx, why))
+def _unread(tx: Tx, practice: Practice, row: Row, key: str, why: str, now: datetime) -> None:
+    """Even telling what it was failed, or never came to an end: it is not looked into again. Staff
+    hear from whose home it was, and the next one has its turn."""
+    ended(tx, key)
+    tx.run("inbox_mark", update_id=row["update_id"], state="failed", error=why, strange=0)
+    _, home, patient = row["lane"].partition("home:")
+    there = tx.one("erase_patient", id=int(patient)) if home and patient.isdecimal() else None
+    if there is not None:
+        text = practice.words.say(
+            "desk_failed_unread", practice.clinic.language, name=there["name"]
+        )
+        grave = bool(row["urgent"])
+        _tell_staff(tx, practice, f"failed:{row['update_id']}", text, why, now, urgent=grave)
 
 
-def _without_code(tx: Tx, row: Row, now: datetime) -> None:
-    """What has been worked, or never will be, needs the code of its link no more."""
-    if (body := json_without_codes(row["body"], tx.codes(now))) != row["body"]:
+def _worked(tx: Tx, row: Row, key: str, state: str, why: str | None, now: datetime) -> None:
+    """This try of it has ended so. What has been worked, or never will be, needs the code of its
+    link no more; what is of nobody whom we know goes after a while."""
+    ended(tx, key)
+    over = state != "waiting"
+    strange = over and of_nobody(tx, row["body"])
+    tx.run("inbox_mark", update_id=row["update_id"], state=state, error=why, strange=int(strange))
+    if over and (body := json_without_codes(row["body"], tx.codes(now))) != row["body"]:
         tx.run("inbox_words", update_id=row["update_id"], body=body)
-
-
-def passing(error: Exception) -> bool:
-    """Whether the storage failed, and may serve again: no fault of what was to be done, which
-    waits as it is. A damaged page is met again at each try: that goes the way of a mistake."""
-    return isinstance(error, StorageTrouble) and error.passing
-
-
-def _note(error: Exception, what: str) -> None:
-    """In the program's own log; where a mistake was made, too, if it was one of ours."""
-    if isinstance(error, StorageTrouble):
-        logger.error("%s: %s", what, error)
-    else:
-        logger.exception(what)
-
-
-def storable(text: str) -> str:
-    """Text without lone surrogates, which the database does not take."""
-    return text.encode("utf-8", "replace").decode()
 
 
 def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Effects:
@@ -140,16 +126,9 @@ def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Effects
     return bounded(tx, event, handle(context_of(known, practice, event, now)), now)
 
 
-def _update_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -> None:
-    """Count a failure; after the last try staff get the message of one whom we know, and of
-    a stranger only that there was one."""
-    last = row["attempts"] + 1 >= TRIES
-    state = "failed" if last else "waiting"
-    tx.run("inbox_mark", update_id=row["update_id"], state=state, error=why)
-    if not last:
-        return
+def _tell_of_update(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -> None:
+    """Staff get the message of one whom we know, and of a stranger only that there was one."""
     event = incoming(json.loads(row["body"]), moment(row["received_at"]))
-    _without_code(tx, row, now)
     who = _name_of_known(tx, event)
     if who is None and too_often(tx, event, now):
         return
@@ -178,12 +157,6 @@ def _name_of_known(tx: Tx, event: Incoming) -> str | None:
             return member.name
     row = tx.one("person_of_user", user_id=user)
     return row["name"] if row else None
-
-
-def _give_up(tx: Tx, row: Row, why: str, now: datetime) -> None:
-    """Even telling of the failure failed: it stands as failed, and the next one has its turn."""
-    tx.run("inbox_mark", update_id=row["update_id"], state="failed", error=why)
-    _without_code(tx, row, now)
 
 
 def _tell_staff(
@@ -229,16 +202,24 @@ def next_row(tx: Tx, now: datetime, *, trusted: bool) -> Row | None:
 async def handle_due(
     db: Database, practice: Practice, now: datetime, *, trusted: bool = True
 ) -> bool:
-    """Do what the next row that is due leads to. What ends too late is put off like what fails:
-    nothing else waits behind it for ever. An erasure has the time it needs."""
+    """Do what the next row that is due leads to. What ends too late, or never, is put off like
+    what fails: nothing else waits behind it for ever. An erasure has the time it needs."""
 
-    def whole(tx: Tx, *, long: bool = False) -> bool | None:
-        row = next_row(tx, now, trusted=trusted)
-        if row is None:
-            return False
-        failing["row"] = row
-        if row["kind"] == ERASING and not long:
+    def next_one(tx: Tx) -> tuple[Row, str, Stage] | None:
+        if (row := next_row(tx, now, trusted=trusted)) is None:
             return None
+        key = f"due:{row['key']}"
+        return row, key, begin(tx, key, now, suspect=row["attempts"] >= TRIES)
+
+    if (taken := await db.transact(next_one)) is None:
+        return False
+    row, key, stage = taken
+
+    def whole(tx: Tx) -> bool:
+        ended(tx, key)
+        there = next_row(tx, now, trusted=trusted)
+        if there is None or (there["key"], there["due_at"]) != (row["key"], row["due_at"]):
+            return False  # it was put elsewhere meanwhile
         data = json.loads(row["data"])
         if row["kind"] == NOBODY and not unheard_of(tx, str(data["case"])):
             tx.run("due_mark", key=row["key"], due_at=row["due_at"], state="done", error=None)
@@ -252,31 +233,19 @@ async def handle_due(
         apply(tx, out, now)
         return True
 
-    def late(tx: Tx) -> None:
-        if "row" in failing:
-            _due_failed(tx, practice, failing["row"], TOO_LONG, now)
-
-    failing: dict[str, Row] = {}
-    try:
-        done = await db.transact(whole, late=late)
-        if done is None:
-            done = await db.transact(partial(whole, long=True), long=True)
-    except Exception as error:
-        row = failing.get("row")
-        if row is None or passing(error):
-            raise
-        await _failed(
-            db, error, str(row["key"]),
-            lambda tx, why: _due_failed(tx, practice, row, why, now),
-            lambda tx, why: _due_later(tx, row, why, now),
-        )  # fmt: skip
-        return True
-    if failing and failing["row"]["kind"] == ERASING:
+    never = stage is not Stage.work
+    done = await through(
+        db, key, stage, whole,
+        lambda tx, why: _due_failed(tx, practice, row, key, why, now, never=never),
+        lambda tx, why: _due_later(tx, row, key, why, now, never=never),
+        long=row["kind"] == ERASING,
+    )  # fmt: skip
+    if done and row["kind"] == ERASING:
         try:
             await db.compact()  # what was erased is not left in the file either
         except StoreError:
-            logger.exception("%s: the files could not be written anew", failing["row"]["key"])
-    return bool(done)
+            logger.exception("%s: the files could not be written anew", row["key"])
+    return True
 
 
 def _erased_later(tx: Tx, row: Row, data: dict[str, object], now: datetime) -> bool:
@@ -289,29 +258,34 @@ def _erased_later(tx: Tx, row: Row, data: dict[str, object], now: datetime) -> b
     return True
 
 
-def _due_failed(tx: Tx, practice: Practice, row: Row, why: str, now: datetime) -> None:
+def _due_failed(
+    tx: Tx, practice: Practice, row: Row, key: str, why: str, now: datetime, *, never: bool
+) -> None:
     """Tried again at once, then later and later: the board, a look at a silent household, an
     erasure that was promised are never lost. Staff hear of it once."""
-    if _due_later(tx, row, why, now) == TRIES:
-        key = f"failed:{row['key']}:{row['due_at']}"
+    if _due_later(tx, row, key, why, now, never=never) == TRIES:
+        told = f"failed:{row['key']}:{row['due_at']}"
         name = f"patient {row['patient_id']}"  # the chart itself may be what fails
         text = f"{name}: {row['kind']} {row['due_at']}"
-        _tell_staff(tx, practice, key, text, why, now, urgent=True)
+        _tell_staff(tx, practice, told, text, why, now, urgent=True)
 
 
-def _due_later(tx: Tx, row: Row, why: str, now: datetime) -> int:
-    """Put it off; the how-manieth try this was."""
-    tries: int = row["attempts"] + 1
+def _due_later(tx: Tx, row: Row, key: str, why: str, now: datetime, *, never: bool = False) -> int:
+    """Put it off; the how-manieth try this was. What ``never`` found an end has had its tries."""
+    ended(tx, key)
+    tries: int = max(row["attempts"] + 1, TRIES if never else 0)
     wait = min(AGAIN * 2 ** min(tries - TRIES, 10), LATEST) if tries >= TRIES else None
     again = row["due_at"] if wait is None else stamp(now + wait)
-    tx.run("due_again", key=row["key"], due_at=row["due_at"], again=again, error=why)
+    tx.run("due_again", key=row["key"], due_at=row["due_at"], again=again, tries=tries, error=why)
     return tries
 
 
 async def audit(db: Database, now: datetime) -> int:
-    """Every open case must have a next page: give one to those that lost it; how many."""
+    """Every open case must have a next page: give one to those that lost it; how many. What
+    strangers wrote is not kept for ever."""
 
     def whole(tx: Tx) -> int:
+        tx.run("inbox_forget", before=stamp(now - STRANGERS), most=FORGOTTEN_AT_ONCE)
         lost = tx.all("due_lost_cases")
         for row in lost:
             at = now + timedelta(minutes=1)

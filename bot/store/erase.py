@@ -436,6 +436,7 @@ class Erasure:
         if self.do and (self.rows or self.tally.goes):
             text = "; ".join(f"{n} {what}" for what, n in self.tally.goes.items())
             rows: dict[str, object] = {str(id): digest for id, digest in self.rows.items()}
+            self.tx.run("begun_clear")  # its keys may name a chat
             made = append(self.whole, ERASED, self.by, text, self.now, patient, {"rows": rows})
             if made != self._entry:
                 raise StoreError("the log grew while it was being erased; try again")

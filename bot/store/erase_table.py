@@ -37,6 +37,7 @@ COURSE: Final = "how the animal does, in figures and words of the program's own"
 RULES: Final = "what the practice has set"
 
 PLACES: Final[Mapping[str, Mapping[str, Fate | str]]] = {
+    "begun": {"key": Fate.own, "tries": FIGURE, "since": HOUR},
     "caregiver": {"patient_id": NUMBER, "person_id": NUMBER, "joined_at": HOUR, "left_at": HOUR,
                   "hours": Fate.own, "wants": Fate.own},
     "case_file": {
@@ -56,7 +57,7 @@ PLACES: Final[Mapping[str, Mapping[str, Fate | str]]] = {
              "id": Fate.key},
     "inbox": {"update_id": NUMBER, "body": Fate.raw, "received_at": HOUR, "state": FIGURE,
               "attempts": FIGURE, "error": Fate.raw, "lane": Fate.raw, "turn": FIGURE,
-              "urgent": FIGURE},
+              "urgent": FIGURE, "strange": FIGURE},
     "invitation": {
         "digest": DIGEST, "kind": FIGURE, "patient_id": NUMBER, "rank": FIGURE,
         "name": Fate.meant, "role": FIGURE, "made_at": HOUR, "made_by": Fate.name,

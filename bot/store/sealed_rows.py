@@ -47,6 +47,7 @@ MAY_CHANGE: Final[Mapping[str, str]] = {
     "thread": "which question is open in a chat: where it is lost, it is asked again",
     "setting": "what the program remembers of itself; another signing secret only makes old "
     "buttons void",
+    "begun": "how often work was begun that has not come to an end",
     "turned_away": "how often a stranger was refused within the hour",
     "review_seen": "up to where a clinician has looked: a bookmark",
     "touched": "empty but for the moment of a transaction, and for what another hand has touched",

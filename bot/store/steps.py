@@ -10,6 +10,7 @@ from bot.model.codes import json_without_codes
 from bot.records.chain import START, digest_of, seal
 
 from .sealed_rows import SEALED_SINCE, seal_all
+from .strange import of_nobody
 from .tx import Tx
 
 BATCH: Final = 1000
@@ -46,6 +47,16 @@ def forget_codes(tx: Tx) -> None:
         after = rows[-1]["update_id"]
 
 
+def mark_strangers(tx: Tx) -> None:
+    """What was worked and is of nobody whom we know."""
+    after = -1
+    while rows := tx.all("erase_inbox", after=after, most=BATCH):
+        for row in rows:
+            if of_nobody(tx, row["body"]):
+                tx.run("inbox_strange", update_id=row["update_id"])
+        after = rows[-1]["update_id"]
+
+
 STEPS: Final[dict[int, Callable[[Tx], None]]] = {
-    3: chain_log, 11: forget_codes, SEALED_SINCE: seal_all,
+    3: chain_log, 11: forget_codes, SEALED_SINCE: seal_all, 17: mark_strangers,
 }  # fmt: skip

@@ -6,6 +6,7 @@ import hmac
 import json
 import logging
 import re
+import time
 
 from starlette.applications import Starlette
 from starlette.requests import ClientDisconnect, Request
@@ -25,6 +26,30 @@ BODY_LIMIT = 1_048_576
 _SECRET = re.compile(r"[A-Za-z0-9_-]{1,256}")
 
 
+MOST, WITHIN = 10, 3600.0
+"""Refused callers within so many seconds that are told in the log one by one."""
+
+
+class Refused:
+    """Counts callers who did not know the secret, so that nobody fills the log by knocking. In
+    memory, so it begins anew."""
+
+    def __init__(self) -> None:
+        self._since, self._count = time.monotonic(), 0
+
+    def one_more(self) -> None:
+        """Tell it, or only count it; what an hour has counted is told with the next."""
+        now = time.monotonic()
+        if now - self._since >= WITHIN:
+            if self._count > MOST:
+                log.warning("%d more callers within an hour did not know it", self._count - MOST)
+            self._since, self._count = now, 0
+        self._count += 1
+        if self._count <= MOST:
+            more = "; more are only counted until the hour is over" if self._count == MOST else ""
+            log.warning("a caller of the webhook did not know its secret%s", more)
+
+
 def webhook(keep: Keep, secret: str, path: str = "/telegram") -> Starlette:
     """The app that takes updates at ``path`` from whoever knows ``secret``.
 
@@ -33,14 +58,14 @@ def webhook(keep: Keep, secret: str, path: str = "/telegram") -> Starlette:
     ValueError for a secret that the platform would not take.
     """
     _check(secret)
-    wanted = secret.encode()
+    wanted, refused = secret.encode(), Refused()
 
     async def take(request: Request) -> Response:
         if request.method != "POST":
             return Response(status_code=404)
         given = request.headers.get(SECRET_HEADER, "").encode("latin-1", "replace")
         if not hmac.compare_digest(given, wanted):
-            log.warning("a caller of the webhook did not know its secret")
+            refused.one_more()
             return Response(status_code=403)
         try:
             body = await _body(request)

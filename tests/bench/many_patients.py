@@ -41,10 +41,10 @@ from bot.context.buttons import digest_of  # noqa: E402
 from bot.context.practice import Practice  # noqa: E402
 from bot.context.words import default_words  # noqa: E402
 from bot.protocol.library import protocols  # noqa: E402
-from bot.reading import sounds_grave  # noqa: E402
 from bot.review.app import review_app  # noqa: E402
 from bot.review.site import COOKIE  # noqa: E402
 from bot.service.app import App  # noqa: E402
+from bot.service.ear import Ear  # noqa: E402
 from bot.service.practice import secret_of  # noqa: E402
 from bot.service.work import handle_due, handle_update  # noqa: E402
 from bot.store.database import Database, Row, Tx, pack, stamp  # noqa: E402
@@ -228,7 +228,8 @@ async def incoming(db: Database, practice: Practice) -> None:
         update = {"update_id": first + number, "message": message}
         text = TEXTS[number % len(TEXTS)]
         rows.append(Kept(first + number, pack(update), NOW, person["chat_id"], text))
-    times = await _each(lambda: _keep(db, rows.pop()), len(rows))
+    ear = Ear()
+    times = await _each(lambda: _keep(db, rows.pop(), ear), len(rows))
     told("one update into the inbox", times)
     times = await _each(lambda: handle_update(db, practice, NOW))
     told("one update, from the inbox to the outbox", times)
@@ -246,8 +247,8 @@ def _nothing_to_send(tx: Tx) -> None:
                now=stamp(NOW))  # fmt: skip
 
 
-async def _keep(db: Database, row: Kept) -> bool:
-    await keep_rows(db, [row], sounds_grave)
+async def _keep(db: Database, row: Kept, ear: Ear) -> bool:
+    await keep_rows(db, [row], ear)
     return True
 
 

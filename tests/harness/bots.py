@@ -115,6 +115,10 @@ class Bot:
                        "clock": str(clock), "log": str(log)}  # fmt: skip
         self.starts = self.kills = 0
 
+    def ends_at(self, words: str) -> None:
+        """From the next start on: who says them ends the process while it works on them."""
+        self._given["deadly"] = words
+
     @property
     def running(self) -> bool:
         """Whether it was started and not ended by us."""

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import copy
-from collections.abc import Iterator
 from random import Random
 from typing import Any
 
@@ -33,6 +32,8 @@ MARKS: tuple[Json, ...] = (
     {"contact": {"phone_number": "1", "first_name": "X"}}, {"dice": {"emoji": "x", "value": 7}},
 )  # fmt: skip
 """What a message may bear that makes it something else."""
+DEEPEST = 50
+"""So far down an update is spoilt: as many brackets as ``deep`` makes may come beneath."""
 TYPES = ("private", "group", "supergroup", "channel", "sender", "", None, 5)
 WORDS = ("she ate everything", "he threw up blood", "vomitó sangre", "given", "sí", "no", "1", "ok",
          "/start", "/start AAAAAAAAAAAAAAAAAAAAAA", "/join AAAAAAAAAAAAAAAAAAAAAA", "/end Canela",
@@ -49,12 +50,15 @@ def deep(rng: Random) -> Any:
     return found
 
 
-def _places(value: Any, path: tuple[Any, ...] = ()) -> Iterator[tuple[Any, ...]]:
-    items = value.items() if isinstance(value, dict) else enumerate(value) if isinstance(
-        value, list) else ()  # fmt: skip
-    for key, inner in list(items):
-        yield (*path, key)
-        yield from _places(inner, (*path, key))
+def _places(value: Any) -> list[tuple[Any, ...]]:
+    """Where anything stands in it, as far down as may be spoilt: what is put there is deep, too,
+    and the whole must still be sent."""
+    found: list[tuple[tuple[Any, ...], Any]] = [((), value)]
+    for path, inner in found:  # grows as it is walked
+        if len(path) < DEEPEST and isinstance(inner, dict | list):
+            items = inner.items() if isinstance(inner, dict) else enumerate(inner)
+            found += [((*path, key), one) for key, one in items]
+    return [path for path, _ in found[1:]]
 
 
 def spoil(update: Json, rng: Random) -> Json:

@@ -13,16 +13,22 @@ from __future__ import annotations
 import json
 import os
 import sys
+from datetime import datetime
 from functools import partial
 from pathlib import Path
 from typing import Any
 
 from bot import cli
 from bot.cli import run
+from bot.context.practice import Practice
+from bot.model.chat import Incoming
+from bot.model.effects import Effects
 from bot.model.reading import Context
 from bot.model.settings import Clinic
 from bot.reading import read
+from bot.service import work
 from bot.service.practice import open_practice
+from bot.store.database import Tx
 from bot.telegram.client import Timeouts
 from bot.telegram.pace import Limits
 from bot.telegram.poll import Waits
@@ -31,6 +37,8 @@ from tests.service.box import CLINIC
 
 RUNS = 1000
 """In the place of an exit code, while it has not ended."""
+DEAD = 99
+"""The exit code of a process that words have ended."""
 QUICK = Timeouts(connect=1.0, read=1.5, write=2.0, pool=1.0, upload=5.0)
 NO_HURRY = Limits(overall=100_000, overall_kept=0, chat_seconds=0, group=100_000, group_kept=0)
 WAITS = Waits(poll=1, first=0.05, most=0.5, conflict=0.3)
@@ -40,6 +48,8 @@ def bot(given: dict[str, Any]) -> int:
     """``slowleash run`` with a clock that can be set, and with waits of its own."""
     os.environ.update(given["environment"])
     clock = Wall(Path(given["clock"])) if given["clock"] else None
+    if words := given.get("deadly"):
+        _ends_at(words)
     means = run.Means(clock=clock, limits=NO_HURRY, waits=WAITS, timeouts=QUICK)
     setattr(run, "main", partial(run.main, means=means))  # noqa: B010
     return cli.main(["run", *given["argv"]])
@@ -61,6 +71,18 @@ def program(given: dict[str, Any]) -> int:
 def obey(given: dict[str, Any]) -> int:
     """An order; how it ended."""
     return program(given) if "code" in given else bot(given)
+
+
+def _ends_at(words: str) -> None:
+    """Words at which a process ends, as by a mistake in what it is built on."""
+    whole = work.think
+
+    def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Effects:
+        if words in event.text:
+            os._exit(DEAD)
+        return whole(tx, practice, event, now)
+
+    setattr(work, "think", think)  # noqa: B010
 
 
 def _fork(given: dict[str, Any]) -> int:

@@ -15,9 +15,11 @@ import pytest
 
 from bot.cli import main
 from bot.service.backup import back_up
+from bot.service.begun import LIVES, YOUNG
 from bot.store.database import Database
 from tests.harness.books import wrong
 from tests.harness.bots import Nest
+from tests.harness.nest import DEAD
 from tests.harness.network import Trouble
 from tests.harness.world import World
 from tests.service.box import at
@@ -51,6 +53,26 @@ async def test_suspended_for_a_while_it_hears_all_that_was_said(tmp_path: Path, 
         assert await wrong(world) == []
         assert paged(world, 0)
         assert paged(world, 1)
+
+
+async def test_what_ends_the_process_each_time_is_given_up_and_told(
+    tmp_path: Path, nest: Nest
+) -> None:
+    async with World(tmp_path, nest, homes=2) as world:
+        world.bot.ends_at("deadly words")
+        world.people.say(world.homes[0], None, "deadly words")
+        world.people.say(world.homes[0], None, GRAVE)
+        for _ in range(LIVES):
+            await world.bot.start()
+            assert await world.bot.ended() == DEAD
+            world.clock(world.now() + YOUNG)
+        await world.start()
+        await world.quiet()
+        assert await world.bot.stop() == 0
+        assert await wrong(world) == []
+        assert paged(world, 0)
+        assert any("deadly words" in one for one in world.people.said(world.desk))
+        assert "pass" in told(world, 0)
 
 
 async def test_a_chat_that_hangs_keeps_no_emergency_of_another_waiting(

@@ -7,7 +7,7 @@ from random import Random
 
 from tests.harness.books import wrong
 from tests.harness.bots import Nest, Scales
-from tests.harness.mutate import post
+from tests.harness.mutate import DEEPEST, _places, post
 from tests.harness.world import World
 
 MOST_MEGABYTES = 400
@@ -27,3 +27,11 @@ async def test_spoilt_updates_stop_nothing_and_let_nobody_in(
         assert scales.most < MOST_MEGABYTES
         assert any("Tuxedo" in one for one in world.people.said(world.desk))
         assert "Traceback" not in world.bot.words()
+
+
+def test_an_update_that_is_deep_already_is_spoilt_within_bounds() -> None:
+    found: object = "x"
+    for _ in range(5000):
+        found = [found]
+    places = _places({"update_id": 1, "message": found})
+    assert max(map(len, places)) == DEEPEST

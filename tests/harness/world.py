@@ -101,8 +101,27 @@ class World:
             raise AssertionError(f"not {what} within {seconds} s:\n{last}") from None
 
     async def quiet(self, seconds: float = 60.0) -> None:
-        """Until all is fetched, decided and sent."""
-        await self.until(self.idle, "quiet", seconds)
+        """Until all is fetched, decided and sent; else AssertionError with what waits."""
+        try:
+            await self.until(self.idle, "quiet", seconds)
+        except AssertionError as error:
+            raise AssertionError(f"{error}\nwhat waits: {self.waiting()}") from None
+
+    def waiting(self) -> list[str]:
+        """What is not done yet, the first of each kind."""
+        updates = self.people.chats.updates
+        found = [f"not fetched: {len(updates.pending)}"]
+        for table, due, states in (
+            ("inbox", "received_at", "'waiting'"), ("outbox", "due_at", "'waiting', 'sending'"),
+            ("due", "due_at", "'waiting'"),
+        ):  # fmt: skip
+            rows = self.rows(
+                f"SELECT * FROM {table} WHERE state IN ({states}) AND {due} <= ? "  # noqa: S608
+                f"ORDER BY {due}",
+                stamp(self.now()),
+            )
+            found += [f"{table}: {len(rows)}", *(str(dict(row))[:600] for row in rows[:8])]
+        return found
 
     def idle(self) -> bool:
         """Whether nothing waits: no update, no message, nothing that has fallen due."""

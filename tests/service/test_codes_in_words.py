@@ -55,7 +55,7 @@ async def test_nor_is_it_kept_with_what_falls_due_or_is_sent_or_in_the_log(canel
     def write(tx: Tx) -> None:
         put_due(tx, "silence:9", "silence", now, None)
         row = tx._connection.execute("SELECT * FROM due WHERE key = 'silence:9'").fetchone()
-        work._due_later(tx, row, why, now)
+        work._due_later(tx, row, "due:silence:9", why, now)
         sent = tx._connection.execute("SELECT max(id) FROM outbox").fetchone()[0]
         tx.run("outbox_done", id=sent, state="refused", message_id=None, error=why, now="")
         log(tx, "failed", "bot", f"failed with {code}", now, None, {"parts": [{"why": f"x{code}"}]})

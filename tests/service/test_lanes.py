@@ -35,6 +35,10 @@ def _households(tx: Tx) -> None:
         tx.run("caregiver_join", patient_id=number, person_id=row["id"], now="2026")
 
 
+async def _grave(text: str) -> bool:
+    return text == "grave"
+
+
 async def _order(arrivals: list[tuple[int, bool]]) -> list[int]:
     """The numbers of what arrived, in the order in which it is worked."""
     with tempfile.TemporaryDirectory() as folder:
@@ -44,7 +48,7 @@ async def _order(arrivals: list[tuple[int, bool]]) -> list[int]:
                 Kept(n, "{}", NOW, chat, "grave" if grave else "calm")
                 for n, (chat, grave) in enumerate(arrivals)
             ]
-            await keep_rows(db, rows, lambda text: text == "grave")
+            await keep_rows(db, rows, _grave)
             order: list[int] = []
 
             def take(tx: Tx) -> bool:
@@ -52,7 +56,9 @@ async def _order(arrivals: list[tuple[int, bool]]) -> list[int]:
                 if row is None:
                     return False
                 order.append(row["update_id"])
-                tx.run("inbox_mark", update_id=row["update_id"], state="done", error=None)
+                tx.run(
+                    "inbox_mark", update_id=row["update_id"], state="done", error=None, strange=0
+                )
                 return True
 
             while await db.transact(take):

@@ -22,9 +22,9 @@ from bot.records.fhir import bundle
 from bot.records.record import readable
 from bot.records.whole import WholeRecord
 from bot.service.late import handle_late
-from bot.service.sender import Sender, recover
+from bot.service.sender import LIVES, RESTS, Sender, recover
 from bot.store.apply import apply
-from bot.store.database import Database, Tx
+from bot.store.database import Database, Tx, stamp
 from bot.store.rows import send
 from bot.store.whole import log_of, whole
 from bot.telegram.pace import Limits, Pace
@@ -227,7 +227,7 @@ async def test_what_was_under_way_at_a_death_is_not_tried_again(tmp_path: Path, 
         await db.transact(lambda tx: send(tx, [message], NOW))
         sender = Sender(db, deliver, Pace(FREE))
         await sender.send_ready(NOW)
-        await recover(db)
+        await recover(db, NOW)
         after = _words(1, 1).model_copy(update={"patient": 1})
         await db.transact(lambda tx: send(tx, [after], NOW))
         for minute in range(10):
@@ -237,6 +237,24 @@ async def test_what_was_under_way_at_a_death_is_not_tried_again(tmp_path: Path, 
         assert states == ["sent" if ends == "arrived" else "refused", "sent"]
         kinds = [row.kind for row in await db.read(lambda tx: log_of(tx, PatientId(1)))]
         assert "delivery" not in kinds, "staff need not see to it"
+
+
+async def test_a_message_that_ends_the_program_each_time_lets_the_others_go_first(
+    tmp_path: Path,
+) -> None:
+    async with Database(tmp_path / "a.db") as db:
+        await db.transact(lambda tx: send(tx, [_words(1, 0), _words(2, 0)], NOW))
+
+        async def ready(now: datetime) -> list[int]:
+            rows = await db.read(lambda tx: tx.all("outbox_ready", now=stamp(now), most=9))
+            return [row["id"] for row in rows]
+
+        deadly, other = await ready(NOW)
+        for _ in range(LIVES):
+            assert await db.transact(lambda tx: tx.one("outbox_claim", id=deadly))
+            await recover(db, NOW)
+        assert await ready(NOW) == [other]
+        assert await ready(NOW + RESTS) == [other, deadly]
 
 
 async def test_what_we_hold_back_ourselves_is_not_called_stuck(tmp_path: Path) -> None:

@@ -11,6 +11,7 @@ from bot.events.handle import handle
 from bot.model.chat import Delivered, Delivery, Outgoing, Refused, Uncertain
 from bot.service import sender as sending
 from bot.service import work
+from bot.service.ear import Ear
 from bot.service.sender import AT_ONCE, Sender
 from bot.service.work import next_row
 from bot.store.database import Database, Tx
@@ -244,7 +245,7 @@ async def test_words_that_no_reader_can_read_are_kept_and_told(
             raise error("torn")
         return False
 
-    monkeypatch.setattr("bot.service.app.sounds_grave", torn)
+    monkeypatch.setattr(canela.stage.app, "_ear", Ear(torn))
     whole = work.think
 
     def think(tx: Tx, practice: object, event: object, now: object) -> object:

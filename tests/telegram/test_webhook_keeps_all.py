@@ -18,6 +18,7 @@ from bot.telegram.client import Client
 from bot.telegram.outcome import PlatformError
 from bot.telegram.webhook import (
     BODY_LIMIT,
+    MOST,
     SECRET_HEADER,
     delete_webhook,
     set_webhook,
@@ -111,6 +112,19 @@ async def test_a_stranger_is_refused(
     assert raw.status_code == 403
     assert inbox.rows == {}
     assert SECRET not in caplog.text
+
+
+async def test_who_knocks_again_and_again_fills_no_log(
+    web: httpx.AsyncClient, caplog: pytest.LogCaptureFixture, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    for _ in range(3 * MOST):
+        await web.post("/telegram", content=b"{}")
+    told = [row.getMessage() for row in caplog.records if row.name == "bot.telegram.webhook"]
+    assert len(told) == MOST
+    assert "only counted" in told[-1]
+    monkeypatch.setattr("bot.telegram.webhook.WITHIN", 0.0)  # the hour is over
+    await web.post("/telegram", content=b"{}")
+    assert f"{2 * MOST} more callers" in caplog.text
 
 
 @pytest.mark.parametrize(

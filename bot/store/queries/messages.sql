@@ -19,16 +19,43 @@ WHERE p.chat_id = :chat_id;
 
 -- The lane whose turn it is, an urgent one first; of it the oldest.
 -- name: inbox_next
-SELECT update_id, body, received_at, attempts, urgent FROM inbox
+SELECT update_id, body, received_at, attempts, urgent, lane FROM inbox
 WHERE state = 'waiting' AND lane = (
   SELECT lane FROM inbox WHERE state = 'waiting' ORDER BY urgent DESC, turn, update_id LIMIT 1)
 ORDER BY update_id LIMIT 1;
 
 -- What is done needs no lane any more: it may name a chat.
 -- name: inbox_mark
-UPDATE inbox SET state = :state, attempts = attempts + 1, error = :error,
+UPDATE inbox SET state = :state, attempts = attempts + 1, error = :error, strange = :strange,
   lane = CASE WHEN :state = 'waiting' THEN lane ELSE '' END
 WHERE update_id = :update_id;
+
+-- name: inbox_calm
+UPDATE inbox SET urgent = 0 WHERE update_id = :update_id;
+
+-- name: inbox_strange
+UPDATE inbox SET strange = 1 WHERE update_id = :update_id;
+
+-- name: inbox_forget
+DELETE FROM inbox WHERE update_id IN (
+  SELECT update_id FROM inbox WHERE strange = 1 AND state <> 'waiting' AND received_at < :before
+  ORDER BY received_at LIMIT :most);
+
+-- Whether an account is or was of somebody at home or of the practice.
+-- name: account_known
+SELECT 1 AS there FROM person WHERE user_id = :user_id
+UNION SELECT 1 FROM staff WHERE user_id = :user_id LIMIT 1;
+
+-- name: begun_put
+INSERT INTO begun (key, tries, since) VALUES (:key, 1, :now)
+ON CONFLICT (key) DO UPDATE SET tries = begun.tries + 1
+RETURNING tries, since;
+
+-- name: begun_ended
+DELETE FROM begun WHERE key = :key;
+
+-- name: begun_clear
+DELETE FROM begun;
 
 -- name: inbox_words
 UPDATE inbox SET body = :body WHERE update_id = :update_id;
@@ -112,9 +139,11 @@ UPDATE outbox SET held_at = :now WHERE id = :id;
 UPDATE outbox SET due_at = :now WHERE state = 'waiting' AND due_at > :latest;
 
 -- name: outbox_recover
-UPDATE outbox SET state = 'waiting', uncertain = uncertain + 1,
-  error = 'stopped while it was being sent'
+UPDATE outbox SET state = 'waiting', uncertain = uncertain + 1, error = :error
 WHERE state = 'sending';
+
+-- name: outbox_suspect
+SELECT id FROM outbox WHERE state = 'sending' AND attempts >= :lives;
 
 -- name: outbox_move_chat
 UPDATE outbox SET chat_id = :new, body = :body WHERE id = :id;

@@ -119,7 +119,7 @@ UPDATE due SET state = :state, attempts = attempts + 1, error = :error
 WHERE key = :key AND due_at = :due_at;
 
 -- name: due_again
-UPDATE due SET attempts = attempts + 1, error = :error, due_at = :again
+UPDATE due SET attempts = :tries, error = :error, due_at = :again
 WHERE key = :key AND due_at = :due_at;
 
 -- Rows that an earlier version gave up.
