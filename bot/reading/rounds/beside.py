@@ -99,7 +99,9 @@ def ahead(words: Words, start: int) -> Reading | None:
     rest = words.alone(first, start)
     if rest.observations or found.observations or not _harmless(words, first, start, rest):
         return None
-    return replace(rest, understood=rest.understood or weightless(words, first, start), asks=())
+    return replace(
+        rest, understood=rest.understood or weightless(words, first, start), asks=words.whole.asks
+    )
 
 
 def behind(words: Words, first: int, last: int, said: Sequence[Observation]) -> Reading | None:
@@ -109,7 +111,7 @@ def behind(words: Words, first: int, last: int, said: Sequence[Observation]) -> 
         return _NOTHING
     rest, _ = atoms(tokens[first:last], words.context)
     if any(one.role in _OF_ROUNDS for one in rest) or (
-        rest and rest[0].role in ("time", "now")
+        rest and rest[0].role in ("time", "now", "tries")
     ):  # fmt: skip
         return None
     if tells_more(tokens[first:last]) or _own_state(words, first):
@@ -133,18 +135,19 @@ def behind(words: Words, first: int, last: int, said: Sequence[Observation]) -> 
         return None
     if not found.understood:
         light = not found.observations and weightless(words, first, last)
-        if not (bounded or (light and _harmless(words, first, last, found))):
+        light = light and _harmless(words, first, last, found)
+        aside = all(one.role.partition(":")[0] in _ASIDE for one in rest)
+        if not bounded or not (light or aside):
             return None
-        if not light and any(one.role.partition(":")[0] not in _ASIDE for one in rest):
-            return None
-        if light and not _asks(found, words):
-            found = replace(found, understood=True, asks=())
+        if light:
+            found = replace(found, understood=True, asks=words.whole.asks)
     return found
 
 
 _NOTHING: Final = Reading((), True, "en")
 _OF_DOSES = frozenset("gave would took refused no yet tries others except part later half".split())
 NOT_BESIDE = ("dose", "swallowed", "request")
+_DEEDS = frozenset("gave took refused".split())
 _OF_ROUNDS = frozenset("gave later refused no".split())
 _ASIDE = frozenset("yes fine and but then who self med kind kinds".split())
 """What may stand in words that nobody understood behind a round: no amount, no deed."""
@@ -183,10 +186,17 @@ def _asks(found: Reading, words: Words) -> tuple[Doubt, ...]:
 
 def _harmless(words: Words, first: int, last: int, found: Reading) -> bool:
     """Whether words that nobody understood name no danger, no medicine and no figure."""
-    if found.suppressed or _asks(found, words) or words.of_medicines(first, last):
+    grave = any(one.urgency >= Urgency.emergency for one in found.asks)
+    if found.suppressed or grave or words.of_medicines(first, last):
         return False
-    if any(one.about not in NOT_BESIDE for one in words.whole.asks) or tells_much(words.whole):
+    if any(one.urgency >= Urgency.emergency for one in words.whole.asks):
         return False
+    if tells_much(words.whole):
+        return False
+    for at in range(first, last):
+        one = atom_at(words.tokens, at, words.context)
+        if one is not None and one.role in _DEEDS:
+            return False
     return not any(
         token.value is not None or token.word[0].isdecimal() or token.keys & _ALARMS
         for token in _tagged(words, first, last)
@@ -211,7 +221,7 @@ def weightless(words: Words, first: int, last: int, *, figures: bool = False) ->
     return True
 
 
-_OF_OURS = frozenset(("<mad>", "<ado>", "<person>", "<kinswhose>", "<gave>", "<took>"))
+_OF_OURS = frozenset(("<mad>", "<ado>", "<person>", "<kinswhose>", "<gave>", "<took>", "<give>"))
 """Of how a household's day went."""
 
 
@@ -244,7 +254,7 @@ def coming(words: Words, first: int, last: int, told: dict[str, str]) -> tuple[s
     """The medicines that the words say are still to come: "getting cheese for the other two",
     "the rest after breakfast". None where they say no such thing."""
     tokens, context = words.tokens, words.context
-    if not words.of_medicines(first, last) or tells_more(tokens[first:last], SETS["coming"]):
+    if not words.of_medicines(first, last) or tells_more(tokens[first:last], _PLANS):
         return None
     meds: list[str] = []
     later, at = False, first
@@ -273,9 +283,17 @@ def coming(words: Words, first: int, last: int, told: dict[str, str]) -> tuple[s
         return None
     found = words.alone(first, last)
     calm = all((one.about, one.value) in _PLANNED for one in found.observations)
-    if not calm or _asks(found, words) or any(s.about not in NOT_BESIDE for s in found.suppressed):
+    asks = _asks(found, words)
+    if weightless(
+        words, first, last, figures=True
+    ):  # of so few words the second reader knows little
+        asks = tuple(one for one in asks if one in words.whole.asks)
+    if not calm or asks or any(one.about not in NOT_BESIDE for one in found.suppressed):
         return None
     return tuple(dict.fromkeys(meds))
+
+
+_PLANS = SETS["coming"] | SETS["once_more"]
 
 
 def says(tokens: Sequence[Token], at: int, last: int, what: frozenset[str]) -> bool:

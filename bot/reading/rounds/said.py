@@ -16,7 +16,7 @@ from bot.model.reading import Context
 from ..clock import clock_text
 from ..token import Token
 from .meant import Meant
-from .words import GIVEN, NOT, SETS, Atom, Unclear
+from .words import GIVEN, NOT, SETS, Atom, Differs, Unclear
 
 _STOP: Final = 3
 """The cut before a new sentence."""
@@ -156,7 +156,7 @@ class Said:
         self.last, self.turned, self.joined, self.parted = [one], False, False, False
 
     def _led_to_here(self, lead: Atom, atom: Atom) -> bool:
-        """Whether what was done is told of what stood before it only: "yes, this one ...", "wouldn't
+        """Whether what was done is told of what stood before only: "yes, this one ...", "wouldn't
         take this. that ..."."""
         if lead.role == "yes":
             return bool(atom.cut)
@@ -205,6 +205,10 @@ class Said:
         follows = behind is not None and behind.role in ("med", "all", "others", "none")
         if behind and behind.cut and not atom.cut and atom.role in ("took", "ate") and self.last:
             follows = follows and self.last[0].value != "given"  # "yes she took them, the other no"
+        if behind and behind.cut and not atom.cut and self.last and self.last[0].follows:
+            follows = False  # "refused this, that yes, the third ..."
+        if behind and behind.cut and self.last and self.last[0].value == atom.role in NOT:
+            follows = False  # "no luck with this, spat it out. that ..."
         self.names = self.names or atom.role in ("gave", "took", "refused")
         if self.pending and atom.role in NOT and self.last and self.last[0].value == "left":
             if not atom.cut:
@@ -254,9 +258,9 @@ class Said:
             pass
         elif before.follows:
             chunk = self._chunk()
-        elif before.value == "refused" and value == "given":
-            raise Unclear
-        elif not (value == "refused" and len(self.told) == 1):
+        elif (before.value == "refused" and value == "given") or not (
+            value == "refused" and len(self.told) == 1
+        ):
             raise Unclear
         for one in chunk:
             self._give(one, atom)
@@ -302,7 +306,7 @@ class Said:
         if not self.told:
             self._of_all()
         for one in self.pending:
-            if not (one.all or self.only or self._added(one)):
+            if not (one.all or (self.only and not one.by_rest) or self._added(one)):
                 raise Unclear
             one.value, one.by = "given", "took"
         found: dict[str, _Told] = {}

@@ -81,6 +81,8 @@ def round_told(text: str, context: Context, whole: Reading, read: Reader) -> Rea
             return found
     if not words.differ and (later := _to_come(words)) is not None:
         return later
+    if (told_of := _first_told(words, (known, end))) is not None:
+        return _only(whole, told_of)
     told = any(is_medicine(one) for one in known)
     some = any(one.role in _OF_SOME and (told or one.role != "others") for one in known)
     return _not_plain(whole) if words.differ or (some and len(context.due) > 1) else whole
@@ -95,6 +97,30 @@ def _not_plain(whole: Reading) -> Reading:
     left = tuple(
         one for one in whole.observations
         if (one.about, one.value) not in _SETTLED or one.count or one.unsure
+    )  # fmt: skip
+    if len(left) == len(whole.observations):
+        return whole
+    return replace(whole, observations=left, understood=False)
+
+
+def _first_told(words: Words, known: tuple[list[Atom], int]) -> Mapping[str, str] | None:
+    """What the first sentence tells, where more is told of medicines that nobody understood."""
+    size = len(words.tokens)
+    for told in _sentences(words, 0, {}, known):
+        more = told.stop < size and words.of_medicines(told.stop, size)
+        if told.names and more and len(told.values) < len(words.context.due):
+            return told.values
+    return None
+
+
+def _only(whole: Reading, told: Mapping[str, str]) -> Reading:
+    """The whole without doses that the rules read otherwise, or of medicines of which that sentence
+    tells nothing."""
+    as_told = {"no": "missed"}
+    left = tuple(
+        one for one in whole.observations
+        if one.about != "dose" or one.value not in ("given", "missed", "refused")
+        or as_told.get(told.get(one.med or "", ""), told.get(one.med or "")) == one.value
     )  # fmt: skip
     if len(left) == len(whole.observations):
         return whole
@@ -141,7 +167,8 @@ def _sentences(
         except Unclear:
             continue
         whole = bool(meant.some or meant.looks)
-        yield _Sentence(noted, telling.values, stop, meant.names, whole)
+        names = meant.names or any(not one.all for one in telling.told)
+        yield _Sentence(noted, telling.values, stop, names, whole)
 
 
 def _rests(
@@ -282,7 +309,8 @@ def _together(
     told = (*before.observations, *said, *rest.observations)
     why = ", ".join(f"{one.med}: {one.value}" for one in said)
     reasons = (*rest.reasons, f"a round of doses: {why}")
-    asks = tuple(one for one in whole.asks if rest.asks and one.about not in NOT_BESIDE)
+    beside = rest.asks or before.asks
+    asks = tuple(one for one in whole.asks if beside and one.about not in NOT_BESIDE)
     understood = (before.understood and rest.understood) or whole.understood
     return Reading(
         told, understood, whole.lang, reasons,

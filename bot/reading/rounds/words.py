@@ -263,8 +263,9 @@ def _of_the_hour(tokens: list[Token], at: int, context: Context) -> Atom | None:
             return None
         end = start + found[1]
         fits = (context.at - nearest_past(found[0], found[2], context.at)) % 1440 <= _SAME_ROUND
+    ones = end < len(tokens) and tokens[end].word in SETS["ones"]
     named = end < len(tokens) and not tokens[end].cut and (
-        _table().get(tokens[end].word, "").startswith(("noun", "kind")) or tokens[end].word in SETS["ones"]
+        ones or _table().get(tokens[end].word, "").startswith(("noun", "kind"))
     )  # fmt: skip
     if not fits or not (spanish or named):
         return None
