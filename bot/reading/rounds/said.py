@@ -160,7 +160,11 @@ class Said:
         take this. that ..."."""
         if lead.role == "yes":
             return bool(atom.cut)
-        return lead.role in NOT and self.used and atom.cut >= _STOP and not self.joined
+        if lead.role not in NOT or not atom.cut or self.joined:
+            return False
+        beside = (*self.tokens[lead.end : atom.first], *self.tokens[max(0, lead.first - 1) :][:1])
+        of_it = any(token.word in SETS["it"] for token in beside)  # "spat it out, that one ..."
+        return atom.cut >= _STOP or (of_it and not self.used)
 
     def _others(self, atom: Atom) -> tuple[str, ...]:
         """Those that were not told of: here, or earlier and so no more due."""
