@@ -10,7 +10,7 @@ from datetime import datetime, timedelta
 from bot.context.contexts import AtHome
 from bot.household import talking
 from bot.household.not_given import noted_lately
-from bot.household.reading_context import context_for, due_of, wall_time
+from bot.household.reading_context import context_for, due_of, told_of, wall_time
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.conversation import Describe
 from bot.model.observation import Noted, Observation
@@ -94,8 +94,11 @@ def understand(
     """Read the words as an answer to what was asked last; what only another question that is
     still open understands answers that one ("gave everything, and he pooped")."""
     due = sum(line.item.kind == "dose" for line in sheet.open) if sheet else 0
-    round_ = due_of(chart, waiting_doses(chart, sheet, moment))
-    context = replace(context_for(chart, asked, person, moment), doses_due=due, due=round_)
+    waiting = waiting_doses(chart, sheet, moment)
+    context = replace(
+        context_for(chart, asked, person, moment), doses_due=due, due=due_of(chart, waiting),
+        told=told_of(chart, waiting),
+    )  # fmt: skip
     reading = read(text, context)
     topics = _topics(sheet) - {asked, "none"}
     if not reading.observations and asked != "dose" and waiting_doses(chart, sheet, moment):

@@ -25,14 +25,7 @@ def context_for(chart: Chart, asked: str, person: Person, moment: datetime) -> C
 
 
 def due_of(chart: Chart, lines: Sequence[Line]) -> tuple[Due, ...]:
-    """The medicines of these lines, which wait, and what each may be called; none where another of
-    the round was told as not given: "all of them" may mean that, too."""
-    prompts = {line.prompt for line in lines}
-    if any(
-        line.prompt in prompts and line.state == "answered" and line.choice != "given"
-        for line in chart.dose_lines
-    ):
-        return ()
+    """The medicines of these lines, which wait, and what each may be called."""
     plan = {one.name: one for one in chart.plan.medicines}
     found = dict.fromkeys(line.item.med for line in lines if line.item.med in plan)
     out = []
@@ -45,6 +38,16 @@ def due_of(chart: Chart, lines: Sequence[Line]) -> tuple[Due, ...]:
         half = form in SOLID and medicine.counted == Fraction(1, 2)
         out.append(Due(medicine.name, frozenset(called), half))
     return tuple(out)
+
+
+def told_of(chart: Chart, lines: Sequence[Line]) -> tuple[tuple[str, str], ...]:
+    """What was told before of the other medicines of the round of these lines, which wait."""
+    prompts = {line.prompt for line in lines}
+    return tuple(
+        (line.item.med or "", line.choice or "")
+        for line in chart.dose_lines
+        if line.prompt in prompts and line.state == "answered"
+    )
 
 
 def wall_time(chart: Chart, now: datetime, at: str | None) -> datetime:

@@ -29,7 +29,8 @@ class Context:
     plan gives its medicines; ``lang`` a hint, never a limit: both are always read.
     ``names`` are the patient's own names. ``doses_due``: so many medicines were due in the
     prompt that is answered, whatever else it asked; ``due`` are these, where it is known which,
-    in the order in which they stood there.
+    in the order in which they stood there; ``told``: those of the same round that were told before,
+    each with what was told of it (given, missed, refused).
     """
 
     asked: str = "none"
@@ -41,6 +42,7 @@ class Context:
     names: tuple[str, ...] = ()
     doses_due: int = 0
     due: tuple[Due, ...] = ()
+    told: tuple[tuple[str, str], ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -74,7 +74,9 @@ def answer(
             continue
         if asked in _DEEDS and planned(tokens, clause, clause.end):
             continue
-        if _of_another(clause, asked):
+        if _of_another(clause, asked) or any(
+            m.first < clause.start and m.last >= clause.end - 1 for m in matches
+        ):  # "walk, | skipped it"
             continue
         own = {
             m.rule.about

@@ -6,7 +6,7 @@ A pattern is a line of elements:
     a|b|<class>     any of these         a?             may be missing
     poop.v          that verb with its forms; bowel.n a noun, aguado.a an adjective
     ~ or ~4         up to 2 (4) words between, within one clause
-    ~~              up to 8 words between, over commas and "and"
+    ~~ or ~~1       up to 8 (1) words between, over commas and "and"
     a & b           both, in either order, in one clause
     ^ and $         the beginning and the end of a clause; "a|$": that word, or the end
     -<class>        the clause must not hold it
@@ -161,7 +161,7 @@ class Compiler:
         now: list[Element] = []
         without: set[str] = set()
         present: list[frozenset[str]] = []
-        gap, cross, start, end = 0, False, False, False
+        gap, cross, far, start, end = 0, False, False, False, False
         for word in words:
             if word == "&":
                 parts.append(tuple(now))
@@ -170,8 +170,8 @@ class Compiler:
                 start = True
             elif word == "$":
                 end = True
-            elif word == "~~":
-                gap, cross = FAR, True
+            elif word[:2] == "~~":
+                gap, cross, far = int(word[2:] or FAR), True, True
             elif word[0] == "~":
                 gap = int(word[1:] or NEAR)
             elif word[0] == "+":
@@ -181,8 +181,8 @@ class Compiler:
             else:
                 optional = word.endswith("?")
                 keys = self._keys(word.rstrip("?"))
-                now.append(Element(keys, optional, gap, cross and gap == FAR))
-                gap = 0
+                now.append(Element(keys, optional, gap, far))
+                gap, far = 0, False
         parts.append(tuple(now))
         needs = tuple(e.keys for part in parts for e in part if not e.optional)
         if not needs or any(not part or part[0].optional for part in parts):

@@ -7,49 +7,36 @@ The lexicon's rules of a question hold where a clause begins. Owners ask without
 from __future__ import annotations
 
 from collections.abc import Sequence
+from typing import Final
 
 from .clauses import Clause
+from .tables import word_sets
 from .token import Token
 
-_MODAL = frozenset("can could should shall may would".split())
-_ASKERS = frozenset("i we he she they it".split())
-_NOT_TURNED = frozenset(
-    "so nor neither than as that which who what when where how why if whether because since "
-    "unless until while before after though although not never only how_much".split()
-)
+_SETS: Final = word_sets("leave")
+"""The words that it is read by (``lexicon/*/leave.txt``)."""
+_MODAL = _SETS["modal"]
+_ASKERS = _SETS["askers"]
+_NOT_TURNED = _SETS["not_turned"]
 """Before a turned verb: "so can he", "the best that could he"; or a rule of its own asks."""
-_DEEDS = frozenset(
-    "give giving put putting take taking let letting bathe bath wash skip use using stop rub try "
-    "feed add apply double up remove leave start walk carry move cut clean massage ice".split()
-)
+_DEEDS = _SETS["deeds"]
 """What a household may ask leave to do, in the form that tells no deed."""
-_LEAVE = frozenset("ok okay alright safe fine allowed cool bad wrong wise harmful".split())
-_TOLD = frozenset(
-    "said says told tells say vet doctor they was were been he she "
-    "not isnt wasnt never dont doesnt".split()
-)
+_LEAVE = _SETS["leave"]
+_TOLD = _SETS["told"]
 """Before "ok to give": it was said, or denied, or is told of the animal."""
-_MAY_I = frozenset("puedo podemos podria podriamos debo debemos deberia deberiamos".split())
-_IS_IT = frozenset("esta estaria es seria sera hay habra habria estara".split())
-_FINE = frozenset(
-    "bien mal bueno malo seguro peligroso problema bronca ok normal recomendable malito".split()
-)
-_PERMIT = frozenset("permiten permite dejan recomiendan recomienda autorizan".split())
-_CARES = tuple(
-    "dar darle darles darsela darselo poner ponerle quitar quitarle banar banarlo banarla lavar "
-    "lavarlo lavarla dejar dejarlo dejarla subir subirlo subirla sacar sacarlo sacarla saltar "
-    "saltarme saltarnos llevar llevarlo llevarla cambiar cambiarle limpiar limpiarle usar untar "
-    "untarle cortar cortarle bajar bajarlo bajarla mover moverlo cargar cargarlo cargarla "
-    "suspender suspenderle aplicar aplicarle echar echarle doblar repetir adelantar".split()
-)
-_GIVING = frozenset("give giving feed dar darle darles darsela darselo".split())
+_MAY_I = _SETS["may_i"]
+_IS_IT = _SETS["is_it"]
+_FINE = _SETS["fine"]
+_PERMIT = _SETS["permit"]
+_CARES = _SETS["cares"]
+_GIVING = _SETS["giving"]
 """In this form it is no deed: it was asked, planned or feared."""
 _GIVEN = frozenset(("<humandrug>", "<pillword>", "<meds>", "<pillkind>", "<poisonthing>", "<food>"))
-_SUPPOSED = frozenset("think if whether suppose say reckon crees cree".split())
-_CLITICS = frozenset("le lo la les los las se me ya".split())
-_DENIED = frozenset("no ni nunca tampoco que si cuando porque como".split())
+_SUPPOSED = _SETS["supposed"]
+_CLITICS = _SETS["clitics"]
+_DENIED = _SETS["denied"]
 """Before "puedo": it is denied, or hangs on something ("no le puedo dar la pastilla")."""
-_KNOW = frozenset("saber pregunto preguntar preguntaba duda".split())
+_KNOW = _SETS["know"]
 _REACH = 4
 _NEAR = 5
 

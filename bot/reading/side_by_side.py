@@ -12,6 +12,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from itertools import dropwhile, pairwise
+from typing import Final
 
 from bot.model.observation import Observation
 from bot.model.reading import Context, Reading, Suppressed
@@ -20,6 +21,7 @@ from bot.model.topics import told_by_yes
 from .lexis import mark_phrases, tag
 from .matching import SAID_TO_END, SPENT
 from .normalise import words_of
+from .tables import word_sets
 from .token import Token
 from .wishes import tells_trouble
 
@@ -29,34 +31,22 @@ MOST_PARTS = 3
 MOST_WORDS_BESIDE = 26
 """The same, where nothing is taken away and only what is well is added."""
 
-_LINKS = frozenset("and y e plus ademas".split())
-_LISTS = frozenset("or nor ni o u neither".split())
-_ANSWERS = frozenset("yes no not none never nothing nope yep yeah si nada nunca ninguno".split())
+_SETS: Final = word_sets("beside")
+"""The words that it is read by (``lexicon/*/beside.txt``)."""
+_LINKS = _SETS["links"]
+_LISTS = _SETS["lists"]
+_ANSWERS = _SETS["answers"]
 """They take their sense from what was asked, or from the words beside them."""
-_POINTS_BACK = frozenset(
-    "it them those these one ones him la las lo los ellas ellos esa esas eso esos todas "
-    "todos".split()
-)
-_AGAIN = frozenset(
-    "too also again more another other same otra otro otras otros tambien mas twice double "
-    "doubled doble".split()
-)
-_TURNS = frozenset(
-    "but however though although tho except less more than only just barely hardly until till "
-    "unless if when while because so suddenly sudden yet still now then before after ago used "
-    "should supposed meant instead era eran tocaba tocaban debia debian "
-    "pero aunque menos solo apenas casi hasta si cuando porque mientras sino salvo excepto "
-    "todavia aun ahora luego antes despues repente yesterday ayer anoche".split()
-)
+_POINTS_BACK = _SETS["points_back"]
+_AGAIN = _SETS["again"]
+_TURNS = _SETS["turns"]
 """Words that set one statement against the other, or in another time."""
 _OPEN = frozenset(("<function>", "<aux>", "<be>", "<neg>", "<joiner>", "<adv>", "<very>"))
-_CLOSE = frozenset("it them on up down in off out him her well bien".split())
+_CLOSE = _SETS["close"]
 """The last word of a statement may be one of these, though it is of such a class."""
-_NOT_DONE = frozenset("hasnt havent hadnt ha has had".split())
-_PARTICIPLES = frozenset("eaten drunk gone been done taken".split())
-_GIVES = frozenset(
-    "gave given giving administered in down di dimos dio dado dada dados dadas lista listas".split()
-)
+_NOT_DONE = _SETS["not_done"]
+_PARTICIPLES = _SETS["participles"]
+_GIVES = _SETS["gives"]
 _EATEN_UP = ("swallowed", "medicine_overdose")
 
 Alone = Callable[[str, Context], Reading]
@@ -218,7 +208,7 @@ def _own_predicate(left: Sequence[Token], rest: Sequence[Token]) -> bool:
     )
 
 
-_ENDS = frozenset("them twice double doubled doble".split())
+_ENDS = _SETS["ends"]
 _HOW = frozenset(("<good>", "<adv>", "<very>"))
 _NAMES = SPENT | {"<poo>", "<pee>"}
 
@@ -341,12 +331,9 @@ def _may_end(last: Token) -> bool:
     return last.keys.isdisjoint(_OPEN) or last.word in _CLOSE or "<good>" in last.keys
 
 
-_HANGS = frozenset(
-    "while when whenever if until till unless before after since as than that whether mientras "
-    "cuando si hasta antes despues que".split()
-)
+_HANGS = _SETS["hangs"]
 """What begins so is no statement of its own: "may I take it off while he eats"."""
-_JOINS = _LINKS | frozenset("but pero now today hoy ahora".split())
+_JOINS = _LINKS | _SETS["joins"]
 
 
 def _either(text: str, words: Sequence[Token], context: Context, alone: Alone) -> Part | None:

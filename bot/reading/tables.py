@@ -79,16 +79,17 @@ HEARD: Final = tuple(f"{words} = {told}" for words, told in rows("heard"))
 """Words that a phone hears wrong: heard = meant | words before / words after."""
 
 
-def _words(table: str) -> dict[str, frozenset[str]]:
+def word_sets(table: str) -> dict[str, frozenset[str]]:
+    """The rows of a table as sets of words, in both languages together: name = words."""
     found: dict[str, set[str]] = {}
     for name, words in rows(table):
         found.setdefault(name, set()).update(words.split())
     return {name: frozenset(words) for name, words in found.items()}
 
 
-FUNCTION: Final = _words("foreign_function")
-OURS: Final = _words("foreign_ours").get("words", frozenset())
-DENIED: Final = _words("foreign_denied").get("words", frozenset())
+FUNCTION: Final = word_sets("foreign_function")
+OURS: Final = word_sets("foreign_ours").get("words", frozenset())
+DENIED: Final = word_sets("foreign_denied").get("words", frozenset())
 DANGER: Final[dict[str, tuple[str, str, str | None]]] = {
     words: (told[0], told[1], told[2] if len(told) > 2 else None)
     for words, line in rows("foreign_danger")

@@ -8,6 +8,7 @@ import pytest
 
 from bot.model.reading import Context, Due
 from bot.reading import read
+from tests.reading import round_sentences
 from tests.reading.dose_rounds import DOUBLE, HALVES, KINDS, measure, tellings
 
 MOST = {
@@ -32,6 +33,61 @@ _DUE = tuple(map(Due, ("carprofen", "gabapentin", "cephalexin")))
 _THREE = Context(
     day=2, at=20 * 60 + 40, medicines=tuple(one.med for one in _DUE), doses_due=3, due=_DUE
 )
+MOST_OF_SENTENCES = {
+    "dev": {"wrong": 0, "hidden": 0, "left": 12},
+    "held": {"wrong": 0, "hidden": 1, "left": 25},
+}
+"""So many of some two hundred; may only fall."""
+
+
+@pytest.mark.parametrize("half", HALVES)
+def test_a_round_in_several_sentences_is_noted_as_it_was_told(half: str) -> None:
+    number, found = round_sentences.measure(half)
+    assert number > 200
+    for kind in round_sentences.KINDS:
+        why = found[kind] if half == "dev" else len(found[kind])
+        assert len(found[kind]) <= MOST_OF_SENTENCES[half][kind], (kind, why)
+
+
+@pytest.mark.parametrize(
+    ("words", "told"),
+    [
+        ("wouldnt take the gabapentin. carprofen and cephalexin ok",
+         {"gabapentin": "refused", "carprofen": "given", "cephalexin": "given"}),
+        ("he spat the gabapentin out again, 3 tries, gave up. other two went down fine",
+         {"gabapentin": "refused", "carprofen": "given", "cephalexin": "given"}),
+        ("no luck with the carprofen, spat it out. gabapentin and cephalexin",
+         {"carprofen": "refused"}),
+        ("just the gabapentin so far, getting cheese for the other two", {"gabapentin": "given"}),
+        ("omg sorry, crazy morning. just gave him the lot at 8",
+         dict.fromkeys(("carprofen", "gabapentin", "cephalexin"), "given")),
+        ("gave carprofen comma gabapentin period and the cephalexin period",
+         dict.fromkeys(("carprofen", "gabapentin", "cephalexin"), "given")),
+    ],
+)  # fmt: skip
+def test_each_sentence_tells_of_its_own(words: str, told: dict[str, str]) -> None:
+    seen = read(words, replace(_THREE, day=6, asked="dose", at=8 * 60 + 40)).observations
+    assert {one.med: one.value for one in seen if one.about == "dose"} == told
+
+
+@pytest.mark.parametrize(
+    "words", ["ok other 2 are in too 👍", "rest in", "ya las otras dos también"]
+)
+def test_the_others_are_those_that_an_earlier_message_left(words: str) -> None:
+    two = replace(_THREE, due=_DUE[1:], doses_due=2, told=(("carprofen", "refused"),))
+    seen = read(words, two).observations
+    assert [(one.med, one.value) for one in seen] == [
+        ("gabapentin", "given"), ("cephalexin", "given")
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    "words", ["we both gave them walked fine", "gave it all twice drinking fine"]
+)
+def test_a_tail_hides_no_double_dose(words: str) -> None:
+    assert ("dose", "doubled") in {
+        (one.about, one.value) for one in read(words, _THREE).observations
+    }
 
 
 @pytest.mark.parametrize(

@@ -10,7 +10,7 @@ from itertools import takewhile
 from bot.model.reading import Context
 
 from ..token import Token
-from .words import GIVEN, NOT, Atom, Unclear, of_form
+from .words import GIVEN, NOT, SETS, Atom, Unclear, of_form
 
 
 @dataclass(slots=True)
@@ -54,6 +54,11 @@ class Meant:
                 self.names = True
             if role in ("all", "both", "number", "others", "half"):
                 number = 2.0 if role == "both" else one.number
+                if role == "others" and (
+                    self.tokens[one.end - 1].word in SETS["one_other"]
+                    and (behind is None or behind.role != "noun")
+                ):
+                    number = 1.0
                 meds = self.due
                 if role in ("both", "number") and self._of_people(one, behind):
                     raise Unclear
@@ -62,7 +67,7 @@ class Meant:
                         raise Unclear
                     number, at, self.names = behind.number, at + 1, True
                     behind = said[at + 1] if at + 1 < len(said) and not said[at + 1].cut else None
-                self.names = self.names or self.tokens[one.first].word in _ALL_PILLS
+                self.names = self.names or self.tokens[one.first].word in SETS["all_pills"]
                 if behind and behind.role == "doses" and role in ("both", "number"):
                     raise Unclear  # of one medicine, it may be
                 if behind and behind.role in ("noun", "doses"):
@@ -134,7 +139,7 @@ class Meant:
         number = 2.0 if one.role == "both" else number
         after = self.tokens[one.end + amount].word if one.end + amount < len(self.tokens) else ""
         things = behind is not None and behind.role.partition(":")[0] in _THINGS
-        if not one.cut or things or after in ("tablets", "pills", "doses", "of", "de", "pastillas"):
+        if not one.cut or things or after in SETS["so_many_things"]:
             return 0
         every = bool(out) and out[-1].role == "all" and out[-1].meds == self.due
         return 1 + amount if every and number in (None, float(len(self.due))) else 0
@@ -151,11 +156,13 @@ class Meant:
         before = self.tokens[both.first - 1].word if both.first else ""
         if before == "los":
             return behind is None or behind.role not in GIVEN or not self._been(behind)
-        gave = behind is not None and self.tokens[behind.first].word in _HANDS
-        return before in _PEOPLE or (both.role == "both" and gave and before not in ("it", "them"))
+        gave = behind is not None and self.tokens[behind.first].word in SETS["hands"]
+        return before in SETS["people"] or (
+            both.role == "both" and gave and before not in SETS["thing_before"]
+        )
 
     def _been(self, one: Atom) -> bool:
-        return self.tokens[one.first].word.endswith(("dos", "das", "tos", "tas"))
+        return self.tokens[one.first].word.endswith(tuple(SETS["participle_ends"]))
 
     def _denials(self, said: Sequence[Atom]) -> list[Atom]:
         """ "Not given", "no le di", "wouldn't take": one denial; "not yet" is nothing done."""
@@ -179,7 +186,7 @@ class Meant:
         return out
 
     def _verb(self, one: Atom) -> bool:
-        return self.tokens[one.first].word not in ("si", "yes", "yep", "yeah", "yup", "ya", "in")
+        return self.tokens[one.first].word not in SETS["plain_yes"]
 
     def _repeated(self, said: Sequence[Atom]) -> list[Atom]:
         """ "Given given given" of three: each of them."""
@@ -222,10 +229,4 @@ def _after(said: Sequence[Atom], one: Atom) -> Atom | None:
     return next((other for other in said if other.first >= one.end), None)
 
 
-_HANDS = frozenset("gave give administered dosed did di dimos dieron".split())
-_PEOPLE = frozenset("we us you i nosotros".split())
 _THINGS = ("noun", "doses", "kind", "kinds", "half", "part")
-_ALL_PILLS = frozenset(("todas", "ambas"))
-MANY = frozenset(
-    "them they theyre em las los dadas dados tomadas listas puestas tragadas todas ambas".split()
-)

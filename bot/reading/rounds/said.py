@@ -6,7 +6,7 @@ a medicine over twice, it is none (``Unclear``)."""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Final
 
@@ -15,19 +15,11 @@ from bot.model.reading import Context
 
 from ..clock import clock_text
 from ..token import Token
-from .meant import MANY, Meant
-from .words import GIVEN, NOT, Atom, Unclear
+from .meant import Meant
+from .words import GIVEN, NOT, SETS, Atom, Differs, Unclear
 
-_AT_A_MEAL: Final = frozenset(
-    "ate eaten eats had wolfed scoffed munched gobbled chewed chomped comio comieron comido "
-    "zampo zampado".split()
-)
-_POINTS: Final = frozenset(
-    "it them these those all both everything one pill pills tablet tablets capsule dose meds la "
-    "las lo los esa ese esas esos todas todos ambas pastilla pastillas dosis medicina "
-    "medicinas".split()
-)
-"""What is eaten, where it is the medicine."""
+_STOP: Final = 3
+"""The cut before a new sentence."""
 _VALUES: Final = {"given": "given", "no": "missed", "refused": "refused"}
 
 
@@ -68,15 +60,21 @@ class Said:
     skips: bool = False  # "ate the lot", of what was given: said once more
     opening: float | None = None
     names: bool = False  # something in it can only be of medicines
+    earlier: Mapping[str, str] = field(default_factory=dict)  # what earlier sentences told
+    values: dict[str, str] = field(default_factory=dict)  # what this one tells of each
+    adds: bool = False  # "and the other one", "the other one too"
 
     def tell(self, said: Sequence[Atom]) -> tuple[Observation, ...]:
         """The observations; ``Unclear`` where the words leave a choice."""
         words = self.meant.of(said)
         self.names = self.meant.names
+        self.adds = bool(words) and words[0].role == "and"
         for at, atom in enumerate(words):
             self._step(atom, words[at + 1] if at + 1 < len(words) else None)
         if self.turned and self.last and self.last[0].value == "refused":
             raise Unclear  # "spat it out, second go with turkey": and then?
+        if self.meant.some and self.earlier:
+            raise Unclear
         return self._of_some() if self.meant.some else self._settled()
 
     def _of_some(self) -> tuple[Observation, ...]:
@@ -116,6 +114,8 @@ class Said:
                 self.turned = True
             case "only":
                 self.only = True
+            case "too":
+                self._too()
             case "and":
                 self.joined = not self.parted
                 return
@@ -131,9 +131,7 @@ class Said:
             return
         rest = atom.role == "others"
         if rest:
-            left = self._left()
-            if not 0 < len(left) < len(self.meant.due) or (atom.number or len(left)) != len(left):
-                raise Unclear
+            left = self._others(atom)
             atom = replace(atom, role="med", meds=left)
             self.lead = None if self.used else self.lead
         one = _Told(
@@ -144,7 +142,7 @@ class Said:
             return
         if atom.role == "none":
             self._none(one)
-        elif self.lead is not None and not (self.lead.role == "yes" and atom.cut):
+        elif self.lead is not None and not self._led_to_here(self.lead, atom):
             self._give(one, self.lead)
             one.follows, one.joined = self.used, self.joined
             if one.all and one.follows:
@@ -156,6 +154,38 @@ class Said:
         self.names = self.names or not one.all
         self.told.append(one)
         self.last, self.turned, self.joined, self.parted = [one], False, False, False
+
+    def _led_to_here(self, lead: Atom, atom: Atom) -> bool:
+        """Whether what was done is told of what stood before only: "yes, this one ...", "wouldn't
+        take this. that ..."."""
+        if lead.role == "yes":
+            return bool(atom.cut)
+        if lead.role not in NOT or not atom.cut or self.joined:
+            return False
+        beside = (*self.tokens[lead.end : atom.first], *self.tokens[max(0, lead.first - 1) :][:1])
+        of_it = any(token.word in SETS["it"] for token in beside)  # "spat it out, that one ..."
+        return atom.cut >= _STOP or (of_it and not self.used)
+
+    def _others(self, atom: Atom) -> tuple[str, ...]:
+        """Those that were not told of: here, or earlier and so no more due."""
+        left = self._left()
+        number = atom.number
+        if not left or number not in (None, float(len(left))):
+            raise Unclear
+        told = len(left) < len(self.meant.due) or bool(self.context.told)
+        if not told and not (number is not None and number > 1):
+            raise Unclear
+        return left
+
+    def _too(self) -> None:
+        """ "The other one too": beside those that were told of before. "Gave it too" is another."""
+        before = {**dict(self.context.told), **self.earlier}
+        named = self.last or self.pending
+        if not named or any(one.all for one in named) or not before:
+            raise Unclear
+        if any(before.get(med) for one in named for med in one.meds):
+            raise Unclear
+        self.adds = True
 
     def _except(self, one: _Told) -> None:
         """ "All but the gabapentin": it is left open."""
@@ -179,6 +209,10 @@ class Said:
         follows = behind is not None and behind.role in ("med", "all", "others", "none")
         if behind and behind.cut and not atom.cut and atom.role in ("took", "ate") and self.last:
             follows = follows and self.last[0].value != "given"  # "yes she took them, the other no"
+        if behind and behind.cut and not atom.cut and self.last and self.last[0].follows:
+            follows = False  # "refused this, that yes, the third ..."
+        if behind and behind.cut and self.last and self.last[0].value == atom.role in NOT:
+            follows = False  # "no luck with this, spat it out. that ..."
         self.names = self.names or atom.role in ("gave", "took", "refused")
         if self.pending and atom.role in NOT and self.last and self.last[0].value == "left":
             if not atom.cut:
@@ -224,12 +258,13 @@ class Said:
         if before.value == "left":
             if atom.role not in NOT:
                 raise Unclear
-        elif before.value == "refused" and value == "given":
-            if not self.turned:
-                raise Unclear
+        elif before.value == "refused" and value == "given" and self.turned:
+            pass
         elif before.follows:
             chunk = self._chunk()
-        elif not (value == "refused" and len(self.told) == 1):
+        elif (before.value == "refused" and value == "given") or not (
+            value == "refused" and len(self.told) == 1
+        ):
             raise Unclear
         for one in chunk:
             self._give(one, atom)
@@ -243,6 +278,8 @@ class Said:
                 break
             chunk.append(one)
             if not one.joined or len(self.told) == 2:
+                if len(chunk) > 1 and not one.atom.cut:
+                    break  # "refused this that and the third ok": from where on
                 return chunk
         raise Unclear
 
@@ -273,7 +310,7 @@ class Said:
         if not self.told:
             self._of_all()
         for one in self.pending:
-            if not (one.all or self.only):
+            if not (one.all or (self.only and not one.by_rest) or self._added(one)):
                 raise Unclear
             one.value, one.by = "given", "took"
         found: dict[str, _Told] = {}
@@ -285,14 +322,39 @@ class Said:
                 found[med] = one
         if not (self.names or self.context.asked == "dose"):
             raise Unclear
+        self._beside_earlier(found)
         return self._observations(found)
+
+    def _added(self, one: _Told) -> bool:
+        """ "And the other one", where those before it were given."""
+        before = {**dict(self.context.told), **self.earlier}
+        return self.adds and one.by_rest and set(before.values()) == {"given"}
+
+    def _beside_earlier(self, found: dict[str, _Told]) -> None:
+        """What an earlier sentence told stands: it may be told once more, and not otherwise. A word
+        for all leaves open whether it is of those that were not given, too."""
+        told = {med: one.value or "" for med, one in found.items()}
+        by_all = any(one.all for one in found.values())
+        refused = any(value != "given" for _, value in self.context.told)
+        if by_all and (refused or self.earlier):
+            raise Unclear
+        for med, value in told.items():
+            before = self.earlier.get(med)
+            if before is None or before == "left":
+                continue
+            if {before, value} - {"no", "yet"} and before != value:
+                raise Differs
+            if found[med].by == "gave":
+                raise Unclear  # handed over twice
+            found.pop(med)
+        self.values = told
 
     def _of_all(self) -> None:
         """No medicine is named: it is told of all that were due, where that is plain."""
         if self.lead is None or (self.lead.role == "yes" and not self.names):
             raise Unclear  # a bare "done" answers what was asked, whatever that was
         words = {token.word for token in self.tokens}
-        if words & _AT_A_MEAL and not words & _POINTS:
+        if words & SETS["meal"] and not words & SETS["points"]:
             raise Unclear  # "ate well": dinner
         if len(self.context.due) > 1 and not self._plural():
             raise Unclear
@@ -301,7 +363,7 @@ class Said:
         self.told.append(one)
 
     def _plural(self) -> bool:
-        return any(t.word in MANY for t in self.tokens)
+        return any(t.word in SETS["many"] for t in self.tokens)
 
     def _overrules(self, one: _Told, before: _Told) -> bool:
         if not before.all or one.all:
@@ -321,10 +383,10 @@ class Said:
             out.append(Observation("dose", _VALUES[one.value], med=med, at=hour, span=span))
         if self.meant.looks:
             out = self._unnamed(out, found)
-        if not out and any(one.value == "yet" for one in found.values()):
+        if not out and not self.earlier and any(one.value == "yet" for one in found.values()):
             end = self.tokens[-1].end
             return (Observation("request", "snooze", span=(0, end)),)
-        if not out:
+        if not out and not (self.earlier and self.values):
             raise Unclear
         return tuple(out)
 
@@ -347,7 +409,7 @@ class Said:
                    if not set(one.meds) <= set(self.meant.looks.values()))  # fmt: skip
 
     def _left(self) -> tuple[str, ...]:
-        told = {med for one in self.told for med in one.meds}
+        told = {med for one in self.told for med in one.meds} | self.earlier.keys()
         return tuple(med for med in self.meant.due if med not in told)
 
 

@@ -2,15 +2,17 @@
 
 "All but the gabapentin", "carprofen yes, the other two no", "second one at 8:15". Only what was
 due can be meant, so such a telling is read as a whole or not at all: every word of it must do
-something in it (``words``), and no medicine may be told of twice as handed over. Behind it
-may stand another statement in which nothing is wrong. Any other word, and the telling is left to
-the rules: "again", "too", "the whole packet" stand in no table here.
+something in it (``words``), and no medicine may be told of twice as handed over. Beside it may
+stand another statement in which nothing is wrong, or words that tell nothing (``beside``); and
+behind these another sentence, of those that the first left: "the gabapentin came out again, what a
+clown. the other two went down". Any other word, and the telling is left to the rules: "again",
+"twice", "the whole packet" stand in no table here.
 """
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
-from dataclasses import replace
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Final
 
@@ -19,21 +21,40 @@ from bot.model.reading import Context, Reading
 
 from ..lexis import tag
 from ..normalise import words_of
-from ..spelling import distance
-from ..tables import ORDINARY, UNITS
 from ..token import Token
 from ..wishes import tells_trouble
+from .beside import NOT_BESIDE, Reader, Words, ahead, behind, coming, is_medicine, weightless
 from .meant import Meant
+from .much import too_much
 from .said import Said
-from .words import Atom, Unclear, atoms, given_twice
+from .words import SETS, Atom, Differs, Unclear, atoms
 
 MOST_WORDS: Final = 40
-_SURE: Final = 6
-"""A word of so many letters may have a slip in it."""
 _BACK: Final = 4
 """So many words of a round may be the first ones of what stands behind it: "ate all" his dinner."""
+_MOST_STARTS: Final = 6
+_MOST_SENTENCES: Final = 4
 
-Reader = Callable[[str, Context], Reading]
+
+@dataclass(frozen=True, slots=True)
+class _Sentence:
+    """One telling: what is noted, what is told of each medicine, and where it ends."""
+
+    noted: tuple[Observation, ...]
+    values: Mapping[str, str]
+    stop: int
+    names: bool  # something in it can only be of medicines
+    whole: bool  # of so many, not of which: nothing more may follow
+
+
+@dataclass(frozen=True, slots=True)
+class _Rest:
+    """All that stands behind a telling."""
+
+    noted: tuple[Observation, ...]
+    reading: Reading
+    stop: int = 0  # behind the last telling in it
+    left: bool = False  # it names medicines, and nobody understood what is told of them
 
 
 def round_told(text: str, context: Context, whole: Reading, read: Reader) -> Reading:
@@ -47,39 +68,24 @@ def round_told(text: str, context: Context, whole: Reading, read: Reader) -> Rea
     tag(marked)  # which may repair a name ("gaba") into a word of the lexicon
     for token, other in zip(tokens, marked, strict=True):
         token.keys = frozenset() if other.guessed else other.keys
+    words = Words(text, tokens, context, read, whole)
     known, end = atoms(tokens, context)
-    if given_twice(known):
-        return _doubled(text, whole)
-    if _emptied(marked):
-        return _overdose(text, whole)
-    if any(one.role == "part" and _of_medicine(behind) for one, behind in pairwise(known)):
+    much = too_much(words, marked, known, whole)
+    if much is not None:
+        return much
+    if any(one.role == "part" and is_medicine(behind) for one, behind in pairwise(known)):
         return _not_plain(whole)
     for start in _starts(tokens):
-        words, end_of = (known, end) if not start else atoms(tokens, context, start)
-        for stop in _stops(tokens, words, end_of):
-            meant = Meant(context, tokens, text)
-            try:
-                said = Said(context, tokens, meant).tell([one for one in words if one.end <= stop])
-            except Unclear:
-                continue
-            if start and not meant.names:
-                continue
-            ahead = _ahead(text, tokens, start, context, read)
-            if ahead is None:
-                break
-            rest = _beside(text, tokens, stop, context, read, said)
-            if rest is None:
-                continue
-            beside = (*ahead, *rest.observations)
-            if not _hides(whole, beside, tokens, start, stop):
-                return _together(said, ahead, rest, whole)
-    told = any(_of_medicine(one) for one in known)
+        found = _from(words, start, (known, end) if not start else atoms(tokens, context, start))
+        if found is not None:
+            return found
+    if not words.differ and (later := _to_come(words)) is not None:
+        return later
+    if (told_of := _first_told(words, (known, end))) is not None:
+        return _only(whole, told_of)
+    told = any(is_medicine(one) for one in known)
     some = any(one.role in _OF_SOME and (told or one.role != "others") for one in known)
-    return _not_plain(whole) if some and len(context.due) > 1 else whole
-
-
-def _of_medicine(one: Atom) -> bool:
-    return one.role in ("med", "noun", "doses") or one.role.startswith("kind")
+    return _not_plain(whole) if words.differ or (some and len(context.due) > 1) else whole
 
 
 _OF_SOME = frozenset("except place others".split())
@@ -90,55 +96,145 @@ def _not_plain(whole: Reading) -> Reading:
     """No dose that was given: which, or how much of it, a person has to say. "Only half of it"."""
     left = tuple(
         one for one in whole.observations
-        if (one.about, one.value) != ("dose", "given") or one.count or one.unsure
+        if (one.about, one.value) not in _SETTLED or one.count or one.unsure
     )  # fmt: skip
     if len(left) == len(whole.observations):
         return whole
     return replace(whole, observations=left, understood=False)
 
 
-def _doubled(text: str, whole: Reading) -> Reading:
-    """ "My son gave it and then I gave it"."""
-    if any(one.value in ("doubled", "medicine_overdose") for one in whole.observations):
+def _first_told(words: Words, known: tuple[list[Atom], int]) -> Mapping[str, str] | None:
+    """What the first sentence tells, where more is told of medicines that nobody understood."""
+    size = len(words.tokens)
+    for told in _sentences(words, 0, {}, known):
+        more = told.stop < size and words.of_medicines(told.stop, size)
+        if told.names and more and len(told.values) < len(words.context.due):
+            return told.values
+    return None
+
+
+def _only(whole: Reading, told: Mapping[str, str]) -> Reading:
+    """The whole without doses that the rules read otherwise, or of medicines of which that sentence
+    tells nothing."""
+    as_told = {"no": "missed"}
+    left = tuple(
+        one for one in whole.observations
+        if one.about != "dose" or one.value not in ("given", "missed", "refused")
+        or as_told.get(told.get(one.med or "", ""), told.get(one.med or "")) == one.value
+    )  # fmt: skip
+    if len(left) == len(whole.observations):
         return whole
-    rest = [one for one in whole.observations if (one.about, one.value) != ("dose", "given")]
-    meds = {one.med for one in whole.observations if one.about == "dose"}
-    med = meds.pop() if len(meds) == 1 else None
-    twice = Observation("dose", "doubled", med=med, span=(0, len(text)))
-    why = (*whole.reasons, "handed over by two people: dose: doubled")
-    return replace(whole, observations=(*rest, twice), understood=True, reasons=why)
+    return replace(whole, observations=left, understood=False)
 
 
-def _emptied(tokens: Sequence[Token]) -> bool:
-    """Whether, told to a round, a whole packet was eaten: "ate the whole box"."""
-    for at, token in enumerate(tokens):
-        near = tokens[max(0, at - 3) : at + 2]
-        ahead = frozenset[str]().union(*(one.keys for one in tokens[max(0, at - 5) : at]))
-        foods = any("<food>" in one.keys for one in near)
-        if token.word in _PACKS and not foods and ahead & _EATEN:
-            return any(one.word in _WHOLE for one in near)
-    return False
+_SETTLED: Final = {("dose", "given")}
 
 
-_PACKS = frozenset("box packet bottle blister strip caja frasco fraco bote tira paquete".split())
-_WHOLE = frozenset("whole entire full all todo toda entera entero completa completo".split())
-_EATEN = frozenset(("<ingest>", "<took>"))
+# -- sentence by sentence -------------------------------------------------------------------------
 
 
-def _overdose(text: str, whole: Reading) -> Reading:
-    if any(one.about == "swallowed" for one in whole.observations):
-        return whole
-    rest = [one for one in whole.observations if (one.about, one.value) != ("dose", "given")]
-    much = Observation("swallowed", "medicine_overdose", span=(0, len(text)))
-    why = (*whole.reasons, "a whole packet: swallowed: medicine_overdose")
-    return replace(whole, observations=(*rest, much), understood=True, reasons=why)
+def _from(words: Words, start: int, known: tuple[list[Atom], int]) -> Reading | None:
+    """The reading of a round that begins there."""
+    for told in _sentences(words, start, {}, known):
+        before = ahead(words, start)
+        if before is None:
+            return None
+        if before.observations and not told.names:
+            continue  # "walked fine, gave the lot"
+        for rest in _rests(words, told, dict(told.values), _MOST_SENTENCES):
+            noted = (*told.noted, *rest.noted)
+            every = (*before.observations, *noted, *rest.reading.observations)
+            if not _hides(words, every, start, max(told.stop, rest.stop)):
+                found = _together(words.whole, before, noted, rest.reading)
+                return replace(found, understood=found.understood and not rest.left)
+    return None
 
 
-def _stops(tokens: Sequence[Token], known: Sequence[Atom], end: int) -> list[int]:
-    """Where the round may end: with the last word that is of one, or before it, the latest
+def _sentences(
+    words: Words, start: int, before: dict[str, str], known: tuple[list[Atom], int] | None = None
+) -> Iterator[_Sentence]:
+    """The tellings that may begin there, the longest first."""
+    tokens = words.tokens
+    said, end = known or atoms(tokens, words.context, start)
+    for stop in _stops(tokens, said, end, start):
+        meant = Meant(words.context, tokens, words.text)
+        telling = Said(words.context, tokens, meant, earlier=before)
+        try:
+            noted = telling.tell([one for one in said if one.end <= stop])
+        except Differs:
+            words.differ = True
+            continue
+        except Unclear:
+            continue
+        whole = bool(meant.some or meant.looks)
+        names = meant.names or any(not one.all for one in telling.told)
+        yield _Sentence(noted, telling.values, stop, names, whole)
+
+
+def _rests(
+    words: Words, told: _Sentence, values: dict[str, str], most: int
+) -> Iterator[_Rest]:  # fmt: skip
+    """What may stand behind a telling: another one, of those it left, or nothing of medicines."""
+    size = len(words.tokens)
+    if told.stop < size and not told.whole and words.of_medicines(told.stop, size):
+        further = _further(words, told, values, most)
+        if further is not None:
+            yield further
+        if words.differ:
+            return
+    alone = behind(words, told.stop, size, told.noted)
+    if alone is not None:
+        left = not alone.understood and words.of_medicines(told.stop, size)
+        yield _Rest((), alone, left=left)
+
+
+def _further(words: Words, told: _Sentence, values: dict[str, str], most: int) -> _Rest | None:
+    """Behind the telling, and behind words that tell nothing of medicines: the next one."""
+    if not most:
+        return None
+    size = len(words.tokens)
+    for begin in _joints(words.tokens, told.stop, size)[:_MOST_STARTS]:
+        if words.of_medicines(told.stop, begin):
+            break
+        between = behind(words, told.stop, begin, told.noted)
+        if between is None:
+            continue
+        for found in _next(words, begin, values):
+            if found.whole:
+                continue
+            for rest in _rests(words, found, {**values, **found.values}, most - 1):
+                stop = max(found.stop, rest.stop)
+                beside = _beside(between, rest.reading)
+                return _Rest((*found.noted, *rest.noted), beside, stop, rest.left)
+    return None
+
+
+def _next(words: Words, begin: int, values: dict[str, str]) -> Iterator[_Sentence]:
+    """The next telling, or words of what is still to come."""
+    yield from (one for one in _sentences(words, begin, values) if one.names and one.values)
+    for stop in sorted({*_joints(words.tokens, begin + 1, len(words.tokens)), len(words.tokens)},
+                       reverse=True):  # fmt: skip
+        meds = coming(words, begin, stop, values)
+        if meds is not None:
+            yield _Sentence((), dict.fromkeys(meds, "yet"), stop, True, False)
+
+
+def _to_come(words: Words) -> Reading | None:
+    """ "Still working on the rest": nothing is told of any, and it is understood."""
+    size = len(words.tokens)
+    meds = coming(words, 0, size, dict.fromkeys((med for med, _ in words.context.told), "given"))
+    if meds is None or not weightless(words, 0, size, figures=True):
+        return None
+    later = Observation("request", "snooze", span=(0, len(words.text)))
+    reasons = (*words.whole.reasons, "a round of doses: still to come")
+    return Reading((later,), True, words.whole.lang, reasons, round=True)
+
+
+def _stops(tokens: Sequence[Token], known: Sequence[Atom], end: int, start: int) -> list[int]:
+    """Where the telling may end: with the last word that is of one, or before it, the latest
     first."""
     ends = {one.end for one in known if one.end >= end - _BACK} | {end}
-    stops = [at for at in range(end, 0, -1) if at < len(tokens) and tokens[at].cut]
+    stops = [at for at in range(end, start, -1) if at < len(tokens) and tokens[at].cut]
     return sorted({*ends, *stops[:2]}, reverse=True)
 
 
@@ -146,87 +242,32 @@ def _starts(tokens: Sequence[Token]) -> list[int]:
     """Where the round may begin: with the first word, or behind another statement."""
     found = [
         at for at in range(1, len(tokens))
-        if tokens[at].cut or (tokens[at - 1].word in _LINKS and at > 2)
+        if tokens[at].cut or (tokens[at - 1].word in SETS["link"] and at > 2)
     ]  # fmt: skip
     return [0, *found[-_MOST_STARTS:]]
 
 
-def _ahead(
-    text: str, tokens: Sequence[Token], start: int, context: Context, read: Reader
-) -> tuple[Observation, ...] | None:
-    """What stands ahead of the round, where it is understood and tells of no medicine."""
-    if not start:
-        return ()
-    if _tells_more(tokens[:start]) or {t.word for t in tokens[:start]} & _SLIPS:
-        return None
-    for at in range(start):
-        first = atoms(list(tokens[at:start]), context)[0][:1]
-        if any(one.role in _OF_DOSES or _of_medicine(one) for one in first):
-            return None
-    found = read(text[: tokens[start].start], replace(context, asked="none", doses_due=0, due=()))
-    told = any(one.unsure or one.about in _NOT_BESIDE for one in found.observations)
-    if told or found.asks or not found.understood or not found.observations:
-        return None
-    return found.observations
+def _joints(tokens: Sequence[Token], first: int, last: int) -> list[int]:
+    """Where a sentence may begin: behind a stop, and with an "and" or a "but"."""
+    return [
+        at for at in range(first, last)
+        if tokens[at].cut or tokens[at].word in SETS["link"]
+    ]  # fmt: skip
 
 
-_LINKS = frozenset("and but y pero e".split())
-_REASONS = frozenset("then because cos cuz while luego porque mientras aunque though".split())
-_MOST_STARTS: Final = 6
-_OF_DOSES = frozenset("gave would took refused no yet tries others except part later half".split())
-_NOT_BESIDE = ("dose", "swallowed", "request")
-_SLIPS = frozenset(
-    "confused mixed wrong screwed messed misread thought think confundi equivoque equivocado crei "
-    "pense perdi lost found bottle".split()
-)
+# -- together -------------------------------------------------------------------------------------
 
 
-def _beside(
-    text: str, tokens: Sequence[Token], stop: int, context: Context, read: Reader,
-    said: tuple[Observation, ...],
-) -> Reading | None:  # fmt: skip
-    """What stands behind the round, where nothing is wrong in it and it tells of no medicine."""
-    if stop == len(tokens):
-        return Reading((), True, context.lang or "en")
-    start = tokens[stop].start
-    alone = replace(context, asked="none", doses_due=0, due=())
-    rest, _ = atoms(list(tokens[stop:]), context)
-    if any(one.role in _OF_ROUNDS for one in rest) or _times(rest[:1]):
-        return None
-    if _tells_more(tokens[stop:]):
-        return None
-    found = _without_refusal(read(text[start:], alone), said)
-    wrong = any(
-        one.unsure or one.about in _NOT_BESIDE
-        or (tells_trouble(one.about, one.value) and not (found.understood and _apart(tokens, stop)))
-        for one in found.observations
-    )  # fmt: skip
-    bounded = bool(tokens[stop].cut) or tokens[stop].word in _REASONS
-    asks = found.asks and (found.understood or any(_of_medicine(one) for one in rest))
-    if wrong or asks or any(one.about in _NOT_BESIDE for one in found.asks):
-        return None
-    if not (found.understood or bounded):
-        return None
-    if not found.understood and any(one.role.partition(":")[0] not in _ASIDE for one in rest):
-        return None
-    moved = [
-        replace(one, span=(one.span[0] + start, one.span[1] + start)) for one in found.observations
-    ]
-    return replace(found, observations=tuple(moved))
-
-
-def _hides(
-    whole: Reading, told: Sequence[Observation], tokens: Sequence[Token], start: int, stop: int
-) -> bool:
+def _hides(words: Words, told: Sequence[Observation], start: int, stop: int) -> bool:
     """Whether a trouble that the whole tells would go unsaid: one that is told in words beside
     the round. It may begin in the round where it is of how the medicines were taken ("she
     won't"), or where a plain "no" of theirs made it ("the others no peed fine"). A dose that
     came up again no round tells."""
+    tokens = words.tokens
     first = tokens[start].start if start else 0
     last = tokens[stop].start if stop < len(tokens) else tokens[-1].end + 1
     known = {(one.about, one.value) for one in told}
-    answers = {one.start for one in tokens[:stop] if one.word in _PLAIN_NO}
-
+    answers = {one.start for one in tokens[:stop] if one.word in SETS["plain_no"]}
     turned = {(one.about, one.span[0]) for one in told} if answers else set()
 
     def of_round(one: Observation) -> bool:
@@ -242,64 +283,36 @@ def _hides(
             and (one.about, one.value) not in known
             and not of_round(one)
         )
-        for one in whole.observations
+        for one in words.whole.observations
     )
 
 
-_PLAIN_NO = frozenset("no nope not".split())
 _OF_TAKING = frozenset("dose swallowed appetite request".split())
 
 
-def _tells_more(tokens: Sequence[Token]) -> bool:
-    """Whether a word, or one that a slip made of it, may tell of too much or of another time."""
-    for at, token in enumerate(tokens):
-        if token.word == "later" and at and tokens[at - 1].word in UNITS:
-            continue  # "ten minutes later": what came of it
-        slip = len(token.word) >= _SURE - 1 and token.word not in ORDINARY and any(
-            len(one) >= _SURE and distance(token.word, one, 1) <= 1 for one in _MORE
-        )  # fmt: skip
-        if slip or token.word in _MORE:
-            return True
-    return False
-
-
-def _without_refusal(found: Reading, said: tuple[Observation, ...]) -> Reading:
-    """What stands behind a refusal may tell of it once more: "clamped his jaw"."""
-    if not any(one.value == "refused" for one in said):
-        return found
-    seen = tuple(x for x in found.observations if (x.about, x.value) != ("dose", "refused"))
-    return replace(found, observations=seen)
-
-
-def _apart(tokens: Sequence[Token], stop: int) -> bool:
-    """Whether what stands behind is a statement of its own."""
-    return bool(tokens[stop].cut) or tokens[stop].word in (_LINKS | _REASONS)
-
-
-def _times(rest: Sequence[Atom]) -> bool:
-    return bool(rest) and rest[0].role in ("time", "now")
-
-
-_OF_ROUNDS = frozenset("gave later refused no".split())
-_ASIDE = frozenset("yes fine and but then who self med kind kinds".split())
-"""What may stand in words that nobody understood behind a round: no amount, no deed."""
-_MORE = frozenset(
-    "again twice double too also another more extra already mistake accident accidentally instead "
-    "whole packet box bottle bag should supposed meant doubled otra vez doble tambien mas extra "
-    "error accidente caja frasco bolsa entera entero eran era tocaba debia antes before "
-    "last yesterday tomorrow later anoche ayer manana".split()
-)
-"""May tell of too much, or of another time."""
+def _beside(one: Reading, other: Reading) -> Reading:
+    """Two readings of what stands beside, as one."""
+    return replace(
+        other,
+        observations=(*one.observations, *other.observations),
+        understood=one.understood and other.understood,
+        reasons=(*one.reasons, *other.reasons),
+        suppressed=(*one.suppressed, *other.suppressed),
+        asks=(*one.asks, *other.asks),
+        unread=one.unread + other.unread,
+    )
 
 
 def _together(
-    said: tuple[Observation, ...], ahead: tuple[Observation, ...], rest: Reading, whole: Reading
+    whole: Reading, before: Reading, said: tuple[Observation, ...], rest: Reading
 ) -> Reading:
-    told = (*ahead, *said, *rest.observations)
+    told = (*before.observations, *said, *rest.observations)
     why = ", ".join(f"{one.med}: {one.value}" for one in said)
     reasons = (*rest.reasons, f"a round of doses: {why}")
-    asks = tuple(one for one in whole.asks if rest.asks and one.about not in _NOT_BESIDE)
+    beside = rest.asks or before.asks
+    asks = tuple(one for one in whole.asks if beside and one.about not in NOT_BESIDE)
+    understood = (before.understood and rest.understood) or whole.understood
     return Reading(
-        told, rest.understood or whole.understood, whole.lang, reasons,
+        told, understood, whole.lang, reasons,
         suppressed=rest.suppressed, unread=rest.unread, round=True, asks=asks,
     )  # fmt: skip

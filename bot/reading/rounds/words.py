@@ -16,12 +16,14 @@ from ..clock import clock_at, nearest_past
 from ..lexicon_files import rows
 from ..number_words import number_at, word_at
 from ..spelling import distance
-from ..tables import ORDINARY, UNITS, canonical
+from ..tables import ORDINARY, UNITS, canonical, word_sets
 from ..token import Token
 
 GIVEN: Final = ("yes", "gave", "took", "ate")
 """``ate`` may be told of a meal, a bowl, a bandage that is in its place as well."""
 NOT: Final = ("no", "refused", "yet")
+SETS: Final = word_sets("round_words")
+"""Words that a telling is read by, each set under its name."""
 _LATELY: Final = 360.0
 """An hour that lies further back, in minutes, is one to come, or of another round."""
 _LONGEST: Final = 5
@@ -31,6 +33,10 @@ _SURE: Final = 6
 
 class Unclear(Exception):
     """No plain telling of a round."""
+
+
+class Differs(Unclear):
+    """What is told of a medicine is not what an earlier sentence told of it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,12 +76,7 @@ def atoms(tokens: list[Token], context: Context, start: int = 0) -> tuple[list[A
     stop = 0
     while at < len(tokens):
         stop = max(stop, tokens[at].cut if at > start else 0)
-        atom = (
-            _ordinal(tokens, at) or _of_the_hour(tokens, at, context)
-            or _time(tokens, at, context, out) or _landed(tokens, at, out) or _manner(tokens, at)
-            or _worded(tokens, at) or _medicine(tokens, at, context)
-            or _number(tokens, at, len(context.due))
-        )  # fmt: skip
+        atom = atom_at(tokens, at, context, out)
         if atom is None:
             break
         inner = max((t.cut for t in tokens[at + 1 : atom.end]), default=0)
@@ -86,6 +87,18 @@ def atoms(tokens: list[Token], context: Context, start: int = 0) -> tuple[list[A
             stop = 0
         at = atom.end
     return out, at
+
+
+def atom_at(
+    tokens: list[Token], at: int, context: Context, before: Sequence[Atom] = ()
+) -> Atom | None:
+    """What the words that begin there do; None where they stand in no row."""
+    return (
+        _ordinal(tokens, at) or _of_the_hour(tokens, at, context)
+        or _time(tokens, at, context, before) or _landed(tokens, at, before)
+        or _manner(tokens, at) or _spat_again(tokens, at, before) or _worded(tokens, at)
+        or _medicine(tokens, at, context) or _number(tokens, at, len(context.due))
+    )  # fmt: skip
 
 
 def _classed(token: Token) -> str | None:
@@ -114,11 +127,18 @@ def _worded(tokens: list[Token], at: int) -> Atom | None:
         if role.isdecimal() or role == "last":
             return _place(tokens, at, at + size, role)
         if role == "did":  # "did all four", and no "did well"
-            of = at + size + (word_at(tokens, at + size) in _ARTICLES)
+            of = at + size + (word_at(tokens, at + size) in SETS["article"])
             amount = table.get(word_at(tokens, of)) in ("all", "both")
             if of >= len(tokens) or not (amount or number_at(tokens, of)):
                 return None
             role = "gave"
+        if role == "others" and size == 1 and words[0] in SETS["other"]:
+            before = word_at(tokens, at - 1)  # "my other one" may be a dog
+            counted = at + 1 < len(tokens) and not tokens[at + 1].cut and (
+                number_at(tokens, at + 1) or table.get(tokens[at + 1].word, "").startswith("noun")
+            )  # fmt: skip
+            if before in SETS["ours"] or not counted:
+                return None
         if role == "excuse":
             return _excuse(tokens, at, at + size)
         return Atom(role, at, at + size)
@@ -129,8 +149,8 @@ def _excuse(tokens: list[Token], at: int, end: int) -> Atom | None:
     """ "Blanked on his 8am stuff and": what was late, up to what was done then."""
     for stop in range(end, min(end + _LONGEST, len(tokens))):
         word = word_at(tokens, stop)
-        if tokens[stop].cut or word in ("and", "but", "so", "y", "pero"):
-            follows = word in ("and", "but", "so", "y", "pero")
+        if tokens[stop].cut or word in SETS["then_told"]:
+            follows = word in SETS["then_told"]
             return Atom("head", at, stop + follows)
     return None
 
@@ -140,12 +160,9 @@ def _ordinal(tokens: list[Token], at: int) -> Atom | None:
     if not tokens[at].word.isdecimal() or at + 1 >= len(tokens):
         return None
     token, letters = tokens[at], tokens[at + 1]
-    if letters.start != token.end or letters.word not in _LETTERS or len(token.word) > 1:
+    if letters.start != token.end or letters.word not in SETS["ordinal"] or len(token.word) > 1:
         return None
     return _place(tokens, at, at + 2, token.word)
-
-
-_LETTERS = frozenset("st nd rd th ra da ro do er era ta °".split())
 
 
 def _place(tokens: list[Token], at: int, end: int, role: str) -> Atom | None:
@@ -190,8 +207,10 @@ def _number(tokens: list[Token], at: int, due: int) -> Atom | None:
     if not found or not float(found[0]).is_integer() or not 1 <= found[0] <= 12:
         return None
     end = at + found[1]
+    if word_at(tokens, end) in SETS["tries"] and not tokens[end].cut:
+        return Atom("tries", at, end + 1)
     whole = end
-    while word_at(tokens, whole) in _OUT_OF and not tokens[whole].cut:
+    while word_at(tokens, whole) in SETS["out_of"] and not tokens[whole].cut:
         whole += 1
     of = number_at(tokens, whole) if end < whole < len(tokens) else None
     if of and of[0] == due > 1 and found[0] <= due and not tokens[whole].cut:
@@ -199,29 +218,33 @@ def _number(tokens: list[Token], at: int, due: int) -> Atom | None:
     return Atom("number", at, end, number=found[0])
 
 
-_OUT_OF = frozenset("for of out outta the de las los".split())
+def _spat_again(tokens: list[Token], at: int, before: Sequence[Atom]) -> Atom | None:
+    """ "Spat it out again": refused once more, where nothing was handed over."""
+    roles = {one.role for one in before}
+    again = tokens[at].word in SETS["once_more"] and not tokens[at].cut
+    if again and "refused" in roles and not roles & {*GIVEN, "all"}:
+        return Atom("nothing", at, at + 1)
+    return None
 
 
 def _landed(tokens: list[Token], at: int, before: Sequence[Atom]) -> Atom | None:
     """ "Spat it on my slipper", "me la escupió en la cara": where it came to lie."""
     spat = next((one for one in reversed(before) if one.role not in ("tries", "now")), None)
-    if spat is None or spat.role not in ("refused", "med") or tokens[at].word not in _WHERE:
+    if (
+        spat is None
+        or spat.role not in ("refused", "med")
+        or tokens[at].word not in SETS["comes_to_lie"]
+    ):
         return None
     if not any(one.role == "refused" for one in before):
         return None
     end = at + 1
-    while word_at(tokens, end) in _ARTICLES and not tokens[end].cut:
+    while word_at(tokens, end) in SETS["article"] and not tokens[end].cut:
         end += 1
     thing = end > at + 1 and end < len(tokens) and not tokens[end].cut
     if not thing or tokens[end].word in _table() or number_at(tokens, end):
         return None
     return Atom("manner", at, end + 1)
-
-
-_WHERE = frozenset(
-    "on onto behind under across over in with con en detras debajo abajo al por".split()
-)
-_ARTICLES = frozenset("the a my his her our de del el la los las mi su un una".split())
 
 
 def _of_the_hour(tokens: list[Token], at: int, context: Context) -> Atom | None:
@@ -240,25 +263,24 @@ def _of_the_hour(tokens: list[Token], at: int, context: Context) -> Atom | None:
             return None
         end = start + found[1]
         fits = (context.at - nearest_past(found[0], found[2], context.at)) % 1440 <= _SAME_ROUND
+    ones = end < len(tokens) and tokens[end].word in SETS["ones"]
     named = end < len(tokens) and not tokens[end].cut and (
-        _table().get(tokens[end].word, "").startswith(("noun", "kind")) or tokens[end].word in _ONES
+        ones or _table().get(tokens[end].word, "").startswith(("noun", "kind"))
     )  # fmt: skip
     if not fits or not (spanish or named):
         return None
-    if spanish and word_at(tokens, at - 1) not in _THOSE_OF and not named:
+    if spanish and word_at(tokens, at - 1) not in SETS["those_of"] and not named:
         return None
-    if named and tokens[end].word not in _ONES:
+    if named and tokens[end].word not in SETS["ones"]:
         return Atom("nothing", at, end)
     return Atom("noun", at, end + named)
 
 
 _HALF_OF_DAY: Final = {
-    **dict.fromkeys("morning mornings am breakfast manana".split(), (240, 960)),
-    **dict.fromkeys("evening evenings tonights nite night noche pm dinner".split(), (1020, 1440)),
+    **dict.fromkeys(SETS["mornings"], (240, 960)),
+    **dict.fromkeys(SETS["evenings"], (1020, 1440)),
 }
 _SAME_ROUND: Final = 600.0
-_ONES = frozenset("ones stuff lot things round".split())
-_THOSE_OF = frozenset("las los la lo todas todos dos tres cuatro 2 3 4".split())
 
 
 def _manner(tokens: list[Token], at: int) -> Atom | None:
@@ -270,9 +292,9 @@ def _manner(tokens: list[Token], at: int) -> Atom | None:
     end, fed = at + 1, 0
     while end < len(tokens) and not tokens[end].cut:
         role = table.get(_repaired(tokens[end].word)) or _classed(tokens[end])
-        if role not in ("manner", "hid", "food", "nothing") and tokens[end].word not in (
-            "in",
-            "of",
+        if (
+            role not in ("manner", "hid", "food", "nothing")
+            and tokens[end].word not in SETS["joint"]
         ):
             break
         end += 1
@@ -280,7 +302,7 @@ def _manner(tokens: list[Token], at: int) -> Atom | None:
             fed = end
     if fed:
         return Atom("hid" if hid else "manner", at, fed)
-    return Atom("manner", at, at + 1) if tokens[at].word not in ("in", "inside") else None
+    return Atom("manner", at, at + 1) if tokens[at].word not in SETS["inside"] else None
 
 
 # -- when -----------------------------------------------------------------------------------------
@@ -324,7 +346,7 @@ def _ago(tokens: list[Token], at: int) -> tuple[float, int] | None:
     """Minutes before now, and where the words end."""
     spanish = word_at(tokens, at) == "hace"
     start = at + spanish
-    start += word_at(tokens, start) in ("about", "like", "como", "unos", "unas")
+    start += word_at(tokens, start) in SETS["like"]
     found = number_at(tokens, start) if start < len(tokens) else None
     if not found:
         return None
@@ -334,22 +356,6 @@ def _ago(tokens: list[Token], at: int) -> tuple[float, int] | None:
         return None
     minutes = found[0] * size * (60 if unit == "hours" else 1)
     return (minutes, end + 1 + (not spanish)) if minutes <= _LATELY else None
-
-
-def given_twice(known: Sequence[Atom]) -> bool:
-    """Whether two people handed the same over: "my son gave it and then I gave it"."""
-    gives = [at for at, one in enumerate(known) if one.role == "gave"]
-    if len(gives) != 2 or any(one.role in NOT for one in known):
-        return False
-    first, second = known[: gives[1]], known[gives[1] :]
-    people = [[x.role for x in part if x.role in ("who", "self")] for part in (first, second)]
-    # Who did it the second time stands before it: "and then I gave it".
-    before = [x.role for x in known[gives[0] : gives[1]] if x.role in ("who", "self")]
-    others = len(people[0]) > 1 or bool(people[0] and people[1]) or len(before) > 1
-    if not (others and before):
-        return False
-    named = [{med for x in part if x.role == "med" for med in x.meds} for part in (first, second)]
-    return not named[1] or bool(named[0] & named[1])
 
 
 def of_form(due: Sequence[Due], called: str) -> tuple[str, ...]:
