@@ -349,6 +349,8 @@ def person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
         if tokens[place].word in _I_HAVE and tokens[match.first].word in _AILMENTS:
             return True
         if "<person>" in keys and "<patient>" not in keys and tokens[place].word not in _DATIVE:
+            if _called(tokens, place, clause):
+                return False
             ahead = {t.word for t in tokens[max(clause.start, place - 2) : place]}
             return not ahead & PREPOSITIONS
         word = tokens[place].word
@@ -370,6 +372,18 @@ def person_before(match: Match, tokens: list[Token], clause: Clause) -> bool:
         place -= 1
         steps += 1
     return False
+
+
+_TITLES = frozenset("doctor doctora doctorcita senora senor comadre compadre".split())
+
+
+def _called(tokens: list[Token], place: int, clause: Clause) -> bool:
+    """ "Doctora se le abrieron los puntos": without an article she is spoken to."""
+    before = tokens[place - 1].word if place > clause.start else ""
+    return tokens[place].word in _TITLES and before not in _DETERMINERS | _OF
+
+
+_OF = frozenset("de del otra otro another".split())
 
 
 _BORNE = frozenset("incision bandage fixator swelling bruising cone".split())

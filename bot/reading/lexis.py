@@ -157,6 +157,17 @@ _NAMES_A_BABY = frozenset("como mi el la un pobre nuestro".split())
 _HOW_PEED = frozenset("as fine normally ok okay well good loads lots plenty twice normal".split())
 
 
+_DENIES = frozenset("no ni nunca tampoco".split())
+_GERUNDS = ("ndo", "ndose", "ndole", "ndola", "ndolo", "ndolas", "ndolos")
+
+
+def _doing(tokens: list[Token], index: int) -> bool:
+    """Whether a gerund follows at once, and no comma stands before either."""
+    if index + 1 == len(tokens) or tokens[index].cut or tokens[index + 1].cut:
+        return False
+    return tokens[index + 1].word.endswith(_GERUNDS)
+
+
 def settle_bit(tokens: list[Token]) -> None:
     """ "A bit", "bit sore": nobody was bitten."""
     for index, token in enumerate(tokens):
@@ -165,6 +176,8 @@ def settle_bit(tokens: list[Token]) -> None:
             token.keys -= {"<drink>"}
         if token.word == "so" and index + 1 < len(tokens) and tokens[index + 1].word == "much":
             token.keys -= {"<stopneg>"}
+        if token.word == "anda" and before in _DENIES and _doing(tokens, index):
+            token.keys -= {"<stopneg>"}  # "ya no anda sangrando": denied, and nothing new
         if token.word == "wee" and _adjective(tokens, index, before):
             token.keys -= {"<pee>", "<sign>", "<notwoundblood>"}
             token.keys |= {"<slight>"}

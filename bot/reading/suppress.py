@@ -38,7 +38,12 @@ NEGATION: Final = Suppressor(
     "negation",
     "denied",
     Reach.governed,
-    ("i dont see any blood or pus thank god", "no le veo sangre", "he hasn't vomited"),
+    (
+        "i dont see any blood or pus thank god",
+        "no le veo sangre",
+        "he hasn't vomited",
+        "ya no anda sangrando",
+    ),
     ("i dont know what to do he is vomiting blood", "no sé qué hacer vomita sangre"),
 )
 TORN: Final = Suppressor(
@@ -169,7 +174,11 @@ PERSON: Final = Suppressor(
     "a person",
     Reach.clause,
     ("i feel sick", "my husband threw up", "ive got the runs and threw up twice"),
-    ("my mum says its nothing his gums are white", "he is vomiting blood i feel sick"),
+    (
+        "my mum says its nothing his gums are white",
+        "he is vomiting blood i feel sick",
+        "doctora se le abrió la herida y se le ve el hueso",
+    ),
 )
 ANIMAL: Final = Suppressor(
     "animal",
