@@ -31,9 +31,15 @@ class Meant:
             raise Unclear
         self.names = any(one.role == "hid" for one in said)  # in food: no meal, and no walk
         said = [one for one in said if one.role not in ("who", "self", "hid")]
+        if len(said) > 1 and said[0].role == "no" and self._answers(said[0]) and said[1].role in NOT:
+            said = said[1:]  # "nope, won't take it": one denial
         if not said:
             raise Unclear
         return self._repeated(self._denials(self._amounts(said)))
+
+    def _answers(self, one: Atom) -> bool:
+        """Whether it is a "no" by itself."""
+        return self.tokens[one.first].word in SETS["plain_no"]
 
     def _amounts(self, said: Sequence[Atom]) -> list[Atom]:
         """ "All her pills", "both tablets", "the other two": one word for the medicines."""
