@@ -31,7 +31,12 @@ class Meant:
             raise Unclear
         self.names = any(one.role == "hid" for one in said)  # in food: no meal, and no walk
         said = [one for one in said if one.role not in ("who", "self", "hid")]
-        if len(said) > 1 and said[0].role == "no" and self._answers(said[0]) and said[1].role in NOT:
+        if (
+            len(said) > 1
+            and said[0].role == "no"
+            and self._answers(said[0])
+            and said[1].role in NOT
+        ):
             said = said[1:]  # "nope, won't take it": one denial
         if not said:
             raise Unclear
