@@ -206,6 +206,8 @@ _TRANSITIVE = frozenset("him her it them lo la".split())
 def not_the_patient(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """ "My grandma passed away", "se me murió el celular": another one, or a thing, is gone."""
     done_to = match.at[1:]
+    if "told" in match.rule.tags:
+        return False  # "sorry to tell you": nobody tells a practice so of another
     if any(tokens[at].word in _TRANSITIVE for at in match.at) or any(
         "<patient>" in tokens[at].keys for at in done_to
     ):

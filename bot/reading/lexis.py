@@ -12,7 +12,7 @@ from .lexicon_files import LexiconError, files
 from .normalise import plain
 from .sounds import fronted, spellings
 from .spelling import Speller
-from .tables import HUMAN, NUMBERS, ORDINARY
+from .tables import CANONICAL, HUMAN, NUMBERS, ORDINARY
 from .token import Token
 
 
@@ -21,6 +21,8 @@ def _build() -> Lexis:
     gc.disable()  # all that is made here stays: looking for rubbish doubles the time
     compiler = Compiler()
     compiler.add_class("humandrug", sorted(HUMAN))
+    plain_names = CANONICAL.keys() - HUMAN - ORDINARY
+    compiler.add_class("meds", sorted(name for name in plain_names if len(name) > 3))
     compiler.add_class("numberword", [word for word in NUMBERS if len(word) > 3])
     for file in files():
         for name, lines in file.classes.items():

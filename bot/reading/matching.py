@@ -145,8 +145,26 @@ def find(
         else:
             if pattern.at_end and max(whole) != end - 1:
                 continue
+            told = _APART & pattern.without if pattern.cross else None
+            if told and _told_between(told, tokens, end, max(whole)):
+                continue  # "took the pill, dinner she ate whole"
             places.append(tuple(sorted(whole)))
     return places
+
+
+_APART = frozenset(("<food>", "<vomit>", "<pee>", "<poo>"))
+"""What a rule's clause must not hold, nor the way from it into a later one."""
+
+
+def _told_between(keys: frozenset[str], tokens: list[Token], end: int, last: int) -> bool:
+    """Whether such a word stands between the clause's end and the last word found, or governs
+    that one: "brought it up, and there is blood in his wee"."""
+    if last < end:
+        return False
+    close = last + 1
+    while close < min(len(tokens), last + 3) and not tokens[close].cut:
+        close += 1
+    return any(tokens[at].keys & keys for at in range(end, close))
 
 
 def candidates(lexis: Lexis, keys: frozenset[str]) -> list[int]:

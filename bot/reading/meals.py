@@ -71,6 +71,15 @@ def of_the_toilet(match: Match, tokens: list[Token]) -> bool:
     )
 
 
+def none_missing(match: Match, tokens: list[Token]) -> bool:
+    """ "There should be ten tablets and there are ten": so many, and no fewer."""
+    if "fewer" not in match.rule.tags:
+        return False
+    counted = [tokens[at].value for at in match.at if "<number>" in tokens[at].keys]
+    first, last = (counted[0], counted[-1]) if counted else (None, None)
+    return first is None or last is None or first <= last
+
+
 def of_something_given(match: Match, tokens: list[Token]) -> bool:
     """ "Le acaba de dar una convulsión", "el cariño que le dieron": Spanish gives what is no
     medicine with the same verb."""

@@ -27,7 +27,7 @@ def mark_moods(
         if "dream" in clause.moods:
             clause.moods.add("thought")
         if "phatic" in clause.moods:
-            clause.moods -= {"question", "factive", "hypo"}
+            clause.moods -= {"question", "announced", "factive", "hypo"}
         word = tokens[clause.start].word
         if before and before.sentence == clause.sentence:
             if "dream" in before.moods:

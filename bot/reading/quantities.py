@@ -6,7 +6,7 @@ from bisect import bisect_left
 
 from .clock import clock_at, nearest_past
 from .number_words import SMALL, number_at, word_at
-from .tables import HALVES, HUNDREDS, NUMBERS, ONCE, ORDINALS, UNITS, VAGUE
+from .tables import CANONICAL, HALVES, HUNDREDS, NUMBERS, ONCE, ORDINALS, UNITS, VAGUE
 from .token import Token
 
 _AT = frozenset("at a around about by since @ las la until til till approximately circa".split())
@@ -365,12 +365,23 @@ _TO_AN_HOUR = frozenset("a de son eran desde hasta como casi sobre tipo para".sp
 
 
 def those_due(tokens: list[Token], due: int) -> None:
-    """ "Gave all three", "le di las tres", where three medicines were due: those."""
-    if due < 2 or any("<medcontainer>" in token.keys for token in tokens):
+    """ "Gave all three", "le di las tres", where three medicines were due: those. Where it is
+    not known, as many as are then named: "had three: carprofen, gabapentin and ..."."""
+    if any("<medcontainer>" in token.keys for token in tokens):
         return
-    for token in tokens:
-        if "<number>" in token.keys and token.value is not None and token.value <= due:
+    for at, token in enumerate(tokens):
+        if "<number>" not in token.keys or token.value is None:
+            continue
+        if (due > 1 and token.value <= due) or token.value == _named_after(tokens, at + 1):
             token.keys = token.keys - {"<three>"}
+
+
+def _named_after(tokens: list[Token], start: int) -> int:
+    """How many medicines are named, one by one, once the clause of a figure has ended."""
+    end = next((at for at in range(start, len(tokens)) if tokens[at].cut), len(tokens))
+    if any(t.word in CANONICAL for t in tokens[start:end]):
+        return 0
+    return len({CANONICAL[t.word] for t in tokens[end:] if t.word in CANONICAL})
 
 
 def _number_next(tokens: list[Token], index: int) -> bool:

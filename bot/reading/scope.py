@@ -21,7 +21,7 @@ from .clauses import Clause
 from .denial import answered_no
 from .films import end_of_film
 from .matching import Match
-from .meals import of_something_given, of_the_toilet
+from .meals import none_missing, of_something_given, of_the_toilet
 from .origin import from_elsewhere
 from .suppress import Suppressor
 from .token import Token
@@ -253,6 +253,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
     if about == "dose" and of_something_given(match, tokens):
         return suppress.SOMETHING_ELSE
     if (about, match.rule.value) == ("dose", "doubled") and of_the_toilet(match, tokens):
+        return suppress.SOMETHING_ELSE
+    if about == "swallowed" and none_missing(match, tokens):
         return suppress.SOMETHING_ELSE
     if about == "life" and not_the_patient(match, tokens, clause):
         return suppress.ANOTHERS_DEATH

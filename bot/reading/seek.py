@@ -17,6 +17,7 @@ POINTS_BACK = {
     "<pillofman>": "<menspills>", "<poisonthing>": "<thepoison>", "<packthing>": "<thepoison>",
     "<bandageword>": "<theobject>", "<keepsake>": "<theobject>", "<catplace>": "<thetray>",
     "<bearing>": "<thestrain>", "<waits>": "<thestrain>", "<cockleg>": "<thecocked>",
+    "<boxword>": "<thetray>",
 }  # fmt: skip
 """What is still spoken of in the next clauses, without its name: "my tablets … he ate eight of
 them", "in the box, strains, comes out, goes back, nothing"."""

@@ -161,7 +161,8 @@ SOMETHING_ELSE: Final = Suppressor(
     "something_else",
     "said of something else",
     Reach.clause,
-    ("took two steps to the bowl",),
+    ("took two steps to the bowl", "there should be ten tablets in it and there are ten"),
+    ("there should be ten tablets in it and there are three",),
 )
 ANOTHERS_DEATH: Final = Suppressor(
     "anothers_death",

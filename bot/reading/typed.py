@@ -29,7 +29,7 @@ _OBJECT = frozenset("it them la lo las los his hers dose dosis one".split())
 _WHOM = frozenset("him her le les to himself em".split())
 _HOW_MANY = frozenset(
     "of de mas more too extra instead times veces mg ml mls cc x por doses dosis or o and half "
-    "and_a_half left".split()
+    "and_a_half left are gone missing".split()
 )
 """Behind a figure: it counts."""
 _AMISS = frozenset(
@@ -56,13 +56,12 @@ def hours_of_doses(tokens: list[Token], now: int | None) -> list[Token]:
 
 
 def _in_sentence(tokens: list[Token], now: int | None) -> list[Token]:
-    words = {t.word for t in tokens}
-    if words & _AMISS or any("<medcontainer>" in t.keys for t in tokens):
-        return tokens
+    amiss = any(t.word in _AMISS or "<medcontainer>" in t.keys for t in tokens)
     out: list[Token] = []
     index = 0
     while index < len(tokens):
         these = index > 0 and "<allofthem>" in tokens[index - 1].keys
+        these = these or (amiss and not _written(tokens[index].word))
         clock = None if these else clock_at(tokens, index)
         if clock and _is_hour(tokens, index, clock[1], clock[2]):
             value = nearest_past(clock[0], clock[2], now)
@@ -78,6 +77,14 @@ def _in_sentence(tokens: list[Token], now: int | None) -> list[Token]:
             out.append(tokens[index])
             index += 1
     return out
+
+
+def _written(word: str) -> bool:
+    """ "9.15", which is an hour even in "9.15 not 8": nothing is given by such figures."""
+    hour, _, minutes = word.partition(".")
+    if not (hour.isdecimal() and len(minutes) == 2 and minutes.isdecimal()):
+        return False
+    return _FEW < int(hour) <= 12 and int(minutes) < 60 and minutes != "00"
 
 
 def _an_amount(tokens: list[Token], index: int, used: int, said: str) -> bool:

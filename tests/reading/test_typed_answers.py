@@ -41,10 +41,11 @@ def _clocks(hour: int) -> list[tuple[str, str, int]]:
         ("en", f"nearly {hour}", 0), ("en", f"{hour}:05", 5), ("es", f"{hour}", 0),
         ("es", f"a las {hour}", 0), ("es", f"a las {hour} y media", 30),
         ("es", f"como a las {hour}", 0), ("es", f"a las {hour} y cuarto", 15),
+        ("en", f"{hour}.20 not {hour}", 20),
     ]  # fmt: skip
 
 
-@given(st.integers(5, 12), st.integers(0, 12), st.data(), st.booleans())
+@given(st.integers(5, 12), st.integers(0, 13), st.data(), st.booleans())
 def test_a_figure_behind_giving_is_an_hour(
     hour: int, which: int, data: st.DataObject, due: bool
 ) -> None:
