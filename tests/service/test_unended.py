@@ -68,10 +68,10 @@ async def _arrive(box: Box, *said: tuple[User, str]) -> None:
 
 
 @pytest.mark.parametrize("known", [True, False])
+@pytest.mark.begins(1, 12)
 async def test_an_update_that_ends_the_process_is_given_up_and_the_next_is_worked(
     canela: Box, monkeypatch: pytest.MonkeyPatch, known: bool
 ) -> None:
-    await canela.to(1, 12)
     who = canela.ines
     if not known:
         canela.stage.standin.start(who := canela.stage.standin.user("Rude Name"))
@@ -90,10 +90,10 @@ async def test_an_update_that_ends_the_process_is_given_up_and_the_next_is_worke
     assert any("555" in one for one in canela.heard(who))
 
 
+@pytest.mark.begins(1, 12)
 async def test_kills_that_come_by_chance_give_nothing_up(
     canela: Box, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    await canela.to(1, 12)
     chance = iter([True] * 6)
     where = lambda *_: next(chance, False)  # noqa: E731
     monkeypatch.setattr(work, "think", _deadly(work.think, where))
@@ -103,10 +103,10 @@ async def test_kills_that_come_by_chance_give_nothing_up(
     assert not any("could not be handled" in one for one in canela.on_desk())
 
 
+@pytest.mark.begins(1, 12)
 async def test_where_telling_ends_the_process_too_staff_hear_from_whose_home_it_was(
     canela: Box, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    await canela.to(1, 12)
     where = lambda raw, received: DEADLY in str(raw)  # noqa: E731
     monkeypatch.setattr(work, "incoming", _deadly(incoming, where))
     await _arrive(canela, (canela.ines, DEADLY), (canela.ines, BLOOD))
@@ -115,10 +115,10 @@ async def test_where_telling_ends_the_process_too_staff_hear_from_whose_home_it_
     assert any("from the household of Canela" in one for one in canela.on_desk())
 
 
+@pytest.mark.begins(1, 12)
 async def test_an_update_that_takes_too_long_is_given_up(
     canela: Box, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    await canela.to(1, 12)
     whole, app = work.think, canela.stage.app
 
     def slow(tx: Tx, practice: Any, event: Any, now: Any) -> Any:
@@ -137,10 +137,10 @@ async def test_an_update_that_takes_too_long_is_given_up(
     assert any(DEADLY in one for one in canela.on_desk())
 
 
+@pytest.mark.begins(1, 12)
 async def test_what_falls_due_and_ends_the_process_is_put_off(
     canela: Box, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    await canela.to(1, 12)
 
     def where(known: object, practice: object, fallen: Fallen, now: object) -> bool:
         return fallen.kind == "silence" and fallen.patient is None
@@ -172,10 +172,10 @@ async def test_a_picture_whose_keeping_ends_the_process_keeps_no_other_waiting(
     assert any("again and again" in one for one in canela.on_desk())
 
 
+@pytest.mark.begins(1, 12)
 async def test_what_follows_of_waiting_and_ends_the_process_is_left(
     canela: Box, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    await canela.to(1, 12)
     monkeypatch.setattr(late, "_late", _deadly(late._late, lambda *_: True))
     now = canela.stage.clock.now()
 
@@ -249,9 +249,9 @@ async def test_words_that_end_the_process_at_their_arrival_are_kept_and_heard_on
 # -- what need not be kept ----------------------------------------------------------------------
 
 
+@pytest.mark.begins(1, 12)
 async def test_what_strangers_wrote_goes_after_a_while_and_nothing_else(canela: Box) -> None:
     stranger = canela.stage.standin.user("Somebody")
-    await canela.to(1, 12)
     await _arrive(canela, (stranger, "hello stranger"), (canela.ines, "she ate well"))
     await canela.stage.settle()
     await canela.to(1, 20, 5)
