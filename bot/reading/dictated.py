@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Final
 
 from .tables import word_sets
@@ -10,6 +11,8 @@ from .token import Token
 _SETS: Final = word_sets("dictated")
 _STRENGTH: Final = {"comma": 1, "stop": 3}
 _ALL: Final = _SETS["comma"] | _SETS["stop"] | _SETS["two_words"]
+MARKS: Final = re.compile("|".join(sorted(_ALL)))
+"""What is in no other reply need not be looked for."""
 _NEAR: Final = 3
 
 

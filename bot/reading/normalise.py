@@ -7,7 +7,7 @@ import re
 import unicodedata
 from functools import lru_cache
 
-from .dictated import with_marks
+from .dictated import MARKS, with_marks
 from .tables import EMOJI, SHORT, TIGHT
 from .token import Token
 
@@ -143,7 +143,7 @@ def words_of(text: str) -> list[Token]:
     if len(build.tokens) == 1:  # a whole answer of one letter
         only = build.tokens[0]
         only.word = _ONE_LETTER.get(flat.strip(" .!"), only.word)
-    return with_marks(build.tokens)
+    return with_marks(build.tokens) if MARKS.search(flat) else build.tokens
 
 
 _APART = {"we'll": ("we", "will"), "we're": ("we", "are")}
