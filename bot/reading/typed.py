@@ -71,8 +71,11 @@ def _in_sentence(tokens: list[Token], now: int | None) -> list[Token]:
                     break
                 out.pop()
                 first -= 1
-            out.append(clock_token(tokens, first, index - first + clock[1], value))
-            index += clock[1]
+            used = clock[1]
+            if amiss:
+                used += _not_another(tokens, index + used)
+            out.append(clock_token(tokens, first, index - first + used, value))
+            index += used
         else:
             out.append(tokens[index])
             index += 1
@@ -85,6 +88,16 @@ def _written(word: str) -> bool:
     if not (hour.isdecimal() and len(minutes) == 2 and minutes.isdecimal()):
         return False
     return _FEW < int(hour) <= 12 and int(minutes) < 60 and minutes != "00"
+
+
+def _not_another(tokens: list[Token], at: int) -> int:
+    """How many words name the hour that it was not: "not 8", "instead of 8", "rather than at 8"."""
+    if at >= len(tokens) or tokens[at].word not in ("not", "instead", "rather"):
+        return 0
+    end = at + 1
+    while end < len(tokens) and tokens[end].word in ("of", "than", "at"):
+        end += 1
+    return end + 1 - at if end < len(tokens) and tokens[end].word.isdecimal() else 0
 
 
 def _an_amount(tokens: list[Token], index: int, used: int, said: str) -> bool:
