@@ -58,6 +58,7 @@ def test_a_round_in_several_sentences_is_noted_as_it_was_told(half: str) -> None
          {"gabapentin": "refused", "carprofen": "given", "cephalexin": "given"}),
         ("no luck with the carprofen, spat it out. gabapentin and cephalexin",
          {"carprofen": "refused"}),
+        ("no se las he dado. muchas gracas", {}),
         ("just the gabapentin so far, getting cheese for the other two", {"gabapentin": "given"}),
         ("omg sorry, crazy morning. just gave him the lot at 8",
          dict.fromkeys(("carprofen", "gabapentin", "cephalexin"), "given")),

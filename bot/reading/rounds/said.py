@@ -62,6 +62,7 @@ class Said:
     names: bool = False  # something in it can only be of medicines
     earlier: Mapping[str, str] = field(default_factory=dict)  # what earlier sentences told
     values: dict[str, str] = field(default_factory=dict)  # what this one tells of each
+    denied: bool = False  # what stands before the medicines named last was denied
     adds: bool = False  # "and the other one", "the other one too"
 
     def tell(self, said: Sequence[Atom]) -> tuple[Observation, ...]:
@@ -149,6 +150,7 @@ class Said:
                 raise Unclear  # "two doses of everything"
             self.used = True
         else:
+            self.denied = self.denied or (self.lead is not None and self.lead.role in NOT)
             self.lead = None
             self.pending.append(one)
         self.names = self.names or not one.all
@@ -309,6 +311,8 @@ class Said:
         """One value a medicine."""
         if not self.told:
             self._of_all()
+        if self.pending and self.denied:
+            raise Unclear  # "haven't given them. all three": no word of what became of these
         for one in self.pending:
             if not (one.all or (self.only and not one.by_rest) or self._added(one)):
                 raise Unclear
