@@ -41,6 +41,7 @@ from .pass_on import (
     pass_on,
     tell_of_refused,
     told_to_nobody,
+    unheard_of,
 )
 
 logger = logging.getLogger(__name__)
@@ -318,7 +319,7 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
             log(tx, "delivery", "bot", got.why, now, message.patient, _never(row, message), by)
             _take_buttons_of_copies(tx, row, message, None, now)
         hand_on(tx, row, message, got.why.removeprefix(OVER), now)
-    elif message.dedupe.startswith(f"{NOBODY}:") and row["attempts"] < TRUTHS:
+    elif _still_true(tx, row, message):
         # Nobody else tells them that they must phone: what is refused now may be taken later.
         logger.warning("%s was refused: %s", message.dedupe, got.why)
         _retry(tx, row, now + TRUTH, got.why, uncertain=0)
@@ -334,6 +335,13 @@ def _mark(tx: Tx, row: Row, message: Outgoing, got: Delivery, now: datetime) -> 
                 pass_on(tx, row, message, now)
             told_to_nobody(tx, row, now)
             tell_of_refused(tx, row, message.text, now)
+
+
+def _still_true(tx: Tx, row: Row, message: Outgoing) -> bool:
+    """Whether it says that nobody could be reached, and that is so: staff may know by now."""
+    kind, _, rest = message.dedupe.partition(":")
+    told = kind == NOBODY and row["attempts"] < TRUTHS
+    return told and bool(unheard_of(tx, rest.partition(":")[0]))
 
 
 def _take_buttons_of_copies(
