@@ -6,7 +6,7 @@ import asyncio
 import contextlib
 import os
 import sqlite3
-from collections.abc import Callable
+from collections.abc import Callable, Coroutine
 from pathlib import Path
 from types import TracebackType
 from typing import Any, Final, TypeVar
@@ -66,12 +66,7 @@ class Database:
 
     async def __aenter__(self) -> Database:
         try:
-            if self._reading:
-                name = f"{self._place.as_uri()}?mode=ro"
-                self._db = await aiosqlite.connect(name, uri=True, isolation_level=None, timeout=10)
-            else:
-                self._private()
-                self._db = await aiosqlite.connect(self.path, isolation_level=None, timeout=10)
+            await self._connect()
             await self._on_thread(self._look if self._reading else self._prepare, _Turn(None))
             self._file = _identity(self._place)
         except StorageTrouble as error:
@@ -88,7 +83,24 @@ class Database:
         except sqlite3.Error as error:  # before there was a connection
             await self.close()
             raise error_of(self.path, error) from error
+        except asyncio.CancelledError:
+            await self.close()
+            raise
         return self
+
+    async def _connect(self) -> None:
+        name: Path | str = self.path
+        if self._reading:
+            name = f"{self._place.as_uri()}?mode=ro"
+        else:
+            self._private()
+
+        async def connect() -> None:
+            self._db = await aiosqlite.connect(
+                name, uri=self._reading, isolation_level=None, timeout=10
+            )
+
+        await _to_its_end(connect())
 
     def _private(self) -> None:
         """A new file is readable by its owner only, and so are SQLite's files beside it:
@@ -108,13 +120,16 @@ class Database:
         """Close the file; harmless when it is closed."""
         if self._db is not None:
             db, self._db = self._db, None
-            # Statistics for the query plans, where they are missing or old (sqlite.org,
-            # pragma.html); a file that cannot be written, or is none, does without.
-            with contextlib.suppress(sqlite3.Error):
-                if not self._reading:
-                    await db.execute("PRAGMA analysis_limit = 400")
-                    await db.execute("PRAGMA optimize")
-            await db.close()
+            await _to_its_end(self._close(db))
+
+    async def _close(self, db: aiosqlite.Connection) -> None:
+        # Statistics for the query plans, where they are missing or old (sqlite.org,
+        # pragma.html); a file that cannot be written, or is none, does without.
+        with contextlib.suppress(sqlite3.Error):
+            if not self._reading:
+                await db.execute("PRAGMA analysis_limit = 400")
+                await db.execute("PRAGMA optimize")
+        await db.close()
 
     def stands(self) -> int | None:
         """What the thread has ended so far, while somebody waits for it; else None. The same
@@ -297,6 +312,17 @@ class Database:
         except BaseException:
             _roll_back(connection)
             raise
+
+
+async def _to_its_end(work: Coroutine[object, object, None]) -> None:
+    """Whoever is cancelled meanwhile waits until it is done: the file's thread reports to this
+    loop until it is closed, and nobody else would close it."""
+    task = asyncio.create_task(work)
+    try:
+        await asyncio.shield(task)
+    except asyncio.CancelledError:
+        await asyncio.wait([task])
+        raise
 
 
 def _transaction(connection: sqlite3.Connection, function: Callable[[Tx], T], turn: _Turn) -> T:
