@@ -88,9 +88,11 @@ def _parts(
     """The plain statements that the words fall into; none where they fall into no such."""
     joints = sorted(range(1, len(tokens)), key=lambda at: not _joint(tokens[at]))
     for at in joints:
-        left = _part(text, tokens[:at], context, alone)
         rest = tokens[at + (tokens[at].word in _LINKS) :]
-        if left is None or not rest or not _apart(left, rest, whole):
+        if not rest or not _apart(tokens[:at], rest, whole):
+            continue
+        left = _part(text, tokens[:at], context, alone)
+        if left is None:
             continue
         right = _part(text, rest, context, alone)
         more = [right] if right is not None else []
@@ -182,15 +184,15 @@ def _told_well(parts: Sequence[Part], whole: Reading) -> bool:
 _TELLING = frozenset("<eat> <drink> <appetiteword> <pee> <poo> <good>".split())
 
 
-def _apart(left: Part, rest: Sequence[Token], whole: Reading) -> bool:
+def _apart(left: Sequence[Token], rest: Sequence[Token], whole: Reading) -> bool:
     """Whether what is read of the ``whole`` may come only from words that were read together."""
-    denies = any("<neg>" in token.keys for token in left.words)
-    runs_on = not rest[0].cut and rest[0].start - left.words[-1].end < 2
+    denies = any("<neg>" in token.keys for token in left)
+    runs_on = not rest[0].cut and rest[0].start - left[-1].end < 2
     if runs_on and rest[0].word in _ENDS:
         return False  # "gave his antibiotics | twice", "we both gave | them"
     if denies and runs_on and not rest[0].keys.isdisjoint(_HOW):
         return False  # "doesn't smell great"
-    if denies and not _own_predicate(left.words, rest):
+    if denies and not _own_predicate(left, rest):
         return False
     troubles = [one for one in whole.observations if tells_trouble(one.about, one.value)]
     return all(_crosses(one, left, rest, denies) for one in troubles)
@@ -213,7 +215,9 @@ _HOW = frozenset(("<good>", "<adv>", "<very>"))
 _NAMES = SPENT | {"<poo>", "<pee>"}
 
 
-def _crosses(trouble: Observation, left: Part, rest: Sequence[Token], denies: bool) -> bool:
+def _crosses(
+    trouble: Observation, left: Sequence[Token], rest: Sequence[Token], denies: bool
+) -> bool:
     """Whether a trouble is read from the words of both sides, which have nothing in common."""
     at, end = trouble.span
     border = rest[0].start
@@ -224,10 +228,10 @@ def _crosses(trouble: Observation, left: Part, rest: Sequence[Token], denies: bo
     if trouble.about == "dose":
         return not any(
             after.word in _AGAIN and before.keys.isdisjoint(_NAMES)
-            for before, after in pairwise((left.words[-1], *rest))
+            for before, after in pairwise((left[-1], *rest))
         )
     if trouble.about == "swallowed":
-        both = words | {token.word for token in left.words}
+        both = words | {token.word for token in left}
         return bool(both & _GIVES) and not words & _POINTS_BACK
     return True
 
