@@ -118,13 +118,21 @@ def _newest(world: World, user: User) -> Message | None:
 
 
 def at_desk(world: World, rng: Random) -> None:
-    """Now and then a nurse takes a case that nobody has taken: by its words, for a card that
-    had to be sent again stands elsewhere in the chat."""
+    """Now and then a nurse takes a case that nobody has taken: by whose and of what it is, for
+    the words of a card tell when, and one that had to be sent again stands elsewhere."""
     if rng.random() < 0.5:
         return
-    free = [one for one in world.people.messages(world.desk) if "I take it" in one.labels]
+    open_ = {f"case:{row['id']}": (row["patient_id"], row["matter"]) for row in world.rows(
+        "SELECT id, patient_id, matter FROM case_file WHERE state = 'open'")}  # fmt: skip
+    topics = {row["message_id"]: row["topic"] for row in world.rows(
+        "SELECT message_id, topic FROM outbox WHERE kind = 'send'")}  # fmt: skip
+    free = [
+        (open_[topic], one.id, one)
+        for one in world.people.messages(world.desk)
+        if "I take it" in one.labels and (topic := topics.get(one.id, "")) in open_
+    ]
     if free:
-        card = max(free, key=lambda one: (_plain(one.words), one.id))
+        card = max(free, key=lambda each: each[:2])[2]
         world.people.press(world.nurse, world.desk, "I take it", card)
 
 
