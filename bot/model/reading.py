@@ -86,6 +86,7 @@ class Reading:
     that were named and not counted, and why. ``unread`` is how many words weigh something and
     stand in nothing that was found: 0 where all is accounted for. ``round``: every word was read
     as a telling of the medicines that were due, or as something else in which nothing is wrong.
+    ``unsettled``: what became of a medicine is told in two ways, and a person has to say which.
     ``hoped`` are the topics of what was named and is only wished, feared, ordered or to come.
     """
 
@@ -100,4 +101,5 @@ class Reading:
     suppressed: tuple[Suppressed, ...] = ()
     unread: int = 0
     round: bool = False
+    unsettled: bool = False
     hoped: frozenset[str] = frozenset()

@@ -19,7 +19,7 @@ _DOGS = frozenset("dog dogs doggy puppy perro perra perrito perrita perros".spli
 _KIN = frozenset(
     "neighbour neighbor sister brother friend mum mom mother dad father daughter son cousin aunt "
     "uncle nan gran grandma mate boss colleague roommate flatmate nephew niece partner boyfriend "
-    "girlfriend ex landlord".split()
+    "girlfriend ex landlord law".split()
 )
 _KIN_ES = frozenset(
     "vecino vecina vecinos hermana hermano mama papa hija hijo prima primo tia tio amiga amigo "
@@ -240,8 +240,18 @@ def mark_own_name(tokens: list[Token], own: frozenset[str], lang: str) -> None:
         before = tokens[place - 1].word if place else ""
         begins = place == 1 or (place > 1 and tokens[place - 1].cut > 0)
         named = not own.isdisjoint((token.word, *token.keys))
+        if before in ("la", "el") and not _food_there(tokens, place - 1):
+            before = ""  # "se nos murió la Canela"
         if named and (before not in common or (before in OURS and begins)):
             token.keys |= {"<patient>"}
+
+
+def _food_there(tokens: list[Token], place: int) -> bool:
+    """Whether what is named there may be something to eat: "se comió la canela"."""
+    return any(not t.keys.isdisjoint(_FED) for t in tokens[max(0, place - 4) : place])
+
+
+_FED = frozenset("<eat> <food> <meds> <vomit> <drink> <chew> <lick> con de en sin".split())
 
 
 _SAID_WELL = frozenset(("<good>", "<formed>"))

@@ -20,6 +20,7 @@ from . import reader, suppress
 from .alarms import level, level_told
 from .plans import without_plans
 from .rounds import round_told
+from .rounds.weighed import weighed
 from .stand import OF_ITSELF, Lost
 from .statistical import Suspicion, shipped
 from .trace import Trace
@@ -93,6 +94,11 @@ _MOODS = frozenset(
 
 def read(text: str, context: Context, trace: Trace | None = None) -> Reading:
     """What a reply says, and what is to be asked before it settles. Pure; never raises."""
+    return weighed(text, context, by_rules(text, context, trace), _by_both)
+
+
+def by_rules(text: str, context: Context, trace: Trace | None = None) -> Reading:
+    """The same, but for what the model of rounds thinks likely of each medicine."""
     whole = _by_both(text, context, trace)
     return _with_a_meal(text, round_told(text, context, whole, _by_both), whole)
 

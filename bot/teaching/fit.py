@@ -59,7 +59,7 @@ def likeness(rows: list[Labelled], buckets: int) -> Likeness:
     blocks = tuple([sorted({at % buckets for at in one}) for one in block] for block in sets)
     seen = Likeness(buckets, blocks, np.full((len(rows), len(rows)), LEVEL, dtype=np.float32))
     for block, weights in zip(blocks, seen.weights, strict=True):
-        seen.kernel[:] += _weighed(_common(block, buckets), weights.astype(np.float32))
+        seen.kernel[:] += weighed(common(block, buckets), weights.astype(np.float32))
     return seen
 
 
@@ -71,14 +71,14 @@ def _aside(block: list[list[int]]) -> Floats:
     return np.full(len(block), ASIDE)
 
 
-def _weighed(common: Floats, weights: Floats) -> Floats:
+def weighed(common: Floats, weights: Floats) -> Floats:
     """In place and in single precision: the likeness of all replies is large."""
     common *= weights[:, None]
     common *= weights
     return common
 
 
-def _common(sets: list[list[int]], buckets: int) -> Floats:
+def common(sets: list[list[int]], buckets: int) -> Floats:
     """How many features each two share: whole numbers, so exact in any order of adding."""
     size = len(sets)
     rows = np.repeat(np.arange(size), [len(one) for one in sets])
@@ -116,17 +116,32 @@ def targets(rows: list[Labelled]) -> tuple[tuple[str, ...], npt.NDArray[np.bool_
     return tuple(columns), np.array(list(columns.values())).T
 
 
-def fitted(kernel: Floats, wanted: npt.NDArray[np.bool_]) -> Floats:
-    """The dual weights of each reply and head: accelerated descent of fixed length."""
+def fitted(
+    kernel: Floats,
+    wanted: npt.NDArray[np.bool_],
+    *,
+    one_of: bool = False,
+    strength: float = STRENGTH,
+    steps: int = 0,
+) -> Floats:
+    """The dual weights of each reply and head: accelerated descent of fixed length. ``one_of``:
+    of all heads just one holds, and their chances are 1 together."""
     goal = wanted.astype(np.float32)
-    step = np.float32(1 / (STRENGTH * _steepest(kernel) / 4 + 1))
+    bend = 2 if one_of else 4
+    step = np.float32(1 / (strength * _steepest(kernel) / bend + 1))
     now: Floats = np.zeros_like(goal)
     before = now
-    for count in range(STEPS):
+    for count in range(steps or STEPS):
         ahead = now + np.float32(count / (count + 3)) * (now - before)
-        off = 1 / (1 + np.exp(-(kernel @ ahead))) - goal
-        before, now = now, ahead - step * (ahead + np.float32(STRENGTH) * off)
+        scores = kernel @ ahead
+        off = (_shared(scores) if one_of else 1 / (1 + np.exp(-scores))) - goal
+        before, now = now, ahead - step * (ahead + np.float32(strength) * off)
     return now.astype(np.float64)
+
+
+def _shared(scores: Floats) -> Floats:
+    odds = np.exp(scores - scores.max(axis=1, keepdims=True))
+    return np.asarray(odds / odds.sum(axis=1, keepdims=True))
 
 
 def _steepest(kernel: Floats) -> float:

@@ -72,7 +72,7 @@ def taught(lesson: Lesson, card: dict[str, Any]) -> Model:
     """The model of all replies, its weights rounded, calibrated on a split."""
     curves = lesson.curves(*lesson.apart(_CALIBRATES))
     parts = [
-        _rounded(*by_feature(seen, fitted(seen.kernel, lesson.wanted[:, heads])))
+        rounded(*by_feature(seen, fitted(seen.kernel, lesson.wanted[:, heads])))
         for heads, seen in lesson.tables
     ]
     (levels, matters), steps, biases = zip(*parts, strict=True)
@@ -87,7 +87,7 @@ def taught(lesson: Lesson, card: dict[str, Any]) -> Model:
     )
 
 
-def _rounded(
+def rounded(
     weights: npt.NDArray[np.floating[Any]], bias: npt.NDArray[np.floating[Any]]
 ) -> tuple[npt.NDArray[np.int8], Floats, Floats]:
     """Whole numbers of one byte, the size of their steps, and the constants."""

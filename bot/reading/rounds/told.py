@@ -83,9 +83,11 @@ def round_told(text: str, context: Context, whole: Reading, read: Reader) -> Rea
         return later
     if (told_of := _first_told(words, (known, end))) is not None:
         return _only(whole, told_of)
+    if words.differ:
+        return replace(_not_plain(whole), unsettled=True)
     told = any(is_medicine(one) for one in known)
     some = any(one.role in _OF_SOME and (told or one.role != "others") for one in known)
-    return _not_plain(whole) if words.differ or (some and len(context.due) > 1) else whole
+    return _not_plain(whole) if some and len(context.due) > 1 else whole
 
 
 _OF_SOME = frozenset("except place others".split())

@@ -52,6 +52,11 @@ class Atom:
     number: float | None = None
 
 
+def role_of(word: str) -> str | None:
+    """What a word by itself does in a telling."""
+    return _table().get(word)
+
+
 @cache
 def _table() -> dict[str, str]:
     return {word: role for words, role in rows("round") for word in words.split()}

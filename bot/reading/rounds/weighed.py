@@ -1,0 +1,243 @@
+"""The rules' reading of a round beside what the model thinks likely of each medicine.
+
+What both say stands. What the model is sure of stands for what the rules made of that medicine;
+where the rules say what it thinks unlikely, nothing is noted of it, and the reply is left open.
+Never less than an alarm that the rules read: too much that was given stays as it was, and a dose
+that may have been given twice is asked about.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from itertools import pairwise
+from typing import Final
+
+from bot.model.observation import Observation
+from bot.model.reading import Context, Doubt, Reading
+from bot.model.urgency import Urgency
+
+from ..focus import NOUNS
+from .beside import Reader
+from .likely import likely
+from .named import ABOUT, SETS, Group, Named, groups, named
+
+MOST_WORDS: Final = 80
+SURE: Final = 0.9
+"""From this chance of its outcome on, a medicine's telling is believed without the rules."""
+CERTAIN: Final = 0.96
+"""The same of what was given, where the rules do not say so."""
+NEVER: Final = 0.03
+"""Below it, a medicine is not noted as given though the rules account for every word."""
+UNLIKELY: Final = 0.15
+"""Below it, what the rules say of a medicine is not noted."""
+TWICE: Final = 0.3
+"""From this chance on, it is asked whether a dose was given twice."""
+_NOTED: Final = {"given": "given", "refused": "refused", "missed": "missed",
+                 "vomited": "vomited_up"}  # fmt: skip
+_OF_DOSES: Final = frozenset(("meds", "all", "some", "none"))
+_STOP: Final = 3
+
+
+def weighed(text: str, context: Context, whole: Reading, read: Reader) -> Reading:
+    """The reading by rules, with what is likely of each medicine that was due. Pure."""
+    if not context.due or whole.unsettled or _alarms(whole):
+        return whole
+    said = named(text, context)
+    if not 0 < len(said) <= MOST_WORDS:
+        return whole
+    if any(one.kind == "beyond" for one in said) or not any(one.isalpha() for one in text):
+        return whole
+    found = groups(said)
+    if any(one.about == "dose" and _so_many(one, context) for one in whole.observations):
+        return whole  # and of which is asked
+    kinds = {one.kind for one in found}
+    by_rules = any(one.about == "dose" for one in whole.observations)
+    if not kinds & _OF_DOSES or not ("meds" in kinds or by_rules or context.asked == "dose"):
+        return whole  # "not given", "all gone": what of, is not said
+    chances = likely(said, found, whole, context)
+    if twice := [med for med, each in chances.items() if each["twice"] >= TWICE]:
+        return _asked(whole, twice)
+    open_ = _not_told_by_itself(said, found, context)
+    part = any(one.label in SETS["part"] for one in said)
+    settled = _settled(whole, context, chances, open_, part=part)
+    return _as_told(text, context, whole, settled, said, found, read)
+
+
+def _so_many(one: Observation, context: Context) -> bool:
+    return one.med is None and one.count not in (None, len(context.due))
+
+
+def _alarms(whole: Reading) -> bool:
+    """Whether too much was given, or may have been."""
+    return any(
+        one.about == "swallowed" or (one.about, one.value) == ("dose", "doubled")
+        for one in whole.observations
+    )
+
+
+def _asked(whole: Reading, meds: Sequence[str]) -> Reading:
+    """The rules read no second dose, the model does: nothing is noted of it before it is asked."""
+    left = tuple(
+        one for one in whole.observations
+        if one.about != "dose" or (one.med is not None and one.med not in meds)
+    )  # fmt: skip
+    doubt = Doubt("dose", "doubled", Urgency.same_day)
+    asks = [one for one in whole.asks if (one.about, one.value) != (doubt.about, doubt.value)]
+    why = f"a second dose is likely: {', '.join(meds)}"
+    return replace(
+        whole, observations=left, understood=False, asks=(doubt, *asks),
+        reasons=(*whole.reasons, why),
+    )  # fmt: skip
+
+
+def _settled(
+    whole: Reading,
+    context: Context,
+    chances: Mapping[str, Mapping[str, float]],
+    open_: Mapping[str, str],
+    *,
+    part: bool,
+) -> dict[str, str]:
+    """What has become of each: what the model is sure of, else what the rules say unless it is
+    unlikely; ``open`` where it is neither. That it was not given is believed sooner, and where a
+    ``part`` is spoken of, nothing else."""
+    as_outcome = {value: outcome for outcome, value in _NOTED.items()}
+    rules = _by_rules(whole, context)
+    out: dict[str, str] = {}
+    for med, each in chances.items():
+        likeliest, chance = max(each.items(), key=lambda pair: pair[1])
+        by_rules = as_outcome.get(rules.get(med, ""), "untold")
+        if by_rules == "vomited":
+            out[med] = by_rules
+            continue
+        if whole.round:  # every word accounted for: only what is as good as impossible is not noted
+            out[med] = by_rules if by_rules != "given" or each[by_rules] >= NEVER else "open"
+            continue
+        given = likeliest == "given" and by_rules != "given"
+        least = CERTAIN if given else SURE
+        from_beside = open_.get(med) in ("any", "given" if given else "not given")
+        if chance >= least and not (given and part) and not from_beside:
+            out[med] = likeliest
+        else:
+            out[med] = by_rules if each[by_rules] >= UNLIKELY else "open"
+    return out
+
+
+def _not_told_by_itself(
+    said: Sequence[Named], found: Sequence[Group], context: Context
+) -> dict[str, str]:
+    """Of which medicines any outcome, or that they were not given, may be read from words of
+    another: those that are only listed in a sentence of their own ("he spat the gaba out. the
+    carprofen and the antibiotic"), and those that are named with others only ("... others in")."""
+    out: dict[str, str] = {}
+    of_each = [one for one in found if one.kind == "meds"]
+    for med in (one.med for one in context.due):
+        mine = [one for one in of_each if med in one.meds]
+        if not mine and of_each:
+            out[med] = "not given"
+        elif len(found) > 1 and mine and all(_alone(said, one) for one in mine):
+            out[med] = "any"
+    return out
+
+
+def _alone(said: Sequence[Named], group: Group) -> bool:
+    """Whether nothing is told of it in its sentence."""
+    first, end = group.first, group.end
+    while first > 0 and said[first].cut < _STOP:
+        first -= 1
+    while end < len(said) and said[end].cut < _STOP:
+        end += 1
+    beside = (*said[first : group.first], *said[group.end : end])
+    return all(
+        one.label in SETS["link"] or one.label == "<1>" or one.kind in ABOUT for one in beside
+    )  # "the pain one and the antibiotic"
+
+
+def _as_told(
+    text: str,
+    context: Context,
+    whole: Reading,
+    settled: Mapping[str, str],
+    said: Sequence[Named],
+    found: Sequence[Group],
+    read: Reader,
+) -> Reading:
+    """What is settled of each, with the hours that the rules read."""
+    noted = {med: _NOTED[value] for med, value in settled.items() if value in _NOTED}
+    counted = any(one.about == "dose" and one.count for one in whole.observations)
+    if (whole.round or not counted) and noted == _by_rules(whole, context):
+        return whole
+    others = tuple(
+        one for one in whole.observations
+        if one.about != "dose" or (one.med is not None and one.med not in settled)
+    )  # fmt: skip
+    hours = {one.at for one in whole.observations if one.about == "dose" and one.at}
+    spans = {one.med: one for one in whole.observations if one.about == "dose"}
+    told = []
+    for med, value in noted.items():
+        as_read = spans.get(med)
+        at = as_read.at if as_read else (next(iter(hours)) if len(hours) == 1 else None)
+        span = as_read.span if as_read else (0, len(text))
+        told.append(
+            Observation("dose", value, med=med, at=at if value == "given" else None, span=span)
+        )
+    later = not told and "later" in settled.values()
+    if later and all(one.about != "request" for one in others):
+        told.append(Observation("request", "snooze", span=(0, len(text))))
+    why = ", ".join(f"{med}: {value}" for med, value in settled.items())
+    understood = whole.understood or (
+        not _speaks_of_more(said, others) and _rest_is_read(text, said, found, read, context)
+    )
+    return replace(
+        whole,
+        observations=(*told, *others),
+        understood=understood
+        and not {"open", "half"} & set(settled.values())
+        and bool(told or others),
+        reasons=(*whole.reasons, f"likely of each medicine: {why}"),
+        round=bool(noted),
+    )
+
+
+def _by_rules(whole: Reading, context: Context) -> dict[str, str]:
+    """What the rules note of each."""
+    out: dict[str, str] = {}
+    for one in whole.observations:
+        if one.about != "dose":
+            continue
+        if one.med is not None:
+            out[one.med] = one.value
+        else:
+            out |= dict.fromkeys((each.med for each in context.due), one.value)
+    return out
+
+
+def _speaks_of_more(said: Sequence[Named], others: Sequence[Observation]) -> bool:
+    """Whether something of the body is named of which nothing was read: "gave it, and his
+    stitches look a bit off"."""
+    keys = frozenset[str]().union(*(one.keys for one in said))
+    named_ = {topic for key, topic in NOUNS.items() if key in keys}
+    return bool(named_ - {one.about for one in others})
+
+
+def _rest_is_read(
+    text: str, said: Sequence[Named], found: Sequence[Group], read: Reader, context: Context
+) -> bool:
+    """Whether each sentence in which no medicine is named is understood by itself."""
+    named_at = {at for one in found for at in range(one.first, one.end) if one.kind in ABOUT}
+    return not any(
+        not read(text[slice(*span)], context).understood
+        for places, span in _sentences(text, said)
+        if not named_at & set(places)
+    )
+
+
+def _sentences(
+    text: str, said: Sequence[Named]
+) -> list[tuple[range, tuple[int, int]]]:  # fmt: skip
+    starts = [0, *(at for at, one in enumerate(said) if at and one.cut >= _STOP), len(said)]
+    return [
+        (range(a, b), (said[a].start, said[b].start if b < len(said) else len(text)))
+        for a, b in pairwise(starts)
+    ]
