@@ -6,12 +6,12 @@ import asyncio
 import contextlib
 import logging
 import time
-from collections.abc import Mapping, Sequence
+from collections.abc import Awaitable, Mapping, Sequence
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from types import TracebackType
-from typing import Any
+from typing import Any, TypeVar
 
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
 
@@ -26,6 +26,7 @@ from bot.store.apply import apply
 from bot.store.database import Database, StorageTrouble, Tx, moment, stamp
 from bot.store.inbox import keep_rows, kept
 from bot.store.shelf import Shelf
+from bot.store.trouble import passing
 from bot.telegram.client import Client
 from bot.telegram.pace import Pace
 from bot.telegram.poll import Waits, poll
@@ -47,6 +48,7 @@ from .watchdog import Part, Watchdog
 from .work import audit, handle_due, handle_update, next_row
 
 logger = logging.getLogger(__name__)
+T = TypeVar("T")
 NEVER = datetime.min.replace(tzinfo=UTC)
 
 AUDIT_SECONDS = 300.0
@@ -241,12 +243,25 @@ class App:
             )
             late = False
             if time.monotonic() - looked >= 1:
-                late = await handle_late(self.db, self._clock.at(self._begun), self.clock.now())
+                begun, now = self._clock.at(self._begun), self.clock.now()
+                late = bool(await self._beside("late messages", handle_late(self.db, begun, now)))
                 looked = time.monotonic()
             if not (heard or due or late):
                 return done
             self._working_part.beat()
             done += heard + due + late
+
+    async def _beside(self, what: str, done: Awaitable[T]) -> T | None:
+        """Whatever goes wrong in it keeps no reply from its turn: staff hear of it, and it is
+        tried again the next time."""
+        try:
+            return await done
+        except Exception as error:
+            if passing(error):
+                raise
+            logger.exception("%s failed", what)
+            await self._stood(what, f"{type(error).__name__}: {error}")
+            return None
 
     def _reads_first(self) -> None:
         self._read_first, self._kept_all = True, False
@@ -274,9 +289,10 @@ class App:
         now, first = self.clock.now(), self._beaten == NEVER
         if trusted and abs(now - self._beaten) >= BEAT:
             gaps = first or self._clock.of_machine
-            away = await self.db.transact(
+            looking = self.db.transact(
                 lambda tx: look_back(tx, self.practice, now) if gaps else beat(tx, now), long=gaps
             )
+            away = await self._beside("looking back", looking)
             if away and not first and self._polls:
                 self._reads_first()
             self._beaten = now

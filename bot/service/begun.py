@@ -11,7 +11,7 @@ from enum import StrEnum
 from typing import TypeVar
 
 from bot.store.database import Database, StorageTrouble, Tx, moment, stamp
-from bot.store.trouble import Kind
+from bot.store.trouble import Kind, passing
 
 logger = logging.getLogger(__name__)
 
@@ -109,12 +109,6 @@ async def _not_counted(db: Database, key: str, error: Exception) -> None:
     if isinstance(error, StorageTrouble) and error.kind is not Kind.unreachable:
         with suppress(StorageTrouble):
             await db.transact(lambda tx: ended(tx, key))
-
-
-def passing(error: Exception) -> bool:
-    """Whether the storage failed, and may serve again: no fault of what was to be done, which
-    waits as it is. A damaged page is met again at each try: that goes the way of a mistake."""
-    return isinstance(error, StorageTrouble) and error.passing
 
 
 def error_in_words(error: Exception) -> str:

@@ -4,6 +4,7 @@ the household hears; of a household that nothing reaches staff hear."""
 
 from __future__ import annotations
 
+import logging
 from datetime import datetime, timedelta
 
 from bot.events.undelivered import NOT_THROUGH
@@ -12,9 +13,12 @@ from bot.model.ids import Cause
 from bot.model.urgency import Urgency
 from bot.store.database import Database, Row, Tx, moment, stamp
 from bot.store.rows import log, put_due
+from bot.store.trouble import passing
 
 from .begun import begin, ended, through
 from .pass_on import case_of, pass_on, told_to_nobody, unheard_of
+
+logger = logging.getLogger(__name__)
 
 SOONEST, LONGEST = timedelta(minutes=1), timedelta(minutes=15)
 BY_LEVEL = {Urgency.emergency: SOONEST, Urgency.same_day: timedelta(minutes=5)}
@@ -71,13 +75,23 @@ def _waiting(
     rows = tx.all("outbox_waits", before=stamp(before), ahead=stamp(ahead), most=MOST)
     found = []
     for row in rows:
-        since = moment(row["created_at"])
-        if since > ahead:  # put there by a clock that was wrong
-            since = begun
-        if row["held_at"] is not None:  # by ourselves: nothing hindered it until then
-            since = max(since, min(moment(row["held_at"]), now))
-        found.append((row, max(since, begun) + _patience(tx, row)))
+        try:
+            found.append((row, _until(tx, row, begun, now, ahead)))
+        except Exception as error:
+            if passing(error):
+                raise
+            logger.exception("message %s: nobody can say since when it waits", row["id"])
+            found.append((row, now))
     return found
+
+
+def _until(tx: Tx, row: Row, begun: datetime, now: datetime, ahead: datetime) -> datetime:
+    since = moment(row["created_at"])
+    if since > ahead:  # put there by a clock that was wrong
+        since = begun
+    if row["held_at"] is not None:  # by ourselves: nothing hindered it until then
+        since = max(since, min(moment(row["held_at"]), now))
+    return max(since, begun) + _patience(tx, row)
 
 
 def _patience(tx: Tx, row: Row) -> timedelta:

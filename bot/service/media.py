@@ -32,10 +32,11 @@ from bot.store.apply import apply
 from bot.store.database import Database, Row, Tx, pack, stamp
 from bot.store.rows import log, put_due
 from bot.store.shelf import Kept, Shelf
+from bot.store.trouble import passing
 from bot.telegram.client import Client
 from bot.telegram.outcome import PlatformError, TokenWrong
 
-from .begun import Stage, begin, ended, error_in_words, passing, through, told_or_left
+from .begun import Stage, begin, ended, error_in_words, through, told_or_left
 
 logger = logging.getLogger(__name__)
 

@@ -29,9 +29,10 @@ from bot.store import load
 from bot.store.database import Database, Row, StorageTrouble, Tx, moment, stamp
 from bot.store.rows import log, log_arrived, move_chat, put_due, send
 from bot.store.staff_ways import COPY, NO_LONGER, clear_late, found, lost, still_staff
+from bot.store.trouble import passing
 from bot.telegram.pace import Pace
 
-from .begun import error_in_words, passing, told_or_left
+from .begun import error_in_words, told_or_left
 from .in_time import hand_on, too_late, wait, with_its_hour
 from .pass_on import (
     OVER,
