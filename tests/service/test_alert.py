@@ -18,7 +18,7 @@ from hypothesis import strategies as st
 
 from bot import cli
 from bot.context.words import default_words
-from bot.model.chat import Delivery, Uncertain
+from bot.model.chat import Delivered, Delivery, Outgoing, Uncertain
 from bot.model.settings import Clinic
 from bot.protocol.problem import FlowError
 from bot.protocol.settings import read_clinic
@@ -312,6 +312,28 @@ async def test_where_the_database_fails_the_chats_are_told_past_it(
     told = [text for text in canela.on_desk() if "was started again" in text]
     assert len(told) == 1
     assert Trouble.part_again not in OUTSIDE
+
+
+async def test_who_may_not_have_heard_past_the_database_is_told_again(
+    canela: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    app, said = canela.stage.app, list[int]()
+    answers: list[Delivery] = [Uncertain(why="502"), Delivered(message=1)]
+
+    async def fails(function: object) -> object:
+        raise OSError("no space left on device")
+
+    async def deliver(message: Outgoing) -> Delivery:
+        said.append(message.chat)
+        return answers.pop(0)
+
+    monkeypatch.setattr(app.db, "transact", fails)
+    monkeypatch.setattr("bot.service.alert.PAUSES", (0.01, 0.01))
+    app.alert._deliver = deliver
+    await app.alert.tell(Trouble.part_again, "x", NOW)
+    await asyncio.gather(*app.alert._telling)
+    assert said == [canela.desk.id] * 2
+    monkeypatch.undo()
 
 
 async def test_chats_that_hang_keep_no_other_waiting(
