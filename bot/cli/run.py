@@ -29,7 +29,7 @@ from bot.service.app import App
 from bot.service.backup import copying
 from bot.service.clock import Clock, SystemClock
 from bot.service.lookout import DOWN, Webhook
-from bot.service.overseer import DATABASE, Overseer
+from bot.service.overseer import DATABASE, LONG, Overseer
 from bot.service.practice import fresh_code
 from bot.service.sealing import sealing
 from bot.service.watchdog import FATAL
@@ -253,6 +253,7 @@ async def _serve(
         if app is None:
             return
         overseer.watch("the database", app.db.stands, DATABASE)
+        overseer.watch("the database's long work", partial(app.db.stands, long=True), LONG)
         name = app.practice.bot_name
         log.info("%s is served by @%s, database %s", clinic.name, name, args.database)
         if args.staff_code is not None:

@@ -131,10 +131,11 @@ class Database:
                 await db.execute("PRAGMA optimize")
         await db.close()
 
-    def stands(self) -> int | None:
+    def stands(self, *, long: bool = False) -> int | None:
         """What the thread has ended so far, while somebody waits for it; else None. The same
-        number for minutes: it is stuck. May be asked from any thread."""
-        waiting = self._db is not None and self._asked > self._ended and not self._long
+        number for minutes: it is stuck. ``long``: while it is at what takes long by its nature,
+        which is stuck after hours only. May be asked from any thread."""
+        waiting = self._db is not None and self._asked > self._ended and self._long is long
         return self._ended if waiting else None
 
     async def _on_thread(
