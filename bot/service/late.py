@@ -49,15 +49,20 @@ async def _follows(db: Database, row: Row, now: datetime) -> None:
     key = f"late:{row['id']}"
     stage = await db.transact(lambda tx: begin(tx, key, now))
 
-    def left(tx: Tx, why: str) -> None:
-        ended(tx, key)
-        _noted(tx, row, now)
-
     def whole(tx: Tx) -> None:
         ended(tx, key)
         _late(tx, row, now)
 
-    await through(db, key, stage, whole, left, left)
+    def told(tx: Tx, why: str) -> None:
+        """The other ways failed: the household must not wait for staff who know of nothing."""
+        ended(tx, key)
+        _late(tx, row, now, failed=why)
+
+    def left(tx: Tx, why: str) -> None:
+        ended(tx, key)
+        _noted(tx, row, now)
+
+    await through(db, key, stage, whole, told, left)
 
 
 def next_late(tx: Tx, begun: datetime, now: datetime) -> datetime | None:
@@ -108,16 +113,18 @@ def _noted(tx: Tx, row: Row, now: datetime) -> None:
     tx.run("outbox_late", id=row["id"], now=stamp(now))
 
 
-def _late(tx: Tx, row: Row, now: datetime) -> None:
-    """Once for each message; it goes on being tried."""
+def _late(tx: Tx, row: Row, now: datetime, failed: str = "") -> None:
+    """Once for each message; it goes on being tried. ``failed``: why it cannot be passed on."""
     _noted(tx, row, now)
     chat, why = row["chat_id"], row["error"] or "it waits behind another"
     data: dict[str, object] = {"chat": chat, "key": row["dedupe"]}
     text = f"not through yet, still tried: {why}"
+    if failed:
+        text = f"{text}; it could not be passed on: {failed}"
     log(tx, "delivery", "bot", text, now, row["patient_id"], data, Cause(row["event"]))
     if row["staff"]:
         case = case_of(row["topic"])
-        if row["urgent"] if case is None else unheard_of(tx, case):
+        if not failed and (row["urgent"] if case is None else unheard_of(tx, case)):
             pass_on(tx, row, Outgoing.model_validate_json(row["body"]), now)
         told_to_nobody(tx, row, now, OTHER_WAYS)
     elif row["patient_id"] is not None:

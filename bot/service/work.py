@@ -24,7 +24,7 @@ from bot.store.database import Database, Row, StoreError, Tx, moment, stamp
 from bot.store.inbox import UNKEPT
 from bot.store.known import Stored
 from bot.store.rows import log, put_due, send
-from bot.store.staff_ways import found, reached, ways
+from bot.store.staff_ways import found, reached, staff_chats, ways
 from bot.store.strange import of_nobody
 from bot.telegram.translate import incoming
 
@@ -83,17 +83,26 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
 
 def _unread(tx: Tx, practice: Practice, row: Row, key: str, why: str, now: datetime) -> None:
     """Even telling what it was failed, or never came to an end: it is not looked into again. Staff
-    hear from whose home it was, and the next one has its turn."""
+    hear from whose home it was, or from which of their own chats, and the next one has its turn."""
     ended(tx, key)
     tx.run("inbox_mark", update_id=row["update_id"], state="failed", error=why, strange=0)
-    _, home, patient = row["lane"].partition("home:")
-    there = tx.one("erase_patient", id=int(patient)) if home and patient.isdecimal() else None
-    if there is not None:
-        text = practice.words.say(
-            "desk_failed_unread", practice.clinic.language, name=there["name"]
-        )
+    if who := _of_lane(tx, row["lane"]):
+        text = practice.words.say(who[0], practice.clinic.language, name=who[1])
         grave = bool(row["urgent"])
         _tell_staff(tx, practice, f"failed:{row['update_id']}", text, why, now, urgent=grave)
+
+
+def _of_lane(tx: Tx, lane: str) -> tuple[str, str] | None:
+    """The words by which staff hear of an update that nobody can read, and the name in them: all
+    that its lane tells. None for a stranger's."""
+    kind, _, number = lane.partition(":")
+    if kind == "home":
+        there = tx.one("erase_patient", id=int(number)) if number.isdecimal() else None
+        return ("desk_failed_unread", there["name"]) if there is not None else None
+    people = {str(one.user): one.name for one in load.staff(tx)}  # whose own chat has that number
+    chats = {str(chat): name for chat, name in staff_chats(tx).items()}
+    name = {**people, **chats}.get(number)
+    return ("desk_failed_unread_staff", name) if name is not None else None
 
 
 def _worked(tx: Tx, row: Row, key: str, state: str, why: str | None, now: datetime) -> None:

@@ -8,7 +8,7 @@ import tempfile
 from collections.abc import AsyncIterator, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
-from datetime import datetime
+from datetime import datetime, timedelta
 from pathlib import Path
 
 import pytest
@@ -198,3 +198,18 @@ async def test_what_is_urgent_for_staff_takes_the_other_ways_too(canela: Box, ho
     await canela.stage.settle()
     await canela.stage.advance(app.clock.now() + 2 * late.SOONEST)
     assert "look at it" in canela.heard(okafor)
+
+
+async def test_a_mistake_in_what_follows_of_waiting_leaves_nobody_in_the_dark(
+    canela: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def fails(*_: object) -> None:
+        raise ValueError("a mistake of ours")
+
+    await canela.to(1, 14)
+    monkeypatch.setattr(late, "pass_on", fails)
+    Weather(canela, {canela.desk.id: "500"})
+    await canela.says(canela.ines, BLOOD)
+    for _ in range(12):
+        await canela.stage.advance(canela.stage.clock.now() + timedelta(seconds=15))
+    assert any(NOBODY in one for one in canela.heard(canela.ines))

@@ -116,6 +116,21 @@ async def test_where_telling_ends_the_process_too_staff_hear_from_whose_home_it_
 
 
 @pytest.mark.begins(1, 12)
+async def test_what_staff_wrote_and_nobody_can_read_is_not_lost_without_a_word(
+    canela: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    where = lambda raw, received: DEADLY in str(raw)  # noqa: E731
+    monkeypatch.setattr(work, "incoming", _deadly(incoming, where))
+    group = _update(canela.nurse, 200, DEADLY)
+    group["message"]["chat"] = {"id": canela.desk.id, "type": "supergroup", "title": "x"}
+    await canela.stage.app.keep([group, _update(canela.nurse, 201, DEADLY)])
+    await _lives(canela)
+    told = [one for one in canela.on_desk() if "could not even read it" in one]
+    assert len(told) == 2  # one of the group, one of the nurse's own chat
+    assert all(canela.nurse.name in one for one in told)  # who opened the group, and who wrote
+
+
+@pytest.mark.begins(1, 12)
 async def test_an_update_that_takes_too_long_is_given_up(
     canela: Box, monkeypatch: pytest.MonkeyPatch
 ) -> None:
