@@ -271,8 +271,15 @@ def _case(row: Row) -> Case:
 def unreached(tx: Tx, case: str | None = None) -> dict[str, dict[str, Any]]:
     """Open cases that have reached nobody at the practice, by id, with their bodies; or the
     one that is asked for, if it is such a case."""
-    bodies = {row["id"]: json.loads(row["body"]) for row in tx.all("cases_waiting", id=case)}
-    return {id: body for id, body in bodies.items() if UNREACHED in body}
+    found: dict[str, dict[str, Any]] = {}
+    for row in tx.all("cases_waiting", id=case):
+        try:
+            body = json.loads(row["body"])
+        except ValueError:  # its patient cannot be read, and is told of elsewhere
+            continue
+        if UNREACHED in body:
+            found[row["id"]] = body
+    return found
 
 
 def desks(tx: Tx, *, held: bool = False) -> tuple[Desk, ...]:
