@@ -36,10 +36,16 @@ UPDATE inbox SET urgent = 0 WHERE update_id = :update_id;
 -- name: inbox_strange
 UPDATE inbox SET strange = 1 WHERE update_id = :update_id;
 
--- name: inbox_forget
-DELETE FROM inbox WHERE update_id IN (
-  SELECT update_id FROM inbox WHERE strange = 1 AND state <> 'waiting' AND received_at < :before
-  ORDER BY received_at LIMIT :most);
+-- name: inbox_strange_past
+SELECT update_id, body FROM inbox
+WHERE strange = 1 AND state <> 'waiting' AND received_at < :before
+ORDER BY received_at LIMIT :most;
+
+-- name: inbox_stays
+UPDATE inbox SET body = :body, error = NULL, strange = 0 WHERE update_id = :update_id;
+
+-- name: inbox_drop
+DELETE FROM inbox WHERE update_id = :update_id;
 
 -- Whether an account is or was of somebody at home or of the practice.
 -- name: account_known
