@@ -28,10 +28,15 @@ def of_nobody(tx: Tx, body: str) -> bool:
     )
 
 
+def writer(body: str) -> dict[str, Any]:
+    """The account that wrote an update, as the platform has it, or as it is left of it."""
+    return _who(_read(body))
+
+
 def left_of(tx: Tx, number: int, body: str) -> str:
     """What is kept of a stranger's update that was worked: nothing; or who wrote it, where an entry
     of the log is of it, so that whoever asks to be erased is found there by name."""
-    who = {key: value for key, value in _who(_read(body)).items() if key in CALLED}
+    who = {key: value for key, value in writer(body).items() if key in CALLED}
     of_it = who and tx.one("log_of_update", event=update_event(number), failed=f"failed:{number}")
     left = {"update_id": number, **({"from": who} if of_it else {})}
     return json.dumps(left, separators=(",", ":"))
@@ -60,6 +65,5 @@ def _read(body: str) -> dict[str, Any]:
 
 
 def _who(update: dict[str, Any]) -> dict[str, Any]:
-    """The account that wrote it, as the platform has it, or as it is left of it."""
     parts = (one.get("from") for one in (update, *update.values()) if isinstance(one, dict))
     return next((one for one in parts if isinstance(one, dict)), {})
