@@ -56,6 +56,7 @@ class Trouble(StrEnum):
     stopped = "stopped"
     stuck = "stuck"
     not_started = "not_started"
+    not_anew = "not_anew"
     storage = "storage"
     """Its words are made in ``storage.py``, which tells the chats itself."""
 

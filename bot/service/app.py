@@ -44,7 +44,7 @@ from .practice import open_practice, secret_of
 from .sender import Sender, recover
 from .storage import StorageWatch
 from .watchdog import Part, Watchdog
-from .work import audit, handle_due, handle_update, next_row
+from .work import audit, handle_due, handle_update, next_row, write_anew
 
 logger = logging.getLogger(__name__)
 NEVER = datetime.min.replace(tzinfo=UTC)
@@ -426,6 +426,7 @@ class App:
 
     async def _auditing(self) -> None:
         """The scheduler reckons by the wall clock: it has only what no patient waits for."""
+        await self._write_anew()
         scheduler = AsyncIOScheduler()
         scheduler.add_job(
             self._audit, "interval", seconds=AUDIT_SECONDS, max_instances=1, coalesce=True,
@@ -446,6 +447,11 @@ class App:
         await due_soon(self.db, self.clock.now(), LONGEST_RETRY)
         if lost := await audit(self.db, self.clock.now()):
             logger.warning("%d open cases had no next page; they have one now", lost)
+        await self._write_anew()
+
+    async def _write_anew(self) -> None:
+        if why := await write_anew(self.db, self.clock.now()):
+            await self.alert.tell(Trouble.not_anew, why, self.clock.now())
 
     async def next_due(self) -> datetime | None:
         """When the next thing falls due or is to be sent again (aware UTC), or None."""

@@ -20,7 +20,7 @@ from bot.model.ids import Cause, EventId, due_event, update_event
 from bot.model.text import Lang
 from bot.store import load
 from bot.store.apply import apply
-from bot.store.database import Database, Row, StoreError, Tx, moment, stamp
+from bot.store.database import ANEW, Database, Row, StoreError, Tx, moment, stamp
 from bot.store.inbox import UNKEPT
 from bot.store.known import Stored
 from bot.store.rows import log, put_due, send
@@ -242,11 +242,22 @@ async def handle_due(
         long=row["kind"] == ERASING,
     )  # fmt: skip
     if done and row["kind"] == ERASING:
-        try:
-            await db.compact()  # what was erased is not left in the file either
-        except StoreError:
-            logger.exception("%s: the files could not be written anew", row["key"])
+        await write_anew(db, now)
     return True
+
+
+async def write_anew(db: Database, now: datetime) -> str:
+    """What was erased is not left in the database's files either: they are written anew once after
+    each erasure, tried until it has been done. Why not, where that has lasted for a day."""
+    since = await db.read(lambda tx: tx.one("setting", key=ANEW))
+    if since is None:
+        return ""
+    try:
+        await db.compact()
+    except StoreError as error:
+        logger.error("the database's files could not be written anew: %s", error)
+        return str(error) if now - moment(since["value"]) >= LATEST else ""
+    return ""
 
 
 def _erased_later(tx: Tx, row: Row, data: dict[str, object], now: datetime) -> bool:

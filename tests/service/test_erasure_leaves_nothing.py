@@ -8,11 +8,14 @@ import sqlite3
 from contextlib import closing
 from datetime import timedelta
 from pathlib import Path
+from unittest.mock import Mock
 
 import pytest
+from apscheduler.schedulers.asyncio import AsyncIOScheduler
 
 from bot.model.ids import PatientId
 from bot.store.audit import verify
+from bot.store.database import ANEW
 from bot.store.erase import Erasure
 from tests.service.box import Box, plan
 
@@ -239,3 +242,31 @@ async def test_of_two_of_one_name_the_one_who_asks_is_named_no_more(practice: Bo
     ines, marco = "Anaconda", "former caregiver"
     assert told_by == {(f"message:{told.ines.id}", ines), ("message:p2", marco), ("tap", marco)}
     assert (await told.stage.app.db.read(verify)).strays == ()
+
+
+async def test_files_are_written_anew_until_that_has_been_done(
+    told: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Another program reads the database meanwhile, and the bot ends; a day later staff hear."""
+    path, number = Path(told.stage.app.db.path), str(told.marco.id)
+    await told.says(told.marco, "borrar mis datos")
+    await told.taps(told.marco, "Salir y borrar mis datos")
+    with closing(sqlite3.connect(path)) as reader:
+        reader.execute("BEGIN")
+        reader.execute("SELECT count(*) FROM log").fetchone()
+        await told.stage.advance(told.stage.clock.now() + timedelta(hours=1))
+        assert number in found(path, number)
+        await told.stage.stop_bot()
+        await told.stage.start_bot()
+        await told.stage.app._audit()
+        await told.stage.settle()
+        assert not any("more than a day ago" in text for text in told.on_desk())
+        await told.to(5, 9)
+        await told.stage.app._audit()
+        await told.stage.settle()
+        assert any("more than a day ago" in text for text in told.on_desk())
+    monkeypatch.setattr(AsyncIOScheduler, "start", Mock(side_effect=InterruptedError))
+    with pytest.raises(InterruptedError):  # at a start it is done before all else
+        await told.stage.app._auditing()
+    assert await told.stage.app.db.read(lambda tx: tx.one("setting", key=ANEW)) is None
+    assert found(path, number, "zanahoria") == {}
