@@ -3,6 +3,12 @@ INSERT INTO inbox (update_id, body, received_at, lane, turn, urgent)
 VALUES (:update_id, :body, :now, :lane, :turn, :urgent)
 ON CONFLICT (update_id) DO NOTHING;
 
+-- The last number that waits, and the last of all.
+-- name: inbox_last
+SELECT
+  (SELECT max(update_id) FROM inbox WHERE state = 'waiting' AND update_id < :end) AS waits,
+  (SELECT max(update_id) FROM inbox WHERE update_id < :end) AS most;
+
 -- name: inbox_turns
 SELECT (SELECT min(turn) FROM inbox WHERE state = 'waiting') AS now,
   (SELECT max(turn) FROM inbox WHERE state = 'waiting' AND lane = :lane) AS mine;
