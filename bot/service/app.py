@@ -33,11 +33,11 @@ from bot.telegram.send import deliver
 from bot.telegram.translate import incoming
 
 from .alert import Alert, Trouble
-from .away import BEAT, beat, look_back
+from .away import BEAT, beat, look_back, ran_on
 from .clock import Clock, SystemClock
 from .clock_watch import Believed, ClockWatch, due_soon
 from .ear import Ear
-from .late import any_late, handle_late, next_late
+from .late import LONGEST, any_late, handle_late, next_late
 from .lookout import LOOK, Lookout, Webhook
 from .media import handle_media
 from .practice import open_practice, secret_of
@@ -131,8 +131,10 @@ class App:
             await self.storage.remember()
             self.sender = Sender(self.db, self._deliver, self._pace)
             await self.alert.attach(self.db, self._deliver, self._outgoing.set, self.practice.words)
-            await self._trusted()  # before an hour is written down
-            opens = next_opening(self.clinic, self.clock.now())
+            trusted = await self._trusted()  # before an hour is written down
+            opens = next_opening(self.clinic, now := self.clock.now())
+            if trusted:
+                self._begun -= await self.db.transact(lambda tx: ran_on(tx, now, LONGEST))
             await self.db.transact(lambda tx: tx.run("due_first_board", due_at=stamp(opens)))
             await self.db.transact(lambda tx: tx.run("due_given_up"))
             await due_soon(self.db, self.clock.now(), LONGEST_RETRY)

@@ -155,7 +155,7 @@ UPDATE outbox SET state = 'waiting', uncertain = uncertain + 1, error = :error
 WHERE state = 'sending';
 
 -- name: outbox_suspect
-SELECT id FROM outbox WHERE state = 'sending' AND attempts >= :lives;
+SELECT id, attempts FROM outbox WHERE state = 'sending' AND attempts >= :lives;
 
 -- name: outbox_move_chat
 UPDATE outbox SET chat_id = :new, body = :body WHERE id = :id;
