@@ -286,8 +286,10 @@ class App:
 
     async def fetch(self) -> int:
         """Every picture and film that is to be fetched or shown at this moment."""
-        done = 0
-        while await handle_media(self.db, self.practice, self.client, self.shelf, self.clock.now()):
+        done = last = 0
+        while last := await handle_media(
+            self.db, self.practice, self.client, self.shelf, self.clock.now(), last
+        ):
             self._fetching_part.beat()
             done += 1
         return done
@@ -314,7 +316,7 @@ class App:
             work = tx.one("inbox_next") or next_row(tx, now, trusted=trusted)
             return (
                 work is not None or any_late(tx, begun, now),
-                tx.one("due_media", now=stamp(now)) is not None,
+                tx.one("due_media", now=stamp(now), last=0) is not None,
                 tx.one("outbox_ready", now=stamp(now), most=1) is not None,
             )
 
@@ -384,7 +386,9 @@ class App:
 
     async def _fetch_waits(self) -> bool:
         now = self.clock.now()
-        return await self.db.read(lambda tx: tx.one("due_media", now=stamp(now)) is not None)
+        return await self.db.read(
+            lambda tx: tx.one("due_media", now=stamp(now), last=0) is not None
+        )
 
     async def _could_send(self) -> bool:
         return bool(await self.sender.could_start(self.clock.now()))
