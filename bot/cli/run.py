@@ -149,6 +149,7 @@ async def _run(args: argparse.Namespace, overseer: Overseer) -> int:
         kept = args.database.with_name(f"{args.database.name}-alerts")
         alert = Alert(clinic, default_words(), kept)
         overseer.tell = partial(_stood, alert)
+        await alert.starts(SystemClock().now())
         try:
             async with _client(args, key) as client:
                 if await _reached(client, stop, alert):
@@ -158,9 +159,11 @@ async def _run(args: argparse.Namespace, overseer: Overseer) -> int:
             trouble = Trouble.token_wrong if wrong else Trouble.stopped
             await alert.tell(trouble, str(error), SystemClock().now())
             await alert.finish(hook.LONGEST)
+            alert.stopped()
             raise
         finally:
             await alert.finish()
+        alert.stopped()
     log.info("stopped; nothing is lost, and all goes on at the next start")
     return 0
 

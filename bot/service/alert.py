@@ -57,6 +57,8 @@ class Trouble(StrEnum):
     stopped = "stopped"
     stuck = "stuck"
     not_started = "not_started"
+    not_anew = "not_anew"
+    falls = "falls"
     storage = "storage"
     """Its words are made in ``storage.py``, which tells the chats itself."""
 
@@ -70,6 +72,8 @@ CALLED_AGAIN, MOST, WITHIN = timedelta(minutes=30), 12, timedelta(hours=1)
 TRIED_AGAIN = timedelta(minutes=5)
 """So soon after a call that failed."""
 FAILED = "failed:"
+STARTED, FALLS, SHORTLY = "started", 3, timedelta(minutes=15)
+"""So many starts in so short a time, none after a stop, are told: something ends the program."""
 STORED_WITHIN = 10.0
 """So long it may take to store what is said in the chats; then it is said past the database."""
 SAID_WITHIN = 30.0
@@ -107,7 +111,7 @@ class Quota:
         soon = any(
             name in waits and then > at - waits[name].total_seconds() for name, then in self.calls
         )
-        if soon or len(self.calls) >= MOST:
+        if soon or sum(name != STARTED for name, _ in self.calls) >= MOST:
             return False
         self.calls.append((what, at))
         return True
@@ -115,6 +119,19 @@ class Quota:
     def failed(self, what: str) -> None:
         """The call did not get through: it is tried again soon, within the hour's number."""
         self.calls = [(FAILED + name if name == what else name, at) for name, at in self.calls]
+        self.keep()
+
+    def starts(self, now: datetime) -> int:
+        """Note a start; how many there were of late since the program was last stopped."""
+        at = now.timestamp()
+        self.calls.append((STARTED, at))
+        self.keep()
+        since = at - SHORTLY.total_seconds()
+        return sum(name == STARTED and since < then <= at for name, then in self.calls)
+
+    def stopped(self) -> None:
+        """The program ends of its own: the starts before are of no account."""
+        self.calls = [one for one in self.calls if one[0] != STARTED]
         self.keep()
 
     def keep(self) -> None:
@@ -139,6 +156,21 @@ class Alert:
         self._told: set[str] = set()
         self._calling: set[asyncio.Task[None]] = set()
         self._telling: set[asyncio.Task[None]] = set()
+        self._fell: tuple[datetime, int] | None = None
+
+    async def starts(self, now: datetime) -> None:
+        """Before anything else is begun: where this program is ended again and again, and cannot
+        say so itself, it is called out; and staff read it as soon as the chats can be told."""
+        if (times := self._quota.starts(now)) < FALLS:
+            return
+        self._fell = (now, times)
+        self.call_out(Trouble.falls, self.text(Trouble.falls, now, {"times": times}), now)
+        if self._calling:
+            await asyncio.wait(list(self._calling), timeout=FINISH_SECONDS)
+
+    def stopped(self) -> None:
+        """This program ends of its own, or has told why it ends."""
+        self._quota.stopped()
 
     async def attach(
         self, db: Database, deliver: Deliver, wake: Callable[[], object], words: Words
@@ -147,6 +179,9 @@ class Alert:
         database fails. ``wake`` is called when there is something to send."""
         self._db, self._deliver, self._wake, self._words = db, deliver, wake, words
         await self.remember()
+        if self._fell is not None:
+            now, times = self._fell
+            await self.tell(Trouble.falls, f"{times} starts and no stop", now, times=times)
 
     async def remember(self) -> None:
         """Look up the staff chats, in case the database cannot be asked later."""

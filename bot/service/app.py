@@ -34,18 +34,18 @@ from bot.telegram.send import deliver
 from bot.telegram.translate import incoming
 
 from .alert import Alert, Trouble
-from .away import BEAT, beat, look_back
+from .away import BEAT, beat, look_back, ran_on
 from .clock import Clock, SystemClock
 from .clock_watch import Believed, ClockWatch, due_soon
 from .ear import Ear
-from .late import any_late, handle_late, next_late
+from .late import LONGEST, any_late, handle_late, next_late
 from .lookout import LOOK, Lookout, Webhook
 from .media import handle_media
 from .practice import open_practice, secret_of
 from .sender import Sender, recover
 from .storage import StorageWatch
 from .watchdog import Part, Watchdog
-from .work import audit, handle_due, handle_update, next_row
+from .work import audit, handle_due, handle_update, next_row, write_anew
 
 logger = logging.getLogger(__name__)
 T = TypeVar("T")
@@ -133,8 +133,10 @@ class App:
             await self.storage.remember()
             self.sender = Sender(self.db, self._deliver, self._pace)
             await self.alert.attach(self.db, self._deliver, self._outgoing.set, self.practice.words)
-            await self._trusted()  # before an hour is written down
-            opens = next_opening(self.clinic, self.clock.now())
+            trusted = await self._trusted()  # before an hour is written down
+            opens = next_opening(self.clinic, now := self.clock.now())
+            if trusted:
+                self._begun -= await self.db.transact(lambda tx: ran_on(tx, now, LONGEST))
             await self.db.transact(lambda tx: tx.run("due_first_board", due_at=stamp(opens)))
             await self.db.transact(lambda tx: tx.run("due_given_up"))
             await due_soon(self.db, self.clock.now(), LONGEST_RETRY)
@@ -300,8 +302,10 @@ class App:
 
     async def fetch(self) -> int:
         """Every picture and film that is to be fetched or shown at this moment."""
-        done = 0
-        while await handle_media(self.db, self.practice, self.client, self.shelf, self.clock.now()):
+        done = last = 0
+        while last := await handle_media(
+            self.db, self.practice, self.client, self.shelf, self.clock.now(), last
+        ):
             self._fetching_part.beat()
             done += 1
         return done
@@ -328,7 +332,7 @@ class App:
             work = tx.one("inbox_next") or next_row(tx, now, trusted=trusted)
             return (
                 work is not None or any_late(tx, begun, now),
-                tx.one("due_media", now=stamp(now)) is not None,
+                tx.one("due_media", now=stamp(now), last=0) is not None,
                 tx.one("outbox_ready", now=stamp(now), most=1) is not None,
             )
 
@@ -398,7 +402,9 @@ class App:
 
     async def _fetch_waits(self) -> bool:
         now = self.clock.now()
-        return await self.db.read(lambda tx: tx.one("due_media", now=stamp(now)) is not None)
+        return await self.db.read(
+            lambda tx: tx.one("due_media", now=stamp(now), last=0) is not None
+        )
 
     async def _could_send(self) -> bool:
         return bool(await self.sender.could_start(self.clock.now()))
@@ -442,6 +448,7 @@ class App:
 
     async def _auditing(self) -> None:
         """The scheduler reckons by the wall clock: it has only what no patient waits for."""
+        await self._write_anew()
         scheduler = AsyncIOScheduler()
         scheduler.add_job(
             self._audit, "interval", seconds=AUDIT_SECONDS, max_instances=1, coalesce=True,
@@ -462,6 +469,11 @@ class App:
         await due_soon(self.db, self.clock.now(), LONGEST_RETRY)
         if lost := await audit(self.db, self.clock.now()):
             logger.warning("%d open cases had no next page; they have one now", lost)
+        await self._write_anew()
+
+    async def _write_anew(self) -> None:
+        if why := await write_anew(self.db, self.clock.now()):
+            await self.alert.tell(Trouble.not_anew, why, self.clock.now())
 
     async def next_due(self) -> datetime | None:
         """When the next thing falls due or is to be sent again (aware UTC), or None."""

@@ -29,6 +29,20 @@ BEAT = timedelta(minutes=5)
 """How often it is written down that the bot runs."""
 
 
+BEGAN, MOMENT = "began", timedelta(minutes=2)
+"""The setting of since when the bot has run but for so short breaks."""
+
+
+def ran_on(tx: Tx, now: datetime, most: timedelta) -> timedelta:
+    """At a start: how long it has run, ``most`` at most, where it was gone for a moment only. Else
+    what waits would wait anew in each of many short lives, and never too long."""
+    began, alive = tx.one("setting", key=BEGAN), tx.one("setting", key=ALIVE)
+    if began and alive and timedelta(0) <= now - moment(alive["value"]) <= MOMENT:
+        return max(min(now - moment(began["value"]), most), timedelta(0))
+    tx.run("setting_put", key=BEGAN, value=stamp(now))
+    return timedelta(0)
+
+
 def beat(tx: Tx, now: datetime) -> datetime | None:
     """It is running; it was not away."""
     tx.run("setting_put", key=ALIVE, value=stamp(now))

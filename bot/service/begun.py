@@ -22,6 +22,8 @@ LIVES, YOUNG = 2, timedelta(minutes=1)
 then is ended by something else."""
 TOO_LONG = "it took too long"
 TELLING = "telling:"
+MOST = 1000
+"""Signs of an error's words that are kept."""
 
 
 class Stage(StrEnum):
@@ -112,8 +114,8 @@ async def _not_counted(db: Database, key: str, error: Exception) -> None:
 
 
 def error_in_words(error: Exception) -> str:
-    """Without lone surrogates, which the database does not take."""
-    return f"{type(error).__name__}: {error}".encode("utf-8", "replace").decode()
+    """Without lone surrogates, which the database does not take; not all that it may quote."""
+    return f"{type(error).__name__}: {error}"[:MOST].encode("utf-8", "replace").decode()
 
 
 def _note(error: Exception, what: str) -> None:
