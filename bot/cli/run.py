@@ -29,7 +29,7 @@ from bot.service.app import App
 from bot.service.backup import copying
 from bot.service.clock import Clock, SystemClock
 from bot.service.lookout import DOWN, Webhook
-from bot.service.overseer import DATABASE, Overseer
+from bot.service.overseer import DATABASE, LONG, Overseer
 from bot.service.practice import fresh_code
 from bot.service.sealing import sealing
 from bot.service.watchdog import FATAL
@@ -149,6 +149,7 @@ async def _run(args: argparse.Namespace, overseer: Overseer) -> int:
         kept = args.database.with_name(f"{args.database.name}-alerts")
         alert = Alert(clinic, default_words(), kept)
         overseer.tell = partial(_stood, alert)
+        await alert.starts(SystemClock().now())
         try:
             async with _client(args, key) as client:
                 if await _reached(client, stop, alert):
@@ -158,9 +159,11 @@ async def _run(args: argparse.Namespace, overseer: Overseer) -> int:
             trouble = Trouble.token_wrong if wrong else Trouble.stopped
             await alert.tell(trouble, str(error), SystemClock().now())
             await alert.finish(hook.LONGEST)
+            alert.stopped()
             raise
         finally:
             await alert.finish()
+        alert.stopped()
     log.info("stopped; nothing is lost, and all goes on at the next start")
     return 0
 
@@ -253,6 +256,7 @@ async def _serve(
         if app is None:
             return
         overseer.watch("the database", app.db.stands, DATABASE)
+        overseer.watch("the database's long work", partial(app.db.stands, long=True), LONG)
         name = app.practice.bot_name
         log.info("%s is served by @%s, database %s", clinic.name, name, args.database)
         if args.staff_code is not None:

@@ -125,13 +125,15 @@ class AtHome(Talk):
 @dataclass(frozen=True, slots=True, kw_only=True)
 class AtDesk(Talk):
     """Staff speak. ``held``: staff chats to which nothing is sent until an administrator says
-    so; ``roster``: the patients under way, where names are looked up;
+    so; ``roster``: the patients under way, where names are looked up, and ``unread`` the
+    names of those whose records cannot be read;
     ``written``: what a message that is changed now has led to, oldest first; ``last_copy``:
     when the whole practice was last copied, for the board."""
 
     actor: Member | None = None
     held: tuple[Desk, ...] = ()
     roster: tuple[RosterLine, ...] = ()
+    unread: tuple[str, ...] = ()
     log_tail: tuple[str, ...] = ()
     written: tuple[Written, ...] = ()
     last_copy: datetime | None = None
@@ -152,5 +154,6 @@ class FellDue(Context):
     data: Mapping[str, Any] = field(default_factory=dict)
     conversation: Conversation = NOTHING_OPEN
     roster: tuple[RosterLine, ...] = ()
+    unread: tuple[str, ...] = ()
     last_copy: datetime | None = None
     off: tuple[tuple[datetime, datetime], ...] = ()

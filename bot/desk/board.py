@@ -41,9 +41,9 @@ class Section:
 def sections(ctx: Board, lang: Lang) -> list[Section]:
     """All parts of the board, each with its lines in order of need."""
     makers: Sequence[tuple[str, Callable[[Board, Lang], list[str]]]] = (
-        ("lost", _lost), ("cases", _cases), ("held", _held), ("silent", _silent),
-        ("recheck", _rechecks), ("medicine", _medicines), ("ending", _ending),
-        ("patients", _patients),
+        ("lost", _lost), ("unread", _unread), ("cases", _cases), ("held", _held),
+        ("silent", _silent), ("recheck", _rechecks), ("medicine", _medicines),
+        ("ending", _ending), ("patients", _patients),
     )  # fmt: skip
     return [Section(key, tuple(make(ctx, lang))) for key, make in makers]
 
@@ -95,7 +95,7 @@ def board_detail(ctx: AtDesk, out: Effects, event: Incoming, section: str) -> bo
 def morning_board(ctx: Board, out: Effects) -> None:
     """The board comes by itself when the clinic opens."""
     for desk in ctx.desks:
-        if desk.rank == 0 and ctx.roster:
+        if desk.rank == 0 and (ctx.roster or ctx.unread):
             board(ctx, out, desk.chat, quiet=True)
     tomorrow = next_opening(ctx.clinic, _after_closing(ctx))
     out.add(Due("board", "board", tomorrow))
@@ -143,6 +143,11 @@ def _lost(ctx: Board, lang: Lang) -> list[str]:
         )
         for since, name in sorted({**people, **chats}.values())
     ]
+
+
+def _unread(ctx: Board, lang: Lang) -> list[str]:
+    """Nothing reaches these from the bot: somebody must phone them."""
+    return [ctx.words.say("board_unread_one", lang, name=name) for name in ctx.unread]
 
 
 def _cases(ctx: Board, lang: Lang) -> list[str]:

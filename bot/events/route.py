@@ -88,6 +88,9 @@ class Known(Protocol):
     def roster(self, wanted: str | None = None) -> tuple[RosterLine, ...]:
         """The patients under way; with ``wanted`` those of this number or name."""
 
+    def unread(self) -> tuple[str, ...]:
+        """The names of those under way whose records cannot be read."""
+
     def log_tail(self, chart: Chart) -> tuple[str, ...]:
         """The last lines of a patient's log, as people read them."""
 
@@ -128,6 +131,7 @@ def fallen_due(known: Known, practice: Practice, row: Fallen, now: datetime) -> 
         data=row.data,
         due_at=row.at,
         roster=known.roster() if row.kind == "board" else (),
+        unread=known.unread() if row.kind == "board" else (),
         last_copy=known.last_copy() if row.kind == "board" else None,
         off=known.off() if row.kind == "silence" else (),
         conversation=known.conversation(row.data.get("chat", 0)),
@@ -170,7 +174,8 @@ def context_of(known: Known, practice: Practice, event: Incoming, now: datetime)
     if not event.private or for_staff or _staff_act(talk, actor, action, written):
         roster: tuple[RosterLine, ...] = ()
         named = False
-        if event.text.startswith(ABOUT_PATIENTS) or isinstance(action, BoardSection):
+        board = event.text.startswith("/board") or isinstance(action, BoardSection)
+        if board or event.text.startswith(ABOUT_PATIENTS):
             roster, named = _listed(known, event)
         chart = _chart_for_desk(known, talk, action, written, roster if named else ())
         return AtDesk(
@@ -180,6 +185,7 @@ def context_of(known: Known, practice: Practice, event: Incoming, now: datetime)
             written=written,
             charts=(chart,) if chart else (),
             roster=roster,
+            unread=known.unread() if board else (),
             log_tail=known.log_tail(chart) if chart and event.text.startswith("/log") else (),
             last_copy=known.last_copy() if event.text.startswith("/board") else None,
         )

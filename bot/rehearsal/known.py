@@ -179,6 +179,10 @@ class Kept:
                 )  # fmt: skip
         return tuple(found)
 
+    def unread(self) -> tuple[str, ...]:
+        """In memory all can be read."""
+        return ()
+
     def log_tail(self, chart: Chart) -> tuple[str, ...]:
         """The last lines of a patient's log, as people read them."""
         plan = chart.plan

@@ -12,7 +12,7 @@ from __future__ import annotations
 import asyncio
 import json
 import logging
-from collections.abc import Awaitable, Callable, Mapping
+from collections.abc import Awaitable, Callable, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
@@ -22,7 +22,7 @@ from zoneinfo import ZoneInfo
 
 from bot.context.buttons import mark_of
 from bot.context.words import Words, when
-from bot.model.chat import Delivery, Outgoing
+from bot.model.chat import Delivery, Moved, Outgoing
 from bot.model.effects import Effects
 from bot.model.ids import Cause, EventId
 from bot.model.settings import Clinic
@@ -32,6 +32,7 @@ from bot.store.staff_ways import ways
 from bot.store.trouble import Kind
 
 from . import hook
+from .told import settled
 from .work import tell_desks
 
 logger = logging.getLogger(__name__)
@@ -56,6 +57,8 @@ class Trouble(StrEnum):
     stopped = "stopped"
     stuck = "stuck"
     not_started = "not_started"
+    not_anew = "not_anew"
+    falls = "falls"
     storage = "storage"
     """Its words are made in ``storage.py``, which tells the chats itself."""
 
@@ -69,10 +72,14 @@ CALLED_AGAIN, MOST, WITHIN = timedelta(minutes=30), 12, timedelta(hours=1)
 TRIED_AGAIN = timedelta(minutes=5)
 """So soon after a call that failed."""
 FAILED = "failed:"
+STARTED, FALLS, SHORTLY = "started", 3, timedelta(minutes=15)
+"""So many starts in so short a time, none after a stop, are told: something ends the program."""
 STORED_WITHIN = 10.0
 """So long it may take to store what is said in the chats; then it is said past the database."""
 SAID_WITHIN = 30.0
 """So long one of those sends may take."""
+PAUSES = (5.0, 15.0, 60.0, 300.0, 300.0, 600.0, 1200.0, 1200.0)
+"""Seconds before each further try of one that may not have come."""
 FINISH_SECONDS = 10.0
 """So long a stopping bot waits for the calls under way."""
 
@@ -104,7 +111,7 @@ class Quota:
         soon = any(
             name in waits and then > at - waits[name].total_seconds() for name, then in self.calls
         )
-        if soon or len(self.calls) >= MOST:
+        if soon or sum(name != STARTED for name, _ in self.calls) >= MOST:
             return False
         self.calls.append((what, at))
         return True
@@ -112,6 +119,19 @@ class Quota:
     def failed(self, what: str) -> None:
         """The call did not get through: it is tried again soon, within the hour's number."""
         self.calls = [(FAILED + name if name == what else name, at) for name, at in self.calls]
+        self.keep()
+
+    def starts(self, now: datetime) -> int:
+        """Note a start; how many there were of late since the program was last stopped."""
+        at = now.timestamp()
+        self.calls.append((STARTED, at))
+        self.keep()
+        since = at - SHORTLY.total_seconds()
+        return sum(name == STARTED and since < then <= at for name, then in self.calls)
+
+    def stopped(self) -> None:
+        """The program ends of its own: the starts before are of no account."""
+        self.calls = [one for one in self.calls if one[0] != STARTED]
         self.keep()
 
     def keep(self) -> None:
@@ -135,6 +155,22 @@ class Alert:
         self._chats: tuple[int, ...] = ()
         self._told: set[str] = set()
         self._calling: set[asyncio.Task[None]] = set()
+        self._telling: set[asyncio.Task[None]] = set()
+        self._fell: tuple[datetime, int] | None = None
+
+    async def starts(self, now: datetime) -> None:
+        """Before anything else is begun: where this program is ended again and again, and cannot
+        say so itself, it is called out; and staff read it as soon as the chats can be told."""
+        if (times := self._quota.starts(now)) < FALLS:
+            return
+        self._fell = (now, times)
+        self.call_out(Trouble.falls, self.text(Trouble.falls, now, {"times": times}), now)
+        if self._calling:
+            await asyncio.wait(list(self._calling), timeout=FINISH_SECONDS)
+
+    def stopped(self) -> None:
+        """This program ends of its own, or has told why it ends."""
+        self._quota.stopped()
 
     async def attach(
         self, db: Database, deliver: Deliver, wake: Callable[[], object], words: Words
@@ -143,6 +179,9 @@ class Alert:
         database fails. ``wake`` is called when there is something to send."""
         self._db, self._deliver, self._wake, self._words = db, deliver, wake, words
         await self.remember()
+        if self._fell is not None:
+            now, times = self._fell
+            await self.tell(Trouble.falls, f"{times} starts and no stop", now, times=times)
 
     async def remember(self) -> None:
         """Look up the staff chats, in case the database cannot be asked later."""
@@ -166,14 +205,14 @@ class Alert:
         text = self.text(trouble, now, figures)
         new = key not in self._told
         if new:
-            self._told.add(key)
             logger.error("%s: %s", trouble, why)
         self.call_out(trouble, text, now)  # first: it waits for no database
-        if new:
-            await self._in_chats(trouble, key, text, why, now)
+        if new and self._db is not None:
+            await self._in_chats(self._db, trouble, key, text, why, now)
+            self._told.add(key)  # not before: whoever is cancelled on the way has told nobody
 
     async def _in_chats(
-        self, trouble: Trouble, key: str, text: str, why: str, now: datetime
+        self, db: Database, trouble: Trouble, key: str, text: str, why: str, now: datetime
     ) -> None:
         late = False
 
@@ -186,11 +225,9 @@ class Alert:
             else:
                 tell_desks(tx, key, text, why, now)
 
-        if self._db is None:
-            return
         try:
             async with asyncio.timeout(STORED_WITHIN):
-                await self._db.transact(kept)
+                await db.transact(kept)
             self._wake()
         except Exception:  # locked, full, damaged, stuck: the chats still work
             late = True
@@ -205,16 +242,36 @@ class Alert:
         out = Effects(EventId(key))
         for chat in self._chats:
             out.say(chat, text, urgent=True)
-        # All at once, each in its own time: one that hangs keeps no other waiting.
-        await asyncio.gather(*(self._alone(key, message) for message in out.sends))
+        if left := await self._all(key, out.sends):
+            task = asyncio.create_task(self._again(key, left))
+            self._telling.add(task)
+            task.add_done_callback(self._telling.discard)
 
-    async def _alone(self, key: str, message: Outgoing) -> None:
-        if self._deliver is None:
-            return
-        with suppress(Exception):
-            async with asyncio.timeout(SAID_WITHIN):
-                got = await self._deliver(message)
-            logger.info("%s past the database: %s", key, type(got).__name__)
+    async def _again(self, key: str, left: Sequence[Outgoing]) -> None:
+        """Whoever may not have heard it: nothing of it stands anywhere else."""
+        for pause in PAUSES:
+            await asyncio.sleep(pause)
+            left = await self._all(key, left)
+            if not left:
+                return
+
+    async def _all(self, key: str, sends: Sequence[Outgoing]) -> list[Outgoing]:
+        """All at once, each in its own time: one that hangs keeps no other waiting. Those of
+        which nobody knows that they have come."""
+        done = await asyncio.gather(*(self._alone(key, message) for message in sends))
+        return [message for message, there in zip(sends, done, strict=True) if not there]
+
+    async def _alone(self, key: str, message: Outgoing) -> bool:
+        got: Delivery | None = None
+        if self._deliver is not None:
+            with suppress(Exception):
+                async with asyncio.timeout(SAID_WITHIN):
+                    got = await self._deliver(message)
+                    if isinstance(got, Moved):
+                        there = message.model_copy(update={"chat": got.new_chat})
+                        got = await self._deliver(there)
+        logger.info("%s past the database: %s", key, type(got).__name__)
+        return settled(got)
 
     def call_out(self, trouble: Trouble, text: str, now: datetime) -> None:
         """Call what the practice has named for it, beside all else; not too often."""
@@ -231,7 +288,11 @@ class Alert:
     async def _calls(
         self, alert: tuple[str, ...] | str, trouble: Trouble, what: str, text: str, now: datetime
     ) -> None:
-        why = await self._call(alert, *said(self._clinic, trouble, text, now))
+        try:
+            why = await self._call(alert, *said(self._clinic, trouble, text, now))
+        except asyncio.CancelledError:  # the bot stops: whoever starts next may call
+            self._quota.failed(what)
+            raise
         if why:
             self._quota.failed(what)
             logger.error("the alert could not be called (%s): %s", trouble, why)
@@ -268,6 +329,9 @@ class Alert:
 
     async def finish(self, seconds: float = FINISH_SECONDS) -> None:
         """Wait for the calls under way, so long at most."""
+        for task in self._telling:
+            task.cancel()
+        await asyncio.gather(*self._telling, return_exceptions=True)
         if self._calling:
             _, late = await asyncio.wait(list(self._calling), timeout=seconds)
             for task in late:

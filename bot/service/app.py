@@ -6,12 +6,12 @@ import asyncio
 import contextlib
 import logging
 import time
-from collections.abc import Mapping, Sequence
+from collections.abc import Awaitable, Mapping, Sequence
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from types import TracebackType
-from typing import Any
+from typing import Any, TypeVar
 
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
 
@@ -26,6 +26,7 @@ from bot.store.apply import apply
 from bot.store.database import Database, StorageTrouble, Tx, moment, stamp
 from bot.store.inbox import keep_rows, kept
 from bot.store.shelf import Shelf
+from bot.store.trouble import passing
 from bot.telegram.client import Client
 from bot.telegram.pace import Pace
 from bot.telegram.poll import Waits, poll
@@ -33,20 +34,21 @@ from bot.telegram.send import deliver
 from bot.telegram.translate import incoming
 
 from .alert import Alert, Trouble
-from .away import BEAT, beat, look_back
+from .away import BEAT, beat, look_back, ran_on
 from .clock import Clock, SystemClock
 from .clock_watch import Believed, ClockWatch, due_soon
 from .ear import Ear
-from .late import any_late, handle_late, next_late
+from .late import LONGEST, any_late, handle_late, next_late
 from .lookout import LOOK, Lookout, Webhook
 from .media import handle_media
 from .practice import open_practice, secret_of
 from .sender import Sender, recover
 from .storage import StorageWatch
 from .watchdog import Part, Watchdog
-from .work import audit, handle_due, handle_update, next_row
+from .work import audit, handle_due, handle_update, next_row, write_anew
 
 logger = logging.getLogger(__name__)
+T = TypeVar("T")
 NEVER = datetime.min.replace(tzinfo=UTC)
 
 AUDIT_SECONDS = 300.0
@@ -131,8 +133,10 @@ class App:
             await self.storage.remember()
             self.sender = Sender(self.db, self._deliver, self._pace)
             await self.alert.attach(self.db, self._deliver, self._outgoing.set, self.practice.words)
-            await self._trusted()  # before an hour is written down
-            opens = next_opening(self.clinic, self.clock.now())
+            trusted = await self._trusted()  # before an hour is written down
+            opens = next_opening(self.clinic, now := self.clock.now())
+            if trusted:
+                self._begun -= await self.db.transact(lambda tx: ran_on(tx, now, LONGEST))
             await self.db.transact(lambda tx: tx.run("due_first_board", due_at=stamp(opens)))
             await self.db.transact(lambda tx: tx.run("due_given_up"))
             await due_soon(self.db, self.clock.now(), LONGEST_RETRY)
@@ -241,12 +245,25 @@ class App:
             )
             late = False
             if time.monotonic() - looked >= 1:
-                late = await handle_late(self.db, self._clock.at(self._begun), self.clock.now())
+                begun, now = self._clock.at(self._begun), self.clock.now()
+                late = bool(await self._beside("late messages", handle_late(self.db, begun, now)))
                 looked = time.monotonic()
             if not (heard or due or late):
                 return done
             self._working_part.beat()
             done += heard + due + late
+
+    async def _beside(self, what: str, done: Awaitable[T]) -> T | None:
+        """Whatever goes wrong in it keeps no reply from its turn: staff hear of it, and it is
+        tried again the next time."""
+        try:
+            return await done
+        except Exception as error:
+            if passing(error):
+                raise
+            logger.exception("%s failed", what)
+            await self._stood(what, f"{type(error).__name__}: {error}")
+            return None
 
     def _reads_first(self) -> None:
         self._read_first, self._kept_all = True, False
@@ -274,9 +291,10 @@ class App:
         now, first = self.clock.now(), self._beaten == NEVER
         if trusted and abs(now - self._beaten) >= BEAT:
             gaps = first or self._clock.of_machine
-            away = await self.db.transact(
+            looking = self.db.transact(
                 lambda tx: look_back(tx, self.practice, now) if gaps else beat(tx, now), long=gaps
             )
+            away = await self._beside("looking back", looking)
             if away and not first and self._polls:
                 self._reads_first()
             self._beaten = now
@@ -284,8 +302,10 @@ class App:
 
     async def fetch(self) -> int:
         """Every picture and film that is to be fetched or shown at this moment."""
-        done = 0
-        while await handle_media(self.db, self.practice, self.client, self.shelf, self.clock.now()):
+        done = last = 0
+        while last := await handle_media(
+            self.db, self.practice, self.client, self.shelf, self.clock.now(), last
+        ):
             self._fetching_part.beat()
             done += 1
         return done
@@ -312,7 +332,7 @@ class App:
             work = tx.one("inbox_next") or next_row(tx, now, trusted=trusted)
             return (
                 work is not None or any_late(tx, begun, now),
-                tx.one("due_media", now=stamp(now)) is not None,
+                tx.one("due_media", now=stamp(now), last=0) is not None,
                 tx.one("outbox_ready", now=stamp(now), most=1) is not None,
             )
 
@@ -382,7 +402,9 @@ class App:
 
     async def _fetch_waits(self) -> bool:
         now = self.clock.now()
-        return await self.db.read(lambda tx: tx.one("due_media", now=stamp(now)) is not None)
+        return await self.db.read(
+            lambda tx: tx.one("due_media", now=stamp(now), last=0) is not None
+        )
 
     async def _could_send(self) -> bool:
         return bool(await self.sender.could_start(self.clock.now()))
@@ -426,6 +448,7 @@ class App:
 
     async def _auditing(self) -> None:
         """The scheduler reckons by the wall clock: it has only what no patient waits for."""
+        await self._write_anew()
         scheduler = AsyncIOScheduler()
         scheduler.add_job(
             self._audit, "interval", seconds=AUDIT_SECONDS, max_instances=1, coalesce=True,
@@ -446,6 +469,11 @@ class App:
         await due_soon(self.db, self.clock.now(), LONGEST_RETRY)
         if lost := await audit(self.db, self.clock.now()):
             logger.warning("%d open cases had no next page; they have one now", lost)
+        await self._write_anew()
+
+    async def _write_anew(self) -> None:
+        if why := await write_anew(self.db, self.clock.now()):
+            await self.alert.tell(Trouble.not_anew, why, self.clock.now())
 
     async def next_due(self) -> datetime | None:
         """When the next thing falls due or is to be sent again (aware UTC), or None."""

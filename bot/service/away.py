@@ -4,6 +4,7 @@ without its storage), or set back to a copy, that what fell due meanwhile must b
 from __future__ import annotations
 
 import logging
+from collections.abc import Mapping
 from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
@@ -18,6 +19,7 @@ from bot.store.database import Tx, moment, stamp
 from bot.store.off import note_off
 from bot.store.rows import log, put_due, send
 from bot.store.staff_ways import ways
+from bot.store.trouble import passing
 
 logger = logging.getLogger(__name__)
 
@@ -25,6 +27,20 @@ ALIVE, RESTORED = "alive", "restored"
 """Settings: when the bot last ran (UTC), and from when the copy is that it was set back to."""
 BEAT = timedelta(minutes=5)
 """How often it is written down that the bot runs."""
+
+
+BEGAN, MOMENT = "began", timedelta(minutes=2)
+"""The setting of since when the bot has run but for so short breaks."""
+
+
+def ran_on(tx: Tx, now: datetime, most: timedelta) -> timedelta:
+    """At a start: how long it has run, ``most`` at most, where it was gone for a moment only. Else
+    what waits would wait anew in each of many short lives, and never too long."""
+    began, alive = tx.one("setting", key=BEGAN), tx.one("setting", key=ALIVE)
+    if began and alive and timedelta(0) <= now - moment(alive["value"]) <= MOMENT:
+        return max(min(now - moment(began["value"]), most), timedelta(0))
+    tx.run("setting_put", key=BEGAN, value=stamp(now))
+    return timedelta(0)
 
 
 def beat(tx: Tx, now: datetime) -> datetime | None:
@@ -44,20 +60,31 @@ def look_back(tx: Tx, practice: Practice, now: datetime) -> datetime | None:
         note_off(tx, since, now)
     if restored is None and now - since <= PATIENCE:
         return None
-    rows = [row for row in load.roster(tx) if row.under_way]
-    ready = {row.id: _ready(tx, row.id) for row in rows}
-    if restored is None and now - since <= STALE:
-        # Nothing of most households has passed in so short a time: what fell due comes now.
-        rows = [row for row in rows if _passed(tx, row.id, since, now, ready[row.id])]
-        if not rows:
-            return None
-    for row in rows:
+    unread, asked = load.unread(tx), dict[PatientId, list[PromptId]]()
+    # Nothing of most households has passed in a short time: what fell due comes now.
+    short = restored is None and now - since <= STALE
+    for row in load.roster(tx):
+        if not row.under_way:
+            continue
+        try:
+            ready = _ready(tx, row.id)
+            if not short or _passed(tx, row.id, since, now, ready):
+                asked[row.id] = ready
+        except Exception as error:
+            if passing(error):
+                raise
+            logger.exception("patient %s cannot be looked at", row.id)
+            unread[row.id] = row.plan.patient
+    if not asked and not unread:
+        return None
+    for patient in (*asked, *unread):
         data: dict[str, object] = {
-            "since": since.isoformat(), "restored": restored is not None, "queued": ready[row.id]
+            "since": since.isoformat(), "restored": restored is not None,
+            "queued": asked.get(patient, []),
         }  # fmt: skip
-        put_due(tx, f"{KIND}:{row.id}:{stamp(since)}", KIND, since, row.id, data)
-    _tell_staff(tx, practice, since, now, len(rows), restored is not None)
-    logger.warning("away since %s: %d households are asked about their doses", since, len(rows))
+        put_due(tx, f"{KIND}:{patient}:{stamp(since)}", KIND, since, patient, data)
+    _tell_staff(tx, practice, since, now, len(asked), unread, restored is not None)
+    logger.warning("away since %s: %d households are asked about their doses", since, len(asked))
     return since
 
 
@@ -82,8 +109,11 @@ def _passed(
 
 
 def _tell_staff(
-    tx: Tx, practice: Practice, since: datetime, now: datetime, households: int, restored: bool
-) -> None:
+    tx: Tx, practice: Practice, since: datetime, now: datetime, households: int,
+    unread: Mapping[PatientId, str], restored: bool,
+) -> None:  # fmt: skip
+    """``unread``: whoever cannot be looked at. Their row falls due as well, and is tried until it
+    can be; until then somebody must phone."""
     lang, roster = practice.clinic.language, load.roster(tx)
     zone = ZoneInfo(practice.clinic.zone)
     cases = [f"{row.plan.patient} {case.id}" for row in roster for case in row.cases]
@@ -91,10 +121,13 @@ def _tell_staff(
         "restored_staff" if restored else "away_staff",
         lang,
         since=when(since.astimezone(zone), now.astimezone(zone), lang),
-        count=sum(row.under_way for row in roster),
+        count=len({row.id for row in roster if row.under_way} | set(unread)),
         asked=households,
         cases=", ".join(cases) or "0",
     )
+    if unread:
+        names = ", ".join(unread.values())
+        text = f"{text} {practice.words.say('unread_staff', lang, names=names)}"
     out = Effects(EventId(f"{KIND}:{stamp(since)}"))
     for chat in ways(tx):
         out.say(chat, text, urgent=True)

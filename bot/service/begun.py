@@ -11,7 +11,7 @@ from enum import StrEnum
 from typing import TypeVar
 
 from bot.store.database import Database, StorageTrouble, Tx, moment, stamp
-from bot.store.trouble import Kind
+from bot.store.trouble import Kind, passing
 
 logger = logging.getLogger(__name__)
 
@@ -22,6 +22,8 @@ LIVES, YOUNG = 2, timedelta(minutes=1)
 then is ended by something else."""
 TOO_LONG = "it took too long"
 TELLING = "telling:"
+MOST = 1000
+"""Signs of an error's words that are kept."""
 
 
 class Stage(StrEnum):
@@ -111,15 +113,9 @@ async def _not_counted(db: Database, key: str, error: Exception) -> None:
             await db.transact(lambda tx: ended(tx, key))
 
 
-def passing(error: Exception) -> bool:
-    """Whether the storage failed, and may serve again: no fault of what was to be done, which
-    waits as it is. A damaged page is met again at each try: that goes the way of a mistake."""
-    return isinstance(error, StorageTrouble) and error.passing
-
-
 def error_in_words(error: Exception) -> str:
-    """Without lone surrogates, which the database does not take."""
-    return f"{type(error).__name__}: {error}".encode("utf-8", "replace").decode()
+    """Without lone surrogates, which the database does not take; not all that it may quote."""
+    return f"{type(error).__name__}: {error}"[:MOST].encode("utf-8", "replace").decode()
 
 
 def _note(error: Exception, what: str) -> None:

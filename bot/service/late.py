@@ -4,6 +4,7 @@ the household hears; of a household that nothing reaches staff hear."""
 
 from __future__ import annotations
 
+import logging
 from datetime import datetime, timedelta
 
 from bot.events.undelivered import NOT_THROUGH
@@ -12,9 +13,12 @@ from bot.model.ids import Cause
 from bot.model.urgency import Urgency
 from bot.store.database import Database, Row, Tx, moment, stamp
 from bot.store.rows import log, put_due
+from bot.store.trouble import passing
 
 from .begun import begin, ended, through
 from .pass_on import case_of, pass_on, told_to_nobody, unheard_of
+
+logger = logging.getLogger(__name__)
 
 SOONEST, LONGEST = timedelta(minutes=1), timedelta(minutes=15)
 BY_LEVEL = {Urgency.emergency: SOONEST, Urgency.same_day: timedelta(minutes=5)}
@@ -45,15 +49,20 @@ async def _follows(db: Database, row: Row, now: datetime) -> None:
     key = f"late:{row['id']}"
     stage = await db.transact(lambda tx: begin(tx, key, now))
 
-    def left(tx: Tx, why: str) -> None:
-        ended(tx, key)
-        _noted(tx, row, now)
-
     def whole(tx: Tx) -> None:
         ended(tx, key)
         _late(tx, row, now)
 
-    await through(db, key, stage, whole, left, left)
+    def told(tx: Tx, why: str) -> None:
+        """The other ways failed: the household must not wait for staff who know of nothing."""
+        ended(tx, key)
+        _late(tx, row, now, failed=why)
+
+    def left(tx: Tx, why: str) -> None:
+        ended(tx, key)
+        _noted(tx, row, now)
+
+    await through(db, key, stage, whole, told, left)
 
 
 def next_late(tx: Tx, begun: datetime, now: datetime) -> datetime | None:
@@ -71,13 +80,23 @@ def _waiting(
     rows = tx.all("outbox_waits", before=stamp(before), ahead=stamp(ahead), most=MOST)
     found = []
     for row in rows:
-        since = moment(row["created_at"])
-        if since > ahead:  # put there by a clock that was wrong
-            since = begun
-        if row["held_at"] is not None:  # by ourselves: nothing hindered it until then
-            since = max(since, min(moment(row["held_at"]), now))
-        found.append((row, max(since, begun) + _patience(tx, row)))
+        try:
+            found.append((row, _until(tx, row, begun, now, ahead)))
+        except Exception as error:
+            if passing(error):
+                raise
+            logger.exception("message %s: nobody can say since when it waits", row["id"])
+            found.append((row, now))
     return found
+
+
+def _until(tx: Tx, row: Row, begun: datetime, now: datetime, ahead: datetime) -> datetime:
+    since = moment(row["created_at"])
+    if since > ahead:  # put there by a clock that was wrong
+        since = begun
+    if row["held_at"] is not None:  # by ourselves: nothing hindered it until then
+        since = max(since, min(moment(row["held_at"]), now))
+    return max(since, begun) + _patience(tx, row)
 
 
 def _patience(tx: Tx, row: Row) -> timedelta:
@@ -94,16 +113,18 @@ def _noted(tx: Tx, row: Row, now: datetime) -> None:
     tx.run("outbox_late", id=row["id"], now=stamp(now))
 
 
-def _late(tx: Tx, row: Row, now: datetime) -> None:
-    """Once for each message; it goes on being tried."""
+def _late(tx: Tx, row: Row, now: datetime, failed: str = "") -> None:
+    """Once for each message; it goes on being tried. ``failed``: why it cannot be passed on."""
     _noted(tx, row, now)
     chat, why = row["chat_id"], row["error"] or "it waits behind another"
     data: dict[str, object] = {"chat": chat, "key": row["dedupe"]}
     text = f"not through yet, still tried: {why}"
+    if failed:
+        text = f"{text}; it could not be passed on: {failed}"
     log(tx, "delivery", "bot", text, now, row["patient_id"], data, Cause(row["event"]))
     if row["staff"]:
         case = case_of(row["topic"])
-        if row["urgent"] if case is None else unheard_of(tx, case):
+        if not failed and (row["urgent"] if case is None else unheard_of(tx, case)):
             pass_on(tx, row, Outgoing.model_validate_json(row["body"]), now)
         told_to_nobody(tx, row, now, OTHER_WAYS)
     elif row["patient_id"] is not None:

@@ -32,10 +32,11 @@ from bot.store.apply import apply
 from bot.store.database import Database, Row, Tx, pack, stamp
 from bot.store.rows import log, put_due
 from bot.store.shelf import Kept, Shelf
+from bot.store.trouble import passing
 from bot.telegram.client import Client
 from bot.telegram.outcome import PlatformError, TokenWrong
 
-from .begun import Stage, begin, ended, error_in_words, passing, through, told_or_left
+from .begun import Stage, begin, ended, error_in_words, through, told_or_left
 
 logger = logging.getLogger(__name__)
 
@@ -72,13 +73,14 @@ class Looked:
 
 
 async def handle_media(
-    db: Database, practice: Practice, client: Client, shelf: Shelf, now: datetime
-) -> bool:
-    """Fetch the next picture or film that waits, or show the next recheck; whether there
-    was one. Killed at any point, it is done again at the next start."""
-    row = await db.read(lambda tx: tx.one("due_media", now=stamp(now)))
+    db: Database, practice: Practice, client: Client, shelf: Shelf, now: datetime, last: int = 0
+) -> int:
+    """Fetch the next picture or film that waits, or show the next recheck; of which patient it
+    was, 0 where there was none. ``last``: whose turn it was, so that nobody's hundred pictures
+    keep another's waiting. Killed at any point, it is done again at the next start."""
+    row = await db.read(lambda tx: tx.one("due_media", now=stamp(now), last=last))
     if row is None:
-        return False
+        return 0
     data = json.loads(row["data"])
     try:
         if row["kind"] == "media":
@@ -97,7 +99,7 @@ async def handle_media(
             lambda tx: _again_later(tx, practice, row, why, now),
             lambda tx: _left(tx, row, why),
         )  # fmt: skip
-    return True
+    return int(row["patient_id"])
 
 
 async def _concluded(

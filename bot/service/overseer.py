@@ -1,6 +1,9 @@
 """Watches from a thread of its own what could hold everything else: the event loop, the
 database's thread, and a stop that does not come to its end.
 
+Where the interpreter itself is held (an expression that is tried in endless ways lets no other
+thread run), a timer below it does the same, untold: it is armed anew at each look.
+
 What it needs is in memory: it asks no database, and reads no file. It tells by ``alert`` alone,
 then ends the program at once, as a kill would: what was under way goes again at the next start,
 which whoever keeps the program running makes.
@@ -13,6 +16,8 @@ import contextlib
 import faulthandler
 import logging
 import os
+import sys
+import sysconfig
 import threading
 import time
 from collections.abc import Callable, Coroutine, Hashable
@@ -26,12 +31,20 @@ STUCK = 75
 """The exit code of a program that stood still."""
 LOOP, DATABASE = 120.0, 180.0
 """Seconds that the loop, or one piece of work on the database, may stand."""
+LONG = 3600.0
+"""As many for what takes long by its nature: an erasure, the files written anew."""
+HELD, HELD_CODE = 240.0, 1
+"""Seconds after which even a program that lets the overseer itself not run is ended, from below
+the interpreter, untold; and its exit code."""
 STOP, OWN_STOP = 45.0, 90.0
 """Seconds that a stop may take which was asked for, and one after a failure, which is told."""
 LOOK = 1.0
 """Seconds between two looks."""
 TELL = 25.0
 """Seconds that telling may take; then it ends untold."""
+MONOTONIC = sys.platform == "win32" or bool(sysconfig.get_config_var("HAVE_SEM_CLOCKWAIT"))
+"""Whether a wait below the interpreter goes by a clock that nobody sets and that stands still
+while the computer sleeps. Elsewhere such a sleep would end the program."""
 
 Sign = Callable[[], Hashable | None]
 """What is different after each step; None while there is nothing to do."""
@@ -64,14 +77,17 @@ class Overseer:
         *,
         look: float = LOOK,
         tell_within: float = TELL,
+        held: float = HELD,
     ) -> None:
         self._end, self._look, self._tell_within = end, look, tell_within
+        self._held, self._out = held, _errors()
         self.tell: Callable[[int], Coroutine[Any, Any, None]] | None = None
         self._watched: list[_Watched] = []
         self._over = threading.Event()
         self._thread = threading.Thread(target=self._run, name="overseer", daemon=True)
 
     def __enter__(self) -> Overseer:
+        self._arm()
         self._thread.start()
         return self
 
@@ -82,6 +98,13 @@ class Overseer:
         trace: TracebackType | None,
     ) -> None:
         self._over.set()
+        self._thread.join(2 * self._look)  # it arms no more
+        faulthandler.cancel_dump_traceback_later()
+
+    def _arm(self) -> None:
+        """Once this is not called anew in time, the program ends, whatever holds it."""
+        if MONOTONIC:
+            faulthandler.dump_traceback_later(self._held, file=self._out, exit=True)
 
     def watch(self, name: str, sign: Sign, most: float) -> None:
         """From now on; ``sign`` is asked from the overseer's own thread."""
@@ -102,6 +125,7 @@ class Overseer:
     def _run(self) -> None:
         before = time.monotonic()
         while not self._over.wait(self._look):
+            self._arm()
             now = time.monotonic()
             # A computer that slept did not stand still.
             seconds, before = min(now - before, 2 * self._look), now
@@ -145,6 +169,14 @@ class _Pulse:
 
     def _answer(self) -> None:
         self._answered += 1
+
+
+def _errors() -> int:
+    """Where the program writes what it has to say last."""
+    try:
+        return sys.__stderr__.fileno()  # type: ignore[union-attr]
+    except (AttributeError, OSError, ValueError):  # it has none
+        return os.open(os.devnull, os.O_WRONLY)
 
 
 def _log(one: _Watched) -> None:

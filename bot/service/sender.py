@@ -29,9 +29,10 @@ from bot.store import load
 from bot.store.database import Database, Row, StorageTrouble, Tx, moment, stamp
 from bot.store.rows import log, log_arrived, move_chat, put_due, send
 from bot.store.staff_ways import COPY, NO_LONGER, clear_late, found, lost, still_staff
+from bot.store.trouble import passing
 from bot.telegram.pace import Pace
 
-from .begun import error_in_words, passing, told_or_left
+from .begun import error_in_words, told_or_left
 from .in_time import hand_on, too_late, wait, with_its_hour
 from .pass_on import (
     OVER,
@@ -67,8 +68,9 @@ COPIES = 24
 try in that chat of which nobody knows whether it came."""
 TRUTH, TRUTHS = timedelta(minutes=1), 60
 """How long after, and how often in all, that nobody could be reached is tried though refused."""
-LIVES, RESTS = 3, timedelta(seconds=20)
-"""A message that was tried so often, and was under way when the program ended, waits so long."""
+LIVES, RESTS, LONGEST_REST = 3, timedelta(seconds=20), timedelta(minutes=10)
+"""A message that was tried so often, and was under way when the program ended, waits so long; twice
+as long after each further end."""
 STOPPED = "stopped while it was being sent"
 FINISH_SECONDS = 10.0
 """So long a stopping bot waits for what is under way."""
@@ -81,7 +83,8 @@ async def recover(db: Database, now: datetime) -> int:
     def whole(tx: Tx) -> int:
         suspects = tx.all("outbox_suspect", lives=LIVES)
         for row in suspects:
-            _retry(tx, row, now + RESTS, STOPPED, uncertain=1)
+            rest = RESTS * 2 ** min(row["attempts"] - LIVES, 9)
+            _retry(tx, row, now + min(rest, LONGEST_REST), STOPPED, uncertain=1)
         return len(suspects) + tx.run("outbox_recover", error=STOPPED)
 
     return await db.transact(whole)

@@ -7,24 +7,28 @@ import asyncio
 import contextlib
 import json
 import logging
-from collections.abc import Awaitable, Callable, Iterable
+from collections.abc import Awaitable, Callable, Hashable, Iterable
 from datetime import datetime, timedelta
+from typing import TypeVar
 from zoneinfo import ZoneInfo
 
 from bot.context.practice import Practice
 from bot.context.words import when
-from bot.model.chat import Incoming
+from bot.model.chat import Delivered, Delivery, Incoming, Moved
 from bot.model.text import Lang
 from bot.store import load
 from bot.store.database import Database, StorageTrouble, Tx, moment, stamp
 from bot.store.trouble import Kind
 from bot.telegram.translate import incoming
 
+from .told import Told
 from .work import tell_desks
 
 logger = logging.getLogger(__name__)
 
-Say = Callable[[int, str], Awaitable[object]]
+T = TypeVar("T")
+
+Say = Callable[[int, str], Awaitable[Delivery]]
 """Sends words to a chat at once, past the outbox."""
 Alarm = Callable[[str], Awaitable[None]]
 """Tells whoever looks after the practice, by a way that is none of the chats."""
@@ -67,8 +71,7 @@ class StorageWatch:
         self._came = asyncio.Event()
         self._staff: tuple[int, ...] = ()
         self._homes: dict[int, Lang] = {}
-        self._told: dict[tuple[Kind, str], datetime] = {}
-        self._told_homes: dict[int, datetime] = {}
+        self._told, self._told_homes = Told(AGAIN), Told(HOME_AGAIN)
 
     def seen(self, trouble: StorageTrouble) -> None:
         """The storage has failed."""
@@ -111,10 +114,14 @@ class StorageWatch:
             self._came.clear()
             if trouble is not None:
                 last, calm = trouble, 0.0
-                await self._tell(trouble)
+            stays = last is not None and not last.passing
+            if last is not None and (trouble is not None or stays):
+                await self._tell(last)
             await self._tell_homes()
-            if last is not None and not last.passing and self.blocked is None:
-                return  # what does not lie on the damaged page goes on
+            if stays and self.blocked is None:
+                if not self._told.left() and not self._homes:
+                    return  # what does not lie on the damaged page goes on
+                calm = 0.0  # it is not over because somebody is still to be told
             await asyncio.sleep(pause)
             calm += pause
             pause = min(2 * pause, LONGEST)
@@ -129,44 +136,51 @@ class StorageWatch:
             self._trouble = self._trouble or self.blocked
 
     async def _tell(self, trouble: StorageTrouble) -> None:
-        """Staff, once and again each day while it lasts."""
+        """Staff, once and again each day while it lasts; whoever may not have it, sooner."""
         stopped = trouble.passing or self.blocked is not None
         key = "storage_stopped" if stopped else "storage_damaged"
-        now, told = self._now(), self._told.get((trouble.kind, key))
-        if told is not None and abs(now - told) < AGAIN:
+        now, what = self._now(), (trouble.kind, key)
+        new = self._told.turn(what, now)
+        if not new and not any(self._told.turn((*what, chat), now) for chat in self._staff):
             return
-        logger.critical("the storage fails: %s", trouble)
-        self._told[trouble.kind, key] = now
         with contextlib.suppress(TimeoutError):
             async with asyncio.timeout(LOOK):
                 await self.remember()
         words, lang = self.practice.words, self.practice.clinic.language
         text = words.say(key, lang, why=words.say(_WHY[trouble.kind], lang))
-        telling = [self._say(chat, text) for chat in self._staff]
-        if self._alarm is not None:
-            telling.append(self._alarm(text))
-        await self._all(telling)
+        telling = [
+            self._to(self._told, (*what, chat), chat, text)
+            for chat in self._staff
+            if self._told.turn((*what, chat), now)
+        ]
+        if new:
+            logger.critical("the storage fails: %s", trouble)
+            self._told.note(what, Delivered(), now)  # a way of its own, with tries of its own
+            if self._alarm is not None:
+                telling.append(self._safely(self._alarm(text)))
+        await asyncio.gather(*telling)
 
     async def _tell_homes(self) -> None:
         if self.blocked is not None:
             await self._waiting()
         now, clinic = self._now(), self.practice.clinic
-        self._told_homes = {
-            chat: told for chat, told in self._told_homes.items() if abs(now - told) < HOME_AGAIN
-        }
-        telling: list[Awaitable[object]] = []
-        for chat in list(self._homes)[:MOST]:
-            lang = self._homes.pop(chat)
-            if chat in self._told_homes:
-                continue
-            self._told_homes[chat] = now
+        self._told_homes.forget(now)
+        self._leave_told(now)
+        telling: list[Awaitable[None]] = []
+        for chat in [one for one in self._homes if self._told_homes.turn(one, now)][:MOST]:
+            lang = self._homes[chat]
             phone = self.practice.words.say(
                 "phone_both", lang, clinic=clinic.name, phone=clinic.phone,
                 emergency_name=clinic.emergency_name, emergency_phone=clinic.emergency_phone,
             )  # fmt: skip
             text = self.practice.words.say("storage_home", lang, phone=phone)
-            telling.append(self._say(chat, text))
-        await self._all(telling)
+            telling.append(self._to(self._told_homes, chat, chat, text))
+        await asyncio.gather(*telling)
+        self._leave_told(self._now())
+
+    def _leave_told(self, now: datetime) -> None:
+        for chat in [one for one in self._homes if self._told_homes.done(one, now)]:
+            del self._homes[chat]
 
     async def _waiting(self) -> None:
         """Whose stored words nobody has worked."""
@@ -192,13 +206,17 @@ class StorageWatch:
         if self._alarm is not None:
             await self._safely(self._alarm(text))
 
-    async def _all(self, telling: Iterable[Awaitable[object]]) -> None:
+    async def _to(self, told: Told, who: Hashable, chat: int, text: str) -> None:
         """All at once, each in its own time: a chat that hangs keeps no other waiting."""
-        await asyncio.gather(*(self._safely(one) for one in telling))
+        got = await self._safely(self._say(chat, text))
+        if isinstance(got, Moved):
+            got = await self._safely(self._say(got.new_chat, text))
+        told.note(who, got, self._now())
 
-    async def _safely(self, telling: Awaitable[object]) -> None:
+    async def _safely(self, telling: Awaitable[T]) -> T | None:
         try:
             async with asyncio.timeout(SAY):
-                await telling
+                return await telling
         except Exception:
             logger.exception("somebody could not be told that the storage fails")
+            return None

@@ -20,12 +20,12 @@ from bot.model.ids import Cause, EventId, due_event, update_event
 from bot.model.text import Lang
 from bot.store import load
 from bot.store.apply import apply
-from bot.store.database import Database, Row, StoreError, Tx, moment, stamp
+from bot.store.database import ANEW, Database, Row, StoreError, Tx, moment, stamp
 from bot.store.inbox import UNKEPT
 from bot.store.known import Stored
 from bot.store.rows import log, put_due, send
-from bot.store.staff_ways import found, reached, ways
-from bot.store.strange import of_nobody
+from bot.store.staff_ways import found, reached, staff_chats, ways
+from bot.store.strange import forget, left_of, of_nobody
 from bot.telegram.translate import incoming
 
 from .begun import Stage, begin, ended, through
@@ -41,8 +41,6 @@ TRIES = 3
 """How often a row that fails is tried before staff get it as it is."""
 AGAIN, LATEST = timedelta(minutes=15), timedelta(days=1)
 """After them what falls due is tried again so late, twice as late each time, up to a day."""
-STRANGERS, FORGOTTEN_AT_ONCE = timedelta(days=30), 1000
-"""So long what strangers wrote is kept as it came; so many rows go at one look."""
 
 
 async def handle_update(db: Database, practice: Practice, now: datetime) -> bool:
@@ -71,9 +69,9 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
 
     def told(tx: Tx, why: str) -> None:
         last = stage is not Stage.work or row["attempts"] + 1 >= TRIES
-        _worked(tx, row, key, "failed" if last else "waiting", why, now)
         if last:
             _tell_of_update(tx, practice, row, why, now)
+        _worked(tx, row, key, "failed" if last else "waiting", why, now)
 
     await through(
         db, key, stage, whole, told, lambda tx, why: _unread(tx, practice, row, key, why, now)
@@ -83,28 +81,40 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
 
 def _unread(tx: Tx, practice: Practice, row: Row, key: str, why: str, now: datetime) -> None:
     """Even telling what it was failed, or never came to an end: it is not looked into again. Staff
-    hear from whose home it was, and the next one has its turn."""
+    hear from whose home it was, or from which of their own chats, and the next one has its turn."""
     ended(tx, key)
     tx.run("inbox_mark", update_id=row["update_id"], state="failed", error=why, strange=0)
-    _, home, patient = row["lane"].partition("home:")
-    there = tx.one("erase_patient", id=int(patient)) if home and patient.isdecimal() else None
-    if there is not None:
-        text = practice.words.say(
-            "desk_failed_unread", practice.clinic.language, name=there["name"]
-        )
+    if who := _of_lane(tx, row["lane"]):
+        text = practice.words.say(who[0], practice.clinic.language, name=who[1])
         grave = bool(row["urgent"])
         _tell_staff(tx, practice, f"failed:{row['update_id']}", text, why, now, urgent=grave)
 
 
+def _of_lane(tx: Tx, lane: str) -> tuple[str, str] | None:
+    """The words by which staff hear of an update that nobody can read, and the name in them: all
+    that its lane tells. None for a stranger's."""
+    kind, _, number = lane.partition(":")
+    if kind == "home":
+        there = tx.one("erase_patient", id=int(number)) if number.isdecimal() else None
+        return ("desk_failed_unread", there["name"]) if there is not None else None
+    people = {str(one.user): one.name for one in load.staff(tx)}  # whose own chat has that number
+    chats = {str(chat): name for chat, name in staff_chats(tx).items()}
+    name = {**people, **chats}.get(number)
+    return ("desk_failed_unread_staff", name) if name is not None else None
+
+
 def _worked(tx: Tx, row: Row, key: str, state: str, why: str | None, now: datetime) -> None:
     """This try of it has ended so. What has been worked, or never will be, needs the code of its
-    link no more; what is of nobody whom we know goes after a while."""
+    link no more; the words of nobody whom we know go at once, or they would fill the disk."""
     ended(tx, key)
-    over = state != "waiting"
-    strange = over and of_nobody(tx, row["body"])
-    tx.run("inbox_mark", update_id=row["update_id"], state=state, error=why, strange=int(strange))
-    if over and (body := json_without_codes(row["body"], tx.codes(now))) != row["body"]:
-        tx.run("inbox_words", update_id=row["update_id"], body=body)
+    over, number, body = state != "waiting", row["update_id"], row["body"]
+    strange = over and of_nobody(tx, body)
+    if over:
+        body = left_of(tx, number, body) if strange else json_without_codes(body, tx.codes(now))
+    why = None if strange else why  # it may hold the words
+    tx.run("inbox_mark", update_id=number, state=state, error=why, strange=int(strange))
+    if body != row["body"]:
+        tx.run("inbox_words", update_id=number, body=body)
 
 
 def think(tx: Tx, practice: Practice, event: Incoming, now: datetime) -> Effects:
@@ -241,11 +251,22 @@ async def handle_due(
         long=row["kind"] == ERASING,
     )  # fmt: skip
     if done and row["kind"] == ERASING:
-        try:
-            await db.compact()  # what was erased is not left in the file either
-        except StoreError:
-            logger.exception("%s: the files could not be written anew", row["key"])
+        await write_anew(db, now)
     return True
+
+
+async def write_anew(db: Database, now: datetime) -> str:
+    """What was erased is not left in the database's files either: they are written anew once after
+    each erasure, tried until it has been done. Why not, where that has lasted for a day."""
+    since = await db.read(lambda tx: tx.one("setting", key=ANEW))
+    if since is None:
+        return ""
+    try:
+        await db.compact()
+    except StoreError as error:
+        logger.error("the database's files could not be written anew: %s", error)
+        return str(error) if now - moment(since["value"]) >= LATEST else ""
+    return ""
 
 
 def _erased_later(tx: Tx, row: Row, data: dict[str, object], now: datetime) -> bool:
@@ -281,11 +302,12 @@ def _due_later(tx: Tx, row: Row, key: str, why: str, now: datetime, *, never: bo
 
 
 async def audit(db: Database, now: datetime) -> int:
-    """Every open case must have a next page: give one to those that lost it; how many. What
-    strangers wrote is not kept for ever."""
+    """Every open case must have a next page: give one to those that lost it; how many. Of what
+    strangers wrote not even the numbers are kept for ever."""
+    while await db.transact(lambda tx: forget(tx, now)):
+        pass
 
     def whole(tx: Tx) -> int:
-        tx.run("inbox_forget", before=stamp(now - STRANGERS), most=FORGOTTEN_AT_ONCE)
         lost = tx.all("due_lost_cases")
         for row in lost:
             at = now + timedelta(minutes=1)

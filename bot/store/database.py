@@ -24,6 +24,10 @@ __all__ = ["Database", "Row", "StorageTrouble", "StoreError", "Tx", "moment", "p
 
 T = TypeVar("T")
 DURABLE: Final = "FULL"
+ANEW: Final = "files_anew"
+"""The setting that says since when the files are to be written anew."""
+PATIENT: Final = 1000
+"""Milliseconds that this waits for whoever reads the database: all else waits with it."""
 ANSWER: Final = 60.0
 """Seconds within which the database's thread must end something while anybody waits for it: one
 that a hanging disk holds would hold everybody who asks."""
@@ -131,10 +135,11 @@ class Database:
                 await db.execute("PRAGMA optimize")
         await db.close()
 
-    def stands(self) -> int | None:
+    def stands(self, *, long: bool = False) -> int | None:
         """What the thread has ended so far, while somebody waits for it; else None. The same
-        number for minutes: it is stuck. May be asked from any thread."""
-        waiting = self._db is not None and self._asked > self._ended and not self._long
+        number for minutes: it is stuck. ``long``: while it is at what takes long by its nature,
+        which is stuck after hours only. May be asked from any thread."""
+        waiting = self._db is not None and self._asked > self._ended and self._long is long
         return self._ended if waiting else None
 
     async def _on_thread(
@@ -253,23 +258,37 @@ class Database:
 
     async def compact(self) -> None:
         """Writes the file anew, so that what was erased cannot be read from it either, nor
-        from the log of writes beside it; StoreError where another program keeps that open."""
+        from the log of writes beside it; StoreError where another program keeps that open. Until
+        it has been done, the setting ``ANEW`` stands."""
+
+        def emptied(connection: sqlite3.Connection) -> None:
+            if connection.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()[0]:
+                raise StoreError(
+                    "erased, but its words still stand in the database's files, because another "
+                    "program reads them: stop that. The bot tries it again every few minutes; "
+                    "without it, erase again"
+                )
 
         def anew(connection: sqlite3.Connection) -> None:
+            emptied(connection)  # else all the rest would be in vain
             if connection.execute(
                 "SELECT 1 FROM sqlite_master WHERE name = 'log_words'"
             ).fetchone():
                 # Words that left the search index stay in its file until it is merged.
                 connection.execute("INSERT INTO log_words (log_words) VALUES ('optimize')")
             connection.execute("VACUUM")
-            busy = connection.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()[0]
-            if busy:
-                raise StoreError(
-                    "erased, but its words still stand in the file that ends in -wal, because "
-                    "another program reads the database: stop that, and erase again"
-                )
+            emptied(connection)
 
-        await self._on_thread(anew, _Turn(None))
+        def patiently(connection: sqlite3.Connection) -> None:
+            usual = connection.execute("PRAGMA busy_timeout").fetchone()[0]
+            connection.execute(f"PRAGMA busy_timeout = {min(usual, PATIENT)}")
+            try:
+                anew(connection)
+            finally:
+                connection.execute(f"PRAGMA busy_timeout = {usual}")
+
+        await self._on_thread(patiently, _Turn(None))
+        await self.transact(lambda tx: tx.run("setting_drop", key=ANEW))
 
     @staticmethod
     def _look(connection: sqlite3.Connection) -> None:

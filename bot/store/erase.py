@@ -34,11 +34,12 @@ from bot.records.names import Names, longest_first
 
 from .audit import cause_of, head
 from .chaining import append
-from .database import Row, StoreError, Tx, moment, stamp
+from .database import ANEW, Row, StoreError, Tx, moment, stamp
 from .erase_names import (
     BATCH,
     Trial,
     batches,
+    events_of,
     inbox,
     names_of,
     names_of_member,
@@ -241,6 +242,10 @@ class Erasure:
                 self._called[person["id"]] = called = names_of(self.whole, person)
                 self._names |= dict.fromkeys(called.whole, GONE)
         found = self._called.get(self._person_asked or PersonId(0), Names())
+        events = frozenset(
+            event for one in people if one["id"] == self._person_asked
+            for event in events_of(self.whole, one["user_id"])
+        )  # fmt: skip
         if self._member is not None and not self._stays:
             for number in (self._member["user_id"], self._member["chat_id"] or 0):
                 if number > 0:
@@ -250,7 +255,7 @@ class Erasure:
             found = Names(was.whole | found.whole, was.accounts | found.accounts)
         if self._member is not None or self._person_asked is not None:
             instead = MEMBER if self._person_asked is None else FORMER
-            self._left = Asked(found, instead, self._person_asked, self._member)
+            self._left = Asked(found, instead, self._person_asked, self._member, events)
         return ids
 
     # ---- A patient's record ------------------------------------------------------------
@@ -324,8 +329,8 @@ class Erasure:
         if names is not None and row["kind"] != ERASED:
             author, text, data = wordless(row["kind"], author, data, names)
         elif self._leaver and row["kind"] != ERASED:
-            mine = self._leaver.member is not None and row["member_id"] == self._leaver.member
-            author = self._leaver.by(author, staff=mine, mine=mine)
+            staff = self._leaver.member is not None and row["member_id"] == self._leaver.member
+            author = self._leaver.by(author, staff=staff, mine=self._leaver.did(row))
             data = self._leaver.told(data)
             if row["kind"] not in OWN_WORDS:
                 text = self._leaver.formal.in_text(text)
@@ -437,6 +442,7 @@ class Erasure:
             text = "; ".join(f"{n} {what}" for what, n in self.tally.goes.items())
             rows: dict[str, object] = {str(id): digest for id, digest in self.rows.items()}
             self.tx.run("begun_clear")  # its keys may name a chat
+            self.tx.run("setting_first", key=ANEW, value=stamp(self.now))
             made = append(self.whole, ERASED, self.by, text, self.now, patient, {"rows": rows})
             if made != self._entry:
                 raise StoreError("the log grew while it was being erased; try again")

@@ -6,11 +6,12 @@ import json
 from collections.abc import Callable, Collection, Iterable, Iterator
 from typing import Final
 
-from bot.model.ids import PatientId, PersonId
+from bot.model.ids import PatientId, PersonId, update_event
 from bot.records.erasure import FORMER, GONE, MEMBER, OWNER, Traces, packed
 from bot.records.names import Names, names_in
 
 from .database import Row, Tx
+from .strange import writer
 
 BATCH: Final = 2000
 NOBODY: Final = frozenset({FORMER, GONE, MEMBER, OWNER})
@@ -65,6 +66,13 @@ def names_of_account(tx: Tx, number: int) -> Names:
             one = names_in(json.loads(row["body"]), number)
             found = Names(found.whole | one.whole, found.accounts | one.accounts)
     return found
+
+
+def events_of(tx: Tx, number: int) -> Iterator[str]:
+    """The events that came of what an account wrote itself."""
+    for row in batches(inbox(tx), "update_id"):
+        if str(number) in row["body"] and writer(row["body"]).get("id") == number:
+            yield update_event(row["update_id"])
 
 
 def names_of_member(tx: Tx, member: Row) -> Names:

@@ -10,16 +10,21 @@ import logging
 from collections.abc import Awaitable, Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime
-from typing import Any
+from typing import Any, Final
 
 from bot.model.urgency import Urgency
 
 from .database import Database, StoreError, Tx, stamp
+from .strange import FOUND_AGAIN
 
 logger = logging.getLogger(__name__)
 
 UNKEPT = "unkept"
 """Stands in the body of an update of which nothing more could be kept."""
+OURS: Final = 5 * 10**17
+STEP: Final = 2**44
+"""An update whose number was another's before is kept under one of ours: so much higher, and a step
+higher again for each further time. All keys of what comes of it are made of that."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,11 +68,11 @@ async def keep_rows(db: Database, rows: Sequence[Kept], grave: Grave) -> None:
     fails is nothing kept: whatever is wrong with an update, it comes no second time. Those that
     are urgent by nothing but that nobody has heard them yet are heard then, each once."""
     try:
-        unheard = await db.transact(lambda tx: [row for row in rows if _put(tx, row)])
+        unheard = await db.transact(lambda tx: _put_all(tx, rows))
     except StoreError:
         raise
     except Exception:
-        unheard = [row for row in rows if await _keep_one(db, row)]
+        unheard = [one for row in rows for one in await _keep_one(db, row)]
     calm = [{"update_id": row.id} for row in unheard if not await grave(row.text)]
     if calm:
         try:
@@ -76,18 +81,56 @@ async def keep_rows(db: Database, rows: Sequence[Kept], grave: Grave) -> None:
             logger.error("%d updates are kept, and stay urgent: %s", len(calm), error)
 
 
-async def _keep_one(db: Database, row: Kept) -> bool:
-    """As much of it as can be: all; in no household's lane; that there was one. Whether it is
+async def _keep_one(db: Database, row: Kept) -> list[Kept]:
+    """As much of it as can be: all; in no household's lane; that there was one. It, where it is
     still to be heard."""
     for one in (row, replace(row, chat=0, text="")):
         try:
-            return await db.transact(lambda tx, one=one: _put(tx, one))  # type: ignore[misc]
+            return await db.transact(lambda tx, one=one: _put_all(tx, [one]))  # type: ignore[misc]
         except StoreError:
             raise
         except Exception:
             logger.exception("update %s cannot be stored as it is", row.id)
     bare = Kept(row.id, _bare(row.id), row.at, 0, "")
-    return await db.transact(lambda tx: _put(tx, bare))
+    return await db.transact(lambda tx: _put_all(tx, [bare]))
+
+
+def _put_all(tx: Tx, rows: Sequence[Kept]) -> list[Kept]:
+    """Those of them that are to be heard."""
+    return [row for row in _numbered(tx, rows) if _put(tx, row)]
+
+
+def _numbered(tx: Tx, rows: Sequence[Kept]) -> list[Kept]:
+    """Each with the number under which it is kept, none below what still waits. After a week
+    without any the platform goes on at any number, and another account counts by itself: a number
+    of long ago that comes now is no second copy, or words would be lost in silence."""
+    last = tx.one("inbox_last", end=2 * OURS)
+    times, most = (_times(last["waits"]), _times(last["most"])) if last is not None else (0, 0)
+    kept: dict[int, int] = {}
+    for row in rows:
+        for number in (_number(row.id, n) for n in range(most + 1)):
+            if (there := tx.one("inbox_of", update_id=number)) is None:
+                continue
+            if there["received_at"] > stamp(row.at - FOUND_AGAIN):
+                kept[row.id] = number  # it comes once more
+                continue
+            times = max(times, _times(number) + 1)
+    return [_under(row, kept.get(row.id, _number(row.id, times))) for row in rows]
+
+
+def _number(update: int, times: int) -> int:
+    return OURS + (times - 1) * STEP + update if times and update < STEP else update
+
+
+def _times(number: int | None) -> int:
+    return 0 if number is None or number < OURS else (number - OURS) // STEP + 1
+
+
+def _under(row: Kept, number: int) -> Kept:
+    if number == row.id:
+        return row
+    body = json.dumps({**json.loads(row.body), "update_id": number}, separators=(",", ":"))
+    return replace(row, id=number, body=body)
 
 
 def _put(tx: Tx, row: Kept) -> bool:

@@ -89,6 +89,10 @@ class Stored:
         """The patients under way; with ``wanted`` all of this number or name."""
         return load.roster(self.tx, ended=wanted is not None, wanted=wanted)
 
+    def unread(self) -> tuple[str, ...]:
+        """The names of those under way whose records cannot be read."""
+        return tuple(load.unread(self.tx).values())
+
     def log_tail(self, chart: Chart) -> tuple[str, ...]:
         """The last lines of a patient's log, as people read them."""
         plan = chart.plan

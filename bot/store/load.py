@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Iterable
+import logging
+from collections.abc import Iterable, Iterator
 from datetime import datetime, timedelta
 from functools import lru_cache
 from typing import Any
@@ -41,6 +42,8 @@ from bot.model.text import Lang
 from bot.model.urgency import Urgency
 
 from .database import Row, Tx, moment, stamp
+
+logger = logging.getLogger(__name__)
 
 BACK, AHEAD = timedelta(hours=60), timedelta(hours=36)
 """Prompts so far back and ahead are loaded with a patient."""
@@ -268,8 +271,15 @@ def _case(row: Row) -> Case:
 def unreached(tx: Tx, case: str | None = None) -> dict[str, dict[str, Any]]:
     """Open cases that have reached nobody at the practice, by id, with their bodies; or the
     one that is asked for, if it is such a case."""
-    bodies = {row["id"]: json.loads(row["body"]) for row in tx.all("cases_waiting", id=case)}
-    return {id: body for id, body in bodies.items() if UNREACHED in body}
+    found: dict[str, dict[str, Any]] = {}
+    for row in tx.all("cases_waiting", id=case):
+        try:
+            body = json.loads(row["body"])
+        except ValueError:  # its patient cannot be read, and is told of elsewhere
+            continue
+        if UNREACHED in body:
+            found[row["id"]] = body
+    return found
 
 
 def desks(tx: Tx, *, held: bool = False) -> tuple[Desk, ...]:
@@ -298,29 +308,55 @@ def staff(tx: Tx) -> tuple[Member, ...]:
 
 def roster(tx: Tx, *, ended: bool = False, wanted: str | None = None) -> tuple[RosterLine, ...]:
     """All patients under way, and those of the past with an open case; with ``ended`` all
-    of the past as well, and with ``wanted`` only those of this number or name."""
-    cases: dict[PatientId, list[Case]] = {}
-    for row in tx.all("cases_open"):
-        cases.setdefault(row["patient_id"], []).append(_case(row))
-    holds: dict[PatientId, list[Hold]] = {}
-    for row in tx.all("holds_standing"):
-        holds.setdefault(row["patient_id"], []).append(hold_of(row["body"]))
-    return tuple(
-        RosterLine(
-            id=row["id"],
-            plan=plan_of(row["plan"]),
-            protocol=protocol_of(row["protocol"]),
-            state=row["state"],
-            enrolled_at=moment(row["enrolled_at"]),
-            last_heard=_maybe(row["last_heard_at"]),
-            cases=tuple(cases.get(row["id"], ())),
-            holds=tuple(holds.get(row["id"], ())),
-        )
-        for row in (
-            tx.all("patients", ended=int(ended))
-            if wanted is None
-            else tx.all("patients_named", ended=int(ended), wanted=wanted.strip().lower())
-        )
+    of the past as well, and with ``wanted`` only those of this number or name. Whoever cannot be
+    read keeps no other from the list (``unread``); who is asked for by name must be read."""
+    if wanted is None:
+        return tuple(one for one in _lines(tx, ended) if isinstance(one, RosterLine))
+    rows = tx.all("patients_named", ended=int(ended), wanted=wanted.strip().lower())
+    return tuple(_roster_line(row, *_open(tx)) for row in rows)
+
+
+def unread(tx: Tx) -> dict[PatientId, str]:
+    """Who of them cannot be read, by number, with the name: of those staff must look themselves."""
+    return {one["id"]: one["name"] for one in _lines(tx, False) if not isinstance(one, RosterLine)}
+
+
+def _lines(tx: Tx, ended: bool) -> Iterator[RosterLine | Row]:
+    there = _open(tx)
+    for row in tx.all("patients", ended=int(ended)):
+        try:
+            yield _roster_line(row, *there)
+        except Exception as error:
+            # Its name only: what a validator says holds the whole.
+            logger.error("patient %s cannot be read: %s", row["id"], type(error).__name__)
+            yield row
+
+
+_Rows = dict[PatientId, list[Row]]
+
+
+def _open(tx: Tx) -> tuple[_Rows, _Rows]:
+    """The open cases and the holds of each."""
+    return _by_patient(tx.all("cases_open")), _by_patient(tx.all("holds_standing"))
+
+
+def _by_patient(rows: Iterable[Row]) -> _Rows:
+    found: _Rows = {}
+    for row in rows:
+        found.setdefault(row["patient_id"], []).append(row)
+    return found
+
+
+def _roster_line(row: Row, cases: _Rows, holds: _Rows) -> RosterLine:
+    return RosterLine(
+        id=row["id"],
+        plan=plan_of(row["plan"]),
+        protocol=protocol_of(row["protocol"]),
+        state=row["state"],
+        enrolled_at=moment(row["enrolled_at"]),
+        last_heard=_maybe(row["last_heard_at"]),
+        cases=tuple(_case(one) for one in cases.get(row["id"], ())),
+        holds=tuple(hold_of(one["body"]) for one in holds.get(row["id"], ())),
     )
 
 

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import json
+import logging
 import unicodedata
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Final, TypeVar
-from zoneinfo import ZoneInfo
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from bot.measures.course import Course
 from bot.model.chart import Member
@@ -33,9 +34,13 @@ from .audit import head
 from .database import Database, Row, Tx, moment, stamp
 from .rows import log
 from .search import Found, Query, search
+from .trouble import passing
 from .whole import courses, statement_of, whole
 
+logger = logging.getLogger(__name__)
+
 T = TypeVar("T")
+UNREAD: Final = "its records cannot be read"
 ONE_VISIT: Final = timedelta(minutes=30)
 """Looks at a patient closer together than this are one visit: what was new stays new."""
 
@@ -209,7 +214,7 @@ class ReviewStore:
 
         def look(tx: Tx) -> dict[PatientId, Glance]:
             _seen(tx, member, "looked at the list of patients", now, patients=patients)
-            return {id: _glance(tx, id, now) for id in patients}
+            return {id: _glance_or_none(tx, id, now) for id in patients}
 
         return await self._db.transact(look)
 
@@ -356,16 +361,38 @@ def _listed(tx: Tx, ended: bool) -> list[Listed]:
         )  # fmt: skip
     found = []
     for row in tx.all("review_patients", ended=int(ended)):
+        facts = _facts(row)
         found.append(
             Listed(
-                row["id"], row["name"], row["owner"] or "", row["procedure"], row["clinician"],
-                row["zone"], date.fromisoformat(row["surgery"]), row["state"],
-                moment(row["enrolled_at"]),
+                row["id"], row["name"], *facts, row["state"], moment(row["enrolled_at"]),
                 moment(row["last_heard_at"]) if row["last_heard_at"] else None,
                 tuple(cases.get(row["id"], ())),
             )
         )  # fmt: skip
     return found
+
+
+def _facts(row: Row) -> tuple[str, str, str, str, date]:
+    """What the list shows of a plan; that it cannot be read, where it cannot."""
+    try:
+        ZoneInfo(row["zone"])
+        return (
+            row["owner"] or "", row["procedure"], row["clinician"], row["zone"],
+            date.fromisoformat(row["surgery"]),
+        )  # fmt: skip
+    except (TypeError, ValueError, ZoneInfoNotFoundError):
+        return "", UNREAD, "", "UTC", moment(row["enrolled_at"]).date()
+
+
+def _glance_or_none(tx: Tx, patient: PatientId, now: datetime) -> Glance:
+    """One that cannot be read hides no other."""
+    try:
+        return _glance(tx, patient, now)
+    except Exception as error:
+        if passing(error):
+            raise
+        logger.error("patient %s cannot be shown: %s", patient, type(error).__name__)
+        return Glance(None, None, 0, 0, ())
 
 
 def _glance(tx: Tx, patient: PatientId, now: datetime) -> Glance:

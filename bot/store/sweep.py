@@ -43,7 +43,8 @@ class Leaver:
     """Who is erased while records stay, as they stand in one of these: ``formal`` in what the
     program wrote, ``sure`` in what people wrote, and ``instead`` who stands there afterwards.
     ``member``: their number among the practice's people; ``stays``: they are of them still, and
-    keep the name under what they did as such."""
+    keep the name under what they did as such. ``person``: their number at home, and ``events``
+    what came of their own updates: there a name is theirs, whoever else is called so."""
 
     called: Names
     formal: Traces
@@ -51,6 +52,17 @@ class Leaver:
     instead: str
     member: int | None = None
     stays: bool = False
+    person: PersonId | None = None
+    events: frozenset[str] = frozenset()
+
+    def did(self, row: Row) -> bool:
+        """Whether it is known that they did what a row tells of."""
+        known = dict(row)
+        if self.member is not None and known.get("member_id") == self.member:
+            return True
+        if (who := known.get("person_id")) is not None:
+            return bool(who == self.person)
+        return known.get("event") in self.events
 
     def by(self, name: str, *, staff: bool, mine: bool = False) -> str:
         """A name under what was done; ``mine``: it is known to be theirs, whoever else is called
@@ -65,13 +77,34 @@ class Leaver:
     def told(self, data: str) -> str:
         """JSON without their names; the very same text where there was none."""
         value = json.loads(data)
-        left = value
+        left = self._of_own(value)
         for name, instead in self.formal.phrases.items():
             left = renamed(left, name, instead)
         if isinstance(left, dict) and isinstance(left.get("to"), str):  # it may name several
             left["to"] = self.formal.in_text(left["to"])
         left = self.sure.in_value(left)
         return data if left == value else packed(left)
+
+    def _of_own(self, value: Any) -> Any:
+        """A JSON value in which the names are gone from each map that leads to them."""
+        if isinstance(value, list):
+            return [self._of_own(one) for one in value]
+        if not isinstance(value, dict):
+            return value
+        theirs = any(self._leads_here(one) for one in value.values() if isinstance(one, str))
+        return {
+            key: self.instead if theirs and isinstance(one, str) and one in self.called.whole
+            else self._of_own(one)
+            for key, one in value.items()
+        }  # fmt: skip
+
+    def _leads_here(self, key: str) -> bool:
+        """Whether a key has their number, as what stands for their chat has it, or is of a tap
+        or an update of theirs."""
+        return (
+            f"p{self.person}" in key.split(":")
+            or f"update:{key.removeprefix('tap:')}" in self.events
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,6 +116,7 @@ class Asked:
     instead: str
     person: PersonId | None = None
     member: Row | None = None
+    events: frozenset[str] = frozenset()
 
     def in_raw(self, tx: Tx, patients: Iterable[PatientId]) -> tuple[str, ...]:
         """What leads to them in raw copies."""
@@ -101,6 +135,8 @@ class Asked:
             self.instead,
             self.member["id"] if self.member else None,
             stays,
+            self.person,
+            self.events,
         )
 
 
@@ -122,7 +158,8 @@ class Clean:
             case _ if now is None:
                 return None
             case Fate.name:
-                return self.name(now, staff=self._by_staff(row))
+                mine = self.leaver is not None and self.leaver.did(row)
+                return self.name(now, staff=self._by_staff(row), mine=mine)
             case Fate.staff:
                 return self.name(now, staff=True)
             case Fate.meant:
@@ -138,11 +175,11 @@ class Clean:
             case _:
                 return self._json(now, ours=fate is Fate.ours)
 
-    def name(self, name: str, *, staff: bool) -> str:
+    def name(self, name: str, *, staff: bool, mine: bool = False) -> str:
         """A name under what was done."""
         if not staff and name in self.at_home:
             return OWNER
-        return self.leaver.by(name, staff=staff) if self.leaver else name
+        return self.leaver.by(name, staff=staff, mine=mine) if self.leaver else name
 
     def _by_staff(self, row: Row) -> bool:
         """Whether one of the practice may have done what bears a name."""

@@ -77,6 +77,15 @@ def kind_of(error: sqlite3.Error) -> Kind | None:
     return _FINER.get(code) or _CODES.get(code & 0xFF)
 
 
+def passing(error: BaseException) -> bool:
+    """Whether the storage failed, and may serve again by itself: no fault of what was to be done.
+    A damaged page is met again at each try."""
+    if isinstance(error, sqlite3.Error):
+        kind = kind_of(error)
+        return kind is not None and kind.passing
+    return isinstance(error, StorageTrouble) and error.passing
+
+
 def error_of(path: Path, error: sqlite3.Error) -> StoreError:
     """The same in words, for whoever called a command."""
     kind = kind_of(error)

@@ -172,15 +172,19 @@ async def test_beside_a_damaged_page_an_emergency_arrives(
     async with World(tmp_path, nest, homes=1) as world:
         with contextlib.closing(sqlite3.connect(world.database)) as plain:
             plain.execute("PRAGMA wal_checkpoint(TRUNCATE)")
-            where = "SELECT rootpage FROM sqlite_master WHERE name = 'wound_check'"
+            where = "SELECT rootpage FROM sqlite_master WHERE name = 'prompt'"
             (page,), (size,) = plain.execute(where).fetchone(), plain.execute(
                 "PRAGMA page_size").fetchone()  # fmt: skip
         with world.database.open("r+b") as file:
             file.seek((page - 1) * size)
             file.write(b"\xa5" * size)
-        await world.start()
+        before = len(told(world, 0))
+        world.clock(world.now() + timedelta(hours=3))  # off so long that it looks back
         world.people.say(world.homes[0], None, GRAVE)
-        await world.until(lambda: paged(world, 0) or "phone" in told(world, 0), "heard")
+        await world.start()
+        await world.until(lambda: "555 0142" in told(world, 0)[before:], "told whom to phone")
+        await world.until(lambda: any(GRAVE in one for one in world.people.said(world.desk)),
+                          "told to staff")  # fmt: skip
         await world.bot.stop()
         assert await asyncio.to_thread(main, ["verify", "--database", str(world.database)]) == 1
         assert "DAMAGED" in capsys.readouterr().out

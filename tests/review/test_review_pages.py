@@ -44,6 +44,17 @@ async def test_who_needs_me_comes_first(pages: Pages) -> None:
     assert "Nobody fits" in (await pages.web.get("/patients?show=ended")).text
 
 
+async def test_records_that_cannot_be_read_hide_no_other_and_are_seen(pages: Pages) -> None:
+    spoil = "UPDATE patient SET plan = '{}' WHERE id = 2"
+    await pages.db.transact(lambda tx: tx._connection.execute(spoil))
+    words = plain((await pages.enter("Pell")).text)
+    assert "touches the toes down" in words
+    assert "Trufa" in words
+    assert "cannot be read" in words
+    there = await pages.store.courses([PatientId(1), PatientId(2)], pages.watch.now())
+    assert len(there) == 1
+
+
 async def test_while_nothing_can_be_stored_the_pages_say_so(pages: Pages, tmp_path: Path) -> None:
     """A form that seemed to be kept, and was not, is worse than one refused."""
     await pages.enter("Dr Okafor")

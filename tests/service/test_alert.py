@@ -18,7 +18,7 @@ from hypothesis import strategies as st
 
 from bot import cli
 from bot.context.words import default_words
-from bot.model.chat import Delivery, Uncertain
+from bot.model.chat import Delivered, Delivery, Outgoing, Uncertain
 from bot.model.settings import Clinic
 from bot.protocol.problem import FlowError
 from bot.protocol.settings import read_clinic
@@ -35,7 +35,7 @@ from tests.service.box import CLINIC, Box
 from tests.telegram.fake_api import TOKEN, FakeApi, answer
 
 NOW = datetime(2026, 3, 4, 20, tzinfo=UTC)
-FIGURES = {"minutes": 7, "cases": 2}
+FIGURES = {"minutes": 7, "cases": 2, "times": 3}
 EXAMPLE = Path(__file__).resolve().parents[2] / "flows" / "clinic-example.yaml"
 
 
@@ -312,6 +312,48 @@ async def test_where_the_database_fails_the_chats_are_told_past_it(
     told = [text for text in canela.on_desk() if "was started again" in text]
     assert len(told) == 1
     assert Trouble.part_again not in OUTSIDE
+
+
+async def test_who_may_not_have_heard_past_the_database_is_told_again(
+    canela: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    app, said = canela.stage.app, list[int]()
+    answers: list[Delivery] = [Uncertain(why="502"), Delivered(message=1)]
+
+    async def fails(function: object) -> object:
+        raise OSError("no space left on device")
+
+    async def deliver(message: Outgoing) -> Delivery:
+        said.append(message.chat)
+        return answers.pop(0)
+
+    monkeypatch.setattr(app.db, "transact", fails)
+    monkeypatch.setattr("bot.service.alert.PAUSES", (0.01, 0.01))
+    app.alert._deliver = deliver
+    await app.alert.tell(Trouble.part_again, "x", NOW)
+    await asyncio.gather(*app.alert._telling)
+    assert said == [canela.desk.id] * 2
+    monkeypatch.undo()
+
+
+async def test_a_program_that_is_ended_again_and_again_is_told(canela: Box, tmp_path: Path) -> None:
+    """By a signal, with no word of its own; what is stopped and started is none of that."""
+    hooked, kept, app = Hook(), tmp_path / "alerts", canela.stage.app
+    for minute in range(5):
+        calm = alerting(hooked, kept)
+        await calm.starts(NOW + timedelta(minutes=minute))
+        calm.stopped()
+    for minute in (20, 30, 40):
+        await alerting(hooked, kept).starts(NOW + timedelta(minutes=minute))
+    assert hooked.calls == []
+    fallen = alerting(hooked, kept)
+    await fallen.starts(NOW + timedelta(minutes=42))
+    assert troubles(hooked) == ["falls"]
+    await fallen.attach(app.db, app._deliver, lambda: None, default_words())
+    await canela.stage.settle()
+    assert any("nobody had stopped it" in text for text in canela.on_desk())
+    await alerting(hooked, kept).starts(NOW + timedelta(minutes=43))
+    assert len(hooked.calls) == 1
 
 
 async def test_chats_that_hang_keep_no_other_waiting(

@@ -8,7 +8,7 @@ import tempfile
 from collections.abc import AsyncIterator, Sequence
 from contextlib import asynccontextmanager
 from dataclasses import dataclass, field
-from datetime import datetime
+from datetime import datetime, timedelta
 from pathlib import Path
 
 import pytest
@@ -175,6 +175,21 @@ async def test_the_next_emergency_does_not_wait_behind_one_that_does_not_get_thr
     assert not weather.since(at(1, 14), (canela.desk.id,), "Luna")
 
 
+async def test_where_each_life_is_short_a_page_takes_the_other_ways_too(canela: Box) -> None:
+    """Something ends the program again and again, before a minute of any of its lives is over."""
+    okafor = await own_chat(canela, "Dr Okafor")
+    canela.stage.standin.fault("server_error", "sendMessage", times=10_000, chat=canela.desk)
+    await canela.to(1, 14)
+    await canela.says(canela.ines, BLOOD)
+    for _ in range(3):
+        assert not any("EMERGENCY" in text for text in canela.heard(okafor))
+        await canela.stage.stop_bot()
+        canela.stage.clock.jump(canela.stage.clock.now() + timedelta(seconds=20))
+        await canela.stage.start_bot()
+        await canela.stage.app.settle()
+    assert any("EMERGENCY" in text for text in canela.heard(okafor))
+
+
 async def test_one_message_that_never_gets_through_stops_no_other(canela: Box) -> None:
     ana = await two_homes(canela)
     Weather(canela, bad="case:1-1")
@@ -198,3 +213,18 @@ async def test_what_is_urgent_for_staff_takes_the_other_ways_too(canela: Box, ho
     await canela.stage.settle()
     await canela.stage.advance(app.clock.now() + 2 * late.SOONEST)
     assert "look at it" in canela.heard(okafor)
+
+
+async def test_a_mistake_in_what_follows_of_waiting_leaves_nobody_in_the_dark(
+    canela: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def fails(*_: object) -> None:
+        raise ValueError("a mistake of ours")
+
+    await canela.to(1, 14)
+    monkeypatch.setattr(late, "pass_on", fails)
+    Weather(canela, {canela.desk.id: "500"})
+    await canela.says(canela.ines, BLOOD)
+    for _ in range(12):
+        await canela.stage.advance(canela.stage.clock.now() + timedelta(seconds=15))
+    assert any(NOBODY in one for one in canela.heard(canela.ines))

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import asyncio
+import sqlite3
+from contextlib import closing
 from datetime import datetime, timedelta
 from pathlib import Path
 
@@ -13,7 +15,7 @@ from bot.cli.alone import alone
 from bot.cli.restore import main as restore
 from bot.service.backup import back_up
 from bot.telegram.client import Client
-from tests.service.box import Box, at
+from tests.service.box import Box, at, plan
 from tests.service.test_clocks import Wall
 
 
@@ -155,3 +157,50 @@ async def test_nobody_is_silent_while_the_bot_was_off(
         await _gone(canela, off)
     await canela.stage.advance(canela.stage.clock.now() + timedelta(hours=ran))
     assert any("Nothing heard" in one for one in canela.on_desk()[desk:]) is raised
+
+
+@pytest.mark.begins(2, 18)
+async def test_records_that_cannot_be_read_keep_no_other_household_from_its_turn(
+    canela: Box,
+) -> None:
+    """As after an update of the time zones in which one is gone."""
+    box, stage = canela, canela.stage
+    order = plan(patient="Bramble", owner="Marco Vale", phone="+1 303 555 0108")
+    stage.standin.start(box.marco, await stage.enrol(order, "Dr Okafor"))
+    await stage.settle()
+    await stage.stop_bot()
+    with closing(sqlite3.connect(stage.path, isolation_level=None)) as plain:
+        plain.execute("UPDATE patient SET plan = replace(plan, 'Denver', 'Gone') WHERE id = 1")
+    stage.clock.jump(stage.clock.now() + timedelta(hours=3))
+    stage.standin.say(box.ines, None, "she is well")
+    stage.standin.say(box.marco, None, "he threw up blood")
+    desk = len(box.on_desk())
+    await stage.start_bot()
+    await stage.settle()
+    said = "\n".join(box.on_desk()[desk:])
+    assert "EMERGENCY" in box.case("Bramble").words
+    assert "cannot read the records of Canela" in said
+    assert "Ines: she is well" in said
+    assert any("0199" in one for one in box.heard(box.marco)[-2:])
+    assert "555" in box.heard(box.ines)[-1]
+    await box.staff_says("/board")
+    assert "cannot be read: 1" in box.on_desk()[-1]
+    assert "Bramble" in box.on_desk()[-1]
+
+
+@pytest.mark.begins(2, 18)
+async def test_whatever_fails_beside_the_replies_they_have_their_turn(
+    canela: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def fails(*_: object) -> None:
+        raise ValueError("a mistake of ours")
+
+    async def late_fails(*_: object) -> None:
+        fails()
+
+    monkeypatch.setattr("bot.service.app.look_back", fails)
+    monkeypatch.setattr("bot.service.app.handle_late", late_fails)
+    canela.stage.standin.say(canela.ines, None, "he threw up blood")
+    await _gone(canela, 3)
+    assert "Canela" in canela.case("EMERGENCY").words
+    assert sum("was started again" in one for one in canela.on_desk()) == 2

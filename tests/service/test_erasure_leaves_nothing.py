@@ -8,11 +8,14 @@ import sqlite3
 from contextlib import closing
 from datetime import timedelta
 from pathlib import Path
+from unittest.mock import Mock
 
 import pytest
+from apscheduler.schedulers.asyncio import AsyncIOScheduler
 
 from bot.model.ids import PatientId
 from bot.store.audit import verify
+from bot.store.database import ANEW
 from bot.store.erase import Erasure
 from tests.service.box import Box, plan
 
@@ -205,3 +208,65 @@ async def test_a_name_that_is_a_word_stays_in_what_others_wrote_and_only_there(
     left = places(Path(told.stage.app.db.path), "Blanca")
     assert left
     assert all("Blanca la encía" in row for row in left), left
+
+
+async def test_of_two_of_one_name_the_one_who_asks_is_named_no_more(practice: Box) -> None:
+    """Known by who did it: what the other one of that name did keeps the name."""
+    practice.ines.name = practice.marco.name = "Anaconda"
+    told = await practice.with_patient(plan(owner="Other Person"))
+    await told.taps(told.ines, "Add someone at home")
+    told.stage.standin.start(told.marco, told.last(told.ines, "start=").words.split()[-1])
+    await told.stage.settle()
+    await told.to(1, 20, 5)
+    await told.taps(told.ines, "✓")
+    await told.to(2, 8, 5)
+    await told.taps(told.marco, "✓")
+    for who in (told.ines, told.marco):
+        await told.says(who, "hay pus amarillo en la herida")
+        await told.says(who, "she threw up blood")
+        await told.says(who, "/start AAAAAAAAAAAAAAAAAAAAAA")
+    await told.says(told.marco, "borrar mis datos")
+    await told.taps(told.marco, "Salir y borrar mis datos")
+    await told.stage.advance(told.stage.clock.now() + timedelta(hours=1))
+    path = Path(told.stage.app.db.path)
+    with closing(sqlite3.connect(path)) as plain:
+        for table, name in (("log", "author"), ("observation", "author"), ("item", "by_name")):
+            rows = plain.execute(f"SELECT person_id, {name} FROM {table}").fetchall()  # noqa: S608
+            assert (1, "Anaconda") in rows
+            assert (2, "Anaconda") not in rows
+        joined = plain.execute("SELECT author FROM log WHERE kind = 'joined'").fetchall()
+        bodies = plain.execute("SELECT body FROM case_file").fetchall()
+    assert joined == [("Anaconda",), ("former caregiver",)]
+    told_by = {(one["source"].rpartition(":")[0], one["by"])
+               for (body,) in bodies for one in json.loads(body)["entries"]}  # fmt: skip
+    ines, marco = "Anaconda", "former caregiver"
+    assert told_by == {(f"message:{told.ines.id}", ines), ("message:p2", marco), ("tap", marco)}
+    assert (await told.stage.app.db.read(verify)).strays == ()
+
+
+async def test_files_are_written_anew_until_that_has_been_done(
+    told: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Another program reads the database meanwhile, and the bot ends; a day later staff hear."""
+    path, number = Path(told.stage.app.db.path), str(told.marco.id)
+    await told.says(told.marco, "borrar mis datos")
+    await told.taps(told.marco, "Salir y borrar mis datos")
+    with closing(sqlite3.connect(path)) as reader:
+        reader.execute("BEGIN")
+        reader.execute("SELECT count(*) FROM log").fetchone()
+        await told.stage.advance(told.stage.clock.now() + timedelta(hours=1))
+        assert number in found(path, number)
+        await told.stage.stop_bot()
+        await told.stage.start_bot()
+        await told.stage.app._audit()
+        await told.stage.settle()
+        assert not any("more than a day ago" in text for text in told.on_desk())
+        await told.to(5, 9)
+        await told.stage.app._audit()
+        await told.stage.settle()
+        assert any("more than a day ago" in text for text in told.on_desk())
+    monkeypatch.setattr(AsyncIOScheduler, "start", Mock(side_effect=InterruptedError))
+    with pytest.raises(InterruptedError):  # at a start it is done before all else
+        await told.stage.app._auditing()
+    assert await told.stage.app.db.read(lambda tx: tx.one("setting", key=ANEW)) is None
+    assert found(path, number, "zanahoria") == {}

@@ -6,6 +6,7 @@ from __future__ import annotations
 import sqlite3
 from collections.abc import Callable
 from contextlib import closing
+from datetime import timedelta
 from pathlib import Path
 from typing import Final
 
@@ -16,6 +17,7 @@ from bot.model.ids import EventId, PatientId, PersonId, SourceId
 from bot.model.observation import Observation
 from bot.records.erasure import Tally
 from bot.records.names import parts_of
+from bot.service import work
 from bot.store.audit import verify
 from bot.store.erase import StillHere
 from bot.store.erase_stranger import StrangerErasure
@@ -105,7 +107,8 @@ async def _invites(acts: Acts) -> User:
     """Of the practice: one is let in, one refused, one never comes, one waits; who was refused."""
     box, people = acts.box, acts.box.stage.standin
     refused = people.user("Refusnik Unoqo", username="zz_refused")
-    for user, label in ((people.user("Ola"), "Yes, let in"), (refused, "No, keep out"),
+    ola = people.user("Ola", username="zz_olaprima")
+    for user, label in ((ola, "Yes, let in"), (refused, "No, keep out"),
                         (people.user("Who Waits"), ""), (None, "")):  # fmt: skip
         await acts.says(f"/staff add {user.name if user else 'Nobody'} staff")
         link = acts.told("Link for").words.split()[-1]
@@ -115,6 +118,8 @@ async def _invites(acts: Acts) -> User:
         if label:
             people.press(acts.who, people.private(acts.who), label, None)
             await box.stage.settle()
+    ola.username = "zz_olasecunda"  # the log has the name that they came with
+    await box.says(ola, "/staff")
     await acts.says("/staff")
     await acts.says("/board")
     out = Effects(EventId(f"message:{acts.who.id}:9"))
@@ -208,6 +213,8 @@ async def test_who_did_all_there_is_to_do_is_found_nowhere(practice: Box) -> Non
     await _cares(acts)
     await _corrects(acts)
     refused = await _invites(acts)
+    second = (await staff_of(box))["Ola"].id
+    await work.audit(box.stage.app.db, box.stage.clock.now() + timedelta(days=31))
     number, path = await _leaves(acts), Path(box.stage.app.db.path)
     assert columns(path, words_of(MEMBER, acts.who)) >= ACTED
     kept = ("phoned", "saw her", "Kim, nurse", "+1 303 555 0107", "yellow pus")
@@ -215,6 +222,9 @@ async def test_who_did_all_there_is_to_do_is_found_nowhere(practice: Box) -> Non
     await _nothing_is_left(box, MEMBER, acts.who, (*kept, "D'Arvillé", "Refusnik Unoqo"))
     await _erase(box, lambda one: one.stranger(refused.id))
     await _nothing_is_left(box, "Refusnik Unoqo", refused, kept)
+    await removes(box, "Ola")
+    await _erase(box, lambda one: one.member(second))
+    assert places(path, "zz_ola") == []
     await box.says(box.marco, "Anne-Lou no vino")
     await box.says(box.marco, "borrar mis datos")
     await box.taps(box.marco, "Salir y borrar mis datos")

@@ -6,6 +6,7 @@ from __future__ import annotations
 import asyncio
 import sqlite3
 from contextlib import closing
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
@@ -115,6 +116,8 @@ async def test_a_stranger_who_never_joined_is_erased(
     people.start(who, canela.last(okafor, "start=").words.split("start=")[1].split()[0])
     await canela.stage.settle()
     await canela.says(canela.ines, "no zanahoria for him, but ate well")
+    later = canela.stage.clock.now() + timedelta(days=31)
+    await work.audit(canela.stage.app.db, later)  # of what they wrote little is left by then
     path, number = Path(canela.stage.app.db.path), str(who.id)
     assert number in found(path, number)
     await canela.stage.stop_bot()

@@ -10,6 +10,7 @@ import sys
 import threading
 import time
 from collections.abc import Callable, Hashable, Iterator
+from functools import partial
 from itertools import count
 from pathlib import Path
 
@@ -18,7 +19,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from bot.service.alert import Trouble
-from bot.service.overseer import STUCK, Overseer, _Watched
+from bot.service.overseer import HELD_CODE, MONOTONIC, STUCK, Overseer, _Watched
 from bot.store.database import Database, StorageTrouble
 from tests.service.test_alert import NOW, Hook, alerting, troubles
 
@@ -158,3 +159,37 @@ with Overseer(look=0.05, tell_within=1) as overseer:
     assert got.returncode == STUCK
     assert b"told" in got.stdout
     assert time.monotonic() - began < 30
+
+
+@pytest.mark.skipif(not MONOTONIC, reason="its clock can be set here: not armed")
+def test_what_holds_the_interpreter_itself_is_ended(tmp_path: Path) -> None:
+    """An expression that is tried in endless ways lets no other thread run: not the overseer's."""
+    program = """
+import re, time
+from bot.service.overseer import Overseer
+
+with Overseer(look=0.05, held=0.5):
+    time.sleep(1)  # it lets go: nothing is wrong
+    print("lives", flush=True)
+    re.match("(a+)+$", "a" * 40 + "b")
+"""
+    got = subprocess.run([sys.executable, "-c", program], capture_output=True, cwd=ROOT, timeout=20)
+    assert got.returncode == HELD_CODE
+    assert got.stdout == b"lives\n"
+    assert b"in match" in got.stderr  # where it stood
+
+
+async def test_what_takes_long_by_its_nature_has_its_bound_too(
+    ended: Ended, tmp_path: Path
+) -> None:
+    free = threading.Event()
+    with Overseer(ended, look=0.02) as overseer:
+        async with Database(tmp_path / "practice.db", durable=False) as db:
+            overseer.watch("the database", db.stands, 0.1)
+            overseer.watch("long work", partial(db.stands, long=True), 0.6)
+            await db.transact(lambda tx: time.sleep(0.3), long=True)
+            assert ended.code is None
+            held = asyncio.create_task(db.transact(lambda tx: free.wait(20), long=True))
+            assert await ended.within(5) == STUCK
+            free.set()
+            await held

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import timedelta
 from pathlib import Path
 from typing import Any
 
@@ -15,6 +16,8 @@ from bot.pictures.opening import PictureError, checksum
 from bot.service import apart
 from bot.service import media as work
 from bot.service.media import verify_media
+from bot.store.database import Tx
+from bot.store.rows import put_due
 from bot.telegram.client import Client
 from tests.pictures.made import data, leg, lit, with_place
 from tests.service.box import Box, at, plan
@@ -313,6 +316,25 @@ async def test_an_album_at_any_other_time_is_thanked_once_and_kept_whole(canela:
     assert len(canela.heard(canela.ines)) == before + 1
     assert [row["state"] for row in await kept(canela)] == ["kept"] * 3
     assert decisions(canela) == []
+
+
+@pytest.mark.begins(1, 12)
+async def test_one_owners_many_pictures_keep_no_other_waiting(canela: Box) -> None:
+    await canela.stage.enrol(plan(patient="Luna", phone="+1 303 555 0109"), "x")
+    app, now = canela.stage.app, canela.stage.clock.now()
+
+    def wait(tx: Tx) -> None:
+        for minute, patient in enumerate([1, 1, 1, 1, 2, 2]):
+            at = now - timedelta(minutes=9 - minute)
+            put_due(tx, f"media:{minute}", "media", at, PatientId(patient), {"media": 90 + minute})
+
+    await app.db.transact(wait)
+    turns: list[int] = []
+    while last := await work.handle_media(
+        app.db, app.practice, app.client, app.shelf, now, turns[-1] if turns else 0
+    ):
+        turns.append(last)
+    assert turns == [1, 2, 1, 2, 1, 1]
 
 
 async def test_a_film_becomes_a_sheet_of_frames_and_does_not_answer_for_the_picture(

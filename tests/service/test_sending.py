@@ -255,6 +255,10 @@ async def test_a_message_that_ends_the_program_each_time_lets_the_others_go_firs
             await recover(db, NOW)
         assert await ready(NOW) == [other]
         assert await ready(NOW + RESTS) == [other, deadly]
+        assert await db.transact(lambda tx: tx.one("outbox_claim", id=deadly))
+        await recover(db, NOW)
+        assert await ready(NOW + RESTS) == [other], "longer each time"
+        assert await ready(NOW + 2 * RESTS) == [other, deadly]
 
 
 async def test_what_we_hold_back_ourselves_is_not_called_stuck(tmp_path: Path) -> None:

@@ -9,10 +9,12 @@ import os
 import resource
 import sqlite3
 from collections.abc import AsyncIterator, Callable
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
 
+from bot.model.chat import Delivered, Delivery, Gone, TryAgain, Uncertain
 from bot.service import work
 from bot.store.database import Database, StorageTrouble
 from bot.store.trouble import Kind
@@ -248,12 +250,19 @@ async def test_what_is_wrong_is_told_by_kind(tmp_path: Path) -> None:
 
 
 async def test_each_home_is_told_once_and_none_is_left_out(canela: Box) -> None:
+    """Told is who has it, or never will: not whoever may have it."""
     watch, told = canela.stage.app.storage, list[int]()
+    answers: dict[int, list[Delivery | None]] = {
+        7: [None], 8: [Uncertain(why="502"), TryAgain(after_seconds=60, why="429")],
+        9: [Gone(why="blocked")],
+    }  # fmt: skip
 
-    async def say(chat: int, text: str) -> None:
+    async def say(chat: int, text: str) -> Delivery:
         told.append(chat)
-        if chat == 7:
-            raise OSError("this one cannot be reached")
+        got = answers[chat].pop(0) if answers.get(chat) else Delivered(message=1)
+        if got is None:
+            raise OSError("no answer")
+        return got
 
     watch._say = say
     now = canela.stage.clock.now()
@@ -262,6 +271,12 @@ async def test_each_home_is_told_once_and_none_is_left_out(canela: Box) -> None:
         for _ in range(4):
             await watch._tell_homes()
     assert told == list(range(1, 451))
+    for seconds, then in ((5, [7, 8]), (10, []), (60, [8]), (60, [])):
+        del told[:]
+        canela.stage.clock.jump(canela.stage.clock.now() + timedelta(seconds=seconds))
+        await watch._tell_homes()
+        assert told == then
+    told = list(range(450))
     watch.unheard([incoming(_update(-5, "group"), now)])
     await watch._tell_homes()
     assert len(told) == 450  # groups hear nothing
@@ -269,6 +284,24 @@ async def test_each_home_is_told_once_and_none_is_left_out(canela: Box) -> None:
     watch.unheard([incoming(_update(3), now)])
     await watch._tell_homes()
     assert told[450:] == [3]
+
+
+async def test_staff_of_whom_nobody_knows_whether_they_were_told_are_told_again(
+    canela: Box,
+) -> None:
+    watch, said = canela.stage.app.storage, list[int]()
+    answers: list[Delivery] = [Uncertain(why="502"), Delivered(message=1)]
+
+    async def say(chat: int, text: str) -> Delivery:
+        said.append(chat)
+        return answers.pop(0)
+
+    watch._say, watch._alarm = say, None
+    full = StorageTrouble(canela.stage.app.db.path, Kind.full, "full")
+    for seconds in (5, 60, 60):
+        await watch._tell(full)
+        canela.stage.clock.jump(canela.stage.clock.now() + timedelta(seconds=seconds))
+    assert said == [canela.desk.id] * 2
 
 
 def _update(chat: int, kind: str = "private") -> dict[str, object]:

@@ -32,4 +32,4 @@ SELECT body, created_at FROM outbox
 WHERE dedupe = :dedupe OR (dedupe > :dedupe || ':late:' AND dedupe < :dedupe || ':late;');
 
 -- name: inbox_of
-SELECT state FROM inbox WHERE update_id = :update_id;
+SELECT received_at FROM inbox WHERE update_id = :update_id;

@@ -31,10 +31,11 @@ UPDATE media SET retake = 1 WHERE id = :id;
 -- name: media_files
 SELECT id, patient_id, path, sha256, bytes FROM media WHERE state = 'kept' ORDER BY id;
 
+-- Each patient in turn, after the one who was last; of each the earliest.
 -- name: due_media
 SELECT key, patient_id, kind, due_at, data, attempts FROM due
 WHERE state = 'waiting' AND due_at <= :now AND kind IN ('media', 'review')
-ORDER BY due_at, key LIMIT 1;
+ORDER BY CASE WHEN patient_id > :last THEN 0 ELSE 1 END, patient_id, due_at, key LIMIT 1;
 
 -- name: review_put
 INSERT INTO review (id, patient_id, line_id, shown_at, body)

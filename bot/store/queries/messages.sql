@@ -3,6 +3,12 @@ INSERT INTO inbox (update_id, body, received_at, lane, turn, urgent)
 VALUES (:update_id, :body, :now, :lane, :turn, :urgent)
 ON CONFLICT (update_id) DO NOTHING;
 
+-- The last number that waits, and the last of all.
+-- name: inbox_last
+SELECT
+  (SELECT max(update_id) FROM inbox WHERE state = 'waiting' AND update_id < :end) AS waits,
+  (SELECT max(update_id) FROM inbox WHERE update_id < :end) AS most;
+
 -- name: inbox_turns
 SELECT (SELECT min(turn) FROM inbox WHERE state = 'waiting') AS now,
   (SELECT max(turn) FROM inbox WHERE state = 'waiting' AND lane = :lane) AS mine;
@@ -36,10 +42,16 @@ UPDATE inbox SET urgent = 0 WHERE update_id = :update_id;
 -- name: inbox_strange
 UPDATE inbox SET strange = 1 WHERE update_id = :update_id;
 
--- name: inbox_forget
-DELETE FROM inbox WHERE update_id IN (
-  SELECT update_id FROM inbox WHERE strange = 1 AND state <> 'waiting' AND received_at < :before
-  ORDER BY received_at LIMIT :most);
+-- name: inbox_strange_past
+SELECT update_id, body FROM inbox
+WHERE strange = 1 AND state <> 'waiting' AND received_at < :before
+ORDER BY received_at LIMIT :most;
+
+-- name: inbox_stays
+UPDATE inbox SET body = :body, error = NULL, strange = 0 WHERE update_id = :update_id;
+
+-- name: inbox_drop
+DELETE FROM inbox WHERE update_id = :update_id;
 
 -- Whether an account is or was of somebody at home or of the practice.
 -- name: account_known
@@ -143,7 +155,7 @@ UPDATE outbox SET state = 'waiting', uncertain = uncertain + 1, error = :error
 WHERE state = 'sending';
 
 -- name: outbox_suspect
-SELECT id FROM outbox WHERE state = 'sending' AND attempts >= :lives;
+SELECT id, attempts FROM outbox WHERE state = 'sending' AND attempts >= :lives;
 
 -- name: outbox_move_chat
 UPDATE outbox SET chat_id = :new, body = :body WHERE id = :id;

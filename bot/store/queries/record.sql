@@ -89,6 +89,10 @@ ORDER BY id;
 SELECT id, at, kind, author, text, data, event, person_id, member_id FROM log WHERE patient_id IS NULL ORDER BY id;
 
 -- Whether trouble was told of already.
+-- Whether an entry is of an update, or tells of its failure.
+-- name: log_of_update
+SELECT 1 AS there FROM log WHERE event IN (:event, :failed) LIMIT 1;
+
 -- name: log_told
 SELECT 1 AS there FROM log WHERE event = :event AND kind = 'failed' LIMIT 1;
 
