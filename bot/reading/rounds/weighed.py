@@ -18,6 +18,7 @@ from bot.model.reading import Context, Doubt, Reading
 from bot.model.urgency import Urgency
 
 from ..focus import NOUNS
+from ..wishes import tells_trouble
 from .beside import Reader
 from .likely import likely
 from .named import ABOUT, SETS, Group, Named, groups, named
@@ -59,8 +60,9 @@ def weighed(text: str, context: Context, whole: Reading, read: Reader) -> Readin
     if twice := [med for med, each in chances.items() if each["twice"] >= TWICE]:
         return _asked(whole, twice)
     open_ = _not_told_by_itself(said, found, context)
+    by_name = frozenset[str]().union(*(one.meds for one in found))
     part = any(one.label in SETS["part"] for one in said)
-    settled = _settled(whole, context, chances, open_, part=part)
+    settled = _settled(whole, context, chances, open_, by_name, part=part)
     return _as_told(text, context, whole, settled, said, found, read)
 
 
@@ -80,7 +82,8 @@ def _asked(whole: Reading, meds: Sequence[str]) -> Reading:
     """The rules read no second dose, the model does: nothing is noted of it before it is asked."""
     left = tuple(
         one for one in whole.observations
-        if one.about != "dose" or (one.med is not None and one.med not in meds)
+        if (one.about, one.value) != ("dose", "given")
+        or (one.med is not None and one.med not in meds)
     )  # fmt: skip
     doubt = Doubt("dose", "doubled", Urgency.same_day)
     asks = [one for one in whole.asks if (one.about, one.value) != (doubt.about, doubt.value)]
@@ -96,6 +99,7 @@ def _settled(
     context: Context,
     chances: Mapping[str, Mapping[str, float]],
     open_: Mapping[str, str],
+    by_name: frozenset[str],
     *,
     part: bool,
 ) -> dict[str, str]:
@@ -104,11 +108,17 @@ def _settled(
     ``part`` is spoken of, nothing else."""
     as_outcome = {value: outcome for outcome, value in _NOTED.items()}
     rules = _by_rules(whole, context)
+    # Beside a trouble nothing that may belong to it is taken back, nor of what is not named.
+    troubled = any(
+        one.about not in ("dose", "request") and tells_trouble(one.about, one.value)
+        for one in whole.observations
+    )
     out: dict[str, str] = {}
     for med, each in chances.items():
         likeliest, chance = max(each.items(), key=lambda pair: pair[1])
         by_rules = as_outcome.get(rules.get(med, ""), "untold")
-        if by_rules == "vomited":
+        denied = by_rules in ("missed", "refused") and (troubled or med not in by_name)
+        if by_rules == "vomited" or denied:
             out[med] = by_rules
             continue
         if whole.round:  # every word accounted for: only what is as good as impossible is not noted
