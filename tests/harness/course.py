@@ -112,9 +112,15 @@ def act(world: World, user: User, rng: Random, mark: str) -> None:
 
 
 def _newest(world: World, user: User) -> Message | None:
+    """The message with buttons that was decided upon last: one that had to be sent again may
+    come after it."""
+    rows = world.rows(
+        "SELECT id, message_id FROM outbox WHERE kind = 'send' AND chat_id = ?", user.id
+    )
+    made = {row["message_id"]: row["id"] for row in rows}
     there = world.people.messages(world.people.private(user))
     mine = [one for one in there if any("callback_data" in b for row in one.buttons for b in row)]
-    return mine[-1] if mine else None
+    return max(mine, key=lambda one: made.get(one.id, 0), default=None)
 
 
 def at_desk(world: World, rng: Random) -> None:
