@@ -99,6 +99,9 @@ def test_of_what_names_none_of_them_the_rules_alone_decide(
          "meloxicam gabapentin famotidine", {"meloxicam": "given", "gabapentin": "given"}),
         ("none of them yet, he's still sleeping. will give them when he's up",
          "cephalexin gabapentin tramadol", {}),
+        # Named twice, and the second time otherwise: nothing is noted as given.
+        ("ya le di el carprofeno. no espera, esa era la gabapentina, el carprofeno todavía no",
+         "carprofen gabapentin", {}),
         ("gave 3/3", "carprofen gabapentin cephalexin",
          {"carprofen": "given", "gabapentin": "given", "cephalexin": "given"}),
     ],

@@ -9,6 +9,7 @@ that may have been given twice is asked about.
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
@@ -35,6 +36,8 @@ NEVER: Final = 0.03
 """Below it, a medicine is not noted as given though the rules account for every word."""
 UNLIKELY: Final = 0.15
 """Below it, what the rules say of a medicine is not noted."""
+LIKELY: Final = 0.75
+"""The same of one that is named again, and noted as given: "gave it ... no wait, not that one"."""
 TWICE: Final = 0.3
 """From this chance on, it is asked whether a dose was given twice."""
 _NOTED: Final = {"given": "given", "refused": "refused", "missed": "missed",
@@ -69,7 +72,9 @@ def weighed(text: str, context: Context, whole: Reading, read: Reader) -> Readin
     open_ = _not_told_by_itself(said, found, context)
     by_name = frozenset[str]().union(*(one.meds for one in found))
     part = any(one.label in SETS["part"] for one in said)
-    settled = _settled(whole, context, chances, open_, by_name, part=part)
+    often = Counter(med for one in found for med in one.meds)
+    again = frozenset(med for med, times in often.items() if times > 1)
+    settled = _settled(whole, context, chances, open_, by_name, again, part=part)
     return _as_told(text, context, whole, settled, said, found, read)
 
 
@@ -125,12 +130,13 @@ def _settled(
     chances: Mapping[str, Mapping[str, float]],
     open_: Mapping[str, str],
     by_name: frozenset[str],
+    again: frozenset[str],
     *,
     part: bool,
 ) -> dict[str, str]:
     """What has become of each: what the model is sure of, else what the rules say unless it is
     unlikely; ``open`` where it is neither. That it was not given is believed sooner, and where a
-    ``part`` is spoken of, nothing else."""
+    ``part`` is spoken of, nothing else. ``again``: those named more than once."""
     as_outcome = {value: outcome for outcome, value in _NOTED.items()}
     rules = _by_rules(whole, context, by_name)
     # Beside a trouble nothing that may belong to it is taken back, nor of what is not named.
@@ -163,7 +169,8 @@ def _settled(
         if chance >= least and not (given and part and med not in whole_ones) and not from_beside:
             out[med] = likeliest
         else:
-            out[med] = by_rules if each[by_rules] >= UNLIKELY else "open"
+            kept = LIKELY if med in again and by_rules == "given" else UNLIKELY
+            out[med] = by_rules if each[by_rules] >= kept else "open"
     return out
 
 
