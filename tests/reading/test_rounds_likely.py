@@ -15,8 +15,8 @@ from bot.teaching.rounds import Telling, digest, in_file, tellings
 TESTS = Path(__file__).parents[1]
 NOTED = {"given": "given", "refused": "refused", "missed": "missed", "vomited": "vomited_up"}
 TOO_MUCH = {("dose", "doubled"), ("swallowed", "medicine_overdose")}
-LEAST = {"kept-plain.jsonl": 0.73, "kept-odd.jsonl": 0.54}
-MOST_FALSE = {"kept-plain.jsonl": 0.07, "kept-odd.jsonl": 0.06}
+LEAST = {"kept-plain.jsonl": 0.8, "kept-odd.jsonl": 0.62, "kept-third.jsonl": 0.7}
+MOST_FALSE = {"kept-plain.jsonl": 0.055, "kept-odd.jsonl": 0.045, "kept-third.jsonl": 0.07}
 """Told as given and noted otherwise than it is: of all tellings. May only fall."""
 
 
@@ -72,6 +72,7 @@ def test_what_was_told_is_noted_more_often_than_by_rules_alone(name: str) -> Non
         ("volvió a pasar", ("carprofen", "gabapentin")),
         ("20", ("carprofen", "gabapentin")),
         ("gave two of them", ("carprofen", "gabapentin", "cephalexin")),
+        ("he took 2 ate all his dinner", ("carprofen", "gabapentin", "cephalexin")),
     ],
 )
 def test_of_what_names_none_of_them_the_rules_alone_decide(
@@ -79,6 +80,44 @@ def test_of_what_names_none_of_them_the_rules_alone_decide(
 ) -> None:
     telling = Telling(words, "en", due, {})
     assert read(words, telling.context) == by_rules(words, telling.context)
+
+
+@pytest.mark.parametrize(
+    ("words", "due", "told"),
+    [
+        # What the rules say of no medicine by name is of the one that is named.
+        ("me equivoqué, la gabapentina todavía no", "carprofen gabapentin",
+         {"gabapentin": "missed"}),
+        # A dose of last night that was given now was given.
+        ("acabo de darle el carprofeno que olvidé anoche", "carprofen gabapentin",
+         {"carprofen": "given"}),
+        # A kind is one of those that were due, and told once.
+        ("i did the gabapentin and tom did the antibiotic", "gabapentin cephalexin",
+         {"gabapentin": "given", "cephalexin": "given"}),
+        # A half is of the one that it is told of.
+        ("Liquid and capsule fine. Famotidine, only got a half of it in.",
+         "meloxicam gabapentin famotidine", {"meloxicam": "given", "gabapentin": "given"}),
+        ("none of them yet, he's still sleeping. will give them when he's up",
+         "cephalexin gabapentin tramadol", {}),
+        # Named twice, and the second time otherwise: nothing is noted as given.
+        ("ya le di el carprofeno. no espera, esa era la gabapentina, el carprofeno todavía no",
+         "carprofen gabapentin", {}),
+        ("gave 3/3", "carprofen gabapentin cephalexin",
+         {"carprofen": "given", "gabapentin": "given", "cephalexin": "given"}),
+    ],
+)  # fmt: skip
+def test_each_medicine_is_told_of_by_its_own_words(
+    words: str, due: str, told: dict[str, str]
+) -> None:
+    telling = Telling(words, "en", tuple(due.split()), {})
+    assert _noted(read(words, telling.context), telling) == told
+
+
+@pytest.mark.parametrize("words", ["2/3 done", "gave 2/3", "le di 2/3"])
+def test_so_many_of_those_due_are_no_part_of_one(words: str) -> None:
+    telling = Telling(words, "en", ("carprofen", "gabapentin", "cephalexin"), {})
+    read_as = [(one.about, one.med, one.count) for one in read(words, telling.context).observations]
+    assert read_as == [("dose", None, 2)]
 
 
 def test_the_shipped_model_was_taught_from_the_tellings_as_they_are() -> None:

@@ -167,10 +167,15 @@ class _Reader:
         return int(found[0]), found[1]
 
     def _number(self, at: int) -> tuple[Named | None, int] | None:
+        due = len(self.due)
+        written = self.text[self.tokens[at].start : self.tokens[at].end].split("/")
+        if len(written) == _TWO and written[1] == str(due) and written[0].isdecimal() and due > 1:
+            some = int(written[0][:2])  # "3/3" of three, and no one
+            return (_so_many(some, due), 1) if 0 < some <= due else None
         found = self._figure(at)
         if found is None:
             return None
-        (number, size), due = found, len(self.due)
+        number, size = found
         end, behind = at + size, self._word(at + size)
         of = self._of_so_many(end)
         if of is not None and of[0] == due > 1 and number <= due:

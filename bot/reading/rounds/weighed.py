@@ -8,6 +8,8 @@ that may have been given twice is asked about.
 
 from __future__ import annotations
 
+import re
+from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from itertools import pairwise
@@ -24,14 +26,18 @@ from .likely import likely
 from .named import ABOUT, SETS, Group, Named, groups, named
 
 MOST_WORDS: Final = 80
-SURE: Final = 0.9
+SURE: Final = 0.7
 """From this chance of its outcome on, a medicine's telling is believed without the rules."""
-CERTAIN: Final = 0.96
+CERTAIN: Final = 0.9
 """The same of what was given, where the rules do not say so."""
+BEYOND_DOUBT: Final = 0.97
+"""The same where the rules account for every word, or a part of some other is told of."""
 NEVER: Final = 0.03
 """Below it, a medicine is not noted as given though the rules account for every word."""
 UNLIKELY: Final = 0.15
 """Below it, what the rules say of a medicine is not noted."""
+LIKELY: Final = 0.75
+"""The same of one that is named again, and noted as given: "gave it ... no wait, not that one"."""
 TWICE: Final = 0.3
 """From this chance on, it is asked whether a dose was given twice."""
 _NOTED: Final = {"given": "given", "refused": "refused", "missed": "missed",
@@ -50,11 +56,15 @@ def weighed(text: str, context: Context, whole: Reading, read: Reader) -> Readin
     if any(one.kind == "beyond" for one in said) or not any(one.isalpha() for one in text):
         return whole
     found = groups(said)
-    if any(one.about == "dose" and _so_many(one, context) for one in whole.observations):
-        return whole  # and of which is asked
     kinds = {one.kind for one in found}
+    if kinds == {"some"} and (part_of := _fraction(text, context)):
+        return _so_many_given(whole, *part_of)
+    fewer = kinds != {"all"} or any(one.label[1:-1].isdecimal() for one in said)
+    if fewer and any(_so_many(one, context) for one in whole.observations):
+        return whole  # and of which is asked; "3/3" is no third
     by_rules = any(one.about == "dose" for one in whole.observations)
-    if not kinds & _OF_DOSES or not ("meds" in kinds or by_rules or context.asked == "dose"):
+    of_meds = "meds" in kinds or (not whole.asks and any(one.label == "<noun>" for one in said))
+    if not kinds & _OF_DOSES or not (of_meds or by_rules or context.asked == "dose"):
         return whole  # "not given", "all gone": what of, is not said
     chances = likely(said, found, whole, context)
     if twice := [med for med, each in chances.items() if each["twice"] >= TWICE]:
@@ -62,12 +72,32 @@ def weighed(text: str, context: Context, whole: Reading, read: Reader) -> Readin
     open_ = _not_told_by_itself(said, found, context)
     by_name = frozenset[str]().union(*(one.meds for one in found))
     part = any(one.label in SETS["part"] for one in said)
-    settled = _settled(whole, context, chances, open_, by_name, part=part)
+    often = Counter(med for one in found for med in one.meds)
+    again = frozenset(med for med, times in often.items() if times > 1)
+    settled = _settled(whole, context, chances, open_, by_name, again, part=part)
     return _as_told(text, context, whole, settled, said, found, read)
 
 
+def _fraction(text: str, context: Context) -> tuple[int, tuple[int, int]] | None:
+    """How many of those that were due "2/3" is, and where it stands."""
+    found = re.search(rf"(?<![\d/.,])([1-9])/{len(context.due)}(?![\d/])", text)
+    if found is None or int(found[1]) >= len(context.due):
+        return None
+    return int(found[1]), found.span()
+
+
+def _so_many_given(whole: Reading, number: int, span: tuple[int, int]) -> Reading:
+    """Where the rules read a dose given, it is so many, and which is asked: no part of one."""
+    given = ("dose", "given")
+    if not any((one.about, one.value) == given and one.med is None for one in whole.observations):
+        return whole
+    others = (one for one in whole.observations if one.about != "dose")
+    some = Observation(*given, count=number, span=span)
+    return replace(whole, observations=(some, *others), round=True)
+
+
 def _so_many(one: Observation, context: Context) -> bool:
-    return one.med is None and one.count not in (None, len(context.due))
+    return one.about == "dose" and one.med is None and one.count not in (None, len(context.due))
 
 
 def _alarms(whole: Reading) -> bool:
@@ -100,37 +130,47 @@ def _settled(
     chances: Mapping[str, Mapping[str, float]],
     open_: Mapping[str, str],
     by_name: frozenset[str],
+    again: frozenset[str],
     *,
     part: bool,
 ) -> dict[str, str]:
     """What has become of each: what the model is sure of, else what the rules say unless it is
     unlikely; ``open`` where it is neither. That it was not given is believed sooner, and where a
-    ``part`` is spoken of, nothing else."""
+    ``part`` is spoken of, nothing else. ``again``: those named more than once."""
     as_outcome = {value: outcome for outcome, value in _NOTED.items()}
-    rules = _by_rules(whole, context)
+    rules = _by_rules(whole, context, by_name)
     # Beside a trouble nothing that may belong to it is taken back, nor of what is not named.
     troubled = any(
         one.about not in ("dose", "request") and tells_trouble(one.about, one.value)
         for one in whole.observations
     )
+    # What is told of a part is of another medicine than these.
+    halves = {med for med, each in chances.items() if each["half"] >= SURE}
+    whole_ones = by_name - halves if halves else frozenset[str]()
     out: dict[str, str] = {}
     for med, each in chances.items():
         likeliest, chance = max(each.items(), key=lambda pair: pair[1])
         by_rules = as_outcome.get(rules.get(med, ""), "untold")
-        denied = by_rules in ("missed", "refused") and (troubled or med not in by_name)
+        denied = by_rules in ("missed", "refused") and (
+            troubled or likeliest == "untold" or (med not in by_name and likeliest != "later")
+        )
         if by_rules == "vomited" or denied:
             out[med] = by_rules
             continue
-        if whole.round:  # every word accounted for: only what is as good as impossible is not noted
+        if whole.round and (chance < BEYOND_DOUBT or by_rules != "untold"):
+            # Every word is accounted for: only what is as good as impossible is not noted.
             out[med] = by_rules if by_rules != "given" or each[by_rules] >= NEVER else "open"
             continue
         given = likeliest == "given" and by_rules != "given"
-        least = CERTAIN if given else SURE
+        # A dose that was given and is noted as not given may be given twice.
+        otherwise = given or (by_rules == "given" and likeliest != "given")
+        least = BEYOND_DOUBT if given and part else CERTAIN if otherwise else SURE
         from_beside = open_.get(med) in ("any", "given" if given else "not given")
-        if chance >= least and not (given and part) and not from_beside:
+        if chance >= least and not (given and part and med not in whole_ones) and not from_beside:
             out[med] = likeliest
         else:
-            out[med] = by_rules if each[by_rules] >= UNLIKELY else "open"
+            kept = LIKELY if med in again and by_rules == "given" else UNLIKELY
+            out[med] = by_rules if each[by_rules] >= kept else "open"
     return out
 
 
@@ -176,11 +216,14 @@ def _as_told(
     """What is settled of each, with the hours that the rules read."""
     noted = {med: _NOTED[value] for med, value in settled.items() if value in _NOTED}
     counted = any(one.about == "dose" and one.count for one in whole.observations)
-    if (whole.round or not counted) and noted == _by_rules(whole, context):
+    fewer = any(_so_many(one, context) for one in whole.observations)
+    if (whole.round or not counted) and not fewer and noted == _by_rules(whole, context):
         return whole
+    kinds = {kind for one in context.due for kind in one.called}
     others = tuple(
         one for one in whole.observations
-        if one.about != "dose" or (one.med is not None and one.med not in settled)
+        if one.about != "dose"
+        or (one.med is not None and one.med not in settled and one.med not in kinds)
     )  # fmt: skip
     hours = {one.at for one in whole.observations if one.about == "dose" and one.at}
     spans = {one.med: one for one in whole.observations if one.about == "dose"}
@@ -210,8 +253,10 @@ def _as_told(
     )
 
 
-def _by_rules(whole: Reading, context: Context) -> dict[str, str]:
-    """What the rules note of each."""
+def _by_rules(
+    whole: Reading, context: Context, by_name: frozenset[str] = frozenset()
+) -> dict[str, str]:  # fmt: skip
+    """What the rules note of each. What was not given is one of those ``by_name``, if any are."""
     out: dict[str, str] = {}
     for one in whole.observations:
         if one.about != "dose":
@@ -219,7 +264,9 @@ def _by_rules(whole: Reading, context: Context) -> dict[str, str]:
         if one.med is not None:
             out[one.med] = one.value
         else:
-            out |= dict.fromkeys((each.med for each in context.due), one.value)
+            every = [each.med for each in context.due]
+            named_ = [med for med in every if med in by_name and one.value != "given"]
+            out |= dict.fromkeys(named_ or every, one.value)
     return out
 
 
