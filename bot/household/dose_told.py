@@ -228,7 +228,11 @@ def dose_told(
         return True
     if seen.value == "given":
         if line.state == "answered" and line.choice == "given":
-            twice.ask_same(ctx, out, chart, person, line, at)
+            timed = seen.at is not None
+            if twice.is_theirs(line, person, follows.text, at, moment, timed=timed):
+                follows.tell.append(twice.witnessed(ctx, out, chart, person, line, at))
+            else:
+                twice.ask_same(ctx, out, chart, person, line, at)
             return False
         follows.mark(line, "given", person, at)
         follows.given(ctx, out, chart, line.item.med, at, lang, line)

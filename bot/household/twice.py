@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import replace
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 
 from bot.cases.cases import Said
 from bot.cases.noting import advice_for, keep, purpose_of, take_note
@@ -32,6 +32,44 @@ _SECOND = re.compile(
     r"^\W*((yes|s[ií])\W+)?(a\s+|una\s+)?(second( one| dose)?|segunda( dosis)?)( was given)?\W*$",
     re.IGNORECASE,
 )
+
+_ONCE_MORE = re.compile(
+    r"\b(again|second|another|more|twice|too|also|otr[oa]s?|m[aá]s|segunda|tambi[eé]n"
+    r"|de nuevo|nuevamente|double|doble)\b",
+    re.IGNORECASE,
+)
+"""Beside these words it may have been one more."""
+_GAVE = (
+    r"(?:\W+(?:already|just|has|had|was|ya|le|se|la|las|lo|los|ha|hab[ií]a|acaba|de|says|said|dice"
+    r"|dijo|that|que|she|he)){0,4}\W+(?:did|gave|given|dio|dado|dando|puso|dar)\b"
+)
+_SAME_HOUR = timedelta(minutes=90)
+"""So far apart two people may tell the hour of one dose."""
+_LATELY = timedelta(hours=4)
+"""After this long "Dani did her meds" may mean those of the next hour."""
+
+
+def is_theirs(
+    line: Line, person: Person, text: str, at: datetime, now: datetime, *, timed: bool
+) -> bool:
+    """Whether this tells only of the dose as another of the household told of it: "Dani did her
+    meds" is the one that Dani noted. ``at`` is when it was given, if a clock time was told."""
+    if not line.by or line.at is None or line.person == person.id or _ONCE_MORE.search(text):
+        return False
+    name = re.escape(line.by)
+    if not re.search(rf"\b{name}{_GAVE}|\b(?:by|por|dio|gave)\s+{name}\b", text, re.IGNORECASE):
+        return False
+    return abs(at - line.at) <= _SAME_HOUR if timed else now - line.at <= _LATELY
+
+
+def witnessed(
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, line: Line, at: datetime
+) -> str:
+    """Keep that one more person tells of this dose, and what to say of it."""
+    _witness(ctx, out, chart, person, line, at)
+    given = clock(chart.local(line.at)) if line.at else ""
+    by, med = line.by or "", line.item.med or ""
+    return ctx.words.say("dose_told_by_both", person.lang, by=by, med=med, at=given)
 
 
 def ask_same(
@@ -107,7 +145,7 @@ def same_dose(
         told = ctx.conversation.find(SameDose, _key(line_id, person))
         at = datetime.fromtimestamp(told.minute * 60, UTC) if told else line.at or ctx.now
         if line.choice == "given":
-            _same(ctx, out, event, person, chart, line, at)
+            _same(ctx, out, person, chart, line, at)
         else:
             _this_one(ctx, out, event, person, chart, line, at)
         return True
@@ -115,20 +153,24 @@ def same_dose(
 
 
 def _same(
-    ctx: AtHome, out: Effects, event: Incoming, person: Person, chart: Chart, line: Line,
-    at: datetime,
-) -> None:  # fmt: skip
+    ctx: AtHome, out: Effects, person: Person, chart: Chart, line: Line, at: datetime
+) -> None:
     """One dose, and two people who tell of it: it stands as long as one of them says so."""
     given = clock(chart.local(line.at)) if line.at else ""
     text = ctx.words.say("dose_same_noted", person.lang, at=given)
     out.add(Entry("tapped", person.name, text, chart.id))
+    _witness(ctx, out, chart, person, line, at)
+    out.tell(person, Purpose.answer, text, patient=chart.id)
+
+
+def _witness(
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, line: Line, at: datetime
+) -> None:
     if line.person != person.id:
         seen = Observation("dose", "given", med=line.item.med, at=clock(chart.local(at)))
-        source = witness_source(line.id, event.update)
-        day = chart.day(ctx.now)
+        source = witness_source(line.id, ctx.incoming.update)
         out.add(Heard(chart.id))
-        keep(ctx, out, Note(chart.id, seen, day, source, person.name, person.id))
-    out.tell(person, Purpose.answer, text, patient=chart.id)
+        keep(ctx, out, Note(chart.id, seen, chart.day(ctx.now), source, person.name, person.id))
 
 
 def _this_one(

@@ -14,6 +14,7 @@ from __future__ import annotations
 
 import argparse
 import asyncio
+import re
 import sys
 import tempfile
 import time
@@ -43,8 +44,15 @@ def _say(text: str) -> None:
 
 
 def _told(what: list[str]) -> bool:
-    for one in what[:40]:
-        _say(f"  DOES NOT HOLD: {one[:1500]}")
+    """Whether nothing is wrong; a few of each kind are shown, and how many there are."""
+    kinds: dict[str, list[str]] = {}
+    for one in what:
+        kinds.setdefault(re.sub(r"-?\d+", "N", one)[:40], []).append(one)
+    for same in kinds.values():
+        for one in same[:8]:
+            _say(f"  DOES NOT HOLD: {one[:1500]}")
+        if len(same) > 8:
+            _say(f"  DOES NOT HOLD: {len(same) - 8} more like the last")
     return not what
 
 
