@@ -81,13 +81,17 @@ async def handle_update(db: Database, practice: Practice, now: datetime) -> bool
 
 def _unread(tx: Tx, practice: Practice, row: Row, key: str, why: str, now: datetime) -> None:
     """Even telling what it was failed, or never came to an end: it is not looked into again. Staff
-    hear from whose home it was, or from which of their own chats, and the next one has its turn."""
+    hear from whose home it was, or from which of their own chats, and the next one has its turn.
+    Of a stranger's only the number is kept: nobody can look who is spoken of in it."""
     ended(tx, key)
-    tx.run("inbox_mark", update_id=row["update_id"], state="failed", error=why, strange=0)
-    if who := _of_lane(tx, row["lane"]):
-        text = practice.words.say(who[0], practice.clinic.language, name=who[1])
-        grave = bool(row["urgent"])
-        _tell_staff(tx, practice, f"failed:{row['update_id']}", text, why, now, urgent=grave)
+    number, who = row["update_id"], _of_lane(tx, row["lane"])
+    tx.run("inbox_mark", update_id=number, state="failed", error=why, strange=int(who is None))
+    if who is None:
+        tx.run("inbox_words", update_id=number, body=f'{{"update_id":{number}}}')
+        return
+    text = practice.words.say(who[0], practice.clinic.language, name=who[1])
+    grave = bool(row["urgent"])
+    _tell_staff(tx, practice, f"failed:{number}", text, why, now, urgent=grave)
 
 
 def _of_lane(tx: Tx, lane: str) -> tuple[str, str] | None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import asyncio
 import contextlib
+import json
 import threading
 import time
 from collections.abc import Callable
@@ -110,10 +111,16 @@ async def test_where_telling_ends_the_process_too_staff_hear_from_whose_home_it_
 ) -> None:
     where = lambda raw, received: DEADLY in str(raw)  # noqa: E731
     monkeypatch.setattr(work, "incoming", _deadly(incoming, where))
-    await _arrive(canela, (canela.ines, DEADLY), (canela.ines, BLOOD))
+    stranger = canela.stage.standin.user("Rude Name")
+    await _arrive(canela, (stranger, DEADLY), (canela.ines, DEADLY), (canela.ines, BLOOD))
     await _lives(canela)
     assert "EMERGENCY" in canela.case("EMERGENCY").words
+    assert sum("could not even read it" in one for one in canela.on_desk()) == 1
     assert any("from the household of Canela" in one for one in canela.on_desk())
+    rows = await canela.stage.app.db.read(lambda tx: tx.all("erase_inbox", after=0, most=99))
+    words = {one["update_id"]: len(json.loads(one["body"])) for one in rows}
+    assert words[800_000_200] == 1, "of a stranger's only the number is kept"
+    assert words[800_000_201] > 1
 
 
 @pytest.mark.begins(1, 12)
