@@ -110,7 +110,8 @@ class World:
     def waiting(self) -> list[str]:
         """What is not done yet, the first of each kind."""
         updates = self.people.chats.updates
-        found = [f"not fetched: {len(updates.pending)}"]
+        found = [f"the process {'runs' if self.bot.running else 'has ended by itself'}",
+                 f"not fetched: {len(updates.pending)}"]  # fmt: skip
         for table, due, states in (
             ("inbox", "received_at", "'waiting'"), ("outbox", "due_at", "'waiting', 'sending'"),
             ("due", "due_at", "'waiting'"),
