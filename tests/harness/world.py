@@ -110,8 +110,9 @@ class World:
     def waiting(self) -> list[str]:
         """What is not done yet, the first of each kind."""
         updates = self.people.chats.updates
-        found = [f"the process {'runs' if self.bot.running else 'has ended by itself'}",
-                 f"not fetched: {len(updates.pending)}"]  # fmt: skip
+        code = self.bot.gone() if self.bot.process else None
+        ended = "the process runs" if code is None else f"the process has ended with {code}"
+        found = [ended, f"not fetched: {len(updates.pending)}"]
         for table, due, states in (
             ("inbox", "received_at", "'waiting'"), ("outbox", "due_at", "'waiting', 'sending'"),
             ("due", "due_at", "'waiting'"),
