@@ -21,7 +21,7 @@ from bot.dosing.dosing import (
     served,
 )
 from bot.household import clarify, late, twice
-from bot.household.not_given import not_given
+from bot.household.not_given import given_after_all, not_given
 from bot.household.reading_context import wall_time
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.chat import Incoming
@@ -234,6 +234,8 @@ def dose_told(
             else:
                 twice.ask_same(ctx, out, chart, person, line, at)
             return False
+        if line.choice == "missed":
+            follows.tell += given_after_all(ctx, out, chart, person, line)
         follows.mark(line, "given", person, at)
         follows.given(ctx, out, chart, line.item.med, at, lang, line)
     elif seen.value == "missed" and line.choice == "given":

@@ -90,6 +90,20 @@ def _taken_back(ctx: AtHome, out: Effects, chart: Chart, person: Person, line: L
     return [" ".join(parts)]
 
 
+def given_after_all(
+    ctx: AtHome, out: Effects, chart: Chart, person: Person, line: Line
+) -> list[str]:
+    """The dose that was told as not given was: whoever told so did not know, or it came later.
+    What is said of it."""
+    source = line.source or SourceId("")
+    for noted in chart.history:
+        told = (noted.observation.about, noted.observation.value, noted.observation.med)
+        if chart.sources[noted.id][0] == source and told == ("dose", "missed", line.item.med):
+            out.add(Correct(chart.id, noted.id))
+    withdrawn = tell_of_withdrawal(ctx, out, chart, Said(person.name, "", source), undone=True)
+    return [ctx.words.say("undone_case", person.lang)] if withdrawn else []
+
+
 def _asked(
     ctx: AtHome, out: Effects, chart: Chart, person: Person, line: Line
 ) -> tuple[list[str], list[Finding]]:

@@ -38,6 +38,7 @@ from bot.household.doubtful import alarming
 from bot.household.emergency import emergency_buttons
 from bot.household.expected import answer_question
 from bot.household.may_i import known_answer, without_question
+from bot.household.meant_another import meant_another
 from bot.household.not_given import ANY, may_be_meant
 from bot.household.reading_context import context_for
 from bot.household.sheet import to_do
@@ -106,6 +107,7 @@ def reply(ctx: AtHome, out: Effects, chart: Chart, person: Person, words: OwnWor
         reading = replace(reading, observations=_of_now(chart, reading.observations))
     reading = asked_not_told(chart, text, reading)
     reading = told_given(chart, person, text, reading, moment)
+    reading = meant_another(chart, person, text, reading, moment)
     waits = waiting_doses(chart, sheet, moment)
     reading = too_much(chart, waits, text, counted(text, reading))
     reading = still_to_do(sheet, text, reading)

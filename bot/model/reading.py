@@ -52,13 +52,15 @@ class Doubt:
     ``about`` and ``value`` as in the vocabulary, ``urgency`` what it would be if it is so.
     ``alarmed``: the grammar reads it and the statistical reader is sure that nothing is
     wrong; then staff are paged as for any alarm, told that it is doubtful, and the owner is
-    asked. Else the grammar does not read it, and only the answer raises it.
+    asked. Else the grammar does not read it, and only the answer raises it. ``faint``: only
+    suspected, and not much: left where a model that knows more of the matter sees nothing.
     """
 
     about: str
     value: str
     urgency: Urgency
     alarmed: bool = False
+    faint: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -54,6 +54,9 @@ LEFT_UNREAD = 3
 nothing is asked that is not clear: it would ask about words that are accounted for."""
 CLEAR = 0.6
 """Below this chance of the likeliest matter by itself."""
+FAINT = 0.4
+FAINT_EMERGENCY = 0.65
+"""Below these chances of the matter by itself, and of an emergency, the suspicion is faint."""
 _GIVEN = {("swallowed", "medicine_overdose"), ("swallowed", "human_medicine")}
 """What the model takes "gave her pills" for; not where every word is accounted for."""
 _ONLY_ASKED = ("life", "dose", "swallowed")
@@ -202,7 +205,8 @@ def combined(
     reasons = reading.reasons
     suspected = None if few else _suspected(reading, suspicion, context)
     if suspected is not None:
-        doubts.append(suspected)
+        faint = suspicion.emergency < FAINT_EMERGENCY and suspicion.alone < FAINT
+        doubts.append(replace(suspected, faint=faint))
         reasons += (f"the second reader suspects {suspected.about}: {suspected.value}",)
     else:
         doubts += _not_counted(reading, suspicion, context)

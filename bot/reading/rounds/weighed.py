@@ -24,6 +24,7 @@ from ..wishes import tells_trouble
 from .beside import Reader
 from .likely import likely
 from .named import ABOUT, SETS, Group, Named, groups, named
+from .words import SETS as ROUND_WORDS
 
 MOST_WORDS: Final = 80
 SURE: Final = 0.7
@@ -40,6 +41,9 @@ LIKELY: Final = 0.75
 """The same of one that is named again, and noted as given: "gave it ... no wait, not that one"."""
 TWICE: Final = 0.3
 """From this chance on, it is asked whether a dose was given twice."""
+NO_SECOND: Final = 0.02
+"""Below this chance of each, it is not asked on a faint suspicion whether it was too much: the
+model that knows all replies has it of "him: carprofen, me: gabapentin"."""
 _NOTED: Final = {"given": "given", "refused": "refused", "missed": "missed",
                  "vomited": "vomited_up"}  # fmt: skip
 _OF_DOSES: Final = frozenset(("meds", "all", "some", "none"))
@@ -48,27 +52,35 @@ _STOP: Final = 3
 
 def weighed(text: str, context: Context, whole: Reading, read: Reader) -> Reading:
     """The reading by rules, with what is likely of each medicine that was due. Pure."""
-    if not context.due or whole.unsettled or _alarms(whole):
+    if not context.due or whole.unsettled:
         return whole
     said = named(text, context)
     if not 0 < len(said) <= MOST_WORDS:
         return whole
+    as_read = whole
+    if _alarms(whole):
+        apart = _each_another(whole, said)
+        if apart is None:
+            return whole
+        whole = apart
     if any(one.kind == "beyond" for one in said) or not any(one.isalpha() for one in text):
-        return whole
+        return as_read
     found = groups(said)
     kinds = {one.kind for one in found}
     if kinds == {"some"} and (part_of := _fraction(text, context)):
         return _so_many_given(whole, *part_of)
     fewer = kinds != {"all"} or any(one.label[1:-1].isdecimal() for one in said)
     if fewer and any(_so_many(one, context) for one in whole.observations):
-        return whole  # and of which is asked; "3/3" is no third
+        return as_read  # and of which is asked; "3/3" is no third
     by_rules = any(one.about == "dose" for one in whole.observations)
     of_meds = "meds" in kinds or (not whole.asks and any(one.label == "<noun>" for one in said))
     if not kinds & _OF_DOSES or not (of_meds or by_rules or context.asked == "dose"):
-        return whole  # "not given", "all gone": what of, is not said
+        return as_read  # "not given", "all gone": what of, is not said
     chances = likely(said, found, whole, context)
+    if max(each["twice"] for each in chances.values()) < NO_SECOND:
+        whole = _once_each(whole, said, context)
     if twice := [med for med, each in chances.items() if each["twice"] >= TWICE]:
-        return _asked(whole, twice)
+        return as_read if _alarms(as_read) else _asked(whole, twice)
     open_ = _not_told_by_itself(said, found, context)
     by_name = frozenset[str]().union(*(one.meds for one in found))
     part = any(one.label in SETS["part"] for one in said)
@@ -102,10 +114,41 @@ def _so_many(one: Observation, context: Context) -> bool:
 
 def _alarms(whole: Reading) -> bool:
     """Whether too much was given, or may have been."""
-    return any(
-        one.about == "swallowed" or (one.about, one.value) == ("dose", "doubled")
-        for one in whole.observations
+    return any(map(_is_too_much, whole.observations))
+
+
+def _once_each(whole: Reading, said: Sequence[Named], context: Context) -> Reading:
+    """Without the faint suspicion of too much, where no number stands but of those due."""
+    figures = (int(figure) for one in said if (figure := one.label[1:-1]).isdecimal())
+    if any(one.label == "<number>" for one in said) or any(x > len(context.due) for x in figures):
+        return whole
+    asks = tuple(
+        one for one in whole.asks if not (one.faint and (one.about, one.value) in _TOO_MUCH)
     )
+    return whole if asks == whole.asks else replace(whole, asks=asks)
+
+
+_TOO_MUCH: Final = {("swallowed", "medicine_overdose"), ("dose", "doubled")}
+
+
+def _each_another(whole: Reading, said: Sequence[Named]) -> Reading | None:
+    """Without the second dose that the rules read where two people gave something, where what each
+    gave is another medicine: "my husband the capsule and I the syrup". None where it may be one."""
+    over = [one for one in whole.observations if _is_too_much(one)]
+    if any(one.about != "dose" for one in over) or any(one.label == "<number>" for one in said):
+        return None
+    more = ROUND_WORDS["more"] | ROUND_WORDS["doubling"]
+    if not more.isdisjoint(one.label for one in said):
+        return None
+    given = [med for one in groups(said) if one.kind == "meds" for med in sorted(one.meds)]
+    if len(given) < 2 or len(set(given)) < len(given):
+        return None
+    rest = tuple(one for one in whole.observations if one not in over)
+    return replace(whole, observations=rest, understood=False)
+
+
+def _is_too_much(one: Observation) -> bool:
+    return one.about == "swallowed" or (one.about, one.value) == ("dose", "doubled")
 
 
 def _asked(whole: Reading, meds: Sequence[str]) -> Reading:
@@ -217,7 +260,10 @@ def _as_told(
     noted = {med: _NOTED[value] for med, value in settled.items() if value in _NOTED}
     counted = any(one.about == "dose" and one.count for one in whole.observations)
     fewer = any(_so_many(one, context) for one in whole.observations)
-    if (whole.round or not counted) and not fewer and noted == _by_rules(whole, context):
+    told_of = {one.med for one in whole.observations if one.about == "dose"}
+    mixed = None in told_of and len(told_of) > 1  # one by name, and who knows which
+    counted = counted and not whole.round
+    if not (counted or fewer or mixed) and noted == _by_rules(whole, context):
         return whole
     kinds = {kind for one in context.due for kind in one.called}
     others = tuple(
