@@ -11,7 +11,7 @@ from datetime import datetime
 from pathlib import Path
 
 from bot.protocol.settings import load_clinic
-from bot.service.away import RESTORED
+from bot.service.away import BACK, RESTORED
 from bot.service.clock import SystemClock
 from bot.service.practice import open_practice
 from bot.store.archive import CLINIC as SETTINGS
@@ -164,6 +164,7 @@ async def _sealed(database: Path, contents: Contents, now: datetime) -> Verified
         found = verify(tx, "", Shelf(database), lambda done: None)
         for key in (RESTORED, LAST_COPY):
             tx.run("setting_put", key=key, value=stamp(contents.made))
+        tx.run("setting_drop", key=BACK)  # that it ran again was before the copy
         made = contents.made.isoformat()
         text = f"records put back from a copy of {made}"
         data: dict[str, object] = {"made": made}

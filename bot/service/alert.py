@@ -43,6 +43,8 @@ class Trouble(StrEnum):
 
     trial = "trial"
     part_again = "part_again"
+    not_looked_back = "not_looked_back"
+    late_unseen = "late_unseen"
     clock_jumped = "clock_jumped"
     clock_again = "clock_again"
     line_down = "line_down"

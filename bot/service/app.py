@@ -55,6 +55,8 @@ AUDIT_SECONDS = 300.0
 LONGEST_FETCH, LONGEST_LOOK = 10, 3
 """Minutes that one picture or film may take (to come, and to be looked at three times), and one
 look at the line and the chats."""
+SOON = timedelta(seconds=10)
+"""After this a beat that could not be written is tried again."""
 READ_FIRST = 30.0
 """Seconds at most, after a start or a sleep, for which what is due waits for what people wrote
 meanwhile: it may tell of the very doses."""
@@ -103,6 +105,9 @@ class App:
         self._outgoing = asyncio.Event()
         self._settling = asyncio.Lock()
         self._beaten = NEVER
+        self._blind: timedelta | None = None  # since when (ticks) no beat can be written
+        self._beats_again = timedelta.min
+        self._looks_back = self._slept = False
         self._polls = self._read_first = False
         self._kept_all, self._read_until = True, 0.0
         self._fetch = asyncio.Event()
@@ -238,6 +243,7 @@ class App:
             # By turns: no reply waits behind a morning of prompts, no page behind a flood.
             kept_all = self._kept_all
             heard = await handle_update(self.db, self.practice, self.clock.now())
+            await self._look_back()
             if (kept_all and not heard) or time.monotonic() >= self._read_until:
                 self._read_first = False
             due = not self._read_first and await handle_due(
@@ -246,23 +252,27 @@ class App:
             late = False
             if time.monotonic() - looked >= 1:
                 begun, now = self._clock.at(self._begun), self.clock.now()
-                late = bool(await self._beside("late messages", handle_late(self.db, begun, now)))
+                looking = handle_late(self.db, begun, now)
+                late = bool(await self._beside("late messages", looking, Trouble.late_unseen))
                 looked = time.monotonic()
             if not (heard or due or late):
                 return done
             self._working_part.beat()
             done += heard + due + late
 
-    async def _beside(self, what: str, done: Awaitable[T]) -> T | None:
+    async def _beside(
+        self, what: str, done: Awaitable[T], trouble: Trouble = Trouble.part_again
+    ) -> T | None:
         """Whatever goes wrong in it keeps no reply from its turn: staff hear of it, and it is
         tried again the next time."""
         try:
             return await done
         except Exception as error:
-            if passing(error):
-                raise
+            if passing(error):  # told by whoever watches the storage; replies meet it, too, or not
+                logger.debug("%s waits for the storage: %s", what, error)
+                return None
             logger.exception("%s failed", what)
-            await self._stood(what, f"{type(error).__name__}: {error}")
+            await self._stood(what, f"{type(error).__name__}: {error}", trouble)
             return None
 
     def _reads_first(self) -> None:
@@ -286,19 +296,32 @@ class App:
     async def _beat(self) -> bool:
         """Write down every few minutes that the bot runs, so that an absence is seen: before the
         start, or while the computer slept or the storage failed (not of a clock that is only
-        set). Whether the clock can be believed."""
+        set). Whether what depends on the hour may be decided: where it cannot be written down,
+        that waits for a minute, as nobody knows what was missed."""
         trusted = await self._trusted()
-        now, first = self.clock.now(), self._beaten == NEVER
-        if trusted and abs(now - self._beaten) >= BEAT:
+        now, ticks, first = self.clock.now(), self._clock.ticks(), self._beaten == NEVER
+        if trusted and abs(now - self._beaten) >= BEAT and ticks >= self._beats_again:
             gaps = first or self._clock.of_machine
-            looking = self.db.transact(
-                lambda tx: look_back(tx, self.practice, now) if gaps else beat(tx, now), long=gaps
-            )
-            away = await self._beside("looking back", looking)
-            if away and not first and self._polls:
-                self._reads_first()
-            self._beaten = now
-        return trusted
+            beating = self.db.transact(lambda tx: beat(tx, now, gaps=gaps))
+            looks = await self._beside("beating", beating, Trouble.not_looked_back)
+            if looks is None:
+                self._beats_again = ticks + SOON
+                self._blind = ticks if self._blind is None else self._blind
+            else:
+                self._beaten, self._looks_back, self._slept = now, looks, not first
+                self._blind = None
+        return trusted and (self._blind is None or ticks - self._blind > 6 * SOON)
+
+    async def _look_back(self) -> None:
+        """After an absence, before anything falls due. Where it fails it is tried again with the
+        next beat: the absence is kept."""
+        if not self._looks_back:
+            return
+        self._looks_back, now = False, self.clock.now()
+        looking = self.db.transact(lambda tx: look_back(tx, self.practice, now), long=True)
+        away = await self._beside("looking back", looking, Trouble.not_looked_back)
+        if away and self._slept and self._polls:
+            self._reads_first()
 
     async def fetch(self) -> int:
         """Every picture and film that is to be fetched or shown at this moment."""
@@ -326,6 +349,7 @@ class App:
     async def _waits_now(self) -> tuple[bool, bool, bool]:
         """Whether there is something to work on, to fetch, to send at this moment."""
         trusted = await self._beat()
+        await self._look_back()
         now, begun = self.clock.now(), self._clock.at(self._begun)
 
         def look(tx: Tx) -> tuple[bool, bool, bool]:
@@ -374,11 +398,11 @@ class App:
         finally:
             await self.sender.finish()
 
-    async def _stood(self, part: str, why: str) -> None:
-        """Staff hear once a day of a part that was started again."""
+    async def _stood(self, part: str, why: str, trouble: Trouble = Trouble.part_again) -> None:
+        """Staff hear once a day of a part that was started again, or of what fails beside it."""
         now = self.clock.now()
         key = f"again:{part}:{now:%Y-%m-%d}"
-        await self.alert.tell(Trouble.part_again, f"{part}: {why}", now, key=key)
+        await self.alert.tell(trouble, f"{part}: {why}", now, key=key)
 
     async def _storage_alarm(self, text: str) -> None:
         """Nothing can be stored, or it can again: that leaves by the practice's own way."""

@@ -4,27 +4,32 @@ without its storage), or set back to a copy, that what fell due meanwhile must b
 from __future__ import annotations
 
 import logging
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import datetime, timedelta
+from functools import partial
 from zoneinfo import ZoneInfo
 
 from bot.context.practice import Practice
 from bot.context.words import when
 from bot.household.away import KIND, passed
 from bot.household.hour import PATIENCE, STALE
+from bot.model.chart import RosterLine
 from bot.model.effects import Effects
 from bot.model.ids import EventId, PatientId, PromptId
 from bot.store import load
 from bot.store.database import Tx, moment, stamp
+from bot.store.each import attempt, each
 from bot.store.off import note_off
 from bot.store.rows import log, put_due, send
 from bot.store.staff_ways import ways
-from bot.store.trouble import passing
 
 logger = logging.getLogger(__name__)
 
 ALIVE, RESTORED = "alive", "restored"
 """Settings: when the bot last ran (UTC), and from when the copy is that it was set back to."""
+AWAY, BACK = "away_since", "away_until"
+"""Settings: since when it was away, and from when on it has run again. They stand until it has
+been looked back."""
 BEAT = timedelta(minutes=5)
 """How often it is written down that the bot runs."""
 
@@ -43,38 +48,52 @@ def ran_on(tx: Tx, now: datetime, most: timedelta) -> timedelta:
     return timedelta(0)
 
 
-def beat(tx: Tx, now: datetime) -> datetime | None:
-    """It is running; it was not away."""
+def beat(tx: Tx, now: datetime, *, gaps: bool) -> bool:
+    """It is running. Where it was not for long (``gaps``: a gap is one, and no clock in a hurry),
+    or was put back to a copy, that is kept until it has been looked back; whether it must be."""
+    alive, restored = tx.one("setting", key=ALIVE), tx.one("setting", key=RESTORED)
+    since = moment(alive["value"]) if alive and gaps else now
+    if now - since > 2 * BEAT:
+        note_off(tx, since, now)
+    if now - since > PATIENCE:
+        tx.run("setting_first", key=AWAY, value=stamp(since))
+        tx.run("setting_drop", key=BACK)
     tx.run("setting_put", key=ALIVE, value=stamp(now))
-    return None
+    looks = restored is not None or tx.one("setting", key=AWAY) is not None
+    if looks:
+        tx.run("setting_first", key=BACK, value=stamp(now))
+    return looks
+
+
+def unseen(tx: Tx, now: datetime) -> bool:
+    """Whether it is not known yet what was missed. Where that cannot be found out, it is called
+    known after a while: else nothing that waits would ever come."""
+    alive, back = tx.one("setting", key=ALIVE), tx.one("setting", key=BACK)
+    if alive is not None and now - moment(alive["value"]) > 2 * BEAT:
+        return True  # it beats in a moment
+    if back is None:
+        return tx.one("setting", key=RESTORED) is not None
+    return abs(now - moment(back["value"])) <= PATIENCE
 
 
 def look_back(tx: Tx, practice: Practice, now: datetime) -> datetime | None:
     """Since when the bot was away, where that matters: a message to each household falls due,
     and staff hear of it once. None where nothing was missed."""
-    restored, alive = tx.one("setting", key=RESTORED), tx.one("setting", key=ALIVE)
-    since = moment(restored["value"]) if restored else moment(alive["value"]) if alive else now
-    tx.run("setting_drop", key=RESTORED)
-    beat(tx, now)
-    if now - since > 2 * BEAT:
-        note_off(tx, since, now)
-    if restored is None and now - since <= PATIENCE:
+    restored, away = tx.one("setting", key=RESTORED), tx.one("setting", key=AWAY)
+    for key in (RESTORED, AWAY, BACK):
+        tx.run("setting_drop", key=key)
+    if (kept := restored or away) is None:
         return None
-    unread, asked = load.unread(tx), dict[PatientId, list[PromptId]]()
+    since, everybody = moment(kept["value"]), load.everybody(tx)
     # Nothing of most households has passed in a short time: what fell due comes now.
     short = restored is None and now - since <= STALE
-    for row in load.roster(tx):
-        if not row.under_way:
-            continue
-        try:
-            ready = _ready(tx, row.id)
-            if not short or _passed(tx, row.id, since, now, ready):
-                asked[row.id] = ready
-        except Exception as error:
-            if passing(error):
-                raise
-            logger.exception("patient %s cannot be looked at", row.id)
-            unread[row.id] = row.plan.patient
+
+    def asked_of(id: PatientId) -> list[PromptId] | None:
+        ready = _ready(tx, id)
+        return ready if not short or _passed(tx, id, since, now, ready) else None
+
+    looked = each(tx, asked_of, [id for id, row in everybody.found.items() if row.under_way])
+    asked, unread = looked.found, {**everybody.unread, **looked.unread}
     if not asked and not unread:
         return None
     for patient in (*asked, *unread):
@@ -82,8 +101,14 @@ def look_back(tx: Tx, practice: Practice, now: datetime) -> datetime | None:
             "since": since.isoformat(), "restored": restored is not None,
             "queued": asked.get(patient, []),
         }  # fmt: skip
-        put_due(tx, f"{KIND}:{patient}:{stamp(since)}", KIND, since, patient, data)
-    _tell_staff(tx, practice, since, now, len(asked), unread, restored is not None)
+        key = f"{KIND}:{patient}:{stamp(since)}"
+        due = partial(put_due, tx, key, KIND, since, patient, data)
+        if patient in asked:
+            due()
+        else:
+            attempt(tx, ("due", patient), due)  # where not even its number is there, none is kept
+    rows = tuple(everybody.found.values())
+    _tell_staff(tx, practice, since, now, rows, len(asked), unread, restored is not None)
     logger.warning("away since %s: %d households are asked about their doses", since, len(asked))
     return since
 
@@ -109,12 +134,12 @@ def _passed(
 
 
 def _tell_staff(
-    tx: Tx, practice: Practice, since: datetime, now: datetime, households: int,
-    unread: Mapping[PatientId, str], restored: bool,
+    tx: Tx, practice: Practice, since: datetime, now: datetime, roster: Sequence[RosterLine],
+    households: int, unread: Mapping[PatientId, str], restored: bool,
 ) -> None:  # fmt: skip
     """``unread``: whoever cannot be looked at. Their row falls due as well, and is tried until it
     can be; until then somebody must phone."""
-    lang, roster = practice.clinic.language, load.roster(tx)
+    lang = practice.clinic.language
     zone = ZoneInfo(practice.clinic.zone)
     cases = [f"{row.plan.patient} {case.id}" for row in roster for case in row.cases]
     text = practice.words.say(

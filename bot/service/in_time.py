@@ -19,11 +19,12 @@ from bot.store import load
 from bot.store.database import Row, Tx, moment, stamp
 from bot.store.rows import put_due
 
-from .away import ALIVE, BEAT, RESTORED, came
+from .away import came, unseen
 
 AT_ONCE = timedelta(minutes=1)
 """What leaves within this of being written leaves as it was written."""
 PROMPTS = ("prompt", "remind")
+UNKNOWN = "it is not known yet what was missed"
 
 
 def wait(tx: Tx, row: Row, message: Outgoing, now: datetime) -> TryAgain | None:
@@ -31,11 +32,9 @@ def wait(tx: Tx, row: Row, message: Outgoing, now: datetime) -> TryAgain | None:
     the bot was away, and what the household must be asked."""
     if message.kind != "send" or _shows(message) is None or not _waited(row, now):
         return None
-    alive = tx.one("setting", key=ALIVE)
-    unseen = alive is not None and now - moment(alive["value"]) > 2 * BEAT
     away = tx.one("due_is_there", patient_id=message.patient, kind=KIND, now=stamp(now))
-    if unseen or away is not None or tx.one("setting", key=RESTORED) is not None:
-        return TryAgain(after_seconds=1.0, why="it is not known yet what was missed", ours=True)
+    if away is not None or unseen(tx, now):
+        return TryAgain(after_seconds=1.0, why=UNKNOWN, ours=True)
     return None
 
 

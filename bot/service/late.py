@@ -16,6 +16,7 @@ from bot.store.rows import log, put_due
 from bot.store.trouble import passing
 
 from .begun import begin, ended, through
+from .in_time import UNKNOWN
 from .pass_on import case_of, pass_on, told_to_nobody, unheard_of
 
 logger = logging.getLogger(__name__)
@@ -94,7 +95,9 @@ def _until(tx: Tx, row: Row, begun: datetime, now: datetime, ahead: datetime) ->
     since = moment(row["created_at"])
     if since > ahead:  # put there by a clock that was wrong
         since = begun
-    if row["held_at"] is not None:  # by ourselves: nothing hindered it until then
+    if row["held_at"] is not None and row["error"] == UNKNOWN:
+        since = now  # we hold it still, and not for long
+    elif row["held_at"] is not None:  # by ourselves: nothing hindered it until then
         since = max(since, min(moment(row["held_at"]), now))
     return max(since, begun) + _patience(tx, row)
 

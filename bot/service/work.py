@@ -99,7 +99,7 @@ def _of_lane(tx: Tx, lane: str) -> tuple[str, str] | None:
     that its lane tells. None for a stranger's."""
     kind, _, number = lane.partition(":")
     if kind == "home":
-        there = tx.one("erase_patient", id=int(number)) if number.isdecimal() else None
+        there = tx.one("patient_name", id=int(number)) if number.isdecimal() else None
         return ("desk_failed_unread", there["name"]) if there is not None else None
     people = {str(one.user): one.name for one in load.staff(tx)}  # whose own chat has that number
     chats = {str(chat): name for chat, name in staff_chats(tx).items()}

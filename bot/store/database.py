@@ -6,7 +6,7 @@ import asyncio
 import contextlib
 import os
 import sqlite3
-from collections.abc import Callable, Coroutine
+from collections.abc import Callable, Coroutine, Hashable
 from pathlib import Path
 from types import TracebackType
 from typing import Any, Final, TypeVar
@@ -14,6 +14,7 @@ from typing import Any, Final, TypeVar
 import aiosqlite
 
 from .archive import copy_whole
+from .each import Again
 from .sealed_rows import SEALED_SINCE, begin, settle
 from .sql import migrations
 from .steps import STEPS
@@ -243,14 +244,14 @@ class Database:
     async def read(self, function: Callable[[Tx], T]) -> T:
         """Run ``function`` on one unchanging view of the data; it must only read."""
 
-        def whole(connection: sqlite3.Connection) -> T:
+        def looked(connection: sqlite3.Connection, without: set[Hashable]) -> T:
             connection.execute("BEGIN")
             try:
-                return function(Tx(connection))
+                return function(Tx(connection, without))
             finally:
                 _roll_back(connection)
 
-        return await self._whole(whole)
+        return await self._whole(lambda connection: _without(connection, looked))
 
     async def backup(self, target: Path) -> None:
         """A whole, consistent copy at ``target``, while the bot runs and is not kept waiting."""
@@ -345,18 +346,34 @@ async def _to_its_end(work: Coroutine[object, object, None]) -> None:
 
 
 def _transaction(connection: sqlite3.Connection, function: Callable[[Tx], T], turn: _Turn) -> T:
-    connection.execute("BEGIN IMMEDIATE")
-    try:
-        tx = Tx(connection)
-        begin(tx)
-        result = function(tx)
-        settle(tx)
-        turn.go_on()
-        connection.execute("COMMIT")
-    except BaseException:
-        _roll_back(connection)
-        raise
-    return result
+    def once(connection: sqlite3.Connection, without: set[Hashable]) -> T:
+        connection.execute("BEGIN IMMEDIATE")
+        try:
+            tx = Tx(connection, without)
+            begin(tx)
+            result = function(tx)
+            settle(tx)
+            turn.go_on()
+            connection.execute("COMMIT")
+        except BaseException:
+            _roll_back(connection)
+            raise
+        return result
+
+    return _without(connection, once)
+
+
+def _without(
+    connection: sqlite3.Connection, once: Callable[[sqlite3.Connection, set[Hashable]], T]
+) -> T:
+    """What cannot be read ends a transaction as a whole: it is done anew without whatever lies
+    there. Each time that is one more."""
+    without: set[Hashable] = set()
+    while True:
+        try:
+            return once(connection, without)
+        except Again:
+            continue
 
 
 def _tables(connection: sqlite3.Connection) -> set[str]:

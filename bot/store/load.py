@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 import json
-import logging
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable
 from datetime import datetime, timedelta
 from functools import lru_cache
 from typing import Any
@@ -42,8 +41,7 @@ from bot.model.text import Lang
 from bot.model.urgency import Urgency
 
 from .database import Row, Tx, moment, stamp
-
-logger = logging.getLogger(__name__)
+from .each import Each, attempt, each, names
 
 BACK, AHEAD = timedelta(hours=60), timedelta(hours=36)
 """Prompts so far back and ahead are loaded with a patient."""
@@ -311,52 +309,58 @@ def roster(tx: Tx, *, ended: bool = False, wanted: str | None = None) -> tuple[R
     of the past as well, and with ``wanted`` only those of this number or name. Whoever cannot be
     read keeps no other from the list (``unread``); who is asked for by name must be read."""
     if wanted is None:
-        return tuple(one for one in _lines(tx, ended) if isinstance(one, RosterLine))
-    rows = tx.all("patients_named", ended=int(ended), wanted=wanted.strip().lower())
-    return tuple(_roster_line(row, *_open(tx)) for row in rows)
+        return tuple(everybody(tx, ended=ended).found.values())
+    there, name = _open(tx), wanted.strip().lower()
+    asked = [id for id, one in names(tx).items() if name in (one.lower(), str(id))]
+    found = [_roster_line(tx, id, there, ended) for id in asked]
+    return tuple(one for one in found if one is not None)
 
 
 def unread(tx: Tx) -> dict[PatientId, str]:
     """Who of them cannot be read, by number, with the name: of those staff must look themselves."""
-    return {one["id"]: one["name"] for one in _lines(tx, False) if not isinstance(one, RosterLine)}
+    return everybody(tx).unread
 
 
-def _lines(tx: Tx, ended: bool) -> Iterator[RosterLine | Row]:
+def everybody(tx: Tx, *, ended: bool = False) -> Each[RosterLine]:
+    """Both. Of one who cannot be read nobody knows whether the course is over."""
     there = _open(tx)
-    for row in tx.all("patients", ended=int(ended)):
-        try:
-            yield _roster_line(row, *there)
-        except Exception as error:
-            # Its name only: what a validator says holds the whole.
-            logger.error("patient %s cannot be read: %s", row["id"], type(error).__name__)
-            yield row
+    return each(tx, lambda id: _roster_line(tx, id, there, ended))
 
 
-_Rows = dict[PatientId, list[Row]]
+_Open = Callable[[PatientId], tuple[Iterable[Row], Iterable[Row]]]
 
 
-def _open(tx: Tx) -> tuple[_Rows, _Rows]:
-    """The open cases and the holds of each."""
-    return _by_patient(tx.all("cases_open")), _by_patient(tx.all("holds_standing"))
+def _open(tx: Tx) -> _Open:
+    """The open cases and the holds of each: at once, or where those cannot be read one by one."""
+    both, _ = attempt(tx, "what is open", lambda: (
+        _by_patient(tx.all("cases_open")), _by_patient(tx.all("holds_standing"))
+    ))  # fmt: skip
+    if both is None:
+        return lambda id: (tx.all("cases_of", patient_id=id), tx.all("holds_of", patient_id=id))
+    cases, holds = both
+    return lambda id: (cases.get(id, ()), holds.get(id, ()))
 
 
-def _by_patient(rows: Iterable[Row]) -> _Rows:
-    found: _Rows = {}
+def _by_patient(rows: Iterable[Row]) -> dict[PatientId, list[Row]]:
+    found: dict[PatientId, list[Row]] = {}
     for row in rows:
         found.setdefault(row["patient_id"], []).append(row)
     return found
 
 
-def _roster_line(row: Row, cases: _Rows, holds: _Rows) -> RosterLine:
+def _roster_line(tx: Tx, id: PatientId, there: _Open, ended: bool) -> RosterLine | None:
+    row, (cases, holds) = tx.one("patient", id=id), there(id)
+    if row is None or (row["state"] in ("ended", "died") and not ended and not cases):
+        return None
     return RosterLine(
-        id=row["id"],
+        id=id,
         plan=plan_of(row["plan"]),
         protocol=protocol_of(row["protocol"]),
         state=row["state"],
         enrolled_at=moment(row["enrolled_at"]),
         last_heard=_maybe(row["last_heard_at"]),
-        cases=tuple(_case(one) for one in cases.get(row["id"], ())),
-        holds=tuple(hold_of(one["body"]) for one in holds.get(row["id"], ())),
+        cases=tuple(_case(one) for one in cases),
+        holds=tuple(hold_of(one["body"]) for one in holds),
     )
 
 

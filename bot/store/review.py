@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 import json
-import logging
 import unicodedata
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from datetime import date, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 from typing import Final, TypeVar
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
@@ -32,12 +31,10 @@ from . import load
 from .apply import apply
 from .audit import head
 from .database import Database, Row, Tx, moment, stamp
+from .each import attempt, each
 from .rows import log
 from .search import Found, Query, search
-from .trouble import passing
 from .whole import courses, statement_of, whole
-
-logger = logging.getLogger(__name__)
 
 T = TypeVar("T")
 UNREAD: Final = "its records cannot be read"
@@ -214,7 +211,9 @@ class ReviewStore:
 
         def look(tx: Tx) -> dict[PatientId, Glance]:
             _seen(tx, member, "looked at the list of patients", now, patients=patients)
-            return {id: _glance_or_none(tx, id, now) for id in patients}
+            none = Glance(None, None, 0, 0, ())
+            found = each(tx, lambda id: _glance(tx, id, now), patients).found
+            return {id: found.get(id, none) for id in patients}
 
         return await self._db.transact(look)
 
@@ -359,17 +358,31 @@ def _listed(tx: Tx, ended: bool) -> list[Listed]:
             OpenCase(row["id"], row["matter"], Urgency(row["urgency"]), row["state"],
                      moment(row["deadline_at"]), row["acknowledged_by"])
         )  # fmt: skip
-    found = []
-    for row in tx.all("review_patients", ended=int(ended)):
-        facts = _facts(row)
-        found.append(
-            Listed(
-                row["id"], row["name"], *facts, row["state"], moment(row["enrolled_at"]),
-                moment(row["last_heard_at"]) if row["last_heard_at"] else None,
-                tuple(cases.get(row["id"], ())),
-            )
-        )  # fmt: skip
+    rows, unread = _all(tx, ended)
+    found = [
+        Listed(
+            row["id"], row["name"], *_facts(row), row["state"], moment(row["enrolled_at"]),
+            moment(row["last_heard_at"]) if row["last_heard_at"] else None,
+            tuple(cases.get(row["id"], ())),
+        )
+        for row in rows
+    ]  # fmt: skip
+    for id, name in unread.items():
+        first = tx.one("review_began", patient_id=id)
+        began = moment(first["at"]) if first else datetime.min.replace(tzinfo=UTC)
+        found.append(Listed(id, name, "", UNREAD, "", "UTC", began.date(), "active", began, None,
+                            tuple(cases.get(id, ()))))  # fmt: skip
     return found
+
+
+def _all(tx: Tx, ended: bool) -> tuple[Sequence[Row], dict[PatientId, str]]:
+    """At once, as there may be thousands; one by one where anything of it cannot be read."""
+    asked = {"ended": int(ended)}
+    rows, _ = attempt(tx, "the list", lambda: tx.all("review_patients", **asked))
+    if rows is not None:
+        return rows, {}
+    found = each(tx, lambda id: tx.one("review_patient", id=id, **asked))
+    return tuple(found.found.values()), found.unread
 
 
 def _facts(row: Row) -> tuple[str, str, str, str, date]:
@@ -382,17 +395,6 @@ def _facts(row: Row) -> tuple[str, str, str, str, date]:
         )  # fmt: skip
     except (TypeError, ValueError, ZoneInfoNotFoundError):
         return "", UNREAD, "", "UTC", moment(row["enrolled_at"]).date()
-
-
-def _glance_or_none(tx: Tx, patient: PatientId, now: datetime) -> Glance:
-    """One that cannot be read hides no other."""
-    try:
-        return _glance(tx, patient, now)
-    except Exception as error:
-        if passing(error):
-            raise
-        logger.error("patient %s cannot be shown: %s", patient, type(error).__name__)
-        return Glance(None, None, 0, 0, ())
 
 
 def _glance(tx: Tx, patient: PatientId, now: datetime) -> Glance:

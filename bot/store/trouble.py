@@ -18,13 +18,14 @@ class Kind(Enum):
     locked = "another program keeps the database locked"
     full = "the disk is full"
     damaged = "the database file is damaged"
+    unreadable = "a part of the disk cannot be read"
     unreachable = "the disk cannot be read or written"
     gone = "the database file was moved, removed or replaced while it was in use"
 
     @property
     def passing(self) -> bool:
         """Whether the same file may serve again without anybody mending it."""
-        return self is not Kind.damaged
+        return self not in (Kind.damaged, Kind.unreadable)
 
     @property
     def mend(self) -> str:
@@ -46,6 +47,8 @@ _MENDS = {
     Kind.full: "Make room on the disk",
     Kind.damaged: "Stop the bot, keep the file aside, and put the last good copy back with "
     "`slowleash restore`; `slowleash verify` tells how far the damage goes",
+    Kind.unreadable: "See that its disk is there, and have it looked at; put the last good copy "
+    "back with `slowleash restore` on a disk that is whole",
     Kind.unreachable: "See that its disk is there and whole, and that this user may write to its "
     "folder",
     Kind.gone: "Stop the bot, put the file back into its place, and start again",
@@ -64,9 +67,19 @@ _CODES = {
 }
 _FINER = {
     sqlite3.SQLITE_READONLY_DBMOVED: Kind.gone,
+    # A bad sector is met again at each try. Where the whole disk is away, writing fails, too.
+    sqlite3.SQLITE_IOERR_READ: Kind.unreadable,
+    sqlite3.SQLITE_IOERR_SHORT_READ: Kind.unreadable,
     sqlite3.SQLITE_IOERR | 32 << 8: Kind.damaged,  # a checksum is wrong
-    sqlite3.SQLITE_IOERR | 33 << 8: Kind.damaged,  # the file system is
+    sqlite3.SQLITE_IOERR | 33 << 8: Kind.unreadable,  # the disk said so (EIO)
 }
+
+
+class RolledBack(sqlite3.OperationalError):
+    """A sector could not be read: SQLite has ended the whole transaction with that, so that nothing
+    more may be done in it (sqlite.org, lang_transaction.html)."""
+
+    sqlite_errorcode = sqlite3.SQLITE_IOERR_READ
 
 
 def kind_of(error: sqlite3.Error) -> Kind | None:
@@ -79,7 +92,7 @@ def kind_of(error: sqlite3.Error) -> Kind | None:
 
 def passing(error: BaseException) -> bool:
     """Whether the storage failed, and may serve again by itself: no fault of what was to be done.
-    A damaged page is met again at each try."""
+    A damaged page or sector is met again at each try."""
     if isinstance(error, sqlite3.Error):
         kind = kind_of(error)
         return kind is not None and kind.passing

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import json
 import sqlite3
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Hashable, Iterable, Iterator, Mapping
 from datetime import UTC, datetime
 from typing import Any
 
 from bot.model.codes import Known, without_known
 
 from .sql import statements
+from .trouble import RolledBack
 
 Row = Mapping[str, Any]
 
@@ -31,26 +32,44 @@ def pack(value: object) -> str:
 
 
 class Tx:
-    """Inside one transaction: statements by name, parameters by name."""
+    """Inside one transaction: statements by name, parameters by name.
 
-    def __init__(self, connection: sqlite3.Connection) -> None:
+    ``unreadable``: what must be done without (see ``each``); where it is given, the transaction is
+    done ``anew`` with more of it, and nothing is done any more once the storage has ended it.
+    """
+
+    def __init__(
+        self, connection: sqlite3.Connection, unreadable: set[Hashable] | None = None
+    ) -> None:
         self._connection = connection
         self._sql = statements()
         self._codes: dict[str, frozenset[str]] = {}
+        self.anew = unreadable is not None
+        self.unreadable: set[Hashable] = set() if unreadable is None else unreadable
+
+    def _open(self) -> sqlite3.Connection:
+        """What follows where the storage has ended the transaction would be kept, each statement
+        alone."""
+        if self.anew and not self._connection.in_transaction:
+            raise RolledBack("the transaction was ended by what could not be read")
+        return self._connection
+
+    def _execute(self, name: str, params: Mapping[str, object]) -> sqlite3.Cursor:
+        return self._open().execute(self._sql[name], params)
 
     def all(self, name: str, /, **params: object) -> list[Row]:
         """Every row of statement ``name``."""
-        return self._connection.execute(self._sql[name], params).fetchall()
+        return self._execute(name, params).fetchall()
 
     def one(self, name: str, /, **params: object) -> Row | None:
         """The first row, or None."""
         # All rows are fetched: a RETURNING that is not read to its end blocks the commit.
-        rows = self._connection.execute(self._sql[name], params).fetchall()
+        rows = self._execute(name, params).fetchall()
         return rows[0] if rows else None
 
     def each(self, name: str, /, **params: object) -> Iterator[Row]:
         """Every row of statement ``name``, read as it is asked for: of a table of any length."""
-        yield from self._connection.execute(self._sql[name], params)
+        yield from self._execute(name, params)
 
     def run(self, name: str, /, **params: object) -> int:
         """How many rows statement ``name`` changed. The words of an error (``error``) may hold
@@ -59,7 +78,7 @@ class Tx:
             params["error"] = self._storable(error)
         if name == "invitation_add":
             self._codes.clear()
-        return self._connection.execute(self._sql[name], params).rowcount
+        return self._execute(name, params).rowcount
 
     def codes(self, since: datetime | None = None) -> Known:
         """Whether a digest is that of a one-time link of ours that was good at ``since`` or
@@ -81,4 +100,4 @@ class Tx:
 
     def many(self, name: str, /, rows: Iterable[Mapping[str, object]]) -> int:
         """Statement ``name`` once for each row of parameters; how many rows changed."""
-        return self._connection.executemany(self._sql[name], rows).rowcount
+        return self._open().executemany(self._sql[name], rows).rowcount

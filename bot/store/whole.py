@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import logging
 from collections.abc import Sequence
 from datetime import datetime
 
@@ -20,10 +19,8 @@ from bot.records.whole import Carer, CaseFile, Entry, Picture, Statement, WholeR
 
 from .audit import cause_of, head
 from .database import Row, Tx, moment
+from .each import each
 from .load import hold_of, plan_of, protocol_of, wound_of
-from .trouble import passing
-
-logger = logging.getLogger(__name__)
 
 
 def whole(tx: Tx, patient: PatientId) -> WholeRecord | None:
@@ -72,22 +69,9 @@ def courses(
 ) -> tuple[Course, ...]:
     """The courses of ``patients``, or of all, for the statistics of the practice
     (``bot.measures``). What was asked comes in no order. A millisecond and a half each:
-    read many off the loop, some at a time."""
-    if patients is None:
-        patients = [row["id"] for row in tx.all("patient_ids")]
-    found = (_course_or_none(tx, id, now) for id in patients)
-    return tuple(one for one in found if one is not None)
-
-
-def _course_or_none(tx: Tx, patient: PatientId, now: datetime) -> Course | None:
-    """One that cannot be read hides no other; ``n`` says how many were."""
-    try:
-        return _course(tx, patient, now)
-    except Exception as error:
-        if passing(error):
-            raise
-        logger.error("patient %s is in no figure: %s", patient, type(error).__name__)
-        return None
+    read many off the loop, some at a time. One that cannot be read hides no other; ``n`` says how
+    many were."""
+    return tuple(each(tx, lambda id: _course(tx, id, now), patients).found.values())
 
 
 def _course(tx: Tx, patient: PatientId, now: datetime) -> Course | None:

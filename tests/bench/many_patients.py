@@ -212,7 +212,7 @@ async def incoming(db: Database, practice: Practice) -> None:
     people = await db.read(
         lambda tx: [
             person
-            for row in _some(tx.all("patients", ended=0), spins)
+            for row in _some(tx.all("patient_names"), spins)
             for person in tx.all("people_of_patient", patient_id=row["id"])[:1]
         ]
     )

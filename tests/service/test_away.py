@@ -203,4 +203,5 @@ async def test_whatever_fails_beside_the_replies_they_have_their_turn(
     canela.stage.standin.say(canela.ines, None, "he threw up blood")
     await _gone(canela, 3)
     assert "Canela" in canela.case("EMERGENCY").words
-    assert sum("was started again" in one for one in canela.on_desk()) == 2
+    assert sum("cannot find out what was missed" in one for one in canela.on_desk()) == 1
+    assert sum("cannot look which messages" in one for one in canela.on_desk()) == 1

@@ -2,11 +2,19 @@
 SELECT id, name, plan, protocol, coalesce(ended_why, state) AS state, enrolled_at, last_heard_at
 FROM patient WHERE id = :id;
 
--- name: patients
-SELECT id, name, plan, protocol, coalesce(ended_why, state) AS state, enrolled_at, last_heard_at
-FROM patient
-WHERE state <> 'ended' OR :ended = 1 OR id IN (SELECT patient_id FROM case_file WHERE state <> 'closed')
-ORDER BY id;
+-- The first of its columns: those behind them lie on further pages.
+-- name: patient_names
+SELECT id, name FROM patient ORDER BY id;
+
+-- name: patient_name
+SELECT name FROM patient WHERE id = :id;
+
+-- Where else their numbers stand.
+-- name: patient_numbers
+SELECT patient_id AS id FROM prompt UNION
+SELECT patient_id FROM caregiver UNION
+SELECT patient_id FROM invitation WHERE patient_id IS NOT NULL
+ORDER BY 1;
 
 -- name: patient_add
 INSERT INTO patient (name, plan, protocol, enrolled_at, enrolled_by)
@@ -170,10 +178,3 @@ ON CONFLICT (key) DO NOTHING;
 
 -- name: item_text
 UPDATE item SET body = :body WHERE id = :id;
-
--- name: patients_named
-SELECT id, name, plan, protocol, coalesce(ended_why, state) AS state, enrolled_at, last_heard_at
-FROM patient
-WHERE (lower(name) = :wanted OR CAST(id AS TEXT) = :wanted)
-  AND (state <> 'ended' OR :ended = 1 OR id IN (SELECT patient_id FROM case_file WHERE state <> 'closed'))
-ORDER BY id;

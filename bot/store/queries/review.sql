@@ -22,6 +22,16 @@ SELECT p.id, p.name, p.state, p.enrolled_at, p.last_heard_at,
 FROM patient AS p JOIN patient_facts AS f ON f.id = p.id
 WHERE p.state <> 'ended' OR :ended = 1 OR p.id IN (SELECT patient_id FROM case_file WHERE state <> 'closed');
 
+-- name: review_patient
+SELECT p.id, p.name, p.state, p.enrolled_at, p.last_heard_at,
+  f.owner, f.procedure, f.clinician, f.zone, f.surgery
+FROM patient AS p JOIN patient_facts AS f ON f.id = p.id
+WHERE p.id = :id AND (p.state <> 'ended' OR :ended = 1
+  OR p.id IN (SELECT patient_id FROM case_file WHERE state <> 'closed'));
+
+-- name: review_began
+SELECT at FROM log WHERE patient_id = :patient_id ORDER BY id LIMIT 1;
+
 -- name: review_count
 SELECT count(*) AS n FROM patient;
 
