@@ -66,7 +66,7 @@ async def _erase(path: Path, args: argparse.Namespace, years: int) -> Tally:
             return erasure.member(args.member), erasure.files
         if args.person is not None:
             return erasure.person(_person(tx, args.person)), erasure.files
-        row = patient_of(load.roster(tx, ended=True), args.patient)
+        row = patient_of(load.everybody(tx, ended=True), args.patient)
         return erasure.patient(row.id), erasure.files
 
     async with Database(path) as db:

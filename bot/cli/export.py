@@ -102,7 +102,7 @@ async def _record(path: Path, words: str | None, by: str, what: str, now: dateti
     """The record as it stands; that it was taken out of the system is written after it."""
 
     def read(tx: Tx) -> WholeRecord:
-        row = patient_of(load.roster(tx, ended=True), words)
+        row = patient_of(load.everybody(tx, ended=True), words)
         found = whole(tx, row.id)
         if found is None:
             raise CommandError(f"there is no patient {row.id}")

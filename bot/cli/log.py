@@ -12,6 +12,7 @@ from bot.model.ids import PatientId
 from bot.records.record import Record, readable
 from bot.store import load
 from bot.store.database import Database, Tx
+from bot.store.each import Each
 from bot.store.known import records
 
 from .patient import patient_of
@@ -30,8 +31,8 @@ def main(argv: list[str]) -> int:
     add_database(parser)
     args = parser.parse_args(argv)
     path = database_of(args)
-    rows = asyncio.run(_roster(path))
-    found = patient_of(rows, args.patient)
+    there = asyncio.run(_everybody(path))
+    found = patient_of(there, args.patient)
     said = asyncio.run(_records(path, found.id, args.last))
     if args.json:
         for record in said:
@@ -42,9 +43,9 @@ def main(argv: list[str]) -> int:
     return 0
 
 
-async def _roster(path: Path) -> tuple[RosterLine, ...]:
+async def _everybody(path: Path) -> Each[RosterLine]:
     async with Database(path) as db:
-        return await db.read(lambda tx: load.roster(tx, ended=True))
+        return await db.read(lambda tx: load.everybody(tx, ended=True))
 
 
 async def _records(path: Path, patient: PatientId, last: int | None) -> list[Record]:

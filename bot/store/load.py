@@ -311,7 +311,12 @@ def roster(tx: Tx, *, ended: bool = False, wanted: str | None = None) -> tuple[R
     if wanted is None:
         return tuple(everybody(tx, ended=ended).found.values())
     there, name = _open(tx), wanted.strip().lower()
-    asked = [id for id, one in names(tx).items() if name in (one.lower(), str(id))]
+    rows, _ = attempt(tx, "who is named", lambda: tx.all("patients_named", wanted=name))
+    asked = (
+        [row["id"] for row in rows]
+        if rows is not None
+        else [id for id, one in names(tx).items() if name in (one.lower(), str(id))]
+    )
     found = [_roster_line(tx, id, there, ended) for id in asked]
     return tuple(one for one in found if one is not None)
 
@@ -349,8 +354,9 @@ def _by_patient(rows: Iterable[Row]) -> dict[PatientId, list[Row]]:
 
 
 def _roster_line(tx: Tx, id: PatientId, there: _Open, ended: bool) -> RosterLine | None:
-    row, (cases, holds) = tx.one("patient", id=id), there(id)
-    if row is None or (row["state"] in ("ended", "died") and not ended and not cases):
+    cases, holds = there(id)
+    row = tx.one("patient_listed", id=id, ended=int(ended or bool(cases)))
+    if row is None:
         return None
     return RosterLine(
         id=id,

@@ -78,7 +78,9 @@ async def test_a_damaged_page_of_one_is_no_trouble_of_another(
         (["erase", "Bramble", *by], 0), (["log", "Canela", *place], 2),
     ):  # fmt: skip
         assert await asyncio.to_thread(main, words) == ends, words
-    assert "she slept well" in capsys.readouterr().out
+    shown = capsys.readouterr()
+    assert "she slept well" in shown.out
+    assert "the records of Canela (1) cannot be read" in shown.err
     await stage.start_bot()
 
 

@@ -2,9 +2,16 @@
 SELECT id, name, plan, protocol, coalesce(ended_why, state) AS state, enrolled_at, last_heard_at
 FROM patient WHERE id = :id;
 
+-- name: patient_listed
+SELECT id, name, plan, protocol, coalesce(ended_why, state) AS state, enrolled_at, last_heard_at
+FROM patient WHERE id = :id AND (state <> 'ended' OR :ended = 1);
+
 -- The first of its columns: those behind them lie on further pages.
 -- name: patient_names
 SELECT id, name FROM patient ORDER BY id;
+
+-- name: patients_named
+SELECT id FROM patient WHERE lower(name) = :wanted OR CAST(id AS TEXT) = :wanted ORDER BY id;
 
 -- name: patient_name
 SELECT name FROM patient WHERE id = :id;
