@@ -103,7 +103,7 @@ class World:
     def meet(self, tx: Tx) -> None:
         """Take over what real people did to these patients meanwhile: courses that they
         ended, cases that they took, answered or closed."""
-        over = {row["id"] for row in tx.all("patients", ended=1) if row["state"] == "ended"}
+        over = {row.id for row in load.roster(tx, ended=True) if row.state == "ended"}
         cases = {row["id"]: row for row in tx.all("cases_open")}
         for home in self.homes:
             if home.id in over and not home.ended:
