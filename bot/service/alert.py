@@ -11,10 +11,11 @@ from __future__ import annotations
 
 import asyncio
 import logging
+import time
 from collections.abc import Awaitable, Callable, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import datetime
 from enum import StrEnum
 from pathlib import Path
 from zoneinfo import ZoneInfo
@@ -74,8 +75,8 @@ ENDS = {
     Trouble.line_again: (Trouble.line_down, Trouble.deaf, Trouble.mute),
 }
 """Once this is told, a call of these that did not get through is of no use any more."""
-OWED = timedelta(days=1)
-"""So long a call that does not get through is made again and again."""
+OWED = 24 * 3600.0
+"""So many seconds a call that does not get through is made again and again."""
 FALLS, FALLS_DAILY = 3, 6
 """So many starts within a quarter of an hour, or within a day, none after a stop, are told:
 something ends the program."""
@@ -94,11 +95,12 @@ Deliver = Callable[[Outgoing], Awaitable[Delivery]]
 
 @dataclass(frozen=True, slots=True)
 class _Owed:
-    """A call that has not got through. ``what``: what the quota knows it by."""
+    """A call that has not got through. ``what``: what the quota knows it by; ``since``: by the
+    clock that nobody sets, for a jump of the other may be what is told."""
 
     what: str
     text: str
-    since: datetime
+    since: float
 
 
 class Alert:
@@ -254,23 +256,23 @@ class Alert:
         for over in ENDS.get(trouble, ()):
             self._owed.pop(over, None)
         if not self._quota.lately(what, now):
-            self._owed[trouble] = _Owed(what, text, now)
+            self._owed[trouble] = _Owed(what, text, time.monotonic())
             self._begin(trouble, self._owed[trouble], now)
 
     def again(self, now: datetime) -> None:
         """What did not get through is called out again, as far as the quota lets it."""
         for trouble, owed in list(self._owed.items()):
-            if abs(now - owed.since) > OWED:
+            if time.monotonic() - owed.since > OWED:
                 del self._owed[trouble]
             elif not self._quota.lately(owed.what, now):
                 self._begin(trouble, owed, now)
 
     def _begin(self, trouble: Trouble, owed: _Owed, now: datetime) -> None:
-        alert = self._clinic.alert
-        if alert is None or not self._quota.take(owed.what, now):
+        alert, under_way = self._clinic.alert, {task.get_name() for task in self._calling}
+        if alert is None or owed.what in under_way or not self._quota.take(owed.what, now):
             return
         self._quota.keep()
-        task = asyncio.create_task(self._calls(alert, trouble, owed, now))
+        task = asyncio.create_task(self._calls(alert, trouble, owed, now), name=owed.what)
         self._calling.add(task)
         task.add_done_callback(self._calling.discard)
 

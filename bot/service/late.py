@@ -75,6 +75,7 @@ async def _follows(db: Database, row: Row, now: datetime) -> None:
         ended(tx, key)
         _noted(tx, row, now)
         soon_nobody(tx, row, now + OTHER_WAYS)
+        _of_home(tx, row, now)
         way = stage is Stage.work  # else it may be what ends the process
 
     try:
@@ -148,9 +149,14 @@ def _late(tx: Tx, row: Row, now: datetime, failed: str = "") -> None:
         if not failed:
             _other_ways(tx, row, now)
         told_to_nobody(tx, row, now, OTHER_WAYS)
-    elif row["patient_id"] is not None:
-        told = {"chat": chat, "how": NOT_THROUGH}
-        put_due(tx, f"unreachable:{chat}", "unreachable", now, row["patient_id"], told)
+    _of_home(tx, row, now)
+
+
+def _of_home(tx: Tx, row: Row, now: datetime) -> None:
+    """Staff hear of a household that nothing reaches."""
+    if not row["staff"] and row["patient_id"] is not None:
+        told: dict[str, object] = {"chat": row["chat_id"], "how": NOT_THROUGH}
+        put_due(tx, f"unreachable:{row['chat_id']}", "unreachable", now, row["patient_id"], told)
 
 
 def _other_ways(tx: Tx, row: Row, now: datetime) -> None:
