@@ -59,6 +59,7 @@ class Trouble(StrEnum):
     stuck = "stuck"
     not_started = "not_started"
     not_anew = "not_anew"
+    upkeep = "upkeep"
     stood = "stood"
     falls = "falls"
     falls_daily = "falls_daily"

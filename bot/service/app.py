@@ -474,9 +474,17 @@ class App:
         await self._alone("writing the files anew", self._write_anew())
 
     async def _alone(self, what: str, piece: Awaitable[None]) -> None:
-        """Whatever fails in it keeps back no other piece; of the storage its watch hears."""
-        with contextlib.suppress(StorageTrouble):
-            await self._beside(what, piece)
+        """Whatever fails in it keeps back no other piece. Staff hear of it, once a day."""
+        try:
+            await piece
+        except Exception as error:
+            if passing(error):  # told by whoever watches the storage
+                logger.debug("%s waits for the storage: %s", what, error)
+                return
+            logger.exception("%s failed", what)
+            now, why = self.clock.now(), f"{what}: {type(error).__name__}: {error}"
+            key = f"{Trouble.upkeep}:{what}:{now:%Y-%m-%d}"
+            await self.alert.tell(Trouble.upkeep, why, now, key=key)
 
     async def _write_anew(self) -> None:
         if why := await write_anew(self.db, self.clock.now()):

@@ -391,4 +391,4 @@ async def test_each_piece_of_the_audit_stands_by_itself(
     await app._audit()
     assert tried[3:] == ["cases", "due", "forget", "anew"]
     await canela.stage.settle()
-    assert sum("was started again" in one for one in canela.on_desk()) == 3
+    assert sum("every few minutes has failed" in one for one in canela.on_desk()) == 3
