@@ -10,12 +10,12 @@ to ``Trouble`` with its words.
 from __future__ import annotations
 
 import asyncio
-import json
 import logging
+import time
 from collections.abc import Awaitable, Callable, Mapping, Sequence
 from contextlib import suppress
-from dataclasses import dataclass, field
-from datetime import datetime, timedelta
+from dataclasses import dataclass
+from datetime import datetime
 from enum import StrEnum
 from pathlib import Path
 from zoneinfo import ZoneInfo
@@ -26,12 +26,13 @@ from bot.model.chat import Delivery, Moved, Outgoing
 from bot.model.effects import Effects
 from bot.model.ids import Cause, EventId
 from bot.model.settings import Clinic
-from bot.store.database import Database, Tx
+from bot.store.database import Database, Tx, stamp
 from bot.store.rows import log
 from bot.store.staff_ways import ways
 from bot.store.trouble import Kind
 
 from . import hook
+from .quota import Quota
 from .told import settled
 from .work import tell_desks
 
@@ -60,7 +61,10 @@ class Trouble(StrEnum):
     stuck = "stuck"
     not_started = "not_started"
     not_anew = "not_anew"
+    upkeep = "upkeep"
+    stood = "stood"
     falls = "falls"
+    falls_daily = "falls_daily"
     storage = "storage"
     """Its words are made in ``storage.py``, which tells the chats itself."""
 
@@ -69,13 +73,16 @@ OUTSIDE = frozenset((Trouble.trial, Trouble.line_down, Trouble.mute, Trouble.tok
                      Trouble.no_chat_left, Trouble.case_unreached, Trouble.stopped,
                      Trouble.stuck, Trouble.not_started))  # fmt: skip
 """Said outside the chats alone: while it lasts there is no chat to say it in."""
-CALLED_AGAIN, MOST, WITHIN = timedelta(minutes=30), 12, timedelta(hours=1)
-"""The same trouble is called out again so late, and not more than so many calls in an hour."""
-TRIED_AGAIN = timedelta(minutes=5)
-"""So soon after a call that failed."""
-FAILED = "failed:"
-STARTED, FALLS, SHORTLY = "started", 3, timedelta(minutes=15)
-"""So many starts in so short a time, none after a stop, are told: something ends the program."""
+ENDS = {
+    Trouble.clock_again: (Trouble.clock_jumped,),
+    Trouble.line_again: (Trouble.line_down, Trouble.deaf, Trouble.mute),
+}
+"""Once this is told, a call of these that did not get through is of no use any more."""
+OWED = 24 * 3600.0
+"""So many seconds a call that does not get through is made again and again."""
+FALLS, FALLS_DAILY = 3, 6
+"""So many starts within a quarter of an hour, or within a day, none after a stop, are told:
+something ends the program."""
 STORED_WITHIN = 10.0
 """So long it may take to store what is said in the chats; then it is said past the database."""
 SAID_WITHIN = 30.0
@@ -89,58 +96,14 @@ Call = Callable[[tuple[str, ...] | str, str, Mapping[str, object]], Awaitable[st
 Deliver = Callable[[Outgoing], Awaitable[Delivery]]
 
 
-@dataclass(slots=True)
-class Quota:
-    """When what was called out. Kept in a file beside the database, so that a program that
-    is started again and again does not call each time; without one only as long as it runs."""
+@dataclass(frozen=True, slots=True)
+class _Owed:
+    """A call that has not got through. ``what``: what the quota knows it by; ``since``: by the
+    clock that nobody sets, for a jump of the other may be what is told."""
 
-    file: Path | None = None
-    calls: list[tuple[str, float]] = field(default_factory=list)
-
-    def __post_init__(self) -> None:
-        if self.file is not None:
-            with suppress(OSError, ValueError, TypeError):
-                self.calls = [(str(what), float(at)) for what, at in json.loads(
-                    self.file.read_text(encoding="utf-8"))]  # fmt: skip
-
-    def take(self, what: str, now: datetime) -> bool:
-        """Whether it may be called out now; if so, that is noted, once ``keep`` is called for
-        the next start, too."""
-        at = now.timestamp()
-        # What lies ahead was noted by a clock that was wrong.
-        self.calls = [one for one in self.calls if at - WITHIN.total_seconds() < one[1] <= at]
-        waits = {what: CALLED_AGAIN, f"{FAILED}{what}": TRIED_AGAIN}
-        soon = any(
-            name in waits and then > at - waits[name].total_seconds() for name, then in self.calls
-        )
-        if soon or sum(name != STARTED for name, _ in self.calls) >= MOST:
-            return False
-        self.calls.append((what, at))
-        return True
-
-    def failed(self, what: str) -> None:
-        """The call did not get through: it is tried again soon, within the hour's number."""
-        self.calls = [(FAILED + name if name == what else name, at) for name, at in self.calls]
-        self.keep()
-
-    def starts(self, now: datetime) -> int:
-        """Note a start; how many there were of late since the program was last stopped."""
-        at = now.timestamp()
-        self.calls.append((STARTED, at))
-        self.keep()
-        since = at - SHORTLY.total_seconds()
-        return sum(name == STARTED and since < then <= at for name, then in self.calls)
-
-    def stopped(self) -> None:
-        """The program ends of its own: the starts before are of no account."""
-        self.calls = [one for one in self.calls if one[0] != STARTED]
-        self.keep()
-
-    def keep(self) -> None:
-        """For the next start, as far as the disk takes it."""
-        if self.file is not None:
-            with suppress(OSError):  # a full disk: it is remembered here
-                self.file.write_text(json.dumps(self.calls), encoding="utf-8")
+    what: str
+    text: str
+    since: float
 
 
 class Alert:
@@ -158,15 +121,24 @@ class Alert:
         self._told: set[str] = set()
         self._calling: set[asyncio.Task[None]] = set()
         self._telling: set[asyncio.Task[None]] = set()
-        self._fell: tuple[datetime, int] | None = None
+        self._owed: dict[Trouble, _Owed] = {}
+        self._past: list[tuple[Trouble, str, datetime, str, dict[str, int]]] = []
 
     async def starts(self, now: datetime) -> None:
-        """Before anything else is begun: where this program is ended again and again, and cannot
-        say so itself, it is called out; and staff read it as soon as the chats can be told."""
-        if (times := self._quota.starts(now)) < FALLS:
-            return
-        self._fell = (now, times)
-        self.call_out(Trouble.falls, self.text(Trouble.falls, now, {"times": times}), now)
+        """Before anything else is begun: where this program is ended again and again, or ended
+        itself the last time, that is called out; and staff read it as soon as the chats can be
+        told."""
+        soon, day = self._quota.starts(now)
+        for stood, minutes in self._quota.stood():
+            key, off = f"{Trouble.stood}:{stamp(stood)}", round((now - stood).total_seconds() / 60)
+            figures = {"minutes": minutes, "off": max(off, 0)}
+            self._past.append((Trouble.stood, "it ended itself", now, key, figures))
+        if soon >= FALLS or day >= FALLS_DAILY:
+            trouble, times = (Trouble.falls, soon) if soon >= FALLS else (Trouble.falls_daily, day)
+            why = f"{times} starts and no stop"
+            self._past.append((trouble, why, now, "", {"times": times}))
+        for trouble, _, _, _, figures in self._past:
+            self.call_out(trouble, self.text(trouble, now, figures), now)
         if self._calling:
             await asyncio.wait(list(self._calling), timeout=FINISH_SECONDS)
 
@@ -181,9 +153,11 @@ class Alert:
         database fails. ``wake`` is called when there is something to send."""
         self._db, self._deliver, self._wake, self._words = db, deliver, wake, words
         await self.remember()
-        if self._fell is not None:
-            now, times = self._fell
-            await self.tell(Trouble.falls, f"{times} starts and no stop", now, times=times)
+        while self._past:
+            trouble, why, now, key, figures = self._past.pop(0)
+            await self.tell(trouble, why, now, key=key, **figures)
+            if trouble is Trouble.stood:
+                self._quota.stood_told()
 
     async def remember(self) -> None:
         """Look up the staff chats, in case the database cannot be asked later."""
@@ -276,27 +250,47 @@ class Alert:
         return settled(got)
 
     def call_out(self, trouble: Trouble, text: str, now: datetime) -> None:
-        """Call what the practice has named for it, beside all else; not too often."""
-        alert = self._clinic.alert
+        """Call what the practice has named for it, beside all else; not too often, but ``again``
+        until a call got through, or its end is told."""
+        if self._clinic.alert is None:
+            return
         # The storage's trouble and its end are two things to hear of.
         what = f"{trouble}:{mark_of(text)}" if trouble is Trouble.storage else trouble.value
-        if alert is None or not self._quota.take(what, now):
+        for over in ENDS.get(trouble, ()):
+            self._owed.pop(over, None)
+        if not self._quota.lately(what, now):
+            self._owed[trouble] = _Owed(what, text, time.monotonic())
+            self._begin(trouble, self._owed[trouble], now)
+
+    def again(self, now: datetime) -> None:
+        """What did not get through is called out again, as far as the quota lets it."""
+        for trouble, owed in list(self._owed.items()):
+            if time.monotonic() - owed.since > OWED:
+                del self._owed[trouble]
+            elif not self._quota.lately(owed.what, now):
+                self._begin(trouble, owed, now)
+
+    def _begin(self, trouble: Trouble, owed: _Owed, now: datetime) -> None:
+        alert, under_way = self._clinic.alert, {task.get_name() for task in self._calling}
+        if alert is None or owed.what in under_way or not self._quota.take(owed.what, now):
             return
         self._quota.keep()
-        task = asyncio.create_task(self._calls(alert, trouble, what, text, now))
+        task = asyncio.create_task(self._calls(alert, trouble, owed, now), name=owed.what)
         self._calling.add(task)
         task.add_done_callback(self._calling.discard)
 
     async def _calls(
-        self, alert: tuple[str, ...] | str, trouble: Trouble, what: str, text: str, now: datetime
+        self, alert: tuple[str, ...] | str, trouble: Trouble, owed: _Owed, now: datetime
     ) -> None:
         try:
-            why = await self._call(alert, *said(self._clinic, trouble, text, now))
+            why = await self._call(alert, *said(self._clinic, trouble, owed.text, now))
         except asyncio.CancelledError:  # the bot stops: whoever starts next may call
-            self._quota.failed(what)
+            self._quota.failed(owed.what)
             raise
+        if not why and (left := self._owed.get(trouble)) is not None and left.what == owed.what:
+            del self._owed[trouble]
         if why:
-            self._quota.failed(what)
+            self._quota.failed(owed.what)
             logger.error("the alert could not be called (%s): %s", trouble, why)
         if self._db is not None:
             words = f"could not be called: {why}" if why else "called"
@@ -319,15 +313,23 @@ class Alert:
         self.call_out(Trouble.storage, text, now)
 
     async def from_outside(self, trouble: Trouble, now: datetime, **figures: int) -> None:
-        """Call it on a loop of one's own, while the bot's stands still: no database, and of the
-        disk nothing before the call."""
+        """Call it on a loop of one's own, while the bot's stands still: no database, and the call
+        waits for nothing of the disk. That it stood is noted for the next start to tell."""
         alert, text = self._clinic.alert, self.text(trouble, now, figures)
-        if alert is None or not self._quota.take(trouble.value, now):
-            return
-        why = await self._call(alert, *said(self._clinic, trouble, text, now))
+        noting = None
+        if trouble is Trouble.stuck:
+            self._quota.stands(now, figures["minutes"])
+            noting = asyncio.create_task(asyncio.to_thread(self._quota.keep))
+        called = alert is not None and self._quota.take(trouble.value, now)
+        why = ""
+        if alert is not None and called:
+            why = await self._call(alert, *said(self._clinic, trouble, text, now))
+        if noting is not None:
+            await noting
         if why:
             self._quota.failed(trouble.value)
-        self._quota.keep()
+        elif called:
+            self._quota.keep()
 
     async def finish(self, seconds: float = FINISH_SECONDS) -> None:
         """Wait for the calls under way, so long at most."""

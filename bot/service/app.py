@@ -44,8 +44,9 @@ from .media import handle_media
 from .practice import open_practice, secret_of
 from .sender import Sender, recover
 from .storage import StorageWatch
+from .upkeep import forget_strangers, lost_cases, write_anew
 from .watchdog import Part, Watchdog
-from .work import audit, handle_due, handle_update, next_row, write_anew
+from .work import handle_due, handle_update, next_row
 
 logger = logging.getLogger(__name__)
 T = TypeVar("T")
@@ -472,7 +473,7 @@ class App:
 
     async def _auditing(self) -> None:
         """The scheduler reckons by the wall clock: it has only what no patient waits for."""
-        await self._write_anew()
+        await self._alone("writing the files anew", self._write_anew())
         scheduler = AsyncIOScheduler()
         scheduler.add_job(
             self._audit, "interval", seconds=AUDIT_SECONDS, max_instances=1, coalesce=True,
@@ -490,10 +491,24 @@ class App:
             scheduler.shutdown(wait=False)
 
     async def _audit(self) -> None:
-        await due_soon(self.db, self.clock.now(), LONGEST_RETRY)
-        if lost := await audit(self.db, self.clock.now()):
-            logger.warning("%d open cases had no next page; they have one now", lost)
-        await self._write_anew()
+        db, now = self.db, self.clock.now()
+        await self._alone("cases without a next page", lost_cases(db, now))
+        await self._alone("hours of a wrong clock", due_soon(db, now, LONGEST_RETRY))
+        await self._alone("what strangers wrote", forget_strangers(db, now))
+        await self._alone("writing the files anew", self._write_anew())
+
+    async def _alone(self, what: str, piece: Awaitable[None]) -> None:
+        """Whatever fails in it keeps back no other piece. Staff hear of it, once a day."""
+        try:
+            await piece
+        except Exception as error:
+            if passing(error):  # told by whoever watches the storage
+                logger.debug("%s waits for the storage: %s", what, error)
+                return
+            logger.exception("%s failed", what)
+            now, why = self.clock.now(), f"{what}: {type(error).__name__}: {error}"
+            key = f"{Trouble.upkeep}:{what}:{now:%Y-%m-%d}"
+            await self.alert.tell(Trouble.upkeep, why, now, key=key)
 
     async def _write_anew(self) -> None:
         if why := await write_anew(self.db, self.clock.now()):

@@ -34,8 +34,9 @@ BEAT = timedelta(minutes=5)
 """How often it is written down that the bot runs."""
 
 
-BEGAN, MOMENT = "began", timedelta(minutes=2)
-"""The setting of since when the bot has run but for so short breaks."""
+BEGAN, MOMENT = "began", 2 * BEAT
+"""The setting of since when the bot has run but for so short breaks. When a life ended is known to
+``BEAT`` only, and one that was shorter wrote down its start alone."""
 
 
 def ran_on(tx: Tx, now: datetime, most: timedelta) -> timedelta:

@@ -11,13 +11,13 @@ from bot.events.undelivered import NOT_THROUGH
 from bot.model.chat import Outgoing
 from bot.model.ids import Cause
 from bot.model.urgency import Urgency
-from bot.store.database import Database, Row, Tx, moment, stamp
+from bot.store.database import Database, Row, StorageTrouble, Tx, moment, stamp
 from bot.store.rows import log, put_due
 from bot.store.trouble import passing
 
-from .begun import begin, ended, through
+from .begun import Stage, begin, ended, through
 from .in_time import UNKNOWN
-from .pass_on import case_of, pass_on, told_to_nobody, unheard_of
+from .pass_on import case_of, pass_on, soon_nobody, told_to_nobody, unheard_of
 
 logger = logging.getLogger(__name__)
 
@@ -36,8 +36,17 @@ async def handle_late(db: Database, begun: datetime, now: datetime) -> bool:
     """Do what follows for all that waits too long; whether there was any. What waited before
     the bot had ``begun`` to run is counted from then."""
     late = await db.read(lambda tx: [row for row, at in _waiting(tx, begun, now) if at <= now])
+    failed: Exception | None = None
     for row in late:
-        await _follows(db, row, now)
+        try:
+            await _follows(db, row, now)
+        except Exception as error:
+            if passing(error):
+                raise
+            logger.exception("message %s waits too long, and nothing can follow", row["id"])
+            failed = failed or error
+    if failed is not None:
+        raise failed
     return bool(late)
 
 
@@ -59,11 +68,25 @@ async def _follows(db: Database, row: Row, now: datetime) -> None:
         ended(tx, key)
         _late(tx, row, now, failed=why)
 
-    def left(tx: Tx, why: str) -> None:
+    way = False
+
+    def left(tx: Tx, why: str = "") -> None:
+        """Of that not even a line of the log can be kept: what the case needs follows without."""
+        nonlocal way
         ended(tx, key)
         _noted(tx, row, now)
+        soon_nobody(tx, row, now + OTHER_WAYS)
+        _of_home(tx, row, now)
+        way = stage is Stage.work  # else it may be what ends the process
 
-    await through(db, key, stage, whole, told, left)
+    try:
+        await through(db, key, stage, whole, told, left)
+    except StorageTrouble as error:
+        if error.passing:
+            raise
+        await db.transact(left)
+    if way:
+        await db.transact(lambda tx: _other_ways(tx, row, now))
 
 
 def next_late(tx: Tx, begun: datetime, now: datetime) -> datetime | None:
@@ -126,10 +149,20 @@ def _late(tx: Tx, row: Row, now: datetime, failed: str = "") -> None:
         text = f"{text}; it could not be passed on: {failed}"
     log(tx, "delivery", "bot", text, now, row["patient_id"], data, Cause(row["event"]))
     if row["staff"]:
-        case = case_of(row["topic"])
-        if not failed and (row["urgent"] if case is None else unheard_of(tx, case)):
-            pass_on(tx, row, Outgoing.model_validate_json(row["body"]), now)
+        if not failed:
+            _other_ways(tx, row, now)
         told_to_nobody(tx, row, now, OTHER_WAYS)
-    elif row["patient_id"] is not None:
-        told = {"chat": chat, "how": NOT_THROUGH}
-        put_due(tx, f"unreachable:{chat}", "unreachable", now, row["patient_id"], told)
+    _of_home(tx, row, now)
+
+
+def _of_home(tx: Tx, row: Row, now: datetime) -> None:
+    """Staff hear of a household that nothing reaches."""
+    if not row["staff"] and row["patient_id"] is not None:
+        told: dict[str, object] = {"chat": row["chat_id"], "how": NOT_THROUGH}
+        put_due(tx, f"unreachable:{row['chat_id']}", "unreachable", now, row["patient_id"], told)
+
+
+def _other_ways(tx: Tx, row: Row, now: datetime) -> None:
+    case = case_of(row["topic"])
+    if row["staff"] and (row["urgent"] if case is None else unheard_of(tx, case)):
+        pass_on(tx, row, Outgoing.model_validate_json(row["body"]), now)

@@ -77,6 +77,7 @@ class Lookout:
 
     async def look(self, now: datetime) -> None:
         """One look at all of it. TokenWrong where the platform knows us no more."""
+        self._alert.again(now)  # first: all else may fail
         await self._line(now)
         if self._asked is None or not timedelta(0) <= now - self._asked < CHATS:
             self._asked = now

@@ -61,18 +61,23 @@ def told_to_nobody(tx: Tx, row: Row, now: datetime, after: timedelta = timedelta
     """The household hears the truth of a case of which nothing has reached staff: at once where
     nothing can any more, else ``after`` a while, unless it has by then."""
     case = case_of(row["topic"])
-    if case is None or row["patient_id"] is None or not row["staff"]:
-        return
-    unheard = unheard_of(tx, case)
+    unheard = unheard_of(tx, case) if case is not None and row["staff"] else []
     if not unheard:
         return
     hope = any(one["state"] in ("waiting", "sending") and one["late_at"] is None for one in unheard)
     if hope and not after:
         return  # whoever finds that late asks again
-    tx.run(
-        "due_put_sooner", key=f"{KIND}:{case}", patient_id=row["patient_id"], kind=KIND,
-        due_at=stamp(now + after if hope else now), data=pack({"case": case}),
-    )  # fmt: skip
+    soon_nobody(tx, row, now + after if hope else now)
+
+
+def soon_nobody(tx: Tx, row: Row, at: datetime) -> None:
+    """The household of a case hears it then, unless something of the case has come to staff."""
+    case = case_of(row["topic"])
+    if case is not None and row["patient_id"] is not None and row["staff"]:
+        tx.run(
+            "due_put_sooner", key=f"{KIND}:{case}", patient_id=row["patient_id"], kind=KIND,
+            due_at=stamp(at), data=pack({"case": case}),
+        )  # fmt: skip
 
 
 def unheard_of(tx: Tx, case: str) -> list[Row]:

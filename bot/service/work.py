@@ -20,18 +20,19 @@ from bot.model.ids import Cause, EventId, due_event, update_event
 from bot.model.text import Lang
 from bot.store import load
 from bot.store.apply import apply
-from bot.store.database import ANEW, Database, Row, StoreError, Tx, moment, stamp
+from bot.store.database import Database, Row, Tx, moment, stamp
 from bot.store.inbox import UNKEPT
 from bot.store.known import Stored
 from bot.store.rows import log, put_due, send
 from bot.store.staff_ways import found, reached, staff_chats, ways
-from bot.store.strange import forget, left_of, of_nobody
+from bot.store.strange import left_of, of_nobody
 from bot.telegram.translate import incoming
 
 from .begun import Stage, begin, ended, through
 from .pass_on import unheard_of
 from .practice import fresh_code
 from .turned_away import bounded, too_often
+from .upkeep import write_anew
 
 logger = logging.getLogger(__name__)
 
@@ -259,20 +260,6 @@ async def handle_due(
     return True
 
 
-async def write_anew(db: Database, now: datetime) -> str:
-    """What was erased is not left in the database's files either: they are written anew once after
-    each erasure, tried until it has been done. Why not, where that has lasted for a day."""
-    since = await db.read(lambda tx: tx.one("setting", key=ANEW))
-    if since is None:
-        return ""
-    try:
-        await db.compact()
-    except StoreError as error:
-        logger.error("the database's files could not be written anew: %s", error)
-        return str(error) if now - moment(since["value"]) >= LATEST else ""
-    return ""
-
-
 def _erased_later(tx: Tx, row: Row, data: dict[str, object], now: datetime) -> bool:
     """What still waits to be sent would bring the words back that are erased: wait for it."""
     since = datetime.fromisoformat(str(data.setdefault("since", now.isoformat())))
@@ -303,19 +290,3 @@ def _due_later(tx: Tx, row: Row, key: str, why: str, now: datetime, *, never: bo
     again = row["due_at"] if wait is None else stamp(now + wait)
     tx.run("due_again", key=row["key"], due_at=row["due_at"], again=again, tries=tries, error=why)
     return tries
-
-
-async def audit(db: Database, now: datetime) -> int:
-    """Every open case must have a next page: give one to those that lost it; how many. Of what
-    strangers wrote not even the numbers are kept for ever."""
-    while await db.transact(lambda tx: forget(tx, now)):
-        pass
-
-    def whole(tx: Tx) -> int:
-        lost = tx.all("due_lost_cases")
-        for row in lost:
-            at = now + timedelta(minutes=1)
-            put_due(tx, f"page:{row['id']}", "page", at, row["patient_id"], {"case": row["id"]})
-        return len(lost)
-
-    return await db.transact(whole)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import asyncio
 import contextlib
 import os
+import shutil
 import sqlite3
 from collections.abc import Callable, Coroutine, Hashable
 from pathlib import Path
@@ -27,6 +28,11 @@ T = TypeVar("T")
 DURABLE: Final = "FULL"
 ANEW: Final = "files_anew"
 """The setting that says since when the files are to be written anew."""
+ANEW_AT: Final = "files_anew_at"
+"""And until when that is not tried again."""
+ROOM: Final = 2
+"""So many times its size a file needs on the disk to be written anew: as a copy, and in the log of
+writes."""
 PATIENT: Final = 1000
 """Milliseconds that this waits for whoever reads the database: all else waits with it."""
 ANSWER: Final = 60.0
@@ -266,12 +272,24 @@ class Database:
             if connection.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchone()[0]:
                 raise StoreError(
                     "erased, but its words still stand in the database's files, because another "
-                    "program reads them: stop that. The bot tries it again every few minutes; "
+                    "program reads them: stop that. The bot tries it again by itself; "
                     "without it, erase again"
+                )
+
+        def roomy(connection: sqlite3.Connection) -> None:
+            pages, size = (connection.execute(f"PRAGMA {what}").fetchone()[0]
+                           for what in ("page_count", "page_size"))  # fmt: skip
+            needed = ROOM * pages * size
+            if shutil.disk_usage(self._place.parent).free < needed:
+                raise StoreError(
+                    "erased, but its words still stand in the database's files, because the disk "
+                    f"has no room to write them anew ({needed // 10**6 + 1} MB): make room. The "
+                    "bot tries it again by itself; without it, erase again"
                 )
 
         def anew(connection: sqlite3.Connection) -> None:
             emptied(connection)  # else all the rest would be in vain
+            roomy(connection)
             if connection.execute(
                 "SELECT 1 FROM sqlite_master WHERE name = 'log_words'"
             ).fetchone():
@@ -289,7 +307,12 @@ class Database:
                 connection.execute(f"PRAGMA busy_timeout = {usual}")
 
         await self._on_thread(patiently, _Turn(None))
-        await self.transact(lambda tx: tx.run("setting_drop", key=ANEW))
+
+        def done(tx: Tx) -> None:
+            for key in (ANEW, ANEW_AT):
+                tx.run("setting_drop", key=key)
+
+        await self.transact(done)
 
     @staticmethod
     def _look(connection: sqlite3.Connection) -> None:

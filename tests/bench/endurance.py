@@ -3,17 +3,28 @@
     python tests/bench/endurance.py kills --count 500
     python tests/bench/endurance.py updates --count 10000
     python tests/bench/endurance.py soak --minutes 60
+    python tests/bench/endurance.py faults --times 20 [--only "disk or damaged"]
 
 The same harness as in tests/harness/, for as long as one likes, with the real process on a
 real disk. After each part everything is held against the platform's books: nothing lost,
 nothing believed that did not arrive, no prompt twice, no stranger heard, the seals whole.
 Prints what was measured, with the seed; ends with 1 when anything does not hold.
+
+The soak has what can come at any moment: storms, a line that is down, jumps of the clock, kills,
+bombs, floods, spoilt updates. What needs a disk, a copy, a night or a beginning of its own is in
+``faults``: every test of tests/harness/ (a full disk, a locked file, a damaged page, hours off, a
+restore, SIGTERM, SIGSTOP, a group that is gone, a revoked token, words that end the process), and
+every other test that the page of faults names (the webhook, numbers counted anew, a restore that is
+cut off, a hanging disk), all of them so many times, each time in a fresh process, in another order
+and with another seed for whatever rolls dice. Those outside tests/harness/ play most of it without
+a process of the bot's own, and memory is not measured there.
 """
 
 from __future__ import annotations
 
 import argparse
 import asyncio
+import os
 import re
 import sys
 import tempfile
@@ -115,6 +126,36 @@ def _on_desk(world: World, words: str) -> bool:
     return any(words in one for one in world.people.said(world.desk))
 
 
+async def faults(nest: Nest, folder: Path, seed: int, args: argparse.Namespace) -> bool:
+    """Every fault again and again; those that failed are told at once, with how to play them."""
+    page = (ROOT / "bot" / "FAULTS_AND_THREATS.md").read_text("utf-8")
+    rows = page.partition("## Faults")[2].partition("## Threats")[0]
+    named = {f"tests/{one}" for one in re.findall(r"`(\w+/\w+\.py::\w+)`", rows)}
+    files = sorted(file.relative_to(ROOT).as_posix()
+                   for file in (ROOT / "tests" / "harness").glob("test_*.py"))  # fmt: skip
+    tests = files + sorted(one for one in named if one.partition("::")[0] not in files)
+    failed: Counter[str] = Counter()
+    for number in range(args.times):
+        began, seeded = time.monotonic(), {**os.environ, "HARNESS_SEED": str(seed + number)}
+        Random(seed + number).shuffle(tests)
+        command = [sys.executable, "-m", "pytest", "-q", "-n", "0", "-p", "no:cacheprovider",
+                   "--basetemp", str(folder / "tests"), "-k", args.only, *tests]  # fmt: skip
+        playing = await asyncio.create_subprocess_exec(
+            *command, cwd=ROOT, env=seeded, stdout=asyncio.subprocess.PIPE,
+            stderr=asyncio.subprocess.STDOUT,
+        )  # fmt: skip
+        said = (await playing.communicate())[0].decode("utf-8", "replace")
+        wrong = re.findall(r"^(?:FAILED|ERROR) (\S+)", said, re.MULTILINE)
+        failed.update(wrong or ([f"pytest ended with {playing.returncode}"]
+                                if playing.returncode else []))  # fmt: skip
+        last = said.strip().splitlines()[-1] if said.strip() else ""
+        _say(f"  {number + 1} of {args.times}, HARNESS_SEED={seed + number}: {last} "
+             f"({time.monotonic() - began:.0f} s)")  # fmt: skip
+        if playing.returncode:
+            _say(said[-6000:])
+    return _told([f"{one}: {times} of {args.times} times" for one, times in failed.items()])
+
+
 async def soak(nest: Nest, folder: Path, seed: int, args: argparse.Namespace) -> bool:
     """Households, nurses, strangers; storms, jumps of the clock, bombs, floods, kills by turns."""
     rng, until = Random(seed), time.monotonic() + 60 * args.minutes
@@ -177,14 +218,16 @@ async def _turn(world: World, rng: Random, turn: str, largest: bytes) -> None:
 def main() -> int:
     """0 when all holds."""
     parser = argparse.ArgumentParser(description=__doc__, usage="%(prog)s PART [options]")
-    parser.add_argument("part", choices=("kills", "updates", "soak"))
+    parser.add_argument("part", choices=("kills", "updates", "soak", "faults"))
     parser.add_argument("--count", type=int, default=500, help="kills, or updates")
     parser.add_argument("--moments", type=int, default=16, help="of the course that is killed")
     parser.add_argument("--minutes", type=float, default=60)
+    parser.add_argument("--times", type=int, default=20, help="that every fault is played")
+    parser.add_argument("--only", default="", help="these faults: an expression of pytest's -k")
     parser.add_argument("--seed", type=int, default=SystemRandom().randrange(10**6))
     args = parser.parse_args()
     _say(f"{args.part}, seed {args.seed}")
-    part = {"kills": kills, "updates": updates, "soak": soak}[args.part]
+    part = {"kills": kills, "updates": updates, "soak": soak, "faults": faults}[args.part]
     with tempfile.TemporaryDirectory(prefix="slowleash-") as folder, Nest() as nest:
         try:
             good = asyncio.run(part(nest, Path(folder), args.seed, args))

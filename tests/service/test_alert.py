@@ -23,8 +23,9 @@ from bot.model.settings import Clinic
 from bot.protocol.problem import FlowError
 from bot.protocol.settings import read_clinic
 from bot.service import hook
-from bot.service.alert import CALLED_AGAIN, MOST, OUTSIDE, Alert, Quota, Trouble, said
+from bot.service.alert import OUTSIDE, Alert, Trouble, said
 from bot.service.lookout import Lookout
+from bot.service.quota import CALLED_AGAIN, MOST, Quota
 from bot.store.database import StorageTrouble, Tx
 from bot.store.trouble import Kind
 from bot.telegram.client import Client
@@ -35,7 +36,7 @@ from tests.service.box import CLINIC, Box
 from tests.telegram.fake_api import TOKEN, FakeApi, answer
 
 NOW = datetime(2026, 3, 4, 20, tzinfo=UTC)
-FIGURES = {"minutes": 7, "cases": 2, "times": 3}
+FIGURES = {"minutes": 7, "cases": 2, "times": 3, "off": 2}
 EXAMPLE = Path(__file__).resolve().parents[2] / "flows" / "clinic-example.yaml"
 
 
@@ -354,6 +355,72 @@ async def test_a_program_that_is_ended_again_and_again_is_told(canela: Box, tmp_
     assert any("nobody had stopped it" in text for text in canela.on_desk())
     await alerting(hooked, kept).starts(NOW + timedelta(minutes=43))
     assert len(hooked.calls) == 1
+
+
+async def test_so_is_one_whose_lives_last_for_hours(canela: Box, tmp_path: Path) -> None:
+    """Memory that runs full, say. In between the alert may be called for anything else."""
+    hooked, kept, app = Hook(), tmp_path / "alerts", canela.stage.app
+    for hour in range(0, 21, 4):
+        assert troubles(hooked) == ["part_again"] * (hour // 4)
+        fallen = alerting(hooked, kept)
+        await fallen.starts(NOW + timedelta(hours=hour))
+        await fallen.tell(Trouble.part_again, "x", NOW + timedelta(hours=hour + 2))
+        await fallen.finish()
+    assert troubles(hooked)[-2:] == ["falls_daily", "part_again"]
+    await fallen.attach(app.db, app._deliver, lambda: None, default_words())
+    await canela.stage.settle()
+    assert any("6 times within a day" in text for text in canela.on_desk())
+
+
+async def test_the_next_start_tells_that_the_program_stood_still(
+    canela: Box, tmp_path: Path
+) -> None:
+    """Whether the call of that moment got through or not; once."""
+    hooked, kept, app = Hook(), tmp_path / "alerts", canela.stage.app
+    hooked.why = "it answered 502"
+    await alerting(hooked, kept).from_outside(Trouble.stuck, NOW, minutes=3)
+    hooked.why = ""
+    for hour in (9, 10):
+        started = alerting(hooked, kept)
+        await started.starts(NOW + timedelta(hours=hour))
+        await started.attach(app.db, app._deliver, lambda: None, default_words())
+        await started.finish()
+        await canela.stage.settle()
+    assert troubles(hooked) == ["stuck", "stood"]
+    told = [text for text in canela.on_desk() if "stood still for 3 minutes" in text]
+    assert len(told) == 1
+    assert "540 minutes later" in told[0]
+
+
+async def test_what_is_called_once_is_called_again_until_that_got_through(canela: Box) -> None:
+    """The line and the disk fail together: the hook fails, too, and nobody else can be told."""
+    hooked, app = arm(canela), canela.stage.app
+    hooked.why, now = "it answered 502", app.clock.now()
+    await app.storage._tell(StorageTrouble(app.db.path, Kind.full, "disk full"))
+    # In the hour that the clock shows; the later ones are of the hour that is believed.
+    await app.alert.tell(Trouble.clock_jumped, "x", now + timedelta(days=2), minutes=2880)
+    await asyncio.gather(*app.alert._calling)
+    for minutes, why, calls in ((1, "502", 4), (6, "502", 6), (8, "", 6), (12, "", 8),
+                                (60, "", 8), (300, "", 8)):  # fmt: skip
+        hooked.why = why
+        await app.lookout.look(now + timedelta(minutes=minutes))
+        await asyncio.gather(*app.alert._calling)
+        assert len(hooked.calls) == calls
+    assert set(troubles(hooked)) == {"storage", "clock_jumped"}
+
+
+async def test_what_is_over_is_not_called_any_more(canela: Box) -> None:
+    hooked, app = arm(canela), canela.stage.app
+    hooked.why, now = "it answered 502", app.clock.now()
+    await app.alert.tell(Trouble.clock_jumped, "x", now, minutes=90)
+    await asyncio.gather(*app.alert._calling)
+    await app.alert.tell(Trouble.clock_again, "x", now + timedelta(minutes=1), minutes=0)
+    await asyncio.gather(*app.alert._calling)
+    hooked.why = ""
+    for minutes in (10, 20):
+        app.alert.again(now + timedelta(minutes=minutes))
+        await asyncio.gather(*app.alert._calling)
+    assert troubles(hooked) == ["clock_jumped", "clock_again", "clock_again"]
 
 
 async def test_chats_that_hang_keep_no_other_waiting(

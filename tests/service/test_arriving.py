@@ -19,13 +19,16 @@ from bot.model.chat import Delivered, Delivery, Gone, Outgoing, Refused, TryAgai
 from bot.model.settings import Clinic
 from bot.service import late
 from bot.store import load
+from bot.store.database import StorageTrouble
 from bot.store.rows import send
+from bot.store.trouble import Kind
 from demo.standin.values import User
 from tests.service.box import CLINIC, Box, at, plan
 from tests.service.kept import Beginnings
 from tests.service.test_nobody_to_page import NOBODY, own_chat
 
 BLOOD, BREATH = "he threw up blood", "she cannot breathe, her gums are blue"
+SORE = "the incision smells bad"
 
 
 @dataclass
@@ -175,19 +178,25 @@ async def test_the_next_emergency_does_not_wait_behind_one_that_does_not_get_thr
     assert not weather.since(at(1, 14), (canela.desk.id,), "Luna")
 
 
-async def test_where_each_life_is_short_a_page_takes_the_other_ways_too(canela: Box) -> None:
-    """Something ends the program again and again, before a minute of any of its lives is over."""
+@pytest.mark.parametrize(
+    ("said", "seconds", "lives"), [(BLOOD, 20, 3), (SORE, 130, 3), (SORE, 280, 2)]
+)
+async def test_where_each_life_is_short_a_page_takes_the_other_ways_too(
+    canela: Box, said: str, seconds: int, lives: int
+) -> None:
+    """Something ends the program again and again, before any of its lives has seen that the page
+    waits too long."""
     okafor = await own_chat(canela, "Dr Okafor")
     canela.stage.standin.fault("server_error", "sendMessage", times=10_000, chat=canela.desk)
     await canela.to(1, 14)
-    await canela.says(canela.ines, BLOOD)
-    for _ in range(3):
-        assert not any("EMERGENCY" in text for text in canela.heard(okafor))
+    await canela.says(canela.ines, said)
+    for _ in range(lives):
+        assert not any("Canela" in text for text in canela.heard(okafor))
         await canela.stage.stop_bot()
-        canela.stage.clock.jump(canela.stage.clock.now() + timedelta(seconds=20))
+        canela.stage.clock.jump(canela.stage.clock.now() + timedelta(seconds=seconds))
         await canela.stage.start_bot()
         await canela.stage.app.settle()
-    assert any("EMERGENCY" in text for text in canela.heard(okafor))
+    assert any("Canela" in text for text in canela.heard(okafor))
 
 
 async def test_one_message_that_never_gets_through_stops_no_other(canela: Box) -> None:
@@ -228,3 +237,25 @@ async def test_a_mistake_in_what_follows_of_waiting_leaves_nobody_in_the_dark(
     for _ in range(12):
         await canela.stage.advance(canela.stage.clock.now() + timedelta(seconds=15))
     assert any(NOBODY in one for one in canela.heard(canela.ines))
+
+
+@pytest.mark.parametrize("own", [True, False])
+@pytest.mark.parametrize("damaged", [True, False])
+async def test_nor_does_one_that_cannot_even_be_told(
+    canela: Box, monkeypatch: pytest.MonkeyPatch, own: bool, damaged: bool
+) -> None:
+    """The line in the log fails, with the whole and without passing it on."""
+    okafor = await own_chat(canela, "Dr Okafor") if own else None
+    await canela.to(1, 14)
+    error = StorageTrouble(canela.stage.app.db.path, Kind.damaged, "test")
+
+    def fails(*_: object) -> None:
+        raise error if damaged else ValueError("a mistake of ours")
+
+    monkeypatch.setattr(late, "log", fails)
+    Weather(canela, {canela.desk.id: "500"})
+    await canela.says(canela.ines, BLOOD)
+    for _ in range(12):
+        await canela.stage.advance(canela.stage.clock.now() + timedelta(seconds=15))
+    assert any(NOBODY in one for one in canela.heard(canela.ines)) is not own
+    assert okafor is None or any("EMERGENCY" in one for one in canela.heard(okafor))

@@ -4,6 +4,7 @@ but what is listed with its reason."""
 from __future__ import annotations
 
 import json
+import shutil
 import sqlite3
 from contextlib import closing
 from datetime import timedelta
@@ -15,7 +16,7 @@ from apscheduler.schedulers.asyncio import AsyncIOScheduler
 
 from bot.model.ids import PatientId
 from bot.store.audit import verify
-from bot.store.database import ANEW
+from bot.store.database import ANEW, stamp
 from bot.store.erase import Erasure
 from tests.service.box import Box, plan
 
@@ -265,8 +266,39 @@ async def test_files_are_written_anew_until_that_has_been_done(
         await told.stage.app._audit()
         await told.stage.settle()
         assert any("more than a day ago" in text for text in told.on_desk())
+    await told.to(5, 15, 1)  # later each time; a try holds all else up
     monkeypatch.setattr(AsyncIOScheduler, "start", Mock(side_effect=InterruptedError))
     with pytest.raises(InterruptedError):  # at a start it is done before all else
         await told.stage.app._auditing()
     assert await told.stage.app.db.read(lambda tx: tx.one("setting", key=ANEW)) is None
     assert found(path, number, "zanahoria") == {}
+
+
+async def test_writing_the_files_anew_holds_up_nothing_urgent(
+    told: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Not before an emergency, not without room for it, and later and later."""
+    db, tries, start = told.stage.app.db, list[int](), told.stage.clock.now()
+    free, real = [10**12], shutil.disk_usage
+
+    def usage(path: Path) -> object:
+        tries.append(minute)
+        return real(path)._replace(free=free[0])
+
+    monkeypatch.setattr("bot.store.database.shutil.disk_usage", usage)
+    await db.transact(lambda tx: tx.run("setting_first", key=ANEW, value=stamp(start)))
+    told.stage.standin.say(told.ines, None, "he threw up blood")
+    await told.stage._fetched()
+    minute = 0
+    await told.stage.app._audit()
+    assert tries == [], "an emergency waits"
+    await told.stage.settle()
+    free[0] = 1000
+    for minute in range(5, 181, 5):
+        told.stage.clock.jump(start + timedelta(minutes=minute))
+        await told.stage.app._audit()
+    assert tries == [5, 10, 20, 40, 80, 160]
+    free[0] = 10**12
+    told.stage.clock.jump(start + timedelta(minutes=320))
+    await told.stage.app._audit()
+    assert await db.read(lambda tx: tx.one("setting", key=ANEW)) is None

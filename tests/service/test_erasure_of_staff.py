@@ -17,7 +17,7 @@ from bot.model.ids import EventId, PatientId, PersonId, SourceId
 from bot.model.observation import Observation
 from bot.records.erasure import Tally
 from bot.records.names import parts_of
-from bot.service import work
+from bot.service import upkeep
 from bot.store.audit import verify
 from bot.store.erase import StillHere
 from bot.store.erase_stranger import StrangerErasure
@@ -214,7 +214,7 @@ async def test_who_did_all_there_is_to_do_is_found_nowhere(practice: Box) -> Non
     await _corrects(acts)
     refused = await _invites(acts)
     second = (await staff_of(box))["Ola"].id
-    await work.audit(box.stage.app.db, box.stage.clock.now() + timedelta(days=31))
+    await upkeep.forget_strangers(box.stage.app.db, box.stage.clock.now() + timedelta(days=31))
     number, path = await _leaves(acts), Path(box.stage.app.db.path)
     assert columns(path, words_of(MEMBER, acts.who)) >= ACTED
     kept = ("phoned", "saw her", "Kim, nurse", "+1 303 555 0107", "yellow pus")

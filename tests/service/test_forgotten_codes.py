@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 
 from bot import cli
-from bot.service import work
+from bot.service import upkeep, work
 from bot.store.audit import verify
 from bot.store.database import Database
 from tests.service.box import Box, plan
@@ -117,7 +117,9 @@ async def test_a_stranger_who_never_joined_is_erased(
     await canela.stage.settle()
     await canela.says(canela.ines, "no zanahoria for him, but ate well")
     later = canela.stage.clock.now() + timedelta(days=31)
-    await work.audit(canela.stage.app.db, later)  # of what they wrote little is left by then
+    await upkeep.forget_strangers(
+        canela.stage.app.db, later
+    )  # of what they wrote little is left by then
     path, number = Path(canela.stage.app.db.path), str(who.id)
     assert number in found(path, number)
     await canela.stage.stop_bot()

@@ -4,13 +4,16 @@ from __future__ import annotations
 
 import asyncio
 import threading
-from collections.abc import Callable
+from collections.abc import Awaitable, Callable
 from datetime import datetime
 
 import pytest
 
 from bot.model.chat import Delivery, Outgoing
+from bot.service import app as app_module
 from bot.service.watchdog import Part, Watchdog
+from bot.store.database import StorageTrouble
+from bot.store.trouble import Kind
 from bot.telegram.outcome import TokenWrong
 from tests.service.box import Box
 from tests.service.test_alert import arm, troubles
@@ -359,3 +362,33 @@ async def test_the_scheduler_runs_on_the_loop_and_goes_on_after_the_clock_was_se
         await ran.wait()
     auditing.cancel()
     await asyncio.wait([auditing])
+
+
+async def test_each_piece_of_the_audit_stands_by_itself(
+    canela: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """What fails in one, a mistake of ours or a damaged page, leaves no case without a page."""
+    app, tried = canela.stage.app, list[str]()
+    await canela.says(canela.ines, "he threw up blood")
+
+    def fails(name: str, error: Exception) -> Callable[..., Awaitable[None]]:
+        async def piece(*_: object) -> None:
+            tried.append(name)
+            raise error
+
+        return piece
+
+    damaged = StorageTrouble(app.db.path, Kind.damaged, "test")
+    locked = StorageTrouble(app.db.path, Kind.locked, "test")
+    monkeypatch.setattr(app_module, "forget_strangers", fails("forget", ValueError()))
+    monkeypatch.setattr(app_module, "due_soon", fails("due", locked))
+    monkeypatch.setattr(app_module, "write_anew", fails("anew", damaged))
+    await app.db.transact(lambda tx: tx._connection.execute("DELETE FROM due WHERE kind = 'page'"))
+    await app._audit()
+    assert tried == ["due", "forget", "anew"]
+    assert await app.db.read(lambda tx: tx.all("due_lost_cases")) == []
+    monkeypatch.setattr(app_module, "lost_cases", fails("cases", ValueError()))
+    await app._audit()
+    assert tried[3:] == ["cases", "due", "forget", "anew"]
+    await canela.stage.settle()
+    assert sum("every few minutes has failed" in one for one in canela.on_desk()) == 3

@@ -18,7 +18,7 @@ import pytest
 from bot.events.route import Fallen, fallen_due
 from bot.model.effects import Due, Effects
 from bot.model.ids import EventId
-from bot.service import late, media, work
+from bot.service import late, media, upkeep, work
 from bot.service.begun import LIVES, YOUNG
 from bot.service.ear import Ear
 from bot.service.turned_away import MOST
@@ -304,7 +304,9 @@ async def test_what_strangers_wrote_goes_at_once_and_nothing_else(canela: Box) -
     assert max(map(len, wrote)) < 200
     assert sum("zz_somebody" in one for one in wrote) == MOST
     before = [row for row in await rows() if row["update_id"] not in theirs]
-    await work.audit(app.db, canela.stage.clock.now() + FOUND_AGAIN + timedelta(hours=1))
+    await upkeep.forget_strangers(
+        app.db, canela.stage.clock.now() + FOUND_AGAIN + timedelta(hours=1)
+    )
     after = await rows()
     assert sum(row["update_id"] in theirs for row in after) == MOST
     assert [row for row in before if '"message"' in row["body"]] == [

@@ -99,6 +99,13 @@ WHERE state = 'waiting' AND (due_at <= :now OR attempts = 0)
   )
 ORDER BY urgent DESC, due_at, id LIMIT :most;
 
+-- name: urgent_waits
+SELECT 1 FROM inbox WHERE state = 'waiting' AND urgent = 1
+UNION ALL
+SELECT 1 FROM outbox
+WHERE state = 'waiting' AND urgent = 1 AND (due_at <= :now OR attempts = 0)
+LIMIT 1;
+
 -- name: outbox_claim
 UPDATE outbox SET state = 'sending', attempts = attempts + 1
 WHERE id = :id AND state = 'waiting'
