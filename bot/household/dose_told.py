@@ -29,7 +29,7 @@ from bot.model.effects import Effects, Mark
 from bot.model.finding import Finding
 from bot.model.ids import SourceId, tap_source
 from bot.model.observation import Observation
-from bot.model.plan import Medicine
+from bot.model.plan import Medicine, MedicineClass
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
@@ -121,7 +121,9 @@ def by_medicine(
         for medicine in chart.plan.medicines:
             if medicine.name.casefold() == seen.med.casefold():
                 return [replace(seen, med=medicine.name)]
-        return [seen]
+        kinds = _KINDS.get(seen.med.casefold(), ())
+        of_it = [one.name for one in chart.plan.medicines if one.kind in kinds]
+        return [replace(seen, med=of_it[0])] if len(of_it) == 1 else [seen]
     waiting = [line.item.med for line in lines if line.item.med]
     if seen.value == "given" and seen.count is None and _ALL.search(text):
         at = wall_time(chart, moment, seen.at)
@@ -139,6 +141,14 @@ def by_medicine(
     if seen.value == "given" and seen.count == len(names) > 1:
         seen = replace(seen, count=None)  # "all three": one of each
     return [replace(seen, med=med) for med in names] or [seen]
+
+
+_KINDS: dict[str, tuple[MedicineClass, ...]] = {
+    "antibiotic": ("antibiotic",),
+    "painkiller": ("pain relief", "anti-inflammatory"),
+    "anti-inflammatory": ("anti-inflammatory",),
+}
+"""What a medicine may be called, where the plan has but one of the kind."""
 
 
 def _not_given(chart: Chart, medicine: Medicine, at: datetime) -> bool:

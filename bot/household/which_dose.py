@@ -43,7 +43,11 @@ _COUNTS: tuple[tuple[int, str], ...] = (
         r"(?:the|his|her|its|one|la|el|su)(?: \w+)? "
         r"(?:pill|tablet|capsule|chew|pastilla|tableta|capsula|comprimido)",
     ),
-    (2, r"both|ambos|ambas|(?:los|las) dos"),
+    (
+        2,
+        r"both(?! (?:hands|of us|thumbs|arms|eyes|legs|paws|sides))"
+        r"|ambos|ambas|(?:los|las) dos(?! manos)",
+    ),
     (3, r"all (?:three|3)|(?:los|las) (?:tres|3)"),
     (4, r"all (?:four|4)|(?:los|las) (?:cuatro|4)"),
 )

@@ -107,6 +107,7 @@ def words_of(text: str) -> list[Token]:
     boundaries before the words that follow.
     """
     flat, back = fold(text)
+    flat = _dictated(flat)
     flat = _AM_PM.sub(lambda m: m.group(1) + "m" + " " * (len(m.group(0)) - 2), flat)
     build = _Builder()
     size = len(flat)
@@ -144,6 +145,25 @@ def words_of(text: str) -> list[Token]:
         only = build.tokens[0]
         only.word = _ONE_LETTER.get(flat.strip(" .!"), only.word)
     return with_marks(build.tokens) if MARKS.search(flat) else build.tokens
+
+
+def _dictated(flat: str) -> str:
+    """The text with its marks, where they were spoken: "all good comma walking". In Spanish only
+    where there are two and one of them ends it: the words mean more ("que coma", "un punto")."""
+    marks = list(_MARKS_ES.finditer(flat)) if flat.rstrip(" .").endswith("punto") else []
+    found = [*_MARKS_EN.finditer(flat), *(marks if len(marks) > 1 else [])]
+    for one in found:
+        sign = "," if one.group(0).startswith("com") else "."
+        flat = flat[: one.start()] + sign.ljust(len(one.group(0))) + flat[one.end() :]
+    return flat
+
+
+_MARKS_EN = re.compile(r"\b(?:comma|full stop)\b")
+_MARKS_ES = re.compile(
+    r"(?<!\bque )(?<!\ben )\bcoma\b"
+    r"|(?<!\bun )(?<!\bel )(?<!\bde )(?<!\bal )(?<!\bdel )(?<!\botro )(?<!\bese )(?<!\beste )"
+    r"(?<!\bcada )(?<!\bningun )(?<!\balgun )\bpunto\b"
+)
 
 
 _APART = {"we'll": ("we", "will"), "we're": ("we", "are")}
