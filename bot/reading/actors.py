@@ -58,7 +58,9 @@ def to_come(tokens: list[Token], at: int, end: int) -> bool:
     if word in ("in", "en", "dentro") and step < end:
         vague = tokens[step].word in ("a", "un") and step + 1 < end
         after = tokens[step + 1 if vague else step]
-        return not after.keys.isdisjoint(("<minutes>", "<hours>", "<number>", "<whileword>"))
+        if "<number>" in after.keys:
+            return (after.value or 0) >= _SOON  # "gone in one gulp", "in two bites"
+        return not after.keys.isdisjoint(("<minutes>", "<hours>", "<whileword>"))
     if word in ("luego", "despues"):  # "walk y luego ice pack" is a row of things done
         return (word == "luego" and step >= end) or (
             step < end and tokens[step].word in _CLITICS_OR_I
@@ -70,6 +72,8 @@ def to_come(tokens: list[Token], at: int, end: int) -> bool:
     return word in ("when", "once", "cuando", "as_soon") and tokens[step].word in _COMING
 
 
+_SOON = 5
+"""A bare figure from here on is minutes: "in 30"."""
 _OF_A_MORNING = frozenset("la esta por toda cada una otra ayer hoy buena".split())
 """Before "mañana" they make it a morning; without them it is tomorrow."""
 _CLITICS_OR_I = frozenset("se le lo la las los hago doy pongo saco damos hacemos ponemos".split())
@@ -145,9 +149,28 @@ def all_that_was_due(tokens: list[Token], clause: Clause) -> bool:
     beside = {t.word for t in (*tokens[first : clause.start], *tokens[clause.end : last])}
     behind: frozenset[str] = frozenset().union(*(t.keys for t in tokens[clause.end : last]))
     emptied = behind >= _EMPTIED
-    return bool(words & _EVERY) and not (
-        emptied or (words | beside) & _LEFT or clause.keys & _MORE_THAN_DUE
-    )
+    more = _MORE_THAN_DUE - _ALL_AT_ONCE if _hidden(tokens, clause) else _MORE_THAN_DUE
+    return bool(words & _EVERY) and not (emptied or (words | beside) & _LEFT or clause.keys & more)
+
+
+_ALL_AT_ONCE = frozenset(("<noneleft>", "<jointly>"))
+
+
+def _hidden(tokens: list[Token], clause: Clause) -> bool:
+    """ "All his pills in a hot dog, gone in one gulp", "all down in one": they were given so."""
+    for at in range(clause.start, clause.end - 1):
+        if "<meds>" not in tokens[at].keys:
+            continue
+        put = tokens[at + 1].word
+        into = tokens[at + 2 : at + 6]
+        if put == "down" or (
+            put in _INTO and any(not t.keys.isdisjoint(("<food>", "<hid>")) for t in into)
+        ):
+            return True
+    return False
+
+
+_INTO = frozenset("in inside with en con dentro".split())
 
 
 _I_GAVE = frozenset(

@@ -13,13 +13,21 @@ def stands_apart(tokens: list[Token], begun: int, first: int, last: int) -> bool
     """Whether what begins at ``begun`` has ended before the finding from ``first`` to ``last``:
     a whole statement lies between, so it asks or wishes something else."""
     phrase = _phrase_start(tokens, begun, first)
-    if not phrase or feared(tokens, phrase):
+    if not phrase or feared(tokens, phrase) or _goes_off(tokens, phrase):
         return False
     if wanted(tokens[begun:phrase], tokens[phrase : last + 1]):
         return False
     if any(tells(tokens[at]) and not named_only(tokens, at) for at in range(begun, phrase)):
         return False
     return _apart(tokens[begun:phrase], tokens[phrase : last + 2])
+
+
+def _goes_off(tokens: list[Token], phrase: int) -> bool:
+    """ "What if she goes | off her food": the verb has its word there."""
+    return tokens[phrase].word == "off" and tokens[phrase - 1].word in _GOES
+
+
+_GOES = frozenset("go goes going gone went is get gets getting".split())
 
 
 def _phrase_start(tokens: list[Token], start: int, at: int) -> int:

@@ -130,8 +130,10 @@ def answer(
             if not fields:
                 only = [
                     t
-                    for t in tokens
-                    if "<number>" in t.keys and (t.word not in _ONE or len(tokens) == 1)
+                    for at, t in enumerate(tokens)
+                    if "<number>" in t.keys
+                    and (t.word not in _ONE or len(tokens) == 1)
+                    and not (at and _MEASURE in tokens[at - 1].keys)
                 ]
                 if only and only[-1].value is not None and 1 <= only[-1].value <= 90:
                     fields["minutes"] = only[-1].value
@@ -291,6 +293,8 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     keys = clause.keys
     size = len(body)
     begins = "<yesword>" in first.keys and not _goes_on(body, own)
+    if begins and size > 1 and "<neg>" in body[1].keys and first.word not in _SAYS_YES:
+        begins = False  # "did not walk him"
     trouble = asked in _TROUBLES  # "he did" tells that there was some
     if begins and not trouble and (number == 0 or size <= 3) and "<notyes>" not in keys:
         return "yes"
@@ -351,6 +355,8 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
 
 _ALL_OR_WHEN = frozenset(("<clock>", "<allofthem>"))
 _FIGURES = frozenset(("<minutes>", "<metres>", "<number>"))
+_MEASURE = "<measure>"
+"""What a figure behind it measures: "RR 24", "CRT 2" tell no minutes."""
 
 
 def _of_figure(body: list[Token], asked: str) -> bool:
@@ -362,7 +368,7 @@ def _of_figure(body: list[Token], asked: str) -> bool:
     if asked not in _SESSIONS:
         return False
     for token in body[:3]:
-        if "<neg>" in token.keys or "<times>" in token.keys:
+        if "<neg>" in token.keys or "<times>" in token.keys or _MEASURE in token.keys:
             return False
         if not token.keys.isdisjoint(_FIGURES):
             return len(body) <= 8 and 1 <= (token.value or 0) <= 600

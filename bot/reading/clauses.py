@@ -97,7 +97,18 @@ def _asks(tokens: list[Token], index: int, previous: str) -> bool:
         return False
     if word == "is":
         third = tokens[index + 2].word if index + 2 < len(tokens) else ""
-        return third in ("normal", "ok", "okay", "bad", "alright", "fine", "right", "usual", "too")
+        return third in (
+            "normal",
+            "ok",
+            "okay",
+            "bad",
+            "alright",
+            "fine",
+            "right",
+            "usual",
+            "too",
+            "a",
+        )
     if word == "es":  # "su respiración es normal" tells
         return after == "normal" and tokens[index - 1].keys.isdisjoint(_NAMED)
     return True

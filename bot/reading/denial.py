@@ -70,7 +70,7 @@ def denied(match: Match, tokens: list[Token], clause: Clause) -> bool:
         if (
             after < clause.end
             and after == clause.end - 1
-            and tokens[after].word in ("no", "not", "nope", "negative", "negativo")
+            and tokens[after].word in ("no", "not", "nope", "negative", "negativo", "tampoco")
         ):
             flips = True
     if not flips and not held:
@@ -122,11 +122,18 @@ def _spent(tokens: list[Token], start: int, target: int) -> bool:
 _DETERMINERS = frozenset("no sin ni nor without zero".split())
 
 
-def torn(match: Match, tokens: list[Token]) -> bool:
+def torn(match: Match, tokens: list[Token], clause: Clause) -> bool:
     """Negation stands in the midst of the match: "pink, no goo" is no pink goo. Or what it
-    takes for eaten is told of next: "he is eating, and the stitches are clean"."""
+    takes for eaten is told of next: "he is eating, and the stitches are clean". Or it begins
+    with what is denied, and goes on in a later clause: "no vomiting, the pills at six"."""
     if match.rule.about == "swallowed" and stands_well(match, tokens):
         return True
+    if match.first < clause.end <= match.last and not match.rule.fixed:
+        ahead = tokens[clause.start : match.first][-3:]
+        denied = [n for n, t in enumerate(ahead) if not t.keys.isdisjoint(("<neg>", "<zero>"))]
+        ends = denied and any("<stopneg>" in t.keys for t in ahead[denied[-1] + 1 :])
+        if denied and not ends and not tokens[match.first].keys.isdisjoint(SPENT):
+            return True
     own = set(match.at)
     if match.held:
         cue = next((at for at in match.at if tokens[at].word in _DETERMINERS), None)

@@ -201,10 +201,13 @@ def settle_bit(tokens: list[Token]) -> None:
         alone = index == 0 or token.cut
         if alone and after and not after.cut and after.word not in _BITTEN:
             token.keys -= {"<bite>", "<chew>"}  # "bit whingey today"
+        if before not in _LITTLE and after and not after.cut and after.word in _WHOSE_IT_IS:
+            token.keys -= {"<slight>"}  # "bit the bag open"
         if before in _LITTLE or (after and (after.word == "of" or "<sign>" in after.keys)):
             token.keys -= {"<bite>", "<chew>"}
 
 
+_WHOSE_IT_IS = frozenset("the his her my our it me him".split())
 _ARE = frozenset("are theyre look so very really feel went gone".split())
 _EXCLAIMS = frozenset("oh ah aw holy omg no ok well argh ugh".split())
 _TELLERS = frozenset("we i weve ive im".split())
@@ -227,8 +230,8 @@ def _adjective(tokens: list[Token], index: int, before: str) -> bool:
     after = tokens[index + 1]
     if after.word in ("bit", "while", "lad", "lass", "man", "soul"):
         return True
-    if before in ("his", "her"):
-        return not after.keys.isdisjoint(_OWNED)
+    if before in ("his", "her") or not index or tokens[index].cut:
+        return after.word in ("scab", "lump") or not after.keys.isdisjoint(_OWNED)
     return (
         before in ("a", "the", "our", "my", "that", "this", "wee")
         and after.word
@@ -240,7 +243,7 @@ def _adjective(tokens: list[Token], index: int, before: str) -> bool:
 
 _OWNED = frozenset(
     ("<legword>", "<limpword>", "<bodyword>", "<food>", "<patient>", "<coneword>", "<wound>",
-     "<walkword>", "<bellyword>", "<bandageword>", "<gumword>")
+     "<walkword>", "<bellyword>", "<bandageword>", "<gumword>", "<openword>", "<lumpword>")
 )  # fmt: skip
 _TIMELY = frozenset(
     ("<yesterday>", "<lastnight>", "<thismorning>", "<allday>", "<nowword>", "<clock>", "<poo>",

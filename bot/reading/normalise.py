@@ -217,6 +217,18 @@ def _number(
     return end, index
 
 
+_NUMBER_TWO = re.compile(r"#[12]s?\b")
+_ROWS = frozenset(
+    "attempt capsule day dose dosis goal meal med meds pastilla photo picture pill round session "
+    "tablet try walk week".split()
+)
+
+
+def _ordered(build: _Builder) -> bool:
+    """ "Dose #2": the second of a row, and no toilet."""
+    return bool(build.tokens) and not build.cut and build.tokens[-1].word in _ROWS
+
+
 def _mark(build: _Builder, flat: str, text: str, back: list[int], piece: str, start: int) -> None:
     char = text[back[start]]
     if piece in _END:
@@ -227,6 +239,8 @@ def _mark(build: _Builder, flat: str, text: str, back: list[int], piece: str, st
         build.bound(3)
     elif piece in "°%+#@&½":
         word = {"°": "degrees", "&": "and", "@": "at", "%": "percent"}.get(piece)
+        if piece == "#" and _NUMBER_TWO.match(flat, start) and not _ordered(build):
+            word = "number"
         if word:
             build.add(word, back[start], back[start] + 1)
     elif char in EMOJI:

@@ -171,7 +171,11 @@ def _read(
     if trace:
         trace.keep(matches, "in a formula that weighs nothing", suppress.FORMULA)
     scope.weigh(matches, tokens, clauses)
-    torn = [m for m in matches if denial.torn(m, tokens) or beside_a_dose(m, tokens, clauses)]
+    torn = [
+        m
+        for m in matches
+        if denial.torn(m, tokens, clauses[m.clause]) or beside_a_dose(m, tokens, clauses)
+    ]
     matches = _without(matches, torn, suppress.TORN, lost)
     if trace:
         trace.keep(matches, "a denial, or another statement, stands in its midst", suppress.TORN)

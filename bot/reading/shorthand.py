@@ -1,4 +1,4 @@
-"""Clinical shorthand with strokes ("C/D/I", "no v/d", "s/s"), written out.
+"""Clinical shorthand ("BAR", and with strokes: "C/D/I", "no v/d", "s/s"), written out.
 
 The letters stand apart as words; each row is taken whole, and keeps its place in the reply.
 """
@@ -22,11 +22,16 @@ _WRITTEN: dict[tuple[str, ...], str] = {
     ("r", "r"): "breathing",
     ("h", "o"): "history",
 }
+_ARTICLES = frozenset("a the his her this that each one".split())
 _LONGEST = max(map(len, _WRITTEN))
 
 
 def written_out(tokens: list[Token], text: str) -> list[Token]:
     """The tokens with every such row as plain words."""
+    for at, token in enumerate(tokens):  # as vets note it, and no bar of a frame
+        noted = text[token.start : token.end] == "BAR" and not text.isupper()
+        if noted and (at == 0 or tokens[at - 1].word not in _ARTICLES):
+            token.word = "bright"
     if "/" not in text:
         return tokens
     letters = [text[t.start : t.end].lower() for t in tokens]

@@ -316,6 +316,8 @@ def _beside(
             continue
         if rest[0].word in _HANGS or tokens[at - 1].word in _HANGS:
             continue
+        if not rest[0].cut and _runs_on(rest):
+            continue
         left = _either(text, tokens[:at], context, alone)
         if left is None:
             continue
@@ -330,13 +332,23 @@ def _beside(
     return []
 
 
+def _runs_on(rest: Sequence[Token]) -> bool:
+    """ "Can I hide | it in ham": what is asked for goes on."""
+    first = 1 if rest[0].word in ("it", "them", "him", "her") else 0
+    return len(rest) > first and rest[first].word in _RUNS_ON
+
+
 def _may_end(last: Token) -> bool:
     """Whether a statement may end with the word."""
+    if last.word in _ASKERS:
+        return False  # "can I | hide it in peanut butter"
     return last.keys.isdisjoint(_OPEN) or last.word in _CLOSE or "<good>" in last.keys
 
 
+_ASKERS = frozenset("i we he she they puedo podemos debo debemos".split())
 _HANGS = _SETS["hangs"]
 """What begins so is no statement of its own: "may I take it off while he eats"."""
+_RUNS_ON = _SETS["runs_on"]
 _JOINS = _LINKS | _SETS["joins"]
 
 

@@ -57,13 +57,15 @@ def hours_of_doses(tokens: list[Token], now: int | None) -> list[Token]:
 
 def _in_sentence(tokens: list[Token], now: int | None) -> list[Token]:
     amiss = any(t.word in _AMISS or "<medcontainer>" in t.keys for t in tokens)
+    late = any(t.word in _LATE for t in tokens)
     out: list[Token] = []
     index = 0
     while index < len(tokens):
         these = index > 0 and "<allofthem>" in tokens[index - 1].keys
-        these = these or (amiss and not _written(tokens[index].word))
+        moved = amiss and late and _instead_of_another(tokens, index)
+        these = these or (amiss and not _written(tokens[index].word) and not moved)
         clock = None if these else clock_at(tokens, index)
-        if clock and _is_hour(tokens, index, clock[1], clock[2]):
+        if clock and (moved or _is_hour(tokens, index, clock[1], clock[2])):
             value = nearest_past(clock[0], clock[2], now)
             first = index
             while out and out[-1] is tokens[first - 1] and out[-1].word in _AT:
@@ -90,12 +92,30 @@ def _written(word: str) -> bool:
     return _FEW < int(hour) <= 12 and int(minutes) < 60 and minutes != "00"
 
 
+def _instead_of_another(tokens: list[Token], index: int) -> bool:
+    """ "A bit late, 11 instead of 8": two hours of the day, and more than are given at once."""
+    value = tokens[index].value
+    hour = value is not None and _FEW < value <= 12 and tokens[index].word.isdecimal()
+    return hour and _not_another(tokens, index + 1) > 0
+
+
+_LATE = frozenset("late later early earlier overslept tarde temprano retrasada retrasado".split())
+
+
 def _not_another(tokens: list[Token], at: int) -> int:
     """How many words name the hour that it was not: "not 8", "instead of 8", "rather than at 8"."""
-    if at >= len(tokens) or tokens[at].word not in ("not", "instead", "rather"):
+    if at >= len(tokens) or tokens[at].word not in ("not", "no", "instead", "rather", "en"):
         return 0
     end = at + 1
-    while end < len(tokens) and tokens[end].word in ("of", "than", "at"):
+    while end < len(tokens) and tokens[end].word in (
+        "of",
+        "than",
+        "at",
+        "vez",
+        "lugar",
+        "de",
+        "las",
+    ):
         end += 1
     return end + 1 - at if end < len(tokens) and tokens[end].word.isdecimal() else 0
 
