@@ -75,7 +75,7 @@ def answer(
         if asked in _DEEDS and planned(tokens, clause, clause.end):
             continue
         if _of_another(clause, asked) or any(
-            m.first < clause.start and m.last >= clause.end - 1 for m in matches
+            m.first < clause.start and m.last >= (clause.start + clause.end) // 2 for m in matches
         ):  # "walk, | skipped it"
             continue
         own = {

@@ -31,9 +31,9 @@ def beside_a_dose(match: Match, tokens: list[Token], clauses: list[Clause]) -> b
     """Whether pills that were given are read as what was eaten after them, or a medicine that is
     only asked about as what became of a dose: "he puked | is that a side effect of tramadol"."""
     last = next(c for c in clauses[match.clause :] if match.last < c.end)
-    if match.rule.about == "dose" and match.last >= clauses[match.clause].end:
-        if "question" in last.moods - clauses[match.clause].moods:
-            return True
+    asked = "question" in last.moods - clauses[match.clause].moods
+    if match.rule.about == "dose" and asked:
+        return True
     own = a_meal_of_its_own(match, tokens, clauses[match.clause])
     return own or meal_after_a_dose(match, tokens)
 
