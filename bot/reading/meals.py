@@ -24,7 +24,7 @@ _NEAR = 4
 def told_of_what_was_due(tokens: list[Token], clause: Clause) -> frozenset[str]:
     """What a clause is known by while a dose is due: "swallowed it", "ate all his pills"."""
     due = frozenset(("<dosedue>",))
-    return due | {"<planned>"} if all_that_was_due(tokens, clause) else due
+    return due | {"<planned>", "<alldue>"} if all_that_was_due(tokens, clause) else due
 
 
 def beside_a_dose(match: Match, tokens: list[Token], clauses: list[Clause]) -> bool:
