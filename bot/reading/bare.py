@@ -74,9 +74,7 @@ def answer(
             continue
         if asked in _DEEDS and planned(tokens, clause, clause.end):
             continue
-        if _of_another(clause, asked) or any(
-            m.first < clause.start and m.last >= (clause.start + clause.end) // 2 for m in matches
-        ):  # "walk, | skipped it"
+        if _of_another(clause, asked) or any(_reaches_in(m, clause, asked) for m in matches):
             continue
         own = {
             m.rule.about
@@ -146,6 +144,15 @@ def answer(
         out.found.append(Found(observation, match))
         out.reasons.append(f"an answer to what was asked ({asked}) → {about}: {value}")
     return out
+
+
+def _reaches_in(match: Match, clause: Clause, asked: str) -> bool:
+    """ "Walk, | skipped it", "my wife | and the kid all gave it tonight": a rule from the clause
+    before has told what stands here."""
+    if match.first >= clause.start:
+        return False
+    half = match.rule.about not in topics_of(asked) | {"idiom"}
+    return match.last >= ((clause.start + clause.end) // 2 if half else clause.end - 1)
 
 
 def _resting(tokens: list[Token], found: list[Found], matches: list[Match]) -> Answer:

@@ -190,6 +190,8 @@ def _apart(left: Sequence[Token], rest: Sequence[Token], whole: Reading) -> bool
     runs_on = not rest[0].cut and rest[0].start - left[-1].end < 2
     if runs_on and rest[0].word in _ENDS:
         return False  # "gave his antibiotics | twice", "we both gave | them"
+    if runs_on and rest[0].word == "not" and len(rest) > 1 and rest[1].word in _SINCE:
+        return False  # "poop | not since tuesday"
     if denies and runs_on and not rest[0].keys.isdisjoint(_HOW):
         return False  # "doesn't smell great"
     if denies and not _own_predicate(left, rest):
@@ -211,6 +213,7 @@ def _own_predicate(left: Sequence[Token], rest: Sequence[Token]) -> bool:
 
 
 _ENDS = _SETS["ends"]
+_SINCE = frozenset("since yet today tonight this for in until till".split())
 _HOW = frozenset(("<good>", "<adv>", "<very>"))
 _NAMES = SPENT | {"<poo>", "<pee>"}
 

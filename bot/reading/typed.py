@@ -99,7 +99,7 @@ def _instead_of_another(tokens: list[Token], index: int) -> bool:
     return hour and _not_another(tokens, index + 1) > 0
 
 
-_LATE = frozenset("late later early earlier overslept tarde temprano retrasada retrasado".split())
+_LATE = frozenset("late later overslept tarde retrasada retrasado".split())
 
 
 def _not_another(tokens: list[Token], at: int) -> int:
