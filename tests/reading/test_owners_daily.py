@@ -16,7 +16,9 @@ from bot.model.reading import Context
 from bot.reading import read
 from tests.each import each
 
-TABLES = [Path(__file__).with_name(f"owners-{name}.txt") for name in ("daily", "wound")]
+TABLES = [
+    Path(__file__).with_name(f"owners-{name}.txt") for name in ("daily", "daily-more", "wound")
+]
 NOON = 720
 WANTED = re.compile(r"([a-z_]+\.[a-z_]+)(?:\(([^)]*)\))?")
 

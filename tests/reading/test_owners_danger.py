@@ -13,12 +13,13 @@ from bot.model.urgency import Urgency
 from bot.reading import read
 from tests.each import each
 
-TABLE = Path(__file__).with_name("owners-danger.txt")
+TABLES = [Path(__file__).with_name(f"owners-{name}.txt") for name in ("danger", "danger-more")]
 NOON = 720
 
 
 def _lines() -> Iterator[tuple[str, int, str, str]]:
-    for line in TABLE.read_text(encoding="utf-8").splitlines():
+    lines = (line for table in TABLES for line in table.read_text("utf-8").splitlines())
+    for line in lines:
         if line.strip() and not line.startswith("#"):
             said, _, meant = line.rpartition("=>")
             asked, day, text = said.split("|", 2)
