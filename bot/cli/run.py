@@ -205,7 +205,8 @@ async def _patiently(
         try:
             done = await work()
         except (PlatformError, StorageTrouble) as error:
-            if not error.passing:
+            away = isinstance(error, StorageTrouble) and error.kind is Kind.unreadable
+            if not (error.passing or away):  # a disk far away may come up after us
                 raise
             what, why = "the database cannot be used", str(error).rstrip(".")
             if isinstance(error, PlatformError):

@@ -98,11 +98,13 @@ Deliver = Callable[[Outgoing], Awaitable[Delivery]]
 
 @dataclass(frozen=True, slots=True)
 class _Owed:
-    """A call that has not got through. ``what``: what the quota knows it by; ``since``: by the
-    clock that nobody sets, for a jump of the other may be what is told."""
+    """A call that has not got through. ``what``: what the quota knows it by; ``at``: when it was
+    first to be made; ``since``: the same by the clock that nobody sets, for a jump of the other may
+    be what is told."""
 
     what: str
     text: str
+    at: datetime
     since: float
 
 
@@ -259,7 +261,7 @@ class Alert:
         for over in ENDS.get(trouble, ()):
             self._owed.pop(over, None)
         if not self._quota.lately(what, now):
-            self._owed[trouble] = _Owed(what, text, time.monotonic())
+            self._owed[trouble] = _Owed(what, text, now, time.monotonic())
             self._begin(trouble, self._owed[trouble], now)
 
     def again(self, now: datetime) -> None:
@@ -283,7 +285,7 @@ class Alert:
         self, alert: tuple[str, ...] | str, trouble: Trouble, owed: _Owed, now: datetime
     ) -> None:
         try:
-            why = await self._call(alert, *said(self._clinic, trouble, owed.text, now))
+            why = await self._call(alert, *said(self._clinic, trouble, owed.text, owed.at))
         except asyncio.CancelledError:  # the bot stops: whoever starts next may call
             self._quota.failed(owed.what)
             raise

@@ -98,9 +98,9 @@ async def told_or_left(
     """Tell of what failed; where that fails, too, or takes too long, only mark it."""
     try:
         await db.transact(told, late=left)
-    except StorageTrouble:
-        raise  # nothing can be told by way of the database
-    except Exception:
+    except Exception as error:
+        if passing(error):
+            raise  # nothing can be told by way of the database now
         logger.exception("the failure of %s could not be told", key)
         await db.transact(left)
 

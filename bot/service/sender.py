@@ -29,7 +29,7 @@ from bot.store import load
 from bot.store.database import Database, Row, StorageTrouble, Tx, moment, stamp
 from bot.store.rows import log, log_arrived, move_chat, put_due, send
 from bot.store.staff_ways import COPY, NO_LONGER, clear_late, found, lost, still_staff
-from bot.store.trouble import passing
+from bot.store.trouble import StoreError, passing, unreadable
 from bot.telegram.pace import Pace
 
 from .begun import error_in_words, told_or_left
@@ -192,11 +192,25 @@ class Sender:
                 raise
             logger.exception("%s cannot be sent", row["dedupe"])
             why = error_in_words(error)
+            if unreadable(error) and await self._put_back(row, why, now):
+                return
             await told_or_left(
                 self._db, row["dedupe"],
                 lambda tx: _unsendable(tx, row, why, now),
                 lambda tx: _done(tx, row, "refused", None, why, now),
             )  # fmt: skip
+
+    async def _put_back(self, row: Row, why: str, now: datetime) -> bool:
+        """Whether it goes once more: a read error may be over by then. Nobody knows whether it was
+        sent before that."""
+        if row["attempts"] > LIVES:
+            return False
+        again = now + timedelta(seconds=_pause(row))
+        try:
+            await self._db.transact(lambda tx: _retry(tx, row, again, why, uncertain=1))
+        except StoreError:
+            return False
+        return True
 
     async def _try(self, row: Row, now: datetime) -> None:
         message = Outgoing.model_validate_json(row["body"])

@@ -48,8 +48,11 @@ async def write_anew(db: Database, now: datetime) -> str:
         return tx.one("setting", key=ANEW), tx.one("setting", key=ANEW_AT), waits
 
     since, again, urgent = await db.read(look)
-    if since is None or urgent is not None:
+    if since is None:
         return ""
+    if urgent is not None:
+        late = now - moment(since["value"]) >= TOLD
+        return "urgent messages have waited at each look" if late else ""
     if again is not None and now < moment(again["value"]) <= now + LATEST:
         return ""
     lasted = now - moment(since["value"])

@@ -82,7 +82,8 @@ class Database:
             self._file = _identity(self._place)
         except StorageTrouble as error:
             await self.close()
-            if error.passing and error.kind is not Kind.unreachable:
+            known = error.passing and error.kind is not Kind.unreachable
+            if known or error.kind is Kind.unreadable:
                 raise
             raise StorageTrouble(
                 self.path, error.kind, f"{error.why}; is it a slowleash database? If not, name "

@@ -34,7 +34,7 @@ from bot.records.names import Names, longest_first
 
 from .audit import cause_of, head
 from .chaining import append
-from .database import ANEW, Row, StoreError, Tx, moment, stamp
+from .database import ANEW, ANEW_AT, Row, StoreError, Tx, moment, stamp
 from .erase_names import (
     BATCH,
     Trial,
@@ -443,6 +443,7 @@ class Erasure:
             rows: dict[str, object] = {str(id): digest for id, digest in self.rows.items()}
             self.tx.run("begun_clear")  # its keys may name a chat
             self.tx.run("setting_first", key=ANEW, value=stamp(self.now))
+            self.tx.run("setting_drop", key=ANEW_AT)  # of an earlier one that had failed
             made = append(self.whole, ERASED, self.by, text, self.now, patient, {"rows": rows})
             if made != self._entry:
                 raise StoreError("the log grew while it was being erased; try again")

@@ -99,6 +99,13 @@ def passing(error: BaseException) -> bool:
     return isinstance(error, StorageTrouble) and error.passing
 
 
+def unreadable(error: BaseException) -> bool:
+    """Whether a part of the disk or of the file could not be read: it may be a hiccup of a disk far
+    away, so that what stood on it is tried a few times more before it is given up."""
+    kind = kind_of(error) if isinstance(error, sqlite3.Error) else getattr(error, "kind", None)
+    return kind in (Kind.unreadable, Kind.damaged)
+
+
 def error_of(path: Path, error: sqlite3.Error) -> StoreError:
     """The same in words, for whoever called a command."""
     kind = kind_of(error)
