@@ -79,8 +79,11 @@ def on_due(ctx: FellDue) -> Effects:
         return out
     if kind == away.KIND:
         since = datetime.fromisoformat(str(data["since"]))
+        until = datetime.fromisoformat(str(data["until"])) if "until" in data else ctx.now
         queued = data.get("queued", ())
-        away.back_again(ctx, out, chart, since, restored=bool(data["restored"]), queued=queued)
+        away.back_again(
+            ctx, out, chart, (since, until), restored=bool(data["restored"]), queued=queued
+        )
         return out
     if kind == "pain":
         _in_pain(ctx, out, chart, [str(one) for one in data["holds"]])

@@ -13,6 +13,7 @@ from bot.model.chart import Chart, Sheet
 from bot.model.effects import CancelDue, Effects, Entry, Mark, PromptSent
 from bot.model.ids import LineId, PromptId
 from bot.model.purpose import Purpose
+from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 from bot.standing.standing import Over, Paused
 
@@ -20,27 +21,29 @@ from .hour import STALE, over
 from .passed import ask_about, hold_until_told, may_be_asked
 
 KIND = "away"
+Span = tuple[datetime, datetime]
+"""From when until when the bot was away."""
 
 
 def back_again(
-    ctx: FellDue, out: Effects, chart: Chart, since: datetime, *, restored: bool,
+    ctx: FellDue, out: Effects, chart: Chart, off: Span, *, restored: bool,
     queued: Collection[PromptId] = (),
 ) -> None:  # fmt: skip
-    """One message that says what matters now; what passed since ``since`` is laid aside, and
+    """One message that says what matters now; what passed while it was ``off`` is laid aside, and
     each medicine of it waits until it is told when it was last given. ``restored``: what was
-    told since then is lost, too, so every medicine is asked about. ``queued`` are prompts that
-    were ready before and have reached nobody."""
+    told since that began is lost, too, so every medicine is asked about. ``queued`` are prompts
+    that were ready before and have reached nobody."""
     mode = ctx.standing(chart).mode
     if chart.state != "active" or isinstance(mode, Over | Paused):
         return
-    missed = _missed(chart, since, ctx.now, queued)
+    missed = _missed(chart, off, queued)
     doses = [
         line
         for sheet in missed
         for line in sheet.lines
         if may_be_asked(chart, line, ctx.now) and (restored or over(chart, sheet, line, ctx.now))
     ]
-    if not (restored or doses or ctx.now - since > STALE):
+    if not (restored or doses or off[1] - off[0] > STALE):
         return  # nothing has passed: what fell due comes a little late
     meds = ask_about(ctx, out, chart, doses)
     if restored:
@@ -48,15 +51,16 @@ def back_again(
     asked = {line.id for line in doses}
     for sheet in missed:
         _lay_aside(out, sheet, asked)
-    data = {"since": since.isoformat(), "prompts": [one.id for one in missed]}
-    out.add(Entry("not_sent", "bot", _log_words(ctx, chart, since), chart.id, data))
+    since, until = (one.isoformat() for one in off)
+    data = {"since": since, "until": until, "prompts": [one.id for one in missed]}
+    out.add(Entry("not_sent", "bot", _log_words(ctx, chart, off), chart.id, data))
     key = "restored_told" if restored else "away_told"
     for person in chart.people:
         if not person.reachable:
             continue
         lang = person.lang
-        then = when(chart.local(since), chart.local(ctx.now), lang)
-        text = ctx.words.say(key, lang, name=chart.name, since=then, phone=whom_to_phone(ctx, lang))
+        hours, phone = _hours(ctx, chart, off, lang), whom_to_phone(ctx, lang)
+        text = ctx.words.say(key, lang, name=chart.name, phone=phone, **hours)
         if meds:
             what = ", ".join(medicine.name for medicine in meds)
             text = f"{text} {ctx.words.say('away_doses', lang, med=what)}"
@@ -64,23 +68,21 @@ def back_again(
         out.tell(person, Purpose.admin, text, patient=chart.id, topic=topic, urgent=True)
 
 
-def passed(chart: Chart, since: datetime, now: datetime, queued: Collection[PromptId] = ()) -> bool:
+def passed(chart: Chart, off: Span, now: datetime, queued: Collection[PromptId] = ()) -> bool:
     """Whether the hour of a dose has passed while the bot was away."""
     return any(
         may_be_asked(chart, line, now) and over(chart, sheet, line, now)
-        for sheet in _missed(chart, since, now, queued)
+        for sheet in _missed(chart, off, queued)
         for line in sheet.lines
     )
 
 
-def _missed(
-    chart: Chart, since: datetime, now: datetime, queued: Collection[PromptId]
-) -> list[Sheet]:
+def _missed(chart: Chart, off: Span, queued: Collection[PromptId]) -> list[Sheet]:
     """The prompts that fell due while the bot was away, and those that had not left yet."""
     return [
         one
         for one in chart.sheets
-        if one.id in queued or (since < one.due_at <= now and not one.sent_at)
+        if one.id in queued or (off[0] < one.due_at <= off[1] and not one.sent_at)
     ]
 
 
@@ -98,7 +100,11 @@ def _lay_aside(out: Effects, sheet: Sheet, asked: Collection[LineId]) -> None:
         out.add(CancelDue(f"prompt:{sheet.id}"), PromptSent(sheet.id))
 
 
-def _log_words(ctx: FellDue, chart: Chart, since: datetime) -> str:
+def _log_words(ctx: FellDue, chart: Chart, off: Span) -> str:
     lang = ctx.clinic.language
-    then = when(chart.local(since), chart.local(ctx.now), lang)
-    return ctx.words.say("away_logged", lang, since=then)
+    return ctx.words.say("away_logged", lang, **_hours(ctx, chart, off, lang))
+
+
+def _hours(ctx: FellDue, chart: Chart, off: Span, lang: Lang) -> dict[str, str]:
+    since, until = (when(chart.local(one), chart.local(ctx.now), lang) for one in off)
+    return {"since": since, "until": until}

@@ -108,7 +108,7 @@ class App:
         self._beaten = NEVER
         self._blind: timedelta | None = None  # since when (ticks) no beat can be written
         self._beats_again = timedelta.min
-        self._looks_back = self._slept = False
+        self._looks_back = self._slept = self._gone = False
         self._polls = self._read_first = False
         self._kept_all, self._read_until = True, 0.0
         self._fetch = asyncio.Event()
@@ -304,7 +304,10 @@ class App:
         if trusted and abs(now - self._beaten) >= BEAT and ticks >= self._beats_again:
             gaps = first or self._clock.of_machine
             beating = self.db.transact(lambda tx: beat(tx, now, gaps=gaps))
-            looks = await self._beside("beating", beating, Trouble.not_looked_back)
+            if self._blind is None:
+                self._gone = gaps and now - self._beaten > 2 * BEAT
+            trouble = Trouble.not_looked_back if self._gone else Trouble.upkeep
+            looks = await self._beside("beating", beating, trouble)
             if looks is None:
                 self._beats_again = ticks + SOON
                 self._blind = ticks if self._blind is None else self._blind

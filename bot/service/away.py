@@ -11,7 +11,7 @@ from zoneinfo import ZoneInfo
 
 from bot.context.practice import Practice
 from bot.context.words import when
-from bot.household.away import KIND, passed
+from bot.household.away import KIND, Span, passed
 from bot.household.hour import PATIENCE, STALE
 from bot.model.chart import RosterLine
 from bot.model.effects import Effects
@@ -81,17 +81,21 @@ def look_back(tx: Tx, practice: Practice, now: datetime) -> datetime | None:
     """Since when the bot was away, where that matters: a message to each household falls due,
     and staff hear of it once. None where nothing was missed."""
     restored, away = tx.one("setting", key=RESTORED), tx.one("setting", key=AWAY)
+    back = tx.one("setting", key=BACK)
     for key in (RESTORED, AWAY, BACK):
         tx.run("setting_drop", key=key)
     if (kept := restored or away) is None:
         return None
     since, everybody = moment(kept["value"]), load.everybody(tx)
+    # Not until now: where this could not be done for hours, it has run in them.
+    until = min(moment(back["value"]), now) if back else now
+    off = since, until
     # Nothing of most households has passed in a short time: what fell due comes now.
-    short = restored is None and now - since <= STALE
+    short = restored is None and until - since <= STALE
 
     def asked_of(id: PatientId) -> list[PromptId] | None:
         ready = _ready(tx, id)
-        return ready if not short or _passed(tx, id, since, now, ready) else None
+        return ready if not short or _passed(tx, id, off, now, ready) else None
 
     looked = each(tx, asked_of, [id for id, row in everybody.found.items() if row.under_way])
     asked, unread = looked.found, {**everybody.unread, **looked.unread}
@@ -99,8 +103,8 @@ def look_back(tx: Tx, practice: Practice, now: datetime) -> datetime | None:
         return None
     for patient in (*asked, *unread):
         data: dict[str, object] = {
-            "since": since.isoformat(), "restored": restored is not None,
-            "queued": asked.get(patient, []),
+            "since": since.isoformat(), "until": until.isoformat(),
+            "restored": restored is not None, "queued": asked.get(patient, []),
         }  # fmt: skip
         key = f"{KIND}:{patient}:{stamp(since)}"
         due = partial(put_due, tx, key, KIND, since, patient, data)
@@ -109,7 +113,7 @@ def look_back(tx: Tx, practice: Practice, now: datetime) -> datetime | None:
         else:
             attempt(tx, ("due", patient), due)  # where not even its number is there, none is kept
     rows = tuple(everybody.found.values())
-    _tell_staff(tx, practice, since, now, rows, len(asked), unread, restored is not None)
+    _tell_staff(tx, practice, off, now, rows, len(asked), unread, restored is not None)
     logger.warning("away since %s: %d households are asked about their doses", since, len(asked))
     return since
 
@@ -127,26 +131,26 @@ def came(tx: Tx, prompt: PromptId) -> bool:
     return bool(tx.all("outbox_prompt_arrived", **keys))
 
 
-def _passed(
-    tx: Tx, patient: PatientId, since: datetime, now: datetime, ready: list[PromptId]
-) -> bool:
+def _passed(tx: Tx, patient: PatientId, off: Span, now: datetime, ready: list[PromptId]) -> bool:
     chart = load.chart(tx, patient, now)
-    return chart is not None and passed(chart, since, now, ready)
+    return chart is not None and passed(chart, off, now, ready)
 
 
 def _tell_staff(
-    tx: Tx, practice: Practice, since: datetime, now: datetime, roster: Sequence[RosterLine],
+    tx: Tx, practice: Practice, off: Span, now: datetime, roster: Sequence[RosterLine],
     households: int, unread: Mapping[PatientId, str], restored: bool,
 ) -> None:  # fmt: skip
     """``unread``: whoever cannot be looked at. Their row falls due as well, and is tried until it
     can be; until then somebody must phone."""
     lang = practice.clinic.language
-    zone = ZoneInfo(practice.clinic.zone)
+    zone, since = ZoneInfo(practice.clinic.zone), off[0]
+    began, ended = (when(one.astimezone(zone), now.astimezone(zone), lang) for one in off)
     cases = [f"{row.plan.patient} {case.id}" for row in roster for case in row.cases]
     text = practice.words.say(
         "restored_staff" if restored else "away_staff",
         lang,
-        since=when(since.astimezone(zone), now.astimezone(zone), lang),
+        since=began,
+        until=ended,
         count=len({row.id for row in roster if row.under_way} | set(unread)),
         asked=households,
         cases=", ".join(cases) or "0",
@@ -158,4 +162,5 @@ def _tell_staff(
     for chat in ways(tx):
         out.say(chat, text, urgent=True)
     send(tx, out.sends, now, out.cause)
-    log(tx, "not_sent", "bot", text, now, None, {"since": since.isoformat()}, out.cause)
+    kept = {"since": since.isoformat(), "until": off[1].isoformat()}
+    log(tx, "not_sent", "bot", text, now, None, kept, out.cause)

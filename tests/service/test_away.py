@@ -14,6 +14,7 @@ from bot.cli import main
 from bot.cli.alone import alone
 from bot.cli.restore import main as restore
 from bot.service.backup import back_up
+from bot.service.clock_watch import Believed
 from bot.telegram.client import Client
 from tests.service.box import Box, at, plan
 from tests.service.test_clocks import Wall
@@ -186,6 +187,26 @@ async def test_records_that_cannot_be_read_keep_no_other_household_from_its_turn
     await box.staff_says("/board")
     assert "cannot be read: 1" in box.on_desk()[-1]
     assert "Bramble" in box.on_desk()[-1]
+
+
+@pytest.mark.begins(2, 12)
+async def test_of_a_bot_that_was_never_off_nobody_hears_that_it_was(
+    canela: Box, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It fails to write down that it runs."""
+
+    def fails(*_: object, gaps: bool) -> bool:
+        raise ValueError("a mistake of ours")
+
+    monkeypatch.setattr(Believed, "of_machine", property(lambda clock: True))
+    await canela.stage.settle()
+    desk = len(canela.on_desk())
+    monkeypatch.setattr("bot.service.app.beat", fails)
+    for minutes in (6, 12, 18):
+        await canela.to(2, 12, minutes)
+    told = "\n".join(canela.on_desk()[desk:])
+    assert "note the hour at which I run" in told
+    assert "while I was off" not in told
 
 
 @pytest.mark.begins(2, 18)

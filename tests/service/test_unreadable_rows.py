@@ -158,9 +158,12 @@ def lost(monkeypatch: pytest.MonkeyPatch) -> list[str]:
 
 
 @pytest.mark.begins(2, 12)
+@pytest.mark.parametrize(("hours", "told_late"), [(3.5, False), (6.5, True)])
 async def test_while_nobody_can_look_back_prompts_come_and_the_absence_is_kept(
-    canela: Box, monkeypatch: pytest.MonkeyPatch, lost: list[str]
+    canela: Box, monkeypatch: pytest.MonkeyPatch, lost: list[str], hours: float, told_late: bool
 ) -> None:
+    """Looked back at late, it ended when the bot was back: a short one in which nothing passed is
+    told to nobody."""
     box, stage = canela, canela.stage
     await stage.stop_bot()
     # A gap between two beats is an absence, as on a real clock.
@@ -174,7 +177,7 @@ async def test_while_nobody_can_look_back_prompts_come_and_the_absence_is_kept(
 
     with monkeypatch.context() as patched:
         patched.setattr("bot.service.away.load.everybody", lambda *_: 1 / 0)
-        desk = await _back(box)
+        desk = await _back(box, hours)
         await on(0.5)
         while (left := at(2, 19, 59) - stage.clock.now()) > timedelta(0):
             await on(min(9, left.total_seconds() / 60))
@@ -189,7 +192,10 @@ async def test_while_nobody_can_look_back_prompts_come_and_the_absence_is_kept(
     assert "has not got through" not in told
     assert "was started again" not in told
     await on(6)
-    assert any("I was switched off from" in one for one in box.heard(box.ines)[before:])
-    assert "I was away from" in "\n".join(box.on_desk()[desk:])
+    off = "off from today at 12:00 until today at 18:30, and"
+    assert any(off in one for one in box.heard(box.ines)[before:]) is told_late
+    assert any("switched off" in one for one in box.heard(box.ines)[before:]) is told_late
+    staff = "I was away from today at 12:00 until today at 18:30."
+    assert any(staff in one for one in box.on_desk()[desk:]) is told_late
     kept = await stage.app.db.read(lambda tx: tx.one("setting", key=AWAY))
     assert kept is None
