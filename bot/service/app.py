@@ -57,7 +57,8 @@ LONGEST_FETCH, LONGEST_LOOK = 10, 3
 """Minutes that one picture or film may take (to come, and to be looked at three times), and one
 look at the line and the chats."""
 SOON = timedelta(seconds=10)
-"""After this a beat that could not be written is tried again."""
+"""After this a beat that could not be written, or a look back that the storage stopped, is tried
+again."""
 READ_FIRST = 30.0
 """Seconds at most, after a start or a sleep, for which what is due waits for what people wrote
 meanwhile: it may tell of the very doses."""
@@ -106,8 +107,8 @@ class App:
         self._outgoing = asyncio.Event()
         self._settling = asyncio.Lock()
         self._beaten = NEVER
-        self._blind: timedelta | None = None  # since when (ticks) no beat can be written
-        self._beats_again = timedelta.min
+        self._blind: timedelta | None = None  # since when (ticks) nobody knows what was missed
+        self._again = timedelta.min
         self._looks_back = self._slept = self._gone = False
         self._polls = self._read_first = False
         self._kept_all, self._read_until = True, 0.0
@@ -248,7 +249,7 @@ class App:
             if (kept_all and not heard) or time.monotonic() >= self._read_until:
                 self._read_first = False
             due = not self._read_first and await handle_due(
-                self.db, self.practice, self.clock.now(), trusted=trusted
+                self.db, self.practice, self.clock.now(), trusted=trusted and self._sees()
             )
             late = False
             if time.monotonic() - looked >= 1:
@@ -297,11 +298,10 @@ class App:
     async def _beat(self) -> bool:
         """Write down every few minutes that the bot runs, so that an absence is seen: before the
         start, or while the computer slept or the storage failed (not of a clock that is only
-        set). Whether what depends on the hour may be decided: where it cannot be written down,
-        that waits for a minute, as nobody knows what was missed."""
+        set). Whether the clock is trusted."""
         trusted = await self._trusted()
         now, ticks, first = self.clock.now(), self._clock.ticks(), self._beaten == NEVER
-        if trusted and abs(now - self._beaten) >= BEAT and ticks >= self._beats_again:
+        if trusted and abs(now - self._beaten) >= BEAT and ticks >= self._again:
             gaps = first or self._clock.of_machine
             beating = self.db.transact(lambda tx: beat(tx, now, gaps=gaps))
             if self._blind is None:
@@ -309,23 +309,46 @@ class App:
             trouble = Trouble.not_looked_back if self._gone else Trouble.upkeep
             looks = await self._beside("beating", beating, trouble)
             if looks is None:
-                self._beats_again = ticks + SOON
-                self._blind = ticks if self._blind is None else self._blind
+                self._sees_nothing()
             else:
                 self._beaten, self._looks_back, self._slept = now, looks, not first
-                self._blind = None
-        return trusted and (self._blind is None or ticks - self._blind > 6 * SOON)
+                self._blind = self._blind if looks else None
+        return trusted
 
     async def _look_back(self) -> None:
         """After an absence, before anything falls due. Where it fails it is tried again with the
-        next beat: the absence is kept."""
-        if not self._looks_back:
+        next beat, or soon if the storage may serve again by itself: the absence is kept."""
+        if not self._looks_back or self._clock.ticks() < self._again:
             return
         self._looks_back, now = False, self.clock.now()
-        looking = self.db.transact(lambda tx: look_back(tx, self.practice, now), long=True)
-        away = await self._beside("looking back", looking, Trouble.not_looked_back)
+
+        async def looking() -> datetime | None:
+            try:
+                return await self.db.transact(
+                    lambda tx: look_back(tx, self.practice, now), long=True
+                )
+            except Exception as error:
+                self._looks_back = passing(error)
+                raise
+
+        away = await self._beside("looking back", looking(), Trouble.not_looked_back)
+        if self._looks_back:
+            self._sees_nothing()
+        else:
+            self._blind = None
         if away and self._slept and self._polls:
             self._reads_first()
+
+    def _sees_nothing(self) -> None:
+        """Nobody knows yet what was missed; that is tried again soon."""
+        ticks = self._clock.ticks()
+        self._again = ticks + SOON
+        self._blind = ticks if self._blind is None else self._blind
+
+    def _sees(self) -> bool:
+        """Whether it is known what was missed, so that what depends on the hour may be decided.
+        It waits for a minute at most."""
+        return self._blind is None or self._clock.ticks() - self._blind > 6 * SOON
 
     async def fetch(self) -> int:
         """Every picture and film that is to be fetched or shown at this moment."""
@@ -357,7 +380,7 @@ class App:
         now, begun = self.clock.now(), self._clock.at(self._begun)
 
         def look(tx: Tx) -> tuple[bool, bool, bool]:
-            work = tx.one("inbox_next") or next_row(tx, now, trusted=trusted)
+            work = tx.one("inbox_next") or next_row(tx, now, trusted=trusted and self._sees())
             return (
                 work is not None or any_late(tx, begun, now),
                 tx.one("due_media", now=stamp(now), last=0) is not None,
@@ -419,7 +442,7 @@ class App:
             await asyncio.sleep(LOOK)
 
     async def _work_waits(self) -> bool:
-        trusted, read_first = self._watch.trusted, self._read_first
+        trusted, read_first = self._watch.trusted and self._sees(), self._read_first
 
         def there(tx: Tx) -> bool:
             if tx.one("inbox_next") is not None:

@@ -162,5 +162,5 @@ def _tell_staff(
     for chat in ways(tx):
         out.say(chat, text, urgent=True)
     send(tx, out.sends, now, out.cause)
-    kept = {"since": since.isoformat(), "until": off[1].isoformat()}
+    kept: dict[str, object] = {"since": since.isoformat(), "until": off[1].isoformat()}
     log(tx, "not_sent", "bot", text, now, None, kept, out.cause)

@@ -142,6 +142,36 @@ async def test_a_bad_sector_makes_nobody_deaf(
         assert ("cannot read the records of Canela" in told) is (name == "patient")
 
 
+@pytest.mark.begins(2, 12)
+@pytest.mark.parametrize(("locked", "known"), [(25, True), (75, False)])
+async def test_a_lock_of_seconds_is_waited_for_before_anything_falls_due(
+    canela: Box, monkeypatch: pytest.MonkeyPatch, locked: int, known: bool
+) -> None:
+    """For a minute and no longer; what is written meanwhile is worked."""
+    box, stage = canela, canela.stage
+    await stage.stop_bot()
+    stage.standin.say(box.ines, None, "how is she to walk?")
+    before = len(box.heard(box.ines))
+
+    def fails(*_: object) -> None:
+        error = sqlite3.OperationalError("database is locked")
+        error.sqlite_errorcode = sqlite3.SQLITE_BUSY
+        raise error
+
+    with monkeypatch.context() as patched:
+        patched.setattr("bot.service.app.look_back", fails)
+        await _back(box, 8.2)
+        for _ in range(locked // 5):
+            stage.clock.jump(stage.clock.now() + timedelta(seconds=5))
+            await stage.settle()
+        meanwhile = box.heard(box.ines)[before:]
+    assert "words from the clinic on that" in meanwhile[0]
+    assert any("carprofen" in one for one in meanwhile) is not known
+    stage.clock.jump(stage.clock.now() + timedelta(seconds=10))
+    await stage.settle()
+    assert "switched off" in box.heard(box.ines)[before + len(meanwhile)]
+
+
 @pytest.fixture
 def lost(monkeypatch: pytest.MonkeyPatch) -> list[str]:
     """Of these prompts the answer to the first try was lost: all of them."""
