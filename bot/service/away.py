@@ -106,16 +106,18 @@ def look_back(tx: Tx, practice: Practice, now: datetime) -> datetime | None:
             "since": since.isoformat(), "until": until.isoformat(),
             "restored": restored is not None, "queued": asked.get(patient, []),
         }  # fmt: skip
-        key = f"{KIND}:{patient}:{stamp(since)}"
-        due = partial(put_due, tx, key, KIND, since, patient, data)
         if patient in asked:
-            due()
-        else:
-            attempt(tx, ("due", patient), due)  # where not even its number is there, none is kept
+            _fell_due(tx, since, patient, data)
+        else:  # where not even its number is there, none is kept
+            attempt(tx, ("due", patient), partial(_fell_due, tx, since, patient, data))
     rows = tuple(everybody.found.values())
     _tell_staff(tx, practice, off, now, rows, len(asked), unread, restored is not None)
     logger.warning("away since %s: %d households are asked about their doses", since, len(asked))
     return since
+
+
+def _fell_due(tx: Tx, since: datetime, patient: PatientId, data: dict[str, object]) -> None:
+    put_due(tx, f"{KIND}:{patient}:{stamp(since)}", KIND, since, patient, data)
 
 
 def _ready(tx: Tx, patient: PatientId) -> list[PromptId]:
