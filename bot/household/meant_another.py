@@ -17,8 +17,10 @@ _MEANT = re.compile(
     r"^\W*(?:(?:no+|oops|ups|sorry|wait|hold on|hang on|actually|correction|my bad|i mean"
     r"|perdon|perdone|espera|espere|ay|uy|mentira|digo|correccion|me equivoque)\W+){1,4}"
     r"(?:(?:that|it|this) was|i meant|era|fue|quise decir|queria decir)\W+"
-    r"(?:(?:only|just|the|her|his|la|el|su)\W+)*(?P<word>\w{4,})"
+    r"(?:(?:only|just|the|her|his|la|el|su)\W+)*(?P<word>\w{4,})[ ]*(?P<rest>$|[.!;\n].*)",
+    re.DOTALL,
 )
+"""What follows the medicine without a stop tells more: "it was the gabapentin he spat out"."""
 
 
 def meant_another(
@@ -35,9 +37,11 @@ def meant_another(
     wrong = [line for line in mine if line.item.med not in meant]
     if len(meant) != 1 or len(wrong) != 1 or wrong[0].at is None:
         return reading
-    told = [one for one in reading.observations if one.about != "dose" or one.med not in meant]
-    if not any((one.about, one.med) == ("dose", wrong[0].item.med) for one in told):
-        told.append(Observation("dose", "missed", med=wrong[0].item.med))
-    at = clock(chart.local(wrong[0].at))
-    given = Observation("dose", "given", med=meant[0], at=at)
-    return replace(reading, observations=(given, *told), understood=True)
+    other = wrong[0].item.med
+    plain = {("dose", "given", meant[0]), ("dose", "missed", other)}
+    if any((one.about, one.value, one.med) not in plain for one in reading.observations):
+        return reading  # more is told than which of them it was
+    given = Observation("dose", "given", med=meant[0], at=clock(chart.local(wrong[0].at)))
+    missed = Observation("dose", "missed", med=other)
+    understood = reading.understood or not found["rest"].strip(" .!;\n")
+    return replace(reading, observations=(given, missed), understood=understood)

@@ -43,6 +43,13 @@ _GAVE = (
     r"(?:\W+(?:already|just|has|had|was|ya|le|se|la|las|lo|los|ha|hab[ií]a|acaba|de|says|said|dice"
     r"|dijo|that|que|she|he)){0,4}\W+(?:did|gave|given|dio|dado|dando|puso|dar)\b"
 )
+_MYSELF = re.compile(
+    r"\b(?:i|we|i'?ve|we'?ve)\W+(?:\w+\W+){0,2}?(?:gave|give|given|fed|dosed|did|done)\b"
+    r"(?!\W+(?:the|his|her|a)\W+(?:ice|pack|cold|warm|compress|walk|massage|cone))"
+    r"|\bdid\W+(?:i|we)\b|\b(?:and|y)\W+(?:me|yo)\b|\b(?:di|dimos|di[oó] yo)\b",
+    re.IGNORECASE,
+)
+"""Whoever tells of it has given something, too."""
 _SAME_HOUR = timedelta(minutes=90)
 """So far apart two people may tell the hour of one dose."""
 _LATELY = timedelta(hours=4)
@@ -54,7 +61,9 @@ def is_theirs(
 ) -> bool:
     """Whether this tells only of the dose as another of the household told of it: "Dani did her
     meds" is the one that Dani noted. ``at`` is when it was given, if a clock time was told."""
-    if not line.by or line.at is None or line.person == person.id or _ONCE_MORE.search(text):
+    if not line.by or line.at is None or line.person == person.id:
+        return False
+    if _ONCE_MORE.search(text) or _MYSELF.search(text):
         return False
     name = re.escape(line.by)
     if not re.search(rf"\b{name}{_GAVE}|\b(?:by|por|dio|gave)\s+{name}\b", text, re.IGNORECASE):
