@@ -103,9 +103,12 @@ def understand(
     topics = _topics(sheet) - {asked, "none"}
     if not reading.observations and asked != "dose" and waiting_doses(chart, sheet, moment):
         topics |= {"dose"}  # the round before: where nothing else is meant
-    told = {topic: _more(text, replace(context, asked=topic), reading) for topic in topics}
-    probes = [_more(text, replace(context, asked=one), reading) for one in _PROBES]
+    lights = {topic: read(text, replace(context, asked=topic)) for topic in topics}
+    told = {topic: _more(found, reading) for topic, found in lights.items()}
+    probes = [_more(read(text, replace(context, asked=one)), reading) for one in _PROBES]
     whole, several = reading, False
+    if any(_accounts_for(found, reading) for found in lights.values()):
+        whole = replace(reading, understood=True)
     for topic, other in told.items():
         rivals = [reading, *(one for name, one in told.items() if name != topic)]
         rivals += [one for name, one in zip(_PROBES, probes, strict=True) if name != topic]
@@ -160,9 +163,17 @@ def _topics(sheet: Sheet | None) -> set[str]:
     return {line.item.asks for line in sheet.open} if sheet else set()
 
 
-def _more(text: str, context: Context, base: Reading) -> Reading:
+def _accounts_for(found: Reading, base: Reading) -> bool:
+    """Whether the reading in the light of one question leaves no word over, and tells what the
+    first one does and no more: "all 3 down in ham, he stares at the fridge"."""
+    return (
+        found.understood and found.observations == base.observations != ()
+        and not found.bare and found.asks == base.asks
+    )  # fmt: skip
+
+
+def _more(found: Reading, base: Reading) -> Reading:
     """The reading in this light, with what its words add to the first one."""
-    found = read(text, context)
     timed = any(one.about == "dose" and one.at for one in found.observations)
     # An hour alone ("half past 8") can only answer a dose; a bare "yes" or "8" could any line.
     bare = found.bare - {"dose"} if timed else found.bare
