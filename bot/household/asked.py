@@ -9,6 +9,7 @@ from datetime import datetime, timedelta
 
 from bot.context.contexts import AtHome
 from bot.household import talking
+from bot.household.lights import of_the_doses, outshone
 from bot.household.not_given import noted_lately
 from bot.household.reading_context import context_for, due_of, told_of, wall_time
 from bot.model.chart import Chart, Line, Person, Sheet
@@ -99,7 +100,7 @@ def understand(
         context_for(chart, asked, person, moment), doses_due=due, due=due_of(chart, waiting),
         told=told_of(chart, waiting),
     )  # fmt: skip
-    reading = read(text, context)
+    reading = of_the_doses(text, context, read(text, context))
     topics = _topics(sheet) - {asked, "none"}
     if not reading.observations and asked != "dose" and waiting_doses(chart, sheet, moment):
         topics |= {"dose"}  # the round before: where nothing else is meant
@@ -109,6 +110,7 @@ def understand(
     whole, several = reading, False
     if any(_accounts_for(found, reading) for found in lights.values()):
         whole = replace(reading, understood=True)
+    answers: dict[str, list[Observation]] = {}
     for topic, other in told.items():
         rivals = [reading, *(one for name, one in told.items() if name != topic)]
         rivals += [one for name, one in zip(_PROBES, probes, strict=True) if name != topic]
@@ -122,15 +124,20 @@ def understand(
         kept = [one for one in own if not _elsewhere(one, rivals) and _apart(text, one, reading)]
         several = several or bool(other.observations or other.bare)
         if kept:
-            # What is no doubt in the light of the question that the words answer is none.
-            doubted = {(one.about, one.value) for one in other.asks}
-            whole = replace(
-                whole,
-                observations=(*whole.observations, *kept),
-                understood=whole.understood or other.understood,
-                greeting=False,
-                asks=tuple(one for one in whole.asks if (one.about, one.value) in doubted),
-            )
+            answers[topic] = kept
+    for topic, kept in answers.items():
+        other = told[topic]
+        if outshone(other, [reading, *(told[name] for name in answers if name != topic)]):
+            continue
+        # What is no doubt in the light of the question that the words answer is none.
+        doubted = {(one.about, one.value) for one in other.asks}
+        whole = replace(
+            whole,
+            observations=(*whole.observations, *kept),
+            understood=whole.understood or other.understood,
+            greeting=False,
+            asks=tuple(one for one in whole.asks if (one.about, one.value) in doubted),
+        )
     if not whole.observations and not whole.understood and noted_lately(chart, moment):
         whole = _denied(text, context, whole)
     if not whole.observations and not whole.understood:
