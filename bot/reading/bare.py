@@ -277,12 +277,15 @@ _HARMLESS = {
 
 
 def _same_one(body: list[Token]) -> bool:
-    """ "The same one" counts nothing."""
+    """ "The same one" counts nothing, nor do a thousand thanks."""
     numbers = [token for token in body if "<number>" in token.keys]
+    if numbers and all((token.value or 0) >= _A_THOUSAND for token in numbers):
+        return True
     which = any(token.word in _WHICH for token in body)
     return which and all(token.word in _ONE for token in numbers)
 
 
+_A_THOUSAND = 1000
 _WHICH = frozenset("same other another mismo misma otro otra".split())
 
 

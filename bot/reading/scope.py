@@ -110,6 +110,8 @@ _SUBJECTS = frozenset(
 
 
 _DEEDS = frozenset(("<ingest>", "<handed>", "<took>"))
+_GIVEN = frozenset(("swallowed", "dose"))
+"""What people ask leave to give."""
 
 
 def _told_first(match: Match, tokens: list[Token], clause: Clause) -> bool:
@@ -206,7 +208,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
         return suppress.QUESTION
     asks = "question" in moods and "factive" not in moods and not answered_no(tokens, clause)
     if asks and not _told_first(match, tokens, clause):
-        return suppress.QUESTION
+        given = match.rule.about in _GIVEN and clause.begun.get("leave", clause.end) < match.first
+        return suppress.LEAVE if given else suppress.QUESTION
     if "hypo" in moods:
         heads = [
             at

@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 from typing import Final
 
-from .facts import Cause, Dose, Facts, Order, Shown
+from .facts import Cause, Dose, Facts, Order, Shown, Told
 from .told_doses import ToldDoses
 
 DAY: Final = timedelta(days=1)
@@ -240,6 +240,7 @@ class Model:
     def _others(self, cause: Cause, before: Facts, after: Facts) -> Iterator[str]:
         for id, told in before.told.items():
             alive = told.about == "life" and cause.kind == "staff"  # a death taken back
+            alive = alive or self._given_after_all(told, before, after)
             if id not in after.told and (told.user != cause.user or not told.user) and not alive:
                 yield f"undo: {told.about}={told.value} of {told.user} by {cause.kind} {cause.user}"
         for item, dose in before.doses.items():
@@ -248,6 +249,14 @@ class Model:
             stays = stays and now is not None and self._teller(now) == self._teller(dose)
             if dose.choice == "given" and dose.user != cause.user and not stays:
                 yield f"undo: {item} of {dose.user} by {cause.kind} {cause.user}"
+
+    @staticmethod
+    def _given_after_all(told: Told, before: Facts, after: Facts) -> bool:
+        """What was told as not given, and is now told as given."""
+        new = [after.told[id] for id in after.told.keys() - before.told.keys()]
+        given = {(one.about, one.value, one.med) for one in new}
+        missed = (told.about, told.value) == ("dose", "missed")
+        return missed and ("dose", "given", told.med) in given
 
     def _teller(self, dose: Dose) -> int | None:
         """Who told of it; nobody, once they had their name deleted: the dose itself stays."""

@@ -109,6 +109,8 @@ def behind(words: Words, first: int, last: int, said: Sequence[Observation]) -> 
     tokens = words.tokens
     if first == last:
         return _NOTHING
+    if (apart_of_it := _of_something_else(words, first, last)) is not None:
+        return apart_of_it
     rest, _ = atoms(tokens[first:last], words.context)
     if any(one.role in _OF_ROUNDS for one in rest) or (
         rest and rest[0].role in ("time", "now", "tries")
@@ -144,11 +146,29 @@ def behind(words: Words, first: int, last: int, said: Sequence[Observation]) -> 
     return found
 
 
+def _of_something_else(words: Words, first: int, last: int) -> Reading | None:
+    """Sentences of their own that tell of other things only, whatever was done or not: "both
+    given. did not ice it, he won't let me. peed fine"."""
+    tokens = words.tokens
+    if tokens[first].cut < _STOP or tells_more(tokens[first:last]):
+        return None
+    if words.of_medicines(first, last):
+        return None
+    found = words.alone(first, last)
+    plain = found.understood and found.unread <= 1 and found.observations and not found.asks
+    told = all(
+        not one.unsure and one.about not in NOT_BESIDE and not tells_trouble(one.about, one.value)
+        for one in found.observations
+    )
+    return found if plain and told else None
+
+
+_STOP: Final = 3
 _NOTHING: Final = Reading((), True, "en")
 _OF_DOSES = frozenset("gave would took refused no yet tries others except part later half".split())
 NOT_BESIDE = ("dose", "swallowed", "request")
 _DEEDS = frozenset("gave took refused".split())
-_OF_ROUNDS = frozenset("gave later refused no".split())
+_OF_ROUNDS = frozenset("gave later refused no both".split())
 _ASIDE = frozenset("yes fine and but then who self med kind kinds".split())
 """What may stand in words that nobody understood behind a round: no amount, no deed."""
 

@@ -33,7 +33,7 @@ CERTAIN: Final = 0.9
 """The same of what was given, where the rules do not say so."""
 BEYOND_DOUBT: Final = 0.97
 """The same where the rules account for every word, or a part of some other is told of."""
-NEVER: Final = 0.03
+NEVER: Final = 0.12
 """Below it, a medicine is not noted as given though the rules account for every word."""
 UNLIKELY: Final = 0.15
 """Below it, what the rules say of a medicine is not noted."""
