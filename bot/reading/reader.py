@@ -280,10 +280,7 @@ def _conclude(
             match.void = suppress.GUESSED
         if match.void:
             reasons.append(f"{_quote(text, tokens, match)} not counted: {match.void.why}")
-            if (
-                match.void in (suppress.QUESTION, suppress.LEAVE, suppress.CONDITION)
-                and about not in questions
-            ):
+            if match.void in (suppress.QUESTION, suppress.CONDITION) and about not in questions:
                 questions.append(about)
             continue
         for observation in _observe(text, tokens, clauses, match, taken, context):
@@ -315,8 +312,7 @@ def _conclude(
     requests = [o for o in observations if o.about == "request"]
     said = [o for o in observations if o.about != "request"]
     voids = any(
-        m.void
-        in (suppress.WISH, suppress.QUESTION, suppress.LEAVE, suppress.CONDITION, suppress.ANIMAL)
+        m.void in (suppress.WISH, suppress.QUESTION, suppress.CONDITION, suppress.ANIMAL)
         for m in matches
     )
     wish = any(c.moods & {"wish", "hypo", "worry"} for c in clauses)

@@ -110,8 +110,6 @@ _SUBJECTS = frozenset(
 
 
 _DEEDS = frozenset(("<ingest>", "<handed>", "<took>"))
-_GIVEN = frozenset(("swallowed", "dose"))
-"""What people ask leave to give."""
 
 
 def _told_first(match: Match, tokens: list[Token], clause: Clause) -> bool:
@@ -208,8 +206,7 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
         return suppress.QUESTION
     asks = "question" in moods and "factive" not in moods and not answered_no(tokens, clause)
     if asks and not _told_first(match, tokens, clause):
-        given = match.rule.about in _GIVEN and clause.begun.get("leave", clause.end) < match.first
-        return suppress.LEAVE if given else suppress.QUESTION
+        return suppress.QUESTION
     if "hypo" in moods:
         heads = [
             at

@@ -86,13 +86,6 @@ QUESTION: Final = Suppressor(
     ("can he get a seizure from this", "¿puede vomitar con esta pastilla?"),
     ("what time do you open his gums are white", "his gums are white what time do you open"),
 )
-LEAVE: Final = Suppressor(
-    "leave",
-    "leave is asked to do it, so it has not been done",
-    Reach.governed,
-    ("can I give him ibuprofen if hes sore?", "le puedo dar un paracetamol si le duele?"),
-    ("gave him my ibuprofen can i give more", "le di mi paracetamol le puedo dar otro?"),
-)
 CONDITION: Final = Suppressor(
     "condition",
     "a condition",
@@ -248,9 +241,9 @@ FIGURE_ALONE: Final = Suppressor(
 )
 
 ALL: Final = (
-    NEGATION, TORN, TAKEN_BACK, DENIED_REPORT, LIKENESS, WISH, QUESTION, LEAVE, CONDITION,
-    FEAR, THOUGHT, GENERAL, LONG_AGO, BEFORE_SURGERY, OVER, NOT_DONE, ORDERED, ON_THE_WAY,
-    MORE_THAN_NORMAL, SOMETHING_ELSE, ANOTHERS_DEATH, PERSON, ANIMAL, THING, ELSEWHERE,
+    NEGATION, TORN, TAKEN_BACK, DENIED_REPORT, LIKENESS, WISH, QUESTION, CONDITION, FEAR, THOUGHT,
+    GENERAL, LONG_AGO, BEFORE_SURGERY, OVER, NOT_DONE, ORDERED, ON_THE_WAY, MORE_THAN_NORMAL,
+    SOMETHING_ELSE, ANOTHERS_DEATH, PERSON, ANIMAL, THING, ELSEWHERE,
     GUESSED, FIGURE, FORMULA, FIGURE_ALONE,
 )  # fmt: skip
 """Nothing else takes a finding away."""

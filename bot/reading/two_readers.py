@@ -88,7 +88,7 @@ _MOODS = frozenset(
     one.id
     for one in (
         suppress.WISH, suppress.QUESTION, suppress.CONDITION, suppress.FEAR, suppress.THOUGHT,
-        suppress.LIKENESS, suppress.FIGURE, suppress.FORMULA, suppress.OVER,
+        suppress.LIKENESS, suppress.FIGURE, suppress.FORMULA, suppress.GENERAL, suppress.OVER,
         suppress.BEFORE_SURGERY, suppress.SOMETHING_ELSE,
     )
 )  # fmt: skip
