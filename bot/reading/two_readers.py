@@ -19,6 +19,7 @@ from bot.model.urgency import Urgency
 from . import reader, suppress
 from .alarms import level, level_told
 from .plans import without_plans
+from .remedies import some_was_given
 from .rounds import round_told
 from .rounds.weighed import weighed
 from .stand import OF_ITSELF, Lost
@@ -59,6 +60,7 @@ FAINT_EMERGENCY = 0.65
 """Below these chances of the matter by itself, and of an emergency, the suspicion is faint."""
 _GIVEN = {("swallowed", "medicine_overdose"), ("swallowed", "human_medicine")}
 """What the model takes "gave her pills" for; not where every word is accounted for."""
+_FOR_PEOPLE = ("swallowed", "human_medicine")
 _ONLY_ASKED = ("life", "dose", "swallowed")
 """Never raised by the model alone: a death ends the course, a dose moves the plan, and of
 medicines that nobody swallowed the same words are used every day."""
@@ -144,7 +146,22 @@ def _by_both(text: str, context: Context, trace: Trace | None = None) -> Reading
     few = few or (later and reading.understood and suspicion.emergency < SUSPECTS_EMERGENCY)
     if not few:
         reading = raised(reading, suspicion, context, text)
-    return combined(reading, suspicion, context, few=few)
+    reading = combined(reading, suspicion, context, few=few)
+    return _asked_too_late(text, reading)
+
+
+def _asked_too_late(text: str, reading: Reading) -> Reading:
+    """A medicine for people of which leave is asked, and some of it was given: "can i give him
+    ibuprofen? i gave one already". Neither reader is sure whose "one" is; the owner is asked."""
+    asked = [
+        one for one in reading.suppressed
+        if (one.about, one.value, one.by) == (*_FOR_PEOPLE, suppress.QUESTION.id)
+    ]  # fmt: skip
+    known = {(one.about, one.value) for one in (*reading.observations, *reading.asks)}
+    if not asked or _FOR_PEOPLE in known or not some_was_given(text[asked[-1].span[1] :]):
+        return reading
+    doubt = Doubt(*_FOR_PEOPLE, Urgency.emergency)
+    return replace(reading, asks=(doubt, *reading.asks))
 
 
 def _answers_only(reading: Reading, context: Context) -> bool:

@@ -16,6 +16,7 @@ from bot.model.urgency import Urgency
 from bot.model.vocabulary import ASKED, DETAILS, TOPICS
 from bot.reading import read, reader
 from bot.reading.alarms import ALARMS, level, level_told
+from bot.reading.remedies import some_was_given
 from bot.reading.stand import told_at
 from bot.reading.statistical import Suspicion
 from bot.reading.two_readers import ENOUGH, LEFT_UNREAD, RAISES_EMERGENCY, combined, raised
@@ -270,3 +271,19 @@ def test_medicines_that_were_given_are_asked_about_as_nothing_else(asked: str, d
     """What the plan wants given is told every day; nobody is asked whether it was a poison."""
     context = Context(asked=asked, day=day, names=("Clover",), medicines=("carprofen",))
     assert [text for text in GIVEN if read(text, context).asks] == []
+
+
+@pytest.mark.parametrize(
+    "ask", ("can i give him {}?", "is it ok to give her {}", "le puedo dar {}?")
+)
+@pytest.mark.parametrize("medicine", ("ibuprofen", "tylenol", "aspirin"))
+def test_some_that_was_given_while_leave_is_asked_is_asked_about(ask: str, medicine: str) -> None:
+    for behind in ("i gave one already", "he had half an hour ago", "gave it at 8", "ya le di una"):
+        found = read(f"{ask.format(medicine)} {behind}", Context("dose", 6))
+        matters = {(one.about, one.value) for one in (*found.asks, *found.observations)}
+        assert ("swallowed", "human_medicine") in matters, behind
+
+
+def test_nothing_was_given_of_what_leave_is_asked_for() -> None:
+    for behind in ("i haven't given any", "he had a quiet night", "aún no le di ninguna"):
+        assert not some_was_given(behind), behind
