@@ -12,7 +12,7 @@ from datetime import datetime, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot.cases.card import NOT_KNOWN_YET, case_head
+from bot.cases.card import NOT_KNOWN_YET, case_buttons, case_head, case_text
 from bot.context.contexts import Context
 from bot.context.opening import deadline, next_opening, weekday
 from bot.model.chart import UNREACHED, Case, Chart, Desk
@@ -393,11 +393,27 @@ def heard_again(ctx: Context, out: Effects, chart: Chart, by: str) -> None:
         Entry("case", "bot", text, chart.id, {"case": case.id, "state": "closed"}),
     )
     quieten(out, case.id, closed=True)
-    rules = ", ".join(f["rule"] for e in case.body["entries"] for f in e["findings"])
+    _show_over(ctx, out, chart, case, text)
+
+
+def _show_over(ctx: Context, out: Effects, chart: Chart, case: Case, text: str) -> None:
+    """The cards of a case that nobody need look at any more say so, in their place: nobody is
+    called to the chat for it, but for whoever has taken it."""
+    closed, lang = change_case(case, state="closed"), ctx.clinic.language
+    whole = f"✓ {text}\n{case_text(ctx, chart, closed, lang)}"
+    days = range((ctx.now.date() - case.opened_at.date()).days + 1)
+    kinds = [
+        "case",
+        *(f"page:{page}" for page in range(1, case.pages + 1)),
+        *(f"overdue:{case.opened_at.date() + timedelta(days=day)}" for day in days),
+    ]
     for desk in paged(ctx, case.policy, case.pages):
-        out.say(
-            desk.chat, f"✓ {text} ({rules})", topic=AboutCase(case.id), patient=chart.id, quiet=True
-        )
+        buttons = case_buttons(ctx, desk.chat, closed, lang)
+        for kind in kinds:
+            key = f"{kind}:{case.id}:{len(case.body['entries'])}:{desk.chat}"
+            out.edit(desk.chat, key, whole, buttons, patient=chart.id)
+        if case.acknowledged_by:
+            out.say(desk.chat, f"✓ {text}", topic=AboutCase(case.id), patient=chart.id, quiet=True)
 
 
 def tell_of_withdrawal(

@@ -14,6 +14,7 @@ from bot.model.reading import Context, Due
 
 from ..clock import clock_at, nearest_past
 from ..lexicon_files import rows
+from ..lexis import is_word
 from ..number_words import number_at, word_at
 from ..spelling import distance
 from ..tables import ORDINARY, UNITS, canonical, word_sets
@@ -64,14 +65,29 @@ def _table() -> dict[str, str]:
 
 @cache
 def _repaired(word: str) -> str:
-    """A word of the table that was meant, where only one is a slip away."""
+    """A word of the table that was meant, where only one is a slip away. What is a word of ours
+    already was no slip: "pooped" is not "popped"; only number and gender may differ."""
     if len(word) < _SURE - 1 or not word.isalpha() or word in ORDINARY:
         return word
+    known = is_word(word)
     near = [
         one for one in _table()
-        if len(one) >= _SURE and one.isalpha() and one[0] == word[0] and distance(word, one, 1) <= 1
+        if len(one) >= _SURE and one.isalpha() and one[0] == word[0]
+        and (_of_one_stem(word, one) if known else distance(word, one, 1) <= 1)
     ]  # fmt: skip
     return near[0] if len({_table()[one] for one in near}) == 1 else word
+
+
+def _of_one_stem(word: str, other: str) -> bool:
+    """ "Sisters" and "sister", "blanco" and "blanca"; what was eaten ("comido") is no food."""
+    if word.removesuffix("s") == other.removesuffix("s"):
+        return True
+    return _table()[other] != "food" and _without_gender(word) == _without_gender(other)
+
+
+def _without_gender(word: str) -> str:
+    stem = word.removesuffix("s")
+    return stem[:-1] if stem[-1:] in ("a", "o") else stem
 
 
 def atoms(tokens: list[Token], context: Context, start: int = 0) -> tuple[list[Atom], int]:
