@@ -173,7 +173,7 @@ def _of_another(clause: Clause, asked: str) -> bool:
     return bool(named) and named.isdisjoint(kin(topics_of(asked)))
 
 
-_NO_ANSWER = frozenset(("question", "hypo", "wish", "announced", "ordered", "taken_back"))
+_NO_ANSWER = frozenset(("question", "hypo", "wish", "announced", "ordered", "taken_back", "unreal"))
 _HOW_MUCH = {name: topic.how_much for name, topic in TABLE.items() if topic.how_much}
 
 
@@ -347,7 +347,8 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
     ):
         return "yes"
     if asked == "dose" and "<neg>" not in keys and keys & _ALL_OR_WHEN and size <= 5:
-        return "yes"
+        # "At 7", "all of them"; and not "phoned you at 7", "we all slept".
+        return "yes" if _of_a_dose(body) else ""
     opener = "<joiner>" in tokens[clause.start].keys  # the "ok" of "ok, I gave it"
     told = tokens[clause.start + opener : clause.end]
     well = frozenset(("<good>", f"<well_{'energy' if asked == 'general' else asked}>"))
@@ -359,11 +360,27 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
         and size <= 7
     ):
         # "He's fine" says how he is, not that something was done.
-        return "" if asked in _DEEDS and first.word in _IS_WELL else "yes"
+        how = first.word in _IS_WELL or (asked == "dose" and not _of_a_dose(told))
+        return "" if asked in _DEEDS and how else "yes"
     return ""
 
 
+def _of_a_dose(body: list[Token]) -> bool:
+    """Whether every word may be of one that was given: "7 with food", and no "dinner is at 7"."""
+    plain = [not t.keys.isdisjoint(_BESIDE_AN_HOUR) for t in body]
+    fed = [at for at, t in enumerate(body) if t.word in ("with", "con")]
+    of_meal = frozenset(("<food>", "<hid>", "<meal>"))
+    return all(
+        ok or (bool(fed) and at > fed[0] and not t.keys.isdisjoint(of_meal))
+        for at, (ok, t) in enumerate(zip(plain, body, strict=True))
+    )
+
+
 _ALL_OR_WHEN = frozenset(("<clock>", "<allofthem>"))
+_BESIDE_AN_HOUR = _ALL_OR_WHEN | frozenset(
+    ("<function>", "<adv>", "<nowword>", "<gave>", "<handed>", "<took>", "<donework>", "<meds>",
+     "<good>", "<yesword>", "<number>", "<numberword>", "<half>", "<pillword>", "<partday>")
+)  # fmt: skip
 _FIGURES = frozenset(("<minutes>", "<metres>", "<number>"))
 _MEASURE = "<measure>"
 """What a figure behind it measures: "RR 24", "CRT 2" tell no minutes."""
@@ -414,6 +431,8 @@ def _goes_on(body: list[Token], own: bool) -> bool:
     is limping", "it is getting worse", "ya le di el carprofeno" answer nothing but what they
     tell."""
     first, size = body[0], len(body)
+    if "<both>" in first.keys:
+        return not _of_a_dose(body)  # "both dogs barking"
     phrases = [key for key in first.keys if key.startswith(f"{first.word}_")]
     if not phrases or first.word in _SAYS_YES:
         return False

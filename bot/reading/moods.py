@@ -8,6 +8,7 @@ from .clauses import Clause
 from .films import DIES
 from .inquiry import asks_from, goes_on_asking
 from .token import Token
+from .unreal import unreal_from
 from .wishes import of_people
 
 
@@ -23,6 +24,9 @@ def mark_moods(
         if asked is not None:
             clause.begun["question"] = min(asked, clause.begun.get("question", asked))
             clause.begun["leave"] = asked
+        undone = unreal_from([token.word for token in tokens[clause.start : clause.end]])
+        if undone is not None:
+            clause.begun["unreal"] = clause.start + undone
         clause.moods = set(clause.begun)
         if "dream" in clause.moods:
             clause.moods.add("thought")

@@ -345,7 +345,8 @@ def _conclude(
     understood = (bool(observations) or greeting) and len(text) <= _LIMIT
     if understood and not greeting:
         understood = not courtesy.worrying_rest(tokens, clauses, matches, observations)
-    understood = understood and not beyond and not any(m.rule.about == "danger" for m in matches)
+    open_ = any(m.rule.about == "danger" or m.void is suppress.UNREAL for m in matches)
+    understood = understood and not beyond and not open_
     if not understood:
         reasons.append("not all of it was understood")
     topics = tuple(topic for topic in dict.fromkeys(questions) if topic in TOPICS)

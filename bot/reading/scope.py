@@ -236,6 +236,9 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
         return suppress.THOUGHT
     if about in _CARE and about != "mishap" and intended(match, tokens, clause):
         return suppress.NOT_DONE
+    told_done = not told or match.rule.value in ("given", "missed")
+    if about in _CARE and told_done and clause.begun.get("unreal", match.last + 1) <= match.last:
+        return suppress.UNREAL
     if about in ("dose", "mishap") and tokens[match.first - 1].word in _NEARLY and told:
         return suppress.NOT_DONE
     likened = clause.compared > match.last or _than_then(tokens, clause)

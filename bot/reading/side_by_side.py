@@ -286,6 +286,7 @@ def with_what_is_beside(
     if len(parts) < 2:
         return whole
     told = {one.about for one in whole.observations} | whole.hoped
+    told |= {"dose"} & {*whole.questions}  # "has anyone | given it"
     more: list[Observation] = []
     for part in parts:
         if not part.words[0].cut and (len(part.words) < 2 or part.reading.lang != whole.lang):

@@ -139,6 +139,13 @@ NOT_DONE: Final = Suppressor(
     Reach.clause,
     ("will give it at nine",),
 )
+UNREAL: Final = Suppressor(
+    "unreal",
+    "nobody tells that it was done",
+    Reach.clause,
+    ("should have given it at eight", "casi se la doy"),
+    ("he must have been given it twice",),
+)
 ORDERED: Final = Suppressor(
     "ordered",
     "an order of the practice",
@@ -242,8 +249,8 @@ FIGURE_ALONE: Final = Suppressor(
 
 ALL: Final = (
     NEGATION, TORN, TAKEN_BACK, DENIED_REPORT, LIKENESS, WISH, QUESTION, CONDITION, FEAR, THOUGHT,
-    GENERAL, LONG_AGO, BEFORE_SURGERY, OVER, NOT_DONE, ORDERED, ON_THE_WAY, MORE_THAN_NORMAL,
-    SOMETHING_ELSE, ANOTHERS_DEATH, PERSON, ANIMAL, THING, ELSEWHERE,
+    GENERAL, LONG_AGO, BEFORE_SURGERY, OVER, NOT_DONE, UNREAL, ORDERED, ON_THE_WAY,
+    MORE_THAN_NORMAL, SOMETHING_ELSE, ANOTHERS_DEATH, PERSON, ANIMAL, THING, ELSEWHERE,
     GUESSED, FIGURE, FORMULA, FIGURE_ALONE,
 )  # fmt: skip
 """Nothing else takes a finding away."""

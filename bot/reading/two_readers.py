@@ -157,7 +157,8 @@ def _asked_too_late(text: str, reading: Reading) -> Reading:
         one for one in reading.suppressed
         if (one.about, one.value, one.by) == (*_FOR_PEOPLE, suppress.QUESTION.id)
     ]  # fmt: skip
-    known = {(one.about, one.value) for one in (*reading.observations, *reading.asks)}
+    known = {(one.about, one.value) for one in reading.observations}
+    known |= {(one.about, one.value) for one in reading.asks}
     if not asked or _FOR_PEOPLE in known or not some_was_given(text[asked[-1].span[1] :]):
         return reading
     doubt = Doubt(*_FOR_PEOPLE, Urgency.emergency)

@@ -274,13 +274,14 @@ def test_medicines_that_were_given_are_asked_about_as_nothing_else(asked: str, d
 
 
 @pytest.mark.parametrize(
-    "ask", ("can i give him {}?", "is it ok to give her {}", "le puedo dar {}?")
+    "ask", ["can i give him {}?", "is it ok to give her {}", "le puedo dar {}?"]
 )
-@pytest.mark.parametrize("medicine", ("ibuprofen", "tylenol", "aspirin"))
+@pytest.mark.parametrize("medicine", ["ibuprofen", "tylenol", "aspirin"])
 def test_some_that_was_given_while_leave_is_asked_is_asked_about(ask: str, medicine: str) -> None:
     for behind in ("i gave one already", "he had half an hour ago", "gave it at 8", "ya le di una"):
         found = read(f"{ask.format(medicine)} {behind}", Context("dose", 6))
-        matters = {(one.about, one.value) for one in (*found.asks, *found.observations)}
+        matters = {(one.about, one.value) for one in found.asks}
+        matters |= {(one.about, one.value) for one in found.observations}
         assert ("swallowed", "human_medicine") in matters, behind
 
 

@@ -270,6 +270,8 @@ class _Reader:
 
     def _some(self, at: int) -> tuple[Named | None, int] | None:
         word = self._word(at)
+        if word == "lot" and self._word(at - 1) == "a":
+            return None  # "itching a lot"
         if word in SETS["all"] and (word not in SETS["both"] or len(self.due) == _TWO):
             return Named("<all>", "all"), 1
         if word in SETS["none"]:

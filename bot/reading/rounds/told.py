@@ -27,7 +27,7 @@ from .beside import NOT_BESIDE, Reader, Words, ahead, behind, coming, is_medicin
 from .meant import Meant
 from .much import too_much
 from .said import Said
-from .words import SETS, Atom, Differs, Unclear, atoms
+from .words import GIVEN, SETS, Atom, Differs, Unclear, atoms
 
 MOST_WORDS: Final = 40
 _BACK: Final = 4
@@ -62,8 +62,8 @@ def round_told(text: str, context: Context, whole: Reading, read: Reader) -> Rea
     if not context.due or "?" in text or "¿" in text:
         return whole
     tokens = words_of(text)
-    if not 1 <= len(tokens) <= MOST_WORDS:
-        return whole
+    if not 1 <= len(tokens) <= MOST_WORDS or text.strip(" .,!").isdecimal():
+        return whole  # a bare figure may be a line of the prompt, an hour, so many of anything
     marked = words_of(text)
     tag(marked)  # which may repair a name ("gaba") into a word of the lexicon
     for token, other in zip(tokens, marked, strict=True):
@@ -168,9 +168,26 @@ def _sentences(
             continue
         except Unclear:
             continue
+        if _of_what_follows(words, [one for one in said if one.end <= stop], stop):
+            continue
         whole = bool(meant.some or meant.looks)
         names = meant.names or any(not one.all for one in telling.told)
         yield _Sentence(noted, telling.values, stop, names, whole)
+
+
+def _of_what_follows(words: Words, said: Sequence[Atom], stop: int) -> bool:
+    """ "We all slept", "both asleep": the word for all belongs to what stands behind it, and
+    nothing in the telling says that anything was handed over."""
+    if not said or said[-1].role not in _FOR_ALL or said[-1].end < stop:
+        return False
+    if stop >= len(words.tokens) or words.tokens[stop].cut:
+        return False
+    if words.tokens[stop].word in SETS["link"]:
+        return False
+    return not any(one.role in GIVEN or is_medicine(one) for one in said)
+
+
+_FOR_ALL: Final = frozenset(("all", "both", "number"))
 
 
 def _rests(

@@ -20,6 +20,8 @@ from bot.model.reading import Context, Doubt, Reading
 from bot.model.urgency import Urgency
 
 from ..focus import NOUNS
+from ..normalise import words_of
+from ..unreal import unreal_from
 from ..wishes import tells_trouble
 from .beside import Reader
 from .likely import likely
@@ -74,6 +76,8 @@ def weighed(text: str, context: Context, whole: Reading, read: Reader) -> Readin
         return as_read  # and of which is asked; "3/3" is no third
     by_rules = any(one.about == "dose" for one in whole.observations)
     of_meds = "meds" in kinds or (not whole.asks and any(one.label == "<noun>" for one in said))
+    if kinds == {"all"} and not by_rules and _of_others(said, found[-1].end):
+        return as_read
     if not kinds & _OF_DOSES or not (of_meds or by_rules or context.asked == "dose"):
         return as_read  # "not given", "all gone": what of, is not said
     chances = likely(said, found, whole, context)
@@ -86,8 +90,30 @@ def weighed(text: str, context: Context, whole: Reading, read: Reader) -> Readin
     part = any(one.label in SETS["part"] for one in said)
     often = Counter(med for one in found for med in one.meds)
     again = frozenset(med for med, times in often.items() if times > 1)
+    undone = unreal_from([token.word for token in words_of(text)]) is not None
+    if undone:
+        open_ = dict.fromkeys(chances, "given")
     settled = _settled(whole, context, chances, open_, by_name, again, part=part)
     return _as_told(text, context, whole, settled, said, found, read)
+
+
+def _of_others(said: Sequence[Named], end: int) -> bool:
+    """Whether "all" belongs to the word behind it, and nothing is handed over: "all quiet here",
+    "todos dormidos"."""
+    if end >= len(said) or said[end].cut or any(map(_hands_over, said)):
+        return False
+    keys = said[end].keys
+    return bool(keys) and not any(key.startswith("does ") for key in keys)
+
+
+def _hands_over(one: Named) -> bool:
+    return one.label == "<noun>" or not one.keys.isdisjoint(_DEEDS)
+
+
+_DEEDS: Final = frozenset(
+    ("<gave>", "<handed>", "<took>", "<donework>", "<meds>", "<pillword>",
+     "does yes", "does gave", "does took", "does ate", "does doses", "does noun", "does fine")
+)  # fmt: skip
 
 
 def _fraction(text: str, context: Context) -> tuple[int, tuple[int, int]] | None:
