@@ -82,6 +82,10 @@ def answer(
             if m.clause == number + first and m.rule.about not in ("idiom", "request")
         }
         verdict = _verdict(tokens, clause, asked, bool(own), number)
+        slipped = verdict == "no" and "<notdone>" in clause.keys
+        said = tokens[clause.start : clause.end]
+        if asked == "dose" and not _of_a_dose(said) and not (slipped and len(said) <= _SHORT):
+            verdict = ""  # "done with work", "he fell asleep and hasn't moved"
         if verdict == "yes" and not later:
             pick = told_by_yes(asked)
         elif verdict == "no" and not later:
@@ -173,6 +177,8 @@ def _of_another(clause: Clause, asked: str) -> bool:
     return bool(named) and named.isdisjoint(kin(topics_of(asked)))
 
 
+_SHORT = 4
+"""So few words tell of the dose that was asked about: "completely slipped my mind"."""
 _NO_ANSWER = frozenset(("question", "hypo", "wish", "announced", "ordered", "taken_back", "unreal"))
 _HOW_MUCH = {name: topic.how_much for name, topic in TABLE.items() if topic.how_much}
 
@@ -378,8 +384,11 @@ def _of_a_dose(body: list[Token]) -> bool:
 
 _ALL_OR_WHEN = frozenset(("<clock>", "<allofthem>"))
 _BESIDE_AN_HOUR = _ALL_OR_WHEN | frozenset(
-    ("<function>", "<adv>", "<nowword>", "<gave>", "<handed>", "<took>", "<donework>", "<meds>",
-     "<good>", "<yesword>", "<number>", "<numberword>", "<half>", "<pillword>", "<partday>")
+    ("<function>", "<adv>", "<nowword>", "<aux>", "<be>", "<joiner>", "<neg>", "<noword>",
+     "<notdone>", "<zero>", "<person>", "<kin>", "<patient>", "<thanks>", "<hello>", "<excuse>",
+     "<later>", "<both>", "<dosething>", "<gave>", "<handed>", "<took>", "<donework>", "<meds>",
+     "<good>", "<yesword>", "<number>", "<numberword>", "<half>", "<partly>", "<pillword>",
+     "<notdone>", "<partday>")
 )  # fmt: skip
 _FIGURES = frozenset(("<minutes>", "<metres>", "<number>"))
 _MEASURE = "<measure>"

@@ -23,6 +23,7 @@ from .films import end_of_film
 from .matching import Match
 from .meals import none_missing, of_something_given, of_the_toilet
 from .origin import from_elsewhere
+from .recipients import another_recipient
 from .suppress import Suppressor
 from .token import Token
 from .wishes import beside_wish, told_trouble
@@ -257,6 +258,8 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
         return suppress.SOMETHING_ELSE
     if (about, match.rule.value) == ("dose", "doubled") and of_the_toilet(match, tokens):
         return suppress.SOMETHING_ELSE
+    if about == "dose" and not told and (other := another_recipient(tokens, clause)):
+        return suppress.PERSON if other == "person" else suppress.ANIMAL
     if about == "swallowed" and none_missing(match, tokens):
         return suppress.SOMETHING_ELSE
     if about == "life" and not_the_patient(match, tokens, clause):

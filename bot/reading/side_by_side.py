@@ -286,13 +286,13 @@ def with_what_is_beside(
     if len(parts) < 2:
         return whole
     told = {one.about for one in whole.observations} | whole.hoped
-    told |= {"dose"} & {*whole.questions}  # "has anyone | given it"
     more: list[Observation] = []
     for part in parts:
         if not part.words[0].cut and (len(part.words) < 2 or part.reading.lang != whole.lang):
             continue  # the end of another statement: "he stinks of fox | poo"
         for one in part.reading.observations:
-            if one.about not in told:
+            slipped = (one.about, one.value) == ("dose", "missed") and one.about in whole.hoped
+            if one.about not in told or slipped:  # "slipped my mind, shall I give it now?"
                 more.append(_moved(one, part.at))
                 told.add(one.about)
     if not more:

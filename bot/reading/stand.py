@@ -176,6 +176,14 @@ NOT_YET = (
 """What takes a finding away because it is not so, or not yet: "I hope he eats"."""
 
 
+NO_DEED = (suppress.UNREAL, suppress.QUESTION, suppress.PERSON, suppress.ANIMAL)
+"""What takes a dose away because nobody tells that the patient was given one."""
+
+
 def hoped(lost: Iterable[tuple[Match, Suppressor]]) -> frozenset[str]:
     """The topics of what is named and not so, or not yet."""
-    return frozenset(match.rule.about for match, by in lost if by in NOT_YET)
+    return frozenset(
+        match.rule.about
+        for match, by in lost
+        if by in NOT_YET or (match.rule.about == "dose" and by in NO_DEED)
+    )

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final
 
-from .tables import word_sets
+from .tables import NUMBERS, word_sets
 
 _SETS: Final = word_sets("unreal")
 """The words that it is read by (``lexicon/*/unreal.txt``)."""
@@ -19,13 +19,21 @@ _OTHERWISE = _SETS["otherwise"]
 _NEARLY = _SETS["nearly"]
 _DEED = _SETS["deed"]
 _PARTICIPLE = _SETS["participle"]
+_POSSIBLE = _SETS["possible"]
+_BASE = _SETS["base"]
+_UNSURE = frozenset(one.replace("_", " ") for one in _SETS["unsure"])
 _CLITIC = _SETS["clitic"]
 
 
 def unreal_from(words: Sequence[str]) -> int | None:
     """The first word of what was not done for all that is told; None where there is none."""
     for at, word in enumerate(words):
-        if word in _OTHERWISE or (word in _MODAL and _perfect(words[at + 1 : at + 5])):
+        about = at + 1 < len(words) and (words[at + 1].isdecimal() or words[at + 1] in NUMBERS)
+        if (word in _OTHERWISE and not about) or " ".join(words[at : at + 2]) in _UNSURE:
+            return at
+        if word in _POSSIBLE and not _BASE.isdisjoint(words[at + 1 : at + 3]):
+            return at
+        if word in _MODAL and _perfect(words[at + 1 : at + 5]):
             return at
         if word in _NEARLY:
             deed = at + 1

@@ -21,7 +21,7 @@ from .fit import LEVEL, Likeness, by_feature, common, fitted, weighed
 from .rows import Labelled, labelled
 from .teach import rounded
 
-FILES: Final = ("taught.jsonl", "made.jsonl")
+FILES: Final = ("taught.jsonl", "made.jsonl", "untold.jsonl")
 CALLED: Final = {
     "carprofen": "tablet pill anti-inflammatory",
     "meloxicam": "liquid anti-inflammatory",
