@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
 from bot.context.contexts import AtHome
+from bot.dosing.showable import Held, Stopped, look
 from bot.household import talking
 from bot.household.lights import of_the_doses, outshone
 from bot.household.not_given import noted_lately
@@ -19,6 +20,7 @@ from bot.model.reading import Context, Reading
 from bot.model.topic import AboutPrompt, AboutQuestion
 from bot.model.urgency import Urgency
 from bot.reading import read
+from bot.standing.of_chart import standing_of
 from bot.triage import triage, urgency
 
 ANSWERS: dict[str, tuple[str, ...]] = {
@@ -84,8 +86,15 @@ def waiting_doses(chart: Chart, sheet: Sheet | None, now: datetime) -> tuple[Lin
     for one in (*([sheet] if sheet else []), *chart.asked(now)):
         lines = tuple(line for line in one.open if line.item.kind == "dose" and line.item.med)
         if lines:
-            return lines
+            return _to_give(chart, lines, now) or lines
     return ()
+
+
+def _to_give(chart: Chart, lines: Sequence[Line], now: datetime) -> tuple[Line, ...]:
+    """Those that may be given: "all his pills" are none that was stopped or is held."""
+    standing = standing_of(chart, now)
+    looks = ((line, look(chart, standing, line, now)) for line in lines)
+    return tuple(line for line, found in looks if not isinstance(found, Stopped | Held))
 
 
 def understand(
@@ -94,7 +103,8 @@ def understand(
 ) -> Understood:  # fmt: skip
     """Read the words as an answer to what was asked last; what only another question that is
     still open understands answers that one ("gave everything, and he pooped")."""
-    due = sum(line.item.kind == "dose" for line in sheet.open) if sheet else 0
+    open_ = [line for line in sheet.open if line.item.kind == "dose"] if sheet else []
+    due = len(_to_give(chart, open_, moment) or open_)
     waiting = waiting_doses(chart, sheet, moment)
     context = replace(
         context_for(chart, asked, person, moment), doses_due=due, due=due_of(chart, waiting),

@@ -21,6 +21,7 @@ def context_for(chart: Chart, asked: str, person: Person, moment: datetime) -> C
         lang=person.lang,
         medicines=tuple(medicine.name for medicine in chart.plan.medicines),
         names=(chart.name,),
+        people=(*(one.name for one in chart.people), chart.plan.clinician),
     )
 
 

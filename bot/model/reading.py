@@ -30,7 +30,8 @@ class Context:
     ``names`` are the patient's own names. ``doses_due``: so many medicines were due in the
     prompt that is answered, whatever else it asked; ``due`` are these, where it is known which,
     in the order in which they stood there; ``told``: those of the same round that were told before,
-    each with what was told of it (given, missed, refused).
+    each with what was told of it (given, missed, refused). ``people``: who is at home, and the
+    clinician: "thanks ana" tells nothing.
     """
 
     asked: str = "none"
@@ -43,6 +44,7 @@ class Context:
     doses_due: int = 0
     due: tuple[Due, ...] = ()
     told: tuple[tuple[str, str], ...] = ()
+    people: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

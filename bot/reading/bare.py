@@ -83,8 +83,8 @@ def answer(
         }
         verdict = _verdict(tokens, clause, asked, bool(own), number)
         slipped = verdict == "no" and "<notdone>" in clause.keys
-        said = tokens[clause.start : clause.end]
-        if asked == "dose" and not _of_a_dose(said) and not (slipped and len(said) <= _SHORT):
+        words = tokens[clause.start : clause.end]
+        if asked == "dose" and not _of_a_dose(words) and not (slipped and len(words) <= _SHORT):
             verdict = ""  # "done with work", "he fell asleep and hasn't moved"
         if verdict == "yes" and not later:
             pick = told_by_yes(asked)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import replace
 
 from bot.model.lang import Lang
@@ -22,12 +23,12 @@ from .focus import NOUNS
 from .heads import report_starts, talk_behind, ways_to_bound
 from .heard import as_meant
 from .language import guess, settle_homographs
-from .lexis import mark_phrases, settle_bit, tag
+from .lexis import is_word, mark_phrases, settle_bit, tag
 from .limbs import drop_told_twice, mark_lost, of_other_legs
 from .matching import Match
 from .meals import beside_a_dose, told_of_what_was_due
 from .moods import mark_carried, mark_moods
-from .normalise import words_of
+from .normalise import plain, words_of
 from .overlap import drop_overlaps, in_figures
 from .part_of import without_parts
 from .plans import when_awake
@@ -127,11 +128,19 @@ def _marked(tokens: list[Token], lang: Lang, context: Context) -> list[Token]:
     tokens = fold_quantities(tokens, context.at)
     those_due(tokens, context.doses_due)
     subjects.mark_own_name(tokens, _own(context), lang)
+    named = _words(context.people) - _own(context)
+    for token in tokens:
+        if token.word in named and not is_word(token.word):
+            token.keys |= {"<smalltalk>"}
     return tokens
 
 
 def _own(context: Context) -> frozenset[str]:
-    return frozenset(word for name in context.names for word in name.casefold().split())
+    return _words(context.names)
+
+
+def _words(names: Iterable[str]) -> frozenset[str]:
+    return frozenset(plain(word) for name in names for word in name.split())
 
 
 def _read(
