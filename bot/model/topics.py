@@ -134,6 +134,7 @@ TABLE: Final[dict[str, Topic]] = {
             V("straining", U.emergency),
             V("bloody", U.same_day),
             V("accident", U.next_day),
+            V("more", U.next_day),
         ),
         good="normal",
     ),

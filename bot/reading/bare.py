@@ -82,9 +82,8 @@ def answer(
             if m.clause == number + first and m.rule.about not in ("idiom", "request")
         }
         verdict = _verdict(tokens, clause, asked, bool(own), number)
-        slipped = verdict == "no" and "<notdone>" in clause.keys
         words = tokens[clause.start : clause.end]
-        if asked == "dose" and not _of_a_dose(words) and not (slipped and len(words) <= _SHORT):
+        if asked == "dose" and (clause.asked or not _of_a_dose(words)):
             verdict = ""  # "done with work", "he fell asleep and hasn't moved"
         if verdict == "yes" and not later:
             pick = told_by_yes(asked)
@@ -177,8 +176,6 @@ def _of_another(clause: Clause, asked: str) -> bool:
     return bool(named) and named.isdisjoint(kin(topics_of(asked)))
 
 
-_SHORT = 4
-"""So few words tell of the dose that was asked about: "completely slipped my mind"."""
 _NO_ANSWER = frozenset(("question", "hypo", "wish", "announced", "ordered", "taken_back", "unreal"))
 _HOW_MUCH = {name: topic.how_much for name, topic in TABLE.items() if topic.how_much}
 
@@ -373,7 +370,9 @@ def _verdict(tokens: list[Token], clause: Clause, asked: str, own: bool, number:
 
 def _of_a_dose(body: list[Token]) -> bool:
     """Whether every word may be of one that was given: "7 with food", and no "dinner is at 7"."""
-    plain = [not t.keys.isdisjoint(_BESIDE_AN_HOUR) for t in body]
+    if any(t.word in _ANOTHER_TIME for t in body):
+        return False  # "it's been since 6"
+    plain = [not t.keys.isdisjoint(_BESIDE_AN_HOUR) or t.word == "mind" for t in body]
     fed = [at for at, t in enumerate(body) if t.word in ("with", "con")]
     of_meal = frozenset(("<food>", "<hid>", "<meal>"))
     return all(
@@ -382,6 +381,7 @@ def _of_a_dose(body: list[Token]) -> bool:
     )
 
 
+_ANOTHER_TIME = frozenset("since desde entre between every cada".split())
 _ALL_OR_WHEN = frozenset(("<clock>", "<allofthem>"))
 _BESIDE_AN_HOUR = _ALL_OR_WHEN | frozenset(
     ("<function>", "<adv>", "<nowword>", "<aux>", "<be>", "<joiner>", "<neg>", "<noword>",

@@ -97,6 +97,31 @@ def of_something_given(match: Match, tokens: list[Token]) -> bool:
     return any(t.word in _NO_MEDICINE or not t.keys.isdisjoint(_SUFFERED) for t in named)
 
 
+def of_its_object(match: Match, tokens: list[Token], clause: Clause) -> bool:
+    """ "Got all | the toys", "se comió todo | el pollito", "no quiso | las croquetas": what was
+    got, eaten or refused is named behind, and is no medicine."""
+    said = tokens[clause.start : clause.end]
+    if any(not t.keys.isdisjoint(("<meds>", "<pillword>")) for t in said):
+        return False
+    behind = tokens[match.last + 1 : match.last + 3]
+    if match.rule.value == "refused" and _of_a_plate(said):
+        return True
+    if len(behind) < 2 or behind[0].cut or behind[0].word not in _THE:
+        return tokens[match.last].word == "both" and [t.word for t in behind[:1]] == ["hands"]
+    if match.rule.value == "refused":
+        return "<food>" in behind[1].keys
+    return tokens[match.last].word in _FOR_ALL and behind[1].word not in ("way", "lot", "rest")
+
+
+def _of_a_plate(said: list[Token]) -> bool:
+    """ "Del plato no dejó nada": a meal is what it is told of."""
+    return any(t.word in ("plato", "plate", "bowl", "croquetas", "kibble") for t in said)
+
+
+_THE = frozenset("this the his her their our el la los las su sus".split())
+_FOR_ALL = frozenset("all both every todo toda todos todas".split())
+
+
 def _little(token: Token) -> bool:
     return token.word in _LITTLE
 

@@ -333,8 +333,7 @@ def _conclude(
             Observation("request", "call_back", span=(tokens[0].start, tokens[-1].end))
         )
         reasons.append("on the way to help, or phoning: staff know")
-    thirst = any((o.about, o.value) == ("drinking", "more") for o in said)
-    known = {name for name, told in (("more_pee", thirst), ("taken_back", said)) if told}
+    known = {"taken_back"} if said else set[str]()
     beyond = any(c.moods & (_BEYOND - known) for c in clauses)
     if ((asks and not calls) or lone or beyond) and not any(
         o.value == "question" for o in requests
@@ -390,7 +389,7 @@ def _timed(
 
 _LATE = frozenset("now ahorita ahora late tarde finally".split())
 _ONLY_NOW = _LATE | frozenset("just only apenas recien acabo acabamos".split())
-_BEYOND = frozenset(("ordered", "taken_back", "more_pee"))
+_BEYOND = frozenset(("ordered", "taken_back"))
 """What no value of the vocabulary holds, and staff have to read: an order of another practice,
 a false alarm, more urine than before."""
 

@@ -22,6 +22,8 @@ _OF_HIS = _SETS["of_his"]
 _OWNERS = _SETS["owners"]
 _MINE = _SETS["owners_behind_a"]
 """In Spanish who gave it stands behind, too: "se la dio mi esposo"."""
+_US = _SETS["us"]
+_TO_US = _SETS["to_us"]
 _PEOPLE = frozenset(("<kin>", "<person>"))
 _OTHERS = frozenset(("<otheranimal>",))
 _NEAR = 4
@@ -32,6 +34,8 @@ def another_recipient(tokens: Sequence[Token], clause: Clause) -> str | None:
     said = tokens[clause.start : clause.end]
     for at, token in enumerate(said):
         if token.word in _GIVES:
+            if at and said[at - 1].word in _TO_US:
+                return "person"  # "qué susto nos dio"
             other = clause.other and 0 < clause.other_at - clause.start - at <= 2
             found = "animal" if other else _given_to(said, at + 1)
         elif token.word in _TAKES and at:
@@ -45,6 +49,8 @@ def another_recipient(tokens: Sequence[Token], clause: Clause) -> str | None:
 
 def _given_to(said: Sequence[Token], at: int) -> str | None:
     """ "Gave | my husband", "le di su jarabe | a mi bebé", "gave | the cat her"."""
+    if at < len(said) and said[at].word in _US:
+        return "person"
     for place in range(at, min(at + _NEAR, len(said))):
         mine = said[place].word in _OWNERS and place == at
         mine = mine or (said[place].word in _MINE and said[place - 1].word == "a")

@@ -21,7 +21,7 @@ from .clauses import Clause
 from .denial import answered_no
 from .films import end_of_film
 from .matching import Match
-from .meals import none_missing, of_something_given, of_the_toilet
+from .meals import none_missing, of_its_object, of_something_given, of_the_toilet
 from .origin import from_elsewhere
 from .recipients import another_recipient
 from .suppress import Suppressor
@@ -197,8 +197,6 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
         return suppress.ON_THE_WAY
     if "ordered" in moods and about in _ORDERED:
         return suppress.ORDERED
-    if "more_pee" in moods and (about, match.rule.value) == ("urine", "normal"):
-        return suppress.MORE_THAN_NORMAL
     told = told_trouble(match)
     beside = told and beside_wish(match, tokens, clause)
     if "wish" in moods and "<stopping>" not in clause.keys and not beside:
@@ -255,6 +253,9 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
     ):
         return suppress.SOMETHING_ELSE
     if about == "dose" and of_something_given(match, tokens):
+        return suppress.SOMETHING_ELSE
+    given = about == "dose" and match.rule.value in ("given", "refused")
+    if given and of_its_object(match, tokens, clause):
         return suppress.SOMETHING_ELSE
     if (about, match.rule.value) == ("dose", "doubled") and of_the_toilet(match, tokens):
         return suppress.SOMETHING_ELSE

@@ -291,6 +291,8 @@ def with_what_is_beside(
         if not part.words[0].cut and (len(part.words) < 2 or part.reading.lang != whole.lang):
             continue  # the end of another statement: "he stinks of fox | poo"
         for one in part.reading.observations:
+            if (one.about, one.value) == ("dose", "given") and not part.words[0].cut:
+                continue  # "did somebody | do the 8 oclock"
             slipped = (one.about, one.value) == ("dose", "missed") and one.about in whole.hoped
             if one.about not in told or slipped:  # "slipped my mind, shall I give it now?"
                 more.append(_moved(one, part.at))

@@ -158,12 +158,6 @@ ON_THE_WAY: Final = Suppressor(
     Reach.clause,
     ("we are running to the er",),
 )
-MORE_THAN_NORMAL: Final = Suppressor(
-    "more_than_normal",
-    "more than normal",
-    Reach.clause,
-    ("he is peeing so much",),
-)
 SOMETHING_ELSE: Final = Suppressor(
     "something_else",
     "said of something else",
@@ -250,7 +244,7 @@ FIGURE_ALONE: Final = Suppressor(
 ALL: Final = (
     NEGATION, TORN, TAKEN_BACK, DENIED_REPORT, LIKENESS, WISH, QUESTION, CONDITION, FEAR, THOUGHT,
     GENERAL, LONG_AGO, BEFORE_SURGERY, OVER, NOT_DONE, UNREAL, ORDERED, ON_THE_WAY,
-    MORE_THAN_NORMAL, SOMETHING_ELSE, ANOTHERS_DEATH, PERSON, ANIMAL, THING, ELSEWHERE,
+    SOMETHING_ELSE, ANOTHERS_DEATH, PERSON, ANIMAL, THING, ELSEWHERE,
     GUESSED, FIGURE, FORMULA, FIGURE_ALONE,
 )  # fmt: skip
 """Nothing else takes a finding away."""

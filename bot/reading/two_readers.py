@@ -14,6 +14,7 @@ from dataclasses import replace
 
 from bot.model.observation import Observation
 from bot.model.reading import Context, Doubt, Reading, Suppressed
+from bot.model.topics import TABLE
 from bot.model.urgency import Urgency
 
 from . import reader, suppress
@@ -25,6 +26,7 @@ from .rounds.weighed import weighed
 from .stand import OF_ITSELF, Lost
 from .statistical import Suspicion, shipped
 from .trace import Trace
+from .unreal import unreal_from
 
 SUSPECTS = 0.7
 """From this chance of an alarm on, a reply that the grammar read as calm is asked about."""
@@ -138,11 +140,13 @@ def _by_both(text: str, context: Context, trace: Trace | None = None) -> Reading
     if trace:
         trace.suspicion = suspicion
     reading = _looked_again(text, context, reading, suspicion)
-    few = len(text.split()) <= TOO_FEW and (
+    words = text.casefold().split()
+    few = len(words) <= TOO_FEW and (
         _answers_only(reading, context)
         or (not reading.observations and suspicion.urgent < SUSPECTS_FEW)
     )
     later = {(one.about, one.value) for one in reading.observations} == {("request", "snooze")}
+    few = few or (len(words) < TOO_FEW and unreal_from(words) == 0)  # "not sure", of nothing named
     few = few or (later and reading.understood and suspicion.emergency < SUSPECTS_EMERGENCY)
     if not few:
         reading = raised(reading, suspicion, context, text)
@@ -345,9 +349,19 @@ def _least_for_emergency(reading: Reading, suspicion: Suspicion, read_at: Urgenc
 
 
 def _calm(reading: Reading, context: Context) -> set[str]:
-    """The topics that an understood reply tells of, and as no alarm."""
+    """The topics that an understood reply tells of, and as no alarm. Where a topic has several
+    states at once, a mild one leaves the others open: a cut that is red may bleed, too."""
     calm = {one.about for one in reading.observations if reading.understood}
-    return calm - {one.about for one in reading.observations if _level(one, context) > Urgency.none}
+    return calm - {
+        one.about
+        for one in reading.observations
+        if _level(one, context) > Urgency.none or _beside_others(one)
+    }
+
+
+def _beside_others(one: Observation) -> bool:
+    topic = TABLE.get(one.about)
+    return topic is not None and not topic.one_state and topic.good not in ("", one.value)
 
 
 def _open_matters(

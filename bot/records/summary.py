@@ -30,7 +30,7 @@ WORSE: Final[dict[str, tuple[str, ...]]] = {
     "vomiting": ("no", "yes", "bloody"),
     "licking": ("no", "yes"),
     "seizure": ("no", "yes"),
-    "urine": ("normal", "accident", "none", "bloody", "straining"),
+    "urine": ("normal", "more", "accident", "none", "bloody", "straining"),
     "stool": ("normal", "none", "loose", "straining", "bloody", "black"),
     "gums": ("pink", "yellow", "pale", "blue"),
 }

@@ -10,6 +10,7 @@ import pytest
 from bot.model.reading import Context
 from bot.reading import read
 from tests.each import each
+from tests.reading.since import SINCE
 
 TABLE = Path(__file__).with_name("owners-careful.txt")
 
@@ -19,7 +20,7 @@ def _lines() -> Iterator[tuple[str, str, str]]:
         if line.strip() and not line.startswith("#"):
             said, _, meant = line.rpartition("=>")
             asked, text = said.split("|", 1)
-            yield asked.strip(), text.strip(), meant.strip()
+            yield asked.strip(), text.strip(), SINCE.get(text.strip(), meant.strip())
 
 
 @each(*_lines())

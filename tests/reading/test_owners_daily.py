@@ -15,6 +15,7 @@ from pathlib import Path
 from bot.model.reading import Context
 from bot.reading import read
 from tests.each import each
+from tests.reading.since import SINCE
 
 TABLES = [
     Path(__file__).with_name(f"owners-{name}.txt") for name in ("daily", "daily-more", "wound")
@@ -29,7 +30,7 @@ def _examples() -> Iterator[tuple[str, int, str, str]]:
         if line.strip() and not line.startswith("#"):
             said, _, meant = line.rpartition("=>")
             asked, day, text = said.split("|", 2)
-            yield asked.strip(), int(day), text.strip(), meant.strip()
+            yield asked.strip(), int(day), text.strip(), SINCE.get(text.strip(), meant.strip())
 
 
 @each(*_examples())

@@ -12,6 +12,7 @@ from pathlib import Path
 from bot.model.reading import Context
 from bot.reading import read
 from tests.each import each
+from tests.reading.since import SINCE
 
 HERE = Path(__file__).parent
 
@@ -23,7 +24,7 @@ def _examples() -> Iterator[tuple[str, str, str, str]]:
                 continue
             said, _, meant = line.rpartition("=>")
             asked, day, text = said.split("|", 2)
-            yield asked.strip(), day.strip(), text.strip(), meant.strip()
+            yield asked.strip(), day.strip(), text.strip(), SINCE.get(text.strip(), meant.strip())
 
 
 @each(*_examples())

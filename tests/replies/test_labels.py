@@ -14,6 +14,7 @@ from tests.triage.table import LEVELS
 
 HERE = Path(__file__).parent
 HELD_OUT = HERE / "heldout.jsonl"
+SINCE = HERE / "since.jsonl"  # of values that came later; not taught yet
 UNSEEN = sorted(HERE.glob("unseen*.jsonl"))  # scored by hand, never looked into while tuning
 BLIND = HERE / "blind.jsonl"  # harder, written without knowledge of the readers; for measuring
 KEPT = sorted(HERE.glob("kept-*.jsonl"))  # by odd voices, and of what means nothing; for measuring
@@ -34,12 +35,12 @@ def test_every_label_holds() -> None:
     assert faults(BLIND) == []
     assert faults(TUNED) == []
     assert faults(CLASSES) == []
-    for file in (*TAUGHT, *KEPT, *UNSEEN):
+    for file in (SINCE, *TAUGHT, *KEPT, *UNSEEN):
         assert faults(file) == []
 
 
 def test_every_value_is_said_at_least_three_times() -> None:
-    said = coverage(HELD_OUT)
+    said = coverage(HELD_OUT) + coverage(SINCE)
     assert [p for t, vs in TOPICS.items() for v in vs if said[p := (t, v)] < 3] == []
 
 

@@ -172,7 +172,7 @@ NEXT_DAY: tuple[Row, ...] = (
     ("no stool after day 4", lambda s: s.day > 4 and s.some("stool", "none")),
     ("stool loose", lambda s: s.some("stool", "loose")),
     ("urine accident", lambda s: s.some("urine", "accident")),
-    ("drinking more", lambda s: s.some("drinking", "more")),
+    ("drinking or peeing more", lambda s: s.some("drinking", "more") or s.some("urine", "more")),
     ("pain moderate", lambda s: s.some("pain", "moderate")),
     (
         "no weight on days 4 to 14",

@@ -8,6 +8,7 @@ that may have been given twice is asked about.
 
 from __future__ import annotations
 
+import math
 import re
 from collections import Counter
 from collections.abc import Mapping, Sequence
@@ -50,6 +51,7 @@ _NOTED: Final = {"given": "given", "refused": "refused", "missed": "missed",
                  "vomited": "vomited_up"}  # fmt: skip
 _OF_DOSES: Final = frozenset(("meds", "all", "some", "none"))
 _STOP: Final = 3
+_TWO: Final = 2
 
 
 def weighed(text: str, context: Context, whole: Reading, read: Reader) -> Reading:
@@ -76,8 +78,10 @@ def weighed(text: str, context: Context, whole: Reading, read: Reader) -> Readin
         return as_read  # and of which is asked; "3/3" is no third
     by_rules = any(one.about == "dose" for one in whole.observations)
     of_meds = "meds" in kinds or (not whole.asks and any(one.label == "<noun>" for one in said))
-    if kinds == {"all"} and not by_rules and _of_others(said, found[-1].end):
-        return as_read
+    listed = sum(one.kind == "meds" for one in found) >= _TWO  # "him: carprofen, me: gabapentin"
+    handed = listed or any(map(_hands_over, said))
+    if "meds" not in kinds and not by_rules and not handed:
+        return as_read  # "all quiet here", "tres pisos sin elevador"
     if not kinds & _OF_DOSES or not (of_meds or by_rules or context.asked == "dose"):
         return as_read  # "not given", "all gone": what of, is not said
     chances = likely(said, found, whole, context)
@@ -90,29 +94,37 @@ def weighed(text: str, context: Context, whole: Reading, read: Reader) -> Readin
     part = any(one.label in SETS["part"] for one in said)
     often = Counter(med for one in found for med in one.meds)
     again = frozenset(med for med, times in often.items() if times > 1)
-    undone = unreal_from([token.word for token in words_of(text)]) is not None
-    if undone:
+    asks = any(one.value == "question" for one in whole.observations)
+    later = whole.round and any(one.value == "snooze" for one in whole.observations)
+    undone = asks or later or unreal_from([token.word for token in words_of(text)]) is not None
+    if undone or not (by_rules or handed):  # "puedo tocar la cefalexina sin problema"
         open_ = dict.fromkeys(chances, "given")
-    settled = _settled(whole, context, chances, open_, by_name, again, part=part)
+    denied_last = frozenset(med for med in again if _denied_last(said, found, med))
+    settled = _settled(
+        whole, context, chances, open_, by_name, again, denied_last=denied_last, part=part
+    )
     return _as_told(text, context, whole, settled, said, found, read)
 
 
-def _of_others(said: Sequence[Named], end: int) -> bool:
-    """Whether "all" belongs to the word behind it, and nothing is handed over: "all quiet here",
-    "todos dormidos"."""
-    if end >= len(said) or said[end].cut or any(map(_hands_over, said)):
-        return False
-    keys = said[end].keys
-    return bool(keys) and not any(key.startswith("does ") for key in keys)
+def _denied_last(said: Sequence[Named], found: Sequence[Group], med: str) -> bool:
+    """ "Ya le di el carprofeno. no espera, esa era la gabapentina, el carprofeno | todavía no"."""
+    last = max(one.end for one in found if med in one.meds)
+    behind = [one.label for one in said[last : last + 2]]
+    return behind[:1] == ["no"] or behind in (["todavia", "no"], ["aun", "no"], ["not", "yet"])
 
 
 def _hands_over(one: Named) -> bool:
+    """Whether a word tells of giving or taking, of when, of which not, or names what is given:
+    "swallowed", "0800", "forgot", "pills"."""
+    if one.kind == "except" or (one.label[:1].isdecimal() and len(one.label) > _TWO):
+        return True
     return one.label == "<noun>" or not one.keys.isdisjoint(_DEEDS)
 
 
 _DEEDS: Final = frozenset(
     ("<gave>", "<handed>", "<took>", "<donework>", "<meds>", "<pillword>",
-     "does yes", "does gave", "does took", "does ate", "does doses", "does noun", "does fine")
+     "does yes", "does gave", "does took", "does ate", "does doses", "does noun", "does fine",
+     "<notdone>", "does only", "does self", "does half", "does part", "does refused", "<clock>")
 )  # fmt: skip
 
 
@@ -201,11 +213,13 @@ def _settled(
     by_name: frozenset[str],
     again: frozenset[str],
     *,
+    denied_last: frozenset[str],
     part: bool,
 ) -> dict[str, str]:
     """What has become of each: what the model is sure of, else what the rules say unless it is
     unlikely; ``open`` where it is neither. That it was not given is believed sooner, and where a
-    ``part`` is spoken of, nothing else. ``again``: those named more than once."""
+    ``part`` is spoken of, nothing else. ``again``: those named more than once; ``denied_last``:
+    with a "not yet" behind the last."""
     as_outcome = {value: outcome for outcome, value in _NOTED.items()}
     rules = _by_rules(whole, context, by_name)
     # Beside a trouble nothing that may belong to it is taken back, nor of what is not named.
@@ -239,6 +253,7 @@ def _settled(
             out[med] = likeliest
         else:
             kept = LIKELY if med in again and by_rules == "given" else UNLIKELY
+            kept = math.inf if med in denied_last and by_rules == "given" else kept
             out[med] = by_rules if each[by_rules] >= kept else "open"
     return out
 
