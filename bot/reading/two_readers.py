@@ -126,7 +126,7 @@ def _with_a_meal(text: str, told: Reading, whole: Reading) -> Reading:
 
 _OWN_WORDS = re.compile(r"[.,;!\n]\s*(?:(?:and|y|he|she|\w+ó)\s+){0,2}$", re.IGNORECASE)
 _OF_PILLS = re.compile(
-    r"\b(?:all|both|them|it|one|two|three|todas?|todos?|l[ao]s?|una?|dos|tres|ambas|\d+)\b",
+    r"\b(?:both|them|one|two|three|todas|todos|l[ao]s|una?|dos|tres|ambas|\d+)\b",
     re.IGNORECASE,
 )
 

@@ -38,7 +38,16 @@ def beside_wish(match: Match, tokens: list[Token], clause: Clause) -> bool:
     wishes = [at for at in range(clause.start, clause.end) if "<wish>" in tokens[at].keys]
     if not wishes or match.last < wishes[0]:
         return bool(wishes)
+    if _could(tokens, wishes[-1] + 1, match.first):
+        return False
     return match.first - wishes[-1] >= 3 and of_people(tokens, clause)
+
+
+def _could(tokens: list[Token], at: int, to: int) -> bool:
+    """ "Wish | i could take her for a run": what the writer would do, and no other is named."""
+    words = [token.word for token in tokens[at:to]]
+    could = words[:1] in (["i"], ["we"]) and words[1:2] in (["could"], ["can"])
+    return could and _SUBJECT.isdisjoint(words[1:])
 
 
 _YOU = frozenset("you u your youre yours yous ustedes usted".split())

@@ -16,6 +16,7 @@ from ..courtesy import WEIGHTLESS
 from ..lexis import tag
 from ..normalise import words_of
 from ..spelling import distance
+from ..statistical import shipped
 from ..tables import ORDINARY, UNITS
 from ..token import Token
 from ..wishes import tells_trouble
@@ -138,6 +139,7 @@ def behind(words: Words, first: int, last: int, said: Sequence[Observation]) -> 
     if not found.understood:
         light = not found.observations and weightless(words, first, last)
         light = light and _harmless(words, first, last, found)
+        light = light or (not found.observations and _of_no_patient(words, first, last))
         aside = all(one.role.partition(":")[0] in _ASIDE for one in rest)
         if not bounded or not (light or aside):
             return None
@@ -241,6 +243,23 @@ def weightless(words: Words, first: int, last: int, *, figures: bool = False) ->
     return True
 
 
+def _of_no_patient(words: Words, first: int, last: int) -> bool:
+    """Whether a short sentence of its own speaks of no animal, and the second reader sees nothing
+    in it: "traffic was awful lol"."""
+    if words.tokens[first].cut < _STOP or last - first > _SHORT:
+        return False
+    said = _tagged(words, first, last)
+    if any(token.asks or "<patient>" in token.keys for token in said):
+        return False
+    if words.of_medicines(first, last):
+        return False
+    text = words.text[words.tokens[first].start : words.tokens[last - 1].end]
+    context = replace(words.context, asked="none")
+    return shipped().suspect(text, context).urgent < _NOTHING_SEEN
+
+
+_SHORT: Final = 6
+_NOTHING_SEEN: Final = 0.02
 _OF_OURS = frozenset(("<mad>", "<ado>", "<person>", "<kinswhose>", "<gave>", "<took>", "<give>"))
 """Of how a household's day went."""
 
