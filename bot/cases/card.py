@@ -13,6 +13,7 @@ from bot.model.chart import Case, Chart
 from bot.model.chat import Button
 from bot.model.effects import Card, CaseChange, Effects, Rows
 from bot.model.observation import Observation
+from bot.model.steps import AskApart, CaseAct, CaseStep, OfCourse, Outcome
 from bot.model.text import Lang
 from bot.model.topic import AboutCase
 from bot.model.urgency import Urgency
@@ -24,8 +25,6 @@ RECENT = 8
 """How many of the latest observations stand in a case."""
 ENTRIES = 3
 """How many of the latest messages on the matter stand in a case."""
-OUTCOMES = ("advice", "visit", "emergency", "expected", "mistaken")
-"""How a case may end; the words stand in flows/words.yaml under ``outcome_…``."""
 
 _SPECIES_ES = {"dog": "perro", "cat": "gato"}
 
@@ -169,18 +168,19 @@ def _shown(entries: list[dict[str, Any]], urgency: str) -> list[dict[str, Any]]:
 def case_buttons(ctx: Context, chat: int, case: CaseChange | Case, lang: Lang) -> Rows:
     """Take it, answer it, close it: what fits its state."""
 
-    def made(key: str, act: str) -> Button:
+    def made(key: str, act: CaseAct) -> Button:
         return ctx.button(chat, ctx.words.say(key, lang), OnCase(case.id, act))
 
     if case.state == "closed":
         return ()
-    first = [made("case_ack", "ack")] if case.state == "open" else []
-    rows: Rows = ((*first, made("case_answers", "answers"), made("case_close", "close")),)
+    first = [made("case_ack", CaseStep.take)] if case.state == "open" else []
+    rest = (made("case_answers", CaseStep.answers), made("case_close", CaseStep.close))
+    rows: Rows = ((*first, *rest),)
     if tells_death(case.body):
         # Both lead into a change of the plan with its reason, in a message of its own.
         asked = [
-            ctx.button(chat, ctx.words.say(key, lang), OnPlan(case.patient, step))
-            for key, step in (("case_died", "w-zd"), ("case_not_dead", "w-zl"))
+            ctx.button(chat, ctx.words.say(key, lang), OnPlan(case.patient, AskApart(change)))
+            for key, change in (("case_died", OfCourse.died), ("case_not_dead", OfCourse.alive))
         ]
         rows = (tuple(asked), *rows)
     return rows
@@ -190,7 +190,7 @@ def outcome_buttons(ctx: Context, chat: int, case: Case, lang: Lang) -> Rows:
     """How did it end? One tap closes the case with this outcome."""
     made = [
         ctx.button(chat, ctx.words.say(f"outcome_{name}", lang), OnCase(case.id, name))
-        for name in OUTCOMES
+        for name in Outcome
     ]
-    back = ctx.button(chat, ctx.words.say("case_back", lang), OnCase(case.id, "back"))
+    back = ctx.button(chat, ctx.words.say("case_back", lang), OnCase(case.id, CaseStep.back))
     return (tuple(made[:2]), tuple(made[2:4]), (made[4], back))

@@ -31,6 +31,7 @@ from bot.model.hold import HeldMedicine, Walks
 from bot.model.ids import MemberId
 from bot.model.plan import Plan, Prompt
 from bot.model.purpose import Purpose
+from bot.model.steps import OfCourse
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 from bot.model.urgency import Urgency
@@ -103,7 +104,7 @@ def _still_held(ctx: AtDesk, chart: Chart, made: Changed) -> bool:
 def told_of(ctx: AtDesk, chart: Chart, made: Changed, lang: Lang) -> str:
     """What the household is told of a change; that it lives with what goes on now."""
     text = ctx.words.say(made.words, lang, name=chart.name, reason="", **made.fields)
-    return f"{text} {goes_on(ctx, chart, lang)}" if made.then == "alive" else text
+    return f"{text} {goes_on(ctx, chart, lang)}" if made.then is OfCourse.alive else text
 
 
 def carry_out(
@@ -111,31 +112,37 @@ def carry_out(
 ) -> None:
     """Keep a change: future prompts are built anew, past ones stay; the owner is told in
     plain words, in each person's language."""
-    data = {"change": made.words or made.then, "why": why, **made.fields}
-    words = "told_died" if made.then == "died" else made.words or made.silent
+    then = made.then
+    change = made.words or (then.name if then else "")
+    data = {"change": change, "why": why, **made.fields}
+    words = "told_died" if then is OfCourse.died else made.words or made.silent
     what = ctx.words.say(words, ctx.clinic.language, name=chart.name, reason="", **made.fields)
     out.add(Entry("plan", author, what, chart.id, data))
     sent = chart.settled()
-    coming = () if made.then else rebuild(made.plan, chart.protocol, ctx.now, sent)
-    if made.then == "resume" or (made.then == "alive" and chart.state in ("active", "died")):
+    goes_back = then is OfCourse.alive and chart.state in ("active", "died")
+    coming: tuple[Prompt, ...] = ()
+    if then in (None, OfCourse.resume) or goes_back:
         coming = rebuild(made.plan, chart.protocol, ctx.now, sent)
-    if made.then in ("", "pause", "resume", "alive"):
+    if then not in (OfCourse.end, OfCourse.died):
         out.add(NewPlan(chart.id, made.plan, coming))
     _over_with_it(ctx, out, chart, made.plan, author)
-    if made.then == "pause":
-        out.add(SetState(chart.id, "paused"))
-        heard_again(ctx, out, chart, author)  # in hospital nobody at home is silent
-    elif made.then == "resume":
-        out.add(SetState(chart.id, "active"))
-    elif made.then == "alive":
-        out.add(*_alive_again(ctx, chart, made.plan, coming))
-    elif made.then:
-        out.add(EndCourse(chart.id, died=made.then == "died"))
-        out.add(*(CancelDue(key) for key in wound.keys_of(chart.id)))  # "and with it my messages"
-    if made.then == "died":
-        out.add(Hush(chart.id))
-    if made.then in ("died", "alive"):
-        _settle_death(ctx, out, chart, author, died=made.then == "died")
+    match then:
+        case OfCourse.pause:
+            out.add(SetState(chart.id, "paused"))
+            heard_again(ctx, out, chart, author)  # in hospital nobody at home is silent
+        case OfCourse.resume:
+            out.add(SetState(chart.id, "active"))
+        case OfCourse.alive:
+            out.add(*_alive_again(ctx, chart, made.plan, coming))
+            _settle_death(ctx, out, chart, author, died=False)
+        case OfCourse.end | OfCourse.died:
+            out.add(EndCourse(chart.id, died=then is OfCourse.died))
+            out.add(*(CancelDue(key) for key in wound.keys_of(chart.id)))  # "with it my messages"
+            if then is OfCourse.died:
+                out.add(Hush(chart.id))
+                _settle_death(ctx, out, chart, author, died=True)
+        case None:
+            pass
     if not made.words:
         return
     if _still_held(ctx, chart, made):
@@ -152,7 +159,7 @@ def carry_out(
             patient=chart.id,
             topic=AboutPatient(chart.id),
         )
-    if made.then == "resume":
+    if then is OfCourse.resume:
         member = ctx.actor.id if ctx.actor else MemberId(0)
         active = replace(chart, plan=made.plan, state="active")
         hold_for_last_doses(ctx, out, active, member, author)

@@ -6,14 +6,14 @@ from dataclasses import replace
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot.cases.card import OUTCOMES, case_buttons, case_text, outcome_buttons
+from bot.cases.card import case_buttons, case_text, outcome_buttons
 from bot.cases.cases import chain, change_case, quieten
 from bot.context.contexts import AtDesk
 from bot.context.phones import emergency_phones
 from bot.context.words import clock
 from bot.desk.carried_out import carry_out
 from bot.desk.holds import ask_at_close, ask_whether_alive, hold
-from bot.desk.plan_changes import ALIVE, change
+from bot.desk.plan_changes import change
 from bot.desk.spoken_of import spoken_of
 from bot.desk.waiting import asked_to_wait, meant
 from bot.model.action import OnCase
@@ -23,6 +23,7 @@ from bot.model.conversation import InCase
 from bot.model.effects import Ask, CaseNote, Effects, Entry, Rows
 from bot.model.hold import FromDeath, Target, decode
 from bot.model.ids import CaseId
+from bot.model.steps import CaseAct, CaseStep, OfCourse, Outcome, SendAnswer
 from bot.model.text import Lang
 from bot.model.topic import TOPICS, AboutCase, AboutPatient, AboutWords, Topic
 from bot.model.urgency import Urgency
@@ -37,36 +38,35 @@ def _found(ctx: AtDesk, case_id: CaseId) -> tuple[Chart, Case] | None:
 
 
 def tap(
-    ctx: AtDesk, out: Effects, event: Incoming, actor: Member, case_id: CaseId, act: str
+    ctx: AtDesk, out: Effects, event: Incoming, actor: Member, case_id: CaseId, act: CaseAct
 ) -> bool:
-    """A button under a case; False when it is none of ours."""
+    """A button under a case; False when it leads nowhere."""
     lang = ctx.clinic.language
     found = _found(ctx, case_id)
     if found is None:
         out.answer(event.callback, ctx.words.say("case_gone", lang))
         return True
     chart, case = found
-    if act == "ack":
-        _take(ctx, out, event, actor, chart, case)
-    elif act == "close":
-        out.answer(event.callback)
-        text = case_text(ctx, chart, case, lang)
-        ask = ctx.words.say("case_how_ended", lang)
-        _edit(out, event, chart, f"{text}\n\n{ask}", outcome_buttons(
-            ctx, event.chat, case, lang))  # fmt: skip
-    elif act == "back":
-        out.answer(event.callback)
-        _edit(out, event, chart, case_text(ctx, chart, case, lang),
-              case_buttons(ctx, event.chat, case, lang))  # fmt: skip
-    elif act in OUTCOMES:
-        _close(ctx, out, event, actor, chart, case, act)
-    elif act == "answers":
-        out.answer(event.callback)
-        _offer(ctx, out, event, chart, case)
-    elif act.startswith("s-"):
-        return _send_ready(ctx, out, event, actor, chart, case, act[2:])
-    else:
-        return False
+    match act:
+        case CaseStep.take:
+            _take(ctx, out, event, actor, chart, case)
+        case CaseStep.close:
+            out.answer(event.callback)
+            text = case_text(ctx, chart, case, lang)
+            ask = ctx.words.say("case_how_ended", lang)
+            _edit(out, event, chart, f"{text}\n\n{ask}", outcome_buttons(
+                ctx, event.chat, case, lang))  # fmt: skip
+        case CaseStep.back:
+            out.answer(event.callback)
+            _edit(out, event, chart, case_text(ctx, chart, case, lang),
+                  case_buttons(ctx, event.chat, case, lang))  # fmt: skip
+        case CaseStep.answers:
+            out.answer(event.callback)
+            _offer(ctx, out, event, chart, case)
+        case Outcome():
+            _close(ctx, out, event, actor, chart, case, act)
+        case SendAnswer(answer=id):
+            return _send_ready(ctx, out, event, actor, chart, case, id)
     return True
 
 
@@ -102,18 +102,18 @@ def _close(
     actor: Member,
     chart: Chart,
     case: Case,
-    outcome: str,
+    outcome: Outcome,
 ) -> None:
     lang = ctx.clinic.language
     how = ctx.words.say(f"outcome_{outcome}", lang)
     text = ctx.words.say("case_closed", lang, by=actor.name, at=_local(ctx), outcome=how)
     out.answer(event.callback, text)
-    changed = change_case(case, state="closed", by=actor.name, outcome=outcome)
-    data = {"case": case.id, "state": "closed", "outcome": outcome}
+    changed = change_case(case, state="closed", by=actor.name, outcome=outcome.value)
+    data = {"case": case.id, "state": "closed", "outcome": outcome.value}
     out.add(changed, Entry("case", actor.name, text, chart.id, data))
     quieten(out, case.id, closed=True)
     _show_changed(ctx, out, event, chart, case, "closed", text)
-    if outcome == "mistaken" and case.tells_death and ctx.standing(chart).death_told:
+    if outcome is Outcome.mistaken and case.tells_death and ctx.standing(chart).death_told:
         if chart.state != "died":
             chart = _not_dead(ctx, out, chart, case, actor, how)
         else:
@@ -130,7 +130,9 @@ def _not_dead(
     lives."""
     left = replace(chart, cases=tuple(one for one in chart.cases if one.id != case.id))
     day = chart.day(ctx.now)
-    made = change(chart.plan, chart.protocol, chart.history, ALIVE, ctx.now, day, actor.name, why)
+    made = change(
+        chart.plan, chart.protocol, chart.history, OfCourse.alive, ctx.now, day, actor.name, why
+    )
     if made is not None:
         carry_out(ctx, out, left, made, actor.name, why)
     holds = tuple(one for one in chart.holds if not isinstance(one.cause, FromDeath))
@@ -180,7 +182,7 @@ def _offer(ctx: AtDesk, out: Effects, event: Incoming, chart: Chart, case: Case)
     for number, answer in enumerate(offered, 1):
         lines.append(f"{number}. {answer.title.say(lang)}: {answer.text.say(lang, **fields)}")
         label = ctx.words.say("answers_send", lang, n=number)
-        rows.append(ctx.button(event.chat, label, OnCase(case.id, f"s-{answer.id}")))
+        rows.append(ctx.button(event.chat, label, OnCase(case.id, SendAnswer(answer.id))))
     lines.append(ctx.words.say("answers_own", lang))
     buttons = tuple(tuple(rows[at : at + 3]) for at in range(0, len(rows), 3))
     out.say(

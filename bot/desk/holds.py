@@ -39,6 +39,7 @@ from bot.model.hold import (
 )
 from bot.model.ids import HoldId
 from bot.model.purpose import Purpose
+from bot.model.steps import AskApart, MedicineChange, OfCourse, OfMedicine
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 from bot.plan.doses import NoMore, Yes
@@ -371,21 +372,29 @@ def _ask_of_death(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:
     """A death that was told is not forgotten with its case: it is confirmed or taken back."""
     if chart.state == "died":
         return
-    _ask(ctx, out, chat, chart, "death_open", ("case_died", "w-zd"), ("case_not_dead", "w-zl"))
+    _ask(
+        ctx, out, chat, chart, "death_open", ("case_died", OfCourse.died),
+        ("case_not_dead", OfCourse.alive),
+    )  # fmt: skip
 
 
 def ask_whether_alive(ctx: AtDesk, out: Effects, chat: int, chart: Chart) -> None:
     """A death that was confirmed stands, whatever becomes of its case."""
-    _ask(ctx, out, chat, chart, "death_confirmed", ("case_not_dead", "w-zl"))
+    _ask(ctx, out, chat, chart, "death_confirmed", ("case_not_dead", OfCourse.alive))
 
 
 def _ask(
-    ctx: AtDesk, out: Effects, chat: int, chart: Chart, key: str, *buttons: tuple[str, str]
+    ctx: AtDesk,
+    out: Effects,
+    chat: int,
+    chart: Chart,
+    key: str,
+    *buttons: tuple[str, OfCourse],
 ) -> None:
     lang = ctx.clinic.language
     made = tuple(
-        ctx.button(chat, ctx.words.say(label, lang), OnPlan(chart.id, step))
-        for label, step in buttons
+        ctx.button(chat, ctx.words.say(label, lang), OnPlan(chart.id, AskApart(change)))
+        for label, change in buttons
     )
     text = ctx.words.say(key, lang, name=chart.name)
     out.say(chat, text, buttons=(made,), patient=chart.id, topic=AboutPatient(chart.id))
@@ -400,4 +409,5 @@ def _stop_button(
         return ()
     place = next(i for i, m in enumerate(chart.plan.medicines) if m.name == names[0])
     label = f"{ctx.words.say('hold_stop', lang)}: {names[0]}"
-    return (ctx.button(chat, label, OnPlan(chart.id, f"w-ms{place}")),)
+    stop = AskApart(OfMedicine(MedicineChange.stop, place))
+    return (ctx.button(chat, label, OnPlan(chart.id, stop)),)

@@ -17,6 +17,7 @@ from bot.model.chart import Chart, Member
 from bot.model.conversation import MedicineOrder
 from bot.model.effects import Ask, Effects, Rows
 from bot.model.plan import Medicine, Plan
+from bot.model.steps import Cancel, Confirm, NewMedicine
 from bot.model.topic import AboutChange
 from bot.plan.dose_finding import DoseFinding
 from bot.plan.formulary import formulary
@@ -24,12 +25,10 @@ from bot.plan.medicines import needs_confirmation_of
 from bot.plan.order import check_change, load_medicine
 from bot.protocol.problem import FlowError, Problem
 
-NEW_MEDICINE = "mn"
-CONFIRM = "ok-"
-"""Before the key of an order: the button by which a clinician confirms it."""
 
-
-def ordered(ctx: AtDesk, chart: Chart, order: str) -> tuple[MedicineOrder, Medicine] | str:
+def ordered(
+    ctx: AtDesk, chart: Chart, order: str
+) -> tuple[NewMedicine, MedicineOrder, Medicine] | str:
     """The order as it is to wait, or what staff must mend first."""
     lang = ctx.clinic.language
     if not order.strip():
@@ -42,9 +41,10 @@ def ordered(ctx: AtDesk, chart: Chart, order: str) -> tuple[MedicineOrder, Medic
     if errors:
         return f"{ctx.words.say('plan_not_changed', lang)}\n{FlowError(errors)}"
     kept = medicine.model_dump(mode="json")
-    key = f"{NEW_MEDICINE}-{mark_of(f'{chart.id}{kept}{ctx.event}')}"
+    asked = NewMedicine(mark_of(f"{chart.id}{kept}{ctx.event}"))
     waiting = needs_confirmation_of(medicine, chart.plan, formulary())
-    return MedicineOrder(key, chart.id, kept, ctx.now, confirmed=not waiting), medicine
+    order_kept = MedicineOrder(str(asked), chart.id, kept, ctx.now, confirmed=not waiting)
+    return asked, order_kept, medicine
 
 
 def waiting_of(chart: Chart, order: MedicineOrder) -> list[DoseFinding]:
@@ -55,15 +55,16 @@ def waiting_of(chart: Chart, order: MedicineOrder) -> list[DoseFinding]:
     return needs_confirmation_of(medicine, chart.plan, formulary())
 
 
-def ask_to_confirm(ctx: AtDesk, chat: int, chart: Chart, order: MedicineOrder) -> tuple[str, Rows]:
+def ask_to_confirm(
+    ctx: AtDesk, chat: int, chart: Chart, asked: NewMedicine, order: MedicineOrder
+) -> tuple[str, Rows]:
     """Both doses, and the two buttons."""
     lang = ctx.clinic.language
     waiting = waiting_of(chart, order)
     text = ctx.words.say("medicine_confirm", lang, name=chart.name)
     rows = ((
-        ctx.button(chat, ctx.words.say("medicine_keep", lang),
-                   OnPlan(chart.id, f"{CONFIRM}{order.key}")),
-        ctx.button(chat, ctx.words.say("plan_cancel", lang), OnPlan(chart.id, f"x@{order.key}")),
+        ctx.button(chat, ctx.words.say("medicine_keep", lang), OnPlan(chart.id, Confirm(asked))),
+        ctx.button(chat, ctx.words.say("plan_cancel", lang), OnPlan(chart.id, Cancel(asked))),
     ),)  # fmt: skip
     notes = notes_of(ctx, chart, Medicine.model_validate(order.medicine), waiting)
     return "\n".join([text, *waiting_lines(waiting, lang), *notes]), rows

@@ -1,8 +1,7 @@
 """Changes that staff may make to a plan from the chat: each a pure function of the plan.
 
-A change is named by a short code, as it stands in a button: ``ms0`` stop the first
-medicine, ``c5`` cone five days more. ``offer`` lists those that fit the patient now,
-``change`` makes one. The bot never thinks of a change itself.
+``offer`` lists those that fit the patient now, ``change`` makes one. The bot never thinks of a
+change itself.
 """
 
 from __future__ import annotations
@@ -10,119 +9,130 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
-from typing import Literal
 
 from bot.model.observation import Noted
 from bot.model.plan import Medicine, Plan, WalkOverride, Withheld
 from bot.model.protocol import Protocol
+from bot.model.steps import (
+    Change,
+    Group,
+    Guide,
+    MedicineChange,
+    OfCone,
+    OfCourse,
+    OfMedicine,
+    OfPacks,
+    OfWalks,
+)
 from bot.plan.medicines import with_order
 from bot.plan.packs import Stage, longer
 from bot.plan.walks import walk_plan
 
-Group = Literal["med", "walk", "cone", "pack", "course"]
-GROUPS: tuple[Group, ...] = ("med", "walk", "cone", "pack", "course")
 CONE_DAYS, PACK_DAYS = (3, 5, 7), 2
 """Days that the cone or a pack may be kept longer by one button; clinic to confirm."""
-_PACKS: dict[str, tuple[Stage, str]] = {"pi": ("cold", "ice"), "pw": ("warm", "warm")}
-"""Code → the stage that is kept up, and its name in the words."""
+_PACKS: dict[OfPacks, tuple[Stage, str]] = {
+    OfPacks.cold: ("cold", "ice"), OfPacks.warm: ("warm", "warm"),
+}  # fmt: skip
+"""The stage that is kept up, and its name in the words."""
 
-
-ALIVE = "zl"
-"""The change by which a death that was told is taken back."""
+_MED = {
+    MedicineChange.stop: "med_stop", MedicineChange.pause: "med_pause",
+    MedicineChange.go_on: "med_on",
+}  # fmt: skip
+"""How the words about it are named."""
+Offered = tuple[Change | Guide, str, str]
+"""What a button does, the key of its words, and their ``what``."""
 
 
 @dataclass(frozen=True, slots=True)
 class Changed:
     """The plan after a change. ``words`` is the key of what the owner is told
     (``flows/words.yaml``), with ``fields``; where nobody is told anything it is empty, and
-    ``silent`` is what staff read in its place. ``then`` is what else happens: ``pause``,
-    ``resume``, ``end``, ``died`` or ``alive`` (that was a mistake)."""
+    ``silent`` is what staff read in its place. ``then`` is what else becomes of the course."""
 
     plan: Plan
     words: str
     fields: dict[str, object]
-    then: Literal["", "pause", "resume", "end", "died", "alive"] = ""
+    then: OfCourse | None = None
     silent: str = ""
 
 
 def offer(
     plan: Plan, protocol: Protocol, state: str, group: Group, now: datetime, day: int
-) -> list[tuple[str, str, str]]:
-    """Changes of one group: (code, key of the button's words, its ``what``)."""
-    if state in ("ended", "died", "told_dead") and group != "course":
+) -> list[Offered]:
+    """Changes of one group."""
+    if state in ("ended", "died", "told_dead") and group is not Group.course:
         return []
-    if group == "med":
-        return [one for i, med in enumerate(plan.medicines) for one in _for_medicine(i, med, now)]
-    if group == "walk":
-        if plan.species == "cat":
+    match group:
+        case Group.med:
+            medicines = enumerate(plan.medicines)
+            return [one for i, med in medicines for one in _for_medicine(i, med, now)]
+        case Group.walk if plan.species == "cat":
             return []
-        return [("wh", "change_walk_hold", ""), ("wb", "change_walk_back", ""),
-                ("wa", "change_walk_on", "")]  # fmt: skip
-    if group == "cone":
-        return [("c0", "change_cone_off", "")] + [
-            (f"c{days}", "change_cone_days", str(days)) for days in CONE_DAYS
-        ]
-    if group == "pack":
-        return [
-            (code, f"change_{key}", str(PACK_DAYS))
-            for code, (stage, key) in _PACKS.items()
-            if longer(plan, protocol, stage, day, PACK_DAYS) is not None
-        ]
+        case Group.walk:
+            return [(one, f"change_walk_{one.name}", "") for one in OfWalks]
+        case Group.cone:
+            more: list[Offered] = [
+                (OfCone(days), "change_cone_days", str(days)) for days in CONE_DAYS
+            ]
+            return [(OfCone(0), "change_cone_off", ""), *more]
+        case Group.pack:
+            return [
+                (one, f"change_{key}", str(PACK_DAYS))
+                for one, (stage, key) in _PACKS.items()
+                if longer(plan, protocol, stage, day, PACK_DAYS) is not None
+            ]
+        case Group.course:
+            return _for_course(state)
+
+
+def _for_course(state: str) -> list[Offered]:
+    died: Offered = (OfCourse.died, "change_died", "")
     if state in ("died", "told_dead"):
-        confirm = [("zd", "change_died", "")] if state == "told_dead" else []
-        return [*confirm, (ALIVE, "change_alive", "")]
-    paused = state == "paused"
-    first = ("zr", "change_resume", "") if paused else ("zp", "change_pause", "")
+        confirm = [died] if state == "told_dead" else []
+        return [*confirm, (OfCourse.alive, "change_alive", "")]
+    first = OfCourse.resume if state == "paused" else OfCourse.pause
     return [
-        first,
-        ("zo", "change_reop", ""),
-        ("ze", "change_end", ""),
-        ("zd", "change_died", ""),
+        (first, f"change_{first.name}", ""),
+        (Guide.operation, "change_reop", ""),
+        (OfCourse.end, "change_end", ""),
+        died,
     ]
 
 
-def _for_medicine(place: int, medicine: Medicine, now: datetime) -> list[tuple[str, str, str]]:
-    name = medicine.name
+def _for_medicine(place: int, medicine: Medicine, now: datetime) -> list[Offered]:
     last = medicine.withheld[-1] if medicine.withheld else None
-    if last is not None and last.until is None and last.since <= now:
-        return [(f"mg{place}", "change_med_on", name)]
-    return [(f"ms{place}", "change_med_stop", name), (f"mp{place}", "change_med_pause", name)]
+    on = last is not None and last.until is None and last.since <= now
+    kinds = (MedicineChange.go_on,) if on else (MedicineChange.stop, MedicineChange.pause)
+    return [(OfMedicine(one, place), f"change_{_MED[one]}", medicine.name) for one in kinds]
 
 
 def change(
     plan: Plan,
     protocol: Protocol,
     history: Sequence[Noted],
-    code: str,
+    wanted: Change,
     now: datetime,
     day: int,
     author: str,
     reason: str,
 ) -> Changed | None:
-    """The plan after the change ``code``; None for a code that means nothing here."""
-    kind, rest = code[:2], code[2:]
-    if (
-        kind in ("ms", "mp", "mg")
-        and rest.isdecimal()
-        and len(rest) < 4
-        and int(rest) < len(plan.medicines)
-    ):
-        return _medicine(plan, int(rest), kind, now)
-    if kind in ("wh", "wb", "wa"):
-        return _walks(plan, protocol, history, kind, day, author, reason)
-    if code[:1] == "c" and code[1:].isdecimal() and len(code) < 5:
-        more = int(code[1:])
-        spans = {**plan.spans, "cone_last": day - 1 if more == 0 else day + more}
-        words = "told_cone_off" if more == 0 else "told_cone_days"
-        return Changed(_with(plan, spans=spans), words, {"days": more})
-    if kind in ("pi", "pw"):
-        return _packs(plan, protocol, kind, day)
-    then = {"zp": "pause", "zr": "resume", "ze": "end", "zd": "died", ALIVE: "alive"}.get(kind)
-    if then is None:
-        return None
-    if then == "died":
-        return Changed(plan, "", {}, "died", silent="plan_silent")
-    return Changed(plan, f"told_{then}", {}, then)  # type: ignore[arg-type]
+    """The plan after the change; None for one that means nothing here."""
+    match wanted:
+        case OfMedicine(what=what, place=place):
+            return _medicine(plan, place, what, now) if place < len(plan.medicines) else None
+        case OfWalks():
+            return _walks(plan, protocol, history, wanted, day, author, reason)
+        case OfCone(days=more):
+            spans = {**plan.spans, "cone_last": day - 1 if more == 0 else day + more}
+            words = "told_cone_off" if more == 0 else "told_cone_days"
+            return Changed(_with(plan, spans=spans), words, {"days": more})
+        case OfPacks():
+            return _packs(plan, protocol, wanted, day)
+        case OfCourse.died:
+            return Changed(plan, "", {}, wanted, silent="plan_silent")
+        case OfCourse():
+            return Changed(plan, f"told_{wanted.name}", {}, wanted)
 
 
 def _with(plan: Plan, **fields: object) -> Plan:
@@ -130,17 +140,16 @@ def _with(plan: Plan, **fields: object) -> Plan:
     return Plan.model_validate({**dict(plan), **fields})
 
 
-def _medicine(plan: Plan, place: int, kind: str, now: datetime) -> Changed:
+def _medicine(plan: Plan, place: int, what: MedicineChange, now: datetime) -> Changed:
     medicine = plan.medicines[place]
-    if kind == "mg":
+    if what is MedicineChange.go_on:
         last = medicine.withheld[-1].model_copy(update={"until": now})
         withheld = (*medicine.withheld[:-1], last)
     else:
         withheld = (*medicine.withheld, Withheld(since=now))
     changed = medicine.model_copy(update={"withheld": withheld})
     medicines = (*plan.medicines[:place], changed, *plan.medicines[place + 1 :])
-    words = {"ms": "told_med_stop", "mp": "told_med_pause", "mg": "told_med_on"}[kind]
-    return Changed(_with(plan, medicines=medicines), words, {"med": medicine.name})
+    return Changed(_with(plan, medicines=medicines), f"told_{_MED[what]}", {"med": medicine.name})
 
 
 def with_medicine(plan: Plan, medicine: Medicine, now: datetime) -> Changed:
@@ -166,7 +175,7 @@ def _walks(
     plan: Plan,
     protocol: Protocol,
     history: Sequence[Noted],
-    kind: str,
+    wanted: OfWalks,
     day: int,
     author: str,
     reason: str,
@@ -174,15 +183,21 @@ def _walks(
     walks = plan.walks or protocol.walks
     now = walk_plan(plan, protocol, history, day, plan.walk_overrides).minutes
     step = walks.step_minutes
-    minutes = {"wh": now, "wb": max(now - step, 1), "wa": now + step}[kind]
+    match wanted:
+        case OfWalks.hold:
+            minutes = now
+        case OfWalks.back:
+            minutes = max(now - step, 1)
+        case OfWalks.on:
+            minutes = now + step
     override = WalkOverride(from_day=day, minutes=minutes, author=author, reason=reason)
     overrides = (*plan.walk_overrides, override)
-    words = {"wh": "told_walk_hold", "wb": "told_walk_back", "wa": "told_walk_on"}[kind]
+    words = f"told_walk_{wanted.name}"
     return Changed(_with(plan, walk_overrides=overrides), words, {"minutes": minutes})
 
 
-def _packs(plan: Plan, protocol: Protocol, kind: str, day: int) -> Changed | None:
-    stage, key = _PACKS[kind]
+def _packs(plan: Plan, protocol: Protocol, wanted: OfPacks, day: int) -> Changed | None:
+    stage, key = _PACKS[wanted]
     spans = longer(plan, protocol, stage, day, PACK_DAYS)
     if spans is None:
         return None

@@ -18,11 +18,12 @@ from bot.model.chat import Button, Incoming, Media
 from bot.model.effects import Effects, Entry, ReviewChange, Rows
 from bot.model.ids import LineId
 from bot.model.purpose import Purpose
+from bot.model.steps import OfCone
 from bot.model.text import Lang
 from bot.model.topic import AboutPatient
 
-CONE = ("c0", *(f"c{days}" for days in CONE_DAYS))
-"""Codes of the plan's own changes: cone off, cone so many days more."""
+CONE = {str(one): one for one in map(OfCone, (0, *CONE_DAYS))}
+"""The plan's own changes: cone off, cone so many days more."""
 AGAIN = "redo"
 
 
@@ -205,7 +206,7 @@ def _carry_out(
     why = words.say("review_reason", lang, day=body["day"])
     if choice in CONE:
         made = change(
-            chart.plan, chart.protocol, chart.history, choice, ctx.now, chart.day(ctx.now),
+            chart.plan, chart.protocol, chart.history, CONE[choice], ctx.now, chart.day(ctx.now),
             actor.name, why,
         )  # fmt: skip
         if made is not None:

@@ -14,7 +14,7 @@ from datetime import datetime, timedelta
 from bot.context.contexts import Context
 from bot.context.phones import whom_to_phone
 from bot.context.words import clock, when
-from bot.model.chart import Chart, Line
+from bot.model.chart import MOVED, Chart, Line
 from bot.model.effects import Effects, EndHold, Entry, MoveLine
 from bot.model.finding import Finding
 from bot.model.hold import HeldMedicine, encode
@@ -146,7 +146,7 @@ def _next_after(
             MoveLine(
                 chart.id,
                 following.id,
-                f"later:{following.item.id}",
+                f"{MOVED}{following.item.id}",
                 result.at,
                 chart.day(result.at),
             ),
@@ -262,11 +262,7 @@ def next_words(ctx: Context, chart: Chart, line: Line, lang: Lang) -> str:
     if not coming or coming[0].item.slot_at is None:
         return ctx.words.say("dose_no_more", lang, name=chart.name, med=medicine.name)
     due = next(
-        (
-            sheet.due_at
-            for sheet in chart.sheets
-            if sheet.id == coming[0].prompt and sheet.key.startswith("later:")
-        ),
+        (sheet.due_at for sheet in chart.sheets if sheet.id == coming[0].prompt and sheet.moved),
         coming[0].item.slot_at,
     )
     at = when(chart.local(due), chart.local(ctx.now), lang)

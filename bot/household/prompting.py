@@ -14,7 +14,7 @@ from bot.context.words import clock, when
 from bot.dosing.dosing import unsure_finding
 from bot.dosing.order import doses_of
 from bot.dosing.showable import asked_when
-from bot.model.chart import Chart, Line, Person, Sheet
+from bot.model.chart import MOVED, Chart, Line, Person, Sheet
 from bot.model.effects import Due, Effects, Entry, Mark, MoveLine, PromptSent, Reminded, Retext
 from bot.model.evolve import evolve
 from bot.model.finding import Finding
@@ -208,7 +208,7 @@ def _dose_now(
     if tap is not None:
         # Was the last one given just now? Until that is told, or taken so, this one waits.
         at = tap.until + timedelta(minutes=1)
-        out.add(MoveLine(chart.id, line.id, f"later:{line.item.id}", at, chart.day(at)))
+        out.add(MoveLine(chart.id, line.id, f"{MOVED}{line.item.id}", at, chart.day(at)))
         return None
     if over(chart, sheet, line, ctx.now):
         late.append(line)
@@ -224,7 +224,7 @@ def _dose_now(
         return None
     if isinstance(verdict, TooEarly):
         at = verdict.not_before
-        out.add(MoveLine(chart.id, line.id, f"later:{line.item.id}", at, chart.day(at)))
+        out.add(MoveLine(chart.id, line.id, f"{MOVED}{line.item.id}", at, chart.day(at)))
         out.add(
             Entry(
                 "plan",

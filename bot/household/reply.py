@@ -50,7 +50,7 @@ from bot.model.conversation import Unclear, Waiting
 from bot.model.effects import CaseChange, Effects, Entry, Heard, Mark, Settle
 from bot.model.finding import Finding
 from bot.model.ids import NO_SOURCE, SourceId
-from bot.model.observation import Observation
+from bot.model.observation import Observation, as_choice
 from bot.model.purpose import Purpose
 from bot.model.reading import Reading
 from bot.model.topic import AboutPatient, AboutPrompt
@@ -232,7 +232,7 @@ def _doses_and_sessions(
                 follows.more.append(held[1])
             line = _line_answered(open_lines, seen, follows.marks)
             if line is not None:
-                follows.mark(line, f"@{seen.about}.{seen.value}", person, ctx.now)
+                follows.mark(line, as_choice(seen), person, ctx.now)
             continue
         seen = at_its_hour(chart, seen, follows.moment)
         meant = picked(chart, doses, follows.text, seen, follows.moment)

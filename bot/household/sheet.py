@@ -23,7 +23,7 @@ from bot.model.action import TakeBack, TapAll, TapLine
 from bot.model.chart import Chart, Line, Person, Sheet
 from bot.model.chat import Button, Outgoing
 from bot.model.effects import Effects, Rows
-from bot.model.observation import Observation
+from bot.model.observation import Observation, read_in
 from bot.model.purpose import Purpose
 from bot.model.text import Lang
 from bot.model.topic import TOPICS, AboutPrompt
@@ -102,11 +102,10 @@ def why_words(ctx: Context, chart: Chart, line: Line, reason: Look, lang: Lang) 
 
 
 def choice_label(words: Words, line: Line, lang: Lang) -> str:
-    """What a line was answered with: the words of a button, or of what was read
-    (kept as ``@topic.value``, so that each reads it in their own language)."""
-    if line.choice and line.choice.startswith("@"):
-        about, _, value = line.choice[1:].partition(".")
-        return words.observation(Observation(about, value), lang)
+    """What a line was answered with: the words of a button, or of what was read (each reads
+    it in their own language)."""
+    if (read := read_in(line.choice)) is not None:
+        return words.observation(Observation(*read), lang)
     for choice in line.item.choices:
         if choice.id == line.choice:
             return choice.label.say(lang)

@@ -144,7 +144,7 @@ def planned_again(ctx: Context, chart: Chart, source: SourceId) -> list[PlannedA
     return [
         PlannedAgain(line, sheet, _home(chart, line))
         for sheet in chart.sheets
-        if sheet.key.startswith("later:") and sheet.sent_at is None
+        if sheet.moved and sheet.sent_at is None
         for line in sheet.lines
         if line.state == "planned"
         and line.item.med in meds
@@ -173,9 +173,7 @@ def _home(chart: Chart, line: Line) -> Sheet | None:
         (
             sheet
             for sheet in chart.sheets
-            if sheet.sent_at is None
-            and sheet.due_at == line.item.slot_at
-            and not sheet.key.startswith("later:")
+            if sheet.sent_at is None and sheet.due_at == line.item.slot_at and not sheet.moved
         ),
         None,
     )

@@ -7,6 +7,7 @@ from typing import ClassVar
 
 from .coding import Coding
 from .ids import CaseId, LineId, PatientId, PersonId, PromptId
+from .steps import CaseAct, PlanStep, act_of, step_of
 
 # -- at home ----------------------------------------------------------------------------------
 
@@ -190,7 +191,7 @@ class OnCase:
 
     code: ClassVar[str] = "c"
     case: CaseId
-    act: str
+    act: CaseAct
 
 
 @dataclass(frozen=True, slots=True)
@@ -217,7 +218,7 @@ class OnPlan:
 
     code: ClassVar[str] = "t"
     patient: PatientId
-    step: str
+    step: PlanStep
 
 
 @dataclass(frozen=True, slots=True)
@@ -280,4 +281,4 @@ HOME = (
 )  # fmt: skip
 DESK = (OnCase, OnHold, BoardSection, OnPlan, OnRecheck, RemovePerson, ConfirmOrder, Admit,
         OnChat)  # fmt: skip
-ACTIONS: Coding[Action] = Coding((*HOME, *DESK), ".")
+ACTIONS: Coding[Action] = Coding((*HOME, *DESK), ".", {CaseAct: act_of, PlanStep: step_of})

@@ -6,20 +6,24 @@ decode to exactly one of them is None, never half a value.
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import fields
 from typing import Any, Generic, TypeVar, get_type_hints
 
 T = TypeVar("T")
+Read = Callable[[str], object | None]
 
 
 class Coding(Generic[T]):
-    """Encodes and decodes one union; ``mark`` stands between the fields."""
+    """Encodes and decodes one union; ``mark`` stands between the fields. ``within`` reads
+    those fields that are of closed types themselves; ``str`` writes them."""
 
-    def __init__(self, kinds: Iterable[type[Any]], mark: str) -> None:
+    def __init__(
+        self, kinds: Iterable[type[Any]], mark: str, within: Mapping[Any, Read] | None = None
+    ) -> None:
         self._mark = mark
         self._kinds = {kind.code: kind for kind in kinds}
-        self._numbers = {code: _numbers(kind) for code, kind in self._kinds.items()}
+        self._reads = {code: _reads(kind, within or {}) for code, kind in self._kinds.items()}
 
     def encode(self, value: T) -> str:
         """``i.12.given``. ValueError when a field holds the mark itself."""
@@ -40,24 +44,19 @@ class Coding(Generic[T]):
             parts = [*parts[:last], self._mark.join(parts[last:])]
         if len(parts) != len(wanted):
             return None
-        values: list[int | str] = []
-        for is_number, part in zip(self._numbers[code], parts, strict=True):
-            if is_number:
-                number = _number(part)
-                if number is None:
-                    return None
-                values.append(number)
-            else:
-                values.append(part)
+        values = [read(part) for read, part in zip(self._reads[code], parts, strict=True)]
+        if None in values:
+            return None
         made: T = kind(*values)
         return made
 
 
-def _numbers(kind: type[Any]) -> tuple[bool, ...]:
-    """For each field in order, whether it is a number: an ``int``, or an id that is one."""
+def _reads(kind: type[Any], within: Mapping[Any, Read]) -> tuple[Read, ...]:
+    """For each field in order, what reads it; an id is read as what it is made of."""
     hints = get_type_hints(kind)
     types = (hints[field.name] for field in fields(kind))
-    return tuple(getattr(one, "__supertype__", one) is int for one in types)
+    known: dict[Any, Read] = {str: str, int: _number, **within}
+    return tuple(known[getattr(one, "__supertype__", one)] for one in types)
 
 
 def _number(text: str) -> int | None:

@@ -63,6 +63,19 @@ class Observation:
         return cls(**values)  # type: ignore[arg-type]
 
 
+def as_choice(seen: Observation) -> str:
+    """What was read in words as the answer of a line, where a button leaves its id."""
+    return f"@{seen.about}.{seen.value}"
+
+
+def read_in(choice: str | None) -> tuple[str, str] | None:
+    """What it was about, and its value; None for the id of a button."""
+    if choice is None or not choice.startswith("@"):
+        return None
+    about, _, value = choice[1:].partition(".")
+    return about, value
+
+
 @dataclass(frozen=True, slots=True)
 class Noted:
     """An observation in a patient's history: when it was said, and on which day.

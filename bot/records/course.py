@@ -10,7 +10,7 @@ from bot.household.wound import GIVE_UP
 from bot.measures.course import Asked, Course, Flag, Matter, Use
 from bot.measures.infection import verdict
 from bot.model.chart import WoundCheck
-from bot.model.observation import Observation
+from bot.model.observation import Observation, read_in
 from bot.model.plan import Plan
 from bot.model.urgency import Urgency
 
@@ -26,8 +26,8 @@ def asked_of(
     """One line of a sent prompt, from its row. ``choice`` is a button's id, or
     ``@topic.value`` where words were read."""
     answer = choice
-    if choice is not None and choice.startswith("@"):
-        answer = choice.rpartition(".")[2]
+    if (read := read_in(choice)) is not None:
+        answer = read[1]
     elif choice is not None and kind == "session":
         answer = _DONE_TOO.get(choice, choice)
     return Asked(kind, med or item.split(":", 1)[0], day, state, answer)

@@ -10,7 +10,7 @@ from zoneinfo import ZoneInfo
 from bot.model.chart import WoundCheck
 from bot.model.hold import Hold
 from bot.model.ids import NO_SOURCE, CaseId, EventId, PersonId, PictureId, SourceId
-from bot.model.observation import Noted, Observation
+from bot.model.observation import Noted, Observation, read_in
 from bot.model.plan import Item, Plan
 from bot.model.protocol import Protocol
 from bot.model.text import Lang
@@ -76,8 +76,8 @@ class Entry:
         """What was answered, in the fixed vocabulary: given, missed, done, skipped …"""
         if self.choice is None:
             return None
-        if self.choice.startswith("@"):
-            return self.choice.rpartition(".")[2]
+        if (read := read_in(self.choice)) is not None:
+            return read[1]
         for choice in self.item.choices:
             if choice.id == self.choice and choice.notes:
                 return choice.notes[0].value

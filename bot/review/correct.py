@@ -9,7 +9,7 @@ from typing import Final
 from bot.model.chart import Member
 from bot.model.effects import Correct, Effects, Entry, Mark, Note
 from bot.model.ids import EventId, LineId, PatientId
-from bot.model.observation import Observation
+from bot.model.observation import Observation, as_choice
 from bot.model.vocabulary import TOPICS
 from bot.store.review import Reading
 
@@ -93,7 +93,7 @@ def _mark(
 ) -> Mark:
     if new is None or new.about != old.about:
         return Mark(line, "unanswered", by=member.name)
-    choice = new.value if new.about == "dose" else f"@{new.about}.{new.value}"
+    choice = new.value if new.about == "dose" else as_choice(new)
     at, source = reading.statement.noted.at, reading.statement.source
     return Mark(line, "answered", choice, member.name, at, source)
 

@@ -15,6 +15,7 @@ from bot.model.chart import Case, Desk, Member
 from bot.model.chat import Sender
 from bot.model.effects import Effects
 from bot.model.ids import CaseId
+from bot.model.steps import CaseAct, CaseStep, Outcome
 from bot.model.topic import AboutCase
 from bot.model.urgency import Urgency
 from bot.store.database import Tx
@@ -33,9 +34,9 @@ ANSWERS: Final = 0.8
 CLOSES_AFTER: Final = (1.0, 30.0)
 """Hours from taking a case to closing it."""
 ENDINGS: Final = {
-    Urgency.emergency: ("visit", "emergency", "visit"),
-    Urgency.same_day: ("advice", "visit", "advice", "expected"),
-    Urgency.next_day: ("advice", "advice", "expected", "mistaken"),
+    Urgency.emergency: (Outcome.visit, Outcome.emergency, Outcome.visit),
+    Urgency.same_day: (Outcome.advice, Outcome.visit, Outcome.advice, Outcome.expected),
+    Urgency.next_day: (Outcome.advice, Outcome.advice, Outcome.expected, Outcome.mistaken),
 }
 
 
@@ -75,7 +76,7 @@ class Desks:
         case = home.cases.get(id)
         if case is None or case.state != "open":
             return
-        self._do(tx, home, member, case, at, act="ack")
+        self._do(tx, home, member, case, at, act=CaseStep.take)
         if home.people and home.spins.random() < ANSWERS:
             writes = at + timedelta(minutes=home.spins.randint(1, 35))
             self._world.at(writes, lambda tx, now: self._answer(tx, home, member, id, now))
@@ -101,8 +102,8 @@ class Desks:
             self._do(tx, home, member, case, at, act=home.spins.choice(ENDINGS[case.urgency]))
 
     def _do(
-        self, tx: Tx, home: Home, member: Member, case: Case, at: datetime, *, act: str = "",
-        text: str = "",
+        self, tx: Tx, home: Home, member: Member, case: Case, at: datetime, *,
+        act: CaseAct | None = None, text: str = "",
     ) -> None:  # fmt: skip
         chat = next((desk.chat for desk in self.chats if desk.rank == 0), member.user)
         data = self._world.data(chat, OnCase(case.id, act)) if act else ""
