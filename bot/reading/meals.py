@@ -110,6 +110,9 @@ def of_its_object(match: Match, tokens: list[Token], clause: Clause) -> bool:
         return tokens[match.last].word == "both" and [t.word for t in behind[:1]] == ["hands"]
     if match.rule.value == "refused":
         return "<food>" in behind[1].keys
+    if tokens[match.last].word in ("in", "down"):  # "everything in | the freezer"
+        inside = not behind[1].keys.isdisjoint(("<food>", "<hid>", "<patient>"))
+        return not inside and behind[1].word not in _INTO
     return tokens[match.last].word in _FOR_ALL and behind[1].word not in ("way", "lot", "rest")
 
 
@@ -119,6 +122,7 @@ def _of_a_plate(said: list[Token]) -> bool:
 
 
 _THE = frozenset("this the his her their our el la los las su sus".split())
+_INTO = frozenset("hatch throat gullet tummy belly mouth cheek boy girl old little".split())
 _FOR_ALL = frozenset("all both every todo toda todos todas".split())
 
 

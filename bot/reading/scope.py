@@ -130,6 +130,13 @@ def _told_first(match: Match, tokens: list[Token], clause: Clause) -> bool:
 
 
 _NEARLY = frozenset("nearly almost casi".split())
+
+
+def _tells_a_deed(match: Match, tokens: list[Token]) -> bool:
+    return any(not tokens[at].keys.isdisjoint(_DEEDS) for at in match.at)
+
+
+_DEEDS = frozenset(("<gave>", "<handed>", "<took>", "<donework>"))
 _ORDERED = frozenset("appetite drinking dose walk ice warm_compress massage".split())
 
 
@@ -235,6 +242,9 @@ def void(match: Match, tokens: list[Token], clause: Clause) -> Suppressor | None
         return suppress.THOUGHT
     if about in _CARE and about != "mishap" and intended(match, tokens, clause):
         return suppress.NOT_DONE
+    marked = "<askmark>" in clause.keys and match.rule.value in ("given", "done")
+    if about in _CARE and marked and not _tells_a_deed(match, tokens):
+        return suppress.QUESTION  # "the purple one is the gabapentin yes?"
     told_done = not told or match.rule.value in ("given", "missed")
     if about in _CARE and told_done and clause.begun.get("unreal", match.last + 1) <= match.last:
         return suppress.UNREAL

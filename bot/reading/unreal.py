@@ -39,7 +39,7 @@ def unreal_from(words: Sequence[str]) -> int | None:
             deed = at + 1
             while deed < len(words) and words[deed] in _CLITIC:
                 deed += 1
-            if deed < len(words) and words[deed] in _DEED:
+            if deed < len(words) and (words[deed] in _DEED or words[deed].endswith("ed")):
                 return at
     return None
 

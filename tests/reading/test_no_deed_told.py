@@ -90,8 +90,8 @@ def test_and_what_tells_of_one_does(text: str) -> None:
 
 
 KEPT = Path(__file__).parents[1] / "rounds" / "kept-none.jsonl"
-MOST = {"none": 8, "dose": 21}
-"""Of 400 such messages, note a deed (22 and 58 before they were looked at). May only fall."""
+MOST = {"none": 21, "dose": 57}
+"""Of 937 such messages, note a deed (55 and 206 before any was looked at). May only fall."""
 
 
 @pytest.mark.parametrize("asked", MOST)
@@ -103,5 +103,5 @@ def test_few_messages_that_tell_of_none_note_one(asked: str) -> None:
         found = of_the_doses(row["text"], context, read(row["text"], context))
         if {(one.about, one.value) for one in found.observations} & DONE:
             wrong.append(row["text"])
-    assert len(rows) == 400
+    assert len(rows) == 937
     assert len(wrong) <= MOST[asked], wrong

@@ -8,7 +8,6 @@ that may have been given twice is asked about.
 
 from __future__ import annotations
 
-import math
 import re
 from collections import Counter
 from collections.abc import Mapping, Sequence
@@ -240,6 +239,9 @@ def _settled(
         if by_rules == "vomited" or denied:
             out[med] = by_rules
             continue
+        if by_rules == "given" and med in denied_last:
+            out[med] = "open"
+            continue
         if whole.round and (chance < BEYOND_DOUBT or by_rules != "untold"):
             # Every word is accounted for: only what is as good as impossible is not noted.
             out[med] = by_rules if by_rules != "given" or each[by_rules] >= NEVER else "open"
@@ -253,7 +255,6 @@ def _settled(
             out[med] = likeliest
         else:
             kept = LIKELY if med in again and by_rules == "given" else UNLIKELY
-            kept = math.inf if med in denied_last and by_rules == "given" else kept
             out[med] = by_rules if each[by_rules] >= kept else "open"
     return out
 
