@@ -270,6 +270,9 @@ class _Reader:
 
     def _some(self, at: int) -> tuple[Named | None, int] | None:
         word = self._word(at)
+        well = at + 1 < len(self.tokens) and self._word(at + 1) in _WELL
+        if word in SETS["all"] and well and any(one.kind == "meds" for one in self.out):
+            return None  # "cefalexina dada, todo bien"
         if word == "lot" and self._word(at - 1) == "a":
             return None  # "itching a lot"
         if word in SETS["all"] and (word not in SETS["both"] or len(self.due) == _TWO):
@@ -282,6 +285,7 @@ class _Reader:
         return (Named("<except>", "except"), 1) if after_all or word in SETS["except"] else None
 
 
+_WELL: Final = frozenset("good fine well ok okay normal quiet calm bien tranquilo perfecto".split())
 _PLACES: Final = {
     word: place
     for place, words in (
