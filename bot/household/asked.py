@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
 from bot.context.contexts import AtHome
-from bot.dosing.showable import Held, Stopped, look
+from bot.dosing.showable import Stopped, look
 from bot.household import talking
 from bot.household.lights import of_the_doses, outshone
 from bot.household.not_given import noted_lately
@@ -91,10 +91,11 @@ def waiting_doses(chart: Chart, sheet: Sheet | None, now: datetime) -> tuple[Lin
 
 
 def _to_give(chart: Chart, lines: Sequence[Line], now: datetime) -> tuple[Line, ...]:
-    """Those that may be given: "all his pills" are none that was stopped or is held."""
+    """Those that are not stopped: "all his pills" are none of which the next is never due. What is
+    held may have been given all the same, and then staff must hear of it."""
     standing = standing_of(chart, now)
     looks = ((line, look(chart, standing, line, now)) for line in lines)
-    return tuple(line for line, found in looks if not isinstance(found, Stopped | Held))
+    return tuple(line for line, found in looks if not isinstance(found, Stopped))
 
 
 def understand(

@@ -374,7 +374,7 @@ def _of_a_dose(body: list[Token]) -> bool:
         return False  # "it's been since 6"
     plain = [not t.keys.isdisjoint(_BESIDE_AN_HOUR) or t.word == "mind" for t in body]
     fed = [at for at, t in enumerate(body) if t.word in ("with", "con")]
-    of_meal = frozenset(("<food>", "<hid>", "<meal>"))
+    of_meal = frozenset(("<food>", "<hid>"))
     return all(
         ok or (bool(fed) and at > fed[0] and not t.keys.isdisjoint(of_meal))
         for at, (ok, t) in enumerate(zip(plain, body, strict=True))
@@ -386,9 +386,9 @@ _ALL_OR_WHEN = frozenset(("<clock>", "<allofthem>"))
 _BESIDE_AN_HOUR = _ALL_OR_WHEN | frozenset(
     ("<function>", "<adv>", "<nowword>", "<aux>", "<be>", "<joiner>", "<neg>", "<noword>",
      "<notdone>", "<zero>", "<person>", "<kin>", "<patient>", "<thanks>", "<hello>", "<excuse>",
-     "<later>", "<both>", "<dosething>", "<gave>", "<handed>", "<took>", "<donework>", "<meds>",
+     "<later>", "<both>", "<gave>", "<handed>", "<took>", "<donework>", "<meds>",
      "<good>", "<yesword>", "<number>", "<numberword>", "<half>", "<partly>", "<pillword>",
-     "<notdone>", "<partday>")
+     "<partday>")
 )  # fmt: skip
 _FIGURES = frozenset(("<minutes>", "<metres>", "<number>"))
 _MEASURE = "<measure>"
